@@ -1,0 +1,81 @@
+package yardloom.kernel.draw;
+
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Length;
+
+/** One thing to draw, in plan metres. */
+public sealed interface Mark
+    permits Mark.Region, Mark.Stroke, Mark.Symbol, Mark.Label, Mark.Dimension {
+
+  /** A filled and outlined region; {@code about} names what it shows, for tooltips and readers. */
+  record Region(Shape shape, Style style, String about) implements Mark {}
+
+  /** A line. */
+  record Stroke(Line line, Style style, String about) implements Mark {}
+
+  /**
+   * A symbol at a point.
+   *
+   * @param size its true size for {@link SymbolForm#isTrueSize true-size} forms; otherwise the
+   *     symbol keeps its size on paper and this is ignored
+   * @param turn clockwise from the plan's up direction
+   */
+  record Symbol(Point at, SymbolForm form, Length size, Angle turn, Style style, String about)
+      implements Mark {}
+
+  /**
+   * Text near a point; the composer finds a free place for it, or leads a line to it.
+   *
+   * @param rank lower ranks are placed first and are never dropped below rank 3
+   * @param heightMm letter height on paper, at least 2
+   */
+  record Label(Point at, String text, double heightMm, boolean bold, int rank, Anchor anchor)
+      implements Mark {}
+
+  /** Where a label stands relative to its point. */
+  enum Anchor {
+    /** Centred on the point, fixed. */
+    CENTRE,
+    /** Anywhere close by. */
+    NEAR
+  }
+
+  /**
+   * A dimension line beside the segment {@code from}–{@code to}.
+   *
+   * @param offset distance from the segment to the dimension line, to the left of its direction if
+   *     positive
+   * @param text what it says; the painter formats it in the plan's units
+   */
+  record Dimension(Point from, Point to, Length offset, String text) implements Mark {}
+
+  /** The symbols that painters may use. */
+  enum SymbolForm {
+    /** A circle of true diameter with a centre mark. */
+    CROWN_DECIDUOUS(true),
+    CROWN_EVERGREEN(true),
+    /** A plain circle of true diameter. */
+    DISC(true),
+    /** A small fixed-size cross. */
+    CROSS(false),
+    DOT(false),
+    SQUARE(false),
+    TRIANGLE(false),
+    /** A tap or other water source. */
+    TAP(false),
+    ARROW(false);
+
+    private final boolean trueSize;
+
+    SymbolForm(boolean trueSize) {
+      this.trueSize = trueSize;
+    }
+
+    public boolean isTrueSize() {
+      return trueSize;
+    }
+  }
+}

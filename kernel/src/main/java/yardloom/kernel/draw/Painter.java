@@ -1,0 +1,24 @@
+package yardloom.kernel.draw;
+
+import java.util.List;
+import java.util.Set;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+
+/** Draws one layer of the site plan. */
+public interface Painter {
+  Layer layer();
+
+  /** The facts it reads; each may be absent. */
+  default Set<FactKey<?>> reads() {
+    return Set.of();
+  }
+
+  List<Mark> paint(Plan plan, Facts facts);
+
+  /** What the legend says about the marks of this plan; empty if nothing was drawn. */
+  default List<LegendEntry> legend(Plan plan, Facts facts) {
+    return List.of();
+  }
+}

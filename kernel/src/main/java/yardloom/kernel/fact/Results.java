@@ -1,0 +1,83 @@
+package yardloom.kernel.fact;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import yardloom.kernel.fact.FactKey.Arity;
+
+/** All facts of a plan with their givers, and the calculators that were skipped. */
+public final class Results implements Facts {
+  private final Map<String, List<Given<?>>> facts = new TreeMap<>();
+  private final Map<String, String> skipped = new TreeMap<>();
+
+  /** One value and who gave it. */
+  public record Given<T>(T value, String giver) {}
+
+  Results() {}
+
+  /** The values under {@code key} with their givers. */
+  public <T> List<Given<T>> given(FactKey<T> key) {
+    List<Given<T>> found = new ArrayList<>();
+    for (Given<?> g : facts.getOrDefault(key.id(), List.of())) {
+      found.add(new Given<>(key.type().cast(g.value()), g.giver()));
+    }
+    return List.copyOf(found);
+  }
+
+  /** Calculators that did not run, with the reason. */
+  public Map<String, String> skipped() {
+    return Map.copyOf(skipped);
+  }
+
+  @Override
+  public <T> T get(FactKey<T> key) {
+    return find(key).orElseThrow(() -> new IllegalStateException("nobody gave " + key.id()));
+  }
+
+  @Override
+  public <T> Optional<T> find(FactKey<T> key) {
+    if (key.arity() != Arity.ONE) {
+      throw new IllegalStateException(key.id() + " has many values; read all of them");
+    }
+    List<Given<T>> found = given(key);
+    return found.isEmpty() ? Optional.empty() : Optional.of(found.get(0).value());
+  }
+
+  @Override
+  public <T> List<T> all(FactKey<T> key) {
+    return given(key).stream().map(Given::value).toList();
+  }
+
+  void skip(String calculator, String reason) {
+    skipped.put(calculator, reason);
+  }
+
+  /** These facts, refusing keys that {@code reader} did not declare. */
+  Facts readBy(Calculator reader) {
+    Set<String> declared = FactGraph.ids(reader.needs());
+    declared.addAll(FactGraph.ids(reader.wants()));
+    return new DeclaredFacts(this, reader.id(), declared);
+  }
+
+  /** A sink that refuses keys that {@code giver} did not declare. */
+  Sink givenBy(Calculator giver) {
+    Set<String> declared = FactGraph.ids(giver.gives());
+    return new Sink() {
+      @Override
+      public <T> void give(FactKey<T> key, T value) {
+        if (!declared.contains(key.id())) {
+          throw new IllegalStateException(
+              giver.id() + " gives " + key.id() + " without declaring it");
+        }
+        List<Given<?>> values = facts.computeIfAbsent(key.id(), k -> new ArrayList<>());
+        if (key.arity() == Arity.ONE && !values.isEmpty()) {
+          throw new IllegalStateException(giver.id() + " gives " + key.id() + " twice");
+        }
+        values.add(new Given<>(key.type().cast(value), giver.id()));
+      }
+    };
+  }
+}

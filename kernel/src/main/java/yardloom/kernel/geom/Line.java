@@ -1,0 +1,86 @@
+package yardloom.kernel.geom;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineString;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Length;
+
+/** A polyline of at least two different points, in drawing order. Immutable. */
+public final class Line {
+  private final LineString string;
+
+  Line(LineString string) {
+    this.string = string;
+  }
+
+  /**
+   * The polyline through {@code points}; repeated neighbours are merged.
+   *
+   * @throws PlanException (BAD_SHAPE) if fewer than two different points remain
+   */
+  public static Line through(List<Point> points) {
+    List<Coordinate> kept = new ArrayList<>();
+    for (Point p : points) {
+      Coordinate c = p.coordinate();
+      if (kept.isEmpty() || !kept.get(kept.size() - 1).equals2D(c)) {
+        kept.add(c);
+      }
+    }
+    if (kept.size() < 2) {
+      throw new PlanException(
+          ProblemCode.BAD_SHAPE, "a line needs at least two different points, got " + kept.size());
+    }
+    return new Line(Overlay.FACTORY.createLineString(kept.toArray(new Coordinate[0])));
+  }
+
+  public static Line between(Point from, Point to) {
+    return through(List.of(from, to));
+  }
+
+  public Length length() {
+    return Length.metres(string.getLength());
+  }
+
+  public List<Point> points() {
+    List<Point> points = new ArrayList<>();
+    for (Coordinate c : string.getCoordinates()) {
+      points.add(Point.of(c));
+    }
+    return List.copyOf(points);
+  }
+
+  public Point start() {
+    return Point.of(string.getCoordinateN(0));
+  }
+
+  public Point end() {
+    return Point.of(string.getCoordinateN(string.getNumPoints() - 1));
+  }
+
+  public boolean isClosed() {
+    return string.isClosed();
+  }
+
+  /** The JTS form, for reading only. */
+  public LineString jts() {
+    return string;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Line line && line.string.equalsExact(string);
+  }
+
+  @Override
+  public int hashCode() {
+    return string.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return string.toText();
+  }
+}

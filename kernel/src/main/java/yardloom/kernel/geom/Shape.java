@@ -1,0 +1,256 @@
+package yardloom.kernel.geom;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.operation.valid.IsValidOp;
+import org.locationtech.jts.operation.valid.TopologyValidationError;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
+
+/**
+ * A region of the plane: nothing, one polygon, or several, holes allowed. Immutable and always
+ * valid.
+ *
+ * <p>Set operations accept any shapes, also empty ones, and never fail on valid input. Curved
+ * boundaries are chords; {@link #ARC_CHORDS} per quadrant keep a circle of 10 m radius within 5 mm.
+ */
+public final class Shape {
+  /** No area at all. */
+  public static final Shape EMPTY = new Shape(Overlay.FACTORY.createPolygon());
+
+  static final int ARC_CHORDS = 24;
+
+  private final Geometry geometry;
+
+  Shape(Geometry geometry) {
+    this.geometry = geometry;
+  }
+
+  /** A shape from any JTS geometry; its valid polygonal part is kept. */
+  public static Shape of(Geometry geometry) {
+    return new Shape(Overlay.polygonal(geometry));
+  }
+
+  /**
+   * The polygon with these corners, in either direction, without repeating the first.
+   *
+   * @throws PlanException (BAD_SHAPE) if there are fewer than three corners, the outline crosses or
+   *     touches itself, or it has no area
+   */
+  public static Shape polygon(List<Point> corners) {
+    if (corners.size() < 3) {
+      throw new PlanException(
+          ProblemCode.BAD_SHAPE, "an outline needs at least three corners, got " + corners.size());
+    }
+    Polygon ring = Overlay.ring(corners);
+    TopologyValidationError error = new IsValidOp(ring).getValidationError();
+    if (error != null) {
+      Coordinate c = error.getCoordinate();
+      throw new PlanException(
+          ProblemCode.BAD_SHAPE,
+          "the outline crosses or touches itself near "
+              + Coordinates.describe(c)
+              + "; give the corners in order around the outline");
+    }
+    if (ring.getArea() <= Overlay.SLIVER_M2) {
+      throw new PlanException(
+          ProblemCode.BAD_SHAPE, "the outline has no area; its corners lie on one line");
+    }
+    return of(ring);
+  }
+
+  /** An upright rectangle; {@code corner} is its lower left. */
+  public static Shape rectangle(Point corner, Length width, Length depth) {
+    if (width.metres() <= 0 || depth.metres() <= 0) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "a rectangle needs a positive width and depth, got " + width + " by " + depth);
+    }
+    return polygon(
+        List.of(
+            corner,
+            corner.moved(width, Length.ZERO),
+            corner.moved(width, depth),
+            corner.moved(Length.ZERO, depth)));
+  }
+
+  /** A disc, drawn with chords inside the true circle. */
+  public static Shape circle(Point centre, Length radius) {
+    if (radius.metres() <= 0) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, "a circle needs a positive radius, got " + radius);
+    }
+    return of(
+        Overlay.roundBuffer(
+            Overlay.FACTORY.createPoint(centre.coordinate()), radius.metres(), ARC_CHORDS));
+  }
+
+  /** All of {@code shapes} together; overlaps count once. */
+  public static Shape union(List<Shape> shapes) {
+    return new Shape(Overlay.unionAll(shapes.stream().map(s -> s.geometry).toList()));
+  }
+
+  public Area area() {
+    return Area.squareMetres(geometry.getArea());
+  }
+
+  /** The length of all boundaries, holes included. */
+  public Length perimeter() {
+    return Length.metres(geometry.getLength());
+  }
+
+  public boolean isEmpty() {
+    return geometry.isEmpty();
+  }
+
+  /** The polygons of this shape, from left to right. */
+  public List<Polygon> polygons() {
+    List<Polygon> polygons = new ArrayList<>();
+    for (int i = 0; i < geometry.getNumGeometries(); i++) {
+      if (!geometry.getGeometryN(i).isEmpty()) {
+        polygons.add((Polygon) geometry.getGeometryN(i));
+      }
+    }
+    return List.copyOf(polygons);
+  }
+
+  /** The connected parts as shapes of their own, from left to right. */
+  public List<Shape> parts() {
+    return polygons().stream().map(Shape::new).toList();
+  }
+
+  /** The JTS form, for reading only. */
+  public Geometry jts() {
+    return geometry;
+  }
+
+  public Envelope bounds() {
+    return new Envelope(geometry.getEnvelopeInternal());
+  }
+
+  /**
+   * The point of the shape furthest from its boundary (to 1 cm), where a label fits best.
+   *
+   * @throws IllegalStateException if the shape is empty
+   */
+  public Point heart() {
+    requireArea();
+    return Point.of(MaximumInscribedCircle.getCenter(geometry, 0.01).getCoordinate());
+  }
+
+  public Point centroid() {
+    requireArea();
+    return Point.of(geometry.getCentroid().getCoordinate());
+  }
+
+  /** Whether the point lies inside or on the boundary. */
+  public boolean contains(Point point) {
+    return !isEmpty()
+        && new IndexedPointInAreaLocator(geometry).locate(point.coordinate()) != Location.EXTERIOR;
+  }
+
+  /** Whether nothing of {@code other} above a sliver lies outside this shape. */
+  public boolean covers(Shape other) {
+    return other.minus(this).isEmpty();
+  }
+
+  /** Whether the two share more than a sliver of area. */
+  public boolean overlaps(Shape other) {
+    return !and(other).isEmpty();
+  }
+
+  /** The shortest distance between the two; zero if they touch, or if either is empty. */
+  public Length distance(Shape other) {
+    return Length.metres(geometry.distance(other.geometry));
+  }
+
+  public Length distance(Point point) {
+    return Length.metres(geometry.distance(Overlay.FACTORY.createPoint(point.coordinate())));
+  }
+
+  /** This shape and the other; the plan language's {@code +} arrives here. */
+  public Shape plus(Shape other) {
+    return new Shape(Overlay.union(geometry, other.geometry));
+  }
+
+  /** This shape without the other; the plan language's {@code -} arrives here. */
+  public Shape minus(Shape other) {
+    return new Shape(Overlay.difference(geometry, other.geometry));
+  }
+
+  /** What both share; the plan language's {@code &} arrives here. */
+  public Shape and(Shape other) {
+    return new Shape(Overlay.intersection(geometry, other.geometry));
+  }
+
+  /**
+   * Everything within {@code distance}, corners rounded; a negative distance shrinks.
+   *
+   * <p>The rounded corners are chords inside the true arc.
+   */
+  public Shape grown(Length distance) {
+    return distance.metres() == 0 || isEmpty()
+        ? this
+        : new Shape(Overlay.roundBuffer(geometry, distance.metres(), ARC_CHORDS));
+  }
+
+  /** The part that is at least {@code distance} from the boundary; may be empty or in parts. */
+  public Shape shrunk(Length distance) {
+    return grown(distance.negative());
+  }
+
+  public Shape moved(Length right, Length up) {
+    return transformed(AffineTransformation.translationInstance(right.metres(), up.metres()));
+  }
+
+  /** Turned counter-clockwise about {@code centre}. */
+  public Shape turned(Angle by, Point centre) {
+    return transformed(
+        AffineTransformation.rotationInstance(
+            by.radians(), centre.x().metres(), centre.y().metres()));
+  }
+
+  /** Mirrored in the straight line through two points. */
+  public Shape mirrored(Point from, Point to) {
+    return transformed(
+        AffineTransformation.reflectionInstance(
+            from.x().metres(), from.y().metres(), to.x().metres(), to.y().metres()));
+  }
+
+  private Shape transformed(AffineTransformation transformation) {
+    return of(transformation.transform(geometry));
+  }
+
+  private void requireArea() {
+    if (isEmpty()) {
+      throw new IllegalStateException("an empty shape has no inner point");
+    }
+  }
+
+  /** Equal vertex by vertex, after normal form. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Shape shape && shape.geometry.equalsExact(geometry);
+  }
+
+  @Override
+  public int hashCode() {
+    return geometry.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return geometry.toText();
+  }
+}

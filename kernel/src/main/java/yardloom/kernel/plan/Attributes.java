@@ -1,0 +1,61 @@
+package yardloom.kernel.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import yardloom.kernel.problem.SourceRef;
+
+/** Values that plugins attached, each with the script place it came from. Immutable. */
+public final class Attributes {
+  /** Nothing attached. */
+  public static final Attributes NONE = new Attributes(Map.of());
+
+  /** One attached value. */
+  public record Entry<T>(T value, SourceRef place) {}
+
+  private final Map<String, List<Entry<?>>> entries;
+
+  private Attributes(Map<String, List<Entry<?>>> entries) {
+    this.entries = entries;
+  }
+
+  /** The values under {@code key} in the order they were written. */
+  public <T> List<Entry<T>> all(AttributeKey<T> key) {
+    List<Entry<T>> found = new ArrayList<>();
+    for (Entry<?> e : entries.getOrDefault(key.id(), List.of())) {
+      found.add(new Entry<>(key.type().cast(e.value()), e.place()));
+    }
+    return List.copyOf(found);
+  }
+
+  /** The last value under {@code key}. */
+  public <T> Optional<T> get(AttributeKey<T> key) {
+    List<Entry<T>> found = all(key);
+    return found.isEmpty() ? Optional.empty() : Optional.of(found.get(found.size() - 1).value());
+  }
+
+  /** Collects attributes while a script runs. */
+  public static final class Builder {
+    private final Map<String, List<Entry<?>>> entries = new TreeMap<>();
+
+    /** Adds one more value under {@code key}. */
+    public <T> Builder add(AttributeKey<T> key, T value, SourceRef place) {
+      entries
+          .computeIfAbsent(key.id(), k -> new ArrayList<>())
+          .add(new Entry<>(key.type().cast(value), place));
+      return this;
+    }
+
+    public <T> boolean has(AttributeKey<T> key) {
+      return entries.containsKey(key.id());
+    }
+
+    Attributes build() {
+      Map<String, List<Entry<?>>> copy = new TreeMap<>();
+      entries.forEach((k, v) -> copy.put(k, List.copyOf(v)));
+      return new Attributes(copy);
+    }
+  }
+}

@@ -1,0 +1,126 @@
+package yardloom.kernel.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.Problem;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+
+/**
+ * A plan while its script runs. Not thread-safe; thrown away after {@link #freeze()}.
+ *
+ * <p>Every change names the script place it comes from, so that a clash can point at both.
+ */
+public final class Draft {
+  /** Enough for any yard; a guard against scripts that loop. */
+  public static final int MAX_ELEMENTS = 20_000;
+
+  private final Map<ElementId, ElementDraft> elements = new TreeMap<>();
+  private final Map<String, String> parameters = new TreeMap<>();
+  private final Attributes.Builder attributes = new Attributes.Builder();
+  private PlanInfo info;
+  private SourceRef infoPlace = SourceRef.NONE;
+  private Site site;
+  private Lot lot;
+
+  public Draft(PlanInfo info) {
+    this.info = info;
+  }
+
+  public PlanInfo info() {
+    return info;
+  }
+
+  public void info(PlanInfo newInfo, SourceRef place) {
+    info = newInfo;
+    infoPlace = place;
+  }
+
+  public SourceRef infoPlace() {
+    return infoPlace;
+  }
+
+  public void site(Site newSite, SourceRef place) {
+    if (site != null) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, place, "the site is already given; a plan has one site");
+    }
+    site = newSite;
+  }
+
+  public Optional<Site> site() {
+    return Optional.ofNullable(site);
+  }
+
+  public void lot(Lot newLot) {
+    if (lot != null) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE,
+          newLot.place(),
+          "the lot is already given at " + lot.place() + "; a plan has one lot");
+    }
+    lot = newLot;
+  }
+
+  /** Replaces the lot by one with the same outline and other sides. */
+  public void relot(Lot newLot) {
+    lot = newLot;
+  }
+
+  public Optional<Lot> lot() {
+    return Optional.ofNullable(lot);
+  }
+
+  /** Adds an element; {@code finish} makes it when the draft is frozen. */
+  public ElementDraft add(
+      ElementId id, SourceRef place, Function<Element.Common, ? extends Element> finish) {
+    ElementDraft earlier = elements.get(id);
+    if (earlier != null) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE,
+          place,
+          id + " is already given at " + earlier.place() + "; give each its own name");
+    }
+    if (elements.size() >= MAX_ELEMENTS) {
+      throw new PlanException(
+          ProblemCode.LIMIT, place, "a plan holds at most " + MAX_ELEMENTS + " elements");
+    }
+    ElementDraft draft = new ElementDraft(id, place, finish);
+    elements.put(id, draft);
+    return draft;
+  }
+
+  public Attributes.Builder attributes() {
+    return attributes;
+  }
+
+  public void parameter(String name, String value) {
+    parameters.put(name, value);
+  }
+
+  /**
+   * The immutable plan.
+   *
+   * @throws PlanException with all elements that cannot be finished
+   */
+  public Plan freeze() {
+    List<Element> finished = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    for (ElementDraft draft : elements.values()) {
+      try {
+        finished.add(draft.freeze());
+      } catch (PlanException e) {
+        problems.addAll(e.at(draft.place()).problems());
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new PlanException(problems);
+    }
+    return new Plan(info, site(), lot(), finished, attributes.build(), parameters);
+  }
+}

@@ -1,0 +1,15 @@
+package yardloom.kernel.plan;
+
+import java.util.Locale;
+
+/** The role of a lot side in a setback rule. It is always given, never guessed from the shape. */
+public enum EdgeRole {
+  FRONT,
+  SIDE,
+  CORNER_SIDE,
+  REAR;
+
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+}

@@ -1,0 +1,20 @@
+package yardloom.kernel.plan;
+
+import java.util.Comparator;
+
+/** Kind and name of an element; unique within a plan. */
+public record ElementId(ElementKind kind, String name) implements Comparable<ElementId> {
+  private static final Comparator<ElementId> ORDER =
+      Comparator.comparing(ElementId::kind).thenComparing(ElementId::name, new NaturalOrder());
+
+  @Override
+  public int compareTo(ElementId other) {
+    return ORDER.compare(this, other);
+  }
+
+  /** {@code bed "south"}. */
+  @Override
+  public String toString() {
+    return kind.word() + " \"" + name + "\"";
+  }
+}

@@ -1,0 +1,36 @@
+package yardloom.kernel.plan;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * A yard, frozen: what the script said, checked and immutable.
+ *
+ * <p>Elements are sorted by kind and name, so that the order of statements in a script reaches
+ * nothing.
+ *
+ * @param parameters the script's parameters by name, as text with unit
+ */
+public record Plan(
+    PlanInfo info,
+    Optional<Site> site,
+    Optional<Lot> lot,
+    List<Element> elements,
+    Attributes attributes,
+    Map<String, String> parameters) {
+  public Plan {
+    elements = elements.stream().sorted((a, b) -> a.id().compareTo(b.id())).toList();
+    parameters = java.util.Collections.unmodifiableMap(new TreeMap<>(parameters));
+  }
+
+  /** The elements of one kind, sorted by name. */
+  public <E extends Element> List<E> all(Class<E> kind) {
+    return elements.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  public Optional<Element> element(ElementId id) {
+    return elements.stream().filter(e -> e.id().equals(id)).findFirst();
+  }
+}

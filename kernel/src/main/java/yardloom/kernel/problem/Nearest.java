@@ -1,0 +1,59 @@
+package yardloom.kernel.problem;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The known name nearest to a misspelt one.
+ *
+ * <p>Distance is the optimal string alignment distance (insert, delete, substitute, swap of
+ * neighbours), case ignored; a name further than a third of its length (at least 1, at most 3) is
+ * no suggestion. Ties go to the alphabetically first.
+ *
+ * <p>References: [1] F. J. Damerau, A technique for computer detection and correction of spelling
+ * errors, Communications of the ACM 7(3), 1964, pp. 171-176.
+ */
+public final class Nearest {
+  private Nearest() {}
+
+  public static Optional<String> to(String wrong, Collection<String> known) {
+    String low = wrong.toLowerCase(Locale.ROOT);
+    int limit = Math.max(1, Math.min(3, (wrong.length() + 1) / 3));
+    return known.stream()
+        .sorted(
+            Comparator.<String>comparingInt(k -> distance(low, k.toLowerCase(Locale.ROOT)))
+                .thenComparing(Comparator.naturalOrder()))
+        .findFirst()
+        .filter(best -> distance(low, best.toLowerCase(Locale.ROOT)) <= limit);
+  }
+
+  /** " Did you mean `bed`?" or nothing. */
+  public static String hint(String wrong, Collection<String> known) {
+    return to(wrong, known).map(best -> " Did you mean `" + best + "`?").orElse("");
+  }
+
+  private static int distance(String a, String b) {
+    int[][] d = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      d[i][0] = i;
+    }
+    for (int j = 0; j <= b.length(); j++) {
+      d[0][j] = j;
+    }
+    for (int i = 1; i <= a.length(); i++) {
+      for (int j = 1; j <= b.length(); j++) {
+        int cost = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+        d[i][j] = Math.min(Math.min(d[i - 1][j] + 1, d[i][j - 1] + 1), d[i - 1][j - 1] + cost);
+        if (i > 1
+            && j > 1
+            && a.charAt(i - 1) == b.charAt(j - 2)
+            && a.charAt(i - 2) == b.charAt(j - 1)) {
+          d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
+        }
+      }
+    }
+    return d[a.length()][b.length()];
+  }
+}

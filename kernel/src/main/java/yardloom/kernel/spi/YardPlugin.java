@@ -1,0 +1,58 @@
+package yardloom.kernel.spi;
+
+import java.util.List;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.draw.Caution;
+import yardloom.kernel.draw.Painter;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.vocab.Vocabulary;
+
+/**
+ * The one interface that a plugin implements. Everything but {@link #info} and {@link #spiLevel}
+ * has an empty default, so a plugin overrides only what it offers.
+ *
+ * <p>Found through {@code META-INF/services/yardloom.kernel.spi.YardPlugin}. Implementations have a
+ * public constructor without arguments and keep no state.
+ */
+public interface YardPlugin {
+  PluginInfo info();
+
+  /** Must return {@link Spi#LEVEL}. */
+  int spiLevel();
+
+  /** The words it adds to the plan language. */
+  default List<Vocabulary> vocabularies() {
+    return List.of();
+  }
+
+  default List<Calculator> calculators() {
+    return List.of();
+  }
+
+  default List<Check> checks() {
+    return List.of();
+  }
+
+  /** Layers of the site plan. */
+  default List<Painter> painters() {
+    return List.of();
+  }
+
+  default List<TableMaker> tables() {
+    return List.of();
+  }
+
+  /** Sheets of its own. */
+  default List<SheetMaker> sheets() {
+    return List.of();
+  }
+
+  /** Cautions that this plan's work calls for. */
+  default List<Caution> cautions(Plan plan, Facts facts) {
+    return List.of();
+  }
+}

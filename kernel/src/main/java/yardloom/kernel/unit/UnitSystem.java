@@ -1,0 +1,39 @@
+package yardloom.kernel.unit;
+
+/** Which units sheets and tables show; facts stay in SI whichever is chosen. */
+public enum UnitSystem {
+  US,
+  METRIC;
+
+  /** The unit in which this system shows the small measures of a garden in {@code dimension}. */
+  public Unit unit(Dimension dimension) {
+    boolean us = this == US;
+    return switch (dimension) {
+      case LENGTH -> us ? Unit.FOOT : Unit.METRE;
+      case AREA -> us ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE;
+      case VOLUME -> us ? Unit.CUBIC_YARD : Unit.CUBIC_METRE;
+      case MASS -> us ? Unit.POUND : Unit.KILOGRAM;
+      case ANGLE -> Unit.DEGREE;
+      case FLOW -> us ? Unit.GALLON_PER_MINUTE : Unit.LITRE_PER_HOUR;
+      case PRESSURE -> us ? Unit.POUND_PER_SQUARE_INCH : Unit.KILOPASCAL;
+      case TEMPERATURE -> us ? Unit.FAHRENHEIT : Unit.CELSIUS;
+      case DURATION -> Unit.HOUR;
+      case MONEY -> Unit.MONEY_UNIT;
+    };
+  }
+
+  /** The unit for layer depths and other measures below a foot. */
+  public Unit depthUnit() {
+    return this == US ? Unit.INCH : Unit.CENTIMETRE;
+  }
+
+  /** The unit for amounts of water. */
+  public Unit waterUnit() {
+    return this == US ? Unit.GALLON : Unit.LITRE;
+  }
+
+  /** The unit for rain and evapotranspiration depths. */
+  public Unit rainUnit() {
+    return this == US ? Unit.INCH : Unit.MILLIMETRE;
+  }
+}

@@ -1,0 +1,22 @@
+package yardloom.facts;
+
+import java.util.Optional;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.unit.Quantity;
+
+/**
+ * Something to find or buy, for one element or for the whole plan.
+ *
+ * @param item what it is, such as {@code wood-chip mulch}
+ * @param exact the quantity in place, without allowance: a {@link Quantity} or a count
+ * @param order what to order after allowance and rounding to what is sold
+ * @param allowance why the two differ
+ */
+public record BillLine(
+    String group,
+    String item,
+    Optional<ElementId> element,
+    Derived<?> exact,
+    Derived<?> order,
+    String allowance) {}

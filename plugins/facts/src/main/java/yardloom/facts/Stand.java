@@ -1,0 +1,35 @@
+package yardloom.facts;
+
+import java.util.List;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
+
+/**
+ * Plants of one kind in one bed, or one tree.
+ *
+ * @param in the bed or tree it belongs to
+ * @param plant the catalogue name
+ * @param at where each plant stands
+ * @param area the ground it takes
+ * @param spread mature spread of one plant
+ * @param kc crop coefficients (FAO-56), January to December; 0 when nothing grows
+ */
+public record Stand(
+    ElementId in,
+    SourceRef place,
+    String plant,
+    String botanical,
+    List<Point> at,
+    Area area,
+    Length spread,
+    List<Double> kc,
+    Source kcSource) {
+  public Stand {
+    at = List.copyOf(at);
+    kc = List.copyOf(kc);
+  }
+}

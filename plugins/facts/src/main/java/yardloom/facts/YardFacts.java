@@ -1,0 +1,32 @@
+package yardloom.facts;
+
+import yardloom.kernel.fact.FactKey;
+
+/** The facts that plugins share. A new one needs a giver and a reader in the same change. */
+public final class YardFacts {
+  /** Monthly climate at the site; given by water, read by sun, planting and water. */
+  public static final FactKey<ClimateNormals> CLIMATE =
+      FactKey.one("climate.normals", ClimateNormals.class);
+
+  /** Things that cast shade; given by sun (from plan elements) and planting, read by sun. */
+  public static final FactKey<Obstacle> OBSTACLES = FactKey.many("site.obstacles", Obstacle.class);
+
+  /** Direct sun by month; given by sun, read by planting and painters. */
+  public static final FactKey<SunHours> SUN_HOURS = FactKey.one("sun.hours", SunHours.class);
+
+  /** What stands where; given by planting, read by water, materials and painters. */
+  public static final FactKey<Stand> STANDS = FactKey.many("planting.stands", Stand.class);
+
+  /** Water a bed or tree needs by month; given by water, read by water and checks. */
+  public static final FactKey<WaterDemand> WATER_DEMAND =
+      FactKey.many("water.demand", WaterDemand.class);
+
+  /** Water a source yields by month; given by water, read by water and checks. */
+  public static final FactKey<WaterSupply> WATER_SUPPLY =
+      FactKey.many("water.supply", WaterSupply.class);
+
+  /** What is to be found or bought; given by every plugin, read by tables. */
+  public static final FactKey<BillLine> BILL = FactKey.many("bill.lines", BillLine.class);
+
+  private YardFacts() {}
+}
