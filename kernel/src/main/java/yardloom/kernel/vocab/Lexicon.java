@@ -151,14 +151,24 @@ public final class Lexicon {
     }
   }
 
-  /** The word {@code name} in blocks of {@code scope}. */
+  /**
+   * The word {@code name} in blocks of {@code scope}. A word whose first parameter is {@link Scope}
+   * itself, such as {@code point}, may stand in every block.
+   */
   public Optional<Word> word(Class<? extends Scope> scope, String name) {
-    return Optional.ofNullable(byScope.getOrDefault(scope.getName(), Map.of()).get(name));
+    return Optional.ofNullable(wordsOf(scope).get(name));
   }
 
-  /** The words of a block, by name. */
+  /** The words that may stand in a block, by name. */
   public List<Word> words(Class<? extends Scope> scope) {
-    return List.copyOf(byScope.getOrDefault(scope.getName(), Map.of()).values());
+    return List.copyOf(wordsOf(scope).values());
+  }
+
+  private Map<String, Word> wordsOf(Class<? extends Scope> scope) {
+    Map<String, Word> words =
+        new TreeMap<>(byScope.getOrDefault(Scope.class.getName(), Map.of()));
+    words.putAll(byScope.getOrDefault(scope.getName(), Map.of()));
+    return words;
   }
 
   /** All words, by block type and name. */
