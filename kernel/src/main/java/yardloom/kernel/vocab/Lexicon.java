@@ -165,8 +165,7 @@ public final class Lexicon {
   }
 
   private Map<String, Word> wordsOf(Class<? extends Scope> scope) {
-    Map<String, Word> words =
-        new TreeMap<>(byScope.getOrDefault(Scope.class.getName(), Map.of()));
+    Map<String, Word> words = new TreeMap<>(byScope.getOrDefault(Scope.class.getName(), Map.of()));
     words.putAll(byScope.getOrDefault(scope.getName(), Map.of()));
     return words;
   }
