@@ -1,0 +1,39 @@
+package yardloom.kernel.study;
+
+import java.util.List;
+import java.util.SortedMap;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
+import yardloom.kernel.draw.Caution;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.Results;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Table;
+
+/**
+ * Everything that is known about a plan.
+ *
+ * @param findings sorted, errors first
+ * @param tables sorted by id, empty ones left out
+ * @param layers the marks of the site plan, in drawing order
+ * @param legend what the site plan's legend says, in drawing order
+ * @param sheets sheets that plugins offer beside the site plan
+ */
+public record Outcome(
+    Plan plan,
+    Results results,
+    List<Finding> findings,
+    List<Table> tables,
+    SortedMap<Layer, List<Mark>> layers,
+    List<LegendEntry> legend,
+    List<Caution> cautions,
+    List<SheetPlan> sheets) {
+
+  /** Whether some finding says that the plan must not be built so. */
+  public boolean hasErrors() {
+    return findings.stream().anyMatch(f -> f.severity() == Severity.ERROR);
+  }
+}

@@ -1,0 +1,136 @@
+package yardloom.kernel.study;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
+import yardloom.kernel.draw.Caution;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Painter;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.DeclaredReader;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Results;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.Plugins;
+import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+
+/**
+ * Runs calculators, checks, table makers and painters over a plan, once each, in an order that
+ * depends only on what is loaded.
+ */
+public final class Study {
+  private final Plugins plugins;
+  private final Toolbox toolbox;
+
+  public Study(Plugins plugins, Toolbox toolbox) {
+    this.plugins = plugins;
+    this.toolbox = toolbox;
+  }
+
+  /**
+   * All results of the plan.
+   *
+   * @throws yardloom.kernel.problem.PlanException if the plan's data make a calculation impossible
+   */
+  public Outcome of(Plan plan) {
+    Results results = plugins.graph().run(plan);
+    List<Finding> findings = findings(plan, results);
+    SortedMap<Layer, List<Mark>> layers = new TreeMap<>();
+    Set<LegendEntry> legend = new LinkedHashSet<>();
+    painters()
+        .forEach(
+            painter -> {
+              Facts facts = declared(painter.layer().id(), painter.reads(), results);
+              List<Mark> marks = painter.paint(plan, facts);
+              if (!marks.isEmpty()) {
+                layers.merge(
+                    painter.layer(),
+                    List.copyOf(marks),
+                    (a, b) -> Stream.concat(a.stream(), b.stream()).toList());
+                legend.addAll(painter.legend(plan, facts));
+              }
+            });
+    return new Outcome(
+        plan,
+        results,
+        findings,
+        tables(plan, results),
+        Collections.unmodifiableSortedMap(layers),
+        List.copyOf(legend),
+        cautions(plan, results),
+        sheets(plan, results));
+  }
+
+  private List<Finding> findings(Plan plan, Results results) {
+    List<Finding> findings = new ArrayList<>();
+    Stream.concat(
+            toolbox.checks().stream(), plugins.all().stream().flatMap(p -> p.checks().stream()))
+        .sorted(Comparator.comparing(Check::id))
+        .forEach(
+            check ->
+                findings.addAll(check.run(plan, declared(check.id(), check.reads(), results))));
+    results.skipped().forEach((calculator, reason) -> findings.add(skipped(calculator, reason)));
+    return findings.stream().sorted().toList();
+  }
+
+  private static Finding skipped(String calculator, String reason) {
+    return Finding.of(
+        "kernel.skipped",
+        Severity.NOTE,
+        calculator + " was not worked out: " + reason,
+        "Give what it needs in the plan, or load the plugin that gives it.",
+        Source.plan("plan and loaded plugins"));
+  }
+
+  private List<Table> tables(Plan plan, Results results) {
+    return Stream.concat(
+            toolbox.tables().stream(), plugins.all().stream().flatMap(p -> p.tables().stream()))
+        .sorted(Comparator.comparing(TableMaker::id))
+        .map(maker -> maker.make(plan, declared(maker.id(), maker.reads(), results)))
+        .filter(table -> !table.isEmpty())
+        .toList();
+  }
+
+  private Stream<Painter> painters() {
+    return Stream.concat(
+            toolbox.painters().stream(), plugins.all().stream().flatMap(p -> p.painters().stream()))
+        .sorted(Comparator.comparing(Painter::layer));
+  }
+
+  private List<Caution> cautions(Plan plan, Results results) {
+    Set<Caution> cautions = new LinkedHashSet<>();
+    for (YardPlugin plugin : plugins.all()) {
+      cautions.addAll(plugin.cautions(plan, results));
+    }
+    return List.copyOf(cautions);
+  }
+
+  private List<SheetPlan> sheets(Plan plan, Results results) {
+    return Stream.concat(
+            toolbox.sheets().stream(), plugins.all().stream().flatMap(p -> p.sheets().stream()))
+        .sorted(Comparator.comparing(SheetMaker::id))
+        .flatMap(m -> m.make(plan, declared(m.id(), m.reads(), results)).stream())
+        .sorted()
+        .toList();
+  }
+
+  private static Facts declared(String reader, Set<FactKey<?>> reads, Results results) {
+    return DeclaredReader.of(results, reader, reads);
+  }
+}
