@@ -14,6 +14,17 @@ public final class YardFacts {
   /** Direct sun by month; given by sun, read by planting and painters. */
   public static final FactKey<SunHours> SUN_HOURS = FactKey.one("sun.hours", SunHours.class);
 
+  /** Sun and light over the whole lot; given by sun, read by painters and sheets. */
+  public static final FactKey<SunField> SUN_FIELD = FactKey.one("sun.field", SunField.class);
+
+  /** Radiation above the air and under a clear sky; given by sun, read by water. */
+  public static final FactKey<SolarRadiation> RADIATION =
+      FactKey.one("sun.radiation", SolarRadiation.class);
+
+  /** Sun that plants ask for where they stand; given by planting, read by sun's checks. */
+  public static final FactKey<LightNeed> LIGHT_NEEDS =
+      FactKey.many("planting.light", LightNeed.class);
+
   /** What stands where; given by planting, read by water, materials and painters. */
   public static final FactKey<Stand> STANDS = FactKey.many("planting.stands", Stand.class);
 

@@ -1,0 +1,26 @@
+package yardloom.facts;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Direct sun over the ground of the lot, in hours a day; cells inside buildings are left out.
+ *
+ * @param months for each month, January to December, on its mean day
+ * @param season mean over the days of the growing season
+ * @param morning the part of {@code season} before solar noon
+ * @param skyView share of the sky's light that a level surface sees, 0 to 1
+ * @param seasonText the days of the season in words
+ */
+public record SunField(
+    List<Field> months, Field season, Field morning, Field skyView, String seasonText) {
+  public SunField {
+    months = List.copyOf(months);
+    Objects.requireNonNull(season);
+    Objects.requireNonNull(morning);
+    Objects.requireNonNull(skyView);
+    if (months.size() != 12) {
+      throw new IllegalArgumentException("a sun field needs 12 months, got " + months.size());
+    }
+  }
+}
