@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.linearref.LengthIndexedLine;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Length;
 
 /** A polyline of at least two different points, in drawing order. Immutable. */
 public final class Line {
+  private static final double END_M = 1e-6;
+
   private final LineString string;
 
   Line(LineString string) {
@@ -62,6 +65,34 @@ public final class Line {
 
   public boolean isClosed() {
     return string.isClosed();
+  }
+
+  /**
+   * The piece between two distances from the start, measured along the line.
+   *
+   * @throws PlanException (OUT_OF_RANGE) unless {@code 0 <= from < to <= length}
+   */
+  public Line part(Length from, Length to) {
+    if (from.metres() < 0
+        || to.compareTo(from) <= 0
+        || to.metres() > string.getLength() + END_M) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "the piece from "
+              + from
+              + " to "
+              + to
+              + " does not lie on a line of "
+              + string.getLength()
+              + " m");
+    }
+    return new Line(
+        (LineString) new LengthIndexedLine(string).extractLine(from.metres(), to.metres()));
+  }
+
+  /** The same line, drawn the other way. */
+  public Line reversed() {
+    return new Line(string.reverse());
   }
 
   /** The JTS form, for reading only. */

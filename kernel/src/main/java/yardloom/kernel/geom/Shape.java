@@ -131,6 +131,29 @@ public final class Shape {
     return polygons().stream().map(Shape::new).toList();
   }
 
+  /**
+   * The corners of the outer boundary, counter-clockwise, without repeating the first.
+   *
+   * @throws PlanException (BAD_SHAPE) if the shape is empty or in several parts
+   */
+  public List<Point> corners() {
+    List<Polygon> polygons = polygons();
+    if (polygons.size() != 1) {
+      throw new PlanException(
+          ProblemCode.BAD_SHAPE,
+          "only a shape in one part has one row of corners; this one has "
+              + polygons.size()
+              + " parts");
+    }
+    Coordinate[] ring = polygons.get(0).getExteriorRing().getCoordinates();
+    List<Point> corners = new ArrayList<>();
+    // The normal form of JTS runs clockwise.
+    for (int i = ring.length - 1; i > 0; i--) {
+      corners.add(Point.of(ring[i]));
+    }
+    return List.copyOf(corners);
+  }
+
   /** The JTS form, for reading only. */
   public Geometry jts() {
     return geometry;

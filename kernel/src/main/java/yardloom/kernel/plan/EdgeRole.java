@@ -7,7 +7,9 @@ public enum EdgeRole {
   FRONT,
   SIDE,
   CORNER_SIDE,
-  REAR;
+  REAR,
+  /** The plan does not say; no setback rule applies, and a finding says so. */
+  UNSTATED;
 
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');

@@ -1,0 +1,142 @@
+package yardloom.kernel.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.PathStrip;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.geom.Strips;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Element.BedUse;
+import yardloom.kernel.plan.ElementDraft;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Choices;
+import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Verb;
+
+/** Words that make beds. */
+public final class BedWords {
+  private BedWords() {}
+
+  @Verb(
+      help = "Ground to be planted.",
+      example = "bed('herbs', rect(10.ft, 80.ft, 4.ft, 20.ft), use: 'perennial') { }")
+  public static Handle bed(
+      PlanScope in,
+      @Arg(name = "name", help = "its name on the plan") String name,
+      @Arg(name = "shape", help = "the ground it covers") Shape shape,
+      @Opt(
+              name = "use",
+              help = "what it mainly grows",
+              fallback = "perennial",
+              choices = BedUse.class)
+          String use,
+      Consumer<BedScope> block) {
+    return make(in, name, shape, use, block);
+  }
+
+  @Verb(
+      help =
+          "Parallel beds of one width, laid into a region with gaps to walk in; they are called by"
+              + " the name and a number, and the block is read for each.",
+      example =
+          "beds('row', rect(10.ft, 75.ft, 40.ft, 30.ft), width: 4.ft, gap: 2.ft, use: 'annual') { }")
+  public static Handle beds(
+      PlanScope in,
+      @Arg(name = "name", help = "what they are called before their number") String name,
+      @Arg(name = "region", help = "the ground to fill") Shape region,
+      @Opt(name = "width", help = "width of one bed", required = true) Length width,
+      @Opt(name = "gap", help = "width of the ground between two beds", required = true)
+          Length gap,
+      @Opt(
+              name = "bearing",
+              help = "direction of their length, clockwise from the plan's up direction",
+              fallback = "along the longest edge of the region")
+          Angle bearing,
+      @Opt(
+              name = "use",
+              help = "what they mainly grow",
+              fallback = "perennial",
+              choices = BedUse.class)
+          String use,
+      Consumer<BedScope> block) {
+    ElementId group = Making.id(ElementKind.BED, name);
+    BuiltWords.requireGround(group, region);
+    Strips.Layout layout =
+        Strips.Layout.of(
+            Limits.positive("the width of a bed", width, Limits.STRIP),
+            Limits.zeroOrMore("the gap between beds", gap, Limits.STRIP),
+            bearing == null ? Strips.longestEdge(region) : bearing);
+    List<Shape> strips = Strips.fill(region, layout);
+    if (strips.isEmpty()) {
+      throw new PlanException(
+          ProblemCode.BAD_SHAPE,
+          in.place(),
+          group
+              + ": no bed of "
+              + Limits.show(width)
+              + " fits into the region; make the beds narrower or turn them with `bearing:`");
+    }
+    List<Handle> made = new ArrayList<>();
+    for (int i = 0; i < strips.size(); i++) {
+      made.add(make(in, name + " " + (i + 1), strips.get(i), use, block));
+    }
+    return Handle.group(group, made);
+  }
+
+  @Verb(
+      help =
+          "A bed along the left of a line: outside of a house side, inside of a lot side. A plain"
+              + " line is turned by writing its points the other way round.",
+      example = "bedAlong('wall bed', house.south, depth: 3.ft, gap: 6.inch) { }")
+  public static Handle bedAlong(
+      PlanScope in,
+      @Arg(name = "name", help = "its name on the plan") String name,
+      @Arg(name = "line", help = "the side or line it follows") Line line,
+      @Opt(name = "depth", help = "its size away from the line", required = true) Length depth,
+      @Opt(name = "gap", help = "free ground between line and bed", fallback = "0") Length gap,
+      @Opt(
+              name = "from",
+              help = "where on the line it starts, measured along it",
+              fallback = "the start")
+          Length from,
+      @Opt(
+              name = "length",
+              help = "how far it runs along the line",
+              fallback = "to the end of the line")
+          Length length,
+      @Opt(
+              name = "use",
+              help = "what it mainly grows",
+              fallback = "perennial",
+              choices = BedUse.class)
+          String use,
+      Consumer<BedScope> block) {
+    Length start = Limits.zeroOrMore("the start", Limits.or(from, Length.ZERO), line.length());
+    Length rest = line.length().minus(start);
+    Length runs = Limits.positive("the length", Limits.or(length, rest), rest);
+    Shape shape =
+        PathStrip.leftOf(
+            line.part(start, start.plus(runs)),
+            Limits.zeroOrMore("the gap", Limits.or(gap, Length.ZERO), Limits.STRIP),
+            Limits.positive("the depth of a bed", depth, Limits.STRIP));
+    return make(in, name, shape, use, block);
+  }
+
+  private static Handle make(
+      PlanScope in, String name, Shape shape, String use, Consumer<BedScope> block) {
+    ElementId id = Making.id(ElementKind.BED, name);
+    BuiltWords.requireGround(id, shape);
+    BedUse grows = Choices.parse(BedUse.class, use, BedUse.PERENNIAL);
+    ElementDraft element = Making.add(in, id, c -> new Element.Bed(c, shape, grows));
+    Making.read(block, BedScope::new, in, element);
+    return new Handle(id, shape);
+  }
+}

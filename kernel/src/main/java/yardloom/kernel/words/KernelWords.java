@@ -1,0 +1,21 @@
+package yardloom.kernel.words;
+
+import java.util.List;
+import yardloom.kernel.vocab.Vocabulary;
+
+/** All words that the kernel itself brings. */
+public final class KernelWords {
+  public static final Vocabulary VOCABULARY =
+      new Vocabulary(
+          "kernel",
+          List.of(
+              ShapeWords.class,
+              PlanWords.class,
+              LotWords.class,
+              BuiltWords.class,
+              GrowingWords.class,
+              BedWords.class,
+              GroundWords.class));
+
+  private KernelWords() {}
+}

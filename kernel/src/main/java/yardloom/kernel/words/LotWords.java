@@ -1,0 +1,144 @@
+package yardloom.kernel.words;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.geom.Sides;
+import yardloom.kernel.plan.EdgeRole;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.plan.Lot;
+import yardloom.kernel.problem.Nearest;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Choices;
+import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Verb;
+
+/** Words for the lot and its sides. */
+public final class LotWords {
+  private LotWords() {}
+
+  @Verb(
+      help =
+          "The ground that is planned, by its corners. The sides of a lot with four corners are"
+              + " called south, east, north and west; others are called side 1, side 2 and so on,"
+              + " side 1 running from the first corner to the second.",
+      example =
+          "lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 120.ft), point(0.ft, 120.ft)])"
+              + " { side('south', role: 'front', setback: 25.ft) }")
+  public static Handle lot(
+      PlanScope in,
+      @Arg(name = "corners", help = "corners in order around the lot, in either direction")
+          List<Point> corners,
+      Consumer<LotScope> block) {
+    List<Point> ring = new ArrayList<>(corners);
+    if (ring.size() > 1 && ring.get(0).equals(ring.get(ring.size() - 1))) {
+      ring.remove(ring.size() - 1);
+    }
+    Shape shape = Shape.polygon(ring);
+    in.draft().lot(new Lot(in.place(), shape, edges(ring)));
+    if (block != null) {
+      block.accept(new LotScope(in.draft(), in.place()));
+    }
+    return handle(in.draft().lot().orElseThrow());
+  }
+
+  /** The sides of a ring, counter-clockwise, named, without roles. */
+  static List<Lot.Edge> edges(List<Point> ring) {
+    int n = ring.size();
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      order.add(i);
+    }
+    boolean clockwise = signedAreaM2(ring) < 0;
+    List<Point> ccw = new ArrayList<>(ring);
+    if (clockwise) {
+      Collections.reverse(ccw);
+    }
+    List<String> names = n == 4 ? Sides.namesOfFour(ccw) : List.of();
+    List<Lot.Edge> edges = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      // Edge i of the reversed ring runs from corner n-1-i to n-2-i as they were written.
+      int written = clockwise ? ((n - 2 - i) % n + n) % n : i;
+      String name = n == 4 ? names.get(i) : "side " + (written + 1);
+      Line line = Line.between(ccw.get(i), ccw.get((i + 1) % n));
+      edges.add(new Lot.Edge(name, line, EdgeRole.UNSTATED, Length.ZERO, ""));
+    }
+    return edges;
+  }
+
+  private static double signedAreaM2(List<Point> ring) {
+    double twice = 0;
+    for (int i = 0; i < ring.size(); i++) {
+      Point a = ring.get(i);
+      Point b = ring.get((i + 1) % ring.size());
+      twice += a.x().metres() * b.y().metres() - b.x().metres() * a.y().metres();
+    }
+    return twice / 2;
+  }
+
+  private static Handle handle(Lot lot) {
+    Map<String, Line> sides = new TreeMap<>();
+    lot.edges().forEach(e -> sides.put(e.name(), e.line()));
+    return Handle.withSides(new ElementId(ElementKind.LOT, "lot"), lot.shape(), sides);
+  }
+
+  @Verb(
+      help = "Says what a side of the lot is and how far to keep away from it.",
+      example = "side('south', role: 'front', setback: 25.ft, rule: 'zoning sheet of the city')")
+  public static void side(
+      LotScope in,
+      @Arg(name = "name", help = "which side") String name,
+      @Opt(
+              name = "role",
+              help = "what the side is in the setback rules; always stated, never guessed",
+              required = true,
+              choices = EdgeRole.class)
+          String role,
+      @Opt(
+              name = "setback",
+              help = "how far buildings and beds keep away from it",
+              fallback = "0: nothing is asked")
+          Length setback,
+      @Opt(name = "rule", help = "who asks for the setback", fallback = "none") String rule) {
+    Lot lot = in.draft().lot().orElseThrow();
+    Length distance =
+        Limits.zeroOrMore("a setback", Limits.or(setback, Length.ZERO), Limits.SETBACK);
+    List<String> names = lot.edges().stream().map(Lot.Edge::name).toList();
+    int at = names.indexOf(name);
+    if (at < 0) {
+      throw new PlanException(
+          ProblemCode.UNKNOWN_WORD,
+          in.place(),
+          "the lot has no side '"
+              + name
+              + "'; it has "
+              + String.join(", ", names)
+              + "."
+              + Nearest.hint(name, names));
+    }
+    if (lot.edges().get(at).role() != EdgeRole.UNSTATED) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), "the side '" + name + "' is described twice");
+    }
+    List<Lot.Edge> edges = new ArrayList<>(lot.edges());
+    edges.set(
+        at,
+        new Lot.Edge(
+            name,
+            edges.get(at).line(),
+            Choices.parse(EdgeRole.class, role),
+            distance,
+            Limits.or(rule, "")));
+    in.draft().relot(new Lot(lot.place(), lot.shape(), edges));
+  }
+}

@@ -1,0 +1,59 @@
+package yardloom.kernel.words;
+
+import java.util.function.Consumer;
+import java.util.function.Function;
+import yardloom.kernel.plan.Draft;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementDraft;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+
+/** The steps that all words which make an element share. */
+final class Making {
+  private static final int LONGEST_NAME = 60;
+
+  private Making() {}
+
+  static ElementId id(ElementKind kind, String name) {
+    return new ElementId(kind, name(kind.word(), name));
+  }
+
+  static String name(String what, String name) {
+    if (name.isBlank() || !name.equals(name.strip()) || name.length() > LONGEST_NAME) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "the name of a "
+              + what
+              + " needs 1 to "
+              + LONGEST_NAME
+              + " letters without spaces at its ends, got '"
+              + name
+              + "'");
+    }
+    if (name.chars().anyMatch(Character::isISOControl)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, "the name of a " + what + " must be one line of plain text");
+    }
+    return name;
+  }
+
+  static ElementDraft add(
+      PlanScope in, ElementId id, Function<Element.Common, ? extends Element> finish) {
+    return in.draft().add(id, in.place(), finish);
+  }
+
+  /** Reads the block, if the script gave one. */
+  static <S> void read(Consumer<S> block, Opening<S> opening, PlanScope in, ElementDraft element) {
+    if (block != null) {
+      block.accept(opening.open(in.draft(), element, in.place()));
+    }
+  }
+
+  /** The constructor of a block type. */
+  interface Opening<S> {
+    S open(Draft draft, ElementDraft element, SourceRef place);
+  }
+}
