@@ -73,9 +73,7 @@ public final class Line {
    * @throws PlanException (OUT_OF_RANGE) unless {@code 0 <= from < to <= length}
    */
   public Line part(Length from, Length to) {
-    if (from.metres() < 0
-        || to.compareTo(from) <= 0
-        || to.metres() > string.getLength() + END_M) {
+    if (from.metres() < 0 || to.compareTo(from) <= 0 || to.metres() > string.getLength() + END_M) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
           "the piece from "

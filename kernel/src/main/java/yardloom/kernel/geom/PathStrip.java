@@ -88,8 +88,7 @@ public final class PathStrip {
       Coordinate before, Coordinate at, Coordinate after, double reachM, List<Geometry> pieces) {
     Coordinate first = Quads.left(at, before, at, reachM);
     Coordinate second = Quads.left(at, at, after, reachM);
-    double cross =
-        (at.x - before.x) * (after.y - at.y) - (at.y - before.y) * (after.x - at.x);
+    double cross = (at.x - before.x) * (after.y - at.y) - (at.y - before.y) * (after.x - at.x);
     boolean inside = cross * reachM >= 0 && !Quads.turnsBack(before, at, after);
     if (inside || first.distance(second) < STRAIGHT_M) {
       return;

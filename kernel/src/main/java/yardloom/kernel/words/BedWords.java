@@ -53,8 +53,7 @@ public final class BedWords {
       @Arg(name = "name", help = "what they are called before their number") String name,
       @Arg(name = "region", help = "the ground to fill") Shape region,
       @Opt(name = "width", help = "width of one bed", required = true) Length width,
-      @Opt(name = "gap", help = "width of the ground between two beds", required = true)
-          Length gap,
+      @Opt(name = "gap", help = "width of the ground between two beds", required = true) Length gap,
       @Opt(
               name = "bearing",
               help = "direction of their length, clockwise from the plan's up direction",

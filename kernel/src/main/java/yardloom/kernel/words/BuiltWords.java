@@ -31,17 +31,13 @@ public final class BuiltWords {
       PlanScope in,
       @Arg(name = "name", help = "its name on the plan") String name,
       @Arg(name = "shape", help = "the footprint of its walls") Shape shape,
-      @Opt(name = "eaves", help = "height of the eaves above ground", required = true)
-          Length eaves,
+      @Opt(name = "eaves", help = "height of the eaves above ground", required = true) Length eaves,
       @Opt(
               name = "ridge",
               help = "height of the highest part of the roof",
               fallback = "the height of the eaves: a flat roof")
           Length ridge,
-      @Opt(
-              name = "overhang",
-              help = "how far the eaves stand out beyond the walls",
-              fallback = "0")
+      @Opt(name = "overhang", help = "how far the eaves stand out beyond the walls", fallback = "0")
           Length overhang,
       @Opt(
               name = "roof",
@@ -146,10 +142,7 @@ public final class BuiltWords {
       @Arg(name = "line", help = "where it runs, in the middle") Line line,
       @Opt(name = "height", help = "its height above ground", required = true) Length height,
       @Opt(name = "width", help = "how wide it is", fallback = "600 mm (24 in)") Length width,
-      @Opt(
-              name = "openness",
-              help = "share of light that passes, 0 to 1",
-              fallback = "0: dense")
+      @Opt(name = "openness", help = "share of light that passes, 0 to 1", fallback = "0: dense")
           Number openness) {
     return barrier(in, name, line, height, openness, Limits.or(width, HEDGE_WIDTH));
   }

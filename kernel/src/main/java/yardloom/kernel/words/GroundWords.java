@@ -33,7 +33,8 @@ public final class GroundWords {
   }
 
   @Verb(
-      help = "A buried or overhead line. Have buried lines marked (call 811 in the US) before digging.",
+      help =
+          "A buried or overhead line. Have buried lines marked (call 811 in the US) before digging.",
       example = "utility('gas', line([point(30.ft, 0.ft), point(30.ft, 40.ft)]), carries: 'gas')")
   public static Handle utility(
       PlanScope in,
@@ -47,8 +48,7 @@ public final class GroundWords {
           Length clearance) {
     ElementId id = Making.id(ElementKind.UTILITY, name);
     Length away =
-        Limits.positive(
-            "the clearance", Limits.or(clearance, UTILITY_CLEARANCE), Limits.CLEARANCE);
+        Limits.positive("the clearance", Limits.or(clearance, UTILITY_CLEARANCE), Limits.CLEARANCE);
     Shape ground = PathStrip.centred(line, away.times(2));
     Making.add(in, id, c -> new Element.Utility(c, line, ground, carries, away));
     return Handle.along(id, line, ground);

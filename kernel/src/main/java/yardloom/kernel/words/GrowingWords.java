@@ -74,8 +74,7 @@ public final class GrowingWords {
     Leaf kind = Choices.parse(Leaf.class, leaf, Leaf.DECIDUOUS);
     Shape ground = Shape.circle(at, wide.div(2));
     ElementDraft element =
-        Making.add(
-            in, id, c -> new Element.Tree(c, at, ground, wide, tall, base, stem, kind));
+        Making.add(in, id, c -> new Element.Tree(c, at, ground, wide, tall, base, stem, kind));
     Making.read(block, TreeScope::new, in, element);
     return new Handle(id, ground);
   }
@@ -93,11 +92,7 @@ public final class GrowingWords {
               help = "its width",
               fallback = "24 in on foot, 36 in for a barrow, 48 in for a wheelchair")
           Length width,
-      @Opt(
-              name = "use",
-              help = "who or what uses it",
-              fallback = "foot",
-              choices = PathUse.class)
+      @Opt(name = "use", help = "who or what uses it", fallback = "foot", choices = PathUse.class)
           String use,
       Consumer<PathScope> block) {
     ElementId id = Making.id(ElementKind.PATH, name);
@@ -106,8 +101,7 @@ public final class GrowingWords {
         Limits.positive(
             "the width of a path", Limits.or(width, PathWidths.usual(by)), Limits.PATH_WIDTH);
     Shape ground = PathStrip.centred(line, wide);
-    ElementDraft element =
-        Making.add(in, id, c -> new Element.Path(c, line, ground, wide, by));
+    ElementDraft element = Making.add(in, id, c -> new Element.Path(c, line, ground, wide, by));
     Making.read(block, PathScope::new, in, element);
     return Handle.along(id, line, ground);
   }

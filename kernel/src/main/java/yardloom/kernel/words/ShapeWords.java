@@ -9,7 +9,9 @@ import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Verb;
 
-/** Words for points, lines and shapes; they may stand in every block and add nothing to the plan. */
+/**
+ * Words for points, lines and shapes; they may stand in every block and add nothing to the plan.
+ */
 public final class ShapeWords {
   private ShapeWords() {}
 
@@ -62,8 +64,7 @@ public final class ShapeWords {
       help = "A line through the given points.",
       example = "line([point(0.ft, 0.ft), point(0.ft, 40.ft)])")
   public static Line line(
-      Scope in,
-      @Arg(name = "points", help = "two or more points in order") List<Point> points) {
+      Scope in, @Arg(name = "points", help = "two or more points in order") List<Point> points) {
     return Line.through(points);
   }
 }

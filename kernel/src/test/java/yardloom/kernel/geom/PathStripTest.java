@@ -27,16 +27,14 @@ class PathStripTest {
     Shape strip = PathStrip.centred(line(20, 20, 20, 80, 80, 80), Length.metres(20));
     Shape expected =
         Shape.of(
-            new WKTReader()
-                .read("POLYGON ((10 20, 10 90, 80 90, 80 70, 30 70, 30 20, 10 20))"));
+            new WKTReader().read("POLYGON ((10 20, 10 90, 80 90, 80 70, 30 70, 30 20, 10 20))"));
     assertTrue(strip.minus(expected).isEmpty() && expected.minus(strip).isEmpty());
   }
 
   /** JTS issue 876, first ring: a loop narrower than its width has no hole. */
   @Test
   void centred_firstRingOfJts876_hasNoHole() {
-    Shape strip =
-        PathStrip.centred(line(-20, 0, 0, 20, 20, 0, 0, -20, -20, 0), Length.metres(140));
+    Shape strip = PathStrip.centred(line(-20, 0, 0, 20, 20, 0, 0, -20, -20, 0), Length.metres(140));
     assertEquals(1, strip.polygons().size());
     assertEquals(0, strip.polygons().get(0).getNumInteriorRing());
   }
@@ -85,7 +83,6 @@ class PathStripTest {
 
   @Test
   void centred_noWidth_isRefused() {
-    assertThrows(
-        PlanException.class, () -> PathStrip.centred(line(0, 0, 1, 0), Length.ZERO));
+    assertThrows(PlanException.class, () -> PathStrip.centred(line(0, 0, 1, 0), Length.ZERO));
   }
 }

@@ -16,15 +16,19 @@ class StripsTest {
   @ParameterizedTest(name = "{0}")
   @CsvFileSource(resources = "strip-counts.csv", numLinesToSkip = 1)
   void fill_rectangle_countAndUsedBreadthFollowTheFormula(
-      String id, double fieldFt, double bedFt, double gapFt, int count, double usedFt, String source) {
-    Shape field =
-        Shape.rectangle(Point.metres(0, 0), Length.feet(fieldFt), Length.feet(50));
+      String id,
+      double fieldFt,
+      double bedFt,
+      double gapFt,
+      int count,
+      double usedFt,
+      String source) {
+    Shape field = Shape.rectangle(Point.metres(0, 0), Length.feet(fieldFt), Length.feet(50));
     for (double bearing : new double[] {0, 180}) {
       List<Shape> strips =
           Strips.fill(
               field,
-              Strips.Layout.of(
-                  Length.feet(bedFt), Length.feet(gapFt), Angle.degrees(bearing)));
+              Strips.Layout.of(Length.feet(bedFt), Length.feet(gapFt), Angle.degrees(bearing)));
       assertEquals(count, strips.size());
       double lowM = strips.stream().mapToDouble(s -> s.bounds().getMinX()).min().getAsDouble();
       double highM = strips.stream().mapToDouble(s -> s.bounds().getMaxX()).max().getAsDouble();
@@ -37,8 +41,7 @@ class StripsTest {
     Shape field = Shape.rectangle(Point.metres(0, 0), Length.feet(30), Length.feet(50));
     Shape turned = field.turned(Angle.degrees(-30), Point.metres(3, 4));
     List<Shape> strips =
-        Strips.fill(
-            turned, Strips.Layout.of(Length.feet(4), Length.feet(2), Angle.degrees(30)));
+        Strips.fill(turned, Strips.Layout.of(Length.feet(4), Length.feet(2), Angle.degrees(30)));
     assertEquals(5, strips.size());
     for (Shape strip : strips) {
       assertEquals(200 * 0.09290304, strip.area().squareMetres(), 1e-5);
@@ -61,9 +64,6 @@ class StripsTest {
     Shape field = Shape.rectangle(Point.metres(0, 0), Length.metres(100), Length.metres(100));
     assertThrows(
         PlanException.class,
-        () ->
-            Strips.fill(
-                field,
-                Strips.Layout.of(Length.millimetres(4), Length.ZERO, Angle.ZERO)));
+        () -> Strips.fill(field, Strips.Layout.of(Length.millimetres(4), Length.ZERO, Angle.ZERO)));
   }
 }

@@ -59,9 +59,29 @@ class SiteWordsTest {
             .names()
             .containsAll(
                 List.of(
-                    "point", "rect", "circle", "polygon", "line", "plan", "site", "lot", "side",
-                    "building", "structure", "fence", "hedge", "paving", "tree", "path", "bed",
-                    "beds", "bedAlong", "tap", "roof", "utility", "keepOut")));
+                    "point",
+                    "rect",
+                    "circle",
+                    "polygon",
+                    "line",
+                    "plan",
+                    "site",
+                    "lot",
+                    "side",
+                    "building",
+                    "structure",
+                    "fence",
+                    "hedge",
+                    "paving",
+                    "tree",
+                    "path",
+                    "bed",
+                    "beds",
+                    "bedAlong",
+                    "tap",
+                    "roof",
+                    "utility",
+                    "keepOut")));
     assertTrue(lexicon.word(BedScope.class, "point").isPresent(), "values stand in every block");
   }
 
@@ -109,8 +129,7 @@ class SiteWordsTest {
 
   @Test
   void side_roleAndSetback_areKept() {
-    Handle lot =
-        lot(s -> LotWords.side(s, "south", "corner side", ft(25), "zoning sheet"));
+    Handle lot = lot(s -> LotWords.side(s, "south", "corner side", ft(25), "zoning sheet"));
     Lot.Edge south =
         draft.lot().get().edges().stream().filter(e -> e.name().equals("south")).findAny().get();
     assertEquals(EdgeRole.CORNER_SIDE, south.role());
@@ -270,8 +289,7 @@ class SiteWordsTest {
   void bedAlong_lotSide_liesInside() {
     Handle lot = lot(null);
     Handle bed =
-        BedWords.bedAlong(
-            here(), "front", lot.getSouth(), ft(4), null, ft(10), ft(20), null, null);
+        BedWords.bedAlong(here(), "front", lot.getSouth(), ft(4), null, ft(10), ft(20), null, null);
     assertTrue(lot.getShape().covers(bed.getShape()));
     assertEquals(80, bed.getShape().area().squareMetres() / (0.3048 * 0.3048), 1e-6);
     assertEquals(10, bed.getShape().bounds().getMinX() / 0.3048, 1e-6);
@@ -280,9 +298,7 @@ class SiteWordsTest {
   @Test
   void tree_branchesAboveItsTop_isAContradiction() {
     refused(
-        () ->
-            GrowingWords.tree(
-                here(), "oak", p(1, 1), ft(20), ft(30), ft(30), null, null, null),
+        () -> GrowingWords.tree(here(), "oak", p(1, 1), ft(20), ft(30), ft(30), null, null, null),
         ProblemCode.CONTRADICTION);
   }
 
@@ -342,9 +358,7 @@ class SiteWordsTest {
   @Test
   void fence_opennessInPercent_isRefused() {
     refused(
-        () ->
-            BuiltWords.fence(
-                here(), "f", Line.between(p(0, 0), p(9, 0)), ft(6), 30, null),
+        () -> BuiltWords.fence(here(), "f", Line.between(p(0, 0), p(9, 0)), ft(6), 30, null),
         ProblemCode.OUT_OF_RANGE);
   }
 
