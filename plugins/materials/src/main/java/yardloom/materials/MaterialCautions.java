@@ -1,0 +1,65 @@
+package yardloom.materials;
+
+import java.util.ArrayList;
+import java.util.List;
+import yardloom.kernel.draw.Caution;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.model.MulchSettings;
+
+/** What the sheets warn of when ground is mulched or dug. */
+final class MaterialCautions {
+  private MaterialCautions() {}
+
+  static List<Caution> of(Plan plan, Facts facts) {
+    List<Caution> cautions = new ArrayList<>();
+    if (facts.all(MaterialFacts.SURFACES).isEmpty()) {
+      return cautions;
+    }
+    cautions.add(
+        new Caution(
+            "Before digging edges, posts or trenches have buried utilities marked (in the US call"
+                + " 811 some working days ahead); dig by hand near the marks.",
+            Source.memory("Call before you dig", "US one-call notification centres", 0, "811")));
+    cautions.add(
+        new Caution(
+            "Test soil for lead before growing food near old paint, traffic or fill. Since January"
+                + " 2024 the US screening level for homes is 200 ppm, 100 ppm with several sources;"
+                + " screening levels are not clean-up standards. Ask the local health department.",
+            Source.read(
+                "Updated Residential Soil Lead Guidance",
+                "US Environmental Protection Agency",
+                2024,
+                "17 January 2024")));
+    cautions.add(
+        new Caution(
+            "Fresh chips and compost are dusty and a deep pile heats up: wet them before moving,"
+                + " wear gloves and a dust mask, keep piles away from walls, lift with the legs.",
+            Source.commonPractice("handling of chips and compost")));
+    if (!plan.all(Element.Building.class).isEmpty()) {
+      cautions.add(
+          new Caution(
+              "Keep soil and mulch 6 in below siding and away from vents; mulch against a"
+                  + " foundation hides termites.",
+              Source.read(
+                  "ENY-832", "University of Florida IFAS Extension", 0, "figure 1")));
+    }
+    boolean cardboard =
+        !plan.attributes().get(MaterialKeys.MULCH).map(MulchSettings::chipsOnly).orElse(false);
+    if (cardboard) {
+      cautions.add(
+          new Caution(
+              "Cardboard forms an interface that slows water and air and does not suit every site;"
+                  + " wet it through, and leave it out on wet or compacted ground.",
+              Source.read(
+                  "Sheet mulching, aka lasagna composting",
+                  "Oregon State University Extension",
+                  0,
+                  "")));
+    }
+    return cautions;
+  }
+}

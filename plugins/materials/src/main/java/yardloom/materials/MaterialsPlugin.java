@@ -1,0 +1,51 @@
+package yardloom.materials;
+
+import java.util.List;
+import yardloom.kernel.draw.Caution;
+import yardloom.kernel.draw.Painter;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.spi.PluginInfo;
+import yardloom.kernel.spi.Spi;
+import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.vocab.Vocabulary;
+
+/** Mulch, compost, cardboard, soil, hard goods, and the work of laying them. */
+public final class MaterialsPlugin implements YardPlugin {
+  @Override
+  public PluginInfo info() {
+    return new PluginInfo("materials", "Materials, soil and work", "0.1.0");
+  }
+
+  @Override
+  public int spiLevel() {
+    return Spi.LEVEL;
+  }
+
+  @Override
+  public List<Vocabulary> vocabularies() {
+    return List.of(new Vocabulary("materials", List.of(MaterialWords.class)));
+  }
+
+  @Override
+  public List<Calculator> calculators() {
+    return List.of(new SurfaceCalculator(), new BillCalculator());
+  }
+
+  @Override
+  public List<Painter> painters() {
+    return List.of(new SurfacePainter());
+  }
+
+  @Override
+  public List<TableMaker> tables() {
+    return List.of(new TakeOffTable(), new OrderTable());
+  }
+
+  @Override
+  public List<Caution> cautions(Plan plan, Facts facts) {
+    return MaterialCautions.of(plan, facts);
+  }
+}

@@ -1,0 +1,27 @@
+package yardloom.materials;
+
+import java.util.Set;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Plan;
+import yardloom.materials.calc.SurfaceLayout;
+
+/** Gives the surfaces of the plan. */
+final class SurfaceCalculator implements Calculator {
+  @Override
+  public String id() {
+    return "materials.surfaces";
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(MaterialFacts.SURFACES);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    SurfaceLayout.of(plan).forEach(s -> out.give(MaterialFacts.SURFACES, s));
+  }
+}

@@ -1,0 +1,78 @@
+package yardloom.materials;
+
+import java.util.List;
+import java.util.Set;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.materials.calc.Totals;
+import yardloom.materials.model.Material;
+import yardloom.materials.model.Surface;
+
+/** Exact quantities by surface; every cell can be recomputed from its derivation. */
+final class TakeOffTable implements TableMaker {
+  @Override
+  public String id() {
+    return "materials-take-off";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(MaterialFacts.SURFACES);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    List<Surface> surfaces = facts.all(MaterialFacts.SURFACES);
+    Table.Builder table =
+        Table.titled(id(), "Materials take-off")
+            .column(Column.text("surface", "Surface"))
+            .column(Column.text("kind", "Kind"))
+            .column(Column.of("area", "Area", Measure.AREA))
+            .column(Column.of("cardboard", "Cardboard sheets", Measure.COUNT))
+            .column(Column.of("compost-depth", "Compost depth", Measure.DEPTH))
+            .column(Column.of("compost", "Compost", Measure.VOLUME))
+            .column(Column.of("chips-depth", "Chips depth", Measure.DEPTH))
+            .column(Column.of("chips", "Chips", Measure.VOLUME));
+    for (Surface s : surfaces) {
+      table.row(
+          Cell.text(s.of().toString()),
+          Cell.text(s.kind().title()),
+          Cell.of(s.area()),
+          s.sheets().map(Cell::of).orElse(Cell.BLANK),
+          depth(s, Material.COMPOST),
+          volume(s, Material.COMPOST),
+          depth(s, Material.WOOD_CHIPS),
+          volume(s, Material.WOOD_CHIPS));
+    }
+    if (!surfaces.isEmpty()) {
+      table.total(
+          Cell.text("all surfaces, exact"),
+          Cell.BLANK,
+          Cell.of(Totals.area(surfaces)),
+          Cell.of(Totals.sheets(surfaces)),
+          Cell.BLANK,
+          Cell.of(Totals.volume(surfaces, Material.COMPOST)),
+          Cell.BLANK,
+          Cell.of(Totals.volume(surfaces, Material.WOOD_CHIPS)));
+    }
+    return table
+        .note(
+            "Depths as laid. Ground claimed twice is counted once: hard surfaces, wall strips and"
+                + " trunk gaps first, then paths, tree rings, beds.")
+        .build();
+  }
+
+  private static Cell depth(Surface s, Material material) {
+    return s.course(material).map(c -> Cell.of(c.depth())).orElse(Cell.BLANK);
+  }
+
+  private static Cell volume(Surface s, Material material) {
+    return s.course(material).map(c -> Cell.of(c.volume())).orElse(Cell.BLANK);
+  }
+}

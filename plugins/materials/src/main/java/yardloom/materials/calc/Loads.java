@@ -1,0 +1,52 @@
+package yardloom.materials.calc;
+
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.unit.Mass;
+import yardloom.kernel.unit.Volume;
+import yardloom.materials.data.BulkData;
+import yardloom.materials.model.Spread;
+
+/**
+ * Truckloads and weight of a bulk order, each as a range.
+ *
+ * <p>Loads are whole: order divided by the truck's volume, rounded up. Weight is volume times bulk
+ * density. No order gives no loads.
+ *
+ * <p>References: the rows of the shipped tables {@code load-size.csv} and {@code
+ * bulk-density.csv}, each with its source.
+ *
+ * @param fewest loads if the largest trucks come
+ * @param most loads if the smallest come
+ */
+public record Loads(
+    Derived<Integer> fewest,
+    Derived<Integer> likely,
+    Derived<Integer> most,
+    Derived<Mass> lightest,
+    Derived<Mass> heaviest) {
+
+  public static Loads of(String material, Derived<Volume> order) {
+    Spread load = BulkData.cubicYardsPerLoad(material);
+    Spread density = BulkData.poundsPerCubicYard(material);
+    return new Loads(
+        loads(order, load.high(), load),
+        loads(order, load.likely(), load),
+        loads(order, load.low(), load),
+        weight(order, density.low(), density),
+        weight(order, density.high(), density));
+  }
+
+  private static Derived<Integer> loads(Derived<Volume> order, double yd3, Spread load) {
+    return Derived.by("loads = order / load, rounded up", load.source())
+        .from("order", order)
+        .from("load", Volume.cubicYards(yd3))
+        .gives(Ordering.loads(order.value(), yd3));
+  }
+
+  private static Derived<Mass> weight(Derived<Volume> order, double lbYd3, Spread density) {
+    return Derived.by("weight = order × bulk density", density.source())
+        .from("order", order)
+        .from("pounds per cubic yard", lbYd3)
+        .gives(Mass.pounds(order.value().cubicYards() * lbYd3));
+  }
+}

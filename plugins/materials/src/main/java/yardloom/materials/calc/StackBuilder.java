@@ -1,0 +1,123 @@
+package yardloom.materials.calc;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
+import yardloom.materials.model.Course;
+import yardloom.materials.model.LengthSetting;
+import yardloom.materials.model.Material;
+import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.model.MulchSettings;
+import yardloom.materials.model.Surface;
+import yardloom.materials.model.SurfaceKind;
+
+/**
+ * The layers over one piece of ground: cardboard, compost, chips, from the ground up.
+ *
+ * <p>Cardboard lies under beds and paths, not over the roots of trees. Layers of no depth are left
+ * out. Only the topmost layer, the chips, tapers at the edge.
+ *
+ * <p>References: {@link TaperedLayer}, {@link Cardboard}.
+ */
+final class StackBuilder {
+  private static final Source PRISM = Source.commonPractice("a layer of even depth");
+
+  private final MulchSettings settings;
+
+  StackBuilder(MulchSettings settings) {
+    this.settings = settings;
+  }
+
+  Surface surface(
+      Element of,
+      SurfaceKind kind,
+      Shape shape,
+      Derived<Area> area,
+      Derived<Length> mulch,
+      Derived<Length> compost) {
+    List<Course> courses = new ArrayList<>();
+    if (compost != null && compost.value().metres() > 0) {
+      courses.add(new Course(Material.COMPOST, compost, even(area, compost)));
+    }
+    if (mulch.value().metres() > 0) {
+      courses.add(new Course(Material.WOOD_CHIPS, mulch, chips(shape, area, mulch)));
+    }
+    return new Surface(
+        of.id(), of.place(), kind, shape, area, cardboard(of, kind, shape, area), courses);
+  }
+
+  private static Derived<Volume> even(Derived<Area> area, Derived<Length> depth) {
+    return Derived.by("volume = area × depth", PRISM)
+        .from("area", area)
+        .from("depth", depth)
+        .gives(area.value().deep(depth.value()));
+  }
+
+  private Derived<Volume> chips(Shape shape, Derived<Area> area, Derived<Length> depth) {
+    Derived<Length> taper = settings.length(LengthSetting.EDGE_TAPER);
+    if (taper.value().metres() <= 0) {
+      return even(area, depth);
+    }
+    return Derived.by("volume = depth × (A0 + 4 A1 + A2) / 6", TaperedLayer.SOURCE)
+        .from("A0, area", area)
+        .from("A1, area inside half the taper", shape.shrunk(taper.value().times(0.5)).area())
+        .from("A2, area inside the taper", shape.shrunk(taper.value()).area())
+        .from("depth", depth)
+        .from("taper", taper)
+        .gives(TaperedLayer.volume(shape, depth.value(), taper.value()));
+  }
+
+  private Optional<Derived<Integer>> cardboard(
+      Element of, SurfaceKind kind, Shape shape, Derived<Area> area) {
+    boolean none =
+        settings.chipsOnly()
+            || kind == SurfaceKind.TREE_RING
+            || of.attributes().get(MaterialKeys.NO_CARDBOARD).orElse(false);
+    if (none) {
+      return Optional.empty();
+    }
+    Derived<Length> overlap = settings.length(LengthSetting.CARDBOARD_OVERLAP);
+    Derived<Length> length = settings.length(LengthSetting.SHEET_LENGTH);
+    Derived<Length> width = settings.length(LengthSetting.SHEET_WIDTH);
+    int sheets = 0;
+    boolean grid = true;
+    for (Shape part : shape.parts()) {
+      Optional<RectangleSides> sides = RectangleSides.of(part);
+      grid &= sides.isPresent();
+      sheets +=
+          sides
+              .map(
+                  s ->
+                      Cardboard.byGrid(
+                          s.length(), s.width(), length.value(), width.value(), overlap.value()))
+              .orElseGet(
+                  () ->
+                      Cardboard.byArea(
+                          part.area(), length.value(), width.value(), overlap.value()));
+    }
+    String formula =
+        grid
+            ? "sheets = ceil((L − o)/(l − o)) × ceil((W − o)/(w − o)), the better way round"
+            : "sheets = area / ((l − o)(w − o)), rounded up for each part";
+    Derived.Builder why =
+        Derived.by(formula, Cardboard.SOURCE)
+            .from("area", area)
+            .from("l, sheet length", length)
+            .from("w, sheet width", width)
+            .from("o, overlap", overlap);
+    if (grid) {
+      for (Shape part : shape.parts()) {
+        RectangleSides s = RectangleSides.of(part).orElseThrow();
+        why.from("L", s.length()).from("W", s.width());
+      }
+    }
+    return Optional.of(why.gives(sheets));
+  }
+}

@@ -1,0 +1,46 @@
+package yardloom.materials.model;
+
+import java.util.Locale;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Volume;
+
+/** Quantities in words for messages and notes, where no table column formats them. */
+public final class Say {
+  private Say() {}
+
+  /** A small length in both systems: {@code 6 in (15.2 cm)}. */
+  public static String depth(Length length) {
+    return number(length.inches()) + " in (" + number(length.metres() * 100) + " cm)";
+  }
+
+  /** A small length in one system. */
+  public static String depth(Length length, UnitSystem units) {
+    return number(length.in(units.depthUnit())) + " " + units.depthUnit().symbol();
+  }
+
+  /** A distance in one system. */
+  public static String distance(Length length, UnitSystem units) {
+    return units == UnitSystem.US
+        ? number(length.feet()) + " ft"
+        : number(length.metres()) + " m";
+  }
+
+  /** A bulk volume in one system. */
+  public static String volume(Volume volume, UnitSystem units) {
+    return units == UnitSystem.US
+        ? number(volume.cubicYards()) + " cu yd"
+        : number(volume.cubicMetres()) + " m³";
+  }
+
+  /** A share as a whole percentage. */
+  public static String percent(double share) {
+    return String.format(Locale.ROOT, "%.0f %%", share * 100);
+  }
+
+  /** One decimal, none when it would be zero. */
+  public static String number(double value) {
+    String text = String.format(Locale.ROOT, "%.1f", value);
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+}

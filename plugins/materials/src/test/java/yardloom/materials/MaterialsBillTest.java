@@ -1,0 +1,184 @@
+package yardloom.materials;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Results;
+import yardloom.kernel.plan.Element.BedUse;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Volume;
+import yardloom.kernel.vocab.Lexicon;
+import yardloom.materials.model.Surface;
+import yardloom.materials.model.SurfaceKind;
+
+class MaterialsBillTest {
+  private static Volume exact(Results r, String item) {
+    return (Volume) PlanKit.line(r, item).orElseThrow().exact().value();
+  }
+
+  private static Volume order(Results r, String item) {
+    return (Volume) PlanKit.line(r, item).orElseThrow().order().value();
+  }
+
+  private static void mulchWords(PlanKit kit, Length perennial, Volume least) {
+    MaterialWords.sheetMulch(
+        kit.words(), null, null, null, perennial, null, null, null, null, null, null, null, null,
+        null, null, null, least, null);
+  }
+
+  @Test
+  void bed_fiftyByTenFeet_matchesPocketCalculator() {
+    PlanKit kit = PlanKit.us();
+    kit.bed("south", BedUse.PERENNIAL, PlanKit.box(0, 0, 50, 10));
+    Results r = PlanKit.run(kit.plan());
+    // 500 sq ft at 10 in: 500 × 10 / 324 = 15.432 cu yd; + 10 % = 16.975, next half yard 17.
+    assertEquals(500.0 * 10 / 324, exact(r, "wood-chip mulch").cubicYards(), 1e-9);
+    assertEquals(17.0, order(r, "wood-chip mulch").cubicYards(), 1e-9);
+    assertEquals(500.0 / 324, exact(r, "compost").cubicYards(), 1e-9);
+    // Sheets 4 × 3 ft lapped 6 in: 15 × 4 = 60 (soil check M27), + 10 % = 66.
+    assertEquals(60, PlanKit.line(r, "cardboard, sheets").orElseThrow().exact().value());
+    assertEquals(66, PlanKit.line(r, "cardboard, sheets").orElseThrow().order().value());
+  }
+
+  @Test
+  void pathOverBed_overlap_countsOnceForThePath() {
+    PlanKit kit = PlanKit.us();
+    kit.bed("south", BedUse.PERENNIAL, PlanKit.box(0, 0, 50, 10));
+    kit.path("cross", PlanKit.box(20, 0, 3, 10));
+    Results r = PlanKit.run(kit.plan());
+    assertEquals((470.0 * 10 + 30 * 4) / 324, exact(r, "wood-chip mulch").cubicYards(), 1e-9);
+  }
+
+  @Test
+  void twoBeds_overlap_countsOnce() {
+    PlanKit kit = PlanKit.us();
+    kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 10, 10));
+    kit.bed("b", BedUse.PERENNIAL, PlanKit.box(5, 0, 10, 10));
+    assertEquals(
+        150.0 * 10 / 324, exact(PlanKit.run(kit.plan()), "wood-chip mulch").cubicYards(), 1e-9);
+  }
+
+  @Test
+  void bedAtHouseWall_twelveInches_staysBare() {
+    PlanKit kit = PlanKit.us();
+    kit.house(PlanKit.box(0, 10, 50, 20));
+    kit.bed("south", BedUse.PERENNIAL, PlanKit.box(0, 0, 50, 10));
+    Results r = PlanKit.run(kit.plan());
+    assertEquals(450.0 * 10 / 324, exact(r, "wood-chip mulch").cubicYards(), 1e-6);
+  }
+
+  @Test
+  void treeInDeepBed_getsShallowRingAndBareTrunk() {
+    PlanKit kit = PlanKit.us();
+    kit.bed("orchard", BedUse.PERENNIAL, PlanKit.box(0, 0, 40, 40));
+    kit.tree("apple", 20, 20, 12);
+    Results r = PlanKit.run(kit.plan());
+    Surface ring =
+        r.all(MaterialFacts.SURFACES).stream()
+            .filter(s -> s.kind() == SurfaceKind.TREE_RING)
+            .findFirst()
+            .orElseThrow();
+    // Trunk 12 in: bare to 12 in from the middle, ring to 42 in.
+    double discFt2 = Math.PI * (3.5 * 3.5 - 1);
+    assertEquals(discFt2, ring.area().value().squareFeet(), discFt2 * 0.002);
+    assertEquals(4, ring.courses().get(0).depth().value().inches(), 1e-9);
+    assertTrue(ring.sheets().isEmpty());
+  }
+
+  @Test
+  void minimumLoad_aboveNeed_raisesTheOrder() {
+    PlanKit kit = PlanKit.us();
+    mulchWords(kit, null, Volume.cubicYards(8));
+    kit.bed("small", BedUse.PERENNIAL, PlanKit.box(0, 0, 10, 4));
+    assertEquals(8, order(PlanKit.run(kit.plan()), "wood-chip mulch").cubicYards(), 1e-9);
+  }
+
+  @Test
+  void metricPlan_order_isWholeHalfCubicMetres() {
+    PlanKit kit = new PlanKit(UnitSystem.METRIC);
+    kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 37, 11));
+    double order = order(PlanKit.run(kit.plan()), "wood-chip mulch").cubicMetres();
+    assertEquals(Math.rint(order * 2), order * 2, 1e-9);
+  }
+
+  @Test
+  void bedWords_depthAndNoCardboard_winOverThePlan() {
+    PlanKit kit = PlanKit.us();
+    mulchWords(kit, Length.inches(12), null);
+    var bed = kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 18, 18));
+    MaterialWords.mulch(bed, Length.inches(4));
+    MaterialWords.compost(bed, Length.ZERO);
+    MaterialWords.noCardboard(bed);
+    Results r = PlanKit.run(kit.plan());
+    assertEquals(4.0, exact(r, "wood-chip mulch").cubicYards(), 1e-9);
+    assertTrue(PlanKit.line(r, "compost").isEmpty());
+    assertTrue(PlanKit.line(r, "cardboard, sheets").isEmpty());
+  }
+
+  @Test
+  void sheetMulch_feetForInches_isRefusedWithRange() {
+    PlanKit kit = PlanKit.us();
+    PlanException e =
+        assertThrows(PlanException.class, () -> mulchWords(kit, Length.feet(10), null));
+    assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
+    assertEquals(
+        "perennialMulch must lie between 0 in (0 cm) and 24 in (61 cm), got 120 in (304.8 cm)",
+        e.problems().get(0).message());
+  }
+
+  @Test
+  void sheetMulch_saidTwice_isRefused() {
+    PlanKit kit = PlanKit.us();
+    mulchWords(kit, null, null);
+    PlanException e = assertThrows(PlanException.class, () -> mulchWords(kit, null, null));
+    assertEquals(ProblemCode.DUPLICATE, e.problems().get(0).code());
+  }
+
+  @Test
+  void emptyPlan_everything_isQuiet() {
+    Plan plan = PlanKit.us().plan();
+    YardPlugin plugin = new MaterialsPlugin();
+    Results r = PlanKit.run(plan);
+    assertTrue(r.all(YardFacts.BILL).isEmpty());
+    for (TableMaker maker : plugin.tables()) {
+      assertTrue(maker.make(plan, r).isEmpty(), maker.id());
+    }
+    assertTrue(plugin.cautions(plan, r).isEmpty());
+    plugin.painters().forEach(p -> assertTrue(p.paint(plan, r).isEmpty()));
+  }
+
+  @Test
+  void words_allMethods_formALexicon() {
+    assertTrue(
+        Lexicon.of(new MaterialsPlugin().vocabularies())
+            .names()
+            .containsAll(List.of("sheetMulch", "mulch", "compost", "noCardboard", "mulchRing")));
+  }
+
+  @Test
+  void takeOffTable_rowsAndTotal_agree() {
+    PlanKit kit = PlanKit.us();
+    kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 20, 4));
+    kit.bed("b", BedUse.ANNUAL, PlanKit.box(0, 6, 20, 4));
+    kit.path("p", PlanKit.box(0, 4, 20, 2));
+    Plan plan = kit.plan();
+    Table table = new TakeOffTable().make(plan, PlanKit.run(plan));
+    assertEquals(4, table.rows().size());
+    List<Double> chips = new ArrayList<>();
+    table.rows().forEach(row -> chips.add(((Volume) row.get(7).value().orElseThrow()).si()));
+    assertEquals(chips.get(3), chips.get(0) + chips.get(1) + chips.get(2), 1e-12);
+    table.rows().forEach(row -> assertTrue(row.get(7).why().isPresent()));
+  }
+}

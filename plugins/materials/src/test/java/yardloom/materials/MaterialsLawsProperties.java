@@ -1,0 +1,120 @@
+package yardloom.materials;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
+import yardloom.facts.BillLine;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Results;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Element.BedUse;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
+import yardloom.materials.calc.TaperedLayer;
+import yardloom.materials.model.Material;
+import yardloom.materials.model.Surface;
+
+/** Laws that hold for every yard; overlapping beds, paths and trees on purpose. */
+class MaterialsLawsProperties {
+  private static PlanKit yard(List<Integer> seeds, Length mulch) {
+    PlanKit kit = PlanKit.us();
+    int n = 0;
+    for (int s : seeds) {
+      double x = s % 37;
+      double y = s / 37 % 31;
+      Shape box = PlanKit.box(x, y, 2 + s % 7, 3 + s % 5);
+      String name = "e" + n++;
+      switch (s % 4) {
+        case 0 -> kit.path(name, box);
+        case 1 -> kit.tree(name, x, y, 2 + s % 9);
+        default -> {
+          var bed = kit.bed(name, s % 4 == 2 ? BedUse.ANNUAL : BedUse.PERENNIAL, box);
+          MaterialWords.mulch(bed, mulch);
+        }
+      }
+    }
+    return kit;
+  }
+
+  @Property(tries = 60)
+  void bill_anyYard_isSumOverSurfacesAndCoversUnionOnce(
+      @ForAll @Size(min = 1, max = 9) List<@IntRange(min = 0, max = 5000) Integer> seeds) {
+    var plan = yard(seeds, Length.inches(8)).plan();
+    Results r = PlanKit.run(plan);
+    List<Surface> surfaces = r.all(MaterialFacts.SURFACES);
+    double sum =
+        surfaces.stream()
+            .flatMap(s -> s.course(Material.WOOD_CHIPS).stream())
+            .mapToDouble(c -> c.volume().value().si())
+            .sum();
+    double billed =
+        PlanKit.line(r, "wood-chip mulch").map(l -> ((Volume) l.exact().value()).si()).orElse(0.0);
+    assertEquals(sum, billed, 1e-9);
+    double areas = surfaces.stream().mapToDouble(s -> s.area().value().si()).sum();
+    double union =
+        Shape.union(surfaces.stream().map(Surface::shape).toList()).area().squareMetres();
+    assertEquals(union, areas, 1e-4, "no ground twice");
+    for (Element.Bed bed : plan.all(Element.Bed.class)) {
+      double net =
+          surfaces.stream()
+              .filter(s -> s.of().equals(bed.id()))
+              .mapToDouble(s -> s.area().value().si())
+              .sum();
+      assertTrue(net <= bed.shape().area().squareMetres() + 1e-9);
+    }
+  }
+
+  @Property(tries = 40)
+  void depth_doubled_doublesVolume(
+      @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 0, max = 5000) Integer> seeds,
+      @ForAll @DoubleRange(min = 0.5, max = 2) double inches) {
+    // Below the depth that roots bear, so that no tree ring appears at one depth only.
+    double once = bedChips(yard(seeds, Length.inches(inches)));
+    double twice = bedChips(yard(seeds, Length.inches(2 * inches)));
+    assertEquals(2 * once, twice, 1e-9);
+  }
+
+  private static double bedChips(PlanKit kit) {
+    return PlanKit.run(kit.plan()).all(MaterialFacts.SURFACES).stream()
+        .filter(s -> s.of().kind() == yardloom.kernel.plan.ElementKind.BED)
+        .flatMap(s -> s.course(Material.WOOD_CHIPS).stream())
+        .mapToDouble(c -> c.volume().value().si())
+        .sum();
+  }
+
+  @Property(tries = 60)
+  void order_anyYard_coversExactAndAllowance(
+      @ForAll @Size(min = 1, max = 9) List<@IntRange(min = 0, max = 5000) Integer> seeds) {
+    Results r = PlanKit.run(yard(seeds, Length.inches(9)).plan());
+    for (BillLine line : r.all(YardFacts.BILL)) {
+      if (line.exact().value() instanceof Volume exact) {
+        double order = ((Volume) line.order().value()).si();
+        assertTrue(order >= exact.si() * 1.1 * (1 - 1e-12), line.item());
+        assertTrue(order <= exact.si() * 1.1 + Volume.cubicYards(0.5).si() + 1e-9, line.item());
+      } else {
+        int exact = (Integer) line.exact().value();
+        assertTrue((Integer) line.order().value() >= exact * 1.1 - 1e-9, line.item());
+      }
+    }
+  }
+
+  @Property(tries = 60)
+  void taper_anyWidth_neverAddsVolumeAndMatchesFrustum(
+      @ForAll @DoubleRange(min = 1, max = 30) double side,
+      @ForAll @DoubleRange(min = 0, max = 1) double share) {
+    Shape square = PlanKit.box(0, 0, side, side);
+    double w = share * side / 2;
+    double v = TaperedLayer.volume(square, Length.feet(1), Length.feet(w)).cubicFeet();
+    // Frustum of a pyramid, exact: h/3 (A1 + A2 + sqrt(A1 A2)).
+    double top = side - 2 * w;
+    assertEquals((side * side + top * top + side * top) / 3, v, 1e-5 * side * side + 1e-6);
+    assertTrue(v <= side * side + 1e-9);
+  }
+}

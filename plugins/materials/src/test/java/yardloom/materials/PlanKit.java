@@ -1,0 +1,122 @@
+package yardloom.materials;
+
+import java.util.List;
+import java.util.Optional;
+import yardloom.facts.BillLine;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.FactGraph;
+import yardloom.kernel.fact.Results;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Draft;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementDraft;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.words.BedScope;
+import yardloom.kernel.words.PathScope;
+import yardloom.kernel.words.PlanScope;
+import yardloom.kernel.words.TreeScope;
+
+/** Plans made by hand, in feet, without a script. */
+public final class PlanKit {
+  public final Draft draft;
+  private int line;
+
+  public PlanKit(UnitSystem units) {
+    draft = new Draft(new PlanInfo("test", "Test yard", "", "", "", "", units, "USD"));
+  }
+
+  public static PlanKit us() {
+    return new PlanKit(UnitSystem.US);
+  }
+
+  public SourceRef next() {
+    return new SourceRef("test.groovy", ++line, 1);
+  }
+
+  public PlanScope words() {
+    return new PlanScope(draft, next());
+  }
+
+  public static Shape box(double xFt, double yFt, double widthFt, double depthFt) {
+    return Shape.rectangle(
+        new Point(Length.feet(xFt), Length.feet(yFt)), Length.feet(widthFt), Length.feet(depthFt));
+  }
+
+  public BedScope bed(String name, Element.BedUse use, Shape shape) {
+    ElementDraft d = add(ElementKind.BED, name, c -> new Element.Bed(c, shape, use));
+    return new BedScope(draft, d, next());
+  }
+
+  public PathScope path(String name, Shape shape) {
+    Line middle = Line.between(Point.metres(0, 0), Point.metres(1, 0));
+    ElementDraft d =
+        add(
+            ElementKind.PATH,
+            name,
+            c -> new Element.Path(c, middle, shape, Length.feet(3), Element.PathUse.FOOT));
+    return new PathScope(draft, d, next());
+  }
+
+  public TreeScope tree(String name, double xFt, double yFt, double trunkIn) {
+    Point at = new Point(Length.feet(xFt), Length.feet(yFt));
+    ElementDraft d =
+        add(
+            ElementKind.TREE,
+            name,
+            c ->
+                new Element.Tree(
+                    c,
+                    at,
+                    Shape.circle(at, Length.feet(6)),
+                    Length.feet(12),
+                    Length.feet(12),
+                    Length.feet(4),
+                    Length.inches(trunkIn),
+                    Element.Leaf.DECIDUOUS));
+    return new TreeScope(draft, d, next());
+  }
+
+  public void house(Shape shape) {
+    add(
+        ElementKind.BUILDING,
+        "house",
+        c ->
+            new Element.Building(
+                c,
+                shape,
+                Length.feet(9),
+                Length.feet(15),
+                Length.feet(1),
+                Element.RoofForm.GABLE,
+                false));
+  }
+
+  private ElementDraft add(
+      ElementKind kind,
+      String name,
+      java.util.function.Function<Element.Common, ? extends Element> finish) {
+    return draft.add(new ElementId(kind, name), next(), finish);
+  }
+
+  public Plan plan() {
+    return draft.freeze();
+  }
+
+  public static Results run(Plan plan) {
+    return FactGraph.of(new MaterialsPlugin().calculators()).run(plan);
+  }
+
+  /** The bill's line of one item, if there is one. */
+  public static Optional<BillLine> line(Results results, String item) {
+    List<BillLine> lines = results.all(YardFacts.BILL);
+    return lines.stream().filter(l -> l.item().equals(item)).findFirst();
+  }
+}
