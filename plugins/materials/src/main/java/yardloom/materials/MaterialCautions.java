@@ -44,8 +44,7 @@ final class MaterialCautions {
           new Caution(
               "Keep soil and mulch 6 in below siding and away from vents; mulch against a"
                   + " foundation hides termites.",
-              Source.read(
-                  "ENY-832", "University of Florida IFAS Extension", 0, "figure 1")));
+              Source.read("ENY-832", "University of Florida IFAS Extension", 0, "figure 1")));
     }
     boolean cardboard =
         !plan.attributes().get(MaterialKeys.MULCH).map(MulchSettings::chipsOnly).orElse(false);

@@ -53,8 +53,7 @@ public final class MaterialWords {
           Length perennialCompost,
       @Opt(name = "annualCompost", help = "compost on annual beds", fallback = "3 in")
           Length annualCompost,
-      @Opt(name = "trunkGap", help = "bare ground about trunks", fallback = "6 in")
-          Length trunkGap,
+      @Opt(name = "trunkGap", help = "bare ground about trunks", fallback = "6 in") Length trunkGap,
       @Opt(name = "wallGap", help = "bare strip along buildings", fallback = "12 in")
           Length wallGap,
       @Opt(name = "edgeTaper", help = "width over which chips fall to nothing", fallback = "0 in")
@@ -68,8 +67,19 @@ public final class MaterialWords {
           Boolean chipsOnly) {
     Map<LengthSetting, Length> given = new EnumMap<>(LengthSetting.class);
     Length[] inOrder = {
-      cardboardOverlap, sheetLength, sheetWidth, perennialMulch, annualMulch, pathMulch,
-      treeRingMulch, treeRingWidth, perennialCompost, annualCompost, trunkGap, wallGap, edgeTaper
+      cardboardOverlap,
+      sheetLength,
+      sheetWidth,
+      perennialMulch,
+      annualMulch,
+      pathMulch,
+      treeRingMulch,
+      treeRingWidth,
+      perennialCompost,
+      annualCompost,
+      trunkGap,
+      wallGap,
+      edgeTaper
     };
     for (LengthSetting s : LengthSetting.values()) {
       if (inOrder[s.ordinal()] != null) {
@@ -84,12 +94,7 @@ public final class MaterialWords {
     attributes.add(
         MaterialKeys.MULCH,
         MulchSettings.of(
-            given,
-            allowance,
-            settling,
-            minimumLoad,
-            Boolean.TRUE.equals(chipsOnly),
-            plan.place()),
+            given, allowance, settling, minimumLoad, Boolean.TRUE.equals(chipsOnly), plan.place()),
         plan.place());
   }
 
@@ -121,9 +126,7 @@ public final class MaterialWords {
     path.element().attributes().add(MaterialKeys.NO_CARDBOARD, true, path.place());
   }
 
-  @Verb(
-      help = "Mulches a ring about this tree, also where no bed is.",
-      example = "mulchRing 3.ft")
+  @Verb(help = "Mulches a ring about this tree, also where no bed is.", example = "mulchRing 3.ft")
   public static void mulchRing(
       TreeScope tree, @Arg(name = "width", help = "from the trunk outward") Length width) {
     if (width.metres() <= 0 || width.metres() > 6) {
@@ -136,11 +139,7 @@ public final class MaterialWords {
   }
 
   private static void setDepth(
-      ElementDraft element,
-      AttributeKey<Length> key,
-      String word,
-      Length depth,
-      SourceRef place) {
+      ElementDraft element, AttributeKey<Length> key, String word, Length depth, SourceRef place) {
     if (depth.metres() < 0 || depth.compareTo(DEEPEST) > 0) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,

@@ -3,7 +3,6 @@ package yardloom.materials;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
-import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -48,7 +47,8 @@ final class OrderTable implements TableMaker {
       }
     }
     return table
-        .note("Exact is what lies in place; order adds the allowance and rounds up to what is sold.")
+        .note(
+            "Exact is what lies in place; order adds the allowance and rounds up to what is sold.")
         .note("Free chips come by the whole load: ask the crew how many yards its truck holds.")
         .build();
   }

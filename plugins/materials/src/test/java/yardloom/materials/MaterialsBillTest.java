@@ -34,8 +34,24 @@ class MaterialsBillTest {
 
   private static void mulchWords(PlanKit kit, Length perennial, Volume least) {
     MaterialWords.sheetMulch(
-        kit.words(), null, null, null, perennial, null, null, null, null, null, null, null, null,
-        null, null, null, least, null);
+        kit.words(),
+        null,
+        null,
+        null,
+        perennial,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        least,
+        null);
   }
 
   @Test

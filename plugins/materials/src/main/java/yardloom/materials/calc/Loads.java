@@ -12,8 +12,8 @@ import yardloom.materials.model.Spread;
  * <p>Loads are whole: order divided by the truck's volume, rounded up. Weight is volume times bulk
  * density. No order gives no loads.
  *
- * <p>References: the rows of the shipped tables {@code load-size.csv} and {@code
- * bulk-density.csv}, each with its source.
+ * <p>References: the rows of the shipped tables {@code load-size.csv} and {@code bulk-density.csv},
+ * each with its source.
  *
  * @param fewest loads if the largest trucks come
  * @param most loads if the smallest come

@@ -82,7 +82,8 @@ public final class SurfaceLayout {
     Length trunkGap = settings.length(LengthSetting.TRUNK_GAP).value();
     for (Element e : plan.elements()) {
       switch (e.id().kind()) {
-        case BUILDING -> claims.add(new Claim(e.id() + " and wall strip", e.shape().grown(wallGap)));
+        case BUILDING ->
+            claims.add(new Claim(e.id() + " and wall strip", e.shape().grown(wallGap)));
         case STRUCTURE, PAVING -> claims.add(new Claim(e.id().toString(), e.shape()));
         default -> {
           // Other things leave the ground under them to beds and paths.
@@ -111,12 +112,7 @@ public final class SurfaceLayout {
     if (tree.attributes().get(MaterialKeys.TREE_RING).isEmpty()) {
       ring = ring.and(deeplyMulched());
     }
-    add(
-        tree,
-        SurfaceKind.TREE_RING,
-        ring,
-        depth(tree, LengthSetting.TREE_RING_MULCH),
-        null);
+    add(tree, SurfaceKind.TREE_RING, ring, depth(tree, LengthSetting.TREE_RING_MULCH), null);
   }
 
   /** The beds in which chips would lie deeper than roots bear. */
@@ -138,11 +134,7 @@ public final class SurfaceLayout {
   }
 
   private void add(
-      Element of,
-      SurfaceKind kind,
-      Shape outline,
-      Derived<Length> mulch,
-      Derived<Length> compost) {
+      Element of, SurfaceKind kind, Shape outline, Derived<Length> mulch, Derived<Length> compost) {
     if (outline.isEmpty()) {
       return;
     }

@@ -11,8 +11,8 @@ import yardloom.kernel.unit.Volume;
  * <p>The horizontal cut at height z of the strip is the outline shrunk by w·z/d, so the volume is
  * the prismoidal rule over those cuts: d·(A(0) + 4 A(w/2) + A(w))/6. Exact for convex outlines that
  * keep their corners while shrinking (their cut areas are quadratic in z); within a few percent of
- * the strip's own volume otherwise. No taper gives area × depth exactly; a taper wider than the
- * bed gives a ridge.
+ * the strip's own volume otherwise. No taper gives area × depth exactly; a taper wider than the bed
+ * gives a ridge.
  *
  * <p>References: [1] G. Vose, Handbook of Railroad Construction, 1857, §108 (prismoidal rule).
  */

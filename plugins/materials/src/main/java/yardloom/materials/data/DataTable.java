@@ -34,8 +34,7 @@ public record DataTable(String name, List<DataRow> rows) {
 
   /** One of the plugin's own tables, such as {@code bulk-density.csv}. */
   public static DataTable shipped(String name) {
-    try (InputStream in =
-        DataTable.class.getResourceAsStream("/yardloom/materials/data/" + name)) {
+    try (InputStream in = DataTable.class.getResourceAsStream("/yardloom/materials/data/" + name)) {
       if (in == null) {
         throw new IllegalStateException("the plugin lacks its table " + name);
       }

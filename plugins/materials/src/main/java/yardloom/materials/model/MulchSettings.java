@@ -31,9 +31,7 @@ public record MulchSettings(
   private static final Source SETTLING =
       Source.memory(
           "Fresh chips lose 20 to 50 % of their depth in the first year",
-          "recalled from gardening practice",
-          0,
-          "");
+          "recalled from gardening practice", 0, "");
   private static final Source NO_MINIMUM = Source.commonPractice("no minimum load is asked");
 
   public MulchSettings {

@@ -21,9 +21,7 @@ public final class Say {
 
   /** A distance in one system. */
   public static String distance(Length length, UnitSystem units) {
-    return units == UnitSystem.US
-        ? number(length.feet()) + " ft"
-        : number(length.metres()) + " m";
+    return units == UnitSystem.US ? number(length.feet()) + " ft" : number(length.metres()) + " m";
   }
 
   /** A bulk volume in one system. */
