@@ -48,6 +48,11 @@ final class Overlay {
     return polygonal(OverlayNG.overlay(a, b, OverlayNG.INTERSECTION, GRID));
   }
 
+  /** The parts of a line that lie in an area. */
+  static Geometry lineInside(Geometry area, Geometry line) {
+    return OverlayNG.overlay(area, line, OverlayNG.INTERSECTION, GRID);
+  }
+
   /**
    * Everything within {@code distanceM} of {@code g}, with round corners of {@code quadrant}
    * chords.

@@ -1,0 +1,103 @@
+package yardloom.planting.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.source.Source.Standing;
+
+/**
+ * A row of the plant catalogue; every figure keeps its own source.
+ *
+ * @param inRow distance of neighbours in a row
+ * @param rows distance of rows in open ground
+ * @param spread diameter of a grown plant
+ * @param height height of a grown plant
+ * @param juglone who says that it suffers near black walnut; empty if nobody is known to
+ * @param harmful whether the caution is about harm to people or animals
+ */
+public record Plant(
+    String name,
+    String botanical,
+    Form form,
+    Season season,
+    SizeRange inRow,
+    SizeRange rows,
+    SizeRange spread,
+    SizeRange height,
+    Light light,
+    Source lightSource,
+    CropCoefficients kc,
+    Optional<Source> juglone,
+    boolean harmful,
+    String caution,
+    Source cautionSource) {
+
+  /** How it grows; decides symbol and row spacing. */
+  public enum Form {
+    HERB,
+    ANNUAL,
+    SHRUB,
+    VINE,
+    TREE;
+
+    public boolean isWoody() {
+      return this == SHRUB || this == VINE || this == TREE;
+    }
+  }
+
+  /** When it is in leaf and draws water. */
+  public enum Season {
+    DECIDUOUS,
+    EVERGREEN,
+    /** Sown or planted each year, bears light frost. */
+    ANNUAL,
+    /** Sown or planted each year after frost. */
+    TENDER_ANNUAL
+  }
+
+  /** How much direct sun it asks for. */
+  public enum Light {
+    FULL_SUN(6),
+    HALF_DAY(4),
+    SUN_OR_PART_SHADE(3);
+
+    private final double hours;
+
+    Light(double hours) {
+      this.hours = hours;
+    }
+
+    /** Direct sun a day in the growing season below which it does poorly; common practice. */
+    public double hours() {
+      return hours;
+    }
+  }
+
+  /**
+   * Crop coefficients after FAO-56: water use as a multiple of reference evapotranspiration.
+   *
+   * @param borrowedFrom the related crop whose row stands in, empty if it has its own
+   */
+  public record CropCoefficients(
+      double initial, double middle, double end, Source source, String borrowedFrom) {}
+
+  /** What of this row was recalled and not verified. */
+  public List<String> unverified() {
+    List<String> found = new ArrayList<>();
+    note(found, "in-row spacing", inRow.source());
+    note(found, "row spacing", rows.source());
+    note(found, "spread", spread.source());
+    note(found, "height", height.source());
+    note(found, "light", lightSource);
+    note(found, "crop coefficient", kc.source());
+    note(found, "caution", cautionSource);
+    return List.copyOf(found);
+  }
+
+  private static void note(List<String> found, String what, Source source) {
+    if (source.standing() == Standing.MEMORY) {
+      found.add(what);
+    }
+  }
+}

@@ -1,0 +1,16 @@
+package yardloom.planting.model;
+
+import yardloom.kernel.plan.AttributeKey;
+
+/** What planting hangs on beds and trees. */
+public final class PlantingKeys {
+  /** The plants of a bed, in the order in which they follow along it. */
+  public static final AttributeKey<PlantChoice> PLANTS =
+      new AttributeKey<>("planting.plants", PlantChoice.class);
+
+  /** The catalogue name of a tree's species. */
+  public static final AttributeKey<String> SPECIES =
+      new AttributeKey<>("planting.species", String.class);
+
+  private PlantingKeys() {}
+}
