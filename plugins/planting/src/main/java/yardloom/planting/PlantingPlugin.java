@@ -1,0 +1,88 @@
+package yardloom.planting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.draw.Caution;
+import yardloom.kernel.draw.Painter;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.PluginInfo;
+import yardloom.kernel.spi.Spi;
+import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.vocab.Vocabulary;
+import yardloom.planting.model.Plant;
+import yardloom.planting.sheet.PlantPainter;
+import yardloom.planting.sheet.PlantTable;
+import yardloom.planting.work.CanopyCalculator;
+import yardloom.planting.work.LightCheck;
+import yardloom.planting.work.Planting;
+import yardloom.planting.work.PlantingChecks;
+import yardloom.planting.work.StandCalculator;
+
+/** The planting plugin. */
+public final class PlantingPlugin implements YardPlugin {
+  @Override
+  public PluginInfo info() {
+    return new PluginInfo("planting", "Planting", "0.1.0");
+  }
+
+  @Override
+  public int spiLevel() {
+    return Spi.LEVEL;
+  }
+
+  @Override
+  public List<Vocabulary> vocabularies() {
+    return List.of(new Vocabulary("planting", List.of(PlantingWords.class)));
+  }
+
+  @Override
+  public List<Calculator> calculators() {
+    return List.of(new CanopyCalculator(), new StandCalculator());
+  }
+
+  @Override
+  public List<Check> checks() {
+    List<Check> checks = new ArrayList<>(PlantingChecks.all());
+    checks.add(new LightCheck());
+    return List.copyOf(checks);
+  }
+
+  @Override
+  public List<Painter> painters() {
+    return List.of(new PlantPainter());
+  }
+
+  @Override
+  public List<TableMaker> tables() {
+    return List.of(new PlantTable());
+  }
+
+  @Override
+  public List<Caution> cautions(Plan plan, Facts facts) {
+    TreeSet<String> harmful = new TreeSet<>();
+    Planting.of(plan).forEach(p -> note(harmful, p.plant()));
+    Planting.specimens(plan).forEach(s -> note(harmful, s.plant()));
+    if (harmful.isEmpty()) {
+      return List.of();
+    }
+    return List.of(
+        new Caution(
+            "Some plants here harm people or animals when eaten or touched in the wrong part or"
+                + " season: "
+                + String.join(", ", harmful)
+                + ". Read the planting table; ask a doctor or veterinarian when in doubt.",
+            Source.commonPractice("cautions of the plant catalogue")));
+  }
+
+  private static void note(TreeSet<String> harmful, Plant plant) {
+    if (plant.harmful()) {
+      harmful.add(plant.name());
+    }
+  }
+}

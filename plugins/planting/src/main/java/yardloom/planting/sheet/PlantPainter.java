@@ -1,0 +1,108 @@
+package yardloom.planting.sheet;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Mark.SymbolForm;
+import yardloom.kernel.draw.Painter;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Length;
+import yardloom.planting.model.Plant.Form;
+import yardloom.planting.work.Planting;
+
+/** Draws every plant of the beds: a circle of its mature spread, or a dot when that is small. */
+public final class PlantPainter implements Painter {
+  /** Plants with a smaller spread are dots. */
+  static final Length SMALL = Length.feet(2);
+
+  @Override
+  public Layer layer() {
+    return new Layer("planting.plants", "Plants", Layer.Band.PLANTS);
+  }
+
+  @Override
+  public List<Mark> paint(Plan plan, Facts facts) {
+    List<Mark> marks = new ArrayList<>();
+    for (Planting p : Planting.of(plan)) {
+      Length spread = p.plant().spread().middle();
+      for (Point at : p.at()) {
+        marks.add(
+            new Mark.Symbol(
+                at,
+                isSmall(spread) ? SymbolForm.DOT : SymbolForm.DISC,
+                spread,
+                Angle.ZERO,
+                style(p.plant().form()),
+                p.plant().name()));
+      }
+      if (!p.at().isEmpty()) {
+        marks.add(
+            new Mark.Label(
+                p.ground().heart(),
+                p.at().size() + " " + p.plant().name(),
+                2,
+                false,
+                2,
+                Mark.Anchor.NEAR));
+      }
+    }
+    return marks;
+  }
+
+  @Override
+  public List<LegendEntry> legend(Plan plan, Facts facts) {
+    Set<Form> small = EnumSet.noneOf(Form.class);
+    Set<Form> large = EnumSet.noneOf(Form.class);
+    for (Planting p : Planting.of(plan)) {
+      if (!p.at().isEmpty()) {
+        (isSmall(p.plant().spread().middle()) ? small : large).add(p.plant().form());
+      }
+    }
+    List<LegendEntry> entries = new ArrayList<>();
+    large.forEach(
+        f -> entries.add(entry(words(f) + " at mature spread", SymbolForm.DISC, style(f))));
+    small.forEach(f -> entries.add(entry("Small " + lower(words(f)), SymbolForm.DOT, style(f))));
+    return entries;
+  }
+
+  private static LegendEntry entry(String text, SymbolForm form, Style style) {
+    return new LegendEntry(text, style, Optional.of(form), false);
+  }
+
+  private static boolean isSmall(Length spread) {
+    return spread.compareTo(SMALL) < 0;
+  }
+
+  private static String lower(String text) {
+    return Character.toLowerCase(text.charAt(0)) + text.substring(1);
+  }
+
+  private static String words(Form form) {
+    return switch (form) {
+      case HERB -> "Perennial";
+      case ANNUAL -> "Annual";
+      case SHRUB -> "Shrub";
+      case VINE -> "Vine";
+      case TREE -> "Tree";
+    };
+  }
+
+  private static Style style(Form form) {
+    return switch (form) {
+      case HERB -> Style.filled("plant-perennial", "#a9cf8f").outlined("#2f5d1e", 0.18);
+      case ANNUAL -> Style.filled("plant-annual", "#f2d48a").outlined("#7a5a12", 0.18);
+      case SHRUB -> Style.filled("plant-shrub", "#7fb069").outlined("#23491a", 0.25);
+      case VINE -> Style.filled("plant-vine", "#b9b6d8").outlined("#4a4580", 0.18);
+      case TREE -> Style.filled("plant-tree", "#8cc084").outlined("#23491a", 0.25);
+    };
+  }
+}

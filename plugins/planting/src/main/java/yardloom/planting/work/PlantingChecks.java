@@ -1,0 +1,158 @@
+package yardloom.planting.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+import yardloom.planting.model.Plant;
+
+/** The rules that need only the plan: room, harm, neighbours, and how sure the catalogue is. */
+public final class PlantingChecks {
+  private static final Source ROOM =
+      Source.commonPractice("neighbours keep half the sum of their mature spreads apart");
+
+  private PlantingChecks() {}
+
+  public static List<Check> all() {
+    return List.of(
+        rule("planting.room", PlantingChecks::room),
+        rule("planting.tree-room", PlantingChecks::treeRoom),
+        rule("planting.harm", PlantingChecks::harm),
+        rule("planting.juglone", JugloneRule::findings),
+        rule("planting.unverified", PlantingChecks::unverified));
+  }
+
+  private interface Rule {
+    List<Finding> apply(String id, Plan plan);
+  }
+
+  private static Check rule(String id, Rule rule) {
+    return new Check() {
+      @Override
+      public String id() {
+        return id;
+      }
+
+      @Override
+      public List<Finding> run(Plan plan, Facts facts) {
+        return rule.apply(id, plan);
+      }
+    };
+  }
+
+  private static List<Finding> room(String id, Plan plan) {
+    List<Finding> found = new ArrayList<>();
+    for (Planting p : Planting.of(plan)) {
+      Plant plant = p.plant();
+      if (p.at().isEmpty()) {
+        found.add(
+            Finding.of(
+                    id,
+                    Severity.WARNING,
+                    "no " + plant.name() + " fits: its part of the bed is narrower than "
+                        + both(p.spacing()),
+                    "widen the bed or give a smaller spacing",
+                    plant.inRow().source())
+                .about(p.bed().id(), p.place())
+                .marking(p.ground()));
+      } else if (p.spacing().compareTo(plant.inRow().low().times(0.999)) < 0) {
+        found.add(
+            Finding.of(
+                    id,
+                    Severity.WARNING,
+                    plant.name() + " stands at " + both(p.spacing())
+                        + ", closer than the " + both(plant.inRow().low()) + " of its source",
+                    "space it wider, or thin it as it grows",
+                    plant.inRow().source())
+                .about(p.bed().id(), p.place()));
+      }
+    }
+    return found;
+  }
+
+  private static List<Finding> treeRoom(String id, Plan plan) {
+    List<Finding> found = new ArrayList<>();
+    List<Planting.Specimen> trees = Planting.specimens(plan);
+    for (int i = 0; i < trees.size(); i++) {
+      for (int j = i + 1; j < trees.size(); j++) {
+        Planting.Specimen a = trees.get(i);
+        Planting.Specimen b = trees.get(j);
+        Length apart = a.tree().at().distance(b.tree().at());
+        Length wanted =
+            a.plant().spread().middle().plus(b.plant().spread().middle()).div(2);
+        if (apart.compareTo(wanted) < 0) {
+          found.add(
+              Finding.of(
+                      id,
+                      Severity.WARNING,
+                      a.plant().name() + " and " + b.plant().name() + " at " + b.tree().id()
+                          + " stand " + both(apart) + " apart; grown, they take " + both(wanted),
+                      "move one of them, or choose a smaller tree",
+                      ROOM)
+                  .about(a.tree().id(), a.place()));
+        }
+      }
+    }
+    return found;
+  }
+
+  private static List<Finding> harm(String id, Plan plan) {
+    List<Finding> found = new ArrayList<>();
+    kinds(plan)
+        .forEach(
+            (name, plant) -> {
+              if (plant.harmful()) {
+                found.add(
+                    Finding.of(
+                        id,
+                        Severity.NOTE,
+                        name + ": " + plant.caution(),
+                        "tell everyone who lives with the garden; keep children and animals in"
+                            + " mind",
+                        plant.cautionSource()));
+              }
+            });
+    return found;
+  }
+
+  private static List<Finding> unverified(String id, Plan plan) {
+    List<Finding> found = new ArrayList<>();
+    kinds(plan)
+        .forEach(
+            (name, plant) -> {
+              if (!plant.unverified().isEmpty()) {
+                found.add(
+                    Finding.of(
+                        id,
+                        Severity.NOTE,
+                        name
+                            + ": recalled and not verified in the catalogue are "
+                            + String.join(", ", plant.unverified()),
+                        "check these against a local source before planting",
+                        Source.commonPractice("unverified figures are said to be so")));
+              }
+            });
+    return found;
+  }
+
+  /** The kinds that the plan names, by name. */
+  static Map<String, Plant> kinds(Plan plan) {
+    Map<String, Plant> kinds = new TreeMap<>();
+    Planting.of(plan).forEach(p -> kinds.put(p.plant().name(), p.plant()));
+    Planting.specimens(plan).forEach(s -> kinds.put(s.plant().name(), s.plant()));
+    return kinds;
+  }
+
+  /** A length in both unit systems, as findings print it. */
+  static String both(Length length) {
+    return String.format(Locale.ROOT, "%.1f ft (%.2f m)", length.feet(), length.metres());
+  }
+}

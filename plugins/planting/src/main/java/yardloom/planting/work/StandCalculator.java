@@ -1,0 +1,122 @@
+package yardloom.planting.work;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.BillLine;
+import yardloom.facts.ClimateNormals;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Temperature;
+import yardloom.planting.calc.CropCurve;
+import yardloom.planting.calc.GrowingSeason;
+import yardloom.planting.model.Plant;
+
+/** Gives what stands where, with water use by month, and the bill of plants. */
+public final class StandCalculator implements Calculator {
+  private static final Source LATTICE =
+      Source.commonPractice("square or staggered lattice, half a spacing from every edge");
+  private static final List<Integer> NORTHERN = List.of(3, 4, 5, 6, 7, 8, 9);
+  private static final List<Integer> SOUTHERN = List.of(9, 10, 11, 0, 1, 2, 3);
+
+  @Override
+  public String id() {
+    return "planting.stands";
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.CLIMATE);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(YardFacts.STANDS, YardFacts.BILL);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    Optional<ClimateNormals> climate = in.find(YardFacts.CLIMATE);
+    for (Planting p : Planting.of(plan)) {
+      if (p.at().isEmpty()) {
+        continue;
+      }
+      out.give(
+          YardFacts.STANDS,
+          new Stand(
+              p.bed().id(),
+              p.place(),
+              p.plant().name(),
+              p.plant().botanical(),
+              p.at(),
+              p.ground().area(),
+              p.plant().spread().middle(),
+              CropCurve.monthly(
+                  p.plant().kc(), p.plant().season(), season(plan, climate, p.plant())),
+              kcSource(p.plant())));
+      out.give(YardFacts.BILL, bill(p));
+    }
+    for (Planting.Specimen s : Planting.specimens(plan)) {
+      out.give(
+          YardFacts.STANDS,
+          new Stand(
+              s.tree().id(),
+              s.place(),
+              s.plant().name(),
+              s.plant().botanical(),
+              List.of(s.tree().at()),
+              s.tree().shape().area(),
+              s.tree().crown(),
+              CropCurve.monthly(
+                  s.plant().kc(), s.plant().season(), season(plan, climate, s.plant())),
+              kcSource(s.plant())));
+    }
+  }
+
+  /** Without a climate: April to October, in the south October to April (common practice). */
+  static List<Integer> season(Plan plan, Optional<ClimateNormals> climate, Plant plant) {
+    if (climate.isEmpty()) {
+      boolean south = plan.site().map(s -> s.latitude().degrees() < 0).orElse(false);
+      return south ? SOUTHERN : NORTHERN;
+    }
+    List<Temperature> means =
+        climate.get().months().stream().map(ClimateNormals.Month::mean).toList();
+    boolean tender = plant.season() == Plant.Season.TENDER_ANNUAL;
+    return GrowingSeason.months(means, tender ? GrowingSeason.TENDER : GrowingSeason.HARDY);
+  }
+
+  private static Source kcSource(Plant plant) {
+    Source row = plant.kc().source();
+    String borrowed =
+        plant.kc().borrowedFrom().isEmpty() ? "" : " (" + plant.kc().borrowedFrom() + ")";
+    return new Source(
+        row.title(),
+        row.publisher(),
+        row.year(),
+        row.locator() + borrowed + "; spread over the growing season by recalled stage shares",
+        row.standing());
+  }
+
+  private static BillLine bill(Planting p) {
+    Derived<Integer> count =
+        Derived.by("lattice places in the bed", LATTICE)
+            .from("bed area", p.ground().area(), p.bed().place())
+            .from("spacing", p.spacing(), p.place())
+            .from("row spacing", p.rowSpacing(), p.place())
+            .gives(p.at().size());
+    return new BillLine(
+        "plants",
+        p.plant().name() + " (" + p.plant().botanical() + ")",
+        Optional.of(p.bed().id()),
+        count,
+        count,
+        "no spares included");
+  }
+}

@@ -1,0 +1,209 @@
+package yardloom.planting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import yardloom.facts.BillLine;
+import yardloom.facts.Obstacle;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Draft;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementDraft;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.spi.PluginContract;
+import yardloom.kernel.spi.PluginLoader;
+import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.study.Outcome;
+import yardloom.kernel.study.Study;
+import yardloom.kernel.study.Toolbox;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.vocab.Vocabulary;
+import yardloom.kernel.words.BedScope;
+import yardloom.kernel.words.TreeScope;
+import yardloom.planting.data.PlantCatalogue;
+
+class PlantingPluginTest extends PluginContract {
+  private static final SourceRef HERE = new SourceRef("p.groovy", 7, 3);
+
+  private final Draft draft =
+      new Draft(new PlanInfo("t", "T", "", "", "", "", UnitSystem.US, "USD"));
+
+  @Override
+  protected YardPlugin plugin() {
+    return new PlantingPlugin();
+  }
+
+  private BedScope bed(String name, double xFt, double widthFt, double depthFt) {
+    Shape shape =
+        Shape.rectangle(
+            new Point(Length.feet(xFt), Length.ZERO), Length.feet(widthFt), Length.feet(depthFt));
+    ElementDraft element =
+        draft.add(
+            new ElementId(ElementKind.BED, name),
+            HERE,
+            c -> new Element.Bed(c, shape, Element.BedUse.PERENNIAL));
+    return new BedScope(draft, element, HERE);
+  }
+
+  private TreeScope tree(String name, double xFt) {
+    Point at = new Point(Length.feet(xFt), Length.ZERO);
+    Length crown = Length.feet(15);
+    ElementDraft element =
+        draft.add(
+            new ElementId(ElementKind.TREE, name),
+            HERE,
+            c ->
+                new Element.Tree(
+                    c,
+                    at,
+                    Shape.circle(at, crown.div(2)),
+                    crown,
+                    Length.feet(15),
+                    Length.feet(4),
+                    Length.inches(6),
+                    Element.Leaf.DECIDUOUS));
+    return new TreeScope(draft, element, HERE);
+  }
+
+  private Outcome outcome() {
+    return new Study(
+            PluginLoader.of(List.of(plugin()), new Vocabulary("kernel", List.of())),
+            new Toolbox(List.of(), List.of(), List.of(), List.of()))
+        .of(draft.freeze());
+  }
+
+  private static List<String> rules(Outcome outcome) {
+    return outcome.findings().stream().map(Finding::rule).distinct().toList();
+  }
+
+  @Test
+  void strawberriesAtAFoot_inFourByEightBed_are32InStandBillTableAndDrawing() {
+    PlantingWords.plant(bed("a", 0, 4, 8), "garden strawberry", Length.feet(1), null, null, null);
+    Outcome outcome = outcome();
+    Stand stand = outcome.results().all(YardFacts.STANDS).get(0);
+    assertEquals(32, stand.at().size());
+    assertEquals(32, stand.area().squareFeet(), 1e-6);
+    BillLine line = outcome.results().all(YardFacts.BILL).get(0);
+    assertEquals(32, line.exact().value());
+    Table table = outcome.tables().get(0);
+    assertEquals(32, table.rows().get(0).get(3).value().orElseThrow());
+    long drawn =
+        outcome.layers().values().stream()
+            .flatMap(List::stream)
+            .filter(m -> m instanceof Mark.Symbol)
+            .count();
+    assertEquals(32, drawn);
+  }
+
+  @Test
+  void twoPlants_withoutShares_halveTheBed() {
+    BedScope bed = bed("a", 0, 4, 16);
+    PlantingWords.plant(bed, "chives", Length.feet(1), null, null, null);
+    PlantingWords.plant(bed, "thyme", Length.feet(1), null, null, null);
+    List<Stand> stands = outcome().results().all(YardFacts.STANDS);
+    assertEquals(List.of("chives", "thyme"), stands.stream().map(Stand::plant).toList());
+    assertEquals(32, stands.get(0).at().size());
+    assertEquals(32, stands.get(1).at().size());
+  }
+
+  @Test
+  void sharesAboveOne_pointAtTheFirstLine() {
+    BedScope bed = bed("a", 0, 4, 16);
+    PlantingWords.plant(bed, "chives", null, null, null, 0.8);
+    PlantingWords.plant(bed, "thyme", null, null, null, 0.8);
+    PlanException e = assertThrows(PlanException.class, this::outcome);
+    assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
+    assertEquals(HERE, e.problems().get(0).place());
+  }
+
+  @Test
+  void unknownPlant_suggestsTheNearest() {
+    BedScope bed = bed("a", 0, 4, 16);
+    PlanException e =
+        assertThrows(
+            PlanException.class,
+            () -> PlantingWords.plant(bed, "garden stawberry", null, null, null, null));
+    assertTrue(e.getMessage().contains("Did you mean `garden strawberry`?"), e.getMessage());
+    PlanException variant =
+        assertThrows(
+            PlanException.class, () -> PlantingWords.species(tree("t", 3), "apple"));
+    assertTrue(variant.getMessage().contains("`apple (dwarf)`"), variant.getMessage());
+  }
+
+  @Test
+  void treeInABed_isSentToItsOwnWord() {
+    BedScope bed = bed("a", 0, 4, 16);
+    PlanException e =
+        assertThrows(
+            PlanException.class,
+            () -> PlantingWords.plant(bed, "peach", null, null, null, null));
+    assertEquals(ProblemCode.MISPLACED_WORD, e.problems().get(0).code());
+  }
+
+  /** Iowa State University Extension PM 814: 50 to 60 ft; 40 ft is flagged, 65 ft is not. */
+  @Test
+  void tomatoes_nearBlackWalnut_areFlaggedBelowSixtyFeet() {
+    PlantingWords.species(tree("w", 0), "black walnut");
+    PlantingWords.plant(bed("near", 39, 4, 4), "tomato", Length.feet(2), null, null, null);
+    PlantingWords.plant(bed("far", 64, 4, 4), "tomato", Length.feet(2), null, null, null);
+    List<Finding> flagged =
+        outcome().findings().stream().filter(f -> f.rule().equals("planting.juglone")).toList();
+    assertEquals(1, flagged.size());
+    assertEquals("near", flagged.get(0).element().orElseThrow().name());
+  }
+
+  @Test
+  void tallShrubs_castShade_treesAndHerbsAddNone() {
+    PlantingWords.plant(bed("s", 0, 8, 30), "American elderberry", null, null, null, null);
+    PlantingWords.plant(bed("h", 20, 4, 8), "chives", null, null, null, null);
+    PlantingWords.species(tree("t", 60), "apple (semi-dwarf)");
+    List<Obstacle> obstacles = outcome().results().all(YardFacts.OBSTACLES);
+    assertEquals(1, obstacles.size());
+    assertEquals("s", obstacles.get(0).of().name());
+    assertEquals(8, obstacles.get(0).top().feet(), 1e-9);
+    assertTrue(obstacles.get(0).passes().get(6) < obstacles.get(0).passes().get(0));
+  }
+
+  @Test
+  void crowdedNarrowAndHarmful_areFound() {
+    PlantingWords.plant(bed("a", 0, 4, 8), "rhubarb", Length.inches(12), null, null, null);
+    PlantingWords.plant(bed("b", 10, 1, 8), "rhubarb", null, null, null, null);
+    PlantingWords.species(tree("t1", 60), "apple (semi-dwarf)");
+    PlantingWords.species(tree("t2", 70), "apple (semi-dwarf)");
+    Outcome outcome = outcome();
+    assertEquals(
+        List.of("planting.room", "planting.tree-room", "planting.harm", "planting.unverified"),
+        rules(outcome));
+    assertEquals(1, outcome.cautions().size());
+    assertTrue(outcome.cautions().get(0).text().contains("rhubarb"));
+  }
+
+  @Test
+  void everyPlant_hasSourcesAndSaneSizes() {
+    assertEquals(62, PlantCatalogue.shipped().all().size());
+    PlantCatalogue.shipped()
+        .all()
+        .forEach(
+            p -> {
+              assertTrue(p.height().high().feet() <= 75, p.name());
+              assertTrue(p.kc().middle() >= 0.65 && p.kc().middle() <= 1.2, p.name());
+              assertTrue(p.kc().initial() <= p.kc().middle() + 0.05, p.name());
+              assertTrue(!p.caution().contains("["), p.name());
+            });
+  }
+}
