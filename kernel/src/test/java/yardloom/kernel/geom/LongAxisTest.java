@@ -32,13 +32,15 @@ class LongAxisTest {
   @Test
   void axis_ofSquare_runsRight() {
     LongAxis axis = LongAxis.of(bed(2, 2));
-    assertEquals(ORIGIN.moved(Length.metres(3), Length.metres(7)), axis.at(Length.ZERO, Length.ZERO));
+    assertEquals(
+        ORIGIN.moved(Length.metres(3), Length.metres(7)), axis.at(Length.ZERO, Length.ZERO));
     assertEquals(5, axis.at(Length.metres(2), Length.ZERO).x().metres(), 1e-12);
   }
 
   @Test
   void row_acrossNotch_comesInTwoPieces() {
-    Shape notched = bed(6, 2).minus(Shape.rectangle(Point.metres(5, 8), Length.metres(1), Length.metres(2)));
+    Shape notched =
+        bed(6, 2).minus(Shape.rectangle(Point.metres(5, 8), Length.metres(1), Length.metres(2)));
     LongAxis axis = LongAxis.of(notched);
     assertEquals(List.of(6.0), lengths(axis.row(Length.metres(0.5))));
     assertEquals(List.of(2.0, 3.0), lengths(axis.row(Length.metres(1.5))));

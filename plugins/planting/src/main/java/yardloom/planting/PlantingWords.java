@@ -93,8 +93,7 @@ public final class PlantingWords {
       help = "Says what kind of tree it is, by its catalogue name.",
       example = "species 'apple (semi-dwarf)'")
   public static void species(
-      TreeScope in,
-      @Arg(name = "name", help = "a tree or shrub of the catalogue") String name) {
+      TreeScope in, @Arg(name = "name", help = "a tree or shrub of the catalogue") String name) {
     Plant found = PlantCatalogue.shipped().plant(name);
     if (in.element().attributes().has(PlantingKeys.SPECIES)) {
       throw new PlanException(

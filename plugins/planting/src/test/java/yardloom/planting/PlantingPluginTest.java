@@ -140,8 +140,7 @@ class PlantingPluginTest extends PluginContract {
             () -> PlantingWords.plant(bed, "garden stawberry", null, null, null, null));
     assertTrue(e.getMessage().contains("Did you mean `garden strawberry`?"), e.getMessage());
     PlanException variant =
-        assertThrows(
-            PlanException.class, () -> PlantingWords.species(tree("t", 3), "apple"));
+        assertThrows(PlanException.class, () -> PlantingWords.species(tree("t", 3), "apple"));
     assertTrue(variant.getMessage().contains("`apple (dwarf)`"), variant.getMessage());
   }
 
@@ -150,8 +149,7 @@ class PlantingPluginTest extends PluginContract {
     BedScope bed = bed("a", 0, 4, 16);
     PlanException e =
         assertThrows(
-            PlanException.class,
-            () -> PlantingWords.plant(bed, "peach", null, null, null, null));
+            PlanException.class, () -> PlantingWords.plant(bed, "peach", null, null, null, null));
     assertEquals(ProblemCode.MISPLACED_WORD, e.problems().get(0).code());
   }
 

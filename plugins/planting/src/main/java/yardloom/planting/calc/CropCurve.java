@@ -27,8 +27,7 @@ public final class CropCurve {
   private CropCurve() {}
 
   /** January to December, for a season as {@link GrowingSeason} returns it. */
-  public static List<Double> monthly(
-      CropCoefficients kc, Plant.Season kind, List<Integer> season) {
+  public static List<Double> monthly(CropCoefficients kc, Plant.Season kind, List<Integer> season) {
     Double[] months = new Double[12];
     Arrays.fill(months, kind == Plant.Season.EVERGREEN ? kc.initial() : 0.0);
     for (int i = 0; i < season.size(); i++) {

@@ -12,8 +12,8 @@ import yardloom.kernel.unit.Temperature;
  * autumn through December; empty if no month reaches the limit. When all months do, the season
  * starts in the coldest.
  *
- * <p>References: common practice, no source: 5 °C (41 °F) for hardy plants, 10 °C (50 °F) for tender
- * ones.
+ * <p>References: common practice, no source: 5 °C (41 °F) for hardy plants, 10 °C (50 °F) for
+ * tender ones.
  */
 public final class GrowingSeason {
   /** For plants that grow in cool weather. */

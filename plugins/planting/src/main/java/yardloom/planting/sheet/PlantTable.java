@@ -81,7 +81,8 @@ public final class PlantTable implements TableMaker {
   private static Cell count(Planting p, Facts facts) {
     Optional<BillLine> line =
         facts.all(YardFacts.BILL).stream()
-            .filter(b -> b.group().equals("plants") && b.element().equals(Optional.of(p.bed().id())))
+            .filter(
+                b -> b.group().equals("plants") && b.element().equals(Optional.of(p.bed().id())))
             .filter(b -> b.exact().value().equals(p.at().size()))
             .filter(b -> b.item().startsWith(p.plant().name() + " ("))
             .findFirst();

@@ -89,9 +89,7 @@ public record Planting(
     for (Element.Tree tree : plan.all(Element.Tree.class)) {
       List<Entry<String>> species = tree.attributes().all(PlantingKeys.SPECIES);
       species.forEach(
-          e ->
-              found.add(
-                  new Specimen(tree, e.place(), PlantCatalogue.shipped().plant(e.value()))));
+          e -> found.add(new Specimen(tree, e.place(), PlantCatalogue.shipped().plant(e.value()))));
     }
     return List.copyOf(found);
   }

@@ -57,7 +57,9 @@ public final class PlantingChecks {
             Finding.of(
                     id,
                     Severity.WARNING,
-                    "no " + plant.name() + " fits: its part of the bed is narrower than "
+                    "no "
+                        + plant.name()
+                        + " fits: its part of the bed is narrower than "
                         + both(p.spacing()),
                     "widen the bed or give a smaller spacing",
                     plant.inRow().source())
@@ -68,8 +70,12 @@ public final class PlantingChecks {
             Finding.of(
                     id,
                     Severity.WARNING,
-                    plant.name() + " stands at " + both(p.spacing())
-                        + ", closer than the " + both(plant.inRow().low()) + " of its source",
+                    plant.name()
+                        + " stands at "
+                        + both(p.spacing())
+                        + ", closer than the "
+                        + both(plant.inRow().low())
+                        + " of its source",
                     "space it wider, or thin it as it grows",
                     plant.inRow().source())
                 .about(p.bed().id(), p.place()));
@@ -86,15 +92,21 @@ public final class PlantingChecks {
         Planting.Specimen a = trees.get(i);
         Planting.Specimen b = trees.get(j);
         Length apart = a.tree().at().distance(b.tree().at());
-        Length wanted =
-            a.plant().spread().middle().plus(b.plant().spread().middle()).div(2);
+        Length wanted = a.plant().spread().middle().plus(b.plant().spread().middle()).div(2);
         if (apart.compareTo(wanted) < 0) {
           found.add(
               Finding.of(
                       id,
                       Severity.WARNING,
-                      a.plant().name() + " and " + b.plant().name() + " at " + b.tree().id()
-                          + " stand " + both(apart) + " apart; grown, they take " + both(wanted),
+                      a.plant().name()
+                          + " and "
+                          + b.plant().name()
+                          + " at "
+                          + b.tree().id()
+                          + " stand "
+                          + both(apart)
+                          + " apart; grown, they take "
+                          + both(wanted),
                       "move one of them, or choose a smaller tree",
                       ROOM)
                   .about(a.tree().id(), a.place()));

@@ -34,8 +34,7 @@ class LatticeTest {
   void lattice_ofPublishedSpacings_holdsThatMany(
       String id, double widthIn, double lengthIn, double spacingIn, int square, int staggered) {
     Shape bed =
-        Shape.rectangle(
-            Point.metres(2, 3), Length.inches(widthIn), Length.inches(lengthIn));
+        Shape.rectangle(Point.metres(2, 3), Length.inches(widthIn), Length.inches(lengthIn));
     Length spacing = Length.inches(spacingIn);
     assertEquals(square, points(bed, spacing, Layout.SQUARE).size(), id);
     assertEquals(staggered, points(bed, spacing, Layout.STAGGERED).size(), id);
@@ -92,8 +91,7 @@ class LatticeTest {
       @ForAll @DoubleRange(min = 0.21, max = 0.9) double spacingM,
       @ForAll @DoubleRange(min = 0.05, max = 0.6) double notchM,
       @ForAll Layout layout) {
-    Shape notch =
-        Shape.rectangle(ORIGIN, Length.metres(notchM), Length.metres(notchM * 1.3));
+    Shape notch = Shape.rectangle(ORIGIN, Length.metres(notchM), Length.metres(notchM * 1.3));
     Shape bed = bed(widthM, depthM).minus(notch);
     Shape mirror = bed.mirrored(ORIGIN, Point.metres(0, 1));
     List<Point> plants = points(bed, Length.metres(spacingM), layout);

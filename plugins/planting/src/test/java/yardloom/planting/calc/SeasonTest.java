@@ -27,7 +27,8 @@ class SeasonTest {
   @Test
   void season_ofNorthernYear_runsFromSpringToAutumn() {
     List<Temperature> means = celsius(-4, -2, 4, 11, 17, 22, 24, 23, 19, 12, 5, -2);
-    assertEquals(List.of(3, 4, 5, 6, 7, 8, 9, 10), GrowingSeason.months(means, GrowingSeason.HARDY));
+    assertEquals(
+        List.of(3, 4, 5, 6, 7, 8, 9, 10), GrowingSeason.months(means, GrowingSeason.HARDY));
     assertEquals(List.of(3, 4, 5, 6, 7, 8, 9), GrowingSeason.months(means, GrowingSeason.TENDER));
   }
 
@@ -58,8 +59,7 @@ class SeasonTest {
 
   @Test
   void months_outsideSeason_areZero_andMidSeasonIsMiddle() {
-    List<Double> kc =
-        CropCurve.monthly(KC, Plant.Season.DECIDUOUS, List.of(3, 4, 5, 6, 7, 8, 9));
+    List<Double> kc = CropCurve.monthly(KC, Plant.Season.DECIDUOUS, List.of(3, 4, 5, 6, 7, 8, 9));
     assertEquals(0, kc.get(2));
     assertEquals(1.0, kc.get(6), 1e-12);
     assertEquals(0, kc.get(10));
