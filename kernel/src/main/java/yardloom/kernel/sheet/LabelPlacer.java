@@ -1,0 +1,193 @@
+package yardloom.kernel.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.strtree.STRtree;
+
+/**
+ * Finds places for labels so that none overlaps another, a text already set, or the edge of the
+ * drawing.
+ *
+ * <p>Greedy by rank: each label takes the best free candidate and keeps it. Candidates next to the
+ * point come in the order of {@link #SIDES} (above first), then places further off with a leader
+ * line, last any free place of the drawing. Lines of the drawing under a label cost, but do not
+ * forbid. Same input, same result.
+ *
+ * <p>References: [1] J. Christensen, J. Marks, S. Shieber, An empirical study of algorithms for
+ * point-feature label placement, ACM Transactions on Graphics 14(3), 1995, pp. 203-232: candidate
+ * positions. [2] P. Bobák, L. Čmolík, M. Čadík, arXiv 2407.11996, 2024: readers prefer labels above
+ * the point.
+ */
+final class LabelPlacer {
+  /** Directions from the point to the label's middle, preferred first; y down. */
+  static final List<Xy> SIDES =
+      List.of(
+          new Xy(0, -1),
+          new Xy(1, -1),
+          new Xy(1, 0),
+          new Xy(-1, -1),
+          new Xy(-1, 0),
+          new Xy(0, 1),
+          new Xy(1, 1),
+          new Xy(-1, 1));
+
+  private static final double[] RINGS_MM = {5, 8, 12, 17, 23, 30, 40, 52, 66};
+  private static final int RING_DIRECTIONS = 16;
+  private static final double GAP_MM = 1;
+  private static final double CLEAR_MM = 0.4;
+
+  /** A label to place; {@code fixed} ones stand centred on their point if that is free. */
+  record Request(Xy anchor, double widthMm, double heightMm, int rank, boolean fixed) {}
+
+  /** Where a label stands; the leader is empty if it stands at its point. */
+  record Spot(Box box, Optional<Xy> leaderTo) {}
+
+  private record Segment(Xy from, Xy to) {}
+
+  private final Box area;
+  private final List<Quad> taken = new ArrayList<>();
+  private final List<Segment> leaders = new ArrayList<>();
+  private final List<Segment> lines = new ArrayList<>();
+  private STRtree index = new STRtree();
+
+  LabelPlacer(Box area) {
+    this.area = area;
+  }
+
+  /** Keeps labels off {@code quad}. */
+  void take(Quad quad) {
+    taken.add(quad);
+  }
+
+  boolean isFree(Quad quad) {
+    return quad.inside(area)
+        && taken.stream().noneMatch(quad::overlaps)
+        && leaders.stream().noneMatch(l -> quad.crossedBy(l.from, l.to));
+  }
+
+  /** A line of the drawing that labels had better not cross. */
+  void avoid(Xy from, Xy to) {
+    lines.add(new Segment(from, to));
+  }
+
+  /** Places for {@code requests}, in their order; empty where the drawing is full. */
+  List<Optional<Spot>> place(List<Request> requests) {
+    index = new STRtree();
+    for (Segment s : lines) {
+      index.insert(new Envelope(s.from.x(), s.to.x(), s.from.y(), s.to.y()), s);
+    }
+    List<Optional<Spot>> spots = new ArrayList<>();
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < requests.size(); i++) {
+      order.add(i);
+      spots.add(Optional.empty());
+    }
+    order.sort(
+        Comparator.comparing((Integer i) -> requests.get(i).rank())
+            .thenComparing(i -> !requests.get(i).fixed())
+            .thenComparing(i -> i));
+    List<Xy> anchors = requests.stream().filter(r -> !r.fixed()).map(Request::anchor).toList();
+    for (int i : order) {
+      Optional<Spot> spot = place(requests.get(i), anchors);
+      spot.ifPresent(s -> keep(s, requests.get(i)));
+      spots.set(i, spot);
+    }
+    return spots;
+  }
+
+  private void keep(Spot spot, Request request) {
+    taken.add(Quad.of(spot.box().inset(-CLEAR_MM)));
+    spot.leaderTo().ifPresent(to -> leaders.add(new Segment(request.anchor(), to)));
+  }
+
+  private Optional<Spot> place(Request request, List<Xy> anchors) {
+    if (request.fixed()) {
+      Box centred = around(request, request.anchor());
+      if (isFree(Quad.of(centred))) {
+        return Optional.of(new Spot(centred, Optional.empty()));
+      }
+    }
+    Spot best = null;
+    double bestCost = Double.MAX_VALUE;
+    for (int i = 0; i < SIDES.size(); i++) {
+      Box box = beside(request, SIDES.get(i), GAP_MM);
+      double cost = 2 * crossings(box) + 0.5 * i;
+      if (cost < bestCost && isFree(Quad.of(box)) && isNearest(box, request.anchor(), anchors)) {
+        best = new Spot(box, Optional.empty());
+        bestCost = cost;
+      }
+    }
+    for (double ring : RINGS_MM) {
+      if (bestCost < 12 + ring / 2) {
+        break;
+      }
+      for (int d = 0; d < RING_DIRECTIONS; d++) {
+        double angle = 2 * Math.PI * d / RING_DIRECTIONS;
+        Xy direction = new Xy(StrictMath.sin(angle), -StrictMath.cos(angle));
+        Box box = beside(request, direction, ring);
+        double cost = 12 + ring / 2 + 2 * crossings(box) + 0.01 * d;
+        Xy to = box.nearest(request.anchor());
+        if (cost < bestCost && isFree(Quad.of(box)) && leaderIsFree(request.anchor(), to)) {
+          best = new Spot(box, Optional.of(to));
+          bestCost = cost;
+        }
+      }
+    }
+    return best == null ? anywhere(request) : Optional.of(best);
+  }
+
+  /** The free place of the whole drawing that is nearest to the point. */
+  private Optional<Spot> anywhere(Request request) {
+    List<Box> boxes = new ArrayList<>();
+    double stepX = request.widthMm() / 2 + 1;
+    double stepY = request.heightMm() + 0.5;
+    for (double y = area.y(); y + request.heightMm() <= area.bottom(); y += stepY) {
+      for (double x = area.x(); x + request.widthMm() <= area.right(); x += stepX) {
+        boxes.add(new Box(x, y, request.widthMm(), request.heightMm()));
+      }
+    }
+    return boxes.stream()
+        .sorted(Comparator.comparing((Box b) -> b.centre().distance(request.anchor())))
+        .filter(b -> isFree(Quad.of(b)))
+        .filter(b -> leaderIsFree(request.anchor(), b.nearest(request.anchor())))
+        .findFirst()
+        .map(b -> new Spot(b, Optional.of(b.nearest(request.anchor()))));
+  }
+
+  private boolean leaderIsFree(Xy from, Xy to) {
+    return taken.stream().noneMatch(q -> q.crossedBy(from, to));
+  }
+
+  private static Box around(Request r, Xy middle) {
+    return new Box(
+        middle.x() - r.widthMm() / 2, middle.y() - r.heightMm() / 2, r.widthMm(), r.heightMm());
+  }
+
+  private static Box beside(Request r, Xy direction, double gap) {
+    double x = direction.x() * (r.widthMm() / 2 + gap);
+    double y = direction.y() * (r.heightMm() / 2 + gap);
+    return around(r, r.anchor().plus(x, y));
+  }
+
+  private static boolean isNearest(Box box, Xy anchor, List<Xy> anchors) {
+    Quad quad = Quad.of(box);
+    double own = quad.distance(anchor);
+    return anchors.stream().allMatch(a -> a.equals(anchor) || quad.distance(a) > own);
+  }
+
+  private int crossings(Box box) {
+    Envelope around = new Envelope(box.x(), box.right(), box.y(), box.bottom());
+    Quad quad = Quad.of(box);
+    int crossings = 0;
+    for (Object found : index.query(around)) {
+      Segment s = (Segment) found;
+      if (quad.crossedBy(s.from, s.to)) {
+        crossings++;
+      }
+    }
+    return crossings;
+  }
+}

@@ -1,0 +1,191 @@
+package yardloom.kernel.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.draw.TextMetrics;
+import yardloom.kernel.table.TableFormat;
+
+/**
+ * Composes sheets: frame, title block, site plan at true scale, legend, cautions, tables, figures,
+ * notes. Nothing overlaps and nothing leaves the frame; what does not fit goes on to further
+ * sheets. The same request gives the same sheets.
+ */
+public final class SheetComposer {
+  private static final Style FRAME = Style.filled("frame", "").outlined(Palette.INK, 0.7);
+
+  private final Type type;
+
+  public SheetComposer(TextMetrics metrics) {
+    this.type = new Type(metrics);
+  }
+
+  /** A filled page without its title block. */
+  private record Filled(SheetRequest request, Page page, String title, String scale, int part) {}
+
+  /**
+   * The sheet and its continuations, numbered as the request says.
+   *
+   * @throws yardloom.kernel.problem.PlanException (OUT_OF_RANGE) if the site plan does not fit on
+   *     the paper at the scale asked for
+   */
+  public List<ComposedSheet> compose(SheetRequest request) {
+    List<Filled> pages = fill(request);
+    List<ComposedSheet> sheets = new ArrayList<>();
+    for (Filled page : pages) {
+      int number = request.firstNumber() + page.part();
+      sheets.add(finish(page, number, Math.max(request.sheetCount(), number)));
+    }
+    return sheets;
+  }
+
+  /** All sheets of a set, in order of their plans, numbered through from 1. */
+  public List<ComposedSheet> composeSet(List<SheetRequest> requests) {
+    List<Filled> pages = new ArrayList<>();
+    requests.stream()
+        .sorted((a, b) -> a.sheet().compareTo(b.sheet()))
+        .forEach(r -> pages.addAll(fill(r)));
+    List<ComposedSheet> sheets = new ArrayList<>();
+    for (int i = 0; i < pages.size(); i++) {
+      sheets.add(finish(pages.get(i), i + 1, pages.size()));
+    }
+    return sheets;
+  }
+
+  private List<Filled> fill(SheetRequest request) {
+    Grid grid = Grid.of(request.paper());
+    List<Filled> filled = new ArrayList<>();
+    List<Block> waiting = new ArrayList<>();
+    Blocks blocks = new Blocks(type);
+    List<Panel> panels = request.sheet().panels();
+    boolean hasPlan = panels.stream().anyMatch(p -> p instanceof Panel.SitePlan);
+    if (hasPlan && !request.legend().isEmpty()) {
+      waiting.add(blocks.legend(request.legend()));
+    }
+    if (!request.cautions().isEmpty()) {
+      waiting.add(blocks.cautions(request.cautions()));
+    }
+    waiting.addAll(blocks(request, grid));
+    for (Panel panel : panels) {
+      if (panel instanceof Panel.SitePlan sitePlan) {
+        waiting = sitePlan(request, sitePlan, grid, waiting, filled);
+      }
+    }
+    while (!waiting.isEmpty()) {
+      String title = title(request, filled.size());
+      Page page = new Page(grid, titleHeight(request, grid, title, ""));
+      waiting = pour(waiting, page);
+      filled.add(new Filled(request, page, title, "", filled.size()));
+    }
+    return filled;
+  }
+
+  private List<Block> sitePlan(
+      SheetRequest request,
+      Panel.SitePlan panel,
+      Grid grid,
+      List<Block> waiting,
+      List<Filled> filled) {
+    String title = title(request, filled.size());
+    // The widest words a scale can have decide how much room the title block needs.
+    double titleHeight = titleHeight(request, grid, title, "1/2\" = 1'-0\"");
+    PlanPage plan = new PlanPage(request, panel, grid, type, titleHeight);
+    Scale scale = plan.scale();
+    Page page = new Page(grid, titleHeight);
+    List<Block> rest = plan.fill(page, scale, request.sheet().title(), waiting);
+    filled.add(new Filled(request, page, title, scale.words(), filled.size()));
+    return rest;
+  }
+
+  private static String title(SheetRequest request, int part) {
+    return part == 0 ? request.sheet().title() : request.sheet().title() + " (continued)";
+  }
+
+  private double titleHeight(SheetRequest request, Grid grid, String title, String scale) {
+    return new TitleBlock(request.info(), title, scale, type).height(grid.titleBlockMm());
+  }
+
+  private List<Block> blocks(SheetRequest request, Grid grid) {
+    TableFormat format = new TableFormat(request.info().units(), request.info().currency());
+    double width = grid.content().width();
+    // As much as a fresh page offers across all its columns.
+    double height =
+        new Page(grid, titleHeight(request, grid, title(request, 1), "")).room(width);
+    List<Block> made = new ArrayList<>();
+    Blocks blocks = new Blocks(type);
+    for (Panel panel : request.sheet().panels()) {
+      if (panel instanceof Panel.TableBlock table && !table.table().isEmpty()) {
+        made.addAll(TableBlock.of(table.table(), format, type, width));
+      } else if (panel instanceof Panel.Notes notes && !notes.paragraphs().isEmpty()) {
+        made.add(
+            blocks.notes(
+                "notes-" + Drawing.slug(notes.title()), notes.title(), notes.paragraphs()));
+      } else if (panel instanceof Panel.Figure figure && !figure.marks().isEmpty()) {
+        made.add(new FigureBlock(figure, type, request.info().units(), width, height));
+      }
+    }
+    return made;
+  }
+
+  /** Fills a fresh page; returns what is left. At least part of one block is always set. */
+  private static List<Block> pour(List<Block> blocks, Page page) {
+    List<Block> rest = new ArrayList<>();
+    boolean empty = true;
+    for (Block block : blocks) {
+      if (page.place(block)) {
+        empty = false;
+        continue;
+      }
+      if (empty) {
+        // Too tall for any sheet: set it in parts, here and on the next.
+        Optional<Block> left = inParts(block, page);
+        left.ifPresent(rest::add);
+        empty = false;
+      } else {
+        rest.add(block);
+      }
+    }
+    return rest;
+  }
+
+  private static Optional<Block> inParts(Block block, Page page) {
+    Optional<Block> left = Optional.of(block);
+    boolean any = false;
+    while (left.isPresent()) {
+      Optional<Block.Placed> placed = page.placePart(left.get());
+      if (placed.isEmpty()) {
+        break;
+      }
+      any = true;
+      left = placed.get().rest();
+    }
+    if (!any) {
+      throw new IllegalStateException("a block does not fit on an empty sheet");
+    }
+    return left;
+  }
+
+  private ComposedSheet finish(Filled filled, int number, int count) {
+    SheetRequest request = filled.request();
+    Grid grid = filled.page().grid();
+    List<Ink> inks = new ArrayList<>(filled.page().inks());
+    inks.add(Ink.Path.box(FRAME, grid.frame()));
+    TitleBlock title = new TitleBlock(request.info(), filled.title(), filled.scale(), type);
+    inks.addAll(title.inks(grid.titleBlockMm(), grid.frame(), number + " of " + count));
+    String id = request.sheet().id() + (filled.part() == 0 ? "" : "-" + (filled.part() + 1));
+    String description =
+        filled.title()
+            + " of "
+            + request.info().title()
+            + (filled.scale().isEmpty() ? "" : ", scale " + filled.scale())
+            + ", sheet "
+            + number
+            + " of "
+            + count;
+    return new ComposedSheet(
+        id, number, filled.title(), description, request.paper(), filled.scale(), inks);
+  }
+}

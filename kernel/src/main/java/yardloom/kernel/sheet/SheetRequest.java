@@ -1,0 +1,114 @@
+package yardloom.kernel.sheet;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import yardloom.kernel.draw.Caution;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.unit.Angle;
+
+/**
+ * All that a sheet is composed from. Start with {@link #of} and add with the {@code with} methods.
+ *
+ * @param scale asked for; empty to take the largest that fits
+ * @param layers the marks of the site plan
+ * @param lot what the site plan must show in full; surroundings are cut off
+ * @param north clockwise from the sheet's up direction
+ * @param firstNumber the number of the first sheet that comes of this
+ * @param sheetCount how many sheets the set has
+ */
+public record SheetRequest(
+    SheetPlan sheet,
+    Paper paper,
+    PlanInfo info,
+    Optional<Scale> scale,
+    SortedMap<Layer, List<Mark>> layers,
+    List<LegendEntry> legend,
+    List<Caution> cautions,
+    Angle north,
+    Optional<Shape> lot,
+    int firstNumber,
+    int sheetCount) {
+
+  public SheetRequest {
+    SortedMap<Layer, List<Mark>> sorted = new TreeMap<>();
+    layers.forEach((layer, marks) -> sorted.put(layer, List.copyOf(marks)));
+    layers = Collections.unmodifiableSortedMap(sorted);
+    legend = List.copyOf(legend);
+    cautions = List.copyOf(cautions);
+  }
+
+  public static SheetRequest of(SheetPlan sheet, Paper paper, PlanInfo info) {
+    return new SheetRequest(
+        sheet,
+        paper,
+        info,
+        Optional.empty(),
+        new TreeMap<>(),
+        List.of(),
+        List.of(),
+        Angle.ZERO,
+        Optional.empty(),
+        sheet.number(),
+        sheet.number());
+  }
+
+  public SheetRequest withScale(Optional<Scale> newScale) {
+    return new SheetRequest(
+        sheet, paper, info, newScale, layers, legend, cautions, north, lot, firstNumber,
+        sheetCount);
+  }
+
+  /** The site plan's marks and legend. */
+  public SheetRequest withDrawing(
+      Map<Layer, List<Mark>> newLayers, List<LegendEntry> newLegend) {
+    return new SheetRequest(
+        sheet, paper, info, scale, new TreeMap<>(newLayers), newLegend, cautions, north, lot,
+        firstNumber, sheetCount);
+  }
+
+  public SheetRequest withCautions(List<Caution> newCautions) {
+    return new SheetRequest(
+        sheet, paper, info, scale, layers, legend, newCautions, north, lot, firstNumber,
+        sheetCount);
+  }
+
+  /** The lot to show, and true north clockwise from the sheet's up direction. */
+  public SheetRequest withSite(Optional<Shape> newLot, Angle newNorth) {
+    return new SheetRequest(
+        sheet, paper, info, scale, layers, legend, cautions, newNorth, newLot, firstNumber,
+        sheetCount);
+  }
+
+  public SheetRequest withNumbers(int first, int count) {
+    return new SheetRequest(
+        sheet, paper, info, scale, layers, legend, cautions, north, lot, first, count);
+  }
+
+  /** The marks of the layers that a panel asks for; none named means all. */
+  SortedMap<Layer, List<Mark>> layers(java.util.Set<String> wanted) {
+    SortedMap<Layer, List<Mark>> shown = new TreeMap<>();
+    layers.forEach(
+        (layer, marks) -> {
+          if (wanted.isEmpty() || wanted.contains(layer.id())) {
+            shown.put(layer, marks);
+          }
+        });
+    return shown;
+  }
+
+  static List<Mark> all(SortedMap<Layer, List<Mark>> layers) {
+    List<Mark> all = new ArrayList<>();
+    layers.values().forEach(all::addAll);
+    return all;
+  }
+}

@@ -1,0 +1,246 @@
+package yardloom.kernel.sheet;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
+
+/**
+ * Sets a table: headings with units, numbers aligned right, rules above and below, totals set off.
+ *
+ * <p>Text columns wrap when room is short, numbers never. A table wider than the sheet is cut into
+ * tables that repeat the first column.
+ */
+final class TableBlock {
+  private static final double SIDE_PADDING_MM = 1.3;
+  private static final double ROW_PADDING_MM = 0.45;
+  private static final int MOST_LINES_OF_A_ROW = 12;
+  private static final Style RULE = Style.line("table-rule", Palette.INK, 0.25);
+  private static final Style HAIRLINE = Style.line("table-hairline", Palette.RULE, 0.13);
+
+  private final Table table;
+  private final Type type;
+  private final List<String> headings = new ArrayList<>();
+  private final List<List<String>> texts = new ArrayList<>();
+  private final double[] least;
+  private final double[] natural;
+
+  private TableBlock(Table table, TableFormat format, Type type) {
+    this.table = table;
+    this.type = type;
+    int n = table.columns().size();
+    least = new double[n];
+    natural = new double[n];
+    for (int i = 0; i < n; i++) {
+      headings.add(format.header(table.columns().get(i)));
+    }
+    for (List<Cell> row : table.rows()) {
+      List<String> cells = new ArrayList<>();
+      for (int i = 0; i < n; i++) {
+        cells.add(format.text(table.columns().get(i), row.get(i)));
+      }
+      texts.add(cells);
+    }
+    for (int i = 0; i < n; i++) {
+      measure(i);
+    }
+  }
+
+  private void measure(int i) {
+    boolean number = table.columns().get(i).measure().isNumber();
+    double leastWidth = type.longestWord(headings.get(i), Type.BODY, true);
+    double naturalWidth = leastWidth;
+    // A long heading over short numbers wraps; over text it may run out.
+    if (!number) {
+      naturalWidth = type.width(headings.get(i), Type.BODY, true);
+    }
+    for (int r = 0; r < texts.size(); r++) {
+      String text = texts.get(r).get(i);
+      double width = type.width(text, Type.BODY, isTotal(r));
+      naturalWidth = Math.max(naturalWidth, width);
+      leastWidth =
+          Math.max(leastWidth, number ? width : type.longestWord(text, Type.BODY, isTotal(r)));
+    }
+    least[i] = leastWidth + 2 * SIDE_PADDING_MM;
+    natural[i] = naturalWidth + 2 * SIDE_PADDING_MM;
+  }
+
+  private boolean isTotal(int row) {
+    return row >= table.rows().size() - table.totals();
+  }
+
+  /** The blocks for a table on a sheet that offers at most {@code maxWidthMm}. */
+  static List<Block> of(Table table, TableFormat format, Type type, double maxWidthMm) {
+    TableBlock whole = new TableBlock(table, format, type);
+    if (Arrays.stream(whole.least).sum() <= maxWidthMm || table.columns().size() <= 2) {
+      return List.of(whole.block(maxWidthMm));
+    }
+    List<Block> parts = new ArrayList<>();
+    int from = 1;
+    while (from < table.columns().size()) {
+      double width = whole.least[0];
+      int to = from;
+      while (to < table.columns().size() && (to == from || width + whole.least[to] <= maxWidthMm)) {
+        width += whole.least[to++];
+      }
+      boolean last = to == table.columns().size();
+      parts.add(new TableBlock(columns(table, from, to, last), format, type).block(maxWidthMm));
+      from = to;
+    }
+    return parts;
+  }
+
+  private static Table columns(Table table, int from, int to, boolean last) {
+    List<Column> columns = new ArrayList<>();
+    columns.add(table.columns().get(0));
+    columns.addAll(table.columns().subList(from, to));
+    List<List<Cell>> rows = new ArrayList<>();
+    for (List<Cell> row : table.rows()) {
+      List<Cell> cells = new ArrayList<>();
+      cells.add(row.get(0));
+      cells.addAll(row.subList(from, to));
+      rows.add(cells);
+    }
+    return new Table(
+        table.id(),
+        table.title(),
+        columns,
+        rows,
+        last ? table.notes() : List.of(),
+        table.totals());
+  }
+
+  private Block block(double maxWidthMm) {
+    // Text wraps down to its longest word, but a table reads badly below two thirds of its width.
+    double comfortable = 0;
+    for (int i = 0; i < least.length; i++) {
+      comfortable += Math.max(least[i], Math.min(natural[i], 30));
+    }
+    return new Stack(
+        "table-" + table.id(),
+        table.title(),
+        Math.min(comfortable, maxWidthMm),
+        false,
+        type,
+        width -> new Stack.Content(head(widths(width)), body(widths(width), width)),
+        0);
+  }
+
+  /** Column widths that add up to {@code total}. */
+  private double[] widths(double total) {
+    double leastSum = Arrays.stream(least).sum();
+    double naturalSum = Arrays.stream(natural).sum();
+    double[] widths = new double[least.length];
+    for (int i = 0; i < widths.length; i++) {
+      if (leastSum >= total) {
+        widths[i] = least[i] * total / leastSum;
+      } else if (naturalSum >= total) {
+        double share = (total - leastSum) / (naturalSum - leastSum);
+        widths[i] = least[i] + share * (natural[i] - least[i]);
+      } else {
+        widths[i] = natural[i] + (total - naturalSum) / widths.length;
+      }
+    }
+    return widths;
+  }
+
+  private List<Stack.Row> head(double[] widths) {
+    List<List<String>> cells = new ArrayList<>();
+    for (int i = 0; i < widths.length; i++) {
+      cells.add(wrapped(headings.get(i), widths[i], true));
+    }
+    Stack.Row row = row(cells, widths, true, true);
+    return List.of(rule(widths, RULE), row, rule(widths, RULE));
+  }
+
+  private List<Stack.Row> body(double[] widths, double width) {
+    List<Stack.Row> rows = new ArrayList<>();
+    for (int r = 0; r < texts.size(); r++) {
+      if (r > 0) {
+        boolean firstTotal = isTotal(r) && !isTotal(r - 1);
+        rows.add(rule(widths, firstTotal ? RULE : HAIRLINE));
+      }
+      rows.addAll(bodyRow(r, widths));
+    }
+    rows.add(rule(widths, RULE));
+    for (String note : table.notes()) {
+      rows.add(Blocks.gap(0.8));
+      for (String line : type.wrap(note, Type.BODY, false, width)) {
+        rows.add(
+            new Stack.Row(
+                Type.pitch(Type.BODY),
+                (x, y) ->
+                    List.of(
+                        Type.line(
+                            line, x, y, Type.BODY, false, Ink.Align.START, Palette.MUTED))));
+      }
+    }
+    return rows;
+  }
+
+  /** One row of the table; more than one row of the pile if its text is very long. */
+  private List<Stack.Row> bodyRow(int r, double[] widths) {
+    List<List<String>> cells = new ArrayList<>();
+    int most = 1;
+    for (int i = 0; i < widths.length; i++) {
+      List<String> lines = wrapped(texts.get(r).get(i), widths[i], isTotal(r));
+      cells.add(lines);
+      most = Math.max(most, lines.size());
+    }
+    List<Stack.Row> rows = new ArrayList<>();
+    for (int from = 0; from < most; from += MOST_LINES_OF_A_ROW) {
+      int start = from;
+      List<List<String>> part =
+          cells.stream()
+              .map(
+                  c ->
+                      c.subList(
+                          Math.min(start, c.size()),
+                          Math.min(start + MOST_LINES_OF_A_ROW, c.size())))
+              .toList();
+      rows.add(row(part, widths, isTotal(r), false));
+    }
+    return rows;
+  }
+
+  private List<String> wrapped(String text, double width, boolean bold) {
+    return text.isBlank()
+        ? List.of()
+        : type.wrap(text, Type.BODY, bold, width - 2 * SIDE_PADDING_MM);
+  }
+
+  private Stack.Row row(
+      List<List<String>> cells, double[] widths, boolean bold, boolean bottomAligned) {
+    int most = Math.max(1, cells.stream().mapToInt(List::size).max().orElse(1));
+    double height = most * Type.pitch(Type.BODY) + 2 * ROW_PADDING_MM;
+    return new Stack.Row(
+        height,
+        (x, y) -> {
+          List<Ink> inks = new ArrayList<>();
+          double left = x;
+          for (int i = 0; i < widths.length; i++) {
+            boolean number = table.columns().get(i).measure().isNumber();
+            double at = number ? left + widths[i] - SIDE_PADDING_MM : left + SIDE_PADDING_MM;
+            int skipped = bottomAligned ? most - cells.get(i).size() : 0;
+            for (int k = 0; k < cells.get(i).size(); k++) {
+              double top = y + ROW_PADDING_MM + (k + skipped) * Type.pitch(Type.BODY);
+              Ink.Align align = number ? Ink.Align.END : Ink.Align.START;
+              inks.add(Type.line(cells.get(i).get(k), at, top, Type.BODY, bold, align));
+            }
+            left += widths[i];
+          }
+          return inks;
+        });
+  }
+
+  private static Stack.Row rule(double[] widths, Style style) {
+    double total = Arrays.stream(widths).sum();
+    return new Stack.Row(
+        0, (x, y) -> List.of(Ink.Path.line(style, new Xy(x, y), new Xy(x + total, y))));
+  }
+}

@@ -1,0 +1,61 @@
+package yardloom.kernel.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.unit.UnitSystem;
+
+/** The strip under a site plan: north arrow, name, written and graphic scale. */
+final class ViewTitle {
+  static final double HEIGHT_MM = 18;
+  private static final double CIRCLE_MM = 4.6;
+  private static final double LETTER_AT_MM = 6.9;
+  private static final Style CIRCLE = Style.filled("north", "").outlined(Palette.INK, 0.25);
+  private static final Style NEEDLE =
+      Style.filled("north-needle", Palette.INK).outlined(Palette.INK, 0.18);
+  private static final Style NEEDLE_LIGHT =
+      Style.filled("north-light", Palette.PAPER).outlined(Palette.INK, 0.18);
+
+  private ViewTitle() {}
+
+  static List<Ink> at(
+      Box strip, String title, Scale scale, UnitSystem units, double northDegrees, Type type) {
+    List<Ink> inks = new ArrayList<>();
+    inks.add(north(new Xy(strip.x() + 9.5, strip.y() + HEIGHT_MM / 2), northDegrees));
+    double x = strip.x() + 22;
+    double y = strip.y() + 3.2;
+    ScaleBar bar = new ScaleBar(scale, units);
+    double barLeft = strip.right() - bar.widthMm() - 12;
+    List<String> lines = type.wrap(title, Type.TITLE, true, Math.max(20, barLeft - x - 6));
+    inks.add(Type.line(lines.get(0), x, y, Type.TITLE, true, Ink.Align.START));
+    y += Type.pitch(Type.TITLE);
+    String ratio = Scale.metric(scale.denominator()).words();
+    String words = scale.words().equals(ratio) ? ratio : scale.words() + "   (" + ratio + ")";
+    inks.add(Type.line("Scale " + words, x, y, Type.HEADING, false, Ink.Align.START));
+    inks.addAll(bar.at(barLeft, strip.y() + 5.5));
+    return inks;
+  }
+
+  /** An arrow to true north; {@code degrees} clockwise from the sheet's up direction. */
+  private static Ink north(Xy centre, double degrees) {
+    double sin = StrictMath.sin(StrictMath.toRadians(degrees));
+    double cos = StrictMath.cos(StrictMath.toRadians(degrees));
+    Xy tip = centre.plus(sin * CIRCLE_MM, -cos * CIRCLE_MM);
+    Xy tail = centre.plus(-sin * CIRCLE_MM * 0.55, cos * CIRCLE_MM * 0.55);
+    double side = CIRCLE_MM * 0.45;
+    Xy foot = centre.plus(-sin * CIRCLE_MM * 0.8, cos * CIRCLE_MM * 0.8);
+    Xy right = foot.plus(cos * side, sin * side);
+    Xy left = foot.plus(-cos * side, -sin * side);
+    Xy letter = centre.plus(sin * LETTER_AT_MM, -cos * LETTER_AT_MM + Type.HEADING / 2);
+    return Ink.Group.of(
+        "north-arrow",
+        "North arrow",
+        List.of(
+            new Ink.Circle(centre, CIRCLE_MM, CIRCLE),
+            new Ink.Path(List.of(new Ink.Track(List.of(tip, left, tail), true)), NEEDLE),
+            new Ink.Path(List.of(new Ink.Track(List.of(tip, right, tail), true)), NEEDLE_LIGHT),
+            new Ink.Text(
+                letter, "N", Type.HEADING, true, Ink.Align.MIDDLE, Palette.INK, false, 0)));
+  }
+}

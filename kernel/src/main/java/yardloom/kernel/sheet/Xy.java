@@ -1,0 +1,12 @@
+package yardloom.kernel.sheet;
+
+/** A place on paper in millimetres: x to the right, y down from the upper left corner. */
+public record Xy(double x, double y) {
+  Xy plus(double right, double down) {
+    return new Xy(x + right, y + down);
+  }
+
+  double distance(Xy other) {
+    return StrictMath.hypot(x - other.x, y - other.y);
+  }
+}

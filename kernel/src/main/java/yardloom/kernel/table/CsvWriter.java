@@ -1,0 +1,44 @@
+package yardloom.kernel.table;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * Writes a table as comma-separated values: one header line, lines ended by CR LF, fields quoted
+ * where they hold a comma, quote or line break, quotes doubled.
+ *
+ * <p>References: [1] RFC 4180, Common Format and MIME Type for Comma-Separated Values (CSV) Files,
+ * IETF, 2005, section 2 (line ends from memory; quoting as in the csv-spectrum fixtures).
+ */
+public final class CsvWriter {
+  private CsvWriter() {}
+
+  public static void write(Table table, TableFormat format, Appendable out) throws IOException {
+    line(table.columns(), format::csvHeader, out);
+    for (List<Cell> row : table.rows()) {
+      for (int i = 0; i < row.size(); i++) {
+        out.append(i == 0 ? "" : ",")
+            .append(field(format.plain(table.columns().get(i), row.get(i))));
+      }
+      out.append("\r\n");
+    }
+  }
+
+  private static void line(List<Column> columns, Function<Column, String> text, Appendable out)
+      throws IOException {
+    for (int i = 0; i < columns.size(); i++) {
+      out.append(i == 0 ? "" : ",").append(field(text.apply(columns.get(i))));
+    }
+    out.append("\r\n");
+  }
+
+  static String field(String text) {
+    boolean quoted =
+        text.indexOf(',') >= 0
+            || text.indexOf('"') >= 0
+            || text.indexOf('\n') >= 0
+            || text.indexOf('\r') >= 0;
+    return quoted ? '"' + text.replace("\"", "\"\"") + '"' : text;
+  }
+}

@@ -1,0 +1,118 @@
+package yardloom.kernel.table;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Objects;
+import java.util.Optional;
+import yardloom.kernel.unit.Quantity;
+import yardloom.kernel.unit.Unit;
+import yardloom.kernel.unit.UnitSystem;
+
+/**
+ * Turns cells into text in one unit system. Facts stay exact; only here are they rounded, half away
+ * from zero, to the decimals of the column's {@link Measure}.
+ *
+ * <p>{@link #text} groups digits for reading (comma in US units, no-break space in metric);
+ * {@link #plain} has the same digits without grouping, for machines. Neither depends on the
+ * machine's locale.
+ *
+ * @param currency the sign printed in headings of money columns; may be empty
+ */
+public record TableFormat(UnitSystem units, String currency) {
+  private static final char NO_BREAK_SPACE = '\u00a0';
+
+  public TableFormat {
+    Objects.requireNonNull(units);
+    Objects.requireNonNull(currency);
+  }
+
+  /** The heading with its unit, such as {@code Area, sq ft}. */
+  public String header(Column column) {
+    String unit = unitText(column.measure());
+    return unit.isEmpty() ? column.title() : column.title() + ", " + unit;
+  }
+
+  /** The column's id with its unit word, such as {@code area_sqft}. */
+  public String csvHeader(Column column) {
+    Optional<Unit> unit = column.measure().unit(units);
+    if (column.measure() == Measure.PERCENT) {
+      return column.id() + "_percent";
+    }
+    if (unit.isEmpty() || unit.get() == Unit.MONEY_UNIT) {
+      return column.id();
+    }
+    return column.id() + "_" + unit.get().word();
+  }
+
+  private String unitText(Measure measure) {
+    return switch (measure) {
+      case PERCENT -> "%";
+      case MONEY -> currency;
+      default -> measure.unit(units).map(Unit::symbol).orElse("");
+    };
+  }
+
+  /** The cell as it stands on a sheet; empty for a blank cell. */
+  public String text(Column column, Cell cell) {
+    return cell.value().map(v -> show(column.measure(), v, true)).orElse("");
+  }
+
+  /** The cell as it stands in a data file: the same digits, ungrouped. */
+  public String plain(Column column, Cell cell) {
+    return cell.value().map(v -> show(column.measure(), v, false)).orElse("");
+  }
+
+  /** A quantity with its unit symbol, in the unit and decimals of {@code measure}. */
+  public String withUnit(Measure measure, Quantity<?> quantity) {
+    String number = show(measure, quantity, true);
+    String unit = unitText(measure);
+    if (measure == Measure.MONEY) {
+      return unit + number;
+    }
+    return unit.isEmpty() ? number : number + NO_BREAK_SPACE + unit;
+  }
+
+  private String show(Measure measure, Object value, boolean grouped) {
+    if (value instanceof Quantity<?> quantity) {
+      Optional<Unit> unit = measure.unit(units);
+      if (unit.isEmpty()) {
+        return outsideItsColumn(quantity, grouped);
+      }
+      return digits(quantity.in(unit.get()), measure.decimals(units), grouped);
+    }
+    if (value instanceof Number number) {
+      double shown = measure == Measure.PERCENT ? number.doubleValue() * 100 : number.doubleValue();
+      return digits(shown, measure.isNumber() ? measure.decimals(units) : 2, grouped);
+    }
+    return value.toString();
+  }
+
+  /** A quantity in a text column brings its own unit. */
+  private String outsideItsColumn(Quantity<?> quantity, boolean grouped) {
+    Unit unit = units.unit(quantity.dimension());
+    String number = digits(quantity.in(unit), 2, grouped);
+    return unit == Unit.MONEY_UNIT ? currency + number : number + NO_BREAK_SPACE + unit.symbol();
+  }
+
+  private String digits(double value, int decimals, boolean grouped) {
+    if (!Double.isFinite(value)) {
+      throw new IllegalArgumentException("a table cell holds " + value);
+    }
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    // BigDecimal has no negative zero, so "-0.0" cannot appear.
+    String plain = rounded.toPlainString();
+    return grouped ? group(plain) : plain;
+  }
+
+  private String group(String number) {
+    char separator = units == UnitSystem.US ? ',' : NO_BREAK_SPACE;
+    int first = number.startsWith("-") ? 1 : 0;
+    int point = number.indexOf('.');
+    int end = point < 0 ? number.length() : point;
+    StringBuilder text = new StringBuilder(number);
+    for (int i = end - 3; i > first; i -= 3) {
+      text.insert(i, separator);
+    }
+    return text.toString();
+  }
+}
