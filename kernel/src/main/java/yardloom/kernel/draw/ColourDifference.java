@@ -6,8 +6,8 @@ package yardloom.kernel.draw;
  * <p>Weights kL = kC = kH = 1. Zero for equal colours, symmetric. A difference above about 20 is
  * seen at a glance.
  *
- * <p>References: [1] G. Sharma, W. Wu, E. N. Dalal, The CIEDE2000 color-difference formula,
- * Color Research and Application 30(1), 2005, pp. 21-30, equations 2-22. [2] IEC 61966-2-1, sRGB
+ * <p>References: [1] G. Sharma, W. Wu, E. N. Dalal, The CIEDE2000 color-difference formula, Color
+ * Research and Application 30(1), 2005, pp. 21-30, equations 2-22. [2] IEC 61966-2-1, sRGB
  * primaries and white D65 (from memory).
  */
 public final class ColourDifference {

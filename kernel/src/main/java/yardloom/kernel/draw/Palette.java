@@ -52,10 +52,8 @@ public final class Palette {
       Style.filled("paving", "#e4e4e1").hatched(Hatch.SPARSE_DOTS).outlined("#6b726d", 0.25);
   public static final Style PATH =
       Style.filled("path", "#efe3cc").hatched(Hatch.CHIPS).outlined("#8a7344", 0.18);
-  public static final Style BED =
-      Style.filled("bed", "#dfe9d2").outlined("#3f6212", 0.35);
-  public static final Style TREE =
-      Style.filled("tree", "").outlined("#2f6b3a", 0.25);
+  public static final Style BED = Style.filled("bed", "#dfe9d2").outlined("#3f6212", 0.35);
+  public static final Style TREE = Style.filled("tree", "").outlined("#2f6b3a", 0.25);
   public static final Style WATER_POINT =
       Style.filled("water-point", "#0072b2").outlined(INK, 0.18);
   public static final Style UTILITY = Style.line("utility", ALERT, 0.35).dashed("6 1.2 0.8 1.2");
@@ -63,8 +61,7 @@ public final class Palette {
       Style.line("utility-clearance", ALERT, 0.18).dashed("1.5 1");
   public static final Style KEEP_OUT =
       Style.filled("keep-out", "").hatched(Hatch.CROSS).outlined("#6b4f4f", 0.25).dashed("3 1");
-  public static final Style FINDING_ERROR =
-      Style.line("finding-error", "#b3261e", 0.7);
+  public static final Style FINDING_ERROR = Style.line("finding-error", "#b3261e", 0.7);
   public static final Style FINDING_WARNING =
       Style.line("finding-warning", "#b35900", 0.5).dashed("3 1");
 

@@ -60,15 +60,12 @@ final class Blocks {
         0);
   }
 
-  private void addParagraph(
-      List<Stack.Row> rows, String paragraph, double width, String colour) {
+  private void addParagraph(List<Stack.Row> rows, String paragraph, double width, String colour) {
     for (String line : type.wrap(paragraph, Type.BODY, false, width)) {
       rows.add(
           new Stack.Row(
               Type.pitch(Type.BODY),
-              (x, y) ->
-                  List.of(
-                      Type.line(line, x, y, Type.BODY, false, Ink.Align.START, colour))));
+              (x, y) -> List.of(Type.line(line, x, y, Type.BODY, false, Ink.Align.START, colour))));
     }
     rows.add(gap(PARAGRAPH_GAP_MM));
   }
@@ -131,8 +128,7 @@ final class Blocks {
             inks.addAll(Symbols.swatch(side.get(i), swatch));
             double textTop = y + (SWATCH_HEIGHT_MM - Type.pitch(Type.BODY)) / 2;
             inks.addAll(
-                Type.lines(
-                    texts.get(i), left + textLeft, textTop, Type.BODY, false, Palette.INK));
+                Type.lines(texts.get(i), left + textLeft, textTop, Type.BODY, false, Palette.INK));
           }
           return inks;
         });

@@ -25,7 +25,6 @@ public record Box(double x, double y, double width, double height) {
 
   /** The point of the box nearest to {@code p}. */
   Xy nearest(Xy p) {
-    return new Xy(
-        Math.min(Math.max(p.x(), x), right()), Math.min(Math.max(p.y(), y), bottom()));
+    return new Xy(Math.min(Math.max(p.x(), x), right()), Math.min(Math.max(p.y(), y), bottom()));
   }
 }

@@ -79,9 +79,7 @@ final class DimensionInk {
     double uy = (head.y() - foot.y()) / length;
     inks.add(
         Ink.Path.line(
-            THIN,
-            foot.plus(ux * GAP_MM, uy * GAP_MM),
-            head.plus(ux * BEYOND_MM, uy * BEYOND_MM)));
+            THIN, foot.plus(ux * GAP_MM, uy * GAP_MM), head.plus(ux * BEYOND_MM, uy * BEYOND_MM)));
   }
 
   private void tick(Xy at, List<Ink> inks) {
@@ -128,8 +126,7 @@ final class DimensionInk {
                 lineFrom.x() + share * (lineTo.x() - lineFrom.x()) + sin * off,
                 lineFrom.y() + share * (lineTo.y() - lineFrom.y()) - cos * off);
         texts.add(
-            new Ink.Text(
-                at, text, TEXT_MM, false, Ink.Align.MIDDLE, Palette.INK, true, turn));
+            new Ink.Text(at, text, TEXT_MM, false, Ink.Align.MIDDLE, Palette.INK, true, turn));
       }
     }
     return texts;

@@ -220,8 +220,7 @@ final class Drawing {
     addGroup("labels", "Labels", texts);
   }
 
-  private static void set(
-      Waiting w, LabelPlacer.Spot spot, List<Ink> leaders, List<Ink> texts) {
+  private static void set(Waiting w, LabelPlacer.Spot spot, List<Ink> leaders, List<Ink> texts) {
     spot.leaderTo()
         .ifPresent(
             to -> {

@@ -79,15 +79,12 @@ final class FigureBlock implements Block {
       return Optional.empty();
     }
     List<Ink> inks = new ArrayList<>();
-    inks.add(
-        Ink.Path.line(TOP_RULE, new Xy(room.x(), room.y()), new Xy(room.right(), room.y())));
-    inks.addAll(
-        Type.lines(title, room.x(), room.y() + 0.5, Type.HEADING, true, Palette.INK));
+    inks.add(Ink.Path.line(TOP_RULE, new Xy(room.x(), room.y()), new Xy(room.right(), room.y())));
+    inks.addAll(Type.lines(title, room.x(), room.y() + 0.5, Type.HEADING, true, Palette.INK));
     double y = room.y() + titleHeight;
     if (scaled) {
       inks.add(
-          Type.line(
-              scaleWords, room.x(), y, Type.BODY, false, Ink.Align.START, Palette.MUTED));
+          Type.line(scaleWords, room.x(), y, Type.BODY, false, Ink.Align.START, Palette.MUTED));
       y += scaleHeight;
     }
     Box area = new Box(room.x(), y, room.width(), drawingHeight);
@@ -102,8 +99,7 @@ final class FigureBlock implements Block {
     }
     String name = "figure-" + Drawing.slug(figure.title());
     return Optional.of(
-        new Placed(
-            List.of(Ink.Group.of(name, figure.title(), inks)), height, Optional.empty()));
+        new Placed(List.of(Ink.Group.of(name, figure.title(), inks)), height, Optional.empty()));
   }
 
   /** The largest mm per metre at which the figure fits. */

@@ -39,15 +39,13 @@ final class PlanPage {
    */
   private record Arrangement(int side, boolean below) {}
 
-  PlanPage(
-      SheetRequest request, Panel.SitePlan panel, Grid grid, Type type, double titleHeightMm) {
+  PlanPage(SheetRequest request, Panel.SitePlan panel, Grid grid, Type type, double titleHeightMm) {
     this.request = request;
     this.layers = request.layers(panel.layers());
     this.grid = grid;
     this.type = type;
     this.titleHeightMm = titleHeightMm;
-    this.extent =
-        View.extent(SheetRequest.all(layers), request.lot().map(lot -> lot.bounds()));
+    this.extent = View.extent(SheetRequest.all(layers), request.lot().map(lot -> lot.bounds()));
     if (extent.isNull()) {
       throw new PlanException(
           ProblemCode.MISSING_OPTION, "the site plan has nothing to draw; give the plan a lot");
@@ -147,8 +145,7 @@ final class PlanPage {
     List<Block> all = new ArrayList<>(blocks);
     if (!homeless.isEmpty()) {
       all.add(
-          new Blocks(type)
-              .notes("unplaced", "Labels that found no room on the drawing", homeless));
+          new Blocks(type).notes("unplaced", "Labels that found no room on the drawing", homeless));
     }
     List<Block> rest = new ArrayList<>();
     for (Block block : all) {
@@ -170,8 +167,7 @@ final class PlanPage {
   private List<String> draw(Page page, Arrangement arrangement, Scale scale, String title) {
     Box content = grid.content();
     int columns = grid.columns() - arrangement.side();
-    double height =
-        arrangement.below() ? height(scale) : content.height() - ViewTitle.HEIGHT_MM;
+    double height = arrangement.below() ? height(scale) : content.height() - ViewTitle.HEIGHT_MM;
     Box area = new Box(content.x(), content.y(), grid.span(columns), height);
     View view = View.centred(extent, 1000 / scale.denominator(), area);
     Drawing drawing = new Drawing(layers, view, area, type);
@@ -180,17 +176,11 @@ final class PlanPage {
     page.inks()
         .addAll(
             ViewTitle.at(
-                strip,
-                title,
-                scale,
-                request.info().units(),
-                request.north().degrees(),
-                type));
+                strip, title, scale, request.info().units(), request.north().degrees(), type));
     if (arrangement.side() > 0) {
       double x = grid.left(columns) - Grid.GUTTER_MM / 2;
       Box frame = grid.frame();
-      page.inks()
-          .add(Ink.Path.line(DIVIDER, new Xy(x, frame.y()), new Xy(x, frame.bottom())));
+      page.inks().add(Ink.Path.line(DIVIDER, new Xy(x, frame.y()), new Xy(x, frame.bottom())));
     }
     return drawing.homeless();
   }

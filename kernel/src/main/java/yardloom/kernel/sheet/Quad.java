@@ -61,8 +61,7 @@ public record Quad(Xy a, Xy b, Xy c, Xy d) {
     double dx = to.x() - from.x();
     double dy = to.y() - from.y();
     double squared = dx * dx + dy * dy;
-    double t =
-        squared == 0 ? 0 : ((p.x() - from.x()) * dx + (p.y() - from.y()) * dy) / squared;
+    double t = squared == 0 ? 0 : ((p.x() - from.x()) * dx + (p.y() - from.y()) * dy) / squared;
     double clamped = Math.min(1, Math.max(0, t));
     return p.distance(new Xy(from.x() + clamped * dx, from.y() + clamped * dy));
   }

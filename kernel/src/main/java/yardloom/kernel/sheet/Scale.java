@@ -88,9 +88,7 @@ public record Scale(double denominator, String words) implements Comparable<Scal
   }
 
   private static String trimmed(double n) {
-    return n == Math.rint(n)
-        ? String.valueOf((long) n)
-        : String.format(Locale.ROOT, "%.1f", n);
+    return n == Math.rint(n) ? String.valueOf((long) n) : String.format(Locale.ROOT, "%.1f", n);
   }
 
   @Override

@@ -54,8 +54,7 @@ final class ScaleBar {
     double barTop = y + Type.pitch(Type.BODY);
     for (int i = 0; i < PARTS; i++) {
       inks.add(
-          Ink.Path.box(
-              i % 2 == 0 ? DARK : LIGHT, new Box(x + i * partMm, barTop, partMm, BAR_MM)));
+          Ink.Path.box(i % 2 == 0 ? DARK : LIGHT, new Box(x + i * partMm, barTop, partMm, BAR_MM)));
     }
     for (int i = 0; i <= PARTS; i++) {
       if (i == 1 || i == 3) {

@@ -112,8 +112,7 @@ public final class SheetComposer {
     TableFormat format = new TableFormat(request.info().units(), request.info().currency());
     double width = grid.content().width();
     // As much as a fresh page offers across all its columns.
-    double height =
-        new Page(grid, titleHeight(request, grid, title(request, 1), "")).room(width);
+    double height = new Page(grid, titleHeight(request, grid, title(request, 1), "")).room(width);
     List<Block> made = new ArrayList<>();
     Blocks blocks = new Blocks(type);
     for (Panel panel : request.sheet().panels()) {

@@ -64,28 +64,63 @@ public record SheetRequest(
 
   public SheetRequest withScale(Optional<Scale> newScale) {
     return new SheetRequest(
-        sheet, paper, info, newScale, layers, legend, cautions, north, lot, firstNumber,
+        sheet,
+        paper,
+        info,
+        newScale,
+        layers,
+        legend,
+        cautions,
+        north,
+        lot,
+        firstNumber,
         sheetCount);
   }
 
   /** The site plan's marks and legend. */
-  public SheetRequest withDrawing(
-      Map<Layer, List<Mark>> newLayers, List<LegendEntry> newLegend) {
+  public SheetRequest withDrawing(Map<Layer, List<Mark>> newLayers, List<LegendEntry> newLegend) {
     return new SheetRequest(
-        sheet, paper, info, scale, new TreeMap<>(newLayers), newLegend, cautions, north, lot,
-        firstNumber, sheetCount);
+        sheet,
+        paper,
+        info,
+        scale,
+        new TreeMap<>(newLayers),
+        newLegend,
+        cautions,
+        north,
+        lot,
+        firstNumber,
+        sheetCount);
   }
 
   public SheetRequest withCautions(List<Caution> newCautions) {
     return new SheetRequest(
-        sheet, paper, info, scale, layers, legend, newCautions, north, lot, firstNumber,
+        sheet,
+        paper,
+        info,
+        scale,
+        layers,
+        legend,
+        newCautions,
+        north,
+        lot,
+        firstNumber,
         sheetCount);
   }
 
   /** The lot to show, and true north clockwise from the sheet's up direction. */
   public SheetRequest withSite(Optional<Shape> newLot, Angle newNorth) {
     return new SheetRequest(
-        sheet, paper, info, scale, layers, legend, cautions, newNorth, newLot, firstNumber,
+        sheet,
+        paper,
+        info,
+        scale,
+        layers,
+        legend,
+        cautions,
+        newNorth,
+        newLot,
+        firstNumber,
         sheetCount);
   }
 

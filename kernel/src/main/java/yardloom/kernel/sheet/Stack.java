@@ -49,8 +49,7 @@ record Stack(
     double y = room.y() + (boxed ? PADDING_MM : 0.5);
     List<String> heading =
         type.wrap(from == 0 ? title : title + " (continued)", Type.HEADING, true, innerWidth);
-    inks.addAll(
-        Type.lines(heading, x, y, Type.HEADING, true, boxed ? Palette.ALERT : Palette.INK));
+    inks.addAll(Type.lines(heading, x, y, Type.HEADING, true, boxed ? Palette.ALERT : Palette.INK));
     y += heading.size() * Type.pitch(Type.HEADING) + TITLE_GAP_MM;
     for (Row row : rows.head()) {
       inks.addAll(row.drawn().at(x, y));
@@ -79,8 +78,7 @@ record Stack(
   private Ink edge(Box room, double height) {
     return boxed
         ? Ink.Path.box(BOX, new Box(room.x(), room.y(), room.width(), height))
-        : Ink.Path.line(
-            TOP_RULE, new Xy(room.x(), room.y()), new Xy(room.right(), room.y()));
+        : Ink.Path.line(TOP_RULE, new Xy(room.x(), room.y()), new Xy(room.right(), room.y()));
   }
 
   private Stack from(int row) {

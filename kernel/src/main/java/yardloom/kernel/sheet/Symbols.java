@@ -23,8 +23,7 @@ final class Symbols {
    * @param radiusMm half the true size on paper; only true-size forms use it
    * @param turnDegrees clockwise
    */
-  static List<Ink> draw(
-      SymbolForm form, Xy at, double radiusMm, double turnDegrees, Style style) {
+  static List<Ink> draw(SymbolForm form, Xy at, double radiusMm, double turnDegrees, Style style) {
     double r = FIXED_MM / 2;
     Style line = new Style(style.name(), "", Style.Hatch.NONE, edge(style), width(style), "");
     return switch (form) {
@@ -34,8 +33,7 @@ final class Symbols {
       case CROSS ->
           List.of(
               new Ink.Path(
-                  List.of(
-                      track(at, turnDegrees, -r, 0, r, 0), track(at, turnDegrees, 0, -r, 0, r)),
+                  List.of(track(at, turnDegrees, -r, 0, r, 0), track(at, turnDegrees, 0, -r, 0, r)),
                   line));
       case DOT -> List.of(new Ink.Circle(at, r / 2, style));
       case SQUARE -> List.of(closed(at, turnDegrees, style, -r, -r, r, -r, r, r, -r, r));

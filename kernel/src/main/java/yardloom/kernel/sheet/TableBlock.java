@@ -107,12 +107,7 @@ final class TableBlock {
       rows.add(cells);
     }
     return new Table(
-        table.id(),
-        table.title(),
-        columns,
-        rows,
-        last ? table.notes() : List.of(),
-        table.totals());
+        table.id(), table.title(), columns, rows, last ? table.notes() : List.of(), table.totals());
   }
 
   private Block block(double maxWidthMm) {
@@ -176,8 +171,7 @@ final class TableBlock {
                 Type.pitch(Type.BODY),
                 (x, y) ->
                     List.of(
-                        Type.line(
-                            line, x, y, Type.BODY, false, Ink.Align.START, Palette.MUTED))));
+                        Type.line(line, x, y, Type.BODY, false, Ink.Align.START, Palette.MUTED))));
       }
     }
     return rows;

@@ -17,8 +17,8 @@ final class TitleBlock {
   private static final double PADDING_MM = 3;
   private static final double CELL_GAP_MM = 1.2;
   private static final String NONE = "\u2013";
-  private static final Style EDGE = Style.filled("title-block", Palette.PAPER).outlined(
-      Palette.INK, 0.5);
+  private static final Style EDGE =
+      Style.filled("title-block", Palette.PAPER).outlined(Palette.INK, 0.5);
   private static final Style RULE = Style.line("title-rule", Palette.INK, 0.18);
 
   private final PlanInfo info;
@@ -131,7 +131,9 @@ final class TitleBlock {
     }
     List<String> kept = new ArrayList<>(lines.subList(0, most));
     String last = kept.get(most - 1);
-    int end = last.offsetByCodePoints(last.length(), -Math.min(2, last.codePointCount(0, last.length()) - 1));
+    int end =
+        last.offsetByCodePoints(
+            last.length(), -Math.min(2, last.codePointCount(0, last.length()) - 1));
     kept.set(most - 1, last.substring(0, end) + "\u2026");
     return kept;
   }

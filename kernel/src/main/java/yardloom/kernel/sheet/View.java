@@ -33,8 +33,8 @@ record View(double mmPerM, double leftM, double topM, Xy origin) {
   }
 
   /**
-   * The ground that the marks cover. Texts do not count. With a focus, what lies further outside
-   * it than a tenth of its size is cut off.
+   * The ground that the marks cover. Texts do not count. With a focus, what lies further outside it
+   * than a tenth of its size is cut off.
    */
   static Envelope extent(List<Mark> marks, Optional<Envelope> focus) {
     Envelope all = new Envelope();

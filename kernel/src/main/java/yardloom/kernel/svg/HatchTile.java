@@ -30,7 +30,10 @@ record HatchTile(double widthMm, double heightMm, String path, double lineMm, bo
                   + "M0.5 4L1.3 3.9M2.2 4.3L2.8 3.7M3.9 4.4L4.5 3.8");
       case BRICK ->
           new HatchTile(
-              5, 2.5, "M0 0.02L5 0.02M0 1.25L5 1.25M1.25 0L1.25 1.25M3.75 1.25L3.75 2.5", 0.13,
+              5,
+              2.5,
+              "M0 0.02L5 0.02M0 1.25L5 1.25M1.25 0L1.25 1.25M3.75 1.25L3.75 2.5",
+              0.13,
               false);
     };
   }

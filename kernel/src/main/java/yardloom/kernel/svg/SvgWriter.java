@@ -25,10 +25,10 @@ import yardloom.kernel.sheet.Xy;
  * Writes a sheet as SVG 1.1: the view box is the paper in millimetres, so a line of width 0.25 is
  * 0.25 mm wide when printed at full size.
  *
- * <p>Only what all viewers know: no document type, no external references, no style sheet,
- * {@code title} first in its parent, coordinates with two decimals, attributes in a fixed order.
- * Bytes depend on nothing but the sheet. All ids begin with the sheet's id, so that several sheets
- * can stand in one page.
+ * <p>Only what all viewers know: no document type, no external references, no style sheet, {@code
+ * title} first in its parent, coordinates with two decimals, attributes in a fixed order. Bytes
+ * depend on nothing but the sheet. All ids begin with the sheet's id, so that several sheets can
+ * stand in one page.
  *
  * <p>References: [1] Scalable Vector Graphics (SVG) 1.1 (Second Edition), W3C, 2011.
  */
@@ -101,16 +101,27 @@ public final class SvgWriter {
       HatchTile tile = HatchTile.of(pattern.getValue().hatch());
       start(
           "pattern",
-          "id", prefix + "-" + pattern.getKey(),
-          "patternUnits", "userSpaceOnUse",
-          "width", number(tile.widthMm()),
-          "height", number(tile.heightMm()));
+          "id",
+          prefix + "-" + pattern.getKey(),
+          "patternUnits",
+          "userSpaceOnUse",
+          "width",
+          number(tile.widthMm()),
+          "height",
+          number(tile.heightMm()));
       String colour = Definitions.colour(pattern.getValue());
       if (tile.filled()) {
         empty("path", "d", tile.path(), "fill", colour);
       } else {
         empty(
-            "path", "d", tile.path(), "fill", "none", "stroke", colour, "stroke-width",
+            "path",
+            "d",
+            tile.path(),
+            "fill",
+            "none",
+            "stroke",
+            colour,
+            "stroke-width",
             number(tile.lineMm()));
       }
       end();
@@ -121,10 +132,14 @@ public final class SvgWriter {
       start("clipPath", "id", id);
       empty(
           "rect",
-          "x", number(box.x()),
-          "y", number(box.y()),
-          "width", number(box.width()),
-          "height", number(box.height()));
+          "x",
+          number(box.x()),
+          "y",
+          number(box.y()),
+          "width",
+          number(box.width()),
+          "height",
+          number(box.height()));
       end();
     }
     end();
@@ -139,9 +154,12 @@ public final class SvgWriter {
       shape(
           circle.style(),
           "circle",
-          "cx", number(circle.centre().x()),
-          "cy", number(circle.centre().y()),
-          "r", number(circle.radiusMm()));
+          "cx",
+          number(circle.centre().x()),
+          "cy",
+          number(circle.centre().y()),
+          "r",
+          number(circle.radiusMm()));
     } else if (ink instanceof Ink.Text text) {
       text(text);
     }
@@ -232,10 +250,14 @@ public final class SvgWriter {
       // Viewers of SVG 1.1 paint the fill first; a stroked copy underneath makes the white edge.
       glyphs(
           text,
-          "fill", "none",
-          "stroke", Palette.PAPER,
-          "stroke-width", number(HALO_MM),
-          "stroke-linejoin", "round");
+          "fill",
+          "none",
+          "stroke",
+          Palette.PAPER,
+          "stroke-width",
+          number(HALO_MM),
+          "stroke-linejoin",
+          "round");
     }
     glyphs(text, "fill", text.colour());
   }

@@ -12,9 +12,9 @@ import yardloom.kernel.unit.UnitSystem;
  * Turns cells into text in one unit system. Facts stay exact; only here are they rounded, half away
  * from zero, to the decimals of the column's {@link Measure}.
  *
- * <p>{@link #text} groups digits for reading (comma in US units, no-break space in metric);
- * {@link #plain} has the same digits without grouping, for machines. Neither depends on the
- * machine's locale.
+ * <p>{@link #text} groups digits for reading (comma in US units, no-break space in metric); {@link
+ * #plain} has the same digits without grouping, for machines. Neither depends on the machine's
+ * locale.
  *
  * @param currency the sign printed in headings of money columns; may be empty
  */
