@@ -1,0 +1,99 @@
+package yardloom.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.draw.Caution;
+import yardloom.kernel.draw.Painter;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.PluginInfo;
+import yardloom.kernel.spi.Spi;
+import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.vocab.Vocabulary;
+import yardloom.water.model.WaterKeys;
+import yardloom.water.sheet.DripPainter;
+import yardloom.water.sheet.IrrigationTable;
+import yardloom.water.sheet.MonthTable;
+import yardloom.water.work.ClimateCalculator;
+import yardloom.water.work.DemandCalculator;
+import yardloom.water.work.DripCalculator;
+import yardloom.water.work.RoofCalculator;
+import yardloom.water.work.WaterChecks;
+import yardloom.water.work.WeatherCalculator;
+
+/** The water plugin. */
+public final class WaterPlugin implements YardPlugin {
+  @Override
+  public PluginInfo info() {
+    return new PluginInfo("water", "Water", "0.1.0");
+  }
+
+  @Override
+  public int spiLevel() {
+    return Spi.LEVEL;
+  }
+
+  @Override
+  public List<Vocabulary> vocabularies() {
+    return List.of(new Vocabulary("water", List.of(WaterWords.class)));
+  }
+
+  @Override
+  public List<Calculator> calculators() {
+    return List.of(
+        new ClimateCalculator(),
+        new WeatherCalculator(),
+        new DemandCalculator(),
+        new RoofCalculator(),
+        new DripCalculator());
+  }
+
+  @Override
+  public List<Check> checks() {
+    return List.of(new WaterChecks());
+  }
+
+  @Override
+  public List<Painter> painters() {
+    return List.of(new DripPainter());
+  }
+
+  @Override
+  public List<TableMaker> tables() {
+    return List.of(new MonthTable(), new IrrigationTable());
+  }
+
+  @Override
+  public List<Caution> cautions(Plan plan, Facts facts) {
+    List<Caution> cautions = new ArrayList<>();
+    if (!facts.all(WaterKeys.DRIP_RUNS).isEmpty()) {
+      cautions.add(
+          caution(
+              "Dripline fed from the mains needs a backflow preventer that the local code accepts,"
+                  + " so that garden water cannot enter drinking water. Have a licensed plumber"
+                  + " make the connection."));
+    }
+    if (!plan.all(Element.Roof.class).isEmpty()) {
+      cautions.add(
+          caution(
+              "Stored roof water is not drinking water. Water the soil, not leaves that are eaten;"
+                  + " wash produce; label the taps; screen every opening against mosquitoes and"
+                  + " children."));
+      cautions.add(
+          caution(
+              "A full tank weighs 8.3 lb for each gallon (1 kg for each litre). Its footing, its"
+                  + " distance from foundations and its overflow follow the local code; ask a"
+                  + " licensed engineer where it stands on a slope, a deck or fill."));
+    }
+    return cautions;
+  }
+
+  private static Caution caution(String text) {
+    return new Caution(text, Source.commonPractice("usual cautions for garden water"));
+  }
+}

@@ -1,0 +1,72 @@
+package yardloom.water;
+
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Verb;
+import yardloom.kernel.words.BedScope;
+import yardloom.kernel.words.PlanScope;
+import yardloom.water.data.ClimateCatalogue;
+import yardloom.water.model.DripChoice;
+import yardloom.water.model.WaterKeys;
+
+/** The words that water adds to the plan and to beds. */
+public final class WaterWords {
+  private WaterWords() {}
+
+  @Verb(
+      help = "Names the climate whose monthly normals hold for the yard.",
+      example = "climate 'urbana-il'")
+  public static void climate(
+      PlanScope in, @Arg(name = "name", help = "a climate of the catalogue") String name) {
+    ClimateCatalogue.shipped().climate(name);
+    if (in.draft().attributes().has(WaterKeys.CLIMATE)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), "the climate is already given; a yard has one");
+    }
+    in.draft().attributes().add(WaterKeys.CLIMATE, name, in.place());
+  }
+
+  @Verb(
+      help = "Lays dripline in the bed, in rows along its long side.",
+      example = "drip emitter: 0.9.gph, spacing: 12.inch, rowSpacing: 12.inch")
+  public static void drip(
+      BedScope in,
+      @Opt(name = "emitter", help = "flow of one outlet", required = true) Flow emitter,
+      @Opt(name = "spacing", help = "distance of outlets along the tube", required = true)
+          Length spacing,
+      @Opt(name = "rowSpacing", help = "distance of rows", fallback = "the same as the spacing")
+          Length rowSpacing) {
+    Length rows = rowSpacing == null ? spacing : rowSpacing;
+    if (emitter.litresPerHour() < 0.2 || emitter.gallonsPerHour() > 60) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "a drip outlet gives between 0.05 gph (0.2 L/h) and 60 gph (227 L/h), got "
+              + emitter.litresPerHour()
+              + " L/h; check the unit");
+    }
+    checkSpacing("spacing", spacing);
+    checkSpacing("rowSpacing", rows);
+    if (in.element().attributes().has(WaterKeys.DRIP)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), in.element().id() + " already has dripline");
+    }
+    in.element()
+        .attributes()
+        .add(WaterKeys.DRIP, new DripChoice(emitter, spacing, rows), in.place());
+  }
+
+  private static void checkSpacing(String what, Length value) {
+    if (value.inches() < 3 || value.feet() > 6) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          what
+              + " must be between 3 in (7.6 cm) and 6 ft (1.83 m), got "
+              + value.metres()
+              + " m; check the unit");
+    }
+  }
+}

@@ -1,0 +1,19 @@
+package yardloom.water.model;
+
+import java.util.List;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.unit.Length;
+
+/**
+ * What the air takes and the rain gives, January to December, as depths of a whole month.
+ *
+ * @param referenceEt evapotranspiration of short grass
+ * @param effectiveRain the part of the rain that plants can use
+ */
+public record MonthlyWeather(
+    List<Derived<Length>> referenceEt, List<Derived<Length>> effectiveRain) {
+  public MonthlyWeather {
+    referenceEt = List.copyOf(referenceEt);
+    effectiveRain = List.copyOf(effectiveRain);
+  }
+}

@@ -1,0 +1,24 @@
+package yardloom.water.model;
+
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.plan.AttributeKey;
+
+/** What water hangs on the plan and its beds, and the facts that stay within the plugin. */
+public final class WaterKeys {
+  /** The name of the climate in the catalogue. */
+  public static final AttributeKey<String> CLIMATE =
+      new AttributeKey<>("water.climate", String.class);
+
+  /** The dripline of a bed. */
+  public static final AttributeKey<DripChoice> DRIP =
+      new AttributeKey<>("water.drip", DripChoice.class);
+
+  /** Monthly evapotranspiration and effective rain. */
+  public static final FactKey<MonthlyWeather> WEATHER =
+      FactKey.one("water.weather", MonthlyWeather.class);
+
+  /** Dripline by bed. */
+  public static final FactKey<DripRun> DRIP_RUNS = FactKey.many("water.drip", DripRun.class);
+
+  private WaterKeys() {}
+}

@@ -1,0 +1,55 @@
+package yardloom.water.sheet;
+
+import java.util.Optional;
+import yardloom.facts.WaterDemand;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.water.calc.RunTime;
+import yardloom.water.model.DripRun;
+import yardloom.water.model.Months;
+
+/**
+ * How long a bed's dripline runs in its thirstiest month.
+ *
+ * @param month 0 (January) to 11
+ * @param weekly hours in a week
+ */
+record PeakWatering(int month, Derived<TimeSpan> weekly) {
+  /** Share of drip water that reaches the roots: what the model ordinance asks of drip at least. */
+  static final double EFFICIENCY = 0.81;
+
+  private static final Source ORDINANCE =
+      Source.read(
+          "Model Water Efficient Landscape Ordinance worksheet, as in Ventura County code App. L3",
+          "California Department of Water Resources",
+          0,
+          "irrigation efficiency of drip, 0.81");
+
+  /** Empty if the bed needs no water. */
+  static Optional<PeakWatering> of(DripRun run, WaterDemand demand) {
+    int peak = 0;
+    for (int m = 1; m < 12; m++) {
+      if (daily(demand, m) > daily(demand, peak)) {
+        peak = m;
+      }
+    }
+    if (daily(demand, peak) <= 0) {
+      return Optional.empty();
+    }
+    Length weekDepth = Length.metres(daily(demand, peak) * 7 / run.area().squareMetres());
+    Derived<TimeSpan> weekly =
+        Derived.by("7 days' need as a depth / (application rate × efficiency)", ORDINANCE)
+            .from("need of " + Months.name(peak), demand.monthly().get(peak))
+            .from("bed area", run.area())
+            .from("application rate", run.rate())
+            .from("efficiency", EFFICIENCY)
+            .gives(RunTime.of(weekDepth, run.rate().value(), EFFICIENCY));
+    return Optional.of(new PeakWatering(peak, weekly));
+  }
+
+  private static double daily(WaterDemand demand, int month) {
+    return demand.monthly().get(month).value().cubicMetres() / Months.days(month);
+  }
+}

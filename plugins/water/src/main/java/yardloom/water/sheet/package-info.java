@@ -1,0 +1,2 @@
+/** How water looks on the sheet and in tables. Start with {@link yardloom.water.sheet.MonthTable}. */
+package yardloom.water.sheet;

@@ -1,0 +1,31 @@
+package yardloom.water.work;
+
+import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Plan;
+import yardloom.water.data.ClimateCatalogue;
+import yardloom.water.model.WaterKeys;
+
+/** Gives the monthly normals that the plan names. */
+public final class ClimateCalculator implements Calculator {
+  @Override
+  public String id() {
+    return "water.climate";
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(YardFacts.CLIMATE);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    plan.attributes()
+        .get(WaterKeys.CLIMATE)
+        .ifPresent(name -> out.give(YardFacts.CLIMATE, ClimateCatalogue.shipped().climate(name)));
+  }
+}

@@ -1,0 +1,71 @@
+package yardloom.water.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.ClimateNormals;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.source.Source.Standing;
+
+/** Says what the water figures lack: a climate, a site, verified data. */
+public final class WaterChecks implements Check {
+  private static final Source SAID = Source.commonPractice("what is missing or unverified is said");
+
+  @Override
+  public String id() {
+    return "water.data";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(YardFacts.CLIMATE);
+  }
+
+  @Override
+  public List<Finding> run(Plan plan, Facts facts) {
+    boolean concerned =
+        !plan.all(Element.Bed.class).isEmpty() || !plan.all(Element.Roof.class).isEmpty();
+    if (!concerned) {
+      return List.of();
+    }
+    Optional<ClimateNormals> climate = facts.find(YardFacts.CLIMATE);
+    if (climate.isEmpty()) {
+      return List.of(
+          note(
+              "no climate is named, so water need and roof yield are not calculated",
+              "add a line such as: climate 'urbana-il'"));
+    }
+    List<Finding> found = new ArrayList<>();
+    if (plan.site().isEmpty()) {
+      found.add(
+          note(
+              "no site is given, so evapotranspiration and water need are not calculated",
+              "give the site with its latitude"));
+    }
+    unverified(found, "rain and temperature", climate.get().source());
+    unverified(found, "the daily temperature range", climate.get().temperatureRangeSource());
+    return found;
+  }
+
+  private void unverified(List<Finding> found, String what, Source source) {
+    if (source.standing() == Standing.MEMORY) {
+      found.add(
+          note(
+              what + " of the climate are recalled and not verified: " + source.cite(),
+              "compare them with the nearest station before relying on the water table"));
+    }
+  }
+
+  private Finding note(String text, String advice) {
+    return Finding.of(id(), Severity.NOTE, text, advice, SAID);
+  }
+}

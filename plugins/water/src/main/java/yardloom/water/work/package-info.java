@@ -1,0 +1,4 @@
+/**
+ * Water's calculators and checks. Start with {@link yardloom.water.work.DemandCalculator}.
+ */
+package yardloom.water.work;

@@ -1,0 +1,234 @@
+package yardloom.water;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import yardloom.facts.BillLine;
+import yardloom.facts.Stand;
+import yardloom.facts.WaterDemand;
+import yardloom.facts.WaterSupply;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Draft;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementDraft;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.plan.Site;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.PluginContract;
+import yardloom.kernel.spi.PluginInfo;
+import yardloom.kernel.spi.PluginLoader;
+import yardloom.kernel.spi.Spi;
+import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.study.Outcome;
+import yardloom.kernel.study.Study;
+import yardloom.kernel.study.Toolbox;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.vocab.Vocabulary;
+import yardloom.kernel.words.BedScope;
+import yardloom.kernel.words.PlanScope;
+import yardloom.water.model.DripRun;
+import yardloom.water.model.WaterKeys;
+
+class WaterPluginTest extends PluginContract {
+  private static final SourceRef HERE = new SourceRef("p.groovy", 4, 1);
+
+  private final Draft draft =
+      new Draft(new PlanInfo("t", "T", "", "", "", "", UnitSystem.US, "USD"));
+
+  @Override
+  protected YardPlugin plugin() {
+    return new WaterPlugin();
+  }
+
+  /** Stands for planting: grass-like plants (Kc 1) over every bed from April to October. */
+  private static final class GrassPlugin implements YardPlugin {
+    @Override
+    public PluginInfo info() {
+      return new PluginInfo("grass", "Grass", "1");
+    }
+
+    @Override
+    public int spiLevel() {
+      return Spi.LEVEL;
+    }
+
+    @Override
+    public List<Calculator> calculators() {
+      return List.of(
+          new Calculator() {
+            @Override
+            public String id() {
+              return "grass.stands";
+            }
+
+            @Override
+            public Set<FactKey<?>> gives() {
+              return Set.of(YardFacts.STANDS);
+            }
+
+            @Override
+            public void compute(Plan plan, Facts in, Sink out) {
+              List<Double> kc = new ArrayList<>(Collections.nCopies(12, 0.0));
+              for (int m = 3; m < 10; m++) {
+                kc.set(m, 1.0);
+              }
+              for (Element.Bed bed : plan.all(Element.Bed.class)) {
+                out.give(
+                    YardFacts.STANDS,
+                    new Stand(
+                        bed.id(), HERE, "grass", "", List.of(bed.shape().heart()),
+                        bed.shape().area(), Length.metres(1), kc, Source.commonPractice("Kc 1")));
+              }
+            }
+          });
+    }
+  }
+
+  private BedScope bed(String name, double widthFt, double depthFt) {
+    Shape shape =
+        Shape.rectangle(Point.metres(0, 0), Length.feet(widthFt), Length.feet(depthFt));
+    ElementDraft element =
+        draft.add(
+            new ElementId(ElementKind.BED, name),
+            HERE,
+            c -> new Element.Bed(c, shape, Element.BedUse.ANNUAL));
+    return new BedScope(draft, element, HERE);
+  }
+
+  private void roof(double areaSqft, String surface) {
+    Shape shape = Shape.rectangle(Point.metres(0, 0), Length.feet(areaSqft / 10), Length.feet(10));
+    draft.add(
+        new ElementId(ElementKind.ROOF, "main"), HERE, c -> new Element.Roof(c, shape, surface));
+  }
+
+  private void urbana() {
+    WaterWords.climate(new PlanScope(draft, HERE), "urbana-il");
+    draft.site(
+        new Site(
+            "Urbana",
+            Angle.degrees(40.11),
+            Angle.degrees(-88.21),
+            Length.metres(222),
+            ZoneId.of("America/Chicago"),
+            Angle.ZERO),
+        HERE);
+  }
+
+  private Outcome outcome() {
+    return new Study(
+            PluginLoader.of(
+                List.of(plugin(), new GrassPlugin()), new Vocabulary("kernel", List.of())),
+            new Toolbox(List.of(), List.of(), List.of(), List.of()))
+        .of(draft.freeze());
+  }
+
+  /** Twelve-inch grid of 0.9 gph on 32 sq ft: 96.25 × 32 × 0.9 / 60 / 32 in an hour. */
+  @Test
+  void drip_atAFoot_inFourByEightBed_hasFourRowsOfEightOutlets() {
+    WaterWords.drip(
+        bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12));
+    Outcome outcome = outcome();
+    DripRun run = outcome.results().all(WaterKeys.DRIP_RUNS).get(0);
+    assertEquals(4, run.rows().size());
+    assertEquals(32, run.length().value().feet(), 1e-6);
+    assertEquals(32, run.outlets().value());
+    assertEquals(28.8, run.flow().value().gallonsPerHour(), 1e-6);
+    assertEquals(1.44375, run.rate().value().inches(), 1e-6);
+    List<BillLine> bill = outcome.results().all(YardFacts.BILL);
+    assertEquals(Length.feet(34).feet(), ((Length) bill.get(0).order().value()).feet(), 1e-6);
+    assertTrue(bill.stream().anyMatch(b -> b.item().equals("backflow preventer")));
+    assertTrue(outcome.cautions().stream().anyMatch(c -> c.text().contains("licensed plumber")));
+  }
+
+  @Test
+  void roofOfThousandSquareFeet_inUrbana_yieldsTheAnnualRainTimesShare() {
+    urbana();
+    roof(1000, "asphalt shingle");
+    WaterSupply supply = outcome().results().all(YardFacts.WATER_SUPPLY).get(0);
+    double gallons = supply.monthly().stream().mapToDouble(d -> d.value().gallons()).sum();
+    assertEquals(1000 * 41.38 * 144 / 231 * 0.90, gallons, 0.5);
+  }
+
+  @Test
+  void demand_inUrbana_peaksInSummer_isZeroInWinter_andReachesTheTable() {
+    urbana();
+    bed("a", 4, 25);
+    Outcome outcome = outcome();
+    WaterDemand demand = outcome.results().all(YardFacts.WATER_DEMAND).get(0);
+    assertEquals(0, demand.monthly().get(0).value().litres());
+    double july = demand.monthly().get(6).value().litres();
+    assertTrue(july > demand.monthly().get(3).value().litres());
+    Table table =
+        outcome.tables().stream().filter(t -> t.id().equals("water-by-month")).findFirst().get();
+    assertEquals(demand.monthly().get(6).value(), table.rows().get(6).get(4).value().get());
+    assertTrue(table.notes().toString().contains("from memory, unverified"), "range is recalled");
+    assertEquals(1, table.totals());
+  }
+
+  @Test
+  void doubledBed_needsTwiceTheWater() {
+    urbana();
+    bed("a", 4, 25);
+    bed("b", 8, 25);
+    List<WaterDemand> demands = outcome().results().all(YardFacts.WATER_DEMAND);
+    assertEquals(
+        2 * demands.get(0).monthly().get(6).value().litres(),
+        demands.get(1).monthly().get(6).value().litres(),
+        1e-6);
+  }
+
+  @Test
+  void withoutClimateOrSite_aNoteSaysWhatIsMissing() {
+    bed("a", 4, 8);
+    assertTrue(outcome().findings().stream().anyMatch(f -> f.text().contains("no climate is named")));
+    WaterWords.climate(new PlanScope(draft, HERE), "urbana-il");
+    Outcome outcome = outcome();
+    assertTrue(outcome.findings().stream().anyMatch(f -> f.text().contains("no site is given")));
+    assertTrue(outcome.results().all(YardFacts.WATER_DEMAND).isEmpty());
+  }
+
+  @Test
+  void wrongWords_areExplained() {
+    PlanException climate =
+        assertThrows(
+            PlanException.class,
+            () -> WaterWords.climate(new PlanScope(draft, HERE), "urbana-ill"));
+    assertTrue(climate.getMessage().contains("Did you mean `urbana-il`?"));
+    BedScope bed = bed("a", 4, 8);
+    PlanException flow =
+        assertThrows(
+            PlanException.class,
+            () ->
+                WaterWords.drip(bed, Flow.gallonsPerMinute(9), Length.inches(12), null));
+    assertEquals(ProblemCode.OUT_OF_RANGE, flow.problems().get(0).code());
+    WaterWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    PlanException twice =
+        assertThrows(
+            PlanException.class,
+            () -> WaterWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null));
+    assertEquals(ProblemCode.DUPLICATE, twice.problems().get(0).code());
+  }
+}
