@@ -99,8 +99,15 @@ class WaterPluginTest extends PluginContract {
                 out.give(
                     YardFacts.STANDS,
                     new Stand(
-                        bed.id(), HERE, "grass", "", List.of(bed.shape().heart()),
-                        bed.shape().area(), Length.metres(1), kc, Source.commonPractice("Kc 1")));
+                        bed.id(),
+                        HERE,
+                        "grass",
+                        "",
+                        List.of(bed.shape().heart()),
+                        bed.shape().area(),
+                        Length.metres(1),
+                        kc,
+                        Source.commonPractice("Kc 1")));
               }
             }
           });
@@ -108,8 +115,7 @@ class WaterPluginTest extends PluginContract {
   }
 
   private BedScope bed(String name, double widthFt, double depthFt) {
-    Shape shape =
-        Shape.rectangle(Point.metres(0, 0), Length.feet(widthFt), Length.feet(depthFt));
+    Shape shape = Shape.rectangle(Point.metres(0, 0), Length.feet(widthFt), Length.feet(depthFt));
     ElementDraft element =
         draft.add(
             new ElementId(ElementKind.BED, name),
@@ -148,8 +154,7 @@ class WaterPluginTest extends PluginContract {
   /** Twelve-inch grid of 0.9 gph on 32 sq ft: 96.25 × 32 × 0.9 / 60 / 32 in an hour. */
   @Test
   void drip_atAFoot_inFourByEightBed_hasFourRowsOfEightOutlets() {
-    WaterWords.drip(
-        bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12));
+    WaterWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12));
     Outcome outcome = outcome();
     DripRun run = outcome.results().all(WaterKeys.DRIP_RUNS).get(0);
     assertEquals(4, run.rows().size());
@@ -203,7 +208,8 @@ class WaterPluginTest extends PluginContract {
   @Test
   void withoutClimateOrSite_aNoteSaysWhatIsMissing() {
     bed("a", 4, 8);
-    assertTrue(outcome().findings().stream().anyMatch(f -> f.text().contains("no climate is named")));
+    assertTrue(
+        outcome().findings().stream().anyMatch(f -> f.text().contains("no climate is named")));
     WaterWords.climate(new PlanScope(draft, HERE), "urbana-il");
     Outcome outcome = outcome();
     assertTrue(outcome.findings().stream().anyMatch(f -> f.text().contains("no site is given")));
@@ -221,8 +227,7 @@ class WaterPluginTest extends PluginContract {
     PlanException flow =
         assertThrows(
             PlanException.class,
-            () ->
-                WaterWords.drip(bed, Flow.gallonsPerMinute(9), Length.inches(12), null));
+            () -> WaterWords.drip(bed, Flow.gallonsPerMinute(9), Length.inches(12), null));
     assertEquals(ProblemCode.OUT_OF_RANGE, flow.problems().get(0).code());
     WaterWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null);
     PlanException twice =

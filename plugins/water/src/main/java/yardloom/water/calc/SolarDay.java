@@ -29,7 +29,11 @@ public record SolarDay(
     double cosine = -StrictMath.tan(latitudeRad) * StrictMath.tan(declination);
     double sunset = StrictMath.acos(Math.max(-1, Math.min(1, cosine)));
     double ra =
-        24 * 60 / Math.PI * SOLAR_CONSTANT * dr
+        24
+            * 60
+            / Math.PI
+            * SOLAR_CONSTANT
+            * dr
             * (sunset * StrictMath.sin(latitudeRad) * StrictMath.sin(declination)
                 + StrictMath.cos(latitudeRad)
                     * StrictMath.cos(declination)

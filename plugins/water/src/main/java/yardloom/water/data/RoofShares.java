@@ -39,8 +39,7 @@ public final class RoofShares {
             r ->
                 new Row(
                     r.get("surface"),
-                    new Cited<>(
-                        Double.valueOf(r.get("share")), sources.get(r.get("source")))))
+                    new Cited<>(Double.valueOf(r.get("share")), sources.get(r.get("source")))))
         .toList();
   }
 }

@@ -69,8 +69,16 @@ public final class IrrigationTable implements TableMaker {
     if (!runs.isEmpty()) {
       Cell no = Cell.BLANK;
       table.total(
-          Cell.text("All at once"), no, no, Cell.of(length), Cell.number(outlets), no,
-          Cell.of(flow), no, no, no);
+          Cell.text("All at once"),
+          no,
+          no,
+          Cell.of(length),
+          Cell.number(outlets),
+          no,
+          Cell.of(flow),
+          no,
+          no,
+          no);
       table.note(
           "Outlets are taken to give their rated flow. Run time: 7 days' net need in the peak month"
               + " at an efficiency of 0.81, the least that California's model ordinance asks of"

@@ -64,10 +64,8 @@ public final class MonthTable implements TableMaker {
       Optional<Derived<Length>> et = weather.map(w -> w.referenceEt().get(month));
       Optional<Derived<Length>> effective = weather.map(w -> w.effectiveRain().get(month));
       Length rain = climate.get().months().get(m).rain();
-      Derived<Volume> need =
-          sum(demands, d -> d.of().toString(), d -> d.monthly().get(month));
-      Derived<Volume> roof =
-          sum(supplies, s -> s.of().toString(), s -> s.monthly().get(month));
+      Derived<Volume> need = sum(demands, d -> d.of().toString(), d -> d.monthly().get(month));
+      Derived<Volume> roof = sum(supplies, s -> s.of().toString(), s -> s.monthly().get(month));
       depths[0] = depths[0].plus(et.map(Derived::value).orElse(Length.ZERO));
       depths[1] = depths[1].plus(rain);
       depths[2] = depths[2].plus(effective.map(Derived::value).orElse(Length.ZERO));
@@ -104,8 +102,7 @@ public final class MonthTable implements TableMaker {
   }
 
   private static void notes(Table.Builder table, ClimateNormals climate, boolean weather) {
-    table.note(
-        "Climate of " + climate.place() + ": " + climate.source().cite() + ".");
+    table.note("Climate of " + climate.place() + ": " + climate.source().cite() + ".");
     if (!weather) {
       table.note("Without a site there is no reference ET and no irrigation need.");
       return;

@@ -1,2 +1,4 @@
-/** How water looks on the sheet and in tables. Start with {@link yardloom.water.sheet.MonthTable}. */
+/**
+ * How water looks on the sheet and in tables. Start with {@link yardloom.water.sheet.MonthTable}.
+ */
 package yardloom.water.sheet;

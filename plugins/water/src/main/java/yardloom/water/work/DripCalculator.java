@@ -30,7 +30,8 @@ public final class DripCalculator implements Calculator {
   private static final Source LAYOUT =
       Source.commonPractice("rows along the bed, the outer ones about half a row spacing inside");
   private static final Source RATE =
-      Source.computed("flow over area; 96.25 in/h for 1 gpm on 1 sq ft", "definition", 0, "60 × 231 / 144");
+      Source.computed(
+          "flow over area; 96.25 in/h for 1 gpm on 1 sq ft", "definition", 0, "60 × 231 / 144");
   private static final String CUTS = "5 % for cuts, rounded up";
 
   @Override
@@ -123,7 +124,9 @@ public final class DripCalculator implements Calculator {
       out.give(YardFacts.BILL, tube(plan, run, "solid tube for the header", header));
     }
     Derived<Integer> ends =
-        Derived.by("one for each row", LAYOUT).from("rows", run.rows().size()).gives(run.rows().size());
+        Derived.by("one for each row", LAYOUT)
+            .from("rows", run.rows().size())
+            .gives(run.rows().size());
     out.give(
         YardFacts.BILL,
         new BillLine(

@@ -1,4 +1,2 @@
-/**
- * Water's calculators and checks. Start with {@link yardloom.water.work.DemandCalculator}.
- */
+/** Water's calculators and checks. Start with {@link yardloom.water.work.DemandCalculator}. */
 package yardloom.water.work;
