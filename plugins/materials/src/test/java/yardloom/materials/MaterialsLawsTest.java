@@ -22,7 +22,7 @@ import yardloom.materials.model.Material;
 import yardloom.materials.model.Surface;
 
 /** Laws that hold for every yard; overlapping beds, paths and trees on purpose. */
-class MaterialsLawsProperties {
+class MaterialsLawsTest {
   private static PlanKit yard(List<Integer> seeds, Length mulch) {
     PlanKit kit = PlanKit.us();
     int n = 0;
