@@ -35,8 +35,7 @@ class DataTablesTest {
   @Test
   void userTable_badNumber_namesFileLineAndColumn() {
     DataTable table = DataTable.parse("prices.csv", "item,low\nchips,cheap\n");
-    PlanException e =
-        assertThrows(PlanException.class, () -> table.rows().get(0).number("low"));
+    PlanException e = assertThrows(PlanException.class, () -> table.rows().get(0).number("low"));
     assertEquals(ProblemCode.WRONG_TYPE, e.problems().get(0).code());
     assertTrue(e.getMessage().startsWith("prices.csv:2: the column `low`"), e.getMessage());
   }
@@ -44,8 +43,7 @@ class DataTablesTest {
   @Test
   void userTable_rowWithoutSource_isRefused() {
     DataTable table =
-        DataTable.parse(
-            "d.csv", "name,title,publisher,year,locator,standing\nx,,,0,,READ\n");
+        DataTable.parse("d.csv", "name,title,publisher,year,locator,standing\nx,,,0,,READ\n");
     assertThrows(PlanException.class, () -> table.rows().get(0).source());
   }
 
@@ -53,8 +51,7 @@ class DataTablesTest {
   void row_misspelt_suggestsTheNearest() {
     PlanException e =
         assertThrows(
-            PlanException.class,
-            () -> DataTable.shipped("feedstock.csv").row("name", "staw"));
+            PlanException.class, () -> DataTable.shipped("feedstock.csv").row("name", "staw"));
     assertTrue(e.getMessage().contains("Did you mean `straw`?"), e.getMessage());
   }
 

@@ -26,8 +26,7 @@ public final class CompostMix {
 
   /** Printed beside the limits. */
   public static final Source LIMITS =
-      Source.read(
-          "The Art and Science of Composting", "L. Cooperband, UW CIAS", 2002, "table 1");
+      Source.read("The Art and Science of Composting", "L. Cooperband, UW CIAS", 2002, "table 1");
 
   private CompostMix() {}
 
@@ -44,7 +43,8 @@ public final class CompostMix {
       if (!shares || !(moisture >= 0 && moisture < 100) || wet.kilograms() < 0) {
         throw new PlanException(
             ProblemCode.OUT_OF_RANGE,
-            name + ": carbon and nitrogen are percent of dry matter, moisture is below 100 percent");
+            name
+                + ": carbon and nitrogen are percent of dry matter, moisture is below 100 percent");
       }
     }
 
@@ -120,8 +120,7 @@ public final class CompostMix {
 
   /** The wet mass of {@code partner} that brings the moisture to {@code goal} percent. */
   public static Mass partnerForMoisture(Feed given, Feed partner, double goal) {
-    double kg =
-        given.wet().kilograms() * (goal - given.moisture()) / (partner.moisture() - goal);
+    double kg = given.wet().kilograms() * (goal - given.moisture()) / (partner.moisture() - goal);
     return partner(given, partner, kg, "moisture " + Math.round(goal) + " %");
   }
 

@@ -156,8 +156,7 @@ public final class CuttingStock {
       return;
     }
     if (at == order.size()) {
-      boolean maximal =
-          order.stream().noneMatch(i -> sizes[i] <= left && pattern[i] < counts[i]);
+      boolean maximal = order.stream().noneMatch(i -> sizes[i] <= left && pattern[i] < counts[i]);
       if (maximal) {
         found.add(pattern.clone());
       }

@@ -59,8 +59,7 @@ public final class Earthwork {
       Area a = sections.get(i - 1);
       Area b = sections.get(i);
       boolean runsOut = (a.si() == 0) != (b.si() == 0);
-      sum =
-          sum.plus(pyramidAtZero && runsOut ? pyramid(a.max(b), apart) : endArea(a, b, apart));
+      sum = sum.plus(pyramidAtZero && runsOut ? pyramid(a.max(b), apart) : endArea(a, b, apart));
     }
     return sum;
   }

@@ -75,10 +75,7 @@ public final class FieldTexture {
     }
     if (ribbon.compareTo(LONG) < 0) {
       return pick(
-          feel,
-          TextureClass.SANDY_CLAY_LOAM,
-          TextureClass.CLAY_LOAM,
-          TextureClass.SILTY_CLAY_LOAM);
+          feel, TextureClass.SANDY_CLAY_LOAM, TextureClass.CLAY_LOAM, TextureClass.SILTY_CLAY_LOAM);
     }
     return pick(feel, TextureClass.SANDY_CLAY, TextureClass.CLAY, TextureClass.SILTY_CLAY);
   }

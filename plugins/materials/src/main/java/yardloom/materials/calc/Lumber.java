@@ -8,8 +8,8 @@ import yardloom.materials.data.DataTable;
 /**
  * Softwood lumber: nominal names, dressed sizes, board feet.
  *
- * <p>A board foot counts nominal inches, thickness × width × feet / 12; counting the dressed size is
- * not the trade's board foot. Unknown names are UNKNOWN_WORD with the nearest.
+ * <p>A board foot counts nominal inches, thickness × width × feet / 12; counting the dressed size
+ * is not the trade's board foot. Unknown names are UNKNOWN_WORD with the nearest.
  *
  * <p>References: [1] public lumber tables (vterrain.org, sawdustmaking.com); the standard itself is
  * ALSC PS 20 (from memory).

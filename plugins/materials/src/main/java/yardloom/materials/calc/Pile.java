@@ -22,7 +22,8 @@ import yardloom.kernel.unit.Volume;
 public final class Pile {
   /** Printed beside the results. */
   public static final Source SOURCE =
-      Source.computed("Stockpile table, cone at the angle of repose", "constructionwork.com", 0, "");
+      Source.computed(
+          "Stockpile table, cone at the angle of repose", "constructionwork.com", 0, "");
 
   private Pile() {}
 

@@ -35,15 +35,30 @@ public final class SaxtonRawls {
     double c = clayShare;
     double om = organicPercent;
     double wiltT =
-        -0.024 * s + 0.487 * c + 0.006 * om + 0.005 * s * om - 0.013 * c * om + 0.068 * s * c
+        -0.024 * s
+            + 0.487 * c
+            + 0.006 * om
+            + 0.005 * s * om
+            - 0.013 * c * om
+            + 0.068 * s * c
             + 0.031;
     double wilt = wiltT + 0.14 * wiltT - 0.02;
     double fieldT =
-        -0.251 * s + 0.195 * c + 0.011 * om + 0.006 * s * om - 0.027 * c * om + 0.452 * s * c
+        -0.251 * s
+            + 0.195 * c
+            + 0.011 * om
+            + 0.006 * s * om
+            - 0.027 * c * om
+            + 0.452 * s * c
             + 0.299;
     double field = fieldT + 1.283 * fieldT * fieldT - 0.374 * fieldT - 0.015;
     double freeT =
-        0.278 * s + 0.034 * c + 0.022 * om - 0.018 * s * om - 0.027 * c * om - 0.584 * s * c
+        0.278 * s
+            + 0.034 * c
+            + 0.022 * om
+            - 0.018 * s * om
+            - 0.027 * c * om
+            - 0.584 * s * c
             + 0.078;
     double free = freeT + 0.636 * freeT - 0.107;
     double saturated = field + free - 0.097 * s + 0.043;

@@ -94,8 +94,7 @@ public final class TextureRule {
     double sum = sand + silt + clay;
     if (!(Math.abs(sum - 100) <= 1)) {
       throw new PlanException(
-          ProblemCode.CONTRADICTION,
-          "sand, silt and clay must add up to 100 percent, got " + sum);
+          ProblemCode.CONTRADICTION, "sand, silt and clay must add up to 100 percent, got " + sum);
     }
     return classify(sand * 100 / sum, clay * 100 / sum);
   }

@@ -25,13 +25,16 @@ class BulkVolumeTest {
   @ParameterizedTest
   @CsvSource({
     // M01: landscaping supply table; = 27·12/depth.
-    "1, 324", "2, 162", "3, 108", "4, 81", "5, 64.8",
+    "1, 324",
+    "2, 162",
+    "3, 108",
+    "4, 81",
+    "5, 64.8",
     // M06: recycling centre's page, 972 at a third of an inch.
     "0.33333333333333, 972"
   })
   void coverage_ofOneYard_matchesSupplyTable(double inches, double squareFeet) {
-    assertEquals(
-        squareFeet, BulkVolume.coverage(YARD, Length.inches(inches)).squareFeet(), 0.05);
+    assertEquals(squareFeet, BulkVolume.coverage(YARD, Length.inches(inches)).squareFeet(), 0.05);
   }
 
   @ParameterizedTest
@@ -64,9 +67,7 @@ class BulkVolumeTest {
   void cityCompostRate_hasDepth() {
     // M05: 4 yd³ per 1000 ft² (City of Greeley).
     assertEquals(
-        1.296,
-        BulkVolume.depth(Volume.cubicYards(4), Area.squareFeet(1000)).inches(),
-        0.001);
+        1.296, BulkVolume.depth(Volume.cubicYards(4), Area.squareFeet(1000)).inches(), 0.001);
   }
 
   @ParameterizedTest
@@ -80,10 +81,7 @@ class BulkVolumeTest {
   void acreInches_becomeYards() {
     // M08: 0.202 acre-in (source prints 27).
     double acre = Unit.ACRE.toSi(1);
-    assertEquals(
-        27.16,
-        Area.squareMetres(acre).deep(Length.inches(0.202)).cubicYards(),
-        0.01);
+    assertEquals(27.16, Area.squareMetres(acre).deep(Length.inches(0.202)).cubicYards(), 0.01);
   }
 
   @ParameterizedTest
@@ -129,7 +127,9 @@ class BulkVolumeTest {
   @ParameterizedTest
   @CsvSource({
     // M13, M14, M15: stockpile table of constructionwork.com; exact formula within its rounding.
-    "26.5, 10, 68, 68.09", "53, 20, 545, 544.7", "186, 70, 23375, 23482"
+    "26.5, 10, 68, 68.09",
+    "53, 20, 545, 544.7",
+    "186, 70, 23375, 23482"
   })
   void cone_stockpileTable_agrees(double dFt, double hFt, double published, double exact) {
     double yd3 = new Pile.Cone(Length.feet(dFt), Length.feet(hFt)).volume().cubicYards();
@@ -140,8 +140,7 @@ class BulkVolumeTest {
   @Test
   void cone_fromHeightOrVolume_followsTheAngle() {
     // M16, M17
-    assertEquals(
-        68.30, Pile.coneOfHeight(Length.feet(10), REPOSE).volume().cubicYards(), 0.01);
+    assertEquals(68.30, Pile.coneOfHeight(Length.feet(10), REPOSE).volume().cubicYards(), 0.01);
     Pile.Cone cone = Pile.coneHolding(Volume.cubicYards(10), REPOSE);
     assertEquals(5.271, cone.height().feet(), 0.001);
     assertEquals(13.988, cone.diameter().feet(), 0.001);
@@ -236,8 +235,7 @@ class BulkVolumeTest {
   void cardboard_lappedSheet_coversLess(double lapIn, double ft2, double factor) {
     // M26
     Area effective =
-        Cardboard.effectiveArea(
-            Length.inches(48), Length.inches(36), Length.inches(lapIn));
+        Cardboard.effectiveArea(Length.inches(48), Length.inches(36), Length.inches(lapIn));
     assertEquals(ft2, effective.squareFeet(), 0.001);
     assertEquals(factor, 12 / effective.squareFeet(), 0.0001);
   }
@@ -251,8 +249,7 @@ class BulkVolumeTest {
             Length.feet(50), Length.feet(10), Length.feet(4), Length.feet(3), Length.feet(0.5)));
     assertEquals(
         58,
-        Cardboard.byArea(
-            Area.squareFeet(500), Length.feet(4), Length.feet(3), Length.feet(0.5)));
+        Cardboard.byArea(Area.squareFeet(500), Length.feet(4), Length.feet(3), Length.feet(0.5)));
   }
 
   @ParameterizedTest

@@ -51,8 +51,7 @@ class CompostMixTest {
   void ratio_equalGrassAndLeavesOfTable_matches() {
     // K05: G. Bertrand, Missouri S&T compost table.
     List<Feed> mix =
-        List.of(
-            Feed.shipped("grass clippings", kg(10)), Feed.shipped("leaves", kg(10)));
+        List.of(Feed.shipped("grass clippings", kg(10)), Feed.shipped("leaves", kg(10)));
     assertEquals(33.155, CompostMix.ratio(mix), 0.005);
     assertEquals(60.0, CompostMix.moisture(mix), 0.005);
   }
@@ -60,8 +59,7 @@ class CompostMixTest {
   @Test
   void ratio_manureAndStraw_isRightButTooDry() {
     // K06
-    List<Feed> mix =
-        List.of(Feed.shipped("chicken manure", kg(10)), Feed.shipped("straw", kg(20)));
+    List<Feed> mix = List.of(Feed.shipped("chicken manure", kg(10)), Feed.shipped("straw", kg(20)));
     assertEquals(30.560, CompostMix.ratio(mix), 0.005);
     assertEquals(31.0, CompostMix.moisture(mix), 0.005);
     assertEquals(Grade.TOO_LOW, CompostMix.gradeMoisture(CompostMix.moisture(mix)));
@@ -70,15 +68,26 @@ class CompostMixTest {
   @ParameterizedTest
   @CsvSource({
     // K07: Cooperband, UW CIAS 2002, table 1.
-    "19, TOO_LOW", "20, ACCEPTABLE", "25, IDEAL", "35, IDEAL", "40, ACCEPTABLE", "41, TOO_HIGH"
+    "19, TOO_LOW",
+    "20, ACCEPTABLE",
+    "25, IDEAL",
+    "35, IDEAL",
+    "40, ACCEPTABLE",
+    "41, TOO_HIGH"
   })
   void ratio_limits_gradeTheMix(double ratio, Grade grade) {
     assertEquals(grade, CompostMix.gradeRatio(ratio));
   }
 
   @ParameterizedTest
-  @CsvSource({"39, TOO_LOW", "40, ACCEPTABLE", "45, IDEAL", "60, IDEAL", "65, ACCEPTABLE",
-    "66, TOO_HIGH"})
+  @CsvSource({
+    "39, TOO_LOW",
+    "40, ACCEPTABLE",
+    "45, IDEAL",
+    "60, IDEAL",
+    "65, ACCEPTABLE",
+    "66, TOO_HIGH"
+  })
   void moisture_limits_gradeTheMix(double moisture, Grade grade) {
     assertEquals(grade, CompostMix.gradeMoisture(moisture));
   }
@@ -99,9 +108,7 @@ class CompostMixTest {
             PlanException.class,
             () ->
                 CompostMix.partnerForRatio(
-                    Feed.shipped("cardboard", kg(10)),
-                    Feed.shipped("straw", kg(1)),
-                    30));
+                    Feed.shipped("cardboard", kg(10)), Feed.shipped("straw", kg(1)), 30));
     assertEquals(ProblemCode.CONTRADICTION, e.problems().get(0).code());
   }
 

@@ -75,7 +75,9 @@ class EarthworkTest {
   @ParameterizedTest
   @CsvSource({
     // E04: exact; the book prints 59, 236, 483, 236.
-    "2.5, 59.375, 59", "7.5, 234.375, 236", "12.5, 484.375, 483"
+    "2.5, 59.375, 59",
+    "7.5, 234.375, 236",
+    "12.5, 484.375, 483"
   })
   void middleAreas_trapezoid_areExact(double h, double exact, double printed) {
     assertEquals(exact, trapezoid(h).squareFeet(), 1e-9);
@@ -111,16 +113,13 @@ class EarthworkTest {
       @ForAll @DoubleRange(min = 0.05, max = 0.95) double u) {
     // E07: a 6 × 4 rectangle fanned from an inner point.
     List<Point> corners =
-        List.of(
-            Point.metres(0, 0), Point.metres(6, 0), Point.metres(6, 4), Point.metres(0, 4));
+        List.of(Point.metres(0, 0), Point.metres(6, 0), Point.metres(6, 4), Point.metres(0, 4));
     Point hub = Point.metres(6 * u, 4 * u);
     double sum = 0;
     for (int i = 0; i < 4; i++) {
       List<Point> t = List.of(corners.get(i), corners.get((i + 1) % 4), hub);
       List<Length> z =
-          t.stream()
-              .map(p -> Length.metres(a + b * p.x().metres() + c * p.y().metres()))
-              .toList();
+          t.stream().map(p -> Length.metres(a + b * p.x().metres() + c * p.y().metres())).toList();
       sum += Earthwork.triangle(t, z).cubicMetres();
     }
     double expected = 24 * (a + b * 3 + c * 2);
@@ -143,8 +142,7 @@ class EarthworkTest {
   @Test
   void stations_mismatched_areRefused() {
     assertThrows(
-        PlanException.class,
-        () -> Earthwork.along(metres(0, 1), List.of(Area.ZERO), false));
+        PlanException.class, () -> Earthwork.along(metres(0, 1), List.of(Area.ZERO), false));
     assertThrows(
         PlanException.class,
         () -> Earthwork.along(metres(1, 0), List.of(Area.ZERO, Area.ZERO), false));
@@ -167,8 +165,8 @@ class EarthworkTest {
   @Test
   void fineGrading_hours_meanSquareFeetPerHour() {
     // E09: 165-170 ft²/h.
-    double rate = 1 / DataTable.shipped("labour.csv").row("task", "fine grading by hand")
-        .number("likely_h");
+    double rate =
+        1 / DataTable.shipped("labour.csv").row("task", "fine grading by hand").number("likely_h");
     assertEquals(167.5, rate, 2.5);
   }
 }

@@ -30,8 +30,13 @@ class HardGoodsTest {
   @ParameterizedTest
   @CsvSource({
     // L01
-    "2x4, 1.5, 3.5", "2x6, 1.5, 5.5", "2x8, 1.5, 7.25", "2x10, 1.5, 9.25", "2x12, 1.5, 11.25",
-    "4x4, 3.5, 3.5", "1x6, 0.75, 5.5"
+    "2x4, 1.5, 3.5",
+    "2x6, 1.5, 5.5",
+    "2x8, 1.5, 7.25",
+    "2x10, 1.5, 9.25",
+    "2x12, 1.5, 11.25",
+    "4x4, 3.5, 3.5",
+    "1x6, 0.75, 5.5"
   })
   void lumber_dressedSizes_matchTables(String name, double thickness, double width) {
     Lumber.Size size = Lumber.size(name);
@@ -42,7 +47,10 @@ class HardGoodsTest {
   @ParameterizedTest
   @CsvSource({
     // L02, L03
-    "1, 8, 12, 8.0", "1, 6, 10, 5.0", "1, 3, 10, 2.5", "1, 8, 8, 5.3333"
+    "1, 8, 12, 8.0",
+    "1, 6, 10, 5.0",
+    "1, 3, 10, 2.5",
+    "1, 8, 8, 5.3333"
   })
   void boardFeet_roughStock_matchChart(double t, double w, double feet, double expected) {
     assertEquals(expected, Lumber.boardFeet(t, w, Length.feet(feet)), 0.001);
@@ -65,8 +73,7 @@ class HardGoodsTest {
   private static List<Demand> demands(long unit, int... widthsAndCounts) {
     List<Demand> demands = new ArrayList<>();
     for (int i = 0; i < widthsAndCounts.length; i += 2) {
-      demands.add(
-          new Demand("p" + i, widthsAndCounts[i] * unit, widthsAndCounts[i + 1]));
+      demands.add(new Demand("p" + i, widthsAndCounts[i] * unit, widthsAndCounts[i + 1]));
     }
     return demands;
   }
@@ -103,8 +110,7 @@ class HardGoodsTest {
   @Test
   void cutting_pieceLongerThanStock_isRefused() {
     assertThrows(
-        PlanException.class,
-        () -> CuttingStock.solve(96 * INCH, EIGHTH, demands(INCH, 97, 1)));
+        PlanException.class, () -> CuttingStock.solve(96 * INCH, EIGHTH, demands(INCH, 97, 1)));
     assertEquals(0, CuttingStock.solve(96 * INCH, EIGHTH, List.of()).boards());
     assertEquals(1, CuttingStock.solve(96 * INCH, EIGHTH, demands(INCH, 96, 1)).boards());
   }
@@ -188,9 +194,7 @@ class HardGoodsTest {
     assertEquals(6, Traffic.DRIVE.base().inches(), 1e-9);
     assertEquals(1, Pavers.BEDDING.inches(), 1e-9);
     Length paver = Length.inches(2.375);
-    assertEquals(
-        7.375, Pavers.excavation(paver, Pavers.BEDDING, Length.inches(4)).inches(), 0.001);
-    assertEquals(
-        9.375, Pavers.excavation(paver, Pavers.BEDDING, Length.inches(6)).inches(), 0.001);
+    assertEquals(7.375, Pavers.excavation(paver, Pavers.BEDDING, Length.inches(4)).inches(), 0.001);
+    assertEquals(9.375, Pavers.excavation(paver, Pavers.BEDDING, Length.inches(6)).inches(), 0.001);
   }
 }

@@ -24,7 +24,9 @@ class SoilAmendmentTest {
   @ParameterizedTest
   @CsvSource({
     // N01, N02: University of Tennessee UTcrops, Blueberries note 1.
-    "SILT_LOAM, 20.0", "CLAY, 26.67", "SAND, 13.33"
+    "SILT_LOAM, 20.0",
+    "CLAY, 26.67",
+    "SAND, 13.33"
   })
   void sulfur_oneUnitForBlueberries_matchesTennessee(Ground ground, double pounds) {
     Doses doses = PhAmendment.sulfur(6.5, 5.5, ground, THOUSAND);
@@ -43,8 +45,7 @@ class SoilAmendmentTest {
 
   @Test
   void sulfur_toRaisePh_isRefused() {
-    assertThrows(
-        PlanException.class, () -> PhAmendment.sulfur(5.5, 6.5, Ground.SAND, THOUSAND));
+    assertThrows(PlanException.class, () -> PhAmendment.sulfur(5.5, 6.5, Ground.SAND, THOUSAND));
   }
 
   @ParameterizedTest
@@ -56,9 +57,7 @@ class SoilAmendmentTest {
   void perUnit_table_reads(String amendment, String texture, double pounds) {
     assertEquals(pounds, PhAmendment.perUnit(amendment, texture, THOUSAND).pounds(), 1e-9);
     assertEquals(
-        pounds / 2,
-        PhAmendment.perUnit(amendment, texture, Area.squareFeet(500)).pounds(),
-        1e-9);
+        pounds / 2, PhAmendment.perUnit(amendment, texture, Area.squareFeet(500)).pounds(), 1e-9);
   }
 
   @ParameterizedTest
@@ -72,8 +71,7 @@ class SoilAmendmentTest {
   @Test
   void lime_ofLowPurity_needsMore() {
     // N07: Penn State AASL (source rounds to 7).
-    assertEquals(
-        7.14, PhAmendment.correctedForPurity(Mass.pounds(5), 70).pounds(), 0.01);
+    assertEquals(7.14, PhAmendment.correctedForPurity(Mass.pounds(5), 70).pounds(), 0.01);
   }
 
   @Test
@@ -95,13 +93,15 @@ class SoilAmendmentTest {
   @ParameterizedTest
   @CsvSource({
     // N10 (gardenguides.com), N11 (Country Gardener), N12 (garden column, 23 Jan 2009).
-    "3, 1000, 21, 14.2857", "3, 5000, 21, 71.43", "1, 12000, 20, 60", "2, 500, 20, 5"
+    "3, 1000, 21, 14.2857",
+    "3, 5000, 21, 71.43",
+    "1, 12000, 20, 60",
+    "2, 500, 20, 5"
   })
   void product_forRate_matchesWorkedExamples(
       double rate, double squareFeet, double n, double pounds) {
     Mass nitrogen = Fertilizer.nitrogen(rate, Area.squareFeet(squareFeet));
-    assertEquals(
-        pounds, Fertilizer.productFor(nitrogen, new Grade(n, 0, 0)).pounds(), 0.01);
+    assertEquals(pounds, Fertilizer.productFor(nitrogen, new Grade(n, 0, 0)).pounds(), 0.01);
   }
 
   @Test
@@ -144,8 +144,7 @@ class SoilAmendmentTest {
     // compost of 650 kg/m³, 40 % moisture, half of it organic brings 195 kg/m³: 0.2 m³.
     var compost = new OrganicMatter.Compost(650, 0.5, 0.4);
     double m3 =
-        OrganicMatter.compostFor(
-                Area.squareMetres(10), Length.metres(0.15), 1300, 0.02, compost)
+        OrganicMatter.compostFor(Area.squareMetres(10), Length.metres(0.15), 1300, 0.02, compost)
             .cubicMetres();
     assertEquals(0.2, m3, 1e-12);
   }
@@ -161,8 +160,7 @@ class SoilAmendmentTest {
   }
 
   private static double volume(OrganicMatter.Compost compost) {
-    return OrganicMatter.compostFor(
-            Area.squareMetres(10), Length.metres(0.15), 1300, 0.02, compost)
+    return OrganicMatter.compostFor(Area.squareMetres(10), Length.metres(0.15), 1300, 0.02, compost)
         .cubicMetres();
   }
 }

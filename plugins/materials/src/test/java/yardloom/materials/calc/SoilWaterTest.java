@@ -90,8 +90,7 @@ class SoilWaterTest {
     "SANDY_LOAM, 3, 0.12, 0.14", "SAND, 1, 0.05, 0.08", "SILT_LOAM, 3, 0.20, 0.22",
     "CLAY, 3, 0.15, 0.17"
   })
-  void availableWater_surveyTable_reads(
-      TextureClass texture, double om, double low, double high) {
+  void availableWater_surveyTable_reads(TextureClass texture, double om, double low, double high) {
     Range range = SoilWaterData.availableShare(texture, om).orElseThrow();
     assertEquals(low, range.low());
     assertEquals(high, range.high());
@@ -122,7 +121,10 @@ class SoilWaterTest {
   @ParameterizedTest
   @CsvSource({
     // W16 (UC ANR) and W17 (USDA-NRCS Wyoming), by the Saxton-Rawls soils of the paper's table.
-    "SAND, 88, 5", "SANDY_LOAM, 65, 10", "LOAM, 40, 20", "CLAY_LOAM, 30, 35"
+    "SAND, 88, 5",
+    "SANDY_LOAM, 65, 10",
+    "LOAM, 40, 20",
+    "CLAY_LOAM, 30, 35"
   })
   void waterPerFoot_extensionRanges_holdTheModel(TextureClass texture, double sand, double clay) {
     double inPerFt = SaxtonRawls.of(sand / 100, clay / 100, 2.5).available() * 12;
@@ -132,8 +134,13 @@ class SoilWaterTest {
 
   @ParameterizedTest
   @CsvSource({
-    "SAND, 0.5, 1.0", "SANDY_LOAM, 1.0, 1.5", "SILT_LOAM, 1.5, 2.0", "CLAY_LOAM, 1.5, 2.0",
-    "CLAY, 2.0, 2.5", "LOAM, 1.5, 2.1", "SANDY_CLAY_LOAM, 1.5, 2.1"
+    "SAND, 0.5, 1.0",
+    "SANDY_LOAM, 1.0, 1.5",
+    "SILT_LOAM, 1.5, 2.0",
+    "CLAY_LOAM, 1.5, 2.0",
+    "CLAY, 2.0, 2.5",
+    "LOAM, 1.5, 2.1",
+    "SANDY_CLAY_LOAM, 1.5, 2.1"
   })
   void waterPerFoot_data_readsAsPublished(TextureClass texture, double low, double high) {
     Range range = SoilWaterData.inchesPerFoot(texture).orElseThrow();

@@ -55,8 +55,7 @@ class TextureRuleTest {
   @CsvSource({"60, 50", "-1, 20", "20, -1", "NaN, 20", "20, NaN", "Infinity, 0"})
   void soil_outsideTheTriangle_isRefused(double sand, double clay) {
     // T43
-    PlanException e =
-        assertThrows(PlanException.class, () -> TextureRule.classify(sand, clay));
+    PlanException e = assertThrows(PlanException.class, () -> TextureRule.classify(sand, clay));
     assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
   }
 
@@ -69,7 +68,10 @@ class TextureRuleTest {
   @ParameterizedTest
   @CsvSource({
     // Trap 1: half-point polygons (27.5, 7.5, 12.5, 52.5) call these otherwise.
-    "23, 27, clay loam", "20, 27, silty clay loam", "52, 7, loam", "8, 12, silt loam"
+    "23, 27, clay loam",
+    "20, 27, silty clay loam",
+    "52, 7, loam",
+    "8, 12, silt loam"
   })
   void soil_onWholePointEdges_followsTheRuleNotThePolygons(
       double sand, double clay, String expected) {
@@ -85,8 +87,7 @@ class TextureRuleTest {
 
   @Test
   void jar_layers_becomeShares() {
-    double[] parts =
-        FieldTexture.jar(Length.inches(2), Length.inches(2), Length.inches(1));
+    double[] parts = FieldTexture.jar(Length.inches(2), Length.inches(2), Length.inches(1));
     assertEquals(40, parts[0], 1e-9);
     assertEquals(20, parts[1], 1e-9);
     assertThrows(
