@@ -1,0 +1,105 @@
+package yardloom.sun.calc;
+
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import yardloom.sun.model.DayLight;
+import yardloom.sun.model.Grid;
+
+/**
+ * Direct sun at any number of places of one scene, for all days of the year at once.
+ *
+ * <p>Each place gets one profile: for columns of hour angle, the declinations that obstacles hide,
+ * from exact outlines ({@link ConvexBody}, {@link CrownBody}). Days are then look-ups ({@link
+ * YearTally}, {@link DayTally}).
+ *
+ * <p>Direct sun is the sun's centre above the level horizon and above the ground's plane, without
+ * refraction, behind nothing. Error bound: each change between sun and shade on a single day is
+ * placed to half a step of hour angle (12 h / {@code columnsPerDay}); outlines are exact. Over many
+ * days the errors cancel. Work grows with cells × (obstacles + columns).
+ *
+ * <p>Rows of a grid are worked on in parallel; each cell depends on nothing but itself, so the
+ * number of processors does not show in the result.
+ */
+public final class SunEngine {
+  private final ShadeScene scene;
+  private final SunYear year;
+  private final HourColumns columns;
+
+  public SunEngine(ShadeScene scene, SunYear year, int columnsPerDay) {
+    this.scene = scene;
+    this.year = year;
+    columns = new HourColumns(scene.frame(), scene.ground(), columnsPerDay, year.limit() + 1e-9);
+  }
+
+  /** The ground's height at a place of the plan, relative to the plan's origin. */
+  public double groundM(double x, double y) {
+    return scene.ground().heightM(x, y);
+  }
+
+  /** Hours of a place summed by group of days. */
+  public record Sums(double[] hours, double[] morningHours) {}
+
+  /** Looks at many places one after the other; for one thread. */
+  public final class Looker {
+    private final ColumnProfile profile = new ColumnProfile(columns, scene.bodyCount());
+    private final YearTally tally;
+    private final DayTally days;
+
+    private Looker(DayGroups groups, int[] daysOfYear) {
+      tally = new YearTally(scene, year, columns, groups.array(), DayGroups.GROUPS);
+      days =
+          new DayTally(
+              scene,
+              columns,
+              IntStream.of(daysOfYear).mapToDouble(year::tan).toArray(),
+              IntStream.of(daysOfYear).map(SunYear::month).toArray());
+    }
+
+    /**
+     * Turns to a place.
+     *
+     * @param aboveM height above the ground there
+     */
+    public void at(double x, double y, double aboveM) {
+      scene.mark(x, y, scene.ground().heightM(x, y) + aboveM, profile);
+    }
+
+    /** Hours by group of days at this place. */
+    public Sums sums() {
+      Sums sums = new Sums(new double[DayGroups.GROUPS], new double[DayGroups.GROUPS]);
+      tally.add(profile, sums.hours(), sums.morningHours());
+      return sums;
+    }
+
+    /** The course of the {@code d}-th of the chosen days at this place. */
+    public DayLight day(int d) {
+      return days.of(profile, d);
+    }
+  }
+
+  /** A looker for these groups and single days of the year (0 to 364). */
+  public Looker looker(DayGroups groups, int... daysOfYear) {
+    return new Looker(groups, daysOfYear);
+  }
+
+  /** Receives one cell. */
+  @FunctionalInterface
+  public interface CellTask {
+    /** Called once for each cell, from several threads; {@code index} is row × columns + column. */
+    void cell(Looker looker, int column, int row, int index);
+  }
+
+  /** Visits all cells of a grid, rows in parallel. */
+  public static void visit(Grid grid, Supplier<Looker> lookers, CellTask task) {
+    ThreadLocal<Looker> mine = ThreadLocal.withInitial(lookers);
+    IntStream.range(0, grid.rows())
+        .parallel()
+        .forEach(
+            row -> {
+              Looker looker = mine.get();
+              for (int column = 0; column < grid.columns(); column++) {
+                task.cell(looker, column, row, row * grid.columns() + column);
+              }
+            });
+  }
+}
