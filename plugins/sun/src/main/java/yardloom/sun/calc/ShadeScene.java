@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import yardloom.facts.Obstacle;
+import yardloom.kernel.plan.ElementId;
 
 /**
  * Everything that can stand between a cell and the sun, ready for many cells. Immutable; may be
@@ -15,6 +16,9 @@ import yardloom.facts.Obstacle;
  * shares of light pass by month have the same schedule; schedule 0 is solid.
  */
 public final class ShadeScene {
+  /** No element: nobody's shade is left out. */
+  public static final int NOBODY = -1;
+
   private static final List<Double> SOLID = java.util.Collections.nCopies(12, 0.0);
 
   private final EquatorialFrame frame;
@@ -22,6 +26,8 @@ public final class ShadeScene {
   private final List<Body> bodies = new ArrayList<>();
   private final List<Integer> owners = new ArrayList<>();
   private final int[] schedules;
+  private final List<ElementId> elements = new ArrayList<>();
+  private final int[] elementOf;
   private final double[][] passes;
 
   /**
@@ -46,15 +52,33 @@ public final class ShadeScene {
     Map<List<Double>, Integer> known = new LinkedHashMap<>();
     known.put(SOLID, 0);
     schedules = new int[obstacles.size() + 1];
+    elementOf = new int[obstacles.size() + 1];
+    elementOf[0] = NOBODY;
     for (int i = 0; i < obstacles.size(); i++) {
       int who = i + 1;
       solids.of(obstacles.get(i)).forEach(b -> add(b, who));
+      elementOf[who] = number(obstacles.get(i).of());
       schedules[who] = known.computeIfAbsent(obstacles.get(i).passes(), k -> known.size());
     }
     passes =
         known.keySet().stream()
             .map(p -> p.stream().mapToDouble(d -> d).toArray())
             .toArray(double[][]::new);
+  }
+
+  /** The number of an element that casts shade, given a new one if it has none. */
+  private int number(ElementId id) {
+    int found = elements.indexOf(id);
+    if (found >= 0) {
+      return found;
+    }
+    elements.add(id);
+    return elements.size() - 1;
+  }
+
+  /** The number of an element's shade, for {@link SunEngine.Looker#at}; {@link #NOBODY} if none. */
+  public int shadeOf(ElementId id) {
+    return elements.indexOf(id);
   }
 
   private void add(Body body, int who) {
@@ -86,14 +110,21 @@ public final class ShadeScene {
     return passes[schedule][month];
   }
 
-  /** Writes into {@code profile} all that hides the sky from a cell at plan x, y and height. */
-  void mark(double x, double y, double heightM, ColumnProfile profile) {
+  /**
+   * Writes into {@code profile} all that hides the sky from a cell at plan x, y and height.
+   *
+   * @param without the number of an element whose own shade is left out
+   */
+  void mark(double x, double y, double heightM, int without, ColumnProfile profile) {
     double eyeX = frame.x(x, y, heightM);
     double eyeY = frame.y(x, y, heightM);
     double eyeZ = frame.z(x, y, heightM);
     profile.clear();
     for (int b = 0; b < bodies.size(); b++) {
-      bodies.get(b).mark(eyeX, eyeY, eyeZ, profile, owners.get(b));
+      int who = owners.get(b);
+      if (without == NOBODY || elementOf[who] != without) {
+        bodies.get(b).mark(eyeX, eyeY, eyeZ, profile, who);
+      }
     }
   }
 

@@ -59,9 +59,10 @@ public final class SunEngine {
      * Turns to a place.
      *
      * @param aboveM height above the ground there
+     * @param without whose own shade is left out, see {@link ShadeScene#shadeOf}
      */
-    public void at(double x, double y, double aboveM) {
-      scene.mark(x, y, scene.ground().heightM(x, y) + aboveM, profile);
+    public void at(double x, double y, double aboveM, int without) {
+      scene.mark(x, y, scene.ground().heightM(x, y) + aboveM, without, profile);
     }
 
     /** Hours by group of days at this place. */

@@ -1,0 +1,28 @@
+package yardloom.sun.model;
+
+import java.util.List;
+import java.util.Optional;
+import yardloom.kernel.plan.ElementId;
+import yardloom.sun.model.LightScheme.LightClass;
+
+/**
+ * The sun of one bed, or of open ground.
+ *
+ * @param bed empty for open level ground at the same site
+ * @param monthHours mean over the bed of direct hours on each month's mean day
+ * @param seasonHours mean over bed and season of direct hours a day
+ * @param morningHours the part of it before solar noon
+ * @param middle the course of each month's mean day at the bed's inmost point
+ */
+public record BedSun(
+    Optional<ElementId> bed,
+    List<Double> monthHours,
+    double seasonHours,
+    double morningHours,
+    List<DayLight> middle,
+    LightClass lightClass) {
+  public BedSun {
+    monthHours = List.copyOf(monthHours);
+    middle = List.copyOf(middle);
+  }
+}

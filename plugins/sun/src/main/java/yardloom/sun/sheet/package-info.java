@@ -1,0 +1,4 @@
+/**
+ * Tables, layers and sheets of the sun plugin. Start with {@link yardloom.sun.sheet.SunTable}.
+ */
+package yardloom.sun.sheet;

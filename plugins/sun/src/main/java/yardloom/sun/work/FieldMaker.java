@@ -1,0 +1,122 @@
+package yardloom.sun.work;
+
+import java.time.MonthDay;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import yardloom.facts.Field;
+import yardloom.facts.SunField;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Length;
+import yardloom.sun.calc.DayGroups;
+import yardloom.sun.calc.ShadeScene;
+import yardloom.sun.calc.SunEngine;
+import yardloom.sun.model.Grid;
+
+/** Works out the sun of every cell. Cells inside buildings and structures are left out. */
+final class FieldMaker {
+  private static final double LEFT_OUT = Double.NEGATIVE_INFINITY;
+
+  private final YardSun yard;
+  private final Grid grid;
+  private final double[] soilM;
+  private final int[] ownShade;
+  private final boolean[] built;
+
+  FieldMaker(Plan plan, YardSun yard, Grid grid) {
+    this.yard = yard;
+    this.grid = grid;
+    soilM = new double[grid.cells()];
+    ownShade = new int[grid.cells()];
+    built = new boolean[grid.cells()];
+    Arrays.fill(ownShade, ShadeScene.NOBODY);
+    for (Element.Bed bed : plan.all(Element.Bed.class)) {
+      int shade = yard.scene.shadeOf(bed.id());
+      double aboveM = YardSun.soilM(bed);
+      inside(bed.shape())
+          .forEach(
+              i -> {
+                soilM[i] = aboveM;
+                ownShade[i] = shade;
+              });
+    }
+    plan.all(Element.Building.class).forEach(b -> inside(b.shape()).forEach(i -> built[i] = true));
+    plan.all(Element.Structure.class)
+        .forEach(s -> inside(s.shape()).forEach(i -> built[i] = true));
+  }
+
+  private IntStream inside(Shape shape) {
+    Predicate<Point> test = shape.insideTest();
+    return IntStream.range(0, grid.cells())
+        .filter(
+            i ->
+                test.test(
+                    Point.metres(grid.xM(i % grid.columns()), grid.yM(i / grid.columns()))));
+  }
+
+  SunField make() {
+    double[][] months = new double[12][grid.cells()];
+    double[] season = new double[grid.cells()];
+    double[] morning = new double[grid.cells()];
+    SunEngine.visit(
+        grid,
+        yard::looker,
+        (looker, column, row, i) -> {
+          if (built[i]) {
+            for (double[] month : months) {
+              month[i] = LEFT_OUT;
+            }
+            season[i] = LEFT_OUT;
+            morning[i] = LEFT_OUT;
+            return;
+          }
+          looker.at(grid.xM(column), grid.yM(row), soilM[i], ownShade[i]);
+          for (int m = 0; m < 12; m++) {
+            months[m][i] = looker.day(m).directHours();
+          }
+          SunEngine.Sums sums = looker.sums();
+          season[i] = seasonMean(sums.hours(), yard);
+          morning[i] = seasonMean(sums.morningHours(), yard);
+        });
+    List<Field> monthFields = new ArrayList<>();
+    for (double[] month : months) {
+      monthFields.add(field(month));
+    }
+    return new SunField(monthFields, field(season), field(morning), field(season), seasonText());
+  }
+
+  private Field field(double[] values) {
+    return Field.of(
+        Point.metres(grid.cornerXM(), grid.cornerYM()),
+        Length.metres(grid.cellM()),
+        grid.columns(),
+        grid.rows(),
+        i -> values[i]);
+  }
+
+  /** Mean hours a day over the season. */
+  static double seasonMean(double[] sums, YardSun yard) {
+    double total = 0;
+    for (int g = 12; g < DayGroups.GROUPS; g++) {
+      total += sums[g];
+    }
+    return total / yard.groups.seasonDays();
+  }
+
+  private String seasonText() {
+    return text(yard.settings.season().from()) + " to " + text(yard.settings.season().to());
+  }
+
+  private static String text(MonthDay day) {
+    return day.getDayOfMonth()
+        + " "
+        + day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+  }
+}
