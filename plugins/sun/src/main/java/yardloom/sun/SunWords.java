@@ -59,9 +59,7 @@ public final class SunWords {
     in.draft().attributes().add(SunKeys.SKYLINE, new SunKeys.Skyline(bearing, rise), in.place());
   }
 
-  @Verb(
-      help = "Chooses the names and limits for amounts of sun.",
-      example = "lightScheme 'hot'")
+  @Verb(help = "Chooses the names and limits for amounts of sun.", example = "lightScheme 'hot'")
   public static void lightScheme(
       PlanScope in,
       @Arg(
@@ -89,7 +87,10 @@ public final class SunWords {
       PlanScope in,
       @Arg(name = "drop", help = "how much lower it lies") Length drop,
       @Opt(name = "per", help = "over what distance, level measure", required = true) Length per,
-      @Opt(name = "towards", help = "bearing of the fall, clockwise from true north", required = true)
+      @Opt(
+              name = "towards",
+              help = "bearing of the fall, clockwise from true north",
+              required = true)
           Angle towards) {
     if (per.metres() <= 0 || drop.metres() < 0 || drop.ratioTo(per) > 1) {
       throw problem(
@@ -176,11 +177,7 @@ public final class SunWords {
           Number inLeaf,
       @Opt(name = "bare", help = "share that passes without leaves, 0 to 1", fallback = "0.65")
           Number bare,
-      @Opt(
-              name = "form",
-              help = "its form",
-              fallback = "ellipsoid",
-              choices = CrownForm.class)
+      @Opt(name = "form", help = "its form", fallback = "ellipsoid", choices = CrownForm.class)
           String form) {
     in.element()
         .attributes()
@@ -199,8 +196,7 @@ public final class SunWords {
     CYLINDER
   }
 
-  private static double share(
-      SourceRef place, String what, Number value, double usual) {
+  private static double share(SourceRef place, String what, Number value, double usual) {
     double share = value == null ? usual : value.doubleValue();
     if (!(share >= 0 && share <= 1)) {
       throw problem(place, what + " is a share from 0 (no light) to 1 (all), got " + value);
@@ -208,8 +204,7 @@ public final class SunWords {
     return share;
   }
 
-  private static SunKeys.Dates dates(
-      SourceRef place, String from, String to) {
+  private static SunKeys.Dates dates(SourceRef place, String from, String to) {
     return new SunKeys.Dates(day(place, from), day(place, to));
   }
 
@@ -224,8 +219,7 @@ public final class SunWords {
     }
   }
 
-  private static PlanException problem(
-      SourceRef place, String message) {
+  private static PlanException problem(SourceRef place, String message) {
     return new PlanException(ProblemCode.OUT_OF_RANGE, place, message);
   }
 

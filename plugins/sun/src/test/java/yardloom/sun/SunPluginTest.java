@@ -89,7 +89,6 @@ class SunPluginTest extends PluginContract {
     TestYards.bed(draft, NORTH_BED, TestYards.rectangle(0, 0, 2, 1));
     Outcome outcome = outcome(draft);
     assertTrue(outcome.results().find(YardFacts.SUN_HOURS).isEmpty());
-    assertEquals(
-        List.of("sun.site"), outcome.findings().stream().map(f -> f.rule()).toList());
+    assertEquals(List.of("sun.site"), outcome.findings().stream().map(f -> f.rule()).toList());
   }
 }

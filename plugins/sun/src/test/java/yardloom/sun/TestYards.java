@@ -19,8 +19,7 @@ public final class TestYards {
   private TestYards() {}
 
   public static Draft nowhere() {
-    return new Draft(
-        new PlanInfo("test", "Test yard", "", "", "", "", UnitSystem.METRIC, ""));
+    return new Draft(new PlanInfo("test", "Test yard", "", "", "", "", UnitSystem.METRIC, ""));
   }
 
   public static Draft at(double latitudeDeg, double longitudeDeg) {

@@ -2,11 +2,11 @@ package yardloom.sun.calc;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateArrays;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 import yardloom.kernel.geom.Shape;
 

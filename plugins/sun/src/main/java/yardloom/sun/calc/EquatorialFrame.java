@@ -5,8 +5,8 @@ package yardloom.sun.calc;
  *
  * <p>Axes: x where meridian and celestial equator meet, y to the west, z to the north celestial
  * pole. In this frame the sun stands in direction (cos H, sin H, tan δ), H the hour angle (positive
- * after solar noon), δ the declination, at every latitude. Lengths and angles are kept; the frame is
- * left-handed, because hour angles run westwards.
+ * after solar noon), δ the declination, at every latitude. Lengths and angles are kept; the frame
+ * is left-handed, because hour angles run westwards.
  *
  * <p>Valid for any latitude. References: [1] J. Meeus, Astronomical Algorithms, 2nd ed.,
  * Willmann-Bell, 1998, ch. 13 (horizontal and equatorial coordinates; from memory).
@@ -28,9 +28,15 @@ public final class EquatorialFrame {
     // North is (sinNorth, cosNorth) on the plan, east is (cosNorth, -sinNorth).
     matrix =
         new double[] {
-          -sinLat * sinNorth, -sinLat * cosNorth, cosLat,
-          -cosNorth, sinNorth, 0,
-          cosLat * sinNorth, cosLat * cosNorth, sinLat
+          -sinLat * sinNorth,
+          -sinLat * cosNorth,
+          cosLat,
+          -cosNorth,
+          sinNorth,
+          0,
+          cosLat * sinNorth,
+          cosLat * cosNorth,
+          sinLat
         };
   }
 

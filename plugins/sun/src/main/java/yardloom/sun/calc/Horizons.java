@@ -44,8 +44,7 @@ final class Horizons {
     return stretches;
   }
 
-  private static Body piece(
-      EquatorialFrame frame, double northRad, double[] left, double[] right) {
+  private static Body piece(EquatorialFrame frame, double northRad, double[] left, double[] right) {
     double[] corners = new double[12];
     place(frame, northRad, right[0], BELOW_RAD, corners, 0);
     place(frame, northRad, left[0], BELOW_RAD, corners, 3);

@@ -3,9 +3,9 @@ package yardloom.sun.calc;
 /**
  * Hour angles at which the sky is looked at, and what part of each the open site sees.
  *
- * <p>Column j is the half-plane of hour angle H(j) = -π + (j + ½)·2π/n; a direction in it is
- * (cos H, sin H, t), t = tan δ. The open part of a column is an interval of t: above the level
- * horizon, above the sloping ground, and not beyond {@code limit}.
+ * <p>Column j is the half-plane of hour angle H(j) = -π + (j + ½)·2π/n; a direction in it is (cos
+ * H, sin H, t), t = tan δ. The open part of a column is an interval of t: above the level horizon,
+ * above the sloping ground, and not beyond {@code limit}.
  *
  * <p>The sun passes a column at the same t every time it has the same declination, so whatever a
  * column holds serves every day of every year.

@@ -12,9 +12,9 @@ import yardloom.kernel.unit.Length;
  *
  * <p>Over a four-cornered outline: gable (ridge over the middle of the longer side, full length),
  * hip (ridge shorter by half the width at each end, all slopes equal), shed (one slope, high along
- * the side that lies furthest up the plan). Over any other outline the roof is {@link #STEPS}
- * steps of even rise, each step's outline drawn in as the slope goes: the shade of a step lies
- * within one eighth of the rise of the true slope's.
+ * the side that lies furthest up the plan). Over any other outline the roof is {@link #STEPS} steps
+ * of even rise, each step's outline drawn in as the slope goes: the shade of a step lies within one
+ * eighth of the rise of the true slope's.
  */
 final class Roofs {
   static final int STEPS = 4;
@@ -54,8 +54,12 @@ final class Roofs {
       west = inWest;
     }
     double[][] corners = {
-      at(c[0], eavesM), at(c[1], eavesM), at(c[2], eavesM), at(c[3], eavesM),
-      at(west, ridgeM), at(east, ridgeM)
+      at(c[0], eavesM),
+      at(c[1], eavesM),
+      at(c[2], eavesM),
+      at(c[3], eavesM),
+      at(west, ridgeM),
+      at(east, ridgeM)
     };
     return solids.convex(
         corners,
@@ -93,7 +97,10 @@ final class Roofs {
 
   private List<Body> stepped(Shape eaves, double eavesM, double ridgeM) {
     double inradiusM =
-        eaves.jts().getBoundary().distance(eaves.jts().getFactory().createPoint(eaves.heart().coordinate()));
+        eaves
+            .jts()
+            .getBoundary()
+            .distance(eaves.jts().getFactory().createPoint(eaves.heart().coordinate()));
     List<Body> bodies = new ArrayList<>();
     for (int i = 0; i < STEPS; i++) {
       Shape outline = eaves.shrunk(Length.metres(inradiusM * (i + 0.5) / STEPS));

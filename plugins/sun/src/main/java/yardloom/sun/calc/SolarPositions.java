@@ -10,14 +10,15 @@ import net.e175.klaus.solarpositioning.SolarPosition;
 import yardloom.sun.model.SunPosition;
 
 /**
- * Where the sun stands, by the Solar Position Algorithm (±0.0003° between the years -2000 and 6000).
+ * Where the sun stands, by the Solar Position Algorithm (±0.0003° between the years -2000 and
+ * 6000).
  *
  * <p>Angles in degrees: azimuth clockwise from true north, elevation above the level horizon,
  * latitude north positive, longitude east positive. {@link #geometric} is the sun's centre without
  * refraction, which is what counts as direct sun; {@link #apparent} is where it is seen.
  *
- * <p>References: [1] I. Reda, A. Andreas, Solar Position Algorithm for Solar Radiation Applications,
- * NREL/TP-560-34302, rev. 2008; as implemented by the library solarpositioning.
+ * <p>References: [1] I. Reda, A. Andreas, Solar Position Algorithm for Solar Radiation
+ * Applications, NREL/TP-560-34302, rev. 2008; as implemented by the library solarpositioning.
  */
 public final class SolarPositions {
   private SolarPositions() {}
@@ -70,7 +71,9 @@ public final class SolarPositions {
     SPA.SpaTimeDependent parts = timeParts(at);
     double greenwichHourAngle = parts.nuDegrees() - parts.alphaDegrees();
     Duration sinceMidnight =
-        Duration.between(at.atZone(ZoneOffset.UTC).toLocalDate().atStartOfDay(ZoneOffset.UTC), at.atZone(ZoneOffset.UTC));
+        Duration.between(
+            at.atZone(ZoneOffset.UTC).toLocalDate().atStartOfDay(ZoneOffset.UTC),
+            at.atZone(ZoneOffset.UTC));
     double meanHourAngle = sinceMidnight.toMillis() / 86_400_000.0 * 360 - 180;
     double differenceDeg = StrictMath.IEEEremainder(greenwichHourAngle - meanHourAngle, 360);
     return differenceDeg * 4;
@@ -86,8 +89,7 @@ public final class SolarPositions {
     for (int i = 0; i < 3; i++) {
       SPA.SpaTimeDependent parts = timeParts(at);
       double hourAngleDeg =
-          StrictMath.IEEEremainder(
-              parts.nuDegrees() + longitudeDeg - parts.alphaDegrees(), 360);
+          StrictMath.IEEEremainder(parts.nuDegrees() + longitudeDeg - parts.alphaDegrees(), 360);
       // The sun's hour angle grows by 360° in a solar day.
       at = at.minusMillis(StrictMath.round(hourAngleDeg / 360 * 86_400_000));
     }

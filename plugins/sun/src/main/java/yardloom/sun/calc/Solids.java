@@ -104,8 +104,7 @@ final class Solids {
   private static Coordinate[] circle(Shape footprint, Coordinate middle) {
     double corner = 2 * Math.PI / ROUND;
     double radiusM =
-        Math.sqrt(
-            footprint.area().squareMetres() / (0.5 * ROUND * StrictMath.sin(corner)));
+        Math.sqrt(footprint.area().squareMetres() / (0.5 * ROUND * StrictMath.sin(corner)));
     Coordinate[] ring = new Coordinate[ROUND];
     for (int i = 0; i < ROUND; i++) {
       ring[i] =

@@ -30,7 +30,8 @@ public final class SunYear {
   public static final List<MonthDay> MEAN_DAYS =
       IntStream.range(0, 12)
           .mapToObj(
-              m -> MonthDay.of(m + 1, new int[] {17, 16, 16, 15, 15, 11, 17, 16, 15, 15, 14, 10}[m]))
+              m ->
+                  MonthDay.of(m + 1, new int[] {17, 16, 16, 15, 15, 11, 17, 16, 15, 15, 14, 10}[m]))
           .toList();
 
   private static final int BINS = 4096;
@@ -46,7 +47,10 @@ public final class SunYear {
     LocalDate first = LocalDate.of(REFERENCE_YEAR, 1, 1);
     for (int day = 0; day < DAYS; day++) {
       Instant noon =
-          first.plusDays(day).atTime(12, 0).toInstant(ZoneOffset.UTC)
+          first
+              .plusDays(day)
+              .atTime(12, 0)
+              .toInstant(ZoneOffset.UTC)
               .minusMillis(StrictMath.round(longitudeDeg * 240_000));
       double declination = StrictMath.toRadians(SolarPositions.declinationDeg(noon));
       tanByDay[day] = StrictMath.rint(StrictMath.tan(declination) * 1e10) / 1e10;

@@ -1,4 +1,5 @@
 /**
- * Pure geometry and astronomy of sun and shade: metres, radians and hours as plain numbers whose names carry the unit. Start with {@link yardloom.sun.calc.SunEngine}.
+ * Pure geometry and astronomy of sun and shade: metres, radians and hours as plain numbers whose
+ * names carry the unit. Start with {@link yardloom.sun.calc.SunEngine}.
  */
 package yardloom.sun.calc;

@@ -72,7 +72,8 @@ public final class LightSchemes {
       throw new UncheckedIOException("table " + FILE + " cannot be read", e);
     }
     Map<String, LightScheme> schemes = new LinkedHashMap<>();
-    classes.forEach((name, list) -> schemes.put(name, new LightScheme(name, list, sources.get(name))));
+    classes.forEach(
+        (name, list) -> schemes.put(name, new LightScheme(name, list, sources.get(name))));
     return schemes;
   }
 }

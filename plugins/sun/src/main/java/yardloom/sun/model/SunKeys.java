@@ -18,8 +18,7 @@ public final class SunKeys {
   public static final AttributeKey<String> STAGE = new AttributeKey<>("sun.stage", String.class);
   public static final AttributeKey<BestSpot> BEST_SPOT =
       new AttributeKey<>("sun.best-spot", BestSpot.class);
-  public static final AttributeKey<Point> SUN_POINT =
-      new AttributeKey<>("sun.point", Point.class);
+  public static final AttributeKey<Point> SUN_POINT = new AttributeKey<>("sun.point", Point.class);
   public static final AttributeKey<Length> BED_HEIGHT =
       new AttributeKey<>("sun.bed-height", Length.class);
   public static final AttributeKey<Dates> LEAVES = new AttributeKey<>("sun.leaves", Dates.class);

@@ -48,17 +48,14 @@ final class FieldMaker {
               });
     }
     plan.all(Element.Building.class).forEach(b -> inside(b.shape()).forEach(i -> built[i] = true));
-    plan.all(Element.Structure.class)
-        .forEach(s -> inside(s.shape()).forEach(i -> built[i] = true));
+    plan.all(Element.Structure.class).forEach(s -> inside(s.shape()).forEach(i -> built[i] = true));
   }
 
   private IntStream inside(Shape shape) {
     Predicate<Point> test = shape.insideTest();
     return IntStream.range(0, grid.cells())
         .filter(
-            i ->
-                test.test(
-                    Point.metres(grid.xM(i % grid.columns()), grid.yM(i / grid.columns()))));
+            i -> test.test(Point.metres(grid.xM(i % grid.columns()), grid.yM(i / grid.columns()))));
   }
 
   SunField make() {

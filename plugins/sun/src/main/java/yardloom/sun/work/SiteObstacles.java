@@ -29,8 +29,8 @@ import yardloom.sun.model.SunKeys.Dates;
  *
  * <p>Walls, roofs and structures are solid. Fences pass their openness. A crown passes light by
  * month, in leaf and bare parts of a month by days; its trunk is solid up to a quarter into the
- * crown. Without dates, deciduous trees bear leaves from 15 April to 1 November, in the south half a
- * year later (common practice, no source); evergreens always. Gives nothing without a site.
+ * crown. Without dates, deciduous trees bear leaves from 15 April to 1 November, in the south half
+ * a year later (common practice, no source); evergreens always. Gives nothing without a site.
  */
 public final class SiteObstacles implements Calculator {
   private static final Dates NORTH = new Dates(MonthDay.of(4, 15), MonthDay.of(11, 1));

@@ -1,8 +1,6 @@
 package yardloom.sun.work;
 
-import java.time.MonthDay;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -11,7 +9,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
-import yardloom.facts.Field;
 import yardloom.facts.SunField;
 import yardloom.facts.SunHours;
 import yardloom.facts.YardFacts;
@@ -24,8 +21,6 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
-import yardloom.kernel.unit.Angle;
-import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.sun.calc.Ground;
 import yardloom.sun.calc.ShadeScene;
@@ -38,8 +33,8 @@ import yardloom.sun.model.Grid;
 import yardloom.sun.model.LightScheme;
 
 /**
- * Gives direct sun over the lot and for each bed. A bed's own plants do not shade the bed they stand
- * in. Gives nothing without a site.
+ * Gives direct sun over the lot and for each bed. A bed's own plants do not shade the bed they
+ * stand in. Gives nothing without a site.
  */
 public final class SunHoursCalculator implements Calculator {
   @Override
@@ -82,8 +77,7 @@ public final class SunHoursCalculator implements Calculator {
     out.give(BedSuns.KEY, new BedSuns(beds, open, scheme, field.seasonText(), method));
     Map<ElementId, List<TimeSpan>> byElement = new TreeMap<>();
     beds.forEach(b -> byElement.put(b.bed().orElseThrow(), spans(b.monthHours())));
-    out.give(
-        YardFacts.SUN_HOURS, new SunHours(byElement, spans(open.monthHours()), method));
+    out.give(YardFacts.SUN_HOURS, new SunHours(byElement, spans(open.monthHours()), method));
   }
 
   private static List<TimeSpan> spans(List<Double> hours) {
@@ -91,17 +85,10 @@ public final class SunHoursCalculator implements Calculator {
   }
 
   private static BedSun bed(
-      Element.Bed bed,
-      SunField field,
-      YardSun yard,
-      SunEngine.Looker looker,
-      LightScheme scheme) {
+      Element.Bed bed, SunField field, YardSun yard, SunEngine.Looker looker, LightScheme scheme) {
     Point heart = bed.shape().heart();
     looker.at(
-        heart.x().metres(),
-        heart.y().metres(),
-        YardSun.soilM(bed),
-        yard.scene.shadeOf(bed.id()));
+        heart.x().metres(), heart.y().metres(), YardSun.soilM(bed), yard.scene.shadeOf(bed.id()));
     List<DayLight> middle = IntStream.range(0, 12).mapToObj(looker::day).toList();
     List<Double> months = new ArrayList<>();
     for (int m = 0; m < 12; m++) {
@@ -110,8 +97,7 @@ public final class SunHoursCalculator implements Calculator {
     }
     double season = field.season().mean(bed.shape()).orElse(0);
     double morning = field.morning().mean(bed.shape()).orElse(0);
-    return new BedSun(
-        Optional.of(bed.id()), months, season, morning, middle, scheme.of(season));
+    return new BedSun(Optional.of(bed.id()), months, season, morning, middle, scheme.of(season));
   }
 
   private static BedSun open(Site site, YardSun yard, LightScheme scheme) {

@@ -53,7 +53,9 @@ final class YardSun {
 
   private static List<double[]> skyline(SunSettings settings) {
     List<double[]> points = new ArrayList<>();
-    settings.skyline().forEach(s -> points.add(new double[] {s.bearing().radians(), s.rise().radians()}));
+    settings
+        .skyline()
+        .forEach(s -> points.add(new double[] {s.bearing().radians(), s.rise().radians()}));
     return points;
   }
 

@@ -22,8 +22,7 @@ final class Scenes {
   }
 
   static Shape rectangle(double x0, double y0, double x1, double y1) {
-    return Shape.rectangle(
-        Point.metres(x0, y0), Length.metres(x1 - x0), Length.metres(y1 - y0));
+    return Shape.rectangle(Point.metres(x0, y0), Length.metres(x1 - x0), Length.metres(y1 - y0));
   }
 
   static Obstacle solid(Form form, Shape footprint, double baseM, double topM) {

@@ -21,10 +21,15 @@ class WallTest {
     "E12, 40, 23.44, 2, 2.0, 14.84, 0.05"
   })
   void sunNorthOfEastWestWall_equalsPublished(
-      String id, double latitude, double declination, double h, double d, double hours, double tol) {
+      String id,
+      double latitude,
+      double declination,
+      double h,
+      double d,
+      double hours,
+      double tol) {
     ShadeScene scene = Scenes.scene(latitude, Scenes.box(-1e5, -0.01, 1e5, 0, h));
-    assertEquals(
-        hours, Scenes.day(scene, declination, MINUTE, 0, d).directHours(), tol, id);
+    assertEquals(hours, Scenes.day(scene, declination, MINUTE, 0, d).directHours(), tol, id);
   }
 
   @ParameterizedTest(name = "{0}: latitude {1}, H/d = {2}: {3} h")
