@@ -39,6 +39,13 @@ final class LabelPlacer {
   private static final double GAP_MM = 1;
   private static final double CLEAR_MM = 0.4;
 
+  /** Costs: a place further down the list, a line under the text, a leader and its length. */
+  private static final double PER_SIDE = 0.5;
+
+  private static final double PER_CROSSING = 4;
+  private static final double LEADER = 16;
+  private static final double LEADER_PER_MM = 0.5;
+
   /** A label to place; {@code fixed} ones stand centred on their point if that is free. */
   record Request(Xy anchor, double widthMm, double heightMm, int rank, boolean fixed) {}
 
@@ -114,21 +121,21 @@ final class LabelPlacer {
     double bestCost = Double.MAX_VALUE;
     for (int i = 0; i < SIDES.size(); i++) {
       Box box = beside(request, SIDES.get(i), GAP_MM);
-      double cost = 2 * crossings(box) + 0.5 * i;
+      double cost = PER_CROSSING * crossings(box) + PER_SIDE * i;
       if (cost < bestCost && isFree(Quad.of(box)) && isNearest(box, request.anchor(), anchors)) {
         best = new Spot(box, Optional.empty());
         bestCost = cost;
       }
     }
     for (double ring : RINGS_MM) {
-      if (bestCost < 12 + ring / 2) {
+      if (bestCost < LEADER + LEADER_PER_MM * ring) {
         break;
       }
       for (int d = 0; d < RING_DIRECTIONS; d++) {
         double angle = 2 * Math.PI * d / RING_DIRECTIONS;
         Xy direction = new Xy(StrictMath.sin(angle), -StrictMath.cos(angle));
         Box box = beside(request, direction, ring);
-        double cost = 12 + ring / 2 + 2 * crossings(box) + 0.01 * d;
+        double cost = LEADER + LEADER_PER_MM * ring + PER_CROSSING * crossings(box) + 0.01 * d;
         Xy to = box.nearest(request.anchor());
         if (cost < bestCost && isFree(Quad.of(box)) && leaderIsFree(request.anchor(), to)) {
           best = new Spot(box, Optional.of(to));

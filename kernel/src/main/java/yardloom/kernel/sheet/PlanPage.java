@@ -3,6 +3,7 @@ package yardloom.kernel.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SortedMap;
 import org.locationtech.jts.geom.Envelope;
 import yardloom.kernel.draw.Layer;
@@ -58,26 +59,30 @@ final class PlanPage {
    * @throws PlanException (OUT_OF_RANGE) if the drawing does not fit on the paper
    */
   Scale scale() {
+    Optional<Scale> fitting = fittingScale();
+    if (fitting.isPresent()) {
+      return fitting.get();
+    }
     List<Scale> usual = Scale.usual(request.info().units());
-    if (request.scale().isEmpty()) {
-      return usual.stream()
-          .sorted()
-          .filter(s -> !arrangements(s).isEmpty())
-          .findFirst()
-          .orElseThrow(() -> tooLarge(usual.get(usual.size() - 1), "a larger sheet"));
-    }
-    Scale asked = request.scale().get();
-    if (arrangements(asked).isEmpty()) {
-      String fitting =
-          usual.stream()
-              .sorted()
-              .filter(s -> !arrangements(s).isEmpty())
-              .findFirst()
-              .map(s -> "a larger sheet, or the scale " + s.words())
-              .orElse("a larger sheet");
-      throw tooLarge(asked, fitting);
-    }
-    return asked;
+    throw tooLarge(
+        request.scale().orElse(usual.get(usual.size() - 1)),
+        largestUsual()
+            .map(s -> "a larger sheet, or the scale " + s.words())
+            .orElse("a larger sheet"));
+  }
+
+  /** The scale asked for, or the largest usual one; empty if the drawing does not fit so. */
+  Optional<Scale> fittingScale() {
+    return request.scale().isPresent()
+        ? request.scale().filter(s -> !arrangements(s).isEmpty())
+        : largestUsual();
+  }
+
+  private Optional<Scale> largestUsual() {
+    return Scale.usual(request.info().units()).stream()
+        .sorted()
+        .filter(s -> !arrangements(s).isEmpty())
+        .findFirst();
   }
 
   private PlanException tooLarge(Scale scale, String remedy) {

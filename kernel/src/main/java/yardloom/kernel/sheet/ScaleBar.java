@@ -22,11 +22,14 @@ final class ScaleBar {
   private final double partMm;
   private final String unit;
 
-  ScaleBar(Scale scale, UnitSystem units) {
+  /**
+   * @param roomMm the bar is no longer than this
+   */
+  ScaleBar(Scale scale, UnitSystem units, double roomMm) {
     double unitM = units == UnitSystem.US ? FOOT_M : 1;
     double chosen = STEPS[STEPS.length - 1];
     for (double candidate : STEPS) {
-      if (scale.paperMm(candidate * unitM) <= MOST_PART_MM) {
+      if (scale.paperMm(candidate * unitM) <= Math.min(MOST_PART_MM, roomMm / PARTS)) {
         chosen = candidate;
         break;
       }

@@ -17,6 +17,9 @@ import yardloom.kernel.table.TableFormat;
 public final class SheetComposer {
   private static final Style FRAME = Style.filled("frame", "").outlined(Palette.INK, 0.7);
 
+  /** The widest words that a scale has decide how much room the title block needs. */
+  private static final String WIDEST_SCALE = "1/2\" = 1'-0\"";
+
   private final Type type;
 
   public SheetComposer(TextMetrics metrics) {
@@ -55,7 +58,8 @@ public final class SheetComposer {
     return sheets;
   }
 
-  private List<Filled> fill(SheetRequest request) {
+  private List<Filled> fill(SheetRequest asked) {
+    SheetRequest request = turned(asked);
     Grid grid = Grid.of(request.paper());
     List<Filled> filled = new ArrayList<>();
     List<Block> waiting = new ArrayList<>();
@@ -83,6 +87,33 @@ public final class SheetComposer {
     return filled;
   }
 
+  /** On a standing sheet, if the drawing becomes larger so and the scale is free. */
+  private SheetRequest turned(SheetRequest request) {
+    boolean lying = request.paper().widthMm() > request.paper().heightMm();
+    Optional<Panel.SitePlan> panel =
+        request.sheet().panels().stream()
+            .filter(Panel.SitePlan.class::isInstance)
+            .map(Panel.SitePlan.class::cast)
+            .findFirst();
+    if (!lying || panel.isEmpty()) {
+      return request;
+    }
+    SheetRequest standing = request.withPaper(request.paper().portrait());
+    Optional<Scale> scaleLying = planPage(request, panel.get()).fittingScale();
+    Optional<Scale> scaleStanding = planPage(standing, panel.get()).fittingScale();
+    boolean better =
+        scaleStanding.isPresent()
+            && (scaleLying.isEmpty() || scaleStanding.get().compareTo(scaleLying.get()) < 0);
+    return better ? standing : request;
+  }
+
+  private PlanPage planPage(SheetRequest request, Panel.SitePlan panel) {
+    Grid grid = Grid.of(request.paper());
+    String title = request.sheet().title();
+    return new PlanPage(
+        request, panel, grid, type, titleHeight(request, grid, title, WIDEST_SCALE));
+  }
+
   private List<Block> sitePlan(
       SheetRequest request,
       Panel.SitePlan panel,
@@ -90,8 +121,7 @@ public final class SheetComposer {
       List<Block> waiting,
       List<Filled> filled) {
     String title = title(request, filled.size());
-    // The widest words a scale can have decide how much room the title block needs.
-    double titleHeight = titleHeight(request, grid, title, "1/2\" = 1'-0\"");
+    double titleHeight = titleHeight(request, grid, title, WIDEST_SCALE);
     PlanPage plan = new PlanPage(request, panel, grid, type, titleHeight);
     Scale scale = plan.scale();
     Page page = new Page(grid, titleHeight);
@@ -105,7 +135,7 @@ public final class SheetComposer {
   }
 
   private double titleHeight(SheetRequest request, Grid grid, String title, String scale) {
-    return new TitleBlock(request.info(), title, scale, type).height(grid.titleBlockMm());
+    return new TitleBlock(request.info(), title, scale, request.paper().name(), type).height(grid.titleBlockMm());
   }
 
   private List<Block> blocks(SheetRequest request, Grid grid) {
@@ -172,7 +202,8 @@ public final class SheetComposer {
     Grid grid = filled.page().grid();
     List<Ink> inks = new ArrayList<>(filled.page().inks());
     inks.add(Ink.Path.box(FRAME, grid.frame()));
-    TitleBlock title = new TitleBlock(request.info(), filled.title(), filled.scale(), type);
+    TitleBlock title = new TitleBlock(
+            request.info(), filled.title(), filled.scale(), request.paper().name(), type);
     inks.addAll(title.inks(grid.titleBlockMm(), grid.frame(), number + " of " + count));
     String id = request.sheet().id() + (filled.part() == 0 ? "" : "-" + (filled.part() + 1));
     String description =

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import yardloom.kernel.draw.Caution;
@@ -77,6 +78,12 @@ public record SheetRequest(
         sheetCount);
   }
 
+  public SheetRequest withPaper(Paper newPaper) {
+    return new SheetRequest(
+        sheet, newPaper, info, scale, layers, legend, cautions, north, lot, firstNumber,
+        sheetCount);
+  }
+
   /** The site plan's marks and legend. */
   public SheetRequest withDrawing(Map<Layer, List<Mark>> newLayers, List<LegendEntry> newLegend) {
     return new SheetRequest(
@@ -130,7 +137,7 @@ public record SheetRequest(
   }
 
   /** The marks of the layers that a panel asks for; none named means all. */
-  SortedMap<Layer, List<Mark>> layers(java.util.Set<String> wanted) {
+  SortedMap<Layer, List<Mark>> layers(Set<String> wanted) {
     SortedMap<Layer, List<Mark>> shown = new TreeMap<>();
     layers.forEach(
         (layer, marks) -> {

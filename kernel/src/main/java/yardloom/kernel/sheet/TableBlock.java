@@ -3,6 +3,7 @@ package yardloom.kernel.sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.table.Cell;
@@ -20,11 +21,13 @@ final class TableBlock {
   private static final double SIDE_PADDING_MM = 1.3;
   private static final double ROW_PADDING_MM = 0.45;
   private static final int MOST_LINES_OF_A_ROW = 12;
+  private static final int SHARED_UNIT_COLUMNS = 4;
   private static final Style RULE = Style.line("table-rule", Palette.INK, 0.25);
   private static final Style HAIRLINE = Style.line("table-hairline", Palette.RULE, 0.13);
 
   private final Table table;
   private final Type type;
+  private final String title;
   private final List<String> headings = new ArrayList<>();
   private final List<List<String>> texts = new ArrayList<>();
   private final double[] least;
@@ -36,8 +39,10 @@ final class TableBlock {
     int n = table.columns().size();
     least = new double[n];
     natural = new double[n];
-    for (int i = 0; i < n; i++) {
-      headings.add(format.header(table.columns().get(i)));
+    Optional<String> shared = sharedUnit(table, format);
+    title = table.title() + shared.map(u -> ", " + u).orElse("");
+    for (Column column : table.columns()) {
+      headings.add(shared.isPresent() ? column.title() : format.header(column));
     }
     for (List<Cell> row : table.rows()) {
       List<String> cells = new ArrayList<>();
@@ -49,6 +54,14 @@ final class TableBlock {
     for (int i = 0; i < n; i++) {
       measure(i);
     }
+  }
+
+  /** The one unit of many columns: it is said once, in the title, not in every heading. */
+  private static Optional<String> sharedUnit(Table table, TableFormat format) {
+    List<String> units =
+        table.columns().stream().map(format::unit).filter(unit -> !unit.isEmpty()).toList();
+    boolean shared = units.size() >= SHARED_UNIT_COLUMNS && units.stream().distinct().count() == 1;
+    return shared ? Optional.of(units.get(0)) : Optional.empty();
   }
 
   private void measure(int i) {
@@ -118,7 +131,7 @@ final class TableBlock {
     }
     return new Stack(
         "table-" + table.id(),
-        table.title(),
+        title,
         Math.min(comfortable, maxWidthMm),
         false,
         type,

@@ -24,14 +24,16 @@ final class TitleBlock {
   private final PlanInfo info;
   private final String sheetTitle;
   private final String scale;
+  private final String paper;
   private final Type type;
 
   private record Field(String caption, String value) {}
 
-  TitleBlock(PlanInfo info, String sheetTitle, String scale, Type type) {
+  TitleBlock(PlanInfo info, String sheetTitle, String scale, String paper, Type type) {
     this.info = info;
     this.sheetTitle = sheetTitle;
     this.scale = scale;
+    this.paper = paper;
     this.type = type;
   }
 
@@ -69,6 +71,7 @@ final class TitleBlock {
     y += title.size() * Type.pitch(Type.TITLE) + 1.5;
     String units = info.units() == UnitSystem.US ? "Feet, inches" : "Metres";
     y = row(inks, box, y, new Field("Client", info.client()), new Field("Drawn by", info.author()));
+    y = row(inks, box, y, new Field("Plan", info.id()), new Field("Paper, at full size", paper));
     y =
         row(
             inks,
@@ -76,13 +79,12 @@ final class TitleBlock {
             y,
             new Field("Date", info.date()),
             new Field("Revision", info.revision()),
-            new Field("Units", units));
+            new Field("Measures", units));
     y =
         row(
             inks,
             box,
             y,
-            new Field("Plan", info.id()),
             new Field("Scale", scale),
             new Field("Sheet", sheetOf));
     return new Drawn(inks, y - box.y());

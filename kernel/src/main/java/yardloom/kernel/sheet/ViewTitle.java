@@ -9,6 +9,7 @@ import yardloom.kernel.unit.UnitSystem;
 /** The strip under a site plan: north arrow, name, written and graphic scale. */
 final class ViewTitle {
   static final double HEIGHT_MM = 18;
+  private static final double BAR_GAP_MM = 12;
   private static final double CIRCLE_MM = 4.6;
   private static final double LETTER_AT_MM = 6.9;
   private static final Style CIRCLE = Style.filled("north", "").outlined(Palette.INK, 0.25);
@@ -25,15 +26,19 @@ final class ViewTitle {
     inks.add(north(new Xy(strip.x() + 9.5, strip.y() + HEIGHT_MM / 2), northDegrees));
     double x = strip.x() + 22;
     double y = strip.y() + 3.2;
-    ScaleBar bar = new ScaleBar(scale, units);
-    double barLeft = strip.right() - bar.widthMm() - 12;
-    List<String> lines = type.wrap(title, Type.TITLE, true, Math.max(20, barLeft - x - 6));
+    String ratio = Scale.metric(scale.denominator()).words();
+    String words =
+        "Scale " + (scale.words().equals(ratio) ? ratio : scale.words() + " (" + ratio + ")");
+    double wordsWidth = type.width(words, Type.HEADING, false);
+    double titleRoom = Math.max(wordsWidth, strip.width() / 3);
+    List<String> lines = type.wrap(title, Type.TITLE, true, titleRoom);
     inks.add(Type.line(lines.get(0), x, y, Type.TITLE, true, Ink.Align.START));
     y += Type.pitch(Type.TITLE);
-    String ratio = Scale.metric(scale.denominator()).words();
-    String words = scale.words().equals(ratio) ? ratio : scale.words() + "   (" + ratio + ")";
-    inks.add(Type.line("Scale " + words, x, y, Type.HEADING, false, Ink.Align.START));
-    inks.addAll(bar.at(barLeft, strip.y() + 5.5));
+    inks.add(Type.line(words, x, y, Type.HEADING, false, Ink.Align.START));
+    double titleWidth = Math.max(wordsWidth, type.width(lines.get(0), Type.TITLE, true));
+    double barLeft = x + titleWidth + BAR_GAP_MM;
+    ScaleBar bar = new ScaleBar(scale, units, strip.right() - barLeft - BAR_GAP_MM);
+    inks.addAll(bar.at(barLeft, strip.y() + 4.4));
     return inks;
   }
 

@@ -28,8 +28,13 @@ public record TableFormat(UnitSystem units, String currency) {
 
   /** The heading with its unit, such as {@code Area, sq ft}. */
   public String header(Column column) {
-    String unit = unitText(column.measure());
+    String unit = unit(column);
     return unit.isEmpty() ? column.title() : column.title() + ", " + unit;
+  }
+
+  /** The unit that the column's numbers are shown in; empty if they have none. */
+  public String unit(Column column) {
+    return unitText(column.measure());
   }
 
   /** The column's id with its unit word, such as {@code area_sqft}. */

@@ -1,0 +1,25 @@
+package yardloom.kernel.paint;
+
+import java.util.List;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.plan.Element;
+
+/** Ground to be planted. */
+final class BedPainter extends ElementPainter<Element.Bed> {
+  BedPainter() {
+    super(Element.Bed.class, new Layer("kernel.bed", "Beds", Layer.Band.WORKS));
+  }
+
+  @Override
+  List<Mark> paint(Element.Bed element) {
+    return List.of(new Mark.Region(element.shape(), Palette.BED, element.id().toString()));
+  }
+
+  @Override
+  List<LegendEntry> legend(List<Element.Bed> elements) {
+    return List.of(LegendEntry.area("Bed", Palette.BED));
+  }
+}

@@ -1,0 +1,25 @@
+package yardloom.kernel.paint;
+
+import java.util.List;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.plan.Element;
+
+/** Ground that must stay free. */
+final class KeepOutPainter extends ElementPainter<Element.KeepOut> {
+  KeepOutPainter() {
+    super(Element.KeepOut.class, new Layer("kernel.keep-out", "Keep-outs", Layer.Band.WORKS));
+  }
+
+  @Override
+  List<Mark> paint(Element.KeepOut element) {
+    return List.of(new Mark.Region(element.shape(), Palette.KEEP_OUT, element.id().toString()));
+  }
+
+  @Override
+  List<LegendEntry> legend(List<Element.KeepOut> elements) {
+    return List.of(LegendEntry.area("Keep free", Palette.KEEP_OUT));
+  }
+}

@@ -1,0 +1,25 @@
+package yardloom.kernel.paint;
+
+import java.util.List;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.plan.Element;
+
+/** Sheds, decks and other built things. */
+final class StructurePainter extends ElementPainter<Element.Structure> {
+  StructurePainter() {
+    super(Element.Structure.class, new Layer("kernel.structure", "Structures", Layer.Band.WORKS));
+  }
+
+  @Override
+  List<Mark> paint(Element.Structure element) {
+    return List.of(new Mark.Region(element.shape(), Palette.STRUCTURE, element.id().toString()));
+  }
+
+  @Override
+  List<LegendEntry> legend(List<Element.Structure> elements) {
+    return List.of(LegendEntry.area("Structure", Palette.STRUCTURE));
+  }
+}

@@ -1,0 +1,65 @@
+package yardloom.kernel.paint;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.distance.DistanceOp;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+
+/**
+ * Where to draw the distance between a building and a lot side: the shortest way, moved along the
+ * nearest wall, if that is parallel, to where it crosses the fewest other things.
+ */
+final class WallToLine {
+  private static final double[] ALONG = {0.5, 0.25, 0.75, 0.1, 0.9, 0.02, 0.98};
+  private static final double EQUAL_M = 0.01;
+
+  private WallToLine() {}
+
+  /** From the building to the side. */
+  static Line between(Shape building, Line side, List<Geometry> others) {
+    Coordinate[] nearest = DistanceOp.nearestPoints(building.jts(), side.jts());
+    List<Coordinate[]> ways = new ArrayList<>();
+    LineSegment edge =
+        new LineSegment(side.start().coordinate(), side.end().coordinate());
+    double shortest = nearest[0].distance(nearest[1]);
+    for (Polygon polygon : building.polygons()) {
+      Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
+      for (int i = 1; i < ring.length; i++) {
+        alongWall(new LineSegment(ring[i - 1], ring[i]), edge, shortest, ways);
+      }
+    }
+    ways.add(nearest);
+    Coordinate[] best =
+        ways.stream().min(Comparator.comparingLong(way -> crossed(way, others))).orElseThrow();
+    return Line.between(
+        Point.metres(best[0].x, best[0].y), Point.metres(best[1].x, best[1].y));
+  }
+
+  private static void alongWall(
+      LineSegment wall, LineSegment edge, double shortest, List<Coordinate[]> ways) {
+    if (edge.distance(wall.p0) > shortest + EQUAL_M
+        || edge.distance(wall.p1) > shortest + EQUAL_M) {
+      return;
+    }
+    for (double share : ALONG) {
+      Coordinate from = wall.pointAlong(share);
+      Coordinate to = edge.closestPoint(from);
+      if (from.distance(to) <= shortest + EQUAL_M) {
+        ways.add(new Coordinate[] {from, to});
+      }
+    }
+  }
+
+  private static long crossed(Coordinate[] way, List<Geometry> others) {
+    Geometry line =
+        Line.between(Point.metres(way[0].x, way[0].y), Point.metres(way[1].x, way[1].y)).jts();
+    return others.stream().filter(line::intersects).count();
+  }
+}
