@@ -11,8 +11,7 @@ import yardloom.kernel.plan.Element;
 /** Buildings by their walls, with the line of the eaves where a roof stands out. */
 final class BuildingPainter extends ElementPainter<Element.Building> {
   BuildingPainter() {
-    super(
-        Element.Building.class, new Layer("kernel.building", "Buildings", Layer.Band.WORKS));
+    super(Element.Building.class, new Layer("kernel.building", "Buildings", Layer.Band.WORKS));
   }
 
   @Override
@@ -20,14 +19,11 @@ final class BuildingPainter extends ElementPainter<Element.Building> {
     String about = building.id().toString();
     List<Mark> marks = new ArrayList<>();
     if (building.overhang().metres() > 0 && !building.neighbour()) {
-      marks.add(
-          new Mark.Region(building.shape().grown(building.overhang()), Palette.EAVES, about));
+      marks.add(new Mark.Region(building.shape().grown(building.overhang()), Palette.EAVES, about));
     }
     marks.add(
         new Mark.Region(
-            building.shape(),
-            building.neighbour() ? Palette.NEIGHBOUR : Palette.BUILDING,
-            about));
+            building.shape(), building.neighbour() ? Palette.NEIGHBOUR : Palette.BUILDING, about));
     return marks;
   }
 

@@ -43,8 +43,7 @@ final class FencePainter extends ElementPainter<Element.Fence> {
       Length right = to.x().minus(from.x()).times((double) k / parts);
       Length up = to.y().minus(from.y()).times((double) k / parts);
       marks.add(
-          new Mark.Symbol(
-              from.moved(right, up), SymbolForm.DISC, POST, Angle.ZERO, POSTS, about));
+          new Mark.Symbol(from.moved(right, up), SymbolForm.DISC, POST, Angle.ZERO, POSTS, about));
     }
   }
 

@@ -36,8 +36,14 @@ final class LabelPainter implements Painter {
 
   private static void label(Element element, TableFormat format, List<Mark> marks) {
     if (element instanceof Element.Building b) {
-      add(marks, b.shape().heart(), name(b), b.neighbour() ? NORMAL_MM : LARGE_MM, !b.neighbour(),
-          b.neighbour() ? 4 : 1, Anchor.CENTRE);
+      add(
+          marks,
+          b.shape().heart(),
+          name(b),
+          b.neighbour() ? NORMAL_MM : LARGE_MM,
+          !b.neighbour(),
+          b.neighbour() ? 4 : 1,
+          Anchor.CENTRE);
     } else if (element instanceof Element.Bed bed && !bed.shape().isEmpty()) {
       String text = name(bed) + "\n" + format.withUnit(Measure.AREA, bed.shape().area());
       add(marks, bed.shape().heart(), text, NORMAL_MM, false, 1, Anchor.CENTRE);
@@ -71,9 +77,7 @@ final class LabelPainter implements Painter {
   /** The element's name; a bare number or letter gets its kind before it. */
   private static String name(Element element) {
     String name = element.id().name();
-    return name.length() <= 2
-        ? capital(element.id().kind().word()) + " " + name
-        : capital(name);
+    return name.length() <= 2 ? capital(element.id().kind().word()) + " " + name : capital(name);
   }
 
   private static String capital(String text) {

@@ -26,8 +26,7 @@ final class WallToLine {
   static Line between(Shape building, Line side, List<Geometry> others) {
     Coordinate[] nearest = DistanceOp.nearestPoints(building.jts(), side.jts());
     List<Coordinate[]> ways = new ArrayList<>();
-    LineSegment edge =
-        new LineSegment(side.start().coordinate(), side.end().coordinate());
+    LineSegment edge = new LineSegment(side.start().coordinate(), side.end().coordinate());
     double shortest = nearest[0].distance(nearest[1]);
     for (Polygon polygon : building.polygons()) {
       Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
@@ -38,8 +37,7 @@ final class WallToLine {
     ways.add(nearest);
     Coordinate[] best =
         ways.stream().min(Comparator.comparingLong(way -> crossed(way, others))).orElseThrow();
-    return Line.between(
-        Point.metres(best[0].x, best[0].y), Point.metres(best[1].x, best[1].y));
+    return Line.between(Point.metres(best[0].x, best[0].y), Point.metres(best[1].x, best[1].y));
   }
 
   private static void alongWall(

@@ -135,7 +135,8 @@ public final class SheetComposer {
   }
 
   private double titleHeight(SheetRequest request, Grid grid, String title, String scale) {
-    return new TitleBlock(request.info(), title, scale, request.paper().name(), type).height(grid.titleBlockMm());
+    return new TitleBlock(request.info(), title, scale, request.paper().name(), type)
+        .height(grid.titleBlockMm());
   }
 
   private List<Block> blocks(SheetRequest request, Grid grid) {
@@ -202,7 +203,8 @@ public final class SheetComposer {
     Grid grid = filled.page().grid();
     List<Ink> inks = new ArrayList<>(filled.page().inks());
     inks.add(Ink.Path.box(FRAME, grid.frame()));
-    TitleBlock title = new TitleBlock(
+    TitleBlock title =
+        new TitleBlock(
             request.info(), filled.title(), filled.scale(), request.paper().name(), type);
     inks.addAll(title.inks(grid.titleBlockMm(), grid.frame(), number + " of " + count));
     String id = request.sheet().id() + (filled.part() == 0 ? "" : "-" + (filled.part() + 1));

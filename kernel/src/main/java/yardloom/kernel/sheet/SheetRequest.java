@@ -80,7 +80,16 @@ public record SheetRequest(
 
   public SheetRequest withPaper(Paper newPaper) {
     return new SheetRequest(
-        sheet, newPaper, info, scale, layers, legend, cautions, north, lot, firstNumber,
+        sheet,
+        newPaper,
+        info,
+        scale,
+        layers,
+        legend,
+        cautions,
+        north,
+        lot,
+        firstNumber,
         sheetCount);
   }
 

@@ -80,13 +80,7 @@ final class TitleBlock {
             new Field("Date", info.date()),
             new Field("Revision", info.revision()),
             new Field("Measures", units));
-    y =
-        row(
-            inks,
-            box,
-            y,
-            new Field("Scale", scale),
-            new Field("Sheet", sheetOf));
+    y = row(inks, box, y, new Field("Scale", scale), new Field("Sheet", sheetOf));
     return new Drawn(inks, y - box.y());
   }
 

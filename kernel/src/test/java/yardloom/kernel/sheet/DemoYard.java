@@ -48,9 +48,7 @@ public final class DemoYard {
     TreeMap<Layer, List<Mark>> layers = new TreeMap<>();
     List<LegendEntry> legend = new ArrayList<>();
     for (Painter painter :
-        KernelPainters.all().stream()
-            .sorted((a, b) -> a.layer().compareTo(b.layer()))
-            .toList()) {
+        KernelPainters.all().stream().sorted((a, b) -> a.layer().compareTo(b.layer())).toList()) {
       layers.put(painter.layer(), painter.paint(plan, facts));
       legend.addAll(painter.legend(plan, facts));
     }
@@ -142,21 +140,13 @@ public final class DemoYard {
     double below = -0.2;
     for (int i = 0; i < layers.length; i++) {
       Shape band =
-          Shape.rectangle(
-              Point.metres(0, below), Length.metres(1), Length.metres(tops[i] - below));
+          Shape.rectangle(Point.metres(0, below), Length.metres(1), Length.metres(tops[i] - below));
       Style style =
-          Style.filled("layer-" + i, "#efe8da")
-              .hatched(hatches[i])
-              .outlined(Palette.INK, 0.25);
+          Style.filled("layer-" + i, "#efe8da").hatched(hatches[i]).outlined(Palette.INK, 0.25);
       marks.add(new Mark.Region(band, style, layers[i]));
       marks.add(
           new Mark.Label(
-              Point.metres(1, (tops[i] + below) / 2),
-              layers[i],
-              2,
-              false,
-              1,
-              Mark.Anchor.NEAR));
+              Point.metres(1, (tops[i] + below) / 2), layers[i], 2, false, 1, Mark.Anchor.NEAR));
       below = tops[i];
     }
     return new Panel.Figure("Section through a bed", marks, List.of(), 80, 20);
@@ -251,11 +241,7 @@ public final class DemoYard {
   }
 
   private static void bed(Draft draft, String name, Shape shape) {
-    add(
-        draft,
-        ElementKind.BED,
-        name,
-        c -> new Element.Bed(c, shape, Element.BedUse.PERENNIAL));
+    add(draft, ElementKind.BED, name, c -> new Element.Bed(c, shape, Element.BedUse.PERENNIAL));
   }
 
   private static void line(Draft draft, String name, List<Point> points, double widthFt) {
@@ -286,8 +272,7 @@ public final class DemoYard {
                 c, line, Shape.union(pieces), Length.feet(widthFt), Element.PathUse.BARROW));
   }
 
-  private static void tree(
-      Draft draft, String name, Point at, double crownFt, Element.Leaf leaf) {
+  private static void tree(Draft draft, String name, Point at, double crownFt, Element.Leaf leaf) {
     add(
         draft,
         ElementKind.TREE,
