@@ -114,7 +114,7 @@ public final class Study {
   }
 
   private List<Caution> cautions(Plan plan, Results results) {
-    Set<Caution> cautions = new LinkedHashSet<>();
+    Set<Caution> cautions = new LinkedHashSet<>(toolbox.cautions().apply(plan));
     for (YardPlugin plugin : plugins.all()) {
       cautions.addAll(plugin.cautions(plan, results));
     }

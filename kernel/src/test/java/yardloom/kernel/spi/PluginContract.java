@@ -117,6 +117,6 @@ public abstract class PluginContract {
 
   private Outcome run(Plan plan) {
     Plugins plugins = PluginLoader.of(List.of(plugin()), NO_WORDS);
-    return new Study(plugins, new Toolbox(List.of(), List.of(), List.of(), List.of())).of(plan);
+    return new Study(plugins, Toolbox.EMPTY).of(plan);
   }
 }

@@ -83,7 +83,7 @@ class PlantingPluginTest extends PluginContract {
   private Outcome outcome() {
     return new Study(
             PluginLoader.of(List.of(plugin()), new Vocabulary("kernel", List.of())),
-            new Toolbox(List.of(), List.of(), List.of(), List.of()))
+            Toolbox.EMPTY)
         .of(draft.freeze());
   }
 

@@ -147,7 +147,7 @@ class WaterPluginTest extends PluginContract {
     return new Study(
             PluginLoader.of(
                 List.of(plugin(), new GrassPlugin()), new Vocabulary("kernel", List.of())),
-            new Toolbox(List.of(), List.of(), List.of(), List.of()))
+            Toolbox.EMPTY)
         .of(draft.freeze());
   }
 
