@@ -82,8 +82,7 @@ class PlantingPluginTest extends PluginContract {
 
   private Outcome outcome() {
     return new Study(
-            PluginLoader.of(List.of(plugin()), new Vocabulary("kernel", List.of())),
-            Toolbox.EMPTY)
+            PluginLoader.of(List.of(plugin()), new Vocabulary("kernel", List.of())), Toolbox.EMPTY)
         .of(draft.freeze());
   }
 
