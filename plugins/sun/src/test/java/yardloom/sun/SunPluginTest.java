@@ -37,7 +37,7 @@ class SunPluginTest extends PluginContract {
   static Outcome outcome(Draft draft) {
     return new Study(
             PluginLoader.of(List.of(new SunPlugin()), new Vocabulary("kernel", List.of())),
-            new Toolbox(List.of(), List.of(), List.of(), List.of()))
+            Toolbox.EMPTY)
         .of(draft.freeze());
   }
 
