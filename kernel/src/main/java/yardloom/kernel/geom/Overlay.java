@@ -73,6 +73,11 @@ final class Overlay {
     return polygonal(BufferOp.bufferOp(line, halfWidthM, parameters));
   }
 
+  /** The pieces of {@code lines} that lie outside {@code area}. */
+  static Geometry linesOutside(Geometry lines, Geometry area) {
+    return OverlayNG.overlay(lines, area, OverlayNG.DIFFERENCE, GRID);
+  }
+
   /** The valid polygonal part of {@code g}, slivers dropped, in normal form. */
   static Geometry polygonal(Geometry g) {
     Geometry valid = g.isValid() ? g : GeometryFixer.fix(g);

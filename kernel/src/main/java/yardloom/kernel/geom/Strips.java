@@ -5,6 +5,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import yardloom.kernel.problem.PlanException;
@@ -89,6 +90,46 @@ public final class Strips {
   }
 
   /**
+   * What lies between two neighbouring strips, with its middle line; the ground to walk on.
+   *
+   * @param line runs along the bearing
+   */
+  public record Gap(Shape ground, Line line) {}
+
+  /** The gaps between the strips of {@link #fill}, in the same order; none if the gap is zero. */
+  public static List<Gap> gaps(Shape region, Layout layout) {
+    if (layout.gap().metres() <= EDGE_M) {
+      return List.of();
+    }
+    Layout between =
+        new Layout(
+            layout.gap(),
+            layout.width(),
+            layout.bearing(),
+            layout.phase().plus(layout.width()),
+            layout.gap().times(0.5));
+    AffineTransformation upright =
+        AffineTransformation.rotationInstance(layout.bearing().radians());
+    AffineTransformation back = AffineTransformation.rotationInstance(-layout.bearing().radians());
+    double lastM = upright.transform(region.jts()).getEnvelopeInternal().getMaxX();
+    List<Gap> gaps = new ArrayList<>();
+    for (Shape ground : fill(region, between)) {
+      Envelope box = upright.transform(ground.jts()).getEnvelopeInternal();
+      // A gap beyond the last whole strip leads nowhere.
+      if (box.getMaxX() + layout.width().metres() <= lastM + EDGE_M) {
+        double x = (box.getMinX() + box.getMaxX()) / 2;
+        LineString middle =
+            Overlay.FACTORY.createLineString(
+                new Coordinate[] {
+                  new Coordinate(x, box.getMinY()), new Coordinate(x, box.getMaxY())
+                });
+        gaps.add(new Gap(ground, new Line((LineString) back.transform(middle))));
+      }
+    }
+    return List.copyOf(gaps);
+  }
+
+  /**
    * The bearing of the longest straight edge of the region, 0° to below 180°; of equal edges the
    * one with the smallest bearing.
    */
@@ -109,7 +150,7 @@ public final class Strips {
     return Angle.degrees(bestDeg);
   }
 
-  private static double bearingDeg(Coordinate a, Coordinate b) {
+  static double bearingDeg(Coordinate a, Coordinate b) {
     double deg = Math.toDegrees(StrictMath.atan2(b.x - a.x, b.y - a.y));
     double half = ((deg % 180) + 180) % 180;
     return half > 180 - 1e-9 ? 0 : half;

@@ -6,9 +6,11 @@ import java.util.function.Consumer;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.PathStrip;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.geom.StripSearch;
 import yardloom.kernel.geom.Strips;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Element.BedUse;
+import yardloom.kernel.plan.Element.PathUse;
 import yardloom.kernel.plan.ElementDraft;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
@@ -60,6 +62,20 @@ public final class BedWords {
               fallback = "along the longest edge of the region")
           Angle bearing,
       @Opt(
+              name = "fit",
+              help =
+                  "`edge` starts at the region's edge; `most` tries many bearings and offsets for the"
+                      + " largest area and notes what it gained",
+              fallback = "edge",
+              choices = StripFit.class)
+          String fit,
+      @Opt(
+              name = "paths",
+              help = "who uses the gaps; makes a path of each",
+              fallback = "no paths are made",
+              choices = PathUse.class)
+          String paths,
+      @Opt(
               name = "use",
               help = "what they mainly grow",
               fallback = "perennial",
@@ -68,11 +84,9 @@ public final class BedWords {
       Consumer<BedScope> block) {
     ElementId group = Making.id(ElementKind.BED, name);
     BuiltWords.requireGround(group, region);
-    Strips.Layout layout =
-        Strips.Layout.of(
-            Limits.positive("the width of a bed", width, Limits.STRIP),
-            Limits.zeroOrMore("the gap between beds", gap, Limits.STRIP),
-            bearing == null ? Strips.longestEdge(region) : bearing);
+    Limits.positive("the width of a bed", width, Limits.STRIP);
+    Limits.zeroOrMore("the gap between beds", gap, Limits.STRIP);
+    Strips.Layout layout = layout(in, group, region, width, gap, bearing, fit);
     List<Shape> strips = Strips.fill(region, layout);
     if (strips.isEmpty()) {
       throw new PlanException(
@@ -87,7 +101,42 @@ public final class BedWords {
     for (int i = 0; i < strips.size(); i++) {
       made.add(make(in, name + " " + (i + 1), strips.get(i), use, block));
     }
+    if (paths != null) {
+      makePaths(in, name, Strips.gaps(region, layout), gap, Choices.parse(PathUse.class, paths));
+    }
     return Handle.group(group, made);
+  }
+
+  private static Strips.Layout layout(
+      PlanScope in,
+      ElementId group,
+      Shape region,
+      Length width,
+      Length gap,
+      Angle bearing,
+      String fit) {
+    if (Choices.parse(StripFit.class, fit, StripFit.EDGE) == StripFit.EDGE) {
+      return Strips.Layout.of(
+          width, gap, bearing == null ? Strips.longestEdge(region) : bearing);
+    }
+    if (bearing != null) {
+      throw new PlanException(
+          ProblemCode.CONTRADICTION,
+          in.place(),
+          group + ": `fit: 'most'` looks for the bearing itself; leave out `bearing:`");
+    }
+    StripSearch.Found found = StripSearch.best(region, width, gap);
+    in.draft().attributes().add(StripGain.KEY, StripGain.of(group, found), in.place());
+    return found.layout();
+  }
+
+  private static void makePaths(
+      PlanScope in, String name, List<Strips.Gap> gaps, Length width, PathUse use) {
+    for (int i = 0; i < gaps.size(); i++) {
+      Strips.Gap gap = gaps.get(i);
+      ElementId id = Making.id(ElementKind.PATH, name + " path " + (i + 1));
+      Making.add(in, id, c -> new Element.Path(c, gap.line(), gap.ground(), width, use));
+    }
   }
 
   @Verb(

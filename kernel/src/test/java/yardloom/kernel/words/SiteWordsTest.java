@@ -257,6 +257,8 @@ class SiteWordsTest {
             ft(4),
             ft(2),
             null,
+            null,
+            null,
             "annual",
             b -> seen.add(b.element().id().name()));
     assertEquals(List.of("row 1", "row 2", "row 3", "row 4", "row 5"), seen);
@@ -278,6 +280,8 @@ class SiteWordsTest {
                     Shape.rectangle(p(0, 0), ft(3), ft(40)),
                     ft(4),
                     ft(2),
+                    null,
+                    null,
                     null,
                     null,
                     null),
