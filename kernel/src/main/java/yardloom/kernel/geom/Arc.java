@@ -75,34 +75,21 @@ public record Arc(Point start, Point end, Point centre, boolean left) {
 
   /** The chords of this arc within {@code sagitta}; their corners lie on the arc. */
   public Line chords(Length sagitta) {
-    return at(Length.ZERO, chordCount(radius(), delta(), sagitta));
-  }
-
-  /**
-   * The concentric arc {@code outwards} further from the centre, on {@code chords} chords. A
-   * distance that reaches the centre gives the centre for every corner, so check first.
-   */
-  Line at(Length outwards, int chords) {
-    return Line.through(points(outwards, chords));
-  }
-
-  List<Point> points(Length outwards, int chords) {
+    int chords = chordCount(radius(), delta(), sagitta);
     double from = angle(start);
     double step = delta().radians() / chords * (left ? 1 : -1);
-    double radiusM = radius().plus(outwards).metres();
+    double radiusM = radius().metres();
     List<Point> points = new ArrayList<>();
-    for (int i = 0; i <= chords; i++) {
-      if (outwards.metres() == 0 && (i == 0 || i == chords)) {
-        points.add(i == 0 ? start : end);
-      } else {
-        double a = from + i * step;
-        points.add(
-            centre.moved(
-                Length.metres(radiusM * StrictMath.cos(a)),
-                Length.metres(radiusM * StrictMath.sin(a))));
-      }
+    points.add(start);
+    for (int i = 1; i < chords; i++) {
+      double a = from + i * step;
+      points.add(
+          centre.moved(
+              Length.metres(radiusM * StrictMath.cos(a)),
+              Length.metres(radiusM * StrictMath.sin(a))));
     }
-    return points;
+    points.add(end);
+    return Line.through(points);
   }
 
   /** The same arc, drawn the other way. */

@@ -1,16 +1,18 @@
 package yardloom.kernel.geom;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import yardloom.kernel.unit.Angle;
-import yardloom.kernel.unit.Length;
 
-/** The ground at a corner that belongs to a setback though no strip covers it. */
+/**
+ * The ground at a corner that belongs to a setback though it is further than the distance from both
+ * sides: setback lines run on parallel to the lot lines until they meet.
+ */
 final class CornerWedges {
   private static final double STRAIGHT = 1e-9;
+
+  /** Wedges that reach less than this beyond the round corner are not worth having. */
+  private static final double TRIFLE_M = 2e-4;
 
   private CornerWedges() {}
 
@@ -22,13 +24,7 @@ final class CornerWedges {
    * setback lines meet, seen from the corner.
    */
   static void add(
-      Coordinate a,
-      Coordinate v,
-      Coordinate b,
-      double d1,
-      double d2,
-      Length rounding,
-      List<Geometry> pieces) {
+      Coordinate a, Coordinate v, Coordinate b, double d1, double d2, List<Geometry> pieces) {
     double l1 = a.distance(v);
     double l2 = v.distance(b);
     double t1x = (v.x - a.x) / l1;
@@ -37,31 +33,24 @@ final class CornerWedges {
     double t2y = (b.y - v.y) / l2;
     double sin = t1x * t2y - t1y * t2x;
     double cos = t1x * t2x + t1y * t2y;
-    boolean reflex = sin < -STRAIGHT || (Math.abs(sin) <= STRAIGHT && cos < 0);
-    if (!reflex && (cos <= 0 || Math.abs(sin) <= STRAIGHT)) {
-      if (d1 != d2 && Math.abs(sin) <= STRAIGHT) {
-        pieces.add(disc(v, Math.max(d1, d2), rounding));
-      }
+    double largest = Math.max(d1, d2);
+    if (Math.abs(sin) <= STRAIGHT || (d1 == d2 && d1 * (Math.sqrt(2 / (1 + cos)) - 1) < TRIFLE_M)) {
       return;
     }
     // How far along its own direction each setback line runs past the corner before they meet.
     double past1 = (d1 * cos - d2) / sin;
     double past2 = (d2 * cos - d1) / sin;
-    if (reflex) {
-      pieces.add(disc(v, Math.max(d1, d2), rounding));
-      boolean meet = Math.abs(sin) > STRAIGHT && past1 >= 0 && past2 >= 0;
-      if (meet && Math.hypot(past1, d1) <= Setbacks.LIMIT * Math.max(d1, d2)) {
-        Coordinate m = new Coordinate(v.x + past1 * t1x - d1 * t1y, v.y + past1 * t1y + d1 * t1x);
-        pieces.add(Quads.of(v, Quads.left(v, a, v, d1), m, Quads.left(v, v, b, d2)));
+    if (sin > 0) {
+      if (past1 > 0 && d1 > 0) {
+        pieces.add(past(v, t1x, t1y, t2x, t2y, d1, Math.min(past1, Setbacks.LIMIT * d1)));
       }
-      return;
-    }
-    if (past1 > 0 && d1 > 0) {
-      pieces.add(past(v, t1x, t1y, t2x, t2y, d1, Math.min(past1, Setbacks.LIMIT * d1)));
-    }
-    if (past2 > 0 && d2 > 0) {
-      // The second edge seen in the mirror: its line runs on backwards.
-      pieces.add(past(v, -t2x, -t2y, -t1x, -t1y, -d2, Math.min(past2, Setbacks.LIMIT * d2)));
+      if (past2 > 0 && d2 > 0) {
+        // The second edge seen in the mirror: its line runs on backwards.
+        pieces.add(past(v, -t2x, -t2y, -t1x, -t1y, -d2, Math.min(past2, Setbacks.LIMIT * d2)));
+      }
+    } else if (past1 >= 0 && past2 >= 0 && Math.hypot(past1, d1) <= Setbacks.LIMIT * largest) {
+      Coordinate m = new Coordinate(v.x + past1 * t1x - d1 * t1y, v.y + past1 * t1y + d1 * t1x);
+      pieces.add(Quads.of(v, Quads.left(v, a, v, d1), m, Quads.left(v, v, b, d2)));
     }
   }
 
@@ -72,31 +61,5 @@ final class CornerWedges {
     Coordinate tip = new Coordinate(end.x + length * tx, end.y + length * ty);
     double foot = (tip.x - v.x) * ox + (tip.y - v.y) * oy;
     return Quads.of(v, end, tip, new Coordinate(v.x + foot * ox, v.y + foot * oy));
-  }
-
-  private static Geometry disc(Coordinate centre, double radiusM, Length rounding) {
-    int quadrant =
-        Arc.chordCount(Length.metres(radiusM), Angle.radians(Math.PI / 2), rounding);
-    return Overlay.roundBuffer(
-        Overlay.FACTORY.createPoint(centre), radiusM, Math.max(2, quadrant));
-  }
-
-  /** The ground between an arc and the concentric arc {@code d} to its left. */
-  static Geometry alongArc(Arc arc, double d) {
-    double outwardsM = arc.left() ? -d : d;
-    double radiusM = arc.radius().metres();
-    double largestM = Math.max(radiusM, radiusM + outwardsM);
-    int chords =
-        Arc.chordCount(Length.metres(largestM), arc.delta(), Length.millimetres(0.5));
-    int fine = Math.max(chords, Arc.chordCount(arc.radius(), arc.delta(), Arc.SAGITTA));
-    List<Point> ring = new ArrayList<>(arc.points(Length.ZERO, fine));
-    if (radiusM + outwardsM <= 0) {
-      ring.add(arc.centre());
-    } else {
-      List<Point> inner = new ArrayList<>(arc.points(Length.metres(outwardsM), fine));
-      Collections.reverse(inner);
-      ring.addAll(inner);
-    }
-    return Overlay.polygonal(Overlay.ring(ring));
   }
 }

@@ -3,7 +3,6 @@ package yardloom.kernel.geom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
@@ -11,7 +10,6 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 
 /**
@@ -21,13 +19,12 @@ import yardloom.kernel.unit.Length;
  * where the outline is convex and turn round where it is reflex, within half a millimetre. Each
  * result is held to its postconditions: valid, inside, nowhere nearer than the distance less 1 mm,
  * and no larger than the shape. Should the buffer fail them, the same ground is found by
- * subtracting a strip per edge; should that fail too, the outline is named for a report. Buffers
+ * subtracting all ground near each edge; should that fail too, the outline is named for a report. Buffers
  * with mitred corners are not used for insets: JTS issues 180 and 1180 and GEOS issues 1047, 1211
  * and 1403 show them invalid or losing ground.
  */
 public final class Inset {
   private static final double TOLERANCE_M = 1e-3;
-  private static final Length ROUNDING = Length.millimetres(0.5);
 
   private Inset() {}
 
@@ -44,13 +41,10 @@ public final class Inset {
     if (distance.metres() == 0 || shape.isEmpty()) {
       return shape.parts();
     }
-    int quadrant = Arc.chordCount(distance, Angle.radians(Math.PI / 2), ROUNDING);
-    Shape inset =
-        new Shape(
-            Overlay.roundBuffer(shape.jts(), -distance.metres(), Math.max(2, quadrant)));
+    Shape inset = new Shape(Overlay.fineBuffer(shape.jts(), -distance.metres()));
     Optional<String> breach = breach(shape, inset, distance);
     if (breach.isPresent()) {
-      inset = byStrips(shape, distance);
+      inset = byEdges(shape, distance);
       breach = breach(shape, inset, distance);
     }
     if (breach.isPresent()) {
@@ -81,25 +75,14 @@ public final class Inset {
   }
 
   /** The slow way, edge by edge; also the second opinion that tests compare with. */
-  static Shape byStrips(Shape shape, Length distance) {
-    double d = distance.metres();
-    List<Geometry> pieces = new ArrayList<>();
+  static Shape byEdges(Shape shape, Length distance) {
+    List<Geometry> near = new ArrayList<>();
     for (Polygon polygon : shape.polygons()) {
-      for (LineString ring : rings(polygon)) {
-        Coordinate[] c = leftInside(ring, polygon);
-        for (int i = 0; i + 1 < c.length; i++) {
-          Coordinate before = c[i == 0 ? c.length - 2 : i - 1];
-          pieces.add(
-              Quads.of(
-                  c[i],
-                  c[i + 1],
-                  Quads.left(c[i + 1], c[i], c[i + 1], d),
-                  Quads.left(c[i], c[i], c[i + 1], d)));
-          CornerWedges.add(before, c[i], c[i + 1], d, d, ROUNDING, pieces);
-        }
+      for (LinearRing ring : rings(polygon)) {
+        near.addAll(Around.pieces(ring, distance.metres()));
       }
     }
-    return new Shape(Overlay.difference(shape.jts(), Overlay.unionAll(pieces)));
+    return new Shape(Overlay.difference(shape.jts(), Overlay.unionAll(near)));
   }
 
   private static List<LinearRing> rings(Polygon polygon) {
@@ -109,12 +92,5 @@ public final class Inset {
       rings.add(polygon.getInteriorRingN(i));
     }
     return rings;
-  }
-
-  /** The ring drawn so that the polygon's ground is on its left. */
-  private static Coordinate[] leftInside(LineString ring, Polygon polygon) {
-    boolean hole = ring != polygon.getExteriorRing();
-    boolean ccw = org.locationtech.jts.algorithm.Orientation.isCCW(ring.getCoordinates());
-    return (ccw == hole ? ring.reverse() : ring).getCoordinates();
   }
 }

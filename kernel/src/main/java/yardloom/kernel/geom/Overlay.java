@@ -14,6 +14,8 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Length;
 
 /**
  * The set operations and offsets behind {@link Shape}; the one caller of JTS overlay and buffer.
@@ -25,6 +27,7 @@ import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 final class Overlay {
   static final GeometryFactory FACTORY = new GeometryFactory();
   static final double SLIVER_M2 = 1e-6;
+  private static final Length ROUNDING = Length.millimetres(0.5);
   private static final PrecisionModel GRID = new PrecisionModel(1e7);
 
   private Overlay() {}
@@ -34,10 +37,15 @@ final class Overlay {
   }
 
   static Geometry unionAll(List<? extends Geometry> parts) {
-    if (parts.isEmpty()) {
-      return FACTORY.createPolygon();
+    List<Geometry> areas = new ArrayList<>();
+    for (Geometry part : parts) {
+      if (part.getDimension() == 2 && !part.isEmpty()) {
+        areas.add(part);
+      }
     }
-    return polygonal(UnaryUnionNG.union(FACTORY.buildGeometry(parts), GRID));
+    return areas.isEmpty()
+        ? FACTORY.createPolygon()
+        : polygonal(UnaryUnionNG.union(FACTORY.buildGeometry(areas), GRID));
   }
 
   static Geometry difference(Geometry a, Geometry b) {
@@ -64,13 +72,12 @@ final class Overlay {
     return polygonal(BufferOp.bufferOp(g, distanceM, parameters));
   }
 
-  /** A line widened by {@code halfWidthM} to both sides, square corners, ends cut flat. */
-  static Geometry flatStrip(Geometry line, double halfWidthM) {
-    BufferParameters parameters = new BufferParameters(8, BufferParameters.CAP_FLAT);
-    parameters.setJoinStyle(BufferParameters.JOIN_MITRE);
-    parameters.setMitreLimit(2);
-    parameters.setSimplifyFactor(0);
-    return polygonal(BufferOp.bufferOp(line, halfWidthM, parameters));
+  /** {@link #roundBuffer(Geometry, double, int)} whose round corners lie within half a millimetre. */
+  static Geometry fineBuffer(Geometry g, double distanceM) {
+    int quadrant =
+        Arc.chordCount(
+            Length.metres(Math.abs(distanceM)), Angle.radians(Math.PI / 2), ROUNDING);
+    return roundBuffer(g, distanceM, Math.max(2, quadrant));
   }
 
   /** The pieces of {@code lines} that lie outside {@code area}. */

@@ -96,9 +96,6 @@ public final class PathStrip {
     Quads.mitre(at, first, second, MITRE_LIMIT)
         .ifPresentOrElse(
             tip -> pieces.add(Quads.of(at, first, tip, second)),
-            () ->
-                pieces.add(
-                    Overlay.roundBuffer(
-                        Overlay.FACTORY.createPoint(at), Math.abs(reachM), Shape.ARC_CHORDS)));
+            () -> pieces.add(Around.fan(before, at, after, Math.abs(reachM))));
   }
 }

@@ -1,6 +1,7 @@
 package yardloom.kernel.geom;
 
 import java.util.Optional;
+import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -8,10 +9,12 @@ import org.locationtech.jts.geom.Geometry;
 final class Quads {
   private Quads() {}
 
-  /** The quadrilateral with these corners in order; empty if it has no area. */
+  /**
+   * The convex quadrilateral with these corners. Rounding may have bent one of them inwards, so
+   * the hull is taken; corners on one line give a geometry without area.
+   */
   static Geometry of(Coordinate a, Coordinate b, Coordinate c, Coordinate d) {
-    return Overlay.FACTORY.createPolygon(
-        new Coordinate[] {a.copy(), b.copy(), c.copy(), d.copy(), a.copy()});
+    return new ConvexHull(new Coordinate[] {a, b, c, d}, Overlay.FACTORY).getConvexHull();
   }
 
   /** {@code at} moved by {@code distanceM} to the left of the direction from a to b. */

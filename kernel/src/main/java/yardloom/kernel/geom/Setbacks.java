@@ -16,20 +16,17 @@ import yardloom.kernel.unit.Length;
  * <p>Next to a side of distance d nothing is left within d of it, as the crow flies. Between two
  * sides the setback lines run on parallel to the lot lines until they meet, but no further than
  * {@value #LIMIT} distances from the corner; at a reflex corner with unequal distances the larger
- * one turns round the corner. Sides that are arcs give concentric arcs, on chords whose corners lie
- * on the true arc. Any simple outline is accepted; what is left may be empty or in several parts.
+ * one turns round the corner. Sides that are arcs give concentric arcs, to the sagitta of their
+ * chords. Any simple outline is accepted; what is left may be empty or in several parts.
  *
- * <p>Built by subtracting one strip per side and one wedge per corner: a single buffer has only one
- * distance, and strips alone leave notches at obtuse and reflex corners.
+ * <p>Built by subtracting all ground within the distance of each side and one wedge per corner: a
+ * single buffer of the lot has only one distance.
  *
  * <p>References: [1] San Mateo, California, Municipal Code 27.04.085: a building setback line is
  * parallel to the property line.
  */
 public final class Setbacks {
   static final double LIMIT = 2;
-
-  /** How far a round corner may lie inside its true arc. */
-  private static final Length ROUNDING = Length.millimetres(0.5);
 
   private static final Length TOLERANCE = Length.millimetres(1);
 
@@ -115,6 +112,7 @@ public final class Setbacks {
     return found.isEmpty() ? asking : found;
   }
 
+  /** What keeps away from one side: all within its distance, and the wedges at its corners. */
   private static List<Geometry> pieces(List<Side> sides, int at) {
     Side before = sides.get((at + sides.size() - 1) % sides.size());
     Side side = sides.get(at);
@@ -125,26 +123,15 @@ public final class Setbacks {
       return pieces;
     }
     Coordinate[] c = side.line().jts().getCoordinates();
-    if (side.arc().isPresent()) {
-      pieces.add(CornerWedges.alongArc(side.arc().get(), d));
-    } else {
-      for (int i = 0; i + 1 < c.length; i++) {
-        pieces.add(
-            Quads.of(
-                c[i],
-                c[i + 1],
-                Quads.left(c[i + 1], c[i], c[i + 1], d),
-                Quads.left(c[i], c[i], c[i + 1], d)));
-        if (i > 0) {
-          CornerWedges.add(c[i - 1], c[i], c[i + 1], d, d, ROUNDING, pieces);
-        }
-      }
+    pieces.addAll(Around.pieces(side.line().jts(), d));
+    for (int i = 1; i + 1 < c.length && side.arc().isEmpty(); i++) {
+      CornerWedges.add(c[i - 1], c[i], c[i + 1], d, d, pieces);
     }
     Coordinate[] b = before.line().jts().getCoordinates();
     Coordinate[] a = after.line().jts().getCoordinates();
-    CornerWedges.add(b[b.length - 2], c[0], c[1], before.distance().metres(), d, ROUNDING, pieces);
+    CornerWedges.add(b[b.length - 2], c[0], c[1], before.distance().metres(), d, pieces);
     CornerWedges.add(
-        c[c.length - 2], c[c.length - 1], a[1], d, after.distance().metres(), ROUNDING, pieces);
+        c[c.length - 2], c[c.length - 1], a[1], d, after.distance().metres(), pieces);
     return pieces;
   }
 

@@ -138,7 +138,8 @@ public final class LotWords {
             edges.get(at).line(),
             Choices.parse(EdgeRole.class, role),
             distance,
-            Limits.or(rule, "")));
+            Limits.or(rule, ""),
+            edges.get(at).arc()));
     in.draft().relot(new Lot(lot.place(), lot.shape(), edges));
   }
 }

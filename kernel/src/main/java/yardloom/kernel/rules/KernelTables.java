@@ -1,0 +1,30 @@
+package yardloom.kernel.rules;
+
+import java.util.List;
+import java.util.function.Function;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+
+/** All tables that the kernel itself brings. */
+public final class KernelTables {
+  private KernelTables() {}
+
+  /** The tables, in the order in which sheets list them. */
+  public static List<TableMaker> tables() {
+    return List.of(
+        new PlanTable("lot-sides", SiteTables::lotSides),
+        new PlanTable("areas", SiteTables::areas),
+        new PlanTable("why-not-here", SiteTables::whyNotHere),
+        new PlanTable("beds", SiteTables::beds));
+  }
+
+  /** A table made from the plan alone. */
+  private record PlanTable(String id, Function<Plan, Table> body) implements TableMaker {
+    @Override
+    public Table make(Plan plan, Facts facts) {
+      return body.apply(plan);
+    }
+  }
+}

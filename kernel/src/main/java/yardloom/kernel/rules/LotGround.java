@@ -1,0 +1,78 @@
+package yardloom.kernel.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import yardloom.kernel.geom.Partition;
+import yardloom.kernel.geom.Setbacks;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Lot;
+import yardloom.kernel.plan.Plan;
+
+/**
+ * The ground of the lot, divided by what may be done on it and by what is there. Both divisions
+ * count every square metre once and add up to the lot.
+ */
+public final class LotGround {
+  private LotGround() {}
+
+  /** The lot's sides as the setbacks need them. */
+  public static List<Setbacks.Side> sides(Lot lot) {
+    return lot.edges().stream()
+        .map(e -> new Setbacks.Side(e.name(), e.line(), e.arc(), e.setback()))
+        .toList();
+  }
+
+  /** What the setbacks leave. */
+  public static Shape insideSetbacks(Lot lot) {
+    return Setbacks.buildable(lot.shape(), sides(lot));
+  }
+
+  /**
+   * Why ground may not be built on, and last the ground that may: keep-outs by reason, the
+   * clearances of lines, then the setback of each side. What stands on the lot already is no reason
+   * here.
+   */
+  public static List<Partition.Part> byReason(Plan plan, Lot lot) {
+    List<Partition.Claim> claims = new ArrayList<>();
+    for (Element.KeepOut keepOut : plan.all(Element.KeepOut.class)) {
+      claims.add(
+          new Partition.Claim(keepOut.id().name() + ": " + keepOut.reason(), keepOut.shape()));
+    }
+    for (Element.Utility utility : plan.all(Element.Utility.class)) {
+      claims.add(
+          new Partition.Claim(
+              utility.id().name() + ": clearance of " + utility.carries(), utility.shape()));
+    }
+    for (Setbacks.Taken taken : Setbacks.taken(lot.shape(), sides(lot))) {
+      claims.add(new Partition.Claim("setback from " + taken.side().name(), taken.ground()));
+    }
+    return Partition.of(lot.shape(), claims, "may be built on");
+  }
+
+  /** What is on the lot, one part per element that covers ground, and last what is open. */
+  public static List<Partition.Part> byElement(Plan plan, Lot lot) {
+    List<Partition.Claim> claims = new ArrayList<>();
+    for (Element element : covering(plan)) {
+      claims.add(new Partition.Claim(label(element.id()), element.shape()));
+    }
+    return Partition.of(lot.shape(), claims, "open ground");
+  }
+
+  /** The elements that cover ground at ground level, what is built first. */
+  static List<Element> covering(Plan plan) {
+    List<Element> found = new ArrayList<>();
+    plan.all(Element.Building.class).stream().filter(b -> !b.neighbour()).forEach(found::add);
+    found.addAll(plan.all(Element.Structure.class));
+    found.addAll(plan.all(Element.Fence.class));
+    found.addAll(plan.all(Element.Paving.class));
+    found.addAll(plan.all(Element.Path.class));
+    found.addAll(plan.all(Element.Bed.class));
+    return found;
+  }
+
+  static String label(ElementId id) {
+    return id.kind().word() + " " + id.name();
+  }
+}

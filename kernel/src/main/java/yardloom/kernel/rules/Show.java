@@ -1,0 +1,34 @@
+package yardloom.kernel.rules;
+
+import java.util.Locale;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+
+/** Quantities in the plan's units, for the texts of findings. */
+final class Show {
+  private Show() {}
+
+  static String length(Plan plan, Length value) {
+    return isUs(plan)
+        ? String.format(Locale.ROOT, "%.2f ft", value.feet())
+        : String.format(Locale.ROOT, "%.2f m", value.metres());
+  }
+
+  static String small(Plan plan, Length value) {
+    return isUs(plan)
+        ? String.format(Locale.ROOT, "%.0f in", value.inches())
+        : String.format(Locale.ROOT, "%.0f cm", value.metres() * 100);
+  }
+
+  static String area(Plan plan, Area value) {
+    return isUs(plan)
+        ? String.format(Locale.ROOT, "%.1f sq ft", value.squareFeet())
+        : String.format(Locale.ROOT, "%.2f m²", value.squareMetres());
+  }
+
+  private static boolean isUs(Plan plan) {
+    return plan.info().units() == UnitSystem.US;
+  }
+}
