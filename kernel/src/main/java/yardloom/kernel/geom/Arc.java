@@ -61,8 +61,7 @@ public record Arc(Point start, Point end, Point centre, boolean left) {
   }
 
   private double angle(Point p) {
-    return StrictMath.atan2(
-        p.y().minus(centre.y()).metres(), p.x().minus(centre.x()).metres());
+    return StrictMath.atan2(p.y().minus(centre.y()).metres(), p.x().minus(centre.x()).metres());
   }
 
   /** How many chords keep the arc within {@code sagitta}; at least one. */

@@ -54,15 +54,13 @@ final class Around {
     double turn = Math.IEEEremainder(to - from, 2 * Math.PI);
     // A left turn opens on the right, where the normals point a quarter turn clockwise.
     double quarter = turn >= 0 ? -Math.PI / 2 : Math.PI / 2;
-    int chords =
-        Arc.chordCount(Length.metres(radiusM), Angle.radians(Math.abs(turn)), ROUNDING);
+    int chords = Arc.chordCount(Length.metres(radiusM), Angle.radians(Math.abs(turn)), ROUNDING);
     Coordinate[] ring = new Coordinate[chords + 3];
     ring[0] = at.copy();
     for (int i = 0; i <= chords; i++) {
       double a = from + quarter + turn * i / chords;
       ring[i + 1] =
-          new Coordinate(
-              at.x + radiusM * StrictMath.cos(a), at.y + radiusM * StrictMath.sin(a));
+          new Coordinate(at.x + radiusM * StrictMath.cos(a), at.y + radiusM * StrictMath.sin(a));
     }
     ring[chords + 2] = at.copy();
     return Overlay.FACTORY.createPolygon(ring);

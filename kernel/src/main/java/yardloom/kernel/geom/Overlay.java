@@ -72,11 +72,12 @@ final class Overlay {
     return polygonal(BufferOp.bufferOp(g, distanceM, parameters));
   }
 
-  /** {@link #roundBuffer(Geometry, double, int)} whose round corners lie within half a millimetre. */
+  /**
+   * {@link #roundBuffer(Geometry, double, int)} whose round corners lie within half a millimetre.
+   */
   static Geometry fineBuffer(Geometry g, double distanceM) {
     int quadrant =
-        Arc.chordCount(
-            Length.metres(Math.abs(distanceM)), Angle.radians(Math.PI / 2), ROUNDING);
+        Arc.chordCount(Length.metres(Math.abs(distanceM)), Angle.radians(Math.PI / 2), ROUNDING);
     return roundBuffer(g, distanceM, Math.max(2, quadrant));
   }
 

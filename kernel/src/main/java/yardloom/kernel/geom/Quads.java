@@ -10,8 +10,8 @@ final class Quads {
   private Quads() {}
 
   /**
-   * The convex quadrilateral with these corners. Rounding may have bent one of them inwards, so
-   * the hull is taken; corners on one line give a geometry without area.
+   * The convex quadrilateral with these corners. Rounding may have bent one of them inwards, so the
+   * hull is taken; corners on one line give a geometry without area.
    */
   static Geometry of(Coordinate a, Coordinate b, Coordinate c, Coordinate d) {
     return new ConvexHull(new Coordinate[] {a, b, c, d}, Overlay.FACTORY).getConvexHull();

@@ -103,8 +103,7 @@ public final class Setbacks {
     List<Side> found = new ArrayList<>();
     for (Side side : asking) {
       List<Side> without = new ArrayList<>(sides);
-      without.replaceAll(
-          s -> s == side ? new Side(s.name(), s.line(), s.arc(), Length.ZERO) : s);
+      without.replaceAll(s -> s == side ? new Side(s.name(), s.line(), s.arc(), Length.ZERO) : s);
       if (!buildable(lot, without).isEmpty()) {
         found.add(side);
       }
@@ -130,8 +129,7 @@ public final class Setbacks {
     Coordinate[] b = before.line().jts().getCoordinates();
     Coordinate[] a = after.line().jts().getCoordinates();
     CornerWedges.add(b[b.length - 2], c[0], c[1], before.distance().metres(), d, pieces);
-    CornerWedges.add(
-        c[c.length - 2], c[c.length - 1], a[1], d, after.distance().metres(), pieces);
+    CornerWedges.add(c[c.length - 2], c[c.length - 1], a[1], d, after.distance().metres(), pieces);
     return pieces;
   }
 

@@ -82,8 +82,7 @@ public final class StripSearch {
     for (Polygon polygon : region.polygons()) {
       Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
       for (int i = 0; i + 1 < ring.length; i++) {
-        edges.add(
-            new Edge(ring[i].distance(ring[i + 1]), Strips.bearingDeg(ring[i], ring[i + 1])));
+        edges.add(new Edge(ring[i].distance(ring[i + 1]), Strips.bearingDeg(ring[i], ring[i + 1])));
       }
     }
     edges.sort(

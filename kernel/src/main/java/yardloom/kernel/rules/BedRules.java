@@ -29,8 +29,7 @@ final class BedRules {
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       for (int i : nearby.to(bed.shape(), Length.ZERO)) {
         Element other = others.get(i);
-        boolean counted =
-            other instanceof Element.Bed && other.id().compareTo(bed.id()) >= 0;
+        boolean counted = other instanceof Element.Bed && other.id().compareTo(bed.id()) >= 0;
         if (!counted) {
           overlap(plan, bed, other, findings);
         }
@@ -39,8 +38,7 @@ final class BedRules {
     return findings;
   }
 
-  private static void overlap(
-      Plan plan, Element.Bed bed, Element other, List<Finding> findings) {
+  private static void overlap(Plan plan, Element.Bed bed, Element other, List<Finding> findings) {
     Shape both = bed.shape().and(other.shape());
     if (both.area().compareTo(TRIFLE) > 0) {
       findings.add(

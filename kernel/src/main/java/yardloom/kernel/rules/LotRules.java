@@ -130,7 +130,14 @@ final class LotRules {
 
   private static Finding placed(Lot lot, Finding f) {
     return new Finding(
-        f.rule(), f.severity(), f.element(), lot.place(), f.text(), f.advice(), f.source(), f.where());
+        f.rule(),
+        f.severity(),
+        f.element(),
+        lot.place(),
+        f.text(),
+        f.advice(),
+        f.source(),
+        f.where());
   }
 
   static List<Finding> inSetback(Plan plan) {

@@ -43,15 +43,15 @@ final class SiteTables {
               }
             });
     return table
-        .note("Bearings run counter-clockwise around the lot, clockwise from the plan's up direction.")
+        .note(
+            "Bearings run counter-clockwise around the lot, clockwise from the plan's up direction.")
         .note("Setbacks are as stated in the plan; verify them with the local code.")
         .build();
   }
 
   private static double bearingDeg(Point a, Point b) {
     double deg =
-        Math.toDegrees(
-            StrictMath.atan2(b.x().minus(a.x()).metres(), b.y().minus(a.y()).metres()));
+        Math.toDegrees(StrictMath.atan2(b.x().minus(a.x()).metres(), b.y().minus(a.y()).metres()));
     return (deg + 360) % 360;
   }
 
@@ -71,8 +71,7 @@ final class SiteTables {
 
   static Table whyNotHere(Plan plan) {
     Optional<Lot> lot = plan.lot();
-    List<Partition.Part> parts =
-        lot.map(l -> LotGround.byReason(plan, l)).orElse(List.of());
+    List<Partition.Part> parts = lot.map(l -> LotGround.byReason(plan, l)).orElse(List.of());
     if (parts.size() < 2) {
       return Table.titled("why-not-here", "Why not here").build();
     }
@@ -95,10 +94,7 @@ final class SiteTables {
     Area whole = lot.shape().area();
     for (Partition.Part part : parts) {
       Derived<Area> area = area(part.ground(), part.name());
-      table.row(
-          Cell.text(part.name()),
-          Cell.of(area),
-          Cell.number(area.value().ratioTo(whole)));
+      table.row(Cell.text(part.name()), Cell.of(area), Cell.number(area.value().ratioTo(whole)));
     }
     return table
         .total(Cell.text("lot"), Cell.of(area(lot.shape(), "lot")), Cell.number(1))

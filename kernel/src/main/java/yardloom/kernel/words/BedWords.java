@@ -116,8 +116,7 @@ public final class BedWords {
       Angle bearing,
       String fit) {
     if (Choices.parse(StripFit.class, fit, StripFit.EDGE) == StripFit.EDGE) {
-      return Strips.Layout.of(
-          width, gap, bearing == null ? Strips.longestEdge(region) : bearing);
+      return Strips.Layout.of(width, gap, bearing == null ? Strips.longestEdge(region) : bearing);
     }
     if (bearing != null) {
       throw new PlanException(

@@ -42,9 +42,10 @@ class GeometryLawsTest {
       }
     }
     double taken =
-        Setbacks.taken(lot, sides).stream().mapToDouble(t -> t.ground().area().squareMetres()).sum();
-    assertEquals(
-        lot.area().squareMetres(), free.area().squareMetres() + taken, 1e-3);
+        Setbacks.taken(lot, sides).stream()
+            .mapToDouble(t -> t.ground().area().squareMetres())
+            .sum();
+    assertEquals(lot.area().squareMetres(), free.area().squareMetres() + taken, 1e-3);
   }
 
   @Property(tries = 50)
@@ -66,8 +67,7 @@ class GeometryLawsTest {
     Shape inset = Shape.union(Inset.of(lot, Length.metres(d)));
     Shape free = Setbacks.buildable(lot, Lots.sides(ring, List.of(d)));
     // Both are exact to half a millimetre along their boundary.
-    assertTrue(
-        free.minus(inset).area().squareMetres() < 1e-3 * (1 + inset.perimeter().metres()));
+    assertTrue(free.minus(inset).area().squareMetres() < 1e-3 * (1 + inset.perimeter().metres()));
   }
 
   @Property(tries = 50)
@@ -120,8 +120,7 @@ class GeometryLawsTest {
   void grown_anyLot_staysBelowSteiner(
       @ForAll("rings") List<Point> ring, @ForAll @DoubleRange(min = 0.1, max = 3) double r) {
     Shape lot = Shape.polygon(ring);
-    double bound =
-        lot.area().squareMetres() + lot.perimeter().metres() * r + Math.PI * r * r;
+    double bound = lot.area().squareMetres() + lot.perimeter().metres() * r + Math.PI * r * r;
     assertTrue(lot.grown(Length.metres(r)).area().squareMetres() <= bound + 1e-6);
   }
 
@@ -129,8 +128,7 @@ class GeometryLawsTest {
   void setbacks_turnedOrReversedLot_leaveTheSameArea(
       @ForAll("rings") List<Point> ring, @ForAll @DoubleRange(min = -180, max = 180) double deg) {
     Shape lot = Shape.polygon(ring);
-    double expected =
-        Setbacks.buildable(lot, Lots.sides(ring, List.of(1.0))).area().squareMetres();
+    double expected = Setbacks.buildable(lot, Lots.sides(ring, List.of(1.0))).area().squareMetres();
     Shape turned = lot.turned(Angle.degrees(deg), Point.metres(5, 7));
     double got =
         Setbacks.buildable(turned, Lots.sides(turned.corners(), List.of(1.0)))
@@ -170,8 +168,7 @@ class GeometryLawsTest {
   @Property(tries = 6)
   void stripSearch_anyRegion_neverLosesAgainstTheEdge(@ForAll("rings") List<Point> ring) {
     Shape region = Shape.polygon(ring);
-    StripSearch.Found found =
-        StripSearch.best(region, Length.metres(1.2), Length.metres(0.6));
+    StripSearch.Found found = StripSearch.best(region, Length.metres(1.2), Length.metres(0.6));
     assertTrue(found.gain().squareMetres() >= 0);
     assertEquals(found, StripSearch.best(region, Length.metres(1.2), Length.metres(0.6)));
   }
@@ -183,8 +180,7 @@ class GeometryLawsTest {
     Shape bed = Shape.polygon(ring);
     Shape beyond = Reach.beyond(bed, List.of(), Length.metres(d), Length.metres(0.3));
     Shape eroded = bed.shrunk(Length.metres(d));
-    assertTrue(
-        beyond.minus(eroded.grown(Length.metres(0.002 * d))).area().squareMetres() < 0.05);
+    assertTrue(beyond.minus(eroded.grown(Length.metres(0.002 * d))).area().squareMetres() < 0.05);
     assertTrue(eroded.minus(beyond).area().squareMetres() < 1e-3);
   }
 }

@@ -24,7 +24,8 @@ class OffsetsTest {
     return new WKTReader().read(wkt);
   }
 
-  private static double jtsAreaM2(Geometry g, double distanceM, int join, int quadrant, double limit) {
+  private static double jtsAreaM2(
+      Geometry g, double distanceM, int join, int quadrant, double limit) {
     return BufferOp.bufferOp(
             g, distanceM, new BufferParameters(quadrant, BufferParameters.CAP_ROUND, join, limit))
         .getArea();
@@ -41,8 +42,7 @@ class OffsetsTest {
       case "mitre2" -> jtsAreaM2(g, d, BufferParameters.JOIN_MITRE, 8, 2);
       case "bevel" -> jtsAreaM2(g, d, BufferParameters.JOIN_BEVEL, 8, 5);
       default ->
-          jtsAreaM2(
-              g, d, BufferParameters.JOIN_ROUND, Integer.parseInt(method.substring(5)), 5);
+          jtsAreaM2(g, d, BufferParameters.JOIN_ROUND, Integer.parseInt(method.substring(5)), 5);
     };
   }
 
@@ -79,10 +79,9 @@ class OffsetsTest {
   @CsvSource({"8, 0.0048153", "12, 0.0021411", "18, 0.00095178"})
   void roundBuffer_quadrantSegments_haveTheStatedError(int q, double error) {
     Geometry disc =
-        Overlay.roundBuffer(
-            Overlay.FACTORY.createPoint(Point.metres(0, 0).coordinate()), 1, q);
-    double nearest = disc.getBoundary().distance(Overlay.FACTORY.createPoint(
-        Point.metres(0, 0).coordinate()));
+        Overlay.roundBuffer(Overlay.FACTORY.createPoint(Point.metres(0, 0).coordinate()), 1, q);
+    double nearest =
+        disc.getBoundary().distance(Overlay.FACTORY.createPoint(Point.metres(0, 0).coordinate()));
     assertEquals(error, 1 - nearest, 1e-7);
   }
 
@@ -126,8 +125,7 @@ class OffsetsTest {
   @Test
   void pathStrip_spur_staysWithinItsMitreLimit() throws ParseException {
     Geometry ring = read("LINEARRING (2 0, 0 1.5, 1 1.5, 1 3, 0 2.3, 2 4, 2 0)");
-    List<Point> points =
-        java.util.Arrays.stream(ring.getCoordinates()).map(Point::of).toList();
+    List<Point> points = java.util.Arrays.stream(ring.getCoordinates()).map(Point::of).toList();
     Shape strip = PathStrip.centred(Line.through(points), Length.metres(1));
     for (Point corner : strip.parts().get(0).corners()) {
       double awayM = ring.distance(Overlay.FACTORY.createPoint(corner.coordinate()));
@@ -193,11 +191,9 @@ class OffsetsTest {
   @Test
   void grown_finePolygon_isNotSimplified() {
     Geometry ring =
-        Overlay.roundBuffer(
-            Overlay.FACTORY.createPoint(Point.metres(0, 0).coordinate()), 100, 180);
+        Overlay.roundBuffer(Overlay.FACTORY.createPoint(Point.metres(0, 0).coordinate()), 100, 180);
     assertEquals(7852.98, BufferOp.bufferOp(ring, -50, new BufferParameters()).getArea(), 0.01);
-    double inset =
-        Inset.of(Shape.of(ring), Length.metres(50)).get(0).area().squareMetres();
+    double inset = Inset.of(Shape.of(ring), Length.metres(50)).get(0).area().squareMetres();
     // A regular 720-gon about r 100 shrunk by 50: apothem 100 cos(π/720) − 50.
     double apothem = 100 * Math.cos(Math.PI / 720) - 50;
     assertEquals(720 * apothem * apothem * Math.tan(Math.PI / 720), inset, 1e-3);

@@ -60,9 +60,7 @@ class SetbacksTest {
     List<Point> ring = rectangleFt(60, 120);
     List<Setbacks.Side> sides = Lots.sides(ring, List.of(25 * FT, 31 * FT, 20 * FT, 30 * FT));
     List<String> names =
-        Setbacks.culprits(Shape.polygon(ring), sides).stream()
-            .map(Setbacks.Side::name)
-            .toList();
+        Setbacks.culprits(Shape.polygon(ring), sides).stream().map(Setbacks.Side::name).toList();
     assertEquals(List.of("side 2", "side 4"), names);
   }
 
@@ -85,8 +83,7 @@ class SetbacksTest {
   @Test
   void buildable_reflexCorner_isSquareAndWithoutNotch() {
     List<Point> ring = ring(0, 0, 24, 0, 24, 12, 12, 12, 12, 24, 0, 24);
-    Shape free =
-        Setbacks.buildable(Shape.polygon(ring), Lots.sides(ring, List.of(2.0)));
+    Shape free = Setbacks.buildable(Shape.polygon(ring), Lots.sides(ring, List.of(2.0)));
     assertEquals(20 * 8 + 8 * 12, free.area().squareMetres(), 1e-5);
   }
 
@@ -123,8 +120,7 @@ class SetbacksTest {
     ring.add(Point.metres(c, 60));
     ring.add(Point.metres(-c, 60));
     List<Setbacks.Side> sides = new ArrayList<>();
-    sides.add(
-        new Setbacks.Side("front", chords, Optional.of(front), Length.feet(25)));
+    sides.add(new Setbacks.Side("front", chords, Optional.of(front), Length.feet(25)));
     List<Point> rest =
         List.of(front.end(), Point.metres(c, 60), Point.metres(-c, 60), front.start());
     for (int i = 0; i < 3; i++) {
