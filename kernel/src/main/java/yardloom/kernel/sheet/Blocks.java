@@ -15,6 +15,7 @@ final class Blocks {
   private static final double SWATCH_GAP_MM = 2.5;
   private static final double LEGEND_ROW_GAP_MM = 1.4;
   private static final double LEGEND_ITEM_MIN_MM = 38;
+  private static final int LONG_LEGEND = 6;
 
   private final Type type;
 
@@ -94,7 +95,9 @@ final class Blocks {
               longest,
               SWATCH_WIDTH_MM + 2 * SWATCH_GAP_MM + type.width(entry.text(), Type.BODY, false));
     }
-    int columns = (int) Math.max(1, Math.min(entries.size(), Math.floor(width / longest)));
+    // Long legends stand in two columns even where some texts then wrap.
+    int least = entries.size() > LONG_LEGEND && width >= 2 * LEGEND_ITEM_MIN_MM ? 2 : 1;
+    int columns = (int) Math.max(least, Math.min(entries.size(), Math.floor(width / longest)));
     double itemWidth = width / columns;
     int lines = (entries.size() + columns - 1) / columns;
     List<Stack.Row> rows = new ArrayList<>();

@@ -2,6 +2,10 @@ package yardloom.kernel.sheet;
 
 /** An upright rectangle on paper, millimetres, {@code y} down. */
 public record Box(double x, double y, double width, double height) {
+  static Box around(Xy middle, double width, double height) {
+    return new Box(middle.x() - width / 2, middle.y() - height / 2, width, height);
+  }
+
   public double right() {
     return x + width;
   }

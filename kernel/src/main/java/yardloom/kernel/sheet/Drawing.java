@@ -194,16 +194,14 @@ final class Drawing {
         at, lines, Math.max(Type.BODY, label.heightMm()), label.bold(), label.rank());
   }
 
-  private void labels(List<Waiting> waiting, List<Boolean> fixed) {
+  private void labels(List<Waiting> asked, List<Boolean> fixed) {
+    List<Waiting> waiting = new ArrayList<>();
     List<LabelPlacer.Request> requests = new ArrayList<>();
-    for (int i = 0; i < waiting.size(); i++) {
-      Waiting w = waiting.get(i);
-      double width = 0;
-      for (String line : w.lines()) {
-        width = Math.max(width, type.width(line, w.heightMm(), w.bold()));
-      }
-      double height = w.lines().size() * Type.pitch(w.heightMm());
-      requests.add(new LabelPlacer.Request(w.anchor(), width, height, w.rank(), fixed.get(i)));
+    for (int i = 0; i < asked.size(); i++) {
+      Waiting w = fixed.get(i) ? onFewestLines(asked.get(i)) : asked.get(i);
+      waiting.add(w);
+      requests.add(
+          new LabelPlacer.Request(w.anchor(), width(w), height(w), w.rank(), fixed.get(i)));
     }
     List<Optional<LabelPlacer.Spot>> spots = placer.place(requests);
     List<Ink> leaders = new ArrayList<>();
@@ -218,6 +216,30 @@ final class Drawing {
     }
     addGroup("leaders", "", leaders);
     addGroup("labels", "Labels", texts);
+  }
+
+  private double width(Waiting w) {
+    double width = 0;
+    for (String line : w.lines()) {
+      width = Math.max(width, type.width(line, w.heightMm(), w.bold()));
+    }
+    return width;
+  }
+
+  private static double height(Waiting w) {
+    return w.lines().size() * Type.pitch(w.heightMm());
+  }
+
+  /** In a flat shape one long line is read better than two that run over its edges. */
+  private Waiting onFewestLines(Waiting w) {
+    Waiting flat =
+        new Waiting(
+            w.anchor(), List.of(String.join(", ", w.lines())), w.heightMm(), w.bold(), w.rank());
+    return crossings(flat) < crossings(w) ? flat : w;
+  }
+
+  private int crossings(Waiting w) {
+    return placer.crossings(Box.around(w.anchor(), width(w), height(w)));
   }
 
   private static void set(Waiting w, LabelPlacer.Spot spot, List<Ink> leaders, List<Ink> texts) {

@@ -58,7 +58,7 @@ final class LabelPlacer {
   private final List<Quad> taken = new ArrayList<>();
   private final List<Segment> leaders = new ArrayList<>();
   private final List<Segment> lines = new ArrayList<>();
-  private STRtree index = new STRtree();
+  private STRtree index;
 
   LabelPlacer(Box area) {
     this.area = area;
@@ -78,14 +78,35 @@ final class LabelPlacer {
   /** A line of the drawing that labels had better not cross. */
   void avoid(Xy from, Xy to) {
     lines.add(new Segment(from, to));
+    index = null;
+  }
+
+  /** How many lines of the drawing run under {@code box}. */
+  int crossings(Box box) {
+    Envelope around = new Envelope(box.x(), box.right(), box.y(), box.bottom());
+    Quad quad = Quad.of(box);
+    int crossings = 0;
+    for (Object found : index().query(around)) {
+      Segment s = (Segment) found;
+      if (quad.crossedBy(s.from, s.to)) {
+        crossings++;
+      }
+    }
+    return crossings;
+  }
+
+  private STRtree index() {
+    if (index == null) {
+      index = new STRtree();
+      for (Segment s : lines) {
+        index.insert(new Envelope(s.from.x(), s.to.x(), s.from.y(), s.to.y()), s);
+      }
+    }
+    return index;
   }
 
   /** Places for {@code requests}, in their order; empty where the drawing is full. */
   List<Optional<Spot>> place(List<Request> requests) {
-    index = new STRtree();
-    for (Segment s : lines) {
-      index.insert(new Envelope(s.from.x(), s.to.x(), s.from.y(), s.to.y()), s);
-    }
     List<Optional<Spot>> spots = new ArrayList<>();
     List<Integer> order = new ArrayList<>();
     for (int i = 0; i < requests.size(); i++) {
@@ -169,8 +190,7 @@ final class LabelPlacer {
   }
 
   private static Box around(Request r, Xy middle) {
-    return new Box(
-        middle.x() - r.widthMm() / 2, middle.y() - r.heightMm() / 2, r.widthMm(), r.heightMm());
+    return Box.around(middle, r.widthMm(), r.heightMm());
   }
 
   private static Box beside(Request r, Xy direction, double gap) {
@@ -183,18 +203,5 @@ final class LabelPlacer {
     Quad quad = Quad.of(box);
     double own = quad.distance(anchor);
     return anchors.stream().allMatch(a -> a.equals(anchor) || quad.distance(a) > own);
-  }
-
-  private int crossings(Box box) {
-    Envelope around = new Envelope(box.x(), box.right(), box.y(), box.bottom());
-    Quad quad = Quad.of(box);
-    int crossings = 0;
-    for (Object found : index.query(around)) {
-      Segment s = (Segment) found;
-      if (quad.crossedBy(s.from, s.to)) {
-        crossings++;
-      }
-    }
-    return crossings;
   }
 }
