@@ -63,8 +63,10 @@ class KernelPaintersTest {
   @Test
   void setbackLine_rectangle_leavesTheBuildablePart() {
     Mark.Region region = (Mark.Region) paint("kernel.setback").get(0);
-    assertEquals(50 * 90 * 0.3048 * 0.3048, region.shape().area().in(
-        yardloom.kernel.unit.Unit.SQUARE_METRE), 1e-6);
+    assertEquals(
+        50 * 90 * 0.3048 * 0.3048,
+        region.shape().area().in(yardloom.kernel.unit.Unit.SQUARE_METRE),
+        1e-6);
   }
 
   /** The demo house stands 14 ft from both sides, 30 ft from the front, 54 ft from the rear. */
@@ -82,24 +84,21 @@ class KernelPaintersTest {
   void dimensions_distanceLines_areAsLongAsTheySay() {
     for (Mark mark : paint("kernel.dimensions")) {
       Mark.Dimension d = (Mark.Dimension) mark;
-      String text =
-          yardloom.kernel.draw.DimensionText.of(d.from().distance(d.to()), UnitSystem.US);
+      String text = yardloom.kernel.draw.DimensionText.of(d.from().distance(d.to()), UnitSystem.US);
       assertEquals(text, d.text());
     }
   }
 
   @Test
   void labels_beds_showTheirAreaInPlanUnits() {
-    List<String> texts =
-        paint("kernel.labels").stream().map(m -> ((Mark.Label) m).text()).toList();
+    List<String> texts = paint("kernel.labels").stream().map(m -> ((Mark.Label) m).text()).toList();
     assertTrue(texts.contains("Bed 1\n80\u00a0sq ft"), texts.toString());
   }
 
   @Test
   void findings_withGround_areNumberedAsListed() {
     Shape ground = Shape.rectangle(Point.metres(0, 0), Length.metres(1), Length.metres(1));
-    Finding plain =
-        Finding.of("kernel.a", Severity.ERROR, "bad", "mend it", Source.plan("plan"));
+    Finding plain = Finding.of("kernel.a", Severity.ERROR, "bad", "mend it", Source.plan("plan"));
     List<Mark> marks = FindingMarks.of(List.of(plain, plain.marking(ground)));
     assertEquals(2, marks.size());
     assertEquals("(2)", ((Mark.Label) marks.get(1)).text());

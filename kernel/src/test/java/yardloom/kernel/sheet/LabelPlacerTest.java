@@ -62,8 +62,7 @@ class LabelPlacerTest {
   }
 
   @Property(tries = 60)
-  void labels_withoutLeader_areNearestToTheirOwnPoint(
-      @ForAll("requests") List<Request> requests) {
+  void labels_withoutLeader_areNearestToTheirOwnPoint(@ForAll("requests") List<Request> requests) {
     List<Optional<Spot>> spots = new LabelPlacer(PAGE).place(requests);
     for (int i = 0; i < requests.size(); i++) {
       Request own = requests.get(i);

@@ -83,8 +83,7 @@ class PaperAndScaleTest {
   /** D-13: a 60 by 120 ft lot on A3. */
   @Test
   void largestFitting_lotOnA3_isOneToHundred() {
-    List<Scale> choices =
-        IntStream.of(500, 200, 100, 50).mapToObj(n -> Scale.metric(n)).toList();
+    List<Scale> choices = IntStream.of(500, 200, 100, 50).mapToObj(n -> Scale.metric(n)).toList();
     assertEquals(
         100,
         Scale.largestFitting(choices, 120 * FOOT, 60 * FOOT, 390, 277).orElseThrow().denominator());
@@ -93,8 +92,7 @@ class PaperAndScaleTest {
   /** D-14: the same on ANSI B with 16 by 10 in usable. */
   @Test
   void largestFitting_lotOnAnsiB_isTenFeetToTheInch() {
-    List<Scale> choices =
-        IntStream.of(10, 20, 30, 40).mapToObj(Scale::engineer).toList();
+    List<Scale> choices = IntStream.of(10, 20, 30, 40).mapToObj(Scale::engineer).toList();
     assertEquals(
         Scale.engineer(10),
         Scale.largestFitting(choices, 120 * FOOT, 60 * FOOT, 16 * 25.4, 10 * 25.4).orElseThrow());
@@ -113,8 +111,7 @@ class PaperAndScaleTest {
 
   @Test
   void largestFitting_nothingFits_isEmpty() {
-    assertTrue(
-        Scale.largestFitting(Scale.usual(UnitSystem.METRIC), 9000, 10, 300, 300).isEmpty());
+    assertTrue(Scale.largestFitting(Scale.usual(UnitSystem.METRIC), 9000, 10, 300, 300).isEmpty());
   }
 
   @Test

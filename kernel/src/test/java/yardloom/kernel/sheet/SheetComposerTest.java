@@ -92,8 +92,7 @@ class SheetComposerTest {
     SheetRequest request = DemoYard.request(paper, UnitSystem.US);
     Scale larger = Scale.of(48, UnitSystem.US);
     PlanException e =
-        assertThrows(
-            PlanException.class, () -> compose(request.withScale(Optional.of(larger))));
+        assertThrows(PlanException.class, () -> compose(request.withScale(Optional.of(larger))));
     assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
     assertTrue(e.getMessage().contains("1\" = 10'"), e.getMessage());
   }
@@ -115,8 +114,7 @@ class SheetComposerTest {
     SheetPlan empty =
         new SheetPlan(1, "site-plan", "Site plan", List.of(new Panel.SitePlan(Set.of())));
     assertThrows(
-        PlanException.class,
-        () -> compose(SheetRequest.of(empty, Paper.named("A3"), INFO)));
+        PlanException.class, () -> compose(SheetRequest.of(empty, Paper.named("A3"), INFO)));
   }
 
   @Test
@@ -135,8 +133,7 @@ class SheetComposerTest {
     for (int i = 0; i < set.size(); i++) {
       assertEquals(i + 1, set.get(i).number());
       String sheetOf = (i + 1) + " of " + set.size();
-      assertTrue(
-          InkAudit.texts(set.get(i)).stream().anyMatch(t -> t.content().equals(sheetOf)));
+      assertTrue(InkAudit.texts(set.get(i)).stream().anyMatch(t -> t.content().equals(sheetOf)));
     }
   }
 
@@ -223,8 +220,7 @@ class SheetComposerTest {
             Arbitraries.of(Mark.Anchor.values()))
         .as(
             (x, y, text, rank, anchor) ->
-                (Mark)
-                    new Mark.Label(Point.metres(x, y), text, 2.5, false, rank, anchor))
+                (Mark) new Mark.Label(Point.metres(x, y), text, 2.5, false, rank, anchor))
         .list()
         .ofMinSize(1)
         .ofMaxSize(120);
@@ -232,8 +228,7 @@ class SheetComposerTest {
 
   @Property(tries = 25)
   void labels_manyOnASmallSheet_areAllShownWithoutOverlap(@ForAll("labels") List<Mark> labels) {
-    Shape lot =
-        Shape.rectangle(Point.metres(0, 0), Length.metres(30), Length.metres(20));
+    Shape lot = Shape.rectangle(Point.metres(0, 0), Length.metres(30), Length.metres(20));
     List<Mark> marks = new ArrayList<>(labels);
     marks.add(0, new Mark.Region(lot, Palette.LOT, "lot"));
     SheetPlan plan =

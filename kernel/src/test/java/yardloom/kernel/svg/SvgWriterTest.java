@@ -76,8 +76,17 @@ class SvgWriterTest {
     String text = new String(demo(), StandardCharsets.UTF_8);
     for (String banned :
         List.of(
-            "<!DOCTYPE", "href", "vector-effect", "paint-order", "rgba(", "auto-start-reverse",
-            "opacity", "<style", "NaN", "Infinity", "role=")) {
+            "<!DOCTYPE",
+            "href",
+            "vector-effect",
+            "paint-order",
+            "rgba(",
+            "auto-start-reverse",
+            "opacity",
+            "<style",
+            "NaN",
+            "Infinity",
+            "role=")) {
       assertFalse(text.contains(banned), banned);
     }
     assertFalse(Pattern.compile("#[0-9a-f]{8}\"").matcher(text).find());
@@ -118,8 +127,7 @@ class SvgWriterTest {
   @Test
   void svg_markupInNames_isEscaped() throws Exception {
     PlanInfo info =
-        new PlanInfo(
-            "p", "A & B <script>\"x\"</script>", "\u0007", "", "", "", UnitSystem.US, "$");
+        new PlanInfo("p", "A & B <script>\"x\"</script>", "\u0007", "", "", "", UnitSystem.US, "$");
     SheetPlan plan =
         new SheetPlan(1, "n", "Notes", List.of(new Panel.Notes("T", List.of("1 < 2 & 3"))));
     byte[] svg = svg(sheet(SheetRequest.of(plan, Paper.named("A4"), info)));
