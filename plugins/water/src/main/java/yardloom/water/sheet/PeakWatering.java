@@ -6,7 +6,8 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
-import yardloom.water.calc.RunTime;
+import yardloom.water.calc.demand.WaterBudget;
+import yardloom.water.calc.drip.RunTime;
 import yardloom.water.model.DripRun;
 import yardloom.water.model.Months;
 
@@ -18,7 +19,7 @@ import yardloom.water.model.Months;
  */
 record PeakWatering(int month, Derived<TimeSpan> weekly) {
   /** Share of drip water that reaches the roots: what the model ordinance asks of drip at least. */
-  static final double EFFICIENCY = 0.81;
+  static final double EFFICIENCY = WaterBudget.DRIP_EFFICIENCY;
 
   private static final Source ORDINANCE =
       Source.read(

@@ -18,7 +18,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
-import yardloom.water.calc.NetNeed;
+import yardloom.water.calc.demand.NetNeed;
 import yardloom.water.model.MonthlyWeather;
 import yardloom.water.model.WaterKeys;
 

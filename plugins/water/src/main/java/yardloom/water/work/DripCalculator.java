@@ -18,9 +18,9 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.water.calc.DripLayout;
+import yardloom.water.calc.drip.ApplicationRate;
+import yardloom.water.calc.drip.DripLayout;
 import yardloom.water.model.DripChoice;
 import yardloom.water.model.DripRun;
 import yardloom.water.model.WaterKeys;
@@ -89,13 +89,11 @@ public final class DripCalculator implements Calculator {
             .from("outlets", outlets)
             .from("flow of one", choice.emitter(), line.place())
             .gives(choice.emitter().times(count));
-    double metresPerHour =
-        flow.value().during(TimeSpan.hours(1)).cubicMetres() / area.squareMetres();
     Derived<Length> rate =
         Derived.by("flow in one hour / bed area", RATE)
             .from("flow", flow)
             .from("bed area", area, bed.place())
-            .gives(Length.metres(metresPerHour));
+            .gives(ApplicationRate.perHour(flow.value(), area));
     Length header = choice.rowSpacing().times(rows.size() - 1);
     return new DripRun(
         bed.id(), line.place(), choice, rows, area, length, header, outlets, flow, rate);

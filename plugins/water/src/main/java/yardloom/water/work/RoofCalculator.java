@@ -16,7 +16,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Cited;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Volume;
-import yardloom.water.calc.RainYield;
+import yardloom.water.calc.rain.RainYield;
 import yardloom.water.data.RoofShares;
 
 /** Gives what each roof sheds by month. */

@@ -1,4 +1,4 @@
-package yardloom.water.calc;
+package yardloom.water.calc.et;
 
 /**
  * Reference evapotranspiration from temperatures alone, mm per day.

@@ -1,4 +1,4 @@
-package yardloom.water.calc;
+package yardloom.water.calc.drip;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +16,8 @@ import yardloom.kernel.unit.Length;
  * <p>References: common practice, no source.
  */
 public final class DripLayout {
+  private static final double ROUNDING_SLACK = 1e-6;
+
   private DripLayout() {}
 
   public static List<Line> rows(Shape bed, Length rowSpacing, Length outletSpacing) {
@@ -26,7 +28,9 @@ public final class DripLayout {
       return List.of();
     }
     LongAxis axis = LongAxis.of(bed);
-    long count = Math.max(1, Math.round(axis.width().ratioTo(rowSpacing)));
+    // A hair above the half, so that a bed and its turned copy have as many rows.
+    double rounded = Math.floor(axis.width().ratioTo(rowSpacing) + 0.5 + ROUNDING_SLACK);
+    double count = Math.max(1, rounded);
     Length first = axis.width().minus(rowSpacing.times(count - 1)).div(2);
     List<Line> rows = new ArrayList<>();
     for (int i = 0; i < count; i++) {
@@ -41,6 +45,6 @@ public final class DripLayout {
 
   /** Outlets of one row: the first half a spacing from its start. */
   public static int outlets(Length row, Length spacing) {
-    return (int) Math.floor(row.ratioTo(spacing) + 0.5 + 1e-9);
+    return (int) Math.floor(row.ratioTo(spacing) + 0.5 + ROUNDING_SLACK);
   }
 }

@@ -1,4 +1,4 @@
-package yardloom.water.calc;
+package yardloom.water.calc.rain;
 
 /**
  * The part of a month's rain that plants can use, in mm: the form that CROPWAT calls USDA Soil

@@ -1,4 +1,4 @@
-package yardloom.water.calc;
+package yardloom.water.calc.et;
 
 /**
  * The sun of one day above the atmosphere, at one latitude.

@@ -1,4 +1,4 @@
-package yardloom.water.calc;
+package yardloom.water.calc.demand;
 
 import yardloom.kernel.unit.Length;
 

@@ -1,4 +1,4 @@
-package yardloom.water.calc;
+package yardloom.water.calc.drip;
 
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;

@@ -1,4 +1,4 @@
-package yardloom.water.calc;
+package yardloom.water.calc.rain;
 
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;

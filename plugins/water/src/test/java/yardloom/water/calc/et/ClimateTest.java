@@ -1,17 +1,13 @@
-package yardloom.water.calc;
+package yardloom.water.calc.et;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import yardloom.facts.ClimateNormals;
 import yardloom.water.data.ClimateCatalogue;
 
-class ClimateAndRainTest {
+class ClimateTest {
   @ParameterizedTest
   @CsvFileSource(resources = "climates.csv", numLinesToSkip = 1)
   void shippedClimate_sumsToThePublishedYear(
@@ -25,12 +21,6 @@ class ClimateAndRainTest {
                 .average()
                 .orElseThrow();
     assertEquals(expected, found, tolerance, id);
-  }
-
-  @ParameterizedTest
-  @CsvFileSource(resources = "cropwat.csv", numLinesToSkip = 1)
-  void cropwat_ofMonthlyRain_isThePublishedForm(String id, double rainMm, double effectiveMm) {
-    assertEquals(effectiveMm, CropwatRain.effectiveMm(rainMm), 0.01, id);
   }
 
   @ParameterizedTest
@@ -50,13 +40,5 @@ class ClimateAndRainTest {
             ? SolarDay.of(Math.toRadians(latitude), day).radiationMm()
             : raMj * SolarDay.MM_PER_MJ;
     assertEquals(expected, Hargreaves.et0MmPerDay(meanC, maxC, minC, ra), tolerance, id);
-  }
-
-  @Property
-  void cropwat_liesBetweenZeroAndTheRain_andNeverFalls(
-      @ForAll @DoubleRange(min = 0, max = 900) double rainMm) {
-    double effective = CropwatRain.effectiveMm(rainMm);
-    assertTrue(effective >= 0 && effective <= rainMm + 1e-12);
-    assertTrue(CropwatRain.effectiveMm(rainMm + 1) >= effective);
   }
 }

@@ -1,0 +1,12 @@
+package yardloom.water.calc.pipe;
+
+/** A law of head loss in straight pipe. */
+public interface Friction {
+  /**
+   * Metres of head lost in one metre of pipe.
+   *
+   * @param flowM3s not negative
+   * @param diameterM inside diameter, above 0
+   */
+  double gradient(double flowM3s, double diameterM);
+}
