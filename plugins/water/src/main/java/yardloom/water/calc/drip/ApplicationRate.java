@@ -26,7 +26,6 @@ public final class ApplicationRate {
     if (area.squareMetres() <= 0) {
       throw new IllegalArgumentException("an application rate needs some area");
     }
-    return Length.metres(
-        flow.during(TimeSpan.hours(1)).cubicMetres() / area.squareMetres());
+    return Length.metres(flow.during(TimeSpan.hours(1)).cubicMetres() / area.squareMetres());
   }
 }

@@ -8,8 +8,8 @@ import yardloom.kernel.unit.TimeSpan;
  * How often to water, and by how much an uneven system runs longer.
  *
  * <p>References: common irrigation arithmetic (interval = held water × share allowed to dry ÷ daily
- * use); NRCS Conservation Practice Standard 441 slides for the wetted share; the multiplier 1/(0.4 +
- * 0.6 DU) is the Irrigation Association's, from memory.
+ * use); NRCS Conservation Practice Standard 441 slides for the wetted share; the multiplier 1/(0.4
+ * + 0.6 DU) is the Irrigation Association's, from memory.
  */
 public final class WateringPlan {
   private WateringPlan() {}

@@ -22,8 +22,7 @@ public final class CropCoefficient {
     if (heightM <= 0) {
       throw new IllegalArgumentException("crop height " + heightM + " m");
     }
-    return middle
-        + (0.04 * (windMs - 2) - 0.004 * (rhMin - 45)) * StrictMath.pow(heightM / 3, 0.3);
+    return middle + (0.04 * (windMs - 2) - 0.004 * (rhMin - 45)) * StrictMath.pow(heightM / 3, 0.3);
   }
 
   /** The coefficient of an ornamental planting: of its species, density and microclimate. */

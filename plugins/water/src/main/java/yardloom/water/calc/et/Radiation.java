@@ -45,7 +45,9 @@ public final class Radiation {
     double warm = StrictMath.pow(maxC + 273.16, 4);
     double cool = StrictMath.pow(minC + 273.16, 4);
     double ratio = clearSkyMj <= 0 ? 1 : Math.min(1, solarMj / clearSkyMj);
-    return STEFAN_BOLTZMANN * (warm + cool) / 2
+    return STEFAN_BOLTZMANN
+        * (warm + cool)
+        / 2
         * (0.34 - 0.14 * Math.sqrt(vapourKpa))
         * (1.35 * ratio - 0.35);
   }

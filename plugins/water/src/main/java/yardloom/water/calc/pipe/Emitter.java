@@ -1,8 +1,8 @@
 package yardloom.water.calc.pipe;
 
 /**
- * The flow of an outlet by head, q = k h^x: x about 0.5 in turbulent ones, 1 in laminar ones, near 0
- * in those that compensate pressure. No flow without head.
+ * The flow of an outlet by head, q = k h^x: x about 0.5 in turbulent ones, 1 in laminar ones, near
+ * 0 in those that compensate pressure. No flow without head.
  *
  * <p>References: [1] L. Rossman and others, EPANET 2.2 User Manual, US EPA, 2020, chapter 3,
  * emitters.

@@ -38,8 +38,7 @@ public final class FrictionFactor {
 
   /** Re 4000 to 10⁸, relative roughness to 0.05; within 3 percent of Colebrook. */
   public static double swameeJain(double reynolds, double relativeRoughness) {
-    double log =
-        StrictMath.log10(relativeRoughness / 3.7 + 5.74 / StrictMath.pow(reynolds, 0.9));
+    double log = StrictMath.log10(relativeRoughness / 3.7 + 5.74 / StrictMath.pow(reynolds, 0.9));
     return 0.25 / (log * log);
   }
 

@@ -5,8 +5,8 @@ package yardloom.water.calc.pipe;
  * second, which is 10.667 in metres.
  *
  * <p>For water of ordinary temperature in pipes of about 2 inches and more. In dripline it gives
- * too little: 11 percent at 200 L/h in 14.5 mm with C = 140; use {@link DarcyWeisbach} there.
- * Other printed forms of the law differ by up to 1.6 percent.
+ * too little: 11 percent at 200 L/h in 14.5 mm with C = 140; use {@link DarcyWeisbach} there. Other
+ * printed forms of the law differ by up to 1.6 percent.
  *
  * <p>References: [1] L. Rossman and others, EPANET 2.2 User Manual, US EPA, 2020, Table 3.1; Table
  * 3.2 gives C = 140 to 150 for plastic.

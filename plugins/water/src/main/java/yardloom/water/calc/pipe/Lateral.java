@@ -4,8 +4,8 @@ package yardloom.water.calc.pipe;
  * A pipe with evenly spaced equal outlets, the first one spacing from its inlet, closed at its far
  * end.
  *
- * <p>Solved by marching from the far end to the inlet and bisecting on the far head, which converges
- * to double precision for any friction law. Heads are above the outlet, in metres.
+ * <p>Solved by marching from the far end to the inlet and bisecting on the far head, which
+ * converges to double precision for any friction law. Heads are above the outlet, in metres.
  *
  * <p>References: [1] stepwise method of drip handbooks; agrees with the EPANET engine to 5 digits.
  *

@@ -5,8 +5,9 @@ package yardloom.water.calc.pipe;
  *
  * <p>Flow variation grows with the number of outlets, so a search by halving finds it.
  *
- * <p>References: common practice, flow variation of 10 percent; I. P. Wu, An assessment of hydraulic
- * design of micro-irrigation systems, 1997 (10 to 20 percent give a uniformity of 98 to 95 percent).
+ * <p>References: common practice, flow variation of 10 percent; I. P. Wu, An assessment of
+ * hydraulic design of micro-irrigation systems, 1997 (10 to 20 percent give a uniformity of 98 to
+ * 95 percent).
  */
 public final class LongestRun {
   /** Runs are not sought beyond this many outlets. */
@@ -36,8 +37,7 @@ public final class LongestRun {
 
   private static double variation(Lateral p, int outlets, double inletHeadM) {
     Lateral run =
-        new Lateral(
-            outlets, p.spacingM(), p.diameterM(), p.risePerM(), p.friction(), p.emitter());
+        new Lateral(outlets, p.spacingM(), p.diameterM(), p.risePerM(), p.friction(), p.emitter());
     try {
       return run.solve(inletHeadM).variation();
     } catch (IllegalArgumentException e) {

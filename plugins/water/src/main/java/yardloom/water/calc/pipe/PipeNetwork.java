@@ -200,8 +200,7 @@ public final class PipeNetwork {
 
   private static double outletLoss(Emitter emitter, double flowM3s) {
     double power = 1 / emitter.exponent();
-    return Math.copySign(
-        StrictMath.pow(Math.abs(flowM3s) / emitter.coefficient(), power), flowM3s);
+    return Math.copySign(StrictMath.pow(Math.abs(flowM3s) / emitter.coefficient(), power), flowM3s);
   }
 
   private static double outletSlope(Emitter emitter, double flowM3s) {

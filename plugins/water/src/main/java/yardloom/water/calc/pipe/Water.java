@@ -10,8 +10,8 @@ import yardloom.kernel.unit.Temperature;
  * <p>Viscosity within 1 percent from 10 to 30 °C. Pressure at the density of 15 °C: a foot of water
  * is 0.433 psi.
  *
- * <p>References: [1] J. L. M. Poiseuille's viscosity formula, 1.79 × 10⁻⁶ / (1 + 0.03368 t + 0.00021
- * t²) m²/s (from memory; checked against the table of the R package hydraulics).
+ * <p>References: [1] J. L. M. Poiseuille's viscosity formula, 1.79 × 10⁻⁶ / (1 + 0.03368 t +
+ * 0.00021 t²) m²/s (from memory; checked against the table of the R package hydraulics).
  */
 public final class Water {
   /** At 20 °C, as the EPANET engine has it (1.1 × 10⁻⁵ ft²/s), square metres per second. */

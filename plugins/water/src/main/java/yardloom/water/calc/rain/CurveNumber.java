@@ -8,8 +8,8 @@ import yardloom.kernel.unit.Length;
  * Runoff of one storm by the curve number method.
  *
  * <p>S = 1000/CN − 10 inches; Q = (P − λS)² / (P + (1 − λ)S) above P = λS, else nothing. λ is 0.2
- * in the handbook; 0.05 is a later proposal for which S should be fitted anew. Valid for CN above
- * 0 up to 100; made for storms of a day on small catchments.
+ * in the handbook; 0.05 is a later proposal for which S should be fitted anew. Valid for CN above 0
+ * up to 100; made for storms of a day on small catchments.
  *
  * <p>Runoff is not linear in CN: where roofs and lawns mix, add the runoff of each instead of
  * averaging their numbers.

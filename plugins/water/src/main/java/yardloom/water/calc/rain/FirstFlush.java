@@ -17,8 +17,7 @@ import yardloom.kernel.unit.Volume;
 public final class FirstFlush {
   /** Ten gallons over a thousand square feet, as a depth. */
   public static final Length LEAST =
-      Length.metres(
-          Volume.gallons(10).cubicMetres() / Area.squareFeet(1000).squareMetres());
+      Length.metres(Volume.gallons(10).cubicMetres() / Area.squareFeet(1000).squareMetres());
 
   private FirstFlush() {}
 

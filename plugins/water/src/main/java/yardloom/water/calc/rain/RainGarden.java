@@ -30,7 +30,9 @@ public final class RainGarden {
     return drained.times(sizeFactor);
   }
 
-  /** The depth for a slope in percent; empty on more than 12 percent, where another place is due. */
+  /**
+   * The depth for a slope in percent; empty on more than 12 percent, where another place is due.
+   */
   public static Optional<Depth> depth(double slopePercent) {
     if (slopePercent < 0) {
       throw new IllegalArgumentException("slope " + slopePercent + " percent");

@@ -64,8 +64,7 @@ public final class TankBehaviour {
               : Math.min(stored + inflow - yield, room);
       double spill = Math.max(0, stored + inflow - yield - kept);
       steps.add(
-          new Step(
-              Volume.cubicMetres(yield), Volume.cubicMetres(spill), Volume.cubicMetres(kept)));
+          new Step(Volume.cubicMetres(yield), Volume.cubicMetres(spill), Volume.cubicMetres(kept)));
       stored = kept;
     }
     return List.copyOf(steps);

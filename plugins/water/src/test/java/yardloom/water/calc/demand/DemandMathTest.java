@@ -31,7 +31,13 @@ class DemandMathTest {
     "W-07, 43.5, 0.55, 1000, 0, 14833.5, 0.1",
   })
   void allowance_ofPublishedCases(
-      String id, double et, double factor, double all, double special, double expected, double tol) {
+      String id,
+      double et,
+      double factor,
+      double all,
+      double special,
+      double expected,
+      double tol) {
     assertEquals(expected, allowance(et, factor, all, special), tol, id);
   }
 
@@ -55,7 +61,8 @@ class DemandMathTest {
     double gallons =
         WaterBudget.use(Length.inches(51.1), 1, 0.71, Area.squareFeet(24_700)).gallons();
     assertEquals(1_102_177, gallons, 2); // W-03, industry page after the DWR example, read
-    double line = WaterBudget.use(Length.inches(43), 0.617 * 0.81, 0.81, Area.squareFeet(204)).gallons();
+    double line =
+        WaterBudget.use(Length.inches(43), 0.617 * 0.81, 0.81, Area.squareFeet(204)).gallons();
     assertEquals(3355.64, line, 0.05); // W-05, completed worksheet 2021, read
   }
 
@@ -64,9 +71,7 @@ class DemandMathTest {
   void allowance_lessRain() {
     Length et = WaterBudget.lessRain(Length.inches(51.1), Length.inches(11));
     assertEquals(
-        32_974.7,
-        WaterBudget.allowance(et, 0.55, Area.squareFeet(2000), Area.ZERO).gallons(),
-        0.5);
+        32_974.7, WaterBudget.allowance(et, 0.55, Area.squareFeet(2000), Area.ZERO).gallons(), 0.5);
   }
 
   @Test
@@ -109,8 +114,7 @@ class DemandMathTest {
   }
 
   private static double stress(Length total, double readyMm, double depletionMm) {
-    return SoilWater.stress(
-        total, Length.millimetres(readyMm), Length.millimetres(depletionMm));
+    return SoilWater.stress(total, Length.millimetres(readyMm), Length.millimetres(depletionMm));
   }
 
   private static double depleted(double mm, double useMm, double waterMm, Length total) {

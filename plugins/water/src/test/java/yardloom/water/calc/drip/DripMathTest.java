@@ -35,8 +35,7 @@ class DripMathTest {
       double expected,
       String unit) {
     Unit length = Unit.byWord(lengthUnit).orElseThrow();
-    Flow flow =
-        Flow.cubicMetresPerSecond(Unit.byWord(flowUnit).orElseThrow().toSi(outlet));
+    Flow flow = Flow.cubicMetresPerSecond(Unit.byWord(flowUnit).orElseThrow().toSi(outlet));
     Length rate =
         ApplicationRate.perHour(
             flow, Length.metres(length.toSi(row)), Length.metres(length.toSi(spacing)));
@@ -101,8 +100,7 @@ class DripMathTest {
   /** D-16: 1.5 in/ft held, 1 ft roots, half may dry, ETo 0.20 in × 0.8. */
   @Test
   void interval_andRunTime_ofALawn() {
-    double days =
-        WateringPlan.interval(1.5 / 12, Length.feet(1), 0.5, Length.inches(0.16)).days();
+    double days = WateringPlan.interval(1.5 / 12, Length.feet(1), 0.5, Length.inches(0.16)).days();
     assertEquals(4.69, days, 0.05);
     double minutes = RunTime.of(Length.inches(0.16 * 4), Length.inches(0.8), 0.85).minutes();
     assertEquals(56.5, minutes, 0.05);

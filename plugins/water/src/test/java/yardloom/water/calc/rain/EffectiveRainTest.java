@@ -24,8 +24,7 @@ class EffectiveRainTest {
   void steppedMethods_ofRain_giveThePublishedValue(
       String id, String method, double rain, String unit, double expected, double tolerance) {
     Unit of = Unit.byWord(unit).orElseThrow();
-    assertEquals(
-        expected, effective(method, Length.metres(of.toSi(rain))).in(of), tolerance, id);
+    assertEquals(expected, effective(method, Length.metres(of.toSi(rain))).in(of), tolerance, id);
   }
 
   private static Length effective(String method, Length rain) {
@@ -44,8 +43,7 @@ class EffectiveRainTest {
   void tr21_ofMonthlyRain_isThatOfStateCu(
       String id, double rainIn, double cropIn, double refillIn, double expected) {
     Length found =
-        Tr21Rain.effective(
-            Length.inches(rainIn), Length.inches(cropIn), Length.inches(refillIn));
+        Tr21Rain.effective(Length.inches(rainIn), Length.inches(cropIn), Length.inches(refillIn));
     assertEquals(expected, found.inches(), 0.001, id);
   }
 

@@ -32,8 +32,7 @@ class RunoffTest {
       double factor,
       double gallons,
       double tolerance) {
-    double ours =
-        RainYield.of(Area.squareFeet(areaSqft), Length.inches(rainIn), share).gallons();
+    double ours = RainYield.of(Area.squareFeet(areaSqft), Length.inches(rainIn), share).gallons();
     assertEquals(gallons, ours * factor / EXACT, tolerance, id);
     assertEquals(gallons, ours, gallons * 0.006, id + ": within 0.6 percent without it");
   }
@@ -72,8 +71,7 @@ class RunoffTest {
   /** SMACNA-type rule on gutter pages. */
   @Test
   void roofDrainage_ofPublishedCases() {
-    double flow =
-        RoofDrainage.flow(Area.squareFeet(1500), Length.inches(4)).gallonsPerMinute();
+    double flow = RoofDrainage.flow(Area.squareFeet(1500), Length.inches(4)).gallonsPerMinute();
     assertEquals(62.4, flow, 62.4 * 0.002);
     assertEquals(200, drained(1, 6), 1e-9);
     assertEquals(100, drained(1, 12), 1e-9);
@@ -83,8 +81,7 @@ class RunoffTest {
   }
 
   private static double drained(double squareInches, double inchesPerHour) {
-    return RoofDrainage.drained(
-            Area.squareFeet(squareInches / 144), Length.inches(inchesPerHour))
+    return RoofDrainage.drained(Area.squareFeet(squareInches / 144), Length.inches(inchesPerHour))
         .squareFeet();
   }
 
@@ -142,8 +139,7 @@ class RunoffTest {
   @Test
   void drawdownAndSwale() {
     assertEquals(24, RainGarden.drawdown(Length.inches(6), Length.inches(0.25)).hours(), 1e-9);
-    Volume swale =
-        RainGarden.swale(Length.feet(2), 3, Length.feet(0.5), Length.feet(40));
+    Volume swale = RainGarden.swale(Length.feet(2), 3, Length.feet(0.5), Length.feet(40));
     assertEquals(70, swale.cubicFeet(), 1e-9);
     assertEquals(523.6, swale.gallons(), 0.1);
   }

@@ -30,9 +30,7 @@ import yardloom.water.calc.rain.TankBehaviour.Step;
 
 class TankTest {
   private static final double[] RAIN_IN = {2, 1.5, 3, 2.5, 4, 3.5, 1, .5, 2, 3, 2.5, 2};
-  private static final double[] DEMAND = {
-    0, 0, 200, 600, 1200, 1800, 2000, 1800, 1000, 400, 0, 0
-  };
+  private static final double[] DEMAND = {0, 0, 200, 600, 1200, 1800, 2000, 1800, 1000, 400, 0, 0};
 
   private static List<Volume> gallons(double... values) {
     return Arrays.stream(values).mapToObj(Volume::gallons).toList();
@@ -124,9 +122,7 @@ class TankTest {
   void overfullStart_isRefused(Order order) {
     assertThrows(
         IllegalArgumentException.class,
-        () ->
-            TankBehaviour.run(
-                order, Volume.litres(10), Volume.litres(11), litres(1), litres(1)));
+        () -> TankBehaviour.run(order, Volume.litres(10), Volume.litres(11), litres(1), litres(1)));
   }
 
   /** BS 8515 as quoted by suppliers and TRCA's formula. */
