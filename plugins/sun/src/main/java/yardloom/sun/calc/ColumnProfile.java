@@ -7,15 +7,20 @@ import java.util.Arrays;
  * hide. Reused from cell to cell by one thread.
  *
  * <p>Intervals of one obstacle in one column are kept disjoint, so that an obstacle of several
- * bodies weakens the light once.
+ * bodies weakens the light once. All solid obstacles count as one.
  */
 final class ColumnProfile {
+  /** The number that all solid obstacles share. They are marked before all others. */
+  static final int SOLID = 0;
+
+  private static final int FIRST_ROOM = 6;
+
   private final HourColumns columns;
-  private final int room;
+  private int room = FIRST_ROOM;
   final int[] count;
-  final double[] low;
-  final double[] high;
-  final int[] who;
+  double[] low;
+  double[] high;
+  int[] who;
 
   private final double[] outlineLow;
   private final double[] outlineHigh;
@@ -27,14 +32,9 @@ final class ColumnProfile {
   private boolean[] facing = new boolean[32];
   private double[] seen = new double[32 * 4];
 
-  /**
-   * An empty profile.
-   *
-   * @param bodies how many bodies there are; no column can hold more intervals
-   */
-  ColumnProfile(HourColumns columns, int bodies) {
+  /** An empty profile. */
+  ColumnProfile(HourColumns columns) {
     this.columns = columns;
-    room = Math.max(1, bodies);
     count = new int[columns.count];
     low = new double[columns.count * room];
     high = new double[columns.count * room];
@@ -56,6 +56,15 @@ final class ColumnProfile {
 
   void clear() {
     Arrays.fill(count, columns.first, columns.last + 1, 0);
+  }
+
+  boolean hidesAny() {
+    for (int j = columns.first; j <= columns.last; j++) {
+      if (count[j] > 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   boolean[] facing(int faces) {
@@ -153,11 +162,22 @@ final class ColumnProfile {
   void hide(int j, double from, double to, int obstacle) {
     double lo = Math.max(from, columns.low[j]);
     double hi = Math.min(to, columns.high[j]);
+    int n = count[j];
+    int base = j * room;
+    if (obstacle != SOLID) {
+      // What full shade already covers need not be looked at again.
+      for (int i = base; i < base + n && who[i] == SOLID; i++) {
+        if (low[i] <= lo && lo < high[i]) {
+          lo = high[i];
+        }
+        if (low[i] < hi && hi <= high[i]) {
+          hi = low[i];
+        }
+      }
+    }
     if (!(lo < hi)) {
       return;
     }
-    int base = j * room;
-    int n = count[j];
     for (int i = n - 1; i >= 0 && who[base + i] == obstacle; i--) {
       if (low[base + i] <= hi && lo <= high[base + i]) {
         lo = Math.min(lo, low[base + i]);
@@ -169,9 +189,29 @@ final class ColumnProfile {
         i = n;
       }
     }
+    if (n == room) {
+      widen();
+      base = j * room;
+    }
     low[base + n] = lo;
     high[base + n] = hi;
     who[base + n] = obstacle;
     count[j] = n + 1;
+  }
+
+  private void widen() {
+    int wider = 2 * room;
+    double[] newLow = new double[columns.count * wider];
+    double[] newHigh = new double[columns.count * wider];
+    int[] newWho = new int[columns.count * wider];
+    for (int j = 0; j < columns.count; j++) {
+      System.arraycopy(low, j * room, newLow, j * wider, count[j]);
+      System.arraycopy(high, j * room, newHigh, j * wider, count[j]);
+      System.arraycopy(who, j * room, newWho, j * wider, count[j]);
+    }
+    low = newLow;
+    high = newHigh;
+    who = newWho;
+    room = wider;
   }
 }

@@ -25,6 +25,11 @@ public record Ground(double riseX, double riseY) {
     return new Ground(-slope * StrictMath.sin(onPlan), -slope * StrictMath.cos(onPlan));
   }
 
+  /** The slope along the fall, not negative. */
+  double steepest() {
+    return StrictMath.hypot(riseX, riseY);
+  }
+
   double heightM(double x, double y) {
     return riseX * x + riseY * y;
   }

@@ -1,7 +1,6 @@
 package yardloom.sun.calc;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,8 +11,9 @@ import yardloom.kernel.plan.ElementId;
  * Everything that can stand between a cell and the sun, ready for many cells. Immutable; may be
  * shared by threads.
  *
- * <p>Each obstacle keeps its number; number 0 is the distant horizon. Obstacles that let the same
- * shares of light pass by month have the same schedule; schedule 0 is solid.
+ * <p>Solid obstacles and the distant horizon share number 0 and come first; every other obstacle
+ * has its own. Obstacles that let the same shares of light pass by month have the same schedule;
+ * schedule 0 is solid.
  */
 public final class ShadeScene {
   /** No element: nobody's shade is left out. */
@@ -23,11 +23,9 @@ public final class ShadeScene {
 
   private final EquatorialFrame frame;
   private final Ground ground;
-  private final List<Body> bodies = new ArrayList<>();
-  private final List<Integer> owners = new ArrayList<>();
+  private final List<Standing> bodies = new ArrayList<>();
   private final int[] schedules;
   private final List<ElementId> elements = new ArrayList<>();
-  private final int[] elementOf;
   private final double[][] passes;
 
   /**
@@ -46,19 +44,24 @@ public final class ShadeScene {
     frame = new EquatorialFrame(latitudeRad, northRad);
     this.ground = ground;
     for (Body stretch : Horizons.of(frame, northRad, horizon)) {
-      add(stretch, 0);
+      add(stretch, ColumnProfile.SOLID, NOBODY);
     }
     Solids solids = new Solids(frame, ground);
+    for (Obstacle o : obstacles) {
+      if (o.passes().equals(SOLID)) {
+        solids.of(o).forEach(b -> add(b, ColumnProfile.SOLID, number(o.of())));
+      }
+    }
     Map<List<Double>, Integer> known = new LinkedHashMap<>();
     known.put(SOLID, 0);
     schedules = new int[obstacles.size() + 1];
-    elementOf = new int[obstacles.size() + 1];
-    elementOf[0] = NOBODY;
-    for (int i = 0; i < obstacles.size(); i++) {
-      int who = i + 1;
-      solids.of(obstacles.get(i)).forEach(b -> add(b, who));
-      elementOf[who] = number(obstacles.get(i).of());
-      schedules[who] = known.computeIfAbsent(obstacles.get(i).passes(), k -> known.size());
+    int others = 0;
+    for (Obstacle o : obstacles) {
+      if (!o.passes().equals(SOLID)) {
+        int who = ++others;
+        solids.of(o).forEach(b -> add(b, who, number(o.of())));
+        schedules[who] = known.computeIfAbsent(o.passes(), k -> known.size());
+      }
     }
     passes =
         known.keySet().stream()
@@ -81,10 +84,12 @@ public final class ShadeScene {
     return elements.indexOf(id);
   }
 
-  private void add(Body body, int who) {
-    bodies.add(body);
-    owners.add(who);
+  private void add(Body body, int who, int element) {
+    bodies.add(new Standing(body, who, element));
   }
+
+  /** A body, the number it is marked with, and the element it belongs to. */
+  private record Standing(Body body, int who, int element) {}
 
   EquatorialFrame frame() {
     return frame;
@@ -92,10 +97,6 @@ public final class ShadeScene {
 
   Ground ground() {
     return ground;
-  }
-
-  int bodyCount() {
-    return bodies.size();
   }
 
   int schedule(int who) {
@@ -120,25 +121,24 @@ public final class ShadeScene {
     double eyeY = frame.y(x, y, heightM);
     double eyeZ = frame.z(x, y, heightM);
     profile.clear();
-    for (int b = 0; b < bodies.size(); b++) {
-      int who = owners.get(b);
-      if (without == NOBODY || elementOf[who] != without) {
-        bodies.get(b).mark(eyeX, eyeY, eyeZ, profile, who);
+    for (Standing s : bodies) {
+      if (without == NOBODY || s.element() != without) {
+        s.body().mark(eyeX, eyeY, eyeZ, profile, s.who());
       }
     }
   }
 
-  /** Whether obstacle {@code who} hides any of the columns' open sky from a cell. */
-  boolean touches(int who, double x, double y, double heightM, ColumnProfile profile) {
+  /** Whether an element hides any of the columns' open sky from a cell. */
+  boolean touches(int element, double x, double y, double heightM, ColumnProfile profile) {
     double eyeX = frame.x(x, y, heightM);
     double eyeY = frame.y(x, y, heightM);
     double eyeZ = frame.z(x, y, heightM);
     profile.clear();
-    for (int b = 0; b < bodies.size(); b++) {
-      if (owners.get(b) == who) {
-        bodies.get(b).mark(eyeX, eyeY, eyeZ, profile, who);
+    for (Standing s : bodies) {
+      if (s.element() == element) {
+        s.body().mark(eyeX, eyeY, eyeZ, profile, s.who());
       }
     }
-    return Arrays.stream(profile.count).anyMatch(n -> n > 0);
+    return profile.hidesAny();
   }
 }

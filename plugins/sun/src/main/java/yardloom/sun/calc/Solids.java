@@ -11,13 +11,14 @@ import yardloom.kernel.geom.Shape;
  * The bodies that stand for an obstacle.
  *
  * <p>Prisms are cut into convex parts, cylinders are prisms of {@link #ROUND} sides of equal area,
- * roofs are the convex bodies of {@link Roofs}. What stands on the ground is carried far down, so
- * that no light passes under it on a slope. Heights count from the ground at the middle of the
+ * roofs are the convex bodies of {@link Roofs}. What stands on the ground is carried down below the
+ * lowest ground within {@value #REACH_M} m, so that no light passes under it on a slope. Heights count from the ground at the middle of the
  * footprint. Empty footprints and obstacles without height give no bodies.
  */
 final class Solids {
   static final int ROUND = 16;
-  private static final double ROOTS_M = 100;
+  private static final double ROOTS_M = 0.01;
+  private static final double REACH_M = 200;
 
   private final EquatorialFrame frame;
   private final Ground ground;
@@ -36,7 +37,7 @@ final class Solids {
     double groundM = ground.heightM(middle.x, middle.y);
     double baseM = obstacle.base().metres();
     double topM = groundM + obstacle.top().metres();
-    double bottomM = baseM == 0 ? groundM - ROOTS_M : groundM + baseM;
+    double bottomM = baseM == 0 ? groundM - ROOTS_M - REACH_M * ground.steepest() : groundM + baseM;
     return switch (obstacle.form()) {
       case PRISM -> prisms(obstacle.footprint(), bottomM, topM);
       case CYLINDER -> List.of(prism(circle(obstacle.footprint(), middle), bottomM, topM));

@@ -41,7 +41,7 @@ public final class SunEngine {
 
   /** Looks at many places one after the other; for one thread. */
   public final class Looker {
-    private final ColumnProfile profile = new ColumnProfile(columns, scene.bodyCount());
+    private final ColumnProfile profile = new ColumnProfile(columns);
     private final YearTally tally;
     private final DayTally days;
 

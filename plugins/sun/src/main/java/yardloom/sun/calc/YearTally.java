@@ -16,6 +16,9 @@ final class YearTally {
   private final int[] groupAtRank;
   private final int[] monthOfGroup;
   private final int groups;
+  private final int[] openRank;
+  private final long[] beforeSum;
+  private final long[] afterSum;
   private final long[] open;
   private final long[] openMorning;
   private int[][] morning = new int[4][SunYear.DAYS + 1];
@@ -25,8 +28,8 @@ final class YearTally {
   /**
    * A tally.
    *
-   * @param groupOfDay for each day of the year a group number from 0, or -1; the days of a group
-   *     lie in one month
+   * @param groupOfDay for each day of the year a group number from 0; the days of a group lie in
+   *     one month
    */
   YearTally(ShadeScene scene, SunYear year, HourColumns columns, int[] groupOfDay, int groups) {
     this.year = year;
@@ -38,18 +41,18 @@ final class YearTally {
     for (int r = 0; r < SunYear.DAYS; r++) {
       int day = year.dayAtRank(r);
       groupAtRank[r] = groupOfDay[day];
-      if (groupOfDay[day] >= 0) {
-        monthOfGroup[groupOfDay[day]] = SunYear.month(day);
-      }
+      monthOfGroup[groupOfDay[day]] = SunYear.month(day);
     }
+    beforeSum = new long[groups];
+    afterSum = new long[groups];
+    openRank = new int[columns.count];
     open = new long[groups];
     openMorning = new long[groups];
     for (int j = columns.first; j <= columns.last; j++) {
-      for (int r = year.rank(columns.low[j]); r < year.rank(columns.high[j]); r++) {
-        if (groupAtRank[r] >= 0) {
-          open[groupAtRank[r]]++;
-          openMorning[groupAtRank[r]] += isMorning(j) ? 1 : 0;
-        }
+      openRank[j] = year.rank(columns.low[j]);
+      for (int r = openRank[j]; r < year.rank(columns.high[j]); r++) {
+        open[groupAtRank[r]]++;
+        openMorning[groupAtRank[r]] += isMorning(j) ? 1 : 0;
       }
     }
   }
@@ -87,7 +90,8 @@ final class YearTally {
       into = isMorning(j) ? morning : evening;
     }
     for (int i = 0; i < segments.count; i++) {
-      int from = year.rank(segments.low[i]);
+      double low = segments.low[i];
+      int from = low == columns.low[j] ? openRank[j] : year.rank(low);
       int to = year.rank(segments.high[i]);
       into[segments.kind[i]][from]++;
       into[segments.kind[i]][to]--;
@@ -110,23 +114,34 @@ final class YearTally {
       morningHours[g] = openMorning[g];
     }
     for (int k = 0; k < usedKinds; k++) {
-      int before = 0;
-      int after = 0;
-      for (int r = 0; r < SunYear.DAYS; r++) {
-        before += morning[k][r];
-        after += evening[k][r];
-        int g = groupAtRank[r];
-        if (g >= 0 && (before | after) != 0) {
-          double loss = segments.loss(k, monthOfGroup[g]);
-          hours[g] -= (before + after) * loss;
-          morningHours[g] -= before * loss;
-        }
+      sumDays(k);
+      for (int g = 0; g < groups; g++) {
+        double loss = segments.loss(k, monthOfGroup[g]);
+        hours[g] -= (beforeSum[g] + afterSum[g]) * loss;
+        morningHours[g] -= beforeSum[g] * loss;
       }
     }
     for (int g = 0; g < groups; g++) {
       // Rounding of the shares can leave a dust below zero.
       hours[g] = Math.max(0, hours[g] * columns.stepHours);
       morningHours[g] = Math.max(0, morningHours[g] * columns.stepHours);
+    }
+  }
+
+  /** Adds up the shaded columns of a kind over the days of each group. */
+  private void sumDays(int k) {
+    Arrays.fill(beforeSum, 0);
+    Arrays.fill(afterSum, 0);
+    int[] am = morning[k];
+    int[] pm = evening[k];
+    int before = 0;
+    int after = 0;
+    for (int r = 0; r < SunYear.DAYS; r++) {
+      before += am[r];
+      after += pm[r];
+      int g = groupAtRank[r];
+      beforeSum[g] += before;
+      afterSum[g] += after;
     }
   }
 }

@@ -49,7 +49,7 @@ final class Scenes {
       ShadeScene scene, double declinationDeg, int columnsPerDay, double x, double y) {
     HourColumns columns =
         new HourColumns(scene.frame(), scene.ground(), columnsPerDay, Math.tan(0.42));
-    ColumnProfile profile = new ColumnProfile(columns, scene.bodyCount());
+    ColumnProfile profile = new ColumnProfile(columns);
     scene.mark(x, y, scene.ground().heightM(x, y), ShadeScene.NOBODY, profile);
     double tan = Math.tan(Math.toRadians(declinationDeg));
     return new DayTally(scene, columns, new double[] {tan}, new int[] {5}).of(profile, 0);
