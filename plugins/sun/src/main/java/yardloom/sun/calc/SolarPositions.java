@@ -1,6 +1,5 @@
 package yardloom.sun.calc;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
@@ -21,6 +20,8 @@ import yardloom.sun.model.SunPosition;
  * Applications, NREL/TP-560-34302, rev. 2008; as implemented by the library solarpositioning.
  */
 public final class SolarPositions {
+  private static final long DAY_MILLIS = 86_400_000;
+
   private SolarPositions() {}
 
   /** The sun's centre without refraction. */
@@ -56,6 +57,16 @@ public final class SolarPositions {
     return SPA.calculateSpaTimeDependentParts(utc, DeltaT.estimate(utc.toLocalDate()));
   }
 
+  /** The elevation of the sun's centre from geocentric declination and hour angle. */
+  static double geocentricElevationDeg(Instant at, double latitudeDeg, double longitudeDeg) {
+    SPA.SpaTimeDependent parts = timeParts(at);
+    return StrictMath.toDegrees(
+        DayLength.elevation(
+            StrictMath.toRadians(latitudeDeg),
+            StrictMath.toRadians(parts.deltaDegrees()),
+            StrictMath.toRadians(parts.nuDegrees() + longitudeDeg - parts.alphaDegrees())));
+  }
+
   /** The sun's geocentric declination. */
   public static double declinationDeg(Instant at) {
     return timeParts(at).deltaDegrees();
@@ -70,11 +81,8 @@ public final class SolarPositions {
   public static double equationOfTimeMinutes(Instant at) {
     SPA.SpaTimeDependent parts = timeParts(at);
     double greenwichHourAngle = parts.nuDegrees() - parts.alphaDegrees();
-    Duration sinceMidnight =
-        Duration.between(
-            at.atZone(ZoneOffset.UTC).toLocalDate().atStartOfDay(ZoneOffset.UTC),
-            at.atZone(ZoneOffset.UTC));
-    double meanHourAngle = sinceMidnight.toMillis() / 86_400_000.0 * 360 - 180;
+    double dayShare = Math.floorMod(at.toEpochMilli(), DAY_MILLIS) / (double) DAY_MILLIS;
+    double meanHourAngle = dayShare * 360 - 180;
     double differenceDeg = StrictMath.IEEEremainder(greenwichHourAngle - meanHourAngle, 360);
     return differenceDeg * 4;
   }
@@ -91,7 +99,7 @@ public final class SolarPositions {
       double hourAngleDeg =
           StrictMath.IEEEremainder(parts.nuDegrees() + longitudeDeg - parts.alphaDegrees(), 360);
       // The sun's hour angle grows by 360° in a solar day.
-      at = at.minusMillis(StrictMath.round(hourAngleDeg / 360 * 86_400_000));
+      at = at.minusMillis(StrictMath.round(hourAngleDeg / 360 * DAY_MILLIS));
     }
     return at;
   }
