@@ -13,9 +13,9 @@ import yardloom.sun.model.DayEvents;
  * Sunrise, meridian transit and sunset of a civil day, to a second.
  *
  * <p>Rise and set are found by halving between the meridian and the midnights of the same passage,
- * so they belong to the local day at every longitude. Methods that work on the UT day and wrap times
- * into it return the sunset of the evening before for places far west, such as 17:20:19 for Golden,
- * Colorado, on 17 October 2003, where the sun sets at 17:18:51.
+ * so they belong to the local day at every longitude. Methods that work on the UT day and wrap
+ * times into it return the sunset of the evening before for places far west, such as 17:20:19 for
+ * Golden, Colorado, on 17 October 2003, where the sun sets at 17:18:51.
  *
  * <p>Declination and hour angle are geocentric, as in published tables. References: see {@link
  * SolarPositions}.

@@ -12,8 +12,9 @@ import yardloom.kernel.geom.Shape;
  *
  * <p>Prisms are cut into convex parts, cylinders are prisms of {@link #ROUND} sides of equal area,
  * roofs are the convex bodies of {@link Roofs}. What stands on the ground is carried down below the
- * lowest ground within {@value #REACH_M} m, so that no light passes under it on a slope. Heights count from the ground at the middle of the
- * footprint. Empty footprints and obstacles without height give no bodies.
+ * lowest ground within {@value #REACH_M} m, so that no light passes under it on a slope. Heights
+ * count from the ground at the middle of the footprint. Empty footprints and obstacles without
+ * height give no bodies.
  */
 final class Solids {
   static final int ROUND = 16;

@@ -46,8 +46,7 @@ final class BenchScene {
   }
 
   static Grid grid(double cellM) {
-    return new Grid(
-        0, 0, cellM, (int) Math.round(40 / cellM), (int) Math.round(25 / cellM));
+    return new Grid(0, 0, cellM, (int) Math.round(40 / cellM), (int) Math.round(25 / cellM));
   }
 
   ShadeScene scene() {
@@ -63,8 +62,7 @@ final class BenchScene {
         new Obstacle(
             new ElementId(ElementKind.STRUCTURE, name),
             Form.PRISM,
-            Shape.rectangle(
-                Point.metres(x0, y0), Length.metres(x1 - x0), Length.metres(y1 - y0)),
+            Shape.rectangle(Point.metres(x0, y0), Length.metres(x1 - x0), Length.metres(y1 - y0)),
             Length.ZERO,
             Length.metres(top),
             Collections.nCopies(12, 0.0)));
@@ -73,8 +71,7 @@ final class BenchScene {
 
   private void crown(String name, double x, double y, double radius, double base, double top) {
     obstacles.add(tree(name, x, y, radius, base, top));
-    blockers.add(
-        new BruteForce.Crown(x, y, (base + top) / 2, radius, (top - base) / 2, DECIDUOUS));
+    blockers.add(new BruteForce.Crown(x, y, (base + top) / 2, radius, (top - base) / 2, DECIDUOUS));
   }
 
   static Obstacle tree(String name, double x, double y, double radius, double base, double top) {

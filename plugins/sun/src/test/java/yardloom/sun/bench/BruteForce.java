@@ -81,7 +81,8 @@ final class BruteForce {
   private final Blocker[] blockers;
   private final double stepHours;
 
-  BruteForce(double latitudeDeg, double longitudeDeg, int year, int stepMinutes, List<Blocker> all) {
+  BruteForce(
+      double latitudeDeg, double longitudeDeg, int year, int stepMinutes, List<Blocker> all) {
     blockers = all.toArray(new Blocker[0]);
     stepHours = stepMinutes / 60.0;
     Instant start =
@@ -98,8 +99,7 @@ final class BruteForce {
           double e = Math.toRadians(sun.elevationDeg());
           double a = Math.toRadians(sun.azimuthDeg());
           moments.add(
-              new Moment(
-                  Math.cos(e) * Math.sin(a), Math.cos(e) * Math.cos(a), Math.sin(e), month));
+              new Moment(Math.cos(e) * Math.sin(a), Math.cos(e) * Math.cos(a), Math.sin(e), month));
         }
       }
     }

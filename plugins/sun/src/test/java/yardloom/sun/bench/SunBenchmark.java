@@ -12,8 +12,7 @@ import yardloom.sun.model.Grid;
  * main method in a fresh JVM.
  */
 public final class SunBenchmark {
-  private static final DayGroups GROUPS =
-      DayGroups.season(MonthDay.of(4, 1), MonthDay.of(9, 30));
+  private static final DayGroups GROUPS = DayGroups.season(MonthDay.of(4, 1), MonthDay.of(9, 30));
 
   private SunBenchmark() {}
 

@@ -34,7 +34,8 @@ class CivilDayTest {
         new CivilDay(latitude, longitude, Horizon.UPPER_LIMB).on(LocalDate.parse(date), zone));
   }
 
-  private static void assertNear(LocalTime expected, ZonedDateTime found, long seconds, String why) {
+  private static void assertNear(
+      LocalTime expected, ZonedDateTime found, long seconds, String why) {
     long off = Duration.between(expected, found.toLocalTime()).getSeconds();
     assertTrue(Math.abs(off) <= seconds, why + ": expected " + expected + ", got " + found);
   }
@@ -109,12 +110,7 @@ class CivilDayTest {
 
   /** C24: length of the longest and shortest day of 2020, upper limb. */
   @ParameterizedTest(name = "C24 at {0}°")
-  @CsvSource({
-    "30, 14:05, 10:13",
-    "40, 15:01, 09:20",
-    "50, 16:22, 08:04",
-    "60, 18:52, 05:52"
-  })
+  @CsvSource({"30, 14:05, 10:13", "40, 15:01, 09:20", "50, 16:22, 08:04", "60, 18:52, 05:52"})
   void solsticeDays_haveKnownLength(double latitude, LocalTime june, LocalTime december) {
     assertEquals(june.toSecondOfDay(), lengthSeconds(latitude, "2020-06-20"), 60);
     assertEquals(december.toSecondOfDay(), lengthSeconds(latitude, "2020-12-21"), 60);
@@ -147,7 +143,8 @@ class CivilDayTest {
         ordinary(GOLDEN_LATITUDE, GOLDEN_LONGITUDE, "2015-03-07", ZoneId.of("America/Denver"));
     RiseAndSet after =
         ordinary(GOLDEN_LATITUDE, GOLDEN_LONGITUDE, "2015-03-08", ZoneId.of("America/Denver"));
-    Duration later = Duration.between(before.sunrise().toLocalTime(), after.sunrise().toLocalTime());
+    Duration later =
+        Duration.between(before.sunrise().toLocalTime(), after.sunrise().toLocalTime());
     assertEquals(60 - 1.5, later.toSeconds() / 60.0, 0.3);
   }
 
@@ -175,7 +172,8 @@ class CivilDayTest {
     LocalDate date = LocalDate.of(2018, 1, 1).plusDays(day);
     ZoneId zone = ZoneOffset.ofHours((int) Math.round(longitude / 15));
     RiseAndSet ours = ordinary(latitude, longitude, date.toString(), zone);
-    SunTimes theirs = SunTimes.compute().on(date.atStartOfDay(zone)).at(latitude, longitude).execute();
+    SunTimes theirs =
+        SunTimes.compute().on(date.atStartOfDay(zone)).at(latitude, longitude).execute();
     assertNear(theirs.getRise().toLocalTime(), ours.sunrise(), 120, "sunrise on " + date);
     assertNear(theirs.getSet().toLocalTime(), ours.sunset(), 120, "sunset on " + date);
   }

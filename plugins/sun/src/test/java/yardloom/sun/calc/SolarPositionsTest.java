@@ -67,8 +67,7 @@ class SolarPositionsTest {
     Instant at = Instant.parse(utc);
     double lambda =
         SPA.calculateSpaTimeDependentParts(
-                at.atZone(ZoneOffset.UTC),
-                DeltaT.estimate(at.atZone(ZoneOffset.UTC).toLocalDate()))
+                at.atZone(ZoneOffset.UTC), DeltaT.estimate(at.atZone(ZoneOffset.UTC).toLocalDate()))
             .lambdaDegrees();
     // The sun moves 360° in 365.2422 days; near the solstices and equinoxes within 3 % of that.
     double offMinutes = Math.IEEEremainder(lambda - longitude, 360) * 365.2422 * 1440 / 360;
