@@ -1,0 +1,43 @@
+package yardloom.scripts.export;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+
+/** Writes a file beside its place and moves it there when it is complete. */
+final class WholeFile {
+  private WholeFile() {}
+
+  /** Fills a stream. */
+  interface Content {
+    void writeTo(OutputStream out) throws IOException;
+  }
+
+  /**
+   * @throws PlanException (FILE) if the file cannot be written; the old one is then still there
+   */
+  static void write(Path file, Content content) {
+    try {
+      Path folder = file.toAbsolutePath().getParent();
+      Path part = Files.createTempFile(folder, file.getFileName().toString(), ".part");
+      try {
+        try (OutputStream out = Files.newOutputStream(part)) {
+          content.writeTo(out);
+        }
+        Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+      } finally {
+        Files.deleteIfExists(part);
+      }
+    } catch (IOException e) {
+      PlanException problem =
+          new PlanException(
+              ProblemCode.FILE, "cannot write " + file + ": " + e.getMessage());
+      problem.initCause(e);
+      throw problem;
+    }
+  }
+}
