@@ -144,7 +144,7 @@ class SheetFilesTest {
       }
       String text = new PDFTextStripper().getText(document);
       assertTrue(text.contains("Kitchen garden on Elm Street"), text);
-      assertTrue(text.contains("120'-0\""), text);
+      assertTrue(text.contains("60'-0\""), text);
     }
   }
 
