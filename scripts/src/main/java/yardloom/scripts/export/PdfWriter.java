@@ -75,8 +75,7 @@ public final class PdfWriter {
       transcoder.configure(
           new DefaultConfigurationBuilder()
               .build(new ByteArrayInputStream(fonts().getBytes(StandardCharsets.UTF_8))));
-      transcoder.transcode(
-          new TranscoderInput(SvgDocuments.of(sheet)), new TranscoderOutput(out));
+      transcoder.transcode(new TranscoderInput(SvgDocuments.of(sheet)), new TranscoderOutput(out));
     } catch (TranscoderException | ConfigurationException e) {
       throw new IOException("the sheet " + sheet.id() + " cannot be set as PDF", e);
     }

@@ -37,8 +37,14 @@ public final class PngWriter {
     if (dpi < 1 || pixels > MOST_PIXELS) {
       throw new PlanException(
           ProblemCode.LIMIT,
-          "a picture of " + paper.name() + " at " + dpi + " dots per inch has " + pixels / 1_000_000
-              + " million dots; from 1 dot per inch up to " + MOST_PIXELS / 1_000_000
+          "a picture of "
+              + paper.name()
+              + " at "
+              + dpi
+              + " dots per inch has "
+              + pixels / 1_000_000
+              + " million dots; from 1 dot per inch up to "
+              + MOST_PIXELS / 1_000_000
               + " million dots are possible, so give fewer dots per inch or write PDF");
     }
     WholeFile.write(

@@ -16,7 +16,6 @@ final class SvgDocuments {
     ByteArrayOutputStream svg = new ByteArrayOutputStream();
     SvgWriter.write(sheet, svg);
     return new SAXSVGDocumentFactory(null)
-        .createDocument(
-            "file:/sheet.svg", new ByteArrayInputStream(svg.toByteArray()));
+        .createDocument("file:/sheet.svg", new ByteArrayInputStream(svg.toByteArray()));
   }
 }

@@ -34,8 +34,7 @@ final class WholeFile {
       }
     } catch (IOException e) {
       PlanException problem =
-          new PlanException(
-              ProblemCode.FILE, "cannot write " + file + ": " + e.getMessage());
+          new PlanException(ProblemCode.FILE, "cannot write " + file + ": " + e.getMessage());
       problem.initCause(e);
       throw problem;
     }
