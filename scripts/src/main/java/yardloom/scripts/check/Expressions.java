@@ -1,0 +1,338 @@
+package yardloom.scripts.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.codehaus.groovy.ast.ClassHelper;
+import org.codehaus.groovy.ast.ClassNode;
+import org.codehaus.groovy.ast.Parameter;
+import org.codehaus.groovy.ast.expr.BinaryExpression;
+import org.codehaus.groovy.ast.expr.BooleanExpression;
+import org.codehaus.groovy.ast.expr.CastExpression;
+import org.codehaus.groovy.ast.expr.ClosureExpression;
+import org.codehaus.groovy.ast.expr.ConstantExpression;
+import org.codehaus.groovy.ast.expr.Expression;
+import org.codehaus.groovy.ast.expr.GStringExpression;
+import org.codehaus.groovy.ast.expr.ListExpression;
+import org.codehaus.groovy.ast.expr.MapEntryExpression;
+import org.codehaus.groovy.ast.expr.MapExpression;
+import org.codehaus.groovy.ast.expr.MethodCallExpression;
+import org.codehaus.groovy.ast.expr.NotExpression;
+import org.codehaus.groovy.ast.expr.PropertyExpression;
+import org.codehaus.groovy.ast.expr.RangeExpression;
+import org.codehaus.groovy.ast.expr.TernaryExpression;
+import org.codehaus.groovy.ast.expr.UnaryMinusExpression;
+import org.codehaus.groovy.ast.expr.UnaryPlusExpression;
+import org.codehaus.groovy.ast.expr.VariableExpression;
+import org.codehaus.groovy.syntax.Token;
+import org.codehaus.groovy.syntax.Types;
+import yardloom.kernel.problem.Nearest;
+import yardloom.kernel.problem.ProblemCode;
+
+/**
+ * Translates raw expressions into fresh ones. Kinds of node that are not named here are refused, so
+ * nothing of the raw tree reaches the compiler.
+ */
+final class Expressions {
+  private static final Map<Integer, String> SIGNS =
+      Map.ofEntries(
+          Map.entry(Types.PLUS, "plus"),
+          Map.entry(Types.MINUS, "minus"),
+          Map.entry(Types.MULTIPLY, "multiply"),
+          Map.entry(Types.DIVIDE, "div"),
+          Map.entry(Types.MOD, "mod"),
+          Map.entry(Types.REMAINDER, "mod"),
+          Map.entry(Types.BITWISE_AND, "and"),
+          Map.entry(Types.LEFT_SHIFT, "leftShift"),
+          Map.entry(Types.COMPARE_EQUAL, "same"),
+          Map.entry(Types.COMPARE_NOT_EQUAL, "differ"),
+          Map.entry(Types.COMPARE_LESS_THAN, "less"),
+          Map.entry(Types.COMPARE_LESS_THAN_EQUAL, "atMost"),
+          Map.entry(Types.COMPARE_GREATER_THAN, "more"),
+          Map.entry(Types.COMPARE_GREATER_THAN_EQUAL, "atLeast"),
+          Map.entry(Types.COMPARE_TO, "order"),
+          Map.entry(Types.KEYWORD_IN, "within"),
+          Map.entry(Types.LEFT_SQUARE_BRACKET, "at"));
+
+  /** Members that are doors to Java, whatever they are asked of. */
+  static final Set<String> DOORS =
+      Set.of(
+          "class", "metaClass", "getClass", "getMetaClass", "setMetaClass", "owner", "delegate",
+          "thisObject", "binding", "properties", "this", "super", "call", "getProperty",
+          "setProperty", "invokeMethod");
+
+  private final Rewriter rewriter;
+  private final Report report;
+  private final Names names;
+  private final HostClasses host;
+
+  Expressions(Rewriter rewriter, Report report, Names names, HostClasses host) {
+    this.rewriter = rewriter;
+    this.report = report;
+    this.names = names;
+    this.host = host;
+  }
+
+  List<Expression> all(List<Expression> raw) {
+    List<Expression> made = new ArrayList<>();
+    raw.forEach(e -> made.add(translate(e)));
+    return made;
+  }
+
+  Expression translate(Expression raw) {
+    Class<?> kind = raw.getClass();
+    if (kind == ConstantExpression.class) {
+      return constant((ConstantExpression) raw);
+    } else if (kind == VariableExpression.class) {
+      return variable((VariableExpression) raw);
+    } else if (kind == MethodCallExpression.class) {
+      return rewriter.calls().translate((MethodCallExpression) raw, false);
+    } else if (kind == PropertyExpression.class) {
+      return property((PropertyExpression) raw);
+    } else if (kind == BinaryExpression.class) {
+      return binary((BinaryExpression) raw);
+    } else if (kind == GStringExpression.class) {
+      return text((GStringExpression) raw);
+    } else if (kind == ClosureExpression.class) {
+      return closure((ClosureExpression) raw);
+    } else if (kind == ListExpression.class) {
+      List<Expression> items = all(((ListExpression) raw).getExpressions());
+      return known(raw, new ListExpression(items));
+    } else if (kind == MapExpression.class) {
+      return map((MapExpression) raw);
+    } else if (kind == RangeExpression.class) {
+      return range((RangeExpression) raw);
+    } else if (kind == TernaryExpression.class) {
+      TernaryExpression t = (TernaryExpression) raw;
+      return Tree.at(
+          raw,
+          new TernaryExpression(
+              truth(t.getBooleanExpression()),
+              translate(t.getTrueExpression()),
+              translate(t.getFalseExpression())));
+    } else if (kind == NotExpression.class) {
+      return Tree.at(raw, new NotExpression(truth(((NotExpression) raw).getExpression())));
+    } else if (kind == BooleanExpression.class) {
+      return translate(((BooleanExpression) raw).getExpression());
+    } else if (kind == UnaryMinusExpression.class) {
+      Expression inner = translate(((UnaryMinusExpression) raw).getExpression());
+      return Tree.late(raw, Planned.Late.OPERATOR, "negative", List.of(inner));
+    } else if (kind == UnaryPlusExpression.class) {
+      return translate(((UnaryPlusExpression) raw).getExpression());
+    } else if (kind == CastExpression.class) {
+      return cast((CastExpression) raw);
+    }
+    return Forbidden.expression(raw, report, this);
+  }
+
+  /** Stands for an expression that already has a problem, so that it causes no second one. */
+  Expression hole(Expression raw) {
+    return Tree.host(raw, Tree.method(host.guard(), "hole"), List.of());
+  }
+
+  private Expression constant(ConstantExpression raw) {
+    Object value = raw.getValue();
+    if (value == null || value instanceof String || value instanceof Boolean) {
+      return Tree.constant(raw, value);
+    } else if (value instanceof Integer || value instanceof Double) {
+      return Tree.constant(raw, value);
+    } else if (value instanceof Float || value instanceof java.math.BigDecimal) {
+      // Decimals are doubles here: big decimals can grow without end.
+      double number = ((Number) value).doubleValue();
+      if (Double.isFinite(number)) {
+        return Tree.constant(raw, number);
+      }
+    }
+    report.add(
+        ProblemCode.FORBIDDEN,
+        raw,
+        "whole numbers go up to 2,147,483,647 and carry no letter; write a decimal, such as 3e9");
+    return hole(raw);
+  }
+
+  private Expression variable(VariableExpression raw) {
+    String name = raw.getName();
+    if (DOORS.contains(name)) {
+      report.add(ProblemCode.FORBIDDEN, raw, "`" + name + "` is not part of the plan language");
+      return hole(raw);
+    }
+    if (names.knows(name)) {
+      return known(raw, new VariableExpression(name));
+    }
+    rewriter.calls().unknownName(raw, name);
+    return hole(raw);
+  }
+
+  private Expression property(PropertyExpression raw) {
+    String name = raw.getPropertyAsString();
+    if (raw.isSafe() || raw.isSpreadSafe() || !(raw.getProperty() instanceof ConstantExpression)) {
+      report.add(
+          ProblemCode.FORBIDDEN,
+          raw,
+          raw.isSpreadSafe()
+              ? "`*.` is not part of the plan language; use collect { … }"
+              : raw.isSafe()
+                  ? "`?.` is not part of the plan language; test for null first"
+                  : "a computed name after the dot is not part of the plan language");
+      return hole(raw);
+    }
+    if (rewriter.calls().lacksComma(raw)) {
+      return hole(raw);
+    }
+    if (DOORS.contains(name) || name.contains("$")) {
+      report.add(
+          ProblemCode.FORBIDDEN,
+          raw.getProperty(),
+          "`" + name + "` is not part of the plan language");
+      return hole(raw);
+    }
+    if (isMath(raw.getObjectExpression()) && name.equals("PI")) {
+      return Tree.constant(raw, Math.PI);
+    }
+    List<Expression> receiver = List.of(translate(raw.getObjectExpression()));
+    return Tree.late(raw.getProperty(), Planned.Late.PROPERTY, name, receiver);
+  }
+
+  boolean isMath(Expression raw) {
+    return raw instanceof VariableExpression v && v.getName().equals("Math") && !names.knows("Math");
+  }
+
+  private Expression binary(BinaryExpression raw) {
+    int sign = raw.getOperation().getType();
+    if (sign == Types.LOGICAL_AND || sign == Types.LOGICAL_OR) {
+      return Tree.at(
+          raw,
+          new BinaryExpression(
+              truth(raw.getLeftExpression()),
+              Token.newSymbol(sign, raw.getLineNumber(), raw.getColumnNumber()),
+              truth(raw.getRightExpression())));
+    }
+    String name = SIGNS.get(sign);
+    if (name == null || raw.isSafe()) {
+      return Forbidden.operator(raw, report, this);
+    }
+    List<Expression> operands =
+        List.of(translate(raw.getLeftExpression()), translate(raw.getRightExpression()));
+    return Tree.late(raw, Planned.Late.OPERATOR, name, operands);
+  }
+
+  /** A condition as one plain boolean. */
+  BooleanExpression truth(Expression raw) {
+    Expression test =
+        Tree.host(raw, Tree.method(host.operators(), "truth"), List.of(translate(raw)));
+    return Tree.at(raw, new BooleanExpression(test));
+  }
+
+  /** Text with values in it becomes one plain text at once: nothing lazy stays behind. */
+  private Expression text(GStringExpression raw) {
+    Expression made = Tree.constant(raw, raw.getStrings().get(0).getValue());
+    for (int i = 0; i < raw.getValues().size(); i++) {
+      Expression value = raw.getValues().get(i);
+      if (value instanceof ClosureExpression) {
+        report.add(
+            ProblemCode.FORBIDDEN, value, "a closure in a text is not part of the plan language");
+      } else {
+        made = join(raw, made, translate(value));
+      }
+      if (i + 1 < raw.getStrings().size()) {
+        Object more = raw.getStrings().get(i + 1).getValue();
+        made = "".equals(more) ? made : join(raw, made, Tree.constant(raw, more));
+      }
+    }
+    return made;
+  }
+
+  private Expression join(Expression raw, Expression a, Expression b) {
+    return Tree.host(raw, Tree.method(host.operators(), "join"), List.of(a, b));
+  }
+
+  private Expression map(MapExpression raw) {
+    MapExpression made = new MapExpression();
+    for (MapEntryExpression entry : raw.getMapEntryExpressions()) {
+      Expression key = entry.getKeyExpression();
+      if (key instanceof ConstantExpression c && c.getValue() instanceof String) {
+        made.addMapEntryExpression(Tree.constant(key, c.getValue()), translate(entry.getValueExpression()));
+      } else {
+        report.add(
+            ProblemCode.FORBIDDEN, key, "the keys of a map in a plan are plain names or texts");
+        translate(entry.getValueExpression());
+      }
+    }
+    return known(raw, made);
+  }
+
+  /** A cast around a variable or literal, to what the typed pass knows of it. */
+  private static Expression known(Expression raw, Expression made) {
+    LateCast cast = Tree.at(raw, new LateCast(Tree.at(raw, made)));
+    cast.putNodeMetaData(Planned.class, new Planned.Variable());
+    return cast;
+  }
+
+  private Expression range(RangeExpression raw) {
+    if (raw.isExclusiveLeft()) {
+      report.add(ProblemCode.FORBIDDEN, raw, "a range includes its start; write 1..5 or 0..<5");
+      return hole(raw);
+    }
+    List<Expression> ends = new ArrayList<>(all(List.of(raw.getFrom(), raw.getTo())));
+    ends.add(Tree.constant(raw, !raw.isExclusiveRight()));
+    return Tree.late(raw, Planned.Late.OPERATOR, "range", ends);
+  }
+
+  private Expression cast(CastExpression raw) {
+    Expression inner = translate(raw.getExpression());
+    report.add(
+        ProblemCode.FORBIDDEN,
+        raw,
+        (raw.isCoerce() ? "`as`" : "a cast") + " is not part of the plan language");
+    return inner;
+  }
+
+  private Expression closure(ClosureExpression raw) {
+    names.open();
+    Parameter[] made = Parameter.EMPTY_ARRAY;
+    if (raw.getParameters() == null) {
+      made = null;
+    } else if (raw.getParameters().length == 0) {
+      names.declare("it");
+    } else {
+      made = parameters(raw.getParameters(), false);
+    }
+    Expression result =
+        Tree.at(raw, new ClosureExpression(made, rewriter.body(raw.getCode(), raw)));
+    names.close();
+    return result;
+  }
+
+  /** Checks and copies parameters, and declares them in the present frame. */
+  Parameter[] parameters(Parameter[] raw, boolean mustBeTyped) {
+    List<Parameter> made = new ArrayList<>();
+    for (Parameter p : raw) {
+      boolean plain = !p.hasInitialExpression() && p.getAnnotations().isEmpty();
+      if (!plain || p.isReceiver()) {
+        report.add(
+            ProblemCode.FORBIDDEN,
+            p,
+            "`" + p.getName() + "`: parameters have no default and no annotation in a plan");
+      }
+      if (mustBeTyped && p.isDynamicTyped()) {
+        report.add(
+            ProblemCode.FORBIDDEN,
+            p,
+            "`" + p.getName() + "` needs a type, such as int, Length, String or Shape");
+      }
+      Rewriter.checkName(report, p, p.getName());
+      ClassNode type =
+          p.isDynamicTyped() ? ClassHelper.dynamicType() : rewriter.type(p.getType(), p);
+      names.declare(p.getName());
+      made.add(Tree.at(p, new Parameter(type, p.getName())));
+    }
+    return made.toArray(new Parameter[0]);
+  }
+
+  String nearestName(String name, Set<String> more) {
+    java.util.TreeSet<String> known = new java.util.TreeSet<>(names.visible());
+    known.addAll(more);
+    return Nearest.hint(name, known);
+  }
+}

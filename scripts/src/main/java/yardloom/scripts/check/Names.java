@@ -1,0 +1,92 @@
+package yardloom.scripts.check;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.Set;
+import java.util.TreeSet;
+import yardloom.kernel.vocab.Scope;
+
+/** What is visible where: variables and the block each line stands in. */
+final class Names {
+  /** A block: its type and the variable that holds it in the rewritten script. */
+  record Block(Class<? extends Scope> type, String variable) {}
+
+  private static final class Frame {
+    final Set<String> variables = new HashSet<>();
+    /** Set when the frame is a block of a word. */
+    Block block;
+    /** A helper sees nothing outside it. */
+    boolean closed;
+  }
+
+  private final Deque<Frame> frames = new ArrayDeque<>();
+  private int blocks;
+
+  void open() {
+    frames.push(new Frame());
+  }
+
+  void openHelper() {
+    open();
+    frames.peek().closed = true;
+  }
+
+  Block openBlock(Class<? extends Scope> type) {
+    open();
+    frames.peek().block = new Block(type, "s$" + blocks++);
+    return frames.peek().block;
+  }
+
+  /** Opens a block that was opened before, under the same variable. */
+  void reopen(Block block) {
+    open();
+    frames.peek().block = block;
+  }
+
+  void close() {
+    frames.pop();
+  }
+
+  void declare(String name) {
+    frames.peek().variables.add(name);
+  }
+
+  boolean knows(String name) {
+    for (Frame frame : frames) {
+      if (frame.variables.contains(name)) {
+        return true;
+      }
+      if (frame.closed) {
+        return false;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a variable of that name exists outside the helper we are in. */
+  boolean hiddenByHelper(String name) {
+    return !knows(name) && frames.stream().anyMatch(f -> f.variables.contains(name));
+  }
+
+  Set<String> visible() {
+    Set<String> names = new TreeSet<>();
+    for (Frame frame : frames) {
+      names.addAll(frame.variables);
+      if (frame.closed) {
+        break;
+      }
+    }
+    return names;
+  }
+
+  Block innermost() {
+    return blocks().next();
+  }
+
+  /** The blocks around the present line, innermost first. */
+  Iterator<Block> blocks() {
+    return frames.stream().filter(f -> f.block != null).map(f -> f.block).iterator();
+  }
+}

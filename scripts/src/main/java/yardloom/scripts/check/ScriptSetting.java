@@ -1,0 +1,32 @@
+package yardloom.scripts.check;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import yardloom.kernel.vocab.Lexicon;
+
+/**
+ * What a script is read against.
+ *
+ * @param lexicon the words of the loaded plugins
+ * @param missing the shipped plugin that offers a word (block name, word) but is not loaded
+ * @param includes reads the scripts that this one includes
+ */
+record ScriptSetting(
+    Lexicon lexicon,
+    BiFunction<String, String, Optional<String>> missing,
+    Includes includes) {
+
+  /** Finds and compiles an included file. */
+  interface Includes {
+    /**
+     * The key under which the compiled file is kept, and the parameters it declares.
+     *
+     * @throws yardloom.kernel.problem.PlanException if there is no such file or it is not allowed
+     */
+    Included read(String name);
+  }
+
+  /** An included script. */
+  record Included(String key, List<String> parameters) {}
+}

@@ -1,0 +1,92 @@
+package yardloom.scripts.dsl;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.Problem;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.scripts.check.ScriptCompiler;
+
+/** Compiles a plan and all that it includes, before anything runs. */
+final class Compiling {
+  private final ScriptCompiler compiler;
+  private final Limits limits;
+  private final ScriptFiles folder;
+  private final Map<Path, ScriptCompiler.Compiled> done = new LinkedHashMap<>();
+  private final Map<String, String> files = new HashMap<>();
+  private final TreeSet<Problem> problems = new TreeSet<>();
+  private final Deque<Path> open = new ArrayDeque<>();
+
+  Compiling(ScriptCompiler compiler, Limits limits, Path plan) {
+    this.compiler = compiler;
+    this.limits = limits;
+    this.folder = ScriptFiles.around(plan);
+  }
+
+  /** Compiles {@code real}; {@code shown} is its name in messages. */
+  ScriptCompiler.Compiled compile(Path real, String shown) {
+    ScriptCompiler.Compiled earlier = done.get(real);
+    if (earlier != null) {
+      return earlier;
+    }
+    if (open.contains(real)) {
+      throw new PlanException(ProblemCode.CYCLE, "'" + shown + "' includes itself");
+    }
+    if (open.size() > limits.includeDepth()) {
+      throw new PlanException(
+          ProblemCode.LIMIT, "files include files more than " + limits.includeDepth() + " deep");
+    }
+    open.push(real);
+    String name = "plan" + files.size();
+    files.put(name, shown);
+    ScriptCompiler.Compiled made =
+        compiler.compile(
+            ScriptFiles.read(real, shown),
+            shown,
+            name,
+            wanted -> {
+              Path path = folder.included(wanted, real);
+              ScriptCompiler.Compiled part = compile(path, beside(shown, wanted));
+              return Map.entry(part.className(), part.parameters());
+            });
+    open.pop();
+    problems.addAll(made.problems());
+    done.put(real, made);
+    return made;
+  }
+
+  private static String beside(String shown, String wanted) {
+    String file = wanted.endsWith(".groovy") ? wanted : wanted + ".groovy";
+    return Path.of(shown).resolveSibling(file).normalize().toString();
+  }
+
+  List<Problem> problems() {
+    return List.copyOf(problems);
+  }
+
+  /** The parameters of the plan itself. */
+  List<String> parameters() {
+    return done.values().stream()
+        .filter(c -> c.className().equals("plan0"))
+        .findFirst()
+        .map(ScriptCompiler.Compiled::parameters)
+        .orElse(List.of());
+  }
+
+  /** The file of each compiled class. */
+  Map<String, String> files() {
+    return files;
+  }
+
+  Map<String, byte[]> classes() {
+    Map<String, byte[]> all = new HashMap<>();
+    done.values().forEach(c -> all.putAll(c.classes()));
+    return all;
+  }
+}

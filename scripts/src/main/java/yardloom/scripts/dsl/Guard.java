@@ -1,0 +1,46 @@
+package yardloom.scripts.dsl;
+
+import groovy.lang.Closure;
+import java.util.function.Consumer;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.vocab.Scope;
+
+/** Called by compiled scripts only: places of words, steps, blocks. */
+public final class Guard {
+  private Guard() {}
+
+  /** The scope as seen from a word's place; the word begins. */
+  public static Scope at(Scope scope, String file, int line, int column) {
+    SourceRef place = new SourceRef(file, line, column);
+    Meter meter = Meter.present();
+    meter.step();
+    meter.enter(place);
+    return scope.at(place);
+  }
+
+  /** The word that gave {@code result} has ended. */
+  public static Object leave(Object result) {
+    Meter.present().leave();
+    return result;
+  }
+
+  /** A word without result has ended. */
+  public static void left() {
+    Meter.present().leave();
+  }
+
+  /** One round of a loop, or one call of a helper or closure. */
+  public static void step() {
+    Meter.present().step();
+  }
+
+  /** A block as words take it. */
+  public static Consumer<Scope> block(Closure<?> body) {
+    return scope -> body.call(scope);
+  }
+
+  /** Stands where an expression had a problem; never reached, as such scripts do not run. */
+  public static Object hole() {
+    throw new IllegalStateException("a script with problems was run");
+  }
+}

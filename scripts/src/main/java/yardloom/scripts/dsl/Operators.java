@@ -1,0 +1,363 @@
+package yardloom.scripts.dsl;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Quantity;
+
+/**
+ * What the signs of the language do with numbers, texts, lists and maps.
+ *
+ * <p>Whole numbers are 32-bit and refuse to overflow; all other numbers are doubles, so that no
+ * calculation can grow without end. Lists hold at most 100,000 items, texts 100,000 characters.
+ */
+public final class Operators {
+  static final int MOST = 100_000;
+
+  private Operators() {}
+
+  private static boolean whole(Number a, Number b) {
+    return a instanceof Integer && b instanceof Integer;
+  }
+
+  private static Double finite(double value) {
+    if (!Double.isFinite(value)) {
+      throw new ArithmeticException("the result is no finite number");
+    }
+    return value;
+  }
+
+  public static Number plus(Number a, Number b) {
+    return whole(a, b)
+        ? (Number) Math.addExact(a.intValue(), b.intValue())
+        : finite(a.doubleValue() + b.doubleValue());
+  }
+
+  public static Number minus(Number a, Number b) {
+    return whole(a, b)
+        ? (Number) Math.subtractExact(a.intValue(), b.intValue())
+        : finite(a.doubleValue() - b.doubleValue());
+  }
+
+  public static Number multiply(Number a, Number b) {
+    return whole(a, b)
+        ? (Number) Math.multiplyExact(a.intValue(), b.intValue())
+        : finite(a.doubleValue() * b.doubleValue());
+  }
+
+  public static Double div(Number a, Number b) {
+    if (b.doubleValue() == 0) {
+      throw new ArithmeticException("a number cannot be divided by zero");
+    }
+    return finite(a.doubleValue() / b.doubleValue());
+  }
+
+  public static Number mod(Number a, Number b) {
+    if (b.doubleValue() == 0) {
+      throw new ArithmeticException("a number cannot be divided by zero");
+    }
+    return whole(a, b)
+        ? (Number) (a.intValue() % b.intValue())
+        : finite(a.doubleValue() % b.doubleValue());
+  }
+
+  public static Number negative(Number a) {
+    return a instanceof Integer i ? (Number) Math.negateExact(i) : finite(-a.doubleValue());
+  }
+
+  public static Double decimal(Number a) {
+    return a.doubleValue();
+  }
+
+  public static Double ratio(Object a, Object b) {
+    return ratioOf((Quantity<?>) a, (Quantity<?>) b);
+  }
+
+  private static double ratioOf(Quantity<?> a, Quantity<?> b) {
+    if (b.si() == 0) {
+      throw new ArithmeticException("a " + b.dimension().word() + " cannot be divided by zero");
+    }
+    return a.si() / b.si();
+  }
+
+  /** Whether a condition holds: not null, not zero, not empty. */
+  public static boolean truth(Object value) {
+    if (value instanceof Boolean b) {
+      return b;
+    } else if (value instanceof Number n) {
+      return n.doubleValue() != 0;
+    } else if (value instanceof String s) {
+      return !s.isEmpty();
+    } else if (value instanceof Collection<?> c) {
+      return !c.isEmpty();
+    } else if (value instanceof Map<?, ?> m) {
+      return !m.isEmpty();
+    }
+    return value != null;
+  }
+
+  public static Boolean same(Object a, Object b) {
+    if (a instanceof Number x && b instanceof Number y) {
+      return x.doubleValue() == y.doubleValue();
+    }
+    boolean containers = a instanceof Collection || a instanceof Map;
+    return a == b || a != null && b != null && !containers && a.equals(b);
+  }
+
+  public static Boolean differ(Object a, Object b) {
+    return !same(a, b);
+  }
+
+  @SuppressWarnings({"unchecked", "rawtypes"})
+  public static Integer order(Object a, Object b) {
+    if (a instanceof Number x && b instanceof Number y) {
+      return Double.compare(x.doubleValue(), y.doubleValue());
+    }
+    if (a == null || b == null || a.getClass() != b.getClass() || !(a instanceof Comparable)) {
+      throw new PlanException(
+          ProblemCode.WRONG_TYPE, "cannot compare " + kind(a) + " with " + kind(b));
+    }
+    return ((Comparable) a).compareTo(b);
+  }
+
+  public static Boolean less(Object a, Object b) {
+    return order(a, b) < 0;
+  }
+
+  public static Boolean more(Object a, Object b) {
+    return order(a, b) > 0;
+  }
+
+  public static Boolean atMost(Object a, Object b) {
+    return order(a, b) <= 0;
+  }
+
+  public static Boolean atLeast(Object a, Object b) {
+    return order(a, b) >= 0;
+  }
+
+  public static Boolean within(Object value, List<?> list) {
+    for (Object each : list) {
+      if (same(value, each)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  static String kind(Object value) {
+    if (value == null) {
+      return "nothing (null)";
+    } else if (value instanceof Number) {
+      return "a bare number";
+    } else if (value instanceof Quantity<?> q) {
+      return "a " + q.dimension().word();
+    } else if (value instanceof String) {
+      return "a text";
+    } else if (value instanceof Boolean) {
+      return "true or false";
+    } else if (value instanceof Collection) {
+      return "a list";
+    }
+    return value instanceof Map ? "a map" : "a " + value.getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT);
+  }
+
+  /** A text with a value behind it. */
+  public static String join(Object a, Object b) {
+    String left = text(a);
+    String right = text(b);
+    fits(left.length() + (long) right.length(), "characters in a text");
+    Meter.present().grow(left.length() + right.length());
+    return left + right;
+  }
+
+  static void fits(long size, String what) {
+    if (size > MOST) {
+      throw new PlanException(ProblemCode.LIMIT, "more than 100,000 " + what);
+    }
+  }
+
+  /** A value as a text shows it. */
+  static String text(Object value) {
+    StringBuilder made = new StringBuilder();
+    write(made, value, 0);
+    return made.toString();
+  }
+
+  private static void write(StringBuilder made, Object value, int depth) {
+    fits(made.length(), "characters in a text");
+    if (value instanceof String s) {
+      made.append(s);
+    } else if (value instanceof Double d) {
+      made.append(number(d));
+    } else if (value instanceof Collection<?> list) {
+      shallow(depth);
+      made.append('[');
+      String comma = "";
+      for (Object each : list) {
+        made.append(comma);
+        write(made, each, depth + 1);
+        comma = ", ";
+      }
+      made.append(']');
+    } else if (value instanceof Map<?, ?> map) {
+      shallow(depth);
+      made.append('[');
+      String comma = "";
+      for (Map.Entry<?, ?> each : map.entrySet()) {
+        made.append(comma).append(each.getKey()).append(':');
+        write(made, each.getValue(), depth + 1);
+        comma = ", ";
+      }
+      made.append(']');
+    } else if (value instanceof Quantity<?> q) {
+      made.append(number(q.si())).append(' ').append(symbol(q));
+    } else if (value instanceof Number || value instanceof Boolean || value == null) {
+      made.append(value);
+    } else {
+      made.append(kind(value));
+    }
+  }
+
+  private static void shallow(int depth) {
+    if (depth > 3) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, "a list of lists of lists is too deep to be shown as text");
+    }
+  }
+
+  private static String symbol(Quantity<?> q) {
+    String shown = q.toString();
+    int blank = shown.indexOf(' ');
+    return blank < 0 ? "" : shown.substring(blank + 1);
+  }
+
+  /** Twelve significant digits: enough for any plan, and free of binary noise. */
+  private static String number(double value) {
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(12)).stripTrailingZeros();
+    boolean plain = Math.abs(rounded.scale()) < 30;
+    return plain ? rounded.toPlainString() : Double.toString(value);
+  }
+
+  public static List<Object> both(List<?> a, List<?> b) {
+    fits((long) a.size() + b.size(), "items in a list");
+    Meter.present().grow(a.size() + b.size());
+    List<Object> made = new ArrayList<>(a);
+    made.addAll(b);
+    return made;
+  }
+
+  public static List<Object> with(List<?> a, Object item) {
+    return both(a, java.util.Collections.singletonList(item));
+  }
+
+  @SuppressWarnings("unchecked")
+  public static List<Object> append(List<?> list, Object item) {
+    if (item == list) {
+      throw new PlanException(ProblemCode.OUT_OF_RANGE, "a list cannot hold itself");
+    }
+    fits(list.size() + 1L, "items in a list");
+    changeable(list).add(item);
+    return (List<Object>) list;
+  }
+
+  @SuppressWarnings("unchecked")
+  private static List<Object> changeable(List<?> list) {
+    if (!(list instanceof ArrayList)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, "this list cannot be changed; make a new one with `+`");
+    }
+    return (List<Object>) list;
+  }
+
+  /** The item at an index from 0, or from -1 counting from the end. */
+  public static Object at(List<?> list, Integer index) {
+    return list.get(index(index, list.size(), "items"));
+  }
+
+  private static int index(int index, int size, String what) {
+    int real = index < 0 ? size + index : index;
+    if (real < 0 || real >= size) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "there is no place " + index + " among " + size + " " + what + "; the first is 0");
+    }
+    return real;
+  }
+
+  public static List<Object> slice(List<?> list, List<?> indices) {
+    List<Object> made = new ArrayList<>();
+    for (Object each : indices) {
+      made.add(at(list, place(each)));
+    }
+    Meter.present().grow(made.size());
+    return made;
+  }
+
+  private static Integer place(Object value) {
+    if (value instanceof Integer i) {
+      return i;
+    }
+    throw new PlanException(
+        ProblemCode.WRONG_TYPE, "a place in a list is a whole number; got " + kind(value));
+  }
+
+  public static Object set(List<?> list, Integer index, Object item) {
+    if (item == list) {
+      throw new PlanException(ProblemCode.OUT_OF_RANGE, "a list cannot hold itself");
+    }
+    changeable(list).set(index(index, list.size(), "items"), item);
+    return item;
+  }
+
+  public static Object get(Map<?, ?> map, String key) {
+    return map.get(key);
+  }
+
+  @SuppressWarnings("unchecked")
+  public static Object put(Map<?, ?> map, String key, Object value) {
+    if (value == map) {
+      throw new PlanException(ProblemCode.OUT_OF_RANGE, "a map cannot hold itself");
+    }
+    fits(map.size() + 1L, "entries in a map");
+    ((Map<Object, Object>) map).put(key, value);
+    return value;
+  }
+
+  public static String letter(String text, Integer index) {
+    int real = index(index, text.length(), "letters");
+    return text.substring(real, real + 1);
+  }
+
+  public static String letters(String text, List<?> indices) {
+    StringBuilder made = new StringBuilder();
+    indices.forEach(i -> made.append(letter(text, place(i))));
+    return made.toString();
+  }
+
+  /** Upwards only: {@code 1..0} is empty. */
+  public static List<Integer> range(Integer from, Integer to, Boolean inclusive) {
+    long size = Math.max(0, (long) to - from + (inclusive ? 1 : 0));
+    fits(size, "numbers in a range");
+    Meter.present().grow((int) size);
+    List<Integer> made = new ArrayList<>((int) size);
+    for (int i = 0; i < size; i++) {
+      made.add(from + i);
+    }
+    return made;
+  }
+
+  /** A copy to go through, so that a loop may change the list it goes through. */
+  public static List<Object> items(List<?> list) {
+    return new ArrayList<>(list);
+  }
+
+  public static List<Map.Entry<?, ?>> entries(Map<?, ?> map) {
+    return new ArrayList<>(map.entrySet());
+  }
+}

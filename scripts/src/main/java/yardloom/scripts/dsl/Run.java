@@ -1,0 +1,86 @@
+package yardloom.scripts.dsl;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Map;
+import java.util.TreeMap;
+import yardloom.kernel.plan.Draft;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.words.PlanScope;
+
+/** One run of a compiled script: its draft, and the values its parameters get. */
+final class Run {
+  private static final ThreadLocal<Run> PRESENT = new ThreadLocal<>();
+
+  /** Starts an included script. */
+  interface Starter {
+    PlanProgram start(String key);
+  }
+
+  private final Draft draft;
+  private final Starter starter;
+  private final Map<String, String> overrides;
+  /** The named values of the includes around us, innermost first; empty in the plan itself. */
+  private final Deque<Map<String, Object>> given = new ArrayDeque<>();
+
+  Run(Draft draft, Starter starter, Map<String, String> overrides) {
+    this.draft = draft;
+    this.starter = starter;
+    this.overrides = new TreeMap<>(overrides);
+  }
+
+  static Run present() {
+    return PRESENT.get();
+  }
+
+  void start(String key, SourceRef place) {
+    PRESENT.set(this);
+    try {
+      starter.start(key).run(new PlanScope(draft, place));
+    } finally {
+      PRESENT.remove();
+    }
+  }
+
+  Object param(SourceRef place, String name, Object fallback) {
+    if (!given.isEmpty()) {
+      Map<String, Object> values = given.peek();
+      return values.containsKey(name) ? matching(place, name, values.get(name), fallback) : fallback;
+    }
+    Object value = fallback;
+    if (overrides.containsKey(name)) {
+      try {
+        value = ParamText.read(name, overrides.get(name), fallback);
+      } catch (PlanException e) {
+        throw e.at(place);
+      }
+    }
+    draft.parameter(name, Operators.text(value));
+    return value;
+  }
+
+  private static Object matching(SourceRef place, String name, Object value, Object fallback) {
+    if (fallback instanceof Double && value instanceof Number n) {
+      return n.doubleValue();
+    }
+    if (value == null || value.getClass() != fallback.getClass()) {
+      throw new PlanException(
+          ProblemCode.WRONG_TYPE,
+          place,
+          "the parameter `" + name + "` needs " + Operators.kind(fallback) + "; the include gives "
+              + Operators.kind(value));
+    }
+    return value;
+  }
+
+  void include(SourceRef place, String key, Map<String, Object> values) {
+    Meter meter = Meter.present();
+    meter.enter(place);
+    given.push(values);
+    starter.start(key).run(new PlanScope(draft, place));
+    given.pop();
+    meter.leave();
+  }
+}

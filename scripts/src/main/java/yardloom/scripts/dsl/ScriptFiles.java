@@ -1,0 +1,78 @@
+package yardloom.scripts.dsl;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+
+/** Reads scripts, and keeps included ones below the folder of the plan. */
+final class ScriptFiles {
+  private static final long MAX_BYTES = 1 << 20;
+
+  private final Path root;
+
+  private ScriptFiles(Path root) {
+    this.root = root;
+  }
+
+  /** The folder tree that {@code plan} may include from. */
+  static ScriptFiles around(Path plan) {
+    try {
+      return new ScriptFiles(plan.toRealPath().getParent());
+    } catch (IOException e) {
+      throw new PlanException(
+          ProblemCode.FILE,
+          new SourceRef(plan.toString(), 0, 0),
+          "there is no file " + plan + " that can be read");
+    }
+  }
+
+  /** The real path of an included script, links followed. */
+  Path included(String name, Path from) {
+    String file = name.endsWith(".groovy") ? name : name + ".groovy";
+    if (!file.matches("[\\p{L}0-9_./-]+") || file.startsWith("/")) {
+      throw new PlanException(
+          ProblemCode.FORBIDDEN,
+          "`include` takes the plain name of a file below the plan's folder; got '" + name + "'");
+    }
+    try {
+      Path real = from.resolveSibling(file).toRealPath();
+      if (!real.startsWith(root)) {
+        throw new PlanException(
+            ProblemCode.FORBIDDEN, "'" + name + "' lies outside the plan's own folder");
+      }
+      if (!real.getFileName().toString().endsWith(".groovy") || !Files.isRegularFile(real)) {
+        throw new PlanException(ProblemCode.FORBIDDEN, "'" + name + "' is not a script file");
+      }
+      return real;
+    } catch (IOException | InvalidPathException e) {
+      throw new PlanException(
+          ProblemCode.FILE, "there is no file '" + file + "' in the plan's folder");
+    }
+  }
+
+  static String read(Path real, String shown) {
+    SourceRef place = new SourceRef(shown, 0, 0);
+    try {
+      if (Files.size(real) > MAX_BYTES) {
+        throw new PlanException(ProblemCode.LIMIT, place, "the file is larger than a script can be");
+      }
+      return StandardCharsets.UTF_8
+          .newDecoder()
+          .onMalformedInput(CodingErrorAction.REPORT)
+          .decode(ByteBuffer.wrap(Files.readAllBytes(real)))
+          .toString();
+    } catch (CharacterCodingException e) {
+      throw new PlanException(ProblemCode.FILE, place, "the file is not UTF-8 text");
+    } catch (IOException e) {
+      throw new PlanException(ProblemCode.FILE, place, "the file cannot be read");
+    }
+  }
+}
