@@ -39,7 +39,8 @@ final class Allowed {
     for (Class<?> type : ScriptTypes.values()) {
       add(type);
       for (Method method : type.getMethods()) {
-        if (ScriptTypes.allows(type, method.getName()) && method.getDeclaringClass() != Object.class) {
+        if (ScriptTypes.allows(type, method.getName())
+            && method.getDeclaringClass() != Object.class) {
           call(method);
           // The compiler names the receiver's own type where the method is inherited.
           calls.add(
@@ -61,14 +62,30 @@ final class Allowed {
     add(Scope.class);
     for (Class<?> type :
         List.of(
-            Object.class, String.class, Integer.class, Double.class, Boolean.class, Number.class,
-            List.class, Map.class, Map.Entry.class, java.util.ArrayList.class,
-            java.util.Iterator.class, Iterable.class, java.util.Collection.class, Void.class,
-            Class.class, Comparable.class,
-            yardloom.kernel.unit.Quantity.class, java.util.function.Consumer.class,
+            Object.class,
+            String.class,
+            Integer.class,
+            Double.class,
+            Boolean.class,
+            Number.class,
+            List.class,
+            Map.class,
+            Map.Entry.class,
+            java.util.ArrayList.class,
+            java.util.Iterator.class,
+            Iterable.class,
+            java.util.Collection.class,
+            Void.class,
+            Class.class,
+            Comparable.class,
+            yardloom.kernel.unit.Quantity.class,
+            java.util.function.Consumer.class,
             java.util.LinkedHashMap.class,
-            groovy.lang.Closure.class, groovy.lang.GroovyObject.class, groovy.lang.MetaClass.class,
-            groovy.lang.Reference.class, groovy.transform.Generated.class,
+            groovy.lang.Closure.class,
+            groovy.lang.GroovyObject.class,
+            groovy.lang.MetaClass.class,
+            groovy.lang.Reference.class,
+            groovy.transform.Generated.class,
             groovy.transform.Internal.class,
             java.beans.Transient.class,
             org.codehaus.groovy.runtime.GeneratedClosure.class,
@@ -115,7 +132,10 @@ final class Allowed {
     Map<String, Class<?>> all = new HashMap<>(classes);
     for (Class<?> hint :
         List.of(
-            FirstParam.class, SecondParam.class, FromString.class, MapEntryOrKeyValue.class,
+            FirstParam.class,
+            SecondParam.class,
+            FromString.class,
+            MapEntryOrKeyValue.class,
             SimpleType.class)) {
       all.put(hint.getName(), hint);
       for (Class<?> inner : hint.getDeclaredClasses()) {

@@ -23,8 +23,7 @@ final class Arguments {
   record Named(String name, Expression key, Expression value) {}
 
   /** The arguments of one call; a trailing closure is also the last of {@code positional}. */
-  record Given(
-      List<Expression> positional, List<Named> named, List<ClosureExpression> block) {}
+  record Given(List<Expression> positional, List<Named> named, List<ClosureExpression> block) {}
 
   private final Report report;
   private final SourceText source;
@@ -102,7 +101,9 @@ final class Arguments {
         positional.remove(positional.size() - 1);
         if (!takesBlock) {
           report.add(
-              ProblemCode.MISPLACED_WORD, given.block().get(0), "`" + word.name() + "` takes no block");
+              ProblemCode.MISPLACED_WORD,
+              given.block().get(0),
+              "`" + word.name() + "` takes no block");
         }
       }
       checkNames(word, given);
@@ -135,13 +136,21 @@ final class Arguments {
           report.add(
               ProblemCode.UNKNOWN_WORD,
               named.key(),
-              "`" + word.name() + "` has no option `" + named.name() + "`."
+              "`"
+                  + word.name()
+                  + "` has no option `"
+                  + named.name()
+                  + "`."
                   + Nearest.hint(named.name(), known)
-                  + (options.isEmpty() ? " It has none" : " It has: " + String.join(", ", options)));
+                  + (options.isEmpty()
+                      ? " It has none"
+                      : " It has: " + String.join(", ", options)));
           rewriter.expressions().translate(named.value());
         } else if (!seen.add(named.name())) {
           report.add(
-              ProblemCode.DUPLICATE, named.key(), "the option `" + named.name() + "` is given twice");
+              ProblemCode.DUPLICATE,
+              named.key(),
+              "the option `" + named.name() + "` is given twice");
         }
       }
     }
@@ -171,7 +180,13 @@ final class Arguments {
       report.add(
           ProblemCode.MISSING_OPTION,
           raw,
-          "`" + word.name() + "`: missing " + p.name() + " (" + p.help() + "). Write "
+          "`"
+              + word.name()
+              + "`: missing "
+              + p.name()
+              + " ("
+              + p.help()
+              + "). Write "
               + word.signature());
       return null;
     }
@@ -186,8 +201,13 @@ final class Arguments {
       report.add(
           ProblemCode.WRONG_TYPE,
           extra,
-          "`" + word.name() + "` takes " + wanted + (wanted == 1 ? " value" : " values")
-              + " by position" + options);
+          "`"
+              + word.name()
+              + "` takes "
+              + wanted
+              + (wanted == 1 ? " value" : " values")
+              + " by position"
+              + options);
     }
 
     private Expression checked(Word.Parameter p, Word word, Expression raw) {
@@ -198,9 +218,16 @@ final class Arguments {
         report.add(
             ProblemCode.UNKNOWN_WORD,
             raw,
-            "`" + word.name() + "`: " + p.name() + " cannot be '" + text + "'."
+            "`"
+                + word.name()
+                + "`: "
+                + p.name()
+                + " cannot be '"
+                + text
+                + "'."
                 + Nearest.hint(text, p.choices())
-                + " It can be: " + String.join(", ", p.choices()));
+                + " It can be: "
+                + String.join(", ", p.choices()));
       }
       return rewriter.expressions().translate(raw);
     }

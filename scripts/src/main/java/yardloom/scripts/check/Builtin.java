@@ -111,7 +111,9 @@ final class Builtin {
     ScriptSetting.Included included;
     try {
       included =
-          setting.includes().read((String) ((ConstantExpression) given.positional().get(0)).getValue());
+          setting
+              .includes()
+              .read((String) ((ConstantExpression) given.positional().get(0)).getValue());
     } catch (PlanException e) {
       report.addAll(e.at(report.place(raw)).problems());
       return rewriter.expressions().hole(raw);
@@ -130,9 +132,12 @@ final class Builtin {
         report.add(
             ProblemCode.UNKNOWN_WORD,
             named.key(),
-            "the included file has no parameter `" + named.name() + "`."
+            "the included file has no parameter `"
+                + named.name()
+                + "`."
                 + Nearest.hint(named.name(), included.parameters())
-                + " It has: " + String.join(", ", included.parameters()));
+                + " It has: "
+                + String.join(", ", included.parameters()));
       } else if (!seen.add(named.name())) {
         report.add(
             ProblemCode.DUPLICATE, named.key(), "the value `" + named.name() + "` is given twice");

@@ -59,13 +59,25 @@ final class ClassGate {
   /** Loops of Groovy's library whose closures the checker types. */
   private static final Set<String> LOOPS =
       Set.of(
-          "each", "eachWithIndex", "collect", "findAll", "find", "any", "every", "times", "upto",
+          "each",
+          "eachWithIndex",
+          "collect",
+          "findAll",
+          "find",
+          "any",
+          "every",
+          "times",
+          "upto",
           "downto");
 
   private static final Set<String> LOOP_RECEIVERS =
       Set.of(
-          "java/lang/Object", "java/lang/Iterable", "java/util/Collection", "java/util/List",
-          "java/util/Map", "java/lang/Number");
+          "java/lang/Object",
+          "java/lang/Iterable",
+          "java/util/Collection",
+          "java/util/List",
+          "java/util/Map",
+          "java/lang/Number");
 
   private static final String LIBRARY = "org/codehaus/groovy/runtime/DefaultGroovyMethods";
 
@@ -73,7 +85,8 @@ final class ClassGate {
       Set.of("groovy/lang/GroovyObject", "org/codehaus/groovy/runtime/GeneratedClosure");
 
   private static final Set<String> ANNOTATIONS =
-      Set.of("Lgroovy/transform/Generated;", "Lgroovy/transform/Internal;", "Ljava/beans/Transient;");
+      Set.of(
+          "Lgroovy/transform/Generated;", "Lgroovy/transform/Internal;", "Ljava/beans/Transient;");
 
   private final Allowed allowed;
   private final String prefix;
@@ -93,8 +106,7 @@ final class ClassGate {
   static boolean isListedLoop(MethodNode method) {
     return method.getDeclaringClass().getName().replace('.', '/').equals(LIBRARY)
         && LOOPS.contains(method.getName())
-        && LOOP_RECEIVERS.contains(
-            method.getParameters()[0].getType().getName().replace('.', '/'));
+        && LOOP_RECEIVERS.contains(method.getParameters()[0].getType().getName().replace('.', '/'));
   }
 
   private boolean own(String internal) {
@@ -213,7 +225,9 @@ final class ClassGate {
     @Override
     public void visitTypeInsn(int opcode, String type) {
       if (opcode == Opcodes.NEW) {
-        if (!own(type) && !type.equals("groovy/lang/Reference") && !type.equals("java/util/ArrayList")) {
+        if (!own(type)
+            && !type.equals("groovy/lang/Reference")
+            && !type.equals("java/util/ArrayList")) {
           faults.add("new " + type);
         }
       } else if (opcode == Opcodes.ANEWARRAY) {

@@ -11,7 +11,8 @@ final class CompilerWords {
   private static final Pattern RETURN =
       Pattern.compile("Cannot return value of type (.+) (?:for|on) .*?type (.+)");
   private static final Pattern NO_METHOD =
-      Pattern.compile("Cannot find matching method (.+?)#(\\w+|h\\$\\w+)\\((.*)\\).*", Pattern.DOTALL);
+      Pattern.compile(
+          "Cannot find matching method (.+?)#(\\w+|h\\$\\w+)\\((.*)\\).*", Pattern.DOTALL);
 
   private CompilerWords() {}
 
@@ -60,8 +61,7 @@ final class CompilerWords {
       case "boolean" -> "true or false";
       case "double" -> "a bare number";
       case "void", "Void" -> "nothing";
-      default ->
-          ScriptTypes.named(simple).map(TypeWords::a).orElse("a value of unknown type");
+      default -> ScriptTypes.named(simple).map(TypeWords::a).orElse("a value of unknown type");
     };
   }
 }

@@ -58,9 +58,22 @@ final class Expressions {
   /** Members that are doors to Java, whatever they are asked of. */
   static final Set<String> DOORS =
       Set.of(
-          "class", "metaClass", "getClass", "getMetaClass", "setMetaClass", "owner", "delegate",
-          "thisObject", "binding", "properties", "this", "super", "call", "getProperty",
-          "setProperty", "invokeMethod");
+          "class",
+          "metaClass",
+          "getClass",
+          "getMetaClass",
+          "setMetaClass",
+          "owner",
+          "delegate",
+          "thisObject",
+          "binding",
+          "properties",
+          "this",
+          "super",
+          "call",
+          "getProperty",
+          "setProperty",
+          "invokeMethod");
 
   private final Rewriter rewriter;
   private final Report report;
@@ -195,7 +208,9 @@ final class Expressions {
   }
 
   boolean isMath(Expression raw) {
-    return raw instanceof VariableExpression v && v.getName().equals("Math") && !names.knows("Math");
+    return raw instanceof VariableExpression v
+        && v.getName().equals("Math")
+        && !names.knows("Math");
   }
 
   private Expression binary(BinaryExpression raw) {
@@ -252,7 +267,8 @@ final class Expressions {
     for (MapEntryExpression entry : raw.getMapEntryExpressions()) {
       Expression key = entry.getKeyExpression();
       if (key instanceof ConstantExpression c && c.getValue() instanceof String) {
-        made.addMapEntryExpression(Tree.constant(key, c.getValue()), translate(entry.getValueExpression()));
+        made.addMapEntryExpression(
+            Tree.constant(key, c.getValue()), translate(entry.getValueExpression()));
       } else {
         report.add(
             ProblemCode.FORBIDDEN, key, "the keys of a map in a plan are plain names or texts");

@@ -102,7 +102,8 @@ final class LateCalls {
     if (TypeWords.isNumber(receiver)) {
       Optional<Method> unit = single(host.units(), getter);
       if (unit.isPresent() && yardloom.kernel.unit.Unit.byWord(name).isPresent()) {
-        return host(host.units(), getter, List.of(from), ClassHelper.make(unit.get().getReturnType()));
+        return host(
+            host.units(), getter, List.of(from), ClassHelper.make(unit.get().getReturnType()));
       }
       report.add(
           ProblemCode.UNKNOWN_WORD,
@@ -197,7 +198,9 @@ final class LateCalls {
       report.add(
           ProblemCode.WRONG_TYPE,
           call.call(),
-          "`" + call.name() + "` of a value of unknown type; declare its type, as in"
+          "`"
+              + call.name()
+              + "` of a value of unknown type; declare its type, as in"
               + " { Length x -> … } or List<Point> corners = []");
       return;
     }
@@ -205,7 +208,10 @@ final class LateCalls {
     report.add(
         ProblemCode.UNKNOWN_WORD,
         call.call(),
-        TypeWords.a(receiver) + " has no `" + call.name() + "`."
+        TypeWords.a(receiver)
+            + " has no `"
+            + call.name()
+            + "`."
             + Nearest.hint(call.name(), offers)
             + (offers.isEmpty() ? "" : " It has: " + String.join(", ", offers)));
   }

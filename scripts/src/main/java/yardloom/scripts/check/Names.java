@@ -15,8 +15,10 @@ final class Names {
 
   private static final class Frame {
     final Set<String> variables = new HashSet<>();
+
     /** Set when the frame is a block of a word. */
     Block block;
+
     /** A helper sees nothing outside it. */
     boolean closed;
   }

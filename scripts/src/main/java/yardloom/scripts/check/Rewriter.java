@@ -53,7 +53,11 @@ final class Rewriter {
   private final WordCalls calls;
   private final Map<String, MethodNode> helpers = new LinkedHashMap<>();
 
-  Rewriter(Report report, HostClasses host, ScriptSetting setting, ClassNode program,
+  Rewriter(
+      Report report,
+      HostClasses host,
+      ScriptSetting setting,
+      ClassNode program,
       SourceText source) {
     this.report = report;
     this.host = host;
@@ -82,9 +86,13 @@ final class Rewriter {
   void declareHelpers(List<MethodNode> raw) {
     for (MethodNode method : raw) {
       checkName(report, method, method.getName());
-      if (method.isStatic() || method.isAbstract() || !method.getAnnotations().isEmpty()
-          || method.getGenericsTypes() != null || method.getExceptions().length > 0
-          || (method.getModifiers() & SYNCHRONIZED) != 0 || (method.getModifiers() & NATIVE) != 0) {
+      if (method.isStatic()
+          || method.isAbstract()
+          || !method.getAnnotations().isEmpty()
+          || method.getGenericsTypes() != null
+          || method.getExceptions().length > 0
+          || (method.getModifiers() & SYNCHRONIZED) != 0
+          || (method.getModifiers() & NATIVE) != 0) {
         report.add(
             ProblemCode.FORBIDDEN,
             method,
@@ -110,7 +118,9 @@ final class Rewriter {
     made.add(Tree.at(raw, new Parameter(ClassHelper.make(PlanScope.class), block.variable())));
     made.addAll(List.of(expressions.parameters(raw.getParameters(), true)));
     ClassNode type =
-        ClassHelper.isDynamicTyped(raw.getReturnType()) ? ClassHelper.dynamicType() : type(raw.getReturnType(), raw);
+        ClassHelper.isDynamicTyped(raw.getReturnType())
+            ? ClassHelper.dynamicType()
+            : type(raw.getReturnType(), raw);
     if (type != ClassHelper.dynamicType() && type.getName().equals("java.lang.Object")) {
       type = ClassHelper.dynamicType();
     }
@@ -168,7 +178,8 @@ final class Rewriter {
 
   Statement call(ASTNode where, String guard) {
     return Tree.at(
-        where, new ExpressionStatement(Tree.host(where, Tree.method(host.guard(), guard), List.of())));
+        where,
+        new ExpressionStatement(Tree.host(where, Tree.method(host.guard(), guard), List.of())));
   }
 
   private Statement inFrame(Supplier<Statement> make) {
@@ -217,8 +228,7 @@ final class Rewriter {
     } else if (kind == DoWhileStatement.class) {
       DoWhileStatement s = (DoWhileStatement) raw;
       Statement loop = inFrame(() -> stepped(raw, s.getLoopBlock()));
-      return Tree.at(
-          raw, new DoWhileStatement(expressions.truth(s.getBooleanExpression()), loop));
+      return Tree.at(raw, new DoWhileStatement(expressions.truth(s.getBooleanExpression()), loop));
     } else if (kind == ReturnStatement.class) {
       Expression value = ((ReturnStatement) raw).getExpression();
       return Tree.at(raw, new ReturnStatement(expressions.translate(value)));
@@ -242,11 +252,11 @@ final class Rewriter {
       }
       Expression head = Tree.at(raw, new ClosureListExpression(made));
       return Tree.at(
-          raw, new ForStatement(ForStatement.FOR_LOOP_DUMMY, head, stepped(raw, raw.getLoopBlock())));
+          raw,
+          new ForStatement(ForStatement.FOR_LOOP_DUMMY, head, stepped(raw, raw.getLoopBlock())));
     }
     Expression over = expressions.translate(source);
-    Expression list =
-        Tree.late(source, Planned.Late.OPERATOR, "loop", List.of(over));
+    Expression list = Tree.late(source, Planned.Late.OPERATOR, "loop", List.of(over));
     Parameter[] variable = expressions.parameters(new Parameter[] {raw.getVariable()}, false);
     return Tree.at(raw, new ForStatement(variable[0], list, stepped(raw, raw.getLoopBlock())));
   }
@@ -321,8 +331,11 @@ final class Rewriter {
       report.add(
           Expressions.DOORS.contains(name) ? ProblemCode.FORBIDDEN : ProblemCode.UNKNOWN_WORD,
           target,
-          "`" + name + "` is not known here; a new name starts with `def`, as in def "
-              + name + " = …" );
+          "`"
+              + name
+              + "` is not known here; a new name starts with `def`, as in def "
+              + name
+              + " = …");
       return expressions.hole(raw);
     }
     if (target.getClass() == PropertyExpression.class
@@ -377,9 +390,7 @@ final class Rewriter {
             ? ClassHelper.dynamicType()
             : type(variable.getOriginType(), variable);
     Expression initial =
-        value instanceof EmptyExpression
-            ? EmptyExpression.INSTANCE
-            : expressions.translate(value);
+        value instanceof EmptyExpression ? EmptyExpression.INSTANCE : expressions.translate(value);
     if (type.equals(ClassHelper.Double_TYPE) && !(initial instanceof EmptyExpression)) {
       initial = Tree.late(value, Planned.Late.OPERATOR, "decimal", List.of(initial));
     }
@@ -418,9 +429,7 @@ final class Rewriter {
     var generics = new org.codehaus.groovy.ast.GenericsType[raw.getGenericsTypes().length];
     for (int i = 0; i < generics.length; i++) {
       ClassNode inner = raw.getGenericsTypes()[i].getType();
-      generics[i] =
-          new org.codehaus.groovy.ast.GenericsType(
-              TypeWords.boxed(type(inner, where)));
+      generics[i] = new org.codehaus.groovy.ast.GenericsType(TypeWords.boxed(type(inner, where)));
     }
     made.setGenericsTypes(generics);
     return made;
@@ -428,8 +437,7 @@ final class Rewriter {
 
   static void checkName(Report report, ASTNode where, String name) {
     if (!name.matches("[A-Za-z_\\p{L}][\\p{L}0-9_]*") || Expressions.DOORS.contains(name)) {
-      report.add(
-          ProblemCode.FORBIDDEN, where, "`" + name + "` cannot be used as a name in a plan");
+      report.add(ProblemCode.FORBIDDEN, where, "`" + name + "` cannot be used as a name in a plan");
     }
   }
 }

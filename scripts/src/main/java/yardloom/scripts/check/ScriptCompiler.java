@@ -109,7 +109,8 @@ public final class ScriptCompiler {
     }
     RawScript.checkShell(raw, report);
     ClassNode program =
-        new ClassNode(className, Modifier.PUBLIC | Modifier.FINAL, ClassHelper.make(host.program()));
+        new ClassNode(
+            className, Modifier.PUBLIC | Modifier.FINAL, ClassHelper.make(host.program()));
     ScriptSetting setting =
         new ScriptSetting(
             lexicon,
@@ -147,7 +148,8 @@ public final class ScriptCompiler {
    * Groovy's name resolution copies nodes and forgets what is noted on them. There is nothing left
    * to resolve: every type is known and every name declared.
    */
-  private static Map<MethodNode, Statement> fill(ClassNode program, ModuleNode raw, Rewriter rewriter) {
+  private static Map<MethodNode, Statement> fill(
+      ClassNode program, ModuleNode raw, Rewriter rewriter) {
     List<MethodNode> helpers = new ArrayList<>(raw.getMethods());
     rewriter.declareHelpers(helpers);
     List<MethodNode> heads = new ArrayList<>();
@@ -184,8 +186,7 @@ public final class ScriptCompiler {
           }
         });
     GroovyClassLoader loader =
-        new GroovyClassLoader(
-            new ListedLoader(allowed.compilerClasses()), configuration, false);
+        new GroovyClassLoader(new ListedLoader(allowed.compilerClasses()), configuration, false);
     CompilationUnit unit = new CompilationUnit(configuration, null, loader);
     unit.addSource(program.getName(), "");
     Static pass = new Static(unit, report);
@@ -257,8 +258,7 @@ public final class ScriptCompiler {
     }
 
     @Override
-    public Reduction parseCST(SourceUnit source, Reader reader)
-        throws CompilationFailedException {
+    public Reduction parseCST(SourceUnit source, Reader reader) throws CompilationFailedException {
       return isProgram(source) ? null : groovy.parseCST(source, reader);
     }
 

@@ -13,9 +13,7 @@ import yardloom.kernel.vocab.Lexicon;
  * @param includes reads the scripts that this one includes
  */
 record ScriptSetting(
-    Lexicon lexicon,
-    BiFunction<String, String, Optional<String>> missing,
-    Includes includes) {
+    Lexicon lexicon, BiFunction<String, String, Optional<String>> missing, Includes includes) {
 
   /** Finds and compiles an included file. */
   interface Includes {

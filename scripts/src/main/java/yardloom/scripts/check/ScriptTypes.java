@@ -55,13 +55,52 @@ public final class ScriptTypes {
     type(Money.class, QUANTITY);
     type(Point.class, "x", "y", "distance", "moved", "turned", "mirrored", "plus", "minus", "to");
     type(
-        Line.class, "length", "points", "start", "end", "moved", "turned", "mirrored", "reversed",
-        "offset", "at", "middle", "plus", "part", "strip");
+        Line.class,
+        "length",
+        "points",
+        "start",
+        "end",
+        "moved",
+        "turned",
+        "mirrored",
+        "reversed",
+        "offset",
+        "at",
+        "middle",
+        "plus",
+        "part",
+        "strip");
     type(
-        Shape.class, "area", "perimeter", "heart", "centroid", "plus", "minus", "and", "grown",
-        "shrunk", "moved", "turned", "mirrored", "parts", "contains", "covers", "overlaps",
-        "distance", "isEmpty", "north", "south", "east", "west", "outline", "corners", "width",
-        "depth", "rounded", "side", "nearest");
+        Shape.class,
+        "area",
+        "perimeter",
+        "heart",
+        "centroid",
+        "plus",
+        "minus",
+        "and",
+        "grown",
+        "shrunk",
+        "moved",
+        "turned",
+        "mirrored",
+        "parts",
+        "contains",
+        "covers",
+        "overlaps",
+        "distance",
+        "isEmpty",
+        "north",
+        "south",
+        "east",
+        "west",
+        "outline",
+        "corners",
+        "width",
+        "depth",
+        "rounded",
+        "side",
+        "nearest");
     // A handle's getters exist for scripts only, so all of them are open.
     type(Handle.class, "get*");
   }

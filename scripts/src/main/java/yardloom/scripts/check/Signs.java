@@ -59,7 +59,9 @@ final class Signs {
           ProblemCode.WRONG_TYPE,
           call.call(),
           String.format(java.util.Locale.ROOT, "cannot " + SPOKEN.get(call.name()), a, b)
-              + (unknown ? "; declare its type, as in { Length x -> … } or List<Point> p = []" : ""));
+              + (unknown
+                  ? "; declare its type, as in { Length x -> … } or List<Point> p = []"
+                  : ""));
     }
     return found;
   }
@@ -105,8 +107,7 @@ final class Signs {
     return type == List.class || type == Map.class || type == groovy.lang.Closure.class;
   }
 
-  private LateCalls.Found arithmetic(
-      String sign, List<Expression> operands, List<Class<?>> given) {
+  private LateCalls.Found arithmetic(String sign, List<Expression> operands, List<Class<?>> given) {
     Class<?> a = given.get(0);
     Class<?> b = given.get(1);
     if (TypeWords.isNumber(a) && TypeWords.isNumber(b)) {
@@ -133,20 +134,18 @@ final class Signs {
     return !isContainer(type) && type != Object.class;
   }
 
-  private LateCalls.Found containers(
-      String sign, List<Expression> operands, List<Class<?>> given) {
+  private LateCalls.Found containers(String sign, List<Expression> operands, List<Class<?>> given) {
     Class<?> a = given.get(0);
     Class<?> b = given.size() > 1 ? given.get(1) : null;
     ClassNode left = late.typeOf(operands.get(0));
     boolean list = a == List.class;
     return switch (sign) {
       case "plus" ->
-          list
-              ? late.host(operators, b == List.class ? "both" : "with", operands, left)
-              : null;
+          list ? late.host(operators, b == List.class ? "both" : "with", operands, left) : null;
       case "leftShift" ->
           list && goesInto(left, b) ? late.host(operators, "append", operands, left) : null;
-      case "within" -> b == List.class && !isContainer(a) ? host(sign, operands, Boolean.class) : null;
+      case "within" ->
+          b == List.class && !isContainer(a) ? host(sign, operands, Boolean.class) : null;
       case "at" -> at(operands, a, b, left);
       case "putAt" -> {
         if (list && b == Integer.class && goesInto(left, given.get(2))) {

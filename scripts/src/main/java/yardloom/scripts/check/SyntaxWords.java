@@ -29,9 +29,12 @@ final class SyntaxWords {
     while (unit.find()) {
       if (yardloom.kernel.unit.Unit.byWord(unit.group(2)).isPresent()
           || unit.group(2).matches("feet|foot|inches|metres|meters|in")) {
-        String word = unit.group(2).matches("feet|foot") ? "ft"
-            : unit.group(2).matches("inches|in") ? "inch"
-            : unit.group(2).matches("metres|meters") ? "m" : unit.group(2);
+        String word =
+            unit.group(2).matches("feet|foot")
+                ? "ft"
+                : unit.group(2).matches("inches|in")
+                    ? "inch"
+                    : unit.group(2).matches("metres|meters") ? "m" : unit.group(2);
         report.add(
             ProblemCode.SYNTAX,
             line,
@@ -54,7 +57,8 @@ final class SyntaxWords {
 
   private static String reworded(String groovy) {
     String first = groovy.lines().findFirst().orElse("");
-    if (first.startsWith("Unexpected character: '\\''") || first.startsWith("Unexpected character: '\"'")) {
+    if (first.startsWith("Unexpected character: '\\''")
+        || first.startsWith("Unexpected character: '\"'")) {
       return "a text begins here and never ends; close its quote";
     }
     Matcher sign = Pattern.compile("Unexpected (?:input|character): '(.*)'").matcher(first);
@@ -63,10 +67,14 @@ final class SyntaxWords {
       if (found.isBlank() || found.contains("EOF")) {
         return "the script ends too early; a bracket or brace is still open";
       }
-      return "`" + found.strip() + "` cannot stand here; look for a missing comma, bracket or quote"
+      return "`"
+          + found.strip()
+          + "` cannot stand here; look for a missing comma, bracket or quote"
           + " just before it";
     }
-    if (first.contains("<EOF>") || first.contains("Missing ')'") || first.contains("Missing '}'")
+    if (first.contains("<EOF>")
+        || first.contains("Missing ')'")
+        || first.contains("Missing '}'")
         || first.contains("Missing ']'")) {
       return "a bracket or brace is opened and never closed";
     }

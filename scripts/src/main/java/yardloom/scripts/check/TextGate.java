@@ -12,6 +12,7 @@ final class TextGate {
 
   static final int MAX_DEPTH = 40;
   static final int MAX_LINE = 2_000;
+
   /** Signs in one statement: beyond it the parser's look-ahead explodes. */
   static final int MAX_SIGNS = 400;
 
@@ -24,7 +25,10 @@ final class TextGate {
           ProblemCode.LIMIT,
           1,
           1,
-          "a script holds at most " + MAX_CHARS + " characters, this one has " + text.length()
+          "a script holds at most "
+              + MAX_CHARS
+              + " characters, this one has "
+              + text.length()
               + "; move parts to files and `include` them");
       return false;
     }
@@ -54,7 +58,11 @@ final class TextGate {
       }
       String wrong = wrong(c, depth, signs, column);
       if (wrong != null) {
-        report.add(wrong.startsWith("the character") ? ProblemCode.SYNTAX : ProblemCode.LIMIT, line, column, wrong);
+        report.add(
+            wrong.startsWith("the character") ? ProblemCode.SYNTAX : ProblemCode.LIMIT,
+            line,
+            column,
+            wrong);
         return false;
       }
     }

@@ -42,7 +42,9 @@ final class Tree {
       ASTNode where, Expression receiver, String name, List<Expression> arguments) {
     MethodCallExpression made =
         new MethodCallExpression(
-            receiver, constant(where, name), at(where, new ArgumentListExpression(new java.util.ArrayList<>(arguments))));
+            receiver,
+            constant(where, name),
+            at(where, new ArgumentListExpression(new java.util.ArrayList<>(arguments))));
     made.setImplicitThis(false);
     return at(where, made);
   }
@@ -70,11 +72,9 @@ final class Tree {
   /** A cast around a call that the typed pass resolves. */
   static Expression late(ASTNode where, String kind, String name, List<Expression> operands) {
     Expression receiver = operands.get(0);
-    MethodCallExpression call =
-        call(where, receiver, name, operands.subList(1, operands.size()));
+    MethodCallExpression call = call(where, receiver, name, operands.subList(1, operands.size()));
     CastExpression made = new LateCast(call);
-    made.putNodeMetaData(
-        Planned.class, new Planned.Late(kind, name, List.copyOf(operands), call));
+    made.putNodeMetaData(Planned.class, new Planned.Late(kind, name, List.copyOf(operands), call));
     return at(where, made);
   }
 

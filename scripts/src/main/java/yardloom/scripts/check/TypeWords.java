@@ -48,7 +48,9 @@ final class TypeWords {
       }
     }
     boolean number = type.isDerivedFrom(ClassHelper.Number_TYPE);
-    return number ? Number.class : type.isResolved() && !type.isPrimaryClassNode() ? type.getTypeClass() : Object.class;
+    return number
+        ? Number.class
+        : type.isResolved() && !type.isPrimaryClassNode() ? type.getTypeClass() : Object.class;
   }
 
   private static boolean is(ClassNode type, ClassNode wanted) {
@@ -61,8 +63,7 @@ final class TypeWords {
 
   /** Whether a value of type {@code given} may stand where {@code wanted} is needed. */
   static boolean fits(Class<?> given, Class<?> wanted) {
-    return given == Hole.class || wanted.isAssignableFrom(given)
-        || given == Void.class;
+    return given == Hole.class || wanted.isAssignableFrom(given) || given == Void.class;
   }
 
   /** "a length", "a bare number", "true or false". */

@@ -99,7 +99,8 @@ final class TypedPass extends StaticCompilationVisitor {
   private void aim(MethodCallExpression call, LateCalls.Found found) {
     call.setObjectExpression(found.receiver());
     call.setMethod(Tree.constant(call, found.target().getName()));
-    call.setArguments(Tree.at(call, new ArgumentListExpression(new ArrayList<>(found.arguments()))));
+    call.setArguments(
+        Tree.at(call, new ArgumentListExpression(new ArrayList<>(found.arguments()))));
     target(call, found.target(), found.target().getReturnType());
   }
 
@@ -151,8 +152,14 @@ final class TypedPass extends StaticCompilationVisitor {
         report.add(
             ProblemCode.WRONG_TYPE,
             given,
-            "`" + call.word().name() + "`: " + p.name() + " needs " + TypeWords.needed(p.type())
-                + "; got " + TypeWords.a(type));
+            "`"
+                + call.word().name()
+                + "`: "
+                + p.name()
+                + " needs "
+                + TypeWords.needed(p.type())
+                + "; got "
+                + TypeWords.a(type));
       }
     }
   }
@@ -186,8 +193,11 @@ final class TypedPass extends StaticCompilationVisitor {
           ProblemCode.WRONG_TYPE,
           call,
           closure
-              ? "`" + ((Planned.ClosureCall) call.getNodeMetaData(Planned.class)).name()
-                  + "` holds " + TypeWords.a(receiver) + " and cannot be called like this"
+              ? "`"
+                  + ((Planned.ClosureCall) call.getNodeMetaData(Planned.class)).name()
+                  + "` holds "
+                  + TypeWords.a(receiver)
+                  + " and cannot be called like this"
               : "`" + name + "` cannot be used on " + TypeWords.a(receiver) + " in this way");
     }
   }

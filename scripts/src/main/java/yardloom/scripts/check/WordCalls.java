@@ -36,7 +36,15 @@ final class WordCalls {
   /** Library loops that Groovy's checker resolves, because it infers their closures' parameters. */
   static final Set<String> LIBRARY =
       Set.of(
-          "each", "eachWithIndex", "collect", "findAll", "find", "any", "every", "times", "upto",
+          "each",
+          "eachWithIndex",
+          "collect",
+          "findAll",
+          "find",
+          "any",
+          "every",
+          "times",
+          "upto",
           "downto");
 
   private final Rewriter rewriter;
@@ -76,8 +84,7 @@ final class WordCalls {
   }
 
   Optional<Word> word(Class<? extends Scope> scope, String name) {
-    return setting.lexicon().word(scope, name)
-        .or(() -> setting.lexicon().word(Scope.class, name));
+    return setting.lexicon().word(scope, name).or(() -> setting.lexicon().word(Scope.class, name));
   }
 
   /** A call that stands as a statement. */
@@ -114,9 +121,7 @@ final class WordCalls {
         && number.getValue() instanceof Number
         && raw.getMethod().getLineNumber() < 1) {
       report.add(
-          ProblemCode.SYNTAX,
-          raw,
-          "a unit follows its number after a dot, as in 40.ft or 2.5.m");
+          ProblemCode.SYNTAX, raw, "a unit follows its number after a dot, as in 40.ft or 2.5.m");
       return rewriter.expressions().hole(raw);
     }
     if (receiver instanceof ClosureExpression body && raw.getMethod().getLineNumber() < 1) {
@@ -129,8 +134,12 @@ final class WordCalls {
       return rewriter.expressions().hole(raw);
     }
     String name = raw.getMethodAsString();
-    if (name == null || raw.isSafe() || raw.isSpreadSafe() || raw.getGenericsTypes() != null
-        || Expressions.DOORS.contains(name) || name.contains("$")
+    if (name == null
+        || raw.isSafe()
+        || raw.isSpreadSafe()
+        || raw.getGenericsTypes() != null
+        || Expressions.DOORS.contains(name)
+        || name.contains("$")
         || !(raw.getMethod().getClass() == ConstantExpression.class)) {
       report.add(
           ProblemCode.FORBIDDEN,
@@ -142,9 +151,7 @@ final class WordCalls {
       return rewriter.expressions().hole(raw);
     }
     Arguments.Given given = arguments.read(raw);
-    return raw.isImplicitThis()
-        ? plain(raw, name, given, statement)
-        : received(raw, name, given);
+    return raw.isImplicitThis() ? plain(raw, name, given, statement) : received(raw, name, given);
   }
 
   private Expression received(MethodCallExpression raw, String name, Arguments.Given given) {
@@ -170,10 +177,13 @@ final class WordCalls {
     String method = "math" + Character.toUpperCase(name.charAt(0)) + name.substring(1);
     boolean known =
         java.util.Arrays.stream(host.values().getMethods())
-            .anyMatch(m -> m.getName().equals(method) && m.getParameterCount() == positional.size());
+            .anyMatch(
+                m -> m.getName().equals(method) && m.getParameterCount() == positional.size());
     if (!known || positional.isEmpty()) {
       report.add(
-          ProblemCode.FORBIDDEN, raw.getMethod(), "`Math." + name + "` is not part of the plan language");
+          ProblemCode.FORBIDDEN,
+          raw.getMethod(),
+          "`Math." + name + "` is not part of the plan language");
       return rewriter.expressions().hole(raw);
     }
     return Tree.late(raw, Planned.Late.METHOD, method, positional);
@@ -215,14 +225,17 @@ final class WordCalls {
       report.add(
           ProblemCode.MISSING_OPTION,
           raw,
-          "the helper `" + name + "` takes " + wanted + " values by position; got "
+          "the helper `"
+              + name
+              + "` takes "
+              + wanted
+              + " values by position; got "
               + (positional.size() + given.named().size()));
       return rewriter.expressions().hole(raw);
     }
     positional.add(0, planBlock(raw));
     MethodCallExpression made =
-        Tree.call(
-            raw, Tree.at(raw, new ClassExpression(program)), head.getName(), positional);
+        Tree.call(raw, Tree.at(raw, new ClassExpression(program)), head.getName(), positional);
     made.putNodeMetaData(Planned.class, new Planned.Library(head.getName()));
     return made;
   }
@@ -254,12 +267,15 @@ final class WordCalls {
     all.addAll(passed);
     word.inner().ifPresent(inner -> all.add(block(raw, word, inner, given)));
     MethodCallExpression call =
-        Tree.call(raw, Tree.type(raw, word.method().getDeclaringClass()), word.method().getName(), all);
+        Tree.call(
+            raw, Tree.type(raw, word.method().getDeclaringClass()), word.method().getName(), all);
     call.putNodeMetaData(Planned.class, new Planned.WordCall(word, ordered));
     if (word.method().getReturnType() == void.class) {
       if (!statement) {
         report.add(
-            ProblemCode.WRONG_TYPE, raw, "`" + word.name() + "` gives no value; write it on its own");
+            ProblemCode.WRONG_TYPE,
+            raw,
+            "`" + word.name() + "` gives no value; write it on its own");
         return rewriter.expressions().hole((Expression) raw);
       }
       return call;
@@ -293,8 +309,7 @@ final class WordCalls {
           ProblemCode.FORBIDDEN, body, "the block of `" + word.name() + "` takes no parameters");
     }
     Names.Block block = names.openBlock(inner);
-    Parameter self =
-        Tree.at(body, new Parameter(ClassHelper.make(inner), block.variable()));
+    Parameter self = Tree.at(body, new Parameter(ClassHelper.make(inner), block.variable()));
     Expression closure =
         Tree.at(
             body,
@@ -333,7 +348,11 @@ final class WordCalls {
       report.add(
           ProblemCode.MISPLACED_WORD,
           where,
-          "`" + name + "` belongs in " + homes + ", not "
+          "`"
+              + name
+              + "` belongs in "
+              + homes
+              + ", not "
               + (block.equals("plan") ? "in the plan itself" : "inside " + block));
       return;
     }
@@ -342,7 +361,12 @@ final class WordCalls {
       report.add(
           ProblemCode.MISSING_PLUGIN,
           where,
-          "`" + name + "` in " + block + " belongs to the plugin " + plugin.get()
+          "`"
+              + name
+              + "` in "
+              + block
+              + " belongs to the plugin "
+              + plugin.get()
               + ", which is not loaded");
       return;
     }
@@ -355,7 +379,8 @@ final class WordCalls {
     }
     TreeSet<String> near = new TreeSet<>(known);
     near.addAll(rewriter.helpers().keySet());
-    String forbidden = Character.isUpperCase(name.charAt(0)) ? "" : " It knows: " + String.join(", ", known);
+    String forbidden =
+        Character.isUpperCase(name.charAt(0)) ? "" : " It knows: " + String.join(", ", known);
     report.add(
         ProblemCode.UNKNOWN_WORD,
         where,
@@ -375,13 +400,14 @@ final class WordCalls {
           where,
           "a helper does not see the script's `" + name + "`; give it as a parameter");
     } else if (Character.isUpperCase(name.charAt(0))) {
-      report.add(
-          ProblemCode.FORBIDDEN, where, "`" + name + "` is not part of the plan language");
+      report.add(ProblemCode.FORBIDDEN, where, "`" + name + "` is not part of the plan language");
     } else {
       report.add(
           ProblemCode.UNKNOWN_WORD,
           where,
-          "`" + name + "` is not known here."
+          "`"
+              + name
+              + "` is not known here."
               + rewriter.expressions().nearestName(name, setting.lexicon().names()));
     }
   }

@@ -94,7 +94,8 @@ final class Faults {
     boolean known = code(cause) != ProblemCode.INTERNAL && said != null && !said.isBlank();
     return known
         ? said
-        : "a fault of the program itself (" + cause.getClass().getSimpleName()
+        : "a fault of the program itself ("
+            + cause.getClass().getSimpleName()
             + (said == null ? "" : ": " + said)
             + "); please report it with this script";
   }

@@ -9,8 +9,8 @@ import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.Pressure;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.unit.TimeSpan;
-import yardloom.kernel.unit.Volume;
 import yardloom.kernel.unit.Unit;
+import yardloom.kernel.unit.Volume;
 
 /** The units a number may carry in a script: one getter for each unit, as in {@code 4.ft}. */
 public final class NumberUnits {

@@ -164,7 +164,9 @@ public final class Operators {
     } else if (value instanceof Collection) {
       return "a list";
     }
-    return value instanceof Map ? "a map" : "a " + value.getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT);
+    return value instanceof Map
+        ? "a map"
+        : "a " + value.getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT);
   }
 
   /** A text with a value behind it. */

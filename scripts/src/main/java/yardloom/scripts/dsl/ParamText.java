@@ -49,7 +49,10 @@ final class ParamText {
     }
     throw new PlanException(
         ProblemCode.WRONG_TYPE,
-        "the parameter `" + name + "` holds " + Operators.kind(fallback)
+        "the parameter `"
+            + name
+            + "` holds "
+            + Operators.kind(fallback)
             + " and cannot be set from outside");
   }
 
@@ -71,7 +74,8 @@ final class ParamText {
     try {
       Method getter =
           NumberUnits.class.getMethod(
-              "get" + Character.toUpperCase(unit.get().word().charAt(0))
+              "get"
+                  + Character.toUpperCase(unit.get().word().charAt(0))
                   + unit.get().word().substring(1),
               Number.class);
       return getter.invoke(null, number);
@@ -87,7 +91,6 @@ final class ParamText {
 
   private static PlanException wrong(String name, String wanted, String got) {
     return new PlanException(
-        ProblemCode.WRONG_TYPE,
-        "the parameter `" + name + "` needs " + wanted + "; got " + got);
+        ProblemCode.WRONG_TYPE, "the parameter `" + name + "` needs " + wanted + "; got " + got);
   }
 }

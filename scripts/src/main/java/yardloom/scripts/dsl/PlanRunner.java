@@ -22,8 +22,8 @@ import yardloom.scripts.check.ScriptCompiler;
 /**
  * Turns a plan script into a plan: reads and checks it whole, then runs it within its limits.
  *
- * <p>Errors: every method throws or returns {@link Problem}s with file, line and column where known;
- * never a stack trace. A runner may be used for many scripts, one at a time or at once.
+ * <p>Errors: every method throws or returns {@link Problem}s with file, line and column where
+ * known; never a stack trace. A runner may be used for many scripts, one at a time or at once.
  */
 public final class PlanRunner {
   private static final HostClasses HOST =
@@ -94,7 +94,9 @@ public final class PlanRunner {
             new Problem(
                 ProblemCode.UNKNOWN_WORD,
                 new SourceRef(script.toString(), 0, 0),
-                "the plan has no parameter `" + name + "`."
+                "the plan has no parameter `"
+                    + name
+                    + "`."
                     + Nearest.hint(name, known)
                     + (known.isEmpty() ? " It has none" : " It has: " + String.join(", ", known))));
       }

@@ -22,6 +22,7 @@ final class Run {
   private final Draft draft;
   private final Starter starter;
   private final Map<String, String> overrides;
+
   /** The named values of the includes around us, innermost first; empty in the plan itself. */
   private final Deque<Map<String, Object>> given = new ArrayDeque<>();
 
@@ -47,7 +48,9 @@ final class Run {
   Object param(SourceRef place, String name, Object fallback) {
     if (!given.isEmpty()) {
       Map<String, Object> values = given.peek();
-      return values.containsKey(name) ? matching(place, name, values.get(name), fallback) : fallback;
+      return values.containsKey(name)
+          ? matching(place, name, values.get(name), fallback)
+          : fallback;
     }
     Object value = fallback;
     if (overrides.containsKey(name)) {
@@ -69,7 +72,11 @@ final class Run {
       throw new PlanException(
           ProblemCode.WRONG_TYPE,
           place,
-          "the parameter `" + name + "` needs " + Operators.kind(fallback) + "; the include gives "
+          "the parameter `"
+              + name
+              + "` needs "
+              + Operators.kind(fallback)
+              + "; the include gives "
               + Operators.kind(value));
     }
     return value;

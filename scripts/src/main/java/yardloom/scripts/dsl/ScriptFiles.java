@@ -62,7 +62,8 @@ final class ScriptFiles {
     SourceRef place = new SourceRef(shown, 0, 0);
     try {
       if (Files.size(real) > MAX_BYTES) {
-        throw new PlanException(ProblemCode.LIMIT, place, "the file is larger than a script can be");
+        throw new PlanException(
+            ProblemCode.LIMIT, place, "the file is larger than a script can be");
       }
       return StandardCharsets.UTF_8
           .newDecoder()

@@ -55,7 +55,8 @@ public final class TestWords {
       PlanScope plan,
       @Arg(name = "name", help = "its name") String name,
       @Arg(name = "shape", help = "the ground it covers") Shape shape,
-      @Opt(name = "use", help = "what grows", required = true, choices = Element.BedUse.class) String use,
+      @Opt(name = "use", help = "what grows", required = true, choices = Element.BedUse.class)
+          String use,
       @Opt(name = "depth", help = "of soil") Length depth,
       @Opt(name = "rows", help = "number of rows") Number rows,
       Consumer<BedScope> block) {
@@ -65,11 +66,13 @@ public final class TestWords {
             .add(
                 id,
                 plan.place(),
-                common -> new Element.Bed(
+                common ->
+                    new Element.Bed(
                         common,
                         shape,
                         yardloom.kernel.vocab.Choices.parse(Element.BedUse.class, use)));
-    plan.draft().parameter("bed " + name, use + " " + depth + " " + rows + " " + plan.place().line());
+    plan.draft()
+        .parameter("bed " + name, use + " " + depth + " " + rows + " " + plan.place().line());
     if (block != null) {
       block.accept(new BedScope(plan.draft(), element, plan.place()));
     }
