@@ -16,7 +16,7 @@ import java.util.Map;
  */
 public final class PipeNetwork {
   private static final int MOST_STEPS = 200;
-  private static final double TOLERANCE = 1e-12;
+  private static final double TOLERANCE = 1e-9;
 
   /** Least slope of head loss over flow, which keeps pipes without flow solvable. */
   private static final double LEAST_SLOPE = 1e-2;
