@@ -4,7 +4,8 @@ package yardloom.water.calc.pipe;
  * The share of full-flow friction that a pipe with evenly spaced equal outlets loses.
  *
  * <p>F = 1/(m+1) + 1/(2n) + √(m−1)/(6n²), the first outlet one spacing from the inlet; within 0.002
- * of the exact sum from two outlets and an exponent of 1.75 on. One outlet loses all: the formula's 1.008 is not used.
+ * of the exact sum from two outlets and an exponent of 1.75 on. One outlet loses all: the formula's
+ * 1.008 is not used.
  *
  * <p>References: [1] J. E. Christiansen, Irrigation by Sprinkling, 1942 (formula from memory;
  * checked against the exact sum).

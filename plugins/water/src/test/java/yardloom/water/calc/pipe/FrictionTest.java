@@ -48,7 +48,8 @@ class FrictionTest {
             * Math.pow(d, 4.871)
             / Math.pow(q, 1.852);
     assertEquals(10.6668, constant, 0.001);
-    double other = 0.2083 * Math.pow(100 / 140.0, 1.852) * Math.pow(200, 1.852) / Math.pow(3.048, 4.8655);
+    double other =
+        0.2083 * Math.pow(100 / 140.0, 1.852) * Math.pow(200, 1.852) / Math.pow(3.048, 4.8655);
     assertEquals(9.0, other, 0.01);
     double ours = new HazenWilliams(140).gradient(gpm(200), 3.048 * INCH) * 100;
     assertEquals(other, ours, other * 0.016);
@@ -58,7 +59,8 @@ class FrictionTest {
   @Test
   void power_ofAMisprintedTable_isNotOurs() {
     double ratio =
-        new HazenWilliams(140).gradient(gpm(250), 0.1) / new HazenWilliams(140).gradient(gpm(1), 0.1);
+        new HazenWilliams(140).gradient(gpm(250), 0.1)
+            / new HazenWilliams(140).gradient(gpm(1), 0.1);
     assertEquals(27_605, ratio, 1);
     assertNotEquals(41_842, ratio, 100);
   }
@@ -93,12 +95,16 @@ class FrictionTest {
     double nu = 1.004e-6;
     double factor = 0.32 / 0.3164;
     double metric =
-        new SmoothTube(nu).gradient(0.0002, 0.0145) * factor * 100
+        new SmoothTube(nu).gradient(0.0002, 0.0145)
+            * factor
+            * 100
             * Math.pow(14.5, 4.75)
             / Math.pow(0.2, 1.75);
     assertEquals(7.88e7, metric, 7.88e7 * 0.005);
     double us =
-        new SmoothTube(nu).gradient(gpm(3), 0.6 * INCH) * factor * 100
+        new SmoothTube(nu).gradient(gpm(3), 0.6 * INCH)
+            * factor
+            * 100
             * Math.pow(0.6, 4.75)
             / Math.pow(3, 1.75);
     assertEquals(0.1329, us, 0.1329 * 0.005);
@@ -144,8 +150,7 @@ class FrictionTest {
     assertEquals(0.0173, f, 5e-5);
     assertEquals(5.72, DarcyWeisbach.gradient(f, speed, d) * 10_560, 5.72 * 0.006);
     double slow = PipeSpeed.metresPerSecond(FOOT * FOOT * FOOT, d);
-    double slowF =
-        FrictionFactor.colebrook(slow * d / (1.23e-5 * FOOT * FOOT), 0.0005 * FOOT / d);
+    double slowF = FrictionFactor.colebrook(slow * d / (1.23e-5 * FOOT * FOOT), 0.0005 * FOOT / d);
     assertEquals(0.160, DarcyWeisbach.gradient(slowF, slow, d) * 3884, 5e-4);
     double measured = PipeSpeed.metresPerSecond(0.0002, 0.025);
     double factor = 0.052 / 3 * 2 * DarcyWeisbach.GRAVITY * 0.025 / (measured * measured);
@@ -250,9 +255,7 @@ class FrictionTest {
 
   @Property
   void transition_joinsBothEnds(@ForAll @DoubleRange(min = 0, max = 0.02) double rough) {
-    assertEquals(
-        FrictionFactor.of(2000, rough), FrictionFactor.of(2000.001, rough), 1e-6);
-    assertEquals(
-        FrictionFactor.of(3999.999, rough), FrictionFactor.of(4000, rough), 1e-6);
+    assertEquals(FrictionFactor.of(2000, rough), FrictionFactor.of(2000.001, rough), 1e-6);
+    assertEquals(FrictionFactor.of(3999.999, rough), FrictionFactor.of(4000, rough), 1e-6);
   }
 }

@@ -40,8 +40,7 @@ final class InpNetwork {
     double perMetre = us ? Math.pow(PSI_PER_FOOT / FOOT, exponent) : 1;
     Map<String, Emitter> emitters = new HashMap<>();
     for (String[] e : sections.getOrDefault("EMITTERS", List.of())) {
-      emitters.put(
-          e[0], new Emitter(Double.parseDouble(e[1]) * flow * perMetre, exponent));
+      emitters.put(e[0], new Emitter(Double.parseDouble(e[1]) * flow * perMetre, exponent));
     }
     List<PipeNetwork.Joint> joints = new ArrayList<>();
     for (String[] j : sections.get("JUNCTIONS")) {
@@ -85,8 +84,7 @@ final class InpNetwork {
   private static Map<String, List<String[]>> sections(String name) throws IOException {
     Map<String, List<String[]>> sections = new HashMap<>();
     List<String[]> current = new ArrayList<>();
-    try (InputStream in =
-        InpNetwork.class.getResourceAsStream("networks/" + name + ".inp")) {
+    try (InputStream in = InpNetwork.class.getResourceAsStream("networks/" + name + ".inp")) {
       for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\\R")) {
         String text = line.trim();
         if (text.startsWith("[")) {

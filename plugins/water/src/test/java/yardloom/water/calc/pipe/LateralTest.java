@@ -31,14 +31,11 @@ class LateralTest {
     double psiM = 0.3048 / 0.4333;
     Emitter emitter =
         Emitter.rated(Flow.gallonsPerHour(0.9).cubicMetresPerSecond(), 20 * psiM, 0.5);
-    Lateral.Solution s =
-        new Lateral(200, 0.3048, 0.6 * 0.0254, 0, HW, emitter).solve(25 * psiM);
-    assertEquals(
-        3.17820, Flow.cubicMetresPerSecond(s.inflowM3s()).gallonsPerMinute(), 3.2e-4);
+    Lateral.Solution s = new Lateral(200, 0.3048, 0.6 * 0.0254, 0, HW, emitter).solve(25 * psiM);
+    assertEquals(3.17820, Flow.cubicMetresPerSecond(s.inflowM3s()).gallonsPerMinute(), 3.2e-4);
     assertEquals(0.0699, s.variation(), 1e-4);
     assertEquals(0.98057, s.leastOverMean(), 1e-4);
-    assertEquals(
-        3.606, PipeSpeed.metresPerSecond(s.inflowM3s(), 0.6 * 0.0254) / 0.3048, 1e-3);
+    assertEquals(3.606, PipeSpeed.metresPerSecond(s.inflowM3s(), 0.6 * 0.0254) / 0.3048, 1e-3);
     assertEquals(0.9182, DesignUniformity.of(0.05, 1, s.leastOverMean()), 2e-4);
   }
 
@@ -50,8 +47,7 @@ class LateralTest {
   })
   void fixedOutlets_loseFullFlowTimesFactor(
       int n, double spacing, double mm, double q, double loss, double full, double factor) {
-    Lateral lateral =
-        new Lateral(n, spacing, mm / 1000, 0, HW, new Emitter(lph(q), 0));
+    Lateral lateral = new Lateral(n, spacing, mm / 1000, 0, HW, new Emitter(lph(q), 0));
     double far = lateral.solve(20).headM()[n - 1];
     assertEquals(loss, 20 - far, 1e-5);
     double fullLoss = HW.gradient(lph(n * q), mm / 1000) * n * spacing;
@@ -88,8 +84,7 @@ class LateralTest {
 
   @Test
   void headThatDoesNotReachTheEnd_isRefused() {
-    Lateral uphill =
-        new Lateral(50, 0.3, 0.0145, 0.10, HW, Emitter.rated(lph(2), 10, 0.5));
+    Lateral uphill = new Lateral(50, 0.3, 0.0145, 0.10, HW, Emitter.rated(lph(2), 10, 0.5));
     assertThrows(IllegalArgumentException.class, () -> uphill.solve(1.0));
     assertTrue(uphill.solve(3.0).headM()[49] > 0);
   }
@@ -116,11 +111,10 @@ class LateralTest {
 
   @Property(tries = 100)
   void lateral_ofFriction_thatIsHalved_givesMore(
-      @ForAll @IntRange(min = 2, max = 120) int n, @ForAll @DoubleRange(min = 5, max = 20) double h) {
+      @ForAll @IntRange(min = 2, max = 120) int n,
+      @ForAll @DoubleRange(min = 5, max = 20) double h) {
     Lateral smooth =
-        new Lateral(
-            n, 0.3, 0.0145, 0, new HazenWilliams(150), Emitter.rated(lph(2), 10, 0.5));
-    assertTrue(
-        smooth.solve(h).inflowM3s() >= lateral(n, 0.3, 14.5, 2, 0.5).solve(h).inflowM3s());
+        new Lateral(n, 0.3, 0.0145, 0, new HazenWilliams(150), Emitter.rated(lph(2), 10, 0.5));
+    assertTrue(smooth.solve(h).inflowM3s() >= lateral(n, 0.3, 14.5, 2, 0.5).solve(h).inflowM3s());
   }
 }

@@ -46,7 +46,8 @@ class NetworkTest {
           default -> throw new IllegalArgumentException(quantity);
         };
     boolean isHead = unit.equals("m") || unit.equals("psi");
-    double found = unit.equals("psi") ? InpNetwork.psi(si) : Unit.byWord(unit).orElseThrow().fromSi(si);
+    double found =
+        unit.equals("psi") ? InpNetwork.psi(si) : Unit.byWord(unit).orElseThrow().fromSi(si);
     // Printed flows are rounded to 2 to 6 digits; half a unit of the last is allowed.
     double tolerance = isHead ? 1e-3 : Math.max(Math.abs(expected) * 1e-4, 0.005);
     assertEquals(expected, found, tolerance, name + " " + quantity + " " + of);
@@ -72,8 +73,7 @@ class NetworkTest {
   @Test
   void lateralMarch_agreesWithTheNetwork() throws IOException {
     Emitter emitter = Emitter.rated(2.0 / 3.6e6, 10, 0.5);
-    Lateral lateral =
-        new Lateral(100, 0.30, 0.0145, 0, new HazenWilliams(140), emitter);
+    Lateral lateral = new Lateral(100, 0.30, 0.0145, 0, new HazenWilliams(140), emitter);
     Lateral.Solution march = lateral.solve(10);
     Solution network = solve("E1");
     assertEquals(network.flowM3s().get("P1"), march.inflowM3s(), 1e-10);
