@@ -1,6 +1,7 @@
 package yardloom.materials;
 
 import java.util.List;
+import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
 import yardloom.kernel.fact.Calculator;
@@ -11,6 +12,17 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
+import yardloom.materials.sheet.HaulTable;
+import yardloom.materials.sheet.LoadTable;
+import yardloom.materials.sheet.MaterialCautions;
+import yardloom.materials.sheet.OrderTable;
+import yardloom.materials.sheet.PilePainter;
+import yardloom.materials.sheet.SurfacePainter;
+import yardloom.materials.sheet.TakeOffTable;
+import yardloom.materials.work.BillCalculator;
+import yardloom.materials.work.HaulCalculator;
+import yardloom.materials.work.MaterialChecks;
+import yardloom.materials.work.SurfaceCalculator;
 
 /** Mulch, compost, cardboard, soil, hard goods, and the work of laying them. */
 public final class MaterialsPlugin implements YardPlugin {
@@ -26,22 +38,27 @@ public final class MaterialsPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("materials", List.of(MaterialWords.class)));
+    return List.of(new Vocabulary("materials", List.of(MulchWords.class, WorkWords.class)));
   }
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(new SurfaceCalculator(), new BillCalculator());
+    return List.of(new SurfaceCalculator(), new BillCalculator(), new HaulCalculator());
+  }
+
+  @Override
+  public List<Check> checks() {
+    return MaterialChecks.all();
   }
 
   @Override
   public List<Painter> painters() {
-    return List.of(new SurfacePainter());
+    return List.of(new SurfacePainter(), new PilePainter());
   }
 
   @Override
   public List<TableMaker> tables() {
-    return List.of(new TakeOffTable(), new OrderTable());
+    return List.of(new TakeOffTable(), new OrderTable(), new LoadTable(), new HaulTable());
   }
 
   @Override

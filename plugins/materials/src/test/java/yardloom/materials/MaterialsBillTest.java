@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.YardFacts;
+import yardloom.materials.work.MaterialFacts;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
@@ -16,6 +17,7 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.materials.sheet.TakeOffTable;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
@@ -33,7 +35,7 @@ class MaterialsBillTest {
   }
 
   private static void mulchWords(PlanKit kit, Length perennial, Volume least) {
-    MaterialWords.sheetMulch(
+    MulchWords.sheetMulch(
         kit.words(),
         null,
         null,
@@ -134,9 +136,9 @@ class MaterialsBillTest {
     PlanKit kit = PlanKit.us();
     mulchWords(kit, Length.inches(12), null);
     var bed = kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 18, 18));
-    MaterialWords.mulch(bed, Length.inches(4));
-    MaterialWords.compost(bed, Length.ZERO);
-    MaterialWords.noCardboard(bed);
+    MulchWords.mulch(bed, Length.inches(4));
+    MulchWords.compost(bed, Length.ZERO);
+    MulchWords.noCardboard(bed);
     Results r = PlanKit.run(kit.plan());
     assertEquals(4.0, exact(r, "wood-chip mulch").cubicYards(), 1e-9);
     assertTrue(PlanKit.line(r, "compost").isEmpty());

@@ -11,6 +11,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.materials.work.MaterialFacts;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
@@ -36,7 +37,7 @@ class MaterialsLawsTest {
         case 1 -> kit.tree(name, x, y, 2 + s % 9);
         default -> {
           var bed = kit.bed(name, s % 4 == 2 ? BedUse.ANNUAL : BedUse.PERENNIAL, box);
-          MaterialWords.mulch(bed, mulch);
+          MulchWords.mulch(bed, mulch);
         }
       }
     }

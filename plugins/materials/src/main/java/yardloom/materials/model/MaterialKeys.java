@@ -25,5 +25,9 @@ public final class MaterialKeys {
   public static final AttributeKey<Length> TREE_RING =
       new AttributeKey<>("materials.tree-ring", Length.class);
 
+  /** On the plan, any number. */
+  public static final AttributeKey<TipSpot> TIP_SPOT =
+      new AttributeKey<>("materials.tip-spot", TipSpot.class);
+
   private MaterialKeys() {}
 }

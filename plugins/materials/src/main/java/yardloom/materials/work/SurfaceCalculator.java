@@ -1,4 +1,4 @@
-package yardloom.materials;
+package yardloom.materials.work;
 
 import java.util.Set;
 import yardloom.kernel.fact.Calculator;
@@ -9,7 +9,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.materials.calc.SurfaceLayout;
 
 /** Gives the surfaces of the plan. */
-final class SurfaceCalculator implements Calculator {
+public final class SurfaceCalculator implements Calculator {
   @Override
   public String id() {
     return "materials.surfaces";

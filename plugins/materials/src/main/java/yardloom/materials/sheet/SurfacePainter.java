@@ -1,4 +1,4 @@
-package yardloom.materials;
+package yardloom.materials.sheet;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -15,18 +15,19 @@ import yardloom.kernel.draw.Style.Hatch;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.materials.work.MaterialFacts;
 import yardloom.materials.model.Surface;
 import yardloom.materials.model.SurfaceKind;
 
 /** Surfaces in patterns that stay apart in black and white. */
-final class SurfacePainter implements Painter {
+public final class SurfacePainter implements Painter {
   private static final Map<SurfaceKind, Style> STYLES = new EnumMap<>(SurfaceKind.class);
 
   static {
-    STYLES.put(SurfaceKind.PATH, style("mulch-path", "#ece3d2", Hatch.CHIPS));
-    STYLES.put(SurfaceKind.TREE_RING, style("mulch-tree-ring", "#e3d9c4", Hatch.CROSS));
-    STYLES.put(SurfaceKind.PERENNIAL_BED, style("mulch-perennial", "#e6ecd9", Hatch.SPARSE_DOTS));
-    STYLES.put(SurfaceKind.ANNUAL_BED, style("mulch-annual", "#efe9d4", Hatch.HORIZONTAL));
+    STYLES.put(SurfaceKind.PATH, style("mulch-path", Hatch.CHIPS));
+    STYLES.put(SurfaceKind.TREE_RING, style("mulch-tree-ring", Hatch.CROSS));
+    STYLES.put(SurfaceKind.PERENNIAL_BED, style("mulch-perennial", Hatch.SPARSE_DOTS));
+    STYLES.put(SurfaceKind.ANNUAL_BED, style("mulch-annual", Hatch.HORIZONTAL));
   }
 
   @Override
@@ -42,7 +43,7 @@ final class SurfacePainter implements Painter {
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
-    for (Surface s : facts.all(MaterialFacts.SURFACES)) {
+    for (Surface s : shown(facts)) {
       marks.add(new Mark.Region(s.shape(), style(s.kind()), s.title() + ", " + s.kind().title()));
     }
     return marks;
@@ -51,15 +52,22 @@ final class SurfacePainter implements Painter {
   @Override
   public List<LegendEntry> legend(Plan plan, Facts facts) {
     Set<SurfaceKind> shown = new TreeSet<>();
-    facts.all(MaterialFacts.SURFACES).forEach(s -> shown.add(s.kind()));
+    shown(facts).forEach(s -> shown.add(s.kind()));
     return shown.stream().map(k -> LegendEntry.area(k.title(), style(k))).toList();
+  }
+
+  /** Paths carry their own pattern already. */
+  private static List<Surface> shown(Facts facts) {
+    return facts.all(MaterialFacts.SURFACES).stream()
+        .filter(s -> s.kind() != SurfaceKind.PATH)
+        .toList();
   }
 
   static Style style(SurfaceKind kind) {
     return STYLES.get(kind);
   }
 
-  private static Style style(String name, String fill, Hatch hatch) {
-    return Style.filled(name, fill).hatched(hatch).outlined("#5b5546", 0.18);
+  private static Style style(String name, Hatch hatch) {
+    return Style.filled(name, "").hatched(hatch).outlined("#5b5546", 0.18);
   }
 }

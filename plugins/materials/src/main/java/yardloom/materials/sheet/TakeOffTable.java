@@ -1,4 +1,4 @@
-package yardloom.materials;
+package yardloom.materials.sheet;
 
 import java.util.List;
 import java.util.Set;
@@ -10,12 +10,13 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.materials.work.MaterialFacts;
 import yardloom.materials.calc.Totals;
 import yardloom.materials.model.Material;
 import yardloom.materials.model.Surface;
 
 /** Exact quantities by surface; every cell can be recomputed from its derivation. */
-final class TakeOffTable implements TableMaker {
+public final class TakeOffTable implements TableMaker {
   @Override
   public String id() {
     return "materials-take-off";

@@ -1,4 +1,4 @@
-package yardloom.materials;
+package yardloom.materials.work;
 
 import java.util.List;
 import java.util.Optional;
@@ -21,9 +21,9 @@ import yardloom.materials.model.Say;
 import yardloom.materials.model.Surface;
 
 /** Gives the plan's lines for cardboard, compost and chips: one line each, over all surfaces. */
-final class BillCalculator implements Calculator {
+public final class BillCalculator implements Calculator {
   /** The group under which bills list these lines. */
-  static final String GROUP = "sheet mulch";
+  public static final String GROUP = "sheet mulch";
 
   @Override
   public String id() {

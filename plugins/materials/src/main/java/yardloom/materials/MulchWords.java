@@ -23,10 +23,10 @@ import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.Say;
 
 /** The words about mulch, compost and cardboard. */
-public final class MaterialWords {
+public final class MulchWords {
   private static final Length DEEPEST = Length.inches(36);
 
-  private MaterialWords() {}
+  private MulchWords() {}
 
   @Verb(
       help = "Sets depths, overlaps and clearances of the sheet mulch for the whole plan.",

@@ -1,4 +1,4 @@
-package yardloom.materials;
+package yardloom.materials.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,14 +7,15 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.materials.work.MaterialFacts;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
 
 /** What the sheets warn of when ground is mulched or dug. */
-final class MaterialCautions {
+public final class MaterialCautions {
   private MaterialCautions() {}
 
-  static List<Caution> of(Plan plan, Facts facts) {
+  public static List<Caution> of(Plan plan, Facts facts) {
     List<Caution> cautions = new ArrayList<>();
     if (facts.all(MaterialFacts.SURFACES).isEmpty()) {
       return cautions;

@@ -1,0 +1,19 @@
+package yardloom.materials.model;
+
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
+
+/**
+ * What is barrowed from the heap to one surface.
+ *
+ * @param oneWay the length of the way
+ * @param walk all ways, there and back
+ */
+public record Haul(
+    Surface to,
+    Material material,
+    Derived<Volume> volume,
+    Derived<Integer> trips,
+    Derived<Length> oneWay,
+    Derived<Length> walk) {}

@@ -1,0 +1,27 @@
+package yardloom.materials.model;
+
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
+
+/**
+ * Where a truck tips a heap.
+ *
+ * @param shape the ground the heap may take
+ * @param material what is tipped there
+ * @param repose the angle at which the heap stands
+ * @param access the width of the way by which the truck comes
+ * @param barrow what one barrow takes
+ * @param detour how much longer the walk is than the straight line round buildings
+ */
+public record TipSpot(
+    String name,
+    SourceRef place,
+    Shape shape,
+    Material material,
+    Angle repose,
+    Length access,
+    Volume barrow,
+    double detour) {}

@@ -1,0 +1,63 @@
+package yardloom.materials.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Painter;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.draw.Style.Hatch;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.materials.model.Say;
+import yardloom.materials.model.TipPile;
+import yardloom.materials.work.MaterialFacts;
+
+/** Tip spots and the heaps on them. */
+public final class PilePainter implements Painter {
+  private static final Style SPOT = Style.line("tip-spot", "#5b5546", 0.35).dashed("2 1");
+  private static final Style PILE =
+      Style.filled("tip-pile", "").hatched(Hatch.DOTS).outlined("#5b5546", 0.25);
+
+  @Override
+  public Layer layer() {
+    return new Layer("materials.piles", "Tip piles", Layer.Band.WORKS);
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(MaterialFacts.PILES);
+  }
+
+  @Override
+  public List<Mark> paint(Plan plan, Facts facts) {
+    List<Mark> marks = new ArrayList<>();
+    UnitSystem units = plan.info().units();
+    for (TipPile pile : facts.all(MaterialFacts.PILES)) {
+      String about = "heap on " + pile.spot().name();
+      marks.add(new Mark.Region(pile.spot().shape(), SPOT, "tip spot " + pile.spot().name()));
+      marks.add(new Mark.Region(pile.ground(), PILE, about));
+      String text =
+          "tip "
+              + Say.volume(pile.load().value(), units)
+              + " here, "
+              + Say.distance(pile.height().value(), units)
+              + " high";
+      marks.add(new Mark.Label(pile.middle(), text, 2.2, false, 1, Mark.Anchor.NEAR));
+    }
+    return marks;
+  }
+
+  @Override
+  public List<LegendEntry> legend(Plan plan, Facts facts) {
+    if (facts.all(MaterialFacts.PILES).isEmpty()) {
+      return List.of();
+    }
+    return List.of(
+        LegendEntry.area("tip pile of one load", PILE), LegendEntry.line("tip spot", SPOT));
+  }
+}

@@ -1,0 +1,150 @@
+package yardloom.materials;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.fact.Results;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element.BedUse;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
+import yardloom.materials.calc.BarrowWay;
+import yardloom.materials.model.Haul;
+import yardloom.materials.model.TipPile;
+import yardloom.materials.work.MaterialFacts;
+
+class TipPileTest {
+  private static void tip(PlanKit kit, Shape spot, Length access) {
+    WorkWords.tipPile(kit.words(), "drive", spot, null, null, access, null, 1);
+  }
+
+  private static List<String> rules(Plan plan, Results r) {
+    return new MaterialsPlugin()
+        .checks().stream()
+            .flatMap(c -> c.run(plan, r).stream())
+            .map(Finding::rule)
+            .sorted()
+            .toList();
+  }
+
+  private static PlanKit bigBed() {
+    PlanKit kit = PlanKit.us();
+    kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 50, 20));
+    return kit;
+  }
+
+  @Test
+  void load_onRoomySpot_isAConeOfTenYards() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 20, 20), null);
+    Plan plan = kit.plan();
+    Results r = PlanKit.run(plan);
+    TipPile pile = r.all(MaterialFacts.PILES).get(0);
+    // Soil check M17: 10 cu yd at 37°: 5.271 ft high, 13.988 ft across.
+    assertEquals("cone", pile.form());
+    assertEquals(5.271, pile.height().value().feet(), 0.001);
+    assertEquals(13.988, pile.width().feet(), 0.001);
+    assertTrue(pile.fits());
+    assertEquals(List.of(), rules(plan, r));
+  }
+
+  @Test
+  void load_onNarrowDrive_isAWindrowThatFits() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 10, 30), null);
+    TipPile pile = PlanKit.run(kit.plan()).all(MaterialFacts.PILES).get(0);
+    assertEquals("windrow", pile.form());
+    assertEquals(10, pile.width().feet(), 0.07);
+    assertTrue(pile.fits());
+    // Section ½·b·h = 18.84 ft² for b = 10, h = 5 tan 37°; ends hold πb²h/12 = 98.6 ft³.
+    double ridge = (270 - 98.64) / 18.838;
+    assertEquals(ridge + 10, pile.length().feet(), 0.2);
+  }
+
+  @Test
+  void load_onTinySpot_isFlagged() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 6, 8), Length.feet(7));
+    Plan plan = kit.plan();
+    Results r = PlanKit.run(plan);
+    assertFalse(r.all(MaterialFacts.PILES).get(0).fits());
+    assertEquals(List.of("materials.pile-fits", "materials.truck-way"), rules(plan, r));
+  }
+
+  @Test
+  void treeOverSpot_isFlagged() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 20, 20), null);
+    kit.tree("oak", 70, 10, 10);
+    Plan plan = kit.plan();
+    assertTrue(rules(plan, PlanKit.run(plan)).contains("materials.pile-overhead"));
+  }
+
+  @Test
+  void trips_sixFootBarrow_countByVolume() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 20, 20), null);
+    Haul haul = PlanKit.run(kit.plan()).all(MaterialFacts.HAULS).get(0);
+    // 1000 sq ft × 10 in = 833.3 cu ft: 139 barrows of 6 cu ft; from (70,10) to (25,10): 45 ft.
+    assertEquals(139, haul.trips().value());
+    assertEquals(45, haul.oneWay().value().feet(), 0.2);
+    assertEquals(2 * 139 * haul.oneWay().value().feet(), haul.walk().value().feet(), 1e-6);
+  }
+
+  @Test
+  void way_roundAHouse_bendsAtItsCorners() {
+    // House 10 × 10 m between two points 5 m off its sides: round the corners grown by 0.4 m the
+    // way is 2·hypot(4.6, 5.4) + 10.8 m, mitred or a little shorter on the round.
+    Shape house = Shape.rectangle(Point.metres(0, -5), Length.metres(10), Length.metres(10));
+    Length way =
+        new BarrowWay(List.of(house))
+            .between(Point.metres(-5, 0), Point.metres(15, 0))
+            .length();
+    double mitred = 2 * Math.hypot(4.6, 5.4) + 10.8;
+    assertTrue(way.metres() <= mitred + 0.02, way.toString());
+    assertTrue(way.metres() >= 2 * Math.hypot(5, 5) + 10, way.toString());
+  }
+
+  @Test
+  void way_free_isStraight() {
+    assertEquals(
+        5,
+        new BarrowWay(List.of())
+            .between(Point.metres(0, 0), Point.metres(3, 4))
+            .length()
+            .metres(),
+        1e-12);
+  }
+
+  @Test
+  void tipPile_nonsense_isRefused() {
+    PlanKit kit = bigBed();
+    assertThrows(PlanException.class, () -> tip(kit, Shape.EMPTY, null));
+    assertThrows(
+        PlanException.class,
+        () ->
+            WorkWords.tipPile(
+                kit.words(), "x", PlanKit.box(0, 0, 9, 9), null, Angle.degrees(80), null, null, 1));
+    assertThrows(
+        PlanException.class,
+        () ->
+            WorkWords.tipPile(
+                kit.words(),
+                "x",
+                PlanKit.box(0, 0, 9, 9),
+                null,
+                null,
+                null,
+                Volume.cubicYards(20),
+                1));
+  }
+}
