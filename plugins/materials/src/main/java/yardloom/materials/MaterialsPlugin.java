@@ -1,9 +1,11 @@
 package yardloom.materials;
 
+import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
+import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -12,16 +14,23 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
+import yardloom.materials.sheet.CostTables;
+import yardloom.materials.sheet.DepthPainter;
 import yardloom.materials.sheet.HaulTable;
 import yardloom.materials.sheet.LoadTable;
 import yardloom.materials.sheet.MaterialCautions;
+import yardloom.materials.sheet.MaterialSheets;
 import yardloom.materials.sheet.OrderTable;
 import yardloom.materials.sheet.PilePainter;
 import yardloom.materials.sheet.SurfacePainter;
 import yardloom.materials.sheet.TakeOffTable;
+import yardloom.materials.sheet.WorkTables;
 import yardloom.materials.work.BillCalculator;
+import yardloom.materials.work.CostCalculator;
 import yardloom.materials.work.HaulCalculator;
+import yardloom.materials.work.LabourCalculator;
 import yardloom.materials.work.MaterialChecks;
+import yardloom.materials.work.ScheduleCalculator;
 import yardloom.materials.work.SurfaceCalculator;
 
 /** Mulch, compost, cardboard, soil, hard goods, and the work of laying them. */
@@ -43,7 +52,13 @@ public final class MaterialsPlugin implements YardPlugin {
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(new SurfaceCalculator(), new BillCalculator(), new HaulCalculator());
+    return List.of(
+        new SurfaceCalculator(),
+        new BillCalculator(),
+        new HaulCalculator(),
+        new LabourCalculator(),
+        new ScheduleCalculator(),
+        new CostCalculator());
   }
 
   @Override
@@ -53,12 +68,22 @@ public final class MaterialsPlugin implements YardPlugin {
 
   @Override
   public List<Painter> painters() {
-    return List.of(new SurfacePainter(), new PilePainter());
+    return List.of(new SurfacePainter(), new DepthPainter(), new PilePainter());
   }
 
   @Override
   public List<TableMaker> tables() {
-    return List.of(new TakeOffTable(), new OrderTable(), new LoadTable(), new HaulTable());
+    List<TableMaker> tables = new ArrayList<>();
+    tables.addAll(
+        List.of(new TakeOffTable(), new OrderTable(), new LoadTable(), new HaulTable()));
+    tables.addAll(WorkTables.all());
+    tables.addAll(CostTables.all());
+    return List.copyOf(tables);
+  }
+
+  @Override
+  public List<SheetMaker> sheets() {
+    return MaterialSheets.all();
   }
 
   @Override

@@ -1,19 +1,29 @@
 package yardloom.materials;
 
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
+import java.util.function.Function;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
+import yardloom.materials.data.PriceBook;
 import yardloom.materials.model.Material;
 import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.model.Price;
 import yardloom.materials.model.TipSpot;
+import yardloom.materials.model.WorkSettings;
 
 /** The words about deliveries, prices and the work. */
 public final class WorkWords {
@@ -73,5 +83,111 @@ public final class WorkWords {
                 each,
                 factor),
             plan.place());
+  }
+
+  @Verb(
+      help = "Says who works when, and when frost is usual.",
+      example = "work(crew: 3, hoursPerDay: 6, start: '2026-09-14', firstFrost: '10-20')")
+  public static void work(
+      PlanScope plan,
+      @Opt(name = "crew", help = "people at work", fallback = "2") Number crew,
+      @Opt(name = "hoursPerDay", help = "hours of each person a day", fallback = "6")
+          Number hoursPerDay,
+      @Opt(name = "slope", help = "rise over run of the barrow's way", fallback = "0")
+          Number slope,
+      @Opt(name = "start", help = "first day, as year-month-day", fallback = "none: days count")
+          String start,
+      @Opt(name = "lastFrost", help = "mean last frost, as month-day", fallback = "none")
+          String lastFrost,
+      @Opt(name = "firstFrost", help = "mean first frost, as month-day", fallback = "none")
+          String firstFrost) {
+    double people = crew == null ? 2 : crew.doubleValue();
+    double hours = hoursPerDay == null ? 6 : hoursPerDay.doubleValue();
+    double rise = slope == null ? 0 : slope.doubleValue();
+    if (!(people >= 1 && people <= 50 && people == Math.rint(people))
+        || !(hours > 0 && hours <= 14)
+        || !(Math.abs(rise) <= 0.5)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          plan.place(),
+          "a crew has 1 to 50 people, a day 0 to 14 hours, a slope up to 0.5 (rise over run)");
+    }
+    if (plan.draft().attributes().has(MaterialKeys.WORK)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, plan.place(), "`work` is already given; say it once");
+    }
+    plan.draft()
+        .attributes()
+        .add(
+            MaterialKeys.WORK,
+            new WorkSettings(
+                (int) people,
+                hours,
+                rise,
+                date(start, plan.place(), "2026-09-14", LocalDate::parse),
+                date(lastFrost, plan.place(), "04-20", t -> MonthDay.parse("--" + t)),
+                date(firstFrost, plan.place(), "10-20", t -> MonthDay.parse("--" + t)),
+                plan.place()),
+            plan.place());
+  }
+
+  private static <T> Optional<T> date(
+      String text, SourceRef place, String example, Function<String, T> parse) {
+    if (text == null) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(parse.apply(text));
+    } catch (DateTimeParseException e) {
+      throw new PlanException(
+          ProblemCode.WRONG_TYPE,
+          place,
+          "'" + text + "' is not a date of the form '" + example + "'");
+    }
+  }
+
+  @Verb(
+      help = "Sets your own price of an item; it goes before the invented demo price.",
+      example = "price('wood-chip mulch', 12.money, low: 0.money, high: 20.money, per: 'yd3')")
+  public static void price(
+      PlanScope plan,
+      @Arg(name = "item", help = "the item on the bill, or 'any' and a group") String item,
+      @Arg(name = "likely", help = "likely price of one unit") Money likely,
+      @Opt(name = "low", help = "lowest price", fallback = "the likely price") Money low,
+      @Opt(name = "high", help = "highest price", fallback = "the likely price") Money high,
+      @Opt(name = "per", help = "unit: piece, yd3, m3, ft, m, h …", fallback = "piece")
+          String per) {
+    String csv =
+        String.join(
+            ",",
+            quoted(item),
+            quoted(per == null ? Price.PIECE : per),
+            Double.toString((low == null ? likely : low).amount()),
+            Double.toString(likely.amount()),
+            Double.toString((high == null ? likely : high).amount()));
+    add(plan, "price", "item,unit,low,likely,high\n" + csv + "\n");
+  }
+
+  private static String quoted(String text) {
+    return '"' + text.replace("\"", "\"\"") + '"';
+  }
+
+  @Verb(
+      help = "Takes your own price book: lines of item, unit, low, likely, high under a header.",
+      example = "priceBook('item,unit,low,likely,high\\ncompost,yd3,30,35,50')")
+  public static void priceBook(
+      PlanScope plan, @Arg(name = "csv", help = "the table as text") String csv) {
+    add(plan, "price book", csv);
+  }
+
+  private static void add(PlanScope plan, String name, String csv) {
+    try {
+      PriceBook.read(name, csv)
+          .forEach(p -> plan.draft().attributes().add(MaterialKeys.PRICE, p, plan.place()));
+    } catch (PlanException e) {
+      // The line within the text means little; the word's own place does.
+      throw new PlanException(
+          e.problems().get(0).code(), plan.place(), e.problems().get(0).message());
+    }
   }
 }

@@ -29,5 +29,13 @@ public final class MaterialKeys {
   public static final AttributeKey<TipSpot> TIP_SPOT =
       new AttributeKey<>("materials.tip-spot", TipSpot.class);
 
+  /** On the plan: who works when. */
+  public static final AttributeKey<WorkSettings> WORK =
+      new AttributeKey<>("materials.work", WorkSettings.class);
+
+  /** On the plan, any number: the user's own prices. */
+  public static final AttributeKey<Price> PRICE =
+      new AttributeKey<>("materials.price", Price.class);
+
   private MaterialKeys() {}
 }

@@ -32,7 +32,7 @@ public final class SurfacePainter implements Painter {
 
   @Override
   public Layer layer() {
-    return new Layer("materials.surfaces", "Mulched ground", Layer.Band.GROUND);
+    return new Layer("materials.surfaces", "Mulched ground", Layer.Band.WORKS);
   }
 
   @Override

@@ -1,8 +1,11 @@
 package yardloom.materials.work;
 
 import yardloom.kernel.fact.FactKey;
+import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.Haul;
+import yardloom.materials.model.PhaseTime;
 import yardloom.materials.model.Surface;
+import yardloom.materials.model.TaskLoad;
 import yardloom.materials.model.TipPile;
 
 /** Facts between this plugin's own calculators and tables. */
@@ -15,6 +18,17 @@ public final class MaterialFacts {
 
   /** Barrow trips from the heaps. */
   public static final FactKey<Haul> HAULS = FactKey.many("materials.hauls", Haul.class);
+
+  /** Hours by task. */
+  public static final FactKey<TaskLoad> TASKS = FactKey.many("materials.tasks", TaskLoad.class);
+
+  /** Phases with their days, in working order. */
+  public static final FactKey<PhaseTime> PHASES =
+      FactKey.many("materials.phases", PhaseTime.class);
+
+  /** What it may cost. */
+  public static final FactKey<CostEstimate> COST =
+      FactKey.one("materials.cost", CostEstimate.class);
 
   private MaterialFacts() {}
 }

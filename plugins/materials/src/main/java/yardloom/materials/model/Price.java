@@ -1,0 +1,22 @@
+package yardloom.materials.model;
+
+import yardloom.kernel.unit.Unit;
+
+/**
+ * What one unit of an item costs, in the plan's currency.
+ *
+ * @param item the name on the bill, or {@code any} and a group of the bill
+ * @param unit the unit's word in scripts, or {@code piece}
+ * @param perUnit low, likely and high
+ * @param demo whether it was invented for demonstration
+ */
+public record Price(String item, String unit, Spread perUnit, boolean demo) {
+  /** Counted things. */
+  public static final String PIECE = "piece";
+
+  public Price {
+    if (!unit.equals(PIECE) && Unit.byWord(unit).isEmpty()) {
+      throw new IllegalArgumentException("unknown unit " + unit);
+    }
+  }
+}

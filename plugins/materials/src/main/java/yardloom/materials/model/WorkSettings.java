@@ -1,0 +1,32 @@
+package yardloom.materials.model;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.Optional;
+import yardloom.kernel.problem.SourceRef;
+
+/**
+ * Who works when.
+ *
+ * @param crew people at work
+ * @param hoursPerDay of each
+ * @param slope rise over run of the barrow's way
+ * @param start the first day, if the plan says
+ * @param lastFrost mean last frost of spring, if the plan says
+ * @param firstFrost mean first frost of autumn, if the plan says
+ */
+public record WorkSettings(
+    int crew,
+    double hoursPerDay,
+    double slope,
+    Optional<LocalDate> start,
+    Optional<MonthDay> lastFrost,
+    Optional<MonthDay> firstFrost,
+    SourceRef place) {
+
+  /** Two people, six hours a day, level ground, no dates. */
+  public static WorkSettings defaults() {
+    return new WorkSettings(
+        2, 6, 0, Optional.empty(), Optional.empty(), Optional.empty(), SourceRef.NONE);
+  }
+}

@@ -1,0 +1,228 @@
+package yardloom.materials.sheet;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.BillLine;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.materials.calc.PhaseSchedule;
+import yardloom.materials.data.SourcingData;
+import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.model.PhaseTime;
+import yardloom.materials.model.TaskLoad;
+import yardloom.materials.model.WorkSettings;
+import yardloom.materials.work.MaterialFacts;
+
+/** Tables of hours, phases, sources and orders by phase. */
+public final class WorkTables {
+  private WorkTables() {}
+
+  /** All of them. */
+  public static List<TableMaker> all() {
+    return List.of(new Labour(), new Phases(), new Orders(), new Sources());
+  }
+
+  /** Hours by task. */
+  private static final class Labour implements TableMaker {
+    @Override
+    public String id() {
+      return "materials-labour";
+    }
+
+    @Override
+    public Set<FactKey<?>> reads() {
+      return Set.of(MaterialFacts.TASKS);
+    }
+
+    @Override
+    public Table make(Plan plan, Facts facts) {
+      WorkSettings work =
+          plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
+      Table.Builder table =
+          Table.titled(id(), "Labour")
+              .column(Column.text("task", "Task"))
+              .column(Column.text("phase", "Phase"))
+              .column(Column.text("amount", "Amount"))
+              .column(Column.of("low", "Low", Measure.HOURS))
+              .column(Column.of("likely", "Likely", Measure.HOURS))
+              .column(Column.of("high", "High", Measure.HOURS));
+      TimeSpan[] sums = {TimeSpan.ZERO, TimeSpan.ZERO, TimeSpan.ZERO};
+      List<TaskLoad> tasks = facts.all(MaterialFacts.TASKS);
+      for (TaskLoad t : tasks) {
+        sums[0] = sums[0].plus(t.low().value());
+        sums[1] = sums[1].plus(t.likely().value());
+        sums[2] = sums[2].plus(t.high().value());
+        table.row(
+            Cell.text(t.task()),
+            Cell.text(t.phase()),
+            Cell.of(t.amount()),
+            Cell.of(t.low()),
+            Cell.of(t.likely()),
+            Cell.of(t.high()));
+      }
+      if (!tasks.isEmpty()) {
+        table.total(
+            Cell.text("all, hours of one person"),
+            Cell.BLANK,
+            Cell.BLANK,
+            Cell.of(sums[0]),
+            Cell.of(sums[1]),
+            Cell.of(sums[2]));
+        double days = sums[1].hours() / (work.crew() * work.hoursPerDay());
+        table.note(
+            String.format(
+                java.util.Locale.ROOT,
+                "A crew of %d working %.1f hours a day needs about %.1f days.",
+                work.crew(),
+                work.hoursPerDay(),
+                days));
+      }
+      return table.note("Most rates are from memory; keep your own and put them in.").build();
+    }
+  }
+
+  /** When each phase is worked. */
+  private static final class Phases implements TableMaker {
+    @Override
+    public String id() {
+      return "materials-phases";
+    }
+
+    @Override
+    public Set<FactKey<?>> reads() {
+      return Set.of(MaterialFacts.PHASES);
+    }
+
+    @Override
+    public Table make(Plan plan, Facts facts) {
+      Table.Builder table =
+          Table.titled(id(), "Phases")
+              .column(Column.text("phase", "Phase"))
+              .column(Column.of("day", "Working day", Measure.COUNT))
+              .column(Column.of("days", "Days", Measure.COUNT))
+              .column(Column.text("from", "From"))
+              .column(Column.text("to", "To"))
+              .column(Column.text("after", "After"));
+      for (PhaseTime t : facts.all(MaterialFacts.PHASES)) {
+        String after = String.join(", ", t.phase().after());
+        table.row(
+            Cell.text(t.phase().title()),
+            Cell.number(t.firstDay()),
+            Cell.number(t.days()),
+            date(t.start()),
+            date(t.end()),
+            Cell.text(t.why().isEmpty() ? after : after + "; " + t.why()));
+      }
+      return table
+          .note("One crew, one phase after the other, Monday to Friday.")
+          .note("Cardboard is covered the day it is laid.")
+          .build();
+    }
+  }
+
+  /** What each phase needs, and when to order it. */
+  private static final class Orders implements TableMaker {
+    @Override
+    public String id() {
+      return "materials-orders-by-phase";
+    }
+
+    @Override
+    public Set<FactKey<?>> reads() {
+      return Set.of(MaterialFacts.PHASES, YardFacts.BILL);
+    }
+
+    @Override
+    public Table make(Plan plan, Facts facts) {
+      Table.Builder table =
+          Table.titled(id(), "Orders by phase")
+              .column(Column.text("phase", "Phase"))
+              .column(Column.text("item", "Item"))
+              .column(Column.text("order", "Order"))
+              .column(Column.of("lead", "Lead, days", Measure.COUNT))
+              .column(Column.text("by", "Order by"));
+      for (PhaseTime t : facts.all(MaterialFacts.PHASES)) {
+        for (BillLine line : neededIn(t, facts.all(YardFacts.BILL))) {
+          int lead = SourcingData.leadDays(line.item());
+          table.row(
+              Cell.text(t.phase().title()),
+              Cell.text(line.element().map(e -> line.item() + ", " + e).orElse(line.item())),
+              Cell.of(line.order()),
+              Cell.number(lead),
+              date(PhaseSchedule.orderBy(t.start(), lead)));
+        }
+      }
+      return table.note("Leads are the longest of the sources listed; a week where none is known.")
+          .build();
+    }
+  }
+
+  /** Where materials come from. */
+  private static final class Sources implements TableMaker {
+    @Override
+    public String id() {
+      return "materials-sources";
+    }
+
+    @Override
+    public Set<FactKey<?>> reads() {
+      return Set.of(YardFacts.BILL);
+    }
+
+    @Override
+    public Table make(Plan plan, Facts facts) {
+      Table.Builder table =
+          Table.titled(id(), "Where to get it")
+              .column(Column.text("item", "Item"))
+              .column(Column.text("order", "Order"))
+              .column(Column.text("from", "From"))
+              .column(Column.text("cost", "Cost"))
+              .column(Column.text("ask", "Ask for"))
+              .column(Column.text("refuse", "Refuse"))
+              .column(Column.of("lead", "Lead, days", Measure.COUNT))
+              .column(Column.text("source", "Source"));
+      for (BillLine line : facts.all(YardFacts.BILL)) {
+        for (SourcingData.Row row : SourcingData.of(line.item())) {
+          table.row(
+              Cell.text(line.item()),
+              Cell.of(line.order()),
+              Cell.text(row.from()),
+              Cell.text(row.cost()),
+              Cell.text(row.ask()),
+              Cell.text(row.refuse()),
+              Cell.number(row.leadDays()),
+              Cell.text(row.source().cite()));
+        }
+      }
+      return table.build();
+    }
+  }
+
+  /** The lines of the bill that a phase uses. Compost is ordered for its own phase. */
+  static List<BillLine> neededIn(PhaseTime time, List<BillLine> bill) {
+    List<BillLine> needed = new ArrayList<>();
+    for (BillLine line : bill) {
+      boolean compost = line.item().equals("compost");
+      String group = compost ? "compost" : line.group();
+      if (time.phase().groups().contains(group)) {
+        needed.add(line);
+      }
+    }
+    return needed;
+  }
+
+  static Cell date(Optional<LocalDate> date) {
+    return date.map(d -> Cell.text(d.toString())).orElse(Cell.BLANK);
+  }
+}

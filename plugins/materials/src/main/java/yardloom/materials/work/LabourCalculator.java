@@ -1,0 +1,174 @@
+package yardloom.materials.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import yardloom.facts.BillLine;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Quantity;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.unit.Unit;
+import yardloom.materials.calc.Totals;
+import yardloom.materials.data.WorkData;
+import yardloom.materials.model.Haul;
+import yardloom.materials.model.Material;
+import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.model.Price;
+import yardloom.materials.model.Spread;
+import yardloom.materials.model.Surface;
+import yardloom.materials.model.TaskLoad;
+import yardloom.materials.model.WorkSettings;
+
+/** Gives the hours of every task from the plan's own quantities. */
+public final class LabourCalculator implements Calculator {
+  private static final Source WALK =
+      Source.memory(
+          "A loaded barrow goes 2 to 4 km/h; each percent of slope costs 5 % more time",
+          "recalled from practice",
+          0,
+          "");
+  private static final Spread METRES_PER_HOUR =
+      new Spread(2000, 3000, 4000, "pace of barrows", WALK);
+  private static final double SLOPE_COST = 5;
+
+  @Override
+  public String id() {
+    return "materials.labour";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(MaterialFacts.SURFACES, MaterialFacts.HAULS, YardFacts.BILL, YardFacts.STANDS);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(MaterialFacts.TASKS);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    List<Surface> surfaces = in.all(MaterialFacts.SURFACES);
+    if (surfaces.isEmpty()) {
+      return;
+    }
+    List<TaskLoad> tasks = new ArrayList<>();
+    Derived<Area> ground = Totals.area(surfaces);
+    tasks.add(task("stake out", "stake", ground));
+    tasks.add(task("mow low and water", "mow", ground));
+    tasks.add(task("cut edge", "edge", edges(surfaces)));
+    tasks.add(task("lay cardboard", "sheet", Totals.area(withSheets(surfaces))));
+    tasks.add(task("load and spread mulch", "sheet", Totals.volume(surfaces, Material.WOOD_CHIPS)));
+    tasks.add(task("load and spread mulch", "compost", Totals.volume(surfaces, Material.COMPOST)));
+    tasks.add(task("plant", "plant", plants(in.all(YardFacts.STANDS))));
+    tasks.add(task("lay drip line", "drip", drip(in.all(YardFacts.BILL))));
+    tasks.stream()
+        .filter(t -> t.high().value().hours() > 0)
+        .forEach(t -> out.give(MaterialFacts.TASKS, t));
+    walks(plan, in.all(MaterialFacts.HAULS), out);
+  }
+
+  private static List<Surface> withSheets(List<Surface> surfaces) {
+    return surfaces.stream().filter(s -> s.sheets().isPresent()).toList();
+  }
+
+  private static Derived<Length> edges(List<Surface> surfaces) {
+    Shape all = Shape.union(surfaces.stream().map(Surface::shape).toList());
+    return Derived.by("outer and inner edge of all surfaces together", Source.plan("outlines"))
+        .gives(all.perimeter());
+  }
+
+  private static Derived<Integer> plants(List<Stand> stands) {
+    Derived.Builder why = Derived.by("plants in all beds", Source.plan("planting"));
+    int count = 0;
+    for (Stand s : stands) {
+      why.from(s.plant() + " in " + s.in(), s.at().size(), s.place());
+      count += s.at().size();
+    }
+    return why.gives(count);
+  }
+
+  private static Derived<Length> drip(List<BillLine> bill) {
+    Derived.Builder why = Derived.by("lengths of the irrigation bill", Source.plan("irrigation"));
+    Length sum = Length.ZERO;
+    for (BillLine line : bill) {
+      if (line.group().equals("irrigation") && line.exact().value() instanceof Length length) {
+        why.from(line.item(), line.exact());
+        sum = sum.plus(length);
+      }
+    }
+    return why.gives(sum);
+  }
+
+  private static TaskLoad task(String task, String phase, Derived<?> amount) {
+    Spread perUnit = WorkData.hours(task);
+    String unit = WorkData.unit(task);
+    double units =
+        unit.equals(Price.PIECE)
+            ? ((Number) amount.value()).doubleValue()
+            : ((Quantity<?>) amount.value()).in(Unit.byWord(unit).orElseThrow());
+    return new TaskLoad(
+        task,
+        phase,
+        amount,
+        hours(amount, unit, units, perUnit.low(), perUnit),
+        hours(amount, unit, units, perUnit.likely(), perUnit),
+        hours(amount, unit, units, perUnit.high(), perUnit));
+  }
+
+  private static Derived<TimeSpan> hours(
+      Derived<?> amount, String unit, double units, double perUnit, Spread data) {
+    return Derived.by("hours = amount × hours per " + unit, data.source())
+        .from("amount", amount)
+        .from("hours per " + unit, perUnit)
+        .gives(TimeSpan.hours(units * perUnit));
+  }
+
+  private static void walks(Plan plan, List<Haul> hauls, Sink out) {
+    WorkSettings work =
+        plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
+    double slower = 1 + SLOPE_COST * Math.abs(work.slope());
+    for (Material material : List.of(Material.COMPOST, Material.WOOD_CHIPS)) {
+      Derived.Builder why = Derived.by("walks from heap to surfaces and back", WALK);
+      Length sum = Length.ZERO;
+      for (Haul haul : hauls) {
+        if (haul.material() == material) {
+          why.from("to " + haul.to().title(), haul.walk());
+          sum = sum.plus(haul.walk().value());
+        }
+      }
+      if (sum.metres() > 0) {
+        Derived<Length> walk = why.gives(sum);
+        out.give(
+            MaterialFacts.TASKS,
+            new TaskLoad(
+                "walk with barrows, " + material.title(),
+                material == Material.COMPOST ? "compost" : "sheet",
+                walk,
+                walking(walk, METRES_PER_HOUR.high(), slower),
+                walking(walk, METRES_PER_HOUR.likely(), slower),
+                walking(walk, METRES_PER_HOUR.low(), slower)));
+      }
+    }
+  }
+
+  private static Derived<TimeSpan> walking(
+      Derived<Length> walk, double metresPerHour, double slower) {
+    return Derived.by("hours = walk / pace × (1 + 5 × slope)", WALK)
+        .from("walk", walk)
+        .from("pace, metres per hour", metresPerHour)
+        .from("factor of slope", slower)
+        .gives(TimeSpan.hours(walk.value().metres() / metresPerHour * slower));
+  }
+}

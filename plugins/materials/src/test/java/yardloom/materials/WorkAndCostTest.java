@@ -1,0 +1,202 @@
+package yardloom.materials;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.Results;
+import yardloom.kernel.plan.Element.BedUse;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.unit.Money;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Volume;
+import yardloom.materials.calc.BagOrBulk;
+import yardloom.materials.calc.BagOrBulk.Offer;
+import yardloom.materials.calc.TopUp;
+import yardloom.materials.model.CostEstimate;
+import yardloom.materials.model.TaskLoad;
+import yardloom.materials.work.MaterialFacts;
+
+class WorkAndCostTest {
+  private static PlanKit yard(UnitSystem units) {
+    PlanKit kit = new PlanKit(units);
+    kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 30, 10));
+    kit.bed("b", BedUse.ANNUAL, PlanKit.box(0, 14, 30, 4));
+    kit.path("p", PlanKit.box(0, 10, 30, 4));
+    WorkWords.tipPile(
+        kit.words(), "drive", PlanKit.box(40, 0, 20, 20), null, null, null, null, null);
+    return kit;
+  }
+
+  private static void work(PlanKit kit, Number crew, String start, String last, String first) {
+    WorkWords.work(kit.words(), crew, 6, null, start, last, first);
+  }
+
+  @Test
+  void labour_mulch_isAnHourAYard() {
+    // Trade article 2009: one person moves and spreads a cubic yard in an hour.
+    Results r = PlanKit.run(yard(UnitSystem.US).plan());
+    TaskLoad spread =
+        r.all(MaterialFacts.TASKS).stream()
+            .filter(t -> t.task().equals("load and spread mulch") && t.phase().equals("sheet"))
+            .findFirst()
+            .orElseThrow();
+    double yd3 = (300.0 * 10 + 120 * 2 + 120 * 4) / 324;
+    assertEquals(yd3, spread.likely().value().hours(), 1e-9);
+  }
+
+  @Test
+  void labour_edges_countOuterOutlineOnce() {
+    Results r = PlanKit.run(yard(UnitSystem.US).plan());
+    TaskLoad edge =
+        r.all(MaterialFacts.TASKS).stream()
+            .filter(t -> t.task().equals("cut edge"))
+            .findFirst()
+            .orElseThrow();
+    // Beds and path touch: one block of 30 by 18 ft, 96 ft around, 0.06 h/ft.
+    assertEquals(96 * 0.06, edge.likely().value().hours(), 1e-6);
+  }
+
+  @Test
+  void cost_ownFixedPrices_isExact() {
+    PlanKit kit = new PlanKit(UnitSystem.US);
+    var bed = kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 30, 10));
+    MulchWords.noCardboard(bed);
+    WorkWords.priceBook(
+        kit.words(),
+        "item,unit,low,likely,high\nwood-chip mulch,yd3,0,0,0\ncompost,yd3,40,40,40\n"
+            + "delivery of bulk,piece,0,0,0\nlabour,h,0,0,0\n");
+    CostEstimate cost = PlanKit.run(kit.plan()).get(MaterialFacts.COST);
+    assertFalse(cost.demo());
+    // 300 sq ft × 1 in = 0.926 cu yd, + 10 % = 1.0185, so 1.5 cu yd at 40: 60, spread by measure
+    // (±3 %) and depth (-10 to +15 %) only.
+    assertEquals(60, cost.total().p50().value().amount(), 3);
+    assertTrue(cost.total().p10().value().amount() >= 60 * 0.97 * 0.9);
+    assertTrue(cost.total().p90().value().amount() <= 60 * 1.03 * 1.15);
+    assertEquals("depth and settling", cost.drivers().get(0).cause());
+    assertEquals(60 * 0.25, cost.drivers().get(0).swing().amount(), 1e-9);
+  }
+
+  @Test
+  void cost_percentiles_riseAndLieInTheSumOfRanges() {
+    CostEstimate cost = PlanKit.run(yard(UnitSystem.US).plan()).get(MaterialFacts.COST);
+    assertTrue(cost.demo());
+    double low = 0;
+    double high = 0;
+    for (CostEstimate.Row row : cost.rows()) {
+      assertTrue(row.p10().value().compareTo(row.p50().value()) <= 0, row.item());
+      assertTrue(row.p50().value().compareTo(row.p90().value()) <= 0, row.item());
+      low += row.p10().value().amount();
+      high += row.p90().value().amount();
+    }
+    assertTrue(cost.total().p10().value().amount() >= low);
+    assertTrue(cost.total().p90().value().amount() <= high);
+    assertTrue(cost.rows().stream().anyMatch(r -> r.item().equals("labour")));
+  }
+
+  @Test
+  void price_ownWord_goesBeforeTheDemo() {
+    PlanKit kit = yard(UnitSystem.US);
+    WorkWords.price(kit.words(), "compost", Money.amount(999), null, null, "yd3");
+    Table table =
+        new MaterialsPlugin()
+            .tables().stream()
+                .filter(t -> t.id().equals("materials-cost"))
+                .findFirst()
+                .orElseThrow()
+                .make(kit.plan(), PlanKit.run(kit.plan()));
+    double compost =
+        table.rows().stream()
+            .filter(r -> r.get(0).value().orElseThrow().equals("compost"))
+            .mapToDouble(r -> ((Money) r.get(2).value().orElseThrow()).amount())
+            .sum();
+    assertTrue(compost > 999 * 1.5, "own price used: " + compost);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "item,unit,low,likely,high\nx,parsec,1,2,3",
+        "item,unit,low,likely,high\nx,yd3,3,2,1",
+        "item,unit,low,likely,high\nx,yd3,-1,2,3",
+        "item,unit,low,likely,high\nx,yd3,one,2,3",
+        "item,price\nx,3"
+      })
+  void priceBook_broken_isRefusedAtItsPlace(String csv) {
+    PlanKit kit = yard(UnitSystem.US);
+    PlanException e =
+        assertThrows(PlanException.class, () -> WorkWords.priceBook(kit.words(), csv));
+    assertEquals("test.groovy", e.problems().get(0).place().file());
+  }
+
+  @Test
+  void work_badDate_isRefused() {
+    PlanKit kit = yard(UnitSystem.US);
+    PlanException e =
+        assertThrows(PlanException.class, () -> work(kit, 3, "14.9.2026", null, null));
+    assertTrue(e.getMessage().contains("2026-09-14"), e.getMessage());
+    assertThrows(PlanException.class, () -> work(kit, 0, null, null, null));
+    assertThrows(PlanException.class, () -> work(kit, 2.5, null, null, null));
+  }
+
+  @Test
+  void crewSheets_everyPhase_hasOnePageWithSteps() {
+    PlanKit kit = yard(UnitSystem.METRIC);
+    work(kit, 3, "2026-08-03", "04-20", "10-20");
+    Plan plan = kit.plan();
+    Results r = PlanKit.run(plan);
+    List<SheetPlan> sheets =
+        new MaterialsPlugin()
+            .sheets().stream().flatMap(m -> m.make(plan, r).stream()).toList();
+    int phases = r.all(MaterialFacts.PHASES).size();
+    assertEquals(phases, sheets.stream().filter(s -> s.id().startsWith("crew-")).count());
+    for (String id : List.of("materials", "delivery", "work")) {
+      assertEquals(1, sheets.stream().filter(s -> s.id().equals(id)).count(), id);
+    }
+    SheetPlan mark =
+        sheets.stream().filter(s -> s.id().equals("crew-mark")).findFirst().orElseThrow();
+    Panel.Notes notes = (Panel.Notes) mark.panels().get(0);
+    assertEquals("When: 2026-08-03 to 2026-08-05, 3 days.", notes.paragraphs().get(0));
+    assertTrue(notes.paragraphs().get(1).contains("811"));
+  }
+
+  @Test
+  void phases_noDripNoPlants_areLeftOut() {
+    Results r = PlanKit.run(yard(UnitSystem.US).plan());
+    List<String> ids =
+        r.all(MaterialFacts.PHASES).stream().map(t -> t.phase().id()).toList();
+    assertEquals(
+        List.of(
+            "mark", "stake", "mow", "soak", "edge", "sheet", "compost", "finish", "establish"),
+        ids);
+  }
+
+  @Test
+  void bagsAndBulk_atBreakEven_costTheSame() {
+    // Bag 2 cu ft at 4.5, bulk 35 a yard, delivery 60: 60 / (60.75 - 35) = 2.330 cu yd.
+    Offer offer = new Offer(Volume.cubicFeet(2), 4.5, 35, 60);
+    double yards = BagOrBulk.breakEvenYards(offer).orElseThrow();
+    assertEquals(2.330, yards, 0.001);
+    Volume at = Volume.cubicYards(yards);
+    assertEquals(BagOrBulk.bulk(at, offer, 1), BagOrBulk.bags(at, offer), 4.5);
+    assertTrue(
+        BagOrBulk.breakEvenYards(new Offer(Volume.cubicFeet(2), 1, 35, 60)).isEmpty());
+  }
+
+  @Test
+  void topUp_laterYears_needLess() {
+    Volume laid = Volume.cubicYards(10);
+    assertEquals(3, TopUp.inYear(1, laid, 0.3).cubicYards(), 1e-12);
+    assertEquals(1.5, TopUp.inYear(2, laid, 0.3).cubicYards(), 1e-12);
+    assertThrows(PlanException.class, () -> TopUp.inYear(0, laid, 0.3));
+  }
+}

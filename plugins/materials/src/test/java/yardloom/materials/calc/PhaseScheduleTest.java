@@ -1,0 +1,135 @@
+package yardloom.materials.calc;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.materials.data.WorkData;
+import yardloom.materials.model.Phase;
+import yardloom.materials.model.PhaseTime;
+import yardloom.materials.model.WorkSettings;
+
+class PhaseScheduleTest {
+  private static WorkSettings work(String start, String last, String first) {
+    return new WorkSettings(
+        2,
+        5,
+        0,
+        Optional.ofNullable(start).map(LocalDate::parse),
+        Optional.ofNullable(last).map(t -> MonthDay.parse("--" + t)),
+        Optional.ofNullable(first).map(t -> MonthDay.parse("--" + t)),
+        SourceRef.NONE);
+  }
+
+  private static PhaseTime of(List<PhaseTime> times, String id) {
+    return times.stream().filter(t -> t.phase().id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private static Phase phase(String id, String... after) {
+    return new Phase(id, id, List.of(after), 0, List.of(), List.of());
+  }
+
+  @Test
+  void shippedPhases_tradeOrder_holds() {
+    List<PhaseTime> times =
+        PhaseSchedule.of(WorkData.phases(), Map.of(), WorkSettings.defaults());
+    assertEquals(12, times.size());
+    for (PhaseTime t : times) {
+      for (String before : t.phase().after()) {
+        PhaseTime b = of(times, before);
+        assertTrue(b.firstDay() + b.days() <= t.firstDay(), before + " before " + t.phase().id());
+      }
+    }
+    assertEquals("mark", times.get(0).phase().id());
+    assertEquals(3, times.get(0).days());
+    assertEquals("establish", times.get(11).phase().id());
+  }
+
+  @Test
+  void days_hoursOfCrew_roundUp() {
+    // 21 hours for 2 people at 5 hours a day: 2.1 days, so 3.
+    List<PhaseTime> times =
+        PhaseSchedule.of(List.of(phase("a"), phase("b", "a")), Map.of("a", 21.0), work(null, null, null));
+    assertEquals(3, times.get(0).days());
+    assertEquals(4, times.get(1).firstDay());
+    assertEquals(1, times.get(1).days());
+  }
+
+  @Test
+  void dates_weekend_isSkipped() {
+    // 2026-09-18 is a Friday.
+    List<PhaseTime> times =
+        PhaseSchedule.of(
+            List.of(phase("a"), phase("b", "a")), Map.of(), work("2026-09-18", null, null));
+    assertEquals(LocalDate.parse("2026-09-18"), times.get(0).start().orElseThrow());
+    assertEquals(LocalDate.parse("2026-09-21"), times.get(1).start().orElseThrow());
+    // A start on a Saturday moves to Monday.
+    assertEquals(
+        LocalDate.parse("2026-09-21"),
+        PhaseSchedule.of(List.of(phase("a")), Map.of(), work("2026-09-19", null, null))
+            .get(0)
+            .start()
+            .orElseThrow());
+  }
+
+  @Test
+  void planting_inLateAutumn_waitsForTheLastFrost() {
+    List<PhaseTime> times =
+        PhaseSchedule.of(
+            List.of(phase("sheet"), phase("plant", "sheet")),
+            Map.of(),
+            work("2026-10-05", "04-20", "10-20"));
+    PhaseTime plant = of(times, "plant");
+    assertEquals(LocalDate.parse("2027-04-21"), plant.start().orElseThrow());
+    assertEquals("waits for the last frost", plant.why());
+  }
+
+  @Test
+  void planting_sixWeeksAheadOfFrost_goesOn() {
+    List<PhaseTime> times =
+        PhaseSchedule.of(
+            List.of(phase("plant")), Map.of(), work("2026-09-01", "04-20", "10-20"));
+    assertEquals(LocalDate.parse("2026-09-01"), times.get(0).start().orElseThrow());
+  }
+
+  @Test
+  void planting_southernYear_frostInsideTheYear() {
+    // Frost from June to August; in mid May less than six weeks are left.
+    List<PhaseTime> times =
+        PhaseSchedule.of(
+            List.of(phase("plant")), Map.of(), work("2026-05-15", "08-31", "06-10"));
+    assertEquals(LocalDate.parse("2026-09-01"), times.get(0).start().orElseThrow());
+  }
+
+  @Test
+  void phases_inACircle_areRefused() {
+    PlanException e =
+        assertThrows(
+            PlanException.class,
+            () ->
+                PhaseSchedule.of(
+                    List.of(phase("a", "b"), phase("b", "a")), Map.of(), WorkSettings.defaults()));
+    assertEquals(ProblemCode.CYCLE, e.problems().get(0).code());
+    assertThrows(
+        PlanException.class,
+        () ->
+            PhaseSchedule.of(List.of(phase("a", "zz")), Map.of(), WorkSettings.defaults()));
+  }
+
+  @Test
+  void orders_leadTime_counts() {
+    assertEquals(
+        Optional.of(LocalDate.parse("2026-08-15")),
+        PhaseSchedule.orderBy(Optional.of(LocalDate.parse("2026-09-14")), 30));
+    assertEquals(Optional.empty(), PhaseSchedule.orderBy(Optional.empty(), 30));
+  }
+}
