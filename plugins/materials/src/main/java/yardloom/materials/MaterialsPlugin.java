@@ -74,8 +74,7 @@ public final class MaterialsPlugin implements YardPlugin {
   @Override
   public List<TableMaker> tables() {
     List<TableMaker> tables = new ArrayList<>();
-    tables.addAll(
-        List.of(new TakeOffTable(), new OrderTable(), new LoadTable(), new HaulTable()));
+    tables.addAll(List.of(new TakeOffTable(), new OrderTable(), new LoadTable(), new HaulTable()));
     tables.addAll(WorkTables.all());
     tables.addAll(CostTables.all());
     return List.copyOf(tables);

@@ -93,8 +93,7 @@ public final class WorkWords {
       @Opt(name = "crew", help = "people at work", fallback = "2") Number crew,
       @Opt(name = "hoursPerDay", help = "hours of each person a day", fallback = "6")
           Number hoursPerDay,
-      @Opt(name = "slope", help = "rise over run of the barrow's way", fallback = "0")
-          Number slope,
+      @Opt(name = "slope", help = "rise over run of the barrow's way", fallback = "0") Number slope,
       @Opt(name = "start", help = "first day, as year-month-day", fallback = "none: days count")
           String start,
       @Opt(name = "lastFrost", help = "mean last frost, as month-day", fallback = "none")

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.YardFacts;
-import yardloom.materials.work.MaterialFacts;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
@@ -17,13 +16,14 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.materials.sheet.TakeOffTable;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Lexicon;
 import yardloom.materials.model.Surface;
 import yardloom.materials.model.SurfaceKind;
+import yardloom.materials.sheet.TakeOffTable;
+import yardloom.materials.work.MaterialFacts;
 
 class MaterialsBillTest {
   private static Volume exact(Results r, String item) {

@@ -11,7 +11,6 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
-import yardloom.materials.work.MaterialFacts;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
@@ -21,6 +20,7 @@ import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.TaperedLayer;
 import yardloom.materials.model.Material;
 import yardloom.materials.model.Surface;
+import yardloom.materials.work.MaterialFacts;
 
 /** Laws that hold for every yard; overlapping beds, paths and trees on purpose. */
 class MaterialsLawsTest {

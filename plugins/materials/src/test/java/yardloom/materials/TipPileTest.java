@@ -106,9 +106,7 @@ class TipPileTest {
     // way is 2·hypot(4.6, 5.4) + 10.8 m, mitred or a little shorter on the round.
     Shape house = Shape.rectangle(Point.metres(0, -5), Length.metres(10), Length.metres(10));
     Length way =
-        new BarrowWay(List.of(house))
-            .between(Point.metres(-5, 0), Point.metres(15, 0))
-            .length();
+        new BarrowWay(List.of(house)).between(Point.metres(-5, 0), Point.metres(15, 0)).length();
     double mitred = 2 * Math.hypot(4.6, 5.4) + 10.8;
     assertTrue(way.metres() <= mitred + 0.02, way.toString());
     assertTrue(way.metres() >= 2 * Math.hypot(5, 5) + 10, way.toString());
@@ -118,10 +116,7 @@ class TipPileTest {
   void way_free_isStraight() {
     assertEquals(
         5,
-        new BarrowWay(List.of())
-            .between(Point.metres(0, 0), Point.metres(3, 4))
-            .length()
-            .metres(),
+        new BarrowWay(List.of()).between(Point.metres(0, 0), Point.metres(3, 4)).length().metres(),
         1e-12);
   }
 

@@ -155,8 +155,7 @@ class WorkAndCostTest {
     Plan plan = kit.plan();
     Results r = PlanKit.run(plan);
     List<SheetPlan> sheets =
-        new MaterialsPlugin()
-            .sheets().stream().flatMap(m -> m.make(plan, r).stream()).toList();
+        new MaterialsPlugin().sheets().stream().flatMap(m -> m.make(plan, r).stream()).toList();
     int phases = r.all(MaterialFacts.PHASES).size();
     assertEquals(phases, sheets.stream().filter(s -> s.id().startsWith("crew-")).count());
     for (String id : List.of("materials", "delivery", "work")) {
@@ -172,11 +171,9 @@ class WorkAndCostTest {
   @Test
   void phases_noDripNoPlants_areLeftOut() {
     Results r = PlanKit.run(yard(UnitSystem.US).plan());
-    List<String> ids =
-        r.all(MaterialFacts.PHASES).stream().map(t -> t.phase().id()).toList();
+    List<String> ids = r.all(MaterialFacts.PHASES).stream().map(t -> t.phase().id()).toList();
     assertEquals(
-        List.of(
-            "mark", "stake", "mow", "soak", "edge", "sheet", "compost", "finish", "establish"),
+        List.of("mark", "stake", "mow", "soak", "edge", "sheet", "compost", "finish", "establish"),
         ids);
   }
 
@@ -188,8 +185,7 @@ class WorkAndCostTest {
     assertEquals(2.330, yards, 0.001);
     Volume at = Volume.cubicYards(yards);
     assertEquals(BagOrBulk.bulk(at, offer, 1), BagOrBulk.bags(at, offer), 4.5);
-    assertTrue(
-        BagOrBulk.breakEvenYards(new Offer(Volume.cubicFeet(2), 1, 35, 60)).isEmpty());
+    assertTrue(BagOrBulk.breakEvenYards(new Offer(Volume.cubicFeet(2), 1, 35, 60)).isEmpty());
   }
 
   @Test

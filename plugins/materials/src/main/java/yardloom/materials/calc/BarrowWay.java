@@ -90,8 +90,7 @@ public final class BarrowWay {
     if (path == null) {
       return straight(from, to);
     }
-    return Line.through(
-        path.getVertexList().stream().map(c -> Point.metres(c.x, c.y)).toList());
+    return Line.through(path.getVertexList().stream().map(c -> Point.metres(c.x, c.y)).toList());
   }
 
   private static Line straight(Point from, Point to) {

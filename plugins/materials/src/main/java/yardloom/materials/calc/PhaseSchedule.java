@@ -47,8 +47,7 @@ public final class PhaseSchedule {
     List<PhaseTime> times = new ArrayList<>();
     int day = 1;
     for (Phase phase : sorted(phases)) {
-      double crewDays =
-          hours.getOrDefault(phase.id(), 0.0) / (work.crew() * work.hoursPerDay());
+      double crewDays = hours.getOrDefault(phase.id(), 0.0) / (work.crew() * work.hoursPerDay());
       int days = Math.max(1, Math.max(phase.leastDays(), (int) Math.ceil(crewDays - 1e-9)));
       String why = "";
       if (phase.id().equals(PLANTING) && work.start().isPresent()) {

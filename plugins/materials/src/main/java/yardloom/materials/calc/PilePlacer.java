@@ -47,13 +47,11 @@ public final class PilePlacer {
     return windrow(spot, load, heart, room.times(2));
   }
 
-  private static TipPile windrow(
-      TipSpot spot, Derived<Volume> load, Point heart, Length base) {
+  private static TipPile windrow(TipSpot spot, Derived<Volume> load, Point heart, Length base) {
     Pile.Windrow heap = Pile.windrowHolding(load.value(), base, spot.repose());
     LongAxis axis = LongAxis.of(spot.shape());
     Length half = heap.ridge().div(2);
-    Line ridge =
-        Line.between(step(axis, heart, half.negative()), step(axis, heart, half));
+    Line ridge = Line.between(step(axis, heart, half.negative()), step(axis, heart, half));
     Shape ground =
         Shape.circle(ridge.start(), base.div(2))
             .plus(Shape.circle(ridge.end(), base.div(2)))

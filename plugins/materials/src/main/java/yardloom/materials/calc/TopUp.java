@@ -21,9 +21,7 @@ public final class TopUp {
       Source.memory(
           "Chips lose 20 to 50 % of depth in the first year; later years assumed half of the year"
               + " before",
-          "recalled from gardening practice",
-          0,
-          "");
+          "recalled from gardening practice", 0, "");
 
   private TopUp() {}
 

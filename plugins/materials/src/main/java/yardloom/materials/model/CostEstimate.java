@@ -25,8 +25,7 @@ public record CostEstimate(
    *
    * @param p10 the cost that a tenth of the samples stay below
    */
-  public record Row(
-      String item, Derived<Money> p10, Derived<Money> p50, Derived<Money> p90) {}
+  public record Row(String item, Derived<Money> p10, Derived<Money> p50, Derived<Money> p90) {}
 
   /**
    * One cause of the spread.

@@ -77,8 +77,9 @@ public final class CostTables {
         table.note("Not priced: " + String.join(", ", cost.unpriced()) + ".");
       }
       return table
-          .note("One in ten cases lies below P10, one in ten above P90; rows do not add up to the"
-              + " total's percentiles, because not everything goes wrong at once.")
+          .note(
+              "One in ten cases lies below P10, one in ten above P90; rows do not add up to the"
+                  + " total's percentiles, because not everything goes wrong at once.")
           .note("Without taxes, permits, disposal and hired machines.")
           .build();
     }
@@ -161,7 +162,12 @@ public final class CostTables {
         if (line.group().equals(BillCalculator.GROUP)
             && line.order().value() instanceof Volume order) {
           boolean compost = line.item().equals("compost");
-          addRow(table, line, order, book, compost ? "compost bag, 1 cu ft" : "mulch bag, 2 cu ft",
+          addRow(
+              table,
+              line,
+              order,
+              book,
+              compost ? "compost bag, 1 cu ft" : "mulch bag, 2 cu ft",
               Volume.cubicFeet(compost ? 1 : 2));
         }
       }
@@ -183,7 +189,8 @@ public final class CostTables {
               likely(book, "delivery of bulk", 1));
       Loads loads = Loads.of(line.item(), line.order().map(v -> order));
       Derived.Builder why =
-          Derived.by("bags: ceil(order / bag) × price; bulk: loads × delivery + order × price",
+          Derived.by(
+                  "bags: ceil(order / bag) × price; bulk: loads × delivery + order × price",
                   BagOrBulk.SOURCE)
               .from("order", line.order())
               .from("bag", bagVolume)

@@ -35,8 +35,7 @@ public final class DepthPainter implements Painter {
     for (Surface s : facts.all(MaterialFacts.SURFACES)) {
       String text = note(s, plan.info().units());
       if (!text.isEmpty()) {
-        marks.add(
-            new Mark.Label(s.shape().heart(), text, 2.0, false, RANK, Mark.Anchor.NEAR));
+        marks.add(new Mark.Label(s.shape().heart(), text, 2.0, false, RANK, Mark.Anchor.NEAR));
       }
     }
     return marks;

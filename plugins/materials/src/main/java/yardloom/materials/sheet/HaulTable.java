@@ -52,12 +52,7 @@ public final class HaulTable implements TableMaker {
     }
     if (!hauls.isEmpty()) {
       table.total(
-          Cell.text("all"),
-          Cell.BLANK,
-          Cell.BLANK,
-          Cell.number(trips),
-          Cell.BLANK,
-          Cell.of(walk));
+          Cell.text("all"), Cell.BLANK, Cell.BLANK, Cell.number(trips), Cell.BLANK, Cell.of(walk));
     }
     return table
         .note("Level barrows; ways run from the heap to the middle of each surface.")

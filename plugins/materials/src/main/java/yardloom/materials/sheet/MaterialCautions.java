@@ -7,9 +7,9 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
-import yardloom.materials.work.MaterialFacts;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
+import yardloom.materials.work.MaterialFacts;
 
 /** What the sheets warn of when ground is mulched or dug. */
 public final class MaterialCautions {

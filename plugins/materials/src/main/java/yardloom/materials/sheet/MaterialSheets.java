@@ -158,8 +158,7 @@ public final class MaterialSheets {
 
     @Override
     public Set<FactKey<?>> reads() {
-      return Set.of(
-          MaterialFacts.TASKS, MaterialFacts.PHASES, MaterialFacts.COST, YardFacts.BILL);
+      return Set.of(MaterialFacts.TASKS, MaterialFacts.PHASES, MaterialFacts.COST, YardFacts.BILL);
     }
 
     @Override

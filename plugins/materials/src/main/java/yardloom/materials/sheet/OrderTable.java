@@ -49,7 +49,8 @@ public final class OrderTable implements TableMaker {
       }
     }
     return table
-        .note("Exact is what lies in place; order adds the allowance and rounds up to what is sold.")
+        .note(
+            "Exact is what lies in place; order adds the allowance and rounds up to what is sold.")
         .build();
   }
 }

@@ -96,8 +96,7 @@ final class SectionFigure {
     }
     for (Course course : surface.courses()) {
       double depth = course.depth().value().metres();
-      String text =
-          course.material().title() + ", " + Say.depth(course.depth().value(), units);
+      String text = course.material().title() + ", " + Say.depth(course.depth().value(), units);
       layer(x, y, depth, STYLES.get(course.material()), text);
       marks.add(
           new Mark.Dimension(
@@ -119,9 +118,7 @@ final class SectionFigure {
   }
 
   private void layer(double x, double y, double depthM, Style style, String about) {
-    Shape box =
-        Shape.rectangle(
-            Point.metres(x, y), Length.metres(WIDTH_M), Length.metres(depthM));
+    Shape box = Shape.rectangle(Point.metres(x, y), Length.metres(WIDTH_M), Length.metres(depthM));
     marks.add(new Mark.Region(box, style, about));
   }
 

@@ -15,9 +15,9 @@ import yardloom.kernel.draw.Style.Hatch;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
-import yardloom.materials.work.MaterialFacts;
 import yardloom.materials.model.Surface;
 import yardloom.materials.model.SurfaceKind;
+import yardloom.materials.work.MaterialFacts;
 
 /** Surfaces in patterns that stay apart in black and white. */
 public final class SurfacePainter implements Painter {

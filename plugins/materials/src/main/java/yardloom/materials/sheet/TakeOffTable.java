@@ -10,10 +10,10 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.materials.work.MaterialFacts;
 import yardloom.materials.calc.Totals;
 import yardloom.materials.model.Material;
 import yardloom.materials.model.Surface;
+import yardloom.materials.work.MaterialFacts;
 
 /** Exact quantities by surface; every cell can be recomputed from its derivation. */
 public final class TakeOffTable implements TableMaker {

@@ -163,7 +163,8 @@ public final class WorkTables {
               date(PhaseSchedule.orderBy(t.start(), lead)));
         }
       }
-      return table.note("Leads are the longest of the sources listed; a week where none is known.")
+      return table
+          .note("Leads are the longest of the sources listed; a week where none is known.")
           .build();
     }
   }

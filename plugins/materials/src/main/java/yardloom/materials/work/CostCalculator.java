@@ -127,13 +127,7 @@ public final class CostCalculator implements Calculator {
         .map(
             p ->
                 new Item(
-                    "delivery of " + line.item(),
-                    loads.likely(),
-                    likely,
-                    p,
-                    false,
-                    false,
-                    trucks));
+                    "delivery of " + line.item(), loads.likely(), likely, p, false, false, trucks));
   }
 
   private static Optional<Item> labour(List<TaskLoad> tasks, PriceBook book) {
@@ -230,8 +224,7 @@ public final class CostCalculator implements Calculator {
       double high = total(items, x);
       if (high - low > 1e-9) {
         String name = d < 2 ? "all mulched ground" : items.get((d - 2) / 2).name();
-        drivers.add(
-            new Driver(name, inputs.get(d).cause(), Money.amount(low), Money.amount(high)));
+        drivers.add(new Driver(name, inputs.get(d).cause(), Money.amount(low), Money.amount(high)));
       }
     }
     drivers.sort(

@@ -35,9 +35,7 @@ public final class LabourCalculator implements Calculator {
   private static final Source WALK =
       Source.memory(
           "A loaded barrow goes 2 to 4 km/h; each percent of slope costs 5 % more time",
-          "recalled from practice",
-          0,
-          "");
+          "recalled from practice", 0, "");
   private static final Spread METRES_PER_HOUR =
       new Spread(2000, 3000, 4000, "pace of barrows", WALK);
   private static final double SLOPE_COST = 5;
@@ -136,8 +134,7 @@ public final class LabourCalculator implements Calculator {
   }
 
   private static void walks(Plan plan, List<Haul> hauls, Sink out) {
-    WorkSettings work =
-        plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
+    WorkSettings work = plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
     double slower = 1 + SLOPE_COST * Math.abs(work.slope());
     for (Material material : List.of(Material.COMPOST, Material.WOOD_CHIPS)) {
       Derived.Builder why = Derived.by("walks from heap to surfaces and back", WALK);

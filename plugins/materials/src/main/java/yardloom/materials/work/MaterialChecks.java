@@ -134,8 +134,7 @@ public final class MaterialChecks {
       for (Element e : plan.elements()) {
         boolean tree = e instanceof Element.Tree;
         boolean utility = e instanceof Element.Utility;
-        Shape reach =
-            utility ? e.shape().grown(((Element.Utility) e).clearance()) : e.shape();
+        Shape reach = utility ? e.shape().grown(((Element.Utility) e).clearance()) : e.shape();
         if ((tree || utility) && reach.overlaps(pile.spot().shape())) {
           findings.add(
               finding(

@@ -23,8 +23,7 @@ public final class MaterialFacts {
   public static final FactKey<TaskLoad> TASKS = FactKey.many("materials.tasks", TaskLoad.class);
 
   /** Phases with their days, in working order. */
-  public static final FactKey<PhaseTime> PHASES =
-      FactKey.many("materials.phases", PhaseTime.class);
+  public static final FactKey<PhaseTime> PHASES = FactKey.many("materials.phases", PhaseTime.class);
 
   /** What it may cost. */
   public static final FactKey<CostEstimate> COST =

@@ -44,8 +44,7 @@ public final class ScheduleCalculator implements Calculator {
     }
     Map<String, Double> hours = new HashMap<>();
     tasks.forEach(t -> hours.merge(t.phase(), t.likely().value().hours(), Double::sum));
-    WorkSettings work =
-        plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
+    WorkSettings work = plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
     PhaseSchedule.of(needed(hours, in.all(YardFacts.BILL)), hours, work)
         .forEach(t -> out.give(MaterialFacts.PHASES, t));
   }
@@ -71,15 +70,18 @@ public final class ScheduleCalculator implements Calculator {
       if (!dropped.contains(p.id())) {
         kept.add(
             new Phase(
-                p.id(), p.title(), through(p.after(), dropped, all), p.leastDays(), p.groups(),
+                p.id(),
+                p.title(),
+                through(p.after(), dropped, all),
+                p.leastDays(),
+                p.groups(),
                 p.steps()));
       }
     }
     return kept;
   }
 
-  private static List<String> through(
-      List<String> after, List<String> dropped, List<Phase> all) {
+  private static List<String> through(List<String> after, List<String> dropped, List<Phase> all) {
     List<String> kept = new ArrayList<>();
     for (String id : after) {
       if (dropped.contains(id)) {

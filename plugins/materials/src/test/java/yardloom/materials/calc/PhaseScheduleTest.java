@@ -40,8 +40,7 @@ class PhaseScheduleTest {
 
   @Test
   void shippedPhases_tradeOrder_holds() {
-    List<PhaseTime> times =
-        PhaseSchedule.of(WorkData.phases(), Map.of(), WorkSettings.defaults());
+    List<PhaseTime> times = PhaseSchedule.of(WorkData.phases(), Map.of(), WorkSettings.defaults());
     assertEquals(12, times.size());
     for (PhaseTime t : times) {
       for (String before : t.phase().after()) {
@@ -58,7 +57,8 @@ class PhaseScheduleTest {
   void days_hoursOfCrew_roundUp() {
     // 21 hours for 2 people at 5 hours a day: 2.1 days, so 3.
     List<PhaseTime> times =
-        PhaseSchedule.of(List.of(phase("a"), phase("b", "a")), Map.of("a", 21.0), work(null, null, null));
+        PhaseSchedule.of(
+            List.of(phase("a"), phase("b", "a")), Map.of("a", 21.0), work(null, null, null));
     assertEquals(3, times.get(0).days());
     assertEquals(4, times.get(1).firstDay());
     assertEquals(1, times.get(1).days());
@@ -96,8 +96,7 @@ class PhaseScheduleTest {
   @Test
   void planting_sixWeeksAheadOfFrost_goesOn() {
     List<PhaseTime> times =
-        PhaseSchedule.of(
-            List.of(phase("plant")), Map.of(), work("2026-09-01", "04-20", "10-20"));
+        PhaseSchedule.of(List.of(phase("plant")), Map.of(), work("2026-09-01", "04-20", "10-20"));
     assertEquals(LocalDate.parse("2026-09-01"), times.get(0).start().orElseThrow());
   }
 
@@ -105,8 +104,7 @@ class PhaseScheduleTest {
   void planting_southernYear_frostInsideTheYear() {
     // Frost from June to August; in mid May less than six weeks are left.
     List<PhaseTime> times =
-        PhaseSchedule.of(
-            List.of(phase("plant")), Map.of(), work("2026-05-15", "08-31", "06-10"));
+        PhaseSchedule.of(List.of(phase("plant")), Map.of(), work("2026-05-15", "08-31", "06-10"));
     assertEquals(LocalDate.parse("2026-09-01"), times.get(0).start().orElseThrow());
   }
 
@@ -121,8 +119,7 @@ class PhaseScheduleTest {
     assertEquals(ProblemCode.CYCLE, e.problems().get(0).code());
     assertThrows(
         PlanException.class,
-        () ->
-            PhaseSchedule.of(List.of(phase("a", "zz")), Map.of(), WorkSettings.defaults()));
+        () -> PhaseSchedule.of(List.of(phase("a", "zz")), Map.of(), WorkSettings.defaults()));
   }
 
   @Test

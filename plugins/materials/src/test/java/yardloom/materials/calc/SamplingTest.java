@@ -41,8 +41,7 @@ class SamplingTest {
   void manyInputs_sum_approachesTheNormalRange() {
     // Twelve triangular (0, 1, 2): mean 12, variance 12/6; P90 = 12 + 1.2816 · √2 = 13.812.
     List<Spread> inputs = java.util.Collections.nCopies(12, spread(0, 1, 2));
-    Percentiles p =
-        new Sampling(inputs).of(x -> java.util.Arrays.stream(x).sum());
+    Percentiles p = new Sampling(inputs).of(x -> java.util.Arrays.stream(x).sum());
     assertEquals(12, p.p50(), 0.1);
     assertEquals(13.812, p.p90(), 0.12);
     assertEquals(10.188, p.p10(), 0.12);
