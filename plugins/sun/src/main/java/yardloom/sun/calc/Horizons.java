@@ -15,6 +15,9 @@ final class Horizons {
   static final double PIECE_DEG = 5;
   private static final double BELOW_RAD = StrictMath.toRadians(-45);
 
+  /** Pieces overlap by a hair, so that a celestial pole never lies on an edge of all of them. */
+  private static final double LAP_RAD = 1e-6;
+
   private Horizons() {}
 
   static List<Body> of(EquatorialFrame frame, double northRad, List<double[]> points) {
@@ -37,8 +40,8 @@ final class Horizons {
             piece(
                 frame,
                 northRad,
-                new double[] {a[0] + turn * from, a[1] + (b[1] - a[1]) * from},
-                new double[] {a[0] + turn * to, a[1] + (b[1] - a[1]) * to}));
+                new double[] {a[0] + turn * from - LAP_RAD, a[1] + (b[1] - a[1]) * from},
+                new double[] {a[0] + turn * to + LAP_RAD, a[1] + (b[1] - a[1]) * to}));
       }
     }
     return stretches;

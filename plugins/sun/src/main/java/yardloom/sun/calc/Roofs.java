@@ -19,15 +19,13 @@ import yardloom.kernel.unit.Length;
 final class Roofs {
   static final int STEPS = 4;
 
-  private final Solids solids;
   private final Form form;
 
-  Roofs(Solids solids, Form form) {
-    this.solids = solids;
+  Roofs(Form form) {
     this.form = form;
   }
 
-  List<Body> of(Shape eaves, double eavesM, double ridgeM) {
+  List<PlanBody> of(Shape eaves, double eavesM, double ridgeM) {
     List<Coordinate[]> parts = ConvexParts.of(eaves);
     if (parts.size() != 1 || parts.get(0).length != 4) {
       return stepped(eaves, eavesM, ridgeM);
@@ -43,7 +41,7 @@ final class Roofs {
     return List.of(ridged(c, eavesM, ridgeM));
   }
 
-  private Body ridged(Coordinate[] c, double eavesM, double ridgeM) {
+  private PlanBody ridged(Coordinate[] c, double eavesM, double ridgeM) {
     Coordinate west = middle(c[3], c[0]);
     Coordinate east = middle(c[1], c[2]);
     if (form == Form.HIP) {
@@ -61,7 +59,7 @@ final class Roofs {
       at(west, ridgeM),
       at(east, ridgeM)
     };
-    return solids.convex(
+    return new PlanBody.Hull(
         corners,
         List.of(
             new int[] {3, 2, 1, 0},
@@ -71,7 +69,7 @@ final class Roofs {
             new int[] {3, 0, 4}));
   }
 
-  private Body shed(Coordinate[] c, double eavesM, double ridgeM) {
+  private PlanBody shed(Coordinate[] c, double eavesM, double ridgeM) {
     int high = 0;
     for (int i = 1; i < 4; i++) {
       if (middle(c[i], c[(i + 1) % 4]).y > middle(c[high], c[(high + 1) % 4]).y + 1e-9) {
@@ -85,7 +83,7 @@ final class Roofs {
       at(c[(high + 2) % 4], eavesM), at(c[(high + 3) % 4], eavesM),
       at(a, ridgeM), at(b, ridgeM)
     };
-    return solids.convex(
+    return new PlanBody.Hull(
         corners,
         List.of(
             new int[] {3, 2, 1, 0},
@@ -95,17 +93,17 @@ final class Roofs {
             new int[] {3, 0, 4}));
   }
 
-  private List<Body> stepped(Shape eaves, double eavesM, double ridgeM) {
+  private List<PlanBody> stepped(Shape eaves, double eavesM, double ridgeM) {
     double inradiusM =
         eaves
             .jts()
             .getBoundary()
             .distance(eaves.jts().getFactory().createPoint(eaves.heart().coordinate()));
-    List<Body> bodies = new ArrayList<>();
+    List<PlanBody> bodies = new ArrayList<>();
     for (int i = 0; i < STEPS; i++) {
       Shape outline = eaves.shrunk(Length.metres(inradiusM * (i + 0.5) / STEPS));
       double from = eavesM + (ridgeM - eavesM) * i / STEPS;
-      bodies.addAll(solids.prisms(outline, from, eavesM + (ridgeM - eavesM) * (i + 1) / STEPS));
+      bodies.addAll(PlanBodies.prisms(outline, from, eavesM + (ridgeM - eavesM) * (i + 1) / STEPS));
     }
     return bodies;
   }

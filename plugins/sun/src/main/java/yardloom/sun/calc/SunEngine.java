@@ -24,11 +24,16 @@ public final class SunEngine {
   private final ShadeScene scene;
   private final SunYear year;
   private final HourColumns columns;
+  private final HourColumns sky;
+
+  /** Columns over the whole sky, for the sky view. */
+  private static final int SKY_COLUMNS = 240;
 
   public SunEngine(ShadeScene scene, SunYear year, int columnsPerDay) {
     this.scene = scene;
     this.year = year;
     columns = new HourColumns(scene.frame(), scene.ground(), columnsPerDay, year.limit() + 1e-9);
+    sky = new HourColumns(scene.frame(), scene.ground(), SKY_COLUMNS, Double.POSITIVE_INFINITY);
   }
 
   /** The ground's height at a place of the plan, relative to the plan's origin. */
@@ -42,8 +47,14 @@ public final class SunEngine {
   /** Looks at many places one after the other; for one thread. */
   public final class Looker {
     private final ColumnProfile profile = new ColumnProfile(columns);
+    private final ColumnProfile skyProfile = new ColumnProfile(sky);
+    private final SkyTally skyTally = new SkyTally(scene, sky);
     private final YearTally tally;
     private final DayTally days;
+    private double eyeX;
+    private double eyeY;
+    private double eyeM;
+    private int leftOut;
 
     private Looker(DayGroups groups, int[] daysOfYear) {
       tally = new YearTally(scene, year, columns, groups.array(), DayGroups.GROUPS);
@@ -62,7 +73,33 @@ public final class SunEngine {
      * @param without whose own shade is left out, see {@link ShadeScene#shadeOf}
      */
     public void at(double x, double y, double aboveM, int without) {
-      scene.mark(x, y, scene.ground().heightM(x, y) + aboveM, without, profile);
+      eyeX = x;
+      eyeY = y;
+      eyeM = scene.ground().heightM(x, y) + aboveM;
+      leftOut = without;
+      scene.mark(eyeX, eyeY, eyeM, leftOut, profile);
+    }
+
+    /** The share of the sky that a level surface here sees, for each month. */
+    public double[] skyView() {
+      double[] months = new double[12];
+      scene.mark(eyeX, eyeY, eyeM, leftOut, skyProfile);
+      skyTally.of(skyProfile, months);
+      return months;
+    }
+
+    /**
+     * The direct radiation that arrives here on the {@code d}-th day, summed over the day.
+     *
+     * @param beamByColumn what an open place would get in each column's time
+     */
+    public double beam(int d, double[] beamByColumn) {
+      double[] light = days.light(profile, d);
+      double sum = 0;
+      for (int j = columns.first; j <= columns.last; j++) {
+        sum += Math.max(0, light[j]) * beamByColumn[j];
+      }
+      return sum;
     }
 
     /** Hours by group of days at this place. */

@@ -1,0 +1,52 @@
+package yardloom.sun.calc;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Clear-sky radiation of chosen days at open level ground, cut into the engine's columns of hour
+ * angle, and the daily light that a shaded place gets of it.
+ */
+public final class LightOfDays {
+  private final double[][] beam;
+  private final double[] diffuse;
+  private final double[] beamDay;
+
+  /**
+   * Days.
+   *
+   * @param columnsPerDay as of the engine
+   * @param days days of the year from 0
+   */
+  public LightOfDays(
+      ClearSky sky, double latitudeRad, SunYear year, int columnsPerDay, int... days) {
+    beam = new double[days.length][columnsPerDay];
+    diffuse = new double[days.length];
+    beamDay = new double[days.length];
+    double stepHours = 24.0 / columnsPerDay;
+    for (int d = 0; d < days.length; d++) {
+      double declination = StrictMath.atan(year.tan(days[d]));
+      for (int j = 0; j < columnsPerDay; j++) {
+        double hourAngle = ((j + 0.5) / columnsPerDay * 2 - 1) * StrictMath.PI;
+        double elevation = DayLength.elevation(latitudeRad, declination, hourAngle);
+        ClearSky.Hour hour = sky.hour(StrictMath.sin(elevation), days[d]);
+        beam[d][j] = hour.beam() * stepHours;
+        diffuse[d] += hour.diffuse() * stepHours;
+        beamDay[d] += beam[d][j];
+      }
+    }
+  }
+
+  /** Clear-sky radiation of a day in the open, MJ per square metre. */
+  public double open(int d) {
+    return beamDay[d] + diffuse[d];
+  }
+
+  /** Mol per square metre and day at the place a looker is turned to, for each of the days. */
+  public List<Double> at(SunEngine.Looker looker, double[] skyViewByDay) {
+    return IntStream.range(0, diffuse.length)
+        .mapToObj(
+            d -> DailyLight.shaded(looker.beam(d, beam[d]), diffuse[d], skyViewByDay[d]))
+        .toList();
+  }
+}
