@@ -4,8 +4,8 @@ package yardloom.sun.calc;
  * Solar radiation on level ground under a clear sky, in MJ per square metre.
  *
  * <p>Direct and diffuse parts follow ASCE-EWRI's clear-sky index for clean air: K_B = 0.98
- * exp(-0.00146 P / sin β - 0.075 (W / sin β)^0.4), W = 0.14 eₐ P + 2.1 mm, K_D = 0.35 - 0.36 K_B for
- * K_B ≥ 0.15, else 0.18 + 0.82 K_B; sin β is held at 0.01 or above, below which nothing counts.
+ * exp(-0.00146 P / sin β - 0.075 (W / sin β)^0.4), W = 0.14 eₐ P + 2.1 mm, K_D = 0.35 - 0.36 K_B
+ * for K_B ≥ 0.15, else 0.18 + 0.82 K_B; sin β is held at 0.01 or above, below which nothing counts.
  * Valid for any latitude; polar night gives zero.
  *
  * <p>References: [1] The ASCE Standardized Reference Evapotranspiration Equation, ASCE-EWRI, 2005,
@@ -47,9 +47,7 @@ public final class ClearSky {
     double sunset = DayLength.sunsetHourAngle(latitudeRad, declinationRad);
     double mean =
         sunset * StrictMath.sin(latitudeRad) * StrictMath.sin(declinationRad)
-            + StrictMath.cos(latitudeRad)
-                * StrictMath.cos(declinationRad)
-                * StrictMath.sin(sunset);
+            + StrictMath.cos(latitudeRad) * StrictMath.cos(declinationRad) * StrictMath.sin(sunset);
     return Math.max(0, 24 * 60 / StrictMath.PI * 0.0820 * distanceFactor(day) * mean);
   }
 
@@ -74,8 +72,7 @@ public final class ClearSky {
     double kb =
         0.98
             * StrictMath.exp(
-                -0.00146 * pressureKpa / sine
-                    - 0.075 * StrictMath.pow(waterMm / sine, 0.4));
+                -0.00146 * pressureKpa / sine - 0.075 * StrictMath.pow(waterMm / sine, 0.4));
     double kd = kb >= 0.15 ? 0.35 - 0.36 * kb : 0.18 + 0.82 * kb;
     return new Hour(kb * above, kd * above);
   }

@@ -7,8 +7,8 @@ package yardloom.sun.calc;
  * by the sky view.
  *
  * <p>References: [1] J. E. Faust, J. Logan, Daily Light Integral: A Research Review and
- * High-resolution Maps of the United States, HortScience 53, 2018, pp. 1250-1257, abstract: 0.007265
- * mol/Wh (45 % of global radiation, 4.48 µmol/J).
+ * High-resolution Maps of the United States, HortScience 53, 2018, pp. 1250-1257, abstract:
+ * 0.007265 mol/Wh (45 % of global radiation, 4.48 µmol/J).
  */
 public final class DailyLight {
   /** Mol of photons per kWh of global radiation [1]. */

@@ -45,8 +45,7 @@ public final class LightOfDays {
   /** Mol per square metre and day at the place a looker is turned to, for each of the days. */
   public List<Double> at(SunEngine.Looker looker, double[] skyViewByDay) {
     return IntStream.range(0, diffuse.length)
-        .mapToObj(
-            d -> DailyLight.shaded(looker.beam(d, beam[d]), diffuse[d], skyViewByDay[d]))
+        .mapToObj(d -> DailyLight.shaded(looker.beam(d, beam[d]), diffuse[d], skyViewByDay[d]))
         .toList();
   }
 }

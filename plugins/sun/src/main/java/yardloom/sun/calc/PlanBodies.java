@@ -15,9 +15,9 @@ import yardloom.kernel.plan.ElementKind;
  * <p>Prisms are cut into convex parts, cylinders are prisms of {@link #ROUND} sides of equal area,
  * roofs are the convex bodies of {@link Roofs}. What stands on the ground is carried down below the
  * lowest ground within {@value #REACH_M} m, so that no light passes under it on a slope. Heights
- * count from the ground at the middle of the footprint; tops of fences and plants follow the ground.
- * Outlines of more than {@value #MANY} corners are simplified to {@value #SIMPLE_M} m. Empty footprints and obstacles without
- * height give no bodies.
+ * count from the ground at the middle of the footprint; tops of fences and plants follow the
+ * ground. Outlines of more than {@value #MANY} corners are simplified to {@value #SIMPLE_M} m.
+ * Empty footprints and obstacles without height give no bodies.
  */
 final class PlanBodies {
   static final int ROUND = 16;
@@ -44,7 +44,8 @@ final class PlanBodies {
               ? along(obstacle, ground)
               : prisms(obstacle.footprint(), bottomM, topM);
       case CYLINDER -> List.of(prism(circle(obstacle.footprint(), middle), bottomM, topM));
-      case ELLIPSOID -> List.of(
+      case ELLIPSOID ->
+          List.of(
               new PlanBody.Egg(
                   middle.x,
                   middle.y,
@@ -68,8 +69,7 @@ final class PlanBodies {
     List<PlanBody> bodies = new ArrayList<>();
     double baseM = obstacle.base().metres();
     for (Coordinate[] ring : ConvexParts.of(simple(obstacle.footprint()))) {
-      PlanBody.Hull flat =
-          prism(ring, baseM == 0 ? -ROOTS_M : baseM, obstacle.top().metres());
+      PlanBody.Hull flat = prism(ring, baseM == 0 ? -ROOTS_M : baseM, obstacle.top().metres());
       for (double[] corner : flat.corners()) {
         corner[2] += ground.heightM(corner[0], corner[1]);
       }

@@ -13,6 +13,5 @@ sealed interface PlanBody {
   record Hull(double[][] corners, List<int[]> faces) implements PlanBody {}
 
   /** An upright ellipsoid of revolution. */
-  record Egg(double x, double y, double bottomM, double topM, double radiusM)
-      implements PlanBody {}
+  record Egg(double x, double y, double bottomM, double topM, double radiusM) implements PlanBody {}
 }

@@ -47,9 +47,13 @@ class ShadowsTest {
   /** E07, E08: noon shadow of a 2 m fence on the solstices. */
   @ParameterizedTest(name = "{0}: latitude {1}, declination {2}: {3} m")
   @CsvSource({
-    "E07, 30, -23.44, 2.697", "E07, 40, -23.44, 4.001", "E07, 45, -23.44, 5.062",
+    "E07, 30, -23.44, 2.697",
+    "E07, 40, -23.44, 4.001",
+    "E07, 45, -23.44, 5.062",
     "E07, 47.6, -23.44, 5.822",
-    "E08, 30, 23.44, 0.230", "E08, 40, 23.44, 0.595", "E08, 47.6, 23.44, 0.897"
+    "E08, 30, 23.44, 0.230",
+    "E08, 40, 23.44, 0.595",
+    "E08, 47.6, 23.44, 0.897"
   })
   void noonShadowOfFence_equalsPublished(
       String id, double latitude, double declination, double length) {
@@ -76,8 +80,7 @@ class ShadowsTest {
 
   @Test
   void shadowOfConcaveHouse_leavesItsCourtLit() {
-    Shape angle =
-        Scenes.rectangle(0, 0, 10, 2).plus(Scenes.rectangle(0, 0, 2, 10));
+    Shape angle = Scenes.rectangle(0, 0, 10, 2).plus(Scenes.rectangle(0, 0, 2, 10));
     Obstacle house = Scenes.solid(Form.PRISM, angle, 0, 1);
     Shape shadow = shadow(house, 180, 45);
     // Each wing is carried 1 m north; the hull of the whole would cover the court.
@@ -88,8 +91,7 @@ class ShadowsTest {
   void shadowOfBall_hasAreaOfItsDiscOverSine(
       @ForAll @DoubleRange(min = 10, max = 89.9) double elevation,
       @ForAll @DoubleRange(min = 0, max = 360) double bearing) {
-    Obstacle ball =
-        Scenes.solid(Form.ELLIPSOID, Scenes.rectangle(-1, -1, 1, 1), 3, 5);
+    Obstacle ball = Scenes.solid(Form.ELLIPSOID, Scenes.rectangle(-1, -1, 1, 1), 3, 5);
     double expected = Math.PI / Math.sin(Math.toRadians(elevation));
     assertEquals(
         expected, shadow(ball, bearing, elevation).area().squareMetres(), 0.004 * expected);
@@ -99,8 +101,7 @@ class ShadowsTest {
   @Test
   void shadowUphill_isShorter() {
     Ground risingNorth = new Ground(0, 0.2);
-    Shape shadow =
-        new Shadows(risingNorth, Math.PI, Math.toRadians(45), 0).of(List.of(post(2)));
+    Shape shadow = new Shadows(risingNorth, Math.PI, Math.toRadians(45), 0).of(List.of(post(2)));
     assertEquals(2 / 1.2, shadow.bounds().getMaxY(), 3 * POST_M);
   }
 

@@ -15,8 +15,7 @@ import yardloom.facts.Obstacle.Form;
 /** Sky view against closed forms: rows E15 and E16. */
 class SkyViewTest {
   private static double view(ShadeScene scene, double x, double y) {
-    HourColumns sky =
-        new HourColumns(scene.frame(), scene.ground(), 240, Double.POSITIVE_INFINITY);
+    HourColumns sky = new HourColumns(scene.frame(), scene.ground(), 240, Double.POSITIVE_INFINITY);
     ColumnProfile profile = new ColumnProfile(sky);
     scene.mark(x, y, 0, ShadeScene.NOBODY, profile);
     double[] months = new double[12];
@@ -44,8 +43,7 @@ class SkyViewTest {
   @CsvSource({"40", "0", "-35"})
   void betweenTwoLongWalls_equalsClosedForm(double latitude) {
     ShadeScene lane =
-        Scenes.scene(
-            latitude, Scenes.box(-1e5, -3, 1e5, -2, 2), Scenes.box(-1e5, 2, 1e5, 3, 2));
+        Scenes.scene(latitude, Scenes.box(-1e5, -3, 1e5, -2, 2), Scenes.box(-1e5, 2, 1e5, 3, 2));
     assertEquals(0.707, view(lane, 0, 0), 0.002);
   }
 
@@ -57,8 +55,7 @@ class SkyViewTest {
     for (int bearing = 0; bearing < 360; bearing += 30) {
       rim.add(new double[] {Math.toRadians(bearing), Math.toRadians(45)});
     }
-    ShadeScene basin =
-        new ShadeScene(Math.toRadians(latitude), 0, Ground.LEVEL, rim, List.of());
+    ShadeScene basin = new ShadeScene(Math.toRadians(latitude), 0, Ground.LEVEL, rim, List.of());
     assertEquals(0.500, view(basin, 0, 0), 0.002);
   }
 
