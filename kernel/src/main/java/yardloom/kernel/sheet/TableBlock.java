@@ -2,6 +2,7 @@ package yardloom.kernel.sheet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.draw.Palette;
@@ -141,18 +142,26 @@ final class TableBlock {
 
   /** Column widths that add up to {@code total}. */
   private double[] widths(double total) {
-    double leastSum = Arrays.stream(least).sum();
-    double naturalSum = Arrays.stream(natural).sum();
-    double[] widths = new double[least.length];
+    double[] widths = least.clone();
+    double left = total - Arrays.stream(least).sum();
+    if (left <= 0) {
+      return Arrays.stream(least).map(w -> w + left * w / (total - left)).toArray();
+    }
+    // Those that want least are satisfied first; what all others get is equal.
+    List<Integer> order = new ArrayList<>();
     for (int i = 0; i < widths.length; i++) {
-      if (leastSum >= total) {
-        widths[i] = least[i] * total / leastSum;
-      } else if (naturalSum >= total) {
-        double share = (total - leastSum) / (naturalSum - leastSum);
-        widths[i] = least[i] + share * (natural[i] - least[i]);
-      } else {
-        widths[i] = natural[i] + (total - naturalSum) / widths.length;
-      }
+      order.add(i);
+    }
+    order.sort(Comparator.comparingDouble((Integer i) -> natural[i] - least[i]));
+    double rest = left;
+    for (int k = 0; k < order.size(); k++) {
+      int i = order.get(k);
+      double given = Math.min(natural[i] - least[i], rest / (order.size() - k));
+      widths[i] += given;
+      rest -= given;
+    }
+    for (int i = 0; i < widths.length; i++) {
+      widths[i] += rest / widths.length;
     }
     return widths;
   }
