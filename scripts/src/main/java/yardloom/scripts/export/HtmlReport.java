@@ -135,10 +135,7 @@ public final class HtmlReport {
       String place = finding.place().line() == 0 ? "" : ", " + finding.place();
       html.raw("<br>")
           .element(
-              "span",
-              finding.rule() + place + ". " + finding.source().cite(),
-              "class",
-              "muted");
+              "span", finding.rule() + place + ". " + finding.source().cite(), "class", "muted");
       html.close("li");
     }
     html.close("ol").close("section");

@@ -71,8 +71,7 @@ class BatikLimitsTest {
   @Test
   void vectorEffect_isIgnored() throws Exception {
     String line = "<path d='M5 5L45 45' stroke='black' stroke-width='2' transform='scale(4)'";
-    assertEquals(
-        darkDots(line + "/>"), darkDots(line + " vector-effect='non-scaling-stroke'/>"));
+    assertEquals(darkDots(line + "/>"), darkDots(line + " vector-effect='non-scaling-stroke'/>"));
   }
 
   /** V-07, V-08: plain href and auto-start-reverse end in an exception. */
@@ -118,7 +117,8 @@ class BatikLimitsTest {
   @Test
   void documentType_knowsRightFromWrong() throws Exception {
     assertEquals(
-        0, faults(OPEN + "<title>t</title><desc>d</desc><rect width='1' height='1'/></svg>").size());
+        0,
+        faults(OPEN + "<title>t</title><desc>d</desc><rect width='1' height='1'/></svg>").size());
     assertEquals(1, faults(OPEN.replace(" width", " role='img' width") + "</svg>").size());
     assertEquals(true, faults(OPEN + "<rectt/></svg>").size() > 0);
   }

@@ -50,9 +50,7 @@ class HtmlReportTest {
     Plan plan = DemoYard.plan(UnitSystem.US);
     Derived<Area> area =
         Derived.by("area = sum", Source.plan("beds"))
-            .from(
-                "factor",
-                Derived.by("factor", BOOK).gives(2.0))
+            .from("factor", Derived.by("factor", BOOK).gives(2.0))
             .gives(Area.squareMetres(10));
     Table table =
         Table.titled("beds", "Beds & borders")
@@ -63,8 +61,7 @@ class HtmlReportTest {
             .note("A note.")
             .build();
     Finding finding =
-        Finding.of(
-            "kernel.reach", Severity.WARNING, "bed is 6 ft wide", "Make it narrower.", BOOK);
+        Finding.of("kernel.reach", Severity.WARNING, "bed is 6 ft wide", "Make it narrower.", BOOK);
     return new Outcome(
         plan,
         FactGraph.of(List.of()).run(plan),
@@ -78,9 +75,7 @@ class HtmlReportTest {
 
   private static Document parse(String page) throws Exception {
     // The page is well-formed but for its void elements.
-    String xml =
-        page.replace("<!DOCTYPE html>\n", "")
-            .replaceAll("<(meta [^>]*|br)>", "<$1/>");
+    String xml = page.replace("<!DOCTYPE html>\n", "").replaceAll("<(meta [^>]*|br)>", "<$1/>");
     return DocumentBuilderFactory.newInstance()
         .newDocumentBuilder()
         .parse(new InputSource(new StringReader(xml)));
