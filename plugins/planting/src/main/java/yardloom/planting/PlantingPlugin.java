@@ -1,6 +1,5 @@
 package yardloom.planting;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import yardloom.kernel.check.Check;
@@ -19,7 +18,6 @@ import yardloom.planting.model.Plant;
 import yardloom.planting.sheet.PlantPainter;
 import yardloom.planting.sheet.PlantTable;
 import yardloom.planting.work.CanopyCalculator;
-import yardloom.planting.work.LightCheck;
 import yardloom.planting.work.Planting;
 import yardloom.planting.work.PlantingChecks;
 import yardloom.planting.work.StandCalculator;
@@ -48,9 +46,7 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Check> checks() {
-    List<Check> checks = new ArrayList<>(PlantingChecks.all());
-    checks.add(new LightCheck());
-    return List.copyOf(checks);
+    return PlantingChecks.all();
   }
 
   @Override

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.BillLine;
+import yardloom.facts.LightNeed;
 import yardloom.facts.Obstacle;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
@@ -188,6 +189,15 @@ class PlantingPluginTest extends PluginContract {
         rules(outcome));
     assertEquals(1, outcome.cautions().size());
     assertTrue(outcome.cautions().get(0).text().contains("rhubarb"));
+  }
+
+  /** Strawberries: full sun, six to eight hours (Michigan State University Extension, 2018). */
+  @Test
+  void strawberries_askForSixHours_hazelnutsForFour() {
+    PlantingWords.plant(bed("a", 0, 4, 8), "garden strawberry", null, null, null, null);
+    PlantingWords.plant(bed("b", 10, 12, 24), "hazelnut", null, null, null, null);
+    List<LightNeed> needs = outcome().results().all(YardFacts.LIGHT_NEEDS);
+    assertEquals(List.of(6.0, 4.0), needs.stream().map(LightNeed::minHours).toList());
   }
 
   @Test

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.ClimateNormals;
+import yardloom.facts.LightNeed;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
@@ -19,7 +20,7 @@ import yardloom.planting.calc.CropCurve;
 import yardloom.planting.calc.GrowingSeason;
 import yardloom.planting.model.Plant;
 
-/** Gives what stands where, with water use by month, and the bill of plants. */
+/** Gives what stands where, with water use by month, the sun it asks for, and the bill of plants. */
 public final class StandCalculator implements Calculator {
   private static final Source LATTICE =
       Source.commonPractice("square or staggered lattice, half a spacing from every edge");
@@ -38,7 +39,7 @@ public final class StandCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(YardFacts.STANDS, YardFacts.BILL);
+    return Set.of(YardFacts.STANDS, YardFacts.BILL, YardFacts.LIGHT_NEEDS);
   }
 
   @Override
@@ -62,6 +63,14 @@ public final class StandCalculator implements Calculator {
                   p.plant().kc(), p.plant().season(), season(plan, climate, p.plant())),
               kcSource(p.plant())));
       out.give(YardFacts.BILL, bill(p));
+      out.give(
+          YardFacts.LIGHT_NEEDS,
+          new LightNeed(
+              p.bed().id(),
+              p.place(),
+              p.plant().name(),
+              p.plant().light().hours(),
+              p.plant().lightSource()));
     }
     for (Planting.Specimen s : Planting.specimens(plan)) {
       out.give(

@@ -53,6 +53,25 @@ class LatticeTest {
     assertTrue(points(bed, Length.inches(12), Layout.STAGGERED).size() < Math.floor(byArea));
   }
 
+  /**
+   * P05 (bloomindesigns.com: 0.79 plants a square foot at 13.5 in), P10 (trees an acre at 22 × 15 ft
+   * and 22 × 16 ft by 43560/(a·b); a page prints 132 for both).
+   */
+  @Test
+  void wholeMultiplesOfTheSpacing_haveThePublishedDensity() {
+    assertEquals(0.7901, perSquareFoot(11.25, 11.25, 1.125, 1.125), 1e-3);
+    assertEquals(132.0, perSquareFoot(1500, 220, 15, 22) * 43_560, 0.01);
+    assertEquals(123.75, perSquareFoot(1600, 220, 16, 22) * 43_560, 0.01);
+  }
+
+  private static double perSquareFoot(
+      double lengthFt, double widthFt, double spacingFt, double rowFt) {
+    Shape bed = Shape.rectangle(ORIGIN, Length.feet(lengthFt), Length.feet(widthFt));
+    List<Point> plants =
+        Lattice.points(bed, Length.feet(spacingFt), Length.feet(rowFt), Layout.SQUARE);
+    return plants.size() / bed.area().squareFeet();
+  }
+
   @Test
   void bedNarrowerThanSpacing_holdsNothing() {
     assertEquals(List.of(), points(bed(0.9, 5), Length.metres(1), Layout.SQUARE));
