@@ -20,7 +20,9 @@ import yardloom.planting.calc.CropCurve;
 import yardloom.planting.calc.GrowingSeason;
 import yardloom.planting.model.Plant;
 
-/** Gives what stands where, with water use by month, the sun it asks for, and the bill of plants. */
+/**
+ * Gives what stands where, with water use by month, the sun it asks for, and the bill of plants.
+ */
 public final class StandCalculator implements Calculator {
   private static final Source LATTICE =
       Source.commonPractice("square or staggered lattice, half a spacing from every edge");

@@ -54,8 +54,8 @@ class LatticeTest {
   }
 
   /**
-   * P05 (bloomindesigns.com: 0.79 plants a square foot at 13.5 in), P10 (trees an acre at 22 × 15 ft
-   * and 22 × 16 ft by 43560/(a·b); a page prints 132 for both).
+   * P05 (bloomindesigns.com: 0.79 plants a square foot at 13.5 in), P10 (trees an acre at 22 × 15
+   * ft and 22 × 16 ft by 43560/(a·b); a page prints 132 for both).
    */
   @Test
   void wholeMultiplesOfTheSpacing_haveThePublishedDensity() {
