@@ -1,0 +1,17 @@
+@echo off
+rem Starts yardloom. In a source tree it builds first if nothing was built yet.
+setlocal
+set "HERE=%~dp0"
+set "HOMEDIR=%HERE%target\yardloom"
+if exist "%HERE%..\lib" if not exist "%HERE%pom.xml" set "HOMEDIR=%HERE%.."
+if exist "%HOMEDIR%\lib" goto start
+where mvn >nul 2>nul || (echo yardloom: Maven ^(mvn^) is needed to build; install it first 1>&2 & exit /b 3)
+echo yardloom: building, about a minute on first use 1>&2
+if not exist "%HERE%target" mkdir "%HERE%target"
+call mvn -q -f "%HERE%..\pom.xml" -DskipTests package > "%HERE%target\build.log" 2>&1
+if errorlevel 1 (echo yardloom: the build failed, see %HERE%target\build.log 1>&2 & exit /b 4)
+:start
+set "JAVA=java"
+if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
+"%JAVA%" -Xmx512m -Djava.awt.headless=true -cp "%HOMEDIR%\lib\*" yardloom.scripts.cli.Main %*
+exit /b %errorlevel%
