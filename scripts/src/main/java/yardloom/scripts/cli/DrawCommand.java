@@ -11,11 +11,12 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import yardloom.kernel.draw.Paper;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.sheet.Paper;
 import yardloom.kernel.study.Outcome;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.scripts.output.FindingsText;
 import yardloom.scripts.output.OutputFolder;
 import yardloom.scripts.output.OutputKind;
@@ -87,9 +88,9 @@ final class DrawCommand implements Callable<Integer> {
 
   private Paper paper(Outcome outcome) {
     if (sheet == null) {
-      return Paper.standard(outcome.plan().info().units());
+      return Paper.named(outcome.plan().info().units() == UnitSystem.US ? "ARCH C" : "A3");
     }
-    return Paper.byName(sheet);
+    return Paper.named(sheet);
   }
 
   private void refuseSameFolder(List<Outcome> outcomes) {

@@ -1,0 +1,50 @@
+// An invented yard in Urbana, Illinois: 60 by 120 ft, street to the south.
+plan 'Urbana yard', client: 'demo household', author: 'demo', date: '2026-03-01', units: 'us'
+site 'Urbana, Illinois', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
+climate 'urbana-il'
+
+def bedWidth = param('bedWidth', 4.ft, 'width of the annual beds')
+
+lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 120.ft), point(0.ft, 120.ft)]) {
+  side 'south', role: 'front', setback: 25.ft, rule: 'demo rule, verify locally'
+  side 'east', role: 'side', setback: 5.ft, rule: 'demo rule, verify locally'
+  side 'west', role: 'side', setback: 5.ft, rule: 'demo rule, verify locally'
+  side 'north', role: 'rear', setback: 10.ft, rule: 'demo rule, verify locally'
+}
+
+def house = building('house', rect(12.ft, 27.ft, 32.ft, 27.ft), eaves: 10.ft, ridge: 18.ft, overhang: 1.ft, roof: 'gable')
+building 'next door', rect(-32.ft, 30.ft, 24.ft, 34.ft), eaves: 10.ft, ridge: 19.ft, roof: 'gable', neighbour: true
+paving 'drive', rect(47.ft, 0.ft, 10.ft, 46.ft), surface: 'concrete'
+fence 'back fence', line([point(0.5.ft, 66.ft), point(0.5.ft, 119.5.ft), point(59.5.ft, 119.5.ft), point(59.5.ft, 66.ft)]), height: 6.ft
+tap 'hose bib', point(42.ft, 54.ft), source: 'mains'
+roof 'rear slope', rect(11.ft, 40.5.ft, 34.ft, 14.5.ft), surface: 'asphalt shingle'
+utility 'gas line', line([point(6.ft, 0.ft), point(6.ft, 31.ft), point(12.ft, 31.ft)]), carries: 'gas', clearance: 2.ft
+tree 'maple', point(20.ft, 12.ft), crown: 22.ft, height: 30.ft, trunk: 12.inch, leaf: 'deciduous'
+
+path 'cross path', line([point(52.ft, 46.ft), point(52.ft, 60.ft), point(7.ft, 60.ft)]), width: 4.ft, use: 'barrow'
+path 'middle path', line([point(30.ft, 62.ft), point(30.ft, 104.ft)]), width: 4.ft, use: 'barrow'
+
+sheetMulch perennialMulch: 10.inch, annualMulch: 2.inch, annualCompost: 3.inch, pathMulch: 4.inch
+
+beds('kitchen', rect(6.ft, 65.ft, 22.ft, 37.ft), width: bedWidth, gap: 2.ft, bearing: 90.deg, use: 'annual') {
+  drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
+  plant 'tomato', share: 0.5
+  plant 'kale', share: 0.5
+}
+bed('berry bed', rect(33.ft, 65.ft, 4.ft, 37.ft), use: 'perennial') {
+  drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch
+  plant 'red currant'
+}
+bed('asparagus bed', rect(40.ft, 65.ft, 4.ft, 37.ft), use: 'perennial') {
+  drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
+  plant 'asparagus', layout: 'staggered'
+}
+bed('strawberry bed', rect(47.ft, 65.ft, 4.ft, 37.ft), use: 'perennial') {
+  drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
+  plant 'garden strawberry', layout: 'staggered'
+}
+for (i in 0..2) {
+  tree("apple ${i + 1}", point(12.ft + 18.ft * i, 111.ft), crown: 12.ft, height: 12.ft, leaf: 'deciduous') {
+    species 'apple (semi-dwarf)'
+  }
+}

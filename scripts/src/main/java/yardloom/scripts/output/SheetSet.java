@@ -1,0 +1,77 @@
+package yardloom.scripts.output;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import yardloom.kernel.draw.FontWidths;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.plan.Lot;
+import yardloom.kernel.plan.Site;
+import yardloom.kernel.sheet.ComposedSheet;
+import yardloom.kernel.sheet.Paper;
+import yardloom.kernel.sheet.SheetComposer;
+import yardloom.kernel.sheet.SheetRequest;
+import yardloom.kernel.study.Outcome;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.unit.Angle;
+
+/**
+ * The sheets of a plan: the site plan first, then what plugins offer, last the tables that stand on no
+ * other sheet.
+ */
+public final class SheetSet {
+  private static final int SITE_PLAN = 1;
+  private static final int SCHEDULES = 90;
+
+  private SheetSet() {}
+
+  /** All sheets, numbered through. */
+  public static List<ComposedSheet> of(Outcome outcome, Paper paper) {
+    List<SheetRequest> requests = new ArrayList<>();
+    requests.add(sitePlan(outcome, paper));
+    for (SheetPlan sheet : outcome.sheets()) {
+      requests.add(request(outcome, sheet, paper));
+    }
+    List<Panel> rest = tablesOnNoSheet(outcome);
+    if (!rest.isEmpty()) {
+      requests.add(
+          request(outcome, new SheetPlan(SCHEDULES, "schedules", "Schedules", rest), paper));
+    }
+    return new SheetComposer(FontWidths.shipped()).composeSet(requests);
+  }
+
+  private static SheetRequest sitePlan(Outcome outcome, Paper paper) {
+    SheetPlan sheet =
+        new SheetPlan(
+            SITE_PLAN, "site-plan", "Site plan", List.of(new Panel.SitePlan(Set.of())));
+    return request(outcome, sheet, paper).withCautions(outcome.cautions());
+  }
+
+  private static SheetRequest request(Outcome outcome, SheetPlan sheet, Paper paper) {
+    return SheetRequest.of(sheet, paper, outcome.plan().info())
+        .withDrawing(outcome.layers(), outcome.legend())
+        .withSite(
+            outcome.plan().lot().map(Lot::shape),
+            outcome.plan().site().map(Site::north).orElse(Angle.ZERO));
+  }
+
+  private static List<Panel> tablesOnNoSheet(Outcome outcome) {
+    Set<String> shown = new HashSet<>();
+    for (SheetPlan sheet : outcome.sheets()) {
+      for (Panel panel : sheet.panels()) {
+        if (panel instanceof Panel.TableBlock block) {
+          shown.add(block.table().id());
+        }
+      }
+    }
+    List<Panel> rest = new ArrayList<>();
+    for (Table table : outcome.tables()) {
+      if (!shown.contains(table.id())) {
+        rest.add(new Panel.TableBlock(table));
+      }
+    }
+    return rest;
+  }
+}
