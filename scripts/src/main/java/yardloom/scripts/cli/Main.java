@@ -69,9 +69,7 @@ public final class Main implements Callable<Integer> {
                 })
             .setExecutionExceptionHandler(
                 (e, c, p) ->
-                    e instanceof PlanException plan
-                        ? console.problems(plan)
-                        : console.fault(e));
+                    e instanceof PlanException plan ? console.problems(plan) : console.fault(e));
     line.getCommandSpec().version("yardloom " + Version.text());
     try {
       return line.execute(args);

@@ -1,7 +1,11 @@
 package yardloom.scripts.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import yardloom.kernel.draw.Caution;
+import yardloom.kernel.paint.KernelCautions;
 import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.rules.KernelRules;
@@ -25,8 +29,7 @@ final class Toolkit {
 
   /** The plugins beside the program. */
   static Toolkit load() {
-    return new Toolkit(
-        PluginLoader.load(Toolkit.class.getClassLoader(), KernelWords.VOCABULARY));
+    return new Toolkit(PluginLoader.load(Toolkit.class.getClassLoader(), KernelWords.VOCABULARY));
   }
 
   Plugins plugins() {
@@ -44,7 +47,14 @@ final class Toolkit {
             KernelRules.checks(),
             KernelPainters.all(),
             KernelTables.tables(),
-            java.util.List.of());
+            List.of(),
+            Toolkit::cautions);
     return new Study(plugins, kernel).of(plan);
+  }
+
+  private static List<Caution> cautions(Plan plan) {
+    List<Caution> cautions = new ArrayList<>(KernelCautions.of(plan));
+    cautions.addAll(KernelRules.cautions(plan));
+    return cautions;
   }
 }

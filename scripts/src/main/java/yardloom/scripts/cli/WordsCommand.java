@@ -39,8 +39,7 @@ final class WordsCommand implements Callable<Integer> {
       list(lexicon);
       return ExitCode.FINE;
     }
-    List<Word> found =
-        lexicon.all().stream().filter(w -> w.name().equals(word.get())).toList();
+    List<Word> found = lexicon.all().stream().filter(w -> w.name().equals(word.get())).toList();
     if (found.isEmpty()) {
       console.complain(
           "there is no word `"
@@ -76,8 +75,7 @@ final class WordsCommand implements Callable<Integer> {
     lines.add("  " + word.help());
     for (Word.Parameter p : word.parameters()) {
       String choices = p.choices().isEmpty() ? "" : "; one of " + String.join(", ", p.choices());
-      String fallback =
-          p.required() ? " (required)" : " (without it: " + p.fallback() + ")";
+      String fallback = p.required() ? " (required)" : " (without it: " + p.fallback() + ")";
       lines.add(
           String.format(
               "  %-14s %-10s %s%s%s", p.name(), type(p.type()), p.help(), choices, fallback));

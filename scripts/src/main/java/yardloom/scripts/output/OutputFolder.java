@@ -13,8 +13,8 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 
 /**
- * A folder that appears whole or not at all: files are written beside it and moved into place at the
- * end; an earlier folder of the same name is kept until then.
+ * A folder that appears whole or not at all: files are written beside it and moved into place at
+ * the end; an earlier folder of the same name is kept until then.
  */
 public final class OutputFolder {
   private static final String MARKER = ".yardloom";

@@ -16,6 +16,8 @@ import yardloom.kernel.svg.SvgWriter;
 import yardloom.kernel.table.CsvWriter;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
+import yardloom.scripts.export.PdfWriter;
+import yardloom.scripts.export.PngWriter;
 
 /** Writes the files of one plan into a folder. */
 public final class PlanWriter {
@@ -32,8 +34,7 @@ public final class PlanWriter {
   public PlanWriter(Outcome outcome, Paper paper, Set<OutputKind> kinds) {
     this.outcome = outcome;
     this.kinds = Set.copyOf(kinds);
-    this.format =
-        new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
+    this.format = new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
     this.sheets = SheetSet.of(outcome, paper);
   }
 
@@ -67,6 +68,18 @@ public final class PlanWriter {
           SvgWriter.write(sheet, out);
         }
       }
+    }
+    if (kinds.contains(OutputKind.PNG)) {
+      Path pictures = Files.createDirectories(folder.resolve("sheets"));
+      for (ComposedSheet sheet : sheets) {
+        PngWriter.write(sheet, PngWriter.USUAL_DPI, pictures.resolve(name(sheet) + ".png"));
+      }
+    }
+    if (kinds.contains(OutputKind.PDF)) {
+      PdfWriter.write(
+          sheets,
+          outcome.plan().info().title(),
+          folder.resolve(outcome.plan().info().id() + ".pdf"));
     }
     if (kinds.contains(OutputKind.CSV)) {
       Path tableFolder = Files.createDirectories(folder.resolve("tables"));

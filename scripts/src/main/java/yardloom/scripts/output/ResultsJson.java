@@ -24,8 +24,8 @@ import yardloom.kernel.vocab.Choices;
 /**
  * The outcome as JSON for other programs: SI values, and beside them what the tables show.
  *
- * <p>The form is described by {@code results.schema.json}; {@link #VERSION} grows when a reader of the
- * old form would misread the new one.
+ * <p>The form is described by {@code results.schema.json}; {@link #VERSION} grows when a reader of
+ * the old form would misread the new one.
  */
 public final class ResultsJson {
   /** The version of the form. */
@@ -37,8 +37,7 @@ public final class ResultsJson {
 
   public static void write(Outcome outcome, TableFormat format, OutputStream out)
       throws IOException {
-    ObjectMapper mapper =
-        new ObjectMapper().configure(SerializationFeature.CLOSE_CLOSEABLE, false);
+    ObjectMapper mapper = new ObjectMapper().configure(SerializationFeature.CLOSE_CLOSEABLE, false);
     DefaultPrettyPrinter printer =
         new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
     mapper.writer(printer).writeValue(out, tree(outcome, format));
@@ -57,8 +56,7 @@ public final class ResultsJson {
     ArrayNode cautions = root.putArray("cautions");
     outcome
         .cautions()
-        .forEach(
-            c -> cautions.addObject().put("text", c.text()).put("source", c.source().cite()));
+        .forEach(c -> cautions.addObject().put("text", c.text()).put("source", c.source().cite()));
     ObjectNode skipped = root.putObject("skipped");
     new TreeMap<>(outcome.results().skipped()).forEach(skipped::put);
     return root;
@@ -145,5 +143,4 @@ public final class ResultsJson {
     node.put("source", f.source().cite());
     return node;
   }
-
 }

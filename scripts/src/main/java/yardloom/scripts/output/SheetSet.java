@@ -4,9 +4,15 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import yardloom.kernel.draw.FontWidths;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.paint.FindingMarks;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Site;
 import yardloom.kernel.sheet.ComposedSheet;
@@ -18,8 +24,8 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 
 /**
- * The sheets of a plan: the site plan first, then what plugins offer, last the tables that stand on no
- * other sheet.
+ * The sheets of a plan: the site plan first, then what plugins offer, last the tables that stand on
+ * no other sheet.
  */
 public final class SheetSet {
   private static final int SITE_PLAN = 1;
@@ -44,14 +50,20 @@ public final class SheetSet {
 
   private static SheetRequest sitePlan(Outcome outcome, Paper paper) {
     SheetPlan sheet =
-        new SheetPlan(
-            SITE_PLAN, "site-plan", "Site plan", List.of(new Panel.SitePlan(Set.of())));
+        new SheetPlan(SITE_PLAN, "site-plan", "Site plan", List.of(new Panel.SitePlan(Set.of())));
     return request(outcome, sheet, paper).withCautions(outcome.cautions());
   }
 
   private static SheetRequest request(Outcome outcome, SheetPlan sheet, Paper paper) {
+    SortedMap<Layer, List<Mark>> layers = new TreeMap<>(outcome.layers());
+    List<LegendEntry> legend = new ArrayList<>(outcome.legend());
+    List<Mark> marks = FindingMarks.of(outcome.findings());
+    if (!marks.isEmpty()) {
+      layers.put(FindingMarks.LAYER, marks);
+      legend.addAll(FindingMarks.legend(outcome.findings()));
+    }
     return SheetRequest.of(sheet, paper, outcome.plan().info())
-        .withDrawing(outcome.layers(), outcome.legend())
+        .withDrawing(layers, legend)
         .withSite(
             outcome.plan().lot().map(Lot::shape),
             outcome.plan().site().map(Site::north).orElse(Angle.ZERO));

@@ -33,7 +33,8 @@ class ArchitectureTest {
           .resideInAPackage("yardloom.kernel..")
           .should()
           .onlyDependOnClassesThat()
-          .resideInAnyPackage("java..", "javax.xml.stream..", "org.locationtech.jts..", "yardloom.kernel..");
+          .resideInAnyPackage(
+              "java..", "javax.xml.stream..", "org.locationtech.jts..", "yardloom.kernel..");
 
   @ArchTest
   static final ArchRule kernel_hasNoPackageCycles =
@@ -124,7 +125,8 @@ class ArchitectureTest {
           .resideOutsideOfPackage("yardloom.scripts.export..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("org.apache.batik..", "org.apache.fop..", "javax.imageio..", "java.awt..");
+          .resideInAnyPackage(
+              "org.apache.batik..", "org.apache.fop..", "javax.imageio..", "java.awt..");
 
   @ArchTest
   static final ArchRule jackson_isUsedForDataAndReportsOnly =
@@ -160,7 +162,10 @@ class ArchitectureTest {
           .that()
           .resideOutsideOfPackages(
               "yardloom.kernel.plan..", "yardloom.kernel.words..", "yardloom.scripts.dsl..")
-          .and(not(com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleNameEndingWith("Words")))
+          .and(
+              not(
+                  com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleNameEndingWith(
+                      "Words")))
           .should()
           .dependOnClassesThat(simpleName("Draft"));
 

@@ -15,8 +15,8 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /**
- * The public signatures that plugins compile against, as text. A change here needs a line in the change
- * log and, unless it only adds, a new {@code Spi.LEVEL}.
+ * The public signatures that plugins compile against, as text. A change here needs a line in the
+ * change log and, unless it only adds, a new {@code Spi.LEVEL}.
  */
 class SpiSnapshotTest {
   private static final Path SNAPSHOT =

@@ -27,7 +27,8 @@ class BrokenPlanTest {
   private void assertProblem(Run run, int code, String... parts) {
     assertEquals(code, run.code(), run.out() + run.err());
     for (String part : parts) {
-      assertTrue((run.out() + run.err()).contains(part), part + "\nnot in\n" + run.out() + run.err());
+      assertTrue(
+          (run.out() + run.err()).contains(part), part + "\nnot in\n" + run.out() + run.err());
     }
   }
 
@@ -112,8 +113,7 @@ class BrokenPlanTest {
   @Test
   void unknownSheetSize_namesTheSizes() throws IOException {
     Files.writeString(dir.resolve("plan.groovy"), LOT);
-    assertProblem(
-        Run.in(dir, "draw", "plan.groovy", "--sheet", "arch-z"), ExitCode.PLAN, "ARCH C");
+    assertProblem(Run.in(dir, "draw", "plan.groovy", "--sheet", "arch-z"), ExitCode.PLAN, "ARCH C");
   }
 
   @Test

@@ -55,7 +55,8 @@ class DemoPlanTest {
     Map<String, String> files = draw(SAMPLES.resolve("urbana-yard.groovy"), "out");
     assertTrue(files.containsKey("urbana-yard/results.json"), () -> files.keySet().toString());
     assertTrue(files.containsKey("urbana-yard/findings.txt"));
-    assertTrue(files.keySet().stream().anyMatch(f -> f.equals("urbana-yard/sheets/01-site-plan.svg")));
+    assertTrue(
+        files.keySet().stream().anyMatch(f -> f.equals("urbana-yard/sheets/01-site-plan.svg")));
     for (String table :
         new String[] {"take-off", "planting", "sun-hours", "water-by-month", "irrigation"}) {
       assertTrue(
@@ -115,7 +116,8 @@ class DemoPlanTest {
   void set_parameter_changesThePlan() {
     Path script = SAMPLES.resolve("urbana-yard.groovy");
     String four = draw(script, "four").get("urbana-yard/tables/take-off.csv");
-    String three = draw(script, "three", "--set", "bedWidth=3ft").get("urbana-yard/tables/take-off.csv");
+    String three =
+        draw(script, "three", "--set", "bedWidth=3ft").get("urbana-yard/tables/take-off.csv");
     assertFalse(four.equals(three));
   }
 }

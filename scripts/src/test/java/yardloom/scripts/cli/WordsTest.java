@@ -26,7 +26,8 @@ class WordsTest {
     if (Boolean.getBoolean("updateGolden")) {
       Files.writeString(SHIPPED, now);
     }
-    assertEquals(Files.readString(SHIPPED, StandardCharsets.UTF_8), now, "run with -DupdateGolden=true");
+    assertEquals(
+        Files.readString(SHIPPED, StandardCharsets.UTF_8), now, "run with -DupdateGolden=true");
   }
 
   @Test
