@@ -33,7 +33,7 @@ beds('kitchen', rect(6.ft, 65.ft, 22.ft, 37.ft), width: bedWidth, gap: 2.ft, bea
 }
 bed('berry bed', rect(33.ft, 65.ft, 4.ft, 37.ft), use: 'perennial') {
   drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch
-  plant 'red currant'
+  plant 'red raspberry'
 }
 bed('asparagus bed', rect(40.ft, 65.ft, 4.ft, 37.ft), use: 'perennial') {
   drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch

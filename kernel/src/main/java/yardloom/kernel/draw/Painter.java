@@ -10,6 +10,11 @@ import yardloom.kernel.plan.Plan;
 public interface Painter {
   Layer layer();
 
+  /** Whether the site plan shows the layer unless told otherwise. */
+  default boolean shownByDefault() {
+    return true;
+  }
+
   /** The facts it reads; each may be absent. */
   default Set<FactKey<?>> reads() {
     return Set.of();

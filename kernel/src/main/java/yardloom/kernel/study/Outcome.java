@@ -6,8 +6,6 @@ import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Layer;
-import yardloom.kernel.draw.LegendEntry;
-import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.plan.Plan;
@@ -18,8 +16,7 @@ import yardloom.kernel.table.Table;
  *
  * @param findings sorted, errors first
  * @param tables sorted by id, empty ones left out
- * @param layers the marks of the site plan, in drawing order
- * @param legend what the site plan's legend says, in drawing order
+ * @param layers the layers of the site plan that have marks, in drawing order
  * @param sheets sheets that plugins offer beside the site plan
  */
 public record Outcome(
@@ -27,8 +24,7 @@ public record Outcome(
     Results results,
     List<Finding> findings,
     List<Table> tables,
-    SortedMap<Layer, List<Mark>> layers,
-    List<LegendEntry> legend,
+    SortedMap<Layer, DrawnLayer> layers,
     List<Caution> cautions,
     List<SheetPlan> sheets) {
 

@@ -14,9 +14,7 @@ import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Layer;
-import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
-import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.DeclaredReader;
@@ -51,30 +49,31 @@ public final class Study {
   public Outcome of(Plan plan) {
     Results results = plugins.graph().run(plan);
     List<Finding> findings = findings(plan, results);
-    SortedMap<Layer, List<Mark>> layers = new TreeMap<>();
-    Set<LegendEntry> legend = new LinkedHashSet<>();
-    painters()
-        .forEach(
-            painter -> {
-              Facts facts = declared(painter.layer().id(), painter.reads(), results);
-              List<Mark> marks = painter.paint(plan, facts);
-              if (!marks.isEmpty()) {
-                layers.merge(
-                    painter.layer(),
-                    List.copyOf(marks),
-                    (a, b) -> Stream.concat(a.stream(), b.stream()).toList());
-                legend.addAll(painter.legend(plan, facts));
-              }
-            });
     return new Outcome(
         plan,
         results,
         findings,
         tables(plan, results),
-        Collections.unmodifiableSortedMap(layers),
-        List.copyOf(legend),
+        layers(plan, results),
         cautions(plan, results),
         sheets(plan, results));
+  }
+
+  private SortedMap<Layer, DrawnLayer> layers(Plan plan, Results results) {
+    SortedMap<Layer, DrawnLayer> layers = new TreeMap<>();
+    Stream.concat(
+            toolbox.painters().stream(), plugins.all().stream().flatMap(p -> p.painters().stream()))
+        .forEach(
+            painter -> {
+              Facts facts = declared(painter.layer().id(), painter.reads(), results);
+              List<Mark> marks = painter.paint(plan, facts);
+              if (!marks.isEmpty()) {
+                layers.put(
+                    painter.layer(),
+                    new DrawnLayer(marks, painter.legend(plan, facts), painter.shownByDefault()));
+              }
+            });
+    return Collections.unmodifiableSortedMap(layers);
   }
 
   private List<Finding> findings(Plan plan, Results results) {
@@ -105,12 +104,6 @@ public final class Study {
         .map(maker -> maker.make(plan, declared(maker.id(), maker.reads(), results)))
         .filter(table -> !table.isEmpty())
         .toList();
-  }
-
-  private Stream<Painter> painters() {
-    return Stream.concat(
-            toolbox.painters().stream(), plugins.all().stream().flatMap(p -> p.painters().stream()))
-        .sorted(Comparator.comparing(Painter::layer));
   }
 
   private List<Caution> cautions(Plan plan, Results results) {

@@ -1,7 +1,6 @@
 package yardloom.kernel.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -231,12 +230,5 @@ class KernelRulesTest {
     for (String id : List.of("areas", "why-not-here", "lot-sides", "beds")) {
       assertTrue(table(id).isEmpty(), id);
     }
-  }
-
-  @Test
-  void cautions_planWithBeds_callForMarking() {
-    bed("a", box(0, 0, 4, 20));
-    assertFalse(KernelRules.cautions(draft.freeze()).isEmpty());
-    assertTrue(KernelRules.cautions(draft.freeze()).get(0).text().contains("811"));
   }
 }

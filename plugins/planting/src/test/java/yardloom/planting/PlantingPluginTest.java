@@ -104,7 +104,7 @@ class PlantingPluginTest extends PluginContract {
     assertEquals(32, table.rows().get(0).get(3).value().orElseThrow());
     long drawn =
         outcome.layers().values().stream()
-            .flatMap(List::stream)
+            .flatMap(layer -> layer.marks().stream())
             .filter(m -> m instanceof Mark.Symbol)
             .count();
     assertEquals(32, drawn);

@@ -1,10 +1,8 @@
 package yardloom.scripts.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import yardloom.kernel.draw.Caution;
 import yardloom.kernel.paint.KernelCautions;
 import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
@@ -48,13 +46,7 @@ final class Toolkit {
             KernelPainters.all(),
             KernelTables.tables(),
             List.of(),
-            Toolkit::cautions);
+            KernelCautions::of);
     return new Study(plugins, kernel).of(plan);
-  }
-
-  private static List<Caution> cautions(Plan plan) {
-    List<Caution> cautions = new ArrayList<>(KernelCautions.of(plan));
-    cautions.addAll(KernelRules.cautions(plan));
-    return cautions;
   }
 }

@@ -16,6 +16,7 @@ import yardloom.kernel.svg.SvgWriter;
 import yardloom.kernel.table.CsvWriter;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
+import yardloom.scripts.export.HtmlReport;
 import yardloom.scripts.export.PdfWriter;
 import yardloom.scripts.export.PngWriter;
 
@@ -80,6 +81,9 @@ public final class PlanWriter {
           sheets,
           outcome.plan().info().title(),
           folder.resolve(outcome.plan().info().id() + ".pdf"));
+    }
+    if (kinds.contains(OutputKind.HTML)) {
+      HtmlReport.write(outcome, sheets, folder.resolve("report.html"));
     }
     if (kinds.contains(OutputKind.CSV)) {
       Path tableFolder = Files.createDirectories(folder.resolve("tables"));

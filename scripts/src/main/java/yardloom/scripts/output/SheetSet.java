@@ -2,6 +2,7 @@ package yardloom.scripts.output;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
@@ -19,6 +20,7 @@ import yardloom.kernel.sheet.ComposedSheet;
 import yardloom.kernel.sheet.Paper;
 import yardloom.kernel.sheet.SheetComposer;
 import yardloom.kernel.sheet.SheetRequest;
+import yardloom.kernel.study.DrawnLayer;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
@@ -55,18 +57,38 @@ public final class SheetSet {
   }
 
   private static SheetRequest request(Outcome outcome, SheetPlan sheet, Paper paper) {
-    SortedMap<Layer, List<Mark>> layers = new TreeMap<>(outcome.layers());
-    List<LegendEntry> legend = new ArrayList<>(outcome.legend());
+    SortedMap<Layer, List<Mark>> layers = new TreeMap<>();
+    Set<LegendEntry> legend = new LinkedHashSet<>();
+    outcome
+        .layers()
+        .forEach(
+            (layer, drawn) -> {
+              if (isOn(layer, drawn, sheet)) {
+                layers.put(layer, drawn.marks());
+                legend.addAll(drawn.legend());
+              }
+            });
     List<Mark> marks = FindingMarks.of(outcome.findings());
     if (!marks.isEmpty()) {
       layers.put(FindingMarks.LAYER, marks);
       legend.addAll(FindingMarks.legend(outcome.findings()));
     }
     return SheetRequest.of(sheet, paper, outcome.plan().info())
-        .withDrawing(layers, legend)
+        .withDrawing(layers, List.copyOf(legend))
         .withSite(
             outcome.plan().lot().map(Lot::shape),
             outcome.plan().site().map(Site::north).orElse(Angle.ZERO));
+  }
+
+  /** A sheet that names layers shows just those, any other the ones that are on by default. */
+  private static boolean isOn(Layer layer, DrawnLayer drawn, SheetPlan sheet) {
+    Set<String> named = new HashSet<>();
+    for (Panel panel : sheet.panels()) {
+      if (panel instanceof Panel.SitePlan site) {
+        named.addAll(site.layers());
+      }
+    }
+    return named.isEmpty() ? drawn.shown() : named.contains(layer.id());
   }
 
   private static List<Panel> tablesOnNoSheet(Outcome outcome) {

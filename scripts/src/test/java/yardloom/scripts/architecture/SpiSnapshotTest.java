@@ -6,7 +6,6 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaMember;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -47,9 +46,7 @@ class SpiSnapshotTest {
   private static String signatures() {
     TreeSet<String> lines = new TreeSet<>();
     for (JavaClass type :
-        new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .importPackages(PACKAGES)) {
+        new ClassFileImporter().withImportOption(new NoTests()).importPackages(PACKAGES)) {
       if (!type.getModifiers().contains(JavaModifier.PUBLIC)) {
         continue;
       }

@@ -58,7 +58,14 @@ class DemoPlanTest {
     assertTrue(
         files.keySet().stream().anyMatch(f -> f.equals("urbana-yard/sheets/01-site-plan.svg")));
     for (String table :
-        new String[] {"take-off", "planting", "sun-hours", "water-by-month", "irrigation"}) {
+        new String[] {
+          "materials-take-off",
+          "materials-order",
+          "planting",
+          "sun-hours",
+          "water-by-month",
+          "irrigation"
+        }) {
       assertTrue(
           files.containsKey("urbana-yard/tables/" + table + ".csv"),
           () -> table + " is missing in " + files.keySet());
@@ -99,7 +106,9 @@ class DemoPlanTest {
     Map<String, String> left = draw(script, "left");
     Files.writeString(script, head + String.format(bed, 40 - 5 - 12));
     Map<String, String> right = draw(script, "right");
-    assertEquals(left.get("mirror/tables/take-off.csv"), right.get("mirror/tables/take-off.csv"));
+    assertEquals(
+        left.get("mirror/tables/materials-take-off.csv"),
+        right.get("mirror/tables/materials-take-off.csv"));
     assertEquals(left.get("mirror/tables/planting.csv"), right.get("mirror/tables/planting.csv"));
   }
 
@@ -115,9 +124,10 @@ class DemoPlanTest {
   @Test
   void set_parameter_changesThePlan() {
     Path script = SAMPLES.resolve("urbana-yard.groovy");
-    String four = draw(script, "four").get("urbana-yard/tables/take-off.csv");
+    String four = draw(script, "four").get("urbana-yard/tables/materials-take-off.csv");
     String three =
-        draw(script, "three", "--set", "bedWidth=3ft").get("urbana-yard/tables/take-off.csv");
+        draw(script, "three", "--set", "bedWidth=3ft")
+            .get("urbana-yard/tables/materials-take-off.csv");
     assertFalse(four.equals(three));
   }
 }

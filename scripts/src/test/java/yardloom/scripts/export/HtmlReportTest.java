@@ -68,7 +68,6 @@ class HtmlReportTest {
         List.of(finding),
         List.of(table),
         new TreeMap<>(),
-        List.of(),
         KernelCautions.of(plan),
         List.of());
   }

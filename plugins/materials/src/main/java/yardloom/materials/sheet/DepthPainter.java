@@ -24,6 +24,12 @@ public final class DepthPainter implements Painter {
     return new Layer("materials.depths", "Mulch depths", Layer.Band.NOTES);
   }
 
+  /** The materials sheet shows it; the site plan would be crowded. */
+  @Override
+  public boolean shownByDefault() {
+    return false;
+  }
+
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(MaterialFacts.SURFACES);

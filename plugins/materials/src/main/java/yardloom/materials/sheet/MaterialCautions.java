@@ -22,11 +22,6 @@ public final class MaterialCautions {
     }
     cautions.add(
         new Caution(
-            "Before digging edges, posts or trenches have buried utilities marked (in the US call"
-                + " 811 some working days ahead); dig by hand near the marks.",
-            Source.memory("Call before you dig", "US one-call notification centres", 0, "811")));
-    cautions.add(
-        new Caution(
             "Test soil for lead before growing food near old paint, traffic or fill. Since January"
                 + " 2024 the US screening level for homes is 200 ppm, 100 ppm with several sources;"
                 + " screening levels are not clean-up standards. Ask the local health department.",

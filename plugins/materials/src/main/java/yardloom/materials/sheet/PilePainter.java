@@ -28,6 +28,12 @@ public final class PilePainter implements Painter {
     return new Layer("materials.piles", "Tip piles", Layer.Band.WORKS);
   }
 
+  /** The materials sheet shows it; the site plan would be crowded. */
+  @Override
+  public boolean shownByDefault() {
+    return false;
+  }
+
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(MaterialFacts.PILES);

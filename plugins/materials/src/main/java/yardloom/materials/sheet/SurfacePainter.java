@@ -35,6 +35,12 @@ public final class SurfacePainter implements Painter {
     return new Layer("materials.surfaces", "Mulched ground", Layer.Band.WORKS);
   }
 
+  /** The materials sheet shows it; the site plan would be crowded. */
+  @Override
+  public boolean shownByDefault() {
+    return false;
+  }
+
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(MaterialFacts.SURFACES);
