@@ -128,7 +128,10 @@ public final class ShadeScene {
     }
   }
 
-  /** Whether an element hides any of the columns' open sky from a cell. */
+  /**
+   * Whether an element hides any of the columns' open sky from a cell; {@code profile} is left with
+   * that element alone.
+   */
   boolean touches(int element, double x, double y, double heightM, ColumnProfile profile) {
     double eyeX = frame.x(x, y, heightM);
     double eyeY = frame.y(x, y, heightM);

@@ -2,6 +2,7 @@ package yardloom.sun.calc;
 
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import yardloom.kernel.plan.ElementId;
 import yardloom.sun.model.DayLight;
 import yardloom.sun.model.Grid;
 
@@ -34,6 +35,11 @@ public final class SunEngine {
     this.year = year;
     columns = new HourColumns(scene.frame(), scene.ground(), columnsPerDay, year.limit() + 1e-9);
     sky = new HourColumns(scene.frame(), scene.ground(), SKY_COLUMNS, Double.POSITIVE_INFINITY);
+  }
+
+  /** The number of an element's shade, or {@link ShadeScene#NOBODY}. */
+  int shadeOf(ElementId id) {
+    return scene.shadeOf(id);
   }
 
   /** The ground's height at a place of the plan, relative to the plan's origin. */
@@ -73,11 +79,16 @@ public final class SunEngine {
      * @param without whose own shade is left out, see {@link ShadeScene#shadeOf}
      */
     public void at(double x, double y, double aboveM, int without) {
+      turn(x, y, aboveM, without);
+      scene.mark(eyeX, eyeY, eyeM, leftOut, profile);
+    }
+
+    /** Stands at a place without looking yet. */
+    void turn(double x, double y, double aboveM, int without) {
       eyeX = x;
       eyeY = y;
       eyeM = scene.ground().heightM(x, y) + aboveM;
       leftOut = without;
-      scene.mark(eyeX, eyeY, eyeM, leftOut, profile);
     }
 
     /** The share of the sky that a level surface here sees, for each month. */
@@ -100,6 +111,14 @@ public final class SunEngine {
         sum += Math.max(0, light[j]) * beamByColumn[j];
       }
       return sum;
+    }
+
+    /**
+     * Whether an element, numbered by {@link ShadeScene#shadeOf}, ever shades this place. What was
+     * looked at before is forgotten.
+     */
+    boolean feels(int element) {
+      return scene.touches(element, eyeX, eyeY, eyeM, profile);
     }
 
     /** Hours by group of days at this place. */

@@ -1,0 +1,81 @@
+package yardloom.sun.calc;
+
+import java.util.concurrent.atomic.AtomicInteger;
+import yardloom.kernel.plan.ElementId;
+import yardloom.sun.model.Grid;
+
+/**
+ * Hours of a whole grid by group of days, which can follow a change of one element.
+ *
+ * <p>After a change only cells that the element shades, before or after, at any time of the year are
+ * worked out again; all others keep their values. The result is the same, to the last bit, as
+ * working out everything.
+ */
+public final class SunMap {
+  private final SunEngine engine;
+  private final Grid grid;
+  private final DayGroups groups;
+  private final double[][] hours;
+  private final int workedOut;
+
+  private SunMap(
+      SunEngine engine, Grid grid, DayGroups groups, double[][] hours, int workedOut) {
+    this.engine = engine;
+    this.grid = grid;
+    this.groups = groups;
+    this.hours = hours;
+    this.workedOut = workedOut;
+  }
+
+  /** Works out all cells, rows in parallel. */
+  public static SunMap of(SunEngine engine, Grid grid, DayGroups groups) {
+    double[][] hours = new double[grid.cells()][];
+    SunEngine.visit(
+        grid,
+        () -> engine.looker(groups),
+        (looker, column, row, i) -> {
+          looker.at(grid.xM(column), grid.yM(row), 0, ShadeScene.NOBODY);
+          hours[i] = looker.sums().hours();
+        });
+    return new SunMap(engine, grid, groups, hours, grid.cells());
+  }
+
+  /**
+   * The map after {@code changed} was moved, grown, added or taken away.
+   *
+   * @param after an engine of the scene after the change, all other elements the same
+   */
+  public SunMap after(SunEngine after, ElementId changed) {
+    double[][] now = hours.clone();
+    AtomicInteger count = new AtomicInteger();
+    ThreadLocal<SunEngine.Looker> old = ThreadLocal.withInitial(() -> engine.looker(groups));
+    int was = engine.shadeOf(changed);
+    int is = after.shadeOf(changed);
+    SunEngine.visit(
+        grid,
+        () -> after.looker(groups),
+        (looker, column, row, i) -> {
+          double x = grid.xM(column);
+          double y = grid.yM(row);
+          SunEngine.Looker before = old.get();
+          before.turn(x, y, 0, ShadeScene.NOBODY);
+          looker.turn(x, y, 0, ShadeScene.NOBODY);
+          if (before.feels(was) || looker.feels(is)) {
+            looker.at(x, y, 0, ShadeScene.NOBODY);
+            now[i] = looker.sums().hours();
+            count.incrementAndGet();
+          }
+        });
+    return new SunMap(after, grid, groups, now, count.get());
+  }
+
+  /** How many cells were worked out for this map. */
+  public int workedOut() {
+    return workedOut;
+  }
+
+  /** The hours of a cell in a group of days, together. */
+  public double hours(int cell, int group) {
+    return hours[cell][group];
+  }
+}
