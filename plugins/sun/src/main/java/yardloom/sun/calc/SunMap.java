@@ -7,8 +7,8 @@ import yardloom.sun.model.Grid;
 /**
  * Hours of a whole grid by group of days, which can follow a change of one element.
  *
- * <p>After a change only cells that the element shades, before or after, at any time of the year are
- * worked out again; all others keep their values. The result is the same, to the last bit, as
+ * <p>After a change only cells that the element shades, before or after, at any time of the year
+ * are worked out again; all others keep their values. The result is the same, to the last bit, as
  * working out everything.
  */
 public final class SunMap {
@@ -18,8 +18,7 @@ public final class SunMap {
   private final double[][] hours;
   private final int workedOut;
 
-  private SunMap(
-      SunEngine engine, Grid grid, DayGroups groups, double[][] hours, int workedOut) {
+  private SunMap(SunEngine engine, Grid grid, DayGroups groups, double[][] hours, int workedOut) {
     this.engine = engine;
     this.grid = grid;
     this.groups = groups;

@@ -83,7 +83,8 @@ class EngineLawsTest {
     assertTrue(light.morningHours() <= day / 2 + step);
     assertTrue(light.longestHours() <= light.lastHour() - light.firstHour() + 1e-9);
     assertTrue(light.lastHour() - light.firstHour() <= day + step);
-    assertEquals(day, Scenes.day(scene(latitude, List.of()), declination, 720, 0, 0).directHours(), step);
+    assertEquals(
+        day, Scenes.day(scene(latitude, List.of()), declination, 720, 0, 0).directHours(), step);
   }
 
   /** What passes and what is taken add up: with share p, hours = open - (1 - p)·shaded. */
@@ -94,7 +95,8 @@ class EngineLawsTest {
       @ForAll @DoubleRange(min = 0, max = 1) double share) {
     Obstacle it = scatter(seed, 1).get(0);
     double solid = Scenes.day(scene(latitude, List.of(with(it, 0))), 10, 360, 0, 0).directHours();
-    double thin = Scenes.day(scene(latitude, List.of(with(it, share))), 10, 360, 0, 0).directHours();
+    double thin =
+        Scenes.day(scene(latitude, List.of(with(it, share))), 10, 360, 0, 0).directHours();
     double open = Scenes.day(scene(latitude, List.of()), 10, 360, 0, 0).directHours();
     assertEquals(open - (1 - share) * (open - solid), thin, 1e-9);
   }
@@ -120,8 +122,7 @@ class EngineLawsTest {
     double step = 24.0 / 720;
     // A vertex on a column belongs to one side: at most a column for each outline.
     assertEquals(here.directHours(), there.directHours(), 4 * step);
-    assertEquals(
-        here.morningHours(), there.directHours() - there.morningHours(), 4 * step);
+    assertEquals(here.morningHours(), there.directHours() - there.morningHours(), 4 * step);
   }
 
   /** Two ways to count must agree: all days at once, and one day after the other. */

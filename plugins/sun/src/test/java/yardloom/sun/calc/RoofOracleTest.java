@@ -126,8 +126,7 @@ class RoofOracleTest {
       @ForAll @DoubleRange(min = -9, max = 9) double y) {
     Obstacle roof = Scenes.solid(Form.SHED, Scenes.rectangle(-3, -2, 3, 2), 2, 4);
     DoubleBinaryOperator top =
-        (px, py) ->
-            Math.abs(px) <= 3 && Math.abs(py) <= 2 ? 2 + 2 * (py + 2) / 4 : -1;
+        (px, py) -> Math.abs(px) <= 3 && Math.abs(py) <= 2 ? 2 + 2 * (py + 2) / 4 : -1;
     assertEquals(
         walked(LEVEL, (a, b) -> 2, top, 4, latitude, declination, x, y),
         engine(roof, Ground.LEVEL, latitude, declination, x, y),
