@@ -14,12 +14,14 @@ public final class KernelRules {
         new ShapeRule("kernel.bed-overlap", BedRules::overlaps),
         new ShapeRule("kernel.bed-reach", BedRules::reach),
         new ShapeRule("kernel.building-outside-lot", LotRules::buildingOutsideLot),
+        new ShapeRule("kernel.deed", SurveyRules::deeds),
         new ShapeRule("kernel.keep-out", BedRules::keepOut),
         new ShapeRule("kernel.path-width", PathRules::width),
         new ShapeRule("kernel.setback", LotRules::inSetback),
         new ShapeRule("kernel.setback-room", LotRules::setbackRoom),
         new ShapeRule("kernel.side-role", LotRules::sideRoles),
         new ShapeRule("kernel.strip-gain", BedRules::stripGains),
+        new ShapeRule("kernel.ties", SurveyRules::ties),
         new ShapeRule("kernel.utility-clearance", BedRules::utilities),
         new ShapeRule("kernel.way-outside-lot", LotRules::wayOutsideLot));
   }

@@ -14,6 +14,8 @@ public final class KernelTables {
   /** The tables, in the order in which sheets list them. */
   public static List<TableMaker> tables() {
     return List.of(
+        new PlanTable("ties", SurveyTables::ties),
+        new PlanTable("deed", SurveyTables::deeds),
         new PlanTable("lot-sides", SiteTables::lotSides),
         new PlanTable("areas", SiteTables::areas),
         new PlanTable("why-not-here", SiteTables::whyNotHere),

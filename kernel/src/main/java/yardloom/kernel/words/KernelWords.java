@@ -11,6 +11,8 @@ public final class KernelWords {
           List.of(
               ShapeWords.class,
               PlanWords.class,
+              SurveyWords.class,
+              DeedWords.class,
               LotWords.class,
               BuiltWords.class,
               GrowingWords.class,

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import yardloom.kernel.geom.Arc;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -17,6 +18,7 @@ import yardloom.kernel.plan.Lot;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.survey.Deed;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
@@ -44,12 +46,7 @@ public final class LotWords {
     if (ring.size() > 1 && ring.get(0).equals(ring.get(ring.size() - 1))) {
       ring.remove(ring.size() - 1);
     }
-    Shape shape = Shape.polygon(ring);
-    in.draft().lot(new Lot(in.place(), shape, edges(ring)));
-    if (block != null) {
-      block.accept(new LotScope(in.draft(), in.place()));
-    }
-    return handle(in.draft().lot().orElseThrow());
+    return finish(in, new Lot(in.place(), Shape.polygon(ring), edges(ring)), block);
   }
 
   /** The sides of a ring, counter-clockwise, named, without roles. */
@@ -74,6 +71,49 @@ public final class LotWords {
       edges.add(new Lot.Edge(name, line, EdgeRole.UNSTATED, Length.ZERO, ""));
     }
     return edges;
+  }
+
+  @Verb(
+      help =
+          "The ground that is planned, from a deed; its sides keep the names of the calls and its"
+              + " curves stay arcs.",
+      example = "lotFrom(parcel) { side('side 1', role: 'front', setback: 25.ft) }")
+  public static Handle lotFrom(
+      PlanScope in,
+      @Arg(name = "deed", help = "what `deed` returned") Deed deed,
+      Consumer<LotScope> block) {
+    List<Lot.Edge> edges = new ArrayList<>();
+    List<Point> ring = new ArrayList<>();
+    for (Deed.Side side : deed.sides()) {
+      Line line =
+          side.arc()
+              .map(a -> a.chords(Arc.SAGITTA))
+              .orElseGet(() -> Line.between(side.from(), side.to()));
+      ring.addAll(line.points().subList(0, line.points().size() - 1));
+      edges.add(
+          new Lot.Edge(side.name(), line, EdgeRole.UNSTATED, Length.ZERO, "", side.arc()));
+    }
+    if (signedAreaM2(ring) < 0) {
+      Collections.reverse(edges);
+      edges.replaceAll(
+          e ->
+              new Lot.Edge(
+                  e.name(),
+                  e.line().reversed(),
+                  e.role(),
+                  e.setback(),
+                  e.rule(),
+                  e.arc().map(Arc::reversed)));
+    }
+    return finish(in, new Lot(in.place(), Shape.polygon(ring), edges), block);
+  }
+
+  private static Handle finish(PlanScope in, Lot lot, Consumer<LotScope> block) {
+    in.draft().lot(lot);
+    if (block != null) {
+      block.accept(new LotScope(in.draft(), in.place()));
+    }
+    return handle(in.draft().lot().orElseThrow());
   }
 
   private static double signedAreaM2(List<Point> ring) {

@@ -1,0 +1,146 @@
+package yardloom.kernel.survey;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
+
+class UnitsAndBearingsTest {
+  @ParameterizedTest(name = "{0} {3}")
+  @CsvFileSource(resources = "units.csv", numLinesToSkip = 1)
+  void foot_measuresMadeOfIt_haveTheNistValues(
+      String id,
+      String unit,
+      double count,
+      SurveyFoot foot,
+      double metres,
+      double tolerance,
+      String source) {
+    Length value =
+        switch (unit) {
+          case "foot" -> foot.feet(count);
+          case "chain" -> foot.chains(count);
+          case "rod" -> foot.rods(count);
+          default -> foot.links(count);
+        };
+    assertEquals(metres, value.metres(), tolerance);
+  }
+
+  /** S-05, S-06: NIST, squares of the units above. */
+  @ParameterizedTest
+  @CsvSource({
+    "INTERNATIONAL, 43560, 4046.8564224, 1e-8",
+    "US_SURVEY, 43560, 4046.872609874, 1e-8",
+    "INTERNATIONAL, 272.25, 25.29285264, 1e-8"
+  })
+  void foot_squares_haveTheNistValues(
+      SurveyFoot foot, double squareFeet, double squareMetres, double tolerance) {
+    double one = foot.feet(1).metres();
+    assertEquals(squareMetres, squareFeet * one * one, tolerance);
+    double acreFromChains = 10 * foot.chains(1).by(foot.chains(1)).squareMetres();
+    double acreFromRods = 160 * foot.rods(1).by(foot.rods(1)).squareMetres();
+    assertEquals(acreFromChains, acreFromRods, 1e-9);
+    assertEquals(43560 * one * one, acreFromChains, 1e-8);
+  }
+
+  /** S-07: 2 parts in a million. */
+  @Test
+  void foot_twoMillionFeetReadWrongly_shiftsFourFeet() {
+    Length shift =
+        SurveyFoot.US_SURVEY.feet(2_000_000).minus(SurveyFoot.INTERNATIONAL.feet(2_000_000));
+    assertEquals(4.0, shift.feet(), 1e-4);
+    Length onALot = SurveyFoot.US_SURVEY.feet(120).minus(SurveyFoot.INTERNATIONAL.feet(120));
+    assertEquals(0.00024, onALot.feet(), 1e-6);
+  }
+
+  /** S-08, and other ways deeds write a distance. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "5 ch 40 li; 356.4",
+        "5 chains, 40 links; 356.4",
+        "1 ch; 66",
+        "12 rods; 198",
+        "4 poles; 66",
+        "725.32 feet; 725.32",
+        "1,250.5'; 1250.5",
+        "30.48 m; 100"
+      })
+  void parse_deedDistance_isInFeet(String text, double feet) {
+    assertEquals(feet, SurveyFoot.INTERNATIONAL.parse(text).feet(), 1e-9);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"725.32", "", "100 yd", "50 ft more or less", "ft", "0 ft"})
+  void parse_noDistance_isRefused(String text) {
+    assertThrows(PlanException.class, () -> SurveyFoot.INTERNATIONAL.parse(text));
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvFileSource(resources = "bearings.csv", numLinesToSkip = 1, delimiter = ';', quoteCharacter = '|')
+  void parse_bearing_isTheAzimuth(
+      String id, String text, int degrees, int minutes, String source) {
+    assertEquals(degrees + minutes / 60.0, Bearings.parse(text).degrees(), 1e-12);
+  }
+
+  /** Trap seen in a recorded description: degree signs lost in copying. */
+  @Test
+  void parse_lostDegreeSign_isRefusedInWords() {
+    PlanException e = assertThrows(PlanException.class, () -> Bearings.parse("S 63028 50 W"));
+    assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
+    assertTrue(e.getMessage().contains("was a degree sign lost in copying?"), e.getMessage());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"N 95 E", "N 26-75 E", "26-10 E", "N 26 10", "X 26 E", "az 361", "", "N E"})
+  void parse_noBearing_isRefused(String text) {
+    assertThrows(PlanException.class, () -> Bearings.parse(text));
+  }
+
+  @Property(tries = 300)
+  void quadrant_everySecondOfTheCircle_readsBackToItself(
+      @ForAll @IntRange(max = 360 * 3600 - 1) int seconds) {
+    Angle azimuth = Angle.degrees(seconds / 3600.0);
+    assertEquals(
+        azimuth.degrees(), Bearings.parse(Bearings.quadrant(azimuth)).degrees(), 1e-9);
+  }
+
+  @Test
+  void simpsonAndTrapezoid_offsets_haveTheStandardAreas() {
+    // S-37, standard rules; ordinates every 10 ft.
+    java.util.List<Length> ordinates =
+        java.util.stream.DoubleStream.of(0, 12.5, 18.2, 21.7, 19.4, 15.1, 6.3)
+            .mapToObj(Length::feet)
+            .toList();
+    assertEquals(
+        900.5, PlaneAreas.trapezoidal(ordinates, Length.feet(10)).squareFeet(), 1e-9);
+    assertEquals(929.0, PlaneAreas.simpson(ordinates, Length.feet(10)).squareFeet(), 1e-9);
+    assertThrows(
+        PlanException.class,
+        () -> PlaneAreas.simpson(ordinates.subList(0, 6), Length.feet(10)));
+  }
+
+  /** S-33, Heron. */
+  @Test
+  void byThreeSides_tapes_giveHeronsArea() {
+    Area area = PlaneAreas.byThreeSides(Length.metres(50), Length.metres(60), Length.metres(70));
+    assertEquals(1469.6938, area.squareMetres(), 1e-4);
+    assertThrows(
+        PlanException.class,
+        () -> PlaneAreas.byThreeSides(Length.metres(10), Length.metres(20), Length.metres(40)));
+  }
+}
