@@ -21,10 +21,12 @@ final class SurveyRules {
   private static final double LEAST_PRECISION = 5_000;
 
   private static final Source CLOSURE =
-      Source.memory("Precision of 1 : 5,000 for a residential lot", "state survey standards", 0, "");
+      Source.memory(
+          "Precision of 1 : 5,000 for a residential lot", "state survey standards", 0, "");
 
   private static final Source RESIDUALS =
-      Source.commonPractice("a residual of more than three times its expected error is measured again");
+      Source.commonPractice(
+          "a residual of more than three times its expected error is measured again");
 
   private SurveyRules() {}
 
@@ -78,8 +80,7 @@ final class SurveyRules {
 
   static List<Finding> deeds(Plan plan) {
     List<Finding> findings = new ArrayList<>();
-    for (Attributes.Entry<SurveyNotes.Described> entry :
-        plan.attributes().all(SurveyNotes.DEEDS)) {
+    for (Attributes.Entry<SurveyNotes.Described> entry : plan.attributes().all(SurveyNotes.DEEDS)) {
       Deed deed = entry.value().deed();
       closure(plan, deed, entry.place()).ifPresent(findings::add);
       for (Deed.Call call : deed.calls()) {

@@ -76,8 +76,7 @@ final class SurveyTables {
             .column(Column.of("departure", "east", Measure.LENGTH))
             .column(Column.of("north-adjusted", "north adjusted", Measure.LENGTH))
             .column(Column.of("east-adjusted", "east adjusted", Measure.LENGTH));
-    for (Attributes.Entry<SurveyNotes.Described> entry :
-        plan.attributes().all(SurveyNotes.DEEDS)) {
+    for (Attributes.Entry<SurveyNotes.Described> entry : plan.attributes().all(SurveyNotes.DEEDS)) {
       Deed deed = entry.value().deed();
       Traverse traverse = deed.traverse();
       for (int i = 0; i < deed.calls().size(); i++) {

@@ -21,10 +21,10 @@ import yardloom.kernel.vocab.Choices;
  *
  * <p>The first row names the columns, in any order: {@code bearing} and {@code distance} for
  * straight calls; {@code radius}, {@code delta}, {@code length}, {@code chord}, {@code chord
- * bearing}, {@code turn} (left or right), {@code definition} (arc or chord) and {@code tangent} (yes)
- * for curves; {@code name} for either. A row whose bearing is {@code to start} returns to the start.
- * Distances carry their unit. Fields with commas, quotes or line ends stand in double quotes, quotes
- * inside doubled (RFC 4180).
+ * bearing}, {@code turn} (left or right), {@code definition} (arc or chord) and {@code tangent}
+ * (yes) for curves; {@code name} for either. A row whose bearing is {@code to start} returns to the
+ * start. Distances carry their unit. Fields with commas, quotes or line ends stand in double
+ * quotes, quotes inside doubled (RFC 4180).
  */
 public final class CallsTable {
   private static final Set<String> COLUMNS =
@@ -115,8 +115,7 @@ public final class CallsTable {
               Optional.ofNullable(row.get("delta")).map(CallsTable::angle),
               length(row, "length", foot),
               length(row, "chord", foot),
-              Choices.parse(
-                  Curve.Definition.class, row.get("definition"), Curve.Definition.ARC));
+              Choices.parse(Curve.Definition.class, row.get("definition"), Curve.Definition.ARC));
       into.curve(
           name,
           at,
@@ -140,7 +139,9 @@ public final class CallsTable {
     if (value == null) {
       throw new PlanException(
           ProblemCode.MISSING_OPTION,
-          "the row needs a " + column + "; a straight call has bearing and distance, a curve a turn");
+          "the row needs a "
+              + column
+              + "; a straight call has bearing and distance, a curve a turn");
     }
     return value;
   }

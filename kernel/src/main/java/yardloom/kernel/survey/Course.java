@@ -14,8 +14,7 @@ public record Course(Angle azimuth, Length distance) {
 
   /** The course with these northward and eastward parts. */
   public static Course ofParts(Length latitude, Length departure) {
-    double deg =
-        Math.toDegrees(StrictMath.atan2(departure.metres(), latitude.metres()));
+    double deg = Math.toDegrees(StrictMath.atan2(departure.metres(), latitude.metres()));
     return new Course(
         Angle.degrees(deg < 0 ? deg + 360 : deg),
         Length.metres(Math.hypot(latitude.metres(), departure.metres())));

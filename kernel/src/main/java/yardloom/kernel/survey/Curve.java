@@ -80,9 +80,7 @@ public record Curve(Length radius, Angle delta, Definition definition) {
   public static Length radiusOf(Angle degreeOfCurve, Definition definition) {
     double d = degreeOfCurve.radians();
     return Length.feet(
-        definition == Definition.ARC
-            ? STATION_FT / d
-            : STATION_FT / 2 / StrictMath.sin(d / 2));
+        definition == Definition.ARC ? STATION_FT / d : STATION_FT / 2 / StrictMath.sin(d / 2));
   }
 
   /** The length as its definition counts it: 100 ft × Δ/D. */

@@ -13,8 +13,8 @@ import yardloom.kernel.unit.Length;
  * them.
  *
  * <p>Radius and central angle are taken first, then the length, then the chord. From length and
- * chord alone the half angle x follows from sin x / x = C/L. A chord with a radius is taken to be of
- * the shorter arc.
+ * chord alone the half angle x follows from sin x / x = C/L. A chord with a radius is taken to be
+ * of the shorter arc.
  */
 public record CurveGiven(
     Optional<Length> radius,
@@ -62,12 +62,10 @@ public record CurveGiven(
     compare("chord", chord, curve.chord(), found);
     delta.ifPresent(
         d -> {
-          double slackRad =
-              SECOND.radians() * 5 + LENGTH_TOLERANCE.ratioTo(curve.radius());
+          double slackRad = SECOND.radians() * 5 + LENGTH_TOLERANCE.ratioTo(curve.radius());
           if (Math.abs(d.radians() - curve.delta().radians()) > slackRad) {
             found.add(
-                new Discrepancy(
-                    "central angle", Bearings.dms(d), Bearings.dms(curve.delta())));
+                new Discrepancy("central angle", Bearings.dms(d), Bearings.dms(curve.delta())));
           }
         });
     return new Solved(curve, found);
@@ -146,8 +144,7 @@ public record CurveGiven(
   }
 
   private static String feet(Length value) {
-    return String.format(
-        java.util.Locale.ROOT, "%.2f ft (%.3f m)", value.feet(), value.metres());
+    return String.format(java.util.Locale.ROOT, "%.2f ft (%.3f m)", value.feet(), value.metres());
   }
 
   private static void requirePositive(String element, Optional<Length> value) {

@@ -42,8 +42,7 @@ public record Deed(Point start, List<Call> calls, boolean adjusted) {
    * @param left whether it turns left on its way
    * @param discrepancies elements of the description that contradict the others
    */
-  public record Bend(
-      Curve curve, boolean left, List<CurveGiven.Discrepancy> discrepancies) {
+  public record Bend(Curve curve, boolean left, List<CurveGiven.Discrepancy> discrepancies) {
     public Bend {
       discrepancies = List.copyOf(discrepancies);
     }
@@ -56,8 +55,7 @@ public record Deed(Point start, List<Call> calls, boolean adjusted) {
     calls = List.copyOf(calls);
     if (calls.size() < 2) {
       throw new PlanException(
-          ProblemCode.BAD_SHAPE,
-          "a description needs at least two calls, got " + calls.size());
+          ProblemCode.BAD_SHAPE, "a description needs at least two calls, got " + calls.size());
     }
   }
 
@@ -66,7 +64,9 @@ public record Deed(Point start, List<Call> calls, boolean adjusted) {
     return new Traverse(calls.stream().map(Call::chord).toList());
   }
 
-  /** Whether the description closes on itself independently, so that its misclosure says something. */
+  /**
+   * Whether the description closes on itself independently, so that its misclosure says something.
+   */
   public boolean isChecked() {
     return calls.stream().noneMatch(Call::closes);
   }
@@ -115,8 +115,7 @@ public record Deed(Point start, List<Call> calls, boolean adjusted) {
     double upM = Math.sqrt(Math.max(0, radiusM * radiusM - halfM * halfM));
     boolean minor = bend.curve().delta().degrees() <= 180;
     boolean centreLeft = bend.left() == minor;
-    Point middle =
-        from.moved(to.x().minus(from.x()).div(2), to.y().minus(from.y()).div(2));
+    Point middle = from.moved(to.x().minus(from.x()).div(2), to.y().minus(from.y()).div(2));
     double ux = to.x().minus(from.x()).metres() / (2 * halfM);
     double uy = to.y().minus(from.y()).metres() / (2 * halfM);
     double side = centreLeft ? upM : -upM;
@@ -128,8 +127,7 @@ public record Deed(Point start, List<Call> calls, boolean adjusted) {
   Deed turned(Angle by) {
     List<Call> turned = new ArrayList<>();
     for (Call call : calls) {
-      Course chord =
-          new Course(call.chord().azimuth().plus(by), call.chord().distance());
+      Course chord = new Course(call.chord().azimuth().plus(by), call.chord().distance());
       turned.add(new Call(call.name(), call.place(), chord, call.bend(), call.closes()));
     }
     return new Deed(start, turned, adjusted);

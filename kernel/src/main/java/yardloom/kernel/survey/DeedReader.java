@@ -113,8 +113,7 @@ public final class DeedReader {
       String name, SourceRef place, Course chord, Optional<Deed.Bend> bend, boolean closes) {
     String given = name == null ? "side " + (calls.size() + 1) : name;
     if (calls.stream().anyMatch(c -> c.name().equals(given))) {
-      throw new PlanException(
-          ProblemCode.DUPLICATE, place, "two calls are named '" + given + "'");
+      throw new PlanException(ProblemCode.DUPLICATE, place, "two calls are named '" + given + "'");
     }
     calls.add(new Deed.Call(given, place, chord, bend, closes));
   }

@@ -106,9 +106,7 @@ final class TapeAdjustment {
   }
 
   private static Optional<Length> error(int freedom, double unit, double cofactor) {
-    return freedom == 0
-        ? Optional.empty()
-        : Optional.of(Length.metres(unit * Math.sqrt(cofactor)));
+    return freedom == 0 ? Optional.empty() : Optional.of(Length.metres(unit * Math.sqrt(cofactor)));
   }
 
   /** v / √(σ² − a N⁻¹ aᵀ); empty if the others do not check this tape. */

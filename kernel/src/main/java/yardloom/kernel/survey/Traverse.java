@@ -31,8 +31,7 @@ public record Traverse(List<Course> courses) {
     courses = List.copyOf(courses);
     if (courses.size() < 2) {
       throw new PlanException(
-          ProblemCode.BAD_SHAPE,
-          "a traverse needs at least two courses, got " + courses.size());
+          ProblemCode.BAD_SHAPE, "a traverse needs at least two courses, got " + courses.size());
     }
   }
 

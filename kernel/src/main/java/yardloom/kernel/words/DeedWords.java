@@ -143,12 +143,8 @@ public final class DeedWords {
               fallback = "worked out")
           String delta,
       @Opt(name = "length", help = "length of the curve", fallback = "worked out") Length length,
-      @Opt(name = "chord", help = "length of its long chord", fallback = "worked out")
-          Length chord,
-      @Opt(
-              name = "chordBearing",
-              help = "bearing of its long chord",
-              fallback = "from the tangent")
+      @Opt(name = "chord", help = "length of its long chord", fallback = "worked out") Length chord,
+      @Opt(name = "chordBearing", help = "bearing of its long chord", fallback = "from the tangent")
           String chordBearing,
       @Opt(
               name = "tangent",
@@ -183,7 +179,8 @@ public final class DeedWords {
   }
 
   @Verb(
-      help = "The call back to the point of beginning, worked out from the others; it checks nothing.",
+      help =
+          "The call back to the point of beginning, worked out from the others; it checks nothing.",
       example = "toStart(name: 'west')")
   public static void toStart(
       DeedScope in,

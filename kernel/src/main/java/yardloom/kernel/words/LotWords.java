@@ -90,8 +90,7 @@ public final class LotWords {
               .map(a -> a.chords(Arc.SAGITTA))
               .orElseGet(() -> Line.between(side.from(), side.to()));
       ring.addAll(line.points().subList(0, line.points().size() - 1));
-      edges.add(
-          new Lot.Edge(side.name(), line, EdgeRole.UNSTATED, Length.ZERO, "", side.arc()));
+      edges.add(new Lot.Edge(side.name(), line, EdgeRole.UNSTATED, Length.ZERO, "", side.arc()));
     }
     if (signedAreaM2(ring) < 0) {
       Collections.reverse(edges);

@@ -80,8 +80,7 @@ public final class SurveyWords {
       @Arg(name = "start", help = "where the baseline starts") Point start,
       @Arg(name = "end", help = "where the baseline leads") Point end,
       @Opt(name = "along", help = "distance along the baseline", required = true) Length along,
-      @Opt(name = "left", help = "offset to the left of its direction", fallback = "0")
-          Length left,
+      @Opt(name = "left", help = "offset to the left of its direction", fallback = "0") Length left,
       @Opt(name = "right", help = "offset to the right of its direction", fallback = "0")
           Length right) {
     if (left != null && right != null) {

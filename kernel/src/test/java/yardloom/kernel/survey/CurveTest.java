@@ -83,8 +83,7 @@ class CurveTest {
   /** FM 5-430-00-1, appendix F. */
   @Test
   void radiusOf_oneDegree_isTheManualsRadius() {
-    assertEquals(
-        5729.578, Curve.radiusOf(Angle.degrees(1), Curve.Definition.ARC).feet(), 5e-4);
+    assertEquals(5729.578, Curve.radiusOf(Angle.degrees(1), Curve.Definition.ARC).feet(), 5e-4);
     assertEquals(
         50 / Math.sin(Math.toRadians(0.5)),
         Curve.radiusOf(Angle.degrees(1), Curve.Definition.CHORD).feet(),
@@ -133,8 +132,7 @@ class CurveTest {
   /** C-13: a page gives L = 630.266 for R 420 m and Δ 71°39'; that answer is wrong. */
   @Test
   void arc_wrongPublishedAnswer_isNotReproduced() {
-    Curve curve =
-        new Curve(Length.metres(420), Bearings.dms(71, 39, 0), Curve.Definition.ARC);
+    Curve curve = new Curve(Length.metres(420), Bearings.dms(71, 39, 0), Curve.Definition.ARC);
     assertEquals(525.222, curve.arc().metres(), 1e-3);
     assertEquals(303.192, curve.tangent().metres(), 1e-3);
     assertNotEquals(630.266, curve.arc().metres(), 100);
@@ -143,8 +141,7 @@ class CurveTest {
   /** C-14. */
   @Test
   void chordCount_hundredthOfAFoot_isTheFormulas() {
-    assertEquals(
-        39, Arc.chordCount(Length.feet(475), Angle.degrees(28.826), Length.feet(0.01)));
+    assertEquals(39, Arc.chordCount(Length.feet(475), Angle.degrees(28.826), Length.feet(0.01)));
   }
 
   /** C-16 and the redundant elements of C-01: all agree, so nothing is reported. */
@@ -209,8 +206,7 @@ class CurveTest {
   void solve_anyTwoElements_giveTheCurve(
       @ForAll @DoubleRange(min = 3, max = 2000) double radiusM,
       @ForAll @DoubleRange(min = 1, max = 175) double deltaDeg) {
-    Curve curve =
-        new Curve(Length.metres(radiusM), Angle.degrees(deltaDeg), Curve.Definition.ARC);
+    Curve curve = new Curve(Length.metres(radiusM), Angle.degrees(deltaDeg), Curve.Definition.ARC);
     Optional<Length> r = Optional.of(curve.radius());
     Optional<Angle> d = Optional.of(curve.delta());
     Optional<Length> l = Optional.of(curve.arc());

@@ -183,8 +183,7 @@ class DeedTest {
     assertEquals(
         List.of(List.of("1", "ha \"ha\" ha"), List.of("3", "4")),
         CallsTable.CommaText.rows("1,\"ha \"\"ha\"\" ha\"\n3,4\n"));
-    assertEquals(
-        List.of(List.of("1", "\n", "2")), CallsTable.CommaText.rows("1,\"\n\",2\r\n"));
+    assertEquals(List.of(List.of("1", "\n", "2")), CallsTable.CommaText.rows("1,\"\n\",2\r\n"));
     assertEquals(
         List.of(List.of("Anytown, WW", "")), CallsTable.CommaText.rows("\"Anytown, WW\",\"\""));
   }

@@ -206,7 +206,6 @@ class TapeFixTest {
     Point p = line.at(Length.metres(10), Length.metres(5));
     assertEquals(6 - 4, p.x().metres(), 1e-12);
     assertEquals(8 + 3, p.y().metres(), 1e-12);
-    assertThrows(
-        PlanException.class, () -> new Baseline(Point.metres(1, 1), Point.metres(1, 1)));
+    assertThrows(PlanException.class, () -> new Baseline(Point.metres(1, 1), Point.metres(1, 1)));
   }
 }

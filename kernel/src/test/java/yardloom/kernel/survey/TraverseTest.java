@@ -32,14 +32,28 @@ class TraverseTest {
 
   private static Traverse purdue() {
     return traverse(
-        "N 26°10'E", 285.10, "S 75°25'E", 610.45, "S 15°30'W", 720.48, "N 1°42'W", 203.00,
-        "N 53°06'W", 647.02);
+        "N 26°10'E",
+        285.10,
+        "S 75°25'E",
+        610.45,
+        "S 15°30'W",
+        720.48,
+        "N 1°42'W",
+        203.00,
+        "N 53°06'W",
+        647.02);
   }
 
   private static Traverse mahun() {
     return traverse(
-        "S 68°05'35\"W", 472.68, "N 19°46'00\"W", 216.13, "N 45°55'20\"E", 276.52,
-        "S 54°59'15\"E", 382.24);
+        "S 68°05'35\"W",
+        472.68,
+        "N 19°46'00\"W",
+        216.13,
+        "N 45°55'20\"E",
+        276.52,
+        "S 54°59'15\"E",
+        382.24);
   }
 
   private static void assertSteps(
@@ -72,7 +86,10 @@ class TraverseTest {
     assertSteps(
         purdue().raw(),
         new double[][] {
-          {255.88, 125.72}, {-153.70, 590.78}, {-694.28, -192.54}, {202.91, -6.02},
+          {255.88, 125.72},
+          {-153.70, 590.78},
+          {-694.28, -192.54},
+          {202.91, -6.02},
           {388.48, -517.41}
         },
         0.01);
@@ -100,7 +117,10 @@ class TraverseTest {
     assertSteps(
         steps,
         new double[][] {
-          {255.96, 125.66}, {-153.52, 590.65}, {-694.07, -192.69}, {202.97, -6.07},
+          {255.96, 125.66},
+          {-153.52, 590.65},
+          {-694.07, -192.69},
+          {202.97, -6.07},
           {388.66, -517.55}
         },
         0.02);
@@ -151,9 +171,7 @@ class TraverseTest {
   void balanced_mahunLoop_hasTheCoordinatesAndArea() {
     List<Traverse.Step> steps = mahun().balanced();
     List<Point> corners = Traverse.corners(new Point(Length.feet(2000), Length.feet(500)), steps);
-    double[][] expected = {
-      {1561.426, 323.614}, {1488.321, 526.996}, {1686.956, 719.336}
-    };
+    double[][] expected = {{1561.426, 323.614}, {1488.321, 526.996}, {1686.956, 719.336}};
     for (int i = 0; i < 3; i++) {
       assertEquals(expected[i][0], corners.get(i + 1).x().feet(), 0.002);
       assertEquals(expected[i][1], corners.get(i + 1).y().feet(), 0.002);
@@ -199,8 +217,7 @@ class TraverseTest {
 
   private static List<Traverse.Step> handbook(int first) {
     double[][] parts = {
-      {-132.3, -135.6}, {9.6, -77.5}, {97.9, -198.5}, {161.9, 143.6}, {-35.3, 246.7},
-      {-101.8, 21.3}
+      {-132.3, -135.6}, {9.6, -77.5}, {97.9, -198.5}, {161.9, 143.6}, {-35.3, 246.7}, {-101.8, 21.3}
     };
     List<Traverse.Step> steps = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
@@ -214,8 +231,7 @@ class TraverseTest {
   @Test
   void byDoubleMeridianDistances_handbook_hasTheArea() {
     List<Traverse.Step> steps = handbook(0);
-    assertEquals(
-        72_106.19, PlaneAreas.byDoubleMeridianDistances(steps).squareFeet(), 0.01);
+    assertEquals(72_106.19, PlaneAreas.byDoubleMeridianDistances(steps).squareFeet(), 0.01);
     List<Length> dmds = PlaneAreas.doubleMeridianDistances(steps);
     assertEquals(-21.3, dmds.get(5).feet(), 1e-9, "the last is the last departure reversed");
   }
@@ -229,8 +245,7 @@ class TraverseTest {
     for (int i = 0; i < 6; i++) {
       assertEquals(expected[i], dmds.get(i).feet(), 1e-9);
     }
-    assertEquals(
-        72_106.19, PlaneAreas.byDoubleMeridianDistances(steps).squareFeet(), 0.01);
+    assertEquals(72_106.19, PlaneAreas.byDoubleMeridianDistances(steps).squareFeet(), 0.01);
   }
 
   @Provide

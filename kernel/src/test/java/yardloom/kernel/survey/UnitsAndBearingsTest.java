@@ -91,9 +91,12 @@ class UnitsAndBearingsTest {
   }
 
   @ParameterizedTest(name = "{1}")
-  @CsvFileSource(resources = "bearings.csv", numLinesToSkip = 1, delimiter = ';', quoteCharacter = '|')
-  void parse_bearing_isTheAzimuth(
-      String id, String text, int degrees, int minutes, String source) {
+  @CsvFileSource(
+      resources = "bearings.csv",
+      numLinesToSkip = 1,
+      delimiter = ';',
+      quoteCharacter = '|')
+  void parse_bearing_isTheAzimuth(String id, String text, int degrees, int minutes, String source) {
     assertEquals(degrees + minutes / 60.0, Bearings.parse(text).degrees(), 1e-12);
   }
 
@@ -106,7 +109,8 @@ class UnitsAndBearingsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"N 95 E", "N 26-75 E", "26-10 E", "N 26 10", "X 26 E", "az 361", "", "N E"})
+  @ValueSource(
+      strings = {"N 95 E", "N 26-75 E", "26-10 E", "N 26 10", "X 26 E", "az 361", "", "N E"})
   void parse_noBearing_isRefused(String text) {
     assertThrows(PlanException.class, () -> Bearings.parse(text));
   }
@@ -115,8 +119,7 @@ class UnitsAndBearingsTest {
   void quadrant_everySecondOfTheCircle_readsBackToItself(
       @ForAll @IntRange(max = 360 * 3600 - 1) int seconds) {
     Angle azimuth = Angle.degrees(seconds / 3600.0);
-    assertEquals(
-        azimuth.degrees(), Bearings.parse(Bearings.quadrant(azimuth)).degrees(), 1e-9);
+    assertEquals(azimuth.degrees(), Bearings.parse(Bearings.quadrant(azimuth)).degrees(), 1e-9);
   }
 
   @Test
@@ -126,12 +129,10 @@ class UnitsAndBearingsTest {
         java.util.stream.DoubleStream.of(0, 12.5, 18.2, 21.7, 19.4, 15.1, 6.3)
             .mapToObj(Length::feet)
             .toList();
-    assertEquals(
-        900.5, PlaneAreas.trapezoidal(ordinates, Length.feet(10)).squareFeet(), 1e-9);
+    assertEquals(900.5, PlaneAreas.trapezoidal(ordinates, Length.feet(10)).squareFeet(), 1e-9);
     assertEquals(929.0, PlaneAreas.simpson(ordinates, Length.feet(10)).squareFeet(), 1e-9);
     assertThrows(
-        PlanException.class,
-        () -> PlaneAreas.simpson(ordinates.subList(0, 6), Length.feet(10)));
+        PlanException.class, () -> PlaneAreas.simpson(ordinates.subList(0, 6), Length.feet(10)));
   }
 
   /** S-33, Heron. */

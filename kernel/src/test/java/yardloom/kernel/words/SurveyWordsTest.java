@@ -175,8 +175,7 @@ class SurveyWordsTest {
     PlanException e =
         assertThrows(
             PlanException.class,
-            () ->
-                DeedWords.deed(in, "L", null, "magnetic", null, null, null, null, null));
+            () -> DeedWords.deed(in, "L", null, "magnetic", null, null, null, null, null));
     assertEquals(ProblemCode.MISSING_OPTION, e.problems().get(0).code());
   }
 
@@ -202,8 +201,7 @@ class SurveyWordsTest {
 
   @Test
   void offsetFrom_leftAndRight_contradict() {
-    assertEquals(
-        p(30, -6.5), SurveyWords.offsetFrom(in, p(0, 0), p(60, 0), ft(30), null, ft(6.5)));
+    assertEquals(p(30, -6.5), SurveyWords.offsetFrom(in, p(0, 0), p(60, 0), ft(30), null, ft(6.5)));
     assertThrows(
         PlanException.class,
         () -> SurveyWords.offsetFrom(in, p(0, 0), p(60, 0), ft(30), ft(1), ft(1)));
