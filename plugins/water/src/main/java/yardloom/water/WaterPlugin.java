@@ -17,14 +17,20 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.water.model.WaterKeys;
 import yardloom.water.sheet.DripPainter;
+import yardloom.water.sheet.EstablishmentTable;
 import yardloom.water.sheet.IrrigationTable;
 import yardloom.water.sheet.MonthTable;
+import yardloom.water.sheet.TankTable;
+import yardloom.water.sheet.ZoneTable;
+import yardloom.water.work.BalanceCheck;
 import yardloom.water.work.ClimateCalculator;
 import yardloom.water.work.DemandCalculator;
 import yardloom.water.work.DripCalculator;
+import yardloom.water.work.IrrigationChecks;
 import yardloom.water.work.RoofCalculator;
 import yardloom.water.work.WaterChecks;
 import yardloom.water.work.WeatherCalculator;
+import yardloom.water.work.ZoneCalculator;
 
 /** The water plugin. */
 public final class WaterPlugin implements YardPlugin {
@@ -50,12 +56,13 @@ public final class WaterPlugin implements YardPlugin {
         new WeatherCalculator(),
         new DemandCalculator(),
         new RoofCalculator(),
-        new DripCalculator());
+        new DripCalculator(),
+        new ZoneCalculator());
   }
 
   @Override
   public List<Check> checks() {
-    return List.of(new WaterChecks());
+    return List.of(new WaterChecks(), new IrrigationChecks(), new BalanceCheck());
   }
 
   @Override
@@ -65,7 +72,12 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<TableMaker> tables() {
-    return List.of(new MonthTable(), new IrrigationTable());
+    return List.of(
+        new MonthTable(),
+        new IrrigationTable(),
+        new ZoneTable(),
+        new TankTable(),
+        new EstablishmentTable());
   }
 
   @Override

@@ -59,6 +59,29 @@ public final class WaterWords {
         .add(WaterKeys.DRIP, new DripChoice(emitter, spacing, rows), in.place());
   }
 
+  @Verb(
+      help = "Says how much water the tap gives through the pressure regulator; zones keep below it.",
+      example = "supply flow: 4.gpm")
+  public static void supply(
+      PlanScope in,
+      @Opt(
+              name = "flow",
+              help = "measured with a bucket and a watch, regulator in place",
+              required = true)
+          Flow flow) {
+    if (flow.gallonsPerMinute() < 0.1 || flow.gallonsPerMinute() > 100) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "a garden supply gives between 0.1 gpm (23 L/h) and 100 gpm (22,700 L/h), got "
+              + flow.gallonsPerMinute()
+              + " gpm; check the unit");
+    }
+    if (in.draft().attributes().has(WaterKeys.SUPPLY)) {
+      throw new PlanException(ProblemCode.DUPLICATE, in.place(), "the supply is already given");
+    }
+    in.draft().attributes().add(WaterKeys.SUPPLY, flow, in.place());
+  }
+
   private static void checkSpacing(String what, Length value) {
     if (value.inches() < 3 || value.feet() > 6) {
       throw new PlanException(

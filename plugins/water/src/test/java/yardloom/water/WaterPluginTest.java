@@ -15,6 +15,7 @@ import yardloom.facts.Stand;
 import yardloom.facts.WaterDemand;
 import yardloom.facts.WaterSupply;
 import yardloom.facts.YardFacts;
+import yardloom.kernel.check.Finding;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -41,16 +42,19 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
 import yardloom.kernel.study.Toolbox;
+import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.PlanScope;
 import yardloom.water.model.DripRun;
 import yardloom.water.model.WaterKeys;
+import yardloom.water.model.Zone;
 
 class WaterPluginTest extends PluginContract {
   private static final SourceRef HERE = new SourceRef("p.groovy", 4, 1);
@@ -235,5 +239,103 @@ class WaterPluginTest extends PluginContract {
             PlanException.class,
             () -> WaterWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null));
     assertEquals(ProblemCode.DUPLICATE, twice.problems().get(0).code());
+  }
+
+  private Table table(Outcome outcome, String id) {
+    return outcome.tables().stream().filter(t -> t.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void beds_thatTogetherExceedTheSupply_getZonesOfTheirOwn() {
+    urbana();
+    WaterWords.supply(new PlanScope(draft, HERE), Flow.gallonsPerMinute(1));
+    for (String name : List.of("a", "b", "c")) {
+      WaterWords.drip(bed(name, 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    }
+    Outcome outcome = outcome();
+    List<Zone> zones = outcome.results().all(WaterKeys.ZONES);
+    assertEquals(2, zones.size()); // 0.48 gpm each, two in 1 gpm
+    assertEquals(2, zones.get(0).beds().size());
+    assertTrue(zones.get(0).flow().value().gallonsPerMinute() <= 1);
+    assertEquals(2, table(outcome, "zones").rows().size());
+    assertTrue(zones.get(0).weekly().isPresent());
+  }
+
+  @Test
+  void bedAboveTheSupply_andLongRow_areFlagged() {
+    WaterWords.supply(new PlanScope(draft, HERE), Flow.gallonsPerMinute(1));
+    WaterWords.drip(bed("long", 2, 500), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    List<String> texts =
+        outcome().findings().stream()
+            .filter(f -> f.rule().equals("water.irrigation"))
+            .map(Finding::text)
+            .toList();
+    assertEquals(2, texts.size());
+    assertTrue(texts.stream().anyMatch(t -> t.contains("the supply gives 1.00 gpm (227 L/h)")));
+    assertTrue(texts.stream().anyMatch(t -> t.contains("percent; 10 percent is usual")));
+  }
+
+  @Test
+  void tankTable_growsWithSize_andNamesOrderAndStep() {
+    urbana();
+    roof(400, "metal");
+    bed("a", 20, 40);
+    Outcome outcome = outcome();
+    Table tanks = table(outcome, "tank-sizes");
+    double before = -1;
+    for (List<Cell> row : tanks.rows()) {
+      double least = ((Number) row.get(2).value().orElseThrow()).doubleValue();
+      double most = ((Number) row.get(3).value().orElseThrow()).doubleValue();
+      assertTrue(least >= before && least <= most + 1e-9 && most <= 1 + 1e-9);
+      before = least;
+    }
+    assertEquals(8, tanks.rows().size());
+    assertTrue(tanks.notes().get(0).contains("yield after spillage"));
+    assertTrue(tanks.notes().get(0).contains("monthly steps"));
+    assertTrue(
+        outcome.cautions().stream().anyMatch(c -> c.text().contains("not drinking water")));
+  }
+
+  @Test
+  void roofThatYieldsLessThanTheNeed_isNoted() {
+    urbana();
+    roof(10, "metal");
+    bed("a", 20, 40);
+    assertTrue(
+        outcome().findings().stream()
+            .anyMatch(f -> f.rule().equals("water.balance") && f.text().contains("the roofs yield")));
+  }
+
+  /** University of Minnesota Extension: a trunk of 2 in takes 2 to 3 gal, three years. */
+  @Test
+  void youngTree_isInTheEstablishmentTable_oldOneIsNot() {
+    tree("young", 2);
+    tree("old", 12);
+    Table trees = table(outcome(), "establishment");
+    assertEquals(1, trees.rows().size());
+    List<Cell> row = trees.rows().get(0);
+    assertEquals(2, ((Volume) row.get(3).value().orElseThrow()).gallons(), 1e-9);
+    assertEquals(3, ((Volume) row.get(4).value().orElseThrow()).gallons(), 1e-9);
+    assertEquals("daily", row.get(5).value().orElseThrow());
+    assertEquals("weekly", row.get(7).value().orElseThrow());
+    assertEquals(3.0, row.get(8).value().orElseThrow());
+  }
+
+  private void tree(String name, double trunkIn) {
+    Point at = Point.metres(trunkIn, 0);
+    Length crown = Length.feet(6);
+    draft.add(
+        new ElementId(ElementKind.TREE, name),
+        HERE,
+        c ->
+            new Element.Tree(
+                c,
+                at,
+                Shape.circle(at, crown.div(2)),
+                crown,
+                Length.feet(8),
+                Length.feet(2),
+                Length.inches(trunkIn),
+                Element.Leaf.DECIDUOUS));
   }
 }

@@ -17,6 +17,7 @@ import yardloom.kernel.unit.Length;
  * @param header solid tube that joins the rows at one end
  * @param outlets emitters of all tubes together
  * @param rate depth that one hour of watering puts on the bed
+ * @param variation largest less least outlet flow over the largest, along the longest row
  */
 public record DripRun(
     ElementId bed,
@@ -28,7 +29,8 @@ public record DripRun(
     Length header,
     Derived<Integer> outlets,
     Derived<Flow> flow,
-    Derived<Length> rate) {
+    Derived<Length> rate,
+    Derived<Double> variation) {
   public DripRun {
     rows = List.copyOf(rows);
   }

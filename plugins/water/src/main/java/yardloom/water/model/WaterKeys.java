@@ -2,6 +2,7 @@ package yardloom.water.model;
 
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.unit.Flow;
 
 /** What water hangs on the plan and its beds, and the facts that stay within the plugin. */
 public final class WaterKeys {
@@ -13,12 +14,18 @@ public final class WaterKeys {
   public static final AttributeKey<DripChoice> DRIP =
       new AttributeKey<>("water.drip", DripChoice.class);
 
+  /** What the water point delivers at the pressure that dripline works at. */
+  public static final AttributeKey<Flow> SUPPLY = new AttributeKey<>("water.supply", Flow.class);
+
   /** Monthly evapotranspiration and effective rain. */
   public static final FactKey<MonthlyWeather> WEATHER =
       FactKey.one("water.weather", MonthlyWeather.class);
 
   /** Dripline by bed. */
   public static final FactKey<DripRun> DRIP_RUNS = FactKey.many("water.drip", DripRun.class);
+
+  /** Beds that are watered together. */
+  public static final FactKey<Zone> ZONES = FactKey.many("water.zones", Zone.class);
 
   private WaterKeys() {}
 }

@@ -3,7 +3,6 @@ package yardloom.water.sheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.WaterDemand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -18,6 +17,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.water.model.DripRun;
 import yardloom.water.model.Months;
 import yardloom.water.model.WaterKeys;
+import yardloom.water.work.PeakWatering;
 
 /** The dripline of each bed and how long it runs when plants are thirstiest. */
 public final class IrrigationTable implements TableMaker {
@@ -43,6 +43,7 @@ public final class IrrigationTable implements TableMaker {
             .column(Column.of("outlet-flow", "Flow of one", Measure.SMALL_FLOW))
             .column(Column.of("flow", "Flow", Measure.FLOW))
             .column(Column.of("rate", "Depth in one hour", Measure.RAIN))
+            .column(Column.of("variation", "Flow varies by", Measure.PERCENT))
             .column(Column.text("peak-month", "Peak month"))
             .column(Column.of("peak-hours", "Run time a week at peak", Measure.HOURS));
     List<DripRun> runs = facts.all(WaterKeys.DRIP_RUNS);
@@ -50,7 +51,7 @@ public final class IrrigationTable implements TableMaker {
     Flow flow = Flow.ZERO;
     int outlets = 0;
     for (DripRun run : runs) {
-      Optional<PeakWatering> peak = peak(run, facts.all(YardFacts.WATER_DEMAND));
+      Optional<PeakWatering> peak = PeakWatering.of(run, facts.all(YardFacts.WATER_DEMAND));
       length = length.plus(run.length().value());
       flow = flow.plus(run.flow().value());
       outlets += run.outlets().value();
@@ -63,6 +64,7 @@ public final class IrrigationTable implements TableMaker {
           Cell.of(run.choice().emitter()),
           Cell.of(run.flow()),
           Cell.of(run.rate()),
+          Cell.of(run.variation()),
           peak.map(p -> Cell.text(Months.name(p.month()))).orElse(Cell.BLANK),
           peak.map(p -> Cell.of(p.weekly())).orElse(Cell.BLANK));
     }
@@ -78,19 +80,15 @@ public final class IrrigationTable implements TableMaker {
           Cell.of(flow),
           no,
           no,
+          no,
           no);
       table.note(
-          "Outlets are taken to give their rated flow. Run time: 7 days' net need in the peak month"
+          "Outlets are taken to give their rated flow; how much it varies along the longest row is"
+              + " for 20 psi (140 kPa), outlets that do not compensate and tube of 14.5 mm inside"
+              + " (from memory). Run time: 7 days' net need in the peak month"
               + " at an efficiency of 0.81, the least that California's model ordinance asks of"
               + " drip; split it over several days, and watch the soil.");
     }
     return table.build();
-  }
-
-  private static Optional<PeakWatering> peak(DripRun run, List<WaterDemand> demands) {
-    return demands.stream()
-        .filter(d -> d.of().equals(run.bed()))
-        .findFirst()
-        .flatMap(d -> PeakWatering.of(run, d));
   }
 }

@@ -1,5 +1,6 @@
-package yardloom.water.sheet;
+package yardloom.water.work;
 
+import java.util.List;
 import java.util.Optional;
 import yardloom.facts.WaterDemand;
 import yardloom.kernel.fact.Derived;
@@ -17,9 +18,9 @@ import yardloom.water.model.Months;
  * @param month 0 (January) to 11
  * @param weekly hours in a week
  */
-record PeakWatering(int month, Derived<TimeSpan> weekly) {
+public record PeakWatering(int month, Derived<TimeSpan> weekly) {
   /** Share of drip water that reaches the roots: what the model ordinance asks of drip at least. */
-  static final double EFFICIENCY = WaterBudget.DRIP_EFFICIENCY;
+  public static final double EFFICIENCY = WaterBudget.DRIP_EFFICIENCY;
 
   private static final Source ORDINANCE =
       Source.read(
@@ -48,6 +49,14 @@ record PeakWatering(int month, Derived<TimeSpan> weekly) {
             .from("efficiency", EFFICIENCY)
             .gives(RunTime.of(weekDepth, run.rate().value(), EFFICIENCY));
     return Optional.of(new PeakWatering(peak, weekly));
+  }
+
+  /** The same from among all demands; empty if there is none for the bed. */
+  public static Optional<PeakWatering> of(DripRun run, List<WaterDemand> demands) {
+    return demands.stream()
+        .filter(d -> d.of().equals(run.bed()))
+        .findFirst()
+        .flatMap(d -> of(run, d));
   }
 
   private static double daily(WaterDemand demand, int month) {

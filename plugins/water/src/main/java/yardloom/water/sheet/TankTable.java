@@ -1,0 +1,124 @@
+package yardloom.water.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.DoubleStream;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Mass;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Volume;
+import yardloom.water.calc.rain.TankBehaviour.Order;
+import yardloom.water.calc.rain.TankSize;
+import yardloom.water.calc.rain.TankYear;
+
+/** What tanks of several sizes would make of the roof water. */
+public final class TankTable implements TableMaker {
+  private static final double[] US_GALLONS = {55, 110, 250, 500, 1000, 1500, 2500, 5000};
+  private static final double[] METRIC_LITRES = {200, 400, 1000, 2000, 4000, 6000, 10_000, 20_000};
+  private static final Source ORDERS =
+      Source.memory(
+          "Yield after and before spillage (Jenkins et al. 1978)",
+          "via Fewkes and Butler",
+          2000,
+          "monthly step");
+
+  @Override
+  public String id() {
+    return "tank-sizes";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(YardFacts.WATER_DEMAND, YardFacts.WATER_SUPPLY);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "Tank sizes for roof water")
+            .column(Column.of("size", "Tank", Measure.WATER))
+            .column(Column.of("used", "Used in a year, at least", Measure.WATER))
+            .column(Column.of("met-least", "Need met, at least", Measure.PERCENT))
+            .column(Column.of("met-most", "Need met, at most", Measure.PERCENT))
+            .column(Column.of("overflow", "Overflow in a year", Measure.WATER))
+            .column(Column.of("weight", "Water when full weighs", Measure.MASS));
+    List<Volume> inflows = new ArrayList<>();
+    List<Volume> demands = new ArrayList<>();
+    for (int m = 0; m < 12; m++) {
+      int month = m;
+      inflows.add(
+          sum(facts.all(YardFacts.WATER_SUPPLY).stream().map(s -> s.monthly().get(month)).toList()));
+      demands.add(
+          sum(facts.all(YardFacts.WATER_DEMAND).stream().map(d -> d.monthly().get(month)).toList()));
+    }
+    Volume yield = inflows.stream().reduce(Volume.ZERO, Volume::plus);
+    Volume need = demands.stream().reduce(Volume.ZERO, Volume::plus);
+    if (yield.litres() == 0 || need.litres() == 0) {
+      return table.build();
+    }
+    sizes(plan.info().units()).forEach(size -> row(table, size, inflows, demands, need));
+    Volume rule = TankSize.fivePercent(yield, need);
+    table.note(
+        "At least: use before rain in each month (yield after spillage); at most: rain before use"
+            + " (yield before spillage). The truth lies between; monthly steps hide dry weeks, so"
+            + " trust the lower figure. An average year after another; first flush not taken off.");
+    table.note(
+        String.format(
+            Locale.ROOT,
+            "Five percent of the lesser of yearly yield and need is %.0f gal (%.0f L): BS 8515:2009,"
+                + " intermediate approach, as quoted by suppliers; made for even rain.",
+            rule.gallons(),
+            rule.litres()));
+    table.note(
+        "Not drinking water. Footing, overflow and distance from foundations follow the local code.");
+    return table.build();
+  }
+
+  private static void row(
+      Table.Builder table,
+      Volume size,
+      List<Volume> inflows,
+      List<Volume> demands,
+      Volume need) {
+    TankYear cautious = TankYear.of(Order.YIELD_AFTER_SPILL, size, inflows, demands);
+    TankYear hopeful = TankYear.of(Order.YIELD_BEFORE_SPILL, size, inflows, demands);
+    table.row(
+        Cell.of(size),
+        Cell.of(why(size, "use before rain").gives(cautious.yield())),
+        Cell.of(
+            why(size, "use before rain")
+                .from("need", need)
+                .gives(cautious.yield().ratioTo(need))),
+        Cell.of(
+            why(size, "rain before use").from("need", need).gives(hopeful.yield().ratioTo(need))),
+        Cell.of(why(size, "use before rain").gives(cautious.spill())),
+        Cell.of(Mass.kilograms(size.litres())));
+  }
+
+  private static Derived.Builder why(Volume size, String order) {
+    return Derived.by("monthly steps of the tank over a second like year, " + order, ORDERS)
+        .from("tank", size);
+  }
+
+  private static List<Volume> sizes(UnitSystem units) {
+    return units == UnitSystem.US
+        ? DoubleStream.of(US_GALLONS).mapToObj(Volume::gallons).toList()
+        : DoubleStream.of(METRIC_LITRES).mapToObj(Volume::litres).toList();
+  }
+
+  private static Volume sum(List<Derived<Volume>> parts) {
+    return parts.stream().map(Derived::value).reduce(Volume.ZERO, Volume::plus);
+  }
+}

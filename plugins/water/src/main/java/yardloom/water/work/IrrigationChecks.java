@@ -1,0 +1,85 @@
+package yardloom.water.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Flow;
+import yardloom.water.model.DripRun;
+import yardloom.water.model.WaterKeys;
+import yardloom.water.model.Zone;
+
+/** Holds dripline against what tube and supply can carry. */
+public final class IrrigationChecks implements Check {
+  private static final double MOST_VARIATION = 0.10;
+  private static final Source EVEN =
+      Source.commonPractice("outlet flows along one row differ by at most 10 percent");
+
+  @Override
+  public String id() {
+    return "water.irrigation";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(WaterKeys.DRIP_RUNS, WaterKeys.ZONES);
+  }
+
+  @Override
+  public List<Finding> run(Plan plan, Facts facts) {
+    List<Finding> found = new ArrayList<>();
+    for (DripRun run : facts.all(WaterKeys.DRIP_RUNS)) {
+      if (run.variation().value() > MOST_VARIATION) {
+        found.add(
+            Finding.of(
+                    id(),
+                    Severity.WARNING,
+                    String.format(
+                        Locale.ROOT,
+                        "outlets of the longest row differ by %.0f percent; 10 percent is usual",
+                        run.variation().value() * 100),
+                    "feed the row from its middle, shorten it, or use outlets that compensate"
+                        + " pressure",
+                    EVEN)
+                .about(run.bed(), run.place()));
+      }
+    }
+    for (Zone zone : facts.all(WaterKeys.ZONES)) {
+      if (zone.flow().value().compareTo(zone.limit().value().times(1 + 1e-9)) > 0) {
+        found.add(
+            Finding.of(
+                    id(),
+                    Severity.WARNING,
+                    "the dripline of this bed takes "
+                        + both(zone.flow().value())
+                        + ", the supply gives "
+                        + both(zone.limit().value()),
+                    "use outlets of less flow, wider spacing, or split the bed",
+                    zone.limit().source())
+                .about(zone.beds().get(0), placeOf(facts, zone)));
+      }
+    }
+    return found;
+  }
+
+  private static SourceRef placeOf(Facts facts, Zone zone) {
+    return facts.all(WaterKeys.DRIP_RUNS).stream()
+        .filter(r -> r.bed().equals(zone.beds().get(0)))
+        .findFirst()
+        .map(DripRun::place)
+        .orElse(SourceRef.NONE);
+  }
+
+  private static String both(Flow flow) {
+    return String.format(
+        Locale.ROOT, "%.2f gpm (%.0f L/h)", flow.gallonsPerMinute(), flow.litresPerHour());
+  }
+}
