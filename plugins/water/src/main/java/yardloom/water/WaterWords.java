@@ -60,7 +60,8 @@ public final class WaterWords {
   }
 
   @Verb(
-      help = "Says how much water the tap gives through the pressure regulator; zones keep below it.",
+      help =
+          "Says how much water the tap gives through the pressure regulator; zones keep below it.",
       example = "supply flow: 4.gpm")
   public static void supply(
       PlanScope in,

@@ -292,8 +292,7 @@ class WaterPluginTest extends PluginContract {
     assertEquals(8, tanks.rows().size());
     assertTrue(tanks.notes().get(0).contains("yield after spillage"));
     assertTrue(tanks.notes().get(0).contains("monthly steps"));
-    assertTrue(
-        outcome.cautions().stream().anyMatch(c -> c.text().contains("not drinking water")));
+    assertTrue(outcome.cautions().stream().anyMatch(c -> c.text().contains("not drinking water")));
   }
 
   @Test
@@ -303,7 +302,8 @@ class WaterPluginTest extends PluginContract {
     bed("a", 20, 40);
     assertTrue(
         outcome().findings().stream()
-            .anyMatch(f -> f.rule().equals("water.balance") && f.text().contains("the roofs yield")));
+            .anyMatch(
+                f -> f.rule().equals("water.balance") && f.text().contains("the roofs yield")));
   }
 
   /** University of Minnesota Extension: a trunk of 2 in takes 2 to 3 gal, three years. */

@@ -64,12 +64,18 @@ public final class EstablishmentTable implements TableMaker {
           Cell.text(tree.id().name()),
           Cell.text(species.getOrDefault(tree.id(), "")),
           Cell.of(tree.trunk()),
-          Cell.of(why("1 gal for each inch of trunk", tree).gives(TreeEstablishment.least(tree.trunk()))),
-          Cell.of(why("1.5 gal for each inch of trunk", tree).gives(TreeEstablishment.most(tree.trunk()))),
+          Cell.of(
+              why("1 gal for each inch of trunk", tree)
+                  .gives(TreeEstablishment.least(tree.trunk()))),
+          Cell.of(
+              why("1.5 gal for each inch of trunk", tree)
+                  .gives(TreeEstablishment.most(tree.trunk()))),
           Cell.text(every(1)),
           Cell.text(every(3)),
           Cell.text(every(13)),
-          Cell.of(why("1.5 years for each inch of trunk", tree).gives(TreeEstablishment.years(tree.trunk()))));
+          Cell.of(
+              why("1.5 years for each inch of trunk", tree)
+                  .gives(TreeEstablishment.years(tree.trunk()))));
     }
     if (any) {
       table.note(

@@ -59,9 +59,15 @@ public final class TankTable implements TableMaker {
     for (int m = 0; m < 12; m++) {
       int month = m;
       inflows.add(
-          sum(facts.all(YardFacts.WATER_SUPPLY).stream().map(s -> s.monthly().get(month)).toList()));
+          sum(
+              facts.all(YardFacts.WATER_SUPPLY).stream()
+                  .map(s -> s.monthly().get(month))
+                  .toList()));
       demands.add(
-          sum(facts.all(YardFacts.WATER_DEMAND).stream().map(d -> d.monthly().get(month)).toList()));
+          sum(
+              facts.all(YardFacts.WATER_DEMAND).stream()
+                  .map(d -> d.monthly().get(month))
+                  .toList()));
     }
     Volume yield = inflows.stream().reduce(Volume.ZERO, Volume::plus);
     Volume need = demands.stream().reduce(Volume.ZERO, Volume::plus);
@@ -87,20 +93,14 @@ public final class TankTable implements TableMaker {
   }
 
   private static void row(
-      Table.Builder table,
-      Volume size,
-      List<Volume> inflows,
-      List<Volume> demands,
-      Volume need) {
+      Table.Builder table, Volume size, List<Volume> inflows, List<Volume> demands, Volume need) {
     TankYear cautious = TankYear.of(Order.YIELD_AFTER_SPILL, size, inflows, demands);
     TankYear hopeful = TankYear.of(Order.YIELD_BEFORE_SPILL, size, inflows, demands);
     table.row(
         Cell.of(size),
         Cell.of(why(size, "use before rain").gives(cautious.yield())),
         Cell.of(
-            why(size, "use before rain")
-                .from("need", need)
-                .gives(cautious.yield().ratioTo(need))),
+            why(size, "use before rain").from("need", need).gives(cautious.yield().ratioTo(need))),
         Cell.of(
             why(size, "rain before use").from("need", need).gives(hopeful.yield().ratioTo(need))),
         Cell.of(why(size, "use before rain").gives(cautious.spill())),

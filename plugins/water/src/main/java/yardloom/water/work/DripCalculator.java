@@ -96,7 +96,16 @@ public final class DripCalculator implements Calculator {
             .gives(ApplicationRate.perHour(flow.value(), area));
     Length header = choice.rowSpacing().times(rows.size() - 1);
     return new DripRun(
-        bed.id(), line.place(), choice, rows, area, length, header, outlets, flow, rate,
+        bed.id(),
+        line.place(),
+        choice,
+        rows,
+        area,
+        length,
+        header,
+        outlets,
+        flow,
+        rate,
         RowUniformity.variation(rows, line));
   }
 

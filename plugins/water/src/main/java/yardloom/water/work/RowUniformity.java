@@ -44,8 +44,7 @@ final class RowUniformity {
       return why.gives(0.0);
     }
     double headM = Water.head(INLET).metres();
-    Emitter emitter =
-        Emitter.rated(choice.emitter().cubicMetresPerSecond(), headM, TURBULENT);
+    Emitter emitter = Emitter.rated(choice.emitter().cubicMetresPerSecond(), headM, TURBULENT);
     Lateral row =
         new Lateral(
             outlets,

@@ -8,8 +8,8 @@ import yardloom.water.calc.rain.TankBehaviour.Order;
 import yardloom.water.calc.rain.TankBehaviour.Step;
 
 /**
- * A tank in an average year that follows another such year, so that what the tank holds on the first
- * of January does not matter.
+ * A tank in an average year that follows another such year, so that what the tank holds on the
+ * first of January does not matter.
  *
  * <p>References: {@link TankBehaviour}.
  *
@@ -18,8 +18,7 @@ import yardloom.water.calc.rain.TankBehaviour.Step;
 public record TankYear(List<Step> steps) {
 
   /** Steps the months of two like years and keeps the second. */
-  public static TankYear of(
-      Order order, Volume size, List<Volume> inflows, List<Volume> demands) {
+  public static TankYear of(Order order, Volume size, List<Volume> inflows, List<Volume> demands) {
     int months = inflows.size();
     List<Volume> twoInflows = new ArrayList<>(inflows);
     twoInflows.addAll(inflows);
