@@ -10,6 +10,7 @@ import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Painter;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.geom.Arc;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Element;
@@ -40,7 +41,9 @@ final class DimensionPainter implements Painter {
     List<Mark> marks = new ArrayList<>();
     for (Lot.Edge edge : plan.lot().map(Lot::edges).orElse(List.of())) {
       List<Point> points = edge.line().points();
-      if (points.size() == 2) {
+      if (edge.arc().isPresent()) {
+        marks.add(curve(edge.arc().get(), points.get(points.size() / 2), units));
+      } else if (points.size() == 2) {
         add(marks, points.get(0), points.get(1), OUTSIDE_LOT, SHORTEST_M, units);
       }
     }
@@ -56,6 +59,16 @@ final class DimensionPainter implements Painter {
       }
     }
     return marks;
+  }
+
+  /** Radius and length along the curve, as deeds give them. */
+  private static Mark curve(Arc arc, Point at, UnitSystem units) {
+    String text =
+        "R "
+            + DimensionText.of(arc.radius(), units)
+            + "\nL "
+            + DimensionText.of(arc.length(), units);
+    return new Mark.Label(at, text, 2, false, 0, Mark.Anchor.NEAR);
   }
 
   private static void walls(Element.Building building, UnitSystem units, List<Mark> marks) {

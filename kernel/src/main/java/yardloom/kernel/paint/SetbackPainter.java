@@ -7,11 +7,9 @@ import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
-import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.unit.Length;
+import yardloom.kernel.rules.LotGround;
 
 /** The setback lines: the edge of what all sides' setbacks leave of the lot. */
 final class SetbackPainter implements Painter {
@@ -25,7 +23,7 @@ final class SetbackPainter implements Painter {
     if (!hasSetback(plan)) {
       return List.of();
     }
-    Shape left = left(plan.lot().orElseThrow());
+    Shape left = LotGround.insideSetbacks(plan.lot().orElseThrow());
     return left.isEmpty()
         ? List.of()
         : List.of(new Mark.Region(left, Palette.SETBACK, "setback line"));
@@ -35,25 +33,6 @@ final class SetbackPainter implements Painter {
     return plan.lot().stream()
         .flatMap(lot -> lot.edges().stream())
         .anyMatch(e -> e.setback().metres() > 0);
-  }
-
-  private static Shape left(Lot lot) {
-    Shape left = lot.shape();
-    for (Lot.Edge edge : lot.edges()) {
-      List<Point> points = edge.line().points();
-      for (int i = 1; i < points.size() && edge.setback().metres() > 0; i++) {
-        left = left.minus(strip(points.get(i - 1), points.get(i), edge.setback()));
-      }
-    }
-    return left;
-  }
-
-  /** The strip along one side; the lot lies to the left of it. */
-  private static Shape strip(Point from, Point to, Length width) {
-    double length = from.distance(to).metres();
-    Length right = Length.metres(-(to.y().metres() - from.y().metres()) / length * width.metres());
-    Length up = Length.metres((to.x().metres() - from.x().metres()) / length * width.metres());
-    return Shape.polygon(List.of(from, to, to.moved(right, up), from.moved(right, up)));
   }
 
   @Override

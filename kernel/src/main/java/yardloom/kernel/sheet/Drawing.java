@@ -33,7 +33,8 @@ final class Drawing {
   private final List<String> homeless = new ArrayList<>();
 
   /** A label or measure waiting for a place. */
-  private record Waiting(Xy anchor, List<String> lines, double heightMm, boolean bold, int rank) {}
+  private record Waiting(
+      Xy anchor, List<String> lines, double heightMm, boolean bold, int rank, boolean fixed) {}
 
   /**
    * @param area nothing is drawn outside it
@@ -47,25 +48,18 @@ final class Drawing {
     layers.forEach((layer, marks) -> ground.add(layer(layer, marks)));
     inks.add(new Ink.Group("drawing", "", Optional.of(area), ground));
     List<Waiting> waiting = new ArrayList<>();
-    List<Boolean> fixed = new ArrayList<>();
     List<Ink> dimensions = new ArrayList<>();
     for (List<Mark> marks : layers.values()) {
       for (Mark mark : marks) {
         if (mark instanceof Mark.Dimension dimension) {
-          dimension(dimension, dimensions)
-              .ifPresent(
-                  w -> {
-                    waiting.add(w);
-                    fixed.add(false);
-                  });
+          dimension(dimension, dimensions).ifPresent(waiting::add);
         } else if (mark instanceof Mark.Label label && !label.text().isBlank()) {
           waiting.add(waiting(label));
-          fixed.add(label.anchor() == Mark.Anchor.CENTRE);
         }
       }
     }
     addGroup("dimensions", "Dimensions", dimensions);
-    labels(waiting, fixed);
+    labels(waiting);
   }
 
   List<Ink> inks() {
@@ -184,24 +178,29 @@ final class Drawing {
       }
     }
     return Optional.of(
-        new Waiting(ink.middle(), List.of(ink.text()), DimensionInk.TEXT_MM, false, 0));
+        new Waiting(ink.middle(), List.of(ink.text()), DimensionInk.TEXT_MM, false, 0, false));
   }
 
   private Waiting waiting(Mark.Label label) {
     Xy at = area.inset(2).nearest(view.toPaper(label.at()));
     List<String> lines = List.of(label.text().strip().split("\n"));
     return new Waiting(
-        at, lines, Math.max(Type.BODY, label.heightMm()), label.bold(), label.rank());
+        at,
+        lines,
+        Math.max(Type.BODY, label.heightMm()),
+        label.bold(),
+        label.rank(),
+        label.anchor() == Mark.Anchor.CENTRE);
   }
 
-  private void labels(List<Waiting> asked, List<Boolean> fixed) {
+  private void labels(List<Waiting> asked) {
     List<Waiting> waiting = new ArrayList<>();
     List<LabelPlacer.Request> requests = new ArrayList<>();
-    for (int i = 0; i < asked.size(); i++) {
-      Waiting w = fixed.get(i) ? onFewestLines(asked.get(i)) : asked.get(i);
+    for (Waiting label : asked) {
+      Waiting w = label.fixed() ? onFewestLines(label) : label;
       waiting.add(w);
       requests.add(
-          new LabelPlacer.Request(w.anchor(), width(w), height(w), w.rank(), fixed.get(i)));
+          new LabelPlacer.Request(w.anchor(), width(w), height(w), w.rank(), w.fixed()));
     }
     List<Optional<LabelPlacer.Spot>> spots = placer.place(requests);
     List<Ink> leaders = new ArrayList<>();
@@ -234,7 +233,12 @@ final class Drawing {
   private Waiting onFewestLines(Waiting w) {
     Waiting flat =
         new Waiting(
-            w.anchor(), List.of(String.join(", ", w.lines())), w.heightMm(), w.bold(), w.rank());
+            w.anchor(),
+            List.of(String.join(", ", w.lines())),
+            w.heightMm(),
+            w.bold(),
+            w.rank(),
+            true);
     return crossings(flat) < crossings(w) ? flat : w;
   }
 

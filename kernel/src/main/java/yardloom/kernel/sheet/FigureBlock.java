@@ -15,19 +15,21 @@ import yardloom.kernel.unit.UnitSystem;
 
 /**
  * A figure with title and legend. It is drawn at its own true scale, or fills the width that it is
- * given; what is too large for the sheet is drawn smaller and says so.
+ * given up to nearly half the sheet's height; what is too large for the sheet is drawn smaller and says so.
  */
 final class FigureBlock implements Block {
   private static final double MARGIN_MM = 4;
   private static final double GAP_MM = 1.5;
+  private static final double SHARE_OF_HEIGHT = 0.45;
   private static final Style TOP_RULE = Style.line("block-rule", Palette.INK, 0.5);
   private static final Layer LAYER = new Layer("figure", "Figure", Layer.Band.GROUND);
 
   private final Panel.Figure figure;
   private final Type type;
-  private final UnitSystem units;
+  private final Optional<Scale> scale;
   private final double maxWidthMm;
   private final double maxHeightMm;
+  private final double usualDrawingMm;
   private final Envelope extent;
 
   /**
@@ -36,70 +38,90 @@ final class FigureBlock implements Block {
    */
   FigureBlock(
       Panel.Figure figure, Type type, UnitSystem units, double maxWidthMm, double maxHeightMm) {
+    this(
+        figure,
+        type,
+        Optional.of(figure.scaleDenominator()).filter(n -> n > 0).map(n -> Scale.of(n, units)),
+        maxWidthMm,
+        maxHeightMm,
+        SHARE_OF_HEIGHT * maxHeightMm);
+  }
+
+  private FigureBlock(
+      Panel.Figure figure,
+      Type type,
+      Optional<Scale> scale,
+      double maxWidthMm,
+      double maxHeightMm,
+      double usualDrawingMm) {
     this.figure = figure;
     this.type = type;
-    this.units = units;
+    this.scale = scale;
     this.maxWidthMm = maxWidthMm;
     this.maxHeightMm = maxHeightMm;
+    this.usualDrawingMm = usualDrawingMm;
     this.extent = View.extent(figure.marks(), Optional.empty());
+  }
+
+  /** The same figure with the drawing no higher than this, unless its least width asks for it. */
+  FigureBlock drawnUpTo(double drawingMm) {
+    return new FigureBlock(figure, type, scale, maxWidthMm, maxHeightMm, drawingMm);
+  }
+
+  /** What title and legend take of the height. */
+  double aroundMm(double widthMm) {
+    Layout layout = layout(widthMm);
+    return layout.titleHeight() + layout.scaleHeight() + layout.legendHeight();
+  }
+
+  /** Millimetres for a metre of a drawing in this room, margins included. */
+  double mmPerM(double widthMm, double drawingMm) {
+    return fitting(widthMm - 2 * MARGIN_MM, drawingMm - 2 * MARGIN_MM);
   }
 
   @Override
   public double minWidthMm() {
-    double asked = figure.minWidthMm();
-    if (figure.scaleDenominator() > 0) {
-      asked = Math.max(asked, trueScale().paperMm(extent.getWidth()) + 2 * MARGIN_MM);
+    double drawn = scale.map(s -> s.paperMm(extent.getWidth()) + 2 * MARGIN_MM).orElse(0.0);
+    return Math.min(Math.max(figure.minWidthMm(), drawn), maxWidthMm);
+  }
+
+  /** The parts of the figure one below the other, and their sizes. */
+  private record Layout(
+      List<String> title, List<Stack.Row> legend, double mmPerM, String scaleWords) {
+    double titleHeight() {
+      return 0.5 + title.size() * Type.pitch(Type.HEADING) + GAP_MM;
     }
-    return Math.min(asked, maxWidthMm);
+
+    double scaleHeight() {
+      return scaleWords.isEmpty() ? 0 : Type.pitch(Type.BODY);
+    }
+
+    double legendHeight() {
+      return legend.isEmpty()
+          ? 0
+          : GAP_MM + legend.stream().mapToDouble(Stack.Row::heightMm).sum();
+    }
   }
 
-  private Scale trueScale() {
-    return Scale.of(figure.scaleDenominator(), units);
-  }
-
-  @Override
-  public Optional<Placed> place(Box room, boolean partly) {
-    List<Stack.Row> legend = new Blocks(type).legendRows(figure.legend(), room.width());
-    double legendHeight =
+  private Layout layout(double widthMm) {
+    List<String> title = type.wrap(figure.title(), Type.HEADING, true, widthMm);
+    List<Stack.Row> legend =
         figure.legend().isEmpty()
-            ? 0
-            : GAP_MM + legend.stream().mapToDouble(Stack.Row::heightMm).sum();
-    List<String> title = type.wrap(figure.title(), Type.HEADING, true, room.width());
-    double titleHeight = 0.5 + title.size() * Type.pitch(Type.HEADING) + GAP_MM;
-    double most = maxHeightMm - titleHeight - legendHeight - Type.pitch(Type.BODY);
-    double roomPerM = fitting(room.width() - 2 * MARGIN_MM, most - 2 * MARGIN_MM);
-    boolean scaled = figure.scaleDenominator() > 0;
-    boolean fits = scaled && 1000 / figure.scaleDenominator() <= roomPerM * (1 + 1e-9);
-    double mmPerM = fits ? 1000 / figure.scaleDenominator() : roomPerM;
-    String scaleWords = !scaled ? "" : fits ? "Scale " + trueScale().words() : "Not to scale";
-    double scaleHeight = scaled ? Type.pitch(Type.BODY) : 0;
-    double drawingHeight = extent.getHeight() * mmPerM + 2 * MARGIN_MM;
-    double height = titleHeight + scaleHeight + drawingHeight + legendHeight;
-    if (height > room.height() + 1e-9) {
-      return Optional.empty();
+            ? List.of()
+            : new Blocks(type).legendRows(figure.legend(), widthMm);
+    Layout around = new Layout(title, legend, 1, "?");
+    double height =
+        maxHeightMm - around.titleHeight() - around.scaleHeight() - around.legendHeight();
+    double most = fitting(widthMm - 2 * MARGIN_MM, height - 2 * MARGIN_MM);
+    if (scale.isPresent()) {
+      double asked = 1000 / scale.get().denominator();
+      boolean fits = asked <= most * (1 + 1e-9);
+      String words = fits ? "Scale " + scale.get().words() : "Not to scale";
+      return new Layout(title, legend, fits ? asked : most, words);
     }
-    List<Ink> inks = new ArrayList<>();
-    inks.add(Ink.Path.line(TOP_RULE, new Xy(room.x(), room.y()), new Xy(room.right(), room.y())));
-    inks.addAll(Type.lines(title, room.x(), room.y() + 0.5, Type.HEADING, true, Palette.INK));
-    double y = room.y() + titleHeight;
-    if (scaled) {
-      inks.add(
-          Type.line(scaleWords, room.x(), y, Type.BODY, false, Ink.Align.START, Palette.MUTED));
-      y += scaleHeight;
-    }
-    Box area = new Box(room.x(), y, room.width(), drawingHeight);
-    SortedMap<Layer, List<Mark>> layers = new TreeMap<>();
-    layers.put(LAYER, figure.marks());
-    Drawing drawing = new Drawing(layers, View.centred(extent, mmPerM, area), area, type);
-    inks.addAll(drawing.inks());
-    y += drawingHeight + GAP_MM;
-    for (Stack.Row row : legendHeight == 0 ? List.<Stack.Row>of() : legend) {
-      inks.addAll(row.drawn().at(room.x(), y));
-      y += row.heightMm();
-    }
-    String name = "figure-" + Drawing.slug(figure.title());
-    return Optional.of(
-        new Placed(List.of(Ink.Group.of(name, figure.title(), inks)), height, Optional.empty()));
+    double usual = fitting(Double.MAX_VALUE, usualDrawingMm - 2 * MARGIN_MM);
+    double least = fitting(figure.minWidthMm() - 2 * MARGIN_MM, Double.MAX_VALUE);
+    return new Layout(title, legend, Math.min(most, Math.max(usual, least)), "");
   }
 
   /** The largest mm per metre at which the figure fits. */
@@ -108,5 +130,50 @@ final class FigureBlock implements Block {
     double byHeight = extent.getHeight() == 0 ? Double.MAX_VALUE : heightMm / extent.getHeight();
     double both = Math.min(byWidth, byHeight);
     return both == Double.MAX_VALUE ? 1 : both;
+  }
+
+  @Override
+  public Optional<Placed> place(Box room, boolean partly) {
+    Layout layout = layout(room.width());
+    double drawing = extent.getHeight() * layout.mmPerM() + 2 * MARGIN_MM;
+    double height =
+        layout.titleHeight() + layout.scaleHeight() + drawing + layout.legendHeight();
+    if (height > room.height() + 1e-9) {
+      return Optional.empty();
+    }
+    List<Ink> inks = heading(room, layout);
+    double y = room.y() + layout.titleHeight() + layout.scaleHeight();
+    Box area = new Box(room.x(), y, room.width(), drawing);
+    SortedMap<Layer, List<Mark>> layers = new TreeMap<>();
+    layers.put(LAYER, figure.marks());
+    View view = View.centred(extent, layout.mmPerM(), area);
+    inks.addAll(new Drawing(layers, view, area, type).inks());
+    y += drawing + GAP_MM;
+    for (Stack.Row row : layout.legend()) {
+      inks.addAll(row.drawn().at(room.x(), y));
+      y += row.heightMm();
+    }
+    Ink group =
+        Ink.Group.of("figure-" + Drawing.slug(figure.title()), figure.title(), inks);
+    return Optional.of(new Placed(List.of(group), height, Optional.empty()));
+  }
+
+  private static List<Ink> heading(Box room, Layout layout) {
+    List<Ink> inks = new ArrayList<>();
+    inks.add(
+        Ink.Path.line(TOP_RULE, new Xy(room.x(), room.y()), new Xy(room.right(), room.y())));
+    double y = room.y() + 0.5;
+    inks.addAll(Type.lines(layout.title(), room.x(), y, Type.HEADING, true, Palette.INK));
+    List<String> scaleLine =
+        layout.scaleWords().isEmpty() ? List.of() : List.of(layout.scaleWords());
+    inks.addAll(
+        Type.lines(
+            scaleLine,
+            room.x(),
+            room.y() + layout.titleHeight(),
+            Type.BODY,
+            false,
+            Palette.MUTED));
+    return inks;
   }
 }

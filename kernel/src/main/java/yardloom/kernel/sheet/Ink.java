@@ -64,6 +64,10 @@ public sealed interface Ink permits Ink.Path, Ink.Circle, Ink.Text, Ink.Group {
 
     private static final double BELOW = 0.23;
 
+    public Text {
+      content = Signs.shown(content);
+    }
+
     /** The letter size: what fonts call the em. */
     public double emMm() {
       return emFor(heightMm);

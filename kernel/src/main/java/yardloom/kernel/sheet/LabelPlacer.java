@@ -45,6 +45,7 @@ final class LabelPlacer {
   private static final double PER_CROSSING = 4;
   private static final double LEADER = 16;
   private static final double LEADER_PER_MM = 0.5;
+  private static final double PER_LEADER_CROSSED = 10;
 
   /** A label to place; {@code fixed} ones stand centred on their point if that is free. */
   record Request(Xy anchor, double widthMm, double heightMm, int rank, boolean fixed) {}
@@ -84,11 +85,10 @@ final class LabelPlacer {
   /** How many lines of the drawing run under {@code box}. */
   int crossings(Box box) {
     Envelope around = new Envelope(box.x(), box.right(), box.y(), box.bottom());
-    Quad quad = Quad.of(box);
     int crossings = 0;
     for (Object found : index().query(around)) {
       Segment s = (Segment) found;
-      if (quad.crossedBy(s.from, s.to)) {
+      if (box.isCrossedBy(s.from, s.to)) {
         crossings++;
       }
     }
@@ -131,6 +131,14 @@ final class LabelPlacer {
     spot.leaderTo().ifPresent(to -> leaders.add(new Segment(request.anchor(), to)));
   }
 
+  private record Offer(Spot spot, double cost) {
+    static final Offer NONE = new Offer(null, Double.MAX_VALUE);
+
+    Offer orCheaper(Spot other, double otherCost) {
+      return otherCost < cost ? new Offer(other, otherCost) : this;
+    }
+  }
+
   private Optional<Spot> place(Request request, List<Xy> anchors) {
     if (request.fixed()) {
       Box centred = around(request, request.anchor());
@@ -138,33 +146,55 @@ final class LabelPlacer {
         return Optional.of(new Spot(centred, Optional.empty()));
       }
     }
-    Spot best = null;
-    double bestCost = Double.MAX_VALUE;
+    Offer near = atThePoint(request, anchors);
+    Offer best = ledTo(request, near);
+    return best == Offer.NONE ? anywhere(request) : Optional.of(best.spot());
+  }
+
+  private Offer atThePoint(Request request, List<Xy> anchors) {
+    Offer best = Offer.NONE;
     for (int i = 0; i < SIDES.size(); i++) {
       Box box = beside(request, SIDES.get(i), GAP_MM);
-      double cost = PER_CROSSING * crossings(box) + PER_SIDE * i;
-      if (cost < bestCost && isFree(Quad.of(box)) && isNearest(box, request.anchor(), anchors)) {
-        best = new Spot(box, Optional.empty());
-        bestCost = cost;
+      double least = PER_SIDE * i;
+      if (least < best.cost()
+          && isFree(Quad.of(box))
+          && isNearest(box, request.anchor(), anchors)) {
+        double cost = least + PER_CROSSING * crossings(box);
+        best = best.orCheaper(new Spot(box, Optional.empty()), cost);
       }
     }
+    return best;
+  }
+
+  /** The cheapest place with a leader, if it is cheaper than {@code near}. */
+  private Offer ledTo(Request request, Offer near) {
+    Offer best = near;
     for (double ring : RINGS_MM) {
-      if (bestCost < LEADER + LEADER_PER_MM * ring) {
+      if (best.cost() < LEADER + LEADER_PER_MM * ring) {
         break;
       }
       for (int d = 0; d < RING_DIRECTIONS; d++) {
         double angle = 2 * Math.PI * d / RING_DIRECTIONS;
         Xy direction = new Xy(StrictMath.sin(angle), -StrictMath.cos(angle));
         Box box = beside(request, direction, ring);
-        double cost = LEADER + LEADER_PER_MM * ring + PER_CROSSING * crossings(box) + 0.01 * d;
         Xy to = box.nearest(request.anchor());
-        if (cost < bestCost && isFree(Quad.of(box)) && leaderIsFree(request.anchor(), to)) {
-          best = new Spot(box, Optional.of(to));
-          bestCost = cost;
+        double least = LEADER + LEADER_PER_MM * ring + 0.01 * d;
+        if (least < best.cost()
+            && isFree(Quad.of(box))
+            && leaderIsFree(request.anchor(), to)) {
+          double cost =
+              least
+                  + PER_CROSSING * crossings(box)
+                  + PER_LEADER_CROSSED * leadersCrossed(request.anchor(), to);
+          best = best.orCheaper(new Spot(box, Optional.of(to)), cost);
         }
       }
     }
-    return best == null ? anywhere(request) : Optional.of(best);
+    return best;
+  }
+
+  private long leadersCrossed(Xy from, Xy to) {
+    return leaders.stream().filter(l -> Quad.isCrossing(from, to, l.from, l.to)).count();
   }
 
   /** The free place of the whole drawing that is nearest to the point. */

@@ -73,18 +73,41 @@ public record Quad(Xy a, Xy b, Xy c, Xy d) {
         && separation(d, a, p) >= 0;
   }
 
+  /** Whether two segments cross at an inner point of both. */
+  static boolean isCrossing(Xy a, Xy b, Xy c, Xy d) {
+    return separation(a, b, c) * separation(a, b, d) < 0
+        && separation(c, d, a) * separation(c, d, b) < 0;
+  }
+
   private static double separation(Xy from, Xy to, Xy p) {
     return (to.x() - from.x()) * (p.y() - from.y()) - (to.y() - from.y()) * (p.x() - from.x());
   }
 
   /** Whether the two share more than touching edges; by the separating-axis theorem. */
   public boolean overlaps(Quad other) {
-    return !separated(this, other) && !separated(other, this);
+    return !isFar(other) && !separated(this, other) && !separated(other, this);
+  }
+
+  /** A cheap first answer: the upright boxes about both do not meet. */
+  private boolean isFar(Quad other) {
+    return low(a.x(), b.x(), c.x(), d.x()) > high(other.a.x(), other.b.x(), other.c.x(), other.d.x())
+        || low(other.a.x(), other.b.x(), other.c.x(), other.d.x()) > high(a.x(), b.x(), c.x(), d.x())
+        || low(a.y(), b.y(), c.y(), d.y()) > high(other.a.y(), other.b.y(), other.c.y(), other.d.y())
+        || low(other.a.y(), other.b.y(), other.c.y(), other.d.y()) > high(a.y(), b.y(), c.y(), d.y());
+  }
+
+  private static double low(double p, double q, double r, double s) {
+    return Math.min(Math.min(p, q), Math.min(r, s));
+  }
+
+  private static double high(double p, double q, double r, double s) {
+    return Math.max(Math.max(p, q), Math.max(r, s));
   }
 
   /** Whether the segment passes through the inside. */
   boolean crossedBy(Xy from, Xy to) {
-    return overlaps(new Quad(from, to, to, from));
+    Quad segment = new Quad(from, to, to, from);
+    return !isFar(segment) && !separated(this, segment) && !separated(segment, this);
   }
 
   private static boolean separated(Quad one, Quad two) {

@@ -144,20 +144,7 @@ public final class SheetComposer {
     double width = grid.content().width();
     // As much as a fresh page offers across all its columns.
     double height = new Page(grid, titleHeight(request, grid, title(request, 1), "")).room(width);
-    List<Block> made = new ArrayList<>();
-    Blocks blocks = new Blocks(type);
-    for (Panel panel : request.sheet().panels()) {
-      if (panel instanceof Panel.TableBlock table && !table.table().isEmpty()) {
-        made.addAll(TableBlock.of(table.table(), format, type, width));
-      } else if (panel instanceof Panel.Notes notes && !notes.paragraphs().isEmpty()) {
-        made.add(
-            blocks.notes(
-                "notes-" + Drawing.slug(notes.title()), notes.title(), notes.paragraphs()));
-      } else if (panel instanceof Panel.Figure figure && !figure.marks().isEmpty()) {
-        made.add(new FigureBlock(figure, type, request.info().units(), width, height));
-      }
-    }
-    return made;
+    return new PanelBlocks(type, format, width, height).of(request.sheet().panels());
   }
 
   /** Fills a fresh page; returns what is left. At least part of one block is always set. */

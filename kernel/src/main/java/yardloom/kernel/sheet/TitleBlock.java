@@ -80,7 +80,7 @@ final class TitleBlock {
             new Field("Date", info.date()),
             new Field("Revision", info.revision()),
             new Field("Measures", units));
-    y = row(inks, box, y, new Field("Scale", scale), new Field("Sheet", sheetOf));
+    y = row(inks, box, y, new Field("Scale", scale), new Field("Approved", " "), new Field("Sheet", sheetOf));
     return new Drawn(inks, y - box.y());
   }
 
@@ -117,7 +117,7 @@ final class TitleBlock {
   }
 
   private static String orNone(String value) {
-    return value.isBlank() ? NONE : value;
+    return value.isEmpty() ? NONE : value;
   }
 
   /** At most {@code most} lines; what is left out shows as dots. */

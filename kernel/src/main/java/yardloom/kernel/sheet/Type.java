@@ -35,7 +35,7 @@ final class Type {
 
   /** The width to keep free for {@code text}. */
   double width(String text, double heightMm, boolean bold) {
-    return metrics.widthMm(text, Ink.Text.emFor(heightMm), bold) * SLACK;
+    return metrics.widthMm(Signs.shown(text), Ink.Text.emFor(heightMm), bold) * SLACK;
   }
 
   /** From one baseline to the next. */

@@ -7,6 +7,6 @@ public record Xy(double x, double y) {
   }
 
   double distance(Xy other) {
-    return StrictMath.hypot(x - other.x, y - other.y);
+    return Math.sqrt((x - other.x) * (x - other.x) + (y - other.y) * (y - other.y));
   }
 }

@@ -47,9 +47,9 @@ record HatchTile(double widthMm, double heightMm, String path, double lineMm, bo
     StringBuilder path = new StringBuilder();
     for (int i = 0; i < centres.length; i += 2) {
       path.append('M')
-          .append(SvgWriter.number(centres[i] - 0.2))
+          .append(SvgXml.number(centres[i] - 0.2))
           .append(' ')
-          .append(SvgWriter.number(centres[i + 1]))
+          .append(SvgXml.number(centres[i + 1]))
           .append("l0.2 -0.2l0.2 0.2l-0.2 0.2Z");
     }
     return new HatchTile(size, size, path.toString(), 0, true);

@@ -1,17 +1,16 @@
 package yardloom.kernel.svg;
 
+import java.io.IOException;
 import java.io.OutputStream;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import java.io.UncheckedIOException;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamWriter;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.draw.Style.Hatch;
@@ -36,15 +35,14 @@ public final class SvgWriter {
   /** The shipped font first, then the fonts of other machines. */
   public static final String FONTS = "Noto Sans, Open Sans, Arial, Helvetica, sans-serif";
 
-  private static final String SVG = "http://www.w3.org/2000/svg";
   private static final double HALO_MM = 0.7;
 
-  private final XMLStreamWriter xml;
+  private final SvgXml xml;
   private final String prefix;
   private final Map<String, Integer> used = new HashMap<>();
   private final Map<Box, String> clips = new HashMap<>();
 
-  private SvgWriter(XMLStreamWriter xml, String prefix) {
+  private SvgWriter(SvgXml xml, String prefix) {
     this.xml = xml;
     this.prefix = prefix;
   }
@@ -52,68 +50,58 @@ public final class SvgWriter {
   /** Writes the sheet in UTF-8 with an XML declaration; the stream stays open. */
   public static void write(ComposedSheet sheet, OutputStream out) {
     try {
-      XMLStreamWriter xml =
-          XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out, "UTF-8");
-      xml.writeStartDocument("UTF-8", "1.0");
-      xml.writeCharacters("\n");
+      SvgXml xml = new SvgXml(out);
       new SvgWriter(xml, sheet.id()).root(sheet);
-      xml.writeCharacters("\n");
-      xml.writeEndDocument();
-      xml.flush();
+      xml.finish();
     } catch (XMLStreamException e) {
-      throw new java.io.UncheckedIOException(new java.io.IOException(e));
+      throw new UncheckedIOException(new IOException(e));
     }
   }
 
   private void root(ComposedSheet sheet) throws XMLStreamException {
     Paper paper = sheet.paper();
-    String width = number(paper.widthMm());
-    String height = number(paper.heightMm());
-    xml.setDefaultNamespace(SVG);
-    xml.writeStartElement(SVG, "svg");
-    xml.writeDefaultNamespace(SVG);
-    attributes(
+    String width = SvgXml.number(paper.widthMm());
+    String height = SvgXml.number(paper.heightMm());
+    xml.root(
         "version", "1.1",
         "width", width + "mm",
         "height", height + "mm",
         "viewBox", "0 0 " + width + " " + height,
         "font-family", FONTS);
-    element("title", sheet.title());
-    element("desc", sheet.description());
+    xml.element("title", sheet.title());
+    xml.element("desc", sheet.description());
     definitions(sheet);
-    empty("rect", "width", width, "height", height, "fill", Palette.PAPER);
+    xml.empty("rect", "width", width, "height", height, "fill", Palette.PAPER);
     for (Ink ink : sheet.inks()) {
       write(ink);
     }
-    xml.writeCharacters("\n");
-    xml.writeEndElement();
   }
 
   private void definitions(ComposedSheet sheet) throws XMLStreamException {
     SortedMap<String, Style> patterns = new TreeMap<>();
-    Definitions found = new Definitions(patterns, new java.util.LinkedHashSet<>());
+    Definitions found = new Definitions(patterns, new LinkedHashSet<>());
     sheet.inks().forEach(found::collect);
     if (patterns.isEmpty() && found.clips().isEmpty()) {
       return;
     }
-    start("defs");
+    xml.start("defs");
     for (Map.Entry<String, Style> pattern : patterns.entrySet()) {
       HatchTile tile = HatchTile.of(pattern.getValue().hatch());
-      start(
+      xml.start(
           "pattern",
           "id",
           prefix + "-" + pattern.getKey(),
           "patternUnits",
           "userSpaceOnUse",
           "width",
-          number(tile.widthMm()),
+          SvgXml.number(tile.widthMm()),
           "height",
-          number(tile.heightMm()));
+          SvgXml.number(tile.heightMm()));
       String colour = Definitions.colour(pattern.getValue());
       if (tile.filled()) {
-        empty("path", "d", tile.path(), "fill", colour);
+        xml.empty("path", "d", tile.path(), "fill", colour);
       } else {
-        empty(
+        xml.empty(
             "path",
             "d",
             tile.path(),
@@ -122,27 +110,27 @@ public final class SvgWriter {
             "stroke",
             colour,
             "stroke-width",
-            number(tile.lineMm()));
+            SvgXml.number(tile.lineMm()));
       }
-      end();
+      xml.end();
     }
     for (Box box : found.clips()) {
       String id = id("clip");
       clips.put(box, id);
-      start("clipPath", "id", id);
-      empty(
+      xml.start("clipPath", "id", id);
+      xml.empty(
           "rect",
           "x",
-          number(box.x()),
+          SvgXml.number(box.x()),
           "y",
-          number(box.y()),
+          SvgXml.number(box.y()),
           "width",
-          number(box.width()),
+          SvgXml.number(box.width()),
           "height",
-          number(box.height()));
-      end();
+          SvgXml.number(box.height()));
+      xml.end();
     }
-    end();
+    xml.end();
   }
 
   private void write(Ink ink) throws XMLStreamException {
@@ -155,11 +143,11 @@ public final class SvgWriter {
           circle.style(),
           "circle",
           "cx",
-          number(circle.centre().x()),
+          SvgXml.number(circle.centre().x()),
           "cy",
-          number(circle.centre().y()),
+          SvgXml.number(circle.centre().y()),
           "r",
-          number(circle.radiusMm()));
+          SvgXml.number(circle.radiusMm()));
     } else if (ink instanceof Ink.Text text) {
       text(text);
     }
@@ -169,21 +157,21 @@ public final class SvgWriter {
     if (group.inks().isEmpty()) {
       return;
     }
-    start("g");
+    xml.start("g");
     if (!group.name().isEmpty()) {
-      attributes("id", id(group.name()));
+      xml.attributes("id", id(group.name()));
     }
     Optional<Box> clip = group.clip();
     if (clip.isPresent()) {
-      attributes("clip-path", "url(#" + clips.get(clip.get()) + ")");
+      xml.attributes("clip-path", "url(#" + clips.get(clip.get()) + ")");
     }
     if (!group.title().isEmpty()) {
-      element("title", group.title());
+      xml.element("title", group.title());
     }
     for (Ink member : group.inks()) {
       write(member);
     }
-    end();
+    xml.end();
   }
 
   private String id(String name) {
@@ -198,9 +186,9 @@ public final class SvgWriter {
       List<Xy> points = track.points();
       for (int i = 0; i < points.size(); i++) {
         d.append(i == 0 ? "M" : i == 1 ? "L" : " ")
-            .append(number(points.get(i).x()))
+            .append(SvgXml.number(points.get(i).x()))
             .append(' ')
-            .append(number(points.get(i).y()));
+            .append(SvgXml.number(points.get(i).y()));
       }
       d.append(track.closed() ? "Z" : "");
     }
@@ -211,19 +199,19 @@ public final class SvgWriter {
   private void shape(Style style, String name, String... geometry) throws XMLStreamException {
     boolean hatched = style.hatch() != Hatch.NONE;
     if (!hatched || !style.fill().isEmpty()) {
-      start(name, geometry);
-      attributes("class", style.name(), "fill", style.fill().isEmpty() ? "none" : style.fill());
+      xml.start(name, geometry);
+      xml.attributes("class", style.name(), "fill", style.fill().isEmpty() ? "none" : style.fill());
       if (!hatched) {
         stroke(style);
       }
-      finishEmpty();
+      xml.endLeaf();
     }
     if (hatched) {
-      start(name, geometry);
-      attributes(
+      xml.start(name, geometry);
+      xml.attributes(
           "class", style.name(), "fill", "url(#" + prefix + "-" + Definitions.key(style) + ")");
       stroke(style);
-      finishEmpty();
+      xml.endLeaf();
     }
   }
 
@@ -231,11 +219,11 @@ public final class SvgWriter {
     if (name(style).isEmpty()) {
       return;
     }
-    attributes("stroke", style.stroke(), "stroke-width", number(style.strokeMm()));
+    xml.attributes("stroke", style.stroke(), "stroke-width", SvgXml.number(style.strokeMm()));
     if (!style.dash().isEmpty()) {
-      attributes("stroke-dasharray", style.dash());
+      xml.attributes("stroke-dasharray", style.dash());
     }
-    attributes("stroke-linejoin", "round");
+    xml.attributes("stroke-linejoin", "round");
   }
 
   private static String name(Style style) {
@@ -255,7 +243,7 @@ public final class SvgWriter {
           "stroke",
           Palette.PAPER,
           "stroke-width",
-          number(HALO_MM),
+          SvgXml.number(HALO_MM),
           "stroke-linejoin",
           "round");
     }
@@ -263,79 +251,24 @@ public final class SvgWriter {
   }
 
   private void glyphs(Ink.Text text, String... paint) throws XMLStreamException {
-    String x = number(text.at().x());
-    String y = number(text.at().y());
-    start("text", "x", x, "y", y, "font-size", number(text.emMm()));
+    String x = SvgXml.number(text.at().x());
+    String y = SvgXml.number(text.at().y());
+    xml.start("text", "x", x, "y", y, "font-size", SvgXml.number(text.emMm()));
     if (text.bold()) {
-      attributes("font-weight", "bold");
+      xml.attributes("font-weight", "bold");
     }
     switch (text.align()) {
-      case MIDDLE -> attributes("text-anchor", "middle");
-      case END -> attributes("text-anchor", "end");
+      case MIDDLE -> xml.attributes("text-anchor", "middle");
+      case END -> xml.attributes("text-anchor", "end");
       case START -> {
         // The default.
       }
     }
     if (text.turnDegrees() != 0) {
-      attributes("transform", "rotate(" + number(text.turnDegrees()) + " " + x + " " + y + ")");
+      xml.attributes("transform", "rotate(" + SvgXml.number(text.turnDegrees()) + " " + x + " " + y + ")");
     }
-    attributes(paint);
-    xml.writeCharacters(printable(text.content()));
-    xml.writeEndElement();
-  }
-
-  /** Characters that XML cannot hold become a replacement sign. */
-  private static String printable(String text) {
-    StringBuilder kept = new StringBuilder();
-    text.codePoints()
-        .forEach(
-            c -> {
-              boolean allowed =
-                  c == '\t'
-                      || c >= 0x20 && c < 0xd800
-                      || c >= 0xe000 && c <= 0xfffd
-                      || c >= 0x10000;
-              kept.appendCodePoint(allowed ? c : 0xfffd);
-            });
-    return kept.toString();
-  }
-
-  private void start(String name, String... attributes) throws XMLStreamException {
-    xml.writeCharacters("\n");
-    xml.writeStartElement(SVG, name);
-    attributes(attributes);
-  }
-
-  private void end() throws XMLStreamException {
-    xml.writeCharacters("\n");
-    xml.writeEndElement();
-  }
-
-  private void finishEmpty() throws XMLStreamException {
-    xml.writeEndElement();
-  }
-
-  private void empty(String name, String... attributes) throws XMLStreamException {
-    start(name, attributes);
-    xml.writeEndElement();
-  }
-
-  private void element(String name, String text) throws XMLStreamException {
-    start(name);
-    xml.writeCharacters(printable(text));
-    xml.writeEndElement();
-  }
-
-  private void attributes(String... pairs) throws XMLStreamException {
-    for (int i = 0; i < pairs.length; i += 2) {
-      xml.writeAttribute(pairs[i], pairs[i + 1]);
-    }
-  }
-
-  /** Two decimals at most, no trailing zeros, no negative zero. */
-  static String number(double value) {
-    BigDecimal rounded =
-        BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
-    return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+    xml.attributes(paint);
+    xml.text(text.content());
+    xml.endLeaf();
   }
 }

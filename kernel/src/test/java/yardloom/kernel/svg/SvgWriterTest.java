@@ -139,6 +139,6 @@ class SvgWriterTest {
   @ParameterizedTest
   @CsvSource({"1,1", "0.005,0.01", "-0.004,0", "25.4,25.4", "1e-9,0", "123456.789,123456.79"})
   void number_anyValue_hasTwoDecimalsAtMost(double value, String text) {
-    assertEquals(text, SvgWriter.number(value));
+    assertEquals(text, SvgXml.number(value));
   }
 }

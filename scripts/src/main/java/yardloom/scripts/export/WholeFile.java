@@ -22,8 +22,8 @@ final class WholeFile {
    */
   static void write(Path file, Content content) {
     try {
-      Path folder = file.toAbsolutePath().getParent();
-      Path part = Files.createTempFile(folder, file.getFileName().toString(), ".part");
+      // Not a temporary file of the system: that one only its owner could read.
+      Path part = file.resolveSibling("." + file.getFileName() + ".part");
       try {
         try (OutputStream out = Files.newOutputStream(part)) {
           content.writeTo(out);
