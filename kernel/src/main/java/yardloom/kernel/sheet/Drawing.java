@@ -199,8 +199,7 @@ final class Drawing {
     for (Waiting label : asked) {
       Waiting w = label.fixed() ? onFewestLines(label) : label;
       waiting.add(w);
-      requests.add(
-          new LabelPlacer.Request(w.anchor(), width(w), height(w), w.rank(), w.fixed()));
+      requests.add(new LabelPlacer.Request(w.anchor(), width(w), height(w), w.rank(), w.fixed()));
     }
     List<Optional<LabelPlacer.Spot>> spots = placer.place(requests);
     List<Ink> leaders = new ArrayList<>();

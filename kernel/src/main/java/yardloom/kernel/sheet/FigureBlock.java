@@ -15,7 +15,8 @@ import yardloom.kernel.unit.UnitSystem;
 
 /**
  * A figure with title and legend. It is drawn at its own true scale, or fills the width that it is
- * given up to nearly half the sheet's height; what is too large for the sheet is drawn smaller and says so.
+ * given up to nearly half the sheet's height; what is too large for the sheet is drawn smaller and
+ * says so.
  */
 final class FigureBlock implements Block {
   private static final double MARGIN_MM = 4;
@@ -97,9 +98,7 @@ final class FigureBlock implements Block {
     }
 
     double legendHeight() {
-      return legend.isEmpty()
-          ? 0
-          : GAP_MM + legend.stream().mapToDouble(Stack.Row::heightMm).sum();
+      return legend.isEmpty() ? 0 : GAP_MM + legend.stream().mapToDouble(Stack.Row::heightMm).sum();
     }
   }
 
@@ -136,8 +135,7 @@ final class FigureBlock implements Block {
   public Optional<Placed> place(Box room, boolean partly) {
     Layout layout = layout(room.width());
     double drawing = extent.getHeight() * layout.mmPerM() + 2 * MARGIN_MM;
-    double height =
-        layout.titleHeight() + layout.scaleHeight() + drawing + layout.legendHeight();
+    double height = layout.titleHeight() + layout.scaleHeight() + drawing + layout.legendHeight();
     if (height > room.height() + 1e-9) {
       return Optional.empty();
     }
@@ -153,27 +151,20 @@ final class FigureBlock implements Block {
       inks.addAll(row.drawn().at(room.x(), y));
       y += row.heightMm();
     }
-    Ink group =
-        Ink.Group.of("figure-" + Drawing.slug(figure.title()), figure.title(), inks);
+    Ink group = Ink.Group.of("figure-" + Drawing.slug(figure.title()), figure.title(), inks);
     return Optional.of(new Placed(List.of(group), height, Optional.empty()));
   }
 
   private static List<Ink> heading(Box room, Layout layout) {
     List<Ink> inks = new ArrayList<>();
-    inks.add(
-        Ink.Path.line(TOP_RULE, new Xy(room.x(), room.y()), new Xy(room.right(), room.y())));
+    inks.add(Ink.Path.line(TOP_RULE, new Xy(room.x(), room.y()), new Xy(room.right(), room.y())));
     double y = room.y() + 0.5;
     inks.addAll(Type.lines(layout.title(), room.x(), y, Type.HEADING, true, Palette.INK));
     List<String> scaleLine =
         layout.scaleWords().isEmpty() ? List.of() : List.of(layout.scaleWords());
     inks.addAll(
         Type.lines(
-            scaleLine,
-            room.x(),
-            room.y() + layout.titleHeight(),
-            Type.BODY,
-            false,
-            Palette.MUTED));
+            scaleLine, room.x(), room.y() + layout.titleHeight(), Type.BODY, false, Palette.MUTED));
     return inks;
   }
 }

@@ -179,9 +179,7 @@ final class LabelPlacer {
         Box box = beside(request, direction, ring);
         Xy to = box.nearest(request.anchor());
         double least = LEADER + LEADER_PER_MM * ring + 0.01 * d;
-        if (least < best.cost()
-            && isFree(Quad.of(box))
-            && leaderIsFree(request.anchor(), to)) {
+        if (least < best.cost() && isFree(Quad.of(box)) && leaderIsFree(request.anchor(), to)) {
           double cost =
               least
                   + PER_CROSSING * crossings(box)

@@ -6,7 +6,9 @@ import yardloom.kernel.draw.Panel;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.UnitSystem;
 
-/** Makes the blocks of a sheet's panels; small figures of one width that follow on stand in rows. */
+/**
+ * Makes the blocks of a sheet's panels; small figures of one width that follow on stand in rows.
+ */
 final class PanelBlocks {
   private final Type type;
   private final TableFormat format;

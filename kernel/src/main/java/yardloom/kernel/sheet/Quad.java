@@ -90,10 +90,14 @@ public record Quad(Xy a, Xy b, Xy c, Xy d) {
 
   /** A cheap first answer: the upright boxes about both do not meet. */
   private boolean isFar(Quad other) {
-    return low(a.x(), b.x(), c.x(), d.x()) > high(other.a.x(), other.b.x(), other.c.x(), other.d.x())
-        || low(other.a.x(), other.b.x(), other.c.x(), other.d.x()) > high(a.x(), b.x(), c.x(), d.x())
-        || low(a.y(), b.y(), c.y(), d.y()) > high(other.a.y(), other.b.y(), other.c.y(), other.d.y())
-        || low(other.a.y(), other.b.y(), other.c.y(), other.d.y()) > high(a.y(), b.y(), c.y(), d.y());
+    return low(a.x(), b.x(), c.x(), d.x())
+            > high(other.a.x(), other.b.x(), other.c.x(), other.d.x())
+        || low(other.a.x(), other.b.x(), other.c.x(), other.d.x())
+            > high(a.x(), b.x(), c.x(), d.x())
+        || low(a.y(), b.y(), c.y(), d.y())
+            > high(other.a.y(), other.b.y(), other.c.y(), other.d.y())
+        || low(other.a.y(), other.b.y(), other.c.y(), other.d.y())
+            > high(a.y(), b.y(), c.y(), d.y());
   }
 
   private static double low(double p, double q, double r, double s) {

@@ -80,7 +80,14 @@ final class TitleBlock {
             new Field("Date", info.date()),
             new Field("Revision", info.revision()),
             new Field("Measures", units));
-    y = row(inks, box, y, new Field("Scale", scale), new Field("Approved", " "), new Field("Sheet", sheetOf));
+    y =
+        row(
+            inks,
+            box,
+            y,
+            new Field("Scale", scale),
+            new Field("Approved", " "),
+            new Field("Sheet", sheetOf));
     return new Drawn(inks, y - box.y());
   }
 

@@ -265,7 +265,8 @@ public final class SvgWriter {
       }
     }
     if (text.turnDegrees() != 0) {
-      xml.attributes("transform", "rotate(" + SvgXml.number(text.turnDegrees()) + " " + x + " " + y + ")");
+      xml.attributes(
+          "transform", "rotate(" + SvgXml.number(text.turnDegrees()) + " " + x + " " + y + ")");
     }
     xml.attributes(paint);
     xml.text(text.content());

@@ -34,7 +34,9 @@ class SheetPartsTest {
     return new SheetComposer(WIDTHS).compose(SheetRequest.of(plan, paper, INFO));
   }
 
-  /** D-23, D-24: owner, number, date, sheet, title, approval, creator, kind of drawing, revision. */
+  /**
+   * D-23, D-24: owner, number, date, sheet, title, approval, creator, kind of drawing, revision.
+   */
   @Test
   void titleBlock_fields_areThoseOfIso7200() {
     ComposedSheet sheet =
@@ -70,16 +72,14 @@ class SheetPartsTest {
       List<Mark> marks =
           List.of(
               new Mark.Region(lot, Palette.LOT, "lot"),
-              new Mark.Label(
-                  Point.metres(9, 18), "5 h", 2.5, false, 1, Mark.Anchor.CENTRE));
+              new Mark.Label(Point.metres(9, 18), "5 h", 2.5, false, 1, Mark.Anchor.CENTRE));
       panels.add(new Panel.Figure("Month " + month, marks, List.of(), 45, 0));
     }
     List<ComposedSheet> sheets = compose(Paper.named(paper), panels);
     int found = 0;
     for (ComposedSheet sheet : sheets) {
       assertEquals(List.of(), InkAudit.problems(sheet, WIDTHS));
-      found +=
-          (int) InkAudit.texts(sheet).stream().filter(t -> t.content().equals("5 h")).count();
+      found += (int) InkAudit.texts(sheet).stream().filter(t -> t.content().equals("5 h")).count();
     }
     assertEquals(12, found);
     if (!paper.equals("A4")) {
