@@ -15,6 +15,7 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.planting.model.Plant;
+import yardloom.planting.sheet.PlantList;
 import yardloom.planting.sheet.PlantPainter;
 import yardloom.planting.sheet.PlantTable;
 import yardloom.planting.work.CanopyCalculator;
@@ -56,7 +57,7 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<TableMaker> tables() {
-    return List.of(new PlantTable());
+    return List.of(new PlantTable(), new PlantList());
   }
 
   @Override

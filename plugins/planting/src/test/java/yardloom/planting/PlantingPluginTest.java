@@ -87,6 +87,10 @@ class PlantingPluginTest extends PluginContract {
         .of(draft.freeze());
   }
 
+  private static Table table(Outcome outcome, String id) {
+    return outcome.tables().stream().filter(t -> t.id().equals(id)).findFirst().orElseThrow();
+  }
+
   private static List<String> rules(Outcome outcome) {
     return outcome.findings().stream().map(Finding::rule).distinct().toList();
   }
@@ -100,8 +104,8 @@ class PlantingPluginTest extends PluginContract {
     assertEquals(32, stand.area().squareFeet(), 1e-6);
     BillLine line = outcome.results().all(YardFacts.BILL).get(0);
     assertEquals(32, line.exact().value());
-    Table table = outcome.tables().get(0);
-    assertEquals(32, table.rows().get(0).get(3).value().orElseThrow());
+    assertEquals(32, table(outcome, "planting").rows().get(0).get(3).value().orElseThrow());
+    assertEquals(32, table(outcome, "plant-list").rows().get(0).get(2).value().orElseThrow());
     long drawn =
         outcome.layers().values().stream()
             .flatMap(layer -> layer.marks().stream())

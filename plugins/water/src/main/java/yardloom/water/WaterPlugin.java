@@ -20,6 +20,7 @@ import yardloom.water.sheet.DripPainter;
 import yardloom.water.sheet.EstablishmentTable;
 import yardloom.water.sheet.IrrigationTable;
 import yardloom.water.sheet.MonthTable;
+import yardloom.water.sheet.PartsTable;
 import yardloom.water.sheet.TankTable;
 import yardloom.water.sheet.ZoneTable;
 import yardloom.water.work.BalanceCheck;
@@ -75,6 +76,7 @@ public final class WaterPlugin implements YardPlugin {
     return List.of(
         new MonthTable(),
         new IrrigationTable(),
+        new PartsTable(),
         new ZoneTable(),
         new TankTable(),
         new EstablishmentTable());

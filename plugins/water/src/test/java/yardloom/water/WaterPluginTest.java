@@ -291,8 +291,19 @@ class WaterPluginTest extends PluginContract {
     }
     assertEquals(8, tanks.rows().size());
     assertTrue(tanks.notes().get(0).contains("yield after spillage"));
-    assertTrue(tanks.notes().get(0).contains("monthly steps"));
+    assertTrue(tanks.notes().get(0).contains("6 equal storms (an assumption)"));
     assertTrue(outcome.cautions().stream().anyMatch(c -> c.text().contains("not drinking water")));
+  }
+
+  @Test
+  void driplineOfTwoBeds_isOrderedOnce_withOneRounding() {
+    WaterWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    WaterWords.drip(bed("b", 4, 9), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    Table parts = table(outcome(), "irrigation-parts");
+    List<Cell> tube = parts.rows().get(0);
+    assertEquals(68, ((Length) tube.get(1).value().orElseThrow()).feet(), 1e-6);
+    assertEquals(72, ((Length) tube.get(2).value().orElseThrow()).feet(), 1e-6); // 71.4 up
+    assertEquals(7, parts.rows().size());
   }
 
   @Test

@@ -3,8 +3,10 @@ package yardloom.planting.sheet;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -13,6 +15,8 @@ import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
@@ -24,6 +28,9 @@ public final class PlantPainter implements Painter {
   /** Plants with a smaller spread are dots. */
   static final Length SMALL = Length.feet(2);
 
+  /** After the names of beds and paths, which matter more. */
+  private static final int LABEL_RANK = 4;
+
   @Override
   public Layer layer() {
     return new Layer("planting.plants", "Plants", Layer.Band.PLANTS);
@@ -32,6 +39,8 @@ public final class PlantPainter implements Painter {
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
+    Map<ElementId, String> labels = new TreeMap<>();
+    Map<ElementId, Shape> beds = new TreeMap<>();
     for (Planting p : Planting.of(plan)) {
       Length spread = p.plant().spread().middle();
       for (Point at : p.at()) {
@@ -45,16 +54,16 @@ public final class PlantPainter implements Painter {
                 p.plant().name()));
       }
       if (!p.at().isEmpty()) {
-        marks.add(
-            new Mark.Label(
-                p.ground().heart(),
-                p.at().size() + " " + p.plant().name(),
-                2,
-                false,
-                2,
-                Mark.Anchor.NEAR));
+        labels.merge(
+            p.bed().id(), p.at().size() + " " + p.plant().name(), (x, y) -> x + ", " + y);
+        beds.put(p.bed().id(), p.bed().shape());
       }
     }
+    labels.forEach(
+        (id, text) ->
+            marks.add(
+                new Mark.Label(
+                    beds.get(id).heart(), text, 2, false, LABEL_RANK, Mark.Anchor.NEAR)));
     return marks;
   }
 

@@ -27,12 +27,15 @@ import yardloom.water.calc.rain.TankYear;
 public final class TankTable implements TableMaker {
   private static final double[] US_GALLONS = {55, 110, 250, 500, 1000, 1500, 2500, 5000};
   private static final double[] METRIC_LITRES = {200, 400, 1000, 2000, 4000, 6000, 10_000, 20_000};
+  /** Storms that a month's rain is taken to come in. */
+  private static final int STORMS = 6;
+
   private static final Source ORDERS =
       Source.memory(
           "Yield after and before spillage (Jenkins et al. 1978)",
           "via Fewkes and Butler",
           2000,
-          "monthly step");
+          "six equal steps in a month");
 
   @Override
   public String id() {
@@ -77,9 +80,11 @@ public final class TankTable implements TableMaker {
     sizes(plan.info().units()).forEach(size -> row(table, size, inflows, demands, need));
     Volume rule = TankSize.fivePercent(yield, need);
     table.note(
-        "At least: use before rain in each month (yield after spillage); at most: rain before use"
-            + " (yield before spillage). The truth lies between; monthly steps hide dry weeks, so"
-            + " trust the lower figure. An average year after another; first flush not taken off.");
+        "Each month's rain is taken to come in "
+            + STORMS
+            + " equal storms (an assumption). At least: use before rain in each step (yield after"
+            + " spillage); at most: rain before use (yield before spillage). Longer dry spells make"
+            + " it less. An average year after another; first flush not taken off.");
     table.note(
         String.format(
             Locale.ROOT,
@@ -94,8 +99,8 @@ public final class TankTable implements TableMaker {
 
   private static void row(
       Table.Builder table, Volume size, List<Volume> inflows, List<Volume> demands, Volume need) {
-    TankYear cautious = TankYear.of(Order.YIELD_AFTER_SPILL, size, inflows, demands);
-    TankYear hopeful = TankYear.of(Order.YIELD_BEFORE_SPILL, size, inflows, demands);
+    TankYear cautious = TankYear.of(Order.YIELD_AFTER_SPILL, size, inflows, demands, STORMS);
+    TankYear hopeful = TankYear.of(Order.YIELD_BEFORE_SPILL, size, inflows, demands, STORMS);
     table.row(
         Cell.of(size),
         Cell.of(why(size, "use before rain").gives(cautious.yield())),
@@ -108,7 +113,7 @@ public final class TankTable implements TableMaker {
   }
 
   private static Derived.Builder why(Volume size, String order) {
-    return Derived.by("monthly steps of the tank over a second like year, " + order, ORDERS)
+    return Derived.by("steps of the tank, " + STORMS + " a month, over a second like year, " + order, ORDERS)
         .from("tank", size);
   }
 

@@ -1,9 +1,8 @@
 package yardloom.water.work;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -18,7 +17,6 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.UnitSystem;
 import yardloom.water.calc.drip.ApplicationRate;
 import yardloom.water.calc.drip.DripLayout;
 import yardloom.water.model.DripChoice;
@@ -32,7 +30,6 @@ public final class DripCalculator implements Calculator {
   private static final Source RATE =
       Source.computed(
           "flow over area; 96.25 in/h for 1 gpm on 1 sq ft", "definition", 0, "60 × 231 / 144");
-  private static final String CUTS = "5 % for cuts, rounded up";
 
   @Override
   public String id() {
@@ -46,21 +43,18 @@ public final class DripCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    int runs = 0;
+    List<DripRun> runs = new ArrayList<>();
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       List<Entry<DripChoice>> lines = bed.attributes().all(WaterKeys.DRIP);
       if (!lines.isEmpty() && !bed.shape().isEmpty()) {
         DripRun run = lay(bed, lines.get(0));
         if (!run.rows().isEmpty()) {
           out.give(WaterKeys.DRIP_RUNS, run);
-          bill(plan, run, out);
-          runs++;
+          runs.add(run);
         }
       }
     }
-    if (runs > 0) {
-      control(out);
-    }
+    DripBill.of(plan, runs).forEach(line -> out.give(YardFacts.BILL, line));
   }
 
   private static DripRun lay(Element.Bed bed, Entry<DripChoice> line) {
@@ -107,70 +101,5 @@ public final class DripCalculator implements Calculator {
         flow,
         rate,
         RowUniformity.variation(rows, line));
-  }
-
-  private static void bill(Plan plan, DripRun run, Sink out) {
-    String outlet =
-        plan.info().units() == UnitSystem.US
-            ? String.format(
-                java.util.Locale.ROOT,
-                "%.2f gph every %.0f in",
-                run.choice().emitter().gallonsPerHour(),
-                run.choice().spacing().inches())
-            : String.format(
-                java.util.Locale.ROOT,
-                "%.1f L/h every %.0f cm",
-                run.choice().emitter().litresPerHour(),
-                run.choice().spacing().metres() * 100);
-    out.give(YardFacts.BILL, tube(plan, run, "dripline, " + outlet, run.length()));
-    if (run.header().metres() > 0) {
-      Derived<Length> header =
-          Derived.by("row spacing × (rows − 1), at one end", LAYOUT)
-              .from("rows", run.rows().size())
-              .from("row spacing", run.choice().rowSpacing(), run.place())
-              .gives(run.header());
-      out.give(YardFacts.BILL, tube(plan, run, "solid tube for the header", header));
-    }
-    Derived<Integer> ends =
-        Derived.by("one for each row", LAYOUT)
-            .from("rows", run.rows().size())
-            .gives(run.rows().size());
-    out.give(
-        YardFacts.BILL,
-        new BillLine(
-            "irrigation", "flush caps", Optional.of(run.bed()), ends, ends, "no spares included"));
-  }
-
-  private static BillLine tube(Plan plan, DripRun run, String item, Derived<Length> exact) {
-    boolean us = plan.info().units() == UnitSystem.US;
-    Length step = us ? Length.feet(1) : Length.metres(0.5);
-    double steps = Math.ceil(exact.value().ratioTo(step) * 1.05 - 1e-9);
-    Derived<Length> order =
-        Derived.by("length × 1.05, rounded up", Source.commonPractice(CUTS))
-            .from("length", exact)
-            .gives(step.times(steps));
-    return new BillLine("irrigation", item, Optional.of(run.bed()), exact, order, CUTS);
-  }
-
-  private static void control(Sink out) {
-    Derived<Integer> one =
-        Derived.by(
-                "one for the water point that feeds the dripline",
-                Source.read(
-                    "Drip irrigation basics: shut-off, backflow preventer, filter, regulator",
-                    "Arizona Municipal Water Users Association",
-                    0,
-                    ""))
-            .gives(1);
-    for (String part :
-        List.of(
-            "backflow preventer",
-            "filter",
-            "pressure regulator, 20 to 30 psi (140 to 200 kPa)",
-            "valve with timer")) {
-      out.give(
-          YardFacts.BILL,
-          new BillLine("irrigation", part, Optional.empty(), one, one, "as local code asks"));
-    }
   }
 }

@@ -60,7 +60,7 @@ public final class WaterChecks implements Check {
     if (source.standing() == Standing.MEMORY) {
       found.add(
           note(
-              what + " of the climate are recalled and not verified: " + source.cite(),
+              "recalled and not verified for this climate: " + what + ", from " + source.cite(),
               "compare them with the nearest station before relying on the water table"));
     }
   }

@@ -3,6 +3,7 @@ package yardloom.water.calc.drip;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import yardloom.kernel.plan.NaturalOrder;
 
 /**
  * Puts beds together that can be watered at once: their flows stay within the limit, and none runs
@@ -30,10 +31,10 @@ public final class Zoning {
     }
     List<Load> order = new ArrayList<>(beds);
     order.sort(
-        Comparator.comparingDouble(Load::hours)
-            .thenComparingDouble(Load::flow)
+        Comparator.comparingLong((Load l) -> steps(l.hours()))
+            .thenComparingLong(l -> steps(l.flow()))
             .reversed()
-            .thenComparing(Load::name));
+            .thenComparing(Load::name, new NaturalOrder()));
     List<List<Load>> zones = new ArrayList<>();
     for (Load bed : order) {
       zones.stream()
@@ -49,8 +50,13 @@ public final class Zoning {
     return zones.stream().map(List::copyOf).toList();
   }
 
+  /** Beds of one size differ in the last digits; those must not decide the order. */
+  private static long steps(double value) {
+    return Math.round(value * 1e6);
+  }
+
   private static boolean fits(List<Load> zone, Load bed, double flowLimit) {
     double flow = zone.stream().mapToDouble(Load::flow).sum();
-    return flow + bed.flow() <= flowLimit * (1 + 1e-9) && bed.hours() >= LIKE * zone.get(0).hours();
+    return flow + bed.flow() <= flowLimit * (1 + 1e-9) && bed.hours() >= LIKE * zone.get(0).hours() * (1 - 1e-9);
   }
 }

@@ -125,6 +125,25 @@ class TankTest {
         () -> TankBehaviour.run(order, Volume.litres(10), Volume.litres(11), litres(1), litres(1)));
   }
 
+  /** Both orders meet as steps get short: the bracket that monthly steps leave closes. */
+  @Test
+  void shorterSteps_bringTheOrdersTogether() {
+    List<Volume> inflow = gallons(Arrays.stream(RAIN_IN).map(r -> r * 529.55).toArray());
+    double wide = gap(inflow, 1);
+    double narrow = gap(inflow, 30);
+    assertTrue(narrow < wide / 10, wide + " " + narrow);
+  }
+
+  private static double gap(List<Volume> inflow, int storms) {
+    return drawn(YIELD_BEFORE_SPILL, inflow, storms) - drawn(YIELD_AFTER_SPILL, inflow, storms);
+  }
+
+  private static double drawn(Order order, List<Volume> inflow, int storms) {
+    return TankYear.of(order, Volume.gallons(1000), inflow, gallons(DEMAND), storms)
+        .yield()
+        .gallons();
+  }
+
   /** BS 8515 as quoted by suppliers and TRCA's formula. */
   @Test
   void fivePercent_ofTheLesser() {

@@ -1,0 +1,54 @@
+package yardloom.planting.sheet;
+
+import java.util.Map;
+import java.util.TreeMap;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.planting.model.Plant;
+import yardloom.planting.work.Planting;
+
+/** How many of each plant the whole plan takes. */
+public final class PlantList implements TableMaker {
+  private static final Source SUM = Source.commonPractice("sum over the beds");
+
+  @Override
+  public String id() {
+    return "plant-list";
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Map<String, Plant> kinds = new TreeMap<>();
+    Map<String, Integer> counts = new TreeMap<>();
+    Map<String, Derived.Builder> why = new TreeMap<>();
+    for (Planting p : Planting.of(plan)) {
+      String name = p.plant().name();
+      kinds.put(name, p.plant());
+      counts.merge(name, p.at().size(), Integer::sum);
+      why.computeIfAbsent(name, k -> Derived.by("sum over the beds", SUM))
+          .from(p.bed().id().name(), p.at().size(), p.place());
+    }
+    Table.Builder table =
+        Table.titled(id(), "Plants to get")
+            .column(Column.text("plant", "Plant"))
+            .column(Column.text("botanical", "Botanical name"))
+            .column(Column.of("count", "Count", Measure.COUNT));
+    kinds.forEach(
+        (name, plant) ->
+            table.row(
+                Cell.text(name),
+                Cell.text(plant.botanical()),
+                Cell.of(why.get(name).gives(counts.get(name)))));
+    if (!kinds.isEmpty()) {
+      table.note("Trees are not counted: the plan does not say which of them stand already.");
+    }
+    return table.build();
+  }
+}
