@@ -54,8 +54,7 @@ public final class PlantPainter implements Painter {
                 p.plant().name()));
       }
       if (!p.at().isEmpty()) {
-        labels.merge(
-            p.bed().id(), p.at().size() + " " + p.plant().name(), (x, y) -> x + ", " + y);
+        labels.merge(p.bed().id(), p.at().size() + " " + p.plant().name(), (x, y) -> x + ", " + y);
         beds.put(p.bed().id(), p.bed().shape());
       }
     }

@@ -27,6 +27,7 @@ import yardloom.water.calc.rain.TankYear;
 public final class TankTable implements TableMaker {
   private static final double[] US_GALLONS = {55, 110, 250, 500, 1000, 1500, 2500, 5000};
   private static final double[] METRIC_LITRES = {200, 400, 1000, 2000, 4000, 6000, 10_000, 20_000};
+
   /** Storms that a month's rain is taken to come in. */
   private static final int STORMS = 6;
 
@@ -113,7 +114,8 @@ public final class TankTable implements TableMaker {
   }
 
   private static Derived.Builder why(Volume size, String order) {
-    return Derived.by("steps of the tank, " + STORMS + " a month, over a second like year, " + order, ORDERS)
+    return Derived.by(
+            "steps of the tank, " + STORMS + " a month, over a second like year, " + order, ORDERS)
         .from("tank", size);
   }
 

@@ -15,7 +15,9 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.water.model.DripChoice;
 import yardloom.water.model.DripRun;
 
-/** What the dripline of a whole plan takes: tube by kind, headers, caps, and the parts at the tap. */
+/**
+ * What the dripline of a whole plan takes: tube by kind, headers, caps, and the parts at the tap.
+ */
 public final class DripBill {
   /** The group of all its lines. */
   public static final String GROUP = "irrigation";

@@ -57,6 +57,7 @@ public final class Zoning {
 
   private static boolean fits(List<Load> zone, Load bed, double flowLimit) {
     double flow = zone.stream().mapToDouble(Load::flow).sum();
-    return flow + bed.flow() <= flowLimit * (1 + 1e-9) && bed.hours() >= LIKE * zone.get(0).hours() * (1 - 1e-9);
+    return flow + bed.flow() <= flowLimit * (1 + 1e-9)
+        && bed.hours() >= LIKE * zone.get(0).hours() * (1 - 1e-9);
   }
 }

@@ -9,8 +9,8 @@ import yardloom.water.calc.rain.TankBehaviour.Order;
 import yardloom.water.calc.rain.TankBehaviour.Step;
 
 /**
- * A tank in an average year that follows another such year, so that what the tank holds on the first
- * of January does not matter.
+ * A tank in an average year that follows another such year, so that what the tank holds on the
+ * first of January does not matter.
  *
  * <p>Each month is cut into equal storms with equal use between them. Few long steps make the
  * cautious order far too low and the hopeful one too high; many short ones hide dry spells.
@@ -32,8 +32,7 @@ public record TankYear(List<Step> steps) {
       throw new IllegalArgumentException(storms + " storms in a month");
     }
     List<Step> all =
-        TankBehaviour.run(
-            order, size, Volume.ZERO, cut(inflows, storms), cut(demands, storms));
+        TankBehaviour.run(order, size, Volume.ZERO, cut(inflows, storms), cut(demands, storms));
     return new TankYear(all.subList(all.size() / 2, all.size()));
   }
 
