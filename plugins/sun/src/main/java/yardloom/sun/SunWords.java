@@ -16,6 +16,7 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.BedScope;
+import yardloom.kernel.words.Handle;
 import yardloom.kernel.words.PlanScope;
 import yardloom.kernel.words.TreeScope;
 import yardloom.sun.data.LightSchemes;
@@ -138,6 +139,14 @@ public final class SunWords {
             new SunKeys.BestSpot(
                 area, crop == null ? "any crop" : crop, hours == null ? 0 : hours.doubleValue()),
             in.place());
+  }
+
+  @Verb(
+      help = "Says that an element is new, so that its shade on neighbours is looked at.",
+      example = "proposed shed")
+  public static void proposed(
+      PlanScope in, @Arg(name = "element", help = "what a word that made it returned") Handle made) {
+    in.draft().attributes().add(SunKeys.PROPOSED, made.id(), in.place());
   }
 
   @Verb(

@@ -15,11 +15,12 @@ public final class LightOfDays {
   /**
    * Days.
    *
+   * @param skies the air of each day
    * @param columnsPerDay as of the engine
    * @param days days of the year from 0
    */
   public LightOfDays(
-      ClearSky sky, double latitudeRad, SunYear year, int columnsPerDay, int... days) {
+      ClearSky[] skies, double latitudeRad, SunYear year, int columnsPerDay, int... days) {
     beam = new double[days.length][columnsPerDay];
     diffuse = new double[days.length];
     beamDay = new double[days.length];
@@ -29,7 +30,7 @@ public final class LightOfDays {
       for (int j = 0; j < columnsPerDay; j++) {
         double hourAngle = ((j + 0.5) / columnsPerDay * 2 - 1) * StrictMath.PI;
         double elevation = DayLength.elevation(latitudeRad, declination, hourAngle);
-        ClearSky.Hour hour = sky.hour(StrictMath.sin(elevation), days[d]);
+        ClearSky.Hour hour = skies[d].hour(StrictMath.sin(elevation), days[d]);
         beam[d][j] = hour.beam() * stepHours;
         diffuse[d] += hour.diffuse() * stepHours;
         beamDay[d] += beam[d][j];

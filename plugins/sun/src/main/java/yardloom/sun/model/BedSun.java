@@ -13,6 +13,9 @@ import yardloom.sun.model.LightScheme.LightClass;
  * @param seasonHours mean over bed and season of direct hours a day
  * @param morningHours the part of it before solar noon
  * @param middle the course of each month's mean day at the bed's inmost point
+ * @param skyView share of the sky seen from there in each month
+ * @param dailyLight mol of photosynthetic light per square metre and day there, under a clear sky
+ *     on each month's mean day
  */
 public record BedSun(
     Optional<ElementId> bed,
@@ -20,9 +23,13 @@ public record BedSun(
     double seasonHours,
     double morningHours,
     List<DayLight> middle,
+    List<Double> skyView,
+    List<Double> dailyLight,
     LightClass lightClass) {
   public BedSun {
     monthHours = List.copyOf(monthHours);
     middle = List.copyOf(middle);
+    skyView = List.copyOf(skyView);
+    dailyLight = List.copyOf(dailyLight);
   }
 }

@@ -3,6 +3,7 @@ package yardloom.sun.model;
 import java.time.MonthDay;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
@@ -19,6 +20,10 @@ public final class SunKeys {
   public static final AttributeKey<BestSpot> BEST_SPOT =
       new AttributeKey<>("sun.best-spot", BestSpot.class);
   public static final AttributeKey<Point> SUN_POINT = new AttributeKey<>("sun.point", Point.class);
+  /** Elements that are not there yet and may take a neighbour's sun. */
+  public static final AttributeKey<ElementId> PROPOSED =
+      new AttributeKey<>("sun.proposed", ElementId.class);
+
   public static final AttributeKey<Length> BED_HEIGHT =
       new AttributeKey<>("sun.bed-height", Length.class);
   public static final AttributeKey<Dates> LEAVES = new AttributeKey<>("sun.leaves", Dates.class);

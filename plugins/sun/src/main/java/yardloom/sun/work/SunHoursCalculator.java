@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import yardloom.facts.SunField;
 import yardloom.facts.SunHours;
@@ -22,6 +23,7 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
 import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.vocab.Choices;
 import yardloom.sun.calc.Ground;
 import yardloom.sun.calc.ShadeScene;
 import yardloom.sun.calc.SunEngine;
@@ -48,6 +50,11 @@ public final class SunHoursCalculator implements Calculator {
   }
 
   @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.CLIMATE);
+  }
+
+  @Override
   public Set<FactKey<?>> gives() {
     return Set.of(YardFacts.SUN_HOURS, YardFacts.SUN_FIELD, BedSuns.KEY);
   }
@@ -58,7 +65,7 @@ public final class SunHoursCalculator implements Calculator {
       return;
     }
     Site site = plan.site().get();
-    YardSun yard = new YardSun(plan, site, in.all(YardFacts.OBSTACLES));
+    YardSun yard = new YardSun(plan, site, in.all(YardFacts.OBSTACLES), in.find(YardFacts.CLIMATE));
     Optional<Grid> grid = yard.grid(plan);
     if (grid.isEmpty()) {
       return;
@@ -110,12 +117,15 @@ public final class SunHoursCalculator implements Calculator {
     List<DayLight> days = IntStream.range(0, 12).mapToObj(looker::day).toList();
     SunEngine.Sums sums = looker.sums();
     double season = FieldMaker.seasonMean(sums.hours(), yard);
+    double[] sky = looker.skyView();
     return new BedSun(
         Optional.empty(),
         days.stream().map(DayLight::directHours).toList(),
         season,
         FieldMaker.seasonMean(sums.morningHours(), yard),
         days,
+        DoubleStream.of(sky).boxed().toList(),
+        yard.light.at(looker, sky),
         scheme.of(season));
   }
 
@@ -124,8 +134,9 @@ public final class SunHoursCalculator implements Calculator {
         Locale.ROOT,
         "Direct sun: the sun's centre above the level horizon, without refraction, clear sky;"
             + " horizon profiles every %d minutes of hour angle on cells of %.2f m; behind crowns"
-            + " and open fences hours count by the share of light that passes.",
+            + " and open fences hours count by the share of light that passes. Planned plants: %s.",
         24 * 60 / YardSun.COLUMNS,
-        grid.cellM());
+        grid.cellM(),
+        Choices.text(yard.settings.stage()));
   }
 }

@@ -4,14 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
+import yardloom.facts.ClimateNormals;
 import yardloom.facts.Obstacle;
 import yardloom.facts.Obstacle.Stage;
-import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
+import yardloom.sun.calc.ClearSky;
 import yardloom.sun.calc.DayGroups;
 import yardloom.sun.calc.Ground;
+import yardloom.sun.calc.LightOfDays;
 import yardloom.sun.calc.ShadeScene;
 import yardloom.sun.calc.SunEngine;
 import yardloom.sun.calc.SunYear;
@@ -20,35 +22,61 @@ import yardloom.sun.model.SunKeys;
 import yardloom.sun.model.SunSettings;
 
 /** A plan's scene, engine and grid, made once from its site, settings and obstacles. */
-final class YardSun {
+public final class YardSun {
   /** One column of hour angle every two minutes. */
   static final int COLUMNS = 720;
 
   /** Above this many cells the cells are made larger. */
   static final int MOST_CELLS = 60_000;
 
+  private static final double USUAL_VAPOUR_KPA = 1;
+
   final SunSettings settings;
   final ShadeScene scene;
+  private final Ground ground;
+  private final List<Obstacle> standing;
   final SunYear year;
   final SunEngine engine;
   final DayGroups groups;
   final int[] meanDays;
+  final LightOfDays light;
 
-  YardSun(Plan plan, Site site, List<Obstacle> obstacles) {
+  /**
+   * A yard.
+   *
+   * @param climate gives the moisture of the air by month; without it 1 kPa is taken
+   */
+  public YardSun(Plan plan, Site site, List<Obstacle> obstacles, Optional<ClimateNormals> climate) {
     settings = SunSettings.of(plan);
     year = new SunYear(site.longitude().degrees());
     double north = site.north().radians();
-    Ground ground =
+    ground =
         settings
             .fall()
             .map(f -> Ground.falling(f.slope(), f.towards().radians(), north))
             .orElse(Ground.LEVEL);
+    standing = grown(obstacles);
     scene =
-        new ShadeScene(
-            site.latitude().radians(), north, ground, skyline(settings), standing(obstacles));
+        new ShadeScene(site.latitude().radians(), north, ground, skyline(settings), standing);
     engine = new SunEngine(scene, year, COLUMNS);
     groups = DayGroups.season(settings.season().from(), settings.season().to());
     meanDays = SunYear.MEAN_DAYS.stream().mapToInt(SunYear::day).toArray();
+    light = light(site, climate);
+  }
+
+  private LightOfDays light(Site site, Optional<ClimateNormals> climate) {
+    ClearSky[] skies = new ClearSky[12];
+    for (int m = 0; m < 12; m++) {
+      // FAO-56 eq. 48: the air holds about what it can hold at the night's lowest temperature.
+      int month = m;
+      double vapourKpa =
+          climate
+              .flatMap(c -> c.months().get(month).dailyMin())
+              .map(t -> ClearSky.saturationKpa(t.celsius()))
+              .orElse(USUAL_VAPOUR_KPA);
+      skies[m] = new ClearSky(site.elevation().metres(), vapourKpa);
+    }
+    return new LightOfDays(skies, site.latitude().radians(), year, COLUMNS, meanDays);
   }
 
   private static List<double[]> skyline(SunSettings settings) {
@@ -59,7 +87,21 @@ final class YardSun {
     return points;
   }
 
-  private List<Obstacle> standing(List<Obstacle> obstacles) {
+  /** What casts shade. */
+  public ShadeScene scene() {
+    return scene;
+  }
+
+  /** The obstacles that stand at the chosen state of growth. */
+  public List<Obstacle> standing() {
+    return standing;
+  }
+
+  public Ground ground() {
+    return ground;
+  }
+
+  private List<Obstacle> grown(List<Obstacle> obstacles) {
     return obstacles.stream()
         .filter(o -> o.stage() == Stage.STANDING || o.stage() == settings.stage())
         .toList();
@@ -97,9 +139,5 @@ final class YardSun {
   /** How high the soil of a bed lies above the ground. */
   static double soilM(Element.Bed bed) {
     return bed.attributes().get(SunKeys.BED_HEIGHT).map(h -> h.metres()).orElse(0.0);
-  }
-
-  static Point heart(Element.Bed bed) {
-    return bed.shape().heart();
   }
 }

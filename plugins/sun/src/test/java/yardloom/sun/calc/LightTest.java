@@ -69,7 +69,7 @@ class LightTest {
   void dayOfClearSky_isNearTheStandardsDailyForm() {
     LightOfDays light =
         new LightOfDays(
-            new ClearSky(1208.5, 1.220667), Math.toRadians(39.4575), new SunYear(-118.8), 288, 181);
+            new ClearSky[] {new ClearSky(1208.5, 1.220667)}, Math.toRadians(39.4575), new SunYear(-118.8), 288, 181);
     assertEquals(31.55, light.open(0), 0.02 * 31.55, "G09");
   }
 

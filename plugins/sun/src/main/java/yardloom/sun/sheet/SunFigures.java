@@ -1,0 +1,62 @@
+package yardloom.sun.sheet;
+
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import yardloom.facts.SunField;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.plan.Plan;
+import yardloom.sun.model.SunSpots;
+
+/** Maps of direct sun: the season with the best free ground, and the twelve months. */
+final class SunFigures {
+  private static final Style SPOT =
+      Style.line("sun-best-spot", "#b3261e", 0.7);
+  private static final double SEASON_MM = 120;
+  private static final double MONTHS_MM = 240;
+  private static final int COLUMNS = 4;
+  private static final double RANK_MM = 3.5;
+
+  private SunFigures() {}
+
+  static Panel.Figure season(Plan plan, SunField field, Optional<SunSpots> spots) {
+    YardOutline yard = new YardOutline(plan);
+    List<Mark> marks = new ArrayList<>(HourBands.marks(field.season(), yard.ground(), 0, 0));
+    marks.addAll(yard.marks("Mean day of " + field.seasonText(), 0, 0));
+    List<LegendEntry> legend = new ArrayList<>(HourBands.legend());
+    for (SunSpots.Search search : spots.map(SunSpots::searches).orElse(List.of())) {
+      for (int i = 0; i < search.found().size(); i++) {
+        SunSpots.Found found = search.found().get(i);
+        String rank = Integer.toString(i + 1);
+        marks.add(new Mark.Region(found.ground(), SPOT, "place " + rank + " for " + search.crop()));
+        marks.add(
+            new Mark.Label(
+                found.ground().heart(), rank, RANK_MM, true, 1, Mark.Anchor.CENTRE));
+      }
+      if (!search.found().isEmpty()) {
+        legend.add(LegendEntry.line("best free ground for " + search.crop() + ", by rank", SPOT));
+      }
+    }
+    return new Panel.Figure("Direct sun in the season", marks, legend, SEASON_MM, 0);
+  }
+
+  static Panel.Figure months(Plan plan, SunField field) {
+    YardOutline yard = new YardOutline(plan);
+    List<Mark> marks = new ArrayList<>();
+    for (int m = 0; m < 12; m++) {
+      double right = yard.rightM(m, COLUMNS);
+      double up = yard.upM(m, COLUMNS);
+      marks.addAll(HourBands.marks(field.months().get(m), yard.ground(), right, up));
+      String name = Month.of(m + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+      marks.addAll(yard.marks(name, right, up));
+    }
+    return new Panel.Figure(
+        "Direct sun on the mean day of each month", marks, HourBands.legend(), MONTHS_MM, 0);
+  }
+}

@@ -1,0 +1,105 @@
+package yardloom.sun.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.Obstacle;
+import yardloom.facts.SunField;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.Site;
+import yardloom.kernel.table.Table;
+import yardloom.sun.calc.SkyLook;
+import yardloom.sun.model.BedSuns;
+import yardloom.sun.model.SunKeys;
+import yardloom.sun.model.SunSpots;
+import yardloom.sun.work.YardSun;
+
+/** The sun sheet: season and months, shade, the sun's way, classes, best ground. */
+public final class SunSheet implements SheetMaker {
+  private static final int NUMBER = 20;
+
+  @Override
+  public String id() {
+    return "sun.sheet";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(YardFacts.SUN_FIELD, YardFacts.OBSTACLES, BedSuns.KEY, SunSpots.KEY);
+  }
+
+  @Override
+  public List<SheetPlan> make(Plan plan, Facts facts) {
+    Optional<SunField> field = facts.find(YardFacts.SUN_FIELD);
+    if (field.isEmpty() || plan.site().isEmpty()) {
+      return List.of();
+    }
+    Site site = plan.site().get();
+    List<Obstacle> obstacles = facts.all(YardFacts.OBSTACLES);
+    YardSun yard = new YardSun(plan, site, obstacles, Optional.empty());
+    List<Panel> panels = new ArrayList<>();
+    panels.add(SunFigures.season(plan, field.get(), facts.find(SunSpots.KEY)));
+    Point at = point(plan);
+    panels.add(
+        SunPathFigure.of(
+            site.latitude().radians(),
+            new SkyLook(
+                yard.scene(), site.north().radians(), at.x().metres(), at.y().metres()),
+            place(plan)));
+    panels.add(ShadowFigure.of(plan, site, yard.ground(), yard.standing()));
+    panels.add(SunFigures.months(plan, field.get()));
+    addTable(panels, new SunTable().make(plan, facts));
+    addTable(panels, new SpotTable().make(plan, facts));
+    panels.add(notes(facts));
+    return List.of(new SheetPlan(NUMBER, "sun", "Sun and shade", panels));
+  }
+
+  private static void addTable(List<Panel> panels, Table table) {
+    if (!table.isEmpty()) {
+      panels.add(new Panel.TableBlock(table));
+    }
+  }
+
+  /** The point that the plan chose, else the inmost point of the first bed or of the lot. */
+  private static Point point(Plan plan) {
+    return plan.attributes()
+        .get(SunKeys.SUN_POINT)
+        .orElseGet(
+            () ->
+                plan.all(Element.Bed.class).stream()
+                    .findFirst()
+                    .map(b -> b.shape().heart())
+                    .orElseGet(() -> plan.lot().orElseThrow().shape().heart()));
+  }
+
+  private static String place(Plan plan) {
+    if (plan.attributes().get(SunKeys.SUN_POINT).isPresent()) {
+      return "the chosen point";
+    }
+    return plan.all(Element.Bed.class).stream()
+        .findFirst()
+        .map(b -> b.id().toString())
+        .orElse("the middle of the lot");
+  }
+
+  private static Panel notes(Facts facts) {
+    List<String> lines = new ArrayList<>();
+    facts.find(BedSuns.KEY).ifPresent(s -> lines.add(s.method()));
+    lines.add(
+        "Cloud is not counted: hours are what a clear sky would bring. Heights and crowns are as the"
+            + " plan gives them; an error of 10 % in a height moves the shadow's edge by as much.");
+    lines.add(
+        "Shadow edges are soft: the sun is half a degree wide, so the edge of a 10 m object's shadow"
+            + " in low sun is about 0.8 m wide.");
+    return new Panel.Notes("How to read the sun sheet", lines);
+  }
+}
