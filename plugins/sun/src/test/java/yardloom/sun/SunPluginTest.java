@@ -3,9 +3,27 @@ package yardloom.sun;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import yardloom.facts.LightNeed;
 import yardloom.facts.YardFacts;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Lot;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.PluginInfo;
+import yardloom.kernel.spi.Spi;
+import yardloom.kernel.unit.Area;
+import yardloom.sun.model.SunKeys;
+import yardloom.sun.model.SunSpots;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -34,9 +52,11 @@ class SunPluginTest extends PluginContract {
     return new SunPlugin();
   }
 
-  static Outcome outcome(Draft draft) {
+  static Outcome outcome(Draft draft, YardPlugin... others) {
+    List<YardPlugin> plugins = new ArrayList<>(List.of(others));
+    plugins.add(new SunPlugin());
     return new Study(
-            PluginLoader.of(List.of(new SunPlugin()), new Vocabulary("kernel", List.of())),
+            PluginLoader.of(plugins, new Vocabulary("kernel", List.of())),
             Toolbox.EMPTY)
         .of(draft.freeze());
   }
@@ -90,5 +110,150 @@ class SunPluginTest extends PluginContract {
     Outcome outcome = outcome(draft);
     assertTrue(outcome.results().find(YardFacts.SUN_HOURS).isEmpty());
     assertEquals(List.of("sun.site"), outcome.findings().stream().map(f -> f.rule()).toList());
+  }
+
+  @Test
+  void bedWithLessSunThanItsPlantsAsk_isNamedWithHoursAndClass() {
+    Draft draft = wallBetweenBeds();
+    LightNeed tomato =
+        new LightNeed(
+            NORTH_BED, new SourceRef("plan.groovy", 7, 3), "tomato", 8, Source.plan("catalogue"));
+    LightNeed lettuce =
+        new LightNeed(
+            SOUTH_BED, new SourceRef("plan.groovy", 8, 3), "lettuce", 3, Source.plan("catalogue"));
+    List<Finding> found =
+        outcome(draft, new Needs(List.of(tomato, lettuce))).findings().stream()
+            .filter(f -> f.rule().equals("sun.light"))
+            .toList();
+    assertEquals(1, found.size(), "the lettuce has what it asks for");
+    assertEquals(tomato.place(), found.get(0).place());
+    assertTrue(found.get(0).text().contains("part sun"), found.get(0).text());
+    assertTrue(found.get(0).text().contains("asks for 8.0 h"), found.get(0).text());
+  }
+
+  /** A house next door south of the lot, and a tall shed proposed south of its windows. */
+  @Test
+  void shadeOnNeighboursWindows_isFoundForWhatIsProposedOnly() {
+    for (boolean proposed : new boolean[] {true, false}) {
+      Draft draft = TestYards.at(40, -105);
+      ElementId shed = new ElementId(ElementKind.STRUCTURE, "shed");
+      draft.add(
+          shed,
+          SourceRef.NONE,
+          c -> new Element.Structure(c, TestYards.rectangle(-6, -4, 6, -2), Length.metres(5)));
+      draft.add(
+          new ElementId(ElementKind.BUILDING, "next door"),
+          SourceRef.NONE,
+          c ->
+              new Element.Building(
+                  c,
+                  TestYards.rectangle(-4, 0, 4, 6),
+                  Length.metres(3),
+                  Length.metres(3),
+                  Length.ZERO,
+                  Element.RoofForm.FLAT,
+                  true));
+      if (proposed) {
+        draft.attributes().add(SunKeys.PROPOSED, shed, SourceRef.NONE);
+      }
+      List<Finding> found =
+          outcome(draft).findings().stream()
+              .filter(f -> f.rule().equals("sun.neighbour"))
+              .toList();
+      assertEquals(proposed ? 1 : 0, found.size());
+    }
+  }
+
+  @Test
+  void sheet_hasMapsWithOneLegendEachAndTheClassTable() {
+    Draft draft = wallBetweenBeds();
+    draft.attributes().add(SunKeys.CELL, Length.metres(0.25), SourceRef.NONE);
+    SheetPlan sheet = outcome(draft).sheets().get(0);
+    assertEquals("sun", sheet.id());
+    List<Panel.Figure> figures =
+        sheet.panels().stream()
+            .filter(p -> p instanceof Panel.Figure)
+            .map(p -> (Panel.Figure) p)
+            .toList();
+    assertEquals(4, figures.size());
+    figures.forEach(f -> assertTrue(!f.legend().isEmpty() && !f.marks().isEmpty(), f.title()));
+    assertTrue(sheet.panels().stream().anyMatch(p -> p instanceof Panel.TableBlock));
+    // Band fills fall in lightness from most to least sun, so grey prints keep the order.
+    List<Integer> grey =
+        figures.get(0).legend().stream()
+            .map(e -> e.style().fill())
+            .filter(f -> !f.isEmpty())
+            .map(f -> Integer.parseInt(f.substring(3, 5), 16))
+            .toList();
+    assertEquals(grey.stream().sorted().toList(), grey);
+    assertEquals(
+        grey.size(),
+        figures.get(0).legend().stream().map(e -> e.style().hatch()).distinct().count(),
+        "every band has its own hatch");
+  }
+
+  @Test
+  void bestSpot_avoidsTheShadeOfTheWallAndSaysWhenNothingIsLeft() {
+    Draft draft = TestYards.at(40, -105);
+    Shape lot = TestYards.rectangle(-10, -10, 10, 10);
+    draft.lot(new Lot(SourceRef.NONE, lot, List.of()));
+    Line line = Line.between(Point.metres(-10, 0), Point.metres(10, 0));
+    draft.add(
+        new ElementId(ElementKind.FENCE, "wall"),
+        SourceRef.NONE,
+        c ->
+            new Element.Fence(
+                c, line, TestYards.rectangle(-10, -0.1, 10, 0.1), Length.metres(4), 0));
+    draft
+        .attributes()
+        .add(
+            SunKeys.BEST_SPOT,
+            new SunKeys.BestSpot(Area.squareMetres(20), "tomato", 7),
+            SourceRef.NONE)
+        .add(
+            SunKeys.BEST_SPOT,
+            new SunKeys.BestSpot(Area.squareMetres(2000), "wheat", 7),
+            SourceRef.NONE);
+    Outcome outcome = outcome(draft);
+    SunSpots spots = outcome.results().get(SunSpots.KEY);
+    Shape best = spots.searches().get(0).found().get(0).ground();
+    assertTrue(best.bounds().getMaxY() < 0 || best.bounds().getMinY() > 4, "clear of the wall");
+    assertTrue(spots.searches().get(1).found().isEmpty());
+    assertEquals(
+        1, outcome.findings().stream().filter(f -> f.rule().equals("sun.spot")).count());
+  }
+
+  /** Gives light needs as planting would. */
+  private record Needs(List<LightNeed> needs) implements YardPlugin {
+    @Override
+    public PluginInfo info() {
+      return new PluginInfo("needs", "Needs", "1");
+    }
+
+    @Override
+    public int spiLevel() {
+      return Spi.LEVEL;
+    }
+
+    @Override
+    public List<Calculator> calculators() {
+      return List.of(
+          new Calculator() {
+            @Override
+            public String id() {
+              return "needs.light";
+            }
+
+            @Override
+            public Set<FactKey<?>> gives() {
+              return Set.of(YardFacts.LIGHT_NEEDS);
+            }
+
+            @Override
+            public void compute(Plan plan, Facts in, Sink out) {
+              needs.forEach(n -> out.give(YardFacts.LIGHT_NEEDS, n));
+            }
+          });
+    }
   }
 }

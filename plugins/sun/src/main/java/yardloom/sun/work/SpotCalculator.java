@@ -43,7 +43,7 @@ public final class SpotCalculator implements Calculator {
   }
 
   @Override
-  public Set<FactKey<?>> needs() {
+  public Set<FactKey<?>> wants() {
     return Set.of(YardFacts.SUN_FIELD);
   }
 

@@ -104,7 +104,16 @@ public final class SunHoursCalculator implements Calculator {
     }
     double season = field.season().mean(bed.shape()).orElse(0);
     double morning = field.morning().mean(bed.shape()).orElse(0);
-    return new BedSun(Optional.of(bed.id()), months, season, morning, middle, scheme.of(season));
+    double[] sky = looker.skyView();
+    return new BedSun(
+        Optional.of(bed.id()),
+        months,
+        season,
+        morning,
+        middle,
+        DoubleStream.of(sky).boxed().toList(),
+        yard.light.at(looker, sky),
+        scheme.of(season));
   }
 
   private static BedSun open(Site site, YardSun yard, LightScheme scheme) {

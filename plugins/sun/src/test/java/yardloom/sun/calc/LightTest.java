@@ -28,7 +28,7 @@ class LightTest {
   void openGround_staysInThePublishedBand() {
     SunYear year = new SunYear(-105);
     double latitude = Math.toRadians(40);
-    LightOfDays light = new LightOfDays(new ClearSky(0, 1.5), latitude, year, 288, 171, 354);
+    LightOfDays light = new LightOfDays(new ClearSky[] {new ClearSky(0, 1.5), new ClearSky(0, 1.5)}, latitude, year, 288, 171, 354);
     SunEngine engine = new SunEngine(Scenes.scene(40), year, 288);
     SunEngine.Looker looker =
         engine.looker(
