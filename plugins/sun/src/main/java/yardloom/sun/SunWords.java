@@ -145,7 +145,8 @@ public final class SunWords {
       help = "Says that an element is new, so that its shade on neighbours is looked at.",
       example = "proposed shed")
   public static void proposed(
-      PlanScope in, @Arg(name = "element", help = "what a word that made it returned") Handle made) {
+      PlanScope in,
+      @Arg(name = "element", help = "what a word that made it returned") Handle made) {
     in.draft().attributes().add(SunKeys.PROPOSED, made.id(), in.place());
   }
 

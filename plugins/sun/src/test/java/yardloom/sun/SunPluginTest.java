@@ -16,14 +16,6 @@ import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
-import yardloom.kernel.plan.Lot;
-import yardloom.kernel.plan.Plan;
-import yardloom.kernel.source.Source;
-import yardloom.kernel.spi.PluginInfo;
-import yardloom.kernel.spi.Spi;
-import yardloom.kernel.unit.Area;
-import yardloom.sun.model.SunKeys;
-import yardloom.sun.model.SunSpots;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -31,17 +23,25 @@ import yardloom.kernel.plan.Draft;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.plan.Lot;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.PluginContract;
+import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.PluginLoader;
+import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
 import yardloom.kernel.study.Toolbox;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.vocab.Vocabulary;
+import yardloom.sun.model.SunKeys;
+import yardloom.sun.model.SunSpots;
 
 class SunPluginTest extends PluginContract {
   private static final ElementId NORTH_BED = new ElementId(ElementKind.BED, "behind the wall");
@@ -55,9 +55,7 @@ class SunPluginTest extends PluginContract {
   static Outcome outcome(Draft draft, YardPlugin... others) {
     List<YardPlugin> plugins = new ArrayList<>(List.of(others));
     plugins.add(new SunPlugin());
-    return new Study(
-            PluginLoader.of(plugins, new Vocabulary("kernel", List.of())),
-            Toolbox.EMPTY)
+    return new Study(PluginLoader.of(plugins, new Vocabulary("kernel", List.of())), Toolbox.EMPTY)
         .of(draft.freeze());
   }
 
@@ -157,9 +155,7 @@ class SunPluginTest extends PluginContract {
         draft.attributes().add(SunKeys.PROPOSED, shed, SourceRef.NONE);
       }
       List<Finding> found =
-          outcome(draft).findings().stream()
-              .filter(f -> f.rule().equals("sun.neighbour"))
-              .toList();
+          outcome(draft).findings().stream().filter(f -> f.rule().equals("sun.neighbour")).toList();
       assertEquals(proposed ? 1 : 0, found.size());
     }
   }
@@ -219,8 +215,7 @@ class SunPluginTest extends PluginContract {
     Shape best = spots.searches().get(0).found().get(0).ground();
     assertTrue(best.bounds().getMaxY() < 0 || best.bounds().getMinY() > 4, "clear of the wall");
     assertTrue(spots.searches().get(1).found().isEmpty());
-    assertEquals(
-        1, outcome.findings().stream().filter(f -> f.rule().equals("sun.spot")).count());
+    assertEquals(1, outcome.findings().stream().filter(f -> f.rule().equals("sun.spot")).count());
   }
 
   /** Gives light needs as planting would. */

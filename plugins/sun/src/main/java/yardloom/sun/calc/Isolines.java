@@ -18,9 +18,10 @@ import yardloom.kernel.geom.Shape;
  * The ground on which a field reaches a level, by marching squares: straight between the centres of
  * neighbouring cells, at saddles by the mean of the four.
  *
- * <p>Cells that are left out take the mean of the neighbours that have a value, so that lines run up
- * to walls; the field's border cells stand for one more ring outside. A field that nowhere reaches
- * the level gives the empty shape; the level is moved up by 1e-9 so that no centre lies on the line.
+ * <p>Cells that are left out take the mean of the neighbours that have a value, so that lines run
+ * up to walls; the field's border cells stand for one more ring outside. A field that nowhere
+ * reaches the level gives the empty shape; the level is moved up by 1e-9 so that no centre lies on
+ * the line.
  *
  * <p>References: [1] C. Maple, Geometric design and space planning using the marching squares and
  * marching cube algorithms, GMAG 2003 (from memory).
@@ -133,8 +134,8 @@ public final class Isolines {
   }
 
   /**
-   * Adds the pieces of line in the square of four centres whose lower left is (c, r), high ground on
-   * the left. Sides: 0 below, 1 right, 2 above, 3 left.
+   * Adds the pieces of line in the square of four centres whose lower left is (c, r), high ground
+   * on the left. Sides: 0 below, 1 right, 2 above, 3 left.
    */
   private void square(double level, int c, int r, Map<Integer, Integer> next) {
     int i = r * columns + c;

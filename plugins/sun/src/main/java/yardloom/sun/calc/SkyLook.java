@@ -24,8 +24,7 @@ public final class SkyLook {
   public SkyLook(ShadeScene scene, double northRad, double x, double y) {
     this.scene = scene;
     this.northRad = northRad;
-    columns =
-        new HourColumns(scene.frame(), scene.ground(), COLUMNS, Double.POSITIVE_INFINITY);
+    columns = new HourColumns(scene.frame(), scene.ground(), COLUMNS, Double.POSITIVE_INFINITY);
     profile = new ColumnProfile(columns);
     scene.mark(x, y, scene.ground().heightM(x, y), ShadeScene.NOBODY, profile);
   }

@@ -165,8 +165,7 @@ public final class SunnySpots {
   }
 
   private Shape run(int from, int to, int row) {
-    Point corner =
-        field.corner().moved(field.cell().times(from), field.cell().times(row));
+    Point corner = field.corner().moved(field.cell().times(from), field.cell().times(row));
     Length width = field.cell().times(to - from + 1.0);
     return Shape.rectangle(corner, width, field.cell());
   }

@@ -20,6 +20,7 @@ public final class SunKeys {
   public static final AttributeKey<BestSpot> BEST_SPOT =
       new AttributeKey<>("sun.best-spot", BestSpot.class);
   public static final AttributeKey<Point> SUN_POINT = new AttributeKey<>("sun.point", Point.class);
+
   /** Elements that are not there yet and may take a neighbour's sun. */
   public static final AttributeKey<ElementId> PROPOSED =
       new AttributeKey<>("sun.proposed", ElementId.class);

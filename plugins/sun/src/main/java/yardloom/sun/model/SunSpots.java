@@ -33,6 +33,5 @@ public record SunSpots(List<Search> searches, Shape freeGround) {
   }
 
   /** One place. */
-  public record Found(
-      Shape ground, double leastHours, double meanHours, LightClass lightClass) {}
+  public record Found(Shape ground, double leastHours, double meanHours, LightClass lightClass) {}
 }

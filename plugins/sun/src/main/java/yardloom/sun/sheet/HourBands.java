@@ -46,13 +46,11 @@ final class HourBands {
     Isolines lines = new Isolines(field);
     Shape above = within;
     for (int band = 0; band < FROM.length; band++) {
-      Shape next =
-          band + 1 < FROM.length ? lines.atLeast(FROM[band + 1]).and(within) : Shape.EMPTY;
+      Shape next = band + 1 < FROM.length ? lines.atLeast(FROM[band + 1]).and(within) : Shape.EMPTY;
       Shape ground = above.minus(next);
       if (!ground.isEmpty()) {
         marks.add(
-            new Mark.Region(
-                moved(ground, rightM, upM), style(band), "direct sun: " + text(band)));
+            new Mark.Region(moved(ground, rightM, upM), style(band), "direct sun: " + text(band)));
       }
       if (!next.isEmpty() && ground.area().squareMetres() > LEAST_LABELLED_M2) {
         String hours = (int) FROM[band + 1] + " h";

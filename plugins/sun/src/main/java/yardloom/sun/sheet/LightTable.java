@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -76,11 +75,15 @@ public final class LightTable implements TableMaker {
     suns.get().beds().forEach(b -> rows(table, b, site));
     rows(table, suns.get().open(), site);
     table.note(
-        "Days are the mean days of the months. Clock: " + site.zone() + ", of the year "
-            + SunYear.REFERENCE_YEAR + ". Sunny means at least half of the direct light.");
+        "Days are the mean days of the months. Clock: "
+            + site.zone()
+            + ", of the year "
+            + SunYear.REFERENCE_YEAR
+            + ". Sunny means at least half of the direct light.");
     table.note(
         "Daily light under a clear sky: direct part by the ASCE-EWRI clear-sky index where the sun"
-            + " reaches, diffuse part by the share of sky seen, " + DLI.cite()
+            + " reaches, diffuse part by the share of sky seen, "
+            + DLI.cite()
             + ". Cloud takes a third to a half of it in most places (from memory, unverified).");
     return table.build();
   }
@@ -90,8 +93,10 @@ public final class LightTable implements TableMaker {
     for (int m : MONTHS) {
       MonthDay day = SunYear.MEAN_DAYS.get(m);
       DayLight light = bed.middle().get(m);
-      String date = day.getDayOfMonth() + " " + day.getMonth().getDisplayName(
-          java.time.format.TextStyle.SHORT, Locale.ENGLISH);
+      String date =
+          day.getDayOfMonth()
+              + " "
+              + day.getMonth().getDisplayName(java.time.format.TextStyle.SHORT, Locale.ENGLISH);
       boolean sunny = light.lastHour() > light.firstHour();
       table.row(
           Cell.text(place),

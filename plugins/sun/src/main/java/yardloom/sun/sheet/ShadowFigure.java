@@ -56,8 +56,7 @@ final class ShadowFigure {
                 .and(yard.ground());
         if (!shade.isEmpty()) {
           marks.add(
-              new Mark.Region(
-                  HourBands.moved(shade, right, 0), STYLES[h], "shade, " + TIMES[h]));
+              new Mark.Region(HourBands.moved(shade, right, 0), STYLES[h], "shade, " + TIMES[h]));
         }
       }
       marks.addAll(yard.marks(DAYS[day], right, 0));

@@ -39,8 +39,7 @@ public final class SpotTable implements TableMaker {
             .column(Column.of("least", "Least sun on it", Measure.HOURS))
             .column(Column.of("mean", "Mean sun on it", Measure.HOURS))
             .column(Column.text("class", "Light"));
-    for (SunSpots.Search s :
-        facts.find(SunSpots.KEY).map(SunSpots::searches).orElse(List.of())) {
+    for (SunSpots.Search s : facts.find(SunSpots.KEY).map(SunSpots::searches).orElse(List.of())) {
       for (int i = 0; i < s.found().size(); i++) {
         SunSpots.Found f = s.found().get(i);
         table.row(

@@ -16,8 +16,7 @@ import yardloom.sun.model.SunSpots;
 
 /** Maps of direct sun: the season with the best free ground, and the twelve months. */
 final class SunFigures {
-  private static final Style SPOT =
-      Style.line("sun-best-spot", "#b3261e", 0.7);
+  private static final Style SPOT = Style.line("sun-best-spot", "#b3261e", 0.7);
   private static final double SEASON_MM = 120;
   private static final double MONTHS_MM = 240;
   private static final int COLUMNS = 4;
@@ -36,8 +35,7 @@ final class SunFigures {
         String rank = Integer.toString(i + 1);
         marks.add(new Mark.Region(found.ground(), SPOT, "place " + rank + " for " + search.crop()));
         marks.add(
-            new Mark.Label(
-                found.ground().heart(), rank, RANK_MM, true, 1, Mark.Anchor.CENTRE));
+            new Mark.Label(found.ground().heart(), rank, RANK_MM, true, 1, Mark.Anchor.CENTRE));
       }
       if (!search.found().isEmpty()) {
         legend.add(LegendEntry.line("best free ground for " + search.crop() + ", by rank", SPOT));

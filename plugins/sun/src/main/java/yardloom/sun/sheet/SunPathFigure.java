@@ -20,8 +20,8 @@ import yardloom.sun.calc.DayLength;
 import yardloom.sun.calc.SkyLook;
 
 /**
- * The sky over one point, north up: the zenith in the middle, the horizon as the rim, elevation even
- * along the radius; the sun's paths by solar hour and what hides them.
+ * The sky over one point, north up: the zenith in the middle, the horizon as the rim, elevation
+ * even along the radius; the sun's paths by solar hour and what hides them.
  */
 final class SunPathFigure {
   private static final double RIM_M = 10;
@@ -100,7 +100,8 @@ final class SunPathFigure {
         Point at = sun(latitude, declination, hourAngle);
         String text = String.format(Locale.ROOT, "%d h", hour + 12);
         marks.add(
-            new Mark.Symbol(at, SymbolForm.DOT, Length.ZERO, Angle.ZERO, DOT, DAYS[day] + ", " + text));
+            new Mark.Symbol(
+                at, SymbolForm.DOT, Length.ZERO, Angle.ZERO, DOT, DAYS[day] + ", " + text));
         if (day != 1 && hour % 3 == 0) {
           marks.add(new Mark.Label(at, text, 2, false, 4, Anchor.NEAR));
         }

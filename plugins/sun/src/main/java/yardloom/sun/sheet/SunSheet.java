@@ -52,8 +52,7 @@ public final class SunSheet implements SheetMaker {
     panels.add(
         SunPathFigure.of(
             site.latitude().radians(),
-            new SkyLook(
-                yard.scene(), site.north().radians(), at.x().metres(), at.y().metres()),
+            new SkyLook(yard.scene(), site.north().radians(), at.x().metres(), at.y().metres()),
             place(plan)));
     panels.add(ShadowFigure.of(plan, site, yard.ground(), yard.standing()));
     panels.add(SunFigures.months(plan, field.get()));

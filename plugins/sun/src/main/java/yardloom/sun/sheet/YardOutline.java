@@ -15,7 +15,8 @@ import yardloom.kernel.plan.Plan;
 final class YardOutline {
   private static final Style LOT_EDGE = Style.line("sun-lot-edge", Palette.INK, 0.35);
   private static final Style BED_EDGE = Style.line("sun-bed-edge", Palette.INK, 0.25);
-  private static final Style CROWN_EDGE = Style.line("sun-crown-edge", Palette.INK, 0.18).dashed("1.5 1");
+  private static final Style CROWN_EDGE =
+      Style.line("sun-crown-edge", Palette.INK, 0.18).dashed("1.5 1");
   private static final double GAP = 0.12;
   private static final double CAPTION_MM = 2.6;
 
@@ -28,7 +29,8 @@ final class YardOutline {
         plan.lot()
             .map(lot -> lot.shape())
             .orElseGet(
-                () -> Shape.union(plan.all(Element.Bed.class).stream().map(b -> b.shape()).toList()));
+                () ->
+                    Shape.union(plan.all(Element.Bed.class).stream().map(b -> b.shape()).toList()));
   }
 
   /** The lot, or all beds of a plan without one. */
@@ -68,8 +70,7 @@ final class YardOutline {
     add(marks, ground, LOT_EDGE, "lot", rightM, upM);
     Envelope box = bounds();
     Point top =
-        Point.metres(
-            box.centre().x + rightM, box.getMaxY() + upM + 0.5 * GAP * box.getHeight());
+        Point.metres(box.centre().x + rightM, box.getMaxY() + upM + 0.5 * GAP * box.getHeight());
     marks.add(new Mark.Label(top, caption, CAPTION_MM, true, 1, Mark.Anchor.CENTRE));
     return marks;
   }

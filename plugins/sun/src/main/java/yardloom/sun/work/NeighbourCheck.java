@@ -29,8 +29,8 @@ import yardloom.sun.model.SunKeys;
 
 /**
  * Says when what the plan proposes takes direct sun from a neighbour's windows or from beds outside
- * the lot: points 1.5 m up every 2 m along a neighbour's walls, and the hearts of such beds, on each
- * month's mean day, with and without what is proposed. Silent below {@link #NOTABLE_HOURS}.
+ * the lot: points 1.5 m up every 2 m along a neighbour's walls, and the hearts of such beds, on
+ * each month's mean day, with and without what is proposed. Silent below {@link #NOTABLE_HOURS}.
  */
 public final class NeighbourCheck implements Check {
   static final double NOTABLE_HOURS = 0.5;
@@ -38,8 +38,18 @@ public final class NeighbourCheck implements Check {
   private static final double APART_M = 2;
   private static final double OFF_WALL_M = 0.05;
   private static final String[] MONTHS = {
-    "January", "February", "March", "April", "May", "June", "July", "August", "September",
-    "October", "November", "December"
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December"
   };
 
   @Override
@@ -73,8 +83,7 @@ public final class NeighbourCheck implements Check {
   }
 
   private static SunEngine.Looker looker(Plan plan, List<Obstacle> obstacles) {
-    return new YardSun(plan, plan.site().orElseThrow(), obstacles, Optional.empty())
-        .looker();
+    return new YardSun(plan, plan.site().orElseThrow(), obstacles, Optional.empty()).looker();
   }
 
   /** Where sun may be missed: x, y and height of points, by element. */

@@ -38,14 +38,11 @@ public final class RadiationCalculator implements Calculator {
     int[] days = SunYear.MEAN_DAYS.stream().mapToInt(SunYear::day).toArray();
     List<Double> above = new ArrayList<>();
     for (int day : days) {
-      above.add(
-          ClearSky.aboveAir(site.latitude().radians(), StrictMath.atan(year.tan(day)), day));
+      above.add(ClearSky.aboveAir(site.latitude().radians(), StrictMath.atan(year.tan(day)), day));
     }
     double elevationM = site.elevation().metres();
     List<Double> clear =
-        IntStream.range(0, 12)
-            .mapToObj(m -> ClearSky.simple(above.get(m), elevationM))
-            .toList();
+        IntStream.range(0, 12).mapToObj(m -> ClearSky.simple(above.get(m), elevationM)).toList();
     return new SolarRadiation(
         above,
         clear,

@@ -26,9 +26,9 @@ import yardloom.sun.model.SunSettings;
 import yardloom.sun.model.SunSpots;
 
 /**
- * Looks for the sunniest free ground. Free is what lies inside the setbacks and is not kept out, not
- * near a buried line, not built, paved, planted as a bed or within {@link #FROM_TRUNK} of a trunk.
- * Gives nothing unless the plan asks, has a lot and its sun is known.
+ * Looks for the sunniest free ground. Free is what lies inside the setbacks and is not kept out,
+ * not near a buried line, not built, paved, planted as a bed or within {@link #FROM_TRUNK} of a
+ * trunk. Gives nothing unless the plan asks, has a lot and its sun is known.
  */
 public final class SpotCalculator implements Calculator {
   /** No digging nearer to a tree (common practice, no source: keep off the root plate). */
@@ -67,11 +67,11 @@ public final class SpotCalculator implements Calculator {
       List<SunSpots.Found> found =
           new SunnySpots(field.get().season(), free, NARROWEST.metres())
               .find(spot.area().squareMetres(), MOST).stream()
-                  .map(s -> new SunSpots.Found(s.ground(), s.least(), s.mean(), scheme.of(s.mean())))
+                  .map(
+                      s -> new SunSpots.Found(s.ground(), s.least(), s.mean(), scheme.of(s.mean())))
                   .toList();
       double wanted = spot.hours() > 0 ? spot.hours() : scheme.classes().get(0).fromHours();
-      searches.add(
-          new SunSpots.Search(spot.crop(), spot.area(), wanted, entry.place(), found));
+      searches.add(new SunSpots.Search(spot.crop(), spot.area(), wanted, entry.place(), found));
     }
     out.give(SunSpots.KEY, new SunSpots(searches, free));
   }

@@ -56,8 +56,7 @@ public final class YardSun {
             .map(f -> Ground.falling(f.slope(), f.towards().radians(), north))
             .orElse(Ground.LEVEL);
     standing = grown(obstacles);
-    scene =
-        new ShadeScene(site.latitude().radians(), north, ground, skyline(settings), standing);
+    scene = new ShadeScene(site.latitude().radians(), north, ground, skyline(settings), standing);
     engine = new SunEngine(scene, year, COLUMNS);
     groups = DayGroups.season(settings.season().from(), settings.season().to());
     meanDays = SunYear.MEAN_DAYS.stream().mapToInt(SunYear::day).toArray();

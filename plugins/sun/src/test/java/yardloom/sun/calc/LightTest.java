@@ -28,7 +28,14 @@ class LightTest {
   void openGround_staysInThePublishedBand() {
     SunYear year = new SunYear(-105);
     double latitude = Math.toRadians(40);
-    LightOfDays light = new LightOfDays(new ClearSky[] {new ClearSky(0, 1.5), new ClearSky(0, 1.5)}, latitude, year, 288, 171, 354);
+    LightOfDays light =
+        new LightOfDays(
+            new ClearSky[] {new ClearSky(0, 1.5), new ClearSky(0, 1.5)},
+            latitude,
+            year,
+            288,
+            171,
+            354);
     SunEngine engine = new SunEngine(Scenes.scene(40), year, 288);
     SunEngine.Looker looker =
         engine.looker(
@@ -69,7 +76,11 @@ class LightTest {
   void dayOfClearSky_isNearTheStandardsDailyForm() {
     LightOfDays light =
         new LightOfDays(
-            new ClearSky[] {new ClearSky(1208.5, 1.220667)}, Math.toRadians(39.4575), new SunYear(-118.8), 288, 181);
+            new ClearSky[] {new ClearSky(1208.5, 1.220667)},
+            Math.toRadians(39.4575),
+            new SunYear(-118.8),
+            288,
+            181);
     assertEquals(31.55, light.open(0), 0.02 * 31.55, "G09");
   }
 
