@@ -7,11 +7,26 @@ import java.util.List;
  *
  * @param number order among the sheets, also the start of the file name
  * @param id file name part, lower case with hyphens
+ * @param format what it is meant to be read as; the writer picks the paper
  */
-public record SheetPlan(int number, String id, String title, List<Panel> panels)
+public record SheetPlan(int number, String id, String title, Format format, List<Panel> panels)
     implements Comparable<SheetPlan> {
+
+  /** How a sheet is used. */
+  public enum Format {
+    /** A drawing sheet, spread on a table. */
+    SHEET,
+    /** A page to carry in a pocket: letter or A4, upright. */
+    PAGE
+  }
+
   public SheetPlan {
     panels = List.copyOf(panels);
+  }
+
+  /** A drawing sheet. */
+  public SheetPlan(int number, String id, String title, List<Panel> panels) {
+    this(number, id, title, Format.SHEET, panels);
   }
 
   @Override

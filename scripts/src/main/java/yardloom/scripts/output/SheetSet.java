@@ -24,6 +24,7 @@ import yardloom.kernel.study.DrawnLayer;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.UnitSystem;
 
 /**
  * The sheets of a plan: the site plan first, then what plugins offer, last the tables that stand on
@@ -40,7 +41,7 @@ public final class SheetSet {
     List<SheetRequest> requests = new ArrayList<>();
     requests.add(sitePlan(outcome, paper));
     for (SheetPlan sheet : outcome.sheets()) {
-      requests.add(request(outcome, sheet, paper));
+      requests.add(request(outcome, sheet, paperOf(sheet, paper, outcome)));
     }
     List<Panel> rest = tablesOnNoSheet(outcome);
     if (!rest.isEmpty()) {
@@ -48,6 +49,14 @@ public final class SheetSet {
           request(outcome, new SheetPlan(SCHEDULES, "schedules", "Schedules", rest), paper));
     }
     return new SheetComposer(FontWidths.shipped()).composeSet(requests);
+  }
+
+  private static Paper paperOf(SheetPlan sheet, Paper chosen, Outcome outcome) {
+    if (sheet.format() == SheetPlan.Format.SHEET) {
+      return chosen;
+    }
+    String page = outcome.plan().info().units() == UnitSystem.US ? "ANSI A" : "A4";
+    return Paper.named(page).portrait();
   }
 
   private static SheetRequest sitePlan(Outcome outcome, Paper paper) {

@@ -227,7 +227,11 @@ public final class MaterialSheets {
         panels.add(new Panel.TableBlock(new TakeOffTable().make(plan, facts)));
       }
       return new SheetPlan(
-          number, "crew-" + time.phase().id(), "Crew: " + time.phase().title(), panels);
+          number,
+          "crew-" + time.phase().id(),
+          "Crew: " + time.phase().title(),
+          SheetPlan.Format.PAGE,
+          panels);
     }
 
     private static Table needed(PhaseTime time, Facts facts) {
