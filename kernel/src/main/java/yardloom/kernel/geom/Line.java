@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 
 /** A polyline of at least two different points, in drawing order. Immutable. */
@@ -86,6 +87,39 @@ public final class Line {
     }
     return new Line(
         (LineString) new LengthIndexedLine(string).extractLine(from.metres(), to.metres()));
+  }
+
+  /** The point {@code distance} from the start, measured along the line. */
+  public Point at(Length distance) {
+    if (distance.metres() < 0 || distance.metres() > string.getLength() + END_M) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          distance + " does not lie on a line of " + string.getLength() + " m");
+    }
+    return Point.of(new LengthIndexedLine(string).extractPoint(distance.metres()));
+  }
+
+  /** The point halfway along the line. */
+  public Point middle() {
+    return at(length().div(2));
+  }
+
+  /** The ground of this line with a width. */
+  public Shape strip(Length width) {
+    return PathStrip.centred(this, width);
+  }
+
+  public Line moved(Length right, Length up) {
+    return mapped(p -> p.moved(right, up));
+  }
+
+  /** Turned counter-clockwise about {@code centre}. */
+  public Line turned(Angle by, Point centre) {
+    return mapped(p -> p.turned(by, centre));
+  }
+
+  private Line mapped(java.util.function.UnaryOperator<Point> change) {
+    return through(points().stream().map(change).toList());
   }
 
   /** The same line, drawn the other way. */

@@ -1,6 +1,7 @@
 package yardloom.kernel.geom;
 
 import org.locationtech.jts.geom.Coordinate;
+import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 
 /** A place on the plan: x to the right, y up the plan, from the local origin. */
@@ -24,6 +25,20 @@ public record Point(Length x, Length y) implements Comparable<Point> {
 
   public Point moved(Length right, Length up) {
     return new Point(x.plus(right), y.plus(up));
+  }
+
+  /** Turned counter-clockwise about {@code centre}. */
+  public Point turned(Angle by, Point centre) {
+    double cos = StrictMath.cos(by.radians());
+    double sin = StrictMath.sin(by.radians());
+    double dx = x.minus(centre.x).metres();
+    double dy = y.minus(centre.y).metres();
+    return centre.moved(Length.metres(dx * cos - dy * sin), Length.metres(dx * sin + dy * cos));
+  }
+
+  /** The straight line from here to {@code other}. */
+  public Line to(Point other) {
+    return Line.between(this, other);
   }
 
   /** Order by x, then y; used only to make output repeatable. */

@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.operation.distance.DistanceOp;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 import yardloom.kernel.problem.PlanException;
@@ -259,6 +260,73 @@ public final class Shape {
     return transformed(
         AffineTransformation.reflectionInstance(
             from.x().metres(), from.y().metres(), to.x().metres(), to.y().metres()));
+  }
+
+  /**
+   * The same with every corner rounded to {@code radius}, outer and inner alike; parts narrower
+   * than twice the radius vanish.
+   *
+   * @throws PlanException (OUT_OF_RANGE) if nothing would be left
+   */
+  public Shape rounded(Length radius) {
+    Length twice = radius.times(2);
+    Shape round = shrunk(radius).grown(twice).shrunk(radius);
+    if (round.isEmpty()) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "a corner radius of " + radius + " leaves nothing; the shape is too narrow for it");
+    }
+    return round;
+  }
+
+  /** Its size from left to right. */
+  public Length width() {
+    return Length.metres(geometry.getEnvelopeInternal().getWidth());
+  }
+
+  /** Its size up the plan. */
+  public Length depth() {
+    return Length.metres(geometry.getEnvelopeInternal().getHeight());
+  }
+
+  /** The outer boundary as a closed line, counter-clockwise. */
+  public Line outline() {
+    List<Point> points = new ArrayList<>(corners());
+    points.add(points.get(0));
+    return Line.through(points);
+  }
+
+  /** The point of this shape nearest to {@code to}; itself if it lies inside. */
+  public Point nearest(Point to) {
+    requireArea();
+    return Point.of(
+        DistanceOp.nearestPoints(geometry, Overlay.FACTORY.createPoint(to.coordinate()))[0]);
+  }
+
+  public Line north() {
+    return side(Sides.Compass.NORTH);
+  }
+
+  public Line south() {
+    return side(Sides.Compass.SOUTH);
+  }
+
+  public Line east() {
+    return side(Sides.Compass.EAST);
+  }
+
+  public Line west() {
+    return side(Sides.Compass.WEST);
+  }
+
+  /** The side by the plan's compass, outside on its left. */
+  private Line side(Sides.Compass direction) {
+    return Sides.facing(this, direction)
+        .orElseThrow(
+            () ->
+                new PlanException(
+                    ProblemCode.UNKNOWN_WORD,
+                    "the shape has no edge that faces " + direction.word() + " (north is up)"));
   }
 
   private Shape transformed(AffineTransformation transformation) {

@@ -11,6 +11,7 @@ public final class KernelPainters {
   public static List<Painter> all() {
     return List.of(
         new LotPainter(),
+        new ContourPainter(),
         new SetbackPainter(),
         new PavingPainter(),
         new PathPainter(),

@@ -19,7 +19,9 @@ public final class KernelTables {
         new PlanTable("lot-sides", SiteTables::lotSides),
         new PlanTable("areas", SiteTables::areas),
         new PlanTable("why-not-here", SiteTables::whyNotHere),
-        new PlanTable("beds", SiteTables::beds));
+        new PlanTable("beds", SiteTables::beds),
+        new PlanTable("level-beds", GroundTables::levelBeds),
+        new PlanTable("swales", GroundTables::swales));
   }
 
   /** A table made from the plan alone. */

@@ -11,6 +11,8 @@ import yardloom.kernel.geom.Sides;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Length;
 
 /**
  * What a word that makes an element returns, so that later words can refer to it: {@code def house
@@ -133,6 +135,51 @@ public final class Handle {
                 new PlanException(
                     ProblemCode.UNKNOWN_WORD,
                     id + " has no edge that faces '" + name + "' on the plan (north is up)"));
+  }
+
+  /** The ground of both; {@code house + shed} in scripts. */
+  public Shape plus(Handle other) {
+    return shape.plus(other.shape);
+  }
+
+  public Shape plus(Shape other) {
+    return shape.plus(other);
+  }
+
+  /** Its ground without the other's; {@code lot - house} in scripts. */
+  public Shape minus(Handle other) {
+    return shape.minus(other.shape);
+  }
+
+  public Shape minus(Shape other) {
+    return shape.minus(other);
+  }
+
+  /** The ground both share; {@code bed & lot} in scripts. */
+  public Shape and(Handle other) {
+    return shape.and(other.shape);
+  }
+
+  public Shape and(Shape other) {
+    return shape.and(other);
+  }
+
+  /** Its ground and everything within {@code distance} of it. */
+  public Shape grown(Length distance) {
+    return shape.grown(distance);
+  }
+
+  /** The part of its ground at least {@code distance} from its edge. */
+  public Shape shrunk(Length distance) {
+    return shape.shrunk(distance);
+  }
+
+  public Shape moved(Length right, Length up) {
+    return shape.moved(right, up);
+  }
+
+  public Shape turned(Angle by, Point centre) {
+    return shape.turned(by, centre);
   }
 
   private static Optional<Sides.Compass> compass(String name) {

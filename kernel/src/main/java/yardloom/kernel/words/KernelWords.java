@@ -17,6 +17,7 @@ public final class KernelWords {
               BuiltWords.class,
               GrowingWords.class,
               BedWords.class,
+              LevelWords.class,
               GroundWords.class));
 
   private KernelWords() {}

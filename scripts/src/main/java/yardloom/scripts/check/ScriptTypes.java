@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.ground.Surface;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Flow;
@@ -25,6 +26,7 @@ import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Volume;
+import yardloom.kernel.survey.Deed;
 import yardloom.kernel.words.Handle;
 
 /**
@@ -101,8 +103,11 @@ public final class ScriptTypes {
         "rounded",
         "side",
         "nearest");
+    type(Deed.class, "rawArea", "adjustedArea");
+    type(Surface.class, "level", "contour", "contourBearing");
     // A handle's getters exist for scripts only, so all of them are open.
-    type(Handle.class, "get*");
+    type(
+        Handle.class, "get*", "side", "plus", "minus", "and", "grown", "shrunk", "moved", "turned");
   }
 
   /** The names a script may write where a type stands. */

@@ -1,0 +1,66 @@
+package yardloom.kernel.paint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Painter;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.ground.Contours;
+import yardloom.kernel.ground.Surface;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.words.LevelWords;
+
+/** Contour lines with their levels; every fifth is heavier, as on topographic maps. */
+final class ContourPainter implements Painter {
+  private static final Style THIN = Style.line("contour", "#8a6d3b", 0.13);
+  private static final Style INDEX = Style.line("contour-index", "#8a6d3b", 0.35);
+  private static final int INDEX_EVERY = 5;
+
+  @Override
+  public Layer layer() {
+    return new Layer("kernel.contours", "Contours", Layer.Band.GROUND);
+  }
+
+  @Override
+  public List<Mark> paint(Plan plan, Facts facts) {
+    Optional<Surface> surface = plan.attributes().get(Surface.KEY);
+    Optional<LevelWords.ContourStep> step = plan.attributes().get(LevelWords.ContourStep.KEY);
+    if (surface.isEmpty() || step.isEmpty()) {
+      return List.of();
+    }
+    List<Mark> marks = new ArrayList<>();
+    Length interval = step.get().interval();
+    for (Contours.Contour contour : Contours.of(surface.get(), interval, Length.ZERO)) {
+      boolean index = Math.round(contour.level().ratioTo(interval)) % INDEX_EVERY == 0;
+      String text = text(plan, contour.level());
+      for (Line line : contour.lines()) {
+        marks.add(new Mark.Stroke(line, index ? INDEX : THIN, "contour " + text));
+        Line half = line.part(Length.ZERO, line.length().div(2));
+        marks.add(
+            new Mark.Label(half.end(), text, 2, false, index ? 4 : 5, Mark.Anchor.NEAR));
+      }
+    }
+    return marks;
+  }
+
+  private static String text(Plan plan, Length level) {
+    return plan.info().units() == UnitSystem.US
+        ? String.format(Locale.ROOT, "%.1f ft", level.feet())
+        : String.format(Locale.ROOT, "%.2f m", level.metres());
+  }
+
+  @Override
+  public List<LegendEntry> legend(Plan plan, Facts facts) {
+    return paint(plan, facts).isEmpty()
+        ? List.of()
+        : List.of(LegendEntry.line("Contour line", THIN));
+  }
+}
