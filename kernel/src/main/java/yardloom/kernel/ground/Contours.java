@@ -45,13 +45,16 @@ public final class Contours {
           ProblemCode.OUT_OF_RANGE, "a contour interval must be positive, got " + interval);
     }
     double slack = 1e-9;
-    long first =
-        (long) Math.ceil(surface.lowest().minus(base).ratioTo(interval) - slack);
+    long first = (long) Math.ceil(surface.lowest().minus(base).ratioTo(interval) - slack);
     long last = (long) Math.floor(surface.highest().minus(base).ratioTo(interval) + slack);
     if (last - first > MOST) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
-          "an interval of " + interval + " gives " + (last - first + 1) + " contours; make it larger");
+          "an interval of "
+              + interval
+              + " gives "
+              + (last - first + 1)
+              + " contours; make it larger");
     }
     List<Contour> contours = new ArrayList<>();
     for (long k = first; k <= last; k++) {

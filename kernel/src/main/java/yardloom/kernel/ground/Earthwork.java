@@ -11,8 +11,8 @@ import yardloom.kernel.unit.Volume;
  * <p>The average end area overstates cones and wedges (by half for a pyramid), the prismoidal
  * formula does not; many sum end areas but take the pyramid where one end is zero.
  *
- * <p>References: [1] Wikibooks, Fundamentals of Transportation, Earthwork. [2] G. Vose,
- * Handbook of Railroad Construction, 1857, section 108.
+ * <p>References: [1] Wikibooks, Fundamentals of Transportation, Earthwork. [2] G. Vose, Handbook of
+ * Railroad Construction, 1857, section 108.
  */
 public final class Earthwork {
   private Earthwork() {}
@@ -38,8 +38,7 @@ public final class Earthwork {
 
   /** The mean of the four corner depths times the area of a grid cell. */
   public static Volume gridCell(List<Length> cornerDepths, Area cell) {
-    double meanM =
-        cornerDepths.stream().mapToDouble(Length::metres).average().orElse(0);
+    double meanM = cornerDepths.stream().mapToDouble(Length::metres).average().orElse(0);
     return Volume.cubicMetres(meanM * cell.squareMetres());
   }
 }

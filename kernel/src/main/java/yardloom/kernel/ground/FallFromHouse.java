@@ -16,8 +16,7 @@ import yardloom.kernel.unit.Length;
  */
 public record FallFromHouse(boolean passes, double ratio, boolean byException) {
   public static final Source SOURCE =
-      Source.read(
-          "International Residential Code", "International Code Council", 2006, "R401.3");
+      Source.read("International Residential Code", "International Code Council", 2006, "R401.3");
 
   /** Within this distance the fall is measured. */
   public static final Length REACH = Length.feet(10);
@@ -43,9 +42,7 @@ public record FallFromHouse(boolean passes, double ratio, boolean byException) {
     }
     boolean whole = distance.metres() >= REACH.metres() - SLACK;
     boolean enough =
-        whole
-            ? ratio * REACH.metres() >= FALL.metres() - SLACK
-            : ratio >= TO_DRAIN - SLACK;
+        whole ? ratio * REACH.metres() >= FALL.metres() - SLACK : ratio >= TO_DRAIN - SLACK;
     return new FallFromHouse(enough, ratio, !whole);
   }
 }

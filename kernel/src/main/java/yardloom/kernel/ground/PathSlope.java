@@ -50,8 +50,7 @@ public record PathSlope(double running, double cross) {
 
   private static Angle square(Point from, Point to) {
     double bearing =
-        StrictMath.atan2(
-            to.x().minus(from.x()).metres(), to.y().minus(from.y()).metres());
+        StrictMath.atan2(to.x().minus(from.x()).metres(), to.y().minus(from.y()).metres());
     return Angle.radians(bearing + Math.PI / 2);
   }
 }

@@ -87,8 +87,7 @@ public final class Surface {
 
   private static void put(TreeMap<Point, Spot> known, Spot spot) {
     Spot earlier = known.putIfAbsent(spot.at(), spot);
-    if (earlier != null
-        && Math.abs(earlier.level().minus(spot.level()).metres()) > SAME_LEVEL_M) {
+    if (earlier != null && Math.abs(earlier.level().minus(spot.level()).metres()) > SAME_LEVEL_M) {
       throw new PlanException(
           ProblemCode.CONTRADICTION,
           "the point ("

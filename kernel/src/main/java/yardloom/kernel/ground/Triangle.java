@@ -33,8 +33,7 @@ record Triangle(Spot a, Spot b, Spot c) {
     double gx = gradient(true);
     double gy = gradient(false);
     double downhill = Math.toDegrees(StrictMath.atan2(-gx, -gy));
-    return new Slope(
-        Math.hypot(gx, gy), Angle.degrees(downhill < 0 ? downhill + 360 : downhill));
+    return new Slope(Math.hypot(gx, gy), Angle.degrees(downhill < 0 ? downhill + 360 : downhill));
   }
 
   Length lowest() {

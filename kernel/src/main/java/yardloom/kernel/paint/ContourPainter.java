@@ -44,8 +44,7 @@ final class ContourPainter implements Painter {
       for (Line line : contour.lines()) {
         marks.add(new Mark.Stroke(line, index ? INDEX : THIN, "contour " + text));
         Line half = line.part(Length.ZERO, line.length().div(2));
-        marks.add(
-            new Mark.Label(half.end(), text, 2, false, index ? 4 : 5, Mark.Anchor.NEAR));
+        marks.add(new Mark.Label(half.end(), text, 2, false, index ? 4 : 5, Mark.Anchor.NEAR));
       }
     }
     return marks;

@@ -62,13 +62,10 @@ final class GroundRules {
       for (int i = 0; i < ring.size(); i++) {
         Point a = ring.get(i);
         Point b = ring.get((i + 1) % ring.size());
-        Point middle =
-            a.moved(b.x().minus(a.x()).div(2), b.y().minus(a.y()).div(2));
+        Point middle = a.moved(b.x().minus(a.x()).div(2), b.y().minus(a.y()).div(2));
         // The outside lies to the right of a counter-clockwise wall.
         double share = FallFromHouse.REACH.ratioTo(a.distance(b));
-        Point out =
-            middle.moved(
-                b.y().minus(a.y()).times(share), b.x().minus(a.x()).times(-share));
+        Point out = middle.moved(b.y().minus(a.y()).times(share), b.x().minus(a.x()).times(-share));
         Optional<Length> wall = surface.levelAt(middle);
         Optional<Length> ground = surface.levelAt(out);
         if (wall.isPresent() && ground.isPresent()) {
@@ -105,7 +102,8 @@ final class GroundRules {
   static List<Finding> pathSlope(Plan plan) {
     List<Finding> findings = new ArrayList<>();
     Optional<Surface> surface = plan.attributes().get(Surface.KEY);
-    for (Element.Path path : surface.isPresent() ? plan.all(Element.Path.class) : List.<Element.Path>of()) {
+    for (Element.Path path :
+        surface.isPresent() ? plan.all(Element.Path.class) : List.<Element.Path>of()) {
       Optional<PathSlope> slope = PathSlope.of(surface.get(), path.line());
       if (slope.isEmpty()) {
         continue;
@@ -114,8 +112,14 @@ final class GroundRules {
       double running = slope.get().running();
       double cross = slope.get().cross();
       if (accessible && running > RUNNING + SLACK) {
-        add(path, findings, running > RAMP + SLACK ? "is steeper than a ramp may be (8.3 %)"
-            : "must be built as a ramp (5 % is the most for a walk)", "along", running);
+        add(
+            path,
+            findings,
+            running > RAMP + SLACK
+                ? "is steeper than a ramp may be (8.3 %)"
+                : "must be built as a ramp (5 % is the most for a walk)",
+            "along",
+            running);
       }
       if (accessible && cross > CROSS + SLACK) {
         add(path, findings, "tilts more than 2.1 %", "across", cross);
@@ -134,8 +138,7 @@ final class GroundRules {
         Finding.of(
                 "kernel.path-slope",
                 barrow ? Severity.NOTE : Severity.WARNING,
-                String.format(
-                    Locale.ROOT, "slopes %.1f %% %s: it %s", ratio * 100, way, what),
+                String.format(Locale.ROOT, "slopes %.1f %% %s: it %s", ratio * 100, way, what),
                 "lead it along the slope, or cut and fill under it; accessibility rules bind public"
                     + " places and are good practice at home",
                 barrow ? Source.commonPractice("barrow paths stay below 1 in 12") : WALKS)
@@ -174,17 +177,21 @@ final class GroundRules {
                 "move it away from the house"));
       }
     }
-    plan.attributes().get(Surface.KEY).flatMap(g -> unevenness(g, s)).ifPresent(
-        off -> {
-          if (off.compareTo(LEVEL) > 0) {
-            findings.add(
-                swaleFinding(
-                    at,
-                    "the ground along it differs by " + Show.length(plan, off)
-                        + "; a swale on contour lies level",
-                    "follow the contour, or let it fall 1 to 2 % to an outlet"));
-          }
-        });
+    plan.attributes()
+        .get(Surface.KEY)
+        .flatMap(g -> unevenness(g, s))
+        .ifPresent(
+            off -> {
+              if (off.compareTo(LEVEL) > 0) {
+                findings.add(
+                    swaleFinding(
+                        at,
+                        "the ground along it differs by "
+                            + Show.length(plan, off)
+                            + "; a swale on contour lies level",
+                        "follow the contour, or let it fall 1 to 2 % to an outlet"));
+              }
+            });
   }
 
   private static Optional<Length> unevenness(Surface surface, LevelWords.SwaleLine s) {

@@ -40,7 +40,8 @@ public final class LevelWords {
   private LevelWords() {}
 
   @Verb(
-      help = "The levels of the ground; between them it is taken as plane, outside them as unknown.",
+      help =
+          "The levels of the ground; between them it is taken as plane, outside them as unknown.",
       example =
           "levels(contours: 1.ft) { level(point(0.ft, 0.ft), 100.ft) ; level(point(60.ft, 0.ft),"
               + " 99.ft) ; level(point(0.ft, 120.ft), 103.ft) }")
@@ -75,7 +76,9 @@ public final class LevelWords {
     return surface;
   }
 
-  @Verb(help = "The level of the ground at a point.", example = "level(point(0.ft, 0.ft), 100.4.ft)")
+  @Verb(
+      help = "The level of the ground at a point.",
+      example = "level(point(0.ft, 0.ft), 100.4.ft)")
   public static void level(
       LevelScope in,
       @Arg(name = "at", help = "where") Point at,

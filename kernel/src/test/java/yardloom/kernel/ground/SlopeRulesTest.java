@@ -63,12 +63,10 @@ class SlopeRulesTest {
   @CsvSource({"2.4, 0.048", "2.6, 0.052"})
   void pathSlope_alongTheFall_isTheRatio(double riseFt, double ratio) {
     Surface s = slopingEast(riseFt / 50);
-    PathSlope along =
-        PathSlope.of(s, Line.between(Point.metres(1, 5), Point.metres(16, 5))).get();
+    PathSlope along = PathSlope.of(s, Line.between(Point.metres(1, 5), Point.metres(16, 5))).get();
     assertEquals(ratio, along.running(), 1e-9);
     assertEquals(0, along.cross(), 1e-9);
-    PathSlope across =
-        PathSlope.of(s, Line.between(Point.metres(5, 1), Point.metres(5, 16))).get();
+    PathSlope across = PathSlope.of(s, Line.between(Point.metres(5, 1), Point.metres(5, 16))).get();
     assertEquals(0, across.running(), 1e-9);
     assertEquals(ratio, across.cross(), 1e-9);
   }
@@ -130,8 +128,7 @@ class SlopeRulesTest {
       assertEquals(middle[i], mid.squareFeet(), 1e-9);
       Length apart = Length.feet(50);
       endFt3 += Earthwork.endArea(vose(cut[i]), vose(cut[i + 1]), apart).cubicFeet();
-      prismFt3 +=
-          Earthwork.prismoidal(vose(cut[i]), mid, vose(cut[i + 1]), apart).cubicFeet();
+      prismFt3 += Earthwork.prismoidal(vose(cut[i]), mid, vose(cut[i + 1]), apart).cubicFeet();
     }
     assertEquals(56_250, endFt3, 1e-6);
     assertEquals(52_500, prismFt3, 1e-6);
@@ -144,11 +141,9 @@ class SlopeRulesTest {
         java.util.stream.DoubleStream.of(75.4, 77.5, 74.6, 80.5)
             .mapToObj(z -> Length.feet(83 - z))
             .toList();
-    assertEquals(
-        444.4, Earthwork.gridCell(fill, Area.squareFeet(2000)).cubicFeet() / 27, 0.05);
+    assertEquals(444.4, Earthwork.gridCell(fill, Area.squareFeet(2000)).cubicFeet() / 27, 0.05);
     List<Length> one = List.of(Length.feet(1), Length.feet(1), Length.feet(1), Length.feet(1));
-    assertEquals(
-        370.4, 4 * Earthwork.gridCell(one, Area.squareFeet(2500)).cubicFeet() / 27, 0.05);
+    assertEquals(370.4, 4 * Earthwork.gridCell(one, Area.squareFeet(2500)).cubicFeet() / 27, 0.05);
   }
 
   /** E08: a pyramid by end area is half as much again as by the prismoidal formula. */

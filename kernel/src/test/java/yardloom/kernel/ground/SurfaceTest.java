@@ -47,8 +47,7 @@ class SurfaceTest {
   void levelAt_outsideThePoints_isEmpty() {
     assertTrue(plane().levelAt(Point.metres(40, 30)).isEmpty());
     assertTrue(plane().slopeAt(Point.metres(-1, 0)).isEmpty());
-    PlanException e =
-        assertThrows(PlanException.class, () -> plane().level(Point.metres(40, 30)));
+    PlanException e = assertThrows(PlanException.class, () -> plane().level(Point.metres(40, 30)));
     assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
   }
 
@@ -57,8 +56,7 @@ class SurfaceTest {
   void contours_ofThePlane_areTheFourLevels() {
     List<Contours.Contour> contours = Contours.of(plane(), Length.metres(1), Length.ZERO);
     assertEquals(
-        List.of(98.0, 99.0, 100.0, 101.0),
-        contours.stream().map(c -> c.level().metres()).toList());
+        List.of(98.0, 99.0, 100.0, 101.0), contours.stream().map(c -> c.level().metres()).toList());
     assertEquals(List.of(0, 1, 1, 1), contours.stream().map(c -> c.lines().size()).toList());
     Line hundred = contours.get(2).lines().get(0);
     // z = 100 - 0.04 x + 0.04 y: through (0, 0) and (400/18, 400/18).
@@ -99,8 +97,7 @@ class SurfaceTest {
   }
 
   private static Spot onPlane(Point p) {
-    return new Spot(
-        p, Length.metres(100 + 0.05 * p.x().metres() - 0.03 * p.y().metres()));
+    return new Spot(p, Length.metres(100 + 0.05 * p.x().metres() - 0.03 * p.y().metres()));
   }
 
   /** T-13: exact on a plane; E07: volume = area × depth at the centroid. */
@@ -114,9 +111,7 @@ class SurfaceTest {
     assertEquals(onPlane(p).level().metres(), s.level(p).metres(), 1e-9);
     Shape bed = Shape.rectangle(Point.metres(10, 10), Length.metres(7), Length.metres(3));
     assertEquals(
-        onPlane(bed.centroid()).level().metres(),
-        LevelBed.balanced(s, bed).metres(),
-        1e-6);
+        onPlane(bed.centroid()).level().metres(), LevelBed.balanced(s, bed).metres(), 1e-6);
   }
 
   /** T-12, T-13: contours of a plane are parallel lines square to the fall. */
@@ -138,7 +133,8 @@ class SurfaceTest {
     // A bank: flat at 100, then down to 98 across 2 m; without the line the edge would be crossed.
     List<Spot> top = List.of(spot(0, 10, 100), spot(20, 10, 100));
     List<Spot> foot = List.of(spot(0, 12, 98), spot(20, 12, 98));
-    List<Spot> around = List.of(spot(0, 0, 100), spot(20, 0, 100), spot(0, 30, 98), spot(20, 30, 98));
+    List<Spot> around =
+        List.of(spot(0, 0, 100), spot(20, 0, 100), spot(0, 30, 98), spot(20, 30, 98));
     Surface s = Surface.of(around, List.of(top, foot));
     assertEquals(100, s.level(Point.metres(9, 9.9)).metres(), 1e-9);
     assertEquals(99, s.level(Point.metres(9, 11)).metres(), 1e-9);
@@ -170,8 +166,7 @@ class SurfaceTest {
   void levelBed_onASlope_cutsAndFillsEqualWedges() {
     Surface s =
         Surface.of(
-            List.of(spot(0, 0, 10), spot(20, 0, 10), spot(0, 20, 12), spot(20, 20, 12)),
-            List.of());
+            List.of(spot(0, 0, 10), spot(20, 0, 10), spot(0, 20, 12), spot(20, 20, 12)), List.of());
     Shape bed = Shape.rectangle(Point.metres(5, 5), Length.metres(8), Length.metres(4));
     Length level = LevelBed.balanced(s, bed);
     assertEquals(10.7, level.metres(), 1e-6);

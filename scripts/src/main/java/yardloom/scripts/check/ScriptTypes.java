@@ -15,6 +15,7 @@ import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.ground.Surface;
+import yardloom.kernel.survey.Deed;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Flow;
@@ -26,7 +27,6 @@ import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Volume;
-import yardloom.kernel.survey.Deed;
 import yardloom.kernel.words.Handle;
 
 /**
