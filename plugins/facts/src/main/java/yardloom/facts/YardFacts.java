@@ -36,6 +36,13 @@ public final class YardFacts {
   public static final FactKey<WaterSupply> WATER_SUPPLY =
       FactKey.many("water.supply", WaterSupply.class);
 
+  /** The soil of the yard; given by materials, read by materials, water and planting. */
+  public static final FactKey<SoilProfile> SOIL = FactKey.one("soil.profile", SoilProfile.class);
+
+  /** What differs by place; given by materials and regional files, read by tables and cautions. */
+  public static final FactKey<LocalRule> LOCAL_RULES =
+      FactKey.many("site.local-rules", LocalRule.class);
+
   /** What is to be found or bought; given by every plugin, read by tables. */
   public static final FactKey<BillLine> BILL = FactKey.many("bill.lines", BillLine.class);
 

@@ -22,15 +22,20 @@ import yardloom.materials.sheet.MaterialCautions;
 import yardloom.materials.sheet.MaterialSheets;
 import yardloom.materials.sheet.OrderTable;
 import yardloom.materials.sheet.PilePainter;
+import yardloom.materials.sheet.SoilTables;
 import yardloom.materials.sheet.SurfacePainter;
 import yardloom.materials.sheet.TakeOffTable;
 import yardloom.materials.sheet.WorkTables;
+import yardloom.materials.work.AmendmentCalculator;
 import yardloom.materials.work.BillCalculator;
 import yardloom.materials.work.CostCalculator;
 import yardloom.materials.work.HaulCalculator;
 import yardloom.materials.work.LabourCalculator;
+import yardloom.materials.work.LocalRuleCalculator;
 import yardloom.materials.work.MaterialChecks;
 import yardloom.materials.work.ScheduleCalculator;
+import yardloom.materials.work.SoilCalculator;
+import yardloom.materials.work.SoilChecks;
 import yardloom.materials.work.SurfaceCalculator;
 
 /** Mulch, compost, cardboard, soil, hard goods, and the work of laying them. */
@@ -47,7 +52,7 @@ public final class MaterialsPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("materials", List.of(MulchWords.class, WorkWords.class)));
+    return List.of(new Vocabulary("materials", List.of(MulchWords.class, WorkWords.class, SoilWords.class)));
   }
 
   @Override
@@ -58,12 +63,17 @@ public final class MaterialsPlugin implements YardPlugin {
         new HaulCalculator(),
         new LabourCalculator(),
         new ScheduleCalculator(),
-        new CostCalculator());
+        new CostCalculator(),
+        new SoilCalculator(),
+        new AmendmentCalculator(),
+        new LocalRuleCalculator());
   }
 
   @Override
   public List<Check> checks() {
-    return MaterialChecks.all();
+    List<Check> checks = new ArrayList<>(MaterialChecks.all());
+    checks.addAll(SoilChecks.all());
+    return List.copyOf(checks);
   }
 
   @Override
@@ -77,6 +87,7 @@ public final class MaterialsPlugin implements YardPlugin {
     tables.addAll(List.of(new TakeOffTable(), new OrderTable(), new LoadTable(), new HaulTable()));
     tables.addAll(WorkTables.all());
     tables.addAll(CostTables.all());
+    tables.addAll(SoilTables.all());
     return List.copyOf(tables);
   }
 

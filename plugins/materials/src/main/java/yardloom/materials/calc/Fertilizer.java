@@ -47,6 +47,28 @@ public final class Fertilizer {
                 + potash);
       }
     }
+
+    /**
+     * Reads a grade as bags print it, such as {@code 5-10-10}.
+     *
+     * @throws PlanException (WRONG_TYPE) if it is not three numbers joined by hyphens
+     */
+    public static Grade parse(String text) {
+      String[] parts = text.split("-");
+      try {
+        if (parts.length == 3) {
+          return new Grade(
+              Double.parseDouble(parts[0]),
+              Double.parseDouble(parts[1]),
+              Double.parseDouble(parts[2]));
+        }
+      } catch (NumberFormatException e) {
+        // Reported below, as for a wrong count of parts.
+      }
+      throw new PlanException(
+          ProblemCode.WRONG_TYPE,
+          "'" + text + "' is not a fertilizer grade; write three numbers, such as '5-10-10'");
+    }
   }
 
   /** What a mass of product holds. */

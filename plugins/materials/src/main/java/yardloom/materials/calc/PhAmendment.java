@@ -93,6 +93,11 @@ public final class PhAmendment {
             * area.ratioTo(THOUSAND));
   }
 
+  /** The source of a row of that table. */
+  public static Source perUnitSource(String texture) {
+    return PER_UNIT.row("texture", texture).source();
+  }
+
   /** Product to spread so that {@code pure} carbonate reaches the soil. */
   public static Mass correctedForPurity(Mass pure, double equivalentPercent) {
     if (!(equivalentPercent > 0 && equivalentPercent <= 180)) {

@@ -1,5 +1,6 @@
 package yardloom.materials.model;
 
+import yardloom.facts.LocalRule;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.unit.Length;
 
@@ -36,6 +37,21 @@ public final class MaterialKeys {
   /** On the plan, any number: the user's own prices. */
   public static final AttributeKey<Price> PRICE =
       new AttributeKey<>("materials.price", Price.class);
+
+  /** On the plan: its soil. */
+  public static final AttributeKey<SoilGiven> SOIL =
+      new AttributeKey<>("materials.soil", SoilGiven.class);
+
+  /** On the plan: what a soil test found. */
+  public static final AttributeKey<SoilTest> SOIL_TEST =
+      new AttributeKey<>("materials.soil-test", SoilTest.class);
+
+  /** On the plan, any number: tough weeds. */
+  public static final AttributeKey<Weed> WEED = new AttributeKey<>("materials.weed", Weed.class);
+
+  /** On the plan, any number: rules that hold where it lies. */
+  public static final AttributeKey<LocalRule> LOCAL_RULE =
+      new AttributeKey<>("materials.local-rule", LocalRule.class);
 
   private MaterialKeys() {}
 }

@@ -2,6 +2,8 @@ package yardloom.materials.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.LocalRule;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
@@ -9,6 +11,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
+import yardloom.materials.work.LocalRuleCalculator;
 import yardloom.materials.work.MaterialFacts;
 
 /** What the sheets warn of when ground is mulched or dug. */
@@ -20,16 +23,13 @@ public final class MaterialCautions {
     if (facts.all(MaterialFacts.SURFACES).isEmpty()) {
       return cautions;
     }
-    cautions.add(
-        new Caution(
-            "Test soil for lead before growing food near old paint, traffic or fill. Since January"
-                + " 2024 the US screening level for homes is 200 ppm, 100 ppm with several sources;"
-                + " screening levels are not clean-up standards. Ask the local health department.",
-            Source.read(
-                "Updated Residential Soil Lead Guidance",
-                "US Environmental Protection Agency",
-                2024,
-                "17 January 2024")));
+    // The kernel prints the general caution on digging; a local one is added to it.
+    var rules = LocalRuleCalculator.inForce(facts.all(YardFacts.LOCAL_RULES));
+    for (String topic : List.of("digging", "lead")) {
+      rules.getOrDefault(topic, List.of()).stream()
+          .filter(rule -> topic.equals("lead") || rule.rank() > LocalRule.GENERIC)
+          .forEach(rule -> cautions.add(new Caution(rule.text(), rule.source())));
+    }
     cautions.add(
         new Caution(
             "Fresh chips and compost are dusty and a deep pile heats up: wet them before moving,"

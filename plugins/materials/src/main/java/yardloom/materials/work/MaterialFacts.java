@@ -1,6 +1,7 @@
 package yardloom.materials.work;
 
 import yardloom.kernel.fact.FactKey;
+import yardloom.materials.model.AmendmentDose;
 import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.Haul;
 import yardloom.materials.model.PhaseTime;
@@ -28,6 +29,10 @@ public final class MaterialFacts {
   /** What it may cost. */
   public static final FactKey<CostEstimate> COST =
       FactKey.one("materials.cost", CostEstimate.class);
+
+  /** What to spread on the soil. */
+  public static final FactKey<AmendmentDose> AMENDMENTS =
+      FactKey.many("materials.amendments", AmendmentDose.class);
 
   private MaterialFacts() {}
 }

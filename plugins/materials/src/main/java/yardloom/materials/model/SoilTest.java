@@ -1,0 +1,30 @@
+package yardloom.materials.model;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Mass;
+
+/**
+ * What a soil test found and what is wanted.
+ *
+ * @param lead ppm
+ * @param otherSources whether there are other sources of lead about
+ * @param nitrogen the rate asked for over {@code nitrogenOver}
+ * @param grade the product that brings it, such as {@code 5-10-10}
+ * @param wantedOrganic percent of organic matter wanted in the mixed layer
+ * @param mixDepth depth to which compost is mixed in
+ */
+public record SoilTest(
+    OptionalDouble ph,
+    OptionalDouble wantedPh,
+    OptionalDouble lead,
+    boolean otherSources,
+    Optional<Mass> nitrogen,
+    Area nitrogenOver,
+    Optional<String> grade,
+    OptionalDouble wantedOrganic,
+    Length mixDepth,
+    SourceRef place) {}
