@@ -16,6 +16,7 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.materials.sheet.CostTables;
 import yardloom.materials.sheet.DepthPainter;
+import yardloom.materials.sheet.GoodsTables;
 import yardloom.materials.sheet.HaulTable;
 import yardloom.materials.sheet.LoadTable;
 import yardloom.materials.sheet.MaterialCautions;
@@ -29,7 +30,9 @@ import yardloom.materials.sheet.WorkTables;
 import yardloom.materials.work.AmendmentCalculator;
 import yardloom.materials.work.BillCalculator;
 import yardloom.materials.work.CostCalculator;
+import yardloom.materials.work.HardGoodsCalculator;
 import yardloom.materials.work.HaulCalculator;
+import yardloom.materials.work.HeapCalculator;
 import yardloom.materials.work.LabourCalculator;
 import yardloom.materials.work.LocalRuleCalculator;
 import yardloom.materials.work.MaterialChecks;
@@ -52,7 +55,7 @@ public final class MaterialsPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("materials", List.of(MulchWords.class, WorkWords.class, SoilWords.class)));
+    return List.of(new Vocabulary("materials", List.of(MulchWords.class, WorkWords.class, SoilWords.class, HardWords.class)));
   }
 
   @Override
@@ -66,7 +69,9 @@ public final class MaterialsPlugin implements YardPlugin {
         new CostCalculator(),
         new SoilCalculator(),
         new AmendmentCalculator(),
-        new LocalRuleCalculator());
+        new LocalRuleCalculator(),
+        new HardGoodsCalculator(),
+        new HeapCalculator());
   }
 
   @Override
@@ -88,6 +93,7 @@ public final class MaterialsPlugin implements YardPlugin {
     tables.addAll(WorkTables.all());
     tables.addAll(CostTables.all());
     tables.addAll(SoilTables.all());
+    tables.addAll(GoodsTables.all());
     return List.copyOf(tables);
   }
 

@@ -18,10 +18,12 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
+import yardloom.materials.data.FeedstockData;
 import yardloom.materials.data.PriceBook;
 import yardloom.materials.model.Material;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Price;
+import yardloom.materials.model.Residue;
 import yardloom.materials.model.TipSpot;
 import yardloom.materials.model.WorkSettings;
 
@@ -188,5 +190,25 @@ public final class WorkWords {
       throw new PlanException(
           e.problems().get(0).code(), plan.place(), e.problems().get(0).message());
     }
+  }
+
+  @Verb(
+      help = "Says how much a season of weeding or pruning brings, to be composted in the yard.",
+      example = "residue('shrub trimmings', 1.5.yd3)")
+  public static void residue(
+      PlanScope plan,
+      @Arg(name = "material", help = "a material of the compost table") String material,
+      @Arg(name = "volume", help = "loose volume of a season") Volume volume) {
+    FeedstockData.of(material);
+    if (!(volume.cubicMetres() > 0 && volume.cubicMetres() < 1000)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          plan.place(),
+          "a season brings more than nothing and less than 1000 m³ of " + material);
+    }
+    plan.draft()
+        .attributes()
+        .add(
+            MaterialKeys.RESIDUE, new Residue(material, volume, plan.place()), plan.place());
   }
 }

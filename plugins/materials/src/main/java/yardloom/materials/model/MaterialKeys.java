@@ -53,5 +53,25 @@ public final class MaterialKeys {
   public static final AttributeKey<LocalRule> LOCAL_RULE =
       new AttributeKey<>("materials.local-rule", LocalRule.class);
 
+  /** On a bed: boards about it. */
+  public static final AttributeKey<Frame> FRAME =
+      new AttributeKey<>("materials.frame", Frame.class);
+
+  /** On a bed: an edging about it. */
+  public static final AttributeKey<Edging> EDGING =
+      new AttributeKey<>("materials.edging", Edging.class);
+
+  /** On the plan, any number. */
+  public static final AttributeKey<Trellis> TRELLIS =
+      new AttributeKey<>("materials.trellis", Trellis.class);
+
+  /** On the plan, any number. */
+  public static final AttributeKey<PaverField> PAVERS =
+      new AttributeKey<>("materials.pavers", PaverField.class);
+
+  /** On the plan, any number: prunings and weeds of a season. */
+  public static final AttributeKey<Residue> RESIDUE =
+      new AttributeKey<>("materials.residue", Residue.class);
+
   private MaterialKeys() {}
 }

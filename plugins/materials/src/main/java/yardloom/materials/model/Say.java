@@ -19,6 +19,25 @@ public final class Say {
     return number(length.in(units.depthUnit())) + " " + units.depthUnit().symbol();
   }
 
+  /** A piece to be sawn: inches to the sixteenth, or whole millimetres. */
+  public static String fine(Length length, UnitSystem units) {
+    if (units == UnitSystem.METRIC) {
+      return Math.round(length.millimetres()) + " mm";
+    }
+    long sixteenths = Math.round(length.inches() * 16);
+    long whole = sixteenths / 16;
+    long part = sixteenths % 16;
+    if (part == 0) {
+      return whole + " in";
+    }
+    int bottom = 16;
+    while (part % 2 == 0) {
+      part /= 2;
+      bottom /= 2;
+    }
+    return (whole == 0 ? "" : whole + " ") + part + "/" + bottom + " in";
+  }
+
   /** A distance in one system. */
   public static String distance(Length length, UnitSystem units) {
     return units == UnitSystem.US ? number(length.feet()) + " ft" : number(length.metres()) + " m";

@@ -4,7 +4,9 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.materials.model.AmendmentDose;
 import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.Haul;
+import yardloom.materials.model.HeapPlan;
 import yardloom.materials.model.PhaseTime;
+import yardloom.materials.model.SawList;
 import yardloom.materials.model.Surface;
 import yardloom.materials.model.TaskLoad;
 import yardloom.materials.model.TipPile;
@@ -33,6 +35,12 @@ public final class MaterialFacts {
   /** What to spread on the soil. */
   public static final FactKey<AmendmentDose> AMENDMENTS =
       FactKey.many("materials.amendments", AmendmentDose.class);
+
+  /** Cut lists, one for each lumber size and stock length. */
+  public static final FactKey<SawList> SAW_LISTS = FactKey.many("materials.saw-lists", SawList.class);
+
+  /** What becomes of prunings and weeds. */
+  public static final FactKey<HeapPlan> HEAP = FactKey.one("materials.heap", HeapPlan.class);
 
   private MaterialFacts() {}
 }

@@ -1,0 +1,21 @@
+package yardloom.materials.model;
+
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.unit.Length;
+
+/**
+ * Ground paved with pieces.
+ *
+ * @param waste share for cuts and breakage
+ * @param base compacted base under the bedding sand
+ */
+public record PaverField(
+    String name,
+    Shape shape,
+    Length length,
+    Length width,
+    Length thickness,
+    double waste,
+    Length base,
+    SourceRef place) {}

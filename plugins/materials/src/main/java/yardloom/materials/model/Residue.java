@@ -1,0 +1,12 @@
+package yardloom.materials.model;
+
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.unit.Volume;
+
+/**
+ * What a season of weeding or pruning brings.
+ *
+ * @param material a name of the feedstock table
+ * @param volume loose, per season
+ */
+public record Residue(String material, Volume volume, SourceRef place) {}

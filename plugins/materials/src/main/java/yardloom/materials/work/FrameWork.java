@@ -1,0 +1,134 @@
+package yardloom.materials.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Length;
+import yardloom.materials.calc.CuttingStock;
+import yardloom.materials.calc.CuttingStock.CutList;
+import yardloom.materials.calc.CuttingStock.Demand;
+import yardloom.materials.calc.CuttingStock.Pattern;
+import yardloom.materials.calc.FramePieces;
+import yardloom.materials.calc.Lumber;
+import yardloom.materials.model.Frame;
+import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.model.SawList;
+
+/** The frames of a plan: pieces of the same lumber and stock are sawn together. */
+final class FrameWork {
+  private static final double NM_PER_M = 1e9;
+
+  /** What is sawn from one kind of board. */
+  private record Stock(String size, long stockNm, long kerfNm) {}
+
+  private final Map<String, Stock> stocks = new TreeMap<>();
+  private final Map<String, TreeMap<Long, List<String>>> pieces = new TreeMap<>();
+  private int screws;
+  private int stakes;
+
+  private FrameWork() {}
+
+  static FrameWork of(Plan plan) {
+    FrameWork work = new FrameWork();
+    for (Element.Bed bed : plan.all(Element.Bed.class)) {
+      bed.attributes().get(MaterialKeys.FRAME).ifPresent(f -> work.add(bed, f));
+    }
+    return work;
+  }
+
+  private void add(Element.Bed bed, Frame frame) {
+    Lumber.Size size = Lumber.size(frame.size());
+    List<Length> boards = FramePieces.of(bed.shape(), size.thickness(), frame.stock());
+    Stock stock = new Stock(frame.size(), nm(frame.stock()), nm(frame.kerf()));
+    String key = stock.size() + " " + stock.stockNm() + " " + stock.kerfNm();
+    stocks.put(key, stock);
+    for (int course = 0; course < frame.courses(); course++) {
+      for (Length board : boards) {
+        // Rounded down to a nanometre, so that a side as long as the stock still fits it.
+        pieces
+            .computeIfAbsent(key, k -> new TreeMap<>())
+            .computeIfAbsent(Math.min(nm(board), stock.stockNm()), k -> new ArrayList<>())
+            .add(bed.id().name());
+      }
+      screws += boards.size() * FramePieces.screwsPerCorner(size.nominalWidthIn());
+    }
+    stakes += FramePieces.stakes(boards);
+  }
+
+  /** Nanometres, to the nearest 10 µm: finer than any saw, and equal sides stay equal. */
+  private static long nm(Length length) {
+    return Math.round(length.metres() * 1e5) * Math.round(NM_PER_M / 1e5);
+  }
+
+  private static Length length(long nm) {
+    return Length.metres(nm / NM_PER_M);
+  }
+
+  List<SawList> sawLists() {
+    List<SawList> lists = new ArrayList<>();
+    stocks.forEach((key, stock) -> lists.add(sawList(stock, pieces.get(key))));
+    return lists;
+  }
+
+  private static SawList sawList(Stock stock, TreeMap<Long, List<String>> pieces) {
+    List<Demand> demands = new ArrayList<>();
+    Derived.Builder why =
+        Derived.by("fewest boards for all pieces, kerf between pieces", CuttingStock.SOURCE)
+            .from("stock", length(stock.stockNm()))
+            .from("kerf", length(stock.kerfNm()));
+    for (Map.Entry<Long, List<String>> e : pieces.descendingMap().entrySet()) {
+      String beds = String.join(", ", e.getValue().stream().distinct().sorted().toList());
+      demands.add(new Demand("frame of " + beds, e.getKey(), e.getValue().size()));
+      why.from(e.getValue().size() + " pieces for " + beds, length(e.getKey()));
+    }
+    CutList cut = CuttingStock.solve(stock.stockNm(), stock.kerfNm(), demands);
+    Derived<Integer> boards = why.gives(cut.boards());
+    double feet = Lumber.size(stock.size()).boardFeet(length(stock.stockNm())) * cut.boards();
+    return new SawList(
+        stock.size(),
+        length(stock.stockNm()),
+        length(stock.kerfNm()),
+        boards,
+        Derived.by("board feet = nominal inches × inches × feet / 12 × boards", Lumber.SOURCE)
+            .from("boards", boards)
+            .from("size", stock.size())
+            .gives(feet),
+        cut.patterns().stream().map(p -> cut(p, demands, stock)).toList(),
+        cut.proven());
+  }
+
+  private static SawList.Cut cut(Pattern pattern, List<Demand> demands, Stock stock) {
+    List<Length> lengths = new ArrayList<>();
+    List<String> labels = new ArrayList<>();
+    long used = -stock.kerfNm();
+    for (int i = 0; i < demands.size(); i++) {
+      for (int n = 0; n < pattern.pieces().get(i); n++) {
+        lengths.add(length(demands.get(i).lengthNm()));
+        labels.add(demands.get(i).label());
+        used += demands.get(i).lengthNm() + stock.kerfNm();
+      }
+    }
+    // A last cut that leaves less than a kerf turns the rest to dust.
+    long rest = Math.max(0, stock.stockNm() - used - stock.kerfNm());
+    return new SawList.Cut(pattern.boards(), lengths, labels, length(rest));
+  }
+
+  Optional<Derived<Integer>> screws() {
+    return count(screws, "one for each 2 in of board width at each joint, at least two");
+  }
+
+  Optional<Derived<Integer>> stakes() {
+    return count(stakes, "one for each board, and every 4 ft");
+  }
+
+  private static Optional<Derived<Integer>> count(int n, String rule) {
+    return n == 0
+        ? Optional.empty()
+        : Optional.of(Derived.by(rule, FramePieces.SOURCE).gives(n));
+  }
+}
