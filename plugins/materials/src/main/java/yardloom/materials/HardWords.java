@@ -25,9 +25,7 @@ public final class HardWords {
 
   private HardWords() {}
 
-  @Verb(
-      help = "Puts a frame of boards about this bed.",
-      example = "frame('2x10', stock: 8.ft)")
+  @Verb(help = "Puts a frame of boards about this bed.", example = "frame('2x10', stock: 8.ft)")
   public static void frame(
       BedScope bed,
       @Arg(name = "size", help = "lumber as sold, such as 2x10") String size,
@@ -44,10 +42,7 @@ public final class HardWords {
     require(bed, high >= 1 && high <= 6 && high == Math.rint(high), "courses are 1 to 6");
     bed.element()
         .attributes()
-        .add(
-            MaterialKeys.FRAME,
-            new Frame(size, board, cut, (int) high, bed.place()),
-            bed.place());
+        .add(MaterialKeys.FRAME, new Frame(size, board, cut, (int) high, bed.place()), bed.place());
   }
 
   private static void require(BedScope bed, boolean holds, String rule) {

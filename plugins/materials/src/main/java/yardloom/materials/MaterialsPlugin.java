@@ -55,7 +55,10 @@ public final class MaterialsPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("materials", List.of(MulchWords.class, WorkWords.class, SoilWords.class, HardWords.class)));
+    return List.of(
+        new Vocabulary(
+            "materials",
+            List.of(MulchWords.class, WorkWords.class, SoilWords.class, HardWords.class)));
   }
 
   @Override

@@ -14,8 +14,8 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
-import yardloom.materials.calc.FieldTexture;
 import yardloom.materials.calc.Fertilizer;
+import yardloom.materials.calc.FieldTexture;
 import yardloom.materials.calc.TextureRule;
 import yardloom.materials.data.WeedData;
 import yardloom.materials.model.MaterialKeys;
@@ -39,7 +39,13 @@ public final class SoilWords {
       @Opt(name = "organic", help = "organic matter, percent", fallback = "2.5") Number organic,
       @Opt(name = "rock", help = "share of volume that is rock", fallback = "0") Number rock,
       @Opt(name = "depth", help = "depth that roots use", fallback = "24 in") Length depth) {
-    give(plan, sand.doubleValue(), clay.doubleValue(), organic, rock, depth,
+    give(
+        plan,
+        sand.doubleValue(),
+        clay.doubleValue(),
+        organic,
+        rock,
+        depth,
         Source.plan("sand and clay as given"));
   }
 
@@ -53,7 +59,13 @@ public final class SoilWords {
       @Opt(name = "rock", help = "share of volume that is rock", fallback = "0") Number rock,
       @Opt(name = "depth", help = "depth that roots use", fallback = "24 in") Length depth) {
     double[] parts = TextureRule.middle(Choices.parse(TextureClass.class, texture));
-    give(plan, parts[0], parts[1], organic, rock, depth,
+    give(
+        plan,
+        parts[0],
+        parts[1],
+        organic,
+        rock,
+        depth,
         Source.plan("texture class as given, middle of the class"));
   }
 
@@ -64,8 +76,7 @@ public final class SoilWords {
       PlanScope plan,
       @Opt(name = "sand", help = "settled after a minute", required = true) Length sand,
       @Opt(name = "silt", help = "settled on it after hours", required = true) Length silt,
-      @Opt(name = "clay", help = "settled on it after a day or more", required = true)
-          Length clay,
+      @Opt(name = "clay", help = "settled on it after a day or more", required = true) Length clay,
       @Opt(name = "organic", help = "organic matter, percent", fallback = "2.5") Number organic,
       @Opt(name = "rock", help = "share of volume that is rock", fallback = "0") Number rock,
       @Opt(name = "depth", help = "depth that roots use", fallback = "24 in") Length depth) {
@@ -150,8 +161,7 @@ public final class SoilWords {
           Mass nitrogen,
       @Opt(name = "nitrogenOver", help = "the area of that rate", fallback = "1000 sq ft")
           Area nitrogenOver,
-      @Opt(name = "grade", help = "product that brings it, N-P-K", fallback = "none")
-          String grade,
+      @Opt(name = "grade", help = "product that brings it, N-P-K", fallback = "none") String grade,
       @Opt(name = "wantedOrganic", help = "organic matter wanted, percent", fallback = "as it is")
           Number wantedOrganic,
       @Opt(name = "mixDepth", help = "depth to mix compost in", fallback = "6 in")
@@ -229,8 +239,7 @@ public final class SoilWords {
           "a local rule needs a topic, a text and who says so");
     }
     Source source =
-        new Source(
-            topic, by, year == null ? 0 : year.intValue(), "", Source.Standing.PLAN);
+        new Source(topic, by, year == null ? 0 : year.intValue(), "", Source.Standing.PLAN);
     plan.draft()
         .attributes()
         .add(

@@ -208,7 +208,6 @@ public final class WorkWords {
     }
     plan.draft()
         .attributes()
-        .add(
-            MaterialKeys.RESIDUE, new Residue(material, volume, plan.place()), plan.place());
+        .add(MaterialKeys.RESIDUE, new Residue(material, volume, plan.place()), plan.place());
   }
 }

@@ -20,10 +20,20 @@ class DataTablesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "available-water.csv", "bulk-density.csv", "feedstock.csv", "labour.csv",
-        "lime-sulfur.csv", "lime-to-ph65.csv", "load-size.csv", "local-rule.csv", "lumber-size.csv",
-        "price-demo.csv", "sourcing.csv",
-        "stack-recipe.csv", "tough-weed.csv", "water-per-foot.csv"
+        "available-water.csv",
+        "bulk-density.csv",
+        "feedstock.csv",
+        "labour.csv",
+        "lime-sulfur.csv",
+        "lime-to-ph65.csv",
+        "load-size.csv",
+        "local-rule.csv",
+        "lumber-size.csv",
+        "price-demo.csv",
+        "sourcing.csv",
+        "stack-recipe.csv",
+        "tough-weed.csv",
+        "water-per-foot.csv"
       })
   void everyRow_namesItsSource(String name) {
     DataTable table = DataTable.shipped(name);

@@ -35,14 +35,12 @@ class SoilPlanTest {
 
   private static List<Finding> findings(Plan plan) {
     Results r = PlanKit.run(plan);
-    return new MaterialsPlugin()
-        .checks().stream().flatMap(c -> c.run(plan, r).stream()).toList();
+    return new MaterialsPlugin().checks().stream().flatMap(c -> c.run(plan, r).stream()).toList();
   }
 
   private static void test(
       PlanKit kit, Number ph, Number wanted, Number lead, Mass nitrogen, String grade) {
-    SoilWords.soilTest(
-        kit.words(), ph, wanted, lead, null, nitrogen, null, grade, null, null);
+    SoilWords.soilTest(kit.words(), ph, wanted, lead, null, nitrogen, null, grade, null, null);
   }
 
   @Test
@@ -88,9 +86,7 @@ class SoilPlanTest {
     PlanException e =
         assertThrows(
             PlanException.class,
-            () ->
-                SoilWords.soilTexture(
-                    thousandSquareFeet().words(), "lome", null, null, null));
+            () -> SoilWords.soilTexture(thousandSquareFeet().words(), "lome", null, null, null));
     assertEquals(ProblemCode.UNKNOWN_WORD, e.problems().get(0).code());
   }
 
@@ -121,7 +117,15 @@ class SoilPlanTest {
   void nitrogen_metricRate_isTheSameBeds() {
     PlanKit kit = thousandSquareFeet();
     SoilWords.soilTest(
-        kit.words(), null, null, null, null, Mass.kilograms(1), Area.squareMetres(100), null, null,
+        kit.words(),
+        null,
+        null,
+        null,
+        null,
+        Mass.kilograms(1),
+        Area.squareMetres(100),
+        null,
+        null,
         null);
     List<AmendmentDose> doses = PlanKit.run(kit.plan()).all(MaterialFacts.AMENDMENTS);
     assertEquals(0.9290304, ((Mass) doses.get(0).amount().value()).kilograms(), 1e-9);
@@ -133,11 +137,9 @@ class SoilPlanTest {
     // compost of 1100 lb/cu yd = 652.6 kg/m³ brings 652.6 × 0.55 × 0.5 = 179.5 kg/m³: 2.051 m³.
     PlanKit kit = thousandSquareFeet();
     SoilWords.soil(kit.words(), 40, 20, 2, null, null);
-    SoilWords.soilTest(
-        kit.words(), null, null, null, null, null, null, null, 4, Length.inches(6));
+    SoilWords.soilTest(kit.words(), null, null, null, null, null, null, null, 4, Length.inches(6));
     Volume v =
-        (Volume)
-            PlanKit.run(kit.plan()).all(MaterialFacts.AMENDMENTS).get(0).amount().value();
+        (Volume) PlanKit.run(kit.plan()).all(MaterialFacts.AMENDMENTS).get(0).amount().value();
     assertEquals(2.051, v.cubicMetres(), 0.002);
   }
 
@@ -178,8 +180,7 @@ class SoilPlanTest {
     kit.tree("pear", 80, 10, 4);
     SoilWords.soilTexture(kit.words(), "clay", null, null, null);
     assertTrue(
-        findings(kit.plan()).stream()
-            .anyMatch(f -> f.rule().equals("materials.heavy-soil-depth")));
+        findings(kit.plan()).stream().anyMatch(f -> f.rule().equals("materials.heavy-soil-depth")));
   }
 
   @Test

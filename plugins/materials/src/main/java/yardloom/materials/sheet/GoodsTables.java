@@ -66,7 +66,8 @@ public final class GoodsTables {
         }
       }
       return table
-          .note("For beds of food use untreated rot-resistant wood, or ask which treatment is safe.")
+          .note(
+              "For beds of food use untreated rot-resistant wood, or ask which treatment is safe.")
           .note("Posts stand a third of their length in the ground; have utilities marked first.")
           .build();
     }
@@ -206,8 +207,7 @@ public final class GoodsTables {
       line(table, what, value, Choices.text(grade));
     }
 
-    private static void line(
-        Table.Builder table, String what, Derived<?> value, String note) {
+    private static void line(Table.Builder table, String what, Derived<?> value, String note) {
       table.row(Cell.text(what), Cell.of(value), Cell.BLANK, Cell.text(note));
     }
   }

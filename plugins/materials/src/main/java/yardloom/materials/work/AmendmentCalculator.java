@@ -68,8 +68,7 @@ public final class AmendmentCalculator implements Calculator {
     soil.ifPresent(s -> organic(test.get(), s, beds, out));
   }
 
-  private static void acidity(
-      SoilTest test, TextureClass texture, Derived<Area> beds, Sink out) {
+  private static void acidity(SoilTest test, TextureClass texture, Derived<Area> beds, Sink out) {
     if (test.ph().isEmpty() || test.wantedPh().isEmpty()) {
       return;
     }
@@ -91,9 +90,7 @@ public final class AmendmentCalculator implements Calculator {
       }
     } else if (wanted > now) {
       String row =
-          texture.isCoarse()
-              ? "sandy loam"
-              : texture.isHeavy() ? "heavy clay loam" : "medium loam";
+          texture.isCoarse() ? "sandy loam" : texture.isHeavy() ? "heavy clay loam" : "medium loam";
       Mass unit = PhAmendment.perUnit("lime", row, beds.value());
       dose(
           out,
@@ -129,14 +126,12 @@ public final class AmendmentCalculator implements Calculator {
                         .from("nitrogen", wanted)
                         .from("grade", grade, test.place())
                         .gives(
-                            Fertilizer.productFor(
-                                wanted.value(), Fertilizer.Grade.parse(grade))),
+                            Fertilizer.productFor(wanted.value(), Fertilizer.Grade.parse(grade))),
                     "brings that nitrogen"));
   }
 
   private static void organic(SoilTest test, SoilGiven soil, Derived<Area> beds, Sink out) {
-    if (test.wantedOrganic().isEmpty()
-        || test.wantedOrganic().getAsDouble() <= soil.organic()) {
+    if (test.wantedOrganic().isEmpty() || test.wantedOrganic().getAsDouble() <= soil.organic()) {
       return;
     }
     double raise = (test.wantedOrganic().getAsDouble() - soil.organic()) / 100;
@@ -155,13 +150,13 @@ public final class AmendmentCalculator implements Calculator {
     dose(
         out,
         "compost to mix in",
-        Derived.by("A × d × soil density × raise / (compost density × organic × dry)",
+        Derived.by(
+                "A × d × soil density × raise / (compost density × organic × dry)",
                 OrganicMatter.SOURCE)
             .from("beds", beds)
             .from("d, mixing depth", test.mixDepth(), test.place())
             .from("raise, share of soil mass", raise, test.place())
-            .from(
-                "soil density, kg/m³", Derived.by("typical", assumed).gives(SOIL_KG_M3))
+            .from("soil density, kg/m³", Derived.by("typical", assumed).gives(SOIL_KG_M3))
             .from("compost density, kg/m³", kgM3)
             .from("organic share of dry compost", COMPOST_ORGANIC)
             .from("dry share of compost", 1 - COMPOST_MOISTURE)

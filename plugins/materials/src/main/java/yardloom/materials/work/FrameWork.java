@@ -127,8 +127,6 @@ final class FrameWork {
   }
 
   private static Optional<Derived<Integer>> count(int n, String rule) {
-    return n == 0
-        ? Optional.empty()
-        : Optional.of(Derived.by(rule, FramePieces.SOURCE).gives(n));
+    return n == 0 ? Optional.empty() : Optional.of(Derived.by(rule, FramePieces.SOURCE).gives(n));
   }
 }

@@ -91,8 +91,8 @@ public final class HardGoodsCalculator implements Calculator {
 
   private static void trellis(Trellis t, Sink out) {
     Derived<Integer> posts =
-        Derived.by("posts at ends and bends, none further apart than the spacing",
-                TrellisParts.SOURCE)
+        Derived.by(
+                "posts at ends and bends, none further apart than the spacing", TrellisParts.SOURCE)
             .from("length", t.line().length(), t.place())
             .from("spacing", t.spacing(), t.place())
             .gives(TrellisParts.posts(t.line(), t.spacing()));
@@ -138,8 +138,7 @@ public final class HardGoodsCalculator implements Calculator {
             .from("depth", depth)
             .gives(ground.deep(depth));
     Derived<Double> packing =
-        Derived.by("loose over compacted", Source.commonPractice("a fifth more, loose"))
-            .gives(0.2);
+        Derived.by("loose over compacted", Source.commonPractice("a fifth more, loose")).gives(0.2);
     Derived<Volume> least = Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
     line(
         out,
@@ -151,7 +150,6 @@ public final class HardGoodsCalculator implements Calculator {
 
   private static void line(
       Sink out, String item, Derived<?> exact, Derived<?> order, String allowance) {
-    out.give(
-        YardFacts.BILL, new BillLine(GROUP, item, Optional.empty(), exact, order, allowance));
+    out.give(YardFacts.BILL, new BillLine(GROUP, item, Optional.empty(), exact, order, allowance));
   }
 }

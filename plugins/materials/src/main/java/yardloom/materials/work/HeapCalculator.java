@@ -96,8 +96,7 @@ public final class HeapCalculator implements Calculator {
             .from("pounds per cubic yard", stock.poundsPerCubicYard())
             .gives(BulkVolume.mass(r.volume(), stock.poundsPerCubicYard()));
     boolean woody = stock.ratio() > 100;
-    return new Part(
-        r.material(), volume, mass, woody ? "chip; on paths and under mulch" : "bay");
+    return new Part(r.material(), volume, mass, woody ? "chip; on paths and under mulch" : "bay");
   }
 
   /** Leaves for a mix too rich in nitrogen, grass for one too poor; none if the mix is good. */
@@ -112,7 +111,8 @@ public final class HeapCalculator implements Calculator {
     Mass mass = CompostMix.partnerForRatio(together, unit, GOAL);
     FeedstockData.Feedstock stock = FeedstockData.of(name);
     Derived<Mass> wanted =
-        Derived.by("Q2 = Q1 N1 (R − C1/N1) (100 − M1) / [N2 (C2/N2 − R) (100 − M2)]",
+        Derived.by(
+                "Q2 = Q1 N1 (R − C1/N1) (100 − M1) / [N2 (C2/N2 − R) (100 − M2)]",
                 CompostMix.SOURCE)
             .from("goal, C:N", GOAL)
             .from("carbon to nitrogen of what there is", ratio)

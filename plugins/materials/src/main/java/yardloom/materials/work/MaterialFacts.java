@@ -37,7 +37,8 @@ public final class MaterialFacts {
       FactKey.many("materials.amendments", AmendmentDose.class);
 
   /** Cut lists, one for each lumber size and stock length. */
-  public static final FactKey<SawList> SAW_LISTS = FactKey.many("materials.saw-lists", SawList.class);
+  public static final FactKey<SawList> SAW_LISTS =
+      FactKey.many("materials.saw-lists", SawList.class);
 
   /** What becomes of prunings and weeds. */
   public static final FactKey<HeapPlan> HEAP = FactKey.one("materials.heap", HeapPlan.class);

@@ -50,8 +50,7 @@ public final class SoilCalculator implements Calculator {
     TextureClass texture = TextureRule.classify(soil.sand(), soil.clay());
     boolean fitted = soil.clay() <= MOST_CLAY && soil.organic() <= MOST_ORGANIC;
     if (fitted) {
-      WaterPoints points =
-          SaxtonRawls.of(soil.sand() / 100, soil.clay() / 100, soil.organic());
+      WaterPoints points = SaxtonRawls.of(soil.sand() / 100, soil.clay() / 100, soil.organic());
       Derived<Double> available =
           inputs(soil, "(field capacity − wilting point) × (1 − rock)", SaxtonRawls.SOURCE)
               .from("field capacity", points.fieldCapacity())

@@ -62,14 +62,13 @@ public final class SoilChecks {
                 finding(
                     test.get(),
                     Severity.NOTE,
-                    found + "below 200 ppm, but above 100 ppm, which holds where there are other"
+                    found
+                        + "below 200 ppm, but above 100 ppm, which holds where there are other"
                         + " sources of lead."));
         case ABOVE ->
             List.of(
                 finding(
-                    test.get(),
-                    Severity.WARNING,
-                    found + "above the screening level of 2024."));
+                    test.get(), Severity.WARNING, found + "above the screening level of 2024."));
         case ABOVE_FORMER_LEVEL ->
             List.of(
                 finding(
