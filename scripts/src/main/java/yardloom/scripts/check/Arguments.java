@@ -12,6 +12,7 @@ import org.codehaus.groovy.ast.expr.MapEntryExpression;
 import org.codehaus.groovy.ast.expr.MapExpression;
 import org.codehaus.groovy.ast.expr.MethodCallExpression;
 import org.codehaus.groovy.ast.expr.NamedArgumentListExpression;
+import org.codehaus.groovy.ast.expr.PropertyExpression;
 import org.codehaus.groovy.ast.expr.TupleExpression;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.ProblemCode;
@@ -77,10 +78,22 @@ final class Arguments {
     }
   }
 
-  /** Whether {@code call} is written without brackets. */
-  boolean isCommand(MethodCallExpression call) {
-    Expression name = call.getMethod();
-    return source.at(name.getLastLineNumber(), name.getLastColumnNumber()) != '(';
+  /** Whether the "property" stands apart, with no dot before it: a comma was forgotten. */
+  boolean isApart(PropertyExpression raw) {
+    return isApart(raw.getProperty());
+  }
+
+  /** The same of a call: {@code bed 'a' rect(…)} parses as {@code bed.a(…)}. */
+  boolean isApart(MethodCallExpression raw) {
+    return raw.getMethod().getLineNumber() > 0 && isApart(raw.getMethod());
+  }
+
+  SourceText source() {
+    return source;
+  }
+
+  private boolean isApart(Expression name) {
+    return source.before(name.getLineNumber(), name.getColumnNumber()) != '.';
   }
 
   /** Puts arguments into the order of a word's parameters. */

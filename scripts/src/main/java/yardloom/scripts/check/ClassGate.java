@@ -34,6 +34,8 @@ final class ClassGate {
           "groovy/lang/GroovyObject.getMetaClass",
           "groovy/lang/Closure.<init>",
           "groovy/lang/Closure.call",
+          // A closure inside a closure hands on the script's object, which has nothing but run().
+          "groovy/lang/Closure.getThisObject",
           "groovy/lang/Reference.<init>",
           "groovy/lang/Reference.get",
           "groovy/lang/Reference.set",
@@ -52,6 +54,7 @@ final class ClassGate {
           "java/lang/Iterable.iterator",
           "java/util/Iterator.hasNext",
           "java/util/Iterator.next",
+          "java/util/LinkedHashMap.<init>",
           "java/util/ArrayList.<init>",
           "java/util/ArrayList.add",
           "org/codehaus/groovy/runtime/typehandling/ShortTypeHandling.castToString");
@@ -72,7 +75,6 @@ final class ClassGate {
 
   private static final Set<String> LOOP_RECEIVERS =
       Set.of(
-          "java/lang/Object",
           "java/lang/Iterable",
           "java/util/Collection",
           "java/util/List",
@@ -227,6 +229,7 @@ final class ClassGate {
       if (opcode == Opcodes.NEW) {
         if (!own(type)
             && !type.equals("groovy/lang/Reference")
+            && !type.equals("java/util/LinkedHashMap")
             && !type.equals("java/util/ArrayList")) {
           faults.add("new " + type);
         }

@@ -12,7 +12,7 @@ final class CompilerWords {
       Pattern.compile("Cannot return value of type (.+) (?:for|on) .*?type (.+)");
   private static final Pattern NO_METHOD =
       Pattern.compile(
-          "Cannot find matching method (.+?)#(\\w+|h\\$\\w+)\\((.*)\\).*", Pattern.DOTALL);
+          "Cannot find matching method (.+?)#(\\w+)\\((.*)\\).*", Pattern.DOTALL);
 
   private CompilerWords() {}
 
@@ -29,26 +29,16 @@ final class CompilerWords {
     Matcher none = NO_METHOD.matcher(text);
     if (none.find()) {
       String name = none.group(2);
-      if (name.startsWith("h$")) {
-        return "the helper `" + name.substring(2) + "` does not take (" + all(none.group(3)) + ")";
-      }
       return "`" + name + "` cannot be used on " + a(none.group(1)) + " in this way";
+    }
+    if (text.startsWith("Possible loss of precision")) {
+      return "a whole number is needed here; got a decimal";
     }
     if (text.startsWith("Cannot call closure")) {
       return "the closure takes other values than these";
     }
     return "the types do not fit here: "
         + text.replaceAll("\\b(?:[a-z]+\\.)+(?=[A-Z])", "").replaceAll("\\s+", " ");
-  }
-
-  private static String all(String types) {
-    StringBuilder made = new StringBuilder();
-    // The first is the plan that helpers receive unseen.
-    String[] each = types.split(", ");
-    for (int i = 1; i < each.length; i++) {
-      made.append(i > 1 ? ", " : "").append(a(each[i]));
-    }
-    return made.toString();
   }
 
   private static String a(String type) {

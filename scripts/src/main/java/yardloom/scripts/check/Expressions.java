@@ -339,8 +339,14 @@ final class Expressions {
       }
       Rewriter.checkName(report, p, p.getName());
       ClassNode type =
-          p.isDynamicTyped() ? ClassHelper.dynamicType() : rewriter.type(p.getType(), p);
-      names.declare(p.getName());
+          p.isDynamicTyped()
+              ? mustBeTyped ? ClassHelper.make(Hole.class) : ClassHelper.dynamicType()
+              : rewriter.type(p.getType(), p);
+      names.declare(
+          p.getName(),
+          ClassHelper.isDynamicTyped(type) || type.equals(ClassHelper.make(Hole.class))
+              ? null
+              : TypeWords.classOf(type));
       made.add(Tree.at(p, new Parameter(type, p.getName())));
     }
     return made.toArray(new Parameter[0]);

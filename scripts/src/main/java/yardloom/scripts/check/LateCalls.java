@@ -1,6 +1,7 @@
 package yardloom.scripts.check;
 
 import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
 import java.lang.reflect.TypeVariable;
@@ -108,7 +109,7 @@ final class LateCalls {
       report.add(
           ProblemCode.UNKNOWN_WORD,
           call.call(),
-          "there is no unit `" + name + "`." + Nearest.hint(name, unitWords()) + unitsOf(name));
+          "there is no unit `" + name + "`." + unitHint(name));
       return null;
     }
     for (String candidate : List.of(name, getter, "is" + getter.substring(3))) {
@@ -132,11 +133,11 @@ final class LateCalls {
     return words;
   }
 
-  private String unitsOf(String name) {
+  private String unitHint(String name) {
     return switch (name) {
       case "in", "inches" -> " Inches are written 3.inch";
       case "feet", "foot" -> " Feet are written 3.ft";
-      default -> "";
+      default -> Nearest.hint(name, unitWords());
     };
   }
 
@@ -152,7 +153,8 @@ final class LateCalls {
     }
     List<Method> own = new ArrayList<>();
     for (Method method : host.values().getMethods()) {
-      if (method.getName().equals(call.name())
+      if (Modifier.isStatic(method.getModifiers())
+          && method.getName().equals(call.name())
           && method.getParameterCount() > 0
           && TypeWords.fits(receiver, method.getParameterTypes()[0])) {
         own.add(method);
@@ -219,9 +221,9 @@ final class LateCalls {
   private List<String> offers(Class<?> receiver) {
     TreeSet<String> names = new TreeSet<>(ScriptTypes.offers(receiver));
     for (Method method : host.values().getMethods()) {
-      if (method.getParameterCount() > 0
+      if (Modifier.isStatic(method.getModifiers())
+          && method.getParameterCount() > 0
           && method.getParameterTypes()[0].isAssignableFrom(receiver)
-          && method.getDeclaringClass() != Object.class
           && !method.getName().startsWith("math")) {
         String name = method.getName();
         names.add(
@@ -266,7 +268,7 @@ final class LateCalls {
     return Arrays.stream(type.getMethods())
         .filter(m -> m.getName().equals(name) && m.getParameterCount() == 1)
         .filter(m -> receiver.length == 0 || m.getParameterTypes()[0].isAssignableFrom(receiver[0]))
-        .filter(m -> m.getDeclaringClass() == type)
+        .filter(m -> Modifier.isStatic(m.getModifiers()))
         .findFirst();
   }
 

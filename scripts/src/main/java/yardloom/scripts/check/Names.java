@@ -2,8 +2,10 @@ package yardloom.scripts.check;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Iterator;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import yardloom.kernel.vocab.Scope;
@@ -14,7 +16,7 @@ final class Names {
   record Block(Class<? extends Scope> type, String variable) {}
 
   private static final class Frame {
-    final Set<String> variables = new HashSet<>();
+    final Map<String, Class<?>> variables = new HashMap<>();
 
     /** Set when the frame is a block of a word. */
     Block block;
@@ -24,6 +26,7 @@ final class Names {
   }
 
   private final Deque<Frame> frames = new ArrayDeque<>();
+  private final Set<String> ever = new HashSet<>();
   private int blocks;
 
   void open() {
@@ -52,12 +55,28 @@ final class Names {
   }
 
   void declare(String name) {
-    frames.peek().variables.add(name);
+    declare(name, null);
+  }
+
+  /** {@code type} is the declared type, null if there is none. */
+  void declare(String name, Class<?> type) {
+    frames.peek().variables.put(name, type);
+    ever.add(name);
+  }
+
+  /** The declared type of a visible variable, null if it has none. */
+  Class<?> typeOf(String name) {
+    for (Frame frame : frames) {
+      if (frame.variables.containsKey(name)) {
+        return frame.variables.get(name);
+      }
+    }
+    return null;
   }
 
   boolean knows(String name) {
     for (Frame frame : frames) {
-      if (frame.variables.contains(name)) {
+      if (frame.variables.containsKey(name)) {
         return true;
       }
       if (frame.closed) {
@@ -67,15 +86,15 @@ final class Names {
     return false;
   }
 
-  /** Whether a variable of that name exists outside the helper we are in. */
+  /** Whether we are in a helper, and the script has a variable of that name elsewhere. */
   boolean hiddenByHelper(String name) {
-    return !knows(name) && frames.stream().anyMatch(f -> f.variables.contains(name));
+    return !knows(name) && ever.contains(name) && frames.stream().anyMatch(f -> f.closed);
   }
 
   Set<String> visible() {
     Set<String> names = new TreeSet<>();
     for (Frame frame : frames) {
-      names.addAll(frame.variables);
+      names.addAll(frame.variables.keySet());
       if (frame.closed) {
         break;
       }

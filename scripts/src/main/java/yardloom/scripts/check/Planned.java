@@ -3,6 +3,7 @@ package yardloom.scripts.check;
 import java.lang.reflect.Method;
 import java.util.List;
 import org.codehaus.groovy.ast.ClassNode;
+import org.codehaus.groovy.ast.MethodNode;
 import org.codehaus.groovy.ast.expr.Expression;
 import org.codehaus.groovy.ast.expr.MethodCallExpression;
 import yardloom.kernel.vocab.Word;
@@ -28,6 +29,12 @@ sealed interface Planned {
 
   /** A cast around a variable, to what is known of it at this place. */
   record Variable() implements Planned {}
+
+  /** A cast around a value that a variable of a declared type takes. */
+  record Held(String name, Class<?> declared) implements Planned {}
+
+  /** A call of a helper of the script. */
+  record HelperCall(String name, MethodNode head) implements Planned {}
 
   /** {@code param}: the type follows the default. */
   record Param(Expression fallback) implements Planned {}

@@ -321,12 +321,13 @@ final class Rewriter {
     if (target.getClass() == VariableExpression.class) {
       String name = target.getText();
       if (names.knows(name)) {
+        Expression kept = held(raw, name, names.typeOf(name), value);
         return Tree.at(
             raw,
             new BinaryExpression(
                 Tree.at(target, new VariableExpression(name)),
                 Token.newSymbol(Types.ASSIGN, raw.getLineNumber(), raw.getColumnNumber()),
-                value));
+                kept));
       }
       report.add(
           Expressions.DOORS.contains(name) ? ProblemCode.FORBIDDEN : ProblemCode.UNKNOWN_WORD,
@@ -361,6 +362,21 @@ final class Rewriter {
     return expressions.hole(raw);
   }
 
+  /** A value as a variable of a declared type takes it. */
+  private static Expression held(
+      ASTNode where, String name, Class<?> declared, Expression value) {
+    if (declared == null || declared == Object.class) {
+      return value;
+    }
+    Expression given =
+        declared == Double.class
+            ? Tree.late(where, Planned.Late.OPERATOR, "decimal", List.of(value))
+            : value;
+    LateCast made = Tree.at(where, new LateCast(given));
+    made.putNodeMetaData(Planned.class, new Planned.Held(name, declared));
+    return made;
+  }
+
   private Expression declaration(DeclarationExpression raw) {
     if (raw.isMultipleAssignmentDeclaration() || !raw.getAnnotations().isEmpty()) {
       report.add(
@@ -391,10 +407,11 @@ final class Rewriter {
             : type(variable.getOriginType(), variable);
     Expression initial =
         value instanceof EmptyExpression ? EmptyExpression.INSTANCE : expressions.translate(value);
-    if (type.equals(ClassHelper.Double_TYPE) && !(initial instanceof EmptyExpression)) {
-      initial = Tree.late(value, Planned.Late.OPERATOR, "decimal", List.of(initial));
+    Class<?> declared = ClassHelper.isDynamicTyped(type) ? null : TypeWords.classOf(type);
+    if (!(initial instanceof EmptyExpression)) {
+      initial = held(value, name, declared, initial);
     }
-    names.declare(name);
+    names.declare(name, declared);
     return Tree.at(
         raw,
         new DeclarationExpression(

@@ -1,5 +1,7 @@
 package yardloom.scripts.check;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 
 /** The lines of a script, to look at the text near a place. */
@@ -14,16 +16,6 @@ final class SourceText {
     return line < 1 || line > lines.size() ? "" : lines.get(line - 1);
   }
 
-  int lines() {
-    return lines.size();
-  }
-
-  /** The character at a place counted from 1; a blank beyond the end of the line. */
-  char at(int line, int column) {
-    String text = line(line);
-    return column < 1 || column > text.length() ? ' ' : text.charAt(column - 1);
-  }
-
   /** The last character before a place that is not blank; a blank if there is none. */
   char before(int line, int column) {
     int c = column - 1;
@@ -36,5 +28,45 @@ final class SourceText {
       }
     }
     return ' ';
+  }
+
+  /**
+   * Line, column and sign of the innermost bracket that is opened and never closed, texts and
+   * comments left out; null if all are closed. A guess for messages: texts over several lines are
+   * not followed.
+   */
+  int[] openBracket() {
+    Deque<int[]> open = new ArrayDeque<>();
+    for (int l = 1; l <= lines.size(); l++) {
+      String bare = blanked(line(l));
+      for (int c = 1; c <= bare.length(); c++) {
+        char sign = bare.charAt(c - 1);
+        if ("([{".indexOf(sign) >= 0) {
+          open.push(new int[] {l, c, sign});
+        } else if (")]}".indexOf(sign) >= 0 && !open.isEmpty()) {
+          open.pop();
+        }
+      }
+    }
+    return open.peek();
+  }
+
+  /** The line with texts and comments replaced by blanks. */
+  private static String blanked(String line) {
+    StringBuilder made = new StringBuilder(line);
+    char quote = 0;
+    for (int i = 0; i < made.length(); i++) {
+      char c = made.charAt(i);
+      boolean comment = quote == 0 && line.startsWith("//", i);
+      if (comment) {
+        made.setLength(i);
+      } else if (quote == 0 && (c == '\'' || c == '"')) {
+        quote = c;
+      } else if (quote != 0) {
+        quote = c == quote ? 0 : quote;
+        made.setCharAt(i, ' ');
+      }
+    }
+    return made.toString();
   }
 }

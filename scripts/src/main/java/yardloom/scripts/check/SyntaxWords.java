@@ -3,12 +3,13 @@ package yardloom.scripts.check;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Unit;
 
 /** Says a parser's error in the words of the language, after a look at the text near it. */
 final class SyntaxWords {
   private static final Pattern CURLY = Pattern.compile("[\u2018\u2019\u201C\u201D]");
   private static final Pattern BARE_UNIT =
-      Pattern.compile("(?<![\\w.])(\\d+(?:\\.\\d+)?)\\s*([a-zA-Z]{1,5}\\d?)\\b");
+      Pattern.compile("(?<![\\w.])(\\d+(?:\\.\\d+)?)\\s*([a-zA-Z]{1,6}\\d?)\\b");
   private static final Pattern MISSING_COMMA =
       Pattern.compile("([\\w'\")\\]}])\\s+(\\w+)\\s*:(?!:)");
 
@@ -25,23 +26,17 @@ final class SyntaxWords {
           "a curly quote; write straight quotes, as in 'south bed'");
       return;
     }
-    Matcher unit = BARE_UNIT.matcher(text);
-    while (unit.find()) {
-      if (yardloom.kernel.unit.Unit.byWord(unit.group(2)).isPresent()
-          || unit.group(2).matches("feet|foot|inches|metres|meters|in")) {
-        String word =
-            unit.group(2).matches("feet|foot")
-                ? "ft"
-                : unit.group(2).matches("inches|in")
-                    ? "inch"
-                    : unit.group(2).matches("metres|meters") ? "m" : unit.group(2);
-        report.add(
-            ProblemCode.SYNTAX,
-            line,
-            unit.start() + 1,
-            "a unit follows its number after a dot: " + unit.group(1) + "." + word);
-        return;
-      }
+    if (bareUnit(line, source, report)) {
+      return;
+    }
+    Matcher twice = Pattern.compile("Duplicated named parameter '(.*)' found").matcher(groovy);
+    if (twice.find()) {
+      report.add(
+          ProblemCode.DUPLICATE,
+          line,
+          column,
+          "the option `" + twice.group(1) + "` is given twice");
+      return;
     }
     Matcher comma = MISSING_COMMA.matcher(text);
     if (groovy.contains("':'") && comma.find()) {
@@ -52,7 +47,39 @@ final class SyntaxWords {
           "a comma is missing before `" + comma.group(2) + ":`");
       return;
     }
+    int[] open = source.openBracket();
+    if (open != null) {
+      report.add(
+          ProblemCode.SYNTAX,
+          open[0],
+          open[1],
+          "the `" + (char) open[2] + "` that opens here is never closed");
+      return;
+    }
     report.add(ProblemCode.SYNTAX, line, column, reworded(groovy));
+  }
+
+  /** Reports a unit written against its number, if the line holds one. */
+  static boolean bareUnit(int line, SourceText source, Report report) {
+    Matcher unit = BARE_UNIT.matcher(source.line(line));
+    while (unit.find()) {
+      String word =
+          switch (unit.group(2)) {
+            case "feet", "foot" -> "ft";
+            case "inches", "in" -> "inch";
+            case "metres", "meters" -> "m";
+            default -> unit.group(2);
+          };
+      if (Unit.byWord(word).isPresent()) {
+        report.add(
+            ProblemCode.SYNTAX,
+            line,
+            unit.start() + 1,
+            "a unit follows its number after a dot: " + unit.group(1) + "." + word);
+        return true;
+      }
+    }
+    return false;
   }
 
   private static String reworded(String groovy) {

@@ -37,6 +37,9 @@ final class TypeWords {
     if (type.equals(ClassHelper.CLOSURE_TYPE)) {
       return groovy.lang.Closure.class;
     }
+    if (type.getName().equals(Hole.class.getName())) {
+      return Hole.class;
+    }
     for (Class<?> known : ScriptTypes.values()) {
       if (type.getName().equals(known.getName())) {
         return known;

@@ -13,6 +13,7 @@ import org.codehaus.groovy.ast.expr.Expression;
 import org.codehaus.groovy.ast.expr.ListExpression;
 import org.codehaus.groovy.ast.expr.MapExpression;
 import org.codehaus.groovy.ast.expr.MethodCallExpression;
+import org.codehaus.groovy.ast.stmt.ReturnStatement;
 import org.codehaus.groovy.control.SourceUnit;
 import org.codehaus.groovy.transform.sc.StaticCompilationVisitor;
 import org.codehaus.groovy.transform.stc.ExtensionMethodNode;
@@ -48,6 +49,9 @@ final class TypedPass extends StaticCompilationVisitor {
       Class<?> listed = late.classOf(cast.getExpression());
       cast.setType(ClassHelper.make(listed == Hole.class ? Object.class : listed));
       storeType(cast, listed == Object.class ? ClassHelper.OBJECT_TYPE : LateCalls.plain(known));
+    } else if (planned instanceof Planned.Held held) {
+      cast.getExpression().visit(this);
+      hold(cast, held);
     } else if (planned instanceof Planned.Param param) {
       cast.getExpression().visit(this);
       ClassNode type = late.paramType(param.fallback());
@@ -66,6 +70,45 @@ final class TypedPass extends StaticCompilationVisitor {
     } else {
       super.visitCastExpression(cast);
     }
+  }
+
+  private void hold(CastExpression cast, Planned.Held held) {
+    Class<?> given = late.classOf(cast.getExpression());
+    boolean unknown = given == Object.class;
+    if (unknown || !TypeWords.fits(given, held.declared())) {
+      report.add(
+          ProblemCode.WRONG_TYPE,
+          cast,
+          "`" + held.name() + "` holds " + TypeWords.needed(held.declared()) + "; got "
+              + (given == Double.class ? "a decimal number" : TypeWords.a(given)));
+      storeType(cast, HOLE);
+      return;
+    }
+    cast.setType(ClassHelper.make(held.declared()));
+    storeType(
+        cast,
+        given == Void.class
+            ? ClassHelper.make(held.declared())
+            : LateCalls.plain(getType(cast.getExpression())));
+  }
+
+  /** Groovy lets anything be returned as a text; here a text is a text. */
+  @Override
+  protected ClassNode checkReturnType(ReturnStatement statement) {
+    MethodNode method = typeCheckingContext.getEnclosingMethod();
+    boolean text =
+        method != null
+            && typeCheckingContext.getEnclosingClosure() == null
+            && method.getReturnType().equals(ClassHelper.STRING_TYPE);
+    Class<?> given = late.classOf(statement.getExpression());
+    if (text && !TypeWords.fits(given, String.class)) {
+      report.add(
+          ProblemCode.WRONG_TYPE,
+          statement.getExpression(),
+          "the helper returns a text; got " + TypeWords.a(given));
+      return null;
+    }
+    return super.checkReturnType(statement);
   }
 
   @Override
@@ -167,6 +210,12 @@ final class TypedPass extends StaticCompilationVisitor {
   /** Only library loops on lists, maps and numbers, helpers, and closures may be left over. */
   private void checkTarget(MethodCallExpression call, Object planned) {
     MethodNode target = call.getNodeMetaData(StaticTypesMarker.DIRECT_METHOD_CALL_TARGET);
+    if (planned instanceof Planned.HelperCall helper) {
+      if (target != helper.head()) {
+        wrongHelper(call, helper);
+      }
+      return;
+    }
     if (target == null) {
       if (!report.knows(call) && !report.knows(call.getMethod())) {
         noMethod(call, late.classOf(call.getObjectExpression()));
@@ -175,13 +224,27 @@ final class TypedPass extends StaticCompilationVisitor {
     }
     boolean fine =
         planned instanceof Planned.Library
-                && (target instanceof ExtensionMethodNode extension
-                        && ClassGate.isListedLoop(extension.getExtensionMethodNode())
-                    || target.getName().startsWith("h$"))
+                && target instanceof ExtensionMethodNode extension
+                && ClassGate.isListedLoop(extension.getExtensionMethodNode())
             || planned instanceof Planned.ClosureCall
                 && target.getDeclaringClass().equals(ClassHelper.CLOSURE_TYPE);
     if (!fine) {
       noMethod(call, late.classOf(call.getObjectExpression()));
+    }
+  }
+
+  private void wrongHelper(MethodCallExpression call, Planned.HelperCall helper) {
+    List<Expression> given = ((ArgumentListExpression) call.getArguments()).getExpressions();
+    for (int i = 1; i < given.size(); i++) {
+      Class<?> wanted = TypeWords.classOf(helper.head().getParameters()[i].getType());
+      Class<?> type = late.classOf(given.get(i));
+      if (wanted != Hole.class && !TypeWords.fits(type, wanted)) {
+        report.add(
+            ProblemCode.WRONG_TYPE,
+            given.get(i),
+            "`" + helper.name() + "`: " + helper.head().getParameters()[i].getName() + " needs "
+                + TypeWords.needed(wanted) + "; got " + TypeWords.a(type));
+      }
     }
   }
 
@@ -209,7 +272,11 @@ final class TypedPass extends StaticCompilationVisitor {
       super.addStaticTypeError(message, node);
       return;
     }
-    if (message.contains(Hole.class.getSimpleName())) {
+    if (message.contains(Hole.class.getSimpleName()) || message.contains("#h$")) {
+      // Already reported, or about to be, in our words.
+      return;
+    }
+    if (node.getNodeMetaData(Planned.class) instanceof Planned.HelperCall) {
       return;
     }
     ASTNode place = node;

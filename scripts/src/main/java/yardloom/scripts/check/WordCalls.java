@@ -124,13 +124,12 @@ final class WordCalls {
           ProblemCode.SYNTAX, raw, "a unit follows its number after a dot, as in 40.ft or 2.5.m");
       return rewriter.expressions().hole(raw);
     }
-    if (receiver instanceof ClosureExpression body && raw.getMethod().getLineNumber() < 1) {
+    if (receiver instanceof ClosureExpression && raw.getMethod().getLineNumber() < 1) {
       // Groovy's parser makes a called closure of a switch that is used as a value.
-      int before = report.problems().size();
-      rewriter.expressions().translate(body);
-      if (report.problems().size() == before) {
-        report.add(ProblemCode.FORBIDDEN, raw, "a closure called at once is not part of a plan");
-      }
+      report.add(
+          ProblemCode.FORBIDDEN,
+          raw,
+          "`switch`, or a closure called at once, is not part of the plan language");
       return rewriter.expressions().hole(raw);
     }
     String name = raw.getMethodAsString();
@@ -156,6 +155,13 @@ final class WordCalls {
 
   private Expression received(MethodCallExpression raw, String name, Arguments.Given given) {
     Expressions expressions = rewriter.expressions();
+    if (arguments.isApart(raw)) {
+      if (!SyntaxWords.bareUnit(raw.getLineNumber(), arguments.source(), report)) {
+        report.add(
+            ProblemCode.SYNTAX, raw.getMethod(), "a comma is missing near `" + name + "`");
+      }
+      return expressions.hole(raw);
+    }
     if (!given.named().isEmpty()) {
       report.add(ProblemCode.FORBIDDEN, raw, "`" + name + "` takes no named values");
     }
@@ -229,14 +235,22 @@ final class WordCalls {
               + name
               + "` takes "
               + wanted
-              + " values by position; got "
+              + (wanted == 1 ? " value" : " values")
+              + " by position; got "
               + (positional.size() + given.named().size()));
       return rewriter.expressions().hole(raw);
+    }
+    for (int i = 0; i < wanted; i++) {
+      if (head.getParameters()[i + 1].getType().equals(ClassHelper.Double_TYPE)) {
+        Expression number = positional.get(i);
+        positional.set(
+            i, Tree.late(number, Planned.Late.OPERATOR, "decimal", List.of(number)));
+      }
     }
     positional.add(0, planBlock(raw));
     MethodCallExpression made =
         Tree.call(raw, Tree.at(raw, new ClassExpression(program)), head.getName(), positional);
-    made.putNodeMetaData(Planned.class, new Planned.Library(head.getName()));
+    made.putNodeMetaData(Planned.class, new Planned.HelperCall(name, head));
     return made;
   }
 
@@ -322,8 +336,10 @@ final class WordCalls {
   boolean lacksComma(PropertyExpression raw) {
     if (raw.getObjectExpression() instanceof MethodCallExpression call
         && call.isImplicitThis()
-        && raw.getProperty().getLineNumber() == raw.getLineNumber()
-        && arguments.isCommand(call)) {
+        && arguments.isApart(raw)) {
+      if (SyntaxWords.bareUnit(raw.getLineNumber(), arguments.source(), report)) {
+        return true;
+      }
       report.add(
           ProblemCode.SYNTAX,
           raw.getProperty(),
@@ -393,7 +409,7 @@ final class WordCalls {
       report.add(
           ProblemCode.UNKNOWN_WORD,
           where,
-          "`" + name + "` is a word and needs what belongs to it, in brackets");
+          "`" + name + "` is a word; put what belongs to it in brackets, as in " + name + "(…)");
     } else if (names.hiddenByHelper(name)) {
       report.add(
           ProblemCode.UNKNOWN_WORD,

@@ -1,6 +1,7 @@
 package yardloom.scripts.dsl;
 
 import java.lang.reflect.InvocationTargetException;
+import java.util.ConcurrentModificationException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,6 +50,7 @@ final class Faults {
       return ProblemCode.LIMIT;
     } else if (cause instanceof IllegalArgumentException
         || cause instanceof ArithmeticException
+        || cause instanceof ConcurrentModificationException
         || cause instanceof IllegalStateException && !isOurs(cause)) {
       return ProblemCode.OUT_OF_RANGE;
     } else if (cause instanceof ClassCastException
@@ -87,6 +89,8 @@ final class Faults {
         || cause instanceof groovy.lang.MissingMethodException) {
       return "a value here has another type than is needed; declare the types of closure"
           + " parameters, as in { Length x -> … }";
+    } else if (cause instanceof ConcurrentModificationException) {
+      return "a list cannot be changed by the loop that goes through it";
     } else if (cause instanceof NullPointerException && inScript(cause)) {
       return "a value here is null; nothing can be done with it";
     }

@@ -4,6 +4,7 @@ import groovy.lang.Closure;
 import java.util.function.Consumer;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.vocab.Scope;
+import yardloom.kernel.words.Handle;
 
 /** Called by compiled scripts only: places of words, steps, blocks. */
 public final class Guard {
@@ -20,7 +21,11 @@ public final class Guard {
 
   /** The word that gave {@code result} has ended. */
   public static Object leave(Object result) {
-    Meter.present().leave();
+    Meter meter = Meter.present();
+    if (result instanceof Handle) {
+      meter.element();
+    }
+    meter.leave();
     return result;
   }
 

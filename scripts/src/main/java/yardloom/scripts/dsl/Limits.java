@@ -7,7 +7,8 @@ import java.time.Duration;
  *
  * @param steps loop rounds and calls of helpers and closures
  * @param allocatedBytes memory asked for, counting what is thrown away again
- * @param time from the start of reading to the end of running
+ * @param time processor time from the start of reading to the end of running; by the clock it may
+ *     take four times as long
  * @param depth how deep helpers and closures may call each other
  * @param elements elements a plan may hold
  * @param includeDepth how deep included files may include others

@@ -1,6 +1,7 @@
 package yardloom.scripts.dsl;
 
 import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Locale;
@@ -12,22 +13,36 @@ final class Meter {
   /** Memory and depth are looked at each so many steps. */
   private static final int OFTEN = 32;
 
+  /** What reading may take beyond the script's own limit: a cold parser needs much. */
+  private static final long READING_BYTES = 1L << 30;
+
+  /** A busy machine may take this many times longer by the clock. */
+  private static final int PATIENCE = 4;
+
   private static final ThreadLocal<Meter> PRESENT = new ThreadLocal<>();
 
   private final Limits limits;
-  private final long startBytes;
+  private volatile long startBytes;
   private final long threadId;
   private final long endNanos;
+  private final long startCpuNanos;
   private final Deque<SourceRef> words = new ArrayDeque<>();
   private volatile String stop;
   private long steps;
   private int items;
+  private int elements;
 
   Meter(Limits limits, Thread thread) {
     this.limits = limits;
     this.threadId = thread.getId();
-    this.startBytes = allocated(threadId);
-    this.endNanos = System.nanoTime() + limits.time().toNanos();
+    this.startBytes = allocated(threadId) + READING_BYTES;
+    this.endNanos = System.nanoTime() + PATIENCE * limits.time().toNanos();
+    this.startCpuNanos = cpuNanos(threadId);
+  }
+
+  /** Reading is done: from here on memory counts against the script's own limit. */
+  void startRunning() {
+    startBytes = allocated(threadId);
   }
 
   static Meter present() {
@@ -76,6 +91,14 @@ final class Meter {
     }
   }
 
+  /** A word has made an element. */
+  void element() {
+    if (++elements > limits.elements()) {
+      throw new LimitReached(
+          String.format(Locale.ROOT, "the plan has more than %,d elements", limits.elements()));
+    }
+  }
+
   private void check() {
     String why = overdrawn();
     if (why != null) {
@@ -89,13 +112,22 @@ final class Meter {
 
   /** Why the script has to end, or null. May be asked from another thread. */
   String overdrawn() {
-    if (System.nanoTime() > endNanos) {
+    boolean late = cpuNanos(threadId) - startCpuNanos > limits.time().toNanos();
+    if (late || System.nanoTime() > endNanos) {
       return "the script runs longer than " + limits.time().toMillis() / 1000.0 + " s";
     }
     if (allocated(threadId) - startBytes > limits.allocatedBytes()) {
       return "the script uses more than " + (limits.allocatedBytes() >> 20) + " MB of memory";
     }
     return null;
+  }
+
+  /** Processor time of the thread; 0 where the machine does not tell. */
+  private static long cpuNanos(long thread) {
+    ThreadMXBean bean = ManagementFactory.getThreadMXBean();
+    return bean.isThreadCpuTimeSupported() && bean.isThreadCpuTimeEnabled()
+        ? bean.getThreadCpuTime(thread)
+        : 0;
   }
 
   /** Bytes the thread has asked for so far; 0 where the machine does not tell. */

@@ -25,6 +25,14 @@ public final class Operators {
     return a instanceof Integer && b instanceof Integer;
   }
 
+  private static Number exact(long value) {
+    if (value != (int) value) {
+      throw new ArithmeticException(
+          "whole numbers go up to 2,147,483,647; got " + value + "; write a decimal, such as 3e9");
+    }
+    return (int) value;
+  }
+
   private static Double finite(double value) {
     if (!Double.isFinite(value)) {
       throw new ArithmeticException("the result is no finite number");
@@ -34,19 +42,19 @@ public final class Operators {
 
   public static Number plus(Number a, Number b) {
     return whole(a, b)
-        ? (Number) Math.addExact(a.intValue(), b.intValue())
+        ? exact((long) a.intValue() + b.intValue())
         : finite(a.doubleValue() + b.doubleValue());
   }
 
   public static Number minus(Number a, Number b) {
     return whole(a, b)
-        ? (Number) Math.subtractExact(a.intValue(), b.intValue())
+        ? exact((long) a.intValue() - b.intValue())
         : finite(a.doubleValue() - b.doubleValue());
   }
 
   public static Number multiply(Number a, Number b) {
     return whole(a, b)
-        ? (Number) Math.multiplyExact(a.intValue(), b.intValue())
+        ? exact((long) a.intValue() * b.intValue())
         : finite(a.doubleValue() * b.doubleValue());
   }
 
@@ -67,7 +75,7 @@ public final class Operators {
   }
 
   public static Number negative(Number a) {
-    return a instanceof Integer i ? (Number) Math.negateExact(i) : finite(-a.doubleValue());
+    return a instanceof Integer i ? exact(-(long) i) : finite(-a.doubleValue());
   }
 
   public static Double decimal(Number a) {

@@ -107,6 +107,7 @@ public final class PlanRunner {
     Draft draft = new Draft(info(script));
     ClassLoader loader = compiler.loader(compiling.classes());
     Run run = new Run(draft, key -> program(loader, key), overrides);
+    meter.startRunning();
     try {
       run.start("plan0", new SourceRef(script.toString(), 1, 1));
       return draft.freeze();

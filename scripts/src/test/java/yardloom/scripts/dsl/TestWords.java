@@ -18,7 +18,11 @@ import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.Handle;
 import yardloom.kernel.words.PlanScope;
 
-/** A small vocabulary, so that tests of the language need no plugin. Notes become parameters. */
+/**
+ * A small vocabulary, so that tests of the language need no plugin. Notes become parameters of the
+ * plan. {@code note} takes anything, which no real word does, so that attacks cannot fail merely
+ * because a text was needed.
+ */
 public final class TestWords {
   private TestWords() {}
 
@@ -27,9 +31,8 @@ public final class TestWords {
   }
 
   @Verb(help = "Writes a note.", example = "note 'hello'")
-  public static void note(PlanScope plan, @Arg(name = "text", help = "what to say") String text) {
-    int n = plan.draft().info().author().isEmpty() ? 0 : 1;
-    plan.draft().parameter("note " + plan.place().line() + "." + plan.place().column() + n, text);
+  public static void note(PlanScope plan, @Arg(name = "text", help = "what to say") Object text) {
+    plan.draft().parameter("note " + plan.place().line(), Operators.text(text));
   }
 
   @Verb(help = "Makes a rectangle.", example = "rect(0.m, 0.m, 2.m, 1.m)")
