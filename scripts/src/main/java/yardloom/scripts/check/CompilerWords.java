@@ -11,8 +11,7 @@ final class CompilerWords {
   private static final Pattern RETURN =
       Pattern.compile("Cannot return value of type (.+) (?:for|on) .*?type (.+)");
   private static final Pattern NO_METHOD =
-      Pattern.compile(
-          "Cannot find matching method (.+?)#(\\w+)\\((.*)\\).*", Pattern.DOTALL);
+      Pattern.compile("Cannot find matching method (.+?)#(\\w+)\\((.*)\\).*", Pattern.DOTALL);
 
   private CompilerWords() {}
 

@@ -363,8 +363,7 @@ final class Rewriter {
   }
 
   /** A value as a variable of a declared type takes it. */
-  private static Expression held(
-      ASTNode where, String name, Class<?> declared, Expression value) {
+  private static Expression held(ASTNode where, String name, Class<?> declared, Expression value) {
     if (declared == null || declared == Object.class) {
       return value;
     }

@@ -177,7 +177,9 @@ public final class ScriptTypes {
     Set<String> listed = METHODS.get(type);
     return listed != null
         && (listed.contains(name)
-            || listed.contains("get*") && name.startsWith("get") && !Expressions.DOORS.contains(name));
+            || listed.contains("get*")
+                && name.startsWith("get")
+                && !Expressions.DOORS.contains(name));
   }
 
   /** What scripts may call on {@code type}, as they write it, sorted. */

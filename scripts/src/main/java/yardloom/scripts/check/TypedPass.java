@@ -79,7 +79,11 @@ final class TypedPass extends StaticCompilationVisitor {
       report.add(
           ProblemCode.WRONG_TYPE,
           cast,
-          "`" + held.name() + "` holds " + TypeWords.needed(held.declared()) + "; got "
+          "`"
+              + held.name()
+              + "` holds "
+              + TypeWords.needed(held.declared())
+              + "; got "
               + (given == Double.class ? "a decimal number" : TypeWords.a(given)));
       storeType(cast, HOLE);
       return;
@@ -242,8 +246,14 @@ final class TypedPass extends StaticCompilationVisitor {
         report.add(
             ProblemCode.WRONG_TYPE,
             given.get(i),
-            "`" + helper.name() + "`: " + helper.head().getParameters()[i].getName() + " needs "
-                + TypeWords.needed(wanted) + "; got " + TypeWords.a(type));
+            "`"
+                + helper.name()
+                + "`: "
+                + helper.head().getParameters()[i].getName()
+                + " needs "
+                + TypeWords.needed(wanted)
+                + "; got "
+                + TypeWords.a(type));
       }
     }
   }

@@ -157,8 +157,7 @@ final class WordCalls {
     Expressions expressions = rewriter.expressions();
     if (arguments.isApart(raw)) {
       if (!SyntaxWords.bareUnit(raw.getLineNumber(), arguments.source(), report)) {
-        report.add(
-            ProblemCode.SYNTAX, raw.getMethod(), "a comma is missing near `" + name + "`");
+        report.add(ProblemCode.SYNTAX, raw.getMethod(), "a comma is missing near `" + name + "`");
       }
       return expressions.hole(raw);
     }
@@ -243,8 +242,7 @@ final class WordCalls {
     for (int i = 0; i < wanted; i++) {
       if (head.getParameters()[i + 1].getType().equals(ClassHelper.Double_TYPE)) {
         Expression number = positional.get(i);
-        positional.set(
-            i, Tree.late(number, Planned.Late.OPERATOR, "decimal", List.of(number)));
+        positional.set(i, Tree.late(number, Planned.Late.OPERATOR, "decimal", List.of(number)));
       }
     }
     positional.add(0, planBlock(raw));

@@ -17,8 +17,14 @@ import org.junit.jupiter.api.Test;
 class ScriptTypesTest {
   private static final Set<Class<?>> PLAIN =
       Set.of(
-          String.class, Boolean.class, Integer.class, Double.class, Number.class, boolean.class,
-          int.class, double.class);
+          String.class,
+          Boolean.class,
+          Integer.class,
+          Double.class,
+          Number.class,
+          boolean.class,
+          int.class,
+          double.class);
 
   private static boolean closed(Type type) {
     if (type instanceof ParameterizedType list) {

@@ -40,7 +40,8 @@ class MessagePicturesTest {
   }
 
   private static List<Path> files() throws Exception {
-    Path messages = Path.of(MessagePicturesTest.class.getResource("/yardloom/scripts/messages").toURI());
+    Path messages =
+        Path.of(MessagePicturesTest.class.getResource("/yardloom/scripts/messages").toURI());
     try (Stream<Path> files = Files.list(messages)) {
       return files.sorted().toList();
     }
@@ -55,8 +56,7 @@ class MessagePicturesTest {
         new PlanRunner(
             TestWords.lexicon(),
             OneLinerProbesTest.SMALL,
-            (scope, word) ->
-                word.equals("mulch") ? Optional.of("materials") : Optional.empty());
+            (scope, word) -> word.equals("mulch") ? Optional.of("materials") : Optional.empty());
     Map<String, String> overrides =
         file.getFileName().toString().contains("parameter") ? Map.of("width", "3") : Map.of();
     PlanException e = assertThrows(PlanException.class, () -> runner.run(plan, overrides));
@@ -65,7 +65,8 @@ class MessagePicturesTest {
             .map(p -> p.toString().replace(plan.toString(), "plan.groovy") + "\n")
             .collect(Collectors.joining());
     if (Boolean.getBoolean("updateGolden")) {
-      Path source = Path.of("src/test/resources/yardloom/scripts/messages", file.getFileName().toString());
+      Path source =
+          Path.of("src/test/resources/yardloom/scripts/messages", file.getFileName().toString());
       Files.writeString(source, script.stripTrailing() + CUT + got);
     } else {
       assertEquals(all.substring(cut + CUT.length()), got);

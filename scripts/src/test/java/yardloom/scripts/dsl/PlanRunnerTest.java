@@ -213,7 +213,8 @@ class PlanRunnerTest {
                       rect(0.m, 0.m,
                         0.m, 1.m), use: 'annual')
                     """));
-    assertEquals("3:3", e.problems().get(0).place().line() + ":" + e.problems().get(0).place().column());
+    assertEquals(
+        "3:3", e.problems().get(0).place().line() + ":" + e.problems().get(0).place().column());
   }
 
   @Test
