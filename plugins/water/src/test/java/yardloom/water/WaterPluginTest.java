@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.BillLine;
@@ -258,6 +259,11 @@ class WaterPluginTest extends PluginContract {
     assertEquals(2, zones.get(0).beds().size());
     assertTrue(zones.get(0).flow().value().gallonsPerMinute() <= 1);
     assertEquals(2, table(outcome, "zones").rows().size());
+    Optional<BillLine> valves =
+        outcome.results().all(YardFacts.BILL).stream()
+            .filter(b -> b.item().equals("zone valves"))
+            .findFirst();
+    assertEquals(2, valves.orElseThrow().order().value());
     assertTrue(zones.get(0).weekly().isPresent());
   }
 
@@ -303,7 +309,7 @@ class WaterPluginTest extends PluginContract {
     List<Cell> tube = parts.rows().get(0);
     assertEquals(68, ((Length) tube.get(1).value().orElseThrow()).feet(), 1e-6);
     assertEquals(72, ((Length) tube.get(2).value().orElseThrow()).feet(), 1e-6); // 71.4 up
-    assertEquals(7, parts.rows().size());
+    assertEquals(8, parts.rows().size());
   }
 
   @Test

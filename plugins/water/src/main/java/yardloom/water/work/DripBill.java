@@ -36,11 +36,11 @@ public final class DripBill {
           "backflow preventer",
           "filter",
           "pressure regulator, 20 to 30 psi (140 to 200 kPa)",
-          "valve with timer");
+          "timer");
 
   private DripBill() {}
 
-  static List<BillLine> of(Plan plan, List<DripRun> runs) {
+  static List<BillLine> of(Plan plan, List<DripRun> runs, int zones) {
     boolean us = plan.info().units() == UnitSystem.US;
     List<BillLine> lines = new ArrayList<>();
     if (runs.isEmpty()) {
@@ -62,6 +62,11 @@ public final class DripBill {
     lines.add(pieces("flush caps", why.gives(caps), "no spares included"));
     Derived<Integer> one = Derived.by("one at the tap that feeds the dripline", ASSEMBLY).gives(1);
     PARTS.forEach(part -> lines.add(pieces(part, one, "as local code asks")));
+    lines.add(
+        pieces(
+            "zone valves",
+            Derived.by("one for each zone", ASSEMBLY).from("zones", zones).gives(zones),
+            "no spares included"));
     return List.copyOf(lines);
   }
 

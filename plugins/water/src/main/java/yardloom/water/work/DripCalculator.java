@@ -1,9 +1,7 @@
 package yardloom.water.work;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -23,7 +21,7 @@ import yardloom.water.model.DripChoice;
 import yardloom.water.model.DripRun;
 import yardloom.water.model.WaterKeys;
 
-/** Lays dripline in the beds that ask for it and bills what it takes. */
+/** Lays dripline in the beds that ask for it. */
 public final class DripCalculator implements Calculator {
   private static final Source LAYOUT =
       Source.commonPractice("rows along the bed, the outer ones about half a row spacing inside");
@@ -38,23 +36,20 @@ public final class DripCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(WaterKeys.DRIP_RUNS, YardFacts.BILL);
+    return Set.of(WaterKeys.DRIP_RUNS);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    List<DripRun> runs = new ArrayList<>();
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       List<Entry<DripChoice>> lines = bed.attributes().all(WaterKeys.DRIP);
       if (!lines.isEmpty() && !bed.shape().isEmpty()) {
         DripRun run = lay(bed, lines.get(0));
         if (!run.rows().isEmpty()) {
           out.give(WaterKeys.DRIP_RUNS, run);
-          runs.add(run);
         }
       }
     }
-    DripBill.of(plan, runs).forEach(line -> out.give(YardFacts.BILL, line));
   }
 
   private static DripRun lay(Element.Bed bed, Entry<DripChoice> line) {

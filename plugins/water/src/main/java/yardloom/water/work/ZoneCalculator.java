@@ -22,7 +22,7 @@ import yardloom.water.model.DripRun;
 import yardloom.water.model.WaterKeys;
 import yardloom.water.model.Zone;
 
-/** Groups beds with dripline into zones that the supply can feed. */
+/** Groups beds with dripline into zones that the supply can feed, and bills what it all takes. */
 public final class ZoneCalculator implements Calculator {
   /** What half-inch line carries. */
   private static final Flow HALF_INCH_LINE = Flow.gallonsPerHour(200);
@@ -44,7 +44,7 @@ public final class ZoneCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(WaterKeys.ZONES);
+    return Set.of(WaterKeys.ZONES, YardFacts.BILL);
   }
 
   @Override
@@ -80,6 +80,8 @@ public final class ZoneCalculator implements Calculator {
               limit,
               Optional.ofNullable(peaks.get(group.get(0).name())).map(PeakWatering::weekly)));
     }
+    DripBill.of(plan, in.all(WaterKeys.DRIP_RUNS), number)
+        .forEach(line -> out.give(YardFacts.BILL, line));
   }
 
   private static Derived<Flow> limit(Plan plan) {
