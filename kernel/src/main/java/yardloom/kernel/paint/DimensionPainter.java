@@ -1,7 +1,9 @@
 package yardloom.kernel.paint;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -14,6 +16,7 @@ import yardloom.kernel.geom.Arc;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
@@ -29,6 +32,15 @@ final class DimensionPainter implements Painter {
   private static final double SHORTEST_M = 0.9;
   private static final double SHORTEST_WALL_M = 2;
   private static final int MOST_WALLS = 8;
+
+  /** What a dimension line may run across without harm. */
+  private static final Set<ElementKind> LINES_PASS =
+      EnumSet.of(
+          ElementKind.BUILDING,
+          ElementKind.ROOF,
+          ElementKind.FENCE,
+          ElementKind.PATH,
+          ElementKind.PAVING);
 
   @Override
   public Layer layer() {
@@ -49,7 +61,7 @@ final class DimensionPainter implements Painter {
     }
     List<Geometry> others =
         plan.elements().stream()
-            .filter(e -> !(e instanceof Element.Building) && !e.shape().isEmpty())
+            .filter(e -> !LINES_PASS.contains(e.id().kind()) && !e.shape().isEmpty())
             .map(e -> e.shape().jts())
             .toList();
     for (Element.Building building : plan.all(Element.Building.class)) {

@@ -1,10 +1,12 @@
 package yardloom.kernel.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
@@ -34,7 +36,7 @@ final class Drawing {
 
   /** A label or measure waiting for a place. */
   private record Waiting(
-      Xy anchor, List<String> lines, double heightMm, boolean bold, int rank, boolean fixed) {}
+      Xy anchor, List<String> lines, double heightMm, boolean bold, int rank, boolean fixed, boolean upright) {}
 
   /**
    * @param area nothing is drawn outside it
@@ -123,7 +125,10 @@ final class Drawing {
       return region(region);
     }
     if (mark instanceof Mark.Stroke stroke) {
-      List<Xy> points = track(stroke.line().jts(), true);
+      List<Xy> points = track(stroke.line().jts());
+      for (int i = 1; i < points.size(); i++) {
+        placer.avoid(points.get(i - 1), points.get(i));
+      }
       return List.of(new Ink.Path(List.of(new Ink.Track(points, false)), stroke.style()));
     }
     Mark.Symbol symbol = (Mark.Symbol) mark;
@@ -148,18 +153,17 @@ final class Drawing {
   }
 
   private List<Xy> ring(LineString ring, boolean outlined) {
-    List<Xy> points = track(ring, outlined);
+    List<Xy> points = track(ring);
+    for (int i = 1; i < points.size() && outlined; i++) {
+      placer.avoidOutline(points.get(i - 1), points.get(i));
+    }
     return points.subList(0, points.size() - 1);
   }
 
-  private List<Xy> track(LineString line, boolean outlined) {
+  private List<Xy> track(LineString line) {
     List<Xy> points = new ArrayList<>();
     for (Coordinate c : line.getCoordinates()) {
-      Xy p = view.toPaper(c);
-      if (outlined && !points.isEmpty()) {
-        placer.avoid(points.get(points.size() - 1), p);
-      }
-      points.add(p);
+      points.add(view.toPaper(c));
     }
     return points;
   }
@@ -178,7 +182,7 @@ final class Drawing {
       }
     }
     return Optional.of(
-        new Waiting(ink.middle(), List.of(ink.text()), DimensionInk.TEXT_MM, false, 0, false));
+        new Waiting(ink.middle(), List.of(ink.text()), DimensionInk.TEXT_MM, false, 0, false, false));
   }
 
   private Waiting waiting(Mark.Label label) {
@@ -190,7 +194,8 @@ final class Drawing {
         Math.max(Type.BODY, label.heightMm()),
         label.bold(),
         label.rank(),
-        label.anchor() == Mark.Anchor.CENTRE);
+        label.anchor() == Mark.Anchor.CENTRE,
+        false);
   }
 
   private void labels(List<Waiting> asked) {
@@ -199,7 +204,8 @@ final class Drawing {
     for (Waiting label : asked) {
       Waiting w = label.fixed() ? onFewestLines(label) : label;
       waiting.add(w);
-      requests.add(new LabelPlacer.Request(w.anchor(), width(w), height(w), w.rank(), w.fixed()));
+      requests.add(new LabelPlacer.Request(
+              w.anchor(), width(w), height(w), w.rank(), w.fixed(), w.upright()));
     }
     List<Optional<LabelPlacer.Spot>> spots = placer.place(requests);
     List<Ink> leaders = new ArrayList<>();
@@ -228,21 +234,24 @@ final class Drawing {
     return w.lines().size() * Type.pitch(w.heightMm());
   }
 
-  /** In a flat shape one long line is read better than two that run over its edges. */
+  /** In a flat shape one long line is read better than two over its edges; in a tall one, upright. */
   private Waiting onFewestLines(Waiting w) {
-    Waiting flat =
-        new Waiting(
-            w.anchor(),
-            List.of(String.join(", ", w.lines())),
-            w.heightMm(),
-            w.bold(),
-            w.rank(),
-            true);
-    return crossings(flat) < crossings(w) ? flat : w;
+    List<String> one = List.of(String.join(", ", w.lines()));
+    return Stream.of(
+            w, arranged(w, one, false), arranged(w, one, true), arranged(w, w.lines(), true))
+        .min(Comparator.comparingLong(this::outlinesUnder))
+        .orElseThrow();
   }
 
-  private int crossings(Waiting w) {
-    return placer.crossings(Box.around(w.anchor(), width(w), height(w)));
+  private static Waiting arranged(Waiting w, List<String> lines, boolean upright) {
+    return new Waiting(w.anchor(), lines, w.heightMm(), w.bold(), w.rank(), true, upright);
+  }
+
+  private long outlinesUnder(Waiting w) {
+    double along = width(w);
+    double across = height(w);
+    return placer.outlinesUnder(
+        Box.around(w.anchor(), w.upright() ? across : along, w.upright() ? along : across));
   }
 
   private static void set(Waiting w, LabelPlacer.Spot spot, List<Ink> leaders, List<Ink> texts) {
@@ -252,19 +261,23 @@ final class Drawing {
               leaders.add(Ink.Path.line(LEADER, w.anchor(), to));
               leaders.add(new Ink.Circle(w.anchor(), ANCHOR_DOT_MM, LEADER_DOT));
             });
-    double x = spot.box().centre().x();
+    Xy middle = spot.box().centre();
     for (int k = 0; k < w.lines().size(); k++) {
-      double y = spot.box().y() + k * Type.pitch(w.heightMm()) + Type.baseline(w.heightMm());
+      double down = k * Type.pitch(w.heightMm()) + Type.baseline(w.heightMm());
+      Xy at =
+          spot.upright()
+              ? new Xy(spot.box().x() + down, middle.y())
+              : new Xy(middle.x(), spot.box().y() + down);
       texts.add(
           new Ink.Text(
-              new Xy(x, y),
+              at,
               w.lines().get(k),
               w.heightMm(),
               w.bold(),
               Ink.Align.MIDDLE,
               Palette.INK,
               true,
-              0));
+              spot.upright() ? -90 : 0));
     }
   }
 }

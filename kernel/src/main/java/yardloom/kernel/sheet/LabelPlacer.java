@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 
@@ -34,7 +35,9 @@ final class LabelPlacer {
           new Xy(1, 1),
           new Xy(-1, 1));
 
-  private static final double[] RINGS_MM = {5, 8, 12, 17, 23, 30, 40, 52, 66};
+  private static final double[] RINGS_MM = {
+    4, 5, 6, 7, 8, 10, 12, 14, 17, 20, 23, 30, 40, 52, 66
+  };
   private static final int RING_DIRECTIONS = 16;
   private static final double GAP_MM = 1;
   private static final double CLEAR_MM = 0.4;
@@ -46,14 +49,23 @@ final class LabelPlacer {
   private static final double LEADER = 16;
   private static final double LEADER_PER_MM = 0.5;
   private static final double PER_LEADER_CROSSED = 10;
+  private static final double PER_OUTLINE_CROSSED = 3;
 
-  /** A label to place; {@code fixed} ones stand centred on their point if that is free. */
-  record Request(Xy anchor, double widthMm, double heightMm, int rank, boolean fixed) {}
+  /**
+   * A label to place.
+   *
+   * @param widthMm along its lines
+   * @param heightMm across its lines
+   * @param fixed whether it stands centred on its point if that is free
+   * @param upright whether its lines run up the sheet when it does
+   */
+  record Request(
+      Xy anchor, double widthMm, double heightMm, int rank, boolean fixed, boolean upright) {}
 
   /** Where a label stands; the leader is empty if it stands at its point. */
-  record Spot(Box box, Optional<Xy> leaderTo) {}
+  record Spot(Box box, Optional<Xy> leaderTo, boolean upright) {}
 
-  private record Segment(Xy from, Xy to) {}
+  private record Segment(Xy from, Xy to, boolean outline) {}
 
   private final Box area;
   private final List<Quad> taken = new ArrayList<>();
@@ -78,21 +90,31 @@ final class LabelPlacer {
 
   /** A line of the drawing that labels had better not cross. */
   void avoid(Xy from, Xy to) {
-    lines.add(new Segment(from, to));
+    lines.add(new Segment(from, to, false));
     index = null;
   }
 
+  /** An outline of a region, which labels had better not cross either. */
+  void avoidOutline(Xy from, Xy to) {
+    lines.add(new Segment(from, to, true));
+    index = null;
+  }
+
+  /** How many outlines of regions run under {@code box}. */
+  long outlinesUnder(Box box) {
+    return under(box).filter(Segment::outline).count();
+  }
+
   /** How many lines of the drawing run under {@code box}. */
-  int crossings(Box box) {
+  private long crossings(Box box) {
+    return under(box).count();
+  }
+
+  private Stream<Segment> under(Box box) {
     Envelope around = new Envelope(box.x(), box.right(), box.y(), box.bottom());
-    int crossings = 0;
-    for (Object found : index().query(around)) {
-      Segment s = (Segment) found;
-      if (box.isCrossedBy(s.from, s.to)) {
-        crossings++;
-      }
-    }
-    return crossings;
+    List<Segment> near = new ArrayList<>();
+    index().query(around, found -> near.add((Segment) found));
+    return near.stream().filter(s -> box.isCrossedBy(s.from, s.to));
   }
 
   private STRtree index() {
@@ -128,7 +150,7 @@ final class LabelPlacer {
 
   private void keep(Spot spot, Request request) {
     taken.add(Quad.of(spot.box().inset(-CLEAR_MM)));
-    spot.leaderTo().ifPresent(to -> leaders.add(new Segment(request.anchor(), to)));
+    spot.leaderTo().ifPresent(to -> leaders.add(new Segment(request.anchor(), to, false)));
   }
 
   private record Offer(Spot spot, double cost) {
@@ -141,9 +163,14 @@ final class LabelPlacer {
 
   private Optional<Spot> place(Request request, List<Xy> anchors) {
     if (request.fixed()) {
-      Box centred = around(request, request.anchor());
+      boolean upright = request.upright();
+      Box centred =
+          Box.around(
+              request.anchor(),
+              upright ? request.heightMm() : request.widthMm(),
+              upright ? request.widthMm() : request.heightMm());
       if (isFree(Quad.of(centred))) {
-        return Optional.of(new Spot(centred, Optional.empty()));
+        return Optional.of(new Spot(centred, Optional.empty(), upright));
       }
     }
     Offer near = atThePoint(request, anchors);
@@ -160,7 +187,7 @@ final class LabelPlacer {
           && isFree(Quad.of(box))
           && isNearest(box, request.anchor(), anchors)) {
         double cost = least + PER_CROSSING * crossings(box);
-        best = best.orCheaper(new Spot(box, Optional.empty()), cost);
+        best = best.orCheaper(new Spot(box, Optional.empty(), false), cost);
       }
     }
     return best;
@@ -183,16 +210,26 @@ final class LabelPlacer {
           double cost =
               least
                   + PER_CROSSING * crossings(box)
-                  + PER_LEADER_CROSSED * leadersCrossed(request.anchor(), to);
-          best = best.orCheaper(new Spot(box, Optional.of(to)), cost);
+                  + crossingCost(request.anchor(), to);
+          best = best.orCheaper(new Spot(box, Optional.of(to), false), cost);
         }
       }
     }
     return best;
   }
 
-  private long leadersCrossed(Xy from, Xy to) {
-    return leaders.stream().filter(l -> Quad.isCrossing(from, to, l.from, l.to)).count();
+  /** A leader that crosses others, or the outlines of things it does not belong to, misleads. */
+  private double crossingCost(Xy from, Xy to) {
+    long crossed = leaders.stream().filter(l -> Quad.isCrossing(from, to, l.from, l.to)).count();
+    List<Segment> near = new ArrayList<>();
+    index()
+        .query(
+            new Envelope(from.x(), to.x(), from.y(), to.y()), found -> near.add((Segment) found));
+    long outlines =
+        near.stream()
+            .filter(s -> s.outline && Quad.isCrossing(from, to, s.from, s.to))
+            .count();
+    return PER_LEADER_CROSSED * crossed + PER_OUTLINE_CROSSED * outlines;
   }
 
   /** The free place of the whole drawing that is nearest to the point. */
@@ -210,11 +247,12 @@ final class LabelPlacer {
         .filter(b -> isFree(Quad.of(b)))
         .filter(b -> leaderIsFree(request.anchor(), b.nearest(request.anchor())))
         .findFirst()
-        .map(b -> new Spot(b, Optional.of(b.nearest(request.anchor()))));
+        .map(b -> new Spot(b, Optional.of(b.nearest(request.anchor())), false));
   }
 
+  /** A text that already covers the point cannot be avoided; it is drawn over the leader. */
   private boolean leaderIsFree(Xy from, Xy to) {
-    return taken.stream().noneMatch(q -> q.crossedBy(from, to));
+    return taken.stream().noneMatch(q -> q.crossedBy(from, to) && q.distance(from) > 0);
   }
 
   private static Box around(Request r, Xy middle) {

@@ -19,8 +19,10 @@ import yardloom.kernel.table.TableFormat;
  * tables that repeat the first column.
  */
 final class TableBlock {
-  private static final double SIDE_PADDING_MM = 1.3;
+  private static final double SIDE_PADDING_MM = 1.6;
   private static final double ROW_PADDING_MM = 0.45;
+  private static final double READABLE_MM = 30;
+  private static final double HEADING_SHARE = 0.58;
   private static final int MOST_LINES_OF_A_ROW = 12;
   private static final int SHARED_UNIT_COLUMNS = 4;
   private static final Style RULE = Style.line("table-rule", Palette.INK, 0.25);
@@ -43,7 +45,7 @@ final class TableBlock {
     Optional<String> shared = sharedUnit(table, format);
     title = table.title() + shared.map(u -> ", " + u).orElse("");
     for (Column column : table.columns()) {
-      headings.add(shared.isPresent() ? column.title() : format.header(column));
+      headings.add(shared.isPresent() ? TableFormat.title(column) : format.header(column));
     }
     for (List<Cell> row : table.rows()) {
       List<String> cells = new ArrayList<>();
@@ -68,11 +70,9 @@ final class TableBlock {
   private void measure(int i) {
     boolean number = table.columns().get(i).measure().isNumber();
     double leastWidth = type.longestWord(headings.get(i), Type.BODY, true);
-    double naturalWidth = leastWidth;
-    // A long heading over short numbers wraps; over text it may run out.
-    if (!number) {
-      naturalWidth = type.width(headings.get(i), Type.BODY, true);
-    }
+    // A heading over numbers runs over two lines at best; over text it may run out.
+    double heading = type.width(headings.get(i), Type.BODY, true);
+    double naturalWidth = Math.max(leastWidth, number ? heading * HEADING_SHARE : heading);
     for (int r = 0; r < texts.size(); r++) {
       String text = texts.get(r).get(i);
       double width = type.width(text, Type.BODY, isTotal(r));
@@ -125,10 +125,10 @@ final class TableBlock {
   }
 
   private Block block(double maxWidthMm) {
-    // Text wraps down to its longest word, but a table reads badly below two thirds of its width.
+    // Text wraps down to its longest word, but a table of one-word lines reads badly.
     double comfortable = 0;
     for (int i = 0; i < least.length; i++) {
-      comfortable += Math.max(least[i], Math.min(natural[i], 30));
+      comfortable += Math.max(least[i], Math.min(natural[i], READABLE_MM));
     }
     return new Stack(
         "table-" + table.id(),

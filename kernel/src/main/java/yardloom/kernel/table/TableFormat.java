@@ -2,6 +2,7 @@ package yardloom.kernel.table;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import yardloom.kernel.unit.Quantity;
@@ -29,7 +30,14 @@ public record TableFormat(UnitSystem units, String currency) {
   /** The heading with its unit, such as {@code Area, sq ft}. */
   public String header(Column column) {
     String unit = unit(column);
-    return unit.isEmpty() ? column.title() : column.title() + ", " + unit;
+    return unit.isEmpty() ? title(column) : title(column) + ", " + unit;
+  }
+
+  /** The heading without its unit, beginning with a capital. */
+  public static String title(Column column) {
+    String title = column.title();
+    int end = title.isEmpty() ? 0 : title.offsetByCodePoints(0, 1);
+    return title.substring(0, end).toUpperCase(Locale.ROOT) + title.substring(end);
   }
 
   /** The unit that the column's numbers are shown in; empty if they have none. */

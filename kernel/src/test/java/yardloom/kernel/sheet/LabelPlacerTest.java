@@ -31,6 +31,7 @@ class LabelPlacerTest {
             Arbitraries.doubles().between(4, 40),
             Arbitraries.doubles().between(2.6, 8),
             Arbitraries.integers().between(0, 5),
+            Arbitraries.of(true, false),
             Arbitraries.of(true, false))
         .as(Request::new)
         .list()
@@ -80,14 +81,14 @@ class LabelPlacerTest {
 
   @Test
   void label_alone_standsAboveItsPoint() {
-    Spot spot = place(new LabelPlacer(PAGE), new Request(new Xy(100, 100), 20, 4, 1, false));
+    Spot spot = place(new LabelPlacer(PAGE), new Request(new Xy(100, 100), 20, 4, 1, false, false));
     assertTrue(spot.box().bottom() < 100);
     assertEquals(100, spot.box().centre().x(), 1e-9);
   }
 
   @Test
   void label_fixed_standsOnItsPoint() {
-    Spot spot = place(new LabelPlacer(PAGE), new Request(new Xy(100, 100), 20, 4, 1, true));
+    Spot spot = place(new LabelPlacer(PAGE), new Request(new Xy(100, 100), 20, 4, 1, true, false));
     assertEquals(new Xy(100, 100), spot.box().centre());
   }
 
@@ -95,7 +96,7 @@ class LabelPlacerTest {
   void label_lineAbove_goesBelow() {
     LabelPlacer placer = new LabelPlacer(PAGE);
     placer.avoid(new Xy(0, 97), new Xy(280, 97));
-    Spot spot = place(placer, new Request(new Xy(100, 100), 20, 4, 1, false));
+    Spot spot = place(placer, new Request(new Xy(100, 100), 20, 4, 1, false, false));
     assertTrue(spot.box().y() > 97);
   }
 
@@ -104,7 +105,7 @@ class LabelPlacerTest {
     LabelPlacer placer = new LabelPlacer(PAGE);
     placer.take(Quad.of(new Box(70, 90, 60, 8)));
     placer.take(Quad.of(new Box(70, 102, 60, 8)));
-    Spot spot = place(placer, new Request(new Xy(100, 100), 20, 6, 1, false));
+    Spot spot = place(placer, new Request(new Xy(100, 100), 20, 6, 1, false, false));
     assertTrue(spot.leaderTo().isPresent());
   }
 
@@ -113,7 +114,7 @@ class LabelPlacerTest {
     LabelPlacer placer = new LabelPlacer(PAGE);
     placer.take(Quad.of(PAGE));
     assertFalse(
-        placer.place(List.of(new Request(new Xy(9, 9), 20, 4, 1, true))).get(0).isPresent());
+        placer.place(List.of(new Request(new Xy(9, 9), 20, 4, 1, true, false))).get(0).isPresent());
   }
 
   private static Spot place(LabelPlacer placer, Request request) {
