@@ -10,12 +10,13 @@ import yardloom.kernel.draw.Style;
  * Draws symbols and legend swatches.
  *
  * <p>A plant stands as a circle about its stem; the edge tells leaf-shedding (scalloped) from
- * evergreen (toothed) also in black and white.
+ * evergreen (toothed, with spokes) also in black and white.
  */
 final class Symbols {
   private static final double FIXED_MM = 3;
   private static final double CENTRE_MARK_MM = 0.8;
   private static final int EDGE_POINTS = 6;
+  private static final int SPOKES = 8;
 
   private Symbols() {}
 
@@ -77,9 +78,17 @@ final class Symbols {
       }
     }
     double c = Math.min(CENTRE_MARK_MM, radius / 2);
+    List<Ink.Track> inner = new ArrayList<>();
+    inner.add(track(at, 0, -c, 0, c, 0));
+    inner.add(track(at, 0, 0, -c, 0, c));
+    for (int spoke = 0; spoke < SPOKES && !scallops; spoke++) {
+      double turns = (spoke + 0.5) / SPOKES;
+      inner.add(
+          new Ink.Track(
+              List.of(polar(at, radius * 0.5, turns), polar(at, radius * 0.8, turns)), false));
+    }
     return List.of(
-        new Ink.Path(List.of(new Ink.Track(points, true)), style),
-        new Ink.Path(List.of(track(at, 0, -c, 0, c, 0), track(at, 0, 0, -c, 0, c)), line));
+        new Ink.Path(List.of(new Ink.Track(points, true)), style), new Ink.Path(inner, line));
   }
 
   private static Xy polar(Xy centre, double radius, double turns) {
