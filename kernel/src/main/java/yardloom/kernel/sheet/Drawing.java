@@ -36,7 +36,13 @@ final class Drawing {
 
   /** A label or measure waiting for a place. */
   private record Waiting(
-      Xy anchor, List<String> lines, double heightMm, boolean bold, int rank, boolean fixed, boolean upright) {}
+      Xy anchor,
+      List<String> lines,
+      double heightMm,
+      boolean bold,
+      int rank,
+      boolean fixed,
+      boolean upright) {}
 
   /**
    * @param area nothing is drawn outside it
@@ -182,7 +188,8 @@ final class Drawing {
       }
     }
     return Optional.of(
-        new Waiting(ink.middle(), List.of(ink.text()), DimensionInk.TEXT_MM, false, 0, false, false));
+        new Waiting(
+            ink.middle(), List.of(ink.text()), DimensionInk.TEXT_MM, false, 0, false, false));
   }
 
   private Waiting waiting(Mark.Label label) {
@@ -204,7 +211,8 @@ final class Drawing {
     for (Waiting label : asked) {
       Waiting w = label.fixed() ? onFewestLines(label) : label;
       waiting.add(w);
-      requests.add(new LabelPlacer.Request(
+      requests.add(
+          new LabelPlacer.Request(
               w.anchor(), width(w), height(w), w.rank(), w.fixed(), w.upright()));
     }
     List<Optional<LabelPlacer.Spot>> spots = placer.place(requests);
@@ -234,7 +242,9 @@ final class Drawing {
     return w.lines().size() * Type.pitch(w.heightMm());
   }
 
-  /** In a flat shape one long line is read better than two over its edges; in a tall one, upright. */
+  /**
+   * In a flat shape one long line is read better than two over its edges; in a tall one, upright.
+   */
   private Waiting onFewestLines(Waiting w) {
     List<String> one = List.of(String.join(", ", w.lines()));
     return Stream.of(

@@ -35,9 +35,7 @@ final class LabelPlacer {
           new Xy(1, 1),
           new Xy(-1, 1));
 
-  private static final double[] RINGS_MM = {
-    4, 5, 6, 7, 8, 10, 12, 14, 17, 20, 23, 30, 40, 52, 66
-  };
+  private static final double[] RINGS_MM = {4, 5, 6, 7, 8, 10, 12, 14, 17, 20, 23, 30, 40, 52, 66};
   private static final int RING_DIRECTIONS = 16;
   private static final double GAP_MM = 1;
   private static final double CLEAR_MM = 0.4;
@@ -207,10 +205,7 @@ final class LabelPlacer {
         Xy to = box.nearest(request.anchor());
         double least = LEADER + LEADER_PER_MM * ring + 0.01 * d;
         if (least < best.cost() && isFree(Quad.of(box)) && leaderIsFree(request.anchor(), to)) {
-          double cost =
-              least
-                  + PER_CROSSING * crossings(box)
-                  + crossingCost(request.anchor(), to);
+          double cost = least + PER_CROSSING * crossings(box) + crossingCost(request.anchor(), to);
           best = best.orCheaper(new Spot(box, Optional.of(to), false), cost);
         }
       }
@@ -226,9 +221,7 @@ final class LabelPlacer {
         .query(
             new Envelope(from.x(), to.x(), from.y(), to.y()), found -> near.add((Segment) found));
     long outlines =
-        near.stream()
-            .filter(s -> s.outline && Quad.isCrossing(from, to, s.from, s.to))
-            .count();
+        near.stream().filter(s -> s.outline && Quad.isCrossing(from, to, s.from, s.to)).count();
     return PER_LEADER_CROSSED * crossed + PER_OUTLINE_CROSSED * outlines;
   }
 
