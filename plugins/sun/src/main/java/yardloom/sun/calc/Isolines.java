@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import org.locationtech.jts.algorithm.Area;
 import org.locationtech.jts.geom.Coordinate;
 import yardloom.facts.Field;
@@ -179,16 +180,21 @@ public final class Isolines {
     return new Coordinate(cornerXM + column * cellM, cornerYM + row * cellM);
   }
 
-  /** The vertex of a shape's outlines that lies furthest from {@code border}, for a label. */
-  public static Optional<Point> labelPlace(Shape shape, Shape border) {
+  /**
+   * The place on a shape's outlines that lies furthest inside {@code room}, for a label; none if it
+   * would lie within {@code leastM} of the room's border.
+   */
+  public static Optional<Point> labelPlace(Shape shape, Shape room, double leastM) {
+    Predicate<Point> inside = room.insideTest();
     Optional<Point> best = Optional.empty();
-    double far = 0;
+    double far = leastM;
     for (Coordinate c : shape.jts().getCoordinates()) {
+      Point at = Point.metres(c.x, c.y);
       double distance =
-          border.jts().getBoundary().distance(shape.jts().getFactory().createPoint(c));
-      if (distance > far) {
+          room.jts().getBoundary().distance(shape.jts().getFactory().createPoint(c));
+      if (distance > far && inside.test(at)) {
         far = distance;
-        best = Optional.of(Point.metres(c.x, c.y));
+        best = Optional.of(at);
       }
     }
     return best;

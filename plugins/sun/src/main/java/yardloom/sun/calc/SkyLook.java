@@ -20,13 +20,14 @@ public final class SkyLook {
    * A look from a place on the ground.
    *
    * @param northRad bearing of true north on the plan, as of the scene
+   * @param without whose own shade is left out, see {@link ShadeScene#shadeOf}
    */
-  public SkyLook(ShadeScene scene, double northRad, double x, double y) {
+  public SkyLook(ShadeScene scene, double northRad, double x, double y, int without) {
     this.scene = scene;
     this.northRad = northRad;
     columns = new HourColumns(scene.frame(), scene.ground(), COLUMNS, Double.POSITIVE_INFINITY);
     profile = new ColumnProfile(columns);
-    scene.mark(x, y, scene.ground().heightM(x, y), ShadeScene.NOBODY, profile);
+    scene.mark(x, y, scene.ground().heightM(x, y), without, profile);
   }
 
   /** Whether something solid or thin stands in a direction. */

@@ -29,6 +29,7 @@ final class HourBands {
     Hatch.CROSS, Hatch.DIAGONAL, Hatch.HORIZONTAL, Hatch.DOTS, Hatch.SPARSE_DOTS, Hatch.NONE
   };
   private static final double LABEL_MM = 2;
+  private static final double LABEL_ROOM_M = 0.6;
   private static final double LEAST_LABELLED_M2 = 4;
 
   private HourBands() {}
@@ -39,8 +40,12 @@ final class HourBands {
         .outlined(Palette.MUTED, 0.13);
   }
 
-  /** The bands of a field inside {@code within}, moved by an offset on the figure. */
-  static List<Mark> marks(Field field, Shape within, double rightM, double upM) {
+  /**
+   * The bands of a field inside {@code within}, moved by an offset on the figure.
+   *
+   * @param room where labels may stand
+   */
+  static List<Mark> marks(Field field, Shape within, Shape room, double rightM, double upM) {
     List<Mark> marks = new ArrayList<>();
     List<Mark> labels = new ArrayList<>();
     Isolines lines = new Isolines(field);
@@ -54,7 +59,7 @@ final class HourBands {
       }
       if (!next.isEmpty() && ground.area().squareMetres() > LEAST_LABELLED_M2) {
         String hours = (int) FROM[band + 1] + " h";
-        Isolines.labelPlace(next, within)
+        Isolines.labelPlace(next, room, LABEL_ROOM_M)
             .ifPresent(at -> labels.add(label(at, hours, rightM, upM)));
       }
       above = next;

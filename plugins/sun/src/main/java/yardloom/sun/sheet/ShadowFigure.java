@@ -16,56 +16,61 @@ import yardloom.sun.calc.DayLength;
 import yardloom.sun.calc.Ground;
 import yardloom.sun.calc.Shadows;
 
-/** Outlines of the shade three hours before, at and three hours after solar noon. */
+/**
+ * Outlines of the shade three hours before, at and three hours after solar noon, on the equinoxes
+ * and solstices. Where nothing can be drawn because the sun is down or too low, the tile says so.
+ */
 final class ShadowFigure {
   private static final double[] HOURS = {-3, 0, 3};
-  private static final String[] TIMES = {
-    "9 h solar time (3 h before noon)", "solar noon", "15 h solar time (3 h after noon)"
-  };
-  private static final Style[] STYLES = {
-    style("sun-shade-morning", Hatch.DIAGONAL, "3 1"),
-    style("sun-shade-noon", Hatch.VERTICAL, ""),
-    style("sun-shade-afternoon", Hatch.DIAGONAL_BACK, "0.8 0.8")
-  };
-  private static final String[] DAYS = {"21 March, 23 September", "21 June", "21 December"};
+  private static final String[] TIMES = {"3 h before noon", "solar noon", "3 h after noon"};
+  private static final String[] DAYS = {"Equinox", "21 June", "21 December"};
   private static final double[] DECLINATION_DEG = {0, 23.44, -23.44};
-  private static final double WIDTH_MM = 200;
+  private static final double WIDTH_MM = 170;
+  private static final Style SHADE =
+      Style.filled("sun-shade", "#b4bccb").hatched(Hatch.DIAGONAL).outlined(Palette.INK, 0.25);
 
-  private ShadowFigure() {}
+  private final Site site;
+  private final Ground ground;
+  private final List<Obstacle> obstacles;
+  private final YardOutline yard;
 
-  private static Style style(String name, Hatch hatch, String dash) {
-    return new Style(name, "", hatch, Palette.INK, 0.25, dash);
+  ShadowFigure(Plan plan, Site site, Ground ground, List<Obstacle> obstacles) {
+    this.site = site;
+    this.ground = ground;
+    this.obstacles = obstacles;
+    yard = new YardOutline(plan);
   }
 
-  static Panel.Figure of(Plan plan, Site site, Ground ground, List<Obstacle> obstacles) {
-    YardOutline yard = new YardOutline(plan);
+  Panel.Figure make() {
     List<Mark> marks = new ArrayList<>();
-    double latitude = site.latitude().radians();
     for (int day = 0; day < DAYS.length; day++) {
-      double right = yard.rightM(day, DAYS.length);
-      double declination = StrictMath.toRadians(DECLINATION_DEG[day]);
       for (int h = 0; h < HOURS.length; h++) {
-        double hourAngle = StrictMath.toRadians(15 * HOURS[h]);
-        Shape shade =
-            new Shadows(
-                    ground,
-                    DayLength.bearing(latitude, declination, hourAngle),
-                    DayLength.elevation(latitude, declination, hourAngle),
-                    site.north().radians())
-                .of(obstacles)
-                .and(yard.ground());
+        int tile = day * HOURS.length + h;
+        double right = yard.rightM(tile, HOURS.length);
+        double up = yard.upM(tile, HOURS.length);
+        Shadows shadows = at(DECLINATION_DEG[day], HOURS[h]);
+        Shape shade = shadows.of(obstacles).and(yard.ground());
         if (!shade.isEmpty()) {
           marks.add(
-              new Mark.Region(HourBands.moved(shade, right, 0), STYLES[h], "shade, " + TIMES[h]));
+              new Mark.Region(HourBands.moved(shade, right, up), SHADE, "shade, " + TIMES[h]));
         }
+        String caption = DAYS[day] + ", " + TIMES[h] + (shadows.isDay() ? "" : ": sun down");
+        marks.addAll(yard.marks(caption, right, up));
       }
-      marks.addAll(yard.marks(DAYS[day], right, 0));
     }
-    List<LegendEntry> legend = new ArrayList<>();
-    for (int h = 0; h < HOURS.length; h++) {
-      legend.add(LegendEntry.area("shade at " + TIMES[h], STYLES[h]));
-    }
-    return new Panel.Figure(
-        "Shade on equinox and solstices (crowns as if solid)", marks, legend, WIDTH_MM, 0);
+    List<LegendEntry> legend =
+        List.of(LegendEntry.area("shade at that time, crowns as if solid", SHADE));
+    return new Panel.Figure("Shade on equinox and solstices", marks, legend, WIDTH_MM, 0);
+  }
+
+  private Shadows at(double declinationDeg, double hour) {
+    double latitude = site.latitude().radians();
+    double declination = StrictMath.toRadians(declinationDeg);
+    double hourAngle = StrictMath.toRadians(15 * hour);
+    return new Shadows(
+        ground,
+        DayLength.bearing(latitude, declination, hourAngle),
+        DayLength.elevation(latitude, declination, hourAngle),
+        site.north().radians());
   }
 }

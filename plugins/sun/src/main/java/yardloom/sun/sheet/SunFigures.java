@@ -18,15 +18,14 @@ import yardloom.sun.model.SunSpots;
 final class SunFigures {
   private static final Style SPOT = Style.line("sun-best-spot", "#b3261e", 0.7);
   private static final double SEASON_MM = 120;
-  private static final double MONTHS_MM = 240;
-  private static final int COLUMNS = 4;
+  private static final double MONTHS_MM = 360;
   private static final double RANK_MM = 3.5;
 
   private SunFigures() {}
 
   static Panel.Figure season(Plan plan, SunField field, Optional<SunSpots> spots) {
     YardOutline yard = new YardOutline(plan);
-    List<Mark> marks = new ArrayList<>(HourBands.marks(field.season(), yard.ground(), 0, 0));
+    List<Mark> marks = new ArrayList<>(HourBands.marks(field.season(), yard.ground(), yard.room(), 0, 0));
     marks.addAll(yard.marks("Mean day of " + field.seasonText(), 0, 0));
     List<LegendEntry> legend = new ArrayList<>(HourBands.legend());
     for (SunSpots.Search search : spots.map(SunSpots::searches).orElse(List.of())) {
@@ -47,10 +46,11 @@ final class SunFigures {
   static Panel.Figure months(Plan plan, SunField field) {
     YardOutline yard = new YardOutline(plan);
     List<Mark> marks = new ArrayList<>();
+    int columns = yard.columns(12);
     for (int m = 0; m < 12; m++) {
-      double right = yard.rightM(m, COLUMNS);
-      double up = yard.upM(m, COLUMNS);
-      marks.addAll(HourBands.marks(field.months().get(m), yard.ground(), right, up));
+      double right = yard.rightM(m, columns);
+      double up = yard.upM(m, columns);
+      marks.addAll(HourBands.marks(field.months().get(m), yard.ground(), yard.room(), right, up));
       String name = Month.of(m + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
       marks.addAll(yard.marks(name, right, up));
     }

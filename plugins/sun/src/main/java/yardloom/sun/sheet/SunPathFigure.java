@@ -26,6 +26,9 @@ import yardloom.sun.calc.SkyLook;
 final class SunPathFigure {
   private static final double RIM_M = 10;
   private static final double STEP_DEG = 1.5;
+  /** Sectors overlap by a hair, so that no seam is left between them. */
+  private static final double LAP_DEG = 0.01;
+
   private static final double WIDTH_MM = 110;
   private static final Style RING = Style.line("sky-ring", Palette.RULE, 0.18);
   private static final Style RIM = Style.line("sky-rim", Palette.INK, 0.35);
@@ -125,10 +128,10 @@ final class SunPathFigure {
         sectors.add(
             Shape.polygon(
                 List.of(
-                    at(bearing, low),
-                    at(bearing, high),
-                    at(bearing + STEP_DEG, high),
-                    at(bearing + STEP_DEG, low))));
+                    at(bearing - LAP_DEG, low),
+                    at(bearing - LAP_DEG, high),
+                    at(bearing + STEP_DEG + LAP_DEG, high),
+                    at(bearing + STEP_DEG + LAP_DEG, low))));
       }
     }
     return Shape.union(sectors);

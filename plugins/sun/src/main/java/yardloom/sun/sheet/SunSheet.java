@@ -17,6 +17,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
 import yardloom.kernel.table.Table;
+import yardloom.sun.calc.ShadeScene;
 import yardloom.sun.calc.SkyLook;
 import yardloom.sun.model.BedSuns;
 import yardloom.sun.model.SunKeys;
@@ -52,9 +53,14 @@ public final class SunSheet implements SheetMaker {
     panels.add(
         SunPathFigure.of(
             site.latitude().radians(),
-            new SkyLook(yard.scene(), site.north().radians(), at.x().metres(), at.y().metres()),
+            new SkyLook(
+                yard.scene(),
+                site.north().radians(),
+                at.x().metres(),
+                at.y().metres(),
+                ownShade(plan, yard)),
             place(plan)));
-    panels.add(ShadowFigure.of(plan, site, yard.ground(), yard.standing()));
+    panels.add(new ShadowFigure(plan, site, yard.ground(), yard.standing()).make());
     panels.add(SunFigures.months(plan, field.get()));
     addTable(panels, new SunTable().make(plan, facts));
     addTable(panels, new SpotTable().make(plan, facts));
@@ -78,6 +84,16 @@ public final class SunSheet implements SheetMaker {
                     .findFirst()
                     .map(b -> b.shape().heart())
                     .orElseGet(() -> plan.lot().orElseThrow().shape().heart()));
+  }
+
+  /** A bed's own plants do not hide the sky over it. */
+  private static int ownShade(Plan plan, YardSun yard) {
+    boolean chosen = plan.attributes().get(SunKeys.SUN_POINT).isPresent();
+    return plan.all(Element.Bed.class).stream()
+        .findFirst()
+        .filter(b -> !chosen)
+        .map(b -> yard.scene().shadeOf(b.id()))
+        .orElse(ShadeScene.NOBODY);
   }
 
   private static String place(Plan plan) {

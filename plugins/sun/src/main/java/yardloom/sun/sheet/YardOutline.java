@@ -38,6 +38,19 @@ final class YardOutline {
     return ground;
   }
 
+  /** The lot without what is built on it. */
+  Shape room() {
+    List<Shape> built = new ArrayList<>();
+    plan.all(Element.Building.class).forEach(b -> built.add(b.shape()));
+    plan.all(Element.Structure.class).forEach(b -> built.add(b.shape()));
+    return ground.minus(Shape.union(built));
+  }
+
+  /** A number of tiles in a row that makes a figure of {@code tiles} wider than high. */
+  int columns(int tiles) {
+    return bounds().getHeight() > bounds().getWidth() ? tiles / 2 : tiles / 3;
+  }
+
   /** How far the {@code index}-th tile of a figure with some columns lies to the right. */
   double rightM(int index, int columns) {
     return index % columns * bounds().getWidth() * (1 + GAP);

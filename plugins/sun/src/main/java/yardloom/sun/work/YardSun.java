@@ -23,8 +23,8 @@ import yardloom.sun.model.SunSettings;
 
 /** A plan's scene, engine and grid, made once from its site, settings and obstacles. */
 public final class YardSun {
-  /** One column of hour angle every two minutes. */
-  static final int COLUMNS = 720;
+  /** One column of hour angle every four minutes. */
+  static final int COLUMNS = 360;
 
   /** Above this many cells the cells are made larger. */
   static final int MOST_CELLS = 60_000;
