@@ -190,8 +190,7 @@ public final class Isolines {
     double far = leastM;
     for (Coordinate c : shape.jts().getCoordinates()) {
       Point at = Point.metres(c.x, c.y);
-      double distance =
-          room.jts().getBoundary().distance(shape.jts().getFactory().createPoint(c));
+      double distance = room.jts().getBoundary().distance(shape.jts().getFactory().createPoint(c));
       if (distance > far && inside.test(at)) {
         far = distance;
         best = Optional.of(at);

@@ -25,7 +25,8 @@ final class SunFigures {
 
   static Panel.Figure season(Plan plan, SunField field, Optional<SunSpots> spots) {
     YardOutline yard = new YardOutline(plan);
-    List<Mark> marks = new ArrayList<>(HourBands.marks(field.season(), yard.ground(), yard.room(), 0, 0));
+    List<Mark> marks =
+        new ArrayList<>(HourBands.marks(field.season(), yard.ground(), yard.room(), 0, 0));
     marks.addAll(yard.marks("Mean day of " + field.seasonText(), 0, 0));
     List<LegendEntry> legend = new ArrayList<>(HourBands.legend());
     for (SunSpots.Search search : spots.map(SunSpots::searches).orElse(List.of())) {

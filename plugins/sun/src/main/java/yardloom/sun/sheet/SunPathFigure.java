@@ -26,6 +26,7 @@ import yardloom.sun.calc.SkyLook;
 final class SunPathFigure {
   private static final double RIM_M = 10;
   private static final double STEP_DEG = 1.5;
+
   /** Sectors overlap by a hair, so that no seam is left between them. */
   private static final double LAP_DEG = 0.01;
 
