@@ -81,6 +81,11 @@ final class Overlay {
     return roundBuffer(g, distanceM, Math.max(2, quadrant));
   }
 
+  /** The lines divided wherever they meet, without doubles. */
+  static Geometry noded(List<? extends Geometry> lines) {
+    return UnaryUnionNG.union(FACTORY.buildGeometry(lines), GRID);
+  }
+
   /** The pieces of {@code lines} that lie outside {@code area}. */
   static Geometry linesOutside(Geometry lines, Geometry area) {
     return OverlayNG.overlay(lines, area, OverlayNG.DIFFERENCE, GRID);

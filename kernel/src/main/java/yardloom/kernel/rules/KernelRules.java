@@ -10,6 +10,7 @@ public final class KernelRules {
   /** The checks, by id. */
   public static List<Check> checks() {
     return List.of(
+        new ShapeRule("kernel.access", AccessRules::access),
         new ShapeRule("kernel.bed-outside-lot", LotRules::bedOutsideLot),
         new ShapeRule("kernel.bed-overlap", BedRules::overlaps),
         new ShapeRule("kernel.bed-reach", BedRules::reach),
@@ -19,12 +20,14 @@ public final class KernelRules {
         new ShapeRule("kernel.keep-out", BedRules::keepOut),
         new ShapeRule("kernel.path-slope", GroundRules::pathSlope),
         new ShapeRule("kernel.path-width", PathRules::width),
+        new ShapeRule("kernel.restriction", RestrictionRules::restrictions),
         new ShapeRule("kernel.setback", LotRules::inSetback),
         new ShapeRule("kernel.setback-room", LotRules::setbackRoom),
         new ShapeRule("kernel.side-role", LotRules::sideRoles),
         new ShapeRule("kernel.strip-gain", BedRules::stripGains),
         new ShapeRule("kernel.swale", GroundRules::swales),
         new ShapeRule("kernel.ties", SurveyRules::ties),
+        new ShapeRule("kernel.tree-roots", RestrictionRules::treeRoots),
         new ShapeRule("kernel.utility-clearance", BedRules::utilities),
         new ShapeRule("kernel.way-outside-lot", LotRules::wayOutsideLot));
   }

@@ -9,6 +9,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.words.Restriction;
 
 /**
  * The ground of the lot, divided by what may be done on it and by what is there. Both divisions
@@ -31,7 +32,7 @@ public final class LotGround {
 
   /**
    * Why ground may not be built on, and last the ground that may: keep-outs by reason, the
-   * clearances of lines, then the setback of each side. What stands on the lot already is no reason
+   * clearances of lines, rules that bar buildings, then the setback of each side. What stands on the lot already is no reason
    * here.
    */
   public static List<Partition.Part> byReason(Plan plan, Lot lot) {
@@ -44,6 +45,11 @@ public final class LotGround {
       claims.add(
           new Partition.Claim(
               utility.id().name() + ": clearance of " + utility.carries(), utility.shape()));
+    }
+    for (var rule : plan.attributes().all(Restriction.KEY)) {
+      if (rule.value().bars().contains(Restriction.Subject.BUILDINGS)) {
+        claims.add(new Partition.Claim(rule.value().reason(), rule.value().ground()));
+      }
     }
     for (Setbacks.Taken taken : Setbacks.taken(lot.shape(), sides(lot))) {
       claims.add(new Partition.Claim("setback from " + taken.side().name(), taken.ground()));

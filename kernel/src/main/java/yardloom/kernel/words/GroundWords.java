@@ -67,4 +67,15 @@ public final class GroundWords {
     Making.add(in, id, c -> new Element.KeepOut(c, shape, reason));
     return new Handle(id, shape);
   }
+
+  @Verb(
+      help = "Where ways into the yard start; every bed is checked for a way from here.",
+      example = "gate('side gate', point(5.ft, 30.ft))")
+  public static Point gate(
+      PlanScope in,
+      @Arg(name = "name", help = "how tables call it") String name,
+      @Arg(name = "at", help = "where it is, on or beside a path or hard surface") Point at) {
+    in.draft().attributes().add(Gate.KEY, new Gate(Making.name("gate", name), at), in.place());
+    return at;
+  }
 }

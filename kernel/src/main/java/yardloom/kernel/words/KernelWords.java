@@ -18,6 +18,7 @@ public final class KernelWords {
               GrowingWords.class,
               BedWords.class,
               LevelWords.class,
+              RestrictionWords.class,
               GroundWords.class));
 
   private KernelWords() {}

@@ -148,23 +148,21 @@ public final class LotWords {
               help = "how far buildings and beds keep away from it",
               fallback = "0: nothing is asked")
           Length setback,
-      @Opt(name = "rule", help = "who asks for the setback", fallback = "none") String rule) {
+      @Opt(name = "rule", help = "who asks for the setback", fallback = "none") String rule,
+      @Opt(
+              name = "datum",
+              help = "the line that the code measures the setback from",
+              fallback = "lot line",
+              choices = RestrictionWords.Datum.class)
+          String datum,
+      @Opt(
+              name = "outside",
+              help = "how far that line runs outside of the lot",
+              fallback = "0; required unless the datum is the lot line")
+          Length outside) {
     Lot lot = in.draft().lot().orElseThrow();
-    Length distance =
-        Limits.zeroOrMore("a setback", Limits.or(setback, Length.ZERO), Limits.SETBACK);
-    List<String> names = lot.edges().stream().map(Lot.Edge::name).toList();
-    int at = names.indexOf(name);
-    if (at < 0) {
-      throw new PlanException(
-          ProblemCode.UNKNOWN_WORD,
-          in.place(),
-          "the lot has no side '"
-              + name
-              + "'; it has "
-              + String.join(", ", names)
-              + "."
-              + Nearest.hint(name, names));
-    }
+    Length distance = fromLotLine(in, Limits.or(setback, Length.ZERO), datum, outside);
+    int at = lot.edges().indexOf(edge(in, lot, name));
     if (lot.edges().get(at).role() != EdgeRole.UNSTATED) {
       throw new PlanException(
           ProblemCode.DUPLICATE, in.place(), "the side '" + name + "' is described twice");
@@ -180,5 +178,42 @@ public final class LotWords {
             Limits.or(rule, ""),
             edges.get(at).arc()));
     in.draft().relot(new Lot(lot.place(), lot.shape(), edges));
+  }
+
+  /** The setback as it counts from the lot line; a line outside takes its part of it. */
+  private static Length fromLotLine(LotScope in, Length setback, String datum, Length outside) {
+    Limits.zeroOrMore("a setback", setback, Limits.SETBACK);
+    RestrictionWords.Datum from =
+        Choices.parse(RestrictionWords.Datum.class, datum, RestrictionWords.Datum.LOT_LINE);
+    if ((from == RestrictionWords.Datum.LOT_LINE) == (outside != null)) {
+      throw new PlanException(
+          ProblemCode.CONTRADICTION,
+          in.place(),
+          "`outside:` says how far the "
+              + Choices.text(from)
+              + " runs outside of the lot; it goes with a curb or right of way and is needed there");
+    }
+    return outside == null
+        ? setback
+        : setback
+            .minus(Limits.zeroOrMore("the distance of the datum", outside, Limits.SETBACK))
+            .max(Length.ZERO);
+  }
+
+  static Lot.Edge edge(LotScope in, Lot lot, String name) {
+    List<String> names = lot.edges().stream().map(Lot.Edge::name).toList();
+    int at = names.indexOf(name);
+    if (at < 0) {
+      throw new PlanException(
+          ProblemCode.UNKNOWN_WORD,
+          in.place(),
+          "the lot has no side '"
+              + name
+              + "'; it has "
+              + String.join(", ", names)
+              + "."
+              + Nearest.hint(name, names));
+    }
+    return lot.edges().get(at);
   }
 }

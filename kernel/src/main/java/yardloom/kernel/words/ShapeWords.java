@@ -2,10 +2,15 @@ package yardloom.kernel.words;
 
 import java.util.List;
 import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.PathStrip;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Verb;
 
@@ -66,5 +71,60 @@ public final class ShapeWords {
   public static Line line(
       Scope in, @Arg(name = "points", help = "two or more points in order") List<Point> points) {
     return Line.through(points);
+  }
+
+  @Verb(
+      help = "A ring, such as a bed round a tree.",
+      example = "ring(point(20.ft, 40.ft), 2.ft, 5.ft)")
+  public static Shape ring(
+      Scope in,
+      @Arg(name = "centre", help = "its middle") Point centre,
+      @Arg(name = "inner", help = "radius of its hole") Length inner,
+      @Arg(name = "outer", help = "radius of its outside") Length outer) {
+    Limits.positive("the radius of a ring's hole", inner, Limits.REACH);
+    if (outer.compareTo(inner) <= 0) {
+      throw new PlanException(
+          ProblemCode.CONTRADICTION,
+          "the outer radius of a ring, "
+              + Limits.show(outer)
+              + ", must be more than its hole's, "
+              + Limits.show(inner));
+    }
+    return Shape.circle(centre, outer).minus(Shape.circle(centre, inner));
+  }
+
+  @Verb(
+      help = "A keyhole: a round bed with a path to a standing place in its middle.",
+      example = "keyhole(point(20.ft, 40.ft), 4.ft, facing: 180.deg)")
+  public static Shape keyhole(
+      Scope in,
+      @Arg(name = "centre", help = "its middle") Point centre,
+      @Arg(name = "radius", help = "half its width") Length radius,
+      @Opt(
+              name = "facing",
+              help = "bearing of its entrance, clockwise from the plan's up direction",
+              fallback = "180 degrees: down the plan")
+          Angle facing,
+      @Opt(name = "entrance", help = "width of its entrance", fallback = "18 in")
+          Length entrance,
+      @Opt(name = "middle", help = "radius of the standing place", fallback = "12 in")
+          Length middle) {
+    Length hub = Limits.or(middle, Length.inches(12));
+    Length way = Limits.or(entrance, Length.inches(18));
+    Limits.positive("the radius of the standing place", hub, Limits.REACH);
+    Limits.positive("the width of the entrance", way, Limits.REACH);
+    if (hub.compareTo(radius) >= 0 || way.div(2).compareTo(radius) >= 0) {
+      throw new PlanException(
+          ProblemCode.CONTRADICTION,
+          "the standing place and entrance leave nothing of a keyhole with a radius of "
+              + Limits.show(radius));
+    }
+    double turn = Limits.or(facing, Angle.degrees(180)).radians();
+    Point out =
+        centre.moved(
+            radius.times(1.5 * StrictMath.sin(turn)), radius.times(1.5 * StrictMath.cos(turn)));
+    return Shape.circle(centre, radius)
+        .minus(Shape.circle(centre, hub))
+        .minus(PathStrip.centred(Line.between(centre, out), way));
   }
 }

@@ -52,10 +52,10 @@ class KernelRulesTest {
   }
 
   private static void setbacks(LotScope s, double front, double rear, double west, double east) {
-    LotWords.side(s, "south", "front", ft(front), "zoning sheet");
-    LotWords.side(s, "north", "rear", ft(rear), null);
-    LotWords.side(s, "west", "side", ft(west), null);
-    LotWords.side(s, "east", "side", ft(east), null);
+    LotWords.side(s, "south", "front", ft(front), "zoning sheet", null, null);
+    LotWords.side(s, "north", "rear", ft(rear), null, null, null);
+    LotWords.side(s, "west", "side", ft(west), null, null, null);
+    LotWords.side(s, "east", "side", ft(east), null, null, null);
   }
 
   private void bed(String name, Shape shape) {
@@ -178,7 +178,7 @@ class KernelRulesTest {
 
   @Test
   void sideRole_unstatedSides_areNoted() {
-    lot(s -> LotWords.side(s, "south", "front", ft(5), null));
+    lot(s -> LotWords.side(s, "south", "front", ft(5), null, null, null));
     assertEquals(
         "nothing is said about the lot side(s) east, north, west",
         findings("kernel.side-role").get(0).text());

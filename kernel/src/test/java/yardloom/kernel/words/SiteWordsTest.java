@@ -129,7 +129,7 @@ class SiteWordsTest {
 
   @Test
   void side_roleAndSetback_areKept() {
-    Handle lot = lot(s -> LotWords.side(s, "south", "corner side", ft(25), "zoning sheet"));
+    Handle lot = lot(s -> LotWords.side(s, "south", "corner side", ft(25), "zoning sheet", null, null));
     Lot.Edge south =
         draft.lot().get().edges().stream().filter(e -> e.name().equals("south")).findAny().get();
     assertEquals(EdgeRole.CORNER_SIDE, south.role());
@@ -141,7 +141,7 @@ class SiteWordsTest {
   void side_misspelt_namesTheSidesAndTheNearest() {
     PlanException e =
         refused(
-            () -> lot(s -> LotWords.side(s, "suoth", "front", ft(5), null)),
+            () -> lot(s -> LotWords.side(s, "suoth", "front", ft(5), null, null, null)),
             ProblemCode.UNKNOWN_WORD);
     assertTrue(
         e.getMessage().contains("the lot has no side 'suoth'; it has south, east, north, west"),
@@ -155,8 +155,8 @@ class SiteWordsTest {
         () ->
             lot(
                 s -> {
-                  LotWords.side(s, "south", "front", ft(5), null);
-                  LotWords.side(s, "south", "front", ft(6), null);
+                  LotWords.side(s, "south", "front", ft(5), null, null, null);
+                  LotWords.side(s, "south", "front", ft(6), null, null, null);
                 }),
         ProblemCode.DUPLICATE);
   }

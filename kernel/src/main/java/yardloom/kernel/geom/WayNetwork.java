@@ -1,0 +1,204 @@
+package yardloom.kernel.geom;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.operation.distance.DistanceOp;
+import yardloom.kernel.unit.Length;
+
+/**
+ * Ways along the middle lines of paths and straight across hard surfaces.
+ *
+ * <p>Two ways are joined where their ground touches: their middle lines are linked by the shortest
+ * line between them. Lengths are therefore those of somebody who keeps to the middle of paths and
+ * crosses surfaces straight. Shortest ways by Dijkstra's method.
+ *
+ * <p>References: [1] E. W. Dijkstra, A note on two problems in connexion with graphs, Numerische
+ * Mathematik 1, 1959, pp. 269-271.
+ */
+public final class WayNetwork {
+  /** Ground this close counts as touching. */
+  private static final double TOUCH_M = 0.05;
+
+  private static final double ON_LINE_M = 1e-4;
+
+  /**
+   * One way.
+   *
+   * @param middle its middle line; empty for a surface that may be crossed anywhere
+   */
+  public record Way(Shape ground, Optional<Line> middle) {}
+
+  private record Hop(Coordinate to, double lengthM) {}
+
+  private final List<Way> ways;
+  private final Map<Coordinate, List<Hop>> graph = new HashMap<>();
+  private final Map<Coordinate, Double> fromStart = new HashMap<>();
+
+  /**
+   * The ways, and how far everything is from {@code start}.
+   *
+   * @param reach how far beside a way somebody may start
+   */
+  public WayNetwork(List<Way> ways, Point start, Length reach) {
+    this.ways = List.copyOf(ways);
+    List<Geometry> lines = new ArrayList<>();
+    ways.forEach(w -> w.middle().ifPresent(m -> lines.add(m.jts())));
+    Geometry origin = Overlay.FACTORY.createPoint(start.coordinate());
+    Map<Integer, List<Coordinate>> doors = new HashMap<>();
+    for (int i = 0; i < ways.size(); i++) {
+      if (ways.get(i).ground().distance(start).compareTo(reach) <= 0) {
+        join(origin, i, lines, doors);
+      }
+      for (int j = 0; j < i; j++) {
+        if (ways.get(i).ground().distance(ways.get(j).ground()).metres() <= TOUCH_M) {
+          join(i, j, lines, doors);
+        }
+      }
+    }
+    doors.values().forEach(d -> crossings(d, lines));
+    build(lines);
+    explore(start.coordinate());
+  }
+
+  private Geometry body(int i) {
+    Way way = ways.get(i);
+    return way.middle().isPresent() ? way.middle().get().jts() : way.ground().jts();
+  }
+
+  private void join(
+      Geometry origin, int i, List<Geometry> lines, Map<Integer, List<Coordinate>> doors) {
+    Coordinate[] near = DistanceOp.nearestPoints(origin, body(i));
+    link(near[0], near[1], lines);
+    door(i, near[1], doors);
+  }
+
+  private void join(int i, int j, List<Geometry> lines, Map<Integer, List<Coordinate>> doors) {
+    Coordinate[] near = DistanceOp.nearestPoints(body(i), body(j));
+    link(near[0], near[1], lines);
+    door(i, near[0], doors);
+    door(j, near[1], doors);
+  }
+
+  private void door(int i, Coordinate at, Map<Integer, List<Coordinate>> doors) {
+    if (ways.get(i).middle().isEmpty()) {
+      doors.computeIfAbsent(i, k -> new ArrayList<>()).add(at);
+    }
+  }
+
+  private static void crossings(List<Coordinate> doors, List<Geometry> lines) {
+    for (int i = 0; i < doors.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        link(doors.get(i), doors.get(j), lines);
+      }
+    }
+  }
+
+  private static void link(Coordinate a, Coordinate b, List<Geometry> lines) {
+    if (a.distance(b) > ON_LINE_M) {
+      lines.add(Overlay.FACTORY.createLineString(new Coordinate[] {a.copy(), b.copy()}));
+    }
+  }
+
+  private void build(List<Geometry> lines) {
+    if (lines.isEmpty()) {
+      return;
+    }
+    Geometry noded = Overlay.noded(lines);
+    for (int i = 0; i < noded.getNumGeometries(); i++) {
+      Coordinate[] c = ((LineString) noded.getGeometryN(i)).getCoordinates();
+      for (int k = 0; k + 1 < c.length; k++) {
+        double lengthM = c[k].distance(c[k + 1]);
+        graph.computeIfAbsent(c[k], x -> new ArrayList<>()).add(new Hop(c[k + 1], lengthM));
+        graph.computeIfAbsent(c[k + 1], x -> new ArrayList<>()).add(new Hop(c[k], lengthM));
+      }
+    }
+  }
+
+  private void explore(Coordinate start) {
+    PriorityQueue<Hop> open =
+        new PriorityQueue<>(
+            java.util.Comparator.comparingDouble(Hop::lengthM).thenComparing(Hop::to));
+    graph.keySet().stream()
+        .filter(c -> c.distance(start) <= ON_LINE_M)
+        .forEach(c -> open.add(new Hop(c, 0)));
+    start(start, open);
+    while (!open.isEmpty()) {
+      Hop next = open.poll();
+      if (fromStart.putIfAbsent(next.to(), next.lengthM()) == null) {
+        for (Hop hop : graph.get(next.to())) {
+          if (!fromStart.containsKey(hop.to())) {
+            open.add(new Hop(hop.to(), next.lengthM() + hop.lengthM()));
+          }
+        }
+      }
+    }
+  }
+
+  /** A start on the middle of a piece reaches both of its ends. */
+  private void start(Coordinate start, PriorityQueue<Hop> open) {
+    graph.forEach(
+        (from, hops) -> {
+          for (Hop hop : hops) {
+            double aside = from.distance(start) + start.distance(hop.to()) - hop.lengthM();
+            if (aside <= ON_LINE_M) {
+              open.add(new Hop(from, from.distance(start)));
+            }
+          }
+        });
+  }
+
+  /**
+   * How far it is to where one can work on {@code goal}: to the nearest place on a way whose ground
+   * comes within {@code reach} of it. Empty if there is no way.
+   */
+  public Optional<Length> to(Shape goal, Length reach) {
+    double best = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < ways.size(); i++) {
+      if (ways.get(i).ground().distance(goal).compareTo(reach) <= 0) {
+        for (Coordinate at : places(i, goal, reach)) {
+          best = Math.min(best, wayTo(at, ways.get(i)));
+        }
+      }
+    }
+    return Double.isFinite(best) ? Optional.of(Length.metres(best)) : Optional.empty();
+  }
+
+  /** Where one may stop on a way: nearest to the goal, and beside each corner within reach. */
+  private List<Coordinate> places(int i, Shape goal, Length reach) {
+    List<Coordinate> places = new ArrayList<>();
+    places.add(DistanceOp.nearestPoints(body(i), goal.jts())[0]);
+    for (Coordinate corner : goal.jts().getCoordinates()) {
+      if (ways.get(i).ground().distance(Point.of(corner)).compareTo(reach) <= 0) {
+        Geometry at = Overlay.FACTORY.createPoint(corner);
+        places.add(DistanceOp.nearestPoints(body(i), at)[0]);
+      }
+    }
+    return places;
+  }
+
+  private double wayTo(Coordinate at, Way way) {
+    double best = Double.POSITIVE_INFINITY;
+    for (Map.Entry<Coordinate, Double> known : fromStart.entrySet()) {
+      Coordinate from = known.getKey();
+      boolean across =
+          way.middle().isEmpty()
+              && way.ground().distance(Point.of(from)).metres() <= TOUCH_M;
+      if (across || from.distance(at) <= ON_LINE_M) {
+        best = Math.min(best, known.getValue() + from.distance(at));
+      }
+      for (Hop hop : graph.get(from)) {
+        if (from.distance(at) + at.distance(hop.to()) - hop.lengthM() <= ON_LINE_M) {
+          best = Math.min(best, known.getValue() + from.distance(at));
+        }
+      }
+    }
+    return best;
+  }
+}

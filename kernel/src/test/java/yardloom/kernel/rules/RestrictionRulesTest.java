@@ -1,0 +1,220 @@
+package yardloom.kernel.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
+import yardloom.kernel.fact.FactGraph;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Draft;
+import yardloom.kernel.plan.Lot;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.words.BedWords;
+import yardloom.kernel.words.BuiltWords;
+import yardloom.kernel.words.GroundWords;
+import yardloom.kernel.words.GrowingWords;
+import yardloom.kernel.words.LevelWords;
+import yardloom.kernel.words.LotWords;
+import yardloom.kernel.words.PlanScope;
+import yardloom.kernel.words.RestrictionWords;
+import yardloom.kernel.words.ShapeWords;
+
+class RestrictionRulesTest {
+  private final Draft draft = new Draft(new PlanInfo("t", "", "", "", "", "", UnitSystem.US, "$"));
+  private final PlanScope in = new PlanScope(draft, new SourceRef("t.groovy", 7, 3));
+
+  private static Length ft(double v) {
+    return Length.feet(v);
+  }
+
+  private static Point p(double xFt, double yFt) {
+    return new Point(ft(xFt), ft(yFt));
+  }
+
+  private static Shape box(double x, double y, double w, double d) {
+    return Shape.rectangle(p(x, y), ft(w), ft(d));
+  }
+
+  private List<Finding> findings(String rule) {
+    Plan plan = draft.freeze();
+    List<Finding> all = new ArrayList<>();
+    for (Check check : KernelRules.checks()) {
+      all.addAll(check.run(plan, FactGraph.of(List.of()).run(plan)));
+    }
+    return all.stream().filter(f -> f.rule().equals(rule)).toList();
+  }
+
+  private void cornerLot() {
+    LotWords.lot(
+        in,
+        List.of(p(0, 0), p(60, 0), p(60, 120), p(0, 120)),
+        s ->
+            RestrictionWords.sightTriangle(
+                s, "south", "east", ft(25), ft(25), null, null, Length.inches(30), ft(8), "code"));
+  }
+
+  @Test
+  void sightTriangle_tallFence_isAnErrorAndALowOneIsNot() {
+    cornerLot();
+    BuiltWords.fence(in, "tall", Line.between(p(40, 1), p(59, 1)), ft(6), null, null);
+    BuiltWords.fence(in, "low", Line.between(p(59, 2), p(59, 20)), ft(2.5), null, null);
+    List<Finding> found = findings("kernel.restriction");
+    assertEquals(List.of("tall"), found.stream().map(f -> f.element().get().name()).toList());
+    assertEquals(Severity.ERROR, found.get(0).severity());
+    assertTrue(found.get(0).text().contains("between 30 in and 8.00 ft"), found.get(0).text());
+  }
+
+  @Test
+  void sightTriangle_treesAndBeds_areJudgedByTheirHeights() {
+    cornerLot();
+    GrowingWords.tree(in, "high crown", p(55, 5), ft(8), ft(30), ft(9), null, null, null);
+    GrowingWords.tree(in, "low crown", p(50, 5), ft(6), ft(30), ft(4), null, null, null);
+    BedWords.bed(in, "flowers", box(52, 10, 4, 4), null, null);
+    List<Finding> found = findings("kernel.restriction");
+    assertEquals(
+        List.of("low crown", "flowers"),
+        found.stream().map(f -> f.element().get().name()).toList());
+    assertEquals(Severity.NOTE, found.get(1).severity());
+  }
+
+  @Test
+  void sightTriangle_curbWithoutDistance_isRefused() {
+    assertThrows(
+        PlanException.class,
+        () ->
+            LotWords.lot(
+                in,
+                List.of(p(0, 0), p(60, 0), p(60, 120), p(0, 120)),
+                s ->
+                    RestrictionWords.sightTriangle(
+                        s, "south", "east", ft(25), ft(25), "curb", null, ft(2), ft(8), null)));
+  }
+
+  @Test
+  void easement_allowingPlanting_barsBuildingsOnly() {
+    RestrictionWords.easement(in, "drain", box(0, 110, 60, 10), "the city", null);
+    BedWords.bed(in, "bed", box(0, 112, 4, 4), null, null);
+    BuiltWords.structure(in, "shed", box(10, 112, 8, 8), ft(8));
+    List<Finding> found = findings("kernel.restriction");
+    assertEquals(List.of("shed"), found.stream().map(f -> f.element().get().name()).toList());
+    assertTrue(found.get(0).source().cite().contains("the city"));
+  }
+
+  @Test
+  void clearance_ofAWell_keepsBedsAway() {
+    RestrictionWords.clearance(in, "well", box(0, 0, 2, 2), ft(10), "beds", null);
+    BedWords.bed(in, "near", box(8, 0, 4, 4), null, null);
+    BedWords.bed(in, "far", box(12.5, 0, 4, 4), null, null);
+    List<Finding> found = findings("kernel.restriction");
+    assertEquals(List.of("near"), found.stream().map(f -> f.element().get().name()).toList());
+    assertTrue(found.get(0).source().cite().contains("verify locally"));
+  }
+
+  @Test
+  void treeRoots_pavingWithinTwelveDiameters_isAWarning() {
+    GrowingWords.tree(in, "oak", p(0, 0), ft(20), ft(30), null, Length.inches(12), null, null);
+    BuiltWords.paving(in, "near", box(11, 0, 5, 5), null);
+    BuiltWords.paving(in, "far", box(12.5, -10, 5, 5), null);
+    List<Finding> found = findings("kernel.tree-roots");
+    assertEquals(List.of("near"), found.stream().map(f -> f.element().get().name()).toList());
+    assertTrue(found.get(0).text().contains("within 12.00 ft of the trunk"), found.get(0).text());
+  }
+
+  @Test
+  void side_setbackFromTheCurb_losesWhatLiesOutside() {
+    LotWords.lot(
+        in,
+        List.of(p(0, 0), p(60, 0), p(60, 120), p(0, 120)),
+        s -> LotWords.side(s, "south", "front", ft(30), null, "curb", ft(12)));
+    Lot.Edge south =
+        draft.lot().get().edges().stream().filter(e -> e.name().equals("south")).findAny().get();
+    assertEquals(18, south.setback().feet(), 1e-9);
+  }
+
+  @Test
+  void access_narrowPath_isOnFootOnly() {
+    GroundWords.gate(in, "gate", p(0, 0));
+    GrowingWords.path(in, "main", Line.between(p(0, 0), p(40, 0)), ft(3), "barrow", null);
+    GrowingWords.path(in, "narrow", Line.between(p(20, 0), p(20, 30)), ft(1.5), null, null);
+    BedWords.bed(in, "by main", box(5, 1.5, 4, 4), null, null);
+    BedWords.bed(in, "by narrow", box(21, 20, 4, 4), null, null);
+    BedWords.bed(in, "lost", box(50, 50, 4, 4), null, null);
+    List<Finding> found = findings("kernel.access");
+    assertEquals(
+        List.of("by narrow", "lost"), found.stream().map(f -> f.element().get().name()).toList());
+    assertTrue(found.get(0).text().endsWith("it can be reached on foot"));
+  }
+
+  @Test
+  void keyholeAndRing_haveTheDerivedAreas() {
+    Shape ring = ShapeWords.ring(in, p(0, 0), ft(2), ft(5));
+    assertEquals(Math.PI * 21, ring.area().squareFeet(), 0.2);
+    Shape keyhole = ShapeWords.keyhole(in, p(0, 0), ft(4), Angle.ZERO, ft(1.5), ft(1));
+    double way = 1.5 * (4 - 1);
+    assertEquals(Math.PI * (16 - 1) - way, keyhole.area().squareFeet(), 0.3);
+    assertTrue(!keyhole.contains(p(0, 3)), "the entrance faces up");
+    assertThrows(
+        PlanException.class,
+        () -> ShapeWords.keyhole(in, p(0, 0), ft(1), null, null, ft(1)));
+    assertThrows(PlanException.class, () -> ShapeWords.ring(in, p(0, 0), ft(5), ft(2)));
+  }
+
+  private void slopingEastAt(double ratio) {
+    LevelWords.levels(
+        in,
+        null,
+        s -> {
+          for (double x : new double[] {-50, 150}) {
+            for (double y : new double[] {-50, 150}) {
+              LevelWords.level(s, p(x, y), ft(100 - x * ratio));
+            }
+          }
+        });
+  }
+
+  /** On a plane slope water runs towards one side of every house: R401.3 fails there. */
+  @Test
+  void fallFromHouse_planeSlope_isAWarning() {
+    slopingEastAt(0.05);
+    BuiltWords.building(in, "house", box(10, 30, 30, 40), ft(10), null, null, null, null, null);
+    assertTrue(findings("kernel.fall-from-house").get(0).text().contains("falls -5.0 %"));
+  }
+
+  @Test
+  void pathSlope_accessiblePathAtSixPercent_needsARamp() {
+    slopingEastAt(0.06);
+    GrowingWords.path(in, "a", Line.between(p(0, 0), p(40, 0)), ft(4), "accessible", null);
+    assertTrue(
+        findings("kernel.path-slope").get(0).text().contains("must be built as a ramp"));
+  }
+
+  /** T-15: level along a contour; within 10 ft of a house it conflicts with T-02. */
+  @Test
+  void swale_onContourByTheHouse_isAWarningAndAcrossTheSlopeIsUneven() {
+    slopingEastAt(0.05);
+    BuiltWords.building(in, "house", box(10, 30, 30, 40), ft(10), null, null, null, null, null);
+    LevelWords.swale(
+        in, "level", Line.between(p(45, 30), p(45, 60)), ft(1), Length.inches(6), null);
+    LevelWords.swale(
+        in, "steep", Line.between(p(60, 30), p(90, 30)), ft(1), Length.inches(6), 1.5);
+    List<String> texts = findings("kernel.swale").stream().map(Finding::text).toList();
+    assertEquals(3, texts.size(), texts.toString());
+    assertTrue(texts.get(0).startsWith("comes within 10 ft of building \"house\""));
+    assertTrue(texts.get(1).startsWith("its sides of 1.5:1 are steeper"));
+    assertTrue(texts.get(2).startsWith("the ground along it differs by 1.50 ft"));
+  }
+}
