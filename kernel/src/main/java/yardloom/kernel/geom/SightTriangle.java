@@ -9,8 +9,8 @@ import yardloom.kernel.unit.Length;
  * The ground at a street corner over which drivers must see.
  *
  * <p>A triangle between the corner of the two datum lines and a point on each. The corner is where
- * the straight lines meet, also when the lot itself is cut off or rounded there; codes measure along
- * lot lines, rights of way or curbs, with equal or unequal legs, so all of it is given.
+ * the straight lines meet, also when the lot itself is cut off or rounded there; codes measure
+ * along lot lines, rights of way or curbs, with equal or unequal legs, so all of it is given.
  */
 public final class SightTriangle {
   private SightTriangle() {}
@@ -24,7 +24,8 @@ public final class SightTriangle {
    * @throws PlanException (BAD_SHAPE) if the sides are parallel, (OUT_OF_RANGE) if a leg is not
    *     positive
    */
-  public static Shape of(Line first, Line second, Length legFirst, Length legSecond, Length outside) {
+  public static Shape of(
+      Line first, Line second, Length legFirst, Length legSecond, Length outside) {
     if (legFirst.metres() <= 0 || legSecond.metres() <= 0) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
@@ -62,8 +63,7 @@ public final class SightTriangle {
 
   /** From the corner along a side, towards the end that is further away. */
   private static Point away(Point corner, Line side, double[] unit, Length leg) {
-    boolean forward =
-        corner.distance(side.end()).compareTo(corner.distance(side.start())) > 0;
+    boolean forward = corner.distance(side.end()).compareTo(corner.distance(side.start())) > 0;
     Length along = forward ? leg : leg.negative();
     return corner.moved(along.times(unit[0]), along.times(unit[1]));
   }

@@ -188,8 +188,7 @@ public final class WayNetwork {
     for (Map.Entry<Coordinate, Double> known : fromStart.entrySet()) {
       Coordinate from = known.getKey();
       boolean across =
-          way.middle().isEmpty()
-              && way.ground().distance(Point.of(from)).metres() <= TOUCH_M;
+          way.middle().isEmpty() && way.ground().distance(Point.of(from)).metres() <= TOUCH_M;
       if (across || from.distance(at) <= ON_LINE_M) {
         best = Math.min(best, known.getValue() + from.distance(at));
       }

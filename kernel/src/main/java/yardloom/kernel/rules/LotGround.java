@@ -32,8 +32,8 @@ public final class LotGround {
 
   /**
    * Why ground may not be built on, and last the ground that may: keep-outs by reason, the
-   * clearances of lines, rules that bar buildings, then the setback of each side. What stands on the lot already is no reason
-   * here.
+   * clearances of lines, rules that bar buildings, then the setback of each side. What stands on
+   * the lot already is no reason here.
    */
   public static List<Partition.Part> byReason(Plan plan, Lot lot) {
     List<Partition.Claim> claims = new ArrayList<>();

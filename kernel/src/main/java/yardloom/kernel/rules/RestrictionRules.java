@@ -90,8 +90,7 @@ final class RestrictionRules {
 
   private static boolean fills(Element element, Restriction.Band band) {
     if (element instanceof Element.Tree tree) {
-      return tree.crownBase().compareTo(band.to()) < 0
-          && tree.height().compareTo(band.from()) > 0;
+      return tree.crownBase().compareTo(band.to()) < 0 && tree.height().compareTo(band.from()) > 0;
     }
     Length height =
         element instanceof Element.Building b
@@ -116,7 +115,8 @@ final class RestrictionRules {
         Shape zone = Shape.circle(tree.at(), radius);
         for (Element element : LotGround.covering(plan)) {
           boolean digs =
-              element instanceof Element.Structure || element instanceof Element.Paving
+              element instanceof Element.Structure
+                  || element instanceof Element.Paving
                   || element instanceof Element.Bed;
           Shape both = digs ? element.shape().and(zone) : Shape.EMPTY;
           if (both.area().compareTo(TRIFLE) > 0) {

@@ -105,8 +105,7 @@ public final class ShapeWords {
               help = "bearing of its entrance, clockwise from the plan's up direction",
               fallback = "180 degrees: down the plan")
           Angle facing,
-      @Opt(name = "entrance", help = "width of its entrance", fallback = "18 in")
-          Length entrance,
+      @Opt(name = "entrance", help = "width of its entrance", fallback = "18 in") Length entrance,
       @Opt(name = "middle", help = "radius of the standing place", fallback = "12 in")
           Length middle) {
     Length hub = Limits.or(middle, Length.inches(12));

@@ -53,8 +53,7 @@ class SightTriangleTest {
   void of_sidesThatDoNotTouch_meetAtTheExtendedCorner() {
     Line first = Line.between(ft(-100, 0), ft(-20, 0));
     Line second = Line.between(ft(0, 20), ft(0, 100));
-    Shape triangle =
-        SightTriangle.of(first, second, Length.feet(25), Length.feet(25), Length.ZERO);
+    Shape triangle = SightTriangle.of(first, second, Length.feet(25), Length.feet(25), Length.ZERO);
     assertEquals(312.5, triangle.area().squareFeet(), 1e-6);
     assertTrue(triangle.distance(ft(0, 0)).feet() < 1e-6);
   }

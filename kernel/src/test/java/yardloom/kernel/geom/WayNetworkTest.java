@@ -66,8 +66,7 @@ class WayNetworkTest {
   @Test
   void to_pathThatDoesNotTouch_isNoWay() {
     WayNetwork net =
-        new WayNetwork(
-            List.of(path(p(0, 0), p(5, 0)), path(p(7, 0), p(12, 0))), p(0, 0), REACH);
+        new WayNetwork(List.of(path(p(0, 0), p(5, 0)), path(p(7, 0), p(12, 0))), p(0, 0), REACH);
     assertTrue(net.to(bed(10, 0.5), REACH).isEmpty());
   }
 

@@ -168,8 +168,7 @@ class RestrictionRulesTest {
     assertEquals(Math.PI * (16 - 1) - way, keyhole.area().squareFeet(), 0.3);
     assertTrue(!keyhole.contains(p(0, 3)), "the entrance faces up");
     assertThrows(
-        PlanException.class,
-        () -> ShapeWords.keyhole(in, p(0, 0), ft(1), null, null, ft(1)));
+        PlanException.class, () -> ShapeWords.keyhole(in, p(0, 0), ft(1), null, null, ft(1)));
     assertThrows(PlanException.class, () -> ShapeWords.ring(in, p(0, 0), ft(5), ft(2)));
   }
 
@@ -198,8 +197,7 @@ class RestrictionRulesTest {
   void pathSlope_accessiblePathAtSixPercent_needsARamp() {
     slopingEastAt(0.06);
     GrowingWords.path(in, "a", Line.between(p(0, 0), p(40, 0)), ft(4), "accessible", null);
-    assertTrue(
-        findings("kernel.path-slope").get(0).text().contains("must be built as a ramp"));
+    assertTrue(findings("kernel.path-slope").get(0).text().contains("must be built as a ramp"));
   }
 
   /** T-15: level along a contour; within 10 ft of a house it conflicts with T-02. */
@@ -209,8 +207,7 @@ class RestrictionRulesTest {
     BuiltWords.building(in, "house", box(10, 30, 30, 40), ft(10), null, null, null, null, null);
     LevelWords.swale(
         in, "level", Line.between(p(45, 30), p(45, 60)), ft(1), Length.inches(6), null);
-    LevelWords.swale(
-        in, "steep", Line.between(p(60, 30), p(90, 30)), ft(1), Length.inches(6), 1.5);
+    LevelWords.swale(in, "steep", Line.between(p(60, 30), p(90, 30)), ft(1), Length.inches(6), 1.5);
     List<String> texts = findings("kernel.swale").stream().map(Finding::text).toList();
     assertEquals(3, texts.size(), texts.toString());
     assertTrue(texts.get(0).startsWith("comes within 10 ft of building \"house\""));

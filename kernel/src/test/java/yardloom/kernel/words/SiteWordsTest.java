@@ -129,7 +129,8 @@ class SiteWordsTest {
 
   @Test
   void side_roleAndSetback_areKept() {
-    Handle lot = lot(s -> LotWords.side(s, "south", "corner side", ft(25), "zoning sheet", null, null));
+    Handle lot =
+        lot(s -> LotWords.side(s, "south", "corner side", ft(25), "zoning sheet", null, null));
     Lot.Edge south =
         draft.lot().get().edges().stream().filter(e -> e.name().equals("south")).findAny().get();
     assertEquals(EdgeRole.CORNER_SIDE, south.role());
