@@ -14,6 +14,8 @@ import yardloom.kernel.unit.Length;
  *
  * <p>A share is a part of the bed's length; on a rectangle also of its area. Plants without a share
  * divide evenly what the others leave. Shares below 1 in total leave the end of the bed free.
+ *
+ * <p>References: common practice, no source.
  */
 public final class BedShares {
   private static final double SLACK = 1e-9;

@@ -19,9 +19,11 @@ import yardloom.planting.work.Planting;
 
 /** What to plant, how many and where. */
 public final class PlantTable implements TableMaker {
+  private static final String ID = "planting";
+
   @Override
   public String id() {
-    return "planting";
+    return ID;
   }
 
   @Override
@@ -31,18 +33,7 @@ public final class PlantTable implements TableMaker {
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    Table.Builder table =
-        Table.titled("planting", "Planting")
-            .column(Column.text("bed", "Where"))
-            .column(Column.text("plant", "Plant"))
-            .column(Column.text("botanical", "Botanical name"))
-            .column(Column.of("count", "Count", Measure.COUNT))
-            .column(Column.of("spacing", "Spacing", Measure.DEPTH))
-            .column(Column.of("rows", "Rows", Measure.DEPTH))
-            .column(Column.of("spread", "Mature spread", Measure.LENGTH))
-            .column(Column.text("light", "Light"))
-            .column(Column.text("caution", "Caution"))
-            .column(Column.text("source", "Spacing source"));
+    Table.Builder table = columns();
     for (Planting p : Planting.of(plan)) {
       table.row(
           Cell.text(p.bed().id().name()),
@@ -76,6 +67,20 @@ public final class PlantTable implements TableMaker {
         .note("Counts are lattice places that keep half a spacing from every edge; no spares.")
         .note("Figures marked (m) are recalled and not verified; check them locally.")
         .build();
+  }
+
+  private static Table.Builder columns() {
+    return Table.titled(ID, "Planting")
+            .column(Column.text("bed", "Where"))
+            .column(Column.text("plant", "Plant"))
+            .column(Column.text("botanical", "Botanical name"))
+            .column(Column.of("count", "Count", Measure.COUNT))
+            .column(Column.of("spacing", "Spacing", Measure.DEPTH))
+            .column(Column.of("rows", "Rows", Measure.DEPTH))
+            .column(Column.of("spread", "Mature spread", Measure.LENGTH))
+            .column(Column.text("light", "Light"))
+            .column(Column.text("caution", "Caution"))
+            .column(Column.text("source", "Spacing source"));
   }
 
   private static Cell count(Planting p, Facts facts) {

@@ -74,21 +74,21 @@ public final class StandCalculator implements Calculator {
               p.plant().light().hours(),
               p.plant().lightSource()));
     }
-    for (Planting.Specimen s : Planting.specimens(plan)) {
-      out.give(
-          YardFacts.STANDS,
-          new Stand(
-              s.tree().id(),
-              s.place(),
-              s.plant().name(),
-              s.plant().botanical(),
-              List.of(s.tree().at()),
-              s.tree().shape().area(),
-              s.tree().crown(),
-              CropCurve.monthly(
-                  s.plant().kc(), s.plant().season(), season(plan, climate, s.plant())),
-              kcSource(s.plant())));
-    }
+    Planting.specimens(plan).forEach(s -> out.give(YardFacts.STANDS, stand(plan, climate, s)));
+  }
+
+  private static Stand stand(
+      Plan plan, Optional<ClimateNormals> climate, Planting.Specimen s) {
+    return new Stand(
+        s.tree().id(),
+        s.place(),
+        s.plant().name(),
+        s.plant().botanical(),
+        List.of(s.tree().at()),
+        s.tree().shape().area(),
+        s.tree().crown(),
+        CropCurve.monthly(s.plant().kc(), s.plant().season(), season(plan, climate, s.plant())),
+        kcSource(s.plant()));
   }
 
   /** Without a climate: April to October, in the south October to April (common practice). */

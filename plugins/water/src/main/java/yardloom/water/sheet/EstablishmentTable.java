@@ -22,6 +22,8 @@ import yardloom.water.calc.demand.TreeEstablishment;
 
 /** How newly planted trees are watered until they look after themselves. */
 public final class EstablishmentTable implements TableMaker {
+  private static final String ID = "establishment";
+
   /** A thicker trunk is taken to be a tree that stands already. */
   private static final Length YOUNG = Length.inches(4);
 
@@ -31,7 +33,7 @@ public final class EstablishmentTable implements TableMaker {
 
   @Override
   public String id() {
-    return "establishment";
+    return ID;
   }
 
   @Override
@@ -41,17 +43,7 @@ public final class EstablishmentTable implements TableMaker {
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    Table.Builder table =
-        Table.titled(id(), "Watering new trees")
-            .column(Column.text("tree", "Tree"))
-            .column(Column.text("plant", "Plant"))
-            .column(Column.of("trunk", "Trunk", Measure.DEPTH))
-            .column(Column.of("least", "Each watering, from", Measure.WATER))
-            .column(Column.of("most", "to", Measure.WATER))
-            .column(Column.text("weeks-1-2", "Weeks 1 to 2"))
-            .column(Column.text("weeks-3-12", "Weeks 3 to 12"))
-            .column(Column.text("later", "Later"))
-            .column(Column.of("years", "Years until established", Measure.RATIO));
+    Table.Builder table = columns();
     Map<ElementId, String> species = new TreeMap<>();
     facts.all(YardFacts.STANDS).forEach((Stand s) -> species.put(s.in(), s.plant()));
     boolean any = false;
@@ -85,6 +77,19 @@ public final class EstablishmentTable implements TableMaker {
               + " third of their container's volume each time.");
     }
     return table.build();
+  }
+
+  private static Table.Builder columns() {
+    return Table.titled(ID, "Watering new trees")
+            .column(Column.text("tree", "Tree"))
+            .column(Column.text("plant", "Plant"))
+            .column(Column.of("trunk", "Trunk", Measure.DEPTH))
+            .column(Column.of("least", "Each watering, from", Measure.WATER))
+            .column(Column.of("most", "to", Measure.WATER))
+            .column(Column.text("weeks-1-2", "Weeks 1 to 2"))
+            .column(Column.text("weeks-3-12", "Weeks 3 to 12"))
+            .column(Column.text("later", "Later"))
+            .column(Column.of("years", "Years until established", Measure.RATIO));
   }
 
   private static Derived.Builder why(String formula, Element.Tree tree) {

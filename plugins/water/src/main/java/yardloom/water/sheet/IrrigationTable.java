@@ -21,9 +21,11 @@ import yardloom.water.work.PeakWatering;
 
 /** The dripline of each bed and how long it runs when plants are thirstiest. */
 public final class IrrigationTable implements TableMaker {
+  private static final String ID = "irrigation";
+
   @Override
   public String id() {
-    return "irrigation";
+    return ID;
   }
 
   @Override
@@ -33,19 +35,7 @@ public final class IrrigationTable implements TableMaker {
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    Table.Builder table =
-        Table.titled(id(), "Drip irrigation by bed")
-            .column(Column.text("bed", "Bed"))
-            .column(Column.of("area", "Area", Measure.AREA))
-            .column(Column.of("rows", "Rows", Measure.COUNT))
-            .column(Column.of("length", "Dripline", Measure.LENGTH))
-            .column(Column.of("outlets", "Outlets", Measure.COUNT))
-            .column(Column.of("outlet-flow", "Flow of one", Measure.SMALL_FLOW))
-            .column(Column.of("flow", "Flow", Measure.FLOW))
-            .column(Column.of("rate", "Depth in one hour", Measure.RAIN))
-            .column(Column.of("variation", "Flow varies by", Measure.PERCENT))
-            .column(Column.text("peak-month", "Peak month"))
-            .column(Column.of("peak-hours", "Run time a week at peak", Measure.HOURS));
+    Table.Builder table = columns();
     List<DripRun> runs = facts.all(WaterKeys.DRIP_RUNS);
     Length length = Length.ZERO;
     Flow flow = Flow.ZERO;
@@ -90,5 +80,20 @@ public final class IrrigationTable implements TableMaker {
               + " drip; split it over several days, and watch the soil.");
     }
     return table.build();
+  }
+
+  private static Table.Builder columns() {
+    return Table.titled(ID, "Drip irrigation by bed")
+            .column(Column.text("bed", "Bed"))
+            .column(Column.of("area", "Area", Measure.AREA))
+            .column(Column.of("rows", "Rows", Measure.COUNT))
+            .column(Column.of("length", "Dripline", Measure.LENGTH))
+            .column(Column.of("outlets", "Outlets", Measure.COUNT))
+            .column(Column.of("outlet-flow", "Flow of one", Measure.SMALL_FLOW))
+            .column(Column.of("flow", "Flow", Measure.FLOW))
+            .column(Column.of("rate", "Depth in one hour", Measure.RAIN))
+            .column(Column.of("variation", "Flow varies by", Measure.PERCENT))
+            .column(Column.text("peak-month", "Peak month"))
+            .column(Column.of("peak-hours", "Run time a week at peak", Measure.HOURS));
   }
 }

@@ -27,11 +27,13 @@ import yardloom.water.model.WaterKeys;
 
 /** What the plants need and the rain and roofs give, month by month. */
 public final class MonthTable implements TableMaker {
+  private static final String ID = "water-by-month";
+
   private static final Source SUM = Source.commonPractice("sum");
 
   @Override
   public String id() {
-    return "water-by-month";
+    return ID;
   }
 
   @Override
@@ -42,14 +44,7 @@ public final class MonthTable implements TableMaker {
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    Table.Builder table =
-        Table.titled(id(), "Water by month")
-            .column(Column.text("month", "Month"))
-            .column(Column.of("reference-et", "Reference ET", Measure.RAIN))
-            .column(Column.of("rain", "Rain", Measure.RAIN))
-            .column(Column.of("effective-rain", "Effective rain", Measure.RAIN))
-            .column(Column.of("need", "Irrigation need", Measure.WATER))
-            .column(Column.of("roof-yield", "Roof yield", Measure.WATER));
+    Table.Builder table = columns();
     Optional<ClimateNormals> climate = facts.find(YardFacts.CLIMATE);
     if (climate.isEmpty()) {
       return table.build();
@@ -88,6 +83,16 @@ public final class MonthTable implements TableMaker {
         Cell.of(volumes[1]));
     notes(table, climate.get(), weather.isPresent());
     return table.build();
+  }
+
+  private static Table.Builder columns() {
+    return Table.titled(ID, "Water by month")
+            .column(Column.text("month", "Month"))
+            .column(Column.of("reference-et", "Reference ET", Measure.RAIN))
+            .column(Column.of("rain", "Rain", Measure.RAIN))
+            .column(Column.of("effective-rain", "Effective rain", Measure.RAIN))
+            .column(Column.of("need", "Irrigation need", Measure.WATER))
+            .column(Column.of("roof-yield", "Roof yield", Measure.WATER));
   }
 
   private static <T> Derived<Volume> sum(

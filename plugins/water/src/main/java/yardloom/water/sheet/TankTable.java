@@ -25,6 +25,8 @@ import yardloom.water.calc.rain.TankYear;
 
 /** What tanks of several sizes would make of the roof water. */
 public final class TankTable implements TableMaker {
+  private static final String ID = "tank-sizes";
+
   private static final double[] US_GALLONS = {55, 110, 250, 500, 1000, 1500, 2500, 5000};
   private static final double[] METRIC_LITRES = {200, 400, 1000, 2000, 4000, 6000, 10_000, 20_000};
 
@@ -40,7 +42,7 @@ public final class TankTable implements TableMaker {
 
   @Override
   public String id() {
-    return "tank-sizes";
+    return ID;
   }
 
   @Override
@@ -50,14 +52,7 @@ public final class TankTable implements TableMaker {
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    Table.Builder table =
-        Table.titled(id(), "Tank sizes for roof water")
-            .column(Column.of("size", "Tank", Measure.WATER))
-            .column(Column.of("used", "Used in a year, at least", Measure.WATER))
-            .column(Column.of("met-least", "Need met, at least", Measure.PERCENT))
-            .column(Column.of("met-most", "Need met, at most", Measure.PERCENT))
-            .column(Column.of("overflow", "Overflow in a year", Measure.WATER))
-            .column(Column.of("weight", "Water when full weighs", Measure.MASS));
+    Table.Builder table = columns();
     List<Volume> inflows = new ArrayList<>();
     List<Volume> demands = new ArrayList<>();
     for (int m = 0; m < 12; m++) {
@@ -96,6 +91,16 @@ public final class TankTable implements TableMaker {
     table.note(
         "Not drinking water. Footing, overflow and distance from foundations follow the local code.");
     return table.build();
+  }
+
+  private static Table.Builder columns() {
+    return Table.titled(ID, "Tank sizes for roof water")
+            .column(Column.of("size", "Tank", Measure.WATER))
+            .column(Column.of("used", "Used in a year, at least", Measure.WATER))
+            .column(Column.of("met-least", "Need met, at least", Measure.PERCENT))
+            .column(Column.of("met-most", "Need met, at most", Measure.PERCENT))
+            .column(Column.of("overflow", "Overflow in a year", Measure.WATER))
+            .column(Column.of("weight", "Water when full weighs", Measure.MASS));
   }
 
   private static void row(

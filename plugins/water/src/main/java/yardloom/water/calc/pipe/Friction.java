@@ -1,6 +1,10 @@
 package yardloom.water.calc.pipe;
 
-/** A law of head loss in straight pipe. */
+/**
+ * A law of head loss in straight pipe.
+ *
+ * <p>References: {@link HazenWilliams}, {@link DarcyWeisbach}, {@link SmoothTube}.
+ */
 public interface Friction {
   /**
    * Metres of head lost in one metre of pipe.
