@@ -71,16 +71,16 @@ public final class PlantTable implements TableMaker {
 
   private static Table.Builder columns() {
     return Table.titled(ID, "Planting")
-            .column(Column.text("bed", "Where"))
-            .column(Column.text("plant", "Plant"))
-            .column(Column.text("botanical", "Botanical name"))
-            .column(Column.of("count", "Count", Measure.COUNT))
-            .column(Column.of("spacing", "Spacing", Measure.DEPTH))
-            .column(Column.of("rows", "Rows", Measure.DEPTH))
-            .column(Column.of("spread", "Mature spread", Measure.LENGTH))
-            .column(Column.text("light", "Light"))
-            .column(Column.text("caution", "Caution"))
-            .column(Column.text("source", "Spacing source"));
+        .column(Column.text("bed", "Where"))
+        .column(Column.text("plant", "Plant"))
+        .column(Column.text("botanical", "Botanical name"))
+        .column(Column.of("count", "Count", Measure.COUNT))
+        .column(Column.of("spacing", "Spacing", Measure.DEPTH))
+        .column(Column.of("rows", "Rows", Measure.DEPTH))
+        .column(Column.of("spread", "Mature spread", Measure.LENGTH))
+        .column(Column.text("light", "Light"))
+        .column(Column.text("caution", "Caution"))
+        .column(Column.text("source", "Spacing source"));
   }
 
   private static Cell count(Planting p, Facts facts) {

@@ -77,8 +77,7 @@ public final class StandCalculator implements Calculator {
     Planting.specimens(plan).forEach(s -> out.give(YardFacts.STANDS, stand(plan, climate, s)));
   }
 
-  private static Stand stand(
-      Plan plan, Optional<ClimateNormals> climate, Planting.Specimen s) {
+  private static Stand stand(Plan plan, Optional<ClimateNormals> climate, Planting.Specimen s) {
     return new Stand(
         s.tree().id(),
         s.place(),

@@ -81,15 +81,15 @@ public final class EstablishmentTable implements TableMaker {
 
   private static Table.Builder columns() {
     return Table.titled(ID, "Watering new trees")
-            .column(Column.text("tree", "Tree"))
-            .column(Column.text("plant", "Plant"))
-            .column(Column.of("trunk", "Trunk", Measure.DEPTH))
-            .column(Column.of("least", "Each watering, from", Measure.WATER))
-            .column(Column.of("most", "to", Measure.WATER))
-            .column(Column.text("weeks-1-2", "Weeks 1 to 2"))
-            .column(Column.text("weeks-3-12", "Weeks 3 to 12"))
-            .column(Column.text("later", "Later"))
-            .column(Column.of("years", "Years until established", Measure.RATIO));
+        .column(Column.text("tree", "Tree"))
+        .column(Column.text("plant", "Plant"))
+        .column(Column.of("trunk", "Trunk", Measure.DEPTH))
+        .column(Column.of("least", "Each watering, from", Measure.WATER))
+        .column(Column.of("most", "to", Measure.WATER))
+        .column(Column.text("weeks-1-2", "Weeks 1 to 2"))
+        .column(Column.text("weeks-3-12", "Weeks 3 to 12"))
+        .column(Column.text("later", "Later"))
+        .column(Column.of("years", "Years until established", Measure.RATIO));
   }
 
   private static Derived.Builder why(String formula, Element.Tree tree) {

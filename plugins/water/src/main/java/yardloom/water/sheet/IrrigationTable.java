@@ -84,16 +84,16 @@ public final class IrrigationTable implements TableMaker {
 
   private static Table.Builder columns() {
     return Table.titled(ID, "Drip irrigation by bed")
-            .column(Column.text("bed", "Bed"))
-            .column(Column.of("area", "Area", Measure.AREA))
-            .column(Column.of("rows", "Rows", Measure.COUNT))
-            .column(Column.of("length", "Dripline", Measure.LENGTH))
-            .column(Column.of("outlets", "Outlets", Measure.COUNT))
-            .column(Column.of("outlet-flow", "Flow of one", Measure.SMALL_FLOW))
-            .column(Column.of("flow", "Flow", Measure.FLOW))
-            .column(Column.of("rate", "Depth in one hour", Measure.RAIN))
-            .column(Column.of("variation", "Flow varies by", Measure.PERCENT))
-            .column(Column.text("peak-month", "Peak month"))
-            .column(Column.of("peak-hours", "Run time a week at peak", Measure.HOURS));
+        .column(Column.text("bed", "Bed"))
+        .column(Column.of("area", "Area", Measure.AREA))
+        .column(Column.of("rows", "Rows", Measure.COUNT))
+        .column(Column.of("length", "Dripline", Measure.LENGTH))
+        .column(Column.of("outlets", "Outlets", Measure.COUNT))
+        .column(Column.of("outlet-flow", "Flow of one", Measure.SMALL_FLOW))
+        .column(Column.of("flow", "Flow", Measure.FLOW))
+        .column(Column.of("rate", "Depth in one hour", Measure.RAIN))
+        .column(Column.of("variation", "Flow varies by", Measure.PERCENT))
+        .column(Column.text("peak-month", "Peak month"))
+        .column(Column.of("peak-hours", "Run time a week at peak", Measure.HOURS));
   }
 }

@@ -87,12 +87,12 @@ public final class MonthTable implements TableMaker {
 
   private static Table.Builder columns() {
     return Table.titled(ID, "Water by month")
-            .column(Column.text("month", "Month"))
-            .column(Column.of("reference-et", "Reference ET", Measure.RAIN))
-            .column(Column.of("rain", "Rain", Measure.RAIN))
-            .column(Column.of("effective-rain", "Effective rain", Measure.RAIN))
-            .column(Column.of("need", "Irrigation need", Measure.WATER))
-            .column(Column.of("roof-yield", "Roof yield", Measure.WATER));
+        .column(Column.text("month", "Month"))
+        .column(Column.of("reference-et", "Reference ET", Measure.RAIN))
+        .column(Column.of("rain", "Rain", Measure.RAIN))
+        .column(Column.of("effective-rain", "Effective rain", Measure.RAIN))
+        .column(Column.of("need", "Irrigation need", Measure.WATER))
+        .column(Column.of("roof-yield", "Roof yield", Measure.WATER));
   }
 
   private static <T> Derived<Volume> sum(

@@ -95,12 +95,12 @@ public final class TankTable implements TableMaker {
 
   private static Table.Builder columns() {
     return Table.titled(ID, "Tank sizes for roof water")
-            .column(Column.of("size", "Tank", Measure.WATER))
-            .column(Column.of("used", "Used in a year, at least", Measure.WATER))
-            .column(Column.of("met-least", "Need met, at least", Measure.PERCENT))
-            .column(Column.of("met-most", "Need met, at most", Measure.PERCENT))
-            .column(Column.of("overflow", "Overflow in a year", Measure.WATER))
-            .column(Column.of("weight", "Water when full weighs", Measure.MASS));
+        .column(Column.of("size", "Tank", Measure.WATER))
+        .column(Column.of("used", "Used in a year, at least", Measure.WATER))
+        .column(Column.of("met-least", "Need met, at least", Measure.PERCENT))
+        .column(Column.of("met-most", "Need met, at most", Measure.PERCENT))
+        .column(Column.of("overflow", "Overflow in a year", Measure.WATER))
+        .column(Column.of("weight", "Water when full weighs", Measure.MASS));
   }
 
   private static void row(
