@@ -60,8 +60,8 @@ public final class GoodsTables {
           table.row(
               Cell.text(line.item()),
               line.element().map(e -> Cell.text(e.toString())).orElse(Cell.BLANK),
-              Cell.of(line.exact()),
-              Cell.of(line.order()),
+              Amounts.cell(plan, line.exact()),
+              Amounts.cell(plan, line.order()),
               Cell.text(line.allowance()));
         }
       }
@@ -164,15 +164,15 @@ public final class GoodsTables {
         return table.build();
       }
       HeapPlan heap = found.get();
-      heap.parts().forEach(p -> part(table, p));
-      heap.partner().ifPresent(p -> part(table, p));
-      grade(table, "C:N of what there is", heap.ratio(), true);
-      grade(table, "C:N of the mix", heap.mixedRatio(), true);
-      grade(table, "Moisture of the mix, percent", heap.mixedMoisture(), false);
-      line(table, "Side of a bay", heap.bay(), "a cube, 3 to 5 ft each way");
-      line(table, "Bays for a season", heap.bays(), "and one more to turn into");
-      line(table, "Finished compost, at least", heap.finishedLow(), "three quarters lost");
-      line(table, "Finished compost, at most", heap.finishedHigh(), "half lost");
+      heap.parts().forEach(p -> part(plan, table, p));
+      heap.partner().ifPresent(p -> part(plan, table, p));
+      grade(plan, table, "C:N of what there is", heap.ratio(), true);
+      grade(plan, table, "C:N of the mix", heap.mixedRatio(), true);
+      grade(plan, table, "Moisture of the mix, percent", heap.mixedMoisture(), false);
+      line(plan, table, "Side of a bay", heap.bay(), "a cube, 3 to 5 ft each way");
+      line(plan, table, "Bays for a season", heap.bays(), "and one more to turn into");
+      line(plan, table, "Finished compost, at least", heap.finishedLow(), "three quarters lost");
+      line(plan, table, "Finished compost, at most", heap.finishedHigh(), "half lost");
       table.row(
           Cell.text("Carbon in soil after ten years, at least"),
           Cell.BLANK,
@@ -192,23 +192,23 @@ public final class GoodsTables {
           .build();
     }
 
-    private static void part(Table.Builder table, HeapPlan.Part part) {
+    private static void part(Plan plan, Table.Builder table, HeapPlan.Part part) {
       table.row(
           Cell.text(part.material()),
-          Cell.of(part.volume()),
+          Amounts.cell(plan, part.volume()),
           Cell.of(part.mass()),
           Cell.text(part.where()));
     }
 
     private static void grade(
-        Table.Builder table, String what, Derived<Double> value, boolean ratio) {
+        Plan plan, Table.Builder table, String what, Derived<Double> value, boolean ratio) {
       CompostMix.Grade grade =
           ratio ? CompostMix.gradeRatio(value.value()) : CompostMix.gradeMoisture(value.value());
-      line(table, what, value, Choices.text(grade));
+      line(plan, table, what, value, Choices.text(grade));
     }
 
-    private static void line(Table.Builder table, String what, Derived<?> value, String note) {
-      table.row(Cell.text(what), Cell.of(value), Cell.BLANK, Cell.text(note));
+    private static void line(Plan plan, Table.Builder table, String what, Derived<?> value, String note) {
+      table.row(Cell.text(what), Amounts.cell(plan, value), Cell.BLANK, Cell.text(note));
     }
   }
 }

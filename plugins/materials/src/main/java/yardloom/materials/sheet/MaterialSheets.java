@@ -3,6 +3,8 @@ package yardloom.materials.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.draw.Panel;
@@ -30,8 +32,8 @@ public final class MaterialSheets {
   private static final int WORK = 42;
   private static final int CREW = 60;
 
-  /** The layers that drivers and crews need to find their way. */
-  private static final Set<String> GROUND =
+  /** The layers that drivers need to find their way. */
+  private static final Set<String> WAYS =
       Set.of(
           "kernel.bed",
           "kernel.building",
@@ -44,9 +46,12 @@ public final class MaterialSheets {
           "kernel.structure",
           "kernel.tree",
           "kernel.utility",
-          "materials.depths",
-          "materials.piles",
-          "materials.surfaces");
+          "materials.piles");
+
+  /** The same with what is laid. */
+  private static final Set<String> GROUND =
+      Stream.concat(WAYS.stream(), Stream.of("materials.depths", "materials.surfaces"))
+          .collect(Collectors.toUnmodifiableSet());
 
   private MaterialSheets() {}
 
@@ -122,7 +127,7 @@ public final class MaterialSheets {
               "delivery",
               "Delivery",
               List.of(
-                  new Panel.SitePlan(GROUND),
+                  new Panel.SitePlan(WAYS),
                   new Panel.Notes("For the driver", notes),
                   new Panel.TableBlock(new LoadTable().make(plan, facts)),
                   new Panel.TableBlock(new HaulTable().make(plan, facts)))));
@@ -215,11 +220,11 @@ public final class MaterialSheets {
         steps.add(n++ + ". " + step);
       }
       panels.add(new Panel.Notes(time.phase().title(), steps));
-      Table needed = needed(time, facts);
+      Table needed = needed(time, plan, facts);
       if (!needed.isEmpty()) {
         panels.add(new Panel.TableBlock(needed));
       }
-      Table tasks = tasks(time, facts);
+      Table tasks = tasks(time, plan, facts);
       if (!tasks.isEmpty()) {
         panels.add(new Panel.TableBlock(tasks));
       }
@@ -234,7 +239,7 @@ public final class MaterialSheets {
           panels);
     }
 
-    private static Table needed(PhaseTime time, Facts facts) {
+    private static Table needed(PhaseTime time, Plan plan, Facts facts) {
       Table.Builder table =
           Table.titled("crew-" + time.phase().id() + "-needs", "Have on site")
               .column(Column.text("item", "Item"))
@@ -244,21 +249,21 @@ public final class MaterialSheets {
         table.row(
             Cell.text(line.item()),
             line.element().map(e -> Cell.text(e.toString())).orElse(Cell.text("all")),
-            Cell.of(line.order()));
+            Amounts.cell(plan, line.order()));
       }
       return table.build();
     }
 
-    private static Table tasks(PhaseTime time, Facts facts) {
+    private static Table tasks(PhaseTime time, Plan plan, Facts facts) {
       Table.Builder table =
-          Table.titled("crew-" + time.phase().id() + "-tasks", "Tasks")
+          Table.titled("crew-" + time.phase().id() + "-tasks", "Tasks, hours of one person")
               .column(Column.text("task", "Task"))
               .column(Column.text("amount", "Amount"))
               .column(
-                  Column.of("hours", "Hours of one person", yardloom.kernel.table.Measure.HOURS));
+                  Column.of("hours", "Hours", yardloom.kernel.table.Measure.HOURS));
       for (TaskLoad task : facts.all(MaterialFacts.TASKS)) {
         if (task.phase().equals(time.phase().id())) {
-          table.row(Cell.text(task.task()), Cell.of(task.amount()), Cell.of(task.likely()));
+          table.row(Cell.text(task.task()), Amounts.cell(plan, task.amount()), Cell.of(task.likely()));
         }
       }
       return table.build();

@@ -44,7 +44,12 @@ final class SectionFigure {
         Style.filled("section-chips", "#f1e6d0").hatched(Hatch.CHIPS).outlined(Palette.INK, 0.25));
   }
 
+  // Room for letters of 2 mm at about 1:12.
+  private static final double NOTE_PITCH_M = 0.036;
+  private static final double NOTE_CHAR_M = 0.0135;
+
   private final UnitSystem units;
+  private double lowestNote;
   private final List<Mark> marks = new ArrayList<>();
 
   private SectionFigure(UnitSystem units) {
@@ -88,6 +93,7 @@ final class SectionFigure {
 
   private void stack(double x, String key, Surface surface) {
     layer(x, -SOIL_M, SOIL_M, SOIL, "soil");
+    lowestNote = -1;
     double y = 0;
     if (surface.sheets().isPresent()) {
       layer(x, y, CARD_M, CARD, "cardboard, lapped and wetted");
@@ -122,12 +128,23 @@ final class SectionFigure {
     marks.add(new Mark.Region(box, style, about));
   }
 
+  /** Text beside a layer, led to it; stacked so that thin layers' texts stay apart. */
   private void note(double x, double y, String text) {
+    double textY = Math.max(y, lowestNote);
+    lowestNote = textY + NOTE_PITCH_M;
     Point from = Point.metres(x + WIDTH_M, y);
-    Point to = Point.metres(x + WIDTH_M + 0.04, y);
+    Point to = Point.metres(x + WIDTH_M + 0.05, textY);
     marks.add(
         new Mark.Stroke(
             Line.between(from, to), Style.line("section-leader", Palette.INK, 0.18), text));
-    marks.add(new Mark.Label(to, text, 2.0, false, 2, Mark.Anchor.NEAR));
+    double halfM = text.length() * NOTE_CHAR_M / 2;
+    marks.add(
+        new Mark.Label(
+            Point.metres(x + WIDTH_M + 0.06 + halfM, textY),
+            text,
+            2.0,
+            false,
+            2,
+            Mark.Anchor.CENTRE));
   }
 }

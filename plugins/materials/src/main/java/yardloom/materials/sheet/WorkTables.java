@@ -66,7 +66,7 @@ public final class WorkTables {
         table.row(
             Cell.text(t.task()),
             Cell.text(t.phase()),
-            Cell.of(t.amount()),
+            Amounts.cell(plan, t.amount()),
             Cell.of(t.low()),
             Cell.of(t.likely()),
             Cell.of(t.high()));
@@ -158,7 +158,7 @@ public final class WorkTables {
           table.row(
               Cell.text(t.phase().title()),
               Cell.text(line.element().map(e -> line.item() + ", " + e).orElse(line.item())),
-              Cell.of(line.order()),
+              Amounts.cell(plan, line.order()),
               Cell.number(lead),
               date(PhaseSchedule.orderBy(t.start(), lead)));
         }
@@ -197,7 +197,7 @@ public final class WorkTables {
         for (SourcingData.Row row : SourcingData.of(line.item())) {
           table.row(
               Cell.text(line.item()),
-              Cell.of(line.order()),
+              Amounts.cell(plan, line.order()),
               Cell.text(row.from()),
               Cell.text(row.cost()),
               Cell.text(row.ask()),

@@ -1,0 +1,42 @@
+package yardloom.materials.sheet;
+
+import java.util.Optional;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Quantity;
+
+/** Amounts of different kinds in one text column: each with its own unit and decimals. */
+final class Amounts {
+  private Amounts() {}
+
+  /** The amount as text; the cell keeps the derivation. */
+  static Cell cell(Plan plan, Derived<?> amount) {
+    return new Cell(Optional.of(text(plan, amount.value())), Optional.of(amount));
+  }
+
+  private static String text(Plan plan, Object value) {
+    if (value instanceof Quantity<?> q) {
+      TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+      return format.withUnit(measure(q), q);
+    }
+    if (value instanceof Double d) {
+      return String.format(java.util.Locale.ROOT, "%.1f", d);
+    }
+    return value.toString();
+  }
+
+  private static Measure measure(Quantity<?> q) {
+    return switch (q.dimension()) {
+      case LENGTH -> Measure.LENGTH;
+      case AREA -> Measure.AREA;
+      case VOLUME -> Measure.VOLUME;
+      case MASS -> Measure.MASS;
+      case DURATION -> Measure.HOURS;
+      case MONEY -> Measure.MONEY;
+      default -> Measure.TEXT;
+    };
+  }
+}
