@@ -207,7 +207,8 @@ public final class GoodsTables {
       line(plan, table, what, value, Choices.text(grade));
     }
 
-    private static void line(Plan plan, Table.Builder table, String what, Derived<?> value, String note) {
+    private static void line(
+        Plan plan, Table.Builder table, String what, Derived<?> value, String note) {
       table.row(Cell.text(what), Amounts.cell(plan, value), Cell.BLANK, Cell.text(note));
     }
   }

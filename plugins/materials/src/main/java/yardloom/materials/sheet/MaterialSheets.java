@@ -259,11 +259,11 @@ public final class MaterialSheets {
           Table.titled("crew-" + time.phase().id() + "-tasks", "Tasks, hours of one person")
               .column(Column.text("task", "Task"))
               .column(Column.text("amount", "Amount"))
-              .column(
-                  Column.of("hours", "Hours", yardloom.kernel.table.Measure.HOURS));
+              .column(Column.of("hours", "Hours", yardloom.kernel.table.Measure.HOURS));
       for (TaskLoad task : facts.all(MaterialFacts.TASKS)) {
         if (task.phase().equals(time.phase().id())) {
-          table.row(Cell.text(task.task()), Amounts.cell(plan, task.amount()), Cell.of(task.likely()));
+          table.row(
+              Cell.text(task.task()), Amounts.cell(plan, task.amount()), Cell.of(task.likely()));
         }
       }
       return table.build();

@@ -102,7 +102,8 @@ public final class SoilTables {
               .column(Column.text("amount", "Amount"))
               .column(Column.text("when", "When"));
       for (AmendmentDose dose : facts.all(MaterialFacts.AMENDMENTS)) {
-        table.row(Cell.text(dose.item()), Amounts.cell(plan, dose.amount()), Cell.text(dose.when()));
+        table.row(
+            Cell.text(dose.item()), Amounts.cell(plan, dose.amount()), Cell.text(dose.when()));
       }
       return table
           .note("Starting points for the beds together; a laboratory's advice goes before them.")
