@@ -45,8 +45,8 @@ public final class DeedWords {
   @Verb(
       help = "The outline of a lot by the calls of its deed, for `lotFrom`.",
       example =
-          "def parcel = deed('Lot 7', start: point(0.ft, 0.ft)) { call('N 26-10-00 E', 285.10.ft) ;"
-              + " call('S 75-25-00 E', 610.45.ft) ; toStart() }")
+          "def parcel = deed('Lot 7', start: point(0.ft, 0.ft)) { course('N 26-10-00 E', 285.10.ft) ;"
+              + " course('S 75-25-00 E', 610.45.ft) ; toStart() }")
   public static Deed deed(
       PlanScope in,
       @Arg(name = "name", help = "how tables call the description") String name,
@@ -119,8 +119,8 @@ public final class DeedWords {
     return basis == North.MAGNETIC ? declination : Limits.or(convergence, Angle.ZERO);
   }
 
-  @Verb(help = "A straight call.", example = "call('N 26-10-00 E', 285.10.ft, name: 'west')")
-  public static void call(
+  @Verb(help = "A straight call: bearing and distance.", example = "course('N 26-10-00 E', 285.10.ft, name: 'west')")
+  public static void course(
       DeedScope in,
       @Arg(name = "bearing", help = "quadrant bearing, cardinal word, or azimuth as az 306-54-00")
           String bearing,

@@ -192,8 +192,8 @@ class SurveyWordsTest {
             null,
             null,
             s -> {
-              DeedWords.call(s, "North", ft(100), null);
-              DeedWords.call(s, "East", ft(100), null);
+              DeedWords.course(s, "North", ft(100), null);
+              DeedWords.course(s, "East", ft(100), null);
               DeedWords.toStart(s, null);
             });
     assertEquals(15, parcel.calls().get(0).chord().azimuth().degrees(), 1e-9);

@@ -58,8 +58,13 @@ final class WordsCommand implements Callable<Integer> {
       console.say(heading(scope));
       lexicon.all().stream()
           .filter(w -> w.scope() == scope)
-          .forEach(w -> console.say(String.format("  %-16s %s", w.name(), w.help())));
+          .forEach(w -> console.say(String.format("  %-16s %s", w.name(), firstSentence(w.help()))));
     }
+  }
+
+  private static String firstSentence(String help) {
+    int end = help.indexOf(". ");
+    return end < 0 ? help : help.substring(0, end + 1);
   }
 
   private static String heading(Class<? extends Scope> scope) {

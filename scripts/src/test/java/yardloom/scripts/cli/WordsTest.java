@@ -7,9 +7,17 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yardloom.kernel.problem.Problem;
+import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.vocab.Scope;
+import yardloom.kernel.vocab.Word;
+import yardloom.scripts.dsl.Limits;
+import yardloom.scripts.dsl.PlanRunner;
 
 class WordsTest {
   private static final Path SHIPPED =
@@ -28,6 +36,21 @@ class WordsTest {
     }
     assertEquals(
         Files.readString(SHIPPED, StandardCharsets.UTF_8), now, "run with -DupdateGolden=true");
+  }
+
+  @Test
+  void examples_ofAllWords_areInThePlanLanguage(@TempDir Path dir) throws IOException {
+    PlanRunner runner =
+        new PlanRunner(
+            Toolkit.load().plugins().lexicon(), Limits.standard(), (scope, word) -> Optional.empty());
+    for (Word word : Toolkit.load().plugins().lexicon().all()) {
+      Path script = Files.writeString(dir.resolve("example.groovy"), word.example() + "\n");
+      List<Problem> broken =
+          runner.check(script).stream()
+              .filter(p -> p.code() == ProblemCode.FORBIDDEN || p.code() == ProblemCode.SYNTAX)
+              .toList();
+      assertEquals(List.of(), broken, word.example());
+    }
   }
 
   @Test

@@ -1,0 +1,50 @@
+// An invented corner lot in Seattle, Washington, taken from its deed; streets to the south and east.
+plan 'Seattle corner', client: 'demo household', author: 'demo', date: '2026-03-01', units: 'us'
+site 'Seattle, Washington', latitude: 47.61.deg, longitude: -122.33.deg, elevation: 60.m, zone: 'America/Los_Angeles'
+climate 'seattle-wa'
+
+def parcel = deed('Lot 12, block 3', start: point(0.ft, 0.ft)) {
+  course 'N 89-59-00 E', 40.ft, name: 'south'
+  curve radius: 20.ft, delta: '90-00-00', length: 31.42.ft, chord: 28.28.ft, tangent: true, turn: 'left', name: 'corner'
+  course 'N 00-01-00 W', 80.ft, name: 'east'
+  course 'S 89-59-00 W', 60.01.ft, name: 'north'
+  course 'S 00-01-00 E', 100.ft, name: 'west'
+}
+lotFrom(parcel) {
+  side 'south', role: 'front', setback: 20.ft, rule: 'demo rule, verify locally'
+  side 'corner', role: 'corner side', setback: 10.ft, rule: 'demo rule, verify locally'
+  side 'east', role: 'corner side', setback: 10.ft, rule: 'demo rule, verify locally'
+  side 'north', role: 'rear', setback: 10.ft, rule: 'demo rule, verify locally'
+  side 'west', role: 'side', setback: 5.ft, rule: 'demo rule, verify locally'
+}
+
+def house = building('house', rect(8.ft, 24.ft, 28.ft, 30.ft), eaves: 11.ft, ridge: 20.ft, overhang: 1.5.ft, roof: 'hip')
+building 'west neighbor', rect(-34.ft, 26.ft, 26.ft, 34.ft), eaves: 11.ft, ridge: 20.ft, roof: 'gable', neighbour: true
+paving 'drive', rect(38.ft, 70.ft, 21.9.ft, 12.ft), surface: 'concrete'
+fence 'rear fence', line([point(0.5.ft, 60.ft), point(0.5.ft, 99.5.ft), point(59.ft, 99.5.ft)]), height: 5.ft, openness: 0.3
+tap 'east tap', point(36.ft, 50.ft), source: 'mains'
+roof 'whole roof', rect(6.5.ft, 22.5.ft, 31.ft, 33.ft), surface: 'metal'
+utility 'water service', line([point(30.ft, 0.ft), point(30.ft, 24.ft)]), carries: 'water', clearance: 2.ft
+tree 'birch', point(50.ft, 60.ft), crown: 14.ft, height: 28.ft, crownBase: 6.ft, leaf: 'deciduous'
+
+sheetMulch perennialMulch: 12.inch, annualMulch: 2.inch, annualCompost: 3.inch, pathMulch: 4.inch
+lightScheme 'temperate'
+bestSpot 100.sqft, crop: 'kale'
+tipPile 'drive', rect(42.ft, 71.ft, 16.ft, 10.ft), access: 10.ft
+work crew: 2, hoursPerDay: 6, start: '2026-10-05', lastFrost: '03-15', firstFrost: '11-15'
+soilTexture 'sandy loam', organic: 3
+
+path 'garden path', line([point(38.ft, 68.ft), point(5.ft, 68.ft)]), width: 3.ft, use: 'barrow'
+beds('greens', rect(6.ft, 72.ft, 28.ft, 16.ft), width: 4.ft, gap: 2.ft, bearing: 90.deg, use: 'annual') {
+  drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
+  plant 'kale'
+}
+bed('herb bed', rect(12.ft, 60.ft, 20.ft, 4.ft), use: 'perennial') {
+  drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
+  plant 'chives', share: 0.5
+  plant 'sage', share: 0.5
+}
+bed('berry bed', rect(44.ft, 28.ft, 4.ft, 24.ft), use: 'perennial') {
+  drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch
+  plant 'red raspberry'
+}
