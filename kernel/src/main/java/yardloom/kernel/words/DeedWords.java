@@ -119,7 +119,9 @@ public final class DeedWords {
     return basis == North.MAGNETIC ? declination : Limits.or(convergence, Angle.ZERO);
   }
 
-  @Verb(help = "A straight call: bearing and distance.", example = "course('N 26-10-00 E', 285.10.ft, name: 'west')")
+  @Verb(
+      help = "A straight call: bearing and distance.",
+      example = "course('N 26-10-00 E', 285.10.ft, name: 'west')")
   public static void course(
       DeedScope in,
       @Arg(name = "bearing", help = "quadrant bearing, cardinal word, or azimuth as az 306-54-00")

@@ -58,7 +58,8 @@ final class WordsCommand implements Callable<Integer> {
       console.say(heading(scope));
       lexicon.all().stream()
           .filter(w -> w.scope() == scope)
-          .forEach(w -> console.say(String.format("  %-16s %s", w.name(), firstSentence(w.help()))));
+          .forEach(
+              w -> console.say(String.format("  %-16s %s", w.name(), firstSentence(w.help()))));
     }
   }
 

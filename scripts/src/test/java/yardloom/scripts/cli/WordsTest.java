@@ -42,7 +42,9 @@ class WordsTest {
   void examples_ofAllWords_areInThePlanLanguage(@TempDir Path dir) throws IOException {
     PlanRunner runner =
         new PlanRunner(
-            Toolkit.load().plugins().lexicon(), Limits.standard(), (scope, word) -> Optional.empty());
+            Toolkit.load().plugins().lexicon(),
+            Limits.standard(),
+            (scope, word) -> Optional.empty());
     for (Word word : Toolkit.load().plugins().lexicon().all()) {
       Path script = Files.writeString(dir.resolve("example.groovy"), word.example() + "\n");
       List<Problem> broken =
