@@ -1,7 +1,6 @@
 package yardloom.kernel.sheet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import yardloom.kernel.problem.Nearest;
@@ -67,20 +66,6 @@ public record Paper(String name, double widthMm, double heightMm) {
             + "\"; sizes are "
             + String.join(", ", names)
             + Nearest.to(name, names).map(n -> ". Did you mean " + n + "?").orElse(""));
-  }
-
-  /** The sizes of this one's series that are no larger, smallest first. */
-  public List<Paper> seriesUpToThis() {
-    String series = name.substring(0, name.length() - 1);
-    return ALL.stream()
-        .filter(p -> p.name.substring(0, p.name.length() - 1).equals(series))
-        .filter(p -> p.areaMm2() <= areaMm2())
-        .sorted(Comparator.comparingDouble(Paper::areaMm2))
-        .toList();
-  }
-
-  private double areaMm2() {
-    return widthMm * heightMm;
   }
 
   private static String key(String name) {

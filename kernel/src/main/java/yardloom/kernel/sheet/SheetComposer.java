@@ -58,21 +58,6 @@ public final class SheetComposer {
     return sheets;
   }
 
-  /**
-   * The smallest paper of the request's series on which the sheet takes no more pages: a list for a
-   * crew need not be printed on a plotter. Sheets with a site plan keep their paper.
-   */
-  public Paper smallestPaper(SheetRequest request) {
-    if (request.sheet().panels().stream().anyMatch(p -> p instanceof Panel.SitePlan)) {
-      return request.paper();
-    }
-    int pages = fill(request).size();
-    return request.paper().seriesUpToThis().stream()
-        .filter(paper -> fill(request.withPaper(paper)).size() <= pages)
-        .findFirst()
-        .orElse(request.paper());
-  }
-
   private List<Filled> fill(SheetRequest asked) {
     SheetRequest request = turned(asked);
     Grid grid = Grid.of(request.paper());

@@ -102,33 +102,6 @@ class SheetPartsTest {
   }
 
   @Test
-  void smallestPaper_shortNotes_isTheSmallestOfTheSeries() {
-    SheetComposer composer = new SheetComposer(WIDTHS);
-    Panel notes = new Panel.Notes("N", List.of("Lay cardboard."));
-    SheetPlan plan = new SheetPlan(1, "s", "Crew", List.of(notes));
-    SheetRequest request = SheetRequest.of(plan, Paper.named("ARCH C"), INFO);
-    assertEquals("ARCH A", composer.smallestPaper(request).name());
-    SheetRequest drawn = DemoYard.request(Paper.named("ARCH C"), UnitSystem.US);
-    assertEquals("ARCH C", composer.smallestPaper(drawn).name());
-  }
-
-  @Test
-  void smallestPaper_longNotes_needsNoMorePages() {
-    SheetComposer composer = new SheetComposer(WIDTHS);
-    List<String> lines = new ArrayList<>();
-    for (int i = 0; i < 150; i++) {
-      lines.add("Line " + i);
-    }
-    SheetPlan plan = new SheetPlan(1, "s", "Crew", List.of(new Panel.Notes("N", lines)));
-    SheetRequest request = SheetRequest.of(plan, Paper.named("A1"), INFO);
-    Paper paper = composer.smallestPaper(request);
-    assertEquals(1, composer.compose(request.withPaper(paper)).size());
-    List<Paper> series = request.paper().seriesUpToThis();
-    Paper below = series.get(series.indexOf(paper) - 1);
-    assertTrue(composer.compose(request.withPaper(below)).size() > 1, below.name());
-  }
-
-  @Test
   void signs_notInTheFont_areWritten() {
     assertEquals("reach <= 2 ft", Signs.shown("reach \u2264 2 ft"));
     assertEquals("a b", Signs.shown("a\tb"));
