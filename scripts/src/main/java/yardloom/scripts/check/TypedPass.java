@@ -18,8 +18,10 @@ import org.codehaus.groovy.control.SourceUnit;
 import org.codehaus.groovy.transform.sc.StaticCompilationVisitor;
 import org.codehaus.groovy.transform.stc.ExtensionMethodNode;
 import org.codehaus.groovy.transform.stc.StaticTypesMarker;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.vocab.Word;
+import yardloom.kernel.words.Handle;
 
 /**
  * Groovy's static compiler, with the rewritten nodes resolved here and every error said in the
@@ -206,7 +208,10 @@ final class TypedPass extends StaticCompilationVisitor {
                 + " needs "
                 + TypeWords.needed(p.type())
                 + "; got "
-                + TypeWords.a(type));
+                + TypeWords.a(type)
+                + (type == Handle.class && p.type() == Shape.class
+                    ? "; write .shape behind it"
+                    : ""));
       }
     }
   }

@@ -137,7 +137,7 @@ final class WordCalls {
         || raw.isSafe()
         || raw.isSpreadSafe()
         || raw.getGenericsTypes() != null
-        || Expressions.DOORS.contains(name)
+        || Expressions.DOORS.contains(name) && !isPlainWord(raw, name)
         || name.contains("$")
         || !(raw.getMethod().getClass() == ConstantExpression.class)) {
       report.add(
@@ -151,6 +151,11 @@ final class WordCalls {
     }
     Arguments.Given given = arguments.read(raw);
     return raw.isImplicitThis() ? plain(raw, name, given, statement) : received(raw, name, given);
+  }
+
+  /** A trade's word may be named like a door, such as the calls of a deed. */
+  private boolean isPlainWord(MethodCallExpression raw, String name) {
+    return raw.isImplicitThis() && word(names.innermost().type(), name).isPresent();
   }
 
   private Expression received(MethodCallExpression raw, String name, Arguments.Given given) {
