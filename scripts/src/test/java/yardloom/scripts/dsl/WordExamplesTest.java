@@ -60,7 +60,11 @@ class WordExamplesTest {
         boolean listed =
             yardloom.scripts.check.ScriptTypes.values().contains(p.type())
                 || List.of(
-                        String.class, Boolean.class, Number.class, Integer.class, Double.class,
+                        String.class,
+                        Boolean.class,
+                        Number.class,
+                        Integer.class,
+                        Double.class,
                         List.class)
                     .contains(p.type());
         if (!listed) {
