@@ -101,6 +101,24 @@ class SunPluginTest extends PluginContract {
     assertTrue(table.notes().stream().anyMatch(n -> n.contains("temperate")), "names the scheme");
   }
 
+  /** I07: what fruiting vegetables want stands beside what they get. */
+  @Test
+  void lightTable_givesClockTimesDailyLightAndTheGuide() {
+    Table table =
+        outcome(wallBetweenBeds()).tables().stream()
+            .filter(t -> t.id().equals("sun-light"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(table.notes().stream().anyMatch(n -> n.contains("20 to 25 mol")));
+    assertEquals(3 * 4, table.rows().size(), "four days for two beds and the open ground");
+    List<Object> december =
+        table.rows().get(7).stream().map(c -> c.value().orElseThrow()).toList();
+    assertEquals("none", december.get(2), "no first sun behind the wall");
+    double behind = ((Number) december.get(8)).doubleValue();
+    double before = ((Number) table.rows().get(3).get(8).value().orElseThrow()).doubleValue();
+    assertTrue(0 < behind && behind < before / 2, behind + " of " + before);
+  }
+
   @Test
   void planWithoutSite_givesNoHoursAndSaysWhy() {
     Draft draft = TestYards.nowhere();

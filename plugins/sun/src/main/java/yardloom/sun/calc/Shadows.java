@@ -20,6 +20,9 @@ import yardloom.kernel.geom.Shape;
 public final class Shadows {
   static final int OUTLINE = 48;
 
+  /** The sun's mean diameter. */
+  static final double DISC_DEG = 0.533;
+
   /** The lowest sun for which outlines are drawn. */
   public static final double LOWEST_DEG = 2;
 
@@ -44,6 +47,16 @@ public final class Shadows {
     north = flat * StrictMath.cos(bearingRad + northRad);
     up = StrictMath.sin(elevationRad);
     against = up - ground.heightM(east, north);
+  }
+
+  /**
+   * How wide the soft edge of a shadow on level ground is: the sun's disc of {@link #DISC_DEG}
+   * neither shines nor is hidden in full there. For a sun that stands higher than its own radius.
+   */
+  public static double edgeWidthM(double heightM, double elevationDeg) {
+    double low = StrictMath.toRadians(elevationDeg - DISC_DEG / 2);
+    double high = StrictMath.toRadians(elevationDeg + DISC_DEG / 2);
+    return heightM * (1 / StrictMath.tan(low) - 1 / StrictMath.tan(high));
   }
 
   /** Whether there are shadows to draw. */

@@ -2,6 +2,7 @@ package yardloom.sun.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.Obstacle;
@@ -18,6 +19,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
 import yardloom.kernel.table.Table;
 import yardloom.sun.calc.ShadeScene;
+import yardloom.sun.calc.Shadows;
 import yardloom.sun.calc.SkyLook;
 import yardloom.sun.model.BedSuns;
 import yardloom.sun.model.SunKeys;
@@ -113,8 +115,12 @@ public final class SunSheet implements SheetMaker {
         "Cloud is not counted: hours are what a clear sky would bring. Heights and crowns are as the"
             + " plan gives them; an error of 10 % in a height moves the shadow's edge by as much.");
     lines.add(
-        "Shadow edges are soft: the sun is half a degree wide, so the edge of a 10 m object's shadow"
-            + " in low sun is about 0.8 m wide.");
+        String.format(
+            Locale.ROOT,
+            "Shadow edges are soft, because the sun is half a degree wide: behind a house 6 m high,"
+                + " about %.1f m with the sun at 40° and %.1f m at 15°.",
+            Shadows.edgeWidthM(6, 40),
+            Shadows.edgeWidthM(6, 15)));
     return new Panel.Notes("How to read the sun sheet", lines);
   }
 }

@@ -79,6 +79,12 @@ class ShadowsTest {
   }
 
   @Test
+  void softEdge_isAsWideAsPublished() {
+    assertEquals(0.045, Shadows.edgeWidthM(2, 40), 0.05 * 0.045, "E17");
+    assertEquals(0.80, Shadows.edgeWidthM(10, 20), 0.05 * 0.80, "E17");
+  }
+
+  @Test
   void shadowOfConcaveHouse_leavesItsCourtLit() {
     Shape angle = Scenes.rectangle(0, 0, 10, 2).plus(Scenes.rectangle(0, 0, 2, 10));
     Obstacle house = Scenes.solid(Form.PRISM, angle, 0, 1);
