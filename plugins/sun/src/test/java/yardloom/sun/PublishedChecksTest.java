@@ -14,8 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
 /**
- * Every row of sun-checks.csv is held by some test of this module, or named here with the reason why
- * not.
+ * Every row of sun-checks.csv is held by some test of this module, or named here with the reason
+ * why not.
  */
 class PublishedChecksTest {
   private static final String TESTS = read();

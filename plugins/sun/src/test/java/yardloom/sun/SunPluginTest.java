@@ -111,8 +111,7 @@ class SunPluginTest extends PluginContract {
             .orElseThrow();
     assertTrue(table.notes().stream().anyMatch(n -> n.contains("20 to 25 mol")));
     assertEquals(3 * 4, table.rows().size(), "four days for two beds and the open ground");
-    List<Object> december =
-        table.rows().get(7).stream().map(c -> c.value().orElseThrow()).toList();
+    List<Object> december = table.rows().get(7).stream().map(c -> c.value().orElseThrow()).toList();
     assertEquals("none", december.get(2), "no first sun behind the wall");
     double behind = ((Number) december.get(8)).doubleValue();
     double before = ((Number) table.rows().get(3).get(8).value().orElseThrow()).doubleValue();

@@ -4,8 +4,8 @@ package yardloom.sun.calc;
  * Winter chill of one hour for fruit trees.
  *
  * <p>References: [1] University of California, Davis, Fruit and Nut Research: About chilling units
- * (hours below 45 °F; hours between 32 and 45 °F; Utah bins 34, 36, 48, 54, 60, 65 °F). A value on a
- * border of the Utah bins belongs to the colder bin (from memory).
+ * (hours below 45 °F; hours between 32 and 45 °F; Utah bins 34, 36, 48, 54, 60, 65 °F). A value on
+ * a border of the Utah bins belongs to the colder bin (from memory).
  */
 public final class Chill {
   private static final double[] UTAH_TOP_F = {34, 36, 48, 54, 60, 65};

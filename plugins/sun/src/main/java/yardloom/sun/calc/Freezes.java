@@ -10,8 +10,8 @@ import java.util.SortedMap;
 /**
  * Last freeze of spring and first of fall in a year of daily minima, northern hemisphere.
  *
- * <p>24 July separates spring from fall [1]. Days between are counted strictly: neither the last nor
- * the first freezing day. A half year without a freeze gives no date.
+ * <p>24 July separates spring from fall [1]. Days between are counted strictly: neither the last
+ * nor the first freezing day. A half year without a freeze gives no date.
  *
  * <p>References: [1] Utah Climate Center, help to the freeze table. [2] classes: light 29 to 32 °F,
  * moderate 25 to 28 °F, severe 24 °F and below (almanac.com, frost and freeze).
@@ -25,8 +25,7 @@ public final class Freezes {
   public record Dates(Optional<LocalDate> lastOfSpring, Optional<LocalDate> firstOfFall) {
     /** Days strictly between; empty if one of the dates is. */
     public Optional<Long> daysBetween() {
-      return lastOfSpring.flatMap(
-          s -> firstOfFall.map(f -> ChronoUnit.DAYS.between(s, f) - 1));
+      return lastOfSpring.flatMap(s -> firstOfFall.map(f -> ChronoUnit.DAYS.between(s, f) - 1));
     }
   }
 

@@ -5,9 +5,9 @@ import yardloom.kernel.unit.Temperature;
 /**
  * Plant hardiness zone of a place.
  *
- * <p>Zones are 10 °F wide from -60 °F, halves a (colder) and b are 5 °F; a value on a border belongs
- * to the warmer half. The input is the mean of the coldest temperatures of many years, not the
- * record low. Outside -60 °F to 70 °F the answer says so and is not clamped.
+ * <p>Zones are 10 °F wide from -60 °F, halves a (colder) and b are 5 °F; a value on a border
+ * belongs to the warmer half. The input is the mean of the coldest temperatures of many years, not
+ * the record low. Outside -60 °F to 70 °F the answer says so and is not clamped.
  *
  * <p>References: [1] definition of 10 °F zones and 5 °F half zones, planthardiness.ars.usda.gov.
  */

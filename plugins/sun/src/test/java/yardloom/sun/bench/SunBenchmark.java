@@ -135,8 +135,7 @@ public final class SunBenchmark {
 
   private static double bedMean(BenchScene scene, double cellM) {
     Grid bed =
-        new Grid(
-            19, 17.5, cellM, (int) Math.round(1.2 / cellM), (int) Math.round(6 / cellM));
+        new Grid(19, 17.5, cellM, (int) Math.round(1.2 / cellM), (int) Math.round(6 / cellM));
     double sum = 0;
     for (double hours : engineYear(scene, bed, 288)) {
       sum += hours;

@@ -17,13 +17,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.kernel.unit.Temperature;
 
 /**
- * Hardiness, frost, degree days and chill: rows J01 to J18. Daily weather of Seattle 2012 to 2015 is
- * a U.S. Government data set from the package vega-datasets 3.2.1.
+ * Hardiness, frost, degree days and chill: rows J01 to J18. Daily weather of Seattle 2012 to 2015
+ * is a U.S. Government data set from the package vega-datasets 3.2.1.
  */
 class ColdAndWarmthTest {
   @ParameterizedTest(name = "J01, J02: {0} °F is zone {1}")
   @CsvSource({
-    "-60, 1a", "-55, 1b", "-50.1, 1b", "-20, 5a", "-15, 5b", "0, 7a", "5, 7b", "60, 13a", "65, 13b",
+    "-60, 1a",
+    "-55, 1b",
+    "-50.1, 1b",
+    "-20, 5a",
+    "-15, 5b",
+    "0, 7a",
+    "5, 7b",
+    "60, 13a",
+    "65, 13b",
     "69.9, 13b"
   })
   void zone_equalsDefinition(double fahrenheit, String zone) {
