@@ -63,6 +63,11 @@ public final class MulchWords {
           Number settling,
       @Opt(name = "minimumLoad", help = "least delivery of chips", fallback = "none")
           Volume minimumLoad,
+      @Opt(
+              name = "pocketCompost",
+              help = "compost for each plant of a perennial bed",
+              fallback = "none but what lies over the bed")
+          Volume pocketCompost,
       @Opt(name = "chipsOnly", help = "whether to leave out all cardboard", fallback = "false")
           Boolean chipsOnly) {
     Map<LengthSetting, Length> given = new EnumMap<>(LengthSetting.class);
@@ -94,7 +99,7 @@ public final class MulchWords {
     attributes.add(
         MaterialKeys.MULCH,
         MulchSettings.of(
-            given, allowance, settling, minimumLoad, Boolean.TRUE.equals(chipsOnly), plan.place()),
+            given, allowance, settling, minimumLoad, pocketCompost, Boolean.TRUE.equals(chipsOnly), plan.place()),
         plan.place());
   }
 

@@ -7,7 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
@@ -53,6 +60,7 @@ class MaterialsBillTest {
         null,
         null,
         least,
+        null,
         null);
   }
 
@@ -198,5 +206,50 @@ class MaterialsBillTest {
     table.rows().forEach(row -> chips.add(((Volume) row.get(7).value().orElseThrow()).si()));
     assertEquals(chips.get(3), chips.get(0) + chips.get(1) + chips.get(2), 1e-12);
     table.rows().forEach(row -> assertTrue(row.get(7).why().isPresent()));
+  }
+
+  @Test
+  void pockets_perennialPlants_addCompostForEach() {
+    PlanKit kit = PlanKit.us();
+    MulchWords.sheetMulch(
+        kit.words(), null, null, null, null, null, null, null, null, null, null, null, null, null,
+        null, null, null, Volume.cubicFeet(0.5), null);
+    kit.bed("berries", BedUse.PERENNIAL, PlanKit.box(0, 0, 27, 12));
+    kit.bed("roots", BedUse.ANNUAL, PlanKit.box(0, 20, 27, 12));
+    Plan plan = kit.plan();
+    Results r = PlanKit.run(plan, stand("berries", 27), stand("roots", 99));
+    // Layers: 324 sq ft at 1 in and at 3 in: 4 cu yd; 27 plants at half a cubic foot: half a yard.
+    assertEquals(4.5, exact(r, "compost").cubicYards(), 1e-9);
+    Table table = new TakeOffTable().make(plan, r);
+    assertEquals(4, table.rows().size());
+    assertEquals(
+        4.5, ((Volume) table.rows().get(3).get(5).value().orElseThrow()).cubicYards(), 1e-9);
+  }
+
+  @Test
+  void annualBeds_plantedSoonAfterCardboard_areNoted() {
+    PlanKit kit = PlanKit.us();
+    kit.bed("roots", BedUse.ANNUAL, PlanKit.box(0, 0, 27, 12));
+    WorkWords.work(kit.words(), 3, 6, null, "2026-05-04", "04-20", "10-20");
+    Plan plan = kit.plan();
+    Results r = PlanKit.run(plan, stand("roots", 20));
+    assertTrue(
+        new MaterialsPlugin()
+            .checks().stream()
+                .flatMap(c -> c.run(plan, r).stream())
+                .anyMatch(f -> f.rule().equals("materials.resting-time")));
+  }
+
+  private static Stand stand(String bed, int plants) {
+    return new Stand(
+        new ElementId(ElementKind.BED, bed),
+        SourceRef.NONE,
+        "plant",
+        "Planta",
+        java.util.Collections.nCopies(plants, Point.metres(0, 0)),
+        Area.ZERO,
+        Length.feet(1),
+        java.util.Collections.nCopies(12, 1.0),
+        Source.plan("test"));
   }
 }

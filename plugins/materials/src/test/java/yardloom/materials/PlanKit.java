@@ -1,11 +1,18 @@
 package yardloom.materials;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import yardloom.facts.BillLine;
+import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactGraph;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Results;
+import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -110,8 +117,29 @@ public final class PlanKit {
     return draft.freeze();
   }
 
-  public static Results run(Plan plan) {
-    return FactGraph.of(new MaterialsPlugin().calculators()).run(plan);
+  /** Runs the plugin, with stands that another plugin would give. */
+  public static Results run(Plan plan, Stand... stands) {
+    List<Calculator> calculators = new ArrayList<>(new MaterialsPlugin().calculators());
+    calculators.add(
+        new Calculator() {
+          @Override
+          public String id() {
+            return "test.stands";
+          }
+
+          @Override
+          public Set<FactKey<?>> gives() {
+            return Set.of(YardFacts.STANDS);
+          }
+
+          @Override
+          public void compute(Plan p, Facts in, Sink out) {
+            for (Stand s : stands) {
+              out.give(YardFacts.STANDS, s);
+            }
+          }
+        });
+    return FactGraph.of(calculators).run(plan);
   }
 
   /** The bill's line of one item, if there is one. */

@@ -17,6 +17,7 @@ import yardloom.kernel.unit.Volume;
  * @param allowance extra share of bulk material and sheets that is ordered
  * @param settling share of the depth lost in the first year, for topping up
  * @param minimumLoad the least volume of chips that is delivered
+ * @param pocket compost for each plant of a perennial bed, in its planting pocket
  * @param chipsOnly whether no cardboard is laid anywhere
  */
 public record MulchSettings(
@@ -24,6 +25,7 @@ public record MulchSettings(
     Derived<Double> allowance,
     Derived<Double> settling,
     Derived<Volume> minimumLoad,
+    Derived<Volume> pocket,
     boolean chipsOnly) {
 
   private static final Source ALLOWANCE =
@@ -34,13 +36,16 @@ public record MulchSettings(
           "recalled from gardening practice", 0, "");
   private static final Source NO_MINIMUM = Source.commonPractice("no minimum load is asked");
 
+  private static final Source NO_POCKETS =
+      Source.commonPractice("the compost over the bed serves the planting pockets");
+
   public MulchSettings {
     lengths = Map.copyOf(lengths);
   }
 
   /** Every default. */
   public static MulchSettings defaults() {
-    return of(Map.of(), null, null, null, false, SourceRef.NONE);
+    return of(Map.of(), null, null, null, null, false, SourceRef.NONE);
   }
 
   /**
@@ -54,6 +59,7 @@ public record MulchSettings(
       Number allowance,
       Number settling,
       Volume minimumLoad,
+      Volume pocket,
       boolean chipsOnly,
       SourceRef place) {
     Map<LengthSetting, Derived<Length>> lengths = new EnumMap<>(LengthSetting.class);
@@ -65,18 +71,13 @@ public record MulchSettings(
               ? Derived.by("default of " + s.word(), s.source()).gives(s.fallback())
               : Derived.given(inRange(s, value, place), s.word(), place));
     }
-    if (minimumLoad != null && minimumLoad.cubicMetres() < 0) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE, place, "minimumLoad cannot be negative, got " + minimumLoad);
-    }
     MulchSettings made =
         new MulchSettings(
             lengths,
             share("allowance", allowance, 0.1, ALLOWANCE, place),
             share("settling", settling, 0.3, SETTLING, place),
-            minimumLoad == null
-                ? Derived.by("default of minimumLoad", NO_MINIMUM).gives(Volume.ZERO)
-                : Derived.given(minimumLoad, "minimumLoad", place),
+            volume("minimumLoad", minimumLoad, NO_MINIMUM, place),
+            volume("pocketCompost", pocket, NO_POCKETS, place),
             chipsOnly);
     requireOverlapBelowSheet(made, place);
     return made;
@@ -111,6 +112,18 @@ public record MulchSettings(
           word + " is a share and must lie between 0 and 0.9 (0.1 is a tenth), got " + value);
     }
     return Derived.given(value, word, place);
+  }
+
+  private static Derived<Volume> volume(
+      String word, Volume given, Source none, SourceRef place) {
+    if (given == null) {
+      return Derived.by("default of " + word, none).gives(Volume.ZERO);
+    }
+    if (given.cubicMetres() < 0) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, place, word + " cannot be negative, got " + given);
+    }
+    return Derived.given(given, word, place);
   }
 
   private static void requireOverlapBelowSheet(MulchSettings made, SourceRef place) {

@@ -69,7 +69,7 @@ public final class MaterialSheets {
 
     @Override
     public Set<FactKey<?>> reads() {
-      return Set.of(MaterialFacts.SURFACES, YardFacts.BILL);
+      return Set.of(MaterialFacts.SURFACES, MaterialFacts.POCKETS, YardFacts.BILL);
     }
 
     @Override
@@ -194,7 +194,11 @@ public final class MaterialSheets {
     @Override
     public Set<FactKey<?>> reads() {
       return Set.of(
-          MaterialFacts.TASKS, MaterialFacts.PHASES, MaterialFacts.SURFACES, YardFacts.BILL);
+          MaterialFacts.TASKS,
+          MaterialFacts.PHASES,
+          MaterialFacts.SURFACES,
+          MaterialFacts.POCKETS,
+          YardFacts.BILL);
     }
 
     @Override

@@ -1,7 +1,9 @@
 package yardloom.materials.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -10,8 +12,10 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.Totals;
 import yardloom.materials.model.Material;
+import yardloom.materials.model.Pockets;
 import yardloom.materials.model.Surface;
 import yardloom.materials.work.MaterialFacts;
 
@@ -24,7 +28,7 @@ public final class TakeOffTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(MaterialFacts.SURFACES);
+    return Set.of(MaterialFacts.SURFACES, MaterialFacts.POCKETS);
   }
 
   @Override
@@ -51,6 +55,16 @@ public final class TakeOffTable implements TableMaker {
           depth(s, Material.WOOD_CHIPS),
           volume(s, Material.WOOD_CHIPS));
     }
+    Derived<Volume> compost = Totals.volume(surfaces, Material.COMPOST);
+    Optional<Pockets> pockets = facts.find(MaterialFacts.POCKETS);
+    if (pockets.isPresent()) {
+      addPockets(table, pockets.get());
+      compost =
+          Derived.by("layers + planting pockets", compost.source())
+              .from("layers", compost)
+              .from("planting pockets", pockets.get().compost())
+              .gives(compost.value().plus(pockets.get().compost().value()));
+    }
     if (!surfaces.isEmpty()) {
       table.total(
           Cell.text("all surfaces, exact"),
@@ -58,7 +72,7 @@ public final class TakeOffTable implements TableMaker {
           Cell.of(Totals.area(surfaces)),
           Cell.of(Totals.sheets(surfaces)),
           Cell.BLANK,
-          Cell.of(Totals.volume(surfaces, Material.COMPOST)),
+          Cell.of(compost),
           Cell.BLANK,
           Cell.of(Totals.volume(surfaces, Material.WOOD_CHIPS)));
     }
@@ -67,6 +81,18 @@ public final class TakeOffTable implements TableMaker {
             "Depths as laid. Ground claimed twice is counted once: hard surfaces, wall strips and"
                 + " trunk gaps first, then paths, tree rings, beds.")
         .build();
+  }
+
+  private static void addPockets(Table.Builder table, Pockets pockets) {
+    table.row(
+        Cell.text("planting pockets, " + pockets.plants().value() + " plants"),
+        Cell.text("perennial beds"),
+        Cell.BLANK,
+        Cell.BLANK,
+        Cell.BLANK,
+        Cell.of(pockets.compost()),
+        Cell.BLANK,
+        Cell.BLANK);
   }
 
   private static Cell depth(Surface s, Material material) {

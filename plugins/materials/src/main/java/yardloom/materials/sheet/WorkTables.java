@@ -1,7 +1,6 @@
 package yardloom.materials.sheet;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -210,17 +209,21 @@ public final class WorkTables {
     }
   }
 
-  /** The lines of the bill that a phase uses. Compost is ordered for its own phase. */
+  /** The lines of the bill that a phase uses. */
   static List<BillLine> neededIn(PhaseTime time, List<BillLine> bill) {
-    List<BillLine> needed = new ArrayList<>();
-    for (BillLine line : bill) {
-      boolean compost = line.item().equals("compost");
-      String group = compost ? "compost" : line.group();
-      if (time.phase().groups().contains(group)) {
-        needed.add(line);
-      }
+    return bill.stream().filter(line -> time.phase().groups().contains(workGroup(line))).toList();
+  }
+
+  /** The bill's group, parted where a group is worked in two phases. */
+  private static String workGroup(BillLine line) {
+    if (line.item().equals("compost")) {
+      return "compost";
     }
-    return needed;
+    boolean head =
+        line.group().equals("irrigation")
+            && line.element().isEmpty()
+            && line.order().value() instanceof Integer;
+    return head ? "irrigation head" : line.group();
   }
 
   static Cell date(Optional<LocalDate> date) {

@@ -4,19 +4,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.BillLine;
+import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.Ordering;
 import yardloom.materials.calc.Totals;
 import yardloom.materials.model.Material;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
+import yardloom.materials.model.Pockets;
 import yardloom.materials.model.Say;
 import yardloom.materials.model.Surface;
 
@@ -32,12 +37,12 @@ public final class BillCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(MaterialFacts.SURFACES);
+    return Set.of(MaterialFacts.SURFACES, YardFacts.STANDS);
   }
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(YardFacts.BILL);
+    return Set.of(YardFacts.BILL, MaterialFacts.POCKETS);
   }
 
   @Override
@@ -46,9 +51,16 @@ public final class BillCalculator implements Calculator {
         plan.attributes().get(MaterialKeys.MULCH).orElseGet(MulchSettings::defaults);
     List<Surface> surfaces = in.all(MaterialFacts.SURFACES);
     cardboard(surfaces, settings).ifPresent(line -> out.give(YardFacts.BILL, line));
-    for (Material material : List.of(Material.COMPOST, Material.WOOD_CHIPS)) {
-      bulk(plan, surfaces, settings, material).ifPresent(line -> out.give(YardFacts.BILL, line));
+    Optional<Pockets> pockets = pockets(plan, in.all(YardFacts.STANDS), settings);
+    pockets.ifPresent(p -> out.give(MaterialFacts.POCKETS, p));
+    Derived<Volume> compost = Totals.volume(surfaces, Material.COMPOST);
+    if (pockets.isPresent()) {
+      compost = withPockets(compost, pockets.get());
     }
+    bulk(plan, compost, settings, Material.COMPOST)
+        .ifPresent(line -> out.give(YardFacts.BILL, line));
+    bulk(plan, Totals.volume(surfaces, Material.WOOD_CHIPS), settings, Material.WOOD_CHIPS)
+        .ifPresent(line -> out.give(YardFacts.BILL, line));
   }
 
   private static Optional<BillLine> cardboard(List<Surface> surfaces, MulchSettings settings) {
@@ -67,8 +79,7 @@ public final class BillCalculator implements Calculator {
   }
 
   private static Optional<BillLine> bulk(
-      Plan plan, List<Surface> surfaces, MulchSettings settings, Material material) {
-    Derived<Volume> exact = Totals.volume(surfaces, material);
+      Plan plan, Derived<Volume> exact, MulchSettings settings, Material material) {
     if (exact.value().si() == 0) {
       return Optional.empty();
     }
@@ -86,5 +97,40 @@ public final class BillCalculator implements Calculator {
             Say.percent(settings.allowance().value())
                 + " for packing and uneven ground, up to the next "
                 + Say.volume(Ordering.step(plan.info().units()), plan.info().units())));
+  }
+
+  /** Plants of perennial beds, each in its pocket. */
+  private static Optional<Pockets> pockets(
+      Plan plan, List<Stand> stands, MulchSettings settings) {
+    Derived.Builder why = Derived.by("plants of perennial beds", Source.plan("planting"));
+    int plants = 0;
+    for (Stand stand : stands) {
+      boolean perennial =
+          plan.element(stand.in())
+              .filter(e -> e instanceof Element.Bed bed && bed.use() == BedUse.PERENNIAL)
+              .isPresent();
+      if (perennial) {
+        why.from(stand.plant() + " in " + stand.in(), stand.at().size(), stand.place());
+        plants += stand.at().size();
+      }
+    }
+    if (plants == 0 || settings.pocket().value().si() == 0) {
+      return Optional.empty();
+    }
+    Derived<Integer> count = why.gives(plants);
+    return Optional.of(
+        new Pockets(
+            count,
+            Derived.by("compost = plants × pocket", Source.plan("planting pockets"))
+                .from("plants", count)
+                .from("pocket", settings.pocket())
+                .gives(settings.pocket().value().times(plants))));
+  }
+
+  private static Derived<Volume> withPockets(Derived<Volume> layers, Pockets pockets) {
+    return Derived.by("layers + planting pockets", Source.plan("sum"))
+        .from("layers", layers)
+        .from("planting pockets", pockets.compost())
+        .gives(layers.value().plus(pockets.compost().value()));
   }
 }

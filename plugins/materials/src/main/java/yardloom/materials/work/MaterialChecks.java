@@ -1,7 +1,9 @@
 package yardloom.materials.work;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
@@ -18,6 +20,7 @@ import yardloom.materials.model.LengthSetting;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.Say;
+import yardloom.materials.model.SurfaceKind;
 import yardloom.materials.model.TipPile;
 
 /** The plugin's checks that need little more than the settings and the heaps. */
@@ -34,7 +37,7 @@ public final class MaterialChecks {
 
   /** All of them. */
   public static List<Check> all() {
-    return List.of(new Clearances(), new TipPiles());
+    return List.of(new Clearances(), new TipPiles(), new RestingTime());
   }
 
   /** Bare ground at trunks and walls, and depth over roots. */
@@ -178,6 +181,60 @@ public final class MaterialChecks {
           f.advice(),
           f.source(),
           f.where());
+    }
+  }
+
+  /** Cardboard needs months before roots of annuals pass it. */
+  private static final class RestingTime implements Check {
+    private static final Source SOURCE =
+        Source.read(
+            "Create vegetable beds with lasagna mulching",
+            "Oregon State University Extension",
+            2009,
+            "7 May: six months or longer");
+    private static final int MONTHS = 6;
+
+    @Override
+    public String id() {
+      return "materials.resting-time";
+    }
+
+    @Override
+    public Set<FactKey<?>> reads() {
+      return Set.of(MaterialFacts.PHASES, MaterialFacts.SURFACES);
+    }
+
+    @Override
+    public List<Finding> run(Plan plan, Facts facts) {
+      boolean annual =
+          facts.all(MaterialFacts.SURFACES).stream()
+              .anyMatch(s -> s.kind() == SurfaceKind.ANNUAL_BED && s.sheets().isPresent());
+      Optional<LocalDate> laid = date(facts, "sheet");
+      Optional<LocalDate> planted = date(facts, "plant");
+      if (!annual || laid.isEmpty() || planted.isEmpty()) {
+        return List.of();
+      }
+      if (!planted.get().isBefore(laid.get().plusMonths(MONTHS))) {
+        return List.of();
+      }
+      return List.of(
+          Finding.of(
+              "materials.resting-time",
+              Severity.NOTE,
+              "Annual beds are planted on "
+                  + planted.get()
+                  + ", less than six months after the cardboard is laid ("
+                  + laid.get()
+                  + ").",
+              "Cut holes for transplants, or lay in autumn for planting in spring.",
+              SOURCE));
+    }
+
+    private static Optional<LocalDate> date(Facts facts, String phase) {
+      return facts.all(MaterialFacts.PHASES).stream()
+          .filter(t -> t.phase().id().equals(phase))
+          .findFirst()
+          .flatMap(t -> t.start());
     }
   }
 }

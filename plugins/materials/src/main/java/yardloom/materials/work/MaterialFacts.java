@@ -6,6 +6,7 @@ import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.Haul;
 import yardloom.materials.model.HeapPlan;
 import yardloom.materials.model.PhaseTime;
+import yardloom.materials.model.Pockets;
 import yardloom.materials.model.SawList;
 import yardloom.materials.model.Surface;
 import yardloom.materials.model.TaskLoad;
@@ -15,6 +16,9 @@ import yardloom.materials.model.TipPile;
 public final class MaterialFacts {
   /** The ground that receives layers, without overlaps. */
   public static final FactKey<Surface> SURFACES = FactKey.many("materials.surfaces", Surface.class);
+
+  /** Compost in planting pockets, if the plan asks for it. */
+  public static final FactKey<Pockets> POCKETS = FactKey.one("materials.pockets", Pockets.class);
 
   /** Heaps on the tip spots of the plan. */
   public static final FactKey<TipPile> PILES = FactKey.many("materials.piles", TipPile.class);
