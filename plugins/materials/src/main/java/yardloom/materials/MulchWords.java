@@ -99,7 +99,13 @@ public final class MulchWords {
     attributes.add(
         MaterialKeys.MULCH,
         MulchSettings.of(
-            given, allowance, settling, minimumLoad, pocketCompost, Boolean.TRUE.equals(chipsOnly), plan.place()),
+            given,
+            allowance,
+            settling,
+            minimumLoad,
+            pocketCompost,
+            Boolean.TRUE.equals(chipsOnly),
+            plan.place()),
         plan.place());
   }
 

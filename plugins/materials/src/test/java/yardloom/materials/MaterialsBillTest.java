@@ -9,20 +9,20 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Point;
+import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
-import yardloom.kernel.problem.SourceRef;
-import yardloom.kernel.source.Source;
-import yardloom.kernel.unit.Area;
-import yardloom.kernel.fact.Results;
-import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
@@ -212,8 +212,25 @@ class MaterialsBillTest {
   void pockets_perennialPlants_addCompostForEach() {
     PlanKit kit = PlanKit.us();
     MulchWords.sheetMulch(
-        kit.words(), null, null, null, null, null, null, null, null, null, null, null, null, null,
-        null, null, null, Volume.cubicFeet(0.5), null);
+        kit.words(),
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        Volume.cubicFeet(0.5),
+        null);
     kit.bed("berries", BedUse.PERENNIAL, PlanKit.box(0, 0, 27, 12));
     kit.bed("roots", BedUse.ANNUAL, PlanKit.box(0, 20, 27, 12));
     Plan plan = kit.plan();

@@ -114,8 +114,7 @@ public record MulchSettings(
     return Derived.given(value, word, place);
   }
 
-  private static Derived<Volume> volume(
-      String word, Volume given, Source none, SourceRef place) {
+  private static Derived<Volume> volume(String word, Volume given, Source none, SourceRef place) {
     if (given == null) {
       return Derived.by("default of " + word, none).gives(Volume.ZERO);
     }

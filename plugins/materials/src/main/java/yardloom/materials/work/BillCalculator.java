@@ -100,8 +100,7 @@ public final class BillCalculator implements Calculator {
   }
 
   /** Plants of perennial beds, each in its pocket. */
-  private static Optional<Pockets> pockets(
-      Plan plan, List<Stand> stands, MulchSettings settings) {
+  private static Optional<Pockets> pockets(Plan plan, List<Stand> stands, MulchSettings settings) {
     Derived.Builder why = Derived.by("plants of perennial beds", Source.plan("planting"));
     int plants = 0;
     for (Stand stand : stands) {
