@@ -81,6 +81,11 @@ final class Overlay {
     return roundBuffer(g, distanceM, Math.max(2, quadrant));
   }
 
+  /** How far an inner point is from the boundary. */
+  static double depthInside(Geometry area, Coordinate at) {
+    return area.getBoundary().distance(FACTORY.createPoint(at));
+  }
+
   /** The lines divided wherever they meet, without doubles. */
   static Geometry noded(List<? extends Geometry> lines) {
     return UnaryUnionNG.union(FACTORY.buildGeometry(lines), GRID);

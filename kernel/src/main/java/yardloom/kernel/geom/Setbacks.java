@@ -123,7 +123,8 @@ public final class Setbacks {
     }
     Coordinate[] c = side.line().jts().getCoordinates();
     pieces.addAll(Around.pieces(side.line().jts(), d));
-    for (int i = 1; i + 1 < c.length && side.arc().isEmpty(); i++) {
+    boolean smooth = side.arc().isPresent() || c.length > Around.MANY_PIECES;
+    for (int i = 1; i + 1 < c.length && !smooth; i++) {
       CornerWedges.add(c[i - 1], c[i], c[i + 1], d, d, pieces);
     }
     Coordinate[] b = before.line().jts().getCoordinates();

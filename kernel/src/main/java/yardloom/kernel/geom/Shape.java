@@ -234,6 +234,9 @@ public final class Shape {
    * <p>The rounded corners are chords inside the true arc.
    */
   public Shape grown(Length distance) {
+    if (distance.metres() < 0) {
+      return shrunk(distance.negative());
+    }
     return distance.metres() == 0 || isEmpty()
         ? this
         : new Shape(Overlay.roundBuffer(geometry, distance.metres(), ARC_CHORDS));
@@ -241,7 +244,7 @@ public final class Shape {
 
   /** The part that is at least {@code distance} from the boundary; may be empty or in parts. */
   public Shape shrunk(Length distance) {
-    return grown(distance.negative());
+    return distance.metres() <= 0 ? grown(distance.negative()) : union(Inset.of(this, distance));
   }
 
   public Shape moved(Length right, Length up) {
