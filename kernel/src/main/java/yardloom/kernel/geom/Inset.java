@@ -20,10 +20,10 @@ import yardloom.kernel.unit.Length;
  * <p>Returned in parts, from left to right; none if the shape is too narrow. Corners stay sharp
  * where the outline is convex and turn round where it is reflex, within half a millimetre. Each
  * result is held to its postconditions: valid, inside, nowhere nearer than the distance less 1 mm,
- * no larger than the shape, and no ground lost that is far enough inside. Should the buffer fail them, the same ground is found by
- * subtracting all ground near each edge; should that fail too, the outline is named for a report.
- * Buffers with mitred corners are not used for insets: JTS issues 180 and 1180 and GEOS issues
- * 1047, 1211 and 1403 show them invalid or losing ground.
+ * no larger than the shape, and no ground lost that is far enough inside. Should the buffer fail
+ * them, the same ground is found by subtracting all ground near each edge; should that fail too,
+ * the outline is named for a report. Buffers with mitred corners are not used for insets: JTS
+ * issues 180 and 1180 and GEOS issues 1047, 1211 and 1403 show them invalid or losing ground.
  */
 public final class Inset {
   private static final double TOLERANCE_M = 1e-3;

@@ -29,8 +29,7 @@ class KnownBadTest {
     }
     Shape second = Inset.byEdges(shape, Length.metres(distanceM));
     double slackM2 = 1e-3 * (1 + shape.perimeter().metres());
-    assertEquals(
-        second.area().squareMetres(), Shape.union(inset).area().squareMetres(), slackM2);
+    assertEquals(second.area().squareMetres(), Shape.union(inset).area().squareMetres(), slackM2);
   }
 
   @ParameterizedTest(name = "{0}")

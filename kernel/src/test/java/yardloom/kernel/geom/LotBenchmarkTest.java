@@ -16,8 +16,8 @@ import yardloom.kernel.unit.Length;
 
 /**
  * Setbacks and strip fill on lots of many corners, beside the bare library calls they need: for the
- * setbacks a buffer of each side and the difference from the lot, for the fill the cut of each slab.
- * Prints a table; asserts only that the results agree, as times depend on the machine.
+ * setbacks a buffer of each side and the difference from the lot, for the fill the cut of each
+ * slab. Prints a table; asserts only that the results agree, as times depend on the machine.
  */
 class LotBenchmarkTest {
   private static final double SETBACK_M = 3;
@@ -32,8 +32,7 @@ class LotBenchmarkTest {
       List<Setbacks.Side> sides = fourSides(ring);
       double ours = medianMs(() -> ours(lot, sides));
       double bare = medianMs(() -> bare(lot, sides));
-      System.out.printf(
-          Locale.ROOT, "%7d %8.1f %8.1f %6.2f%n", corners, ours, bare, ours / bare);
+      System.out.printf(Locale.ROOT, "%7d %8.1f %8.1f %6.2f%n", corners, ours, bare, ours / bare);
       double differM2 = Math.abs(ours(lot, sides) - bare(lot, sides));
       assertTrue(differM2 < 0.002 * lot.perimeter().metres() * 2, "differ by " + differM2);
     }
