@@ -2,6 +2,7 @@ package yardloom.sun;
 
 import java.util.List;
 import yardloom.kernel.check.Check;
+import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.spi.PluginInfo;
@@ -11,6 +12,7 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.sun.sheet.LightTable;
 import yardloom.sun.sheet.SpotTable;
+import yardloom.sun.sheet.SunPainter;
 import yardloom.sun.sheet.SunSheet;
 import yardloom.sun.sheet.SunTable;
 import yardloom.sun.work.LightCheck;
@@ -51,6 +53,11 @@ public final class SunPlugin implements YardPlugin {
   @Override
   public List<Check> checks() {
     return List.of(new SiteCheck(), new LightCheck(), new SpotCheck(), new NeighbourCheck());
+  }
+
+  @Override
+  public List<Painter> painters() {
+    return List.of(new SunPainter());
   }
 
   @Override
