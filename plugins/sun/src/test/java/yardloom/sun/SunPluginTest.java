@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.LightNeed;
+import yardloom.facts.Obstacle;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.draw.Panel;
@@ -137,7 +139,7 @@ class SunPluginTest extends PluginContract {
         new LightNeed(
             SOUTH_BED, new SourceRef("plan.groovy", 8, 3), "lettuce", 3, Source.plan("catalogue"));
     List<Finding> found =
-        outcome(draft, new Needs(List.of(tomato, lettuce))).findings().stream()
+        outcome(draft, new Gives(List.of(tomato, lettuce), List.of())).findings().stream()
             .filter(f -> f.rule().equals("sun.light"))
             .toList();
     assertEquals(1, found.size(), "the lettuce has what it asks for");
@@ -235,11 +237,32 @@ class SunPluginTest extends PluginContract {
     assertEquals(1, outcome.findings().stream().filter(f -> f.rule().equals("sun.spot")).count());
   }
 
-  /** Gives light needs as planting would. */
-  private record Needs(List<LightNeed> needs) implements YardPlugin {
+  /** Tall plants of one bed shade the next bed and not the ground they grow in. */
+  @Test
+  void plantsOfABed_shadeOthersAndNotTheirOwnBed() {
+    Draft draft = TestYards.at(40, -105);
+    TestYards.bed(draft, SOUTH_BED, TestYards.rectangle(-50, 0, 50, 1));
+    TestYards.bed(draft, NORTH_BED, TestYards.rectangle(-50, 1.1, 50, 2.1));
+    Obstacle corn =
+        new Obstacle(
+            SOUTH_BED,
+            Obstacle.Form.PRISM,
+            TestYards.rectangle(-50, 0, 50, 1),
+            Length.ZERO,
+            Length.metres(3),
+            Collections.nCopies(12, 0.0));
+    var sun =
+        outcome(draft, new Gives(List.of(), List.of(corn))).results().get(YardFacts.SUN_HOURS);
+    assertEquals(
+        sun.open().get(11).hours(), sun.of(SOUTH_BED).orElseThrow().get(11).hours(), 1e-9);
+    assertEquals(0, sun.of(NORTH_BED).orElseThrow().get(11).hours(), 0.3);
+  }
+
+  /** Gives light needs and shade as planting would. */
+  private record Gives(List<LightNeed> needs, List<Obstacle> shade) implements YardPlugin {
     @Override
     public PluginInfo info() {
-      return new PluginInfo("needs", "Needs", "1");
+      return new PluginInfo("gives", "Gives", "1");
     }
 
     @Override
@@ -253,17 +276,18 @@ class SunPluginTest extends PluginContract {
           new Calculator() {
             @Override
             public String id() {
-              return "needs.light";
+              return "gives.facts";
             }
 
             @Override
             public Set<FactKey<?>> gives() {
-              return Set.of(YardFacts.LIGHT_NEEDS);
+              return Set.of(YardFacts.LIGHT_NEEDS, YardFacts.OBSTACLES);
             }
 
             @Override
             public void compute(Plan plan, Facts in, Sink out) {
               needs.forEach(n -> out.give(YardFacts.LIGHT_NEEDS, n));
+              shade.forEach(o -> out.give(YardFacts.OBSTACLES, o));
             }
           });
     }

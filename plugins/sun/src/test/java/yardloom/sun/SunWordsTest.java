@@ -111,7 +111,7 @@ class SunWordsTest {
         ProblemCode.OUT_OF_RANGE, "share from 0", () -> SunWords.crown(scope, 1.5, null, null));
   }
 
-  /** FAO-56, Annex 2, Table 2.6 by its own formula: 40° N, June 41.9 and December 14.1 or so. */
+  /** The figures at 40° N are recalled from FAO-56, Annex 2 (memory); the formula is held by F07. */
   @Test
   void radiation_fallsFromJuneToDecember() {
     SolarRadiation found = SunPluginTest.outcome(draft).results().get(YardFacts.RADIATION);

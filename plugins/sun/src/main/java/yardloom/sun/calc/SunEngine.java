@@ -1,5 +1,7 @@
 package yardloom.sun.calc;
 
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import yardloom.kernel.plan.ElementId;
@@ -139,24 +141,33 @@ public final class SunEngine {
     return new Looker(groups, daysOfYear);
   }
 
-  /** Receives one cell. */
+  /**
+   * Receives one cell.
+   *
+   * @param <L> what one thread works with
+   */
   @FunctionalInterface
-  public interface CellTask {
+  public interface CellTask<L> {
     /** Called once for each cell, from several threads; {@code index} is row × columns + column. */
-    void cell(Looker looker, int column, int row, int index);
+    void cell(L looker, int column, int row, int index);
   }
 
-  /** Visits all cells of a grid, rows in parallel. */
-  public static void visit(Grid grid, Supplier<Looker> lookers, CellTask task) {
-    ThreadLocal<Looker> mine = ThreadLocal.withInitial(lookers);
+  /**
+   * Visits all cells of a grid, rows in parallel. Lookers are made as threads need them and handed
+   * on from row to row; they carry nothing over from cell to cell.
+   */
+  public static <L> void visit(Grid grid, Supplier<L> lookers, CellTask<L> task) {
+    Queue<L> idle = new ConcurrentLinkedQueue<>();
     IntStream.range(0, grid.rows())
         .parallel()
         .forEach(
             row -> {
-              Looker looker = mine.get();
+              L waiting = idle.poll();
+              L looker = waiting == null ? lookers.get() : waiting;
               for (int column = 0; column < grid.columns(); column++) {
                 task.cell(looker, column, row, row * grid.columns() + column);
               }
+              idle.add(looker);
             });
   }
 }

@@ -47,26 +47,26 @@ public final class SunMap {
   public SunMap after(SunEngine after, ElementId changed) {
     double[][] now = hours.clone();
     AtomicInteger count = new AtomicInteger();
-    ThreadLocal<SunEngine.Looker> old = ThreadLocal.withInitial(() -> engine.looker(groups));
     int was = engine.shadeOf(changed);
     int is = after.shadeOf(changed);
     SunEngine.visit(
         grid,
-        () -> after.looker(groups),
-        (looker, column, row, i) -> {
+        () -> new BeforeAndAfter(engine.looker(groups), after.looker(groups)),
+        (lookers, column, row, i) -> {
           double x = grid.xM(column);
           double y = grid.yM(row);
-          SunEngine.Looker before = old.get();
-          before.turn(x, y, 0, ShadeScene.NOBODY);
-          looker.turn(x, y, 0, ShadeScene.NOBODY);
-          if (before.feels(was) || looker.feels(is)) {
-            looker.at(x, y, 0, ShadeScene.NOBODY);
-            now[i] = looker.sums().hours();
+          lookers.before().turn(x, y, 0, ShadeScene.NOBODY);
+          lookers.after().turn(x, y, 0, ShadeScene.NOBODY);
+          if (lookers.before().feels(was) || lookers.after().feels(is)) {
+            lookers.after().at(x, y, 0, ShadeScene.NOBODY);
+            now[i] = lookers.after().sums().hours();
             count.incrementAndGet();
           }
         });
     return new SunMap(after, grid, groups, now, count.get());
   }
+
+  private record BeforeAndAfter(SunEngine.Looker before, SunEngine.Looker after) {}
 
   /** How many cells were worked out for this map. */
   public int workedOut() {
