@@ -253,8 +253,7 @@ class SunPluginTest extends PluginContract {
             Collections.nCopies(12, 0.0));
     var sun =
         outcome(draft, new Gives(List.of(), List.of(corn))).results().get(YardFacts.SUN_HOURS);
-    assertEquals(
-        sun.open().get(11).hours(), sun.of(SOUTH_BED).orElseThrow().get(11).hours(), 1e-9);
+    assertEquals(sun.open().get(11).hours(), sun.of(SOUTH_BED).orElseThrow().get(11).hours(), 1e-9);
     assertEquals(0, sun.of(NORTH_BED).orElseThrow().get(11).hours(), 0.3);
   }
 

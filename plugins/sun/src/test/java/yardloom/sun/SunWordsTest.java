@@ -107,11 +107,12 @@ class SunWordsTest {
     assertEquals(0.3, found.get(0).passes().get(3), 1e-12, "April");
     assertEquals(0.1, found.get(0).passes().get(6), 1e-12, "July");
     assertEquals(0.5, found.get(0).passes().get(10), 1e-12, "November");
-    refused(
-        ProblemCode.OUT_OF_RANGE, "share from 0", () -> SunWords.crown(scope, 1.5, null, null));
+    refused(ProblemCode.OUT_OF_RANGE, "share from 0", () -> SunWords.crown(scope, 1.5, null, null));
   }
 
-  /** The figures at 40° N are recalled from FAO-56, Annex 2 (memory); the formula is held by F07. */
+  /**
+   * The figures at 40° N are recalled from FAO-56, Annex 2 (memory); the formula is held by F07.
+   */
   @Test
   void radiation_fallsFromJuneToDecember() {
     SolarRadiation found = SunPluginTest.outcome(draft).results().get(YardFacts.RADIATION);

@@ -36,7 +36,8 @@ class HorizonTest {
             / (Math.cos(rad(latitude)) * Math.cos(rad(declination)));
     double expected = 24 / Math.PI * Math.acos(Math.max(-1, Math.min(1, cosine)));
     // Pieces of great circle stand up to 0.03° above the even rim; slow near grazing.
-    double grazing = 24.0 / COLUMNS + 0.03 / 15 * 2 / Math.max(0.05, Math.sqrt(1 - cosine * cosine));
+    double grazing =
+        24.0 / COLUMNS + 0.03 / 15 * 2 / Math.max(0.05, Math.sqrt(1 - cosine * cosine));
     if (Math.abs(cosine) < 0.98) {
       assertEquals(
           expected,
