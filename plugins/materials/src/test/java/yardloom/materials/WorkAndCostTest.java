@@ -9,6 +9,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import yardloom.facts.BillLine;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Results;
@@ -16,6 +18,7 @@ import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
@@ -24,6 +27,7 @@ import yardloom.materials.calc.BagOrBulk.Offer;
 import yardloom.materials.calc.TopUp;
 import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.TaskLoad;
+import yardloom.materials.work.BillSums;
 import yardloom.materials.work.MaterialFacts;
 
 class WorkAndCostTest {
@@ -194,5 +198,22 @@ class WorkAndCostTest {
     assertEquals(3, TopUp.inYear(1, laid, 0.3).cubicYards(), 1e-12);
     assertEquals(1.5, TopUp.inYear(2, laid, 0.3).cubicYards(), 1e-12);
     assertThrows(PlanException.class, () -> TopUp.inYear(0, laid, 0.3));
+  }
+
+  @Test
+  void billLines_sameItemInTwoBeds_areBoughtTogether() {
+    PlanKit kit = PlanKit.us();
+    for (String name : List.of("a", "b")) {
+      var bed = kit.bed(name, BedUse.ANNUAL, PlanKit.box(name.equals("a") ? 0 : 20, 0, 8, 4));
+      HardWords.edging(bed, "steel strip", Length.feet(10));
+    }
+    List<BillLine> bill = PlanKit.run(kit.plan()).all(YardFacts.BILL);
+    List<BillLine> sums = BillSums.byItem(bill);
+    BillLine edging =
+        sums.stream().filter(l -> l.item().startsWith("steel strip")).findFirst().orElseThrow();
+    // Each outline of 24 ft takes three pieces of 10 ft.
+    assertEquals(6, edging.order().value());
+    assertTrue(edging.element().isEmpty());
+    assertEquals(bill.size() - 1, sums.size());
   }
 }

@@ -21,6 +21,7 @@ import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.PhaseTime;
 import yardloom.materials.model.TaskLoad;
 import yardloom.materials.model.WorkSettings;
+import yardloom.materials.work.BillSums;
 import yardloom.materials.work.MaterialFacts;
 
 /** Tables of hours, phases, sources and orders by phase. */
@@ -152,7 +153,8 @@ public final class WorkTables {
               .column(Column.of("lead", "Lead, days", Measure.COUNT))
               .column(Column.text("by", "Order by"));
       for (PhaseTime t : facts.all(MaterialFacts.PHASES)) {
-        for (BillLine line : neededIn(t, facts.all(YardFacts.BILL))) {
+        for (BillLine line :
+            BillSums.byItem(neededIn(t, facts.all(YardFacts.BILL)))) {
           int lead = SourcingData.leadDays(line.item());
           table.row(
               Cell.text(t.phase().title()),

@@ -81,7 +81,7 @@ public final class CostCalculator implements Calculator {
             .with(plan.attributes().all(MaterialKeys.PRICE).stream().map(e -> e.value()).toList());
     List<Item> items = new ArrayList<>();
     List<String> unpriced = new ArrayList<>();
-    for (BillLine line : in.all(YardFacts.BILL)) {
+    for (BillLine line : BillSums.byItem(in.all(YardFacts.BILL))) {
       item(line, book).ifPresentOrElse(items::add, () -> unpriced.add(line.item()));
       delivery(line, book).ifPresent(items::add);
     }
