@@ -153,8 +153,7 @@ public final class WorkTables {
               .column(Column.of("lead", "Lead, days", Measure.COUNT))
               .column(Column.text("by", "Order by"));
       for (PhaseTime t : facts.all(MaterialFacts.PHASES)) {
-        for (BillLine line :
-            BillSums.byItem(neededIn(t, facts.all(YardFacts.BILL)))) {
+        for (BillLine line : BillSums.byItem(neededIn(t, facts.all(YardFacts.BILL)))) {
           int lead = SourcingData.leadDays(line.item());
           table.row(
               Cell.text(t.phase().title()),
