@@ -53,8 +53,7 @@ class ResultsJsonTest {
         "lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 120.ft), point(0.ft, 120.ft)])\n");
     assertEquals(ExitCode.FINE, Run.in(dir, "draw", "lot.groovy", "--as", "json").code());
     JsonNode results =
-        new ObjectMapper()
-            .readTree(Files.readString(dir.resolve("yardloom-out/lot/results.json")));
+        new ObjectMapper().readTree(Files.readString(dir.resolve("yardloom-out/lot/results.json")));
     // 60 ft × 120 ft × 0.09290304 m², the square foot of NIST SP 811.
     assertEquals(7200 * 0.09290304, results.path("plan").path("lotAreaM2").asDouble(), 1e-9);
   }
