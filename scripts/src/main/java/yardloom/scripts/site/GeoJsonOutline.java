@@ -10,7 +10,8 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 
 /**
- * The corners of one polygon in GeoJSON text: a Polygon, a Feature of one, or a collection with one.
+ * The corners of one polygon in GeoJSON text: a Polygon, a Feature of one, or a collection with
+ * one.
  *
  * <p>References: [1] RFC 7946, The GeoJSON Format, sections 3.1.6 and 4.
  */
@@ -42,8 +43,7 @@ public final class GeoJsonOutline {
     collect(root, polygons);
     if (polygons.size() != 1) {
       throw new PlanException(
-          ProblemCode.SYNTAX,
-          "the GeoJSON must hold one polygon, it holds " + polygons.size());
+          ProblemCode.SYNTAX, "the GeoJSON must hold one polygon, it holds " + polygons.size());
     }
     JsonNode rings = polygons.get(0).path("coordinates");
     if (rings.size() != 1) {

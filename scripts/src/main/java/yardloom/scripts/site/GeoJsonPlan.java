@@ -51,12 +51,7 @@ public final class GeoJsonPlan {
     plan.lot().ifPresent(lot -> feature(features, "lot", "lot", lot.shape(), plane));
     for (Element element : plan.elements()) {
       if (!element.shape().isEmpty()) {
-        feature(
-            features,
-            element.id().kind().word(),
-            element.id().name(),
-            element.shape(),
-            plane);
+        feature(features, element.id().kind().word(), element.id().name(), element.shape(), plane);
       }
     }
     return root.toPrettyString() + "\n";

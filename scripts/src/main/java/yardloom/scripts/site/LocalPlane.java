@@ -10,7 +10,6 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Angle;
-import yardloom.kernel.unit.Length;
 
 /**
  * The plan's plane on the globe: transverse Mercator on WGS 84 with its origin, and scale 1, at the
@@ -56,8 +55,7 @@ public record LocalPlane(Angle latitude, Angle longitude, Angle north) {
   public double[] toGlobe(Point point) {
     Point upright = point.turned(north, Point.metres(0, 0));
     ProjCoordinate out = new ProjCoordinate();
-    transform(false)
-        .transform(new ProjCoordinate(upright.x().metres(), upright.y().metres()), out);
+    transform(false).transform(new ProjCoordinate(upright.x().metres(), upright.y().metres()), out);
     return new double[] {out.x, out.y};
   }
 

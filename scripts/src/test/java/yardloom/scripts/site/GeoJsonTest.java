@@ -32,8 +32,7 @@ class GeoJsonTest {
       new LocalPlane(Angle.degrees(37.75), Angle.degrees(-122.43), Angle.ZERO);
 
   private static PlanException refused(String text, ProblemCode code) {
-    PlanException e =
-        assertThrows(PlanException.class, () -> GeoJsonOutline.read(text, PLANE));
+    PlanException e = assertThrows(PlanException.class, () -> GeoJsonOutline.read(text, PLANE));
     assertEquals(code, e.problems().get(0).code(), e.getMessage());
     return e;
   }
@@ -47,15 +46,14 @@ class GeoJsonTest {
   }
 
   /**
-   * Lengths of a degree on WGS 84 at latitude φ: NGA series 111132.92 − 559.82 cos 2φ + 1.175 cos 4φ
-   * and 111412.84 cos φ − 93.5 cos 3φ + 0.118 cos 5φ metres.
+   * Lengths of a degree on WGS 84 at latitude φ: NGA series 111132.92 − 559.82 cos 2φ + 1.175 cos
+   * 4φ and 111412.84 cos φ − 93.5 cos 3φ + 0.118 cos 5φ metres.
    */
   @Test
   void toPlan_smallSteps_haveTheEllipsoidsDegreeLengths() {
     double f = Math.toRadians(37.75);
     double north = 111132.92 - 559.82 * Math.cos(2 * f) + 1.175 * Math.cos(4 * f);
-    double east =
-        111412.84 * Math.cos(f) - 93.5 * Math.cos(3 * f) + 0.118 * Math.cos(5 * f);
+    double east = 111412.84 * Math.cos(f) - 93.5 * Math.cos(3 * f) + 0.118 * Math.cos(5 * f);
     assertEquals(north * 1e-4, PLANE.toPlan(-122.43, 37.7501).y().metres(), 1e-3);
     assertEquals(east * 1e-4, PLANE.toPlan(-122.4299, 37.75).x().metres(), 1e-3);
   }
