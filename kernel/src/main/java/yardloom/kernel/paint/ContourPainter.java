@@ -26,7 +26,8 @@ final class ContourPainter implements Painter {
 
   @Override
   public Layer layer() {
-    return new Layer("kernel.contours", "Contours", Layer.Band.GROUND);
+    // The layer order is alphabetic within a band: above the lot's fill.
+    return new Layer("kernel.lot-contours", "Contours", Layer.Band.GROUND);
   }
 
   @Override
