@@ -85,6 +85,11 @@ public record TableFormat(UnitSystem units, String currency) {
     return unit.isEmpty() ? number : number + NO_BREAK_SPACE + unit;
   }
 
+  /** A quantity with its unit symbol, in the plan's usual unit for its dimension. */
+  public String withUnit(Quantity<?> quantity) {
+    return outsideItsColumn(quantity, true);
+  }
+
   private String show(Measure measure, Object value, boolean grouped) {
     if (value instanceof Quantity<?> quantity) {
       Optional<Unit> unit = measure.unit(units);

@@ -101,6 +101,10 @@ public final class PlanWriter {
       }
     }
     Files.writeString(
+        folder.resolve("calculations.txt"),
+        CalculationsText.of(outcome, format),
+        StandardCharsets.UTF_8);
+    Files.writeString(
         folder.resolve("findings.txt"),
         FindingsText.of(outcome.findings()),
         StandardCharsets.UTF_8);
