@@ -49,6 +49,30 @@ public final class LotWords {
     return finish(in, new Lot(in.place(), Shape.polygon(ring), edges(ring)), block);
   }
 
+  @Verb(
+      help =
+          "The ground that is planned, from a shape in one part. The sides of a lot with four"
+              + " corners are called south, east, north and west; others are called side 1, side 2"
+              + " and so on, counter-clockwise, side 1 starting at the westernmost corner.",
+      example =
+          "lotOutline(rect(0.ft, 0.ft, 60.ft, 120.ft)) { side('south', role: 'front', setback:"
+              + " 25.ft) }")
+  public static Handle lotOutline(
+      PlanScope in,
+      @Arg(name = "shape", help = "the ground, without holes") Shape shape,
+      Consumer<LotScope> block) {
+    List<Point> ring = shape.corners();
+    if (shape.polygons().get(0).getNumInteriorRing() > 0) {
+      throw new PlanException(
+          ProblemCode.BAD_SHAPE,
+          in.place(),
+          "a lot has no holes, this outline has "
+              + shape.polygons().get(0).getNumInteriorRing()
+              + "; take them out of it and describe that ground with `keepOut`");
+    }
+    return finish(in, new Lot(in.place(), shape, edges(ring)), block);
+  }
+
   /** The sides of a ring, counter-clockwise, named, without roles. */
   static List<Lot.Edge> edges(List<Point> ring) {
     int n = ring.size();

@@ -15,8 +15,11 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.vocab.Scope;
 
-/** The two words that belong to the language itself. */
+/** The words that belong to the language itself. */
 final class Builtin {
+  private static final Set<String> OF_THE_PLAN = Set.of("param", "include");
+  private static final String FILE_TEXT = "fileText";
+
   private final Rewriter rewriter;
   private final Report report;
   private final Names names;
@@ -39,7 +42,21 @@ final class Builtin {
     this.params = params;
   }
 
+  static boolean is(String name) {
+    return OF_THE_PLAN.contains(name) || name.equals(FILE_TEXT);
+  }
+
+  /** Those that may be written in a block of this name. */
+  static Set<String> in(String block) {
+    Set<String> known = new HashSet<>(block.equals("plan") ? OF_THE_PLAN : Set.of());
+    known.add(FILE_TEXT);
+    return known;
+  }
+
   Expression translate(MethodCallExpression raw, String name, Arguments.Given given) {
+    if (name.equals(FILE_TEXT)) {
+      return fileText(raw, given);
+    }
     String block = Scope.nameOf(names.innermost().type());
     if (!block.equals("plan")) {
       report.add(
@@ -123,6 +140,26 @@ final class Builtin {
     arguments.add(Tree.constant(raw, included.key()));
     arguments.add(values);
     return Tree.host(raw, Tree.method(host.builtins(), "include"), arguments);
+  }
+
+  private Expression fileText(MethodCallExpression raw, Arguments.Given given) {
+    List<Expression> values = given.positional();
+    if (values.size() != 1 || !given.named().isEmpty() || !text(values.get(0))) {
+      report.add(
+          ProblemCode.MISSING_OPTION,
+          raw,
+          "`fileText` takes the plain name of a data file, as in fileText('lot.geojson')");
+      return rewriter.expressions().hole(raw);
+    }
+    try {
+      String key =
+          setting.includes().text((String) ((ConstantExpression) values.get(0)).getValue());
+      return Tree.host(
+          raw, Tree.method(host.builtins(), FILE_TEXT), List.of(Tree.constant(raw, key)));
+    } catch (PlanException e) {
+      report.addAll(e.at(report.place(raw)).problems());
+      return rewriter.expressions().hole(raw);
+    }
   }
 
   private void checkNames(Arguments.Given given, ScriptSetting.Included included) {

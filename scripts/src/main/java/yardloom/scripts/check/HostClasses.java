@@ -8,7 +8,7 @@ package yardloom.scripts.check;
  * @param values methods of lists, maps, texts and numbers; the first parameter is the receiver
  * @param units one getter for each unit word on a number
  * @param guard places, steps and blocks
- * @param builtins {@code param} and {@code include}
+ * @param builtins {@code param}, {@code include} and {@code fileText}
  * @param program the superclass of every compiled script
  */
 public record HostClasses(

@@ -74,7 +74,7 @@ public final class ScriptCompiler {
       List<String> parameters,
       List<Problem> problems) {}
 
-  /** Finds and compiles the scripts that a script includes. */
+  /** Finds the files that a script names. */
   public interface Includes {
     /**
      * The included script; its key is given back when the script runs.
@@ -82,6 +82,13 @@ public final class ScriptCompiler {
      * @throws yardloom.kernel.problem.PlanException if it cannot be read or may not be
      */
     Map.Entry<String, List<String>> read(String name);
+
+    /**
+     * A data file; its key is given back when the script runs.
+     *
+     * @throws yardloom.kernel.problem.PlanException if it cannot be read or may not be
+     */
+    String text(String name);
   }
 
   /** A loader that shows compiled scripts the listed classes and nothing else. */
@@ -115,9 +122,17 @@ public final class ScriptCompiler {
         new ScriptSetting(
             lexicon,
             missing,
-            name -> {
-              Map.Entry<String, List<String>> found = includes.read(name);
-              return new ScriptSetting.Included(found.getKey(), found.getValue());
+            new ScriptSetting.Includes() {
+              @Override
+              public ScriptSetting.Included read(String name) {
+                Map.Entry<String, List<String>> found = includes.read(name);
+                return new ScriptSetting.Included(found.getKey(), found.getValue());
+              }
+
+              @Override
+              public String text(String name) {
+                return includes.text(name);
+              }
             });
     Rewriter rewriter = new Rewriter(report, host, setting, program, source);
     Map<MethodNode, Statement> bodies = fill(program, raw, rewriter);

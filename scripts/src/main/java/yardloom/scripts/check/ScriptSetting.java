@@ -10,12 +10,12 @@ import yardloom.kernel.vocab.Lexicon;
  *
  * @param lexicon the words of the loaded plugins
  * @param missing the shipped plugin that offers a word (block name, word) but is not loaded
- * @param includes reads the scripts that this one includes
+ * @param includes reads the scripts and data files that this one names
  */
 record ScriptSetting(
     Lexicon lexicon, BiFunction<String, String, Optional<String>> missing, Includes includes) {
 
-  /** Finds and compiles an included file. */
+  /** Finds the files that a script names. */
   interface Includes {
     /**
      * The key under which the compiled file is kept, and the parameters it declares.
@@ -23,6 +23,13 @@ record ScriptSetting(
      * @throws yardloom.kernel.problem.PlanException if there is no such file or it is not allowed
      */
     Included read(String name);
+
+    /**
+     * The key under which the text of a data file is kept.
+     *
+     * @throws yardloom.kernel.problem.PlanException if there is no such file or it is not allowed
+     */
+    String text(String name);
   }
 
   /** An included script. */

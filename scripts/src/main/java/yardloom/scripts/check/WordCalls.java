@@ -28,7 +28,7 @@ import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Word;
 
-/** Resolves calls by lexical scope: words, helpers, closures, {@code param}, {@code include}. */
+/** Resolves calls by lexical scope: words, helpers, closures, built-ins. */
 final class WordCalls {
   /** A parameter that the script declares. */
   record Declared(String name, SourceRef place) {}
@@ -78,9 +78,7 @@ final class WordCalls {
   }
 
   boolean isWord(String name) {
-    return setting.lexicon().names().contains(name)
-        || name.equals("param")
-        || name.equals("include");
+    return setting.lexicon().names().contains(name) || Builtin.is(name);
   }
 
   Optional<Word> word(Class<? extends Scope> scope, String name) {
@@ -201,7 +199,7 @@ final class WordCalls {
 
   private Expression plain(
       MethodCallExpression raw, String name, Arguments.Given given, boolean statement) {
-    if (name.equals("param") || name.equals("include")) {
+    if (Builtin.is(name)) {
       return new Builtin(rewriter, report, names, host, setting, params)
           .translate(raw, name, given);
     }
@@ -392,10 +390,7 @@ final class WordCalls {
     TreeSet<String> known = new TreeSet<>();
     setting.lexicon().words(scope).forEach(w -> known.add(w.name()));
     setting.lexicon().words(Scope.class).forEach(w -> known.add(w.name()));
-    if (block.equals("plan")) {
-      known.add("param");
-      known.add("include");
-    }
+    known.addAll(Builtin.in(block));
     TreeSet<String> near = new TreeSet<>(known);
     near.addAll(rewriter.helpers().keySet());
     String forbidden =

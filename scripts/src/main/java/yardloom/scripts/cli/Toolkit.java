@@ -1,6 +1,7 @@
 package yardloom.scripts.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import yardloom.kernel.paint.KernelCautions;
@@ -13,9 +14,11 @@ import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
 import yardloom.kernel.study.Toolbox;
+import yardloom.kernel.vocab.Vocabulary;
 import yardloom.kernel.words.KernelWords;
 import yardloom.scripts.dsl.Limits;
 import yardloom.scripts.dsl.PlanRunner;
+import yardloom.scripts.site.SiteFileWords;
 
 /** The loaded plugins and what is built from them. */
 final class Toolkit {
@@ -27,7 +30,11 @@ final class Toolkit {
 
   /** The plugins beside the program. */
   static Toolkit load() {
-    return new Toolkit(PluginLoader.load(Toolkit.class.getClassLoader(), KernelWords.VOCABULARY));
+    List<Class<?>> words = new ArrayList<>(KernelWords.VOCABULARY.wordClasses());
+    words.add(SiteFileWords.class);
+    // Always there, like the kernel's own: so they go by its name.
+    Vocabulary base = new Vocabulary(KernelWords.VOCABULARY.plugin(), words);
+    return new Toolkit(PluginLoader.load(Toolkit.class.getClassLoader(), base));
   }
 
   Plugins plugins() {

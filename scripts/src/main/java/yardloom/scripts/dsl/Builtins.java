@@ -3,7 +3,7 @@ package yardloom.scripts.dsl;
 import java.util.Map;
 import yardloom.kernel.problem.SourceRef;
 
-/** Called by compiled scripts only: {@code param} and {@code include}. */
+/** Called by compiled scripts only: {@code param}, {@code include} and {@code fileText}. */
 public final class Builtins {
   private Builtins() {}
 
@@ -15,5 +15,9 @@ public final class Builtins {
   public static void include(
       String file, int line, int column, String key, Map<String, Object> values) {
     Run.present().include(new SourceRef(file, line, column), key, values);
+  }
+
+  public static String fileText(String key) {
+    return Run.present().fileText(key);
   }
 }

@@ -13,13 +13,16 @@ import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.scripts.check.ScriptCompiler;
 
-/** Compiles a plan and all that it includes, before anything runs. */
+/** Compiles a plan and all that it includes, and reads the data it names, before anything runs. */
 final class Compiling {
+  private static final long MAX_DATA = 8 << 20;
+
   private final ScriptCompiler compiler;
   private final Limits limits;
   private final ScriptFiles folder;
   private final Map<Path, ScriptCompiler.Compiled> done = new LinkedHashMap<>();
   private final Map<String, String> files = new HashMap<>();
+  private final Map<String, String> texts = new HashMap<>();
   private final TreeSet<Problem> problems = new TreeSet<>();
   private final Deque<Path> open = new ArrayDeque<>();
 
@@ -50,10 +53,18 @@ final class Compiling {
             ScriptFiles.read(real, shown),
             shown,
             name,
-            wanted -> {
-              Path path = folder.included(wanted, real);
-              ScriptCompiler.Compiled part = compile(path, beside(shown, wanted));
-              return Map.entry(part.className(), part.parameters());
+            new ScriptCompiler.Includes() {
+              @Override
+              public Map.Entry<String, List<String>> read(String wanted) {
+                Path path = folder.included(wanted, real);
+                ScriptCompiler.Compiled part = compile(path, beside(shown, script(wanted)));
+                return Map.entry(part.className(), part.parameters());
+              }
+
+              @Override
+              public String text(String wanted) {
+                return dataFile(folder.data(wanted, real), beside(shown, wanted));
+              }
             });
     open.pop();
     problems.addAll(made.problems());
@@ -61,9 +72,25 @@ final class Compiling {
     return made;
   }
 
-  private static String beside(String shown, String wanted) {
-    String file = wanted.endsWith(".groovy") ? wanted : wanted + ".groovy";
+  /** Reads a data file once; the key is its real path, which no script sees. */
+  private String dataFile(Path real, String shown) {
+    String key = real.toString();
+    if (!texts.containsKey(key)) {
+      texts.put(key, ScriptFiles.read(real, shown));
+      if (texts.values().stream().mapToLong(String::length).sum() > MAX_DATA) {
+        throw new PlanException(
+            ProblemCode.LIMIT, "the data files of a plan are together larger than 8 MB");
+      }
+    }
+    return key;
+  }
+
+  private static String beside(String shown, String file) {
     return Path.of(shown).resolveSibling(file).normalize().toString();
+  }
+
+  private static String script(String wanted) {
+    return wanted.endsWith(".groovy") ? wanted : wanted + ".groovy";
   }
 
   List<Problem> problems() {
@@ -82,6 +109,11 @@ final class Compiling {
   /** The file of each compiled class. */
   Map<String, String> files() {
     return files;
+  }
+
+  /** The data files that the scripts name, by key. */
+  Map<String, String> texts() {
+    return Map.copyOf(texts);
   }
 
   Map<String, byte[]> classes() {

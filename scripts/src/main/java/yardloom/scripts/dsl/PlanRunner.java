@@ -106,7 +106,7 @@ public final class PlanRunner {
     }
     Draft draft = new Draft(info(script));
     ClassLoader loader = compiler.loader(compiling.classes());
-    Run run = new Run(draft, key -> program(loader, key), overrides);
+    Run run = new Run(draft, key -> program(loader, key), overrides, compiling.texts());
     meter.startRunning();
     try {
       run.start("plan0", new SourceRef(script.toString(), 1, 1));

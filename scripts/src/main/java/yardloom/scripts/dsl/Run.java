@@ -26,9 +26,17 @@ final class Run {
   /** The named values of the includes around us, innermost first; empty in the plan itself. */
   private final Deque<Map<String, Object>> given = new ArrayDeque<>();
 
-  Run(Draft draft, Starter starter, Map<String, String> overrides) {
+  private final Map<String, String> texts;
+
+  /**
+   * A run.
+   *
+   * @param texts the data files that the scripts name, by key
+   */
+  Run(Draft draft, Starter starter, Map<String, String> overrides, Map<String, String> texts) {
     this.draft = draft;
     this.starter = starter;
+    this.texts = texts;
     this.overrides = new TreeMap<>(overrides);
   }
 
@@ -80,6 +88,10 @@ final class Run {
               + Operators.kind(value));
     }
     return value;
+  }
+
+  String fileText(String key) {
+    return texts.get(key);
   }
 
   void include(SourceRef place, String key, Map<String, Object> values) {

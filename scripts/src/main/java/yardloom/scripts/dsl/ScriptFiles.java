@@ -8,13 +8,16 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 
-/** Reads scripts, and keeps included ones below the folder of the plan. */
+/** Reads scripts and data files, and keeps what a script names below the folder of the plan. */
 final class ScriptFiles {
   private static final long MAX_BYTES = 1 << 20;
+  private static final List<String> DATA_ENDINGS =
+      List.of(".geojson", ".json", ".csv", ".wkt", ".txt");
 
   private final Path root;
 
@@ -37,10 +40,38 @@ final class ScriptFiles {
   /** The real path of an included script, links followed. */
   Path included(String name, Path from) {
     String file = name.endsWith(".groovy") ? name : name + ".groovy";
+    Path real = below("include", name, file, from);
+    if (!real.getFileName().toString().endsWith(".groovy")) {
+      throw new PlanException(ProblemCode.FORBIDDEN, "'" + name + "' is not a script file");
+    }
+    return real;
+  }
+
+  /** The real path of a data file, links followed. */
+  Path data(String name, Path from) {
+    requireData(name, name);
+    Path real = below("fileText", name, name, from);
+    requireData(name, real.getFileName().toString());
+    return real;
+  }
+
+  private static void requireData(String name, String file) {
+    if (DATA_ENDINGS.stream().noneMatch(file::endsWith)) {
+      throw new PlanException(
+          ProblemCode.FORBIDDEN,
+          "'" + name + "' is no data file; `fileText` reads " + String.join(" ", DATA_ENDINGS));
+    }
+  }
+
+  private Path below(String word, String name, String file, Path from) {
     if (!file.matches("[\\p{L}0-9_./-]+") || file.startsWith("/")) {
       throw new PlanException(
           ProblemCode.FORBIDDEN,
-          "`include` takes the plain name of a file below the plan's folder; got '" + name + "'");
+          "`"
+              + word
+              + "` takes the plain name of a file below the plan's folder; got '"
+              + name
+              + "'");
     }
     try {
       Path real = from.resolveSibling(file).toRealPath();
@@ -48,8 +79,8 @@ final class ScriptFiles {
         throw new PlanException(
             ProblemCode.FORBIDDEN, "'" + name + "' lies outside the plan's own folder");
       }
-      if (!real.getFileName().toString().endsWith(".groovy") || !Files.isRegularFile(real)) {
-        throw new PlanException(ProblemCode.FORBIDDEN, "'" + name + "' is not a script file");
+      if (!Files.isRegularFile(real)) {
+        throw new PlanException(ProblemCode.FORBIDDEN, "'" + name + "' is not a plain file");
       }
       return real;
     } catch (IOException | InvalidPathException e) {
@@ -63,7 +94,7 @@ final class ScriptFiles {
     try {
       if (Files.size(real) > MAX_BYTES) {
         throw new PlanException(
-            ProblemCode.LIMIT, place, "the file is larger than a script can be");
+            ProblemCode.LIMIT, place, "the file is larger than 1 MB, the most that is read");
       }
       return StandardCharsets.UTF_8
           .newDecoder()

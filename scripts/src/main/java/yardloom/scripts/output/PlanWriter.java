@@ -19,6 +19,7 @@ import yardloom.kernel.table.TableFormat;
 import yardloom.scripts.export.HtmlReport;
 import yardloom.scripts.export.PdfWriter;
 import yardloom.scripts.export.PngWriter;
+import yardloom.scripts.site.GeoJsonWriter;
 
 /** Writes the files of one plan into a folder. */
 public final class PlanWriter {
@@ -98,6 +99,11 @@ public final class PlanWriter {
     if (kinds.contains(OutputKind.JSON)) {
       try (OutputStream out = Files.newOutputStream(folder.resolve("results.json"))) {
         ResultsJson.write(outcome, format, out);
+      }
+      if (GeoJsonWriter.canWrite(outcome.plan())) {
+        try (OutputStream out = Files.newOutputStream(folder.resolve("site.geojson"))) {
+          GeoJsonWriter.write(outcome.plan(), out);
+        }
       }
     }
     Files.writeString(

@@ -1,8 +1,10 @@
 /**
- * Outlines on the globe: GeoJSON into plan points and plans into GeoJSON.
+ * Outlines from files and for other maps: GeoJSON (RFC 7946, WGS 84 longitude and latitude in
+ * degrees) and well-known text (plan metres or feet). Start with {@link
+ * yardloom.scripts.site.GeoOutline} for reading and {@link yardloom.scripts.site.GeoJsonWriter} for
+ * writing.
  *
- * <p>Positions are WGS 84 longitude and latitude in degrees; the plan is a transverse Mercator
- * plane in metres that touches the globe at the plan's origin. Start with {@link
- * yardloom.scripts.site.LocalPlane}.
+ * <p>Between degrees and plan metres stands {@link yardloom.scripts.site.LocalPlane}, a transverse
+ * Mercator plane that touches the globe at the plan's origin. None of this is a survey.
  */
 package yardloom.scripts.site;
