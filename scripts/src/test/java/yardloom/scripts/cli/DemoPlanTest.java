@@ -35,7 +35,7 @@ class DemoPlanTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"urbana-yard"})
+  @ValueSource(strings = {"urbana-yard", "seattle-corner", "san-francisco-slope"})
   void demo_drawnTwiceInOtherLocaleAndZone_isTheSameToTheByte(String name) {
     Map<String, String> first = draw(SAMPLES.resolve(name + ".groovy"), "one");
     Locale locale = Locale.getDefault();
@@ -72,9 +72,10 @@ class DemoPlanTest {
     }
   }
 
-  @Test
-  void urbana_scriptFile_isUnderSixtyLines() throws IOException {
-    assertTrue(Files.readAllLines(SAMPLES.resolve("urbana-yard.groovy")).size() < 60);
+  @ParameterizedTest
+  @ValueSource(strings = {"urbana-yard", "seattle-corner", "san-francisco-slope"})
+  void demo_scriptFile_isUnderSixtyLines(String name) throws IOException {
+    assertTrue(Files.readAllLines(SAMPLES.resolve(name + ".groovy")).size() < 60);
   }
 
   @Test

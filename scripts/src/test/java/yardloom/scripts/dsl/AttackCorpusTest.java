@@ -58,6 +58,12 @@ class AttackCorpusTest {
     Files.writeString(home.resolve("outside.groovy"), "note 'PWNED'\n");
     Files.createSymbolicLink(plans.resolve("link.groovy"), home.resolve("outside.groovy"));
     Files.writeString(plans.resolve("data.txt"), "note 'PWNED'\n");
+    Files.writeString(home.resolve("outside.txt"), "PWNED");
+    Files.createSymbolicLink(plans.resolve("link.txt"), home.resolve("outside.txt"));
+    Files.createSymbolicLink(plans.resolve("script-link.txt"), plans.resolve("attack.groovy"));
+    Files.createDirectory(plans.resolve("folder.txt"));
+    Files.write(plans.resolve("binary.txt"), new byte[] {(byte) 0xC3, (byte) 0x28});
+    Files.writeString(plans.resolve("large.txt"), "x".repeat((1 << 20) + 1));
     Path plan = plans.resolve("attack.groovy");
     Files.writeString(plan, attack.text().replace("@CANARY@", canary.toString()));
 
