@@ -1,7 +1,6 @@
 package yardloom.scripts.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import yardloom.kernel.paint.KernelCautions;
@@ -14,11 +13,9 @@ import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
 import yardloom.kernel.study.Toolbox;
-import yardloom.kernel.vocab.Vocabulary;
 import yardloom.kernel.words.KernelWords;
 import yardloom.scripts.dsl.Limits;
 import yardloom.scripts.dsl.PlanRunner;
-import yardloom.scripts.site.SiteFileWords;
 
 /** The loaded plugins and what is built from them. */
 final class Toolkit {
@@ -30,11 +27,7 @@ final class Toolkit {
 
   /** The plugins beside the program. */
   static Toolkit load() {
-    List<Class<?>> words = new ArrayList<>(KernelWords.VOCABULARY.wordClasses());
-    words.add(SiteFileWords.class);
-    // Always there, like the kernel's own: so they go by its name.
-    Vocabulary base = new Vocabulary(KernelWords.VOCABULARY.plugin(), words);
-    return new Toolkit(PluginLoader.load(Toolkit.class.getClassLoader(), base));
+    return new Toolkit(PluginLoader.load(Toolkit.class.getClassLoader(), KernelWords.VOCABULARY));
   }
 
   Plugins plugins() {

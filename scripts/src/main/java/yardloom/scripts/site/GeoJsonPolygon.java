@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.kernel.geom.Point;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 
@@ -44,12 +45,20 @@ record GeoJsonPolygon(List<List<LonLat>> rings) {
     collect(root, polygons);
     if (polygons.size() != 1) {
       throw wrong(
-          ProblemCode.BAD_SHAPE,
+          ProblemCode.SYNTAX,
           "one polygon is needed, the GeoJSON text has "
               + polygons.size()
               + "; keep the one of the lot and delete the others");
     }
     return new GeoJsonPolygon(rings(polygons.get(0)));
+  }
+
+  /** The corners of a ring in the order of the text, without repeating the first. */
+  List<Point> corners(int ring, LocalPlane plane) {
+    List<LonLat> closed = rings.get(ring);
+    return closed.subList(0, closed.size() - 1).stream()
+        .map(p -> plane.toPlan(p.lonDeg(), p.latDeg()))
+        .toList();
   }
 
   /** GeoJSON of 2008 could name another coordinate system; RFC 7946 section 4 allows one only. */
@@ -83,7 +92,7 @@ record GeoJsonPolygon(List<List<LonLat>> rings) {
       }
       default ->
           throw wrong(
-              ProblemCode.BAD_SHAPE,
+              ProblemCode.SYNTAX,
               "GeoJSON needs a type such as Polygon, Feature or FeatureCollection, got '"
                   + type
                   + "'");

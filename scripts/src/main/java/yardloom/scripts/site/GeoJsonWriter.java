@@ -44,11 +44,11 @@ public final class GeoJsonWriter {
 
   private static final JsonNodeFactory JSON = JsonNodeFactory.withExactBigDecimals(true);
 
-  private final GeoFrame frame;
+  private final LocalPlane plane;
   private final List<double[]> corners = new ArrayList<>();
 
-  private GeoJsonWriter(GeoFrame frame) {
-    this.frame = frame;
+  private GeoJsonWriter(LocalPlane plane) {
+    this.plane = plane;
   }
 
   /** Whether there is anything to write: a site, and a lot or an element. */
@@ -74,8 +74,8 @@ public final class GeoJsonWriter {
 
   static ObjectNode tree(Plan plan) {
     Site site = plan.site().orElseThrow();
-    LonLat origin = new LonLat(site.longitude().degrees(), site.latitude().degrees());
-    GeoJsonWriter writer = new GeoJsonWriter(GeoFrame.placed(origin, middle(plan), site.north()));
+    GeoJsonWriter writer =
+        new GeoJsonWriter(new LocalPlane(site.latitude(), site.longitude(), site.north()));
     ArrayNode features = JSON.arrayNode();
     plan.lot().ifPresent(lot -> features.add(feature("lot", "lot", writer.area(lot.shape()))));
     for (Element element : plan.elements()) {
@@ -95,20 +95,6 @@ public final class GeoJsonWriter {
     root.set("bbox", writer.box());
     root.set("features", features);
     return root;
-  }
-
-  /** The middle of the projection: that of the lot, as in reading, or of all there is. */
-  private static Point middle(Plan plan) {
-    return plan.lot()
-        .map(lot -> lot.shape().centroid())
-        .or(
-            () ->
-                plan.elements().stream()
-                    .map(Element::shape)
-                    .filter(s -> !s.isEmpty())
-                    .findFirst()
-                    .map(Shape::centroid))
-        .orElse(Point.metres(0, 0));
   }
 
   private static ObjectNode feature(String kind, String name, ObjectNode geometry) {
@@ -169,9 +155,9 @@ public final class GeoJsonWriter {
   }
 
   private ArrayNode position(Point point) {
-    LonLat place = frame.toEarth(point);
-    corners.add(new double[] {place.lonDeg(), place.latDeg()});
-    return JSON.arrayNode().add(degrees(place.lonDeg())).add(degrees(place.latDeg()));
+    double[] globe = plane.toGlobe(point);
+    corners.add(globe);
+    return JSON.arrayNode().add(degrees(globe[0])).add(degrees(globe[1]));
   }
 
   private ArrayNode box() {

@@ -28,7 +28,7 @@ public record LonLat(double lonDeg, double latDeg) {
               + " is no place on earth: longitude lies between -180 and 180 degrees, latitude between"
               + " -90 and 90; "
               + (swapped
-                  ? "the two seem to be swapped, longitude comes first"
+                  ? "the two seem to be swapped, GeoJSON gives longitude first"
                   : "a plan in feet or metres is no GeoJSON, give it to `wktOutline`"));
     }
   }

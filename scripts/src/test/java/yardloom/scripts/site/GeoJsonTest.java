@@ -4,28 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import yardloom.kernel.geom.Point;
-import yardloom.kernel.geom.Shape;
-import yardloom.kernel.plan.Attributes;
-import yardloom.kernel.plan.Element;
-import yardloom.kernel.plan.ElementId;
-import yardloom.kernel.plan.ElementKind;
-import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.PlanInfo;
-import yardloom.kernel.plan.Site;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Angle;
-import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.UnitSystem;
 
 class GeoJsonTest {
   private static final LocalPlane PLANE =
@@ -100,62 +84,5 @@ class GeoJsonTest {
   void read_brokenTextAndNoPolygon_areRefused() {
     refused("{\"type\":", ProblemCode.SYNTAX);
     refused("{\"type\":\"Point\",\"coordinates\":[-122.43,37.75]}", ProblemCode.SYNTAX);
-  }
-
-  private static Plan plan(Optional<Site> site) {
-    Shape ring =
-        Shape.circle(Point.metres(10, 10), Length.metres(5))
-            .minus(Shape.circle(Point.metres(10, 10), Length.metres(2)));
-    Element bed =
-        new Element.Bed(
-            new Element.Common(
-                new ElementId(ElementKind.BED, "ring"), SourceRef.NONE, Attributes.NONE),
-            ring,
-            Element.BedUse.PERENNIAL);
-    return new Plan(
-        new PlanInfo("t", "", "", "", "", "", UnitSystem.METRIC, "$"),
-        site,
-        Optional.empty(),
-        List.of(bed),
-        Attributes.NONE,
-        Map.of());
-  }
-
-  /** exterior counter-clockwise, holes clockwise; X-03: longitude first. */
-  @Test
-  void write_bedWithHole_hasRfcWinding() throws Exception {
-    Site site =
-        new Site(
-            "SF",
-            Angle.degrees(37.75),
-            Angle.degrees(-122.43),
-            Length.ZERO,
-            ZoneId.of("America/Los_Angeles"),
-            Angle.ZERO);
-    JsonNode root = new ObjectMapper().readTree(GeoJsonPlan.write(plan(Optional.of(site))));
-    JsonNode rings = root.at("/features/0/geometry/coordinates");
-    assertTrue(signedArea(rings.get(0)) > 0);
-    assertTrue(signedArea(rings.get(1)) < 0);
-    assertEquals(-122.43, rings.at("/0/0/0").asDouble(), 0.001);
-    assertEquals("ring", root.at("/features/0/properties/name").asText());
-    assertEquals(rings.get(0).get(0), rings.get(0).get(rings.get(0).size() - 1));
-  }
-
-  private static double signedArea(JsonNode ring) {
-    double twice = 0;
-    for (int i = 0; i + 1 < ring.size(); i++) {
-      twice +=
-          ring.get(i).get(0).asDouble() * ring.get(i + 1).get(1).asDouble()
-              - ring.get(i + 1).get(0).asDouble() * ring.get(i).get(1).asDouble();
-    }
-    return twice / 2;
-  }
-
-  /** a plan without a place on the globe is no GeoJSON. */
-  @Test
-  void write_planWithoutSite_isRefused() {
-    PlanException e =
-        assertThrows(PlanException.class, () -> GeoJsonPlan.write(plan(Optional.empty())));
-    assertEquals(ProblemCode.MISSING_OPTION, e.problems().get(0).code());
   }
 }

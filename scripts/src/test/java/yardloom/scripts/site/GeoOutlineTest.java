@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,8 +77,7 @@ class GeoOutlineTest {
   void thousandthOfADegree_at45North_isAsTabulated() {
     GeoOutline read = GeoOutline.read(square(7, 44.9995, 1e-3));
     assertEquals(111.132, read.shape().depth().metres(), 0.002);
-    double middleM =
-        read.shape().area().squareMetres() / read.shape().depth().metres();
+    double middleM = read.shape().area().squareMetres() / read.shape().depth().metres();
     assertEquals(78.847, middleM, 0.002);
   }
 
@@ -151,29 +149,5 @@ class GeoOutlineTest {
       text.append("{\"type\":\"Feature\",\"geometry\":");
     }
     assertEquals("SYNTAX", refused(text.toString()).problems().get(0).code().name());
-  }
-
-  @Test
-  void frame_toEarthAndBack_isTheSamePoint() {
-    GeoFrame frame =
-        GeoFrame.placed(
-            new LonLat(-88.21, 40.11),
-            Point.metres(12, 30),
-            yardloom.kernel.unit.Angle.degrees(17));
-    for (Point p : List.of(Point.metres(0, 0), Point.metres(25, -3), Point.metres(-8, 90))) {
-      assertTrue(frame.toPlan(frame.toEarth(p)).distance(p).metres() < 1e-4);
-    }
-  }
-
-  // A plan whose true north points to its right (90 degrees clockwise from up) has west upwards.
-  @Test
-  void frame_turnedPlan_hasNorthWhereItSays() {
-    LonLat origin = new LonLat(-88.21, 40.11);
-    GeoFrame frame =
-        GeoFrame.placed(origin, Point.metres(0, 0), yardloom.kernel.unit.Angle.degrees(90));
-    LonLat right = frame.toEarth(Point.metres(10, 0));
-    LonLat up = frame.toEarth(Point.metres(0, 10));
-    assertTrue(right.latDeg() > origin.latDeg() + 8e-5);
-    assertTrue(up.lonDeg() < origin.lonDeg() - 8e-5);
   }
 }
