@@ -37,7 +37,9 @@ record GeoJsonPolygon(List<List<LonLat>> rings) {
       throw wrong(
           ProblemCode.SYNTAX,
           "the GeoJSON text is no well-formed JSON"
-              + (at == null ? "" : ", near its line " + at.getLineNr() + " column " + at.getColumnNr())
+              + (at == null
+                  ? ""
+                  : ", near its line " + at.getLineNr() + " column " + at.getColumnNr())
               + "; write the file again from the program it came from");
     }
     requireWgs84(root);
@@ -65,7 +67,10 @@ record GeoJsonPolygon(List<List<LonLat>> rings) {
   private static void requireWgs84(JsonNode root) {
     JsonNode crs = root.path("crs");
     String name = crs.path("properties").path("name").asText("");
-    if (!crs.isMissingNode() && !crs.isNull() && !name.contains("CRS84") && !name.contains(":4326")) {
+    if (!crs.isMissingNode()
+        && !crs.isNull()
+        && !name.contains("CRS84")
+        && !name.contains(":4326")) {
       throw wrong(
           ProblemCode.BAD_SHAPE,
           "the GeoJSON text says that it uses the coordinate system '"

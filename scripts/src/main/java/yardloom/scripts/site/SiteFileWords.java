@@ -69,11 +69,7 @@ public final class SiteFileWords {
   public static Shape wktOutline(
       Scope in,
       @Arg(name = "text", help = "the well-known text, as from fileText('lot.wkt')") String text,
-      @Opt(
-              name = "unit",
-              help = "what its numbers count",
-              required = true,
-              choices = Step.class)
+      @Opt(name = "unit", help = "what its numbers count", required = true, choices = Step.class)
           String unit) {
     try {
       return WktOutline.read(text, Choices.parse(Step.class, unit).length);

@@ -35,7 +35,8 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 
 class GeoJsonWriterTest {
-  private static final PlanInfo INFO = new PlanInfo("t", "Yard", "", "", "", "", UnitSystem.US, "USD");
+  private static final PlanInfo INFO =
+      new PlanInfo("t", "Yard", "", "", "", "", UnitSystem.US, "USD");
 
   private static Plan plan(LonLat at, Angle north, Shape lot, List<Element> elements) {
     Site site =
@@ -81,8 +82,7 @@ class GeoJsonWriterTest {
             Length.ZERO,
             Length.metres(0.2),
             Element.Leaf.DECIDUOUS);
-    return written(
-        plan(new LonLat(-122.44, 37.76), Angle.degrees(0), lot, List.of(bed, tree)));
+    return written(plan(new LonLat(-122.44, 37.76), Angle.degrees(0), lot, List.of(bed, tree)));
   }
 
   private static double twiceArea(JsonNode ring) {
@@ -126,7 +126,8 @@ class GeoJsonWriterTest {
     assertEquals(30 / 111_195.0, box.get(3).asDouble() - 37.76, 30 / 111_195.0 * 0.006);
   }
 
-  // X-08, RFC 7946 section 4: degrees only, whatever the plan's units, and it says what it is worth.
+  // X-08, RFC 7946 section 4: degrees only, whatever the plan's units, and it says what it is
+  // worth.
   @Test
   void planInFeet_isWrittenInDegreesAndSaysThatItIsNoSurvey() throws IOException {
     JsonNode root = withHole();
@@ -166,9 +167,7 @@ class GeoJsonWriterTest {
     List<Point> ring = new ArrayList<>();
     for (int i = 0; i < corners; i++) {
       double turn = 2 * Math.PI * i / corners + 0.3;
-      ring.add(
-          Point.metres(
-              40 + radiusM * Math.cos(turn), -25 + flat * radiusM * Math.sin(turn)));
+      ring.add(Point.metres(40 + radiusM * Math.cos(turn), -25 + flat * radiusM * Math.sin(turn)));
     }
     LonLat origin = new LonLat(lon, lat);
     Shape lot = Shape.polygon(ring);

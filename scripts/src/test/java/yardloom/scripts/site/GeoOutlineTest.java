@@ -24,7 +24,16 @@ class GeoOutlineTest {
     return String.format(
         java.util.Locale.ROOT,
         OPEN + "[%s,%s],[%s,%s],[%s,%s],[%s,%s],[%s,%s]]]}",
-        lon, lat, e, lat, e, n, lon, n, lon, lat);
+        lon,
+        lat,
+        e,
+        lat,
+        e,
+        n,
+        lon,
+        n,
+        lon,
+        lat);
   }
 
   private static PlanException refused(String text) {
@@ -39,12 +48,12 @@ class GeoOutlineTest {
     assertTrue(e.getMessage().contains(says), e.getMessage());
   }
 
-  // X-01, RFC 7946 section 3.1.6: rings SHOULD be counter-clockwise outside, but "parsers SHOULD NOT
+  // X-01, RFC 7946 section 3.1.6: rings SHOULD be counter-clockwise outside, but "parsers SHOULD
+  // NOT
   // reject Polygons that do not follow the right-hand rule".
   @Test
   void ring_clockwise_isReadTheSame() {
-    GeoOutline ccw =
-        GeoOutline.read(OPEN + "[0,0],[0.001,0],[0.001,0.001],[0,0.001],[0,0]]]}");
+    GeoOutline ccw = GeoOutline.read(OPEN + "[0,0],[0.001,0],[0.001,0.001],[0,0.001],[0,0]]]}");
     GeoOutline clockwise =
         GeoOutline.read(OPEN + "[0,0],[0,0.001],[0.001,0.001],[0.001,0],[0,0]]]}");
     assertEquals(ccw.shape().area().squareMetres(), clockwise.shape().area().squareMetres(), 1e-3);
@@ -55,8 +64,7 @@ class GeoOutlineTest {
   @Test
   void axisOrder_isLongitudeThenLatitude() {
     GeoOutline read = GeoOutline.read(square(10, 60, 0.001));
-    assertEquals(
-        0.5, read.shape().width().metres() / read.shape().depth().metres(), 0.5 * 0.006);
+    assertEquals(0.5, read.shape().width().metres() / read.shape().depth().metres(), 0.5 * 0.006);
   }
 
   // X-04: 1e-6 degrees of latitude are 0.1112 m on a sphere of mean radius; RFC 7946 section 11.2

@@ -27,8 +27,7 @@ class WktOutlineTest {
   // the same with a hole (from memory): 675 by the shoelace formula.
   @Test
   void polygonWithHole_hasItsShoelaceArea() {
-    String text =
-        "POLYGON ((35 10, 45 45, 15 40, 10 20, 35 10), (20 30, 35 35, 30 20, 20 30))";
+    String text = "POLYGON ((35 10, 45 45, 15 40, 10 20, 35 10), (20 30, 35 35, 30 20, 20 30))";
     assertEquals(675, WktOutline.read(text, METRE).area().squareMetres(), 1e-6);
   }
 
