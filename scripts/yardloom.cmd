@@ -9,9 +9,18 @@ where mvn >nul 2>nul || (echo yardloom: Maven ^(mvn^) is needed to build; instal
 echo yardloom: building, about a minute on first use 1>&2
 if not exist "%HERE%target" mkdir "%HERE%target"
 call mvn -q -f "%HERE%..\pom.xml" -DskipTests package > "%HERE%target\build.log" 2>&1
-if errorlevel 1 (echo yardloom: the build failed, see %HERE%target\build.log 1>&2 & exit /b 4)
+if errorlevel 1 goto unbuilt
 :start
 set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
+"%JAVA%" -version >nul 2>nul
+if errorlevel 1 goto nojava
 "%JAVA%" -Xmx512m -Djava.awt.headless=true -cp "%HOMEDIR%\lib\*" yardloom.scripts.cli.Main %*
 exit /b %errorlevel%
+rem Outside of brackets, because a path such as "Program Files (x86)" would close them.
+:unbuilt
+echo yardloom: the build failed, see "%HERE%target\build.log"; the first build needs the network once 1>&2
+exit /b 4
+:nojava
+echo yardloom: Java 17 or later is needed; install a JDK 1>&2
+exit /b 3

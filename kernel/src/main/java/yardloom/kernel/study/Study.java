@@ -3,11 +3,14 @@ package yardloom.kernel.study;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
@@ -17,6 +20,7 @@ import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.DeclaredReader;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -84,17 +88,44 @@ public final class Study {
         .forEach(
             check ->
                 findings.addAll(check.run(plan, declared(check.id(), check.reads(), results))));
-    results.skipped().forEach((calculator, reason) -> findings.add(skipped(calculator, reason)));
+    findings.addAll(skipped(results));
     return findings.stream().sorted().toList();
   }
 
-  private static Finding skipped(String calculator, String reason) {
-    return Finding.of(
-        "kernel.skipped",
-        Severity.NOTE,
-        calculator + " was not worked out: " + reason,
-        "Give what it needs in the plan, or load the plugin that gives it.",
-        Source.plan("plan and loaded plugins"));
+  /** One note for each missing fact, not for what falls away only because of another. */
+  private List<Finding> skipped(Results results) {
+    SortedMap<String, SortedSet<String>> missing = new TreeMap<>();
+    Set<String> fallenAway = new HashSet<>();
+    calculators(results)
+        .forEach(
+            c -> {
+              c.gives().forEach(key -> fallenAway.add(key.id()));
+              c.needs().stream()
+                  .filter(key -> key.arity() == FactKey.Arity.ONE && results.find(key).isEmpty())
+                  .forEach(
+                      key -> missing.computeIfAbsent(key.id(), k -> new TreeSet<>()).add(c.id()));
+            });
+    missing.keySet().removeAll(fallenAway);
+    return missing.entrySet().stream()
+        .map(
+            fact ->
+                Finding.of(
+                    "kernel.skipped",
+                    Severity.NOTE,
+                    "the plan gives no "
+                        + fact.getKey()
+                        + ", so this was not worked out: "
+                        + String.join(", ", fact.getValue()),
+                    "give it in the plan, or load the plugin that does; `yardloom plugins"
+                        + " --verbose` lists what each plugin needs",
+                    Source.plan("plan and loaded plugins")))
+        .toList();
+  }
+
+  private Stream<Calculator> calculators(Results results) {
+    return plugins.all().stream()
+        .flatMap(p -> p.calculators().stream())
+        .filter(c -> results.skipped().containsKey(c.id()));
   }
 
   private List<Table> tables(Plan plan, Results results) {

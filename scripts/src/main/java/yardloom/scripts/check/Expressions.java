@@ -15,7 +15,6 @@ import org.codehaus.groovy.ast.expr.ConstantExpression;
 import org.codehaus.groovy.ast.expr.Expression;
 import org.codehaus.groovy.ast.expr.GStringExpression;
 import org.codehaus.groovy.ast.expr.ListExpression;
-import org.codehaus.groovy.ast.expr.MapEntryExpression;
 import org.codehaus.groovy.ast.expr.MapExpression;
 import org.codehaus.groovy.ast.expr.MethodCallExpression;
 import org.codehaus.groovy.ast.expr.NotExpression;
@@ -79,12 +78,17 @@ final class Expressions {
   private final Report report;
   private final Names names;
   private final HostClasses host;
+  private final DeclaredTypes types;
+  private final Literals literals;
 
-  Expressions(Rewriter rewriter, Report report, Names names, HostClasses host) {
+  Expressions(
+      Rewriter rewriter, Report report, Names names, HostClasses host, DeclaredTypes types) {
     this.rewriter = rewriter;
     this.report = report;
     this.names = names;
     this.host = host;
+    this.types = types;
+    this.literals = new Literals(this, report, host);
   }
 
   List<Expression> all(List<Expression> raw) {
@@ -96,7 +100,7 @@ final class Expressions {
   Expression translate(Expression raw) {
     Class<?> kind = raw.getClass();
     if (kind == ConstantExpression.class) {
-      return constant((ConstantExpression) raw);
+      return literals.constant((ConstantExpression) raw);
     } else if (kind == VariableExpression.class) {
       return variable((VariableExpression) raw);
     } else if (kind == MethodCallExpression.class) {
@@ -106,14 +110,14 @@ final class Expressions {
     } else if (kind == BinaryExpression.class) {
       return binary((BinaryExpression) raw);
     } else if (kind == GStringExpression.class) {
-      return text((GStringExpression) raw);
+      return literals.text((GStringExpression) raw);
     } else if (kind == ClosureExpression.class) {
       return closure((ClosureExpression) raw);
     } else if (kind == ListExpression.class) {
       List<Expression> items = all(((ListExpression) raw).getExpressions());
-      return known(raw, new ListExpression(items));
+      return Literals.known(raw, new ListExpression(items));
     } else if (kind == MapExpression.class) {
-      return map((MapExpression) raw);
+      return literals.map((MapExpression) raw);
     } else if (kind == RangeExpression.class) {
       return range((RangeExpression) raw);
     } else if (kind == TernaryExpression.class) {
@@ -144,26 +148,6 @@ final class Expressions {
     return Tree.host(raw, Tree.method(host.guard(), "hole"), List.of());
   }
 
-  private Expression constant(ConstantExpression raw) {
-    Object value = raw.getValue();
-    if (value == null || value instanceof String || value instanceof Boolean) {
-      return Tree.constant(raw, value);
-    } else if (value instanceof Integer || value instanceof Double) {
-      return Tree.constant(raw, value);
-    } else if (value instanceof Float || value instanceof java.math.BigDecimal) {
-      // Decimals are doubles here: big decimals can grow without end.
-      double number = ((Number) value).doubleValue();
-      if (Double.isFinite(number)) {
-        return Tree.constant(raw, number);
-      }
-    }
-    report.add(
-        ProblemCode.FORBIDDEN,
-        raw,
-        "whole numbers go up to 2,147,483,647 and carry no letter; write a decimal, such as 3e9");
-    return hole(raw);
-  }
-
   private Expression variable(VariableExpression raw) {
     String name = raw.getName();
     if (DOORS.contains(name)) {
@@ -171,9 +155,9 @@ final class Expressions {
       return hole(raw);
     }
     if (names.knows(name)) {
-      return known(raw, new VariableExpression(name));
+      return Literals.known(raw, new VariableExpression(name));
     }
-    rewriter.calls().unknownName(raw, name);
+    rewriter.calls().unknown().name(raw, name);
     return hole(raw);
   }
 
@@ -239,52 +223,6 @@ final class Expressions {
     return Tree.at(raw, new BooleanExpression(test));
   }
 
-  /** Text with values in it becomes one plain text at once: nothing lazy stays behind. */
-  private Expression text(GStringExpression raw) {
-    Expression made = Tree.constant(raw, raw.getStrings().get(0).getValue());
-    for (int i = 0; i < raw.getValues().size(); i++) {
-      Expression value = raw.getValues().get(i);
-      if (value instanceof ClosureExpression) {
-        report.add(
-            ProblemCode.FORBIDDEN, value, "a closure in a text is not part of the plan language");
-      } else {
-        made = join(raw, made, translate(value));
-      }
-      if (i + 1 < raw.getStrings().size()) {
-        Object more = raw.getStrings().get(i + 1).getValue();
-        made = "".equals(more) ? made : join(raw, made, Tree.constant(raw, more));
-      }
-    }
-    return made;
-  }
-
-  private Expression join(Expression raw, Expression a, Expression b) {
-    return Tree.host(raw, Tree.method(host.operators(), "join"), List.of(a, b));
-  }
-
-  private Expression map(MapExpression raw) {
-    MapExpression made = new MapExpression();
-    for (MapEntryExpression entry : raw.getMapEntryExpressions()) {
-      Expression key = entry.getKeyExpression();
-      if (key instanceof ConstantExpression c && c.getValue() instanceof String) {
-        made.addMapEntryExpression(
-            Tree.constant(key, c.getValue()), translate(entry.getValueExpression()));
-      } else {
-        report.add(
-            ProblemCode.FORBIDDEN, key, "the keys of a map in a plan are plain names or texts");
-        translate(entry.getValueExpression());
-      }
-    }
-    return known(raw, made);
-  }
-
-  /** A cast around a variable or literal, to what the typed pass knows of it. */
-  private static Expression known(Expression raw, Expression made) {
-    LateCast cast = Tree.at(raw, new LateCast(Tree.at(raw, made)));
-    cast.putNodeMetaData(Planned.class, new Planned.Variable());
-    return cast;
-  }
-
   private Expression range(RangeExpression raw) {
     if (raw.isExclusiveLeft()) {
       report.add(ProblemCode.FORBIDDEN, raw, "a range includes its start; write 1..5 or 0..<5");
@@ -337,11 +275,11 @@ final class Expressions {
             p,
             "`" + p.getName() + "` needs a type, such as int, Length, String or Shape");
       }
-      Rewriter.checkName(report, p, p.getName());
+      DeclaredTypes.checkName(report, p, p.getName());
       ClassNode type =
           p.isDynamicTyped()
               ? mustBeTyped ? ClassHelper.make(Hole.class) : ClassHelper.dynamicType()
-              : rewriter.type(p.getType(), p);
+              : types.type(p.getType(), p);
       names.declare(
           p.getName(),
           ClassHelper.isDynamicTyped(type) || type.equals(ClassHelper.make(Hole.class))

@@ -2,8 +2,6 @@ package yardloom.scripts.check;
 
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
-import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.Type;
 import java.lang.reflect.TypeVariable;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,11 +13,9 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import org.codehaus.groovy.ast.ClassHelper;
 import org.codehaus.groovy.ast.ClassNode;
-import org.codehaus.groovy.ast.GenericsType;
 import org.codehaus.groovy.ast.MethodNode;
 import org.codehaus.groovy.ast.expr.ConstantExpression;
 import org.codehaus.groovy.ast.expr.Expression;
-import org.codehaus.groovy.ast.tools.GenericsUtils;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.ProblemCode;
 
@@ -98,7 +94,8 @@ final class LateCalls {
     String getter = "get" + Character.toUpperCase(name.charAt(0)) + name.substring(1);
     if (receiver == Map.class) {
       Expression key = Tree.constant(call.call(), name);
-      return host(host.operators(), "get", List.of(from, key), part(typeOf(from), "V"));
+      return host(
+          host.operators(), "get", List.of(from, key), ElementTypes.part(typeOf(from), "V"));
     }
     if (TypeWords.isNumber(receiver)) {
       Optional<Method> unit = single(host.units(), getter);
@@ -292,60 +289,6 @@ final class LateCalls {
         Tree.type(operands.get(0), method.getDeclaringClass()),
         Tree.node(method),
         operands,
-        result(method.getGenericReturnType(), receiver));
-  }
-
-  /** The type that a host method gives: T is the receiver's element, K and V those of a map. */
-  private ClassNode result(Type type, ClassNode receiver) {
-    if (type instanceof TypeVariable<?> variable) {
-      return part(receiver, variable.getName());
-    }
-    if (type instanceof ParameterizedType list) {
-      return listOf(result(list.getActualTypeArguments()[0], receiver));
-    }
-    return ClassHelper.make((Class<?>) type);
-  }
-
-  static ClassNode listOf(ClassNode element) {
-    ClassNode made = ClassHelper.LIST_TYPE.getPlainNodeReference();
-    made.setGenericsTypes(new GenericsType[] {new GenericsType(TypeWords.boxed(element))});
-    return made;
-  }
-
-  /** The type under which scripts hold a value: boxed, and List or Map for what is one. */
-  static ClassNode plain(ClassNode type) {
-    Class<?> known = TypeWords.classOf(type);
-    if (type.getGenericsTypes() == null && (known == List.class || known == Map.class)) {
-      return ClassHelper.make(known).getPlainNodeReference();
-    } else if (known == List.class) {
-      return listOf(part(type, "T"));
-    } else if (known == Map.class) {
-      ClassNode made = ClassHelper.MAP_TYPE.getPlainNodeReference();
-      made.setGenericsTypes(
-          new GenericsType[] {
-            new GenericsType(part(type, "K")), new GenericsType(part(type, "V"))
-          });
-      return made;
-    }
-    return TypeWords.boxed(type);
-  }
-
-  /** The element type of a list (T), or key (K) or value (V) type of a map; Object if unknown. */
-  static ClassNode part(ClassNode container, String which) {
-    boolean map = which.equals("K") || which.equals("V");
-    ClassNode wanted =
-        map
-            ? container.getName().equals(TypeWords.ENTRY.getName())
-                    || container.implementsInterface(TypeWords.ENTRY)
-                ? TypeWords.ENTRY
-                : ClassHelper.MAP_TYPE
-            : ClassHelper.LIST_TYPE;
-    ClassNode typed = GenericsUtils.parameterizeType(container, wanted);
-    GenericsType[] generics = typed.getGenericsTypes();
-    int index = which.equals("V") ? 1 : 0;
-    if (generics == null || generics.length <= index || generics[index].isPlaceholder()) {
-      return ClassHelper.OBJECT_TYPE;
-    }
-    return generics[index].getType();
+        ElementTypes.result(method.getGenericReturnType(), receiver));
   }
 }

@@ -166,14 +166,14 @@ public final class ScriptCompiler {
   private static Map<MethodNode, Statement> fill(
       ClassNode program, ModuleNode raw, Rewriter rewriter) {
     List<MethodNode> helpers = new ArrayList<>(raw.getMethods());
-    rewriter.declareHelpers(helpers);
+    rewriter.helpers().declare(helpers);
     List<MethodNode> heads = new ArrayList<>();
-    helpers.forEach(h -> heads.add(rewriter.helperHead(h)));
+    helpers.forEach(h -> heads.add(rewriter.helpers().head(h)));
     Names.Block[] block = new Names.Block[1];
     Statement code = rewriter.plan(raw.getStatementBlock().getStatements(), block);
     Map<MethodNode, Statement> bodies = new LinkedHashMap<>();
     for (int i = 0; i < heads.size(); i++) {
-      bodies.put(heads.get(i), rewriter.helperBody(helpers.get(i), heads.get(i)));
+      bodies.put(heads.get(i), rewriter.helpers().body(helpers.get(i), heads.get(i)));
       program.addMethod(heads.get(i));
     }
     Parameter plan = new Parameter(ClassHelper.make(PlanScope.class), block[0].variable());

@@ -157,7 +157,7 @@ final class Signs {
       }
       case "range" ->
           a == Integer.class && b == Integer.class
-              ? late.host(operators, sign, operands, LateCalls.listOf(ClassHelper.Integer_TYPE))
+              ? late.host(operators, sign, operands, ElementTypes.listOf(ClassHelper.Integer_TYPE))
               : null;
       case "loop" -> loop(operands, a, left);
       default -> null;
@@ -166,11 +166,11 @@ final class Signs {
 
   private LateCalls.Found at(List<Expression> operands, Class<?> a, Class<?> b, ClassNode left) {
     if (a == List.class && b == Integer.class) {
-      return late.host(operators, "at", operands, LateCalls.part(left, "T"));
+      return late.host(operators, "at", operands, ElementTypes.part(left, "T"));
     } else if (a == List.class && b == List.class) {
       return late.host(operators, "slice", operands, left);
     } else if (a == Map.class && b == String.class) {
-      return late.host(operators, "get", operands, LateCalls.part(left, "V"));
+      return late.host(operators, "get", operands, ElementTypes.part(left, "V"));
     } else if (a == String.class && b == Integer.class) {
       return host("letter", operands, String.class);
     } else if (a == String.class && b == List.class) {
@@ -181,20 +181,22 @@ final class Signs {
 
   private LateCalls.Found loop(List<Expression> operands, Class<?> a, ClassNode left) {
     if (a == List.class) {
-      return late.host(operators, "items", operands, LateCalls.listOf(LateCalls.part(left, "T")));
+      return late.host(
+          operators, "items", operands, ElementTypes.listOf(ElementTypes.part(left, "T")));
     } else if (a == Map.class) {
       ClassNode entry = TypeWords.ENTRY.getPlainNodeReference();
       entry.setGenericsTypes(
           new GenericsType[] {
-            new GenericsType(LateCalls.part(left, "K")), new GenericsType(LateCalls.part(left, "V"))
+            new GenericsType(ElementTypes.part(left, "K")),
+            new GenericsType(ElementTypes.part(left, "V"))
           });
-      return late.host(operators, "entries", operands, LateCalls.listOf(entry));
+      return late.host(operators, "entries", operands, ElementTypes.listOf(entry));
     }
     return null;
   }
 
   private static boolean goesInto(ClassNode list, Class<?> value) {
-    Class<?> element = TypeWords.classOf(LateCalls.part(list, "T"));
+    Class<?> element = TypeWords.classOf(ElementTypes.part(list, "T"));
     return element == Object.class || TypeWords.fits(value, element);
   }
 

@@ -50,7 +50,7 @@ final class TypedPass extends StaticCompilationVisitor {
       ClassNode known = getType(cast.getExpression());
       Class<?> listed = late.classOf(cast.getExpression());
       cast.setType(ClassHelper.make(listed == Hole.class ? Object.class : listed));
-      storeType(cast, listed == Object.class ? ClassHelper.OBJECT_TYPE : LateCalls.plain(known));
+      storeType(cast, listed == Object.class ? ClassHelper.OBJECT_TYPE : ElementTypes.plain(known));
     } else if (planned instanceof Planned.Held held) {
       cast.getExpression().visit(this);
       hold(cast, held);
@@ -95,7 +95,7 @@ final class TypedPass extends StaticCompilationVisitor {
         cast,
         given == Void.class
             ? ClassHelper.make(held.declared())
-            : LateCalls.plain(getType(cast.getExpression())));
+            : ElementTypes.plain(getType(cast.getExpression())));
   }
 
   /** Groovy lets anything be returned as a text; here a text is a text. */
@@ -136,11 +136,11 @@ final class TypedPass extends StaticCompilationVisitor {
     if (node instanceof ListExpression list) {
       return list.getExpressions().isEmpty()
           ? ClassHelper.LIST_TYPE.getPlainNodeReference()
-          : LateCalls.plain(type);
+          : ElementTypes.plain(type);
     } else if (node instanceof MapExpression map) {
       return map.getMapEntryExpressions().isEmpty()
           ? ClassHelper.MAP_TYPE.getPlainNodeReference()
-          : LateCalls.plain(type);
+          : ElementTypes.plain(type);
     }
     return type;
   }

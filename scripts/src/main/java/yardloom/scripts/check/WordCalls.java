@@ -1,17 +1,13 @@
 package yardloom.scripts.check;
 
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.codehaus.groovy.ast.ASTNode;
 import org.codehaus.groovy.ast.ClassHelper;
 import org.codehaus.groovy.ast.ClassNode;
 import org.codehaus.groovy.ast.MethodNode;
-import org.codehaus.groovy.ast.Parameter;
 import org.codehaus.groovy.ast.expr.ClassExpression;
 import org.codehaus.groovy.ast.expr.ClosureExpression;
 import org.codehaus.groovy.ast.expr.ConstantExpression;
@@ -22,7 +18,6 @@ import org.codehaus.groovy.ast.expr.VariableExpression;
 import org.codehaus.groovy.ast.stmt.BlockStatement;
 import org.codehaus.groovy.ast.stmt.ExpressionStatement;
 import org.codehaus.groovy.ast.stmt.Statement;
-import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.vocab.Scope;
@@ -55,6 +50,8 @@ final class WordCalls {
   private final ClassNode program;
   private final List<Declared> params = new ArrayList<>();
   private final Arguments arguments;
+  private final WordNodes nodes;
+  private final UnknownWords unknown;
 
   WordCalls(
       Rewriter rewriter,
@@ -71,10 +68,16 @@ final class WordCalls {
     this.setting = setting;
     this.program = program;
     this.arguments = new Arguments(report, source);
+    this.nodes = new WordNodes(rewriter, report, names, host);
+    this.unknown = new UnknownWords(rewriter, this, report, names, setting);
   }
 
   List<Declared> params() {
     return params;
+  }
+
+  UnknownWords unknown() {
+    return unknown;
   }
 
   boolean isWord(String name) {
@@ -107,7 +110,7 @@ final class WordCalls {
     Optional<Word> word = word(names.innermost().type(), raw.getName());
     if (word.isPresent()) {
       Expression made =
-          word(raw, word.get(), new Arguments.Given(List.of(), List.of(), List.of()), true);
+          nodes.of(raw, word.get(), new Arguments.Given(List.of(), List.of(), List.of()), true);
       return finish(raw, made);
     }
     return Tree.at(raw, new ExpressionStatement(rewriter.expressions().translate(raw)));
@@ -205,9 +208,9 @@ final class WordCalls {
     }
     Optional<Word> word = word(names.innermost().type(), name);
     if (word.isPresent()) {
-      return word(raw, word.get(), given, statement);
+      return nodes.of(raw, word.get(), given, statement);
     }
-    if (rewriter.helpers().containsKey(name)) {
+    if (rewriter.helpers().byName().containsKey(name)) {
       return helper(raw, name, given);
     }
     List<Expression> positional = rewriter.expressions().all(given.positional());
@@ -218,12 +221,12 @@ final class WordCalls {
       return made;
     }
     given.named().forEach(n -> rewriter.expressions().translate(n.value()));
-    unknownWord(raw, name);
+    unknown.word(raw, name);
     return rewriter.expressions().hole(raw);
   }
 
   private Expression helper(MethodCallExpression raw, String name, Arguments.Given given) {
-    MethodNode head = rewriter.helpers().get(name);
+    MethodNode head = rewriter.helpers().byName().get(name);
     List<Expression> positional = new ArrayList<>(rewriter.expressions().all(given.positional()));
     if (head == null) {
       return rewriter.expressions().hole(raw);
@@ -248,89 +251,11 @@ final class WordCalls {
         positional.set(i, Tree.late(number, Planned.Late.OPERATOR, "decimal", List.of(number)));
       }
     }
-    positional.add(0, planBlock(raw));
+    positional.add(0, nodes.planBlock(raw));
     MethodCallExpression made =
         Tree.call(raw, Tree.at(raw, new ClassExpression(program)), head.getName(), positional);
     made.putNodeMetaData(Planned.class, new Planned.HelperCall(name, head));
     return made;
-  }
-
-  /** The plan around us: helpers draw into it wherever they are called. */
-  private Expression planBlock(ASTNode raw) {
-    Names.Block plan = names.innermost();
-    for (Iterator<Names.Block> i = names.blocks(); i.hasNext(); ) {
-      plan = i.next();
-    }
-    return blockVariable(raw, plan);
-  }
-
-  private static Expression blockVariable(ASTNode raw, Names.Block block) {
-    return Tree.cast(
-        raw,
-        ClassHelper.make(block.type()),
-        Tree.at(raw, new VariableExpression(block.variable())));
-  }
-
-  private Expression word(ASTNode raw, Word word, Arguments.Given given, boolean statement) {
-    List<Expression> ordered = new Arguments.Matcher(report, rewriter).match(raw, word, given);
-    List<Expression> all = new ArrayList<>();
-    all.add(placed(raw, word));
-    List<Expression> passed = new ArrayList<>();
-    for (Expression e : ordered) {
-      passed.add(e == null ? Tree.constant(raw, null) : e);
-    }
-    all.addAll(passed);
-    word.inner().ifPresent(inner -> all.add(block(raw, word, inner, given)));
-    MethodCallExpression call =
-        Tree.call(
-            raw, Tree.type(raw, word.method().getDeclaringClass()), word.method().getName(), all);
-    call.putNodeMetaData(Planned.class, new Planned.WordCall(word, ordered));
-    if (word.method().getReturnType() == void.class) {
-      if (!statement) {
-        report.add(
-            ProblemCode.WRONG_TYPE,
-            raw,
-            "`" + word.name() + "` gives no value; write it on its own");
-        return rewriter.expressions().hole((Expression) raw);
-      }
-      return call;
-    }
-    Expression left = Tree.host(raw, Tree.method(host.guard(), "leave"), List.of(call));
-    return Tree.cast(raw, Tree.node(word.method()).getReturnType(), left);
-  }
-
-  private Expression placed(ASTNode raw, Word word) {
-    SourceRef place = report.place(raw);
-    Expression at =
-        Tree.host(
-            raw,
-            Tree.method(host.guard(), "at"),
-            List.of(
-                blockVariable(raw, names.innermost()),
-                Tree.constant(raw, place.file()),
-                Tree.constant(raw, place.line()),
-                Tree.constant(raw, place.column())));
-    return Tree.cast(raw, ClassHelper.make(word.method().getParameterTypes()[0]), at);
-  }
-
-  private Expression block(
-      ASTNode raw, Word word, Class<? extends Scope> inner, Arguments.Given given) {
-    if (given.block().isEmpty()) {
-      return Tree.constant(raw, null);
-    }
-    ClosureExpression body = given.block().get(0);
-    if (body.getParameters() != null && body.getParameters().length > 0) {
-      report.add(
-          ProblemCode.FORBIDDEN, body, "the block of `" + word.name() + "` takes no parameters");
-    }
-    Names.Block block = names.openBlock(inner);
-    Parameter self = Tree.at(body, new Parameter(ClassHelper.make(inner), block.variable()));
-    Expression closure =
-        Tree.at(
-            body,
-            new ClosureExpression(new Parameter[] {self}, rewriter.body(body.getCode(), body)));
-    names.close();
-    return Tree.host(body, Tree.method(host.guard(), "block"), List.of(closure));
   }
 
   /** {@code bed 'a' shape} parses as a property of a call: a comma is missing. */
@@ -348,81 +273,5 @@ final class WordCalls {
       return true;
     }
     return false;
-  }
-
-  private void unknownWord(ASTNode where, String name) {
-    Class<? extends Scope> scope = names.innermost().type();
-    String block = Scope.nameOf(scope);
-    List<Word> elsewhere =
-        setting.lexicon().all().stream().filter(w -> w.name().equals(name)).toList();
-    if (!elsewhere.isEmpty()) {
-      String homes =
-          elsewhere.stream()
-              .map(w -> Scope.nameOf(w.scope()))
-              .map(s -> s.equals("plan") ? "the plan" : s)
-              .distinct()
-              .collect(Collectors.joining(" or "));
-      report.add(
-          ProblemCode.MISPLACED_WORD,
-          where,
-          "`"
-              + name
-              + "` belongs in "
-              + homes
-              + ", not "
-              + (block.equals("plan") ? "in the plan itself" : "inside " + block));
-      return;
-    }
-    Optional<String> plugin = setting.missing().apply(block, name);
-    if (plugin.isPresent()) {
-      report.add(
-          ProblemCode.MISSING_PLUGIN,
-          where,
-          "`"
-              + name
-              + "` in "
-              + block
-              + " belongs to the plugin "
-              + plugin.get()
-              + ", which is not loaded");
-      return;
-    }
-    TreeSet<String> known = new TreeSet<>();
-    setting.lexicon().words(scope).forEach(w -> known.add(w.name()));
-    setting.lexicon().words(Scope.class).forEach(w -> known.add(w.name()));
-    known.addAll(Builtin.in(block));
-    TreeSet<String> near = new TreeSet<>(known);
-    near.addAll(rewriter.helpers().keySet());
-    String forbidden =
-        Character.isUpperCase(name.charAt(0)) ? "" : " It knows: " + String.join(", ", known);
-    report.add(
-        ProblemCode.UNKNOWN_WORD,
-        where,
-        block + " has no `" + name + "`." + Nearest.hint(name, near) + forbidden);
-  }
-
-  /** Reports a name that stands for no variable. */
-  void unknownName(ASTNode where, String name) {
-    if (isWord(name)) {
-      report.add(
-          ProblemCode.UNKNOWN_WORD,
-          where,
-          "`" + name + "` is a word; put what belongs to it in brackets, as in " + name + "(…)");
-    } else if (names.hiddenByHelper(name)) {
-      report.add(
-          ProblemCode.UNKNOWN_WORD,
-          where,
-          "a helper does not see the script's `" + name + "`; give it as a parameter");
-    } else if (Character.isUpperCase(name.charAt(0))) {
-      report.add(ProblemCode.FORBIDDEN, where, "`" + name + "` is not part of the plan language");
-    } else {
-      report.add(
-          ProblemCode.UNKNOWN_WORD,
-          where,
-          "`"
-              + name
-              + "` is not known here."
-              + rewriter.expressions().nearestName(name, setting.lexicon().names()));
-    }
   }
 }

@@ -1,14 +1,15 @@
 package yardloom.scripts.cli;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
+import yardloom.kernel.problem.ProblemCode;
 
 /** Where commands print. */
 final class Console {
@@ -59,23 +60,35 @@ final class Console {
         problems.size() == 1
             ? "1 problem; nothing was written."
             : problems.size() + " problems; nothing was written.");
-    return ExitCode.PLAN;
+    boolean ours = problems.stream().anyMatch(p -> p.code() == ProblemCode.INTERNAL);
+    return ours ? fault(e) : ExitCode.PLAN;
   }
 
-  /** Reports a fault of the program: a file with the details, one sentence on the console. */
+  /**
+   * Reports a fault of the program: a file with the details, one sentence on the console. A plan
+   * may be too much for the machine; then the sentence says so.
+   */
   int fault(Throwable fault) {
-    StringWriter details = new StringWriter();
-    fault.printStackTrace(new PrintWriter(details));
+    String what =
+        fault instanceof OutOfMemoryError
+            ? "The plan needs more memory than yardloom may use; make it smaller."
+            : "This is a fault of yardloom, not of the plan.";
     try {
-      Path report = Files.createTempFile("yardloom-fault-", ".txt");
-      Files.writeString(report, details.toString());
       complain(
-          "This is a fault of yardloom, not of the plan. Please send "
-              + report
-              + " with the plan to the developers. [INTERNAL]");
-    } catch (java.io.IOException e) {
-      complain("This is a fault of yardloom, not of the plan: " + fault + " [INTERNAL]");
+          what + " Please send " + report(fault) + " with the plan to the developers. [INTERNAL]");
+    } catch (IOException | RuntimeException | Error e) {
+      // Even the report failed, such as for want of memory or of a temporary folder.
+      complain(what + " No report could be written: " + fault.getClass().getName() + " [INTERNAL]");
     }
     return ExitCode.FAULT;
+  }
+
+  private static Path report(Throwable fault) throws IOException {
+    Path report = Files.createTempFile("yardloom-fault-", ".txt");
+    try (PrintWriter details =
+        new PrintWriter(Files.newBufferedWriter(report, StandardCharsets.UTF_8))) {
+      fault.printStackTrace(details);
+    }
+    return report;
   }
 }

@@ -59,6 +59,14 @@ final class DrawCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (sheet != null) {
+      try {
+        Paper.named(sheet);
+      } catch (PlanException e) {
+        console.complain(e.problems().get(0).toString());
+        return ExitCode.USE;
+      }
+    }
     Toolkit toolkit = Toolkit.load();
     Set<OutputKind> wanted = EnumSet.copyOf(kinds);
     // All plans are worked out before the first file is written: one wrong plan writes nothing.

@@ -1,10 +1,12 @@
 package yardloom.scripts.cli;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 import yardloom.kernel.problem.PlanException;
 
 /** The {@code yardloom} command. */
@@ -56,9 +58,10 @@ public final class Main implements Callable<Integer> {
             .setOut(console.outWriter())
             .setErr(console.errWriter())
             .setCaseInsensitiveEnumValuesAllowed(true)
+            .registerConverter(Path.class, Main::path)
             .setParameterExceptionHandler(
                 (e, a) -> {
-                  console.complain(e.getMessage());
+                  console.complain(e.getMessage().replace("option option", "option"));
                   console.complain(
                       "Run `yardloom "
                           + (e.getCommandLine().getParent() == null
@@ -75,6 +78,17 @@ public final class Main implements Callable<Integer> {
       return line.execute(args);
     } catch (RuntimeException | Error e) {
       return console.fault(e);
+    }
+  }
+
+  private static Path path(String text) {
+    if (text.isBlank()) {
+      throw new TypeConversionException("a file or folder needs a name; got nothing");
+    }
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException e) {
+      throw new TypeConversionException("this cannot be the name of a file: " + e.getReason());
     }
   }
 

@@ -2,9 +2,12 @@ package yardloom.scripts.cli;
 
 import java.net.URL;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.spi.YardPlugin;
 
 /** Lists the loaded plugins. */
@@ -53,11 +56,24 @@ final class PluginsCommand implements Callable<Integer> {
     toolkit.plugins().lexicon().all().stream()
         .filter(w -> w.plugin().equals(plugin.info().id()))
         .forEach(w -> console.say("  word       " + w.signature()));
-    plugin.calculators().forEach(c -> console.say("  calculator " + c.id()));
+    plugin
+        .calculators()
+        .forEach(
+            c ->
+                console.say(
+                    "  calculator "
+                        + c.id()
+                        + keys(" needs ", c.needs())
+                        + keys(" gives ", c.gives())));
     plugin.checks().forEach(c -> console.say("  check      " + c.id()));
     plugin.painters().forEach(p -> console.say("  layer      " + p.layer().id()));
     plugin.tables().forEach(t -> console.say("  table      " + t.id()));
     plugin.sheets().forEach(s -> console.say("  sheet      " + s.id()));
+  }
+
+  private static String keys(String verb, Collection<FactKey<?>> keys) {
+    String ids = keys.stream().map(FactKey::id).sorted().collect(Collectors.joining(", "));
+    return ids.isEmpty() ? "" : verb + ids;
   }
 
   private static String from(YardPlugin plugin) {

@@ -17,6 +17,8 @@ import yardloom.kernel.vocab.Word;
 /** Explains the words of the plan language. */
 @Command(name = "words", description = "List the words of the plan language, or explain one.")
 final class WordsCommand implements Callable<Integer> {
+  private static final int COLUMNS = 100;
+
   private final Console console;
 
   @Parameters(arity = "0..1", paramLabel = "WORD", description = "The word to explain.")
@@ -49,18 +51,41 @@ final class WordsCommand implements Callable<Integer> {
               + " [UNKNOWN_WORD]");
       return ExitCode.USE;
     }
-    found.forEach(w -> console.say(String.join("\n", explain(w))));
+    for (Word each : found) {
+      explain(each).forEach(line -> wrapped(line, 6).forEach(console::say));
+    }
     return ExitCode.FINE;
   }
 
   private void list(Lexicon lexicon) {
     for (Class<? extends Scope> scope : lexicon.scopes()) {
+      if (lexicon.all().stream().noneMatch(w -> w.scope() == scope)) {
+        continue;
+      }
       console.say(heading(scope));
       lexicon.all().stream()
           .filter(w -> w.scope() == scope)
           .forEach(
-              w -> console.say(String.format("  %-16s %s", w.name(), firstSentence(w.help()))));
+              w ->
+                  wrapped(String.format("  %-16s %s", w.name(), firstSentence(w.help())), 19)
+                      .forEach(console::say));
     }
+  }
+
+  /** A line in pieces of at most 100 columns, the later ones indented. */
+  private static List<String> wrapped(String line, int indent) {
+    List<String> pieces = new ArrayList<>();
+    String rest = line;
+    while (rest.length() > COLUMNS) {
+      int cut = rest.lastIndexOf(' ', COLUMNS);
+      if (cut <= indent) {
+        break;
+      }
+      pieces.add(rest.substring(0, cut).stripTrailing());
+      rest = " ".repeat(indent) + rest.substring(cut + 1);
+    }
+    pieces.add(rest);
+    return pieces;
   }
 
   private static String firstSentence(String help) {

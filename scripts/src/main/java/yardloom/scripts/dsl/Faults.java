@@ -30,7 +30,10 @@ final class Faults {
     if (cause instanceof PlanException e) {
       return e.at(place);
     }
-    return new PlanException(List.of(new Problem(code(cause), place, message(cause))));
+    PlanException made =
+        new PlanException(List.of(new Problem(code(cause), place, message(cause))));
+    made.initCause(cause);
+    return made;
   }
 
   private static Throwable unwrapped(Throwable thrown) {

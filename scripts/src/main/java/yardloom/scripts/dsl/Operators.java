@@ -1,7 +1,5 @@
 package yardloom.scripts.dsl;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -128,7 +126,7 @@ public final class Operators {
     }
     if (a == null || b == null || a.getClass() != b.getClass() || !(a instanceof Comparable)) {
       throw new PlanException(
-          ProblemCode.WRONG_TYPE, "cannot compare " + kind(a) + " with " + kind(b));
+          ProblemCode.WRONG_TYPE, "cannot compare " + Shown.kind(a) + " with " + Shown.kind(b));
     }
     return ((Comparable) a).compareTo(b);
   }
@@ -158,29 +156,10 @@ public final class Operators {
     return false;
   }
 
-  static String kind(Object value) {
-    if (value == null) {
-      return "nothing (null)";
-    } else if (value instanceof Number) {
-      return "a bare number";
-    } else if (value instanceof Quantity<?> q) {
-      return "a " + q.dimension().word();
-    } else if (value instanceof String) {
-      return "a text";
-    } else if (value instanceof Boolean) {
-      return "true or false";
-    } else if (value instanceof Collection) {
-      return "a list";
-    }
-    return value instanceof Map
-        ? "a map"
-        : "a " + value.getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT);
-  }
-
   /** A text with a value behind it. */
   public static String join(Object a, Object b) {
-    String left = text(a);
-    String right = text(b);
+    String left = Shown.text(a);
+    String right = Shown.text(b);
     fits(left.length() + (long) right.length(), "characters in a text");
     Meter.present().grow(left.length() + right.length());
     return left + right;
@@ -190,68 +169,6 @@ public final class Operators {
     if (size > MOST) {
       throw new PlanException(ProblemCode.LIMIT, "more than 100,000 " + what);
     }
-  }
-
-  /** A value as a text shows it. */
-  static String text(Object value) {
-    StringBuilder made = new StringBuilder();
-    write(made, value, 0);
-    return made.toString();
-  }
-
-  private static void write(StringBuilder made, Object value, int depth) {
-    fits(made.length(), "characters in a text");
-    if (value instanceof String s) {
-      made.append(s);
-    } else if (value instanceof Double d) {
-      made.append(number(d));
-    } else if (value instanceof Collection<?> list) {
-      shallow(depth);
-      made.append('[');
-      String comma = "";
-      for (Object each : list) {
-        made.append(comma);
-        write(made, each, depth + 1);
-        comma = ", ";
-      }
-      made.append(']');
-    } else if (value instanceof Map<?, ?> map) {
-      shallow(depth);
-      made.append('[');
-      String comma = "";
-      for (Map.Entry<?, ?> each : map.entrySet()) {
-        made.append(comma).append(each.getKey()).append(':');
-        write(made, each.getValue(), depth + 1);
-        comma = ", ";
-      }
-      made.append(']');
-    } else if (value instanceof Quantity<?> q) {
-      made.append(number(q.si())).append(' ').append(symbol(q));
-    } else if (value instanceof Number || value instanceof Boolean || value == null) {
-      made.append(value);
-    } else {
-      made.append(kind(value));
-    }
-  }
-
-  private static void shallow(int depth) {
-    if (depth > 3) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE, "a list of lists of lists is too deep to be shown as text");
-    }
-  }
-
-  private static String symbol(Quantity<?> q) {
-    String shown = q.toString();
-    int blank = shown.indexOf(' ');
-    return blank < 0 ? "" : shown.substring(blank + 1);
-  }
-
-  /** Twelve significant digits: enough for any plan, and free of binary noise. */
-  private static String number(double value) {
-    BigDecimal rounded = new BigDecimal(value).round(new MathContext(12)).stripTrailingZeros();
-    boolean plain = Math.abs(rounded.scale()) < 30;
-    return plain ? rounded.toPlainString() : Double.toString(value);
   }
 
   public static List<Object> both(List<?> a, List<?> b) {
@@ -314,7 +231,7 @@ public final class Operators {
       return i;
     }
     throw new PlanException(
-        ProblemCode.WRONG_TYPE, "a place in a list is a whole number; got " + kind(value));
+        ProblemCode.WRONG_TYPE, "a place in a list is a whole number; got " + Shown.kind(value));
   }
 
   public static Object set(List<?> list, Integer index, Object item) {
@@ -341,6 +258,11 @@ public final class Operators {
 
   public static String letter(String text, Integer index) {
     int real = index(index, text.length(), "letters");
+    if (Character.isSurrogate(text.charAt(real))) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "place " + index + " of this text holds half a sign, such as of an emoji");
+    }
     return text.substring(real, real + 1);
   }
 

@@ -52,7 +52,7 @@ final class ParamText {
         "the parameter `"
             + name
             + "` holds "
-            + Operators.kind(fallback)
+            + Shown.kind(fallback)
             + " and cannot be set from outside");
   }
 
@@ -91,6 +91,12 @@ final class ParamText {
 
   private static PlanException wrong(String name, String wanted, String got) {
     return new PlanException(
-        ProblemCode.WRONG_TYPE, "the parameter `" + name + "` needs " + wanted + "; got " + got);
+        ProblemCode.WRONG_TYPE,
+        "the parameter `"
+            + name
+            + "` needs "
+            + wanted
+            + "; got "
+            + (got.isBlank() ? "nothing" : got));
   }
 }

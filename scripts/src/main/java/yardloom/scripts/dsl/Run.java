@@ -68,7 +68,7 @@ final class Run {
         throw e.at(place);
       }
     }
-    draft.parameter(name, Operators.text(value));
+    draft.parameter(name, Shown.text(value));
     return value;
   }
 
@@ -83,9 +83,9 @@ final class Run {
           "the parameter `"
               + name
               + "` needs "
-              + Operators.kind(fallback)
+              + Shown.kind(fallback)
               + "; the include gives "
-              + Operators.kind(value));
+              + Shown.kind(value));
     }
     return value;
   }

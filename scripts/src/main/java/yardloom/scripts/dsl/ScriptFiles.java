@@ -33,7 +33,7 @@ final class ScriptFiles {
       throw new PlanException(
           ProblemCode.FILE,
           new SourceRef(plan.toString(), 0, 0),
-          "there is no file " + plan + " that can be read");
+          "there is no such file, or it cannot be read");
     }
   }
 
@@ -89,20 +89,30 @@ final class ScriptFiles {
     }
   }
 
+  /**
+   * The text with lines that end in line feeds, whatever editor wrote it, and no byte order mark.
+   */
   static String read(Path real, String shown) {
     SourceRef place = new SourceRef(shown, 0, 0);
+    if (Files.isDirectory(real)) {
+      throw new PlanException(
+          ProblemCode.FILE, place, "this is a folder; name the script in it, such as plan.groovy");
+    }
     try {
       if (Files.size(real) > MAX_BYTES) {
         throw new PlanException(
             ProblemCode.LIMIT, place, "the file is larger than 1 MB, the most that is read");
       }
-      return StandardCharsets.UTF_8
-          .newDecoder()
-          .onMalformedInput(CodingErrorAction.REPORT)
-          .decode(ByteBuffer.wrap(Files.readAllBytes(real)))
-          .toString();
+      String text =
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .onMalformedInput(CodingErrorAction.REPORT)
+              .decode(ByteBuffer.wrap(Files.readAllBytes(real)))
+              .toString();
+      return text.replaceFirst("^\uFEFF", "").replace("\r\n", "\n").replace('\r', '\n');
     } catch (CharacterCodingException e) {
-      throw new PlanException(ProblemCode.FILE, place, "the file is not UTF-8 text");
+      throw new PlanException(
+          ProblemCode.FILE, place, "the file is not UTF-8 text; save it with the encoding UTF-8");
     } catch (IOException e) {
       throw new PlanException(ProblemCode.FILE, place, "the file cannot be read");
     }

@@ -80,7 +80,7 @@ public final class Values {
       return x.plus(y);
     }
     throw new PlanException(
-        ProblemCode.WRONG_TYPE, "cannot add " + Operators.kind(b) + " to " + Operators.kind(a));
+        ProblemCode.WRONG_TYPE, "cannot add " + Shown.kind(b) + " to " + Shown.kind(a));
   }
 
   public static Boolean contains(List<?> list, Object value) {
@@ -95,7 +95,7 @@ public final class Values {
     String made = "";
     StringBuilder all = new StringBuilder();
     for (Object each : list) {
-      all.append(made).append(Operators.text(each));
+      all.append(made).append(Shown.text(each));
       Operators.fits(all.length(), "characters in a text");
       made = between;
     }

@@ -2,6 +2,7 @@ package yardloom.scripts.output;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -52,9 +53,11 @@ public final class OutputFolder {
   }
 
   private static void refuseForeign(Path target) {
-    if (Files.exists(target) && !Files.isDirectory(target)) {
-      throw new PlanException(
-          ProblemCode.FILE, target + " is a file; name another output folder with --out");
+    for (Path up = target; up != null; up = up.getParent()) {
+      if (Files.exists(up) && !Files.isDirectory(up)) {
+        throw new PlanException(
+            ProblemCode.FILE, up + " is a file; name another output folder with --out");
+      }
     }
     if (Files.isDirectory(target) && !Files.exists(target.resolve(MARKER)) && !isEmpty(target)) {
       throw new PlanException(
@@ -90,6 +93,9 @@ public final class OutputFolder {
 
   private static String reason(Exception e) {
     Throwable cause = e instanceof UncheckedIOException ? e.getCause() : e;
+    if (cause instanceof AccessDeniedException denied) {
+      return "there is no permission to write " + denied.getFile();
+    }
     return cause.getClass().getSimpleName().replace("Exception", "")
         + (cause.getMessage() == null ? "" : " (" + cause.getMessage() + ")");
   }

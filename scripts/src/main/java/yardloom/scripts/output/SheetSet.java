@@ -16,6 +16,8 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.paint.FindingMarks;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Site;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.sheet.ComposedSheet;
 import yardloom.kernel.sheet.Paper;
 import yardloom.kernel.sheet.SheetComposer;
@@ -48,7 +50,12 @@ public final class SheetSet {
       requests.add(
           request(outcome, new SheetPlan(SCHEDULES, "schedules", "Schedules", rest), paper));
     }
-    return new SheetComposer(FontWidths.shipped()).composeSet(requests);
+    try {
+      return new SheetComposer(FontWidths.shipped()).composeSet(requests);
+    } catch (PlanException e) {
+      // What does not fit on paper is as large as the lot.
+      throw e.at(outcome.plan().lot().map(Lot::place).orElse(SourceRef.NONE));
+    }
   }
 
   private static Paper paperOf(SheetPlan sheet, Paper chosen, Outcome outcome) {

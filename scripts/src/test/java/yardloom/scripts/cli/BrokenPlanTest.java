@@ -112,7 +112,7 @@ class BrokenPlanTest {
   @Test
   void unknownSheetSize_namesTheSizes() throws IOException {
     Files.writeString(dir.resolve("plan.groovy"), LOT);
-    assertProblem(Run.in(dir, "draw", "plan.groovy", "--sheet", "arch-z"), ExitCode.PLAN, "ARCH C");
+    assertProblem(Run.in(dir, "draw", "plan.groovy", "--sheet", "arch-z"), ExitCode.USE, "ARCH C");
   }
 
   @Test

@@ -32,7 +32,7 @@ public final class TestWords {
 
   @Verb(help = "Writes a note.", example = "note 'hello'")
   public static void note(PlanScope plan, @Arg(name = "text", help = "what to say") Object text) {
-    plan.draft().parameter("note " + plan.place().line(), Operators.text(text));
+    plan.draft().parameter("note " + plan.place().line(), Shown.text(text));
   }
 
   @Verb(help = "Makes a rectangle.", example = "rect(0.m, 0.m, 2.m, 1.m)")
