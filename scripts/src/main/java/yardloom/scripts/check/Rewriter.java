@@ -212,5 +212,4 @@ final class Rewriter {
     }
     return Tree.at(where, new ExpressionStatement(expressions.translate(value)));
   }
-
 }
