@@ -23,6 +23,7 @@ import yardloom.materials.sheet.MaterialCautions;
 import yardloom.materials.sheet.MaterialSheets;
 import yardloom.materials.sheet.OrderTable;
 import yardloom.materials.sheet.PilePainter;
+import yardloom.materials.sheet.RegionTable;
 import yardloom.materials.sheet.SoilTables;
 import yardloom.materials.sheet.SurfacePainter;
 import yardloom.materials.sheet.TakeOffTable;
@@ -34,6 +35,7 @@ import yardloom.materials.work.HardGoodsCalculator;
 import yardloom.materials.work.HaulCalculator;
 import yardloom.materials.work.HeapCalculator;
 import yardloom.materials.work.LabourCalculator;
+import yardloom.materials.work.LocalChecks;
 import yardloom.materials.work.LocalRuleCalculator;
 import yardloom.materials.work.MaterialChecks;
 import yardloom.materials.work.ScheduleCalculator;
@@ -58,7 +60,12 @@ public final class MaterialsPlugin implements YardPlugin {
     return List.of(
         new Vocabulary(
             "materials",
-            List.of(MulchWords.class, WorkWords.class, SoilWords.class, HardWords.class)));
+            List.of(
+                MulchWords.class,
+                WorkWords.class,
+                SoilWords.class,
+                RegionWords.class,
+                HardWords.class)));
   }
 
   @Override
@@ -81,6 +88,7 @@ public final class MaterialsPlugin implements YardPlugin {
   public List<Check> checks() {
     List<Check> checks = new ArrayList<>(MaterialChecks.all());
     checks.addAll(SoilChecks.all());
+    checks.add(new LocalChecks());
     return List.copyOf(checks);
   }
 
@@ -96,6 +104,7 @@ public final class MaterialsPlugin implements YardPlugin {
     tables.addAll(WorkTables.all());
     tables.addAll(CostTables.all());
     tables.addAll(SoilTables.all());
+    tables.add(new RegionTable());
     tables.addAll(GoodsTables.all());
     return List.copyOf(tables);
   }

@@ -2,7 +2,6 @@ package yardloom.materials;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import yardloom.facts.LocalRule;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
@@ -135,7 +134,8 @@ public final class SoilWords {
               + ", "
               + roots);
     }
-    if (plan.draft().attributes().has(MaterialKeys.SOIL)) {
+    if (plan.draft().attributes().has(MaterialKeys.SOIL)
+        || plan.draft().attributes().has(MaterialKeys.SOIL_CHOICE)) {
       throw new PlanException(
           ProblemCode.DUPLICATE, plan.place(), "the soil is already given; a yard has one");
     }
@@ -143,7 +143,16 @@ public final class SoilWords {
         .attributes()
         .add(
             MaterialKeys.SOIL,
-            new SoilGiven(sand, clay, om, stones, roots, how, plan.place()),
+            new SoilGiven(
+                sand,
+                clay,
+                om,
+                stones,
+                roots,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                how,
+                plan.place()),
             plan.place());
   }
 
@@ -220,31 +229,5 @@ public final class SoilWords {
   public static void weed(
       PlanScope plan, @Arg(name = "name", help = "its common name") String name) {
     plan.draft().attributes().add(MaterialKeys.WEED, WeedData.of(name), plan.place());
-  }
-
-  @Verb(
-      help = "Gives a rule that holds where the yard lies; it goes before the generic one.",
-      example =
-          "localRule('septic', 'No beds within 10 ft of the field.', by: 'county code', year: 2020)")
-  public static void localRule(
-      PlanScope plan,
-      @Arg(name = "topic", help = "digging, lead, septic, wells, street, trees …") String topic,
-      @Arg(name = "text", help = "the rule in a sentence or two") String text,
-      @Opt(name = "by", help = "who says so", required = true) String by,
-      @Opt(name = "year", help = "year of the rule", fallback = "not known") Number year) {
-    if (topic.isBlank() || text.isBlank() || by.isBlank()) {
-      throw new PlanException(
-          ProblemCode.MISSING_OPTION,
-          plan.place(),
-          "a local rule needs a topic, a text and who says so");
-    }
-    Source source =
-        new Source(topic, by, year == null ? 0 : year.intValue(), "", Source.Standing.PLAN);
-    plan.draft()
-        .attributes()
-        .add(
-            MaterialKeys.LOCAL_RULE,
-            new LocalRule(topic, "this yard", LocalRule.PLAN, text, source),
-            plan.place());
   }
 }

@@ -186,7 +186,8 @@ class SoilPlanTest {
   @Test
   void localRule_ofThePlan_replacesTheGenericOfItsTopic() {
     PlanKit kit = thousandSquareFeet();
-    SoilWords.localRule(kit.words(), "septic", "Ask the county.", "county code", 2020);
+    RegionWords.localRule(
+        kit.words(), "septic", "Ask the county.", "county code", 2020, null, null, null);
     List<LocalRule> rules = PlanKit.run(kit.plan()).all(YardFacts.LOCAL_RULES);
     var inForce = LocalRuleCalculator.inForce(rules);
     assertEquals(1, inForce.get("septic").size());

@@ -3,7 +3,6 @@ package yardloom.materials.calc;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
-import yardloom.materials.data.BulkData;
 import yardloom.materials.model.Spread;
 
 /**
@@ -25,9 +24,8 @@ public record Loads(
     Derived<Mass> lightest,
     Derived<Mass> heaviest) {
 
-  public static Loads of(String material, Derived<Volume> order) {
-    Spread load = BulkData.cubicYardsPerLoad(material);
-    Spread density = BulkData.poundsPerCubicYard(material);
+  /** For trucks of {@code load} cubic yards and a {@code density} in pounds per cubic yard. */
+  public static Loads of(Derived<Volume> order, Spread load, Spread density) {
     return new Loads(
         loads(order, load.high(), load),
         loads(order, load.likely(), load),

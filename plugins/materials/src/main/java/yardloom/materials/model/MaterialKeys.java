@@ -53,6 +53,26 @@ public final class MaterialKeys {
   public static final AttributeKey<LocalRule> LOCAL_RULE =
       new AttributeKey<>("materials.local-rule", LocalRule.class);
 
+  /** On the plan: the region that it lies in. */
+  public static final AttributeKey<Region> REGION =
+      new AttributeKey<>("materials.region", Region.class);
+
+  /** On the plan: which named soil it has. */
+  public static final AttributeKey<SoilChoice> SOIL_CHOICE =
+      new AttributeKey<>("materials.soil-choice", SoilChoice.class);
+
+  /** On the plan, any number: named soils. */
+  public static final AttributeKey<LocalSoil> LOCAL_SOIL =
+      new AttributeKey<>("materials.local-soil", LocalSoil.class);
+
+  /** On the plan, any number: rates of labour, loads and densities. */
+  public static final AttributeKey<LocalRate> LOCAL_RATE =
+      new AttributeKey<>("materials.local-rate", LocalRate.class);
+
+  /** On the plan, any number: checks that hold where it lies. */
+  public static final AttributeKey<LocalCheck> LOCAL_CHECK =
+      new AttributeKey<>("materials.local-check", LocalCheck.class);
+
   /** On a bed: boards about it. */
   public static final AttributeKey<Frame> FRAME =
       new AttributeKey<>("materials.frame", Frame.class);

@@ -38,6 +38,13 @@ public final class Say {
     return (whole == 0 ? "" : whole + " ") + part + "/" + bottom + " in";
   }
 
+  /** A depth of water, of which a hundredth of an inch counts. */
+  public static String fineDepth(Length length, UnitSystem units) {
+    return units == UnitSystem.METRIC
+        ? number(length.millimetres()) + " mm"
+        : String.format(Locale.ROOT, "%.2f in", length.inches());
+  }
+
   /** A distance in one system. */
   public static String distance(Length length, UnitSystem units) {
     return units == UnitSystem.US ? number(length.feet()) + " ft" : number(length.metres()) + " m";

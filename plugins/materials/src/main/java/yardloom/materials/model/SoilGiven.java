@@ -1,5 +1,7 @@
 package yardloom.materials.model;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
@@ -12,6 +14,8 @@ import yardloom.kernel.unit.Length;
  * @param organic percent of the soil's mass
  * @param rock share of the volume that is rock fragments
  * @param depth the depth that roots use
+ * @param available share of the fine earth's volume that holds water, if it is known by name
+ * @param intake depth of water taken in an hour, likewise
  * @param how where sand and clay come from: laboratory, jar, ribbon or texture class
  */
 public record SoilGiven(
@@ -20,5 +24,7 @@ public record SoilGiven(
     double organic,
     double rock,
     Length depth,
+    OptionalDouble available,
+    Optional<Length> intake,
     Source how,
     SourceRef place) {}

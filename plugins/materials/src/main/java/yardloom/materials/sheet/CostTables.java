@@ -28,6 +28,7 @@ import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.Price;
 import yardloom.materials.work.BillCalculator;
+import yardloom.materials.work.LocalData;
 import yardloom.materials.work.MaterialFacts;
 
 /** Tables of cost, of what drives it, of bags or bulk, and of chips to add by year. */
@@ -146,10 +147,7 @@ public final class CostTables {
 
     @Override
     public Table make(Plan plan, Facts facts) {
-      PriceBook book =
-          PriceBook.demo()
-              .with(
-                  plan.attributes().all(MaterialKeys.PRICE).stream().map(e -> e.value()).toList());
+      PriceBook book = LocalData.of(plan).prices();
       Table.Builder table =
           Table.titled(id(), "Bags or bulk")
               .column(Column.text("item", "Item"))
@@ -163,6 +161,7 @@ public final class CostTables {
             && line.order().value() instanceof Volume order) {
           boolean compost = line.item().equals("compost");
           addRow(
+              plan,
               table,
               line,
               order,
@@ -175,6 +174,7 @@ public final class CostTables {
     }
 
     private static void addRow(
+        Plan plan,
         Table.Builder table,
         BillLine line,
         Volume order,
@@ -187,7 +187,7 @@ public final class CostTables {
               likely(book, bag, 1),
               likely(book, line.item(), order) / yardsIn(book, line.item(), order),
               likely(book, "delivery of bulk", 1));
-      Loads loads = Loads.of(line.item(), line.order().map(v -> order));
+      Loads loads = LocalData.of(plan).loads(line.item(), line.order().map(v -> order));
       Derived.Builder why =
           Derived.by(
                   "bags: ceil(order / bag) × price; bulk: loads × delivery + order × price",

@@ -14,6 +14,7 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.Loads;
 import yardloom.materials.work.BillCalculator;
+import yardloom.materials.work.LocalData;
 
 /** Truckloads and weight of every bulk order, each as a range. */
 public final class LoadTable implements TableMaker {
@@ -41,7 +42,7 @@ public final class LoadTable implements TableMaker {
     for (BillLine line : facts.all(YardFacts.BILL)) {
       if (line.group().equals(BillCalculator.GROUP)
           && line.order().value() instanceof Volume order) {
-        Loads loads = Loads.of(line.item(), line.order().map(v -> order));
+        Loads loads = LocalData.of(plan).loads(line.item(), line.order().map(v -> order));
         table.row(
             Cell.text(line.item()),
             Cell.of(line.order()),

@@ -174,6 +174,7 @@ public final class MaterialSheets {
       List<Panel> panels = new ArrayList<>();
       List<TableMaker> makers = new ArrayList<>(WorkTables.all());
       makers.addAll(CostTables.all());
+      makers.add(new RegionTable());
       for (TableMaker maker : makers) {
         Table table = maker.make(plan, facts);
         if (!table.isEmpty()) {

@@ -17,8 +17,8 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Choices;
 import yardloom.materials.calc.ProfileWater;
 import yardloom.materials.model.AmendmentDose;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.SoilGiven;
+import yardloom.materials.work.LocalData;
 import yardloom.materials.work.LocalRuleCalculator;
 import yardloom.materials.work.MaterialFacts;
 
@@ -57,7 +57,7 @@ public final class SoilTables {
               .column(Column.of("intake", "Intake per hour", Measure.RAIN))
               .column(Column.text("intake-class", "Intake"));
       Optional<SoilProfile> found = facts.find(YardFacts.SOIL);
-      Optional<SoilGiven> given = plan.attributes().get(MaterialKeys.SOIL);
+      Optional<SoilGiven> given = LocalData.of(plan).soil();
       if (found.isEmpty() || given.isEmpty()) {
         return table.build();
       }
@@ -77,7 +77,8 @@ public final class SoilTables {
                   .map(c -> Cell.text(Choices.text(c)))
                   .orElse(Cell.BLANK))
           .note("Sand and clay: " + given.get().how().cite() + ".")
-          .note("Formulas give the mean of many soils; your own may hold a third more or less.")
+          .note(
+              "Tables and formulas give the mean of many soils; yours may hold a third more or less.")
           .build();
     }
   }
@@ -144,6 +145,9 @@ public final class SoilTables {
               Cell.text(rule.source().cite()));
         }
       }
+      LocalData.of(plan)
+          .region()
+          .ifPresent(r -> table.note("Region: " + r.name() + ". " + r.about()));
       return table.note("Codes differ by town; ask before you build.").build();
     }
   }

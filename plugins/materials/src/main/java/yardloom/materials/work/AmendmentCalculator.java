@@ -21,7 +21,6 @@ import yardloom.materials.calc.PhAmendment.Doses;
 import yardloom.materials.calc.PhAmendment.Ground;
 import yardloom.materials.calc.TextureRule;
 import yardloom.materials.calc.Totals;
-import yardloom.materials.data.BulkData;
 import yardloom.materials.model.AmendmentDose;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.SoilGiven;
@@ -60,12 +59,12 @@ public final class AmendmentCalculator implements Calculator {
     if (test.isEmpty() || beds.value().si() == 0) {
       return;
     }
-    Optional<SoilGiven> soil = plan.attributes().get(MaterialKeys.SOIL);
+    Optional<SoilGiven> soil = LocalData.of(plan).soil();
     TextureClass texture =
         soil.map(s -> TextureRule.classify(s.sand(), s.clay())).orElse(TextureClass.LOAM);
     acidity(test.get(), texture, beds, out);
     nitrogen(test.get(), beds, out);
-    soil.ifPresent(s -> organic(test.get(), s, beds, out));
+    soil.ifPresent(s -> organic(plan, test.get(), s, beds, out));
   }
 
   private static void acidity(SoilTest test, TextureClass texture, Derived<Area> beds, Sink out) {
@@ -130,12 +129,13 @@ public final class AmendmentCalculator implements Calculator {
                     "brings that nitrogen"));
   }
 
-  private static void organic(SoilTest test, SoilGiven soil, Derived<Area> beds, Sink out) {
+  private static void organic(
+      Plan plan, SoilTest test, SoilGiven soil, Derived<Area> beds, Sink out) {
     if (test.wantedOrganic().isEmpty() || test.wantedOrganic().getAsDouble() <= soil.organic()) {
       return;
     }
     double raise = (test.wantedOrganic().getAsDouble() - soil.organic()) / 100;
-    var density = BulkData.poundsPerCubicYard("compost");
+    var density = LocalData.of(plan).poundsPerCubicYard("compost");
     double kgM3 = BulkVolume.mass(Volume.cubicMetres(1), density.likely()).kilograms();
     Volume volume =
         OrganicMatter.compostFor(

@@ -24,7 +24,6 @@ import yardloom.materials.data.PriceBook;
 import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.CostEstimate.Driver;
 import yardloom.materials.model.CostEstimate.Row;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Price;
 import yardloom.materials.model.Spread;
 import yardloom.materials.model.TaskLoad;
@@ -76,14 +75,12 @@ public final class CostCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    PriceBook book =
-        PriceBook.demo()
-            .with(plan.attributes().all(MaterialKeys.PRICE).stream().map(e -> e.value()).toList());
+    PriceBook book = LocalData.of(plan).prices();
     List<Item> items = new ArrayList<>();
     List<String> unpriced = new ArrayList<>();
     for (BillLine line : BillSums.byItem(in.all(YardFacts.BILL))) {
       item(line, book).ifPresentOrElse(items::add, () -> unpriced.add(line.item()));
-      delivery(line, book).ifPresent(items::add);
+      delivery(plan, line, book).ifPresent(items::add);
     }
     labour(in.all(MaterialFacts.TASKS), book).ifPresent(items::add);
     if (!items.isEmpty()) {
@@ -108,13 +105,13 @@ public final class CostCalculator implements Calculator {
   }
 
   /** Bulk comes in loads; how many depends on the truck. */
-  private static Optional<Item> delivery(BillLine line, PriceBook book) {
+  private static Optional<Item> delivery(Plan plan, BillLine line, PriceBook book) {
     if (!line.group().equals(BillCalculator.GROUP)
         || !(line.order().value() instanceof Volume order)
         || order.si() == 0) {
       return Optional.empty();
     }
-    Loads loads = Loads.of(line.item(), line.order().map(v -> order));
+    Loads loads = LocalData.of(plan).loads(line.item(), line.order().map(v -> order));
     double likely = loads.likely().value();
     Spread trucks =
         new Spread(

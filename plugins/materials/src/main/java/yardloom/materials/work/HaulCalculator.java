@@ -18,7 +18,6 @@ import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.BarrowWay;
 import yardloom.materials.calc.BulkVolume;
 import yardloom.materials.calc.PilePlacer;
-import yardloom.materials.data.BulkData;
 import yardloom.materials.model.Haul;
 import yardloom.materials.model.Material;
 import yardloom.materials.model.MaterialKeys;
@@ -56,7 +55,7 @@ public final class HaulCalculator implements Calculator {
       order(in, spot.material())
           .forEach(
               order -> {
-                TipPile pile = PilePlacer.place(spot, load(spot, order));
+                TipPile pile = PilePlacer.place(spot, load(plan, spot, order));
                 out.give(MaterialFacts.PILES, pile);
                 hauls(pile, in.all(MaterialFacts.SURFACES), ways)
                     .forEach(h -> out.give(MaterialFacts.HAULS, h));
@@ -82,8 +81,8 @@ public final class HaulCalculator implements Calculator {
   }
 
   /** Trucks come one after the other; the heap to plan for is one likely load, or the order. */
-  private static Derived<Volume> load(TipSpot spot, Derived<Volume> order) {
-    Spread truck = BulkData.cubicYardsPerLoad(spot.material().title());
+  private static Derived<Volume> load(Plan plan, TipSpot spot, Derived<Volume> order) {
+    Spread truck = LocalData.of(plan).cubicYardsPerLoad(spot.material().title());
     Volume load = Volume.cubicYards(truck.likely());
     return Derived.by("heap = the smaller of one likely load and the order", truck.source())
         .from("order", order)

@@ -20,8 +20,8 @@ import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Unit;
 import yardloom.materials.calc.Totals;
-import yardloom.materials.data.WorkData;
 import yardloom.materials.model.Haul;
+import yardloom.materials.model.LocalRate;
 import yardloom.materials.model.Material;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Price;
@@ -61,16 +61,20 @@ public final class LabourCalculator implements Calculator {
     if (surfaces.isEmpty()) {
       return;
     }
+    LocalData local = LocalData.of(plan);
     List<TaskLoad> tasks = new ArrayList<>();
     Derived<Area> ground = Totals.area(surfaces);
-    tasks.add(task("stake out", "stake", ground));
-    tasks.add(task("mow low and water", "mow", ground));
-    tasks.add(task("cut edge", "edge", edges(surfaces)));
-    tasks.add(task("lay cardboard", "sheet", Totals.area(withSheets(surfaces))));
-    tasks.add(task("load and spread mulch", "sheet", Totals.volume(surfaces, Material.WOOD_CHIPS)));
-    tasks.add(task("load and spread mulch", "compost", Totals.volume(surfaces, Material.COMPOST)));
-    tasks.add(task("plant", "plant", plants(in.all(YardFacts.STANDS))));
-    tasks.add(task("lay drip line", "drip", drip(in.all(YardFacts.BILL))));
+    tasks.add(task(local, "stake out", "stake", ground));
+    tasks.add(task(local, "mow low and water", "mow", ground));
+    tasks.add(task(local, "cut edge", "edge", edges(surfaces)));
+    tasks.add(task(local, "lay cardboard", "sheet", Totals.area(withSheets(surfaces))));
+    tasks.add(
+        task(
+            local, "load and spread mulch", "sheet", Totals.volume(surfaces, Material.WOOD_CHIPS)));
+    tasks.add(
+        task(local, "load and spread mulch", "compost", Totals.volume(surfaces, Material.COMPOST)));
+    tasks.add(task(local, "plant", "plant", plants(in.all(YardFacts.STANDS))));
+    tasks.add(task(local, "lay drip line", "drip", drip(in.all(YardFacts.BILL))));
     tasks.stream()
         .filter(t -> t.high().value().hours() > 0)
         .forEach(t -> out.give(MaterialFacts.TASKS, t));
@@ -109,9 +113,10 @@ public final class LabourCalculator implements Calculator {
     return why.gives(sum);
   }
 
-  private static TaskLoad task(String task, String phase, Derived<?> amount) {
-    Spread perUnit = WorkData.hours(task);
-    String unit = WorkData.unit(task);
+  private static TaskLoad task(LocalData local, String task, String phase, Derived<?> amount) {
+    LocalRate rate = local.labour(task);
+    Spread perUnit = rate.value();
+    String unit = rate.unit();
     double units =
         unit.equals(Price.PIECE)
             ? ((Number) amount.value()).doubleValue()

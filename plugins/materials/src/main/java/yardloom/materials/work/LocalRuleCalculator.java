@@ -15,7 +15,7 @@ import yardloom.materials.data.DataRow;
 import yardloom.materials.data.DataTable;
 import yardloom.materials.model.MaterialKeys;
 
-/** Gives the shipped generic rules and those of the plan. */
+/** Gives the shipped generic rules, those of the region and those of the plan. */
 public final class LocalRuleCalculator implements Calculator {
   private static final DataTable GENERIC = DataTable.shipped("local-rule.csv");
 
@@ -37,9 +37,16 @@ public final class LocalRuleCalculator implements Calculator {
           new LocalRule(
               row.text("topic"), "generic", LocalRule.GENERIC, row.text("text"), row.source()));
     }
-    plan.attributes()
-        .all(MaterialKeys.LOCAL_RULE)
-        .forEach(e -> out.give(YardFacts.LOCAL_RULES, e.value()));
+    LocalData local = LocalData.of(plan);
+    for (var entry : plan.attributes().all(MaterialKeys.LOCAL_RULE)) {
+      LocalRule rule = entry.value();
+      int rank = local.rank(entry.place());
+      String region =
+          rank == LocalRule.REGIONAL ? local.region().orElseThrow().name() : rule.region();
+      out.give(
+          YardFacts.LOCAL_RULES,
+          new LocalRule(rule.topic(), region, rank, rule.text(), rule.source()));
+    }
   }
 
   /** For each topic, sorted, the rules of the highest rank. */

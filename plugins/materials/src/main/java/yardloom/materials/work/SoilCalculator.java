@@ -17,8 +17,6 @@ import yardloom.materials.calc.ProfileWater;
 import yardloom.materials.calc.SaxtonRawls;
 import yardloom.materials.calc.TextureRule;
 import yardloom.materials.data.SoilWaterData;
-import yardloom.materials.model.MaterialKeys;
-import yardloom.materials.model.Range;
 import yardloom.materials.model.SoilGiven;
 import yardloom.materials.model.TextureClass;
 import yardloom.materials.model.WaterPoints;
@@ -40,8 +38,8 @@ public final class SoilCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    plan.attributes()
-        .get(MaterialKeys.SOIL)
+    LocalData.of(plan)
+        .soil()
         .flatMap(SoilCalculator::profile)
         .ifPresent(p -> out.give(YardFacts.SOIL, p));
   }
@@ -49,30 +47,49 @@ public final class SoilCalculator implements Calculator {
   private static Optional<SoilProfile> profile(SoilGiven soil) {
     TextureClass texture = TextureRule.classify(soil.sand(), soil.clay());
     boolean fitted = soil.clay() <= MOST_CLAY && soil.organic() <= MOST_ORGANIC;
-    if (fitted) {
-      WaterPoints points = SaxtonRawls.of(soil.sand() / 100, soil.clay() / 100, soil.organic());
-      Derived<Double> available =
-          inputs(soil, "(field capacity − wilting point) × (1 − rock)", SaxtonRawls.SOURCE)
-              .from("field capacity", points.fieldCapacity())
-              .from("wilting point", points.wilting())
-              .gives(points.available() * (1 - soil.rock()));
-      Derived<Length> intake =
-          inputs(soil, "saturated conductivity", SaxtonRawls.SOURCE)
-              .gives(Length.millimetres(points.intakeMmPerHour()));
-      return Optional.of(soil(soil, texture, available, Optional.of(intake)));
+    Optional<WaterPoints> points =
+        fitted
+            ? Optional.of(SaxtonRawls.of(soil.sand() / 100, soil.clay() / 100, soil.organic()))
+            : Optional.empty();
+    Optional<Derived<Length>> intake =
+        soil.intake()
+            .map(i -> Derived.by("intake of the named soil", soil.how()).gives(i))
+            .or(() -> points.map(p -> formulaIntake(soil, p)));
+    return available(soil, texture, points).map(share -> soil(soil, texture, share, intake));
+  }
+
+  private static Derived<Length> formulaIntake(SoilGiven soil, WaterPoints points) {
+    return inputs(soil, "saturated conductivity", SaxtonRawls.SOURCE)
+        .gives(Length.millimetres(points.intakeMmPerHour()));
+  }
+
+  private static Optional<Derived<Double>> available(
+      SoilGiven soil, TextureClass texture, Optional<WaterPoints> points) {
+    double fine = 1 - soil.rock();
+    if (soil.available().isPresent()) {
+      double share = soil.available().getAsDouble();
+      return Optional.of(
+          Derived.by("available share of the named soil × (1 − rock)", soil.how())
+              .from("available share", share)
+              .from("rock, share", soil.rock(), soil.place())
+              .gives(share * fine));
+    }
+    if (points.isPresent()) {
+      return points.map(
+          p ->
+              inputs(soil, "(field capacity − wilting point) × (1 − rock)", SaxtonRawls.SOURCE)
+                  .from("field capacity", p.fieldCapacity())
+                  .from("wilting point", p.wilting())
+                  .gives(p.available() * fine));
     }
     // Outside the fit of the formula the survey's table still knows the class.
-    Optional<Range> survey = SoilWaterData.availableShare(texture, soil.organic());
-    return survey.map(
-        range ->
-            soil(
-                soil,
-                texture,
+    return SoilWaterData.availableShare(texture, soil.organic())
+        .map(
+            range ->
                 inputs(soil, "middle of the survey's range × (1 − rock)", range.source())
                     .from("low", range.low())
                     .from("high", range.high())
-                    .gives(range.middle() * (1 - soil.rock())),
-                Optional.empty()));
+                    .gives(range.middle() * fine));
   }
 
   private static Derived.Builder inputs(SoilGiven soil, String formula, Source source) {

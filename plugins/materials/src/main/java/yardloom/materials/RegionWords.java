@@ -1,0 +1,297 @@
+package yardloom.materials;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import yardloom.facts.LocalRule;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Choices;
+import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Verb;
+import yardloom.kernel.words.PlanScope;
+import yardloom.materials.calc.TextureRule;
+import yardloom.materials.model.LocalCheck;
+import yardloom.materials.model.LocalRate;
+import yardloom.materials.model.LocalSoil;
+import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.model.Region;
+import yardloom.materials.model.SoilChoice;
+
+/** The words of a regional file: what differs by place, each statement with its source. */
+public final class RegionWords {
+  private static final String TITLE = "title of the publication";
+  private static final String PUBLISHER = "who published it";
+  private static final String YEAR = "year of it; 0 if not known";
+  private static final String WHERE = "page, table or section";
+  private static final String SEEN = "read there, or recalled from memory";
+
+  private RegionWords() {}
+
+  @Verb(
+      help = "Names the region that this file speaks for; the plan's own statements go first.",
+      example =
+          "region('Blackland', about: 'Prairie soils.', title: 'Soils', publisher: 'survey',"
+              + " year: 1967, where: 'map', seen: 'read')")
+  public static void region(
+      PlanScope plan,
+      @Arg(name = "name", help = "its name on sheets") String name,
+      @Opt(name = "about", help = "where it lies, in a sentence", required = true) String about,
+      @Opt(name = "title", help = TITLE, required = true) String title,
+      @Opt(name = "publisher", help = PUBLISHER, required = true) String publisher,
+      @Opt(name = "year", help = YEAR, required = true) Number year,
+      @Opt(name = "where", help = WHERE, required = true) String where,
+      @Opt(name = "seen", help = SEEN, required = true, choices = Cite.Seen.class) String seen) {
+    if (plan.draft().attributes().has(MaterialKeys.REGION)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, plan.place(), "the region is already named; a yard has one");
+    }
+    Source source = Cite.source(plan, title, publisher, year, where, seen);
+    Cite.say(plan, "a region needs a name and what it is about", name, about);
+    plan.draft()
+        .attributes()
+        .add(MaterialKeys.REGION, new Region(name, about, source, plan.place()), plan.place());
+  }
+
+  @Verb(
+      help = "Gives a named soil of the region, which `soilNamed` takes.",
+      example =
+          "localSoil('upland loam', sand: 30, clay: 20, organic: 3, intake: 12.mm,"
+              + " title: 'Soil survey', publisher: 'survey', year: 1982, where: 'table 15',"
+              + " seen: 'memory')")
+  public static void localSoil(
+      PlanScope plan,
+      @Arg(name = "name", help = "its name") String name,
+      @Opt(name = "sand", help = "percent of the fine earth", required = true) Number sand,
+      @Opt(name = "clay", help = "percent of the fine earth", required = true) Number clay,
+      @Opt(name = "organic", help = "organic matter, percent", required = true) Number organic,
+      @Opt(name = "intake", help = "water taken in an hour", fallback = "by its texture")
+          Length intake,
+      @Opt(name = "available", help = "share of volume, as 0.2", fallback = "by its texture")
+          Number available,
+      @Opt(name = "title", help = TITLE, required = true) String title,
+      @Opt(name = "publisher", help = PUBLISHER, required = true) String publisher,
+      @Opt(name = "year", help = YEAR, required = true) Number year,
+      @Opt(name = "where", help = WHERE, required = true) String where,
+      @Opt(name = "seen", help = SEEN, required = true, choices = Cite.Seen.class) String seen) {
+    Source source = Cite.source(plan, title, publisher, year, where, seen);
+    Cite.say(plan, "a soil needs a name", name);
+    try {
+      TextureRule.classify(sand.doubleValue(), clay.doubleValue());
+    } catch (PlanException e) {
+      throw e.at(plan.place());
+    }
+    double om = organic.doubleValue();
+    double share = available == null ? 0.2 : available.doubleValue();
+    double mmPerHour = intake == null ? 1 : intake.millimetres();
+    if (!(om >= 0 && om <= 100)
+        || !(share > 0 && share <= 0.6)
+        || !(mmPerHour > 0 && mmPerHour <= 1000)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          plan.place(),
+          "organic is a percentage, available a share up to 0.6, intake more than 0 and at most"
+              + " 40 in (1000 mm) an hour; got "
+              + om
+              + ", "
+              + share
+              + ", "
+              + mmPerHour
+              + " mm");
+    }
+    plan.draft()
+        .attributes()
+        .add(
+            MaterialKeys.LOCAL_SOIL,
+            new LocalSoil(
+                name,
+                sand.doubleValue(),
+                clay.doubleValue(),
+                om,
+                Optional.ofNullable(intake),
+                available == null ? OptionalDouble.empty() : OptionalDouble.of(share),
+                source,
+                plan.place()),
+            plan.place());
+  }
+
+  @Verb(
+      help = "Says which named soil of the region the yard has.",
+      example = "soilNamed('upland loam')")
+  public static void soilNamed(
+      PlanScope plan,
+      @Arg(name = "name", help = "as a `localSoil` names it") String name,
+      @Opt(name = "rock", help = "share of volume that is rock", fallback = "0") Number rock,
+      @Opt(name = "depth", help = "depth that roots use", fallback = "24 in") Length depth) {
+    double stones = rock == null ? 0 : rock.doubleValue();
+    Length roots = depth == null ? Length.inches(24) : depth;
+    if (!(stones >= 0 && stones < 1) || roots.metres() <= 0 || roots.metres() > 5) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          plan.place(),
+          "rock is a share below 1, depth up to 16 ft (5 m); got " + stones + ", " + roots);
+    }
+    if (plan.draft().attributes().has(MaterialKeys.SOIL)
+        || plan.draft().attributes().has(MaterialKeys.SOIL_CHOICE)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, plan.place(), "the soil is already given; a yard has one");
+    }
+    plan.draft()
+        .attributes()
+        .add(
+            MaterialKeys.SOIL_CHOICE,
+            new SoilChoice(name, stones, roots, plan.place()),
+            plan.place());
+  }
+
+  @Verb(
+      help = "Gives a rate that goes before the shipped one: price, labour, load or density.",
+      example =
+          "localRate('load', 'wood-chip mulch', likely: 8, low: 5, high: 12, unit: 'yd3',"
+              + " title: 'Chip loads', publisher: 'tree crew', year: 2020, where: 'page 1',"
+              + " seen: 'memory')")
+  public static void localRate(
+      PlanScope plan,
+      @Arg(name = "kind", help = "what it is about", choices = LocalRate.Kind.class) String kind,
+      @Arg(name = "item", help = "the item, task or material, as tables name it") String item,
+      @Opt(name = "likely", help = "money, hours of one person, or amount", required = true)
+          Number likely,
+      @Opt(name = "low", help = "least", fallback = "the likely") Number low,
+      @Opt(name = "high", help = "most", fallback = "the likely") Number high,
+      @Opt(
+              name = "unit",
+              help = "price and labour: per what; load: yd3 or m3; density: lb/yd3 or kg/m3",
+              required = true)
+          String unit,
+      @Opt(name = "title", help = TITLE, required = true) String title,
+      @Opt(name = "publisher", help = PUBLISHER, required = true) String publisher,
+      @Opt(name = "year", help = YEAR, required = true) Number year,
+      @Opt(name = "where", help = WHERE, required = true) String where,
+      @Opt(name = "seen", help = SEEN, required = true, choices = Cite.Seen.class) String seen) {
+    Source source = Cite.source(plan, title, publisher, year, where, seen);
+    RateReader.Range range =
+        new RateReader.Range(
+            (low == null ? likely : low).doubleValue(),
+            likely.doubleValue(),
+            (high == null ? likely : high).doubleValue());
+    RateReader.add(plan, Choices.parse(LocalRate.Kind.class, kind), item, range, unit, source);
+  }
+
+  @Verb(
+      help = "Gives a rule that holds where the yard lies; it goes before the generic one.",
+      example =
+          "localRule('septic', 'No beds within 10 ft of the field.', by: 'county code', year: 2020)")
+  public static void localRule(
+      PlanScope plan,
+      @Arg(name = "topic", help = "digging, lead, septic, wells, street, trees …") String topic,
+      @Arg(name = "text", help = "the rule in a sentence or two") String text,
+      @Opt(name = "by", help = "who says so", required = true) String by,
+      @Opt(name = "year", help = "year of the rule", fallback = "not known") Number year,
+      @Opt(name = "title", help = TITLE, fallback = "the topic") String title,
+      @Opt(name = "where", help = WHERE, fallback = "none") String where,
+      @Opt(name = "seen", help = SEEN, fallback = "as the plan says", choices = Cite.Seen.class)
+          String seen) {
+    Cite.say(plan, "a local rule needs a topic, a text and who says so", topic, text, by);
+    String called = title == null ? topic : title;
+    String page = where == null ? "" : where;
+    int of = year == null ? 0 : Cite.year(plan, year);
+    Source source =
+        seen == null
+            ? new Source(called, by, of, page, Source.Standing.PLAN)
+            : Cite.source(plan, called, by, of, page, seen);
+    plan.draft()
+        .attributes()
+        .add(
+            MaterialKeys.LOCAL_RULE,
+            new LocalRule(topic, "this yard", LocalRule.PLAN, text, source),
+            plan.place());
+  }
+
+  @Verb(
+      help = "States a check: what is found when all its conditions hold for an element.",
+      example =
+          "localCheck('basins off walls', kind: 'bed', named: 'basin', nearer: 10.ft,"
+              + " to: 'building', say: 'Water soaks in near a wall.', advice: 'Move the basin.',"
+              + " title: 'Rain gardens', publisher: 'extension', year: 2010, where: 'siting',"
+              + " seen: 'read')")
+  public static void localCheck(
+      PlanScope plan,
+      @Arg(name = "name", help = "its name in findings") String name,
+      @Opt(
+              name = "kind",
+              help = "what it looks at",
+              required = true,
+              choices = LocalCheck.Subject.class)
+          String kind,
+      @Opt(name = "named", help = "only those whose name holds this", fallback = "all")
+          String named,
+      @Opt(name = "nearer", help = "nearer than this …", fallback = "any distance") Length nearer,
+      @Opt(
+              name = "to",
+              help = "… to the nearest of these",
+              fallback = "none",
+              choices = LocalCheck.Subject.class)
+          String to,
+      @Opt(
+              name = "whenIntakeBelow",
+              help = "only where soil takes in less in an hour",
+              fallback = "any soil")
+          Length whenIntakeBelow,
+      @Opt(name = "say", help = "what is wrong, in a sentence", required = true) String say,
+      @Opt(name = "advice", help = "what to do about it", required = true) String advice,
+      @Opt(name = "title", help = TITLE, required = true) String title,
+      @Opt(name = "publisher", help = PUBLISHER, required = true) String publisher,
+      @Opt(name = "year", help = YEAR, required = true) Number year,
+      @Opt(name = "where", help = WHERE, required = true) String where,
+      @Opt(name = "seen", help = SEEN, required = true, choices = Cite.Seen.class) String seen) {
+    Source source = Cite.source(plan, title, publisher, year, where, seen);
+    String slug =
+        name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+    Cite.say(plan, "a check needs a name in letters, what to say and an advice", slug, say, advice);
+    if ((nearer == null) != (to == null)) {
+      throw new PlanException(
+          ProblemCode.MISSING_OPTION,
+          plan.place(),
+          "`nearer:` and `to:` go together, as in nearer: 10.ft, to: 'building'");
+    }
+    if (nearer == null && whenIntakeBelow == null) {
+      throw new PlanException(
+          ProblemCode.MISSING_OPTION,
+          plan.place(),
+          "a check needs a condition: `nearer:` with `to:`, or `whenIntakeBelow:`");
+    }
+    positive(plan, "nearer", nearer);
+    positive(plan, "whenIntakeBelow", whenIntakeBelow);
+    plan.draft()
+        .attributes()
+        .add(
+            MaterialKeys.LOCAL_CHECK,
+            new LocalCheck(
+                name,
+                "region." + slug,
+                kindOf(kind),
+                named == null ? "" : named,
+                Optional.ofNullable(nearer).map(d -> new LocalCheck.Nearer(d, kindOf(to))),
+                Optional.ofNullable(whenIntakeBelow),
+                say,
+                advice,
+                source,
+                plan.place()),
+            plan.place());
+  }
+
+  private static ElementKind kindOf(String subject) {
+    return Choices.parse(LocalCheck.Subject.class, subject).kind();
+  }
+
+  private static void positive(PlanScope plan, String option, Length length) {
+    if (length != null && length.metres() <= 0) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, plan.place(), "`" + option + ":` must be more than 0");
+    }
+  }
+}

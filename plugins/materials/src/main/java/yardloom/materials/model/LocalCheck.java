@@ -1,0 +1,49 @@
+package yardloom.materials.model;
+
+import java.util.Optional;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+
+/**
+ * A check that a regional file states: elements of a kind for which all given conditions hold.
+ *
+ * @param rule the finding's rule, such as {@code region.basins-off-walls}
+ * @param named text that the element's name must hold; empty for every name
+ * @param nearer nearer than this to an element of another kind
+ * @param intakeBelow on soil that takes in less water than this in an hour
+ */
+public record LocalCheck(
+    String name,
+    String rule,
+    ElementKind kind,
+    String named,
+    Optional<Nearer> nearer,
+    Optional<Length> intakeBelow,
+    String say,
+    String advice,
+    Source source,
+    SourceRef place) {
+
+  /** A distance to keep. */
+  public record Nearer(Length than, ElementKind to) {}
+
+  /** Kinds that have ground of their own to measure from. */
+  public enum Subject {
+    BED,
+    PATH,
+    TREE,
+    BUILDING,
+    STRUCTURE,
+    FENCE,
+    PAVING,
+    WATER_POINT,
+    UTILITY,
+    KEEP_OUT;
+
+    public ElementKind kind() {
+      return ElementKind.valueOf(name());
+    }
+  }
+}

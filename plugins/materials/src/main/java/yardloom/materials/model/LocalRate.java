@@ -1,0 +1,22 @@
+package yardloom.materials.model;
+
+/**
+ * A rate that holds in a region or for one yard.
+ *
+ * @param item the task or material, as the shipped table names it
+ * @param unit labour: the word of the unit that the hours are for; load: {@code yd3}; density:
+ *     {@code lb/yd3}
+ */
+public record LocalRate(Kind kind, String item, String unit, Spread value) {
+  /** What a rate is about. */
+  public enum Kind {
+    /** Money for one unit; kept in the price book. */
+    PRICE,
+    /** Hours of one person for one unit. */
+    LABOUR,
+    /** Volume of one truckload. */
+    LOAD,
+    /** Mass by volume, as delivered. */
+    DENSITY
+  }
+}

@@ -1,0 +1,12 @@
+package yardloom.materials.model;
+
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.unit.Length;
+
+/**
+ * Which named soil the yard has.
+ *
+ * @param rock share of the volume that is rock fragments
+ * @param depth the depth that roots use
+ */
+public record SoilChoice(String name, double rock, Length depth, SourceRef place) {}

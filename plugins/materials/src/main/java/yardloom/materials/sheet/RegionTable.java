@@ -1,0 +1,97 @@
+package yardloom.materials.sheet;
+
+import java.util.Locale;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.vocab.Choices;
+import yardloom.materials.model.LocalRate;
+import yardloom.materials.model.LocalSoil;
+import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.model.Price;
+import yardloom.materials.model.Say;
+import yardloom.materials.model.Spread;
+import yardloom.materials.work.LocalData;
+
+/** What the regional file says, with its sources; empty where no region is named. */
+public final class RegionTable implements TableMaker {
+  @Override
+  public String id() {
+    return "materials-region";
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "Region")
+            .column(Column.text("what", "What"))
+            .column(Column.text("name", "Name"))
+            .column(Column.text("says", "Says"))
+            .column(Column.text("source", "Source"));
+    LocalData local = LocalData.of(plan);
+    if (local.region().isEmpty()) {
+      return table.build();
+    }
+    local.region().ifPresent(r -> row(table, "region", r.name(), r.about(), r.source()));
+    UnitSystem units = plan.info().units();
+    local.ranked(MaterialKeys.LOCAL_SOIL).stream()
+        .forEach(s -> row(table, "soil", s.name(), says(s, units), s.source()));
+    local.ranked(MaterialKeys.LOCAL_RATE).stream().forEach(r -> rate(table, r));
+    local.ranked(MaterialKeys.PRICE).stream()
+        .forEach(
+            (Price p) ->
+                row(
+                    table,
+                    "price",
+                    p.item(),
+                    spread(p.perUnit(), " per " + p.unit()),
+                    p.perUnit().source()));
+    local.ranked(MaterialKeys.LOCAL_CHECK).stream()
+        .forEach(c -> row(table, "check", c.name(), c.advice(), c.source()));
+    return table.note("The plan's own statements go before the region's.").build();
+  }
+
+  private static void row(
+      Table.Builder table, String what, String name, String says, Source source) {
+    table.row(Cell.text(what), Cell.text(name), Cell.text(says), Cell.text(source.cite()));
+  }
+
+  private static void rate(Table.Builder table, LocalRate rate) {
+    String unit =
+        rate.kind() == LocalRate.Kind.LABOUR ? " h per " + rate.unit() : " " + rate.unit();
+    row(
+        table,
+        Choices.text(rate.kind()),
+        rate.item(),
+        spread(rate.value(), unit),
+        rate.value().source());
+  }
+
+  private static String spread(Spread s, String unit) {
+    return number(s.likely()) + " (" + number(s.low()) + " to " + number(s.high()) + ")" + unit;
+  }
+
+  /** Hours for one square foot are small: three places that count. */
+  private static String number(double value) {
+    return Math.abs(value) >= 1
+        ? Say.number(value)
+        : String.format(Locale.ROOT, "%.3f", value).replaceFirst("\\.?0+$", "");
+  }
+
+  private static String says(LocalSoil s, UnitSystem units) {
+    StringBuilder text = new StringBuilder();
+    text.append("sand ").append(Say.number(s.sand())).append(" %, clay ");
+    text.append(Say.number(s.clay())).append(" %, organic ").append(Say.number(s.organic()));
+    text.append(" %");
+    s.available().ifPresent(a -> text.append(", available water ").append(Say.percent(a)));
+    s.intake()
+        .ifPresent(
+            i -> text.append(", intake ").append(Say.fineDepth(i, units)).append(" per hour"));
+    return text.toString();
+  }
+}

@@ -1,0 +1,91 @@
+package yardloom.scripts.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The shipped regional file through the command line. */
+class RegionalPlanTest {
+  private static final Path SAMPLES = Path.of("samples").toAbsolutePath();
+  private static final String REGION = "regional/tallgrass-flats.groovy";
+
+  @TempDir private Path dir;
+
+  private Path copy(String script) throws IOException {
+    Files.createDirectories(dir.resolve("regional"));
+    Files.copy(SAMPLES.resolve(REGION), dir.resolve(REGION));
+    return Files.writeString(dir.resolve("regional-demo.groovy"), script);
+  }
+
+  private static String demo() throws IOException {
+    return Files.readString(SAMPLES.resolve("regional-demo.groovy"));
+  }
+
+  private Map<String, String> draw(Path script) {
+    Run run = Run.in(dir, "draw", script.toString(), "--out", "out");
+    assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+    return Run.files(dir.resolve("out/regional-demo"));
+  }
+
+  @Test
+  void demo_drawn_printsRegionSoilCodesAndItsOwnCheck() throws IOException {
+    assertTrue(demo().lines().count() <= 40);
+    Map<String, String> files = draw(SAMPLES.resolve("regional-demo.groovy"));
+    String soil = files.get("tables/materials-soil.csv");
+    // 24 in of soil that holds 0.22 of its volume: 5.28 in.
+    assertTrue(soil.contains("silty clay loam") && soil.contains("5.28"), soil);
+    String rules = files.get("tables/materials-local-rules.csv");
+    assertTrue(rules.contains("at least 3 days"), rules);
+    assertTrue(rules.contains("the house is on the sewer"), rules);
+    assertFalse(rules.contains("77 Ill. Adm. Code 905"), "the plan's own rule goes first");
+    assertTrue(files.get("tables/materials-region.csv").contains("Tallgrass Flats"));
+    assertTrue(
+        files.entrySet().stream()
+            .anyMatch(f -> f.getKey().endsWith(".svg") && f.getValue().contains("Tallgrass")),
+        "no sheet names the region");
+    String findings = files.get("findings.txt");
+    // The basin's edge lies at 57 ft, the house ends at 51 ft.
+    assertTrue(findings.contains("region.basins-off-walls"), findings);
+    assertTrue(findings.contains("6 ft from building \"house\"; the limit is 10 ft"), findings);
+    assertFalse(findings.contains("region.basins-on-slow-soil"), findings);
+  }
+
+  @Test
+  void slowSoilOfTheRegion_isFoundWithValueAndLimit() throws IOException {
+    Path script = copy(demo().replace("Drummer silty clay loam", "Bryce silty clay"));
+    String findings = draw(script).get("findings.txt");
+    assertTrue(findings.contains("region.basins-on-slow-soil"), findings);
+    assertTrue(findings.contains("0.06 in an hour"), findings);
+    assertTrue(findings.contains("at least 0.25 in"), findings);
+  }
+
+  @Test
+  void soilMisspelt_isRefusedWithPlaceAndTheNearest() throws IOException {
+    Path script = copy(demo().replace("soilNamed 'Drummer", "soilNamed 'Drumer"));
+    Run run = Run.in(dir, "draw", script.toString(), "--out", "out");
+    assertEquals(ExitCode.PLAN, run.code());
+    assertTrue(run.err().contains("regional-demo.groovy:5"), run.err());
+    assertTrue(run.err().contains("Did you mean `Drummer silty clay loam`?"), run.err());
+    assertFalse(Files.exists(dir.resolve("out")));
+  }
+
+  @Test
+  void rowWithoutSource_isRefusedWithFileAndLineOfTheRegionalFile() throws IOException {
+    Path script = copy(demo());
+    Path region = dir.resolve(REGION);
+    Files.writeString(region, Files.readString(region) + "localSoil 'x', sand: 40, clay: 20, organic: 3\n");
+    long line = Files.readString(region).lines().count();
+    Run run = Run.in(dir, "draw", script.toString(), "--out", "out");
+    assertEquals(ExitCode.PLAN, run.code());
+    assertTrue(run.err().contains("tallgrass-flats.groovy:" + line), run.err());
+    assertTrue(run.err().contains("title"), run.err());
+    assertFalse(Files.exists(dir.resolve("out")));
+  }
+}
