@@ -1,5 +1,6 @@
 package yardloom.materials;
 
+import java.util.Optional;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
@@ -7,11 +8,9 @@ import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Unit;
 import yardloom.kernel.unit.Volume;
-import yardloom.kernel.words.PlanScope;
 import yardloom.materials.data.BulkData;
 import yardloom.materials.data.WorkData;
 import yardloom.materials.model.LocalRate;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Price;
 import yardloom.materials.model.Spread;
 
@@ -26,15 +25,32 @@ final class RateReader {
 
   private RateReader() {}
 
-  static void add(
-      PlanScope plan, LocalRate.Kind kind, String item, Range range, String unit, Source source) {
-    boolean free = kind == LocalRate.Kind.PRICE;
+  /** A price, which may be nothing. */
+  static Price price(String item, Range range, String unit, Source source) {
+    requireRising(range, range.low() >= 0);
+    if (!unit.equals(Price.PIECE) && Unit.byWord(unit).isEmpty()) {
+      throw wrongUnit(unit, "piece, yd3, m3, ft, m, h or another unit word");
+    }
+    return new Price(item, unit, range.times(1, "price", source), false);
+  }
+
+  /** A rate of labour, loads or density in the shipped table's unit. */
+  static LocalRate rate(LocalRate.Kind kind, String item, Range range, String unit, Source source) {
+    requireRising(range, range.low() > 0);
+    return switch (kind) {
+      case LABOUR -> new LocalRate(kind, item, unit, labour(item, range, unit, source));
+      case LOAD -> new LocalRate(kind, item, "yd3", load(item, range, unit, source));
+      case DENSITY -> new LocalRate(kind, item, "lb/yd3", density(item, range, unit, source));
+      case PRICE -> throw new IllegalArgumentException("prices are kept in the price book");
+    };
+  }
+
+  private static void requireRising(Range range, boolean positive) {
     if (!(range.low() <= range.likely() && range.likely() <= range.high())
-        || !(free ? range.low() >= 0 : range.low() > 0)
+        || !positive
         || !Double.isFinite(range.high())) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
-          plan.place(),
           "a rate rises from low to likely to high and is more than 0 (a price may be 0); got "
               + range.low()
               + ", "
@@ -42,45 +58,14 @@ final class RateReader {
               + ", "
               + range.high());
     }
-    try {
-      switch (kind) {
-        case PRICE -> price(plan, item, range, unit, source);
-        case LABOUR -> rate(plan, kind, item, unit, labour(item, range, unit, source));
-        case LOAD -> rate(plan, kind, item, "yd3", load(item, range, unit, source));
-        case DENSITY -> rate(plan, kind, item, "lb/yd3", density(item, range, unit, source));
-      }
-    } catch (PlanException e) {
-      throw e.at(plan.place());
-    }
-  }
-
-  private static void price(PlanScope plan, String item, Range range, String unit, Source source) {
-    if (!unit.equals(Price.PIECE) && Unit.byWord(unit).isEmpty()) {
-      throw wrongUnit(unit, "piece, yd3, m3, ft, m, h or another unit word");
-    }
-    plan.draft()
-        .attributes()
-        .add(
-            MaterialKeys.PRICE,
-            new Price(item, unit, range.times(1, "price", source), false),
-            plan.place());
-  }
-
-  private static void rate(
-      PlanScope plan, LocalRate.Kind kind, String item, String unit, Spread value) {
-    plan.draft()
-        .attributes()
-        .add(MaterialKeys.LOCAL_RATE, new LocalRate(kind, item, unit, value), plan.place());
   }
 
   private static Spread labour(String task, Range range, String unit, Source source) {
     String shipped = WorkData.unit(task);
+    Optional<Dimension> wanted = Unit.byWord(shipped).map(Unit::dimension);
     boolean same =
         unit.equals(shipped)
-            || Unit.byWord(unit)
-                    .map(Unit::dimension)
-                    .equals(Unit.byWord(shipped).map(Unit::dimension))
-                && Unit.byWord(unit).isPresent();
+            || wanted.isPresent() && Unit.byWord(unit).map(Unit::dimension).equals(wanted);
     if (!same) {
       throw wrongUnit(unit, shipped + " or another unit of its kind, for \"" + task + "\"");
     }

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import yardloom.facts.LocalRule;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -178,7 +179,21 @@ public final class RegionWords {
             (low == null ? likely : low).doubleValue(),
             likely.doubleValue(),
             (high == null ? likely : high).doubleValue());
-    RateReader.add(plan, Choices.parse(LocalRate.Kind.class, kind), item, range, unit, source);
+    LocalRate.Kind about = Choices.parse(LocalRate.Kind.class, kind);
+    Attributes.Builder attributes = plan.draft().attributes();
+    try {
+      if (about == LocalRate.Kind.PRICE) {
+        attributes.add(
+            MaterialKeys.PRICE, RateReader.price(item, range, unit, source), plan.place());
+      } else {
+        attributes.add(
+            MaterialKeys.LOCAL_RATE,
+            RateReader.rate(about, item, range, unit, source),
+            plan.place());
+      }
+    } catch (PlanException e) {
+      throw e.at(plan.place());
+    }
   }
 
   @Verb(

@@ -80,7 +80,8 @@ class RegionalPlanTest {
   void rowWithoutSource_isRefusedWithFileAndLineOfTheRegionalFile() throws IOException {
     Path script = copy(demo());
     Path region = dir.resolve(REGION);
-    Files.writeString(region, Files.readString(region) + "localSoil 'x', sand: 40, clay: 20, organic: 3\n");
+    Files.writeString(
+        region, Files.readString(region) + "localSoil 'x', sand: 40, clay: 20, organic: 3\n");
     long line = Files.readString(region).lines().count();
     Run run = Run.in(dir, "draw", script.toString(), "--out", "out");
     assertEquals(ExitCode.PLAN, run.code());
