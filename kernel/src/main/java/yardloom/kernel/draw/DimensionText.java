@@ -25,8 +25,8 @@ public final class DimensionText {
     long inches = quarters % QUARTERS_PER_FOOT / 4;
     String part = QUARTERS[(int) (quarters % 4)];
     String sign = length.metres() < 0 && quarters > 0 ? "-" : "";
-    // Below one inch the fraction stands alone.
-    String inchText = inches == 0 && !part.isEmpty() ? part : inches + part;
+    // Below one inch the fraction stands alone, but not after feet: 8'-0¼".
+    String inchText = feet == 0 && inches == 0 && !part.isEmpty() ? part : inches + part;
     return sign + (feet == 0 ? inchText + "\"" : feet + "'-" + inchText + "\"");
   }
 }

@@ -33,14 +33,13 @@ final class DimensionPainter implements Painter {
   private static final double SHORTEST_WALL_M = 2;
   private static final int MOST_WALLS = 8;
 
-  /** What a dimension line may run across without harm. */
+  /** What a dimension line runs across without harm. */
   private static final Set<ElementKind> LINES_PASS =
-      EnumSet.of(
-          ElementKind.BUILDING,
-          ElementKind.ROOF,
-          ElementKind.FENCE,
-          ElementKind.PATH,
-          ElementKind.PAVING);
+      EnumSet.of(ElementKind.BUILDING, ElementKind.ROOF, ElementKind.FENCE);
+
+  /** What it may run across, though free ground is better. */
+  private static final Set<ElementKind> LINES_MAY_CROSS =
+      EnumSet.of(ElementKind.PATH, ElementKind.PAVING);
 
   @Override
   public Layer layer() {
@@ -59,18 +58,24 @@ final class DimensionPainter implements Painter {
         add(marks, points.get(0), points.get(1), OUTSIDE_LOT, SHORTEST_M, units);
       }
     }
-    List<Geometry> others =
-        plan.elements().stream()
-            .filter(e -> !LINES_PASS.contains(e.id().kind()) && !e.shape().isEmpty())
-            .map(e -> e.shape().jts())
-            .toList();
+    Set<ElementKind> kept = EnumSet.complementOf(EnumSet.copyOf(LINES_PASS));
+    kept.removeAll(LINES_MAY_CROSS);
+    List<Geometry> others = shapes(plan, kept);
+    List<Geometry> passable = shapes(plan, LINES_MAY_CROSS);
     for (Element.Building building : plan.all(Element.Building.class)) {
       if (!building.neighbour()) {
         walls(building, units, marks);
-        plan.lot().ifPresent(lot -> toLotLines(building, lot, others, units, marks));
+        plan.lot().ifPresent(lot -> toLotLines(building, lot, others, passable, units, marks));
       }
     }
     return marks;
+  }
+
+  private static List<Geometry> shapes(Plan plan, Set<ElementKind> kinds) {
+    return plan.elements().stream()
+        .filter(e -> kinds.contains(e.id().kind()) && !e.shape().isEmpty())
+        .map(e -> e.shape().jts())
+        .toList();
   }
 
   /** Radius and length along the curve, as deeds give them. */
@@ -108,6 +113,7 @@ final class DimensionPainter implements Painter {
       Element.Building building,
       Lot lot,
       List<Geometry> others,
+      List<Geometry> passable,
       UnitSystem units,
       List<Mark> marks) {
     if (!lot.shape().covers(building.shape())) {
@@ -116,7 +122,7 @@ final class DimensionPainter implements Painter {
     for (Lot.Edge edge : lot.edges()) {
       boolean straight = edge.line().points().size() == 2;
       if (straight && building.shape().jts().distance(edge.line().jts()) >= SHORTEST_M) {
-        Line way = WallToLine.between(building.shape(), edge.line(), others);
+        Line way = WallToLine.between(building.shape(), edge.line(), others, passable);
         add(marks, way.start(), way.end(), Length.ZERO, SHORTEST_M, units);
       }
     }

@@ -17,13 +17,22 @@ import yardloom.kernel.geom.Shape;
  * nearest wall, if that is parallel, to where it crosses the fewest other things.
  */
 final class WallToLine {
-  private static final double[] ALONG = {0.5, 0.25, 0.75, 0.1, 0.9, 0.02, 0.98};
+  private static final int STEPS = 48;
+
+  /** Nearer than this, the measure written along the line would stand on the thing. */
+  private static final double CLEAR_M = 0.4;
+
   private static final double EQUAL_M = 0.01;
 
   private WallToLine() {}
 
-  /** From the building to the side. */
-  static Line between(Shape building, Line side, List<Geometry> others) {
+  /**
+   * From the building to the side.
+   *
+   * @param others what the line had better keep clear of
+   * @param passable what it may run across if it must
+   */
+  static Line between(Shape building, Line side, List<Geometry> others, List<Geometry> passable) {
     Coordinate[] nearest = DistanceOp.nearestPoints(building.jts(), side.jts());
     List<Coordinate[]> ways = new ArrayList<>();
     LineSegment edge = new LineSegment(side.start().coordinate(), side.end().coordinate());
@@ -36,7 +45,9 @@ final class WallToLine {
     }
     ways.add(nearest);
     Coordinate[] best =
-        ways.stream().min(Comparator.comparingLong(way -> crossed(way, others))).orElseThrow();
+        ways.stream()
+            .min(Comparator.comparingLong(way -> crossed(way, others, passable)))
+            .orElseThrow();
     return Line.between(Point.metres(best[0].x, best[0].y), Point.metres(best[1].x, best[1].y));
   }
 
@@ -46,8 +57,10 @@ final class WallToLine {
         || edge.distance(wall.p1) > shortest + EQUAL_M) {
       return;
     }
-    for (double share : ALONG) {
-      Coordinate from = wall.pointAlong(share);
+    // From the middle outwards, so that of equally free places the middle one is taken.
+    for (int i = 0; i <= STEPS; i++) {
+      double off = (i + 1) / 2 / (double) STEPS;
+      Coordinate from = wall.pointAlong(i % 2 == 0 ? 0.5 - off : 0.5 + off);
       Coordinate to = edge.closestPoint(from);
       if (from.distance(to) <= shortest + EQUAL_M) {
         ways.add(new Coordinate[] {from, to});
@@ -55,9 +68,12 @@ final class WallToLine {
     }
   }
 
-  private static long crossed(Coordinate[] way, List<Geometry> others) {
+  private static long crossed(Coordinate[] way, List<Geometry> others, List<Geometry> passable) {
     Geometry line =
         Line.between(Point.metres(way[0].x, way[0].y), Point.metres(way[1].x, way[1].y)).jts();
-    return others.stream().filter(line::intersects).count();
+    long through = others.stream().filter(line::intersects).count();
+    long near = others.stream().filter(g -> g.distance(line) < CLEAR_M).count();
+    long across = passable.stream().filter(line::intersects).count();
+    return 10 * through + 5 * near + across;
   }
 }

@@ -9,10 +9,12 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.survey.Bearings;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.vocab.Choices;
 
@@ -25,7 +27,7 @@ final class SiteTables {
         Table.titled("lot-sides", "Sides of the lot")
             .column(Column.text("side", "side"))
             .column(Column.of("length", "length", Measure.LENGTH))
-            .column(Column.of("bearing", "plan bearing (°)", Measure.RATIO))
+            .column(Column.text("bearing", "plan bearing"))
             .column(Column.text("role", "role"))
             .column(Column.of("setback", "setback", Measure.LENGTH))
             .column(Column.text("rule", "asked by"));
@@ -36,23 +38,22 @@ final class SiteTables {
                 table.row(
                     Cell.text(edge.name()),
                     Cell.of(edge.arc().map(a -> a.length()).orElse(edge.line().length())),
-                    Cell.number(bearingDeg(edge.line().start(), edge.line().end())),
+                    Cell.text(bearing(edge.line().start(), edge.line().end())),
                     Cell.text(Choices.text(edge.role())),
                     Cell.of(Derived.given(edge.setback(), "setback", lot.place())),
                     Cell.text(edge.rule()));
               }
             });
     return table
-        .note(
-            "Bearings run counter-clockwise around the lot, clockwise from the plan's up direction.")
+        .note("Bearings run counter-clockwise around the lot; north is the plan's up direction.")
         .note("Setbacks are as stated in the plan; verify them with the local code.")
         .build();
   }
 
-  private static double bearingDeg(Point a, Point b) {
-    double deg =
-        Math.toDegrees(StrictMath.atan2(b.x().minus(a.x()).metres(), b.y().minus(a.y()).metres()));
-    return (deg + 360) % 360;
+  private static String bearing(Point a, Point b) {
+    double east = b.x().minus(a.x()).metres();
+    double north = b.y().minus(a.y()).metres();
+    return Bearings.quadrant(Angle.degrees(Math.toDegrees(StrictMath.atan2(east, north))));
   }
 
   static Table areas(Plan plan) {

@@ -2,6 +2,7 @@ package yardloom.kernel.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Palette;
@@ -82,8 +83,21 @@ final class Blocks {
         0,
         false,
         type,
-        width -> new Stack.Content(List.of(), legendRows(entries, width)),
+        width -> new Stack.Content(List.of(), legendRows(tidy(entries), width)),
         0);
+  }
+
+  /** Texts begin with a capital; of entries that read and look alike the first stays. */
+  private static List<LegendEntry> tidy(List<LegendEntry> entries) {
+    return entries.stream()
+        .map(e -> new LegendEntry(capital(e.text()), e.style(), e.symbol(), e.isLine()))
+        .distinct()
+        .toList();
+  }
+
+  private static String capital(String text) {
+    int end = text.isEmpty() ? 0 : text.offsetByCodePoints(0, 1);
+    return text.substring(0, end).toUpperCase(Locale.ROOT) + text.substring(end);
   }
 
   /** Legend rows, two or more entries side by side where their texts allow it. */

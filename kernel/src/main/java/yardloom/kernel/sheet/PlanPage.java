@@ -1,6 +1,7 @@
 package yardloom.kernel.sheet;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -129,17 +130,18 @@ final class PlanPage {
     return fitting;
   }
 
-  /** The page with the drawing and those of {@code blocks} that it holds; the rest is returned. */
-  List<Block> fill(Page page, Scale scale, String title, List<Block> blocks) {
+  /**
+   * The page with the drawing and those of {@code blocks} that it holds, then of {@code optional};
+   * the rest is returned.
+   */
+  List<Block> fill(
+      Page page, Scale scale, String title, List<Block> blocks, Collection<Block> optional) {
     Arrangement best = null;
     int fewest = Integer.MAX_VALUE;
     for (Arrangement candidate : arrangements(scale)) {
       Page trial = new Page(grid, titleHeightMm);
       reserve(trial, candidate, scale);
-      int left = blocks.size();
-      for (Block block : blocks) {
-        left -= trial.place(block) ? 1 : 0;
-      }
+      int left = (optional.size() + 1) * notPlaced(trial, blocks) + notPlaced(trial, optional);
       if (left < fewest) {
         best = candidate;
         fewest = left;
@@ -152,6 +154,7 @@ final class PlanPage {
       all.add(
           new Blocks(type).notes("unplaced", "Labels that found no room on the drawing", homeless));
     }
+    all.addAll(optional);
     List<Block> rest = new ArrayList<>();
     for (Block block : all) {
       if (!page.place(block)) {
@@ -159,6 +162,14 @@ final class PlanPage {
       }
     }
     return rest;
+  }
+
+  private static int notPlaced(Page page, Collection<Block> blocks) {
+    int left = 0;
+    for (Block block : blocks) {
+      left += page.place(block) ? 0 : 1;
+    }
+    return left;
   }
 
   private void reserve(Page page, Arrangement arrangement, Scale scale) {

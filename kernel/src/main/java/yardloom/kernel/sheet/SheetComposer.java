@@ -1,12 +1,15 @@
 package yardloom.kernel.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.draw.TextMetrics;
+import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 
 /**
@@ -27,7 +30,13 @@ public final class SheetComposer {
   }
 
   /** A filled page without its title block. */
-  private record Filled(SheetRequest request, Page page, String title, String scale, int part) {}
+  private record Filled(
+      SheetRequest request,
+      Page page,
+      String title,
+      String scale,
+      int part,
+      List<Table> optional) {}
 
   /**
    * The sheet and its continuations, numbered as the request says.
@@ -43,6 +52,11 @@ public final class SheetComposer {
       sheets.add(finish(page, number, Math.max(request.sheetCount(), number)));
     }
     return sheets;
+  }
+
+  /** Those of the request's optional tables that found room beside the site plan. */
+  public List<Table> placed(SheetRequest request) {
+    return fill(request).stream().flatMap(page -> page.optional().stream()).toList();
   }
 
   /** All sheets of a set, in order of their plans, numbered through from 1. */
@@ -75,14 +89,15 @@ public final class SheetComposer {
     waiting.addAll(blocks(request, grid));
     for (Panel panel : panels) {
       if (panel instanceof Panel.SitePlan sitePlan) {
-        waiting = sitePlan(request, sitePlan, grid, waiting, filled);
+        Map<Block, Table> optional = filled.isEmpty() ? optional(request, grid) : Map.of();
+        waiting = sitePlan(request, sitePlan, grid, waiting, optional, filled);
       }
     }
     while (!waiting.isEmpty()) {
       String title = title(request, filled.size());
       Page page = new Page(grid, titleHeight(request, grid, title, ""));
       waiting = pour(waiting, page);
-      filled.add(new Filled(request, page, title, "", filled.size()));
+      filled.add(new Filled(request, page, title, "", filled.size(), List.of()));
     }
     return filled;
   }
@@ -119,15 +134,33 @@ public final class SheetComposer {
       Panel.SitePlan panel,
       Grid grid,
       List<Block> waiting,
+      Map<Block, Table> optional,
       List<Filled> filled) {
     String title = title(request, filled.size());
     double titleHeight = titleHeight(request, grid, title, WIDEST_SCALE);
     PlanPage plan = new PlanPage(request, panel, grid, type, titleHeight);
     Scale scale = plan.scale();
     Page page = new Page(grid, titleHeight);
-    List<Block> rest = plan.fill(page, scale, request.sheet().title(), waiting);
-    filled.add(new Filled(request, page, title, scale.words(), filled.size()));
-    return rest;
+    List<Block> rest = plan.fill(page, scale, request.sheet().title(), waiting, optional.keySet());
+    Map<Block, Table> placed = new LinkedHashMap<>(optional);
+    placed.keySet().removeAll(rest);
+    filled.add(
+        new Filled(
+            request, page, title, scale.words(), filled.size(), List.copyOf(placed.values())));
+    return rest.stream().filter(b -> !optional.containsKey(b)).toList();
+  }
+
+  /** The optional tables that stand in one piece, as blocks. */
+  private Map<Block, Table> optional(SheetRequest request, Grid grid) {
+    TableFormat format = new TableFormat(request.info().units(), request.info().currency());
+    Map<Block, Table> blocks = new LinkedHashMap<>();
+    for (Table table : request.optional()) {
+      List<Block> parts = TableBlock.of(table, format, type, grid.content().width());
+      if (parts.size() == 1 && !table.isEmpty()) {
+        blocks.put(parts.get(0), table);
+      }
+    }
+    return blocks;
   }
 
   private static String title(SheetRequest request, int part) {

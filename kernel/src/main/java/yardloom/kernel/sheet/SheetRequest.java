@@ -15,6 +15,7 @@ import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 
 /**
@@ -24,6 +25,7 @@ import yardloom.kernel.unit.Angle;
  * @param layers the marks of the site plan
  * @param lot what the site plan must show in full; surroundings are cut off
  * @param north clockwise from the sheet's up direction
+ * @param optional tables that fill room left on the site plan's sheet; never carried over
  * @param firstNumber the number of the first sheet that comes of this
  * @param sheetCount how many sheets the set has
  */
@@ -37,6 +39,7 @@ public record SheetRequest(
     List<Caution> cautions,
     Angle north,
     Optional<Shape> lot,
+    List<Table> optional,
     int firstNumber,
     int sheetCount) {
 
@@ -46,6 +49,7 @@ public record SheetRequest(
     layers = Collections.unmodifiableSortedMap(sorted);
     legend = List.copyOf(legend);
     cautions = List.copyOf(cautions);
+    optional = List.copyOf(optional);
   }
 
   public static SheetRequest of(SheetPlan sheet, Paper paper, PlanInfo info) {
@@ -59,6 +63,7 @@ public record SheetRequest(
         List.of(),
         Angle.ZERO,
         Optional.empty(),
+        List.of(),
         sheet.number(),
         sheet.number());
   }
@@ -74,6 +79,7 @@ public record SheetRequest(
         cautions,
         north,
         lot,
+        optional,
         firstNumber,
         sheetCount);
   }
@@ -89,6 +95,7 @@ public record SheetRequest(
         cautions,
         north,
         lot,
+        optional,
         firstNumber,
         sheetCount);
   }
@@ -105,6 +112,7 @@ public record SheetRequest(
         cautions,
         north,
         lot,
+        optional,
         firstNumber,
         sheetCount);
   }
@@ -120,6 +128,7 @@ public record SheetRequest(
         newCautions,
         north,
         lot,
+        optional,
         firstNumber,
         sheetCount);
   }
@@ -136,13 +145,31 @@ public record SheetRequest(
         cautions,
         newNorth,
         newLot,
+        optional,
+        firstNumber,
+        sheetCount);
+  }
+
+  /** Tables for room that the site plan's sheet leaves; ask {@link SheetComposer#placed}. */
+  public SheetRequest withOptional(List<Table> tables) {
+    return new SheetRequest(
+        sheet,
+        paper,
+        info,
+        scale,
+        layers,
+        legend,
+        cautions,
+        north,
+        lot,
+        tables,
         firstNumber,
         sheetCount);
   }
 
   public SheetRequest withNumbers(int first, int count) {
     return new SheetRequest(
-        sheet, paper, info, scale, layers, legend, cautions, north, lot, first, count);
+        sheet, paper, info, scale, layers, legend, cautions, north, lot, optional, first, count);
   }
 
   /** The marks of the layers that a panel asks for; none named means all. */

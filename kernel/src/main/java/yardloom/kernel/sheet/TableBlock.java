@@ -90,20 +90,21 @@ final class TableBlock {
 
   /** The blocks for a table on a sheet that offers at most {@code maxWidthMm}. */
   static List<Block> of(Table table, TableFormat format, Type type, double maxWidthMm) {
-    TableBlock whole = new TableBlock(table, format, type);
-    if (Arrays.stream(whole.least).sum() <= maxWidthMm || table.columns().size() <= 2) {
+    Table shown = SheetTable.of(table, format);
+    TableBlock whole = new TableBlock(shown, format, type);
+    if (Arrays.stream(whole.least).sum() <= maxWidthMm || shown.columns().size() <= 2) {
       return List.of(whole.block(maxWidthMm));
     }
     List<Block> parts = new ArrayList<>();
     int from = 1;
-    while (from < table.columns().size()) {
+    while (from < shown.columns().size()) {
       double width = whole.least[0];
       int to = from;
-      while (to < table.columns().size() && (to == from || width + whole.least[to] <= maxWidthMm)) {
+      while (to < shown.columns().size() && (to == from || width + whole.least[to] <= maxWidthMm)) {
         width += whole.least[to++];
       }
-      boolean last = to == table.columns().size();
-      parts.add(new TableBlock(columns(table, from, to, last), format, type).block(maxWidthMm));
+      boolean last = to == shown.columns().size();
+      parts.add(new TableBlock(columns(shown, from, to, last), format, type).block(maxWidthMm));
       from = to;
     }
     return parts;

@@ -36,26 +36,35 @@ public final class SheetSet {
   private static final int SITE_PLAN = 1;
   private static final int SCHEDULES = 90;
 
+  /** Tables that stand beside the site plan if there is room for them. */
+  private static final List<String> BESIDE_PLAN = List.of("beds", "plant-list", "materials-order");
+
   private SheetSet() {}
 
   /** All sheets, numbered through. */
   public static List<ComposedSheet> of(Outcome outcome, Paper paper) {
-    List<SheetRequest> requests = new ArrayList<>();
-    requests.add(sitePlan(outcome, paper));
-    for (SheetPlan sheet : outcome.sheets()) {
-      requests.add(request(outcome, sheet, paperOf(sheet, paper, outcome)));
-    }
-    List<Panel> rest = tablesOnNoSheet(outcome);
-    if (!rest.isEmpty()) {
-      requests.add(
-          request(outcome, new SheetPlan(SCHEDULES, "schedules", "Schedules", rest), paper));
-    }
     try {
-      return new SheetComposer(FontWidths.shipped()).composeSet(requests);
+      return compose(outcome, paper);
     } catch (PlanException e) {
       // What does not fit on paper is as large as the lot.
       throw e.at(outcome.plan().lot().map(Lot::place).orElse(SourceRef.NONE));
     }
+  }
+
+  private static List<ComposedSheet> compose(Outcome outcome, Paper paper) {
+    List<SheetRequest> requests = new ArrayList<>();
+    SheetComposer composer = new SheetComposer(FontWidths.shipped());
+    SheetRequest sitePlan = sitePlan(outcome, paper);
+    requests.add(sitePlan);
+    for (SheetPlan sheet : outcome.sheets()) {
+      requests.add(request(outcome, sheet, paperOf(sheet, paper, outcome)));
+    }
+    List<Panel> rest = tablesOnNoSheet(outcome, composer.placed(sitePlan));
+    if (!rest.isEmpty()) {
+      requests.add(
+          request(outcome, new SheetPlan(SCHEDULES, "schedules", "Schedules", rest), paper));
+    }
+    return composer.composeSet(requests);
   }
 
   private static Paper paperOf(SheetPlan sheet, Paper chosen, Outcome outcome) {
@@ -69,7 +78,13 @@ public final class SheetSet {
   private static SheetRequest sitePlan(Outcome outcome, Paper paper) {
     SheetPlan sheet =
         new SheetPlan(SITE_PLAN, "site-plan", "Site plan", List.of(new Panel.SitePlan(Set.of())));
-    return request(outcome, sheet, paper).withCautions(outcome.cautions());
+    List<Table> beside = new ArrayList<>();
+    for (String id : BESIDE_PLAN) {
+      outcome.tables().stream().filter(t -> t.id().equals(id)).forEach(beside::add);
+    }
+    return request(outcome, sheet, paper)
+        .withCautions(outcome.cautions())
+        .withOptional(beside);
   }
 
   private static SheetRequest request(Outcome outcome, SheetPlan sheet, Paper paper) {
@@ -107,8 +122,9 @@ public final class SheetSet {
     return named.isEmpty() ? drawn.shown() : named.contains(layer.id());
   }
 
-  private static List<Panel> tablesOnNoSheet(Outcome outcome) {
+  private static List<Panel> tablesOnNoSheet(Outcome outcome, List<Table> besidePlan) {
     Set<String> shown = new HashSet<>();
+    besidePlan.forEach(table -> shown.add(table.id()));
     for (SheetPlan sheet : outcome.sheets()) {
       for (Panel panel : sheet.panels()) {
         if (panel instanceof Panel.TableBlock block) {

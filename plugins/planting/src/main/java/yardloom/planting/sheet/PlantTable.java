@@ -61,7 +61,7 @@ public final class PlantTable implements TableMaker {
           Cell.of(s.tree().crown()),
           Cell.text(Choices.text(s.plant().light())),
           Cell.text(caution(s.plant())),
-          Cell.text("place given in the plan"));
+          Cell.text("given in the plan"));
     }
     return table
         .note("Counts are lattice places that keep half a spacing from every edge; no spares.")
@@ -76,11 +76,11 @@ public final class PlantTable implements TableMaker {
         .column(Column.text("botanical", "Botanical name"))
         .column(Column.of("count", "Count", Measure.COUNT))
         .column(Column.of("spacing", "Spacing", Measure.DEPTH))
-        .column(Column.of("rows", "Rows", Measure.DEPTH))
+        .column(Column.of("rows", "Row spacing", Measure.DEPTH))
         .column(Column.of("spread", "Mature spread", Measure.LENGTH))
         .column(Column.text("light", "Light"))
         .column(Column.text("caution", "Caution"))
-        .column(Column.text("source", "Spacing source"));
+        .column(Column.text("source", "Spacing after"));
   }
 
   private static Cell count(Planting p, Facts facts) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
@@ -116,43 +117,45 @@ public final class PlantingChecks {
     return found;
   }
 
+  /** One finding for the plan, so that every harmful plant is read in one place. */
   private static List<Finding> harm(String id, Plan plan) {
-    List<Finding> found = new ArrayList<>();
-    kinds(plan)
-        .forEach(
-            (name, plant) -> {
-              if (plant.harmful()) {
-                found.add(
-                    Finding.of(
-                        id,
-                        Severity.NOTE,
-                        name + ": " + plant.caution(),
-                        "tell everyone who lives with the garden; keep children and animals in"
-                            + " mind",
-                        plant.cautionSource()));
-              }
-            });
-    return found;
+    List<Plant> harmful = kinds(plan).values().stream().filter(Plant::harmful).toList();
+    if (harmful.isEmpty()) {
+      return List.of();
+    }
+    boolean one = harmful.size() == 1;
+    String named =
+        harmful.stream()
+            .map(
+                p ->
+                    p.name() + ": " + p.caution() + (one ? "" : " [" + p.cautionSource().cite() + "]"))
+            .collect(Collectors.joining("; "));
+    return List.of(
+        Finding.of(
+            id,
+            Severity.NOTE,
+            named,
+            "tell everyone who lives with the garden; keep children and animals in mind",
+            one
+                ? harmful.get(0).cautionSource()
+                : Source.commonPractice("harmful plants are named, each with its source")));
   }
 
   private static List<Finding> unverified(String id, Plan plan) {
-    List<Finding> found = new ArrayList<>();
-    kinds(plan)
-        .forEach(
-            (name, plant) -> {
-              if (!plant.unverified().isEmpty()) {
-                found.add(
-                    Finding.of(
-                        id,
-                        Severity.NOTE,
-                        name
-                            + ": recalled and not verified in the catalogue are "
-                            + String.join(", ", plant.unverified()),
-                        "check these against a local source before planting",
-                        Source.commonPractice("unverified figures are said to be so")));
-              }
-            });
-    return found;
+    String named =
+        kinds(plan).values().stream()
+            .filter(p -> !p.unverified().isEmpty())
+            .map(p -> p.name() + " (" + String.join(", ", p.unverified()) + ")")
+            .collect(Collectors.joining("; "));
+    return named.isEmpty()
+        ? List.of()
+        : List.of(
+            Finding.of(
+                id,
+                Severity.NOTE,
+                "recalled and not verified in the catalogue are, for " + named,
+                "check these against a local source before planting",
+                Source.commonPractice("unverified figures are said to be so")));
   }
 
   /** The kinds that the plan names, by name. */

@@ -89,11 +89,11 @@ public final class IrrigationTable implements TableMaker {
         .column(Column.of("rows", "Rows", Measure.COUNT))
         .column(Column.of("length", "Dripline", Measure.LENGTH))
         .column(Column.of("outlets", "Outlets", Measure.COUNT))
-        .column(Column.of("outlet-flow", "Flow of one", Measure.SMALL_FLOW))
+        .column(Column.of("outlet-flow", "Outlet flow", Measure.SMALL_FLOW))
         .column(Column.of("flow", "Flow", Measure.FLOW))
-        .column(Column.of("rate", "Depth in one hour", Measure.RAIN))
-        .column(Column.of("variation", "Flow varies by", Measure.PERCENT))
+        .column(Column.of("rate", "Applied per hour", Measure.RAIN))
+        .column(Column.of("variation", "Flow variation", Measure.PERCENT))
         .column(Column.text("peak-month", "Peak month"))
-        .column(Column.of("peak-hours", "Run time a week at peak", Measure.HOURS));
+        .column(Column.of("peak-hours", "Weekly run time at peak", Measure.HOURS));
   }
 }

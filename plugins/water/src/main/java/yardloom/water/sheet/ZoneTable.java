@@ -35,7 +35,7 @@ public final class ZoneTable implements TableMaker {
             .column(Column.text("beds", "Beds"))
             .column(Column.of("flow", "Flow", Measure.FLOW))
             .column(Column.of("supply", "Supply", Measure.FLOW))
-            .column(Column.of("peak-hours", "Run time a week at peak", Measure.HOURS));
+            .column(Column.of("peak-hours", "Weekly run time at peak", Measure.HOURS));
     List<Zone> zones = facts.all(WaterKeys.ZONES);
     for (Zone zone : zones) {
       table.row(
