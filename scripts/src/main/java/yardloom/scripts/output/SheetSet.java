@@ -82,9 +82,7 @@ public final class SheetSet {
     for (String id : BESIDE_PLAN) {
       outcome.tables().stream().filter(t -> t.id().equals(id)).forEach(beside::add);
     }
-    return request(outcome, sheet, paper)
-        .withCautions(outcome.cautions())
-        .withOptional(beside);
+    return request(outcome, sheet, paper).withCautions(outcome.cautions()).withOptional(beside);
   }
 
   private static SheetRequest request(Outcome outcome, SheetPlan sheet, Paper paper) {

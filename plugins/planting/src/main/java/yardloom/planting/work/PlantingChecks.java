@@ -128,7 +128,10 @@ public final class PlantingChecks {
         harmful.stream()
             .map(
                 p ->
-                    p.name() + ": " + p.caution() + (one ? "" : " [" + p.cautionSource().cite() + "]"))
+                    p.name()
+                        + ": "
+                        + p.caution()
+                        + (one ? "" : " [" + p.cautionSource().cite() + "]"))
             .collect(Collectors.joining("; "));
     return List.of(
         Finding.of(
