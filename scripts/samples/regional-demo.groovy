@@ -1,15 +1,19 @@
 // An invented yard that takes its soils, rates, codes and checks from a regional file.
 plan 'Regional demo', client: 'demo household', author: 'demo', date: '2026-03-01', units: 'us'
 site 'east central Illinois', latitude: 40.1.deg, longitude: -88.2.deg, elevation: 225.m, zone: 'America/Chicago'
+climate 'urbana-il'
 include 'regional/tallgrass-flats'
 soilNamed 'Drummer silty clay loam', depth: 24.inch
 // What the plan says itself goes before the region.
 localRule 'septic', 'No septic field: the house is on the sewer.', by: 'demo household', year: 2026
 
-lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 100.ft), point(0.ft, 100.ft)])
+lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 100.ft), point(0.ft, 100.ft)]) {
+  side 'south', role: 'front', setback: 25.ft, rule: 'demo rule, verify locally'
+  for (s in ['east', 'west', 'north']) side s, role: s == 'north' ? 'rear' : 'side', setback: 5.ft, rule: 'demo rule, verify locally'
+}
 building('house', rect(14.ft, 25.ft, 32.ft, 26.ft), eaves: 10.ft, ridge: 18.ft, overhang: 1.ft, roof: 'gable')
 sheetMulch perennialMulch: 10.inch, annualMulch: 2.inch, annualCompost: 3.inch, pathMulch: 4.inch
-bed 'rain basin', rect(16.ft, 57.ft, 12.ft, 6.ft), use: 'perennial'
+bed 'rain basin', rect(16.ft, 57.ft, 12.ft, 4.ft), use: 'perennial'
 path 'back path', line([point(34.ft, 53.ft), point(34.ft, 94.ft)]), width: 4.ft, use: 'barrow'
 bed 'kitchen bed', rect(38.ft, 66.ft, 4.ft, 24.ft), use: 'annual'
 bed 'berry bed', rect(26.ft, 66.ft, 4.ft, 24.ft), use: 'perennial'

@@ -71,7 +71,7 @@ class RegionalPlanTest {
     Path script = copy(demo().replace("soilNamed 'Drummer", "soilNamed 'Drumer"));
     Run run = Run.in(dir, "draw", script.toString(), "--out", "out");
     assertEquals(ExitCode.PLAN, run.code());
-    assertTrue(run.err().contains("regional-demo.groovy:5"), run.err());
+    assertTrue(run.err().contains("regional-demo.groovy:6"), run.err());
     assertTrue(run.err().contains("Did you mean `Drummer silty clay loam`?"), run.err());
     assertFalse(Files.exists(dir.resolve("out")));
   }

@@ -1,6 +1,7 @@
 package yardloom.materials.sheet;
 
 import java.util.Locale;
+import java.util.Optional;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
@@ -15,10 +16,11 @@ import yardloom.materials.model.LocalSoil;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Price;
 import yardloom.materials.model.Say;
+import yardloom.materials.model.SoilChoice;
 import yardloom.materials.model.Spread;
 import yardloom.materials.work.LocalData;
 
-/** What the regional file says, with its sources; empty where no region is named. */
+/** What the yard takes from the regional file, with sources; empty where no region is named. */
 public final class RegionTable implements TableMaker {
   @Override
   public String id() {
@@ -38,11 +40,14 @@ public final class RegionTable implements TableMaker {
       return table.build();
     }
     local.region().ifPresent(r -> row(table, "region", r.name(), r.about(), r.source()));
+    Optional<SoilChoice> chosen = plan.attributes().get(MaterialKeys.SOIL_CHOICE);
     UnitSystem units = plan.info().units();
-    local.ranked(MaterialKeys.LOCAL_SOIL).stream()
+    local.regional(MaterialKeys.LOCAL_SOIL).stream()
+        .filter(s -> chosen.filter(c -> c.name().equals(s.name())).isPresent())
         .forEach(s -> row(table, "soil", s.name(), says(s, units), s.source()));
-    local.ranked(MaterialKeys.LOCAL_RATE).stream().forEach(r -> rate(table, r));
-    local.ranked(MaterialKeys.PRICE).stream()
+    local.regional(MaterialKeys.LOCAL_RATE).forEach(r -> rate(table, r));
+    local
+        .regional(MaterialKeys.PRICE)
         .forEach(
             (Price p) ->
                 row(
@@ -51,7 +56,8 @@ public final class RegionTable implements TableMaker {
                     p.item(),
                     spread(p.perUnit(), " per " + p.unit()),
                     p.perUnit().source()));
-    local.ranked(MaterialKeys.LOCAL_CHECK).stream()
+    local
+        .regional(MaterialKeys.LOCAL_CHECK)
         .forEach(c -> row(table, "check", c.name(), c.advice(), c.source()));
     return table.note("The plan's own statements go before the region's.").build();
   }

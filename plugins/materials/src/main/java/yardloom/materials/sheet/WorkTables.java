@@ -215,6 +215,9 @@ public final class WorkTables {
     return bill.stream().filter(line -> time.phase().groups().contains(workGroup(line))).toList();
   }
 
+  /** Closed on the laid lines, not at the head. */
+  private static final String LINE_ENDS = "flush caps";
+
   /** The bill's group, parted where a group is worked in two phases. */
   private static String workGroup(BillLine line) {
     if (line.item().equals("compost")) {
@@ -223,6 +226,7 @@ public final class WorkTables {
     boolean head =
         line.group().equals("irrigation")
             && line.element().isEmpty()
+            && !line.item().equals(LINE_ENDS)
             && line.order().value() instanceof Integer;
     return head ? "irrigation head" : line.group();
   }

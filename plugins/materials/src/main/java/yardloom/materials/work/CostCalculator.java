@@ -95,7 +95,7 @@ public final class CostCalculator implements Calculator {
         .map(
             p ->
                 new Item(
-                    line.element().map(e -> line.item() + ", " + e).orElse(line.item()),
+                    line.item(),
                     line.order(),
                     PriceBook.units(p, amount),
                     p,

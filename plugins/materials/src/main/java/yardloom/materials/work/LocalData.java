@@ -58,12 +58,21 @@ public final class LocalData {
 
   /** The plan's own statements, then the region's, each in the order written. */
   public <T> List<T> ranked(AttributeKey<T> key) {
-    List<Entry<T>> all = plan.attributes().all(key);
-    List<T> sorted = new ArrayList<>();
-    for (int rank : new int[] {LocalRule.PLAN, LocalRule.REGIONAL}) {
-      all.stream().filter(e -> rank(e.place()) == rank).map(Entry::value).forEach(sorted::add);
-    }
+    List<T> sorted = new ArrayList<>(of(key, LocalRule.PLAN));
+    sorted.addAll(regional(key));
     return List.copyOf(sorted);
+  }
+
+  /** What the regional file says. */
+  public <T> List<T> regional(AttributeKey<T> key) {
+    return of(key, LocalRule.REGIONAL);
+  }
+
+  private <T> List<T> of(AttributeKey<T> key, int rank) {
+    return plan.attributes().all(key).stream()
+        .filter(e -> rank(e.place()) == rank)
+        .map(Entry::value)
+        .toList();
   }
 
   public PriceBook prices() {
