@@ -8,6 +8,13 @@ public final class YardFacts {
   public static final FactKey<ClimateNormals> CLIMATE =
       FactKey.one("climate.normals", ClimateNormals.class);
 
+  /** When frost is usual; given by sun, read by materials, planting and sun. */
+  public static final FactKey<FrostDates> FROST = FactKey.one("climate.frost", FrostDates.class);
+
+  /** The plant hardiness zone; given by sun, read by planting. */
+  public static final FactKey<Hardiness> HARDINESS =
+      FactKey.one("climate.hardiness", Hardiness.class);
+
   /** Things that cast shade; given by sun (from plan elements) and planting, read by sun. */
   public static final FactKey<Obstacle> OBSTACLES = FactKey.many("site.obstacles", Obstacle.class);
 

@@ -15,6 +15,7 @@ import yardloom.sun.sheet.SpotTable;
 import yardloom.sun.sheet.SunPainter;
 import yardloom.sun.sheet.SunSheet;
 import yardloom.sun.sheet.SunTable;
+import yardloom.sun.work.ColdCalculator;
 import yardloom.sun.work.LightCheck;
 import yardloom.sun.work.NeighbourCheck;
 import yardloom.sun.work.RadiationCalculator;
@@ -38,7 +39,7 @@ public final class SunPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("sun", List.of(SunWords.class)));
+    return List.of(new Vocabulary("sun", List.of(SunWords.class, ClimateWords.class)));
   }
 
   @Override
@@ -47,6 +48,7 @@ public final class SunPlugin implements YardPlugin {
         new SiteObstacles(),
         new SunHoursCalculator(),
         new RadiationCalculator(),
+        new ColdCalculator(),
         new SpotCalculator());
   }
 

@@ -1,7 +1,5 @@
 package yardloom.sun;
 
-import java.time.DateTimeException;
-import java.time.MonthDay;
 import java.util.Locale;
 import yardloom.facts.Obstacle.Stage;
 import yardloom.kernel.geom.Point;
@@ -215,18 +213,7 @@ public final class SunWords {
   }
 
   private static SunKeys.Dates dates(SourceRef place, String from, String to) {
-    return new SunKeys.Dates(day(place, from), day(place, to));
-  }
-
-  private static MonthDay day(SourceRef place, String text) {
-    try {
-      return MonthDay.parse("--" + text);
-    } catch (DateTimeException e) {
-      throw new PlanException(
-          ProblemCode.WRONG_TYPE,
-          place,
-          "'" + text + "' is not a day of the year; write month-day, such as '04-15'");
-    }
+    return new SunKeys.Dates(YearDays.read(place, from), YearDays.read(place, to));
   }
 
   private static PlanException problem(SourceRef place, String message) {

@@ -7,6 +7,7 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Temperature;
 
 /** What the sun plugin hangs on the plan, on beds and on trees. */
 public final class SunKeys {
@@ -30,7 +31,21 @@ public final class SunKeys {
   public static final AttributeKey<Dates> LEAVES = new AttributeKey<>("sun.leaves", Dates.class);
   public static final AttributeKey<Crown> CROWN = new AttributeKey<>("sun.crown", Crown.class);
 
+  /** What the plan says about frost, in place of a weather record. */
+  public static final AttributeKey<FrostGiven> FROST =
+      new AttributeKey<>("sun.frost", FrostGiven.class);
+
+  /** The hardiness zone that the plan gives, such as {@code 5b}. */
+  public static final AttributeKey<ZoneGiven> ZONE =
+      new AttributeKey<>("sun.zone", ZoneGiven.class);
+
   private SunKeys() {}
+
+  /** Frost as the plan gives it. */
+  public record FrostGiven(MonthDay last, MonthDay first, Temperature limit, String source) {}
+
+  /** The zone as the plan gives it. */
+  public record ZoneGiven(int number, boolean warmerHalf, String source) {}
 
   /** One point of the distant horizon. */
   public record Skyline(Angle bearing, Angle rise) {}

@@ -1,0 +1,83 @@
+package yardloom.sun;
+
+import java.time.MonthDay;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Temperature;
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Verb;
+import yardloom.kernel.words.PlanScope;
+import yardloom.sun.model.SunKeys;
+
+/** The words for frost, cold and radiation at the site. */
+public final class ClimateWords {
+  private static final Pattern ZONE = Pattern.compile("(1[0-3]|[1-9])([ab])");
+  private static final Temperature FREEZING = Temperature.celsius(0);
+  private static final Temperature COLDEST_LIMIT = Temperature.celsius(-15);
+  private static final Temperature WARMEST_LIMIT = Temperature.celsius(5);
+
+  private ClimateWords() {}
+
+  @Verb(
+      help = "Says when frost is usual, as a local table or the weather service gives it.",
+      example = "frost last: '04-25', first: '10-14', source: 'state climatologist, county table'")
+  public static void frost(
+      PlanScope in,
+      @Opt(name = "last", help = "usual last frost of spring, month-day", required = true)
+          String last,
+      @Opt(name = "first", help = "usual first frost of autumn, month-day", required = true)
+          String first,
+      @Opt(name = "limit", help = "what counts as frost, -15 to 5 °C", fallback = "32 °F (0 °C)")
+          Temperature limit,
+      @Opt(name = "source", help = "who says so", fallback = "the plan's author") String source) {
+    MonthDay spring = YearDays.read(in.place(), last);
+    MonthDay fall = YearDays.read(in.place(), first);
+    if (spring.equals(fall)) {
+      throw problem(in, "last and first frost cannot fall on one day, got " + last + " twice");
+    }
+    Temperature counts = limit == null ? FREEZING : limit;
+    if (counts.compareTo(COLDEST_LIMIT) < 0 || counts.compareTo(WARMEST_LIMIT) > 0) {
+      throw problem(in, "limit of frost must be from 5 °F (-15 °C) to 41 °F (5 °C), got " + counts);
+    }
+    once(
+        in, SunKeys.FROST, new SunKeys.FrostGiven(spring, fall, counts, by(source)), "frost dates");
+  }
+
+  @Verb(
+      help = "Gives the plant hardiness zone, as a zone map shows it.",
+      example = "hardinessZone '6a', source: 'zone map of 2023'")
+  public static void hardinessZone(
+      PlanScope in,
+      @Arg(name = "zone", help = "1a (coldest) to 13b") String zone,
+      @Opt(name = "source", help = "which map, of what year", fallback = "the plan's author")
+          String source) {
+    Matcher read = ZONE.matcher(zone);
+    if (!read.matches()) {
+      throw problem(
+          in, "a hardiness zone runs from '1a' to '13b', whole zone and half; got '" + zone + "'");
+    }
+    boolean warmer = read.group(2).equals("b");
+    int number = Integer.parseInt(read.group(1));
+    once(in, SunKeys.ZONE, new SunKeys.ZoneGiven(number, warmer, by(source)), "hardiness zone");
+  }
+
+  private static String by(String source) {
+    return source == null ? "the plan's author" : source;
+  }
+
+  private static <T> void once(PlanScope in, AttributeKey<T> key, T value, String what) {
+    if (in.draft().attributes().has(key)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), what + " are already given; a yard has one set");
+    }
+    in.draft().attributes().add(key, value, in.place());
+  }
+
+  private static PlanException problem(PlanScope in, String message) {
+    return new PlanException(ProblemCode.OUT_OF_RANGE, in.place(), message);
+  }
+}
