@@ -26,6 +26,9 @@ final class Arguments {
   /** The arguments of one call; a trailing closure is also the last of {@code positional}. */
   record Given(List<Expression> positional, List<Named> named, List<ClosureExpression> block) {}
 
+  static final String BRACKETS =
+      "a word with a block has its values in brackets, as in bed('herbs', rect(…)) { … }";
+
   private final Report report;
   private final SourceText source;
 
@@ -88,6 +91,23 @@ final class Arguments {
     return raw.getMethod().getLineNumber() > 0 && isApart(raw.getMethod());
   }
 
+  /**
+   * Whether a block stands behind the last value of a word without brackets, as in {@code bed 'a',
+   * use: 'annual' { }}: Groovy takes it for a call of that value.
+   */
+  boolean isBlockOfValue(MethodCallExpression raw, Given given) {
+    int line = raw.getMethod().getLineNumber();
+    int column = raw.getMethod().getColumnNumber();
+    return raw.isImplicitThis()
+        && given.block().size() == 1
+        && given.positional().size() == 1
+        && (isValue(source.before(line, column)) || source.isQuote(line, column));
+  }
+
+  private static boolean isValue(char before) {
+    return before == ',' || before == ':';
+  }
+
   SourceText source() {
     return source;
   }
@@ -106,6 +126,14 @@ final class Arguments {
       this.rewriter = rewriter;
     }
 
+    /** {@code bed 'a', rect(…) { }}: the block was meant for the word in front. */
+    private String wordBefore(ASTNode raw) {
+      SourceText source = rewriter.calls().source();
+      return isValue(source.before(raw.getLineNumber(), raw.getColumnNumber()))
+          ? "; " + BRACKETS
+          : "";
+    }
+
     /** One expression for each parameter, null where an option is left out. */
     List<Expression> match(ASTNode raw, Word word, Given given) {
       List<Expression> positional = new ArrayList<>(given.positional());
@@ -116,7 +144,7 @@ final class Arguments {
           report.add(
               ProblemCode.MISPLACED_WORD,
               given.block().get(0),
-              "`" + word.name() + "` takes no block");
+              "`" + word.name() + "` takes no block" + wordBefore(raw));
         }
       }
       checkNames(word, given);

@@ -16,6 +16,12 @@ final class SourceText {
     return line < 1 || line > lines.size() ? "" : lines.get(line - 1);
   }
 
+  /** Whether a text in quotes starts at the place. */
+  boolean isQuote(int line, int column) {
+    String text = line(line);
+    return column >= 1 && column <= text.length() && "'\"".indexOf(text.charAt(column - 1)) >= 0;
+  }
+
   /** The last character before a place that is not blank; a blank if there is none. */
   char before(int line, int column) {
     int c = column - 1;

@@ -80,6 +80,10 @@ final class WordCalls {
     return unknown;
   }
 
+  SourceText source() {
+    return arguments.source();
+  }
+
   boolean isWord(String name) {
     return setting.lexicon().names().contains(name) || Builtin.is(name);
   }
@@ -212,6 +216,10 @@ final class WordCalls {
     }
     if (rewriter.helpers().byName().containsKey(name)) {
       return helper(raw, name, given);
+    }
+    if (!statement && arguments.isBlockOfValue(raw, given)) {
+      report.add(ProblemCode.SYNTAX, raw, Arguments.BRACKETS);
+      return rewriter.expressions().hole(raw);
     }
     List<Expression> positional = rewriter.expressions().all(given.positional());
     if (names.knows(name)) {
