@@ -61,6 +61,16 @@ public final class Palette {
       Style.line("utility-clearance", ALERT, 0.18).dashed("1.5 1");
   public static final Style KEEP_OUT =
       Style.filled("keep-out", "").hatched(Hatch.CROSS).outlined("#6b4f4f", 0.25).dashed("3 1");
+  public static final Style SIGHT = Style.line("sight-triangle", "#5b3f8c", 0.35).dashed("5 1 1 1");
+  public static final Style EASEMENT = Style.line("easement", MUTED, 0.35).dashed("4 2");
+  public static final Style HIGH_SETBACK =
+      Style.line("high-setback", "#7a5c1e", 0.25).dashed("1.2 1.2");
+  public static final Style ROOTS = Style.line("roots", "#2f6b3a", 0.18).dashed("1.5 1");
+  public static final Style SWALE =
+      Style.filled("swale", "#e1ecf2").outlined("#2b5f7d", 0.25).dashed("3 1");
+  public static final Style SWALE_BOTTOM =
+      Style.filled("swale-bottom", "#cbdfe9").outlined("#2b5f7d", 0.18);
+  public static final Style FLOW = Style.filled("flow", "#2b5f7d").outlined("#2b5f7d", 0.25);
   public static final Style FINDING_ERROR = Style.line("finding-error", "#b3261e", 0.7);
   public static final Style FINDING_WARNING =
       Style.line("finding-warning", "#b35900", 0.5).dashed("3 1");

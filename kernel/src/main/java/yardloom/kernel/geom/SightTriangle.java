@@ -26,6 +26,12 @@ public final class SightTriangle {
    */
   public static Shape of(
       Line first, Line second, Length legFirst, Length legSecond, Length outside) {
+    return Shape.polygon(corners(first, second, legFirst, legSecond, outside));
+  }
+
+  /** The corner of the datum lines, then the ends of both legs; as {@link #of}. */
+  public static List<Point> corners(
+      Line first, Line second, Length legFirst, Length legSecond, Length outside) {
     if (legFirst.metres() <= 0 || legSecond.metres() <= 0) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
@@ -49,8 +55,7 @@ public final class SightTriangle {
     double dy = q.y().minus(p.y()).metres();
     double t = (dx * b[1] - dy * b[0]) / cross;
     Point corner = p.moved(Length.metres(t * a[0]), Length.metres(t * a[1]));
-    return Shape.polygon(
-        List.of(corner, away(corner, first, a, legFirst), away(corner, second, b, legSecond)));
+    return List.of(corner, away(corner, first, a, legFirst), away(corner, second, b, legSecond));
   }
 
   private static double[] unit(Line side) {

@@ -18,11 +18,13 @@ public final class KernelPainters {
         new BedPainter(),
         new BuildingPainter(),
         new StructurePainter(),
+        new SwalePainter(),
         new FencePainter(),
         new UtilityPainter(),
         new KeepOutPainter(),
         new TreePainter(),
         new WaterPointPainter(),
+        new RestrictionPainter(),
         new LotLinePainter(),
         new LabelPainter(),
         new DimensionPainter());

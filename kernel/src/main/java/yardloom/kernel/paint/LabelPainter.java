@@ -47,7 +47,9 @@ final class LabelPainter implements Painter {
     } else if (element instanceof Element.Bed bed && !bed.shape().isEmpty()) {
       String text = name(bed) + "\n" + format.withUnit(Measure.AREA, bed.shape().area());
       add(marks, bed.shape().heart(), text, NORMAL_MM, false, 1, Anchor.CENTRE);
-    } else if (element instanceof Element.Structure s && !s.shape().isEmpty()) {
+    } else if (element instanceof Element.Structure s
+        && !s.shape().isEmpty()
+        && !StructurePainter.isSwale(s)) {
       add(marks, s.shape().heart(), name(s), NORMAL_MM, false, 1, Anchor.CENTRE);
     } else if (element instanceof Element.Paving p && !p.shape().isEmpty()) {
       String text = name(p) + (p.surface().isBlank() ? "" : "\n" + p.surface());

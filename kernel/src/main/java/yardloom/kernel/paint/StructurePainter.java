@@ -6,8 +6,9 @@ import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.words.LevelWords;
 
-/** Sheds, decks and other built things. */
+/** Sheds, decks and other built things; swales have a painter of their own. */
 final class StructurePainter extends ElementPainter<Element.Structure> {
   StructurePainter() {
     super(Element.Structure.class, new Layer("kernel.structure", "Structures", Layer.Band.WORKS));
@@ -15,11 +16,19 @@ final class StructurePainter extends ElementPainter<Element.Structure> {
 
   @Override
   List<Mark> paint(Element.Structure element) {
-    return List.of(new Mark.Region(element.shape(), Palette.STRUCTURE, element.id().toString()));
+    return isSwale(element)
+        ? List.of()
+        : List.of(new Mark.Region(element.shape(), Palette.STRUCTURE, element.id().toString()));
   }
 
   @Override
   List<LegendEntry> legend(List<Element.Structure> elements) {
-    return List.of(LegendEntry.area("Structure", Palette.STRUCTURE));
+    return elements.stream().allMatch(StructurePainter::isSwale)
+        ? List.of()
+        : List.of(LegendEntry.area("Structure", Palette.STRUCTURE));
+  }
+
+  static boolean isSwale(Element.Structure element) {
+    return element.attributes().get(LevelWords.SwaleLine.KEY).isPresent();
   }
 }

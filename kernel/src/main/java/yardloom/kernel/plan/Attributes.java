@@ -52,6 +52,11 @@ public final class Attributes {
       return entries.containsKey(key.id());
     }
 
+    /** The values added so far under {@code key}, in the order they were written. */
+    public <T> List<Entry<T>> all(AttributeKey<T> key) {
+      return new Attributes(entries).all(key);
+    }
+
     Attributes build() {
       Map<String, List<Entry<?>>> copy = new TreeMap<>();
       entries.forEach((k, v) -> copy.put(k, List.copyOf(v)));

@@ -33,6 +33,11 @@ final class AccessRules {
 
   private AccessRules() {}
 
+  /** The width that a barrow needs in this plan. */
+  private static Length least(Plan plan) {
+    return PathStandard.of(plan, PathUse.BARROW).least().value();
+  }
+
   private static WayNetwork network(Plan plan, Gate gate, Length leastWidth) {
     List<WayNetwork.Way> ways = new ArrayList<>();
     for (Element.Path path : plan.all(Element.Path.class)) {
@@ -49,7 +54,7 @@ final class AccessRules {
   static List<Finding> access(Plan plan) {
     List<Finding> findings = new ArrayList<>();
     for (Attributes.Entry<Gate> gate : plan.attributes().all(Gate.KEY)) {
-      WayNetwork barrow = network(plan, gate.value(), PathRules.least(PathUse.BARROW));
+      WayNetwork barrow = network(plan, gate.value(), least(plan));
       WayNetwork foot = network(plan, gate.value(), Length.ZERO);
       for (Element.Bed bed : plan.all(Element.Bed.class)) {
         if (barrow.to(bed.shape(), BESIDE).isEmpty()) {
@@ -59,7 +64,7 @@ final class AccessRules {
                       "kernel.access",
                       Severity.WARNING,
                       "no way wide enough for a barrow ("
-                          + Show.small(plan, PathRules.least(PathUse.BARROW))
+                          + Show.small(plan, least(plan))
                           + ") leads here from '"
                           + gate.value().name()
                           + "'"
@@ -81,7 +86,7 @@ final class AccessRules {
             .column(Column.of("barrow", "with a barrow", Measure.LENGTH))
             .column(Column.of("foot", "on foot", Measure.LENGTH));
     for (Attributes.Entry<Gate> gate : plan.attributes().all(Gate.KEY)) {
-      WayNetwork barrow = network(plan, gate.value(), PathRules.least(PathUse.BARROW));
+      WayNetwork barrow = network(plan, gate.value(), least(plan));
       WayNetwork foot = network(plan, gate.value(), Length.ZERO);
       for (Element.Bed bed : plan.all(Element.Bed.class)) {
         table.row(

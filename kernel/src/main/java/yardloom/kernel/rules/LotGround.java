@@ -32,8 +32,8 @@ public final class LotGround {
 
   /**
    * Why ground may not be built on, and last the ground that may: keep-outs by reason, the
-   * clearances of lines, rules that bar buildings, then the setback of each side. What stands on
-   * the lot already is no reason here.
+   * clearances of lines, rules that bar buildings, then the setback of each side, and last setbacks
+   * that hold only at some heights. What stands on the lot already is no reason here.
    */
   public static List<Partition.Part> byReason(Plan plan, Lot lot) {
     List<Partition.Claim> claims = new ArrayList<>();
@@ -52,7 +52,11 @@ public final class LotGround {
       }
     }
     for (Setbacks.Taken taken : Setbacks.taken(lot.shape(), sides(lot))) {
-      claims.add(new Partition.Claim("setback from " + taken.side().name(), taken.ground()));
+      claims.add(
+          new Partition.Claim(SetbackGround.name(plan, lot, taken.side().name()), taken.ground()));
+    }
+    for (SetbackGround.Banded banded : SetbackGround.banded(plan, lot)) {
+      claims.add(new Partition.Claim(SetbackGround.name(plan, banded.rule()), banded.ground()));
     }
     return Partition.of(lot.shape(), claims, "may be built on");
   }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
-import yardloom.kernel.geom.Setbacks;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.EdgeRole;
 import yardloom.kernel.plan.Element;
@@ -102,33 +101,7 @@ final class LotRules {
     return findings;
   }
 
-  static List<Finding> setbackRoom(Plan plan) {
-    List<Finding> findings = new ArrayList<>();
-    plan.lot()
-        .ifPresent(
-            lot -> {
-              List<Setbacks.Side> sides = LotGround.sides(lot);
-              if (Setbacks.buildable(lot.shape(), sides).isEmpty()) {
-                String eaters =
-                    Setbacks.culprits(lot.shape(), sides).stream()
-                        .map(s -> s.name() + " (" + Show.length(plan, s.distance()) + ")")
-                        .collect(Collectors.joining(", "));
-                findings.add(
-                    placed(
-                        lot,
-                        Finding.of(
-                            "kernel.setback-room",
-                            Severity.ERROR,
-                            "the setbacks leave no ground; the lot is taken up by those from "
-                                + eaters,
-                            "check distances and units with the local code",
-                            Sources.PLAN)));
-              }
-            });
-    return findings;
-  }
-
-  private static Finding placed(Lot lot, Finding f) {
+  static Finding placed(Lot lot, Finding f) {
     return new Finding(
         f.rule(),
         f.severity(),
@@ -138,56 +111,5 @@ final class LotRules {
         f.advice(),
         f.source(),
         f.where());
-  }
-
-  static List<Finding> inSetback(Plan plan) {
-    List<Finding> findings = new ArrayList<>();
-    plan.lot()
-        .ifPresent(
-            lot -> {
-              for (Setbacks.Taken taken : Setbacks.taken(lot.shape(), LotGround.sides(lot))) {
-                for (Element element : keepingOut(plan)) {
-                  inSetback(plan, lot, taken, element).ifPresent(findings::add);
-                }
-              }
-            });
-    return findings;
-  }
-
-  private static List<Element> keepingOut(Plan plan) {
-    List<Element> elements = new ArrayList<>(plan.all(Element.Structure.class));
-    plan.all(Element.Building.class).stream().filter(b -> !b.neighbour()).forEach(elements::add);
-    elements.addAll(plan.all(Element.Bed.class));
-    return elements;
-  }
-
-  private static Optional<Finding> inSetback(
-      Plan plan, Lot lot, Setbacks.Taken taken, Element element) {
-    Shape within = element.shape().and(taken.ground());
-    if (within.area().compareTo(TRIFLE) <= 0) {
-      return Optional.empty();
-    }
-    boolean bed = element instanceof Element.Bed;
-    String rule =
-        lot.edges().stream()
-            .filter(e -> e.name().equals(taken.side().name()))
-            .map(Lot.Edge::rule)
-            .findFirst()
-            .orElse("");
-    return Optional.of(
-        Finding.of(
-                bed ? "kernel.bed-setback" : "kernel.building-setback",
-                Severity.WARNING,
-                Show.area(plan, within.area())
-                    + " lie within the setback of "
-                    + Show.length(plan, taken.side().distance())
-                    + " from "
-                    + taken.side().name(),
-                bed
-                    ? "many codes allow low planting in a setback; ask, or move the bed"
-                    : "ask the local office whether it may stand there",
-                Sources.setback(rule))
-            .about(element.id(), element.place())
-            .marking(within));
   }
 }

@@ -13,16 +13,10 @@ import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.words.Restriction;
 import yardloom.kernel.words.Restriction.Subject;
-import yardloom.kernel.words.RestrictionWords.TreeProtection;
 
 /** Rules that the plan states about ground, held against what stands on it. */
 final class RestrictionRules {
   private static final Area TRIFLE = Area.squareMetres(0.01);
-  private static final double USUAL_FACTOR = 12;
-
-  private static final Source USUAL_PROTECTION =
-      Source.commonPractice(
-          "a tree's critical roots reach about 12 trunk diameters (1 ft for each inch)");
 
   private RestrictionRules() {}
 
@@ -99,51 +93,5 @@ final class RestrictionRules {
                 ? s.height()
                 : ((Element.Fence) element).height();
     return height.compareTo(band.from()) > 0;
-  }
-
-  static List<Finding> treeRoots(Plan plan) {
-    Optional<TreeProtection> stated = plan.attributes().get(TreeProtection.KEY);
-    double factor = stated.map(TreeProtection::factor).orElse(USUAL_FACTOR);
-    Source source =
-        stated
-            .map(t -> Source.plan("tree protection by " + t.rule() + "; verify locally"))
-            .orElse(USUAL_PROTECTION);
-    List<Finding> findings = new ArrayList<>();
-    for (Element.Tree tree : plan.all(Element.Tree.class)) {
-      if (tree.trunk().metres() > 0) {
-        Length radius = tree.trunk().times(factor);
-        Shape zone = Shape.circle(tree.at(), radius);
-        for (Element element : LotGround.covering(plan)) {
-          boolean digs =
-              element instanceof Element.Structure
-                  || element instanceof Element.Paving
-                  || element instanceof Element.Bed;
-          Shape both = digs ? element.shape().and(zone) : Shape.EMPTY;
-          if (both.area().compareTo(TRIFLE) > 0) {
-            findings.add(root(plan, tree, radius, element, both, source));
-          }
-        }
-      }
-    }
-    return findings;
-  }
-
-  private static Finding root(
-      Plan plan, Element.Tree tree, Length radius, Element element, Shape both, Source source) {
-    boolean bed = element instanceof Element.Bed;
-    return Finding.of(
-            "kernel.tree-roots",
-            bed ? Severity.NOTE : Severity.WARNING,
-            Show.area(plan, both.area())
-                + " lie within "
-                + Show.length(plan, radius)
-                + " of the trunk of "
-                + tree.id(),
-            bed
-                ? "do not dig there; lay mulch thinly and keep it off the trunk"
-                : "keep digging, paving and storage out, or ask an arborist",
-            source)
-        .about(element.id(), element.place())
-        .marking(both);
   }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Angle;
@@ -52,22 +53,46 @@ public final class CallsTable {
   /**
    * Adds the calls of the table to a deed.
    *
-   * @param place where the text starts; rows count from it
-   * @throws PlanException at the row that cannot be read
+   * @param place the word that reads it; messages add the line of the text, which may be a file's
+   * @throws PlanException naming the line that cannot be read
    */
   public static void read(String text, SurveyFoot foot, SourceRef place, DeedReader into) {
-    List<List<String>> rows = CommaText.rows(text);
+    List<CommaText.Row> rows = CommaText.numbered(text);
     if (rows.isEmpty()) {
-      throw new PlanException(ProblemCode.SYNTAX, place, "the table of calls is empty");
+      throw new PlanException(
+          ProblemCode.SYNTAX, place, "the table of calls is empty; its first line names the columns");
     }
-    List<String> header =
-        rows.get(0).stream().map(h -> h.strip().toLowerCase(Locale.ROOT)).toList();
+    List<String> header = new ArrayList<>();
+    for (CommaText.Row row : rows) {
+      try {
+        if (header.isEmpty()) {
+          header.addAll(header(row.fields()));
+        } else {
+          call(fields(header, row.fields()), foot, place, into);
+        }
+      } catch (PlanException e) {
+        throw atLine(row.line(), e, place);
+      }
+    }
+  }
+
+  private static PlanException atLine(int line, PlanException e, SourceRef place) {
+    return new PlanException(
+        e.problems().stream()
+            .map(
+                p ->
+                    new Problem(
+                        p.code(), place, "line " + line + " of the table of calls: " + p.message()))
+            .toList());
+  }
+
+  private static List<String> header(List<String> names) {
+    List<String> header = names.stream().map(h -> h.strip().toLowerCase(Locale.ROOT)).toList();
     for (String column : header) {
       if (!COLUMNS.contains(column)) {
         throw new PlanException(
             ProblemCode.UNKNOWN_WORD,
-            place,
-            "the table of calls has no column '"
+            "there is no column '"
                 + column
                 + "'; it may have "
                 + String.join(", ", COLUMNS)
@@ -75,14 +100,7 @@ public final class CallsTable {
                 + Nearest.hint(column, COLUMNS));
       }
     }
-    for (int i = 1; i < rows.size(); i++) {
-      SourceRef at = new SourceRef(place.file(), place.line() + i, 0);
-      try {
-        call(fields(header, rows.get(i)), foot, at, into);
-      } catch (PlanException e) {
-        throw e.at(at);
-      }
-    }
+    return header;
   }
 
   private static Map<String, String> fields(List<String> header, List<String> row) {
@@ -148,46 +166,77 @@ public final class CallsTable {
 
   /** All rows of comma-separated text, blank lines left out. */
   static final class CommaText {
+    /** A row and the line of the text that it starts on, from 1. */
+    record Row(int line, List<String> fields) {}
+
+    private final List<Row> rows = new ArrayList<>();
+    private final StringBuilder field = new StringBuilder();
+    private List<String> fields = new ArrayList<>();
+    private int starts = 1;
+    private int line = 1;
+    private boolean quoted;
+
     private CommaText() {}
 
     static List<List<String>> rows(String text) {
-      List<List<String>> rows = new ArrayList<>();
-      List<String> row = new ArrayList<>();
-      StringBuilder field = new StringBuilder();
-      boolean quoted = false;
-      for (int i = 0; i <= text.length(); i++) {
-        char c = i == text.length() ? '\n' : text.charAt(i);
-        if (quoted && i < text.length()) {
-          if (c == '"' && i + 1 < text.length() && text.charAt(i + 1) == '"') {
-            field.append('"');
-            i++;
-          } else if (c == '"') {
-            quoted = false;
-          } else {
-            field.append(c);
-          }
-        } else if (c == '"' && field.toString().isBlank()) {
-          field.setLength(0);
-          quoted = true;
-        } else if (c == ',') {
-          row.add(field.toString());
-          field.setLength(0);
-        } else if (c == '\n') {
-          endRow(rows, row, field);
-          row = new ArrayList<>();
-        } else if (c != '\r') {
-          field.append(c);
-        }
-      }
-      return rows;
+      return numbered(text).stream().map(Row::fields).toList();
     }
 
-    private static void endRow(List<List<String>> rows, List<String> row, StringBuilder field) {
-      row.add(field.toString());
-      field.setLength(0);
-      if (row.size() > 1 || !row.get(0).isBlank()) {
-        rows.add(row);
+    static List<Row> numbered(String text) {
+      CommaText reader = new CommaText();
+      for (int i = 0; i < text.length(); i++) {
+        boolean twice = i + 1 < text.length() && text.charAt(i + 1) == '"';
+        if (reader.take(text.charAt(i), twice)) {
+          i++;
+        }
       }
+      if (reader.quoted) {
+        throw new PlanException(
+            ProblemCode.SYNTAX,
+            "line "
+                + reader.starts
+                + " of the table of calls opens a quote that never closes; double quotes inside"
+                + " a field are written twice");
+      }
+      reader.endRow();
+      return reader.rows;
+    }
+
+    /** Takes a character; true if the next one was taken with it. */
+    private boolean take(char c, boolean quoteNext) {
+      line += c == '\n' ? 1 : 0;
+      if (quoted && c == '"') {
+        quoted = quoteNext;
+        field.append(quoteNext ? "\"" : "");
+        return quoteNext;
+      }
+      if (quoted) {
+        field.append(c);
+      } else if (c == '"' && field.toString().isBlank()) {
+        field.setLength(0);
+        quoted = true;
+      } else if (c == ',') {
+        endField();
+      } else if (c == '\n') {
+        endRow();
+      } else if (c != '\r') {
+        field.append(c);
+      }
+      return false;
+    }
+
+    private void endField() {
+      fields.add(field.toString());
+      field.setLength(0);
+    }
+
+    private void endRow() {
+      endField();
+      if (fields.size() > 1 || !fields.get(0).isBlank()) {
+        rows.add(new Row(starts, fields));
+      }
+      fields = new ArrayList<>();
+      starts = line;
     }
   }
 }

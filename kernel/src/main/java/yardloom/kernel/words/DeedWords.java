@@ -194,7 +194,8 @@ public final class DeedWords {
   @Verb(
       help =
           "All calls as comma-separated text with the columns bearing, distance, radius, delta,"
-              + " length, chord, chord bearing, turn, definition, tangent, name.",
+              + " length, chord, chord bearing, turn, definition, tangent, name; from a file as"
+              + " calls(fileText('lot-12.csv')). Messages name the line of the table.",
       example = "calls('''bearing,distance\nN 26-10-00 E,285.10 ft\nto start,''')")
   public static void calls(
       DeedScope in,

@@ -15,14 +15,11 @@ import yardloom.kernel.plan.EdgeRole;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Lot;
-import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.survey.Deed;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
-import yardloom.kernel.vocab.Choices;
-import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 
 /** Words for the lot and its sides. */
@@ -153,91 +150,5 @@ public final class LotWords {
     Map<String, Line> sides = new TreeMap<>();
     lot.edges().forEach(e -> sides.put(e.name(), e.line()));
     return Handle.withSides(new ElementId(ElementKind.LOT, "lot"), lot.shape(), sides);
-  }
-
-  @Verb(
-      help = "Says what a side of the lot is and how far to keep away from it.",
-      example = "side('south', role: 'front', setback: 25.ft, rule: 'zoning sheet of the city')")
-  public static void side(
-      LotScope in,
-      @Arg(name = "name", help = "which side") String name,
-      @Opt(
-              name = "role",
-              help = "what the side is in the setback rules; always stated, never guessed",
-              required = true,
-              choices = EdgeRole.class)
-          String role,
-      @Opt(
-              name = "setback",
-              help = "how far buildings and beds keep away from it",
-              fallback = "0: nothing is asked")
-          Length setback,
-      @Opt(name = "rule", help = "who asks for the setback", fallback = "none") String rule,
-      @Opt(
-              name = "datum",
-              help = "the line that the code measures the setback from",
-              fallback = "lot line",
-              choices = RestrictionWords.Datum.class)
-          String datum,
-      @Opt(
-              name = "outside",
-              help = "how far that line runs outside of the lot",
-              fallback = "0; required unless the datum is the lot line")
-          Length outside) {
-    Lot lot = in.draft().lot().orElseThrow();
-    Length distance = fromLotLine(in, Limits.or(setback, Length.ZERO), datum, outside);
-    int at = lot.edges().indexOf(edge(in, lot, name));
-    if (lot.edges().get(at).role() != EdgeRole.UNSTATED) {
-      throw new PlanException(
-          ProblemCode.DUPLICATE, in.place(), "the side '" + name + "' is described twice");
-    }
-    List<Lot.Edge> edges = new ArrayList<>(lot.edges());
-    edges.set(
-        at,
-        new Lot.Edge(
-            name,
-            edges.get(at).line(),
-            Choices.parse(EdgeRole.class, role),
-            distance,
-            Limits.or(rule, ""),
-            edges.get(at).arc()));
-    in.draft().relot(new Lot(lot.place(), lot.shape(), edges));
-  }
-
-  /** The setback as it counts from the lot line; a line outside takes its part of it. */
-  private static Length fromLotLine(LotScope in, Length setback, String datum, Length outside) {
-    Limits.zeroOrMore("a setback", setback, Limits.SETBACK);
-    RestrictionWords.Datum from =
-        Choices.parse(RestrictionWords.Datum.class, datum, RestrictionWords.Datum.LOT_LINE);
-    if ((from == RestrictionWords.Datum.LOT_LINE) == (outside != null)) {
-      throw new PlanException(
-          ProblemCode.CONTRADICTION,
-          in.place(),
-          "`outside:` says how far the "
-              + Choices.text(from)
-              + " runs outside of the lot; it goes with a curb or right of way and is needed there");
-    }
-    return outside == null
-        ? setback
-        : setback
-            .minus(Limits.zeroOrMore("the distance of the datum", outside, Limits.SETBACK))
-            .max(Length.ZERO);
-  }
-
-  static Lot.Edge edge(LotScope in, Lot lot, String name) {
-    List<String> names = lot.edges().stream().map(Lot.Edge::name).toList();
-    int at = names.indexOf(name);
-    if (at < 0) {
-      throw new PlanException(
-          ProblemCode.UNKNOWN_WORD,
-          in.place(),
-          "the lot has no side '"
-              + name
-              + "'; it has "
-              + String.join(", ", names)
-              + "."
-              + Nearest.hint(name, names));
-    }
-    return lot.edges().get(at);
   }
 }

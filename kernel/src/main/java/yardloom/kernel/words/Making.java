@@ -2,6 +2,9 @@ package yardloom.kernel.words;
 
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Draft;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementDraft;
@@ -43,6 +46,19 @@ final class Making {
   static ElementDraft add(
       PlanScope in, ElementId id, Function<Element.Common, ? extends Element> finish) {
     return in.draft().add(id, in.place(), finish);
+  }
+
+  /**
+   * Refuses a second statement in one file. A later file replaces what an earlier one said, so that
+   * a plan that includes a regional file at its top has the last word.
+   */
+  static <T> void once(PlanScope in, AttributeKey<T> key, Predicate<T> same, String what) {
+    for (Attributes.Entry<T> earlier : in.draft().attributes().all(key)) {
+      if (same.test(earlier.value()) && earlier.place().file().equals(in.place().file())) {
+        throw new PlanException(
+            ProblemCode.DUPLICATE, in.place(), what + " is already given at " + earlier.place());
+      }
+    }
   }
 
   /** Reads the block, if the script gave one. */

@@ -9,15 +9,23 @@ import yardloom.kernel.unit.Length;
 /**
  * Ground on which some things may not stand, by a rule that the plan or a regional file states.
  *
+ * @param kind what sort of rule it is, which decides how it is drawn
  * @param reason what the rule is about, for tables
  * @param bars what may not stand there
  * @param band heights above ground between which nothing may stand; empty for all heights
  * @param rule who says so; empty means that it is to be verified
  */
 public record Restriction(
-    String reason, Shape ground, Set<Subject> bars, Optional<Band> band, String rule) {
+    Kind kind, String reason, Shape ground, Set<Subject> bars, Optional<Band> band, String rule) {
   public static final AttributeKey<Restriction> KEY =
       new AttributeKey<>("kernel.restriction", Restriction.class);
+
+  /** Sorts of rules. */
+  public enum Kind {
+    SIGHT_TRIANGLE,
+    EASEMENT,
+    CLEARANCE
+  }
 
   /** What a rule may bar. */
   public enum Subject {

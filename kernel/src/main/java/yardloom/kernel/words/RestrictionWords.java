@@ -4,26 +4,14 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.geom.Shape;
-import yardloom.kernel.geom.SightTriangle;
-import yardloom.kernel.plan.AttributeKey;
-import yardloom.kernel.plan.Lot;
-import yardloom.kernel.problem.PlanException;
-import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 
-/** Words for rules about ground: sight triangles, easements, clearances, tree protection. */
+/** Words for rights and clearances that bind ground. */
 public final class RestrictionWords {
-  /** From where a code measures. */
-  enum Datum {
-    LOT_LINE,
-    RIGHT_OF_WAY,
-    CURB
-  }
-
   /** What an easement leaves to the owner. */
   enum Allows {
     PLANTING,
@@ -38,85 +26,7 @@ public final class RestrictionWords {
     EVERYTHING
   }
 
-  /**
-   * How far digging and paving keep from trunks.
-   *
-   * @param factor radius over trunk diameter
-   */
-  public record TreeProtection(double factor, String rule) {
-    public static final AttributeKey<TreeProtection> KEY =
-        new AttributeKey<>("kernel.tree-protection", TreeProtection.class);
-  }
-
   private RestrictionWords() {}
-
-  @Verb(
-      help = "A triangle at a street corner that must stay open between two heights.",
-      example =
-          "sightTriangle('south', 'east', legFirst: 25.ft, legSecond: 25.ft, clearFrom: 30.inch,"
-              + " clearTo: 8.ft, rule: 'street code')")
-  public static void sightTriangle(
-      LotScope in,
-      @Arg(name = "first", help = "a side of the lot at the corner") String first,
-      @Arg(name = "second", help = "the other side") String second,
-      @Opt(name = "legFirst", help = "its length along the first side", required = true)
-          Length legFirst,
-      @Opt(name = "legSecond", help = "its length along the second side", required = true)
-          Length legSecond,
-      @Opt(
-              name = "datum",
-              help = "the lines that the code measures along",
-              fallback = "lot line",
-              choices = Datum.class)
-          String datum,
-      @Opt(
-              name = "outside",
-              help = "how far these lines run outside of the lot",
-              fallback = "0; required unless the datum is the lot line")
-          Length outside,
-      @Opt(name = "clearFrom", help = "lowest height that stays open", required = true)
-          Length clearFrom,
-      @Opt(name = "clearTo", help = "greatest height that stays open", required = true)
-          Length clearTo,
-      @Opt(name = "rule", help = "who says so", fallback = "none: verify locally") String rule) {
-    Datum from = Choices.parse(Datum.class, datum, Datum.LOT_LINE);
-    if ((from == Datum.LOT_LINE) == (outside != null)) {
-      throw new PlanException(
-          ProblemCode.CONTRADICTION,
-          in.place(),
-          "`outside:` says how far the "
-              + Choices.text(from)
-              + " runs outside of the lot; it goes with a curb or right of way and is needed there");
-    }
-    if (clearTo.compareTo(clearFrom) <= 0) {
-      throw new PlanException(
-          ProblemCode.CONTRADICTION,
-          in.place(),
-          "`clearTo:` at "
-              + Limits.show(clearTo)
-              + " must lie above `clearFrom:` at "
-              + Limits.show(clearFrom));
-    }
-    Lot lot = in.draft().lot().orElseThrow();
-    Shape triangle =
-        SightTriangle.of(
-            LotWords.edge(in, lot, first).line(),
-            LotWords.edge(in, lot, second).line(),
-            Limits.positive("a leg", legFirst, Limits.SETBACK),
-            Limits.positive("a leg", legSecond, Limits.SETBACK),
-            Limits.or(outside, Length.ZERO));
-    in.draft()
-        .attributes()
-        .add(
-            Restriction.KEY,
-            new Restriction(
-                "sight triangle " + first + "/" + second,
-                triangle,
-                EnumSet.allOf(Restriction.Subject.class),
-                Optional.of(new Restriction.Band(clearFrom, clearTo)),
-                Limits.or(rule, "")),
-            in.place());
-  }
 
   @Verb(
       help = "Ground on which somebody else holds a right; nothing may be built there.",
@@ -137,7 +47,13 @@ public final class RestrictionWords {
     if (Choices.parse(Allows.class, allows, Allows.PLANTING) == Allows.NOTHING) {
       bars = EnumSet.allOf(Restriction.Subject.class);
     }
-    add(in, "easement " + Making.name("easement", name), shape, bars, holder);
+    add(
+        in,
+        Restriction.Kind.EASEMENT,
+        "easement " + Making.name("easement", name),
+        shape,
+        bars,
+        holder);
   }
 
   @Verb(
@@ -161,6 +77,7 @@ public final class RestrictionWords {
         };
     add(
         in,
+        Restriction.Kind.CLEARANCE,
         "clearance of " + Making.name("clearance", name),
         shape.grown(away).minus(shape),
         bars,
@@ -168,35 +85,17 @@ public final class RestrictionWords {
   }
 
   private static void add(
-      PlanScope in, String reason, Shape ground, Set<Restriction.Subject> bars, String rule) {
+      PlanScope in,
+      Restriction.Kind kind,
+      String reason,
+      Shape ground,
+      Set<Restriction.Subject> bars,
+      String rule) {
     in.draft()
         .attributes()
         .add(
             Restriction.KEY,
-            new Restriction(reason, ground, bars, Optional.empty(), rule),
+            new Restriction(kind, reason, ground, bars, Optional.empty(), rule),
             in.place());
-  }
-
-  @Verb(
-      help = "How wide the protected ground round a trunk is, as a multiple of its diameter.",
-      example = "treeProtection(factor: 12, rule: 'tree ordinance')")
-  public static void treeProtection(
-      PlanScope in,
-      @Opt(name = "factor", help = "radius over trunk diameter", required = true) Number factor,
-      @Opt(name = "rule", help = "who says so", fallback = "none: verify locally") String rule) {
-    double times = factor.doubleValue();
-    if (!(times > 0 && times <= 60)) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE,
-          in.place(),
-          "the factor must lie between 0 and 60 trunk diameters, got " + factor);
-    }
-    if (in.draft().attributes().has(TreeProtection.KEY)) {
-      throw new PlanException(
-          ProblemCode.DUPLICATE, in.place(), "`treeProtection` is already given");
-    }
-    in.draft()
-        .attributes()
-        .add(TreeProtection.KEY, new TreeProtection(times, Limits.or(rule, "")), in.place());
   }
 }

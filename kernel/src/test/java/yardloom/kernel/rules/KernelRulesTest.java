@@ -30,6 +30,7 @@ import yardloom.kernel.words.GrowingWords;
 import yardloom.kernel.words.LotScope;
 import yardloom.kernel.words.LotWords;
 import yardloom.kernel.words.PlanScope;
+import yardloom.kernel.words.SideWords;
 
 class KernelRulesTest {
   private final Draft draft = new Draft(new PlanInfo("t", "", "", "", "", "", UnitSystem.US, "$"));
@@ -52,10 +53,10 @@ class KernelRulesTest {
   }
 
   private static void setbacks(LotScope s, double front, double rear, double west, double east) {
-    LotWords.side(s, "south", "front", ft(front), "zoning sheet", null, null);
-    LotWords.side(s, "north", "rear", ft(rear), null, null, null);
-    LotWords.side(s, "west", "side", ft(west), null, null, null);
-    LotWords.side(s, "east", "side", ft(east), null, null, null);
+    SideWords.side(s, "south", "front", ft(front), "zoning sheet", null, null, null);
+    SideWords.side(s, "north", "rear", ft(rear), null, null, null, null);
+    SideWords.side(s, "west", "side", ft(west), null, null, null, null);
+    SideWords.side(s, "east", "side", ft(east), null, null, null, null);
   }
 
   private void bed(String name, Shape shape) {
@@ -178,7 +179,7 @@ class KernelRulesTest {
 
   @Test
   void sideRole_unstatedSides_areNoted() {
-    lot(s -> LotWords.side(s, "south", "front", ft(5), null, null, null));
+    lot(s -> SideWords.side(s, "south", "front", ft(5), null, null, null, null));
     assertEquals(
         "nothing is said about the lot side(s) east, north, west",
         findings("kernel.side-role").get(0).text());

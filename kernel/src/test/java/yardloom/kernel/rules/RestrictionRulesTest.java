@@ -32,6 +32,8 @@ import yardloom.kernel.words.LotWords;
 import yardloom.kernel.words.PlanScope;
 import yardloom.kernel.words.RestrictionWords;
 import yardloom.kernel.words.ShapeWords;
+import yardloom.kernel.words.SideWords;
+import yardloom.kernel.words.SightWords;
 
 class RestrictionRulesTest {
   private final Draft draft = new Draft(new PlanInfo("t", "", "", "", "", "", UnitSystem.US, "$"));
@@ -63,7 +65,7 @@ class RestrictionRulesTest {
         in,
         List.of(p(0, 0), p(60, 0), p(60, 120), p(0, 120)),
         s ->
-            RestrictionWords.sightTriangle(
+            SightWords.sightTriangle(
                 s, "south", "east", ft(25), ft(25), null, null, Length.inches(30), ft(8), "code"));
   }
 
@@ -100,7 +102,7 @@ class RestrictionRulesTest {
                 in,
                 List.of(p(0, 0), p(60, 0), p(60, 120), p(0, 120)),
                 s ->
-                    RestrictionWords.sightTriangle(
+                    SightWords.sightTriangle(
                         s, "south", "east", ft(25), ft(25), "curb", null, ft(2), ft(8), null)));
   }
 
@@ -139,7 +141,7 @@ class RestrictionRulesTest {
     LotWords.lot(
         in,
         List.of(p(0, 0), p(60, 0), p(60, 120), p(0, 120)),
-        s -> LotWords.side(s, "south", "front", ft(30), null, "curb", ft(12)));
+        s -> SideWords.side(s, "south", "front", ft(30), null, "curb", ft(12), null));
     Lot.Edge south =
         draft.lot().get().edges().stream().filter(e -> e.name().equals("south")).findAny().get();
     assertEquals(18, south.setback().feet(), 1e-9);

@@ -141,7 +141,8 @@ class DeedTest {
         refused(
             "bearing,distance,radius,delta,turn\nEast,10 ft,,,\n,,20 ft,90,left\n",
             ProblemCode.MISSING_OPTION);
-    assertEquals(12, e.problems().get(0).place().line());
+    assertEquals(HERE, e.problems().get(0).place());
+    assertTrue(e.getMessage().contains("line 3 of the table"), e.getMessage());
   }
 
   @Test
@@ -153,7 +154,23 @@ class DeedTest {
   @Test
   void read_bareNumber_isRefusedAtItsRow() {
     PlanException e = refused("bearing,distance\nEast,10 ft\nNorth,20\n", ProblemCode.SYNTAX);
-    assertEquals(12, e.problems().get(0).place().line());
+    assertTrue(e.getMessage().contains("line 3 of the table"), e.getMessage());
+  }
+
+  /** Blank lines and line ends inside quotes count as lines of the file, as editors count them. */
+  @Test
+  void read_badRowAfterBlankAndQuotedLines_isNamedAsEditorsCount() {
+    PlanException e =
+        refused(
+            "bearing,distance,name\n\nEast,10 ft,\"to an\niron pipe\"\nNorth,20,\n",
+            ProblemCode.SYNTAX);
+    assertTrue(e.getMessage().contains("line 5 of the table"), e.getMessage());
+  }
+
+  @Test
+  void read_openQuote_namesTheLineItOpensOn() {
+    PlanException e = refused("bearing,name\nEast,\"pipe\nWest,\n", ProblemCode.SYNTAX);
+    assertTrue(e.getMessage().contains("line 2 of the table"), e.getMessage());
   }
 
   @Test

@@ -130,7 +130,10 @@ class SiteWordsTest {
   @Test
   void side_roleAndSetback_areKept() {
     Handle lot =
-        lot(s -> LotWords.side(s, "south", "corner side", ft(25), "zoning sheet", null, null));
+        lot(
+            s ->
+                SideWords.side(
+                    s, "south", "corner side", ft(25), "zoning sheet", null, null, null));
     Lot.Edge south =
         draft.lot().get().edges().stream().filter(e -> e.name().equals("south")).findAny().get();
     assertEquals(EdgeRole.CORNER_SIDE, south.role());
@@ -142,7 +145,7 @@ class SiteWordsTest {
   void side_misspelt_namesTheSidesAndTheNearest() {
     PlanException e =
         refused(
-            () -> lot(s -> LotWords.side(s, "suoth", "front", ft(5), null, null, null)),
+            () -> lot(s -> SideWords.side(s, "suoth", "front", ft(5), null, null, null, null)),
             ProblemCode.UNKNOWN_WORD);
     assertTrue(
         e.getMessage().contains("the lot has no side 'suoth'; it has south, east, north, west"),
@@ -156,8 +159,8 @@ class SiteWordsTest {
         () ->
             lot(
                 s -> {
-                  LotWords.side(s, "south", "front", ft(5), null, null, null);
-                  LotWords.side(s, "south", "front", ft(6), null, null, null);
+                  SideWords.side(s, "south", "front", ft(5), null, null, null, null);
+                  SideWords.side(s, "south", "front", ft(6), null, null, null, null);
                 }),
         ProblemCode.DUPLICATE);
   }

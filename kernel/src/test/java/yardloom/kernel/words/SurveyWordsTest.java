@@ -130,7 +130,9 @@ class SurveyWordsTest {
             """);
     Handle lot =
         LotWords.lotFrom(
-            in, parcel, s -> LotWords.side(s, "corner", "corner side", ft(10), "code", null, null));
+            in,
+            parcel,
+            s -> SideWords.side(s, "corner", "corner side", ft(10), "code", null, null, null));
     double quarter = 20 * 20 * (1 - Math.PI / 4);
     assertEquals(8000 - quarter, lot.getShape().area().squareFeet(), 0.5);
     Lot.Edge corner =

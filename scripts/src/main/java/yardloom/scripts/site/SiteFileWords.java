@@ -30,7 +30,7 @@ public final class SiteFileWords {
 
   @Verb(
       help =
-          "The shape of the one polygon of a GeoJSON text (RFC 7946: longitude, latitude), north up;"
+          "The shape of the one polygon of a GeoJSON text (RFC 7946: longitude, latitude);"
               + " a map's outline is no survey.",
       example = "geoOutline('{\"type\": \"Polygon\", \"coordinates\": []}')")
   public static Shape geoOutline(
@@ -45,7 +45,12 @@ public final class SiteFileWords {
               name = "longitude",
               help = "where the plan's origin lies; goes with `latitude:`",
               fallback = "the south-west corner of the outline's bounds")
-          Angle longitude) {
+          Angle longitude,
+      @Opt(
+              name = "north",
+              help = "bearing of true north on the plan, as given to `site`",
+              fallback = "0 degrees: north is up")
+          Angle north) {
     if ((latitude == null) != (longitude == null)) {
       throw new PlanException(
           ProblemCode.MISSING_OPTION,
@@ -57,7 +62,7 @@ public final class SiteFileWords {
           latitude == null
               ? Optional.empty()
               : Optional.of(new LonLat(longitude.degrees(), latitude.degrees()));
-      return GeoOutline.read(text, origin).shape();
+      return GeoOutline.read(text, origin, north == null ? Angle.ZERO : north).shape();
     } catch (PlanException e) {
       throw e.at(in.place());
     }

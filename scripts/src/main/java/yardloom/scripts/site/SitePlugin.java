@@ -20,6 +20,6 @@ public final class SitePlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("site", List.of(SiteWords.class, SiteFileWords.class)));
+    return List.of(new Vocabulary("site", List.of(SiteFileWords.class)));
   }
 }

@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Angle;
@@ -15,8 +17,12 @@ class GeoJsonTest {
   private static final LocalPlane PLANE =
       new LocalPlane(Angle.degrees(37.75), Angle.degrees(-122.43), Angle.ZERO);
 
+  private static Shape outline(String text) {
+    return GeoOutline.read(text, Optional.of(new LonLat(-122.43, 37.75))).shape();
+  }
+
   private static PlanException refused(String text, ProblemCode code) {
-    PlanException e = assertThrows(PlanException.class, () -> GeoJsonOutline.read(text, PLANE));
+    PlanException e = assertThrows(PlanException.class, () -> outline(text));
     assertEquals(code, e.problems().get(0).code(), e.getMessage());
     return e;
   }
@@ -62,10 +68,20 @@ class GeoJsonTest {
 
   @Test
   void read_feature_hasItsCornersWithoutTheRepeatedOne() {
-    List<Point> corners = GeoJsonOutline.read(SQUARE, PLANE);
+    List<Point> corners = outline(SQUARE).corners();
     assertEquals(4, corners.size());
-    assertEquals(26.4, corners.get(1).x().metres(), 0.1);
-    assertEquals(22.2, corners.get(2).y().metres(), 0.1);
+    assertEquals(26.4, outline(SQUARE).width().metres(), 0.1);
+    assertEquals(22.2, outline(SQUARE).depth().metres(), 0.1);
+  }
+
+  /** A plan with north to the right has the east side of the lot at its lower edge. */
+  @Test
+  void read_northToTheRight_turnsTheOutline() {
+    Shape turned =
+        GeoOutline.read(SQUARE, Optional.of(new LonLat(-122.43, 37.75)), Angle.degrees(90)).shape();
+    assertEquals(22.2, turned.width().metres(), 0.1);
+    assertEquals(26.4, turned.depth().metres(), 0.1);
+    assertEquals(-26.4, turned.bounds().getMinY(), 0.1);
   }
 
   @Test

@@ -90,7 +90,7 @@ class SiteScriptTest {
     Plan plan =
         run(
             """
-            lot(geoJson('''{"type": "Polygon", "coordinates": [[[-122.43, 37.75], [-122.4297, 37.75],
+            lotOutline(geoOutline('''{"type": "Polygon", "coordinates": [[[-122.43, 37.75], [-122.4297, 37.75],
               [-122.4297, 37.7503], [-122.43, 37.7503], [-122.43, 37.75]]]}''',
               latitude: 37.75.deg, longitude: -122.43.deg)) {
               side 'south', role: 'front', setback: 3.m
