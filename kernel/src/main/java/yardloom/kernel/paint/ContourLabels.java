@@ -62,7 +62,10 @@ final class ContourLabels {
       return 0;
     }
     double free = CLEAR_M;
-    free = Math.min(free, edge.map(e -> e.distance(e.getFactory().createPoint(at.coordinate()))).orElse(free));
+    free =
+        Math.min(
+            free,
+            edge.map(e -> e.distance(e.getFactory().createPoint(at.coordinate()))).orElse(free));
     for (Shape shape : busy) {
       free = Math.min(free, shape.distance(at).metres());
     }

@@ -60,7 +60,9 @@ public final class CallsTable {
     List<CommaText.Row> rows = CommaText.numbered(text);
     if (rows.isEmpty()) {
       throw new PlanException(
-          ProblemCode.SYNTAX, place, "the table of calls is empty; its first line names the columns");
+          ProblemCode.SYNTAX,
+          place,
+          "the table of calls is empty; its first line names the columns");
     }
     List<String> header = new ArrayList<>();
     for (CommaText.Row row : rows) {
