@@ -2,6 +2,7 @@
 plan 'Seattle corner', client: 'demo household', author: 'demo', date: '2026-03-01', units: 'us'
 site 'Seattle, Washington', latitude: 47.61.deg, longitude: -122.33.deg, elevation: 60.m, zone: 'America/Los_Angeles'
 climate 'seattle-wa'
+hardinessZone '9a', source: 'demo figure, look it up on the zone map'
 
 def parcel = deed('Lot 12, block 3', start: point(0.ft, 0.ft)) {
   course 'N 89-59-00 E', 40.ft, name: 'south'

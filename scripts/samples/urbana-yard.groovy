@@ -2,6 +2,8 @@
 plan 'Urbana yard', client: 'demo household', author: 'demo', date: '2026-03-01', units: 'us'
 site 'Urbana, Illinois', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
 climate 'urbana-il'
+frost last: '04-25', first: '10-14', source: 'demo figures, ask the state climatologist'
+hardinessZone '6a', source: 'demo figure, look it up on the zone map'
 
 def bedWidth = param('bedWidth', 4.ft, 'width of the annual beds')
 // Baseline: the two front stakes. Three tapes to each rear stake check each other. The tape from the SE to

@@ -24,7 +24,7 @@ public final class YardFacts {
   /** Sun and light over the whole lot; given by sun, read by painters and sheets. */
   public static final FactKey<SunField> SUN_FIELD = FactKey.one("sun.field", SunField.class);
 
-  /** Radiation above the air and under a clear sky; given by sun, read by water. */
+  /** Radiation above the air, under a clear sky and as given; given by sun, read by water. */
   public static final FactKey<SolarRadiation> RADIATION =
       FactKey.one("sun.radiation", SolarRadiation.class);
 

@@ -1,5 +1,6 @@
 package yardloom.planting;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import yardloom.kernel.check.Check;
@@ -18,7 +19,9 @@ import yardloom.planting.model.Plant;
 import yardloom.planting.sheet.PlantList;
 import yardloom.planting.sheet.PlantPainter;
 import yardloom.planting.sheet.PlantTable;
+import yardloom.planting.sheet.PlantingTimes;
 import yardloom.planting.work.CanopyCalculator;
+import yardloom.planting.work.HardinessCheck;
 import yardloom.planting.work.Planting;
 import yardloom.planting.work.PlantingChecks;
 import yardloom.planting.work.StandCalculator;
@@ -47,7 +50,9 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Check> checks() {
-    return PlantingChecks.all();
+    List<Check> checks = new ArrayList<>(PlantingChecks.all());
+    checks.add(new HardinessCheck());
+    return checks;
   }
 
   @Override
@@ -57,7 +62,7 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<TableMaker> tables() {
-    return List.of(new PlantTable(), new PlantList());
+    return List.of(new PlantTable(), new PlantList(), new PlantingTimes());
   }
 
   @Override

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.facts.BillLine;
 import yardloom.facts.LightNeed;
 import yardloom.facts.Obstacle;
@@ -37,6 +39,7 @@ import yardloom.kernel.vocab.Vocabulary;
 import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.TreeScope;
 import yardloom.planting.data.PlantCatalogue;
+import yardloom.planting.model.Plant;
 
 class PlantingPluginTest extends PluginContract {
   private static final SourceRef HERE = new SourceRef("p.groovy", 7, 3);
@@ -216,5 +219,23 @@ class PlantingPluginTest extends PluginContract {
               assertTrue(p.kc().initial() <= p.kc().middle() + 0.05, p.name());
               assertTrue(!p.caution().contains("["), p.name());
             });
+  }
+
+  /** FAO-56 Table 12 (Allen et al. 1998) as transcribed in pyfao56, USDA-ARS. */
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource({
+    "H01, tomato, 0.6, 1.15, 0.80",
+    "H05, bush bean, 0.5, 1.05, 0.90",
+    "H06, potato, 0.5, 1.15, 0.75",
+    "H07, garden strawberry, 0.40, 0.85, 0.75",
+    "H08, red raspberry, 0.30, 1.05, 0.50",
+    "H11, apple (standard), 0.45, 0.95, 0.70"
+  })
+  void cropCoefficients_areThoseOfTheTable(
+      String id, String plant, double initial, double middle, double end) {
+    Plant.CropCoefficients kc = PlantCatalogue.shipped().plant(plant).kc();
+    assertEquals(initial, kc.initial(), id);
+    assertEquals(middle, kc.middle(), id);
+    assertEquals(end, kc.end(), id);
   }
 }

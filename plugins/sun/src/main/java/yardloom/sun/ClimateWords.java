@@ -1,16 +1,23 @@
 package yardloom.sun;
 
 import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import yardloom.facts.SolarRadiation;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
+import yardloom.kernel.words.TreeScope;
+import yardloom.sun.data.DailyWeatherText;
 import yardloom.sun.model.SunKeys;
 
 /** The words for frost, cold and radiation at the site. */
@@ -19,6 +26,11 @@ public final class ClimateWords {
   private static final Temperature FREEZING = Temperature.celsius(0);
   private static final Temperature COLDEST_LIMIT = Temperature.celsius(-15);
   private static final Temperature WARMEST_LIMIT = Temperature.celsius(5);
+
+  private static final double MJ_PER_KWH = 3.6;
+
+  /** A little more than a clear day anywhere on earth brings. */
+  private static final double MOST_MJ = 45;
 
   private ClimateWords() {}
 
@@ -63,6 +75,97 @@ public final class ClimateWords {
     boolean warmer = read.group(2).equals("b");
     int number = Integer.parseInt(read.group(1));
     once(in, SunKeys.ZONE, new SunKeys.ZoneGiven(number, warmer, by(source)), "hardiness zone");
+  }
+
+  @Verb(
+      help = "Gives a weather record, from which frost, hardiness zone, chill and warmth follow.",
+      example = "dailyWeather 'date,max,min', source: 'airport station, 1991-2020'")
+  public static void dailyWeather(
+      PlanScope in,
+      @Arg(
+              name = "text",
+              help =
+                  "comma-separated text with the columns date, max, min, as from"
+                      + " fileText('station.csv')")
+          String text,
+      @Opt(name = "source", help = "which station, which years", required = true) String source,
+      @Opt(
+              name = "unit",
+              help = "of the temperatures",
+              fallback = "celsius",
+              choices = Degrees.class)
+          String unit) {
+    boolean fahrenheit = Choices.parse(Degrees.class, unit, Degrees.CELSIUS) == Degrees.FAHRENHEIT;
+    once(in, SunKeys.WEATHER, DailyWeatherText.read(text, fahrenheit, source), "weather records");
+  }
+
+  /** Units of temperature in records. */
+  public enum Degrees {
+    CELSIUS,
+    FAHRENHEIT
+  }
+
+  @Verb(
+      help = "Gives measured sunlight by month, cloud included, for daily light and water need.",
+      example =
+          "solarRadiation([1.9, 2.7, 3.6, 4.7, 5.7, 6.3, 6.2, 5.5, 4.6, 3.3, 2.1, 1.6], source:"
+              + " 'nearest station')")
+  public static void solarRadiation(
+      PlanScope in,
+      @Arg(name = "months", help = "global radiation on level ground a day, January to December")
+          List<?> months,
+      @Opt(name = "source", help = "who measured it, over which years", required = true)
+          String source,
+      @Opt(
+              name = "unit",
+              help = "of a square metre and day",
+              fallback = "kwh",
+              choices = Energy.class)
+          String unit) {
+    boolean kwh = Choices.parse(Energy.class, unit, Energy.KWH) == Energy.KWH;
+    List<Double> megajoules = new ArrayList<>();
+    for (Object month : months) {
+      if (!(month instanceof Number number)) {
+        throw problem(in, "solarRadiation takes 12 plain numbers, got '" + month + "'");
+      }
+      double value = number.doubleValue() * (kwh ? MJ_PER_KWH : 1);
+      if (!(value >= 0 && value <= MOST_MJ)) {
+        throw problem(
+            in,
+            "radiation must be from 0 to 12.5 kWh (45 MJ) per square metre and day, got "
+                + month
+                + "; check the unit");
+      }
+      megajoules.add(value);
+    }
+    if (megajoules.size() != 12) {
+      throw problem(in, "solarRadiation takes 12 monthly values, got " + megajoules.size());
+    }
+    once(
+        in,
+        SunKeys.RADIATION,
+        new SolarRadiation.Given(megajoules, Source.plan(source)),
+        "radiation values");
+  }
+
+  /** Units of a day's radiation on a square metre. */
+  public enum Energy {
+    KWH,
+    MJ
+  }
+
+  @Verb(
+      help = "Says how much winter chill a fruit tree asks for, as the nursery gives it.",
+      example = "chillNeed 800")
+  public static void chillNeed(
+      TreeScope in,
+      @Arg(name = "hours", help = "hours below 45 °F (7 °C) in a winter, 0 to 2500") Number hours) {
+    double value = hours.doubleValue();
+    if (!(value >= 0 && value <= 2500)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, in.place(), "chillNeed must be 0 to 2500 hours, got " + hours);
+    }
+    in.element().attributes().add(SunKeys.CHILL, value, in.place());
   }
 
   private static String by(String source) {

@@ -10,12 +10,15 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
+import yardloom.sun.sheet.FrostTable;
 import yardloom.sun.sheet.LightTable;
 import yardloom.sun.sheet.SpotTable;
 import yardloom.sun.sheet.SunPainter;
 import yardloom.sun.sheet.SunSheet;
 import yardloom.sun.sheet.SunTable;
+import yardloom.sun.sheet.WarmthTable;
 import yardloom.sun.work.ColdCalculator;
+import yardloom.sun.work.ColdCheck;
 import yardloom.sun.work.LightCheck;
 import yardloom.sun.work.NeighbourCheck;
 import yardloom.sun.work.RadiationCalculator;
@@ -54,7 +57,8 @@ public final class SunPlugin implements YardPlugin {
 
   @Override
   public List<Check> checks() {
-    return List.of(new SiteCheck(), new LightCheck(), new SpotCheck(), new NeighbourCheck());
+    return List.of(
+        new SiteCheck(), new LightCheck(), new SpotCheck(), new NeighbourCheck(), new ColdCheck());
   }
 
   @Override
@@ -64,7 +68,8 @@ public final class SunPlugin implements YardPlugin {
 
   @Override
   public List<TableMaker> tables() {
-    return List.of(new SunTable(), new LightTable(), new SpotTable());
+    return List.of(
+        new SunTable(), new LightTable(), new SpotTable(), new FrostTable(), new WarmthTable());
   }
 
   @Override

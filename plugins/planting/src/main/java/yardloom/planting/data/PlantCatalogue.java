@@ -73,6 +73,19 @@ public final class PlantCatalogue {
   }
 
   private static PlantCatalogue read() {
+    Map<String, Source> sources = sources();
+    Map<String, Plant> plants = new TreeMap<>();
+    for (Map<String, String> row : CsvRows.of("plants.csv")) {
+      Plant plant = new Row(row, sources).plant();
+      if (plants.put(key(plant.name()), plant) != null) {
+        throw new IllegalStateException("plants.csv lists " + plant.name() + " twice");
+      }
+    }
+    return new PlantCatalogue(plants);
+  }
+
+  /** The sources of all tables, by code. */
+  static Map<String, Source> sources() {
     Map<String, Source> sources = new TreeMap<>();
     for (Map<String, String> row : CsvRows.of("sources.csv")) {
       sources.put(
@@ -84,14 +97,7 @@ public final class PlantCatalogue {
               row.get("locator"),
               Standing.valueOf(row.get("standing").toUpperCase(Locale.ROOT))));
     }
-    Map<String, Plant> plants = new TreeMap<>();
-    for (Map<String, String> row : CsvRows.of("plants.csv")) {
-      Plant plant = new Row(row, sources).plant();
-      if (plants.put(key(plant.name()), plant) != null) {
-        throw new IllegalStateException("plants.csv lists " + plant.name() + " twice");
-      }
-    }
-    return new PlantCatalogue(plants);
+    return sources;
   }
 
   private record Row(Map<String, String> cells, Map<String, Source> sources) {

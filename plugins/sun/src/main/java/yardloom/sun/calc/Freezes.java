@@ -1,24 +1,22 @@
 package yardloom.sun.calc;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 
 /**
- * Last freeze of spring and first of fall in a year of daily minima, northern hemisphere.
+ * Last freeze of spring and first of fall in a year of daily minima.
  *
- * <p>24 July separates spring from fall [1]. Days between are counted strictly: neither the last
- * nor the first freezing day. A half year without a freeze gives no date.
+ * <p>24 July separates spring from fall [1]; in the south half a year earlier, and the year runs
+ * from July to June. Days between are counted strictly: neither the last nor the first freezing
+ * day. A half year without a freeze gives no date.
  *
  * <p>References: [1] Utah Climate Center, help to the freeze table. [2] classes: light 29 to 32 °F,
  * moderate 25 to 28 °F, severe 24 °F and below (almanac.com, frost and freeze).
  */
 public final class Freezes {
-  private static final MonthDay SPLIT = MonthDay.of(7, 24);
-
   private Freezes() {}
 
   /** The two dates of a year. */
@@ -37,18 +35,28 @@ public final class Freezes {
     SEVERE
   }
 
+  /** The first day of a frost year. */
+  public static LocalDate start(int year, boolean south) {
+    return LocalDate.of(year, south ? 7 : 1, 1);
+  }
+
+  /** The day from which freezes count to fall. */
+  private static LocalDate split(int year, boolean south) {
+    return south ? LocalDate.of(year + 1, 1, 24) : LocalDate.of(year, 7, 24);
+  }
+
   /** The dates on which the minimum was at or below {@code limitC}. */
-  public static Dates of(SortedMap<LocalDate, Double> minimumC, int year, double limitC) {
-    LocalDate split = SPLIT.atYear(year);
+  public static Dates of(
+      SortedMap<LocalDate, Double> minimumC, int year, boolean south, double limitC) {
+    LocalDate split = split(year, south);
     Optional<LocalDate> spring = Optional.empty();
-    for (Map.Entry<LocalDate, Double> day : minimumC.entrySet()) {
-      LocalDate date = day.getKey();
-      if (date.getYear() == year && day.getValue() <= limitC) {
-        if (date.isBefore(split)) {
-          spring = Optional.of(date);
-        } else {
-          return new Dates(spring, Optional.of(date));
+    for (Map.Entry<LocalDate, Double> day :
+        minimumC.subMap(start(year, south), start(year + 1, south)).entrySet()) {
+      if (day.getValue() <= limitC) {
+        if (!day.getKey().isBefore(split)) {
+          return new Dates(spring, Optional.of(day.getKey()));
         }
+        spring = Optional.of(day.getKey());
       }
     }
     return new Dates(spring, Optional.empty());

@@ -1,19 +1,26 @@
 package yardloom.sun.calc;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Clear-sky radiation of chosen days at open level ground, cut into the engine's columns of hour
- * angle, and the daily light that a shaded place gets of it.
+ * Radiation of chosen days at open level ground, clear or measured, cut into the engine's columns
+ * of hour angle, and the daily light that a shaded place gets of it.
  */
 public final class LightOfDays {
   private final double[][] beam;
   private final double[] diffuse;
   private final double[] beamDay;
 
+  private LightOfDays(double[][] beam, double[] diffuse) {
+    this.beam = beam;
+    this.diffuse = diffuse;
+    beamDay = Arrays.stream(beam).mapToDouble(b -> Arrays.stream(b).sum()).toArray();
+  }
+
   /**
-   * Days.
+   * Days under a clear sky.
    *
    * @param skies the air of each day
    * @param columnsPerDay as of the engine
@@ -38,7 +45,32 @@ public final class LightOfDays {
     }
   }
 
-  /** Clear-sky radiation of a day in the open, MJ per square metre. */
+  /**
+   * The same days with measured global radiation: its direct part keeps the course of the clear
+   * day, its diffuse part is {@link DiffuseShare}'s. Days without any clear sky stay as they are.
+   *
+   * @param global MJ per square metre of each day
+   * @param aboveAir MJ per square metre of each day above the air
+   * @param sunsetRad hour angle of sunset of each day
+   */
+  public LightOfDays measured(double[] global, double[] aboveAir, double[] sunsetRad) {
+    double[][] nowBeam = new double[beam.length][];
+    double[] nowDiffuse = diffuse.clone();
+    for (int d = 0; d < beam.length; d++) {
+      nowBeam[d] = beam[d].clone();
+      if (beamDay[d] > 0 && aboveAir[d] > 0) {
+        double share = DiffuseShare.of(global[d] / aboveAir[d], sunsetRad[d]);
+        nowDiffuse[d] = global[d] * share;
+        double scale = global[d] * (1 - share) / beamDay[d];
+        for (int j = 0; j < nowBeam[d].length; j++) {
+          nowBeam[d][j] *= scale;
+        }
+      }
+    }
+    return new LightOfDays(nowBeam, nowDiffuse);
+  }
+
+  /** Radiation of a day in the open, MJ per square metre. */
   public double open(int d) {
     return beamDay[d] + diffuse[d];
   }

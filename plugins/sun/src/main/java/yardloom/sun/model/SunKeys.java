@@ -1,6 +1,7 @@
 package yardloom.sun.model;
 
 import java.time.MonthDay;
+import yardloom.facts.SolarRadiation;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.ElementId;
@@ -38,6 +39,17 @@ public final class SunKeys {
   /** The hardiness zone that the plan gives, such as {@code 5b}. */
   public static final AttributeKey<ZoneGiven> ZONE =
       new AttributeKey<>("sun.zone", ZoneGiven.class);
+
+  /** A weather record of the site or a station near by. */
+  public static final AttributeKey<DailyWeather> WEATHER =
+      new AttributeKey<>("sun.weather", DailyWeather.class);
+
+  /** Hours of winter chill that a tree asks for. */
+  public static final AttributeKey<Double> CHILL = new AttributeKey<>("sun.chill", Double.class);
+
+  /** Global radiation by month, as the plan gives it. */
+  public static final AttributeKey<SolarRadiation.Given> RADIATION =
+      new AttributeKey<>("sun.radiation", SolarRadiation.Given.class);
 
   private SunKeys() {}
 

@@ -26,6 +26,7 @@ import yardloom.sun.calc.SunYear;
 import yardloom.sun.model.BedSun;
 import yardloom.sun.model.BedSuns;
 import yardloom.sun.model.DayLight;
+import yardloom.sun.model.SunKeys;
 
 /** When sun comes and goes in the middle of each bed, and how much light that brings. */
 public final class LightTable implements TableMaker {
@@ -80,14 +81,32 @@ public final class LightTable implements TableMaker {
             + ", of the year "
             + SunYear.REFERENCE_YEAR
             + ". Sunny means at least half of the direct light.");
-    table.note(
-        "Daily light under a clear sky: direct part by the ASCE-EWRI clear-sky index where the sun"
-            + " reaches, diffuse part by the share of sky seen, "
-            + DLI.cite()
-            + ". Cloud takes a third to a half of it in most places (from memory, unverified)."
-            + " Guide: fruiting vegetables 20 to 25 mol, most ornamentals up to 12 (University of"
-            + " Florida, as quoted in a trade note).");
+    table.note(lightNote(plan));
     return table.build();
+  }
+
+  private static String lightNote(Plan plan) {
+    String guide =
+        " Guide: fruiting vegetables 20 to 25 mol, most ornamentals up to 12 (University of"
+            + " Florida, as quoted in a trade note).";
+    return plan.attributes()
+        .get(SunKeys.RADIATION)
+        .map(
+            given ->
+                "Daily light from given radiation ("
+                    + given.source().cite()
+                    + "): its diffuse part by the monthly fit of Erbs, Klein and Duffie, 1982 (from"
+                    + " memory), by the share of sky seen; the rest where the sun reaches, "
+                    + DLI.cite()
+                    + "."
+                    + guide)
+        .orElse(
+            "Daily light under a clear sky: direct part by the ASCE-EWRI clear-sky index where the"
+                + " sun reaches, diffuse part by the share of sky seen, "
+                + DLI.cite()
+                + ". Cloud takes a third to a half of it in most places (from memory, unverified);"
+                + " the word solarRadiation takes measured values."
+                + guide);
   }
 
   private static void rows(Table.Builder table, BedSun bed, Site site) {

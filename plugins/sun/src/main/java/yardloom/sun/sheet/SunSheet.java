@@ -22,6 +22,7 @@ import yardloom.sun.calc.ShadeScene;
 import yardloom.sun.calc.Shadows;
 import yardloom.sun.calc.SkyLook;
 import yardloom.sun.model.BedSuns;
+import yardloom.sun.model.ColdAndWarmth;
 import yardloom.sun.model.SunKeys;
 import yardloom.sun.model.SunSpots;
 import yardloom.sun.work.YardSun;
@@ -37,7 +38,14 @@ public final class SunSheet implements SheetMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.SUN_FIELD, YardFacts.OBSTACLES, BedSuns.KEY, SunSpots.KEY);
+    return Set.of(
+        YardFacts.SUN_FIELD,
+        YardFacts.OBSTACLES,
+        YardFacts.FROST,
+        YardFacts.HARDINESS,
+        BedSuns.KEY,
+        SunSpots.KEY,
+        ColdAndWarmth.KEY);
   }
 
   @Override
@@ -66,6 +74,8 @@ public final class SunSheet implements SheetMaker {
     panels.add(SunFigures.months(plan, field.get()));
     addTable(panels, new SunTable().make(plan, facts));
     addTable(panels, new SpotTable().make(plan, facts));
+    addTable(panels, new FrostTable().make(plan, facts));
+    addTable(panels, new WarmthTable().make(plan, facts));
     panels.add(notes(facts));
     return List.of(new SheetPlan(NUMBER, "sun", "Sun and shade", panels));
   }

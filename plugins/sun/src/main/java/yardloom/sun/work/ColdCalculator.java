@@ -15,9 +15,15 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.sun.calc.WeatherYears;
+import yardloom.sun.model.ColdAndWarmth;
+import yardloom.sun.model.DailyWeather;
 import yardloom.sun.model.SunKeys;
 
-/** Gives frost dates and the hardiness zone, as the plan states them. */
+/**
+ * Gives frost dates and the hardiness zone as the plan states them, else as its weather record
+ * shows; and what else the record tells. A record without a complete year gives nothing.
+ */
 public final class ColdCalculator implements Calculator {
   @Override
   public String id() {
@@ -26,19 +32,35 @@ public final class ColdCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(YardFacts.FROST, YardFacts.HARDINESS);
+    return Set.of(YardFacts.FROST, YardFacts.HARDINESS, ColdAndWarmth.KEY);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    first(plan, SunKeys.FROST).ifPresent(f -> out.give(YardFacts.FROST, given(f)));
+    Optional<WeatherReading> record = reading(plan);
+    record.ifPresent(r -> out.give(ColdAndWarmth.KEY, r.all()));
+    first(plan, SunKeys.FROST)
+        .map(ColdCalculator::given)
+        .or(() -> record.flatMap(WeatherReading::frost))
+        .ifPresent(f -> out.give(YardFacts.FROST, f));
     first(plan, SunKeys.ZONE)
-        .map(Entry::value)
-        .map(
-            z ->
-                new Hardiness(
-                    z.number(), z.warmerHalf(), Optional.empty(), Source.plan(z.source())))
+        .map(z -> given(z.value()))
+        .or(() -> record.flatMap(WeatherReading::hardiness))
         .ifPresent(h -> out.give(YardFacts.HARDINESS, h));
+  }
+
+  private static Optional<WeatherReading> reading(Plan plan) {
+    boolean south = plan.site().map(s -> s.latitude().degrees() < 0).orElse(false);
+    Optional<DailyWeather> record = plan.attributes().get(SunKeys.WEATHER);
+    return record
+        .map(r -> new WeatherYears(r, south))
+        .filter(y -> !y.years().isEmpty())
+        .map(y -> new WeatherReading(y, record.orElseThrow().source()));
+  }
+
+  private static Hardiness given(SunKeys.ZoneGiven zone) {
+    return new Hardiness(
+        zone.number(), zone.warmerHalf(), Optional.empty(), Source.plan(zone.source()));
   }
 
   private static FrostDates given(Entry<SunKeys.FrostGiven> entry) {

@@ -2,6 +2,7 @@ package yardloom.sun.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import yardloom.facts.SolarRadiation;
@@ -15,6 +16,7 @@ import yardloom.kernel.plan.Site;
 import yardloom.kernel.source.Source;
 import yardloom.sun.calc.ClearSky;
 import yardloom.sun.calc.SunYear;
+import yardloom.sun.model.SunKeys;
 
 /** Gives radiation on open ground by month. Gives nothing without a site. */
 public final class RadiationCalculator implements Calculator {
@@ -30,10 +32,11 @@ public final class RadiationCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    plan.site().ifPresent(site -> out.give(YardFacts.RADIATION, of(site)));
+    Optional<SolarRadiation.Given> given = plan.attributes().get(SunKeys.RADIATION);
+    plan.site().ifPresent(site -> out.give(YardFacts.RADIATION, of(site, given)));
   }
 
-  private static SolarRadiation of(Site site) {
+  private static SolarRadiation of(Site site, Optional<SolarRadiation.Given> given) {
     SunYear year = new SunYear(site.longitude().degrees());
     int[] days = SunYear.MEAN_DAYS.stream().mapToInt(SunYear::day).toArray();
     List<Double> above = new ArrayList<>();
@@ -51,6 +54,7 @@ public final class RadiationCalculator implements Calculator {
             "Crop Evapotranspiration, FAO Irrigation and Drainage Paper 56",
             "R. G. Allen, L. S. Pereira, D. Raes, M. Smith",
             1998,
-            "eq. 21, 37"));
+            "eq. 21, 37"),
+        given);
   }
 }

@@ -1,6 +1,7 @@
 package yardloom.sun.work;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
@@ -12,6 +13,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
 import yardloom.sun.calc.ClearSky;
 import yardloom.sun.calc.DayGroups;
+import yardloom.sun.calc.DayLength;
 import yardloom.sun.calc.Ground;
 import yardloom.sun.calc.LightOfDays;
 import yardloom.sun.calc.ShadeScene;
@@ -60,10 +62,10 @@ public final class YardSun {
     engine = new SunEngine(scene, year, COLUMNS);
     groups = DayGroups.season(settings.season().from(), settings.season().to());
     meanDays = SunYear.MEAN_DAYS.stream().mapToInt(SunYear::day).toArray();
-    light = light(site, climate);
+    light = light(plan, site, climate);
   }
 
-  private LightOfDays light(Site site, Optional<ClimateNormals> climate) {
+  private LightOfDays light(Plan plan, Site site, Optional<ClimateNormals> climate) {
     ClearSky[] skies = new ClearSky[12];
     for (int m = 0; m < 12; m++) {
       // FAO-56 eq. 48: the air holds about what it can hold at the night's lowest temperature.
@@ -75,7 +77,28 @@ public final class YardSun {
               .orElse(USUAL_VAPOUR_KPA);
       skies[m] = new ClearSky(site.elevation().metres(), vapourKpa);
     }
-    return new LightOfDays(skies, site.latitude().radians(), year, COLUMNS, meanDays);
+    double latitude = site.latitude().radians();
+    LightOfDays clear = new LightOfDays(skies, latitude, year, COLUMNS, meanDays);
+    return plan.attributes()
+        .get(SunKeys.RADIATION)
+        .map(g -> clear.measured(array(g.monthly()), aboveAir(latitude), sunsets(latitude)))
+        .orElse(clear);
+  }
+
+  private static double[] array(List<Double> values) {
+    return values.stream().mapToDouble(v -> v).toArray();
+  }
+
+  private double[] aboveAir(double latitudeRad) {
+    return Arrays.stream(meanDays)
+        .mapToDouble(d -> ClearSky.aboveAir(latitudeRad, StrictMath.atan(year.tan(d)), d))
+        .toArray();
+  }
+
+  private double[] sunsets(double latitudeRad) {
+    return Arrays.stream(meanDays)
+        .mapToDouble(d -> DayLength.sunsetHourAngle(latitudeRad, StrictMath.atan(year.tan(d))))
+        .toArray();
   }
 
   private static List<double[]> skyline(SunSettings settings) {

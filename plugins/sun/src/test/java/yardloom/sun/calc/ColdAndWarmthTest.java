@@ -2,19 +2,25 @@ package yardloom.sun.calc;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.kernel.unit.Temperature;
+import yardloom.sun.model.DailyWeather;
 
 /**
  * Hardiness, frost, degree days and chill: rows J01 to J18. Daily weather of Seattle 2012 to 2015
@@ -87,7 +93,7 @@ class ColdAndWarmthTest {
       String id, int year, LocalDate spring, LocalDate fall, long between) {
     SortedMap<LocalDate, Double> minima = new TreeMap<>();
     seattle().forEach((date, t) -> minima.put(date, t[1]));
-    Freezes.Dates found = Freezes.of(minima, year, 0);
+    Freezes.Dates found = Freezes.of(minima, year, false, 0);
     assertEquals(Optional.of(spring), found.lastOfSpring(), id);
     assertEquals(Optional.of(fall), found.firstOfFall(), id);
     assertEquals(Optional.of(between), found.daysBetween(), id);
@@ -99,10 +105,10 @@ class ColdAndWarmthTest {
     SortedMap<LocalDate, Double> minima = new TreeMap<>();
     minima.put(LocalDate.parse("2020-07-23"), -1.0);
     minima.put(LocalDate.parse("2020-07-24"), -1.0);
-    Freezes.Dates found = Freezes.of(minima, 2020, 0);
+    Freezes.Dates found = Freezes.of(minima, 2020, false, 0);
     assertEquals(Optional.of(LocalDate.parse("2020-07-23")), found.lastOfSpring());
     assertEquals(Optional.of(LocalDate.parse("2020-07-24")), found.firstOfFall());
-    assertEquals(Optional.empty(), Freezes.of(minima, 2021, 0).daysBetween());
+    assertEquals(Optional.empty(), Freezes.of(minima, 2021, false, 0).daysBetween());
   }
 
   @Test
@@ -150,5 +156,87 @@ class ColdAndWarmthTest {
     }
     assertEquals(3, below, "J17");
     assertEquals(2, above, "J17");
+  }
+
+  /** In the south the same weather half a year later gives the same days of the frost year. */
+  @Test
+  void southernYear_runsFromJulyToJune() {
+    SortedMap<LocalDate, Double> minima = new TreeMap<>();
+    minima.put(LocalDate.parse("2020-09-10"), -1.0);
+    minima.put(LocalDate.parse("2021-01-23"), -1.0);
+    minima.put(LocalDate.parse("2021-01-24"), -1.0);
+    Freezes.Dates found = Freezes.of(minima, 2020, true, 0);
+    assertEquals(Optional.of(LocalDate.parse("2021-01-23")), found.lastOfSpring());
+    assertEquals(Optional.of(LocalDate.parse("2021-01-24")), found.firstOfFall());
+  }
+
+  /** Eleven years whose last freeze comes on 1 to 11 April and first on 1 to 11 October. */
+  private static FreezeRecord elevenYears() {
+    SortedMap<LocalDate, Double> minima = new TreeMap<>();
+    List<Integer> years = new ArrayList<>();
+    for (int k = 0; k <= 10; k++) {
+      years.add(2001 + k);
+      minima.put(LocalDate.of(2001 + k, 4, 1 + k), -1.0);
+      minima.put(LocalDate.of(2001 + k, 10, 1 + k), -1.0);
+    }
+    return new FreezeRecord(minima, years, false, 0);
+  }
+
+  @Test
+  void earlyAndLateFreeze_areTheTenthAndNinetiethPercentileOfTheDates() {
+    FreezeRecord record = elevenYears();
+    assertEquals(Optional.of(MonthDay.of(4, 2)), record.lastOfSpring(0.1), "J08");
+    assertEquals(Optional.of(MonthDay.of(4, 10)), record.lastOfSpring(0.9), "J08");
+    assertEquals(Optional.of(MonthDay.of(10, 2)), record.firstOfFall(0.1), "J08");
+    assertEquals(Optional.of(MonthDay.of(10, 10)), record.firstOfFall(0.9), "J08");
+  }
+
+  /** J09: 90 percent at a spring day means that 9 years of 10 freeze after it. */
+  @Test
+  void tenthOfSpringDates_isTheDayAfterWhichNineYearsOfTenFreeze() {
+    MonthDay day = elevenYears().lastOfSpring(0.1).orElseThrow();
+    long after =
+        IntStream.rangeClosed(0, 10).filter(k -> MonthDay.of(4, 1 + k).compareTo(day) > 0).count();
+    assertEquals(9, after, "J09, of the other ten years");
+  }
+
+  @Test
+  void yearsWithoutFreeze_takeTheDateAway() {
+    SortedMap<LocalDate, Double> minima = new TreeMap<>();
+    minima.put(LocalDate.of(2001, 3, 1), -1.0);
+    FreezeRecord record = new FreezeRecord(minima, List.of(2001, 2002, 2003), false, 0);
+    assertEquals(Optional.empty(), record.lastOfSpring(0.5));
+    assertEquals(Optional.of(MonthDay.of(3, 1)), record.lastOfSpring(1));
+    assertEquals(Optional.empty(), record.firstOfFall(0.5));
+  }
+
+  private static WeatherYears seattleYears() {
+    SortedMap<LocalDate, DailyWeather.Day> days = new TreeMap<>();
+    seattle().forEach((date, t) -> days.put(date, new DailyWeather.Day(t[0], t[1])));
+    return new WeatherYears(new DailyWeather(days, "Seattle"), false);
+  }
+
+  /** The lowest minima of 2012 to 2015 in the data file: -3.3, -7.1, -6.0, -3.8 °C. */
+  @Test
+  void meanLowest_isTheMeanOfTheYearsLowestMinima() {
+    assertEquals(List.of(2012, 2013, 2014, 2015), seattleYears().years());
+    assertEquals(-5.05, seattleYears().meanLowest().celsius(), 1e-9);
+  }
+
+  @Test
+  void winterChill_liesBetweenNoneAndAllHours() {
+    WeatherYears seattle = seattleYears();
+    assertTrue(seattle.chillHoursAboveFreezing() <= seattle.chillHours());
+    assertTrue(seattle.chillHours() > 0 && seattle.chillHours() <= 24 * 121);
+    assertTrue(seattle.utahUnits() <= seattle.chillHours() + 24 * 121 * 0.5);
+  }
+
+  @Test
+  void dayCourse_runsFromMinimumToMaximumAndBack() {
+    double[] hours = DayCourse.hours(40, 60, 50);
+    assertEquals(40, hours[0], 1e-12);
+    assertEquals(60, hours[10], 1e-12);
+    assertEquals(50, hours[5], 1e-12, "half way at half time");
+    assertTrue(hours[23] > 50 && hours[23] < 52, "nearly the next minimum");
   }
 }

@@ -89,4 +89,46 @@ class LightTest {
   void polarNight_bringsNothing(double latitude) {
     assertEquals(0, ClearSky.aboveAir(Math.toRadians(latitude), Math.toRadians(-23), 354), 1e-12);
   }
+
+  /**
+   * Madison, Wisconsin, in June: clearness 0.55 gives a diffuse share of 0.38 (Duffie, Beckman,
+   * Solar Engineering of Thermal Processes, example 2.12.1; from memory). Clear places have less.
+   */
+  @Test
+  void diffuseShare_fallsWithClearness() {
+    double longDay = Math.toRadians(114);
+    assertEquals(0.38, DiffuseShare.of(0.55, longDay), 0.005);
+    double before = 1.01;
+    for (double k = 0; k <= 1; k += 0.05) {
+      for (double sunset : new double[] {Math.toRadians(70), longDay}) {
+        double share = DiffuseShare.of(k, sunset);
+        assertTrue(share > 0.1 && share <= 1, k + ": " + share);
+      }
+      assertTrue(DiffuseShare.of(k, longDay) <= before, "at " + k);
+      before = DiffuseShare.of(k, longDay);
+    }
+  }
+
+  @Test
+  void givenRadiation_arrivesInFullInTheOpenAndByItsPartsInTheShade() {
+    double latitude = Math.toRadians(40);
+    SunYear year = new SunYear(-105);
+    double declination = StrictMath.atan(year.tan(171));
+    double above = ClearSky.aboveAir(latitude, declination, 171);
+    double sunset = DayLength.sunsetHourAngle(latitude, declination);
+    LightOfDays light =
+        new LightOfDays(new ClearSky[] {new ClearSky(0, 1.5)}, latitude, year, 288, 171)
+            .measured(new double[] {18}, new double[] {above}, new double[] {sunset});
+    assertEquals(18, light.open(0), 1e-9);
+    SunEngine.Looker looker =
+        new SunEngine(Scenes.scene(40), year, 288)
+            .looker(
+                DayGroups.season(java.time.MonthDay.of(4, 1), java.time.MonthDay.of(9, 30)), 171);
+    looker.at(0, 0, 0, ShadeScene.NOBODY);
+    assertEquals(
+        DailyLight.ofMegajoules(18), light.at(looker, new double[] {1}).get(0), 0.005 * 36.3);
+    double dark = light.at(looker, new double[] {0}).get(0);
+    double share = DiffuseShare.of(18 / above, sunset);
+    assertEquals(DailyLight.ofMegajoules(18 * (1 - share)), dark, 0.005 * 36.3);
+  }
 }

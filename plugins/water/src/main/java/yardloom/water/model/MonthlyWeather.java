@@ -9,9 +9,10 @@ import yardloom.kernel.unit.Length;
  *
  * @param referenceEt evapotranspiration of short grass
  * @param effectiveRain the part of the rain that plants can use
+ * @param method how {@code referenceEt} was found, for notes
  */
 public record MonthlyWeather(
-    List<Derived<Length>> referenceEt, List<Derived<Length>> effectiveRain) {
+    List<Derived<Length>> referenceEt, List<Derived<Length>> effectiveRain, String method) {
   public MonthlyWeather {
     referenceEt = List.copyOf(referenceEt);
     effectiveRain = List.copyOf(effectiveRain);

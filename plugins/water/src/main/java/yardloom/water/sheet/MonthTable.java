@@ -81,7 +81,7 @@ public final class MonthTable implements TableMaker {
         weather.isPresent() ? Cell.of(depths[2]) : Cell.BLANK,
         weather.isPresent() ? Cell.of(volumes[0]) : Cell.BLANK,
         Cell.of(volumes[1]));
-    notes(table, climate.get(), weather.isPresent());
+    notes(table, climate.get(), weather);
     return table.build();
   }
 
@@ -106,14 +106,17 @@ public final class MonthTable implements TableMaker {
     return why.gives(sum);
   }
 
-  private static void notes(Table.Builder table, ClimateNormals climate, boolean weather) {
+  private static void notes(
+      Table.Builder table, ClimateNormals climate, Optional<MonthlyWeather> weather) {
     table.note("Climate of " + climate.place() + ": " + climate.source().cite() + ".");
-    if (!weather) {
+    if (weather.isEmpty()) {
       table.note("Without a site there is no reference ET and no irrigation need.");
       return;
     }
     table.note(
-        "Reference ET by Hargreaves (FAO-56 eq. 52) from mean temperature and daily range; range: "
+        "Reference ET by "
+            + weather.get().method()
+            + "; range: "
             + climate.temperatureRangeSource().cite()
             + "."
             + (climate.temperatureRangeSource().standing() == Standing.MEMORY

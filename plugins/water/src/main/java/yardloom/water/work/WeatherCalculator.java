@@ -2,8 +2,10 @@ package yardloom.water.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.ClimateNormals;
+import yardloom.facts.SolarRadiation;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -51,6 +53,11 @@ public final class WeatherCalculator implements Calculator {
   }
 
   @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.RADIATION);
+  }
+
+  @Override
   public void compute(Plan plan, Facts in, Sink out) {
     ClimateNormals climate = in.get(YardFacts.CLIMATE);
     boolean ranges =
@@ -59,18 +66,28 @@ public final class WeatherCalculator implements Calculator {
     if (plan.site().isEmpty() || !ranges) {
       return;
     }
+    Optional<SolarRadiation> radiation =
+        in.find(YardFacts.RADIATION).filter(r -> r.given().isPresent());
     List<Derived<Length>> et = new ArrayList<>();
     List<Derived<Length>> rain = new ArrayList<>();
     for (int m = 0; m < 12; m++) {
       ClimateNormals.Month month = climate.months().get(m);
-      et.add(referenceEt(plan.site().get(), climate, m));
+      et.add(
+          radiation.isPresent()
+              ? RadiationEt.of(plan.site().get(), climate, radiation.get(), m)
+              : referenceEt(plan.site().get(), climate, m));
       rain.add(
           Derived.by("rain × (125 − 0.2 rain) / 125, in mm; over 250 mm 125 + 0.1 rain", CROPWAT)
               .from("rain", month.rain())
               .from("rain source", climate.source().cite())
               .gives(Length.millimetres(CropwatRain.effectiveMm(month.rain().millimetres()))));
     }
-    out.give(WaterKeys.WEATHER, new MonthlyWeather(et, rain));
+    String method =
+        radiation.isPresent()
+            ? "Penman-Monteith (FAO-56 eq. 6) with given radiation, wind taken as 2 m/s and dew"
+                + " point as the daily minimum"
+            : "Hargreaves (FAO-56 eq. 52) from mean temperature and daily range";
+    out.give(WaterKeys.WEATHER, new MonthlyWeather(et, rain, method));
   }
 
   private static Derived<Length> referenceEt(Site site, ClimateNormals climate, int month) {

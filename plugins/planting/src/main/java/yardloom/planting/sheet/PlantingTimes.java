@@ -1,0 +1,88 @@
+package yardloom.planting.sheet;
+
+import java.time.MonthDay;
+import java.time.format.TextStyle;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import yardloom.facts.FrostDates;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.planting.calc.PlantingTime;
+import yardloom.planting.model.Plant;
+import yardloom.planting.work.Planting;
+
+/** When to set out each kind, by the usual frost dates. */
+public final class PlantingTimes implements TableMaker {
+  private static final Source PRACTICE =
+      Source.commonPractice(
+          "tender plants two weeks after the last frost, hardy annuals four weeks before it,"
+              + " perennials and woody plants six weeks before it or until six weeks before the"
+              + " first");
+
+  @Override
+  public String id() {
+    return "planting-times";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(YardFacts.FROST);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "When to plant")
+            .column(Column.text("plant", "Plant"))
+            .column(Column.text("from", "Spring, from"))
+            .column(Column.text("until", "Fall, until"));
+    Optional<FrostDates> frost = facts.find(YardFacts.FROST);
+    TreeMap<String, Plant> kinds = new TreeMap<>();
+    Planting.of(plan).forEach(p -> kinds.put(p.plant().name(), p.plant()));
+    Planting.specimens(plan).forEach(s -> kinds.put(s.plant().name(), s.plant()));
+    if (frost.isEmpty() || kinds.isEmpty()) {
+      return table.build();
+    }
+    kinds.values().forEach(p -> row(table, p, frost.get()));
+    table.note(
+        "By usual frost from "
+            + text(frost.get().firstOfFall().value())
+            + " to "
+            + text(frost.get().lastOfSpring().value())
+            + " ("
+            + frost.get().lastOfSpring().source().cite()
+            + "): half of the years have frost outside these days. Rule: "
+            + PRACTICE.cite()
+            + ".");
+    return table.build();
+  }
+
+  private static void row(Table.Builder table, Plant plant, FrostDates frost) {
+    PlantingTime.Times times =
+        PlantingTime.of(plant.season(), frost.lastOfSpring().value(), frost.firstOfFall().value());
+    Derived.Builder why =
+        Derived.by("days before or after usual frost", PRACTICE)
+            .from("last frost of spring", frost.lastOfSpring())
+            .from("first frost of fall", frost.firstOfFall());
+    table.row(
+        Cell.text(plant.name()),
+        Cell.of(why.gives(text(times.springFrom()))),
+        times.fallUntil().map(d -> Cell.of(why.gives(text(d)))).orElse(Cell.BLANK));
+  }
+
+  private static String text(MonthDay day) {
+    return day.getDayOfMonth()
+        + " "
+        + day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+  }
+}
