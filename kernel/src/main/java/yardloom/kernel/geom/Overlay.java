@@ -10,11 +10,8 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.geom.util.PolygonExtracter;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
-import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 
 /**
@@ -61,24 +58,9 @@ final class Overlay {
     return OverlayNG.overlay(area, line, OverlayNG.INTERSECTION, GRID);
   }
 
-  /**
-   * Everything within {@code distanceM} of {@code g}, with round corners of {@code quadrant}
-   * chords.
-   */
-  static Geometry roundBuffer(Geometry g, double distanceM, int quadrant) {
-    BufferParameters parameters = new BufferParameters(quadrant);
-    // The default simplification moves edges by up to 1 % of the distance.
-    parameters.setSimplifyFactor(0);
-    return polygonal(BufferOp.bufferOp(g, distanceM, parameters));
-  }
-
-  /**
-   * {@link #roundBuffer(Geometry, double, int)} whose round corners lie within half a millimetre.
-   */
+  /** {@link RoundBuffer} to half a millimetre. */
   static Geometry fineBuffer(Geometry g, double distanceM) {
-    int quadrant =
-        Arc.chordCount(Length.metres(Math.abs(distanceM)), Angle.radians(Math.PI / 2), ROUNDING);
-    return roundBuffer(g, distanceM, Math.max(2, quadrant));
+    return RoundBuffer.of(g, distanceM, 2, ROUNDING);
   }
 
   /** How far an inner point is from the boundary. */

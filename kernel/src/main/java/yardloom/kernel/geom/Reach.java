@@ -1,7 +1,9 @@
 package yardloom.kernel.geom;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import yardloom.kernel.unit.Length;
 
 /**
@@ -25,13 +27,16 @@ public final class Reach {
     double keepM = room.metres() - 1e-6;
     for (Shape shape : blocked) {
       if (shape.distance(bed).metres() < keepM) {
-        edge = Overlay.linesOutside(edge, Overlay.roundBuffer(shape.jts(), keepM, 8));
+        edge = Overlay.linesOutside(edge, Overlay.fineBuffer(shape.jts(), keepM));
       }
     }
     if (edge.isEmpty()) {
       return bed;
     }
-    Geometry reached = Overlay.roundBuffer(edge, reach.metres(), Shape.ARC_CHORDS);
-    return new Shape(Overlay.difference(bed.jts(), reached));
+    List<Geometry> reached = new ArrayList<>();
+    for (int i = 0; i < edge.getNumGeometries(); i++) {
+      reached.addAll(Around.pieces((LineString) edge.getGeometryN(i), reach.metres()));
+    }
+    return new Shape(Overlay.difference(bed.jts(), Overlay.unionAll(reached)));
   }
 }

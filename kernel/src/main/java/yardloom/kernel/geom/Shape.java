@@ -25,13 +25,18 @@ import yardloom.kernel.unit.Length;
  * valid.
  *
  * <p>Set operations accept any shapes, also empty ones, and never fail on valid input. Curved
- * boundaries are chords; {@link #ARC_CHORDS} per quadrant keep a circle of 10 m radius within 5 mm.
+ * boundaries are chords: a circle within {@link Arc#SAGITTA}, the corners of a grown shape within
+ * {@link #GROWN_WITHIN}.
  */
 public final class Shape {
   /** No area at all. */
   public static final Shape EMPTY = new Shape(Overlay.FACTORY.createPolygon());
 
+  /** Chords to the quarter turn at least, for the eye. */
   static final int ARC_CHORDS = 24;
+
+  /** How far the chords of a grown shape's corners may lie inside the true arc. */
+  static final Length GROWN_WITHIN = Length.millimetres(1);
 
   private final Geometry geometry;
 
@@ -93,9 +98,12 @@ public final class Shape {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE, "a circle needs a positive radius, got " + radius);
     }
+    int chords = Arc.chordCount(radius, Angle.degrees(90), Arc.SAGITTA);
     return of(
-        Overlay.roundBuffer(
-            Overlay.FACTORY.createPoint(centre.coordinate()), radius.metres(), ARC_CHORDS));
+        RoundBuffer.plain(
+            Overlay.FACTORY.createPoint(centre.coordinate()),
+            radius.metres(),
+            Math.max(ARC_CHORDS, chords)));
   }
 
   /** All of {@code shapes} together; overlaps count once. */
@@ -231,7 +239,7 @@ public final class Shape {
   /**
    * Everything within {@code distance}, corners rounded; a negative distance shrinks.
    *
-   * <p>The rounded corners are chords inside the true arc.
+   * <p>The rounded corners are chords inside the true arc, by up to 1 mm.
    */
   public Shape grown(Length distance) {
     if (distance.metres() < 0) {
@@ -239,7 +247,7 @@ public final class Shape {
     }
     return distance.metres() == 0 || isEmpty()
         ? this
-        : new Shape(Overlay.roundBuffer(geometry, distance.metres(), ARC_CHORDS));
+        : new Shape(RoundBuffer.of(geometry, distance.metres(), ARC_CHORDS, GROWN_WITHIN));
   }
 
   /** The part that is at least {@code distance} from the boundary; may be empty or in parts. */

@@ -180,6 +180,6 @@ public final class Strips {
     if (least.metres() <= EDGE_M) {
       return true;
     }
-    return !Overlay.roundBuffer(piece.jts(), EDGE_M - least.metres() / 2, 4).isEmpty();
+    return !RoundBuffer.plain(piece.jts(), EDGE_M - least.metres() / 2, 4).isEmpty();
   }
 }

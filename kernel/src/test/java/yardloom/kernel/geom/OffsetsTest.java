@@ -79,7 +79,7 @@ class OffsetsTest {
   @CsvSource({"8, 0.0048153", "12, 0.0021411", "18, 0.00095178"})
   void roundBuffer_quadrantSegments_haveTheStatedError(int q, double error) {
     Geometry disc =
-        Overlay.roundBuffer(Overlay.FACTORY.createPoint(Point.metres(0, 0).coordinate()), 1, q);
+        RoundBuffer.plain(Overlay.FACTORY.createPoint(Point.metres(0, 0).coordinate()), 1, q);
     double nearest =
         disc.getBoundary().distance(Overlay.FACTORY.createPoint(Point.metres(0, 0).coordinate()));
     assertEquals(error, 1 - nearest, 1e-7);
@@ -138,8 +138,7 @@ class OffsetsTest {
   @CsvSource({"53, 213", "129, 517"})
   void roundBuffer_point_has4qPlus1Coordinates(int q, int count) {
     Geometry disc =
-        Overlay.roundBuffer(
-            Overlay.FACTORY.createPoint(Point.metres(100, 100).coordinate()), 80, q);
+        RoundBuffer.plain(Overlay.FACTORY.createPoint(Point.metres(100, 100).coordinate()), 80, q);
     assertEquals(count, disc.getNumPoints());
   }
 
@@ -191,7 +190,7 @@ class OffsetsTest {
   @Test
   void grown_finePolygon_isNotSimplified() {
     Geometry ring =
-        Overlay.roundBuffer(Overlay.FACTORY.createPoint(Point.metres(0, 0).coordinate()), 100, 180);
+        RoundBuffer.plain(Overlay.FACTORY.createPoint(Point.metres(0, 0).coordinate()), 100, 180);
     assertEquals(7852.98, BufferOp.bufferOp(ring, -50, new BufferParameters()).getArea(), 0.01);
     double inset = Inset.of(Shape.of(ring), Length.metres(50)).get(0).area().squareMetres();
     // A regular 720-gon about r 100 shrunk by 50: apothem 100 cos(π/720) − 50.
