@@ -45,11 +45,7 @@ final class BedRules {
           Finding.of(
                   "kernel.bed-overlap",
                   Severity.ERROR,
-                  "overlaps "
-                      + other.id()
-                      + (other.place().line() == 0 ? "" : " (" + other.place() + ")")
-                      + " on "
-                      + Show.area(plan, both.area()),
+                  "overlaps " + other.id() + " on " + Show.area(plan, both.area()),
                   "take the other off its shape with `-`, or move one of them",
                   Sources.PLAN)
               .about(bed.id(), bed.place())

@@ -30,7 +30,6 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.Table;
-import yardloom.kernel.table.TableMaker;
 
 /**
  * Runs calculators, checks, table makers and painters over a plan, once each, in an order that
@@ -57,7 +56,7 @@ public final class Study {
         plan,
         results,
         findings,
-        tables(plan, results),
+        tables(plan, results, findings),
         layers(plan, results),
         cautions(plan, results),
         sheets(plan, results));
@@ -128,12 +127,14 @@ public final class Study {
         .filter(c -> results.skipped().containsKey(c.id()));
   }
 
-  private List<Table> tables(Plan plan, Results results) {
-    return Stream.concat(
-            toolbox.tables().stream(), plugins.all().stream().flatMap(p -> p.tables().stream()))
-        .sorted(Comparator.comparing(TableMaker::id))
-        .map(maker -> maker.make(plan, declared(maker.id(), maker.reads(), results)))
+  private List<Table> tables(Plan plan, Results results, List<Finding> findings) {
+    Stream<Table> made =
+        Stream.concat(
+                toolbox.tables().stream(), plugins.all().stream().flatMap(p -> p.tables().stream()))
+            .map(maker -> maker.make(plan, declared(maker.id(), maker.reads(), results)));
+    return Stream.concat(made, FindingTable.of(findings).stream())
         .filter(table -> !table.isEmpty())
+        .sorted(Comparator.comparing(Table::id))
         .toList();
   }
 

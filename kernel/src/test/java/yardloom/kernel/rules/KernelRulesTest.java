@@ -100,8 +100,8 @@ class KernelRulesTest {
     GrowingWords.path(in, "walk", Line.between(p(8, 0), p(8, 20)), ft(3), null, null);
     List<String> texts = findings("kernel.bed-overlap").stream().map(Finding::text).toList();
     assertEquals(2, texts.size());
-    assertTrue(texts.get(1).startsWith("overlaps path \"walk\" (t.groovy:7:3) on 10.0 sq ft"));
-    assertTrue(texts.get(0).startsWith("overlaps bed \"a\" (t.groovy:7:3) on 20.0 sq ft"));
+    assertTrue(texts.get(1).startsWith("overlaps path \"walk\" on 10.0 sq ft"));
+    assertTrue(texts.get(0).startsWith("overlaps bed \"a\" on 20.0 sq ft"));
   }
 
   @Test

@@ -22,16 +22,23 @@ public final class FindingsText {
     return parts.isEmpty() ? "no findings" : String.join(", ", parts);
   }
 
-  /** One block of lines for each finding, or one sentence if there are none. */
+  /**
+   * One block of lines for each finding under its number on the sheets, or one sentence if there
+   * are none.
+   */
   public static String of(List<Finding> findings) {
     if (findings.isEmpty()) {
       return "No findings.\n";
     }
     StringBuilder text = new StringBuilder();
-    for (Finding f : findings) {
+    for (int i = 0; i < findings.size(); i++) {
+      Finding f = findings.get(i);
       String where = f.place().line() == 0 ? "" : f.place() + ": ";
       String about = f.element().map(id -> id + ": ").orElse("");
-      text.append(f.severity())
+      text.append('(')
+          .append(i + 1)
+          .append(") ")
+          .append(f.severity())
           .append("  ")
           .append(where)
           .append(about)

@@ -37,7 +37,8 @@ public final class SheetSet {
   private static final int SCHEDULES = 90;
 
   /** Tables that stand beside the site plan if there is room for them. */
-  private static final List<String> BESIDE_PLAN = List.of("beds", "plant-list", "materials-order");
+  private static final List<String> BESIDE_PLAN =
+      List.of("findings", "beds", "plant-list", "materials-order");
 
   private SheetSet() {}
 
@@ -98,7 +99,7 @@ public final class SheetSet {
               }
             });
     List<Mark> marks = FindingMarks.of(outcome.findings());
-    if (!marks.isEmpty()) {
+    if (!marks.isEmpty() && named(sheet).isEmpty()) {
       layers.put(FindingMarks.LAYER, marks);
       legend.addAll(FindingMarks.legend(outcome.findings()));
     }
@@ -111,13 +112,18 @@ public final class SheetSet {
 
   /** A sheet that names layers shows just those, any other the ones that are on by default. */
   private static boolean isOn(Layer layer, DrawnLayer drawn, SheetPlan sheet) {
+    Set<String> named = named(sheet);
+    return named.isEmpty() ? drawn.shown() : named.contains(layer.id());
+  }
+
+  private static Set<String> named(SheetPlan sheet) {
     Set<String> named = new HashSet<>();
     for (Panel panel : sheet.panels()) {
       if (panel instanceof Panel.SitePlan site) {
         named.addAll(site.layers());
       }
     }
-    return named.isEmpty() ? drawn.shown() : named.contains(layer.id());
+    return named;
   }
 
   private static List<Panel> tablesOnNoSheet(Outcome outcome, List<Table> besidePlan) {
