@@ -3,22 +3,21 @@ plan 'Seattle corner', client: 'demo household', author: 'demo', date: '2026-03-
 site 'Seattle, Washington', latitude: 47.61.deg, longitude: -122.33.deg, elevation: 60.m, zone: 'America/Los_Angeles'
 climate 'seattle-wa'
 hardinessZone '9a', source: 'demo figure, look it up on the zone map'
+// A wet year with a long dry summer, measured: NOAA's daily summaries are in the public domain.
+dailyRain fileText('seattle-rain-2012.csv'), station: 'Seattle-Tacoma airport', source: 'NOAA daily summaries, as in vega-datasets'
 
-def parcel = deed('Lot 12, block 3', start: point(0.ft, 0.ft)) {
-  course 'N 89-59-00 E', 40.ft, name: 'south'
-  curve radius: 20.ft, delta: '90-00-00', length: 31.42.ft, chord: 28.28.ft, tangent: true, turn: 'left', name: 'corner'
-  course 'N 00-01-00 W', 80.ft, name: 'east'
-  course 'S 89-59-00 W', 60.01.ft, name: 'north'
-  course 'S 00-01-00 E', 100.ft, name: 'west'
-}
+// Setbacks by role, the sight rule and tree protection come from a file that another place replaces.
+include 'regional/demo-street-code'
+// The calls as copied from the deed; the curve gives more than it needs, and all of it agrees.
+def parcel = deed('Lot 12, block 3', start: point(0.ft, 0.ft)) { calls fileText('seattle-corner-deed.csv') }
 lotFrom(parcel) {
-  side 'south', role: 'front', setback: 20.ft, rule: 'demo rule, verify locally'
-  side 'corner', role: 'corner side', setback: 10.ft, rule: 'demo rule, verify locally'
-  side 'east', role: 'corner side', setback: 10.ft, rule: 'demo rule, verify locally'
-  side 'north', role: 'rear', setback: 10.ft, rule: 'demo rule, verify locally'
-  side 'west', role: 'side', setback: 5.ft, rule: 'demo rule, verify locally'
-  sightTriangle 'south', 'east', legFirst: 30.ft, legSecond: 30.ft, clearFrom: 30.inch, clearTo: 8.ft, rule: 'demo rule, verify locally'
+  side 'south', role: 'front'
+  for (s in ['corner', 'east']) side s, role: 'corner side'
+  side 'north', role: 'rear'
+  side 'west', role: 'side'
+  sightTriangle 'south', 'east'
 }
+easement 'power', rect(0.ft, 95.ft, 60.ft, 5.ft), holder: 'the power company'
 
 def house = building('house', rect(8.ft, 24.ft, 28.ft, 30.ft), eaves: 11.ft, ridge: 20.ft, overhang: 1.5.ft, roof: 'hip')
 building 'west neighbor', rect(-34.ft, 26.ft, 26.ft, 34.ft), eaves: 11.ft, ridge: 20.ft, roof: 'gable', neighbour: true
@@ -28,7 +27,7 @@ gate 'drive', point(58.ft, 76.ft)
 tap 'east tap', point(36.ft, 50.ft), source: 'mains'
 roof 'whole roof', rect(6.5.ft, 22.5.ft, 31.ft, 33.ft), surface: 'metal'
 utility 'water service', line([point(30.ft, 0.ft), point(30.ft, 24.ft)]), carries: 'water', clearance: 2.ft
-tree 'birch', point(50.ft, 60.ft), crown: 14.ft, height: 28.ft, crownBase: 6.ft, leaf: 'deciduous'
+tree 'birch', point(50.ft, 60.ft), crown: 14.ft, height: 28.ft, crownBase: 6.ft, trunk: 8.inch, leaf: 'deciduous'
 
 sheetMulch perennialMulch: 12.inch, annualMulch: 2.inch, annualCompost: 3.inch, pathMulch: 4.inch
 lightScheme 'temperate'

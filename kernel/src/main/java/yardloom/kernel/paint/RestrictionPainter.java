@@ -14,10 +14,10 @@ import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Point;
-import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.rules.LotGround;
 import yardloom.kernel.rules.SetbackGround;
 import yardloom.kernel.rules.TreeRootRules;
 import yardloom.kernel.unit.Length;
@@ -37,6 +37,7 @@ final class RestrictionPainter implements Painter {
   private static final Length BESIDE_LEG = Length.metres(0.6);
 
   private static final double TEXT_MM = 2;
+  private static final double NEAR_LONG = 0.4;
 
   @Override
   public Layer layer() {
@@ -53,18 +54,23 @@ final class RestrictionPainter implements Painter {
         continue;
       }
       marks.add(new Mark.Region(rule.ground(), style(rule.kind()), rule.reason()));
-      marks.add(label(rule.ground(), text(rule, units)));
+      if (rule.kind() != Restriction.Kind.SIGHT_TRIANGLE) {
+        marks.add(label(rule.ground().heart(), capital(rule.reason())));
+      }
     }
     for (Attributes.Entry<SightWords.Legs> legs : plan.attributes().all(SightWords.Legs.KEY)) {
-      leg(legs.value().corner(), legs.value().first(), legs.value().second(), units, marks);
-      leg(legs.value().corner(), legs.value().second(), legs.value().first(), units, marks);
+      sight(legs.value(), units, marks);
     }
     plan.lot()
         .ifPresent(
             lot -> {
               for (SetbackGround.Banded banded : SetbackGround.banded(plan, lot)) {
                 String name = "setback at some heights from " + banded.rule().side();
-                marks.add(new Mark.Region(banded.ground(), Palette.HIGH_SETBACK, name));
+                marks.add(
+                    new Mark.Region(
+                        banded.ground().and(LotGround.insideSetbacks(lot)),
+                        Palette.HIGH_SETBACK,
+                        name));
               }
             });
     for (Element.Tree tree : plan.all(Element.Tree.class)) {
@@ -82,21 +88,28 @@ final class RestrictionPainter implements Painter {
     };
   }
 
-  private static Mark label(Shape ground, String text) {
-    return new Mark.Label(ground.heart(), text, TEXT_MM, false, 2, Mark.Anchor.CENTRE);
+  private static Mark label(Point at, String text) {
+    return new Mark.Label(at, text, TEXT_MM, false, 2, Mark.Anchor.CENTRE);
   }
 
-  private static String text(Restriction rule, UnitSystem units) {
-    String reason =
-        rule.reason().substring(0, 1).toUpperCase(Locale.ROOT) + rule.reason().substring(1);
-    return rule.band()
-        .map(
-            b ->
-                "Sight triangle\nclear from "
-                    + DimensionText.of(b.from(), units)
-                    + " to "
-                    + DimensionText.of(b.to(), units))
-        .orElse(reason);
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  private static void sight(SightWords.Legs legs, UnitSystem units, List<Mark> marks) {
+    leg(legs.corner(), legs.first(), legs.second(), units, marks);
+    leg(legs.corner(), legs.second(), legs.first(), units, marks);
+    // Nearer to the long side: the corner is often cut off or rounded, and measured there.
+    Point corner = legs.corner();
+    Point at =
+        corner.moved(
+            legs.first().x().plus(legs.second().x()).minus(corner.x().times(2)).times(NEAR_LONG),
+            legs.first().y().plus(legs.second().y()).minus(corner.y().times(2)).times(NEAR_LONG));
+    String heights =
+        DimensionText.of(legs.clear().from(), units)
+            + " to "
+            + DimensionText.of(legs.clear().to(), units);
+    marks.add(label(at, "Sight triangle\nclear from " + heights));
   }
 
   /** The measure of a leg, on the far side of it from the triangle. */

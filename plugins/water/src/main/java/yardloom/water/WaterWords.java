@@ -1,7 +1,9 @@
 package yardloom.water;
 
+import java.util.List;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
@@ -10,6 +12,8 @@ import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.PlanScope;
 import yardloom.water.data.ClimateCatalogue;
+import yardloom.water.data.DailyRainText;
+import yardloom.water.model.DailyRain;
 import yardloom.water.model.DripChoice;
 import yardloom.water.model.WaterKeys;
 
@@ -28,6 +32,33 @@ public final class WaterWords {
           ProblemCode.DUPLICATE, in.place(), "the climate is already given; a yard has one");
     }
     in.draft().attributes().add(WaterKeys.CLIMATE, name, in.place());
+  }
+
+  @Verb(
+      help =
+          "Rain of every day of a year or more, by which tanks are judged; the text has the columns"
+              + " date and rain_mm or rain_in.",
+      example =
+          "dailyRain('date,rain_mm', station: 'the airport', source: 'weather service')")
+  public static void dailyRain(
+      PlanScope in,
+      @Arg(name = "text", help = "the table, as from fileText('rain-2012.csv')") String text,
+      @Opt(name = "station", help = "where it was measured", required = true) String station,
+      @Opt(name = "source", help = "who published it", required = true) String source) {
+    if (in.draft().attributes().has(WaterKeys.DAILY_RAIN)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), "`dailyRain` is already given; a yard has one series");
+    }
+    List<DailyRain.Day> days;
+    try {
+      days = DailyRainText.read(text);
+    } catch (PlanException e) {
+      throw e.at(in.place());
+    }
+    Source from = Source.plan("daily rain of " + station + ", " + source);
+    in.draft()
+        .attributes()
+        .add(WaterKeys.DAILY_RAIN, new DailyRain(station, from, days), in.place());
   }
 
   @Verb(

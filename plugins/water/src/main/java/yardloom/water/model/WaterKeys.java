@@ -14,6 +14,10 @@ public final class WaterKeys {
   public static final AttributeKey<DripChoice> DRIP =
       new AttributeKey<>("water.drip", DripChoice.class);
 
+  /** Rain by the day. */
+  public static final AttributeKey<DailyRain> DAILY_RAIN =
+      new AttributeKey<>("water.daily-rain", DailyRain.class);
+
   /** What the water point delivers at the pressure that dripline works at. */
   public static final AttributeKey<Flow> SUPPLY = new AttributeKey<>("water.supply", Flow.class);
 

@@ -1,6 +1,5 @@
 package yardloom.water.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -30,15 +29,12 @@ public final class TankTable implements TableMaker {
   private static final double[] US_GALLONS = {55, 110, 250, 500, 1000, 1500, 2500, 5000};
   private static final double[] METRIC_LITRES = {200, 400, 1000, 2000, 4000, 6000, 10_000, 20_000};
 
-  /** Storms that a month's rain is taken to come in. */
-  private static final int STORMS = 6;
-
   private static final Source ORDERS =
       Source.memory(
           "Yield after and before spillage (Jenkins et al. 1978)",
           "via Fewkes and Butler",
           2000,
-          "six equal steps in a month");
+          "");
 
   @Override
   public String id() {
@@ -53,34 +49,15 @@ public final class TankTable implements TableMaker {
   @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table = columns();
-    List<Volume> inflows = new ArrayList<>();
-    List<Volume> demands = new ArrayList<>();
-    for (int m = 0; m < 12; m++) {
-      int month = m;
-      inflows.add(
-          sum(
-              facts.all(YardFacts.WATER_SUPPLY).stream()
-                  .map(s -> s.monthly().get(month))
-                  .toList()));
-      demands.add(
-          sum(
-              facts.all(YardFacts.WATER_DEMAND).stream()
-                  .map(d -> d.monthly().get(month))
-                  .toList()));
-    }
-    Volume yield = inflows.stream().reduce(Volume.ZERO, Volume::plus);
-    Volume need = demands.stream().reduce(Volume.ZERO, Volume::plus);
+    TankSteps steps = TankSteps.of(plan, facts);
+    Volume yield = steps.yearlyYield();
+    Volume need = steps.yearlyNeed();
     if (yield.litres() == 0 || need.litres() == 0) {
       return table.build();
     }
-    sizes(plan.info().units()).forEach(size -> row(table, size, inflows, demands, need));
+    sizes(plan.info().units()).forEach(size -> row(table, size, steps, need));
     Volume rule = TankSize.fivePercent(yield, need);
-    table.note(
-        "Each month's rain is taken to come in "
-            + STORMS
-            + " equal storms (an assumption). At least: use before rain in each step (yield after"
-            + " spillage); at most: rain before use (yield before spillage). Longer dry spells make"
-            + " it less. An average year after another; first flush not taken off.");
+    table.note(steps.note());
     table.note(
         String.format(
             Locale.ROOT,
@@ -103,34 +80,29 @@ public final class TankTable implements TableMaker {
         .column(Column.of("weight", "Water when full weighs", Measure.MASS));
   }
 
-  private static void row(
-      Table.Builder table, Volume size, List<Volume> inflows, List<Volume> demands, Volume need) {
-    TankYear cautious = TankYear.of(Order.YIELD_AFTER_SPILL, size, inflows, demands, STORMS);
-    TankYear hopeful = TankYear.of(Order.YIELD_BEFORE_SPILL, size, inflows, demands, STORMS);
+  private static void row(Table.Builder table, Volume size, TankSteps steps, Volume need) {
+    TankYear cautious =
+        TankYear.of(Order.YIELD_AFTER_SPILL, size, steps.inflows(), steps.demands());
+    TankYear hopeful =
+        TankYear.of(Order.YIELD_BEFORE_SPILL, size, steps.inflows(), steps.demands());
+    Volume least = cautious.yield().div(steps.years());
+    Volume most = hopeful.yield().div(steps.years());
     table.row(
         Cell.of(size),
-        Cell.of(why(size, "use before rain").gives(cautious.yield())),
-        Cell.of(
-            why(size, "use before rain").from("need", need).gives(cautious.yield().ratioTo(need))),
-        Cell.of(
-            why(size, "rain before use").from("need", need).gives(hopeful.yield().ratioTo(need))),
-        Cell.of(why(size, "use before rain").gives(cautious.spill())),
+        Cell.of(why(steps, size, "use before rain").gives(least)),
+        Cell.of(why(steps, size, "use before rain").from("need", need).gives(least.ratioTo(need))),
+        Cell.of(why(steps, size, "rain before use").from("need", need).gives(most.ratioTo(need))),
+        Cell.of(why(steps, size, "use before rain").gives(cautious.spill().div(steps.years()))),
         Cell.of(Mass.kilograms(size.litres())));
   }
 
-  private static Derived.Builder why(Volume size, String order) {
-    return Derived.by(
-            "steps of the tank, " + STORMS + " a month, over a second like year, " + order, ORDERS)
-        .from("tank", size);
+  private static Derived.Builder why(TankSteps steps, Volume size, String order) {
+    return Derived.by(steps.how() + order, ORDERS).from("tank", size);
   }
 
   private static List<Volume> sizes(UnitSystem units) {
     return units == UnitSystem.US
         ? DoubleStream.of(US_GALLONS).mapToObj(Volume::gallons).toList()
         : DoubleStream.of(METRIC_LITRES).mapToObj(Volume::litres).toList();
-  }
-
-  private static Volume sum(List<Derived<Volume>> parts) {
-    return parts.stream().map(Derived::value).reduce(Volume.ZERO, Volume::plus);
   }
 }

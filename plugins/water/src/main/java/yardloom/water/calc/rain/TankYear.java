@@ -1,7 +1,6 @@
 package yardloom.water.calc.rain;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
 import yardloom.kernel.unit.Volume;
@@ -9,41 +8,34 @@ import yardloom.water.calc.rain.TankBehaviour.Order;
 import yardloom.water.calc.rain.TankBehaviour.Step;
 
 /**
- * A tank in an average year that follows another such year, so that what the tank holds on the
- * first of January does not matter.
+ * A tank in a year, or a row of years, that follows the same again, so that what the tank holds at
+ * the start does not matter.
  *
- * <p>Each month is cut into equal storms with equal use between them. Few long steps make the
- * cautious order far too low and the hopeful one too high; many short ones hide dry spells.
+ * <p>Steps are days of a measured series, or equal storms that each month is cut into. Few long
+ * steps make the cautious order far too low and the hopeful one too high; many equal short ones
+ * hide dry spells.
  *
- * <p>References: {@link TankBehaviour}; the number of storms is an assumption of whoever asks.
+ * <p>References: {@link TankBehaviour}; how months are cut is an assumption of whoever asks.
  *
- * @param steps January to December, storm by storm
+ * @param steps in the order of time
  */
 public record TankYear(List<Step> steps) {
 
   /**
-   * Steps the storms of two like years and keeps the second.
+   * Steps the same years twice and keeps the second time.
    *
-   * @param storms storms in each month, at least 1
+   * @param inflows of the years, step by step
+   * @param demands in the same steps
    */
-  public static TankYear of(
-      Order order, Volume size, List<Volume> inflows, List<Volume> demands, int storms) {
-    if (storms < 1) {
-      throw new IllegalArgumentException(storms + " storms in a month");
-    }
-    List<Step> all =
-        TankBehaviour.run(order, size, Volume.ZERO, cut(inflows, storms), cut(demands, storms));
+  public static TankYear of(Order order, Volume size, List<Volume> inflows, List<Volume> demands) {
+    List<Step> all = TankBehaviour.run(order, size, Volume.ZERO, twice(inflows), twice(demands));
     return new TankYear(all.subList(all.size() / 2, all.size()));
   }
 
-  private static List<Volume> cut(List<Volume> months, int storms) {
-    List<Volume> steps = new ArrayList<>();
-    for (int year = 0; year < 2; year++) {
-      for (Volume month : months) {
-        steps.addAll(Collections.nCopies(storms, month.div(storms)));
-      }
-    }
-    return steps;
+  private static List<Volume> twice(List<Volume> steps) {
+    List<Volume> all = new ArrayList<>(steps);
+    all.addAll(steps);
+    return all;
   }
 
   public Volume yield() {

@@ -139,9 +139,15 @@ class TankTest {
   }
 
   private static double drawn(Order order, List<Volume> inflow, int storms) {
-    return TankYear.of(order, Volume.gallons(1000), inflow, gallons(DEMAND), storms)
-        .yield()
-        .gallons();
+    List<Volume> in = inEqualStorms(inflow, storms);
+    List<Volume> out = inEqualStorms(gallons(DEMAND), storms);
+    return TankYear.of(order, Volume.gallons(1000), in, out).yield().gallons();
+  }
+
+  private static List<Volume> inEqualStorms(List<Volume> months, int storms) {
+    return months.stream()
+        .flatMap(m -> java.util.Collections.nCopies(storms, m.div(storms)).stream())
+        .toList();
   }
 
   /** BS 8515 as quoted by suppliers and TRCA's formula. */

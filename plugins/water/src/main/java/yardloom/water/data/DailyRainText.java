@@ -1,0 +1,103 @@
+package yardloom.water.data;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Length;
+import yardloom.water.model.DailyRain;
+
+/**
+ * Reads rain by the day: a first line {@code date,rain_mm} or {@code date,rain_in}, then one line
+ * for each day in order, such as {@code 2012-11-19,54.1}.
+ *
+ * <p>Errors: PlanException (SYNTAX, OUT_OF_RANGE, CONTRADICTION) without a place, naming the line.
+ */
+public final class DailyRainText {
+  private static final int LEAST_DAYS = 365;
+
+  /** More has not been measured in 24 hours anywhere: 1,825 mm, La Réunion, 1966 (from memory). */
+  private static final Length MOST = Length.millimetres(1825);
+
+  private DailyRainText() {}
+
+  public static List<DailyRain.Day> read(String text) {
+    List<String> lines = text.lines().toList();
+    Length step = step(lines.isEmpty() ? "" : lines.get(0).strip());
+    List<DailyRain.Day> days = new ArrayList<>();
+    for (int i = 1; i < lines.size(); i++) {
+      if (!lines.get(i).isBlank()) {
+        DailyRain.Day day = day(lines.get(i).strip(), i + 1, step);
+        follow(days, day, i + 1);
+        days.add(day);
+      }
+    }
+    if (days.size() < LEAST_DAYS) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "daily rain needs a whole year, 365 days at least; the table has "
+              + days.size()
+              + "; add the missing days, with 0 where none fell");
+    }
+    return days;
+  }
+
+  private static Length step(String header) {
+    return switch (header) {
+      case "date,rain_mm" -> Length.millimetres(1);
+      case "date,rain_in" -> Length.inches(1);
+      default ->
+          throw new PlanException(
+              ProblemCode.SYNTAX,
+              "line 1 of the daily rain must be `date,rain_mm` or `date,rain_in`, got '"
+                  + (header.length() > 40 ? header.substring(0, 40) + "…" : header)
+                  + "'");
+    };
+  }
+
+  private static DailyRain.Day day(String line, int number, Length step) {
+    String[] parts = line.split(",", -1);
+    try {
+      if (parts.length == 2) {
+        Length rain = step.times(Double.parseDouble(parts[1].strip()));
+        if (!(rain.metres() >= 0 && rain.compareTo(MOST) <= 0)) {
+          throw new PlanException(
+              ProblemCode.OUT_OF_RANGE,
+              "line "
+                  + number
+                  + " of the daily rain: a day has 0 to 1825 mm (72 in), got "
+                  + parts[1].strip());
+        }
+        return new DailyRain.Day(LocalDate.parse(parts[0].strip()), rain);
+      }
+    } catch (DateTimeException | NumberFormatException e) {
+      // Said below, with what is expected.
+    }
+    throw new PlanException(
+        ProblemCode.SYNTAX,
+        "line "
+            + number
+            + " of the daily rain must be a date and an amount such as 2012-11-19,54.1; got '"
+            + (line.length() > 40 ? line.substring(0, 40) + "…" : line)
+            + "'");
+  }
+
+  private static void follow(List<DailyRain.Day> days, DailyRain.Day day, int number) {
+    if (!days.isEmpty()) {
+      LocalDate expected = days.get(days.size() - 1).date().plusDays(1);
+      if (!day.date().equals(expected)) {
+        throw new PlanException(
+            ProblemCode.CONTRADICTION,
+            "line "
+                + number
+                + " of the daily rain: "
+                + expected
+                + " should come next, got "
+                + day.date()
+                + "; every day needs one line, in order");
+      }
+    }
+  }
+}
