@@ -38,8 +38,7 @@ public final class WaterWords {
       help =
           "Rain of every day of a year or more, by which tanks are judged; the text has the columns"
               + " date and rain_mm or rain_in.",
-      example =
-          "dailyRain('date,rain_mm', station: 'the airport', source: 'weather service')")
+      example = "dailyRain('date,rain_mm', station: 'the airport', source: 'weather service')")
   public static void dailyRain(
       PlanScope in,
       @Arg(name = "text", help = "the table, as from fileText('rain-2012.csv')") String text,
