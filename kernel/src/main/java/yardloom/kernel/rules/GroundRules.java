@@ -25,6 +25,10 @@ final class GroundRules {
   private static final double RAMP = 1 / 12.0;
   private static final double CROSS = 1 / 48.0;
   private static final double SLACK = 1e-6;
+
+  /** 15 degrees. */
+  private static final double TOO_STEEP = StrictMath.tan(StrictMath.toRadians(15));
+
   private static final Length LEVEL = Length.inches(1);
 
   private static final Source WALKS =
@@ -166,6 +170,11 @@ final class GroundRules {
                   Locale.ROOT, "its sides of %.1f:1 are steeper than 2:1", s.swale().sides()),
               "flatten them to 3:1"));
     }
+    plan.attributes()
+        .get(Surface.KEY)
+        .flatMap(g -> g.slopeAt(s.line().middle()))
+        .filter(slope -> slope.ratio() > TOO_STEEP)
+        .ifPresent(slope -> findings.add(tooSteep(at, slope.ratio())));
     for (Element.Building house : plan.all(Element.Building.class)) {
       if (house.shape().distance(at.shape()).compareTo(FallFromHouse.REACH) < 0) {
         findings.add(
@@ -192,6 +201,19 @@ final class GroundRules {
                         "follow the contour, or let it fall 1 to 2 % to an outlet"));
               }
             });
+  }
+
+  private static Finding tooSteep(Element.Structure at, double ratio) {
+    return Finding.of(
+            "kernel.swale",
+            Severity.WARNING,
+            String.format(
+                Locale.ROOT,
+                "the ground there slopes %.0f %%; above 27 %% (15°) a swale may slip or burst",
+                ratio * 100),
+            "hold the water elsewhere, or ask a licensed engineer",
+            Source.commonPractice("swales keep to slopes below 15°"))
+        .about(at.id(), at.place());
   }
 
   private static Optional<Length> unevenness(Surface surface, LevelWords.SwaleLine s) {

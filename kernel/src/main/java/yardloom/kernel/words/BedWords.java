@@ -25,6 +25,9 @@ import yardloom.kernel.vocab.Verb;
 
 /** Words that make beds. */
 public final class BedWords {
+  /** Common practice: a gardener reaches 24 in into a bed, from either side. */
+  private static final Length WITHIN_REACH = Length.inches(48);
+
   private BedWords() {}
 
   @Verb(
@@ -54,7 +57,11 @@ public final class BedWords {
       PlanScope in,
       @Arg(name = "name", help = "what they are called before their number") String name,
       @Arg(name = "region", help = "the ground to fill") Shape region,
-      @Opt(name = "width", help = "width of one bed", required = true) Length width,
+      @Opt(
+              name = "width",
+              help = "width of one bed",
+              fallback = "48 in: as far as one reaches from both sides")
+          Length width,
       @Opt(name = "gap", help = "width of the ground between two beds", required = true) Length gap,
       @Opt(
               name = "bearing",
@@ -84,9 +91,10 @@ public final class BedWords {
       Consumer<BedScope> block) {
     ElementId group = Making.id(ElementKind.BED, name);
     BuiltWords.requireGround(group, region);
-    Limits.positive("the width of a bed", width, Limits.STRIP);
+    Length wide =
+        Limits.positive("the width of a bed", Limits.or(width, WITHIN_REACH), Limits.STRIP);
     Limits.zeroOrMore("the gap between beds", gap, Limits.STRIP);
-    Strips.Layout layout = layout(in, group, region, width, gap, bearing, fit);
+    Strips.Layout layout = layout(in, group, region, wide, gap, bearing, fit);
     List<Shape> strips = Strips.fill(region, layout);
     if (strips.isEmpty()) {
       throw new PlanException(
@@ -94,7 +102,7 @@ public final class BedWords {
           in.place(),
           group
               + ": no bed of "
-              + Limits.show(width)
+              + Limits.show(wide)
               + " fits into the region; make the beds narrower or turn them with `bearing:`");
     }
     List<Handle> made = new ArrayList<>();
