@@ -40,7 +40,9 @@ public sealed interface Mark
     /** Centred on the point, fixed. */
     CENTRE,
     /** Anywhere close by. */
-    NEAR
+    NEAR,
+    /** Level and centred on the point, or left out where a text stands already. */
+    FIXED
   }
 
   /**

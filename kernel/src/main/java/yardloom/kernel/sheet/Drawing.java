@@ -42,6 +42,7 @@ final class Drawing {
       boolean bold,
       int rank,
       boolean fixed,
+      boolean orNone,
       boolean upright) {}
 
   /**
@@ -189,7 +190,14 @@ final class Drawing {
     }
     return Optional.of(
         new Waiting(
-            ink.middle(), List.of(ink.text()), DimensionInk.TEXT_MM, false, 0, false, false));
+            ink.middle(),
+            List.of(ink.text()),
+            DimensionInk.TEXT_MM,
+            false,
+            0,
+            false,
+            false,
+            false));
   }
 
   private Waiting waiting(Mark.Label label) {
@@ -201,7 +209,8 @@ final class Drawing {
         Math.max(Type.BODY, label.heightMm()),
         label.bold(),
         label.rank(),
-        label.anchor() == Mark.Anchor.CENTRE,
+        label.anchor() != Mark.Anchor.NEAR,
+        label.anchor() == Mark.Anchor.FIXED,
         false);
   }
 
@@ -209,11 +218,11 @@ final class Drawing {
     List<Waiting> waiting = new ArrayList<>();
     List<LabelPlacer.Request> requests = new ArrayList<>();
     for (Waiting label : asked) {
-      Waiting w = label.fixed() ? onFewestLines(label) : label;
+      Waiting w = label.fixed() && !label.orNone() ? onFewestLines(label) : label;
       waiting.add(w);
       requests.add(
           new LabelPlacer.Request(
-              w.anchor(), width(w), height(w), w.rank(), w.fixed(), w.upright()));
+              w.anchor(), width(w), height(w), w.rank(), w.fixed(), w.orNone(), w.upright()));
     }
     List<Optional<LabelPlacer.Spot>> spots = placer.place(requests);
     List<Ink> leaders = new ArrayList<>();
@@ -254,7 +263,7 @@ final class Drawing {
   }
 
   private static Waiting arranged(Waiting w, List<String> lines, boolean upright) {
-    return new Waiting(w.anchor(), lines, w.heightMm(), w.bold(), w.rank(), true, upright);
+    return new Waiting(w.anchor(), lines, w.heightMm(), w.bold(), w.rank(), true, false, upright);
   }
 
   private long outlinesUnder(Waiting w) {

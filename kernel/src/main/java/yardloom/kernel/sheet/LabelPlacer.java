@@ -55,10 +55,22 @@ final class LabelPlacer {
    * @param widthMm along its lines
    * @param heightMm across its lines
    * @param fixed whether it stands centred on its point if that is free
+   * @param orNone whether it is left out if that is taken
    * @param upright whether its lines run up the sheet when it does
    */
   record Request(
-      Xy anchor, double widthMm, double heightMm, int rank, boolean fixed, boolean upright) {}
+      Xy anchor,
+      double widthMm,
+      double heightMm,
+      int rank,
+      boolean fixed,
+      boolean orNone,
+      boolean upright) {
+    /** A label that finds another place when its own is taken. */
+    Request(Xy anchor, double widthMm, double heightMm, int rank, boolean fixed, boolean upright) {
+      this(anchor, widthMm, heightMm, rank, fixed, false, upright);
+    }
+  }
 
   /** Where a label stands; the leader is empty if it stands at its point. */
   record Spot(Box box, Optional<Xy> leaderTo, boolean upright) {}
@@ -169,6 +181,9 @@ final class LabelPlacer {
               upright ? request.widthMm() : request.heightMm());
       if (isFree(Quad.of(centred))) {
         return Optional.of(new Spot(centred, Optional.empty(), upright));
+      }
+      if (request.orNone()) {
+        return Optional.empty();
       }
     }
     Offer near = atThePoint(request, anchors);

@@ -117,6 +117,16 @@ class LabelPlacerTest {
         placer.place(List.of(new Request(new Xy(9, 9), 20, 4, 1, true, false))).get(0).isPresent());
   }
 
+  @Test
+  void label_orNone_isLeftOutWhereATextStands() {
+    Request request = new Request(new Xy(100, 100), 20, 4, 1, true, true, false);
+    assertEquals(
+        new Xy(100, 100), place(new LabelPlacer(PAGE), request).box().centre(), "on free ground");
+    LabelPlacer placer = new LabelPlacer(PAGE);
+    placer.take(Quad.of(new Box(95, 98, 10, 4)));
+    assertFalse(placer.place(List.of(request)).get(0).isPresent());
+  }
+
   private static Spot place(LabelPlacer placer, Request request) {
     return placer.place(List.of(request)).get(0).orElseThrow();
   }

@@ -57,7 +57,7 @@ public record Obstacle(
     GABLE,
     /** A roof with four equal slopes. */
     HIP,
-    /** A roof with one slope that rises to the side furthest north. */
+    /** A roof with one slope that rises to the side furthest up the plan. */
     SHED
   }
 

@@ -9,7 +9,7 @@ import yardloom.kernel.unit.TimeSpan;
 /**
  * Mean direct sun a day, by month.
  *
- * @param byElement for each bed, January to December
+ * @param byElement for each bed, and each tree whose kind asks for sun, January to December
  * @param open an unshaded level place at the same site, January to December
  * @param method how it was found, for notes
  */

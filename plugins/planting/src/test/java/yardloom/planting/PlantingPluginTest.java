@@ -178,9 +178,13 @@ class PlantingPluginTest extends PluginContract {
     PlantingWords.plant(bed("h", 20, 4, 8), "chives", null, null, null, null);
     PlantingWords.species(tree("t", 60), "apple (semi-dwarf)");
     List<Obstacle> obstacles = outcome().results().all(YardFacts.OBSTACLES);
-    assertEquals(1, obstacles.size());
-    assertEquals("s", obstacles.get(0).of().name());
-    assertEquals(8, obstacles.get(0).top().feet(), 1e-9);
+    // A third of its height, it does not count in the first year.
+    assertEquals(
+        List.of(Obstacle.Stage.YEAR_5, Obstacle.Stage.MATURE),
+        obstacles.stream().map(Obstacle::stage).toList());
+    assertEquals("s", obstacles.get(1).of().name());
+    assertEquals(6.4, obstacles.get(0).top().feet(), 1e-9);
+    assertEquals(8, obstacles.get(1).top().feet(), 1e-9);
     assertTrue(obstacles.get(0).passes().get(6) < obstacles.get(0).passes().get(0));
   }
 

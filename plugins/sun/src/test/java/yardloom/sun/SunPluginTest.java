@@ -12,6 +12,7 @@ import yardloom.facts.LightNeed;
 import yardloom.facts.Obstacle;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
+import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Calculator;
@@ -176,6 +177,67 @@ class SunPluginTest extends PluginContract {
       List<Finding> found =
           outcome(draft).findings().stream().filter(f -> f.rule().equals("sun.neighbour")).toList();
       assertEquals(proposed ? 1 : 0, found.size());
+    }
+  }
+
+  /** A point among tall plants of a bed: the sky over the bed counts, not the leaves around it. */
+  @Test
+  void sunPathInsidePlantedCanopy_showsTheSkyWithoutItsOwnPlants() {
+    Draft draft = TestYards.at(40, -105);
+    Shape bed = TestYards.rectangle(-2, -2, 2, 2);
+    TestYards.bed(draft, SOUTH_BED, bed);
+    draft.attributes().add(SunKeys.SUN_POINT, Point.metres(0.5, 0.5), SourceRef.NONE);
+    Obstacle shrubs =
+        new Obstacle(
+            SOUTH_BED,
+            Obstacle.Form.PRISM,
+            bed,
+            Length.ZERO,
+            Length.metres(2),
+            Collections.nCopies(12, 0.3));
+    Panel.Figure path =
+        outcome(draft, new Gives(List.of(), List.of(shrubs))).sheets().get(0).panels().stream()
+            .filter(p -> p instanceof Panel.Figure)
+            .map(p -> (Panel.Figure) p)
+            .filter(f -> f.title().startsWith("The sun's way"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(path.title().contains("without its own plants"), path.title());
+    assertTrue(
+        path.marks().stream()
+            .noneMatch(m -> m instanceof Mark.Region r && r.about().startsWith("sky hidden")),
+        "nothing else hides the sky");
+  }
+
+  /** A tree's light is taken in its crown, which does not shade itself. */
+  @Test
+  void treeThatAsksForMoreThanItHas_isFound() {
+    for (boolean walled : new boolean[] {true, false}) {
+      Draft draft = walled ? wallBetweenBeds() : TestYards.at(40, -105);
+      TestYards.bed(
+          draft, new ElementId(ElementKind.BED, "far"), TestYards.rectangle(-20, 40, -18, 42));
+      ElementId apple = new ElementId(ElementKind.TREE, "apple");
+      Point at = Point.metres(0, 4);
+      Length crown = Length.metres(3);
+      draft.add(
+          apple,
+          SourceRef.NONE,
+          c ->
+              new Element.Tree(
+                  c,
+                  at,
+                  Shape.circle(at, crown.div(2)),
+                  crown,
+                  Length.metres(3),
+                  Length.metres(1),
+                  Length.ZERO,
+                  Element.Leaf.DECIDUOUS));
+      LightNeed need = new LightNeed(apple, SourceRef.NONE, "apple", 6, Source.plan("catalogue"));
+      List<Finding> found =
+          outcome(draft, new Gives(List.of(need), List.of())).findings().stream()
+              .filter(f -> f.rule().equals("sun.light"))
+              .toList();
+      assertEquals(walled ? 1 : 0, found.size());
     }
   }
 

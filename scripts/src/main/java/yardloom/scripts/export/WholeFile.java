@@ -1,5 +1,6 @@
 package yardloom.scripts.export;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -25,7 +26,7 @@ final class WholeFile {
       // Not a temporary file of the system: that one only its owner could read.
       Path part = file.resolveSibling("." + file.getFileName() + ".part");
       try {
-        try (OutputStream out = Files.newOutputStream(part)) {
+        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(part))) {
           content.writeTo(out);
         }
         Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);

@@ -1,5 +1,6 @@
 package yardloom.scripts.output;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.Writer;
@@ -66,7 +67,9 @@ public final class PlanWriter {
     if (kinds.contains(OutputKind.SVG)) {
       Path sheetFolder = Files.createDirectories(folder.resolve("sheets"));
       for (ComposedSheet sheet : sheets) {
-        try (OutputStream out = Files.newOutputStream(sheetFolder.resolve(name(sheet) + ".svg"))) {
+        try (OutputStream out =
+            new BufferedOutputStream(
+                Files.newOutputStream(sheetFolder.resolve(name(sheet) + ".svg")))) {
           SvgWriter.write(sheet, out);
         }
       }
@@ -97,11 +100,13 @@ public final class PlanWriter {
       }
     }
     if (kinds.contains(OutputKind.JSON)) {
-      try (OutputStream out = Files.newOutputStream(folder.resolve("results.json"))) {
+      try (OutputStream out =
+          new BufferedOutputStream(Files.newOutputStream(folder.resolve("results.json")))) {
         ResultsJson.write(outcome, format, out);
       }
       if (GeoJsonWriter.canWrite(outcome.plan())) {
-        try (OutputStream out = Files.newOutputStream(folder.resolve("site.geojson"))) {
+        try (OutputStream out =
+            new BufferedOutputStream(Files.newOutputStream(folder.resolve("site.geojson")))) {
           GeoJsonWriter.write(outcome.plan(), out);
         }
       }

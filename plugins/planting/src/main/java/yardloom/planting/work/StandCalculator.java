@@ -13,7 +13,9 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Temperature;
 import yardloom.planting.calc.CropCurve;
@@ -65,16 +67,16 @@ public final class StandCalculator implements Calculator {
                   p.plant().kc(), p.plant().season(), season(plan, climate, p.plant())),
               kcSource(p.plant())));
       out.give(YardFacts.BILL, bill(p));
-      out.give(
-          YardFacts.LIGHT_NEEDS,
-          new LightNeed(
-              p.bed().id(),
-              p.place(),
-              p.plant().name(),
-              p.plant().light().hours(),
-              p.plant().lightSource()));
+      out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
     }
-    Planting.specimens(plan).forEach(s -> out.give(YardFacts.STANDS, stand(plan, climate, s)));
+    for (Planting.Specimen s : Planting.specimens(plan)) {
+      out.give(YardFacts.STANDS, stand(plan, climate, s));
+      out.give(YardFacts.LIGHT_NEEDS, need(s.tree().id(), s.place(), s.plant()));
+    }
+  }
+
+  private static LightNeed need(ElementId in, SourceRef place, Plant plant) {
+    return new LightNeed(in, place, plant.name(), plant.light().hours(), plant.lightSource());
   }
 
   private static Stand stand(Plan plan, Optional<ClimateNormals> climate, Planting.Specimen s) {

@@ -10,7 +10,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import org.locationtech.jts.algorithm.Area;
+import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
 import yardloom.facts.Field;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -29,6 +33,8 @@ import yardloom.kernel.geom.Shape;
  */
 public final class Isolines {
   private static final double OUTSIDE = -1e9;
+  private static final double DUST_M2 = 1e-6;
+  private static final GeometryFactory FACTORY = Shape.EMPTY.jts().getFactory();
 
   private final double[] values;
   private final int columns;
@@ -95,17 +101,38 @@ public final class Isolines {
 
   /** The ground that has at least {@code level}. */
   public Shape atLeast(double level) {
-    List<Coordinate[]> rings = rings(level + 1e-9);
-    rings.sort(Comparator.comparingDouble((Coordinate[] r) -> -Area.ofRing(r)));
-    Shape ground = Shape.EMPTY;
-    for (Coordinate[] ring : rings) {
-      if (Area.ofRing(ring) > 1e-6) {
-        Shape inside = Shape.of(Shape.EMPTY.jts().getFactory().createPolygon(ring));
+    return atLeast(level, DUST_M2);
+  }
+
+  /** The same without islands and holes of less than {@code leastM2}. */
+  public Shape atLeast(double level, double leastM2) {
+    List<Coordinate[]> outer = new ArrayList<>();
+    List<Coordinate[]> holes = new ArrayList<>();
+    for (Coordinate[] ring : rings(level + 1e-9)) {
+      if (Area.ofRing(ring) >= leastM2) {
         // Walked with the high ground on the left: outer rings run counter-clockwise.
-        ground = Area.ofRingSigned(ring) < 0 ? ground.plus(inside) : ground.minus(inside);
+        (Area.ofRingSigned(ring) < 0 ? outer : holes).add(ring);
       }
     }
-    return ground;
+    // Rings of one level never cross: each hole belongs to the least outer ring around it.
+    outer.sort(Comparator.comparingDouble(Area::ofRing));
+    List<List<LinearRing>> holesOf = new ArrayList<>();
+    outer.forEach(o -> holesOf.add(new ArrayList<>()));
+    for (Coordinate[] hole : holes) {
+      for (int i = 0; i < outer.size(); i++) {
+        if (PointLocation.isInRing(hole[0], outer.get(i))) {
+          holesOf.get(i).add(FACTORY.createLinearRing(hole));
+          break;
+        }
+      }
+    }
+    Polygon[] parts = new Polygon[outer.size()];
+    for (int i = 0; i < parts.length; i++) {
+      parts[i] =
+          FACTORY.createPolygon(
+              FACTORY.createLinearRing(outer.get(i)), holesOf.get(i).toArray(new LinearRing[0]));
+    }
+    return parts.length == 0 ? Shape.EMPTY : Shape.of(FACTORY.createMultiPolygon(parts));
   }
 
   /** All closed lines at a level. Each crossing of a grid edge joins exactly two pieces. */

@@ -11,6 +11,9 @@ import java.util.List;
 public final class SkyLook {
   private static final int COLUMNS = 360;
 
+  /** Half a degree: columns do not tell the ground from what stands on it more finely. */
+  private static final double GROUND_DUST = 0.009;
+
   private final ShadeScene scene;
   private final HourColumns columns;
   private final ColumnProfile profile;
@@ -30,12 +33,16 @@ public final class SkyLook {
     scene.mark(x, y, scene.ground().heightM(x, y), without, profile);
   }
 
-  /** Whether something solid or thin stands in a direction. */
+  /** Whether something solid or thin, or rising ground, stands in a direction. */
   public boolean isHidden(double bearingRad, double elevationRad) {
     double flat = StrictMath.cos(elevationRad);
     double x = flat * StrictMath.sin(bearingRad + northRad);
     double y = flat * StrictMath.cos(bearingRad + northRad);
     double z = StrictMath.sin(elevationRad);
+    double dust = scene.ground().steepest() > 0 ? GROUND_DUST : 0;
+    if (z < scene.ground().heightM(x, y) + dust) {
+      return true;
+    }
     EquatorialFrame frame = scene.frame();
     double ex = frame.x(x, y, z);
     double ey = frame.y(x, y, z);

@@ -48,9 +48,10 @@ public record LightScheme(String name, List<LightClass> classes, Source source) 
     }
   }
 
-  /** The class of a mean of {@code hours} a day, not negative. */
+  /** The class of a mean of {@code hours} a day, not negative, as printed to a tenth. */
   public LightClass of(double hours) {
-    return classes.stream().filter(c -> c.holds(hours)).findFirst().orElseThrow();
+    double printed = Math.rint(hours * 10) / 10;
+    return classes.stream().filter(c -> c.holds(printed)).findFirst().orElseThrow();
   }
 
   /** All thresholds in one line. */

@@ -23,7 +23,10 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.sun.calc.Freezes;
 import yardloom.sun.model.ColdAndWarmth;
 
-/** When frost is usual, early and late, and which hardiness zone the yard lies in. */
+/**
+ * When frost is usual and which hardiness zone the yard lies in; early and late dates where the
+ * plan gives a weather record.
+ */
 public final class FrostTable implements TableMaker {
   @Override
   public String id() {
@@ -37,74 +40,84 @@ public final class FrostTable implements TableMaker {
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    Table.Builder table =
-        Table.titled(id(), "Frost")
-            .column(Column.text("what", "What"))
-            .column(Column.of("limit", "At or below", Measure.TEMPERATURE))
-            .column(Column.text("tenth", "By then in 1 year of 10"))
-            .column(Column.text("half", "In half of the years"))
-            .column(Column.text("most", "In 9 of 10"));
-    Optional<FrostDates> frost = facts.find(YardFacts.FROST);
     Optional<ColdAndWarmth> record = facts.find(ColdAndWarmth.KEY);
-    frost.ifPresent(f -> usual(table, f));
-    record.ifPresent(r -> r.freezes().forEach(f -> rows(table, f)));
-    facts.find(YardFacts.HARDINESS).ifPresent(h -> zone(table, h));
+    Rows rows = new Rows(Table.titled(id(), "Frost and hardiness"), record.isPresent());
+    facts.find(YardFacts.FROST).ifPresent(rows::used);
+    record.ifPresent(r -> r.freezes().forEach(rows::freeze));
+    facts.find(YardFacts.HARDINESS).ifPresent(rows::zone);
     record.ifPresent(
         r ->
-            table.note(
+            rows.table.note(
                 "Weather record: "
                     + r.source()
                     + ", "
                     + r.years()
                     + " complete years. Low ground and yards away from town freeze later in spring"
                     + " and earlier in fall than a station does."));
-    return table.build();
+    return rows.table.build();
   }
 
-  private static void usual(Table.Builder table, FrostDates frost) {
-    row(table, "last frost of spring, used in this plan", frost, frost.lastOfSpring());
-    row(table, "first frost of fall, used in this plan", frost, frost.firstOfFall());
-    table.note("Frost dates used: " + frost.lastOfSpring().source().cite() + ".");
+  /** Fills the table; without a record it has no columns for early and late dates. */
+  private record Rows(Table.Builder table, boolean spread) {
+    Rows {
+      table
+          .column(Column.text("what", "What"))
+          .column(Column.of("limit", "At or below", Measure.TEMPERATURE));
+      if (spread) {
+        table.column(Column.text("tenth", "1 of 10 years by"));
+      }
+      table.column(Column.text("half", "Half of the years by"));
+      if (spread) {
+        table.column(Column.text("most", "9 of 10 years by"));
+      }
+    }
+
+    void used(FrostDates frost) {
+      usual("last frost of spring, used in this plan", frost.limit(), frost.lastOfSpring());
+      usual("first frost of fall, used in this plan", frost.limit(), frost.firstOfFall());
+      table.note("Frost dates used: " + frost.lastOfSpring().source().cite() + ".");
+    }
+
+    private void usual(String what, Temperature limit, Derived<MonthDay> day) {
+      add(what, Cell.of(limit), Cell.BLANK, Cell.of(day.map(FrostTable::text)), Cell.BLANK);
+    }
+
+    void freeze(ColdAndWarmth.FreezeRow row) {
+      int fahrenheit = (int) Math.rint(row.limit().fahrenheit());
+      String name = Choices.text(Freezes.strength(fahrenheit)) + " freeze";
+      dates("last " + name + " of spring", row.limit(), row.spring());
+      dates("first " + name + " of fall", row.limit(), row.fall());
+    }
+
+    private void dates(String what, Temperature limit, List<Optional<MonthDay>> days) {
+      add(what, Cell.of(limit), day(days.get(0)), day(days.get(1)), day(days.get(2)));
+    }
+
+    private static Cell day(Optional<MonthDay> day) {
+      return Cell.text(day.map(FrostTable::text).orElse("none"));
+    }
+
+    void zone(Hardiness zone) {
+      boolean known = zone.meanLowest().isPresent();
+      add(
+          "hardiness zone " + zone.text() + (known ? ", mean lowest of a year" : ""),
+          zone.meanLowest().map(Cell::of).orElse(Cell.BLANK),
+          Cell.BLANK,
+          Cell.BLANK,
+          Cell.BLANK);
+      table.note("Hardiness zone: " + zone.source().cite() + ".");
+    }
+
+    private void add(String what, Cell limit, Cell tenth, Cell half, Cell most) {
+      if (spread) {
+        table.row(Cell.text(what), limit, tenth, half, most);
+      } else {
+        table.row(Cell.text(what), limit, half);
+      }
+    }
   }
 
-  private static void row(
-      Table.Builder table, String what, FrostDates frost, Derived<MonthDay> day) {
-    table.row(
-        Cell.text(what),
-        Cell.of(frost.limit()),
-        Cell.BLANK,
-        Cell.of(day.map(FrostTable::text)),
-        Cell.BLANK);
-  }
-
-  private static void rows(Table.Builder table, ColdAndWarmth.FreezeRow row) {
-    Temperature limit = row.limit();
-    String name = Choices.text(Freezes.strength((int) Math.rint(limit.fahrenheit()))) + " freeze";
-    line(table, "last " + name + " of spring", limit, row.spring());
-    line(table, "first " + name + " of fall", limit, row.fall());
-  }
-
-  private static void line(
-      Table.Builder table, String what, Temperature limit, List<Optional<MonthDay>> days) {
-    table.row(
-        Cell.text(what),
-        Cell.of(limit),
-        Cell.text(days.get(0).map(FrostTable::text).orElse("none")),
-        Cell.text(days.get(1).map(FrostTable::text).orElse("none")),
-        Cell.text(days.get(2).map(FrostTable::text).orElse("none")));
-  }
-
-  private static void zone(Table.Builder table, Hardiness zone) {
-    table.row(
-        Cell.text("hardiness zone " + zone.text() + ", mean lowest of a year"),
-        zone.meanLowest().map(Cell::of).orElse(Cell.BLANK),
-        Cell.BLANK,
-        Cell.BLANK,
-        Cell.BLANK);
-    table.note("Hardiness zone: " + zone.source().cite() + ".");
-  }
-
-  static String text(MonthDay day) {
+  private static String text(MonthDay day) {
     return day.getDayOfMonth()
         + " "
         + day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);

@@ -28,9 +28,11 @@ final class HourBands {
   private static final Hatch[] HATCH = {
     Hatch.CROSS, Hatch.DIAGONAL, Hatch.HORIZONTAL, Hatch.DOTS, Hatch.SPARSE_DOTS, Hatch.NONE
   };
-  private static final double LABEL_MM = 2;
-  private static final double LABEL_ROOM_M = 0.6;
+  private static final double LABEL_MM = 2.5;
   private static final double LEAST_LABELLED_M2 = 4;
+
+  /** Islands and holes of fewer cells are noise between rows of plants, not ground to plan by. */
+  private static final int LEAST_CELLS = 12;
 
   private HourBands() {}
 
@@ -44,14 +46,19 @@ final class HourBands {
    * The bands of a field inside {@code within}, moved by an offset on the figure.
    *
    * @param room where labels may stand
+   * @param labelRoomM how far labels keep from the border of that room
    */
-  static List<Mark> marks(Field field, Shape within, Shape room, double rightM, double upM) {
+  static List<Mark> marks(
+      Field field, Shape within, Shape room, double labelRoomM, double rightM, double upM) {
     List<Mark> marks = new ArrayList<>();
     List<Mark> labels = new ArrayList<>();
     Isolines lines = new Isolines(field);
+    double cell = field.cell().metres();
+    double leastM2 = LEAST_CELLS * cell * cell;
     Shape above = within;
     for (int band = 0; band < FROM.length; band++) {
-      Shape next = band + 1 < FROM.length ? lines.atLeast(FROM[band + 1]).and(within) : Shape.EMPTY;
+      Shape next =
+          band + 1 < FROM.length ? lines.atLeast(FROM[band + 1], leastM2).and(within) : Shape.EMPTY;
       Shape ground = above.minus(next);
       if (!ground.isEmpty()) {
         marks.add(
@@ -59,7 +66,7 @@ final class HourBands {
       }
       if (!next.isEmpty() && ground.area().squareMetres() > LEAST_LABELLED_M2) {
         String hours = (int) FROM[band + 1] + " h";
-        Isolines.labelPlace(next, room, LABEL_ROOM_M)
+        Isolines.labelPlace(next, room, labelRoomM)
             .ifPresent(at -> labels.add(label(at, hours, rightM, upM)));
       }
       above = next;
@@ -70,7 +77,7 @@ final class HourBands {
 
   private static Mark label(Point at, String text, double rightM, double upM) {
     Point place = at.moved(Length.metres(rightM), Length.metres(upM));
-    return new Mark.Label(place, text, LABEL_MM, true, 2, Mark.Anchor.CENTRE);
+    return new Mark.Label(place, text, LABEL_MM, true, 4, Mark.Anchor.FIXED);
   }
 
   static Shape moved(Shape shape, double rightM, double upM) {

@@ -22,10 +22,11 @@ import yardloom.sun.calc.Shadows;
  */
 final class ShadowFigure {
   private static final double[] HOURS = {-3, 0, 3};
-  private static final String[] TIMES = {"3 h before noon", "solar noon", "3 h after noon"};
+  private static final String[] TIMES = {"3 h before", "solar noon", "3 h after"};
   private static final String[] DAYS = {"Equinox", "21 June", "21 December"};
   private static final double[] DECLINATION_DEG = {0, 23.44, -23.44};
-  private static final double WIDTH_MM = 170;
+  private static final double WIDTH_MM = 230;
+  private static final double ROW_MM = 560;
   private static final Style SHADE =
       Style.filled("sun-shade", "#b4bccb").hatched(Hatch.DIAGONAL).outlined(Palette.INK, 0.25);
 
@@ -33,12 +34,15 @@ final class ShadowFigure {
   private final Ground ground;
   private final List<Obstacle> obstacles;
   private final YardOutline yard;
+  private final double widthMm;
 
   ShadowFigure(Plan plan, Site site, Ground ground, List<Obstacle> obstacles) {
     this.site = site;
     this.ground = ground;
     this.obstacles = obstacles;
-    yard = new YardOutline(plan);
+    boolean tall = YardOutline.isTall(plan);
+    widthMm = tall ? ROW_MM : WIDTH_MM;
+    yard = new YardOutline(plan, widthMm, tall ? DAYS.length * HOURS.length : HOURS.length);
   }
 
   Panel.Figure make() {
@@ -46,8 +50,8 @@ final class ShadowFigure {
     for (int day = 0; day < DAYS.length; day++) {
       for (int h = 0; h < HOURS.length; h++) {
         int tile = day * HOURS.length + h;
-        double right = yard.rightM(tile, HOURS.length);
-        double up = yard.upM(tile, HOURS.length);
+        double right = yard.rightM(tile);
+        double up = yard.upM(tile);
         Shadows shadows = at(DECLINATION_DEG[day], HOURS[h]);
         Shape shade = shadows.of(obstacles).and(yard.ground());
         if (!shade.isEmpty()) {
@@ -60,7 +64,8 @@ final class ShadowFigure {
     }
     List<LegendEntry> legend =
         List.of(LegendEntry.area("shade at that time, crowns as if solid", SHADE));
-    return new Panel.Figure("Shade on equinox and solstices", marks, legend, WIDTH_MM, 0);
+    return new Panel.Figure(
+        "Shade on equinox and solstices, before and after solar noon", marks, legend, widthMm, 0);
   }
 
   private Shadows at(double declinationDeg, double hour) {

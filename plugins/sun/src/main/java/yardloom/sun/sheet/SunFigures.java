@@ -11,22 +11,29 @@ import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.Style;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Plan;
 import yardloom.sun.model.SunSpots;
 
 /** Maps of direct sun: the season with the best free ground, and the twelve months. */
 final class SunFigures {
   private static final Style SPOT = Style.line("sun-best-spot", "#b3261e", 0.7);
-  private static final double SEASON_MM = 120;
-  private static final double MONTHS_MM = 360;
+  private static final double SEASON_MM = 180;
+  private static final double MONTHS_MM = 560;
+  private static final int MONTHS = 12;
   private static final double RANK_MM = 3.5;
+
+  private static final double TALL_SEASON_MM = 130;
 
   private SunFigures() {}
 
   static Panel.Figure season(Plan plan, SunField field, Optional<SunSpots> spots) {
-    YardOutline yard = new YardOutline(plan);
+    double widthMm = YardOutline.isTall(plan) ? TALL_SEASON_MM : SEASON_MM;
+    YardOutline yard = new YardOutline(plan, widthMm);
     List<Mark> marks =
-        new ArrayList<>(HourBands.marks(field.season(), yard.ground(), yard.room(), 0, 0));
+        new ArrayList<>(
+            HourBands.marks(
+                field.season(), yard.ground(), YardOutline.roomOf(plan), yard.labelRoomM(), 0, 0));
     marks.addAll(yard.marks("Mean day of " + field.seasonText(), 0, 0));
     List<LegendEntry> legend = new ArrayList<>(HourBands.legend());
     for (SunSpots.Search search : spots.map(SunSpots::searches).orElse(List.of())) {
@@ -41,17 +48,20 @@ final class SunFigures {
         legend.add(LegendEntry.line("best free ground for " + search.crop() + ", by rank", SPOT));
       }
     }
-    return new Panel.Figure("Direct sun in the season", marks, legend, SEASON_MM, 0);
+    return new Panel.Figure("Direct sun in the season", marks, legend, widthMm, 0);
   }
 
   static Panel.Figure months(Plan plan, SunField field) {
-    YardOutline yard = new YardOutline(plan);
+    int columns = YardOutline.isTall(plan) ? MONTHS / 2 : MONTHS / 4;
+    YardOutline yard = new YardOutline(plan, MONTHS_MM, columns);
+    Shape room = YardOutline.roomOf(plan);
     List<Mark> marks = new ArrayList<>();
-    int columns = yard.columns(12);
-    for (int m = 0; m < 12; m++) {
-      double right = yard.rightM(m, columns);
-      double up = yard.upM(m, columns);
-      marks.addAll(HourBands.marks(field.months().get(m), yard.ground(), yard.room(), right, up));
+    for (int m = 0; m < MONTHS; m++) {
+      double right = yard.rightM(m);
+      double up = yard.upM(m);
+      marks.addAll(
+          HourBands.marks(
+              field.months().get(m), yard.ground(), room, yard.labelRoomM(), right, up));
       String name = Month.of(m + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
       marks.addAll(yard.marks(name, right, up));
     }

@@ -16,6 +16,8 @@ import yardloom.kernel.plan.Plan;
 
 /** Direct sun of the season on the site plan; off unless asked for. */
 public final class SunPainter implements Painter {
+  private static final double LABEL_M = 0.6;
+
   @Override
   public Layer layer() {
     return new Layer("sun.hours", "Direct sun in the season", Band.GROUND);
@@ -37,8 +39,8 @@ public final class SunPainter implements Painter {
     if (field.isEmpty()) {
       return List.of();
     }
-    YardOutline yard = new YardOutline(plan);
-    return HourBands.marks(field.get().season(), yard.ground(), yard.room(), 0, 0);
+    return HourBands.marks(
+        field.get().season(), YardOutline.groundOf(plan), YardOutline.roomOf(plan), LABEL_M, 0, 0);
   }
 
   @Override

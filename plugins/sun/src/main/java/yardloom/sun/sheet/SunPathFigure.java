@@ -107,7 +107,7 @@ final class SunPathFigure {
             new Mark.Symbol(
                 at, SymbolForm.DOT, Length.ZERO, Angle.ZERO, DOT, DAYS[day] + ", " + text));
         if (day != 1 && hour % 3 == 0) {
-          marks.add(new Mark.Label(at, text, 2, false, 4, Anchor.NEAR));
+          marks.add(new Mark.Label(at, text, 2.5, false, 4, Anchor.NEAR));
         }
       }
     }

@@ -68,15 +68,15 @@ public final class SunSheet implements SheetMaker {
                 site.north().radians(),
                 at.x().metres(),
                 at.y().metres(),
-                ownShade(plan, yard)),
-            place(plan)));
-    panels.add(new ShadowFigure(plan, site, yard.ground(), yard.standing()).make());
-    panels.add(SunFigures.months(plan, field.get()));
+                ownShade(plan, yard, at)),
+            place(plan, at)));
     addTable(panels, new SunTable().make(plan, facts));
     addTable(panels, new SpotTable().make(plan, facts));
     addTable(panels, new FrostTable().make(plan, facts));
     addTable(panels, new WarmthTable().make(plan, facts));
     panels.add(notes(facts));
+    panels.add(new ShadowFigure(plan, site, yard.ground(), yard.standing()).make());
+    panels.add(SunFigures.months(plan, field.get()));
     return List.of(new SheetPlan(NUMBER, "sun", "Sun and shade", panels));
   }
 
@@ -99,23 +99,21 @@ public final class SunSheet implements SheetMaker {
   }
 
   /** A bed's own plants do not hide the sky over it. */
-  private static int ownShade(Plan plan, YardSun yard) {
-    boolean chosen = plan.attributes().get(SunKeys.SUN_POINT).isPresent();
-    return plan.all(Element.Bed.class).stream()
-        .findFirst()
-        .filter(b -> !chosen)
-        .map(b -> yard.scene().shadeOf(b.id()))
-        .orElse(ShadeScene.NOBODY);
+  private static int ownShade(Plan plan, YardSun yard, Point at) {
+    return bedAt(plan, at).map(b -> yard.scene().shadeOf(b.id())).orElse(ShadeScene.NOBODY);
   }
 
-  private static String place(Plan plan) {
-    if (plan.attributes().get(SunKeys.SUN_POINT).isPresent()) {
-      return "the chosen point";
+  private static Optional<Element.Bed> bedAt(Plan plan, Point at) {
+    return plan.all(Element.Bed.class).stream().filter(b -> b.shape().contains(at)).findFirst();
+  }
+
+  private static String place(Plan plan, Point at) {
+    boolean chosen = plan.attributes().get(SunKeys.SUN_POINT).isPresent();
+    String within = bedAt(plan, at).map(b -> b.id() + ", without its own plants").orElse("");
+    if (chosen) {
+      return within.isEmpty() ? "the chosen point" : "the chosen point in " + within;
     }
-    return plan.all(Element.Bed.class).stream()
-        .findFirst()
-        .map(b -> b.id().toString())
-        .orElse("the middle of the lot");
+    return within.isEmpty() ? "the middle of the lot" : within;
   }
 
   private static Panel notes(Facts facts) {

@@ -11,58 +11,82 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 
-/** What a sun figure shows of the yard itself: lot, buildings, beds, crowns. */
+/**
+ * What a sun figure shows of the yard itself: lot, buildings, beds, crowns; once, or many times in
+ * tiles with a caption over each.
+ *
+ * <p>Room for captions is kept in millimetres of a figure that is as wide as it asks to be; a sheet
+ * that draws it smaller may push captions off their place, but not over a tile.
+ */
 final class YardOutline {
   private static final Style LOT_EDGE = Style.line("sun-lot-edge", Palette.INK, 0.35);
   private static final Style BED_EDGE = Style.line("sun-bed-edge", Palette.INK, 0.25);
   private static final Style CROWN_EDGE =
       Style.line("sun-crown-edge", Palette.INK, 0.18).dashed("1.5 1");
-  private static final double GAP = 0.12;
-  private static final double CAPTION_MM = 2.6;
+  private static final double GAP_MM = 5;
+  private static final double CAPTION_MM = 3;
+  private static final double CAPTION_ROOM_MM = 10;
+  private static final double MARGIN_MM = 4;
+  private static final double LABEL_ROOM_MM = 5.5;
 
   private final Plan plan;
   private final Shape ground;
+  private final int columns;
+  private final double mmPerM;
 
-  YardOutline(Plan plan) {
+  /** One tile in a figure of a width. */
+  YardOutline(Plan plan, double widthMm) {
+    this(plan, widthMm, 1);
+  }
+
+  /** Tiles in rows of {@code columns} in a figure of a width. */
+  YardOutline(Plan plan, double widthMm, int columns) {
     this.plan = plan;
-    ground =
-        plan.lot()
-            .map(lot -> lot.shape())
-            .orElseGet(
-                () ->
-                    Shape.union(plan.all(Element.Bed.class).stream().map(b -> b.shape()).toList()));
+    this.columns = columns;
+    ground = groundOf(plan);
+    double tilesMm = widthMm - 2 * MARGIN_MM - (columns - 1) * GAP_MM;
+    mmPerM = tilesMm / columns / ground.bounds().getWidth();
   }
 
   /** The lot, or all beds of a plan without one. */
+  static Shape groundOf(Plan plan) {
+    return plan.lot()
+        .map(lot -> lot.shape())
+        .orElseGet(
+            () -> Shape.union(plan.all(Element.Bed.class).stream().map(b -> b.shape()).toList()));
+  }
+
   Shape ground() {
     return ground;
   }
 
   /** The lot without what is built on it. */
-  Shape room() {
+  static Shape roomOf(Plan plan) {
     List<Shape> built = new ArrayList<>();
     plan.all(Element.Building.class).forEach(b -> built.add(b.shape()));
     plan.all(Element.Structure.class).forEach(b -> built.add(b.shape()));
-    return ground.minus(Shape.union(built));
+    return groundOf(plan).minus(Shape.union(built));
   }
 
-  /** A number of tiles in a row that makes a figure of {@code tiles} wider than high. */
-  int columns(int tiles) {
-    return bounds().getHeight() > bounds().getWidth() ? tiles / 2 : tiles / 3;
+  /** Whether the lot is higher than wide on the plan. */
+  static boolean isTall(Plan plan) {
+    Envelope box = groundOf(plan).bounds();
+    return box.getHeight() > box.getWidth();
   }
 
-  /** How far the {@code index}-th tile of a figure with some columns lies to the right. */
-  double rightM(int index, int columns) {
-    return index % columns * bounds().getWidth() * (1 + GAP);
+  /** Half the room that a short label takes, in metres of the yard. */
+  double labelRoomM() {
+    return LABEL_ROOM_MM / mmPerM;
+  }
+
+  /** How far the {@code index}-th tile lies to the right. */
+  double rightM(int index) {
+    return index % columns * (ground.bounds().getWidth() + GAP_MM / mmPerM);
   }
 
   /** How far up the {@code index}-th tile lies; tiles run from the top left. */
-  double upM(int index, int columns) {
-    return -(index / columns) * bounds().getHeight() * (1 + 1.6 * GAP);
-  }
-
-  private Envelope bounds() {
-    return ground.bounds();
+  double upM(int index) {
+    return -(index / columns) * (ground.bounds().getHeight() + CAPTION_ROOM_MM / mmPerM);
   }
 
   /** Outlines and a caption over a tile. */
@@ -81,10 +105,10 @@ final class YardOutline {
       add(marks, tree.shape().and(ground), CROWN_EDGE, tree.id().toString(), rightM, upM);
     }
     add(marks, ground, LOT_EDGE, "lot", rightM, upM);
-    Envelope box = bounds();
-    Point top =
-        Point.metres(box.centre().x + rightM, box.getMaxY() + upM + 0.5 * GAP * box.getHeight());
-    marks.add(new Mark.Label(top, caption, CAPTION_MM, true, 1, Mark.Anchor.CENTRE));
+    Envelope box = ground.bounds();
+    double middleM = CAPTION_ROOM_MM / 2 / mmPerM;
+    Point top = Point.metres(box.centre().x + rightM, box.getMaxY() + upM + middleM);
+    marks.add(new Mark.Label(top, caption, CAPTION_MM, true, 0, Mark.Anchor.FIXED));
     return marks;
   }
 

@@ -23,6 +23,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
 import yardloom.sun.calc.ShadeScene;
 import yardloom.sun.calc.SunEngine;
 import yardloom.sun.model.SunKeys;
@@ -130,6 +131,11 @@ public final class NeighbourCheck implements Check {
     return points;
   }
 
+  /** A length in both unit systems, as findings print it. */
+  private static String both(double metres) {
+    return String.format(Locale.ROOT, "%.1f ft (%.1f m)", Length.metres(metres).feet(), metres);
+  }
+
   private Optional<Finding> worst(
       Element element,
       List<double[]> points,
@@ -150,16 +156,16 @@ public final class NeighbourCheck implements Check {
               String.format(
                   Locale.ROOT,
                   "%s would take %.1f h of direct sun from %s in %s (%.1f h now, %.1f h then, at"
-                      + " (%.1f m, %.1f m) %.1f m above ground)",
+                      + " (%s, %s) %s above ground)",
                   String.join(", ", proposed.stream().map(ElementId::toString).toList()),
                   most,
                   element.id(),
                   MONTHS[m],
                   before,
                   after,
-                  p[0],
-                  p[1],
-                  p[2]);
+                  both(p[0]),
+                  both(p[1]),
+                  both(p[2]));
         }
       }
     }

@@ -8,8 +8,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import yardloom.facts.LightNeed;
 import yardloom.facts.SunField;
 import yardloom.facts.SunHours;
 import yardloom.facts.YardFacts;
@@ -35,8 +37,8 @@ import yardloom.sun.model.Grid;
 import yardloom.sun.model.LightScheme;
 
 /**
- * Gives direct sun over the lot and for each bed. A bed's own plants do not shade the bed they
- * stand in. Gives nothing without a site.
+ * Gives direct sun over the lot, for each bed and for each tree whose kind asks for sun. A bed's
+ * own plants do not shade the bed they stand in, nor a tree itself. Gives nothing without a site.
  */
 public final class SunHoursCalculator implements Calculator {
   @Override
@@ -51,7 +53,7 @@ public final class SunHoursCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.CLIMATE);
+    return Set.of(YardFacts.CLIMATE, YardFacts.LIGHT_NEEDS);
   }
 
   @Override
@@ -79,7 +81,10 @@ public final class SunHoursCalculator implements Calculator {
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       beds.add(bed(bed, field, yard, looker, scheme));
     }
-    String method = method(yard, grid.get());
+    for (Element.Tree tree : planted(plan, in)) {
+      beds.add(tree(tree, yard, looker, scheme));
+    }
+    String method = method(yard, site, grid.get());
     out.give(YardFacts.SUN_FIELD, field);
     out.give(BedSuns.KEY, new BedSuns(beds, open, scheme, field.seasonText(), method));
     Map<ElementId, List<TimeSpan>> byElement = new TreeMap<>();
@@ -116,6 +121,37 @@ public final class SunHoursCalculator implements Calculator {
         scheme.of(season));
   }
 
+  /** The trees whose kind asks for sun. */
+  private static List<Element.Tree> planted(Plan plan, Facts in) {
+    Set<ElementId> asking =
+        in.all(YardFacts.LIGHT_NEEDS).stream().map(LightNeed::in).collect(Collectors.toSet());
+    return plan.all(Element.Tree.class).stream().filter(t -> asking.contains(t.id())).toList();
+  }
+
+  /** The sun in the middle of a crown, which does not shade itself. */
+  private static BedSun tree(
+      Element.Tree tree, YardSun yard, SunEngine.Looker looker, LightScheme scheme) {
+    looker.at(
+        tree.at().x().metres(),
+        tree.at().y().metres(),
+        tree.crownBase().plus(tree.height()).metres() / 2,
+        yard.scene.shadeOf(tree.id()));
+    List<DayLight> days = IntStream.range(0, 12).mapToObj(looker::day).toList();
+    SunEngine.Sums sums = looker.sums();
+    double season = FieldMaker.seasonMean(sums.hours(), yard);
+    double morning = FieldMaker.seasonMean(sums.morningHours(), yard);
+    double[] sky = looker.skyView();
+    return new BedSun(
+        Optional.of(tree.id()),
+        days.stream().map(DayLight::directHours).toList(),
+        season,
+        morning,
+        days,
+        DoubleStream.of(sky).boxed().toList(),
+        yard.light.at(looker, sky),
+        scheme.of(season));
+  }
+
   private static BedSun open(Site site, YardSun yard, LightScheme scheme) {
     ShadeScene bare =
         new ShadeScene(
@@ -138,14 +174,26 @@ public final class SunHoursCalculator implements Calculator {
         scheme.of(season));
   }
 
-  private static String method(YardSun yard, Grid grid) {
+  private static String method(YardSun yard, Site site, Grid grid) {
     return String.format(
         Locale.ROOT,
         "Direct sun: the sun's centre above the level horizon, without refraction, clear sky;"
             + " horizon profiles every %d minutes of hour angle on cells of %.2f m; behind crowns"
-            + " and open fences hours count by the share of light that passes. Planned plants: %s.",
+            + " and open fences hours count by the share of light that passes. Planned plants: %s.%s",
         24 * 60 / YardSun.COLUMNS,
         grid.cellM(),
-        Choices.text(yard.settings.stage()));
+        Choices.text(yard.settings.stage()),
+        ground(yard, site));
+  }
+
+  private static String ground(YardSun yard, Site site) {
+    double fall = yard.ground().steepest();
+    return fall < 0.001
+        ? ""
+        : String.format(
+            Locale.ROOT,
+            " Ground: a plane that falls %.1f %% towards bearing %.0f°.",
+            100 * fall,
+            StrictMath.toDegrees(yard.ground().fallsTowardsRad(site.north().radians())));
   }
 }

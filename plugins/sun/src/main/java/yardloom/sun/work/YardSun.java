@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Envelope;
 import yardloom.facts.ClimateNormals;
 import yardloom.facts.Obstacle;
 import yardloom.facts.Obstacle.Stage;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.ground.Surface;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
@@ -32,6 +36,7 @@ public final class YardSun {
   static final int MOST_CELLS = 60_000;
 
   private static final double USUAL_VAPOUR_KPA = 1;
+  private static final double SURVEY_M = 0.5;
 
   final SunSettings settings;
   final ShadeScene scene;
@@ -56,6 +61,7 @@ public final class YardSun {
         settings
             .fall()
             .map(f -> Ground.falling(f.slope(), f.towards().radians(), north))
+            .or(() -> plan.attributes().get(Surface.KEY).map(s -> surveyed(plan, s)))
             .orElse(Ground.LEVEL);
     standing = grown(obstacles);
     scene = new ShadeScene(site.latitude().radians(), north, ground, skyline(settings), standing);
@@ -63,6 +69,33 @@ public final class YardSun {
     groups = DayGroups.season(settings.season().from(), settings.season().to());
     meanDays = SunYear.MEAN_DAYS.stream().mapToInt(SunYear::day).toArray();
     light = light(plan, site, climate);
+  }
+
+  /** The plane nearest to the open ground of the lot, where levels are known. */
+  private static Ground surveyed(Plan plan, Surface surface) {
+    List<Shape> built = new ArrayList<>();
+    plan.all(Element.Building.class).forEach(b -> built.add(b.shape()));
+    Shape lot = plan.lot().map(l -> l.shape()).orElseGet(surface::extent);
+    Shape open = lot.and(surface.extent()).minus(Shape.union(built));
+    Predicate<Point> inside = open.insideTest();
+    Envelope box = open.bounds();
+    List<double[]> levels = new ArrayList<>();
+    for (double x = box.getMinX() + SURVEY_M / 2; x < box.getMaxX(); x += SURVEY_M) {
+      for (double y = box.getMinY() + SURVEY_M / 2; y < box.getMaxY(); y += SURVEY_M) {
+        Point at = Point.metres(x, y);
+        if (inside.test(at)) {
+          double[] level = {x, y, 0};
+          surface
+              .levelAt(at)
+              .ifPresent(
+                  z -> {
+                    level[2] = z.metres();
+                    levels.add(level);
+                  });
+        }
+      }
+    }
+    return Ground.nearest(levels);
   }
 
   private LightOfDays light(Plan plan, Site site, Optional<ClimateNormals> climate) {

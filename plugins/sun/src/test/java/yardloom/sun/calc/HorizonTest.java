@@ -3,6 +3,7 @@ package yardloom.sun.calc;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -119,5 +120,28 @@ class HorizonTest {
     double expected =
         Math.min(DayLength.hours(rad(10), rad(20)), DayLength.hours(rad(40), rad(20)));
     assertEquals(expected, Scenes.day(south, 20, COLUMNS, 0, 0).directHours(), 0.03);
+  }
+
+  /** Levels on an exact plane give that plane; points on one line say nothing across it. */
+  @Test
+  void planeNearestToLevels_isTheirPlane() {
+    List<double[]> levels = new ArrayList<>();
+    for (int x = 0; x < 5; x++) {
+      for (int y = 0; y < 3; y++) {
+        levels.add(new double[] {x, y, 60 - 0.15 * x + 0.02 * y});
+      }
+    }
+    Ground ground = Ground.nearest(levels);
+    assertEquals(-0.15, ground.riseX(), 1e-12);
+    assertEquals(0.02, ground.riseY(), 1e-12);
+    assertEquals(Math.hypot(0.15, 0.02), ground.steepest(), 1e-12);
+    assertEquals(
+        90 + Math.toDegrees(Math.atan2(0.02, 0.15)),
+        Math.toDegrees(ground.fallsTowardsRad(0)),
+        1e-9);
+    assertEquals(
+        Ground.LEVEL,
+        Ground.nearest(
+            List.of(new double[] {0, 0, 1}, new double[] {1, 1, 2}, new double[] {2, 2, 3})));
   }
 }

@@ -39,6 +39,19 @@ class IsolinesTest {
     assertTrue(!ground.contains(Point.metres(2, 2)), "the middle is a hole");
   }
 
+  @Test
+  void islandInAHole_isKept_unlessItIsTooSmall() {
+    Field target = field(40, 40, (x, y) -> Math.cos(4 * Math.hypot(x - 2, y - 2)));
+    Isolines lines = new Isolines(target);
+    // cos(4 r) is above 0 for r below π/8 and between 3π/8 and 5π/8: a disc in a ring.
+    Shape near = Shape.circle(Point.metres(2, 2), Length.metres(1.9)).and(lines.atLeast(0));
+    double disc = Math.PI * Math.pow(Math.PI / 8, 2);
+    double ring = Math.PI * (Math.pow(1.9, 2) - Math.pow(3 * Math.PI / 8, 2));
+    assertEquals(disc + ring, near.area().squareMetres(), 0.05);
+    assertTrue(near.contains(Point.metres(2, 2)));
+    assertTrue(!lines.atLeast(0, 0.6).contains(Point.metres(2, 2)), "the disc has 0.48 m²");
+  }
+
   /** A plane's level is a straight line, placed exactly. */
   @Property(tries = 50)
   void planeCutAtLevel_isHalf(@ForAll @DoubleRange(min = 0.2, max = 3.8) double level) {
