@@ -46,7 +46,7 @@ public final class SightTriangle {
     if (Math.abs(cross) < 1e-6) {
       throw new PlanException(
           ProblemCode.BAD_SHAPE,
-          "the two sides of a sight triangle must meet at a corner; these are parallel");
+          "the two sides of a sight triangle must meet at a street corner; these are parallel, name the two that run up to it");
     }
     // The outside of the lot lies to the right of its sides.
     Point p = first.start().moved(outside.times(a[1]), outside.times(-a[0]));

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.locationtech.jts.geom.Coordinate;
@@ -90,15 +91,19 @@ public final class Surface {
     if (earlier != null && Math.abs(earlier.level().minus(spot.level()).metres()) > SAME_LEVEL_M) {
       throw new PlanException(
           ProblemCode.CONTRADICTION,
-          "the point ("
-              + spot.at().x()
-              + ", "
-              + spot.at().y()
-              + ") has two levels, "
-              + earlier.level()
-              + " and "
-              + spot.level());
+          String.format(
+              Locale.ROOT,
+              "the point (%s, %s) has two levels, %s and %s; keep the right one, or give the foot and"
+                  + " the top of a wall a little apart",
+              show(spot.at().x()),
+              show(spot.at().y()),
+              show(earlier.level()),
+              show(spot.level())));
     }
+  }
+
+  private static String show(Length value) {
+    return String.format(Locale.ROOT, "%.2f m = %.2f ft", value.metres(), value.feet());
   }
 
   private static List<Triangle> triangulate(

@@ -19,6 +19,7 @@ public final class KernelRules {
         new ShapeRule("kernel.fall-from-house", GroundRules::fallFromHouse),
         new ShapeRule("kernel.keep-out", BedRules::keepOut),
         new ShapeRule("kernel.path-slope", GroundRules::pathSlope),
+        new ShapeRule("kernel.levels", LevelRules::levels),
         new ShapeRule("kernel.path-passing", PathRules::passing),
         new ShapeRule("kernel.path-turning", PathRules::turning),
         new ShapeRule("kernel.path-width", PathRules::width),

@@ -113,7 +113,12 @@ public final class DeedReader {
       String name, SourceRef place, Course chord, Optional<Deed.Bend> bend, boolean closes) {
     String given = name == null ? "side " + (calls.size() + 1) : name;
     if (calls.stream().anyMatch(c -> c.name().equals(given))) {
-      throw new PlanException(ProblemCode.DUPLICATE, place, "two calls are named '" + given + "'");
+      throw new PlanException(
+          ProblemCode.DUPLICATE,
+          place,
+          "two calls are named '"
+              + given
+              + "'; give each a name of its own, for the lot's sides take them");
     }
     calls.add(new Deed.Call(given, place, chord, bend, closes));
   }

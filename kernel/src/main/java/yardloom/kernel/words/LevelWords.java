@@ -101,7 +101,7 @@ public final class LevelWords {
               + points.size()
               + " points and "
               + heights.size()
-              + " heights");
+              + " height(s); write them in the same order");
     }
     List<Spot> line = new ArrayList<>();
     for (int i = 0; i < points.size(); i++) {

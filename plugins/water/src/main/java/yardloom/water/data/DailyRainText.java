@@ -61,8 +61,8 @@ public final class DailyRainText {
     String[] parts = line.split(",", -1);
     try {
       if (parts.length == 2) {
-        Length rain = step.times(Double.parseDouble(parts[1].strip()));
-        if (!(rain.metres() >= 0 && rain.compareTo(MOST) <= 0)) {
+        double amount = Double.parseDouble(parts[1].strip());
+        if (!(amount >= 0 && amount * step.metres() <= MOST.metres())) {
           throw new PlanException(
               ProblemCode.OUT_OF_RANGE,
               "line "
@@ -70,7 +70,7 @@ public final class DailyRainText {
                   + " of the daily rain: a day has 0 to 1825 mm (72 in), got "
                   + parts[1].strip());
         }
-        return new DailyRain.Day(LocalDate.parse(parts[0].strip()), rain);
+        return new DailyRain.Day(LocalDate.parse(parts[0].strip()), step.times(amount));
       }
     } catch (DateTimeException | NumberFormatException e) {
       // Said below, with what is expected.

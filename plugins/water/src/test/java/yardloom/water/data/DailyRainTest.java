@@ -1,0 +1,89 @@
+package yardloom.water.data;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
+import yardloom.water.calc.rain.TankBehaviour.Order;
+import yardloom.water.calc.rain.TankYear;
+import yardloom.water.model.DailyRain;
+
+/** Reading rain by the day, and tanks stepped through it. */
+class DailyRainTest {
+  private static String year(String header, int days, String amount) {
+    StringBuilder text = new StringBuilder(header + "\n");
+    LocalDate day = LocalDate.of(2011, 1, 1);
+    for (int i = 0; i < days; i++) {
+      text.append(day.plusDays(i)).append(',').append(amount).append('\n');
+    }
+    return text.toString();
+  }
+
+  private static String refused(String text) {
+    return assertThrows(PlanException.class, () -> DailyRainText.read(text)).getMessage();
+  }
+
+  @Test
+  void read_bothUnits_giveTheSameRain() {
+    double mm = DailyRainText.read(year("date,rain_mm", 365, "25.4")).get(0).rain().millimetres();
+    double in = DailyRainText.read(year("date,rain_in", 365, "1")).get(0).rain().millimetres();
+    assertEquals(25.4, mm, 1e-9);
+    assertEquals(mm, in, 1e-9);
+  }
+
+  @Test
+  void read_badTables_nameTheLineAndWhatIsExpected() {
+    assertTrue(refused("day,rain\n").contains("line 1"), "header");
+    assertTrue(refused("date,rain_mm\n2011-01-01,x\n").contains("line 2"), "no number");
+    assertTrue(refused("date,rain_mm\n01/02/2011,1\n").contains("2012-11-19,54.1"), "no date");
+    assertTrue(refused("date,rain_mm\n2011-01-01,-1\n").contains("0 to 1825 mm"), "negative");
+    assertTrue(refused("date,rain_mm\n2011-01-01,NaN\n").contains("line 2"), "NaN");
+    assertTrue(
+        refused("date,rain_mm\n2011-01-01,0\n2011-01-03,0\n")
+            .contains("2011-01-02 should come next"));
+    assertTrue(refused(year("date,rain_mm", 364, "0")).contains("the table has 364"));
+  }
+
+  @Test
+  void longestDrySpell_countsDaysWithoutAnyRain() {
+    List<DailyRain.Day> days =
+        List.of(1.0, 0.0, 0.0, 0.3, 0.0).stream()
+            .map(mm -> new DailyRain.Day(LocalDate.of(2011, 1, 1), Length.millimetres(mm)))
+            .toList();
+    assertEquals(2, new DailyRain("s", Source.commonPractice("ours"), days).longestDrySpell());
+  }
+
+  /**
+   * A dry summer by hand: 100 L fall on one day of ten, 10 L are used each day. A tank of 100 L
+   * meets all of it from the second round on, when use before rain leaves it empty on the tenth day
+   * only if it starts empty.
+   */
+  @Test
+  void tank_oneStormInTenDays_meetsTheNeedWithOneStormOfRoom() {
+    List<Volume> in =
+        java.util.stream.IntStream.range(0, 10)
+            .mapToObj(i -> Volume.litres(i == 0 ? 100 : 0))
+            .toList();
+    List<Volume> out = java.util.Collections.nCopies(10, Volume.litres(10));
+    assertEquals(
+        100,
+        TankYear.of(Order.YIELD_BEFORE_SPILL, Volume.litres(100), in, out).yield().litres(),
+        1e-9);
+    // Half the room holds five days of use, beside the 10 L drawn while it rains.
+    assertEquals(
+        60,
+        TankYear.of(Order.YIELD_BEFORE_SPILL, Volume.litres(50), in, out).yield().litres(),
+        1e-9);
+    assertEquals(
+        50,
+        TankYear.of(Order.YIELD_AFTER_SPILL, Volume.litres(50), in, out).yield().litres(),
+        1e-9);
+  }
+}
