@@ -1,5 +1,6 @@
 package yardloom.kernel.draw;
 
+import java.util.Optional;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -31,15 +32,35 @@ public sealed interface Mark
    *
    * @param rank lower ranks are placed first and are never dropped below rank 3
    * @param heightMm letter height on paper, at least 2
+   * @param ground what the label names, if that is more than a point: the text stands in it or
+   *     beside its edge, and a leader starts at its edge
    */
-  record Label(Point at, String text, double heightMm, boolean bold, int rank, Anchor anchor)
-      implements Mark {}
+  record Label(
+      Point at,
+      String text,
+      double heightMm,
+      boolean bold,
+      int rank,
+      Anchor anchor,
+      Optional<Shape> ground)
+      implements Mark {
+
+    /** The label of a point. */
+    public Label(Point at, String text, double heightMm, boolean bold, int rank, Anchor anchor) {
+      this(at, text, heightMm, bold, rank, anchor, Optional.empty());
+    }
+
+    /** The same as the label of {@code shape}. */
+    public Label on(Shape shape) {
+      return new Label(at, text, heightMm, bold, rank, anchor, Optional.of(shape));
+    }
+  }
 
   /** Where a label stands relative to its point. */
   enum Anchor {
-    /** Centred on the point, fixed. */
+    /** Centred on the point, or elsewhere in its ground. */
     CENTRE,
-    /** Anywhere close by. */
+    /** Anywhere close by; with a ground, rather beside it than in it. */
     NEAR,
     /** Level and centred on the point, or left out where a text stands already. */
     FIXED

@@ -62,10 +62,13 @@ final class DimensionPainter implements Painter {
     kept.removeAll(LINES_MAY_CROSS);
     List<Geometry> others = shapes(plan, kept);
     List<Geometry> passable = shapes(plan, LINES_MAY_CROSS);
+    List<Geometry> fences =
+        plan.all(Element.Fence.class).stream().<Geometry>map(f -> f.line().jts()).toList();
     for (Element.Building building : plan.all(Element.Building.class)) {
       if (!building.neighbour()) {
         walls(building, units, marks);
-        plan.lot().ifPresent(lot -> toLotLines(building, lot, others, passable, units, marks));
+        plan.lot()
+            .ifPresent(lot -> toLotLines(building, lot, others, passable, fences, units, marks));
       }
     }
     return marks;
@@ -114,6 +117,7 @@ final class DimensionPainter implements Painter {
       Lot lot,
       List<Geometry> others,
       List<Geometry> passable,
+      List<Geometry> fences,
       UnitSystem units,
       List<Mark> marks) {
     if (!lot.shape().covers(building.shape())) {
@@ -122,7 +126,9 @@ final class DimensionPainter implements Painter {
     for (Lot.Edge edge : lot.edges()) {
       boolean straight = edge.line().points().size() == 2;
       if (straight && building.shape().jts().distance(edge.line().jts()) >= SHORTEST_M) {
-        Line way = WallToLine.between(building.shape(), edge.line(), others, passable);
+        List<Geometry> lines = new ArrayList<>(fences);
+        lot.edges().stream().filter(e -> !e.equals(edge)).forEach(e -> lines.add(e.line().jts()));
+        Line way = WallToLine.between(building.shape(), edge.line(), others, passable, lines);
         add(marks, way.start(), way.end(), Length.ZERO, SHORTEST_M, units);
       }
     }

@@ -9,6 +9,7 @@ import yardloom.kernel.draw.Painter;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Measure;
@@ -36,44 +37,46 @@ final class LabelPainter implements Painter {
 
   private static void label(Element element, TableFormat format, List<Mark> marks) {
     if (element instanceof Element.Building b) {
-      add(
-          marks,
-          b.shape().heart(),
-          name(b),
-          b.neighbour() ? NORMAL_MM : LARGE_MM,
-          !b.neighbour(),
-          b.neighbour() ? 4 : 1,
-          Anchor.CENTRE);
-    } else if (element instanceof Element.Bed bed && !bed.shape().isEmpty()) {
-      String text = name(bed) + "\n" + format.withUnit(Measure.AREA, bed.shape().area());
-      add(marks, bed.shape().heart(), text, NORMAL_MM, false, 1, Anchor.CENTRE);
-    } else if (element instanceof Element.Structure s
-        && !s.shape().isEmpty()
-        && !StructurePainter.isSwale(s)) {
-      add(marks, s.shape().heart(), name(s), NORMAL_MM, false, 1, Anchor.CENTRE);
-    } else if (element instanceof Element.Paving p && !p.shape().isEmpty()) {
-      String text = name(p) + (p.surface().isBlank() ? "" : "\n" + p.surface());
-      add(marks, p.shape().heart(), text, NORMAL_MM, false, 2, Anchor.CENTRE);
+      marks.add(
+          b.neighbour()
+              ? text(b.shape().heart(), name(b), 4, Anchor.CENTRE)
+              : new Mark.Label(b.shape().heart(), name(b), LARGE_MM, true, 1, Anchor.CENTRE));
+    } else if (element instanceof Element.Bed bed) {
+      String area = format.withUnit(Measure.AREA, bed.shape().area());
+      inside(bed.shape(), name(bed) + second(area), 1, marks);
+    } else if (element instanceof Element.Structure s && !StructurePainter.isSwale(s)) {
+      inside(s.shape(), name(s), 1, marks);
+    } else if (element instanceof Element.Paving p) {
+      inside(p.shape(), name(p) + second(p.surface()), 2, marks);
+    } else if (element instanceof Element.KeepOut k) {
+      inside(k.shape(), name(k) + second(k.reason()), 1, marks);
     } else if (element instanceof Element.Path p) {
-      add(marks, middle(p.line()), name(p), NORMAL_MM, false, 3, Anchor.NEAR);
+      marks.add(text(middle(p.line()), name(p), 3, Anchor.CENTRE).on(p.shape()));
     } else if (element instanceof Element.Tree tree) {
-      add(marks, tree.at(), name(tree), NORMAL_MM, false, 2, Anchor.NEAR);
+      marks.add(text(tree.at(), name(tree), 2, Anchor.NEAR));
     } else if (element instanceof Element.WaterPoint water) {
-      add(marks, water.at(), name(water), NORMAL_MM, false, 2, Anchor.NEAR);
+      marks.add(text(water.at(), name(water), 2, Anchor.NEAR));
     } else if (element instanceof Element.Fence fence) {
-      add(marks, middle(fence.line()), name(fence), NORMAL_MM, false, 3, Anchor.NEAR);
+      marks.add(text(middle(fence.line()), name(fence), 3, Anchor.NEAR));
     } else if (element instanceof Element.Utility u) {
-      String text = u.carries().isBlank() ? name(u) : u.carries();
-      add(marks, middle(u.line()), text, NORMAL_MM, true, 1, Anchor.NEAR);
-    } else if (element instanceof Element.KeepOut k && !k.shape().isEmpty()) {
-      String text = name(k) + (k.reason().isBlank() ? "" : "\n" + k.reason());
-      add(marks, k.shape().heart(), text, NORMAL_MM, false, 1, Anchor.CENTRE);
+      String what = u.carries().isBlank() ? name(u) : capital(u.carries());
+      marks.add(new Mark.Label(middle(u.line()), what, NORMAL_MM, true, 1, Anchor.NEAR));
     }
   }
 
-  private static void add(
-      List<Mark> marks, Point at, String text, double mm, boolean bold, int rank, Anchor anchor) {
-    marks.add(new Mark.Label(at, text, mm, bold, rank, anchor));
+  private static void inside(Shape shape, String text, int rank, List<Mark> marks) {
+    if (!shape.isEmpty()) {
+      marks.add(text(shape.heart(), text, rank, Anchor.CENTRE).on(shape));
+    }
+  }
+
+  private static Mark.Label text(Point at, String text, int rank, Anchor anchor) {
+    return new Mark.Label(at, text, NORMAL_MM, false, rank, anchor);
+  }
+
+  /** A second line, if there is anything to say. */
+  private static String second(String text) {
+    return text.isBlank() ? "" : "\n" + text;
   }
 
   /** The element's name; a bare number or letter gets its kind before it. */

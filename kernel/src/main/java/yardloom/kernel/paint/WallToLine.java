@@ -31,8 +31,14 @@ final class WallToLine {
    *
    * @param others what the line had better keep clear of
    * @param passable what it may run across if it must
+   * @param lines what it had better not run along
    */
-  static Line between(Shape building, Line side, List<Geometry> others, List<Geometry> passable) {
+  static Line between(
+      Shape building,
+      Line side,
+      List<Geometry> others,
+      List<Geometry> passable,
+      List<Geometry> lines) {
     Coordinate[] nearest = DistanceOp.nearestPoints(building.jts(), side.jts());
     List<Coordinate[]> ways = new ArrayList<>();
     LineSegment edge = new LineSegment(side.start().coordinate(), side.end().coordinate());
@@ -46,7 +52,7 @@ final class WallToLine {
     ways.add(nearest);
     Coordinate[] best =
         ways.stream()
-            .min(Comparator.comparingLong(way -> crossed(way, others, passable)))
+            .min(Comparator.comparingLong(way -> crossed(way, others, passable, lines)))
             .orElseThrow();
     return Line.between(Point.metres(best[0].x, best[0].y), Point.metres(best[1].x, best[1].y));
   }
@@ -68,12 +74,19 @@ final class WallToLine {
     }
   }
 
-  private static long crossed(Coordinate[] way, List<Geometry> others, List<Geometry> passable) {
+  private static long crossed(
+      Coordinate[] way, List<Geometry> others, List<Geometry> passable, List<Geometry> lines) {
     Geometry line =
         Line.between(Point.metres(way[0].x, way[0].y), Point.metres(way[1].x, way[1].y)).jts();
     long through = others.stream().filter(line::intersects).count();
     long near = others.stream().filter(g -> g.distance(line) < CLEAR_M).count();
     long across = passable.stream().filter(line::intersects).count();
-    return 10 * through + 5 * near + across;
+    long along = lines.stream().filter(g -> isAlong(line, g)).count();
+    return 10 * through + 5 * near + 3 * along + across;
+  }
+
+  /** Whether the middle of the way, where its measure stands, is close to the line. */
+  private static boolean isAlong(Geometry way, Geometry line) {
+    return way.getCentroid().distance(line) < CLEAR_M;
   }
 }

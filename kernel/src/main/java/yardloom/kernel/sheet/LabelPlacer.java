@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.strtree.STRtree;
+import yardloom.kernel.draw.Mark.Anchor;
 
 /**
  * Finds places for labels so that none overlaps another, a text already set, or the edge of the
@@ -14,8 +14,9 @@ import org.locationtech.jts.index.strtree.STRtree;
  *
  * <p>Greedy by rank: each label takes the best free candidate and keeps it. Candidates next to the
  * point come in the order of {@link #SIDES} (above first), then places further off with a leader
- * line, last any free place of the drawing. Lines of the drawing under a label cost, but do not
- * forbid. Same input, same result.
+ * line, last any free place of the drawing. A label of ground may also stand in it, or along its
+ * edge ({@link GroundPlaces}). Lines of the drawing under a label cost, but do not forbid. Same
+ * input, same result.
  *
  * <p>References: [1] J. Christensen, J. Marks, S. Shieber, An empirical study of algorithms for
  * point-feature label placement, ACM Transactions on Graphics 14(3), 1995, pp. 203-232: candidate
@@ -40,127 +41,89 @@ final class LabelPlacer {
   private static final double GAP_MM = 1;
   private static final double CLEAR_MM = 0.4;
 
+  /** Beside ground; narrow, so that it is clear between two beds which of them is meant. */
+  private static final double GAP_TO_GROUND_MM = 0.5;
+
+  /** How far a leader reaches into the ground that it belongs to. */
+  private static final double INTO_GROUND_MM = 1.2;
+
   /** Costs: a place further down the list, a line under the text, a leader and its length. */
   private static final double PER_SIDE = 0.5;
 
   private static final double PER_CROSSING = 4;
+
+  /** What grows in a bed has to lie under some text. */
+  private static final double PER_CROSSING_INSIDE = 0.2;
+
   private static final double LEADER = 16;
   private static final double LEADER_PER_MM = 0.5;
-  private static final double PER_LEADER_CROSSED = 10;
-  private static final double PER_OUTLINE_CROSSED = 3;
 
   /**
    * A label to place.
    *
    * @param widthMm along its lines
    * @param heightMm across its lines
-   * @param fixed whether it stands centred on its point if that is free
-   * @param orNone whether it is left out if that is taken
+   * @param stand whether it had better stand centred on its point
    * @param upright whether its lines run up the sheet when it does
+   * @param ground what it names, if that is more than a point
    */
   record Request(
       Xy anchor,
       double widthMm,
       double heightMm,
       int rank,
-      boolean fixed,
-      boolean orNone,
-      boolean upright) {
-    /** A label that finds another place when its own is taken. */
-    Request(Xy anchor, double widthMm, double heightMm, int rank, boolean fixed, boolean upright) {
-      this(anchor, widthMm, heightMm, rank, fixed, false, upright);
+      Anchor stand,
+      boolean upright,
+      Optional<Footprint> ground) {
+
+    boolean isCentred() {
+      return stand != Anchor.NEAR;
+    }
+
+    /** Its room about {@code middle}. */
+    Box around(Xy middle, boolean isUpright) {
+      return Box.around(middle, isUpright ? heightMm : widthMm, isUpright ? widthMm : heightMm);
+    }
+
+    double distance(Box box) {
+      return ground.map(g -> g.distance(box)).orElseGet(() -> Quad.of(box).distance(anchor));
     }
   }
 
-  /** Where a label stands; the leader is empty if it stands at its point. */
-  record Spot(Box box, Optional<Xy> leaderTo, boolean upright) {}
+  /** A line from what a label names to the label. */
+  record Leader(Xy from, Xy to) {}
 
-  private record Segment(Xy from, Xy to, boolean outline) {}
+  /** Where a label stands; the leader is empty if it stands at its point or ground. */
+  record Spot(Box box, Optional<Leader> leader, boolean upright) {}
 
-  private final Box area;
-  private final List<Quad> taken = new ArrayList<>();
-  private final List<Segment> leaders = new ArrayList<>();
-  private final List<Segment> lines = new ArrayList<>();
-  private STRtree index;
+  /** A place and how bad it is without what it covers. */
+  record Candidate(Box box, boolean upright, double cost) {}
 
-  LabelPlacer(Box area) {
-    this.area = area;
-  }
+  private final LabelSpace space;
+  private List<Request> all = List.of();
 
-  /** Keeps labels off {@code quad}. */
-  void take(Quad quad) {
-    taken.add(quad);
-  }
-
-  boolean isFree(Quad quad) {
-    return quad.inside(area)
-        && taken.stream().noneMatch(quad::overlaps)
-        && leaders.stream().noneMatch(l -> quad.crossedBy(l.from, l.to));
-  }
-
-  /** A line of the drawing that labels had better not cross. */
-  void avoid(Xy from, Xy to) {
-    lines.add(new Segment(from, to, false));
-    index = null;
-  }
-
-  /** An outline of a region, which labels had better not cross either. */
-  void avoidOutline(Xy from, Xy to) {
-    lines.add(new Segment(from, to, true));
-    index = null;
-  }
-
-  /** How many outlines of regions run under {@code box}. */
-  long outlinesUnder(Box box) {
-    return under(box).filter(Segment::outline).count();
-  }
-
-  /** How many lines of the drawing run under {@code box}. */
-  private long crossings(Box box) {
-    return under(box).count();
-  }
-
-  private Stream<Segment> under(Box box) {
-    Envelope around = new Envelope(box.x(), box.right(), box.y(), box.bottom());
-    List<Segment> near = new ArrayList<>();
-    index().query(around, found -> near.add((Segment) found));
-    return near.stream().filter(s -> box.isCrossedBy(s.from, s.to));
-  }
-
-  private STRtree index() {
-    if (index == null) {
-      index = new STRtree();
-      for (Segment s : lines) {
-        index.insert(new Envelope(s.from.x(), s.to.x(), s.from.y(), s.to.y()), s);
-      }
-    }
-    return index;
+  LabelPlacer(LabelSpace space) {
+    this.space = space;
   }
 
   /** Places for {@code requests}, in their order; empty where the drawing is full. */
   List<Optional<Spot>> place(List<Request> requests) {
     List<Optional<Spot>> spots = new ArrayList<>();
-    List<Integer> order = new ArrayList<>();
-    for (int i = 0; i < requests.size(); i++) {
-      order.add(i);
-      spots.add(Optional.empty());
-    }
-    order.sort(
-        Comparator.comparing((Integer i) -> requests.get(i).rank())
-            .thenComparing(i -> !requests.get(i).fixed())
-            .thenComparing(i -> i));
-    List<Xy> anchors = requests.stream().filter(r -> !r.fixed()).map(Request::anchor).toList();
-    for (int i : order) {
-      Optional<Spot> spot = place(requests.get(i), anchors);
-      spot.ifPresent(s -> keep(s, requests.get(i)));
-      spots.set(i, spot);
-    }
+    requests.forEach(r -> spots.add(Optional.empty()));
+    all = List.copyOf(requests);
+    IntStream.range(0, requests.size())
+        .boxed()
+        .sorted(
+            Comparator.comparing((Integer i) -> requests.get(i).rank())
+                .thenComparing(i -> !requests.get(i).isCentred()))
+        .forEach(i -> spots.set(i, kept(place(requests.get(i)))));
     return spots;
   }
 
-  private void keep(Spot spot, Request request) {
-    taken.add(Quad.of(spot.box().inset(-CLEAR_MM)));
-    spot.leaderTo().ifPresent(to -> leaders.add(new Segment(request.anchor(), to, false)));
+  private Optional<Spot> kept(Optional<Spot> spot) {
+    spot.ifPresent(s -> space.take(Quad.of(s.box().inset(-CLEAR_MM))));
+    spot.flatMap(Spot::leader).ifPresent(l -> space.takeLeader(l.from(), l.to()));
+    return spot;
   }
 
   private record Offer(Spot spot, double cost) {
@@ -171,36 +134,55 @@ final class LabelPlacer {
     }
   }
 
-  private Optional<Spot> place(Request request, List<Xy> anchors) {
-    if (request.fixed()) {
-      boolean upright = request.upright();
-      Box centred =
-          Box.around(
-              request.anchor(),
-              upright ? request.heightMm() : request.widthMm(),
-              upright ? request.widthMm() : request.heightMm());
-      if (isFree(Quad.of(centred))) {
-        return Optional.of(new Spot(centred, Optional.empty(), upright));
+  private Optional<Spot> place(Request request) {
+    if (request.isCentred()) {
+      Box centred = request.around(request.anchor(), request.upright());
+      if (isClear(request, centred) && space.isFree(Quad.of(centred))) {
+        return Optional.of(new Spot(centred, Optional.empty(), request.upright()));
       }
-      if (request.orNone()) {
+      if (request.stand() == Anchor.FIXED) {
         return Optional.empty();
       }
     }
-    Offer near = atThePoint(request, anchors);
+    Offer near = request.ground().isPresent() ? atTheGround(request) : atThePoint(request);
     Offer best = ledTo(request, near);
     return best == Offer.NONE ? anywhere(request) : Optional.of(best.spot());
   }
 
-  private Offer atThePoint(Request request, List<Xy> anchors) {
+  /** Whether it lies in its ground and on no outline; that of a point may lie anywhere. */
+  private boolean isClear(Request request, Box box) {
+    return request.ground().map(g -> g.contains(box) && space.outlinesUnder(box) == 0).orElse(true);
+  }
+
+  private Offer atThePoint(Request request) {
     Offer best = Offer.NONE;
     for (int i = 0; i < SIDES.size(); i++) {
       Box box = beside(request, SIDES.get(i), GAP_MM);
       double least = PER_SIDE * i;
-      if (least < best.cost()
-          && isFree(Quad.of(box))
-          && isNearest(box, request.anchor(), anchors)) {
-        double cost = least + PER_CROSSING * crossings(box);
+      if (least < best.cost() && space.isFree(Quad.of(box)) && isNearest(box, request)) {
+        double cost = least + PER_CROSSING * space.linesUnder(box);
         best = best.orCheaper(new Spot(box, Optional.empty(), false), cost);
+      }
+    }
+    return best;
+  }
+
+  private Offer atTheGround(Request request) {
+    Footprint ground = request.ground().orElseThrow();
+    Offer best = Offer.NONE;
+    for (Candidate c : GroundPlaces.in(ground, request)) {
+      if (c.cost() < best.cost() && space.isFree(Quad.of(c.box()))) {
+        double cost =
+            c.cost()
+                + PER_CROSSING * space.outlinesUnder(c.box())
+                + PER_CROSSING_INSIDE * space.linesUnder(c.box());
+        best = best.orCheaper(new Spot(c.box(), Optional.empty(), c.upright()), cost);
+      }
+    }
+    for (Candidate c : GroundPlaces.beside(ground, request, GAP_TO_GROUND_MM)) {
+      if (c.cost() < best.cost() && space.isFree(Quad.of(c.box())) && isNearest(c.box(), request)) {
+        double cost = c.cost() + PER_CROSSING * space.linesUnder(c.box());
+        best = best.orCheaper(new Spot(c.box(), Optional.empty(), c.upright()), cost);
       }
     }
     return best;
@@ -217,32 +199,42 @@ final class LabelPlacer {
         double angle = 2 * Math.PI * d / RING_DIRECTIONS;
         Xy direction = new Xy(StrictMath.sin(angle), -StrictMath.cos(angle));
         Box box = beside(request, direction, ring);
-        Xy to = box.nearest(request.anchor());
         double least = LEADER + LEADER_PER_MM * ring + 0.01 * d;
-        if (least < best.cost() && isFree(Quad.of(box)) && leaderIsFree(request.anchor(), to)) {
-          double cost = least + PER_CROSSING * crossings(box) + crossingCost(request.anchor(), to);
-          best = best.orCheaper(new Spot(box, Optional.of(to), false), cost);
+        if (least < best.cost() && space.isFree(Quad.of(box))) {
+          Leader leader = leader(request, box);
+          if (space.isLeaderFree(leader.from(), leader.to())) {
+            double cost =
+                least
+                    + PER_CROSSING * space.linesUnder(box)
+                    + space.crossingCost(leader.from(), leader.to());
+            best = best.orCheaper(new Spot(box, Optional.of(leader), false), cost);
+          }
         }
       }
     }
     return best;
   }
 
-  /** A leader that crosses others, or the outlines of things it does not belong to, misleads. */
-  private double crossingCost(Xy from, Xy to) {
-    long crossed = leaders.stream().filter(l -> Quad.isCrossing(from, to, l.from, l.to)).count();
-    List<Segment> near = new ArrayList<>();
-    index()
-        .query(
-            new Envelope(from.x(), to.x(), from.y(), to.y()), found -> near.add((Segment) found));
-    long outlines =
-        near.stream().filter(s -> s.outline && Quad.isCrossing(from, to, s.from, s.to)).count();
-    return PER_LEADER_CROSSED * crossed + PER_OUTLINE_CROSSED * outlines;
+  /** From the point, or from just inside the edge of the ground where that is nearest. */
+  private static Leader leader(Request request, Box box) {
+    Xy from =
+        request
+            .ground()
+            .map(g -> inward(g.nearest(box.nearest(request.anchor())), request.anchor()))
+            .orElse(request.anchor());
+    return new Leader(from, box.nearest(from));
+  }
+
+  private static Xy inward(Xy edge, Xy heart) {
+    double way = edge.distance(heart);
+    double share = way == 0 ? 0 : Math.min(1, INTO_GROUND_MM / way);
+    return edge.plus((heart.x() - edge.x()) * share, (heart.y() - edge.y()) * share);
   }
 
   /** The free place of the whole drawing that is nearest to the point. */
   private Optional<Spot> anywhere(Request request) {
     List<Box> boxes = new ArrayList<>();
+    Box area = space.area();
     double stepX = request.widthMm() / 2 + 1;
     double stepY = request.heightMm() + 0.5;
     for (double y = area.y(); y + request.heightMm() <= area.bottom(); y += stepY) {
@@ -252,30 +244,35 @@ final class LabelPlacer {
     }
     return boxes.stream()
         .sorted(Comparator.comparing((Box b) -> b.centre().distance(request.anchor())))
-        .filter(b -> isFree(Quad.of(b)))
-        .filter(b -> leaderIsFree(request.anchor(), b.nearest(request.anchor())))
-        .findFirst()
-        .map(b -> new Spot(b, Optional.of(b.nearest(request.anchor())), false));
-  }
-
-  /** A text that already covers the point cannot be avoided; it is drawn over the leader. */
-  private boolean leaderIsFree(Xy from, Xy to) {
-    return taken.stream().noneMatch(q -> q.crossedBy(from, to) && q.distance(from) > 0);
-  }
-
-  private static Box around(Request r, Xy middle) {
-    return Box.around(middle, r.widthMm(), r.heightMm());
+        .filter(b -> space.isFree(Quad.of(b)))
+        .map(b -> new Spot(b, Optional.of(leader(request, b)), false))
+        .filter(s -> s.leader().filter(l -> space.isLeaderFree(l.from(), l.to())).isPresent())
+        .findFirst();
   }
 
   private static Box beside(Request r, Xy direction, double gap) {
-    double x = direction.x() * (r.widthMm() / 2 + gap);
-    double y = direction.y() * (r.heightMm() / 2 + gap);
-    return around(r, r.anchor().plus(x, y));
+    Optional<Box> bounds = r.ground().map(Footprint::bounds);
+    Xy middle = bounds.map(Box::centre).orElse(r.anchor());
+    double halfWidth = bounds.map(b -> b.width() / 2).orElse(0.0);
+    double halfHeight = bounds.map(b -> b.height() / 2).orElse(0.0);
+    double x = direction.x() * (halfWidth + r.widthMm() / 2 + gap);
+    double y = direction.y() * (halfHeight + r.heightMm() / 2 + gap);
+    return r.around(middle.plus(x, y), false);
   }
 
-  private static boolean isNearest(Box box, Xy anchor, List<Xy> anchors) {
-    Quad quad = Quad.of(box);
-    double own = quad.distance(anchor);
-    return anchors.stream().allMatch(a -> a.equals(anchor) || quad.distance(a) > own);
+  /** Whether no other label could claim the place: what that names is further off. */
+  private boolean isNearest(Box box, Request request) {
+    double own = request.distance(box);
+    return rivals(request).allMatch(other -> other.distance(box) > own);
+  }
+
+  private Stream<Request> rivals(Request request) {
+    return all.stream()
+        .filter(r -> !r.isCentred() || r.ground().isPresent())
+        .filter(r -> !r.anchor().equals(request.anchor()) && !isSame(r.ground(), request.ground()));
+  }
+
+  private static boolean isSame(Optional<Footprint> a, Optional<Footprint> b) {
+    return a.isPresent() && a.equals(b);
   }
 }

@@ -58,12 +58,17 @@ public record Quad(Xy a, Xy b, Xy c, Xy d) {
   }
 
   private static double distance(Xy p, Xy from, Xy to) {
+    return p.distance(nearest(p, from, to));
+  }
+
+  /** The point of the segment nearest to {@code p}. */
+  static Xy nearest(Xy p, Xy from, Xy to) {
     double dx = to.x() - from.x();
     double dy = to.y() - from.y();
     double squared = dx * dx + dy * dy;
     double t = squared == 0 ? 0 : ((p.x() - from.x()) * dx + (p.y() - from.y()) * dy) / squared;
     double clamped = Math.min(1, Math.max(0, t));
-    return p.distance(new Xy(from.x() + clamped * dx, from.y() + clamped * dy));
+    return new Xy(from.x() + clamped * dx, from.y() + clamped * dy);
   }
 
   private boolean contains(Xy p) {

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.Style;
@@ -54,17 +56,54 @@ public final class SheetComposer {
     return sheets;
   }
 
-  /** Those of the request's optional tables that found room beside the site plan. */
-  public List<Table> placed(SheetRequest request) {
-    return fill(request).stream().flatMap(page -> page.optional().stream()).toList();
-  }
-
   /** All sheets of a set, in order of their plans, numbered through from 1. */
   public List<ComposedSheet> composeSet(List<SheetRequest> requests) {
+    return numbered(fillAll(requests));
+  }
+
+  /**
+   * The same with a last sheet for tables: those of {@code schedules} that stand on no other sheet
+   * as {@linkplain SheetRequest#withOptional optional} ones; none if all do.
+   */
+  public List<ComposedSheet> composeSet(List<SheetRequest> requests, SheetRequest schedules) {
+    List<Filled> pages = fillAll(requests);
+    Set<String> placed =
+        pages.stream()
+            .flatMap(page -> page.optional().stream())
+            .map(Table::id)
+            .collect(Collectors.toSet());
+    List<Panel> rest =
+        schedules.sheet().panels().stream()
+            .filter(p -> !(p instanceof Panel.TableBlock t && placed.contains(t.table().id())))
+            .toList();
+    if (!rest.isEmpty()) {
+      pages.addAll(fill(schedules.withPanels(rest)));
+    }
+    return numbered(pages);
+  }
+
+  /**
+   * Refuses a plan whose lot alone is too large, before anything is worked out for it.
+   *
+   * @throws yardloom.kernel.problem.PlanException (OUT_OF_RANGE) if the lot does not fit on the
+   *     paper at the scale asked for, or at any usual one
+   */
+  public void requireRoom(SheetRequest request) {
+    SheetRequest turned = turned(request);
+    if (turned.lot().isPresent()) {
+      panel(turned).ifPresent(panel -> planPage(turned, panel).scale());
+    }
+  }
+
+  private List<Filled> fillAll(List<SheetRequest> requests) {
     List<Filled> pages = new ArrayList<>();
     requests.stream()
         .sorted((a, b) -> a.sheet().compareTo(b.sheet()))
         .forEach(r -> pages.addAll(fill(r)));
+    return pages;
+  }
+
+  private List<ComposedSheet> numbered(List<Filled> pages) {
     List<ComposedSheet> sheets = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
       sheets.add(finish(pages.get(i), i + 1, pages.size()));
@@ -76,20 +115,10 @@ public final class SheetComposer {
     SheetRequest request = turned(asked);
     Grid grid = Grid.of(request.paper());
     List<Filled> filled = new ArrayList<>();
-    List<Block> waiting = new ArrayList<>();
-    Blocks blocks = new Blocks(type);
-    List<Panel> panels = request.sheet().panels();
-    boolean hasPlan = panels.stream().anyMatch(p -> p instanceof Panel.SitePlan);
-    if (hasPlan && !request.legend().isEmpty()) {
-      waiting.add(blocks.legend(request.legend()));
-    }
-    if (!request.cautions().isEmpty()) {
-      waiting.add(blocks.cautions(request.cautions()));
-    }
-    waiting.addAll(blocks(request, grid));
-    for (Panel panel : panels) {
+    List<Block> waiting = waiting(request, grid);
+    Map<Block, Table> optional = optional(request, grid);
+    for (Panel panel : request.sheet().panels()) {
       if (panel instanceof Panel.SitePlan sitePlan) {
-        Map<Block, Table> optional = filled.isEmpty() ? optional(request, grid) : Map.of();
         waiting = sitePlan(request, sitePlan, grid, waiting, optional, filled);
       }
     }
@@ -97,19 +126,47 @@ public final class SheetComposer {
       String title = title(request, filled.size());
       Page page = new Page(grid, titleHeight(request, grid, title, ""));
       waiting = pour(waiting, page);
-      filled.add(new Filled(request, page, title, "", filled.size(), List.of()));
+      List<Table> room = waiting.isEmpty() ? fillUp(page, optional) : List.of();
+      filled.add(new Filled(request, page, title, "", filled.size(), room));
     }
     return filled;
+  }
+
+  private List<Block> waiting(SheetRequest request, Grid grid) {
+    List<Block> waiting = new ArrayList<>();
+    Blocks blocks = new Blocks(type);
+    if (panel(request).isPresent() && !request.legend().isEmpty()) {
+      waiting.add(blocks.legend(request.legend()));
+    }
+    if (!request.cautions().isEmpty()) {
+      waiting.add(blocks.cautions(request.cautions()));
+    }
+    waiting.addAll(blocks(request, grid));
+    return waiting;
+  }
+
+  /** Sets those of {@code optional} that find room and takes them from it. */
+  private static List<Table> fillUp(Page page, Map<Block, Table> optional) {
+    List<Table> set = new ArrayList<>();
+    for (Block block : List.copyOf(optional.keySet())) {
+      if (page.place(block)) {
+        set.add(optional.remove(block));
+      }
+    }
+    return set;
+  }
+
+  private static Optional<Panel.SitePlan> panel(SheetRequest request) {
+    return request.sheet().panels().stream()
+        .filter(Panel.SitePlan.class::isInstance)
+        .map(Panel.SitePlan.class::cast)
+        .findFirst();
   }
 
   /** On a standing sheet, if the drawing becomes larger so and the scale is free. */
   private SheetRequest turned(SheetRequest request) {
     boolean lying = request.paper().widthMm() > request.paper().heightMm();
-    Optional<Panel.SitePlan> panel =
-        request.sheet().panels().stream()
-            .filter(Panel.SitePlan.class::isInstance)
-            .map(Panel.SitePlan.class::cast)
-            .findFirst();
+    Optional<Panel.SitePlan> panel = panel(request);
     if (!lying || panel.isEmpty()) {
       return request;
     }
@@ -144,10 +201,12 @@ public final class SheetComposer {
     List<Block> rest = plan.fill(page, scale, request.sheet().title(), waiting, optional.keySet());
     Map<Block, Table> placed = new LinkedHashMap<>(optional);
     placed.keySet().removeAll(rest);
+    List<Block> left = rest.stream().filter(b -> !optional.containsKey(b)).toList();
+    optional.keySet().removeAll(placed.keySet());
     filled.add(
         new Filled(
             request, page, title, scale.words(), filled.size(), List.copyOf(placed.values())));
-    return rest.stream().filter(b -> !optional.containsKey(b)).toList();
+    return left;
   }
 
   /** The optional tables that stand in one piece, as blocks. */

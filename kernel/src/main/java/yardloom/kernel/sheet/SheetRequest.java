@@ -12,6 +12,7 @@ import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.PlanInfo;
@@ -25,7 +26,8 @@ import yardloom.kernel.unit.Angle;
  * @param layers the marks of the site plan
  * @param lot what the site plan must show in full; surroundings are cut off
  * @param north clockwise from the sheet's up direction
- * @param optional tables that fill room left on the site plan's sheet; never carried over
+ * @param optional tables that fill room left on the site plan's sheet and on its continuations;
+ *     never a reason for another sheet
  * @param firstNumber the number of the first sheet that comes of this
  * @param sheetCount how many sheets the set has
  */
@@ -150,7 +152,7 @@ public record SheetRequest(
         sheetCount);
   }
 
-  /** Tables for room that the site plan's sheet leaves; ask {@link SheetComposer#placed}. */
+  /** Tables for room that the site plan's sheet or a continuation of it leaves. */
   public SheetRequest withOptional(List<Table> tables) {
     return new SheetRequest(
         sheet,
@@ -163,6 +165,25 @@ public record SheetRequest(
         north,
         lot,
         tables,
+        firstNumber,
+        sheetCount);
+  }
+
+  /** The same sheet with other panels. */
+  SheetRequest withPanels(List<Panel> panels) {
+    SheetPlan other =
+        new SheetPlan(sheet.number(), sheet.id(), sheet.title(), sheet.format(), panels);
+    return new SheetRequest(
+        other,
+        paper,
+        info,
+        scale,
+        layers,
+        legend,
+        cautions,
+        north,
+        lot,
+        optional,
         firstNumber,
         sheetCount);
   }

@@ -2,6 +2,8 @@ package yardloom.kernel.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark.SymbolForm;
 import yardloom.kernel.draw.Style;
@@ -121,9 +123,30 @@ final class Symbols {
       return draw(entry.symbol().get(), box.centre(), box.height() / 2 - 0.2, 0, style);
     }
     if (entry.isLine()) {
-      double y = box.centre().y();
-      return List.of(Ink.Path.line(style, new Xy(box.x(), y), new Xy(box.right(), y)));
+      return List.of(sampleLine(style, box));
     }
     return List.of(Ink.Path.box(style, box));
+  }
+
+  /** A line that begins within its longest dash, so that a short sample shows the gaps too. */
+  private static Ink sampleLine(Style style, Box box) {
+    double y = box.centre().y();
+    if (style.dash().isEmpty()) {
+      return Ink.Path.line(style, new Xy(box.x(), y), new Xy(box.right(), y));
+    }
+    double[] dashes = Stream.of(style.dash().split(" ")).mapToDouble(Double::parseDouble).toArray();
+    double period = DoubleStream.of(dashes).sum();
+    double others = period - dashes[0];
+    double x = period <= box.width() ? box.x() : box.x() - dashes[0] + (box.width() - others) / 2;
+    List<Ink.Track> tracks = new ArrayList<>();
+    for (int i = 0; x < box.right(); x += dashes[i++ % dashes.length]) {
+      double from = Math.max(x, box.x());
+      double to = Math.min(x + dashes[i % dashes.length], box.right());
+      if (i % 2 == 0 && from < to) {
+        tracks.add(new Ink.Track(List.of(new Xy(from, y), new Xy(to, y)), false));
+      }
+    }
+    return new Ink.Path(
+        tracks, Style.line(style.name() + "-sample", style.stroke(), style.strokeMm()));
   }
 }

@@ -22,6 +22,15 @@ final class TableBlock {
   private static final double SIDE_PADDING_MM = 1.6;
   private static final double ROW_PADDING_MM = 0.45;
   private static final double READABLE_MM = 30;
+
+  /** Long texts ask for a column in which they take no more than so many lines, up to a limit. */
+  private static final double LINES_OF_LONG_TEXT = 3.5;
+
+  private static final double LONGEST_LINE_MM = 60;
+
+  /** Set between numbers, which end right, and a text that begins left of them. */
+  private static final double AFTER_NUMBER_MM = 2;
+
   private static final double HEADING_SHARE = 0.58;
   private static final int MOST_LINES_OF_A_ROW = 12;
   private static final int SHARED_UNIT_COLUMNS = 4;
@@ -68,7 +77,7 @@ final class TableBlock {
   }
 
   private void measure(int i) {
-    boolean number = table.columns().get(i).measure().isNumber();
+    boolean number = isNumber(i);
     double leastWidth = type.longestWord(headings.get(i), Type.BODY, true);
     // A heading over numbers runs over two lines at best; over text it may run out.
     double heading = type.width(headings.get(i), Type.BODY, true);
@@ -80,8 +89,23 @@ final class TableBlock {
       leastWidth =
           Math.max(leastWidth, number ? width : type.longestWord(text, Type.BODY, isTotal(r)));
     }
-    least[i] = leastWidth + 2 * SIDE_PADDING_MM;
-    natural[i] = naturalWidth + 2 * SIDE_PADDING_MM;
+    least[i] = leastWidth + leftPadding(i) + SIDE_PADDING_MM;
+    natural[i] = naturalWidth + leftPadding(i) + SIDE_PADDING_MM;
+  }
+
+  private double leftPadding(int i) {
+    boolean afterNumber = i > 0 && isNumber(i - 1) && !isNumber(i);
+    return SIDE_PADDING_MM + (afterNumber ? AFTER_NUMBER_MM : 0);
+  }
+
+  private boolean isNumber(int column) {
+    return table.columns().get(column).measure().isNumber();
+  }
+
+  /** The width that a column had better have. */
+  private double comfortable(int i) {
+    double few = Math.min(natural[i] / LINES_OF_LONG_TEXT, LONGEST_LINE_MM);
+    return Math.max(least[i], Math.min(natural[i], Math.max(READABLE_MM, few)));
   }
 
   private boolean isTotal(int row) {
@@ -129,7 +153,7 @@ final class TableBlock {
     // Text wraps down to its longest word, but a table of one-word lines reads badly.
     double comfortable = 0;
     for (int i = 0; i < least.length; i++) {
-      comfortable += Math.max(least[i], Math.min(natural[i], READABLE_MM));
+      comfortable += comfortable(i);
     }
     return new Stack(
         "table-" + table.id(),
@@ -170,7 +194,7 @@ final class TableBlock {
   private List<Stack.Row> head(double[] widths) {
     List<List<String>> cells = new ArrayList<>();
     for (int i = 0; i < widths.length; i++) {
-      cells.add(wrapped(headings.get(i), widths[i], true));
+      cells.add(wrapped(headings.get(i), i, widths[i], true));
     }
     Stack.Row row = row(cells, widths, true, true);
     return List.of(rule(widths, RULE), row, rule(widths, RULE));
@@ -205,7 +229,7 @@ final class TableBlock {
     List<List<String>> cells = new ArrayList<>();
     int most = 1;
     for (int i = 0; i < widths.length; i++) {
-      List<String> lines = wrapped(texts.get(r).get(i), widths[i], isTotal(r));
+      List<String> lines = wrapped(texts.get(r).get(i), i, widths[i], isTotal(r));
       cells.add(lines);
       most = Math.max(most, lines.size());
     }
@@ -225,10 +249,10 @@ final class TableBlock {
     return rows;
   }
 
-  private List<String> wrapped(String text, double width, boolean bold) {
+  private List<String> wrapped(String text, int column, double width, boolean bold) {
     return text.isBlank()
         ? List.of()
-        : type.wrap(text, Type.BODY, bold, width - 2 * SIDE_PADDING_MM);
+        : type.wrap(text, Type.BODY, bold, width - leftPadding(column) - SIDE_PADDING_MM);
   }
 
   private Stack.Row row(
@@ -241,8 +265,8 @@ final class TableBlock {
           List<Ink> inks = new ArrayList<>();
           double left = x;
           for (int i = 0; i < widths.length; i++) {
-            boolean number = table.columns().get(i).measure().isNumber();
-            double at = number ? left + widths[i] - SIDE_PADDING_MM : left + SIDE_PADDING_MM;
+            boolean number = isNumber(i);
+            double at = number ? left + widths[i] - SIDE_PADDING_MM : left + leftPadding(i);
             int skipped = bottomAligned ? most - cells.get(i).size() : 0;
             for (int k = 0; k < cells.get(i).size(); k++) {
               double top = y + ROW_PADDING_MM + (k + skipped) * Type.pitch(Type.BODY);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.LineString;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.geom.Point;
 
@@ -30,6 +31,15 @@ record View(double mmPerM, double leftM, double topM, Xy origin) {
 
   Xy toPaper(Coordinate c) {
     return origin.plus((c.x - leftM) * mmPerM, (topM - c.y) * mmPerM);
+  }
+
+  List<Xy> toPaper(LineString line) {
+    return Stream.of(line.getCoordinates()).map(this::toPaper).toList();
+  }
+
+  Point toPlan(Xy at) {
+    return Point.metres(
+        leftM + (at.x() - origin.x()) / mmPerM, topM - (at.y() - origin.y()) / mmPerM);
   }
 
   /**

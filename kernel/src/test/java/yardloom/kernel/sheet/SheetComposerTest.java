@@ -137,6 +137,72 @@ class SheetComposerTest {
     }
   }
 
+  private static SheetRequest schedules(List<Table> tables) {
+    List<Panel> panels = tables.stream().<Panel>map(Panel.TableBlock::new).toList();
+    SheetPlan sheet = new SheetPlan(90, "schedules", "Schedules", panels);
+    return SheetRequest.of(sheet, Paper.named("ARCH C"), INFO);
+  }
+
+  private static Table list(String id, int rows) {
+    Table.Builder table = Table.titled(id, "List " + id).column(Column.text("what", "What"));
+    for (int i = 0; i < rows; i++) {
+      table.row(Cell.text(id + " row " + (char) ('a' + i % 26) + i / 26 + "x"));
+    }
+    return table.build();
+  }
+
+  private static long sheetsWith(List<ComposedSheet> set, String text) {
+    return set.stream()
+        .filter(s -> InkAudit.texts(s).stream().anyMatch(t -> t.content().equals(text)))
+        .count();
+  }
+
+  @Test
+  void set_tablesWithRoomBesideThePlan_needNoFurtherSheet() {
+    List<Table> tables = List.of(list("short", 3));
+    SheetRequest plan = DemoYard.request(Paper.named("ARCH C"), UnitSystem.US).withOptional(tables);
+    List<ComposedSheet> set =
+        new SheetComposer(WIDTHS).composeSet(List.of(plan), schedules(tables));
+    assertEquals(1, set.size());
+    assertEquals(1, sheetsWith(set, "List short"));
+  }
+
+  @Test
+  void set_tablesTooLongForThePlansSheet_standOnceOnTheLastSheet() {
+    List<Table> tables = List.of(list("long", 400), list("short", 3));
+    SheetRequest plan = DemoYard.request(Paper.named("ARCH C"), UnitSystem.US).withOptional(tables);
+    List<ComposedSheet> set =
+        new SheetComposer(WIDTHS).composeSet(List.of(plan), schedules(tables));
+    assertEquals(1, sheetsWith(set, "List short"));
+    assertEquals(1, sheetsWith(set, "long row a0x"));
+    assertEquals("schedules", set.get(set.size() - 1).id());
+  }
+
+  /** What does not fit beside the plan makes a second sheet; that is filled up with tables. */
+  @Test
+  void set_continuationOfThePlan_isFilledWithTables() {
+    List<Table> tables = List.of(list("short", 6));
+    SheetRequest plan = DemoYard.request(Paper.named("ARCH A"), UnitSystem.US).withOptional(tables);
+    List<ComposedSheet> set =
+        new SheetComposer(WIDTHS).composeSet(List.of(plan), schedules(tables));
+    List<String> ids = set.stream().map(ComposedSheet::id).toList();
+    assertTrue(ids.contains("site-plan-2") && !ids.contains("schedules"), ids.toString());
+    assertEquals(1, sheetsWith(set, "List short"));
+  }
+
+  @Test
+  void room_lotLargerThanThePaper_isRefusedWithoutMarks() {
+    SheetRequest request = DemoYard.request(Paper.named("ANSI A"), UnitSystem.US);
+    SheetRequest bare =
+        SheetRequest.of(request.sheet(), request.paper(), INFO)
+            .withSite(request.lot(), request.north())
+            .withScale(Optional.of(Scale.of(48, UnitSystem.US)));
+    PlanException e =
+        assertThrows(PlanException.class, () -> new SheetComposer(WIDTHS).requireRoom(bare));
+    assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
+    new SheetComposer(WIDTHS).requireRoom(bare.withScale(Optional.empty()));
+  }
+
   @Provide
   Arbitrary<Table> tables() {
     Arbitrary<String> words =

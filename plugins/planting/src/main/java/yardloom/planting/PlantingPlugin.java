@@ -6,6 +6,7 @@ import java.util.TreeSet;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
+import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -20,6 +21,7 @@ import yardloom.planting.sheet.PlantList;
 import yardloom.planting.sheet.PlantPainter;
 import yardloom.planting.sheet.PlantTable;
 import yardloom.planting.sheet.PlantingTimes;
+import yardloom.planting.sheet.PlantingSheet;
 import yardloom.planting.work.CanopyCalculator;
 import yardloom.planting.work.HardinessCheck;
 import yardloom.planting.work.Planting;
@@ -63,6 +65,11 @@ public final class PlantingPlugin implements YardPlugin {
   @Override
   public List<TableMaker> tables() {
     return List.of(new PlantTable(), new PlantList(), new PlantingTimes());
+  }
+
+  @Override
+  public List<SheetMaker> sheets() {
+    return List.of(new PlantingSheet());
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
+import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
@@ -18,10 +19,12 @@ import yardloom.kernel.vocab.Vocabulary;
 import yardloom.water.model.WaterKeys;
 import yardloom.water.sheet.DripPainter;
 import yardloom.water.sheet.EstablishmentTable;
+import yardloom.water.sheet.IrrigationSheet;
 import yardloom.water.sheet.IrrigationTable;
 import yardloom.water.sheet.MonthTable;
 import yardloom.water.sheet.PartsTable;
 import yardloom.water.sheet.TankTable;
+import yardloom.water.sheet.ZonePainter;
 import yardloom.water.sheet.ZoneTable;
 import yardloom.water.work.BalanceCheck;
 import yardloom.water.work.ClimateCalculator;
@@ -68,7 +71,7 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<Painter> painters() {
-    return List.of(new DripPainter());
+    return List.of(new DripPainter(), new ZonePainter());
   }
 
   @Override
@@ -80,6 +83,11 @@ public final class WaterPlugin implements YardPlugin {
         new ZoneTable(),
         new TankTable(),
         new EstablishmentTable());
+  }
+
+  @Override
+  public List<SheetMaker> sheets() {
+    return List.of(new IrrigationSheet());
   }
 
   @Override

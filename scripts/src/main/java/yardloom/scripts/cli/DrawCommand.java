@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -21,6 +22,7 @@ import yardloom.scripts.output.FindingsText;
 import yardloom.scripts.output.OutputFolder;
 import yardloom.scripts.output.OutputKind;
 import yardloom.scripts.output.PlanWriter;
+import yardloom.scripts.output.SheetSet;
 
 /** Draws plans: sheets, tables, results and findings, one folder a plan. */
 @Command(name = "draw", description = "Draw plans: sheets, tables, results and findings.")
@@ -72,14 +74,16 @@ final class DrawCommand implements Callable<Integer> {
     // All plans are worked out before the first file is written: one wrong plan writes nothing.
     List<Outcome> outcomes = new ArrayList<>();
     for (Path plan : arguments.plans()) {
-      outcomes.add(toolkit.study(toolkit.read(base.resolve(plan), arguments.settings())));
+      Plan read = toolkit.read(base.resolve(plan), arguments.settings());
+      SheetSet.requireRoom(read, paper(read));
+      outcomes.add(toolkit.study(read));
     }
     refuseSameFolder(outcomes);
     boolean errors = false;
     for (int i = 0; i < outcomes.size(); i++) {
       Outcome outcome = outcomes.get(i);
       Path folder = base.resolve(out).resolve(outcome.plan().info().id());
-      PlanWriter writer = new PlanWriter(outcome, paper(outcome), wanted);
+      PlanWriter writer = new PlanWriter(outcome, paper(outcome.plan()), wanted);
       OutputFolder.write(folder, writer::write);
       console.say(
           arguments.plans().get(i)
@@ -94,9 +98,9 @@ final class DrawCommand implements Callable<Integer> {
     return errors ? ExitCode.FINDINGS : ExitCode.FINE;
   }
 
-  private Paper paper(Outcome outcome) {
+  private Paper paper(Plan plan) {
     if (sheet == null) {
-      return Paper.named(outcome.plan().info().units() == UnitSystem.US ? "ARCH C" : "A3");
+      return Paper.named(plan.info().units() == UnitSystem.US ? "ARCH C" : "A3");
     }
     return Paper.named(sheet);
   }

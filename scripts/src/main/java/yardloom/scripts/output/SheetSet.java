@@ -15,6 +15,7 @@ import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.paint.FindingMarks;
 import yardloom.kernel.plan.Lot;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.SourceRef;
@@ -30,13 +31,14 @@ import yardloom.kernel.unit.UnitSystem;
 
 /**
  * The sheets of a plan: the site plan first, then what plugins offer, last the tables that stand on
- * no other sheet.
+ * no other sheet and find no room beside the site plan.
  */
 public final class SheetSet {
-  private static final int SITE_PLAN = 1;
+  private static final SheetPlan SITE =
+      new SheetPlan(1, "site-plan", "Site plan", List.of(new Panel.SitePlan(Set.of())));
   private static final int SCHEDULES = 90;
 
-  /** Tables that stand beside the site plan if there is room for them. */
+  /** Tables that are first to stand beside the site plan. */
   private static final List<String> BESIDE_PLAN =
       List.of("findings", "beds", "plant-list", "materials-order");
 
@@ -52,20 +54,45 @@ public final class SheetSet {
     }
   }
 
+  /**
+   * Refuses a plan whose lot does not fit on the paper, before it is worked out.
+   *
+   * @throws PlanException (OUT_OF_RANGE) if it does not
+   */
+  public static void requireRoom(Plan plan, Paper paper) {
+    SheetRequest bare =
+        SheetRequest.of(SITE, paper, plan.info()).withSite(plan.lot().map(Lot::shape), Angle.ZERO);
+    try {
+      new SheetComposer(FontWidths.shipped()).requireRoom(bare);
+    } catch (PlanException e) {
+      throw e.at(plan.lot().map(Lot::place).orElse(SourceRef.NONE));
+    }
+  }
+
   private static List<ComposedSheet> compose(Outcome outcome, Paper paper) {
+    List<Table> rest = tablesOnNoSheet(outcome);
     List<SheetRequest> requests = new ArrayList<>();
-    SheetComposer composer = new SheetComposer(FontWidths.shipped());
-    SheetRequest sitePlan = sitePlan(outcome, paper);
-    requests.add(sitePlan);
+    requests.add(
+        request(outcome, SITE, paper)
+            .withCautions(outcome.cautions())
+            .withOptional(besidePlan(outcome, rest)));
     for (SheetPlan sheet : outcome.sheets()) {
       requests.add(request(outcome, sheet, paperOf(sheet, paper, outcome)));
     }
-    List<Panel> rest = tablesOnNoSheet(outcome, composer.placed(sitePlan));
-    if (!rest.isEmpty()) {
-      requests.add(
-          request(outcome, new SheetPlan(SCHEDULES, "schedules", "Schedules", rest), paper));
+    List<Panel> panels = rest.stream().<Panel>map(Panel.TableBlock::new).toList();
+    SheetPlan schedules = new SheetPlan(SCHEDULES, "schedules", "Schedules", panels);
+    return new SheetComposer(FontWidths.shipped())
+        .composeSet(requests, request(outcome, schedules, paper));
+  }
+
+  /** What is asked for most first, then what else would need a sheet of its own. */
+  private static List<Table> besidePlan(Outcome outcome, List<Table> rest) {
+    Set<Table> beside = new LinkedHashSet<>();
+    for (String id : BESIDE_PLAN) {
+      outcome.tables().stream().filter(t -> t.id().equals(id)).forEach(beside::add);
     }
-    return composer.composeSet(requests);
+    beside.addAll(rest);
+    return List.copyOf(beside);
   }
 
   private static Paper paperOf(SheetPlan sheet, Paper chosen, Outcome outcome) {
@@ -74,16 +101,6 @@ public final class SheetSet {
     }
     String page = outcome.plan().info().units() == UnitSystem.US ? "ANSI A" : "A4";
     return Paper.named(page).portrait();
-  }
-
-  private static SheetRequest sitePlan(Outcome outcome, Paper paper) {
-    SheetPlan sheet =
-        new SheetPlan(SITE_PLAN, "site-plan", "Site plan", List.of(new Panel.SitePlan(Set.of())));
-    List<Table> beside = new ArrayList<>();
-    for (String id : BESIDE_PLAN) {
-      outcome.tables().stream().filter(t -> t.id().equals(id)).forEach(beside::add);
-    }
-    return request(outcome, sheet, paper).withCautions(outcome.cautions()).withOptional(beside);
   }
 
   private static SheetRequest request(Outcome outcome, SheetPlan sheet, Paper paper) {
@@ -126,9 +143,8 @@ public final class SheetSet {
     return named;
   }
 
-  private static List<Panel> tablesOnNoSheet(Outcome outcome, List<Table> besidePlan) {
+  private static List<Table> tablesOnNoSheet(Outcome outcome) {
     Set<String> shown = new HashSet<>();
-    besidePlan.forEach(table -> shown.add(table.id()));
     for (SheetPlan sheet : outcome.sheets()) {
       for (Panel panel : sheet.panels()) {
         if (panel instanceof Panel.TableBlock block) {
@@ -136,12 +152,6 @@ public final class SheetSet {
         }
       }
     }
-    List<Panel> rest = new ArrayList<>();
-    for (Table table : outcome.tables()) {
-      if (!shown.contains(table.id())) {
-        rest.add(new Panel.TableBlock(table));
-      }
-    }
-    return rest;
+    return outcome.tables().stream().filter(t -> !shown.contains(t.id())).toList();
   }
 }

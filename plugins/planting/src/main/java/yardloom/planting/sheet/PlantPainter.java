@@ -61,8 +61,8 @@ public final class PlantPainter implements Painter {
     labels.forEach(
         (id, text) ->
             marks.add(
-                new Mark.Label(
-                    beds.get(id).heart(), text, 2, false, LABEL_RANK, Mark.Anchor.NEAR)));
+                new Mark.Label(beds.get(id).heart(), text, 2, false, LABEL_RANK, Mark.Anchor.NEAR)
+                    .on(beds.get(id))));
     return marks;
   }
 

@@ -80,7 +80,7 @@ public final class PlantTable implements TableMaker {
         .column(Column.of("spread", "Mature spread", Measure.LENGTH))
         .column(Column.text("light", "Light"))
         .column(Column.text("caution", "Caution"))
-        .column(Column.text("source", "Spacing after"));
+        .column(Column.text("source", "Spacing source"));
   }
 
   private static Cell count(Planting p, Facts facts) {

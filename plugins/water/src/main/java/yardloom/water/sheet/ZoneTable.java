@@ -2,7 +2,6 @@ package yardloom.water.sheet;
 
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.ElementId;
@@ -10,6 +9,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.water.model.WaterKeys;
@@ -40,7 +40,7 @@ public final class ZoneTable implements TableMaker {
     for (Zone zone : zones) {
       table.row(
           Cell.number(zone.number()),
-          Cell.text(zone.beds().stream().map(ElementId::name).collect(Collectors.joining(", "))),
+          Cell.text(NameRuns.text(zone.beds().stream().map(ElementId::name).toList())),
           Cell.of(zone.flow()),
           Cell.of(zone.limit()),
           zone.weekly().map(Cell::of).orElse(Cell.BLANK));
