@@ -81,7 +81,8 @@ final class DrawingLabels {
 
   /** Sets all labels; those of rank 3 or less that find no place are returned. */
   List<String> place() {
-    List<Waiting> arranged = waiting.stream().map(w -> w.stand() == Anchor.CENTRE ? onFewestLines(w) : w).toList();
+    List<Waiting> arranged =
+        waiting.stream().map(w -> w.stand() == Anchor.CENTRE ? onFewestLines(w) : w).toList();
     List<Optional<LabelPlacer.Spot>> spots =
         new LabelPlacer(space).place(arranged.stream().map(this::request).toList());
     List<String> homeless = new ArrayList<>();

@@ -151,7 +151,8 @@ class LabelPlacerTest {
   void label_twoBedsClose_standsAtItsOwn() {
     Footprint upper = rectangle(50, 50, 60, 10);
     Footprint lower = rectangle(50, 65, 60, 10);
-    List<Request> both = List.of(ofGround(upper, 30, 4, Anchor.NEAR), ofGround(lower, 30, 4, Anchor.NEAR));
+    List<Request> both =
+        List.of(ofGround(upper, 30, 4, Anchor.NEAR), ofGround(lower, 30, 4, Anchor.NEAR));
     List<Optional<Spot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(both);
     for (int i = 0; i < 2; i++) {
       Box box = spots.get(i).orElseThrow().box();
