@@ -21,6 +21,7 @@ import yardloom.sun.work.ColdCalculator;
 import yardloom.sun.work.ColdCheck;
 import yardloom.sun.work.LightCheck;
 import yardloom.sun.work.NeighbourCheck;
+import yardloom.sun.work.ProposedCheck;
 import yardloom.sun.work.RadiationCalculator;
 import yardloom.sun.work.SiteCheck;
 import yardloom.sun.work.SiteObstacles;
@@ -58,7 +59,12 @@ public final class SunPlugin implements YardPlugin {
   @Override
   public List<Check> checks() {
     return List.of(
-        new SiteCheck(), new LightCheck(), new SpotCheck(), new NeighbourCheck(), new ColdCheck());
+        new SiteCheck(),
+        new LightCheck(),
+        new SpotCheck(),
+        new NeighbourCheck(),
+        new ProposedCheck(),
+        new ColdCheck());
   }
 
   @Override

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.LightNeed;
@@ -239,6 +240,32 @@ class SunPluginTest extends PluginContract {
               .toList();
       assertEquals(walled ? 1 : 0, found.size());
     }
+  }
+
+  /** What is proposed takes the bed's sun exactly as it has it less than without. */
+  @Test
+  void bedThatLosesSunToWhatIsProposed_isFoundWithBothHours() {
+    ElementId wall = new ElementId(ElementKind.FENCE, "wall");
+    Draft draft = wallBetweenBeds();
+    draft.attributes().add(SunKeys.PROPOSED, wall, SourceRef.NONE);
+    List<Finding> found =
+        outcome(draft).findings().stream().filter(f -> f.rule().equals("sun.proposed")).toList();
+    assertEquals(2, found.size(), "the wall shades one bed all day and the other in the evening");
+    String behind =
+        found.stream()
+            .filter(f -> f.element().equals(Optional.of(NORTH_BED)))
+            .findFirst()
+            .orElseThrow()
+            .text();
+    Draft open = TestYards.at(40, -105);
+    TestYards.bed(open, NORTH_BED, TestYards.rectangle(-2, 0.5, 2, 1.5));
+    Object before = table(outcome(open), "sun-hours").rows().get(0).get(13).value().orElseThrow();
+    String hours = String.format(java.util.Locale.ROOT, "%.1f h", ((TimeSpan) before).hours());
+    assertTrue(behind.contains("(" + hours + " without it"), behind + " / " + hours);
+  }
+
+  private static Table table(Outcome outcome, String id) {
+    return outcome.tables().stream().filter(t -> t.id().equals(id)).findFirst().orElseThrow();
   }
 
   @Test

@@ -4,7 +4,6 @@ import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import yardloom.kernel.plan.ElementId;
 import yardloom.sun.model.DayLight;
 import yardloom.sun.model.Grid;
 
@@ -39,9 +38,8 @@ public final class SunEngine {
     sky = new HourColumns(scene.frame(), scene.ground(), SKY_COLUMNS, Double.POSITIVE_INFINITY);
   }
 
-  /** The number of an element's shade, or {@link ShadeScene#NOBODY}. */
-  int shadeOf(ElementId id) {
-    return scene.shadeOf(id);
+  ShadeScene scene() {
+    return scene;
   }
 
   /** The ground's height at a place of the plan, relative to the plan's origin. */

@@ -14,29 +14,33 @@ import yardloom.sun.model.Grid;
 public final class SunMap {
   private final SunEngine engine;
   private final Grid grid;
+  private final Cells cells;
   private final DayGroups groups;
   private final double[][] hours;
   private final int workedOut;
 
-  private SunMap(SunEngine engine, Grid grid, DayGroups groups, double[][] hours, int workedOut) {
+  private SunMap(
+      SunEngine engine, Grid grid, Cells cells, DayGroups groups, double[][] hours, int workedOut) {
     this.engine = engine;
     this.grid = grid;
+    this.cells = cells;
     this.groups = groups;
     this.hours = hours;
     this.workedOut = workedOut;
   }
 
   /** Works out all cells, rows in parallel. */
-  public static SunMap of(SunEngine engine, Grid grid, DayGroups groups) {
+  public static SunMap of(SunEngine engine, Grid grid, Cells cells, DayGroups groups) {
     double[][] hours = new double[grid.cells()][];
+    int[] own = cells.ownShade(engine.scene());
     SunEngine.visit(
         grid,
         () -> engine.looker(groups),
         (looker, column, row, i) -> {
-          looker.at(grid.xM(column), grid.yM(row), 0, ShadeScene.NOBODY);
+          looker.at(grid.xM(column), grid.yM(row), cells.aboveM()[i], own[i]);
           hours[i] = looker.sums().hours();
         });
-    return new SunMap(engine, grid, groups, hours, grid.cells());
+    return new SunMap(engine, grid, cells, groups, hours, grid.cells());
   }
 
   /**
@@ -47,23 +51,25 @@ public final class SunMap {
   public SunMap after(SunEngine after, ElementId changed) {
     double[][] now = hours.clone();
     AtomicInteger count = new AtomicInteger();
-    int was = engine.shadeOf(changed);
-    int is = after.shadeOf(changed);
+    int was = engine.scene().shadeOf(changed);
+    int is = after.scene().shadeOf(changed);
+    int[] own = cells.ownShade(after.scene());
     SunEngine.visit(
         grid,
         () -> new BeforeAndAfter(engine.looker(groups), after.looker(groups)),
         (lookers, column, row, i) -> {
           double x = grid.xM(column);
           double y = grid.yM(row);
-          lookers.before().turn(x, y, 0, ShadeScene.NOBODY);
-          lookers.after().turn(x, y, 0, ShadeScene.NOBODY);
+          double aboveM = cells.aboveM()[i];
+          lookers.before().turn(x, y, aboveM, own[i]);
+          lookers.after().turn(x, y, aboveM, own[i]);
           if (lookers.before().feels(was) || lookers.after().feels(is)) {
-            lookers.after().at(x, y, 0, ShadeScene.NOBODY);
+            lookers.after().at(x, y, aboveM, own[i]);
             now[i] = lookers.after().sums().hours();
             count.incrementAndGet();
           }
         });
-    return new SunMap(after, grid, groups, now, count.get());
+    return new SunMap(after, grid, cells, groups, now, count.get());
   }
 
   private record BeforeAndAfter(SunEngine.Looker before, SunEngine.Looker after) {}
@@ -76,5 +82,14 @@ public final class SunMap {
   /** The hours of a cell in a group of days, together. */
   public double hours(int cell, int group) {
     return hours[cell][group];
+  }
+
+  /** Mean hours a day of a cell over the season of the groups. */
+  public double seasonMean(int cell) {
+    double total = 0;
+    for (int g = 12; g < DayGroups.GROUPS; g++) {
+      total += hours[cell][g];
+    }
+    return total / groups.seasonDays();
   }
 }

@@ -3,9 +3,10 @@ package yardloom.sun.work;
 import java.time.MonthDay;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.IntConsumer;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import yardloom.facts.Field;
@@ -15,8 +16,8 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
+import yardloom.sun.calc.Cells;
 import yardloom.sun.calc.DayGroups;
-import yardloom.sun.calc.ShadeScene;
 import yardloom.sun.calc.SunEngine;
 import yardloom.sun.model.Grid;
 
@@ -26,36 +27,42 @@ final class FieldMaker {
 
   private final YardSun yard;
   private final Grid grid;
-  private final double[] soilM;
-  private final int[] ownShade;
+  private final Cells cells;
   private final boolean[] built;
 
   FieldMaker(Plan plan, YardSun yard, Grid grid) {
     this.yard = yard;
     this.grid = grid;
-    soilM = new double[grid.cells()];
-    ownShade = new int[grid.cells()];
+    cells = cells(plan, grid);
     built = new boolean[grid.cells()];
-    Arrays.fill(ownShade, ShadeScene.NOBODY);
-    for (Element.Bed bed : plan.all(Element.Bed.class)) {
-      int shade = yard.scene.shadeOf(bed.id());
-      double aboveM = YardSun.soilM(bed);
-      inside(bed.shape())
-          .forEach(
-              i -> {
-                soilM[i] = aboveM;
-                ownShade[i] = shade;
-              });
-    }
-    plan.all(Element.Building.class).forEach(b -> inside(b.shape()).forEach(i -> built[i] = true));
-    plan.all(Element.Structure.class).forEach(s -> inside(s.shape()).forEach(i -> built[i] = true));
+    plan.all(Element.Building.class).forEach(b -> inside(grid, b.shape(), i -> built[i] = true));
+    plan.all(Element.Structure.class).forEach(s -> inside(grid, s.shape(), i -> built[i] = true));
   }
 
-  private IntStream inside(Shape shape) {
+  /**
+   * The height of the soil in beds, and the beds themselves, whose own plants do not shade them.
+   */
+  static Cells cells(Plan plan, Grid grid) {
+    Cells cells = Cells.bare(grid.cells());
+    for (Element.Bed bed : plan.all(Element.Bed.class)) {
+      double aboveM = YardSun.soilM(bed);
+      inside(
+          grid,
+          bed.shape(),
+          i -> {
+            cells.aboveM()[i] = aboveM;
+            cells.owner()[i] = bed.id();
+          });
+    }
+    return cells;
+  }
+
+  private static void inside(Grid grid, Shape shape, IntConsumer each) {
     Predicate<Point> test = shape.insideTest();
-    return IntStream.range(0, grid.cells())
+    IntStream.range(0, grid.cells())
         .filter(
-            i -> test.test(Point.metres(grid.xM(i % grid.columns()), grid.yM(i / grid.columns()))));
+            i -> test.test(Point.metres(grid.xM(i % grid.columns()), grid.yM(i / grid.columns()))))
+        .forEach(each);
   }
 
   SunField make() {
@@ -63,6 +70,7 @@ final class FieldMaker {
     double[] season = new double[grid.cells()];
     double[] morning = new double[grid.cells()];
     double[] sky = new double[grid.cells()];
+    int[] ownShade = cells.ownShade(yard.scene);
     SunEngine.visit(
         grid,
         yard::looker,
@@ -76,7 +84,7 @@ final class FieldMaker {
             sky[i] = LEFT_OUT;
             return;
           }
-          looker.at(grid.xM(column), grid.yM(row), soilM[i], ownShade[i]);
+          looker.at(grid.xM(column), grid.yM(row), cells.aboveM()[i], ownShade[i]);
           for (int m = 0; m < 12; m++) {
             months[m][i] = looker.day(m).directHours();
           }
@@ -102,12 +110,16 @@ final class FieldMaker {
   }
 
   private Field field(double[] values) {
+    return field(grid, i -> values[i]);
+  }
+
+  static Field field(Grid grid, IntToDoubleFunction values) {
     return Field.of(
         Point.metres(grid.cornerXM(), grid.cornerYM()),
         Length.metres(grid.cellM()),
         grid.columns(),
         grid.rows(),
-        i -> values[i]);
+        values);
   }
 
   /** Mean hours a day over the season. */

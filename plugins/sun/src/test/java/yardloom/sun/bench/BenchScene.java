@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.SplittableRandom;
 import yardloom.facts.Obstacle;
 import yardloom.facts.Obstacle.Form;
@@ -47,6 +48,25 @@ final class BenchScene {
 
   static Grid grid(double cellM) {
     return new Grid(0, 0, cellM, (int) Math.round(40 / cellM), (int) Math.round(25 / cellM));
+  }
+
+  /** Heights over the lot every 10 cm as an ASCII grid, for programs that work on rasters. */
+  String raster() {
+    Grid grid = grid(0.1);
+    StringBuilder text = new StringBuilder();
+    text.append("ncols ").append(grid.columns()).append("\nnrows ").append(grid.rows());
+    text.append("\nxllcorner 500000\nyllcorner 4440000\ncellsize 0.1\nNODATA_value -9999\n");
+    for (int row = grid.rows() - 1; row >= 0; row--) {
+      for (int column = 0; column < grid.columns(); column++) {
+        double heightM = 0;
+        for (BruteForce.Blocker b : blockers) {
+          heightM = Math.max(heightM, b.heightM(grid.xM(column), grid.yM(row)));
+        }
+        text.append(String.format(Locale.ROOT, column == 0 ? "%.2f" : " %.2f", heightM));
+      }
+      text.append('\n');
+    }
+    return text.toString();
   }
 
   ShadeScene scene() {

@@ -21,6 +21,9 @@ final class BruteForce {
     boolean hit(double x, double y, double dx, double dy, double dz);
 
     double passes(int month);
+
+    /** The height of its top above a place, 0 beside it. */
+    double heightM(double x, double y);
   }
 
   record Box(double x0, double y0, double x1, double y1, double topM) implements Blocker {
@@ -48,6 +51,11 @@ final class BruteForce {
     }
 
     @Override
+    public double heightM(double x, double y) {
+      return x0 <= x && x < x1 && y0 <= y && y < y1 ? topM : 0;
+    }
+
+    @Override
     public double passes(int month) {
       return 0;
     }
@@ -66,6 +74,12 @@ final class BruteForce {
       double b = ox * dx + oy * dy + oz * ez;
       double c = ox * ox + oy * oy + oz * oz - radiusM * radiusM;
       return c <= 0 || b < 0 && b * b >= a * c;
+    }
+
+    @Override
+    public double heightM(double x, double y) {
+      double part = 1 - ((x - cx) * (x - cx) + (y - cy) * (y - cy)) / (radiusM * radiusM);
+      return part > 0 ? cz + halfM * Math.sqrt(part) : 0;
     }
 
     @Override

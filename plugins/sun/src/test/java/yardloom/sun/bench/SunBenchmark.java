@@ -1,16 +1,24 @@
 package yardloom.sun.bench;
 
 import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryType;
 import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import yardloom.facts.Obstacle;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.sun.calc.Cells;
 import yardloom.sun.calc.DayGroups;
 import yardloom.sun.calc.SunEngine;
+import yardloom.sun.calc.SunMap;
 import yardloom.sun.calc.SunYear;
 import yardloom.sun.model.Grid;
 
 /**
- * Measures the engine beside a brute-force ray test of the same scene; see DEVELOPERS.md. Run the
- * main method in a fresh JVM.
+ * Measures the engine beside a brute-force ray test of the same scene; see DEVELOPERS.md. Run
+ * {@code benchmarks/sun.sh}, which prints the whole table.
  */
 public final class SunBenchmark {
   private static final DayGroups GROUPS = DayGroups.season(MonthDay.of(4, 1), MonthDay.of(9, 30));
@@ -52,8 +60,14 @@ public final class SunBenchmark {
     return new double[] {worst, mean / n};
   }
 
-  private static void say(String format, Object... values) {
-    System.out.println(String.format(Locale.ROOT, format, values));
+  private static void row(String what, Cost cost, double[] off) {
+    String errors =
+        off.length == 0
+            ? " | |"
+            : String.format(Locale.ROOT, " %.2f %% | %.3f %% |", 100 * off[0], 100 * off[1]);
+    System.out.println(
+        String.format(
+            Locale.ROOT, "| %s | %.2f | %.2f |%s", what, cost.wallS(), cost.cpuS(), errors));
   }
 
   /** Wall and processor seconds of a piece of work; other programs disturb the second less. */
@@ -71,65 +85,126 @@ public final class SunBenchmark {
           .getProcessCpuTime();
     }
 
-    @Override
-    public String toString() {
-      return String.format(Locale.ROOT, "%.2f s wall, %.2f s processor", wallS, cpuS);
+    Cost times(double factor) {
+      return new Cost(wallS * factor, cpuS * factor);
     }
   }
 
-  /** Prints the table; the argument is how many cells the brute force leaves out between two. */
+  /** {@code cold}, {@code table [stride]} or {@code dsm}. */
   public static void main(String[] args) {
-    int stride = args.length > 0 ? Integer.parseInt(args[0]) : 97;
+    switch (args[0]) {
+      case "cold" -> cold();
+      case "dsm" -> System.out.print(new BenchScene(14).raster());
+      default -> table(args.length > 1 ? Integer.parseInt(args[1]) : 97);
+    }
+  }
+
+  /** The first whole year of a fresh JVM, and the most heap that it took. */
+  private static void cold() {
     BenchScene scene = new BenchScene(14);
     Grid grid = BenchScene.grid(0.1);
-    double[][] fast = new double[1][];
-    Cost cold = Cost.of(() -> fast[0] = engineYear(scene, grid, 288));
-    say("cold, 5-minute columns, %d cells: %s", grid.cells(), cold);
-    say("warm: %s", Cost.of(() -> engineYear(scene, grid, 288)));
-    Runtime runtime = Runtime.getRuntime();
-    say("heap in use: %d MB", (runtime.totalMemory() - runtime.freeMemory()) >> 20);
+    Cost cost = Cost.of(() -> engineYear(scene, grid, 288));
+    long peak =
+        ManagementFactory.getMemoryPoolMXBeans().stream()
+            .filter(p -> p.getType() == MemoryType.HEAP)
+            .mapToLong(p -> p.getPeakUsage().getUsed())
+            .sum();
+    row(
+        String.format(
+            Locale.ROOT, "whole year, cold JVM, 5-minute columns (heap at most %d MB)", peak >> 20),
+        cost,
+        new double[0]);
+  }
+
+  private static void table(int stride) {
+    BenchScene scene = new BenchScene(14);
+    Grid grid = BenchScene.grid(0.1);
     BruteForce brute =
         new BruteForce(
             BenchScene.LATITUDE, BenchScene.LONGITUDE, SunYear.REFERENCE_YEAR, 5, scene.blockers);
     double[][] slow = new double[1][];
-    Cost slowCost = Cost.of(() -> slow[0] = brute.yearHours(grid, stride));
-    double all = (double) grid.cells() / slow[0].length;
-    say("brute force: %d rays a cell, %d cells: %s", brute.rays(), slow[0].length, slowCost);
-    say("brute force, all cells: %.0f s processor", slowCost.cpuS() * all);
-    say("times faster, cold, by processor time: %.0f", slowCost.cpuS() * all / cold.cpuS());
-    double[] off = difference(fast[0], slow[0], stride);
-    say("worst cell off by %.3f %%, mean %.4f %%", off[0] * 100, off[1] * 100);
+    Cost some = Cost.of(() -> slow[0] = brute.yearHours(grid, stride));
+    Cost all = some.times((double) grid.cells() / slow[0].length);
+    row(
+        String.format(
+            Locale.ROOT,
+            "ray test, %d rays a cell, %d cells, scaled up to %d",
+            brute.rays(),
+            slow[0].length,
+            grid.cells()),
+        all,
+        new double[0]);
+    engineYear(scene, grid, 288);
     for (int columns : new int[] {96, 144, 288, 360, 720, 1440}) {
       double[][] hours = new double[1][];
       Cost cost = Cost.of(() -> hours[0] = engineYear(scene, grid, columns));
-      double[] d = difference(hours[0], slow[0], stride);
-      say(
-          "step %.1f min: %s, worst %.3f %%, mean %.4f %%",
-          1440.0 / columns, cost, d[0] * 100, d[1] * 100);
+      String times =
+          columns == 288
+              ? String.format(
+                  Locale.ROOT, ", %.0f times faster than the ray test", all.cpuS() / cost.cpuS())
+              : "";
+      row(
+          String.format(
+              Locale.ROOT, "whole year, warm, %.0f-minute columns%s", 1440.0 / columns, times),
+          cost,
+          difference(hours[0], slow[0], stride));
     }
     growth(scene);
+    movedTree();
     cellSize(scene);
   }
 
   private static void growth(BenchScene scene) {
     for (int trees : new int[] {0, 14, 34, 74}) {
       BenchScene more = new BenchScene(trees);
-      say(
-          "obstacles %d: %s",
-          6 + trees, Cost.of(() -> engineYear(more, BenchScene.grid(0.1), 288)));
+      row(
+          (6 + trees) + " obstacles, 100,000 cells",
+          Cost.of(() -> engineYear(more, BenchScene.grid(0.1), 288)),
+          new double[0]);
     }
-    for (double cell : new double[] {0.4, 0.2, 0.1}) {
+    for (double cell : new double[] {0.4, 0.2, 0.1, 0.05}) {
       Grid g = BenchScene.grid(cell);
-      say("cells %d: %s", g.cells(), Cost.of(() -> engineYear(scene, g, 288)));
+      row(
+          "20 obstacles, " + g.cells() + " cells",
+          Cost.of(() -> engineYear(scene, g, 288)),
+          new double[0]);
     }
+  }
+
+  /** One small tree moved by 2 m: all cells again, and only those that it can touch. */
+  private static void movedTree() {
+    List<Obstacle> before = new ArrayList<>(new BenchScene(14).obstacles);
+    List<Obstacle> after = new ArrayList<>(before);
+    before.add(BenchScene.tree("moved", 30, 12, 0.8, 0.5, 2.5));
+    after.add(BenchScene.tree("moved", 32, 12, 0.8, 0.5, 2.5));
+    ElementId moved = new ElementId(ElementKind.TREE, "moved");
+    SunYear year = new SunYear(BenchScene.LONGITUDE);
+    SunEngine then = new SunEngine(BenchScene.scene(after), year, 288);
+    Grid grid = BenchScene.grid(0.1);
+    Cells bare = Cells.bare(grid.cells());
+    SunMap map = SunMap.of(new SunEngine(BenchScene.scene(before), year, 288), grid, bare, GROUPS);
+    Cost full = Cost.of(() -> SunMap.of(then, grid, bare, GROUPS));
+    SunMap[] followed = new SunMap[1];
+    Cost part = Cost.of(() -> followed[0] = map.after(then, moved));
+    row("one tree moved, all cells again", full, new double[0]);
+    row(
+        String.format(
+            Locale.ROOT, "one tree moved, only the %d cells it touches", followed[0].workedOut()),
+        part,
+        new double[0]);
   }
 
   /** The mean of a bed of 1.2 by 6 m half in the shade of the house, against cells of 2.5 cm. */
   private static void cellSize(BenchScene scene) {
     double exact = bedMean(scene, 0.025);
     for (double cell : new double[] {0.1, 0.2, 0.3, 0.6}) {
-      double off = bedMean(scene, cell) / exact - 1;
-      say("cells of %.2f m: mean of a bed off by %.2f %%", cell, off * 100);
+      double[] mean = new double[1];
+      Cost cost = Cost.of(() -> mean[0] = bedMean(scene, cell));
+      double off = Math.abs(mean[0] / exact - 1);
+      row(
+          String.format(Locale.ROOT, "mean of a bed, cells of %.1f m against 0.025 m", cell),
+          cost,
+          new double[] {off, off});
     }
   }
 

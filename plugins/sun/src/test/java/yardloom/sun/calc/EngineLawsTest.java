@@ -148,8 +148,14 @@ class EngineLawsTest {
   void oneThreadOrFour_giveTheSameBits() throws Exception {
     SunEngine engine = new SunEngine(scene(40, scatter(5, 12)), YEAR, 240);
     Grid grid = new Grid(-10, -10, 0.5, 40, 40);
-    SunMap one = new ForkJoinPool(1).submit(() -> SunMap.of(engine, grid, GROUPS)).get();
-    SunMap four = new ForkJoinPool(4).submit(() -> SunMap.of(engine, grid, GROUPS)).get();
+    SunMap one =
+        new ForkJoinPool(1)
+            .submit(() -> SunMap.of(engine, grid, Cells.bare(grid.cells()), GROUPS))
+            .get();
+    SunMap four =
+        new ForkJoinPool(4)
+            .submit(() -> SunMap.of(engine, grid, Cells.bare(grid.cells()), GROUPS))
+            .get();
     for (int i = 0; i < grid.cells(); i++) {
       for (int g = 0; g < DayGroups.GROUPS; g++) {
         assertEquals(one.hours(i, g), four.hours(i, g), 0.0);
@@ -175,9 +181,10 @@ class EngineLawsTest {
             moved.passes()));
     Grid grid = new Grid(-12, -12, 1, 24, 24);
     SunEngine changed = new SunEngine(scene(40, after), YEAR, 240);
-    SunMap full = SunMap.of(changed, grid, GROUPS);
+    SunMap full = SunMap.of(changed, grid, Cells.bare(grid.cells()), GROUPS);
     SunMap followed =
-        SunMap.of(new SunEngine(scene(40, before), YEAR, 240), grid, GROUPS)
+        SunMap.of(
+                new SunEngine(scene(40, before), YEAR, 240), grid, Cells.bare(grid.cells()), GROUPS)
             .after(changed, moved.of());
     for (int i = 0; i < grid.cells(); i++) {
       for (int g = 0; g < DayGroups.GROUPS; g++) {
