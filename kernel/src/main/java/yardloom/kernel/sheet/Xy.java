@@ -6,7 +6,7 @@ public record Xy(double x, double y) {
     return new Xy(x + right, y + down);
   }
 
-  double distance(Xy other) {
+  public double distance(Xy other) {
     return Math.sqrt((x - other.x) * (x - other.x) + (y - other.y) * (y - other.y));
   }
 }

@@ -5,7 +5,6 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -18,7 +17,6 @@ import yardloom.kernel.sheet.Box;
 import yardloom.kernel.sheet.ComposedSheet;
 import yardloom.kernel.sheet.Ink;
 import yardloom.kernel.sheet.Paper;
-import yardloom.kernel.sheet.Xy;
 
 /**
  * Writes a sheet as SVG 1.1: the view box is the paper in millimetres, so a line of width 0.25 is
@@ -182,16 +180,7 @@ public final class SvgWriter {
 
   private void path(Ink.Path path) throws XMLStreamException {
     StringBuilder d = new StringBuilder();
-    for (Ink.Track track : path.tracks()) {
-      List<Xy> points = track.points();
-      for (int i = 0; i < points.size(); i++) {
-        d.append(i == 0 ? "M" : i == 1 ? "L" : " ")
-            .append(SvgXml.number(points.get(i).x()))
-            .append(' ')
-            .append(SvgXml.number(points.get(i).y()));
-      }
-      d.append(track.closed() ? "Z" : "");
-    }
+    path.tracks().forEach(track -> d.append(PathData.of(track)));
     shape(path.style(), "path", "d", d.toString());
   }
 
