@@ -28,6 +28,8 @@ import yardloom.sun.model.ColdAndWarmth;
  * plan gives a weather record.
  */
 public final class FrostTable implements TableMaker {
+  private static final int FEW_YEARS = 10;
+
   @Override
   public String id() {
     return "frost";
@@ -52,7 +54,11 @@ public final class FrostTable implements TableMaker {
                     + r.source()
                     + ", "
                     + r.years()
-                    + " complete years. Low ground and yards away from town freeze later in spring"
+                    + " complete years"
+                    + (r.years() < FEW_YEARS
+                        ? ", too few for the 1 in 10. Low ground"
+                        : ". Low ground")
+                    + " and yards away from town freeze later in spring"
                     + " and earlier in fall than a station does."));
     return rows.table.build();
   }
