@@ -18,7 +18,7 @@ import yardloom.kernel.unit.Length;
  * BufferOp} on a closed line was seen to leave a hole that is not there (JTS issue 876).
  */
 public final class PathStrip {
-  private static final double MITRE_LIMIT = 2;
+  static final double MITRE_LIMIT = 2;
   private static final double STRAIGHT_M = 1e-7;
 
   private PathStrip() {}
