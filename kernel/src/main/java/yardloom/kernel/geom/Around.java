@@ -27,7 +27,9 @@ final class Around {
 
   static List<Geometry> pieces(LineString line, double distanceM) {
     if (line.getNumPoints() > MANY_PIECES) {
-      return halves(line, distanceM);
+      return line.isClosed()
+          ? halves(line, distanceM)
+          : RoundBuffer.pieces(line, distanceM, ROUNDING);
     }
     Coordinate[] c = line.getCoordinates();
     List<Geometry> pieces = new ArrayList<>();
@@ -55,9 +57,12 @@ final class Around {
   private static List<Geometry> halves(LineString line, double distanceM) {
     LengthIndexedLine index = new LengthIndexedLine(line);
     double half = line.getLength() / 2;
-    return List.of(
-        Overlay.fineBuffer(index.extractLine(0, half), distanceM),
-        Overlay.fineBuffer(index.extractLine(half, 2 * half), distanceM));
+    List<Geometry> pieces = new ArrayList<>();
+    for (double from : new double[] {0, half}) {
+      LineString part = (LineString) index.extractLine(from, from + half);
+      pieces.addAll(RoundBuffer.pieces(part, distanceM, ROUNDING));
+    }
+    return pieces;
   }
 
   private static Geometry disc(Coordinate centre, double radiusM) {

@@ -45,15 +45,29 @@ final class RoundBuffer {
   /** With at least {@code least} chords to the quarter turn, and as many as the sagitta takes. */
   static Geometry of(Geometry g, double distanceM, int least, Length sagitta) {
     RoundBuffer buffer = new RoundBuffer(distanceM, sagitta);
-    Angle quarter = Angle.radians(MOST_SPAN * Math.PI / 2);
-    int chords = Arc.chordCount(Length.metres(buffer.distanceM), quarter, sagitta);
-    Geometry plain = plain(g, distanceM, Math.max(least, chords));
+    Geometry plain = plain(g, distanceM, Math.max(least, buffer.chords()));
     buffer.patch(g, distanceM < 0);
     if (buffer.patches.isEmpty()) {
       return plain;
     }
-    Geometry patches = Overlay.unionAll(buffer.patches);
-    return distanceM < 0 ? Overlay.difference(plain, patches) : Overlay.union(plain, patches);
+    if (distanceM < 0) {
+      return Overlay.difference(plain, Overlay.unionAll(buffer.patches));
+    }
+    buffer.patches.add(plain);
+    return Overlay.unionAll(buffer.patches);
+  }
+
+  /** What lies around a line in overlapping pieces, for those who unite more of them. */
+  static List<Geometry> pieces(LineString line, double distanceM, Length sagitta) {
+    RoundBuffer buffer = new RoundBuffer(distanceM, sagitta);
+    buffer.patches.add(plain(line, distanceM, buffer.chords()));
+    buffer.patch(line, false);
+    return buffer.patches;
+  }
+
+  private int chords() {
+    Angle quarter = Angle.radians(MOST_SPAN * Math.PI / 2);
+    return Math.max(2, Arc.chordCount(Length.metres(distanceM), quarter, sagitta));
   }
 
   /** What {@code BufferOp} makes of it, its simplification of the outline switched off. */
@@ -65,7 +79,7 @@ final class RoundBuffer {
   }
 
   private void patch(Geometry g, boolean inwards) {
-    if (distanceM * (1 - Math.cos(UNFILLED)) <= sagitta.metres() / 4) {
+    if (distanceM * (1 - Math.cos(UNFILLED)) <= sagitta.metres()) {
       return;
     }
     for (int i = 0; i < g.getNumGeometries(); i++) {
@@ -131,9 +145,12 @@ final class RoundBuffer {
     return turn > 0 && 2 * Math.sin(turn / 2) < UNFILLED * (1 + 1e-9);
   }
 
-  /** Two neighbouring bends that do not show lack no more than the sagitta together. */
+  /**
+   * The chord past one unfilled bend lies d (1 - cos t) inside, and so does the chord past two that
+   * turn by t each; next to a sharper bend it lies further inside, so that both are patched.
+   */
   private boolean shows(double turn) {
-    return isUnfilled(turn) && 4 * distanceM * (1 - Math.cos(turn)) > sagitta.metres();
+    return isUnfilled(turn) && distanceM * (1 - Math.cos(turn)) > sagitta.metres();
   }
 
   private static double turn(Coordinate before, Coordinate at, Coordinate after) {
