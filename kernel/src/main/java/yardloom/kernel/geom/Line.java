@@ -5,6 +5,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.linearref.LengthIndexedLine;
+import org.locationtech.jts.operation.distance.DistanceOp;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Angle;
@@ -107,6 +108,26 @@ public final class Line {
   /** The ground of this line with a width. */
   public Shape strip(Length width) {
     return PathStrip.centred(this, width);
+  }
+
+  /**
+   * The ground along its left side, from {@code gap} off the line to {@code depth} further.
+   *
+   * @throws PlanException (OUT_OF_RANGE) if the gap is negative or the depth not positive
+   */
+  public Shape strip(Length gap, Length depth) {
+    return PathStrip.leftOf(this, gap, depth);
+  }
+
+  /** The point of this line nearest to {@code to}. */
+  public Point nearest(Point to) {
+    return Point.of(
+        DistanceOp.nearestPoints(string, Overlay.FACTORY.createPoint(to.coordinate()))[0]);
+  }
+
+  /** Mirrored in the straight line through two points; what lay on its left lies on its right. */
+  public Line mirrored(Point from, Point to) {
+    return mapped(p -> p.mirrored(from, to));
   }
 
   public Line moved(Length right, Length up) {

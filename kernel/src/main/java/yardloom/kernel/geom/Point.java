@@ -1,6 +1,8 @@
 package yardloom.kernel.geom;
 
 import org.locationtech.jts.geom.Coordinate;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 
@@ -34,6 +36,24 @@ public record Point(Length x, Length y) implements Comparable<Point> {
     double dx = x.minus(centre.x).metres();
     double dy = y.minus(centre.y).metres();
     return centre.moved(Length.metres(dx * cos - dy * sin), Length.metres(dx * sin + dy * cos));
+  }
+
+  /**
+   * Mirrored in the straight line through two points.
+   *
+   * @throws PlanException (BAD_SHAPE) if the two are one
+   */
+  public Point mirrored(Point from, Point to) {
+    double ux = to.x.minus(from.x).metres();
+    double uy = to.y.minus(from.y).metres();
+    double length2 = ux * ux + uy * uy;
+    if (length2 == 0) {
+      throw new PlanException(
+          ProblemCode.BAD_SHAPE, "a line to mirror in needs two different points");
+    }
+    double along = (x.minus(from.x).metres() * ux + y.minus(from.y).metres() * uy) / length2;
+    Point foot = from.moved(Length.metres(along * ux), Length.metres(along * uy));
+    return foot.moved(foot.x.minus(x), foot.y.minus(y));
   }
 
   /** The straight line from here to {@code other}. */

@@ -53,7 +53,8 @@ public final class Shape {
    * The polygon with these corners, in either direction, without repeating the first.
    *
    * @throws PlanException (BAD_SHAPE) if there are fewer than three corners, the outline crosses or
-   *     touches itself, or it has no area
+   *     touches itself, or it encloses no more than 1 mm²; (OUT_OF_RANGE) if a corner lies further
+   *     out than {@link Outlines#FURTHEST_M}
    */
   public static Shape polygon(List<Point> corners) {
     if (corners.size() < 3) {
@@ -61,6 +62,7 @@ public final class Shape {
           ProblemCode.BAD_SHAPE, "an outline needs at least three corners, got " + corners.size());
     }
     Polygon ring = Overlay.ring(corners);
+    Outlines.requireExtent(ring);
     TopologyValidationError error = new IsValidOp(ring).getValidationError();
     if (error != null) {
       Coordinate c = error.getCoordinate();
@@ -69,10 +71,6 @@ public final class Shape {
           "the outline crosses or touches itself near "
               + Coordinates.describe(c)
               + "; give the corners in order around the outline");
-    }
-    if (ring.getArea() <= Overlay.SLIVER_M2) {
-      throw new PlanException(
-          ProblemCode.BAD_SHAPE, "the outline has no area; its corners lie on one line");
     }
     return of(ring);
   }
@@ -338,6 +336,23 @@ public final class Shape {
                 new PlanException(
                     ProblemCode.UNKNOWN_WORD,
                     "the shape has no edge that faces " + direction.word() + " (north is up)"));
+  }
+
+  /**
+   * The side that faces north, south, east or west, by name.
+   *
+   * @throws PlanException (UNKNOWN_WORD) if that is no direction, or no edge faces so
+   */
+  public Line side(String direction) {
+    return side(
+        Sides.Compass.named(direction)
+            .orElseThrow(
+                () ->
+                    new PlanException(
+                        ProblemCode.UNKNOWN_WORD,
+                        "a shape has no side '"
+                            + direction
+                            + "'; it has north, south, east and west")));
   }
 
   private Shape transformed(AffineTransformation transformation) {

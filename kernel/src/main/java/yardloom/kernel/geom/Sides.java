@@ -1,6 +1,7 @@
 package yardloom.kernel.geom;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.algorithm.Orientation;
@@ -31,6 +32,11 @@ public final class Sides {
     Compass(double dx, double dy) {
       this.dx = dx;
       this.dy = dy;
+    }
+
+    /** The direction that scripts call {@code word}. */
+    public static Optional<Compass> named(String word) {
+      return Arrays.stream(values()).filter(c -> c.word().equals(word)).findFirst();
     }
 
     /** {@code south}, as scripts write it. */

@@ -21,6 +21,7 @@ public record Problem(ProblemCode code, SourceRef place, String message)
     if (message.isBlank()) {
       throw new IllegalArgumentException("a problem needs a message");
     }
+    message = Abridged.of(message);
   }
 
   /** The same problem at {@code where}, unless it already knows its place. */

@@ -2,7 +2,6 @@ package yardloom.kernel.words;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
@@ -128,7 +127,7 @@ public final class Handle {
           id + " has no side '" + name + "'; it has " + String.join(", ", sides.keySet()));
     }
     requireGround();
-    return compass(name)
+    return Sides.Compass.named(name)
         .flatMap(c -> Sides.facing(shape, c))
         .orElseThrow(
             () ->
@@ -182,13 +181,15 @@ public final class Handle {
     return shape.turned(by, centre);
   }
 
-  private static Optional<Sides.Compass> compass(String name) {
-    for (Sides.Compass c : Sides.Compass.values()) {
-      if (c.word().equals(name)) {
-        return Optional.of(c);
-      }
-    }
-    return Optional.empty();
+  /** Its ground mirrored in the straight line through two points. */
+  public Shape mirrored(Point from, Point to) {
+    return shape.mirrored(from, to);
+  }
+
+  /** The point of its ground nearest to {@code to}; itself if it lies inside. */
+  public Point nearest(Point to) {
+    requireGround();
+    return shape.nearest(to);
   }
 
   private void requireGround() {

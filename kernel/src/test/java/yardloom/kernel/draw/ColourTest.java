@@ -87,7 +87,9 @@ class ColourTest {
   void palette_textOnEveryTint_keepsContrast() throws IllegalAccessException {
     List<String> grounds = new ArrayList<>(List.of(Palette.PAPER, Palette.SHADE));
     for (Style style : paletteStyles()) {
-      if (!style.fill().isEmpty() && !style.name().equals("water-point")) {
+      // Symbols too small for text to stand on: the tap and the arrow of flowing water.
+      boolean symbol = List.of("water-point", "flow").contains(style.name());
+      if (!style.fill().isEmpty() && !symbol) {
         grounds.add(style.fill());
       }
     }

@@ -55,7 +55,7 @@ public final class ScriptTypes {
     type(Temperature.class, QUANTITY);
     type(TimeSpan.class, QUANTITY);
     type(Money.class, QUANTITY);
-    type(Point.class, "x", "y", "distance", "moved", "turned", "mirrored", "plus", "minus", "to");
+    type(Point.class, "x", "y", "distance", "moved", "turned", "mirrored", "to");
     type(
         Line.class,
         "length",
@@ -66,10 +66,9 @@ public final class ScriptTypes {
         "turned",
         "mirrored",
         "reversed",
-        "offset",
         "at",
         "middle",
-        "plus",
+        "nearest",
         "part",
         "strip");
     type(
@@ -107,7 +106,18 @@ public final class ScriptTypes {
     type(Surface.class, "level", "contour", "contourBearing");
     // A handle's getters exist for scripts only, so all of them are open.
     type(
-        Handle.class, "get*", "side", "plus", "minus", "and", "grown", "shrunk", "moved", "turned");
+        Handle.class,
+        "get*",
+        "side",
+        "plus",
+        "minus",
+        "and",
+        "grown",
+        "shrunk",
+        "moved",
+        "turned",
+        "mirrored",
+        "nearest");
   }
 
   /** The names a script may write where a type stands. */
@@ -148,6 +158,11 @@ public final class ScriptTypes {
   /** The kernel types on the list. */
   public static Set<Class<?>> values() {
     return METHODS.keySet();
+  }
+
+  /** The listed names of a type as the list has them. */
+  static Set<String> listed(Class<?> type) {
+    return METHODS.get(type);
   }
 
   static boolean isQuantity(Class<?> type) {

@@ -13,14 +13,41 @@ import yardloom.kernel.unit.Angle;
 
 /**
  * The plan's plane on the globe: transverse Mercator on WGS 84 with its origin, and scale 1, at the
- * plan's origin. Within 10 km lengths are true to a few parts in a million.
- *
- * @param latitude of the plan's origin
- * @param longitude of the plan's origin
- * @param north bearing of true north on the plan, clockwise from up
+ * plan's origin. Within 10 km lengths are true to a few parts in a million. The projection is built
+ * once, as that takes far longer than to project a point.
  */
-public record LocalPlane(Angle latitude, Angle longitude, Angle north) {
+public final class LocalPlane {
   private static final double REACH_M = 10_000;
+
+  private final Angle north;
+  private final CoordinateTransform toPlane;
+  private final CoordinateTransform toGlobe;
+
+  /**
+   * The plane that touches the globe at the plan's origin.
+   *
+   * @param latitude of the plan's origin
+   * @param longitude of the plan's origin
+   * @param north bearing of true north on the plan, clockwise from up
+   */
+  public LocalPlane(Angle latitude, Angle longitude, Angle north) {
+    this.north = north;
+    CRSFactory systems = new CRSFactory();
+    CoordinateReferenceSystem globe =
+        systems.createFromParameters("globe", "+proj=longlat +datum=WGS84 +no_defs");
+    CoordinateReferenceSystem plane =
+        systems.createFromParameters(
+            "plane",
+            String.format(
+                Locale.ROOT,
+                "+proj=tmerc +lat_0=%.12f +lon_0=%.12f +k=1 +x_0=0 +y_0=0 +datum=WGS84 +units=m"
+                    + " +no_defs",
+                latitude.degrees(),
+                longitude.degrees()));
+    CoordinateTransformFactory transforms = new CoordinateTransformFactory();
+    toPlane = transforms.createTransform(globe, plane);
+    toGlobe = transforms.createTransform(plane, globe);
+  }
 
   /**
    * The plan's point at a position.
@@ -38,7 +65,7 @@ public record LocalPlane(Angle latitude, Angle longitude, Angle north) {
               + "] is not on the globe; GeoJSON gives longitude first, then latitude");
     }
     ProjCoordinate out = new ProjCoordinate();
-    transform(true).transform(new ProjCoordinate(longitudeDeg, latitudeDeg), out);
+    toPlane.transform(new ProjCoordinate(longitudeDeg, latitudeDeg), out);
     if (!(Math.hypot(out.x, out.y) <= REACH_M)) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
@@ -55,26 +82,7 @@ public record LocalPlane(Angle latitude, Angle longitude, Angle north) {
   public double[] toGlobe(Point point) {
     Point upright = point.turned(north, Point.metres(0, 0));
     ProjCoordinate out = new ProjCoordinate();
-    transform(false).transform(new ProjCoordinate(upright.x().metres(), upright.y().metres()), out);
+    toGlobe.transform(new ProjCoordinate(upright.x().metres(), upright.y().metres()), out);
     return new double[] {out.x, out.y};
-  }
-
-  private CoordinateTransform transform(boolean toPlane) {
-    CRSFactory systems = new CRSFactory();
-    CoordinateReferenceSystem globe =
-        systems.createFromParameters("globe", "+proj=longlat +datum=WGS84 +no_defs");
-    CoordinateReferenceSystem plane =
-        systems.createFromParameters(
-            "plane",
-            String.format(
-                Locale.ROOT,
-                "+proj=tmerc +lat_0=%.12f +lon_0=%.12f +k=1 +x_0=0 +y_0=0 +datum=WGS84 +units=m"
-                    + " +no_defs",
-                latitude.degrees(),
-                longitude.degrees()));
-    CoordinateTransformFactory transforms = new CoordinateTransformFactory();
-    return toPlane
-        ? transforms.createTransform(globe, plane)
-        : transforms.createTransform(plane, globe);
   }
 }

@@ -58,6 +58,20 @@ class ScriptTypesTest {
     assertEquals(List.of(), open);
   }
 
+  /** A name on the list that no method bears would be offered and then refused. */
+  @Test
+  void listedNames_ofListedTypes_areMethods() {
+    List<String> missing = new ArrayList<>();
+    for (Class<?> type : ScriptTypes.values()) {
+      for (String name : ScriptTypes.listed(type)) {
+        if (!name.endsWith("*") && ScriptTypes.methods(type, name).isEmpty()) {
+          missing.add(type.getSimpleName() + "." + name);
+        }
+      }
+    }
+    assertEquals(List.of(), missing);
+  }
+
   @Test
   void doors_toJava_areOnNoList() {
     for (Class<?> type : ScriptTypes.values()) {

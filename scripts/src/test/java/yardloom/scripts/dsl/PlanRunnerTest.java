@@ -46,6 +46,26 @@ class PlanRunnerTest {
   }
 
   @Test
+  void shapeAlgebra_onHandlesShapesLinesPoints_givesValues() throws IOException {
+    Plan plan =
+        run(
+            """
+            def b = bed('a', rect(0.m, 0.m, 4.m, 2.m), use: 'annual')
+            def two = b.mirrored(point(5.m, 0.m), point(5.m, 1.m))
+            note "${(b + two).area} ${(two & b.shape).area} ${b.nearest(point(9.m, 1.m)).x}"
+            def south = b.shape.side('south')
+            note "${south.strip(0.m, 1.m).area} ${south.strip(1.m).area}"
+            def line = south.mirrored(point(0.m, 5.m), point(1.m, 5.m))
+            note "${line.start.y} ${line.nearest(point(2.m, 0.m)).y}"
+            note "${point(1.m, 2.m).mirrored(point(0.m, 0.m), point(1.m, 0.m)).y}"
+            """);
+    assertEquals("16 m² 0 m² 4 m", plan.parameters().get("note 3"));
+    assertEquals("4 m² 4 m²", plan.parameters().get("note 5"));
+    assertEquals("10 m 10 m", plan.parameters().get("note 7"));
+    assertEquals("-2 m", plan.parameters().get("note 8"));
+  }
+
+  @Test
   void language_loopsHelpersClosuresMaps_work() throws IOException {
     Plan plan =
         run(
