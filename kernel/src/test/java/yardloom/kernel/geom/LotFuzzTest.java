@@ -18,7 +18,8 @@ class LotFuzzTest {
   @Tag("heavy")
   void offsets_manyRandomLots_neverFail() {
     int tries = Integer.getInteger("fuzz.tries", 2_000);
-    SplittableRandom random = new SplittableRandom(SEED);
+    long seed = Long.getLong("fuzz.seed", SEED);
+    SplittableRandom random = new SplittableRandom(seed);
     List<String> failures = new ArrayList<>();
     for (int i = 0; i < tries; i++) {
       List<Point> ring = ring(random);
@@ -32,7 +33,7 @@ class LotFuzzTest {
         failures.add(i + ": " + e.getMessage() + " on " + ring + " by " + distances);
       }
     }
-    assertTrue(failures.isEmpty(), failures.size() + " of " + tries + ": " + failures);
+    assertTrue(failures.isEmpty(), failures.size() + " of " + tries + " with seed " + seed + ": " + failures);
   }
 
   private static List<Point> ring(SplittableRandom random) {
