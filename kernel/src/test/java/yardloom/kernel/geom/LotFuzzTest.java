@@ -33,7 +33,9 @@ class LotFuzzTest {
         failures.add(i + ": " + e.getMessage() + " on " + ring + " by " + distances);
       }
     }
-    assertTrue(failures.isEmpty(), failures.size() + " of " + tries + " with seed " + seed + ": " + failures);
+    assertTrue(
+        failures.isEmpty(),
+        failures.size() + " of " + tries + " with seed " + seed + ": " + failures);
   }
 
   private static List<Point> ring(SplittableRandom random) {
