@@ -3,38 +3,38 @@
 //   include 'regional/tallgrass-flats'
 // `seen: 'read'` was read where it says; `seen: 'memory'` was recalled and is to be verified before it is relied on.
 region 'Tallgrass Flats', about: 'East central Illinois: dark prairie soils in silt over glacial till and outwash, association Sidell, Catlin, Flanagan, Drummer.',
-  title: 'Soils of Illinois, Bulletin 725', publisher: 'University of Illinois Agricultural Experiment Station', year: 0, where: 'contents, soil association B', seen: 'read'
+  source: publication('Soils of Illinois, Bulletin 725', by: 'University of Illinois Agricultural Experiment Station', where: 'contents, soil association B', seen: 'read')
 
 // Soils. Names, textures and drainage are published; the figures are recalled from series descriptions and surveys.
 localSoil 'Drummer silty clay loam', sand: 8, clay: 31, organic: 5.5, intake: 0.6.inch, available: 0.22,
-  title: 'Drummer series (poorly drained)', publisher: 'National Cooperative Soil Survey', year: 0, where: 'official series description', seen: 'memory'
+  source: publication('Drummer series (poorly drained)', by: 'National Cooperative Soil Survey', where: 'official series description', seen: 'memory')
 localSoil 'Flanagan silt loam', sand: 6, clay: 25, organic: 4.5, intake: 0.6.inch, available: 0.22,
-  title: 'Flanagan series (somewhat poorly drained)', publisher: 'National Cooperative Soil Survey', year: 0, where: 'official series description', seen: 'memory'
+  source: publication('Flanagan series (somewhat poorly drained)', by: 'National Cooperative Soil Survey', where: 'official series description', seen: 'memory')
 localSoil 'Catlin silt loam', sand: 6, clay: 23, organic: 4, intake: 0.6.inch, available: 0.22,
-  title: 'Catlin series (moderately well drained)', publisher: 'National Cooperative Soil Survey', year: 0, where: 'official series description', seen: 'memory'
+  source: publication('Catlin series (moderately well drained)', by: 'National Cooperative Soil Survey', where: 'official series description', seen: 'memory')
 localSoil 'Bryce silty clay', sand: 6, clay: 44, organic: 5.5, intake: 0.06.inch, available: 0.13,
-  title: 'Bryce series (poorly drained)', publisher: 'National Cooperative Soil Survey', year: 0, where: 'official series description', seen: 'memory'
+  source: publication('Bryce series (poorly drained)', by: 'National Cooperative Soil Survey', where: 'official series description', seen: 'memory')
 
 // Rates.
 localRate 'labour', 'cut edge', likely: 0.08, low: 0.04, high: 0.12, unit: 'ft',
-  title: 'Spading a bed edge in moist silty clay loam', publisher: 'recalled from practice', year: 0, where: '', seen: 'memory'
+  source: publication('Spading a bed edge in moist silty clay loam', by: 'recalled from practice', seen: 'memory')
 localRate 'price', 'wood-chip mulch', likely: 12, low: 0, high: 24, unit: 'yd3',
-  title: 'Price of chips, invented for demonstration; ask the yard-waste site', publisher: 'invented', year: 0, where: '', seen: 'memory'
+  source: publication('Price of chips, invented for demonstration; ask the yard-waste site', by: 'invented', seen: 'memory')
 
 // Codes to check.
 localRule 'digging', 'Illinois: ask the one-call centre (811) for marks at least 3 days, and no more than 10, before any digging; weekends and holidays do not count. In Chicago another centre answers. Private lines are not marked; dig by hand near marks.',
-  title: 'Click before you dig', by: 'JULIE, the Illinois one-call centre', where: 'submit a request', seen: 'read'
+  source: publication('Click before you dig', by: 'JULIE, the Illinois one-call centre', where: 'submit a request', seen: 'read')
 localRule 'drain tile', 'Drummer soils are poorly drained and much of this land is drained by buried tile: ask the owner or the drainage district where it lies before digging or planting trees, and do not cut it.',
-  title: 'Proposed state soil: about Drummer silty clay loam', by: 'USDA-NRCS Illinois (drainage read; tile from memory)', where: 'state soil page', seen: 'memory'
+  source: publication('Proposed state soil: about Drummer silty clay loam', by: 'USDA-NRCS Illinois (drainage read; tile from memory)', where: 'state soil page', seen: 'memory')
 localRule 'wells', 'Illinois well code: ask the county health department how far beds, manure and fuel keep from a well.',
-  title: 'Water well construction code, 77 Ill. Adm. Code 920', by: 'Illinois Department of Public Health', seen: 'memory'
+  source: publication('Water well construction code, 77 Ill. Adm. Code 920', by: 'Illinois Department of Public Health', seen: 'memory')
 localRule 'septic', 'Illinois private sewage code: ask the county health department before planting near a field; no food, trees or raised beds on it.',
-  title: 'Private sewage disposal code, 77 Ill. Adm. Code 905', by: 'Illinois Department of Public Health', seen: 'memory'
+  source: publication('Private sewage disposal code, 77 Ill. Adm. Code 905', by: 'Illinois Department of Public Health', seen: 'memory')
 
 // Checks of the region's own.
 localCheck 'basins off walls', kind: 'bed', named: 'basin', nearer: 10.ft, to: 'building',
   say: 'Rain that soaks in near a wall can reach the basement.', advice: 'Keep the basin 10 ft from buildings with a basement, and lead its overflow away from them.',
-  title: 'Rain garden design', publisher: 'University of Connecticut, NEMO program', year: 0, where: 'siting, point 2', seen: 'read'
+  source: publication('Rain garden design', by: 'University of Connecticut, NEMO program', where: 'siting, point 2', seen: 'read')
 localCheck 'basins on slow soil', kind: 'bed', named: 'basin', whenIntakeBelow: 0.25.inch,
   say: 'A basin on this soil holds water for days.', advice: 'Dig a test hole and time it. If it drains slower than 0.25 in an hour, plant a wet-ground bed without a basin.',
-  title: 'Rain garden guides: soil that takes in at least 0.25 in an hour', publisher: 'university extension services', year: 0, where: '', seen: 'memory'
+  source: publication('Rain garden guides: soil that takes in at least 0.25 in an hour', by: 'university extension services', seen: 'memory')

@@ -20,6 +20,7 @@ import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
 import yardloom.kernel.study.Toolbox;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Lexicon;
@@ -45,6 +46,7 @@ public abstract class PluginContract {
           Point.class,
           Line.class,
           Shape.class,
+          Source.class,
           Handle.class);
 
   /** The plugin under test, made anew. */

@@ -1,5 +1,7 @@
 package yardloom.materials;
 
+import java.util.ArrayList;
+import java.util.List;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.PlanException;
@@ -22,6 +24,7 @@ import yardloom.materials.model.Trellis;
 /** The words about lumber, edging, pavers, posts and wire. */
 public final class HardWords {
   private static final double INCH_M = 0.0254;
+  private static final int MOST_STOCKS = 6;
 
   private HardWords() {}
 
@@ -31,18 +34,28 @@ public final class HardWords {
       @Arg(name = "size", help = "lumber as sold, such as 2x10") String size,
       @Opt(name = "stock", help = "length in which boards are bought", fallback = "8 ft")
           Length stock,
+      @Opt(name = "alsoStock", help = "a list of other lengths to buy", fallback = "none")
+          List<?> alsoStock,
       @Opt(name = "kerf", help = "width of the saw cut", fallback = "1/8 in") Length kerf,
       @Opt(name = "courses", help = "boards above one another", fallback = "1") Number courses) {
     Lumber.size(size);
     Length board = stock == null ? Length.feet(8) : stock;
     Length cut = kerf == null ? Length.inches(0.125) : kerf;
     double high = courses == null ? 1 : courses.doubleValue();
-    require(bed, board.feet() >= 2 && board.feet() <= 40, "stock lies between 2 and 40 ft");
+    List<Length> stocks = new ArrayList<>(List.of(board));
+    for (Object other : alsoStock == null ? List.of() : alsoStock) {
+      require(bed, other instanceof Length, "alsoStock is a list of lengths, as [10.ft, 12.ft]");
+      stocks.add((Length) other);
+    }
+    for (Length each : stocks) {
+      require(bed, each.feet() >= 2 && each.feet() <= 40, "stock lies between 2 and 40 ft");
+    }
+    require(bed, stocks.size() <= MOST_STOCKS, "stock comes in at most 6 lengths");
     require(bed, cut.metres() >= 0 && cut.inches() <= 1, "kerf lies between 0 and 1 in (2.5 cm)");
     require(bed, high >= 1 && high <= 6 && high == Math.rint(high), "courses are 1 to 6");
     bed.element()
         .attributes()
-        .add(MaterialKeys.FRAME, new Frame(size, board, cut, (int) high, bed.place()), bed.place());
+        .add(MaterialKeys.FRAME, new Frame(size, stocks, cut, (int) high, bed.place()), bed.place());
   }
 
   private static void require(BedScope bed, boolean holds, String rule) {

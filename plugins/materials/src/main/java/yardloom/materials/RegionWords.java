@@ -1,8 +1,10 @@
 package yardloom.materials;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import yardloom.facts.LocalRule;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.ElementKind;
@@ -20,38 +22,50 @@ import yardloom.materials.model.LocalCheck;
 import yardloom.materials.model.LocalRate;
 import yardloom.materials.model.LocalSoil;
 import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.model.Price;
 import yardloom.materials.model.Region;
 import yardloom.materials.model.SoilChoice;
 
 /** The words of a regional file: what differs by place, each statement with its source. */
 public final class RegionWords {
-  private static final String TITLE = "title of the publication";
-  private static final String PUBLISHER = "who published it";
-  private static final String YEAR = "year of it; 0 if not known";
-  private static final String WHERE = "page, table or section";
-  private static final String SEEN = "read there, or recalled from memory";
+  private static final String SOURCE = "as `publication` names it";
 
   private RegionWords() {}
 
   @Verb(
+      help = "Names a publication, for the `source:` of a regional statement.",
+      example =
+          "publication('Soil survey', by: 'survey', year: 1982, where: 'table 15',"
+              + " seen: 'read')")
+  public static Source publication(
+      PlanScope plan,
+      @Arg(name = "title", help = "title of the publication") String title,
+      @Opt(name = "by", help = "who published it", required = true) String by,
+      @Opt(name = "year", help = "year of it", fallback = "not known") Number year,
+      @Opt(name = "where", help = "page, table or section", fallback = "none") String where,
+      @Opt(
+              name = "seen",
+              help = "read there, or recalled from memory",
+              required = true,
+              choices = Cite.Seen.class)
+          String seen) {
+    return Cite.source(plan, title, by, year == null ? 0 : year, where == null ? "" : where, seen);
+  }
+
+  @Verb(
       help = "Names the region that this file speaks for; the plan's own statements go first.",
       example =
-          "region('Blackland', about: 'Prairie soils.', title: 'Soils', publisher: 'survey',"
-              + " year: 1967, where: 'map', seen: 'read')")
+          "region('Blackland', about: 'Prairie soils.', source: publication('Soils', by: 'survey',"
+              + " seen: 'read'))")
   public static void region(
       PlanScope plan,
       @Arg(name = "name", help = "its name on sheets") String name,
       @Opt(name = "about", help = "where it lies, in a sentence", required = true) String about,
-      @Opt(name = "title", help = TITLE, required = true) String title,
-      @Opt(name = "publisher", help = PUBLISHER, required = true) String publisher,
-      @Opt(name = "year", help = YEAR, required = true) Number year,
-      @Opt(name = "where", help = WHERE, required = true) String where,
-      @Opt(name = "seen", help = SEEN, required = true, choices = Cite.Seen.class) String seen) {
+      @Opt(name = "source", help = SOURCE, required = true) Source source) {
     if (plan.draft().attributes().has(MaterialKeys.REGION)) {
       throw new PlanException(
           ProblemCode.DUPLICATE, plan.place(), "the region is already named; a yard has one");
     }
-    Source source = Cite.source(plan, title, publisher, year, where, seen);
     Cite.say(plan, "a region needs a name and what it is about", name, about);
     plan.draft()
         .attributes()
@@ -62,8 +76,7 @@ public final class RegionWords {
       help = "Gives a named soil of the region, which `soilNamed` takes.",
       example =
           "localSoil('upland loam', sand: 30, clay: 20, organic: 3, intake: 12.mm,"
-              + " title: 'Soil survey', publisher: 'survey', year: 1982, where: 'table 15',"
-              + " seen: 'memory')")
+              + " source: publication('Soil survey', by: 'survey', seen: 'memory'))")
   public static void localSoil(
       PlanScope plan,
       @Arg(name = "name", help = "its name") String name,
@@ -74,12 +87,7 @@ public final class RegionWords {
           Length intake,
       @Opt(name = "available", help = "share of volume, as 0.2", fallback = "by its texture")
           Number available,
-      @Opt(name = "title", help = TITLE, required = true) String title,
-      @Opt(name = "publisher", help = PUBLISHER, required = true) String publisher,
-      @Opt(name = "year", help = YEAR, required = true) Number year,
-      @Opt(name = "where", help = WHERE, required = true) String where,
-      @Opt(name = "seen", help = SEEN, required = true, choices = Cite.Seen.class) String seen) {
-    Source source = Cite.source(plan, title, publisher, year, where, seen);
+      @Opt(name = "source", help = SOURCE, required = true) Source source) {
     Cite.say(plan, "a soil needs a name", name);
     try {
       TextureRule.classify(sand.doubleValue(), clay.doubleValue());
@@ -153,8 +161,7 @@ public final class RegionWords {
       help = "Gives a rate that goes before the shipped one: price, labour, load or density.",
       example =
           "localRate('load', 'wood-chip mulch', likely: 8, low: 5, high: 12, unit: 'yd3',"
-              + " title: 'Chip loads', publisher: 'tree crew', year: 2020, where: 'page 1',"
-              + " seen: 'memory')")
+              + " source: publication('Chip loads', by: 'tree crew', seen: 'memory'))")
   public static void localRate(
       PlanScope plan,
       @Arg(name = "kind", help = "what it is about", choices = LocalRate.Kind.class) String kind,
@@ -168,12 +175,7 @@ public final class RegionWords {
               help = "price and labour: per what; load: yd3 or m3; density: lb/yd3 or kg/m3",
               required = true)
           String unit,
-      @Opt(name = "title", help = TITLE, required = true) String title,
-      @Opt(name = "publisher", help = PUBLISHER, required = true) String publisher,
-      @Opt(name = "year", help = YEAR, required = true) Number year,
-      @Opt(name = "where", help = WHERE, required = true) String where,
-      @Opt(name = "seen", help = SEEN, required = true, choices = Cite.Seen.class) String seen) {
-    Source source = Cite.source(plan, title, publisher, year, where, seen);
+      @Opt(name = "source", help = SOURCE, required = true) Source source) {
     RateReader.Range range =
         new RateReader.Range(
             (low == null ? likely : low).doubleValue(),
@@ -183,16 +185,37 @@ public final class RegionWords {
     Attributes.Builder attributes = plan.draft().attributes();
     try {
       if (about == LocalRate.Kind.PRICE) {
-        attributes.add(
-            MaterialKeys.PRICE, RateReader.price(item, range, unit, source), plan.place());
+        Price price = RateReader.price(item, range, unit, source);
+        requireNew(
+            plan,
+            attributes.all(MaterialKeys.PRICE),
+            p -> p.item().equals(item) && p.unit().equals(unit),
+            "the price of \"" + item + "\" per " + unit);
+        attributes.add(MaterialKeys.PRICE, price, plan.place());
       } else {
-        attributes.add(
-            MaterialKeys.LOCAL_RATE,
-            RateReader.rate(about, item, range, unit, source),
-            plan.place());
+        LocalRate rate = RateReader.rate(about, item, range, unit, source);
+        requireNew(
+            plan,
+            attributes.all(MaterialKeys.LOCAL_RATE),
+            r -> r.kind() == about && r.item().equals(item),
+            "the rate of \"" + item + "\"");
+        attributes.add(MaterialKeys.LOCAL_RATE, rate, plan.place());
       }
     } catch (PlanException e) {
       throw e.at(plan.place());
+    }
+  }
+
+  /** A plan may go before its regional file; one file does not say a thing twice. */
+  private static <T> void requireNew(
+      PlanScope plan, List<Attributes.Entry<T>> said, Predicate<T> same, String what) {
+    for (Attributes.Entry<T> entry : said) {
+      if (entry.place().file().equals(plan.place().file()) && same.test(entry.value())) {
+        throw new PlanException(
+            ProblemCode.DUPLICATE,
+            plan.place(),
+            what + " is already given in line " + entry.place().line() + " of this file");
+      }
     }
   }
 
@@ -204,25 +227,30 @@ public final class RegionWords {
       PlanScope plan,
       @Arg(name = "topic", help = "digging, lead, septic, wells, street, trees …") String topic,
       @Arg(name = "text", help = "the rule in a sentence or two") String text,
-      @Opt(name = "by", help = "who says so", required = true) String by,
+      @Opt(name = "by", help = "who says so", fallback = "the publisher of the source") String by,
       @Opt(name = "year", help = "year of the rule", fallback = "not known") Number year,
-      @Opt(name = "title", help = TITLE, fallback = "the topic") String title,
-      @Opt(name = "where", help = WHERE, fallback = "none") String where,
-      @Opt(name = "seen", help = SEEN, fallback = "as the plan says", choices = Cite.Seen.class)
-          String seen) {
-    Cite.say(plan, "a local rule needs a topic, a text and who says so", topic, text, by);
-    String called = title == null ? topic : title;
-    String page = where == null ? "" : where;
-    int of = year == null ? 0 : Cite.year(plan, year);
-    Source source =
-        seen == null
-            ? new Source(called, by, of, page, Source.Standing.PLAN)
-            : Cite.source(plan, called, by, of, page, seen);
+      @Opt(name = "source", help = SOURCE, fallback = "`by` and `year`, as the plan says")
+          Source source) {
+    if ((by == null) == (source == null)) {
+      throw new PlanException(
+          ProblemCode.MISSING_OPTION,
+          plan.place(),
+          "a local rule says who made it: either `by:` or `source: publication(…)`");
+    }
+    Cite.say(plan, "a local rule needs a topic and a text", topic, text);
+    if (by != null) {
+      Cite.say(plan, "a local rule needs who says so", by);
+    }
+    Source says =
+        source != null
+            ? source
+            : new Source(
+                topic, by, year == null ? 0 : Cite.year(plan, year), "", Source.Standing.PLAN);
     plan.draft()
         .attributes()
         .add(
             MaterialKeys.LOCAL_RULE,
-            new LocalRule(topic, "this yard", LocalRule.PLAN, text, source),
+            new LocalRule(topic, "this yard", LocalRule.PLAN, text, says),
             plan.place());
   }
 
@@ -231,8 +259,7 @@ public final class RegionWords {
       example =
           "localCheck('basins off walls', kind: 'bed', named: 'basin', nearer: 10.ft,"
               + " to: 'building', say: 'Water soaks in near a wall.', advice: 'Move the basin.',"
-              + " title: 'Rain gardens', publisher: 'extension', year: 2010, where: 'siting',"
-              + " seen: 'read')")
+              + " source: publication('Rain gardens', by: 'extension', seen: 'read'))")
   public static void localCheck(
       PlanScope plan,
       @Arg(name = "name", help = "its name in findings") String name,
@@ -258,12 +285,7 @@ public final class RegionWords {
           Length whenIntakeBelow,
       @Opt(name = "say", help = "what is wrong, in a sentence", required = true) String say,
       @Opt(name = "advice", help = "what to do about it", required = true) String advice,
-      @Opt(name = "title", help = TITLE, required = true) String title,
-      @Opt(name = "publisher", help = PUBLISHER, required = true) String publisher,
-      @Opt(name = "year", help = YEAR, required = true) Number year,
-      @Opt(name = "where", help = WHERE, required = true) String where,
-      @Opt(name = "seen", help = SEEN, required = true, choices = Cite.Seen.class) String seen) {
-    Source source = Cite.source(plan, title, publisher, year, where, seen);
+      @Opt(name = "source", help = SOURCE, required = true) Source source) {
     String slug =
         name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
     Cite.say(plan, "a check needs a name in letters, what to say and an advice", slug, say, advice);

@@ -12,6 +12,7 @@ import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
+import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.PlanScope;
 import yardloom.materials.calc.Fertilizer;
 import yardloom.materials.calc.FieldTexture;
@@ -163,6 +164,13 @@ public final class SoilWords {
       PlanScope plan,
       @Opt(name = "ph", help = "pH found", fallback = "not tested") Number ph,
       @Opt(name = "wantedPh", help = "pH wanted", fallback = "as it is") Number wantedPh,
+      @Opt(name = "bufferPh", help = "buffer pH, Mehlich method", fallback = "not tested")
+          Number bufferPh,
+      @Opt(
+              name = "limePurity",
+              help = "calcium carbonate equivalent of the lime, percent",
+              fallback = "100")
+          Number limePurity,
       @Opt(name = "lead", help = "lead found, ppm", fallback = "not tested") Number lead,
       @Opt(name = "otherLead", help = "other sources of lead about", fallback = "false")
           Boolean otherLead,
@@ -170,6 +178,11 @@ public final class SoilWords {
           Mass nitrogen,
       @Opt(name = "nitrogenOver", help = "the area of that rate", fallback = "1000 sq ft")
           Area nitrogenOver,
+      @Opt(
+              name = "nitrogenByCrop",
+              help = "nitrogen by the crops of annual beds",
+              fallback = "false")
+          Boolean nitrogenByCrop,
       @Opt(name = "grade", help = "product that brings it, N-P-K", fallback = "none") String grade,
       @Opt(name = "wantedOrganic", help = "organic matter wanted, percent", fallback = "as it is")
           Number wantedOrganic,
@@ -177,8 +190,22 @@ public final class SoilWords {
           Length mixDepth) {
     requireBetween(plan, "ph", ph, 3, 10);
     requireBetween(plan, "wantedPh", wantedPh, 4, 8.5);
+    requireBetween(plan, "bufferPh", bufferPh, 4, 6.6);
+    requireBetween(plan, "limePurity", limePurity, 1, 180);
     requireBetween(plan, "lead", lead, 0, 1e6);
     requireBetween(plan, "wantedOrganic", wantedOrganic, 0, 20);
+    if (bufferPh != null && (ph == null || wantedPh == null || wantedPh.doubleValue() >= 6.6)) {
+      throw new PlanException(
+          ProblemCode.MISSING_OPTION,
+          plan.place(),
+          "with `bufferPh:` go `ph:` and a `wantedPh:` below 6.6");
+    }
+    if (nitrogen != null && Boolean.TRUE.equals(nitrogenByCrop)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE,
+          plan.place(),
+          "nitrogen goes by a rate (`nitrogen:`) or by crop (`nitrogenByCrop: true`), not both");
+    }
     if (grade != null) {
       gradeOf(grade, plan);
     }
@@ -189,10 +216,13 @@ public final class SoilWords {
             new SoilTest(
                 maybe(ph),
                 maybe(wantedPh),
+                maybe(bufferPh),
+                limePurity == null ? 100 : limePurity.doubleValue(),
                 maybe(lead),
                 Boolean.TRUE.equals(otherLead),
                 Optional.ofNullable(nitrogen),
                 nitrogenOver == null ? Area.squareFeet(1000) : nitrogenOver,
+                Boolean.TRUE.equals(nitrogenByCrop),
                 Optional.ofNullable(grade),
                 maybe(wantedOrganic),
                 mixDepth == null ? Length.inches(6) : mixDepth,
@@ -224,10 +254,18 @@ public final class SoilWords {
   }
 
   @Verb(
-      help = "Names a tough weed of the site, which has to go before sheet mulch.",
+      help = "Names a tough weed of the whole site: more cardboard and chips are laid.",
       example = "weed('bindweed')")
   public static void weed(
       PlanScope plan, @Arg(name = "name", help = "its common name") String name) {
     plan.draft().attributes().add(MaterialKeys.WEED, WeedData.of(name), plan.place());
+  }
+
+  @Verb(
+      help = "Names a tough weed of this bed: more cardboard and chips are laid here.",
+      example = "weed('bindweed')")
+  public static void weed(
+      BedScope bed, @Arg(name = "name", help = "its common name") String name) {
+    bed.element().attributes().add(MaterialKeys.WEED, WeedData.of(name), bed.place());
   }
 }

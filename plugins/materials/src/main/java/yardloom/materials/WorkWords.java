@@ -177,8 +177,11 @@ public final class WorkWords {
       help = "Takes your own price book: lines of item, unit, low, likely, high under a header.",
       example = "priceBook('item,unit,low,likely,high\\ncompost,yd3,30,35,50')")
   public static void priceBook(
-      PlanScope plan, @Arg(name = "csv", help = "the table as text") String csv) {
-    add(plan, "price book", csv);
+      PlanScope plan,
+      @Arg(name = "csv", help = "the table, as from fileText('prices.csv')") String csv,
+      @Opt(name = "name", help = "the file's name, for messages", fallback = "price book")
+          String name) {
+    add(plan, name == null ? "price book" : name, csv);
   }
 
   private static void add(PlanScope plan, String name, String csv) {
@@ -186,9 +189,14 @@ public final class WorkWords {
       PriceBook.read(name, csv)
           .forEach(p -> plan.draft().attributes().add(MaterialKeys.PRICE, p, plan.place()));
     } catch (PlanException e) {
-      // The line within the text means little; the word's own place does.
+      // The word's own place leads to the text; the message says where in the text.
+      SourceRef in = e.problems().get(0).place();
+      String where =
+          in.line() <= 0
+              ? ""
+              : name + ":" + in.line() + (in.column() > 0 ? ":" + in.column() : "") + ": ";
       throw new PlanException(
-          e.problems().get(0).code(), plan.place(), e.problems().get(0).message());
+          e.problems().get(0).code(), plan.place(), where + e.problems().get(0).message());
     }
   }
 

@@ -48,7 +48,7 @@ class DataTablesTest {
     DataTable table = DataTable.parse("prices.csv", "item,low\nchips,cheap\n");
     PlanException e = assertThrows(PlanException.class, () -> table.rows().get(0).number("low"));
     assertEquals(ProblemCode.WRONG_TYPE, e.problems().get(0).code());
-    assertTrue(e.getMessage().startsWith("prices.csv:2: the column `low`"), e.getMessage());
+    assertTrue(e.getMessage().startsWith("prices.csv:2:7: the column `low`"), e.getMessage());
   }
 
   @Test

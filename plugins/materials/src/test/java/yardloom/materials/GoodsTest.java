@@ -47,7 +47,7 @@ class GoodsTest {
     // Sides 2 × 96 in and ends 2 × (48 − 3) in from boards of 96 in: 90 1/8 in for both ends.
     PlanKit kit = PlanKit.us();
     var bed = kit.bed("a", BedUse.ANNUAL, PlanKit.box(0, 0, 8, 4));
-    HardWords.frame(bed, "2x10", Length.feet(8), null, null);
+    HardWords.frame(bed, "2x10", Length.feet(8), null, null, null);
     Results r = PlanKit.run(kit.plan());
     SawList list = r.all(MaterialFacts.SAW_LISTS).get(0);
     assertEquals(3, list.boards().value());
@@ -66,7 +66,7 @@ class GoodsTest {
     PlanKit kit = PlanKit.us();
     for (String name : List.of("a", "b")) {
       var bed = kit.bed(name, BedUse.ANNUAL, PlanKit.box(name.equals("a") ? 0 : 9, 0, 5, 3));
-      HardWords.frame(bed, "2x6", Length.feet(8), null, null);
+      HardWords.frame(bed, "2x6", Length.feet(8), null, null, null);
     }
     SawList list = PlanKit.run(kit.plan()).all(MaterialFacts.SAW_LISTS).get(0);
     assertEquals(4, list.boards().value());
@@ -88,8 +88,8 @@ class GoodsTest {
   void frame_unknownLumber_isRefused() {
     PlanKit kit = PlanKit.us();
     var bed = kit.bed("a", BedUse.ANNUAL, PlanKit.box(0, 0, 8, 4));
-    assertThrows(PlanException.class, () -> HardWords.frame(bed, "2x5", null, null, null));
-    assertThrows(PlanException.class, () -> HardWords.frame(bed, "2x6", null, null, 0));
+    assertThrows(PlanException.class, () -> HardWords.frame(bed, "2x5", null, null, null, null));
+    assertThrows(PlanException.class, () -> HardWords.frame(bed, "2x6", null, null, null, 0));
   }
 
   @Test
@@ -192,7 +192,7 @@ class GoodsTest {
   void tables_framedPlan_showCuts() {
     PlanKit kit = PlanKit.us();
     var bed = kit.bed("a", BedUse.ANNUAL, PlanKit.box(0, 0, 8, 4));
-    HardWords.frame(bed, "2x10", Length.feet(8), null, null);
+    HardWords.frame(bed, "2x10", Length.feet(8), null, null, null);
     Plan plan = kit.plan();
     Results r = PlanKit.run(plan);
     Table cuts =

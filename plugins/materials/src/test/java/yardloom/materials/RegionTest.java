@@ -17,6 +17,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.Volume;
@@ -37,18 +38,27 @@ class RegionTest {
   private PlanKit inFlats() {
     PlanKit kit = PlanKit.us();
     kit.bed("rain basin", BedUse.PERENNIAL, PlanKit.box(0, 0, 50, 20));
-    RegionWords.region(regional(kit), "Flats", "Level.", "Soils", "survey", 1967, "map", "read");
+    RegionWords.region(regional(kit), "Flats", "Level.", read(kit, "Soils"));
     return kit;
+  }
+
+  private static Source publication(
+      PlanScope in, String title, String by, int year, String seen) {
+    return RegionWords.publication(in, title, by, year, "page 3", seen);
+  }
+
+  private Source read(PlanKit kit, String title) {
+    return publication(regional(kit), title, "survey", 1967, "read");
   }
 
   private static void rate(PlanScope in, String kind, String item, double likely, String unit) {
     RegionWords.localRate(
-        in, kind, item, likely, null, null, unit, "Rates", "survey", 1990, "page 3", "memory");
+        in, kind, item, likely, null, null, unit, publication(in, "Rates", "survey", 1990, "memory"));
   }
 
   private static void soil(PlanScope in, String name, Length intake, Number available) {
     RegionWords.localSoil(
-        in, name, 40, 20, 2.5, intake, available, "Survey", "survey", 1982, "table 15", "read");
+        in, name, 40, 20, 2.5, intake, available, publication(in, "Survey", "survey", 1982, "read"));
   }
 
   private static void check(PlanScope in, Length nearer, Length intake) {
@@ -62,11 +72,7 @@ class RegionTest {
         intake,
         "Water nears a wall.",
         "Move it.",
-        "Rain gardens",
-        "extension",
-        2010,
-        "siting",
-        "read");
+        publication(in, "Rain gardens", "extension", 2010, "read"));
   }
 
   private static List<Finding> findings(Plan plan) {
@@ -180,7 +186,7 @@ class RegionTest {
   }
 
   private static void rule(PlanScope in, String topic, String text) {
-    RegionWords.localRule(in, topic, text, "code", 2020, null, null, null);
+    RegionWords.localRule(in, topic, text, "code", 2020, null);
   }
 
   @Test
@@ -228,18 +234,16 @@ class RegionTest {
     refused(
         ProblemCode.MISSING_OPTION,
         () ->
-            RegionWords.localSoil(
-                regional(kit), "x", 40, 20, 2, null, null, " ", "survey", 0, "", "read"));
+publication(regional(kit), " ", "survey", 0, "read"));
     refused(
         ProblemCode.MISSING_OPTION,
         () ->
-            RegionWords.localRate(
-                regional(kit), "load", "compost", 3, null, null, "yd3", "t", "", 0, "", "read"));
+publication(regional(kit), "t", "", 0, "read"));
     refused(
         ProblemCode.OUT_OF_RANGE,
         () ->
             RegionWords.localSoil(
-                regional(kit), "x", 40, 20, 2, null, 22, "t", "p", 1990, "", "read"));
+                regional(kit), "x", 40, 20, 2, null, 22, read(kit, "t")));
     refused(ProblemCode.MISSING_OPTION, () -> check(regional(kit), null, null));
     refused(ProblemCode.UNKNOWN_WORD, () -> rate(regional(kit), "labour", "cut edge", 0.1, "yd3"));
     refused(
@@ -247,7 +251,14 @@ class RegionTest {
     refused(ProblemCode.OUT_OF_RANGE, () -> rate(regional(kit), "load", "compost", 0, "yd3"));
     refused(
         ProblemCode.DUPLICATE,
-        () -> RegionWords.region(regional(kit), "B", "b", "t", "p", 0, "", "read"));
+        () -> RegionWords.region(regional(kit), "B", "b", read(kit, "t")));
+    rate(regional(kit), "labour", "cut edge", 0.1, "ft");
+    refused(ProblemCode.DUPLICATE, () -> rate(regional(kit), "labour", "cut edge", 0.2, "ft"));
+    rate(regional(kit), "price", "compost", 30, "yd3");
+    refused(ProblemCode.DUPLICATE, () -> rate(regional(kit), "price", "compost", 35, "yd3"));
+    // Another unit is another price, and the plan itself may go before its regional file.
+    rate(regional(kit), "price", "compost", 3, "piece");
+    rate(kit.words(), "labour", "cut edge", 0.2, "ft");
   }
 
   private static void refused(ProblemCode code, Runnable word) {

@@ -15,6 +15,14 @@ import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.plan.Element.BedUse;
+import yardloom.facts.Stand;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.words.BedScope;
+import yardloom.materials.model.Material;
+import yardloom.materials.model.Surface;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -40,7 +48,30 @@ class SoilPlanTest {
 
   private static void test(
       PlanKit kit, Number ph, Number wanted, Number lead, Mass nitrogen, String grade) {
-    SoilWords.soilTest(kit.words(), ph, wanted, lead, null, nitrogen, null, grade, null, null);
+    SoilWords.soilTest(
+        kit.words(),
+        ph,
+        wanted,
+        null,
+        null,
+        lead,
+        null,
+        nitrogen,
+        null,
+        null,
+        grade,
+        null,
+        null);
+  }
+
+  private static void buffered(PlanKit kit, Number ph, Number wanted, Number buffer, Number pure) {
+    SoilWords.soilTest(
+        kit.words(), ph, wanted, buffer, pure, null, null, null, null, null, null, null, null);
+  }
+
+  private static void byCrop(PlanKit kit, Mass rate) {
+    SoilWords.soilTest(
+        kit.words(), null, null, null, null, null, null, rate, null, true, null, null, null);
   }
 
   @Test
@@ -122,8 +153,11 @@ class SoilPlanTest {
         null,
         null,
         null,
+        null,
+        null,
         Mass.kilograms(1),
         Area.squareMetres(100),
+        null,
         null,
         null,
         null);
@@ -137,10 +171,98 @@ class SoilPlanTest {
     // compost of 1100 lb/cu yd = 652.6 kg/m³ brings 652.6 × 0.55 × 0.5 = 179.5 kg/m³: 2.051 m³.
     PlanKit kit = thousandSquareFeet();
     SoilWords.soil(kit.words(), 40, 20, 2, null, null);
-    SoilWords.soilTest(kit.words(), null, null, null, null, null, null, null, 4, Length.inches(6));
+    SoilWords.soilTest(
+        kit.words(),
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        4,
+        Length.inches(6));
     Volume v =
         (Volume) PlanKit.run(kit.plan()).all(MaterialFacts.AMENDMENTS).get(0).amount().value();
     assertEquals(2.051, v.cubicMetres(), 0.002);
+  }
+
+  @Test
+  void lime_byBufferPh_matchesTheAgronomicDivisionsExample() {
+    // pH 5.0 to 6.0 at acidity 1.2 (buffer pH 6.3): 1.2 × 0.625 = 0.75 ton an acre (the page prints
+    // 0.76), 1500 lb on 43,560 sq ft: 34.435 lb on 1000; at 90 % carbonate equivalent 38.26 lb.
+    PlanKit kit = thousandSquareFeet();
+    buffered(kit, 5.0, 6.0, 6.3, 90);
+    AmendmentDose dose = PlanKit.run(kit.plan()).all(MaterialFacts.AMENDMENTS).get(0);
+    assertEquals("ground limestone", dose.item());
+    assertEquals(
+        1500 / 43.56 / 0.9, ((Mass) dose.amount().value()).pounds(), 1e-6);
+  }
+
+  @Test
+  void lime_byBufferPhWithoutTarget_isRefused() {
+    PlanKit kit = thousandSquareFeet();
+    assertThrows(PlanException.class, () -> buffered(kit, 5.0, null, 6.3, null));
+    assertThrows(PlanException.class, () -> buffered(kit, 5.0, 6.8, 6.3, null));
+    assertThrows(PlanException.class, () -> buffered(kit, 5.0, 6.0, 6.8, null));
+  }
+
+  @Test
+  void nitrogen_byCrop_feedsTomatoesMoreAndBeansNothing() {
+    // University of Maryland Extension: 3 lb per 1000 sq ft for tomatoes, 2 lb in general;
+    // Colorado State University 7.247: none for beans. 100, 200 and 300 sq ft: 0.3 + 0.4 + 0.
+    PlanKit kit = PlanKit.us();
+    kit.bed("kitchen", BedUse.ANNUAL, PlanKit.box(0, 0, 60, 10));
+    byCrop(kit, null);
+    Mass n =
+        (Mass)
+            PlanKit.run(
+                    kit.plan(),
+                    stand("tomato", 100),
+                    stand("potato", 200),
+                    stand("bush bean", 300))
+                .all(MaterialFacts.AMENDMENTS)
+                .get(0)
+                .amount()
+                .value();
+    assertEquals(0.7, n.pounds(), 1e-9);
+    assertThrows(PlanException.class, () -> byCrop(kit, Mass.pounds(2)));
+  }
+
+  private static Stand stand(String plant, double squareFeet) {
+    return new Stand(
+        new ElementId(ElementKind.BED, "kitchen"),
+        SourceRef.NONE,
+        plant,
+        "",
+        List.of(),
+        Area.squareFeet(squareFeet),
+        Length.feet(1),
+        List.of(),
+        Source.plan("test"));
+  }
+
+  @Test
+  void weed_tough_addsCardboardAndChipsWhereItGrows() {
+    PlanKit kit = PlanKit.us();
+    BedScope bed = kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 50, 10));
+    kit.bed("b", BedUse.PERENNIAL, PlanKit.box(0, 20, 50, 10));
+    SoilWords.weed(bed, "bindweed");
+    List<Surface> surfaces = PlanKit.run(kit.plan()).all(MaterialFacts.SURFACES);
+    // M27: 60 sheets once, 120 in two layers; 10 in of chips as laid, 14 in over bindweed.
+    assertEquals(120, surfaces.get(0).sheets().orElseThrow().value());
+    assertEquals(60, surfaces.get(1).sheets().orElseThrow().value());
+    assertEquals(14, depthInches(surfaces.get(0)), 1e-9);
+    assertEquals(10, depthInches(surfaces.get(1)), 1e-9);
+    String text = findings(kit.plan()).get(0).text() + findings(kit.plan()).get(0).advice();
+    assertTrue(text.contains("2 layers") && text.contains("4 in"), text);
+  }
+
+  private static double depthInches(Surface s) {
+    return s.course(Material.WOOD_CHIPS).orElseThrow().depth().value().inches();
   }
 
   @ParameterizedTest
@@ -187,7 +309,7 @@ class SoilPlanTest {
   void localRule_ofThePlan_replacesTheGenericOfItsTopic() {
     PlanKit kit = thousandSquareFeet();
     RegionWords.localRule(
-        kit.words(), "septic", "Ask the county.", "county code", 2020, null, null, null);
+        kit.words(), "septic", "Ask the county.", "county code", 2020, null);
     List<LocalRule> rules = PlanKit.run(kit.plan()).all(YardFacts.LOCAL_RULES);
     var inForce = LocalRuleCalculator.inForce(rules);
     assertEquals(1, inForce.get("septic").size());

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
@@ -78,7 +79,8 @@ class WorkAndCostTest {
     WorkWords.priceBook(
         kit.words(),
         "item,unit,low,likely,high\nwood-chip mulch,yd3,0,0,0\ncompost,yd3,40,40,40\n"
-            + "delivery of bulk,piece,0,0,0\nlabour,h,0,0,0\n");
+            + "delivery of bulk,piece,0,0,0\nlabour,h,0,0,0\n",
+        null);
     CostEstimate cost = PlanKit.run(kit.plan()).get(MaterialFacts.COST);
     assertFalse(cost.demo());
     // 300 sq ft × 1 in = 0.926 cu yd, + 10 % = 1.0185, so 1.5 cu yd at 40: 60, spread by measure
@@ -127,19 +129,34 @@ class WorkAndCostTest {
   }
 
   @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "x,parsec,1,2,3 | my.csv:2:3: ",
+        "x,yd3,3,2,1 | my.csv:2:9: ",
+        "x,yd3,-1,2,3 | my.csv:2:10: ",
+        "'\"chips, dyed\",yd3,1,two,3' | my.csv:2:21: ",
+        "x,yd3,one,2,3 | my.csv:2:7: "
+      })
+  void priceBook_broken_isRefusedAtItsPlaceWithLineAndColumn(String row, String where) {
+    PlanKit kit = yard(UnitSystem.US);
+    String csv = "item,unit,low,likely,high\n" + row;
+    PlanException e =
+        assertThrows(PlanException.class, () -> WorkWords.priceBook(kit.words(), csv, "my.csv"));
+    assertEquals("test.groovy", e.problems().get(0).place().file());
+    assertTrue(e.getMessage().contains(where.strip()), e.getMessage());
+  }
+
+  @ParameterizedTest
   @ValueSource(
       strings = {
-        "item,unit,low,likely,high\nx,parsec,1,2,3",
-        "item,unit,low,likely,high\nx,yd3,3,2,1",
-        "item,unit,low,likely,high\nx,yd3,-1,2,3",
-        "item,unit,low,likely,high\nx,yd3,one,2,3",
-        "item,price\nx,3"
+        "item,price\nx,3",
+        "item,unit,low,likely,high\n",
+        "item,unit,low,likely,high\nx,yd3,1,2,3\nx,yd3,2,3,4"
       })
-  void priceBook_broken_isRefusedAtItsPlace(String csv) {
+  void priceBook_withoutColumnsOrLinesOrTwice_isRefused(String csv) {
     PlanKit kit = yard(UnitSystem.US);
-    PlanException e =
-        assertThrows(PlanException.class, () -> WorkWords.priceBook(kit.words(), csv));
-    assertEquals("test.groovy", e.problems().get(0).place().file());
+    assertThrows(PlanException.class, () -> WorkWords.priceBook(kit.words(), csv, null));
   }
 
   @Test

@@ -16,6 +16,7 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.ground.Surface;
 import yardloom.kernel.survey.Deed;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Flow;
@@ -102,6 +103,8 @@ public final class ScriptTypes {
         "rounded",
         "side",
         "nearest");
+    // Held and handed on, never asked.
+    type(Source.class);
     type(Deed.class, "rawArea", "adjustedArea");
     type(Surface.class, "level", "contour", "contourBearing");
     // A handle's getters exist for scripts only, so all of them are open.

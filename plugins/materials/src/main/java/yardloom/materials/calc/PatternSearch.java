@@ -15,11 +15,12 @@ import org.hipparchus.optim.linear.PivotSelectionRule;
 import org.hipparchus.optim.linear.Relationship;
 import org.hipparchus.optim.linear.SimplexSolver;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
+import yardloom.materials.calc.CuttingStock.Board;
 
 /**
- * Branch and bound for the fewest boards over cutting patterns.
+ * Branch and bound for the cheapest boards over cutting patterns.
  *
- * <p>Every node solves the linear programme min Σx with Σ pattern·x ≥ demand and x ≥ floor, rounds
+ * <p>Every node solves the linear programme min Σcost·x with Σ pattern·x ≥ demand and x ≥ floor, rounds
  * its solution down, fills the open pieces greedily for a better list, and branches on the most
  * fractional pattern. It ends when a list meets the ceiling of the root's bound, which nearly
  * always happens at once, when no node is left (both proven), or at the node limit (not proven).
@@ -30,9 +31,9 @@ final class PatternSearch {
   private static final int MOST_NODES = 400;
   private static final double EPS = 1e-6;
 
-  private final List<int[]> patterns;
+  private final List<Board> patterns;
   private final int[] demand;
-  private List<int[]> best;
+  private List<Board> best;
   private int leastPossible;
   private int nodes;
 
@@ -40,12 +41,13 @@ final class PatternSearch {
    * What the search found.
    *
    * @param boards one pattern for each board
+   * @param bound the linear programme's cost
    */
-  record Outcome(List<int[]> boards, double bound, boolean proven) {}
+  record Outcome(List<Board> boards, double bound, boolean proven) {}
 
   private record Limits(int[] floor, int[] ceiling) {}
 
-  PatternSearch(List<int[]> patterns, int[] demand, List<int[]> firstGuess) {
+  PatternSearch(List<Board> patterns, int[] demand, List<Board> firstGuess) {
     this.patterns = patterns;
     this.demand = demand;
     this.best = firstGuess;
@@ -57,18 +59,18 @@ final class PatternSearch {
     int[] all = new int[n];
     Arrays.fill(all, Integer.MAX_VALUE);
     double[] root = relax(new Limits(none, all));
-    double bound = sum(root);
+    double bound = cost(root);
     leastPossible = (int) Math.ceil(bound - EPS);
     branch(new Limits(none, all), root);
-    boolean proven = best.size() == leastPossible || nodes <= MOST_NODES;
+    boolean proven = CuttingStock.cost(best) == leastPossible || nodes <= MOST_NODES;
     return new Outcome(best, bound, proven);
   }
 
   private void branch(Limits limits, double[] relaxed) {
-    if (++nodes > MOST_NODES || best.size() == leastPossible || relaxed.length == 0) {
+    if (++nodes > MOST_NODES || CuttingStock.cost(best) == leastPossible || relaxed.length == 0) {
       return;
     }
-    if ((int) Math.ceil(sum(relaxed) - EPS) >= best.size()) {
+    if ((int) Math.ceil(cost(relaxed) - EPS) >= CuttingStock.cost(best)) {
       return;
     }
     improve(relaxed);
@@ -93,7 +95,7 @@ final class PatternSearch {
     for (int i = 0; i < demand.length; i++) {
       double[] row = new double[n];
       for (int p = 0; p < n; p++) {
-        row[p] = patterns.get(p)[i];
+        row[p] = patterns.get(p).pieces()[i];
       }
       if (demand[i] > 0) {
         constraints.add(new LinearConstraint(row, Relationship.GEQ, demand[i]));
@@ -107,14 +109,13 @@ final class PatternSearch {
         constraints.add(single(p, Relationship.LEQ, limits.ceiling()[p]));
       }
     }
-    double[] ones = new double[n];
-    Arrays.fill(ones, 1);
+    double[] costs = patterns.stream().mapToDouble(Board::cost).toArray();
     try {
       PointValuePair solution =
           new SimplexSolver()
               .optimize(
                   new MaxIter(20_000),
-                  new LinearObjectiveFunction(ones, 0),
+                  new LinearObjectiveFunction(costs, 0),
                   new LinearConstraintSet(constraints),
                   GoalType.MINIMIZE,
                   new NonNegativeConstraint(true),
@@ -138,33 +139,36 @@ final class PatternSearch {
   /** Rounds down, then takes again and again the pattern that serves most open pieces. */
   private void improve(double[] relaxed) {
     int[] open = demand.clone();
-    List<int[]> boards = new ArrayList<>();
+    List<Board> boards = new ArrayList<>();
     for (int p = 0; p < patterns.size(); p++) {
       for (int k = 0; k < (int) Math.floor(relaxed[p] + EPS); k++) {
         boards.add(patterns.get(p));
-        take(patterns.get(p), open);
+        take(patterns.get(p).pieces(), open);
       }
     }
-    while (anyOpen(open) && boards.size() < best.size()) {
-      int[] next = mostServing(open);
+    int least = CuttingStock.cost(best);
+    while (anyOpen(open) && CuttingStock.cost(boards) < least) {
+      Board next = mostServing(open);
       boards.add(next);
-      take(next, open);
+      take(next.pieces(), open);
     }
-    if (!anyOpen(open) && boards.size() < best.size()) {
+    if (!anyOpen(open) && CuttingStock.cost(boards) < least) {
       best = boards;
     }
   }
 
-  private int[] mostServing(int[] open) {
-    int[] next = patterns.get(0);
-    int most = -1;
-    for (int[] pattern : patterns) {
+  /** The pattern that serves most open pieces for its cost. */
+  private Board mostServing(int[] open) {
+    Board next = patterns.get(0);
+    double most = -1;
+    for (Board pattern : patterns) {
       int served = 0;
       for (int i = 0; i < open.length; i++) {
-        served += Math.min(pattern[i], open[i]) * weight(i);
+        served += Math.min(pattern.pieces()[i], open[i]) * weight(i);
       }
-      if (served > most) {
-        most = served;
+      double each = (double) served / pattern.cost();
+      if (each > most) {
+        most = each;
         next = pattern;
       }
     }
@@ -174,8 +178,8 @@ final class PatternSearch {
   /** Rare pieces of a pattern are the long ones; they go first. */
   private int weight(int piece) {
     int most = 1;
-    for (int[] pattern : patterns) {
-      most = Math.max(most, pattern[piece]);
+    for (Board pattern : patterns) {
+      most = Math.max(most, pattern.pieces()[piece]);
     }
     return 1000 / most;
   }
@@ -208,10 +212,10 @@ final class PatternSearch {
     return at;
   }
 
-  private static double sum(double[] x) {
+  private double cost(double[] x) {
     double sum = 0;
-    for (double v : x) {
-      sum += v;
+    for (int p = 0; p < x.length; p++) {
+      sum += x[p] * patterns.get(p).cost();
     }
     return sum;
   }

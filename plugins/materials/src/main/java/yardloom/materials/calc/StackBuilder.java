@@ -1,6 +1,7 @@
 package yardloom.materials.calc;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.fact.Derived;
@@ -17,12 +18,14 @@ import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.Surface;
 import yardloom.materials.model.SurfaceKind;
+import yardloom.materials.model.Weed;
 
 /**
  * The layers over one piece of ground: cardboard, compost, chips, from the ground up.
  *
  * <p>Cardboard lies under beds and paths, not over the roots of trees. Layers of no depth are left
- * out. Only the topmost layer, the chips, tapers at the edge.
+ * out. Only the topmost layer, the chips, tapers at the edge. Where tough weeds grow, cardboard lies
+ * in more layers and chips deeper, by the weed that asks for most; not over the roots of trees.
  *
  * <p>References: {@link TaperedLayer}, {@link Cardboard}.
  */
@@ -30,9 +33,14 @@ final class StackBuilder {
   private static final Source PRISM = Source.commonPractice("a layer of even depth");
 
   private final MulchSettings settings;
+  private final List<Weed> onSite;
 
-  StackBuilder(MulchSettings settings) {
+  /**
+   * @param onSite tough weeds of the whole site
+   */
+  StackBuilder(MulchSettings settings, List<Weed> onSite) {
     this.settings = settings;
+    this.onSite = List.copyOf(onSite);
   }
 
   Surface surface(
@@ -46,11 +54,32 @@ final class StackBuilder {
     if (compost != null && compost.value().metres() > 0) {
       courses.add(new Course(Material.COMPOST, compost, even(area, compost)));
     }
+    Optional<Weed> weed = toughest(of, kind);
     if (mulch.value().metres() > 0) {
-      courses.add(new Course(Material.WOOD_CHIPS, mulch, chips(shape, area, mulch)));
+      Derived<Length> depth = weed.map(w -> deeper(mulch, w)).orElse(mulch);
+      courses.add(new Course(Material.WOOD_CHIPS, depth, chips(shape, area, depth)));
     }
     return new Surface(
-        of.id(), of.place(), kind, shape, area, cardboard(of, kind, shape, area), courses);
+        of.id(), of.place(), kind, shape, area, cardboard(of, kind, shape, area, weed.map(Weed::layers).orElse(1)),
+        courses);
+  }
+
+  /** The weed that asks for most; over roots of trees nothing is added. */
+  private Optional<Weed> toughest(Element of, SurfaceKind kind) {
+    if (kind == SurfaceKind.TREE_RING) {
+      return Optional.empty();
+    }
+    List<Weed> weeds = new ArrayList<>(onSite);
+    of.attributes().all(MaterialKeys.WEED).forEach(e -> weeds.add(e.value()));
+    return weeds.stream()
+        .max(Comparator.comparing(Weed::extraChips).thenComparing(Weed::layers));
+  }
+
+  private static Derived<Length> deeper(Derived<Length> mulch, Weed weed) {
+    return Derived.by("depth + more over tough weeds", weed.extraSource())
+        .from("depth", mulch)
+        .from("more over " + weed.name(), weed.extraChips())
+        .gives(mulch.value().plus(weed.extraChips()));
   }
 
   private static Derived<Volume> even(Derived<Area> area, Derived<Length> depth) {
@@ -75,7 +104,7 @@ final class StackBuilder {
   }
 
   private Optional<Derived<Integer>> cardboard(
-      Element of, SurfaceKind kind, Shape shape, Derived<Area> area) {
+      Element of, SurfaceKind kind, Shape shape, Derived<Area> area, int layers) {
     boolean none =
         settings.chipsOnly()
             || kind == SurfaceKind.TREE_RING
@@ -107,7 +136,7 @@ final class StackBuilder {
             ? "sheets = ceil((L − o)/(l − o)) × ceil((W − o)/(w − o)), the better way round"
             : "sheets = area / ((l − o)(w − o)), rounded up for each part";
     Derived.Builder why =
-        Derived.by(formula, Cardboard.SOURCE)
+        Derived.by(layers > 1 ? formula + ", × layers" : formula, Cardboard.SOURCE)
             .from("area", area)
             .from("l, sheet length", length)
             .from("w, sheet width", width)
@@ -118,6 +147,9 @@ final class StackBuilder {
         why.from("L", s.length()).from("W", s.width());
       }
     }
-    return Optional.of(why.gives(sheets));
+    if (layers > 1) {
+      why.from("layers over tough weeds", layers);
+    }
+    return Optional.of(why.gives(sheets * layers));
   }
 }

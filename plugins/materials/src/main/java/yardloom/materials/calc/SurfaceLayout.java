@@ -46,7 +46,10 @@ public final class SurfaceLayout {
   private SurfaceLayout(Plan plan, MulchSettings settings) {
     this.plan = plan;
     this.settings = settings;
-    this.stacks = new StackBuilder(settings);
+    this.stacks =
+        new StackBuilder(
+            settings,
+            plan.attributes().all(MaterialKeys.WEED).stream().map(e -> e.value()).toList());
   }
 
   /** The surfaces of {@code plan} by kind and name, as its words and the defaults say. */

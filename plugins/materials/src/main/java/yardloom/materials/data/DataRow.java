@@ -11,10 +11,18 @@ import yardloom.kernel.source.Source;
  * One row of a data table, by column name.
  *
  * @param place file and line, for messages
+ * @param places file, line and column of its cells, where they are known
  */
-public record DataRow(Map<String, String> cells, SourceRef place) {
+public record DataRow(
+    Map<String, String> cells, SourceRef place, Map<String, SourceRef> places) {
   public DataRow {
     cells = Map.copyOf(cells);
+    places = Map.copyOf(places);
+  }
+
+  /** The place of a cell, or of the row. */
+  public SourceRef placeOf(String column) {
+    return places.getOrDefault(column, place);
   }
 
   /** The text of a column; empty if the cell is. */
@@ -55,7 +63,8 @@ public record DataRow(Map<String, String> cells, SourceRef place) {
   }
 
   private PlanException wrong(String column, String what) {
-    return new PlanException(ProblemCode.WRONG_TYPE, place, "the column `" + column + "` " + what);
+    return new PlanException(
+        ProblemCode.WRONG_TYPE, placeOf(column), "the column `" + column + "` " + what);
   }
 
   /** The source that the row names in its columns title, publisher, year, locator, standing. */

@@ -12,6 +12,7 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import yardloom.kernel.problem.Nearest;
@@ -51,7 +52,7 @@ public record DataTable(String name, List<DataRow> rows) {
    */
   public static DataTable parse(String name, String text) {
     try {
-      return read(name, new StringReader(text));
+      return placed(name, text, read(name, new StringReader(text)));
     } catch (IOException e) {
       throw new PlanException(
           ProblemCode.SYNTAX,
@@ -60,13 +61,41 @@ public record DataTable(String name, List<DataRow> rows) {
     }
   }
 
+  /** The table with the place of every cell, for messages about a user's own file. */
+  private static DataTable placed(String name, String text, DataTable table) {
+    List<String> lines = text.lines().toList();
+    List<Integer> numbers = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      if (!lines.get(i).isBlank()) {
+        numbers.add(i + 1);
+      }
+    }
+    if (numbers.size() != table.rows().size() + 1) {
+      // A cell goes over several lines; rows keep the reader's own count.
+      return table;
+    }
+    List<String> header = CellPlaces.cells(lines.get(numbers.get(0) - 1));
+    List<DataRow> rows = new ArrayList<>();
+    for (int r = 0; r < table.rows().size(); r++) {
+      int line = numbers.get(r + 1);
+      List<Integer> starts = CellPlaces.starts(lines.get(line - 1));
+      Map<String, SourceRef> places = new HashMap<>();
+      for (int i = 0; i < Math.min(header.size(), starts.size()); i++) {
+        places.put(header.get(i), new SourceRef(name, line, starts.get(i)));
+      }
+      rows.add(new DataRow(table.rows().get(r).cells(), new SourceRef(name, line, 0), places));
+    }
+    return new DataTable(name, rows);
+  }
+
   private static DataTable read(String name, Reader text) throws IOException {
     List<DataRow> rows = new ArrayList<>();
     try (MappingIterator<Map<String, String>> lines = CSV.readValues(text)) {
       while (lines.hasNextValue()) {
         Map<String, String> cells = lines.nextValue();
         rows.add(
-            new DataRow(cells, new SourceRef(name, lines.getCurrentLocation().getLineNr() - 1, 0)));
+            new DataRow(cells, new SourceRef(name, lines.getCurrentLocation().getLineNr() - 1, 0),
+                Map.of()));
       }
     }
     return new DataTable(name, rows);

@@ -1,10 +1,13 @@
 package yardloom.materials.data;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
@@ -42,7 +45,28 @@ public final class PriceBook {
    */
   public static List<Price> read(String name, String csv) {
     Source source = Source.plan("price book " + name);
-    return DataTable.parse(name, csv).rows().stream().map(r -> price(r, source, false)).toList();
+    List<DataRow> rows = DataTable.parse(name, csv).rows();
+    if (rows.isEmpty()) {
+      throw new PlanException(
+          ProblemCode.SYNTAX,
+          new SourceRef(name, 1, 1),
+          "a price book has the header item,unit,low,likely,high and a line for each price");
+    }
+    Map<String, Integer> lines = new HashMap<>();
+    List<Price> prices = new ArrayList<>();
+    for (DataRow row : rows) {
+      Price price = price(row, source, false);
+      Integer before =
+          lines.putIfAbsent(price.item() + " per " + price.unit(), row.place().line());
+      if (before != null) {
+        throw new PlanException(
+            ProblemCode.DUPLICATE,
+            row.placeOf("item"),
+            price.item() + " per " + price.unit() + " already has a price in line " + before);
+      }
+      prices.add(price);
+    }
+    return List.copyOf(prices);
   }
 
   private static Price price(DataRow row, Source source, boolean demo) {
@@ -53,7 +77,7 @@ public final class PriceBook {
     if (!(low >= 0 && low <= likely && likely <= high)) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
-          row.place(),
+          row.placeOf("likely"),
           "prices must rise from low to likely to high and not be negative, got "
               + low
               + ", "
@@ -64,7 +88,7 @@ public final class PriceBook {
     if (!unit.equals(Price.PIECE) && Unit.byWord(unit).isEmpty()) {
       throw new PlanException(
           ProblemCode.UNKNOWN_WORD,
-          row.place(),
+          row.placeOf("unit"),
           "'" + unit + "' is not a unit; write piece, yd3, m3, ft, m, h or another unit word");
     }
     return new Price(row.text("item"), unit, new Spread(low, likely, high, CAUSE, source), demo);

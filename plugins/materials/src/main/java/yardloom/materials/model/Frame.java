@@ -1,5 +1,6 @@
 package yardloom.materials.model;
 
+import java.util.List;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Length;
 
@@ -7,8 +8,17 @@ import yardloom.kernel.unit.Length;
  * A board frame about a bed.
  *
  * @param size lumber as sold, such as {@code 2x10}
- * @param stock the length in which boards are bought
+ * @param stocks the lengths in which boards are bought, rising
  * @param kerf width of the saw cut
  * @param courses boards above one another
  */
-public record Frame(String size, Length stock, Length kerf, int courses, SourceRef place) {}
+public record Frame(String size, List<Length> stocks, Length kerf, int courses, SourceRef place) {
+  public Frame {
+    stocks = stocks.stream().sorted().distinct().toList();
+  }
+
+  /** The longest board that can be bought. */
+  public Length longest() {
+    return stocks.get(stocks.size() - 1);
+  }
+}

@@ -46,7 +46,7 @@ public final class MaterialKeys {
   public static final AttributeKey<SoilTest> SOIL_TEST =
       new AttributeKey<>("materials.soil-test", SoilTest.class);
 
-  /** On the plan, any number: tough weeds. */
+  /** On the plan, a bed or a path, any number: tough weeds. */
   public static final AttributeKey<Weed> WEED = new AttributeKey<>("materials.weed", Weed.class);
 
   /** On the plan, any number: rules that hold where it lies. */

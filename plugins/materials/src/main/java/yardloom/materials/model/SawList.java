@@ -5,12 +5,14 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.unit.Length;
 
 /**
- * How to saw all pieces of one lumber size from one stock length.
+ * How to saw the boards of one lumber size and stock length.
  *
  * @param boards boards to buy
  * @param boardFeet by nominal size
  * @param cuts one line for each way of sawing
- * @param proven whether no list with fewer boards exists
+ * @param least what is least of the list that this is part of: {@code fewest boards} or {@code least
+ *     length}
+ * @param proven whether no better list exists
  */
 public record SawList(
     String size,
@@ -19,6 +21,7 @@ public record SawList(
     Derived<Integer> boards,
     Derived<Double> boardFeet,
     List<Cut> cuts,
+    String least,
     boolean proven) {
   public SawList {
     cuts = List.copyOf(cuts);

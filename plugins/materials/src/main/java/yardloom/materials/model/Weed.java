@@ -1,6 +1,21 @@
 package yardloom.materials.model;
 
 import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
 
-/** A weed that outlasts a plain sheet mulch, and what to do first. */
-public record Weed(String name, String advice, Source source) {}
+/**
+ * A weed that outlasts a plain sheet mulch, and what to do about it.
+ *
+ * @param advice what to do first
+ * @param layers layers of cardboard over it, at least 1
+ * @param extraChips chips on top of the depth that is usual
+ * @param source of the advice
+ * @param extraSource of layers and extra chips
+ */
+public record Weed(
+    String name,
+    String advice,
+    int layers,
+    Length extraChips,
+    Source source,
+    Source extraSource) {}

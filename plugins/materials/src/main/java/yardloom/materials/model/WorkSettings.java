@@ -24,6 +24,18 @@ public record WorkSettings(
     Optional<MonthDay> firstFrost,
     SourceRef place) {
 
+  /** These with frost days of the climate where the plan gives none. */
+  public WorkSettings orFrost(MonthDay last, MonthDay first) {
+    return new WorkSettings(
+        crew,
+        hoursPerDay,
+        slope,
+        start,
+        lastFrost.or(() -> Optional.of(last)),
+        firstFrost.or(() -> Optional.of(first)),
+        place);
+  }
+
   /** Two people, six hours a day, level ground, no dates. */
   public static WorkSettings defaults() {
     return new WorkSettings(

@@ -118,8 +118,8 @@ public final class GoodsTables {
       return table
           .note(
               proven
-                  ? "No list with fewer boards exists. Board feet count nominal sizes."
-                  : "A list with fewer boards may exist. Board feet count nominal sizes.")
+                  ? "No list with less lumber exists. Board feet count nominal sizes."
+                  : "A list with less lumber may exist. Board feet count nominal sizes.")
           .build();
     }
 

@@ -1,6 +1,7 @@
 package yardloom.materials.sheet;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -23,6 +24,7 @@ import yardloom.materials.model.TaskLoad;
 import yardloom.materials.model.WorkSettings;
 import yardloom.materials.work.BillSums;
 import yardloom.materials.work.MaterialFacts;
+import yardloom.materials.work.ScheduleCalculator;
 
 /** Tables of hours, phases, sources and orders by phase. */
 public final class WorkTables {
@@ -101,7 +103,7 @@ public final class WorkTables {
 
     @Override
     public Set<FactKey<?>> reads() {
-      return Set.of(MaterialFacts.PHASES);
+      return Set.of(MaterialFacts.PHASES, YardFacts.FROST);
     }
 
     @Override
@@ -124,11 +126,38 @@ public final class WorkTables {
             date(t.end()),
             Cell.text(t.why().isEmpty() ? after : after + "; " + t.why()));
       }
+      frost(plan, facts).ifPresent(table::note);
       return table
           .note("One crew, one phase after the other, Monday to Friday.")
           .note("Cardboard is covered the day it is laid.")
           .build();
     }
+  }
+
+  /** Which frost days hold planting back, and who says so. */
+  private static Optional<String> frost(Plan plan, Facts facts) {
+    WorkSettings work = ScheduleCalculator.settings(plan, facts);
+    if (work.lastFrost().isEmpty() || work.firstFrost().isEmpty()) {
+      return Optional.of("No frost days are given: planting waits for none.");
+    }
+    boolean own =
+        plan.attributes().get(MaterialKeys.WORK).flatMap(WorkSettings::lastFrost).isPresent();
+    String by =
+        own
+            ? "as the plan says"
+            : facts.get(YardFacts.FROST).lastOfSpring().source().cite();
+    return Optional.of(
+        "No planting from six weeks before the first frost ("
+            + day(work.firstFrost().get())
+            + ") to the last frost ("
+            + day(work.lastFrost().get())
+            + "): "
+            + by
+            + ".");
+  }
+
+  private static String day(MonthDay day) {
+    return day.toString().substring(2);
   }
 
   /** What each phase needs, and when to order it. */

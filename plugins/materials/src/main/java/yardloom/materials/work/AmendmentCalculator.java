@@ -2,17 +2,21 @@ package yardloom.materials.work;
 
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
+import yardloom.materials.calc.BufferLime;
 import yardloom.materials.calc.BulkVolume;
 import yardloom.materials.calc.Fertilizer;
 import yardloom.materials.calc.OrganicMatter;
@@ -21,6 +25,7 @@ import yardloom.materials.calc.PhAmendment.Doses;
 import yardloom.materials.calc.PhAmendment.Ground;
 import yardloom.materials.calc.TextureRule;
 import yardloom.materials.calc.Totals;
+import yardloom.materials.data.NitrogenData;
 import yardloom.materials.model.AmendmentDose;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.SoilGiven;
@@ -29,6 +34,7 @@ import yardloom.materials.model.TextureClass;
 
 /** Gives lime, sulfur, nitrogen and compost for the beds, where a soil test asks for them. */
 public final class AmendmentCalculator implements Calculator {
+  private static final Area THOUSAND = Area.squareFeet(1000);
   private static final double SOIL_KG_M3 = 1300;
   private static final double COMPOST_ORGANIC = 0.5;
   private static final double COMPOST_MOISTURE = 0.45;
@@ -40,7 +46,7 @@ public final class AmendmentCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(MaterialFacts.SURFACES);
+    return Set.of(MaterialFacts.SURFACES, YardFacts.STANDS);
   }
 
   @Override
@@ -63,7 +69,7 @@ public final class AmendmentCalculator implements Calculator {
     TextureClass texture =
         soil.map(s -> TextureRule.classify(s.sand(), s.clay())).orElse(TextureClass.LOAM);
     acidity(test.get(), texture, beds, out);
-    nitrogen(test.get(), beds, out);
+    nitrogen(plan, test.get(), beds, in, out);
     soil.ifPresent(s -> organic(plan, test.get(), s, beds, out));
   }
 
@@ -87,34 +93,57 @@ public final class AmendmentCalculator implements Calculator {
       if (doses.later().si() > 0) {
         dose(out, "elemental sulfur", why.gives(doses.later()), "after a retest in three months");
       }
+    } else if (wanted > now && test.bufferPh().isPresent()) {
+      double buffer = test.bufferPh().getAsDouble();
+      Derived<Mass> pure =
+          Derived.by(
+                  "2000 lb an acre × 4 × (6.6 − buffer pH) × (wanted − pH) / (6.6 − pH)",
+                  BufferLime.SOURCE)
+              .from("buffer pH", buffer, test.place())
+              .from("pH", now, test.place())
+              .from("wanted pH", wanted, test.place())
+              .from("beds", beds)
+              .gives(BufferLime.lime(now, wanted, buffer, beds.value()));
+      lime(test, pure, "in autumn, by the buffer pH; half now and half next year if it is much", out);
     } else if (wanted > now) {
       String row =
           texture.isCoarse() ? "sandy loam" : texture.isHeavy() ? "heavy clay loam" : "medium loam";
       Mass unit = PhAmendment.perUnit("lime", row, beds.value());
-      dose(
-          out,
-          "ground limestone",
+      Derived<Mass> pure =
           Derived.by("lime per pH unit × units", PhAmendment.perUnitSource(row))
               .from("lime for one unit on the beds", unit)
               .from("pH", now, test.place())
               .from("wanted pH", wanted, test.place())
               .from("beds", beds)
-              .gives(unit.times(wanted - now)),
-          "in autumn; a buffer pH from the laboratory goes before this");
+              .gives(unit.times(wanted - now));
+      lime(test, pure, "in autumn; a buffer pH from the laboratory goes before this", out);
     }
   }
 
-  private static void nitrogen(SoilTest test, Derived<Area> beds, Sink out) {
-    if (test.nitrogen().isEmpty()) {
+  private static void lime(SoilTest test, Derived<Mass> pure, String when, Sink out) {
+    Derived<Mass> product =
+        test.limePurity() == 100
+            ? pure
+            : Derived.by("lime × 100 / calcium carbonate equivalent", PhAmendment.PURITY)
+                .from("pure lime", pure)
+                .from("equivalent, percent", test.limePurity(), test.place())
+                .gives(PhAmendment.correctedForPurity(pure.value(), test.limePurity()));
+    dose(out, "ground limestone", product, when);
+  }
+
+  private static void nitrogen(
+      Plan plan, SoilTest test, Derived<Area> beds, Facts in, Sink out) {
+    Optional<Derived<Mass>> found =
+        test.nitrogenByCrop() ? byCrop(plan, in) : byRate(test, beds);
+    if (found.isEmpty()) {
       return;
     }
-    Derived<Mass> wanted =
-        Derived.by("nitrogen = rate × beds", Fertilizer.SOURCE)
-            .from("rate", test.nitrogen().get(), test.place())
-            .from("over", test.nitrogenOver(), test.place())
-            .from("beds", beds)
-            .gives(test.nitrogen().get().times(beds.value().ratioTo(test.nitrogenOver())));
-    dose(out, "nitrogen", wanted, "a year, in two or three doses");
+    Derived<Mass> wanted = found.get();
+    dose(
+        out,
+        test.nitrogenByCrop() ? "nitrogen, by crop" : "nitrogen",
+        wanted,
+        "a year, in two or three doses");
     test.grade()
         .ifPresent(
             grade ->
@@ -127,6 +156,41 @@ public final class AmendmentCalculator implements Calculator {
                         .gives(
                             Fertilizer.productFor(wanted.value(), Fertilizer.Grade.parse(grade))),
                     "brings that nitrogen"));
+  }
+
+  private static Optional<Derived<Mass>> byRate(SoilTest test, Derived<Area> beds) {
+    return test.nitrogen()
+        .map(
+            rate ->
+                Derived.by("nitrogen = rate × beds", Fertilizer.SOURCE)
+                    .from("rate", rate, test.place())
+                    .from("over", test.nitrogenOver(), test.place())
+                    .from("beds", beds)
+                    .gives(rate.times(beds.value().ratioTo(test.nitrogenOver()))));
+  }
+
+  /** Over the ground that each crop of an annual bed takes. */
+  private static Optional<Derived<Mass>> byCrop(Plan plan, Facts in) {
+    Derived.Builder why = null;
+    Mass sum = Mass.ZERO;
+    for (Stand stand : in.all(YardFacts.STANDS)) {
+      boolean annual =
+          plan.element(stand.in())
+              .filter(e -> e instanceof Element.Bed bed && bed.use() == Element.BedUse.ANNUAL)
+              .isPresent();
+      if (annual) {
+        NitrogenData.Rate rate = NitrogenData.of(stand.plant());
+        Mass needed = rate.per1000SquareFeet().times(stand.area().ratioTo(THOUSAND));
+        why =
+            why == null
+                ? Derived.by("sum over crops of rate per 1000 sq ft × ground", rate.source())
+                : why;
+        why.from("rate of " + stand.plant(), rate.per1000SquareFeet())
+            .from(stand.plant() + " in " + stand.in(), stand.area(), stand.place());
+        sum = sum.plus(needed);
+      }
+    }
+    return why == null ? Optional.empty() : Optional.of(why.gives(sum));
   }
 
   private static void organic(

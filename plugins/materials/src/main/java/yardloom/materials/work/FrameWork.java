@@ -24,7 +24,11 @@ final class FrameWork {
   private static final double NM_PER_M = 1e9;
 
   /** What is sawn from one kind of board. */
-  private record Stock(String size, long stockNm, long kerfNm) {}
+  private record Stock(String size, List<Long> stocksNm, long kerfNm) {
+    long longest() {
+      return stocksNm.get(stocksNm.size() - 1);
+    }
+  }
 
   private final Map<String, Stock> stocks = new TreeMap<>();
   private final Map<String, TreeMap<Long, List<String>>> pieces = new TreeMap<>();
@@ -43,16 +47,17 @@ final class FrameWork {
 
   private void add(Element.Bed bed, Frame frame) {
     Lumber.Size size = Lumber.size(frame.size());
-    List<Length> boards = FramePieces.of(bed.shape(), size.thickness(), frame.stock());
-    Stock stock = new Stock(frame.size(), nm(frame.stock()), nm(frame.kerf()));
-    String key = stock.size() + " " + stock.stockNm() + " " + stock.kerfNm();
+    List<Length> boards = FramePieces.of(bed.shape(), size.thickness(), frame.longest());
+    Stock stock = new Stock(
+            frame.size(), frame.stocks().stream().map(FrameWork::nm).toList(), nm(frame.kerf()));
+    String key = stock.size() + " " + stock.stocksNm() + " " + stock.kerfNm();
     stocks.put(key, stock);
     for (int course = 0; course < frame.courses(); course++) {
       for (Length board : boards) {
         // Rounded down to a nanometre, so that a side as long as the stock still fits it.
         pieces
             .computeIfAbsent(key, k -> new TreeMap<>())
-            .computeIfAbsent(Math.min(nm(board), stock.stockNm()), k -> new ArrayList<>())
+            .computeIfAbsent(Math.min(nm(board), stock.longest()), k -> new ArrayList<>())
             .add(bed.id().name());
       }
       screws += boards.size() * FramePieces.screwsPerCorner(size.nominalWidthIn());
@@ -71,34 +76,54 @@ final class FrameWork {
 
   List<SawList> sawLists() {
     List<SawList> lists = new ArrayList<>();
-    stocks.forEach((key, stock) -> lists.add(sawList(stock, pieces.get(key))));
+    stocks.forEach((key, stock) -> lists.addAll(sawLists(stock, pieces.get(key))));
     return lists;
   }
 
-  private static SawList sawList(Stock stock, TreeMap<Long, List<String>> pieces) {
+  /** One list for each stock length that is bought. */
+  private static List<SawList> sawLists(Stock stock, TreeMap<Long, List<String>> pieces) {
     List<Demand> demands = new ArrayList<>();
-    Derived.Builder why =
-        Derived.by("fewest boards for all pieces, kerf between pieces", CuttingStock.SOURCE)
-            .from("stock", length(stock.stockNm()))
-            .from("kerf", length(stock.kerfNm()));
     for (Map.Entry<Long, List<String>> e : pieces.descendingMap().entrySet()) {
       String beds = String.join(", ", e.getValue().stream().distinct().sorted().toList());
       demands.add(new Demand("frame of " + beds, e.getKey(), e.getValue().size()));
-      why.from(e.getValue().size() + " pieces for " + beds, length(e.getKey()));
     }
-    CutList cut = CuttingStock.solve(stock.stockNm(), stock.kerfNm(), demands);
-    Derived<Integer> boards = why.gives(cut.boards());
-    double feet = Lumber.size(stock.size()).boardFeet(length(stock.stockNm())) * cut.boards();
+    CutList cut = CuttingStock.solve(stock.stocksNm(), stock.kerfNm(), demands);
+    List<SawList> lists = new ArrayList<>();
+    for (long length : stock.stocksNm()) {
+      List<Pattern> patterns =
+          cut.patterns().stream().filter(p -> p.stockNm() == length).toList();
+      if (!patterns.isEmpty()) {
+        lists.add(sawList(stock, length, demands, patterns, cut));
+      }
+    }
+    return lists;
+  }
+
+  private static SawList sawList(
+      Stock stock, long stockNm, List<Demand> demands, List<Pattern> patterns, CutList cut) {
+    String least = stock.stocksNm().size() > 1 ? "least length" : "fewest boards";
+    Derived.Builder why =
+        Derived.by(least + " for all pieces, kerf between pieces", CuttingStock.SOURCE);
+    for (long each : stock.stocksNm()) {
+      why.from("stock", length(each));
+    }
+    why.from("kerf", length(stock.kerfNm()));
+    for (Demand d : demands) {
+      why.from(d.count() + " pieces, " + d.label(), length(d.lengthNm()));
+    }
+    Derived<Integer> boards = why.gives(patterns.stream().mapToInt(Pattern::boards).sum());
+    double feet = Lumber.size(stock.size()).boardFeet(length(stockNm)) * boards.value();
     return new SawList(
         stock.size(),
-        length(stock.stockNm()),
+        length(stockNm),
         length(stock.kerfNm()),
         boards,
         Derived.by("board feet = nominal inches × inches × feet / 12 × boards", Lumber.SOURCE)
             .from("boards", boards)
             .from("size", stock.size())
             .gives(feet),
-        cut.patterns().stream().map(p -> cut(p, demands, stock)).toList(),
+        patterns.stream().map(p -> cut(p, demands, stock)).toList(),
+        least,
         cut.proven());
   }
 
@@ -114,7 +139,7 @@ final class FrameWork {
       }
     }
     // A last cut that leaves less than a kerf turns the rest to dust.
-    long rest = Math.max(0, stock.stockNm() - used - stock.kerfNm());
+    long rest = Math.max(0, pattern.stockNm() - used - stock.kerfNm());
     return new SawList.Cut(pattern.boards(), lengths, labels, length(rest));
   }
 

@@ -53,7 +53,7 @@ public final class HardGoodsCalculator implements Calculator {
           "lumber " + list.size() + ", " + Say.distance(list.stock(), plan.info().units()),
           list.boards(),
           list.boards(),
-          list.proven() ? "cut list, fewest boards" : "cut list, not proven fewest");
+          "cut list, " + (list.proven() ? "" : "not proven ") + list.least());
     }
     frames.screws().ifPresent(n -> line(out, "exterior screws", n, n, NO_SPARES));
     frames.stakes().ifPresent(n -> line(out, "stakes", n, n, NO_SPARES));

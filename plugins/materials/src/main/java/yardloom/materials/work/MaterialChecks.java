@@ -28,7 +28,7 @@ public final class MaterialChecks {
   private static final Source TRUCK =
       Source.read(
           "Chip drops need at least 8 by 15 ft of ground and about 20 ft overhead",
-          "General Tree Service",
+          "trade page of a tree-care firm",
           2018,
           "August");
   private static final Length TRUCK_WIDTH = Length.feet(8);

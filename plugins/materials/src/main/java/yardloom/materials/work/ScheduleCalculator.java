@@ -32,6 +32,11 @@ public final class ScheduleCalculator implements Calculator {
   }
 
   @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.FROST);
+  }
+
+  @Override
   public Set<FactKey<?>> gives() {
     return Set.of(MaterialFacts.PHASES);
   }
@@ -44,9 +49,18 @@ public final class ScheduleCalculator implements Calculator {
     }
     Map<String, Double> hours = new HashMap<>();
     tasks.forEach(t -> hours.merge(t.phase(), t.likely().value().hours(), Double::sum));
-    WorkSettings work = plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
+    WorkSettings work = settings(plan, in);
     PhaseSchedule.of(needed(hours, in.all(YardFacts.BILL)), hours, work)
         .forEach(t -> out.give(MaterialFacts.PHASES, t));
+  }
+
+  /** What the plan says, with frost days of the climate where it says none. */
+  public static WorkSettings settings(Plan plan, Facts facts) {
+    WorkSettings work = plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
+    return facts
+        .find(YardFacts.FROST)
+        .map(f -> work.orFrost(f.lastOfSpring().value(), f.firstOfFall().value()))
+        .orElse(work);
   }
 
   /** The phases that have work or are always there; waits pass through those left out. */

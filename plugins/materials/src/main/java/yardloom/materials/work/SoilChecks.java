@@ -15,6 +15,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.calc.LeadScreening;
 import yardloom.materials.calc.MulchLimits;
 import yardloom.materials.calc.ProfileWater;
@@ -103,18 +104,32 @@ public final class SoilChecks {
     public List<Finding> run(Plan plan, Facts facts) {
       List<Finding> findings = new ArrayList<>();
       for (var entry : plan.attributes().all(MaterialKeys.WEED)) {
-        Weed weed = entry.value();
         findings.add(
-            at(
-                entry.place(),
-                Finding.of(
-                    "materials.weed",
-                    Severity.WARNING,
-                    weed.name() + " grows on the site and outlasts a plain sheet mulch.",
-                    weed.advice() + ".",
-                    weed.source())));
+            at(entry.place(), finding(entry.value(), "on the site", plan.info().units())));
+      }
+      for (Element.Bed bed : plan.all(Element.Bed.class)) {
+        for (var entry : bed.attributes().all(MaterialKeys.WEED)) {
+          findings.add(
+              finding(entry.value(), "in " + bed.id(), plan.info().units())
+                  .about(bed.id(), entry.place()));
+        }
       }
       return findings;
+    }
+
+    private static Finding finding(Weed weed, String where, UnitSystem units) {
+      return Finding.of(
+          "materials.weed",
+          Severity.WARNING,
+          weed.name() + " grows " + where + " and outlasts a plain sheet mulch.",
+          "Before laying: "
+              + weed.advice()
+              + ". The take-off counts "
+              + weed.layers()
+              + " layers of cardboard and "
+              + Say.depth(weed.extraChips(), units)
+              + " more chips there.",
+          weed.source());
     }
   }
 

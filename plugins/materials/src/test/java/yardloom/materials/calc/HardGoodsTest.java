@@ -129,6 +129,57 @@ class HardGoodsTest {
     requireValid(cut, list, 96 * INCH, kerf * EIGHTH);
   }
 
+  @Property(tries = 100)
+  void cutting_severalStocks_matchExhaustiveSearchAndStayAboveTheBound(
+      @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 12, max = 96) Integer> inches,
+      @ForAll @IntRange(min = 0, max = 1) int kerf) {
+    List<Demand> list = new ArrayList<>();
+    inches.forEach(i -> list.add(new Demand("p", i * INCH, 1)));
+    List<Long> stocks = List.of(144 * INCH, 96 * INCH, 120 * INCH);
+    CutList cut = CuttingStock.solve(stocks, kerf * EIGHTH, list);
+    long[] sizes = inches.stream().mapToLong(i -> i * INCH + kerf * EIGHTH).toArray();
+    assertEquals(shortest(sizes, 0, new long[sizes.length], 0, kerf * EIGHTH), cut.lengthNm());
+    assertTrue(cut.proven());
+    assertTrue(cut.lengthNm() >= cut.bound() * cut.measureNm() - 1);
+    requireValid(cut, list, 144 * INCH, kerf * EIGHTH);
+    // One more length on offer never makes the list dearer.
+    assertTrue(
+        cut.lengthNm() <= CuttingStock.solve(144 * INCH, kerf * EIGHTH, list).lengthNm());
+  }
+
+  @Test
+  void cutting_twoStocks_buyTheShortBoardForTheRest() {
+    // By hand: 8 ft and 12 ft boards for one piece of 12 ft and one of 7 ft: 20 ft, not 24.
+    List<Demand> list = demands(INCH, 144, 1, 84, 1);
+    CutList cut = CuttingStock.solve(List.of(96 * INCH, 144 * INCH), EIGHTH, list);
+    assertEquals(240 * INCH, cut.lengthNm());
+    assertEquals(2, cut.boards());
+    assertThrows(
+        PlanException.class,
+        () -> CuttingStock.solve(List.of(96 * INCH, 144 * INCH), 0, demands(INCH, 145, 1)));
+  }
+
+  /** Tries every board for every piece, then the shortest of 8, 10 and 12 ft for each board. */
+  private static long shortest(long[] sizes, int at, long[] used, int boards, long kerf) {
+    if (at == sizes.length) {
+      long sum = 0;
+      for (int b = 0; b < boards; b++) {
+        long feet = (used[b] - kerf <= 96 * INCH) ? 96 : (used[b] - kerf <= 120 * INCH) ? 120 : 144;
+        sum += feet * INCH;
+      }
+      return sum;
+    }
+    long least = Long.MAX_VALUE;
+    for (int b = 0; b <= boards && b < sizes.length; b++) {
+      if (used[b] + sizes[at] - kerf <= 144 * INCH) {
+        used[b] += sizes[at];
+        least = Math.min(least, shortest(sizes, at + 1, used, Math.max(boards, b + 1), kerf));
+        used[b] -= sizes[at];
+      }
+    }
+    return least;
+  }
+
   @Property(tries = 60)
   void cutting_longLists_areValidAndNeverBelowTheBound(
       @ForAll @Size(min = 3, max = 7) List<@IntRange(min = 8, max = 95) Integer> inches,
@@ -151,7 +202,7 @@ class HardGoodsTest {
         used += pattern.pieces().get(i) * (list.get(i).lengthNm() + kerf);
         made[i] += pattern.pieces().get(i) * pattern.boards();
       }
-      assertTrue(used <= stock, "board overfull");
+      assertTrue(used <= pattern.stockNm() && pattern.stockNm() <= stock, "board overfull");
       boards += pattern.boards();
     }
     assertEquals(cut.boards(), boards);
