@@ -5,6 +5,7 @@ import java.time.MonthDay;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.function.Function;
+import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -50,8 +51,12 @@ public final class WorkWords {
           Angle angle,
       @Opt(name = "access", help = "width of the truck's way", fallback = "10 ft") Length access,
       @Opt(name = "barrow", help = "what one barrow takes", fallback = "6 cu ft") Volume barrow,
-      @Opt(name = "detour", help = "way walked over shortest way", fallback = "1.2")
-          Number detour) {
+      @Opt(name = "detour", help = "way walked over shortest way", fallback = "1.2") Number detour,
+      @Opt(
+              name = "way",
+              help = "middle of the truck's way from the street",
+              fallback = "not drawn or checked")
+          Line way) {
     if (shape.isEmpty()) {
       throw new PlanException(
           ProblemCode.BAD_SHAPE, plan.place(), "the tip spot " + name + " has no area");
@@ -81,6 +86,7 @@ public final class WorkWords {
                 shape,
                 Choices.parse(Material.class, material, Material.WOOD_CHIPS),
                 repose,
+                Optional.ofNullable(way),
                 access == null ? Length.feet(10) : access,
                 each,
                 factor),

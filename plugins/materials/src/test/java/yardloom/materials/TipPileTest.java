@@ -24,7 +24,7 @@ import yardloom.materials.work.MaterialFacts;
 
 class TipPileTest {
   private static void tip(PlanKit kit, Shape spot, Length access) {
-    WorkWords.tipPile(kit.words(), "drive", spot, null, null, access, null, 1);
+    WorkWords.tipPile(kit.words(), "drive", spot, null, null, access, null, 1, null);
   }
 
   private static List<String> rules(Plan plan, Results r) {
@@ -128,7 +128,7 @@ class TipPileTest {
         PlanException.class,
         () ->
             WorkWords.tipPile(
-                kit.words(), "x", PlanKit.box(0, 0, 9, 9), null, Angle.degrees(80), null, null, 1));
+                kit.words(), "x", PlanKit.box(0, 0, 9, 9), null, Angle.degrees(80), null, null, 1, null));
     assertThrows(
         PlanException.class,
         () ->
@@ -140,6 +140,6 @@ class TipPileTest {
                 null,
                 null,
                 Volume.cubicYards(20),
-                1));
+                1, null));
   }
 }

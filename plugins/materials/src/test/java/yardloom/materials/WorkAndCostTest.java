@@ -38,7 +38,7 @@ class WorkAndCostTest {
     kit.bed("b", BedUse.ANNUAL, PlanKit.box(0, 14, 30, 4));
     kit.path("p", PlanKit.box(0, 10, 30, 4));
     WorkWords.tipPile(
-        kit.words(), "drive", PlanKit.box(40, 0, 20, 20), null, null, null, null, null);
+        kit.words(), "drive", PlanKit.box(40, 0, 20, 20), null, null, null, null, null, null);
     return kit;
   }
 
@@ -179,14 +179,14 @@ class WorkAndCostTest {
         new MaterialsPlugin().sheets().stream().flatMap(m -> m.make(plan, r).stream()).toList();
     int phases = r.all(MaterialFacts.PHASES).size();
     assertEquals(phases, sheets.stream().filter(s -> s.id().startsWith("crew-")).count());
-    for (String id : List.of("materials", "delivery", "work")) {
+    for (String id : List.of("materials", "delivery", "work", "client")) {
       assertEquals(1, sheets.stream().filter(s -> s.id().equals(id)).count(), id);
     }
     SheetPlan mark =
         sheets.stream().filter(s -> s.id().equals("crew-mark")).findFirst().orElseThrow();
     Panel.Notes notes = (Panel.Notes) mark.panels().get(0);
     assertEquals("When: 2026-08-03 to 2026-08-05, 3 days.", notes.paragraphs().get(0));
-    assertTrue(notes.paragraphs().get(1).contains("811"));
+    assertTrue(notes.paragraphs().get(2).contains("811"));
   }
 
   @Test

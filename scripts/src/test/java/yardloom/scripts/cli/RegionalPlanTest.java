@@ -86,7 +86,7 @@ class RegionalPlanTest {
     Run run = Run.in(dir, "draw", script.toString(), "--out", "out");
     assertEquals(ExitCode.PLAN, run.code());
     assertTrue(run.err().contains("tallgrass-flats.groovy:" + line), run.err());
-    assertTrue(run.err().contains("title"), run.err());
+    assertTrue(run.err().contains("`source`"), run.err());
     assertFalse(Files.exists(dir.resolve("out")));
   }
 }

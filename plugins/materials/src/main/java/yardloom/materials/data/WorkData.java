@@ -40,7 +40,9 @@ public final class WorkData {
         split(row.text("after"), ";"),
         (int) row.number("days_least"),
         split(row.text("groups"), ";"),
-        split(row.text("steps"), "\\|"));
+        split(row.text("steps"), "\\|"),
+        split(row.text("tools"), "\\|"),
+        split(row.text("cautions"), "\\|"));
   }
 
   private static List<String> split(String text, String by) {

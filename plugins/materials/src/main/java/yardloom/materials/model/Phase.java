@@ -8,7 +8,9 @@ import java.util.List;
  * @param after ids of the phases that must be done before
  * @param leastDays days it takes even without work, such as waiting for the utility marks
  * @param groups groups of the bill that are needed in it
- * @param steps what the crew does, one sentence each
+ * @param steps what the crew does, one sentence each; small lengths stand as {@code {4 in}}
+ * @param tools what the crew brings
+ * @param cautions what can hurt someone, one sentence each
  */
 public record Phase(
     String id,
@@ -16,10 +18,14 @@ public record Phase(
     List<String> after,
     int leastDays,
     List<String> groups,
-    List<String> steps) {
+    List<String> steps,
+    List<String> tools,
+    List<String> cautions) {
   public Phase {
     after = List.copyOf(after);
     groups = List.copyOf(groups);
     steps = List.copyOf(steps);
+    tools = List.copyOf(tools);
+    cautions = List.copyOf(cautions);
   }
 }

@@ -1,12 +1,15 @@
 package yardloom.materials.model;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 
 /** Quantities in words for messages and notes, where no table column formats them. */
 public final class Say {
+  private static final Pattern IN_TEXT = Pattern.compile("\\{([0-9.]+) in}");
+
   private Say() {}
 
   /** A small length in both systems: {@code 6 in (15.2 cm)}. */
@@ -17,6 +20,19 @@ public final class Say {
   /** A small length in one system. */
   public static String depth(Length length, UnitSystem units) {
     return number(length.in(units.depthUnit())) + " " + units.depthUnit().symbol();
+  }
+
+  /** Text in which {@code {4 in}} stands for a small length, in one system. */
+  public static String inText(String text, UnitSystem units) {
+    return IN_TEXT
+        .matcher(text)
+        .replaceAll(
+            m -> {
+              double inches = Double.parseDouble(m.group(1));
+              return units == UnitSystem.US
+                  ? number(inches) + " in"
+                  : Math.round(inches * 2.54 / 5) * 5 + " cm";
+            });
   }
 
   /** A piece to be sawn: inches to the sixteenth, or whole millimetres. */

@@ -1,5 +1,7 @@
 package yardloom.materials.model;
 
+import java.util.Optional;
+import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Angle;
@@ -12,6 +14,7 @@ import yardloom.kernel.unit.Volume;
  * @param shape the ground the heap may take
  * @param material what is tipped there
  * @param repose the angle at which the heap stands
+ * @param way the middle of the way by which the truck comes, from the street, if the plan says
  * @param access the width of the way by which the truck comes
  * @param barrow what one barrow takes
  * @param detour how much longer the walk is than the straight line round buildings
@@ -22,6 +25,13 @@ public record TipSpot(
     Shape shape,
     Material material,
     Angle repose,
+    Optional<Line> way,
     Length access,
     Volume barrow,
-    double detour) {}
+    double detour) {
+
+  /** The ground that the truck drives over. */
+  public Optional<Shape> approach() {
+    return way.map(line -> line.strip(access));
+  }
+}

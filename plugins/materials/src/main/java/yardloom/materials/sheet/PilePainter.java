@@ -13,6 +13,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.materials.model.Haul;
 import yardloom.materials.model.Say;
 import yardloom.materials.model.TipPile;
 import yardloom.materials.work.MaterialFacts;
@@ -22,6 +23,9 @@ public final class PilePainter implements Painter {
   private static final Style SPOT = Style.line("tip-spot", "#5b5546", 0.35).dashed("2 1");
   private static final Style PILE =
       Style.filled("tip-pile", "").hatched(Hatch.DOTS).outlined("#5b5546", 0.25);
+
+  private static final Style TRUCK = Style.line("truck-way", "#5b5546", 0.18).dashed("4 1.5");
+  private static final Style BARROW = Style.line("barrow-way", "#8a8574", 0.18).dashed("1 1");
 
   @Override
   public Layer layer() {
@@ -36,15 +40,24 @@ public final class PilePainter implements Painter {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(MaterialFacts.PILES);
+    return Set.of(MaterialFacts.PILES, MaterialFacts.HAULS);
   }
 
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
     UnitSystem units = plan.info().units();
+    for (Haul haul : facts.all(MaterialFacts.HAULS)) {
+      marks.add(new Mark.Stroke(haul.way(), BARROW, "barrow way to " + haul.to().title()));
+    }
     for (TipPile pile : facts.all(MaterialFacts.PILES)) {
       String about = "heap on " + pile.spot().name();
+      pile.spot()
+          .approach()
+          .ifPresent(
+              way ->
+                  marks.add(
+                      new Mark.Region(way, TRUCK, "truck's way to " + pile.spot().name())));
       marks.add(new Mark.Region(pile.spot().shape(), SPOT, "tip spot " + pile.spot().name()));
       marks.add(new Mark.Region(pile.ground(), PILE, about));
       String text =
@@ -63,7 +76,13 @@ public final class PilePainter implements Painter {
     if (facts.all(MaterialFacts.PILES).isEmpty()) {
       return List.of();
     }
-    return List.of(
-        LegendEntry.area("tip pile of one load", PILE), LegendEntry.line("tip spot", SPOT));
+    List<LegendEntry> legend = new ArrayList<>();
+    legend.add(LegendEntry.area("tip pile of one load", PILE));
+    legend.add(LegendEntry.line("tip spot", SPOT));
+    legend.add(LegendEntry.line("barrow way", BARROW));
+    if (facts.all(MaterialFacts.PILES).stream().anyMatch(p -> p.spot().way().isPresent())) {
+      legend.add(LegendEntry.line("truck's way", TRUCK));
+    }
+    return legend;
   }
 }

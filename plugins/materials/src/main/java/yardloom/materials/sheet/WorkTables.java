@@ -35,6 +35,10 @@ public final class WorkTables {
     return List.of(new Labour(), new Phases(), new Orders(), new Sources());
   }
 
+  static TableMaker phases() {
+    return new Phases();
+  }
+
   /** Hours by task. */
   private static final class Labour implements TableMaker {
     @Override

@@ -10,6 +10,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
@@ -97,7 +98,8 @@ public final class HaulCalculator implements Calculator {
       s.course(pile.spot().material())
           .ifPresent(
               course -> {
-                Length way = ways.between(pile.middle(), s.shape().heart()).length();
+                Line route = ways.between(pile.middle(), s.shape().heart());
+                Length way = route.length();
                 Derived<Integer> trips =
                     Derived.by("trips = volume / barrow, rounded up", BulkVolume.SOURCE)
                         .from("volume", course.volume())
@@ -114,7 +116,8 @@ public final class HaulCalculator implements Calculator {
                         .from("way", oneWay)
                         .gives(oneWay.value().times(2.0 * trips.value()));
                 hauls.add(
-                    new Haul(s, pile.spot().material(), course.volume(), trips, oneWay, walk));
+                    new Haul(
+                        s, pile.spot().material(), course.volume(), trips, route, oneWay, walk));
               });
     }
     return hauls;

@@ -89,7 +89,9 @@ public final class ScheduleCalculator implements Calculator {
                 through(p.after(), dropped, all),
                 p.leastDays(),
                 p.groups(),
-                p.steps()));
+                p.steps(),
+                p.tools(),
+                p.cautions()));
       }
     }
     return kept;

@@ -35,7 +35,7 @@ class PhaseScheduleTest {
   }
 
   private static Phase phase(String id, String... after) {
-    return new Phase(id, id, List.of(after), 0, List.of(), List.of());
+    return new Phase(id, id, List.of(after), 0, List.of(), List.of(), List.of(), List.of());
   }
 
   @Test

@@ -1,0 +1,130 @@
+package yardloom.materials.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Money;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.materials.calc.Totals;
+import yardloom.materials.model.CostEstimate;
+import yardloom.materials.model.Material;
+import yardloom.materials.model.PhaseTime;
+import yardloom.materials.model.Say;
+import yardloom.materials.model.Surface;
+import yardloom.materials.work.MaterialFacts;
+
+/** What the client needs on one page: what, when, what it costs, and what stays to be done. */
+final class ClientSheet implements SheetMaker {
+  private static final int NUMBER = 43;
+  private static final Set<String> BARE =
+      Set.of(
+          "kernel.bed",
+          "kernel.building",
+          "kernel.fence",
+          "kernel.labels",
+          "kernel.lot",
+          "kernel.lot-line",
+          "kernel.path",
+          "kernel.paving",
+          "kernel.structure",
+          "kernel.tree");
+
+  @Override
+  public String id() {
+    return "materials.client";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(
+        MaterialFacts.SURFACES,
+        MaterialFacts.PHASES,
+        MaterialFacts.COST,
+        YardFacts.BILL,
+        YardFacts.FROST);
+  }
+
+  @Override
+  public List<SheetPlan> make(Plan plan, Facts facts) {
+    List<Surface> surfaces = facts.all(MaterialFacts.SURFACES);
+    List<PhaseTime> phases = facts.all(MaterialFacts.PHASES);
+    if (surfaces.isEmpty() || phases.isEmpty()) {
+      return List.of();
+    }
+    List<Panel> panels = new ArrayList<>();
+    panels.add(new Panel.Notes("In short", summary(plan, facts, surfaces, phases)));
+    panels.add(new Panel.SitePlan(BARE));
+    panels.add(new Panel.Notes("What we need from you", asks(plan.info().units())));
+    for (TableMaker maker : List.of(WorkTables.phases(), CostTables.topUp())) {
+      Table table = maker.make(plan, facts);
+      if (!table.isEmpty()) {
+        panels.add(new Panel.TableBlock(table));
+      }
+    }
+    return List.of(
+        new SheetPlan(NUMBER, "client", "Summary for the client", SheetPlan.Format.PAGE, panels));
+  }
+
+  private static List<String> summary(
+      Plan plan, Facts facts, List<Surface> surfaces, List<PhaseTime> phases) {
+    UnitSystem units = plan.info().units();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Cardboard, compost and wood chips over "
+            + new TableFormat(units, plan.info().currency())
+                .withUnit(yardloom.kernel.table.Measure.AREA, Totals.area(surfaces).value())
+            + " of ground: "
+            + Say.volume(Totals.volume(surfaces, Material.WOOD_CHIPS).value(), units)
+            + " of chips and "
+            + Say.volume(Totals.volume(surfaces, Material.COMPOST).value(), units)
+            + " of compost in place.");
+    PhaseTime first = phases.get(0);
+    PhaseTime last = phases.get(phases.size() - 1);
+    int days = last.firstDay() + last.days() - 1;
+    lines.add(
+        first.start().isPresent()
+            ? "Work from " + first.start().get() + " to " + last.end().orElseThrow() + "."
+            : "Work takes " + days + " working days; no date is set.");
+    facts.find(MaterialFacts.COST).ifPresent(c -> lines.add(cost(plan, c)));
+    lines.add("In the first season water weekly unless rain does it, and pull what comes through.");
+    return lines;
+  }
+
+  private static String cost(Plan plan, CostEstimate cost) {
+    return "It may cost "
+        + money(plan, cost.total().p10().value())
+        + " to "
+        + money(plan, cost.total().p90().value())
+        + ", likely "
+        + money(plan, cost.total().p50().value())
+        + (cost.demo()
+            ? "; at invented demonstration prices, which say nothing about yours."
+            : ", without taxes, permits, disposal and hired machines.");
+  }
+
+  private static String money(Plan plan, Money money) {
+    return new TableFormat(plan.info().units(), plan.info().currency())
+        .withUnit(yardloom.kernel.table.Measure.MONEY, money);
+  }
+
+  private static List<String> asks(UnitSystem units) {
+    return List.of(
+        "Have buried lines marked, and tell us of private ones: irrigation, yard lights, drains.",
+        "Ask the town and the owners' association what front yards and streets allow.",
+        Say.inText(
+            "Tell us of wells, tanks, septic fields, and of soil tests for lead near old paint.",
+            units),
+        "Keep the drive free on the days of delivery; decide where the heap may lie.",
+        "Say which plants stay, and which weeds came back in other years.");
+  }
+}

@@ -1,0 +1,95 @@
+package yardloom.materials.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.materials.model.Say;
+import yardloom.materials.model.TipPile;
+import yardloom.materials.work.MaterialFacts;
+
+/** What the truck driver needs: a page for the cab. */
+final class DeliverySheet implements SheetMaker {
+  private static final int NUMBER = 41;
+  private static final Length OVERHEAD = Length.feet(20);
+
+  @Override
+  public String id() {
+    return "materials.delivery";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(MaterialFacts.PILES, MaterialFacts.HAULS, YardFacts.BILL);
+  }
+
+  @Override
+  public List<SheetPlan> make(Plan plan, Facts facts) {
+    List<TipPile> piles = facts.all(MaterialFacts.PILES);
+    if (piles.isEmpty()) {
+      return List.of();
+    }
+    return List.of(
+        new SheetPlan(
+            NUMBER,
+            "delivery",
+            "Delivery",
+            SheetPlan.Format.PAGE,
+            List.of(
+                new Panel.Notes("For the driver", driver(plan, piles)),
+                new Panel.SitePlan(MaterialSheets.WAYS),
+                new Panel.TableBlock(new LoadTable().make(plan, facts)),
+                new Panel.TableBlock(new HaulTable().make(plan, facts)))));
+  }
+
+  private static List<String> driver(Plan plan, List<TipPile> piles) {
+    UnitSystem units = plan.info().units();
+    List<String> notes = new ArrayList<>();
+    notes.add("Address: ____________________________  Phone on site: ____________________");
+    for (TipPile pile : piles) {
+      notes.add(describe(pile, units));
+    }
+    notes.add(
+        "Look up before the bed goes up: lines and branches need "
+            + Say.distance(OVERHEAD, units)
+            + " of room or more.");
+    List<String> lines =
+        plan.all(Element.Utility.class).stream().map(u -> u.id().toString()).toList();
+    if (!lines.isEmpty()) {
+      notes.add("On this lot: " + String.join(", ", lines) + ". Keep clear of their marks.");
+    }
+    notes.add("Keep the walk, the gutter and the neighbour's drive free.");
+    notes.add("Do not drive on soft ground or over a septic field.");
+    notes.add("No treated or painted wood, no trash, no vines: if in doubt, call before tipping.");
+    return notes;
+  }
+
+  private static String describe(TipPile pile, UnitSystem units) {
+    return "Tip "
+        + Say.volume(pile.load().value(), units)
+        + " of "
+        + pile.spot().material().title()
+        + " on \""
+        + pile.spot().name()
+        + "\": a "
+        + pile.form()
+        + " about "
+        + Say.distance(pile.width(), units)
+        + " wide, "
+        + Say.distance(pile.length(), units)
+        + " long and "
+        + Say.distance(pile.height().value(), units)
+        + " high. The way in is "
+        + Say.distance(pile.spot().access(), units)
+        + " wide.";
+  }
+}
