@@ -31,11 +31,14 @@ final class ViewTitle {
         "Scale " + (scale.words().equals(ratio) ? ratio : scale.words() + " (" + ratio + ")");
     double wordsWidth = type.width(words, Type.HEADING, false);
     double titleRoom = Math.max(wordsWidth, strip.width() / 3);
-    List<String> lines = type.wrap(title, Type.TITLE, true, titleRoom);
-    inks.add(Type.line(lines.get(0), x, y, Type.TITLE, true, Ink.Align.START));
+    // A title too long for its room is set smaller; only what is too long even then is cut.
+    double size = type.width(title, Type.TITLE, true) <= titleRoom ? Type.TITLE : Type.HEADING;
+    List<String> lines =
+        type.wrap(title, size, true, size == Type.TITLE ? titleRoom : strip.width() * 0.55);
+    inks.add(Type.line(lines.get(0), x, y, size, true, Ink.Align.START));
     y += Type.pitch(Type.TITLE);
     inks.add(Type.line(words, x, y, Type.HEADING, false, Ink.Align.START));
-    double titleWidth = Math.max(wordsWidth, type.width(lines.get(0), Type.TITLE, true));
+    double titleWidth = Math.max(wordsWidth, type.width(lines.get(0), size, true));
     double barLeft = x + titleWidth + BAR_GAP_MM;
     ScaleBar bar = new ScaleBar(scale, units, strip.right() - barLeft - BAR_GAP_MM);
     inks.addAll(bar.at(barLeft, strip.y() + 4.4));

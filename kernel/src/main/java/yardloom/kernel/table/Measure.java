@@ -14,7 +14,7 @@ public enum Measure {
   PERCENT(null, null, 0, 0),
   LENGTH(Unit.FOOT, Unit.METRE, 1, 2),
   /** Layer depths, spacings, diameters. */
-  DEPTH(Unit.INCH, Unit.CENTIMETRE, 1, 0),
+  DEPTH(Unit.INCH, Unit.CENTIMETRE, 1, 1),
   AREA(Unit.SQUARE_FOOT, Unit.SQUARE_METRE, 0, 1),
   VOLUME(Unit.CUBIC_YARD, Unit.CUBIC_METRE, 2, 2),
   WATER(Unit.GALLON, Unit.LITRE, 0, 0),

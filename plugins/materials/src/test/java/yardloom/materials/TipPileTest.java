@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import yardloom.kernel.geom.Line;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Point;
@@ -141,5 +142,33 @@ class TipPileTest {
                 null,
                 Volume.cubicYards(20),
                 1, null));
+  }
+
+  @Test
+  void truckWay_underALineOrThroughAHouse_isFound() {
+    PlanKit kit = PlanKit.us();
+    kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 60, 30, 10));
+    kit.house(PlanKit.box(12, 20, 20, 20));
+    Line way =
+        Line.between(
+            new Point(Length.feet(10), Length.feet(-10)),
+            new Point(Length.feet(10), Length.feet(45)));
+    WorkWords.tipPile(
+        kit.words(),
+        "drive",
+        PlanKit.box(0, 40, 20, 20),
+        null,
+        null,
+        Length.feet(10),
+        null,
+        null,
+        way);
+    Plan plan = kit.plan();
+    Results r = PlanKit.run(plan);
+    List<String> rules =
+        new MaterialsPlugin()
+            .checks().stream().flatMap(c -> c.run(plan, r).stream()).map(f -> f.rule()).toList();
+    // A way of 10 ft about x = 10 ft reaches to 15 ft; the house begins at 12 ft.
+    assertTrue(rules.contains("materials.truck-way"), rules::toString);
   }
 }

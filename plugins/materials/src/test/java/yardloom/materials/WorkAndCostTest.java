@@ -190,6 +190,27 @@ class WorkAndCostTest {
   }
 
   @Test
+  void crewPages_metricPlan_tellNoInches() {
+    PlanKit kit = yard(UnitSystem.METRIC);
+    Plan plan = kit.plan();
+    Results r = PlanKit.run(plan);
+    List<String> texts =
+        new MaterialsPlugin()
+            .sheets().stream()
+                .flatMap(m -> m.make(plan, r).stream())
+                .filter(s -> s.format() == SheetPlan.Format.PAGE)
+                .flatMap(s -> s.panels().stream())
+                .filter(Panel.Notes.class::isInstance)
+                .flatMap(n -> ((Panel.Notes) n).paragraphs().stream())
+                .toList();
+    assertTrue(texts.stream().anyMatch(t -> t.contains("edges 10 cm deep")), texts::toString);
+    for (String text : texts) {
+      assertFalse(text.matches(".*\\d (in|ft|cu yd|sq ft)\\b(?! the).*"), text);
+      assertFalse(text.contains("{"), text);
+    }
+  }
+
+  @Test
   void phases_noDripNoPlants_areLeftOut() {
     Results r = PlanKit.run(yard(UnitSystem.US).plan());
     List<String> ids = r.all(MaterialFacts.PHASES).stream().map(t -> t.phase().id()).toList();

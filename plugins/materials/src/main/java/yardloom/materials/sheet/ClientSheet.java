@@ -10,14 +10,17 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.table.Table;
+import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.TableFormat;
-import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Volume;
+import yardloom.materials.calc.TopUp;
 import yardloom.materials.calc.Totals;
 import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.Material;
+import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.PhaseTime;
 import yardloom.materials.model.Say;
 import yardloom.materials.model.Surface;
@@ -64,15 +67,10 @@ final class ClientSheet implements SheetMaker {
     List<Panel> panels = new ArrayList<>();
     panels.add(new Panel.Notes("In short", summary(plan, facts, surfaces, phases)));
     panels.add(new Panel.SitePlan(BARE));
-    panels.add(new Panel.Notes("What we need from you", asks(plan.info().units())));
-    for (TableMaker maker : List.of(WorkTables.phases(), CostTables.topUp())) {
-      Table table = maker.make(plan, facts);
-      if (!table.isEmpty()) {
-        panels.add(new Panel.TableBlock(table));
-      }
-    }
+    panels.add(new Panel.Notes("What we need from you", asks()));
+    panels.add(new Panel.TableBlock(WorkTables.phases().make(plan, facts)));
     return List.of(
-        new SheetPlan(NUMBER, "client", "Summary for the client", SheetPlan.Format.PAGE, panels));
+        new SheetPlan(NUMBER, "client", "Client summary", SheetPlan.Format.PAGE, panels));
   }
 
   private static List<String> summary(
@@ -82,7 +80,7 @@ final class ClientSheet implements SheetMaker {
     lines.add(
         "Cardboard, compost and wood chips over "
             + new TableFormat(units, plan.info().currency())
-                .withUnit(yardloom.kernel.table.Measure.AREA, Totals.area(surfaces).value())
+                .withUnit(Measure.AREA, Totals.area(surfaces).value())
             + " of ground: "
             + Say.volume(Totals.volume(surfaces, Material.WOOD_CHIPS).value(), units)
             + " of chips and "
@@ -95,9 +93,21 @@ final class ClientSheet implements SheetMaker {
         first.start().isPresent()
             ? "Work from " + first.start().get() + " to " + last.end().orElseThrow() + "."
             : "Work takes " + days + " working days; no date is set.");
+    lines.add(topUp(plan, Totals.volume(surfaces, Material.WOOD_CHIPS).value()));
     facts.find(MaterialFacts.COST).ifPresent(c -> lines.add(cost(plan, c)));
     lines.add("In the first season water weekly unless rain does it, and pull what comes through.");
     return lines;
+  }
+
+  private static String topUp(Plan plan, Volume laid) {
+    MulchSettings settings =
+        plan.attributes().get(MaterialKeys.MULCH).orElseGet(MulchSettings::defaults);
+    UnitSystem units = plan.info().units();
+    return "Chips settle: add about "
+        + Say.volume(TopUp.inYear(1, laid, settings.settling().value()), units)
+        + " in the first year and "
+        + Say.volume(TopUp.inYear(2, laid, settings.settling().value()), units)
+        + " in the second.";
   }
 
   private static String cost(Plan plan, CostEstimate cost) {
@@ -114,16 +124,14 @@ final class ClientSheet implements SheetMaker {
 
   private static String money(Plan plan, Money money) {
     return new TableFormat(plan.info().units(), plan.info().currency())
-        .withUnit(yardloom.kernel.table.Measure.MONEY, money);
+        .withUnit(Measure.MONEY, money);
   }
 
-  private static List<String> asks(UnitSystem units) {
+  private static List<String> asks() {
     return List.of(
         "Have buried lines marked, and tell us of private ones: irrigation, yard lights, drains.",
         "Ask the town and the owners' association what front yards and streets allow.",
-        Say.inText(
-            "Tell us of wells, tanks, septic fields, and of soil tests for lead near old paint.",
-            units),
+        "Tell us of wells, tanks, septic fields, and of soil tests for lead near old paint.",
         "Keep the drive free on the days of delivery; decide where the heap may lie.",
         "Say which plants stay, and which weeds came back in other years.");
   }

@@ -39,10 +39,6 @@ public final class CostTables {
 
   private CostTables() {}
 
-  static TableMaker topUp() {
-    return new TopUps();
-  }
-
   /** All of them. */
   public static List<TableMaker> all() {
     return List.of(new Cost(), new Drivers(), new Bags(), new TopUps());

@@ -23,8 +23,10 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.calc.PhaseSchedule;
 import yardloom.materials.data.SourcingData;
 import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.model.Material;
 import yardloom.materials.model.PhaseTime;
 import yardloom.materials.model.Say;
+import yardloom.materials.model.Surface;
 import yardloom.materials.model.TaskLoad;
 import yardloom.materials.model.WorkSettings;
 import yardloom.materials.work.BillSums;
@@ -41,7 +43,7 @@ final class CrewSheets implements SheetMaker {
           "head", Set.of("kernel.water-point"),
           "sheet", Set.of("materials.surfaces", "materials.depths"),
           "compost", Set.of("materials.surfaces", "materials.depths"),
-          "finish", Set.of("materials.surfaces"),
+          "finish", Set.of("materials.surfaces", "materials.depths"),
           "plant", Set.of("planting.plants"),
           "drip", Set.of("kernel.water-point", "water.dripline"));
 
@@ -56,7 +58,6 @@ final class CrewSheets implements SheetMaker {
         MaterialFacts.TASKS,
         MaterialFacts.PHASES,
         MaterialFacts.SURFACES,
-        MaterialFacts.POCKETS,
         YardFacts.BILL);
   }
 
@@ -83,7 +84,7 @@ final class CrewSheets implements SheetMaker {
       }
     }
     if (time.phase().id().equals("sheet") || time.phase().id().equals("compost")) {
-      panels.add(new Panel.TableBlock(new TakeOffTable().make(plan, facts)));
+      panels.add(new Panel.TableBlock(depths(time, facts)));
     }
     panels.add(
         new Panel.Notes(
@@ -136,6 +137,29 @@ final class CrewSheets implements SheetMaker {
     return Character.toUpperCase(tools.charAt(0))
         + tools.substring(1)
         + "; gloves, water, first aid, this page.";
+  }
+
+  /** The take-off, narrow enough for the page. */
+  private static Table depths(PhaseTime time, Facts facts) {
+    boolean sheet = time.phase().id().equals("sheet");
+    Material material = sheet ? Material.WOOD_CHIPS : Material.COMPOST;
+    Table.Builder table =
+        Table.titled("crew-" + time.phase().id() + "-depths", "Lay, by surface")
+            .column(Column.text("surface", "Surface"))
+            .column(Column.of("sheets", "Sheets", Measure.COUNT))
+            .column(Column.of("depth", "Deep", Measure.DEPTH))
+            .column(Column.of("volume", "Volume", Measure.VOLUME));
+    for (Surface s : facts.all(MaterialFacts.SURFACES)) {
+      s.course(material)
+          .ifPresent(
+              c ->
+                  table.row(
+                      Cell.text(s.of().toString()),
+                      sheet ? s.sheets().map(Cell::of).orElse(Cell.BLANK) : Cell.BLANK,
+                      Cell.of(c.depth()),
+                      Cell.of(c.volume())));
+    }
+    return table.build();
   }
 
   private static Table needed(PhaseTime time, Plan plan, Facts facts) {

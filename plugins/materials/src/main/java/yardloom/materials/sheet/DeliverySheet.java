@@ -47,8 +47,7 @@ final class DeliverySheet implements SheetMaker {
             List.of(
                 new Panel.Notes("For the driver", driver(plan, piles)),
                 new Panel.SitePlan(MaterialSheets.WAYS),
-                new Panel.TableBlock(new LoadTable().make(plan, facts)),
-                new Panel.TableBlock(new HaulTable().make(plan, facts)))));
+                new Panel.TableBlock(new LoadTable().make(plan, facts)))));
   }
 
   private static List<String> driver(Plan plan, List<TipPile> piles) {

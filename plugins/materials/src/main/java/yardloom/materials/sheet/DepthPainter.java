@@ -2,20 +2,21 @@ package yardloom.materials.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Painter;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.materials.model.Material;
-import yardloom.materials.model.Say;
 import yardloom.materials.model.Surface;
+import yardloom.materials.model.SurfaceKind;
 import yardloom.materials.work.MaterialFacts;
 
-/** Depth notes on every surface; they give way to other text where room is short. */
+/** Depths: what is usual in the legend, what differs on its surface. */
 public final class DepthPainter implements Painter {
   private static final int RANK = 4;
 
@@ -37,22 +38,30 @@ public final class DepthPainter implements Painter {
 
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
+    UnitSystem units = plan.info().units();
+    List<Surface> surfaces = facts.all(MaterialFacts.SURFACES);
+    Map<SurfaceKind, String> usual = DepthNotes.usual(surfaces, units);
     List<Mark> marks = new ArrayList<>();
-    for (Surface s : facts.all(MaterialFacts.SURFACES)) {
-      String text = note(s, plan.info().units());
-      if (!text.isEmpty()) {
+    for (Surface s : surfaces) {
+      String text = DepthNotes.of(s, units);
+      if (!text.isEmpty() && !text.equals(usual.get(s.kind()))) {
         marks.add(new Mark.Label(s.shape().heart(), text, 2.0, false, RANK, Mark.Anchor.NEAR));
       }
     }
     return marks;
   }
 
-  private static String note(Surface s, UnitSystem units) {
-    List<String> parts = new ArrayList<>();
-    s.course(Material.WOOD_CHIPS)
-        .ifPresent(c -> parts.add(Say.depth(c.depth().value(), units) + " chips"));
-    s.course(Material.COMPOST)
-        .ifPresent(c -> parts.add(Say.depth(c.depth().value(), units) + " compost"));
-    return String.join(" / ", parts);
+  @Override
+  public List<LegendEntry> legend(Plan plan, Facts facts) {
+    List<LegendEntry> legend = new ArrayList<>();
+    DepthNotes.usual(facts.all(MaterialFacts.SURFACES), plan.info().units())
+        .forEach(
+            (kind, note) -> {
+              if (!note.isEmpty()) {
+                legend.add(
+                    LegendEntry.area(kind.title() + ": " + note, SurfacePainter.style(kind)));
+              }
+            });
+    return legend;
   }
 }

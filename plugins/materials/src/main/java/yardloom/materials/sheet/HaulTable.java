@@ -54,6 +54,9 @@ public final class HaulTable implements TableMaker {
       table.total(
           Cell.text("all"), Cell.BLANK, Cell.BLANK, Cell.number(trips), Cell.BLANK, Cell.of(walk));
     }
+    if (hauls.isEmpty()) {
+      return table.build();
+    }
     return table
         .note("Level barrows; ways run from the heap to the middle of each surface.")
         .build();

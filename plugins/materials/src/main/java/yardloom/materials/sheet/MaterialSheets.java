@@ -108,6 +108,7 @@ public final class MaterialSheets {
           MaterialFacts.TASKS,
           MaterialFacts.PHASES,
           MaterialFacts.COST,
+          MaterialFacts.HAULS,
           YardFacts.BILL,
           YardFacts.FROST);
     }
@@ -120,6 +121,7 @@ public final class MaterialSheets {
       List<Panel> panels = new ArrayList<>();
       List<TableMaker> makers = new ArrayList<>(WorkTables.all());
       makers.addAll(CostTables.all());
+      makers.add(new HaulTable());
       makers.add(new RegionTable());
       for (TableMaker maker : makers) {
         Table table = maker.make(plan, facts);

@@ -5,9 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import yardloom.kernel.draw.Layer;
-import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.Style;
@@ -19,7 +17,7 @@ import yardloom.materials.model.Surface;
 import yardloom.materials.model.SurfaceKind;
 import yardloom.materials.work.MaterialFacts;
 
-/** Surfaces in patterns that stay apart in black and white. */
+/** Surfaces in patterns that stay apart in black and white; {@link DepthPainter} has the legend. */
 public final class SurfacePainter implements Painter {
   private static final Map<SurfaceKind, Style> STYLES = new EnumMap<>(SurfaceKind.class);
 
@@ -53,13 +51,6 @@ public final class SurfacePainter implements Painter {
       marks.add(new Mark.Region(s.shape(), style(s.kind()), s.title() + ", " + s.kind().title()));
     }
     return marks;
-  }
-
-  @Override
-  public List<LegendEntry> legend(Plan plan, Facts facts) {
-    Set<SurfaceKind> shown = new TreeSet<>();
-    shown(facts).forEach(s -> shown.add(s.kind()));
-    return shown.stream().map(k -> LegendEntry.area(k.title(), style(k))).toList();
   }
 
   /** Paths carry their own pattern already. */

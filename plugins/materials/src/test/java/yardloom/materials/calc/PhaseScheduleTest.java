@@ -129,4 +129,14 @@ class PhaseScheduleTest {
         PhaseSchedule.orderBy(Optional.of(LocalDate.parse("2026-09-14")), 30));
     assertEquals(Optional.empty(), PhaseSchedule.orderBy(Optional.empty(), 30));
   }
+
+  @Test
+  void frostOfTheClimate_goesBehindThePlansOwn() {
+    WorkSettings own = work("2026-09-14", "04-20", "10-20");
+    assertEquals(own, own.orFrost(MonthDay.of(5, 1), MonthDay.of(10, 1)));
+    WorkSettings filled =
+        WorkSettings.defaults().orFrost(MonthDay.of(5, 1), MonthDay.of(10, 1));
+    assertEquals(MonthDay.of(5, 1), filled.lastFrost().orElseThrow());
+    assertEquals(MonthDay.of(10, 1), filled.firstFrost().orElseThrow());
+  }
 }
