@@ -6,9 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,8 +36,12 @@ class CalculationsByHandTest {
     Path script = Path.of("samples", demo + ".groovy").toAbsolutePath();
     Run run = Run.in(dir, "draw", script.toString(), "--out", "out", "--as", "json");
     assertTrue(run.code() <= ExitCode.FINDINGS, run.err());
-    List<String> lines = Files.readAllLines(dir.resolve("out/" + demo + "/calculations.txt"));
-    Map<String, Integer> done = new HashMap<>();
+    // Numbers and units hold together by no-break spaces.
+    List<String> lines =
+        Files.readAllLines(dir.resolve("out/" + demo + "/calculations.txt")).stream()
+            .map(line -> line.replace('\u00a0', ' '))
+            .toList();
+    int done = 0;
     for (int i = 0; i + 3 < lines.size(); i++) {
       Matcher head = HEAD.matcher(lines.get(i));
       if (!head.matches() || !lines.get(i + 1).contains("volume = area × depth")) {
@@ -52,8 +54,9 @@ class CalculationsByHandTest {
       double byHand = number(area.group(1)) * number(depth.group(1)) / divisor;
       // Printed to two decimals of area, depth and volume.
       assertEquals(byHand, number(head.group(3)), 0.006 + byHand * 0.004, lines.get(i));
-      done.merge(depth.group(1), 1, Integer::sum);
+      done++;
     }
-    assertTrue(done.size() >= 2, "chips and compost both recomputed: " + done);
+    // Every demo has more than four beds and paths.
+    assertTrue(done > 4, "layers recomputed: " + done);
   }
 }
