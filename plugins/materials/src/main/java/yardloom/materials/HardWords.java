@@ -55,7 +55,8 @@ public final class HardWords {
     require(bed, high >= 1 && high <= 6 && high == Math.rint(high), "courses are 1 to 6");
     bed.element()
         .attributes()
-        .add(MaterialKeys.FRAME, new Frame(size, stocks, cut, (int) high, bed.place()), bed.place());
+        .add(
+            MaterialKeys.FRAME, new Frame(size, stocks, cut, (int) high, bed.place()), bed.place());
   }
 
   private static void require(BedScope bed, boolean holds, String rule) {

@@ -264,8 +264,7 @@ public final class SoilWords {
   @Verb(
       help = "Names a tough weed of this bed: more cardboard and chips are laid here.",
       example = "weed('bindweed')")
-  public static void weed(
-      BedScope bed, @Arg(name = "name", help = "its common name") String name) {
+  public static void weed(BedScope bed, @Arg(name = "name", help = "its common name") String name) {
     bed.element().attributes().add(MaterialKeys.WEED, WeedData.of(name), bed.place());
   }
 }

@@ -42,8 +42,7 @@ class RegionTest {
     return kit;
   }
 
-  private static Source publication(
-      PlanScope in, String title, String by, int year, String seen) {
+  private static Source publication(PlanScope in, String title, String by, int year, String seen) {
     return RegionWords.publication(in, title, by, year, "page 3", seen);
   }
 
@@ -53,12 +52,26 @@ class RegionTest {
 
   private static void rate(PlanScope in, String kind, String item, double likely, String unit) {
     RegionWords.localRate(
-        in, kind, item, likely, null, null, unit, publication(in, "Rates", "survey", 1990, "memory"));
+        in,
+        kind,
+        item,
+        likely,
+        null,
+        null,
+        unit,
+        publication(in, "Rates", "survey", 1990, "memory"));
   }
 
   private static void soil(PlanScope in, String name, Length intake, Number available) {
     RegionWords.localSoil(
-        in, name, 40, 20, 2.5, intake, available, publication(in, "Survey", "survey", 1982, "read"));
+        in,
+        name,
+        40,
+        20,
+        2.5,
+        intake,
+        available,
+        publication(in, "Survey", "survey", 1982, "read"));
   }
 
   private static void check(PlanScope in, Length nearer, Length intake) {
@@ -231,27 +244,18 @@ class RegionTest {
   @Test
   void statements_withoutSourceOrSense_areRefusedAtTheirPlace() {
     PlanKit kit = inFlats();
-    refused(
-        ProblemCode.MISSING_OPTION,
-        () ->
-publication(regional(kit), " ", "survey", 0, "read"));
-    refused(
-        ProblemCode.MISSING_OPTION,
-        () ->
-publication(regional(kit), "t", "", 0, "read"));
+    refused(ProblemCode.MISSING_OPTION, () -> publication(regional(kit), " ", "survey", 0, "read"));
+    refused(ProblemCode.MISSING_OPTION, () -> publication(regional(kit), "t", "", 0, "read"));
     refused(
         ProblemCode.OUT_OF_RANGE,
-        () ->
-            RegionWords.localSoil(
-                regional(kit), "x", 40, 20, 2, null, 22, read(kit, "t")));
+        () -> RegionWords.localSoil(regional(kit), "x", 40, 20, 2, null, 22, read(kit, "t")));
     refused(ProblemCode.MISSING_OPTION, () -> check(regional(kit), null, null));
     refused(ProblemCode.UNKNOWN_WORD, () -> rate(regional(kit), "labour", "cut edge", 0.1, "yd3"));
     refused(
         ProblemCode.UNKNOWN_WORD, () -> rate(regional(kit), "load", "wood-chip mulhc", 3, "yd3"));
     refused(ProblemCode.OUT_OF_RANGE, () -> rate(regional(kit), "load", "compost", 0, "yd3"));
     refused(
-        ProblemCode.DUPLICATE,
-        () -> RegionWords.region(regional(kit), "B", "b", read(kit, "t")));
+        ProblemCode.DUPLICATE, () -> RegionWords.region(regional(kit), "B", "b", read(kit, "t")));
     rate(regional(kit), "labour", "cut edge", 0.1, "ft");
     refused(ProblemCode.DUPLICATE, () -> rate(regional(kit), "labour", "cut edge", 0.2, "ft"));
     rate(regional(kit), "price", "compost", 30, "yd3");

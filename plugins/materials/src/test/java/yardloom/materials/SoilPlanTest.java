@@ -10,27 +10,27 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.facts.LocalRule;
 import yardloom.facts.SoilProfile;
+import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.plan.Element.BedUse;
-import yardloom.facts.Stand;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
-import yardloom.kernel.problem.SourceRef;
-import yardloom.kernel.source.Source;
-import yardloom.kernel.words.BedScope;
-import yardloom.materials.model.Material;
-import yardloom.materials.model.Surface;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
+import yardloom.kernel.words.BedScope;
 import yardloom.materials.model.AmendmentDose;
+import yardloom.materials.model.Material;
+import yardloom.materials.model.Surface;
 import yardloom.materials.work.LocalRuleCalculator;
 import yardloom.materials.work.MaterialFacts;
 
@@ -49,19 +49,7 @@ class SoilPlanTest {
   private static void test(
       PlanKit kit, Number ph, Number wanted, Number lead, Mass nitrogen, String grade) {
     SoilWords.soilTest(
-        kit.words(),
-        ph,
-        wanted,
-        null,
-        null,
-        lead,
-        null,
-        nitrogen,
-        null,
-        null,
-        grade,
-        null,
-        null);
+        kit.words(), ph, wanted, null, null, lead, null, nitrogen, null, null, grade, null, null);
   }
 
   private static void buffered(PlanKit kit, Number ph, Number wanted, Number buffer, Number pure) {
@@ -198,8 +186,7 @@ class SoilPlanTest {
     buffered(kit, 5.0, 6.0, 6.3, 90);
     AmendmentDose dose = PlanKit.run(kit.plan()).all(MaterialFacts.AMENDMENTS).get(0);
     assertEquals("ground limestone", dose.item());
-    assertEquals(
-        1500 / 43.56 / 0.9, ((Mass) dose.amount().value()).pounds(), 1e-6);
+    assertEquals(1500 / 43.56 / 0.9, ((Mass) dose.amount().value()).pounds(), 1e-6);
   }
 
   @Test
@@ -220,10 +207,7 @@ class SoilPlanTest {
     Mass n =
         (Mass)
             PlanKit.run(
-                    kit.plan(),
-                    stand("tomato", 100),
-                    stand("potato", 200),
-                    stand("bush bean", 300))
+                    kit.plan(), stand("tomato", 100), stand("potato", 200), stand("bush bean", 300))
                 .all(MaterialFacts.AMENDMENTS)
                 .get(0)
                 .amount()
@@ -308,8 +292,7 @@ class SoilPlanTest {
   @Test
   void localRule_ofThePlan_replacesTheGenericOfItsTopic() {
     PlanKit kit = thousandSquareFeet();
-    RegionWords.localRule(
-        kit.words(), "septic", "Ask the county.", "county code", 2020, null);
+    RegionWords.localRule(kit.words(), "septic", "Ask the county.", "county code", 2020, null);
     List<LocalRule> rules = PlanKit.run(kit.plan()).all(YardFacts.LOCAL_RULES);
     var inForce = LocalRuleCalculator.inForce(rules);
     assertEquals(1, inForce.get("septic").size());

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import yardloom.kernel.geom.Line;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.fact.Results;
+import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element.BedUse;
@@ -129,7 +129,15 @@ class TipPileTest {
         PlanException.class,
         () ->
             WorkWords.tipPile(
-                kit.words(), "x", PlanKit.box(0, 0, 9, 9), null, Angle.degrees(80), null, null, 1, null));
+                kit.words(),
+                "x",
+                PlanKit.box(0, 0, 9, 9),
+                null,
+                Angle.degrees(80),
+                null,
+                null,
+                1,
+                null));
     assertThrows(
         PlanException.class,
         () ->
@@ -141,7 +149,8 @@ class TipPileTest {
                 null,
                 null,
                 Volume.cubicYards(20),
-                1, null));
+                1,
+                null));
   }
 
   @Test

@@ -9,10 +9,10 @@ import yardloom.kernel.unit.Mass;
 /**
  * Lime from a soil test's buffer pH (Mehlich buffer).
  *
- * <p>Acidity = 4 × (6.6 − buffer pH), milliequivalents in 100 cm³; US tons of lime an acre = acidity
- * × (target pH − pH) / (6.6 − pH). It holds for a target above the present pH and below 6.6, and a
- * buffer pH from 4 up to 6.6, at which no lime is needed; anything else is OUT_OF_RANGE. Other
- * buffers (SMP, Adams-Evans) have other tables: the laboratory says which it used.
+ * <p>Acidity = 4 × (6.6 − buffer pH), milliequivalents in 100 cm³; US tons of lime an acre =
+ * acidity × (target pH − pH) / (6.6 − pH). It holds for a target above the present pH and below
+ * 6.6, and a buffer pH from 4 up to 6.6, at which no lime is needed; anything else is OUT_OF_RANGE.
+ * Other buffers (SMP, Adams-Evans) have other tables: the laboratory says which it used.
  *
  * <p>References: [1] North Carolina Department of Agriculture, Agronomic Division, table of lime
  * factors for the Mehlich buffer (its worked example prints 0.76 ton for 1.2 × 0.625 = 0.75).
@@ -50,10 +50,7 @@ public final class BufferLime {
     if (!(ph >= 3 && targetPh >= ph && targetPh < NEUTRALISED)) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
-          "by buffer pH, lime raises the pH to a target below 6.6; got "
-              + ph
-              + " to "
-              + targetPh);
+          "by buffer pH, lime raises the pH to a target below 6.6; got " + ph + " to " + targetPh);
     }
     double tonsPerAcre = acidity(bufferPh) * (targetPh - ph) / (NEUTRALISED - ph);
     return Mass.pounds(tonsPerAcre * LB_PER_TON * area.ratioTo(ACRE));

@@ -14,12 +14,12 @@ import yardloom.kernel.source.Source;
  * length, or the least length of several.
  *
  * <p>Lengths are whole nanometres, so that inches, their binary fractions and millimetres are all
- * exact. Kerf falls between pieces: a stock of L + k holds pieces of l + k. A board costs its length
- * over the greatest common measure of the stock lengths, so one board of a single length costs 1.
- * The linear programme over all maximal cutting patterns bounds the cost from below; branch and
- * bound over pattern counts closes the gap. The result says whether it is proven best; beyond the
- * limits (patterns or nodes) it is a good list that is not proven. No pieces need no boards; a piece
- * longer than every stock is OUT_OF_RANGE.
+ * exact. Kerf falls between pieces: a stock of L + k holds pieces of l + k. A board costs its
+ * length over the greatest common measure of the stock lengths, so one board of a single length
+ * costs 1. The linear programme over all maximal cutting patterns bounds the cost from below;
+ * branch and bound over pattern counts closes the gap. The result says whether it is proven best;
+ * beyond the limits (patterns or nodes) it is a good list that is not proven. No pieces need no
+ * boards; a piece longer than every stock is OUT_OF_RANGE.
  *
  * <p>References: [1] P. C. Gilmore, R. E. Gomory, A linear programming approach to the
  * cutting-stock problem, Operations Research 9, 1961, pp. 849-859 (several stock lengths: pp.
@@ -184,8 +184,7 @@ public final class CuttingStock {
     List<Pattern> patterns = new ArrayList<>();
     grouped.forEach(
         (key, n) ->
-            patterns.add(
-                new Pattern(bench.stocks()[key.get(0)], key.subList(1, key.size()), n)));
+            patterns.add(new Pattern(bench.stocks()[key.get(0)], key.subList(1, key.size()), n)));
     long length = patterns.stream().mapToLong(p -> p.stockNm() * p.boards()).sum();
     return new CutList(patterns, boards.size(), length, bound, bench.measure(), proven);
   }

@@ -20,9 +20,9 @@ import yardloom.materials.calc.CuttingStock.Board;
 /**
  * Branch and bound for the cheapest boards over cutting patterns.
  *
- * <p>Every node solves the linear programme min Σcost·x with Σ pattern·x ≥ demand and x ≥ floor, rounds
- * its solution down, fills the open pieces greedily for a better list, and branches on the most
- * fractional pattern. It ends when a list meets the ceiling of the root's bound, which nearly
+ * <p>Every node solves the linear programme min Σcost·x with Σ pattern·x ≥ demand and x ≥ floor,
+ * rounds its solution down, fills the open pieces greedily for a better list, and branches on the
+ * most fractional pattern. It ends when a list meets the ceiling of the root's bound, which nearly
  * always happens at once, when no node is left (both proven), or at the node limit (not proven).
  *
  * <p>References: as {@link CuttingStock}.

@@ -24,8 +24,9 @@ import yardloom.materials.model.Weed;
  * The layers over one piece of ground: cardboard, compost, chips, from the ground up.
  *
  * <p>Cardboard lies under beds and paths, not over the roots of trees. Layers of no depth are left
- * out. Only the topmost layer, the chips, tapers at the edge. Where tough weeds grow, cardboard lies
- * in more layers and chips deeper, by the weed that asks for most; not over the roots of trees.
+ * out. Only the topmost layer, the chips, tapers at the edge. Where tough weeds grow, cardboard
+ * lies in more layers and chips deeper, by the weed that asks for most; not over the roots of
+ * trees.
  *
  * <p>References: {@link TaperedLayer}, {@link Cardboard}.
  */
@@ -60,7 +61,12 @@ final class StackBuilder {
       courses.add(new Course(Material.WOOD_CHIPS, depth, chips(shape, area, depth)));
     }
     return new Surface(
-        of.id(), of.place(), kind, shape, area, cardboard(of, kind, shape, area, weed.map(Weed::layers).orElse(1)),
+        of.id(),
+        of.place(),
+        kind,
+        shape,
+        area,
+        cardboard(of, kind, shape, area, weed.map(Weed::layers).orElse(1)),
         courses);
   }
 
@@ -71,8 +77,7 @@ final class StackBuilder {
     }
     List<Weed> weeds = new ArrayList<>(onSite);
     of.attributes().all(MaterialKeys.WEED).forEach(e -> weeds.add(e.value()));
-    return weeds.stream()
-        .max(Comparator.comparing(Weed::extraChips).thenComparing(Weed::layers));
+    return weeds.stream().max(Comparator.comparing(Weed::extraChips).thenComparing(Weed::layers));
   }
 
   private static Derived<Length> deeper(Derived<Length> mulch, Weed weed) {

@@ -13,8 +13,7 @@ import yardloom.kernel.source.Source;
  * @param place file and line, for messages
  * @param places file, line and column of its cells, where they are known
  */
-public record DataRow(
-    Map<String, String> cells, SourceRef place, Map<String, SourceRef> places) {
+public record DataRow(Map<String, String> cells, SourceRef place, Map<String, SourceRef> places) {
   public DataRow {
     cells = Map.copyOf(cells);
     places = Map.copyOf(places);

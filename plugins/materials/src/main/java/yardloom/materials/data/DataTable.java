@@ -94,7 +94,9 @@ public record DataTable(String name, List<DataRow> rows) {
       while (lines.hasNextValue()) {
         Map<String, String> cells = lines.nextValue();
         rows.add(
-            new DataRow(cells, new SourceRef(name, lines.getCurrentLocation().getLineNr() - 1, 0),
+            new DataRow(
+                cells,
+                new SourceRef(name, lines.getCurrentLocation().getLineNr() - 1, 0),
                 Map.of()));
       }
     }

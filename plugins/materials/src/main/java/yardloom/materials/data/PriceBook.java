@@ -56,8 +56,7 @@ public final class PriceBook {
     List<Price> prices = new ArrayList<>();
     for (DataRow row : rows) {
       Price price = price(row, source, false);
-      Integer before =
-          lines.putIfAbsent(price.item() + " per " + price.unit(), row.place().line());
+      Integer before = lines.putIfAbsent(price.item() + " per " + price.unit(), row.place().line());
       if (before != null) {
         throw new PlanException(
             ProblemCode.DUPLICATE,

@@ -10,8 +10,8 @@ import yardloom.kernel.unit.Length;
  * @param boards boards to buy
  * @param boardFeet by nominal size
  * @param cuts one line for each way of sawing
- * @param least what is least of the list that this is part of: {@code fewest boards} or {@code least
- *     length}
+ * @param least what is least of the list that this is part of: {@code fewest boards} or {@code
+ *     least length}
  * @param proven whether no better list exists
  */
 public record SawList(

@@ -13,9 +13,4 @@ import yardloom.kernel.unit.Length;
  * @param extraSource of layers and extra chips
  */
 public record Weed(
-    String name,
-    String advice,
-    int layers,
-    Length extraChips,
-    Source source,
-    Source extraSource) {}
+    String name, String advice, int layers, Length extraChips, Source source, Source extraSource) {}

@@ -22,8 +22,8 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.calc.PhaseSchedule;
 import yardloom.materials.data.SourcingData;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Material;
+import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.PhaseTime;
 import yardloom.materials.model.Say;
 import yardloom.materials.model.Surface;
@@ -55,10 +55,7 @@ final class CrewSheets implements SheetMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        MaterialFacts.TASKS,
-        MaterialFacts.PHASES,
-        MaterialFacts.SURFACES,
-        YardFacts.BILL);
+        MaterialFacts.TASKS, MaterialFacts.PHASES, MaterialFacts.SURFACES, YardFacts.BILL);
   }
 
   @Override
@@ -99,8 +96,7 @@ final class CrewSheets implements SheetMaker {
 
   private static Set<String> layers(PhaseTime time) {
     return Stream.concat(
-            MaterialSheets.WAYS.stream(),
-            SHOWN.getOrDefault(time.phase().id(), Set.of()).stream())
+            MaterialSheets.WAYS.stream(), SHOWN.getOrDefault(time.phase().id(), Set.of()).stream())
         .collect(Collectors.toUnmodifiableSet());
   }
 

@@ -29,9 +29,7 @@ final class DepthNotes {
   static Map<SurfaceKind, String> usual(List<Surface> surfaces, UnitSystem units) {
     Map<SurfaceKind, Map<String, Integer>> counts = new EnumMap<>(SurfaceKind.class);
     for (Surface s : surfaces) {
-      counts
-          .computeIfAbsent(s.kind(), k -> new TreeMap<>())
-          .merge(of(s, units), 1, Integer::sum);
+      counts.computeIfAbsent(s.kind(), k -> new TreeMap<>()).merge(of(s, units), 1, Integer::sum);
     }
     Map<SurfaceKind, String> usual = new EnumMap<>(SurfaceKind.class);
     counts.forEach(

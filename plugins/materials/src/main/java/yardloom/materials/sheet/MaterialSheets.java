@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
@@ -13,16 +12,9 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.table.Cell;
-import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.kernel.unit.UnitSystem;
-import yardloom.materials.model.PhaseTime;
-import yardloom.materials.model.Say;
 import yardloom.materials.model.Surface;
-import yardloom.materials.model.TaskLoad;
-import yardloom.materials.model.TipPile;
 import yardloom.materials.work.MaterialFacts;
 
 /** The sheets for client, driver and crew. */
@@ -55,7 +47,8 @@ public final class MaterialSheets {
 
   /** All of them. */
   public static List<SheetMaker> all() {
-    return List.of(new Materials(), new DeliverySheet(), new Work(), new ClientSheet(), new CrewSheets());
+    return List.of(
+        new Materials(), new DeliverySheet(), new Work(), new ClientSheet(), new CrewSheets());
   }
 
   /** Surfaces, stacks, take-off and orders. */
@@ -93,7 +86,6 @@ public final class MaterialSheets {
       return List.of(new SheetPlan(MATERIALS, "materials", "Materials", panels));
     }
   }
-
 
   /** Phases, hours and cost, for client and builder. */
   private static final class Work implements SheetMaker {

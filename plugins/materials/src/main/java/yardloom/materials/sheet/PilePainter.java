@@ -56,8 +56,7 @@ public final class PilePainter implements Painter {
           .approach()
           .ifPresent(
               way ->
-                  marks.add(
-                      new Mark.Region(way, TRUCK, "truck's way to " + pile.spot().name())));
+                  marks.add(new Mark.Region(way, TRUCK, "truck's way to " + pile.spot().name())));
       marks.add(new Mark.Region(pile.spot().shape(), SPOT, "tip spot " + pile.spot().name()));
       marks.add(new Mark.Region(pile.ground(), PILE, about));
       String text =

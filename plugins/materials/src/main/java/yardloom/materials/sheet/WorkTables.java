@@ -147,9 +147,7 @@ public final class WorkTables {
     boolean own =
         plan.attributes().get(MaterialKeys.WORK).flatMap(WorkSettings::lastFrost).isPresent();
     String by =
-        own
-            ? "as the plan says"
-            : facts.get(YardFacts.FROST).lastOfSpring().source().cite();
+        own ? "as the plan says" : facts.get(YardFacts.FROST).lastOfSpring().source().cite();
     return Optional.of(
         "No planting from six weeks before the first frost ("
             + day(work.firstFrost().get())

@@ -104,7 +104,11 @@ public final class AmendmentCalculator implements Calculator {
               .from("wanted pH", wanted, test.place())
               .from("beds", beds)
               .gives(BufferLime.lime(now, wanted, buffer, beds.value()));
-      lime(test, pure, "in autumn, by the buffer pH; half now and half next year if it is much", out);
+      lime(
+          test,
+          pure,
+          "in autumn, by the buffer pH; half now and half next year if it is much",
+          out);
     } else if (wanted > now) {
       String row =
           texture.isCoarse() ? "sandy loam" : texture.isHeavy() ? "heavy clay loam" : "medium loam";
@@ -131,10 +135,8 @@ public final class AmendmentCalculator implements Calculator {
     dose(out, "ground limestone", product, when);
   }
 
-  private static void nitrogen(
-      Plan plan, SoilTest test, Derived<Area> beds, Facts in, Sink out) {
-    Optional<Derived<Mass>> found =
-        test.nitrogenByCrop() ? byCrop(plan, in) : byRate(test, beds);
+  private static void nitrogen(Plan plan, SoilTest test, Derived<Area> beds, Facts in, Sink out) {
+    Optional<Derived<Mass>> found = test.nitrogenByCrop() ? byCrop(plan, in) : byRate(test, beds);
     if (found.isEmpty()) {
       return;
     }

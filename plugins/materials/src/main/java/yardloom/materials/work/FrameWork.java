@@ -48,7 +48,8 @@ final class FrameWork {
   private void add(Element.Bed bed, Frame frame) {
     Lumber.Size size = Lumber.size(frame.size());
     List<Length> boards = FramePieces.of(bed.shape(), size.thickness(), frame.longest());
-    Stock stock = new Stock(
+    Stock stock =
+        new Stock(
             frame.size(), frame.stocks().stream().map(FrameWork::nm).toList(), nm(frame.kerf()));
     String key = stock.size() + " " + stock.stocksNm() + " " + stock.kerfNm();
     stocks.put(key, stock);
@@ -90,8 +91,7 @@ final class FrameWork {
     CutList cut = CuttingStock.solve(stock.stocksNm(), stock.kerfNm(), demands);
     List<SawList> lists = new ArrayList<>();
     for (long length : stock.stocksNm()) {
-      List<Pattern> patterns =
-          cut.patterns().stream().filter(p -> p.stockNm() == length).toList();
+      List<Pattern> patterns = cut.patterns().stream().filter(p -> p.stockNm() == length).toList();
       if (!patterns.isEmpty()) {
         lists.add(sawList(stock, length, demands, patterns, cut));
       }

@@ -104,8 +104,7 @@ public final class SoilChecks {
     public List<Finding> run(Plan plan, Facts facts) {
       List<Finding> findings = new ArrayList<>();
       for (var entry : plan.attributes().all(MaterialKeys.WEED)) {
-        findings.add(
-            at(entry.place(), finding(entry.value(), "on the site", plan.info().units())));
+        findings.add(at(entry.place(), finding(entry.value(), "on the site", plan.info().units())));
       }
       for (Element.Bed bed : plan.all(Element.Bed.class)) {
         for (var entry : bed.attributes().all(MaterialKeys.WEED)) {

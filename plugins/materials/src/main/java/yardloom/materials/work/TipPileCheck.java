@@ -26,116 +26,116 @@ final class TipPileCheck implements Check {
           "August");
   private static final Length TRUCK_WIDTH = Length.feet(8);
 
-    @Override
-    public String id() {
-      return "materials.tip-piles";
-    }
+  @Override
+  public String id() {
+    return "materials.tip-piles";
+  }
 
-    @Override
-    public Set<FactKey<?>> reads() {
-      return Set.of(MaterialFacts.PILES);
-    }
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(MaterialFacts.PILES);
+  }
 
-    @Override
-    public List<Finding> run(Plan plan, Facts facts) {
-      List<Finding> findings = new ArrayList<>();
-      for (TipPile pile : facts.all(MaterialFacts.PILES)) {
-        String name = "the tip spot \"" + pile.spot().name() + "\"";
-        if (!pile.fits()) {
-          findings.add(
-              finding(
-                      pile,
-                      "materials.pile-fits",
-                      "A load of "
-                          + Say.volume(pile.load().value(), plan.info().units())
-                          + " does not fit on "
-                          + name
-                          + ".",
-                      "Give a larger spot, or ask for smaller loads.")
-                  .marking(pile.ground().minus(pile.spot().shape())));
-        }
-        if (pile.spot().access().compareTo(TRUCK_WIDTH) < 0) {
-          findings.add(
-              finding(
-                  pile,
-                  "materials.truck-way",
-                  "The way to " + name + " is " + Say.depth(pile.spot().access()) + " wide.",
-                  "A truck needs at least 8 ft (2.4 m); choose another spot or carry from the"
-                      + " street where that is allowed."));
-        }
-        overhead(plan, pile, pile.spot().shape(), name).forEach(findings::add);
-        pile.spot().approach().ifPresent(way -> approach(plan, pile, way, name, findings));
-        offTheLot(plan, pile, name).forEach(findings::add);
+  @Override
+  public List<Finding> run(Plan plan, Facts facts) {
+    List<Finding> findings = new ArrayList<>();
+    for (TipPile pile : facts.all(MaterialFacts.PILES)) {
+      String name = "the tip spot \"" + pile.spot().name() + "\"";
+      if (!pile.fits()) {
+        findings.add(
+            finding(
+                    pile,
+                    "materials.pile-fits",
+                    "A load of "
+                        + Say.volume(pile.load().value(), plan.info().units())
+                        + " does not fit on "
+                        + name
+                        + ".",
+                    "Give a larger spot, or ask for smaller loads.")
+                .marking(pile.ground().minus(pile.spot().shape())));
       }
-      return findings;
-    }
-
-    /** What stands in the truck's way, and what it drives under or over. */
-    private static void approach(
-        Plan plan, TipPile pile, Shape way, String name, List<Finding> findings) {
-      overhead(plan, pile, way, "the truck's way to " + name).forEach(findings::add);
-      for (Element e : plan.elements()) {
-        boolean hard = e instanceof Element.Building || e instanceof Element.Structure;
-        if (hard && e.shape().overlaps(way)) {
-          findings.add(
-              finding(
-                      pile,
-                      "materials.truck-way",
-                      e.id() + " stands in the truck's way to " + name + ".",
-                      "Draw the way round it, or ask for a smaller truck.")
-                  .marking(e.shape().and(way)));
-        }
+      if (pile.spot().access().compareTo(TRUCK_WIDTH) < 0) {
+        findings.add(
+            finding(
+                pile,
+                "materials.truck-way",
+                "The way to " + name + " is " + Say.depth(pile.spot().access()) + " wide.",
+                "A truck needs at least 8 ft (2.4 m); choose another spot or carry from the"
+                    + " street where that is allowed."));
       }
+      overhead(plan, pile, pile.spot().shape(), name).forEach(findings::add);
+      pile.spot().approach().ifPresent(way -> approach(plan, pile, way, name, findings));
+      offTheLot(plan, pile, name).forEach(findings::add);
     }
+    return findings;
+  }
 
-    private static List<Finding> overhead(Plan plan, TipPile pile, Shape ground, String name) {
-      List<Finding> findings = new ArrayList<>();
-      for (Element e : plan.elements()) {
-        boolean tree = e instanceof Element.Tree;
-        boolean utility = e instanceof Element.Utility;
-        Shape reach = utility ? e.shape().grown(((Element.Utility) e).clearance()) : e.shape();
-        if ((tree || utility) && reach.overlaps(ground)) {
-          findings.add(
-              finding(
-                  pile,
-                  "materials.pile-overhead",
-                  e.id() + " crosses " + name + ".",
-                  utility
-                      ? "A raised truck bed must stay clear of overhead lines, and heaps off buried"
-                          + " ones: ask the utility, or move the spot."
-                      : "A raised truck bed needs about 20 ft of room: move the spot."));
-        }
+  /** What stands in the truck's way, and what it drives under or over. */
+  private static void approach(
+      Plan plan, TipPile pile, Shape way, String name, List<Finding> findings) {
+    overhead(plan, pile, way, "the truck's way to " + name).forEach(findings::add);
+    for (Element e : plan.elements()) {
+      boolean hard = e instanceof Element.Building || e instanceof Element.Structure;
+      if (hard && e.shape().overlaps(way)) {
+        findings.add(
+            finding(
+                    pile,
+                    "materials.truck-way",
+                    e.id() + " stands in the truck's way to " + name + ".",
+                    "Draw the way round it, or ask for a smaller truck.")
+                .marking(e.shape().and(way)));
       }
-      return findings;
-    }
-
-    private static List<Finding> offTheLot(Plan plan, TipPile pile, String name) {
-      if (plan.lot().isEmpty()) {
-        return List.of();
-      }
-      Shape outside = pile.ground().minus(plan.lot().get().shape());
-      if (outside.isEmpty()) {
-        return List.of();
-      }
-      return List.of(
-          finding(
-                  pile,
-                  "materials.pile-outside",
-                  "The heap on " + name + " lies partly outside the lot.",
-                  "Keep the public walk and the gutter free; ask the town before using the street.")
-              .marking(outside));
-    }
-
-    private static Finding finding(TipPile pile, String rule, String text, String advice) {
-      Finding f = Finding.of(rule, Severity.WARNING, text, advice, TRUCK);
-      return new Finding(
-          f.rule(),
-          f.severity(),
-          f.element(),
-          pile.spot().place(),
-          f.text(),
-          f.advice(),
-          f.source(),
-          f.where());
     }
   }
+
+  private static List<Finding> overhead(Plan plan, TipPile pile, Shape ground, String name) {
+    List<Finding> findings = new ArrayList<>();
+    for (Element e : plan.elements()) {
+      boolean tree = e instanceof Element.Tree;
+      boolean utility = e instanceof Element.Utility;
+      Shape reach = utility ? e.shape().grown(((Element.Utility) e).clearance()) : e.shape();
+      if ((tree || utility) && reach.overlaps(ground)) {
+        findings.add(
+            finding(
+                pile,
+                "materials.pile-overhead",
+                e.id() + " crosses " + name + ".",
+                utility
+                    ? "A raised truck bed must stay clear of overhead lines, and heaps off buried"
+                        + " ones: ask the utility, or move the spot."
+                    : "A raised truck bed needs about 20 ft of room: move the spot."));
+      }
+    }
+    return findings;
+  }
+
+  private static List<Finding> offTheLot(Plan plan, TipPile pile, String name) {
+    if (plan.lot().isEmpty()) {
+      return List.of();
+    }
+    Shape outside = pile.ground().minus(plan.lot().get().shape());
+    if (outside.isEmpty()) {
+      return List.of();
+    }
+    return List.of(
+        finding(
+                pile,
+                "materials.pile-outside",
+                "The heap on " + name + " lies partly outside the lot.",
+                "Keep the public walk and the gutter free; ask the town before using the street.")
+            .marking(outside));
+  }
+
+  private static Finding finding(TipPile pile, String rule, String text, String advice) {
+    Finding f = Finding.of(rule, Severity.WARNING, text, advice, TRUCK);
+    return new Finding(
+        f.rule(),
+        f.severity(),
+        f.element(),
+        pile.spot().place(),
+        f.text(),
+        f.advice(),
+        f.source(),
+        f.where());
+  }
+}

@@ -143,8 +143,7 @@ class HardGoodsTest {
     assertTrue(cut.lengthNm() >= cut.bound() * cut.measureNm() - 1);
     requireValid(cut, list, 144 * INCH, kerf * EIGHTH);
     // One more length on offer never makes the list dearer.
-    assertTrue(
-        cut.lengthNm() <= CuttingStock.solve(144 * INCH, kerf * EIGHTH, list).lengthNm());
+    assertTrue(cut.lengthNm() <= CuttingStock.solve(144 * INCH, kerf * EIGHTH, list).lengthNm());
   }
 
   @Test

@@ -134,8 +134,7 @@ class PhaseScheduleTest {
   void frostOfTheClimate_goesBehindThePlansOwn() {
     WorkSettings own = work("2026-09-14", "04-20", "10-20");
     assertEquals(own, own.orFrost(MonthDay.of(5, 1), MonthDay.of(10, 1)));
-    WorkSettings filled =
-        WorkSettings.defaults().orFrost(MonthDay.of(5, 1), MonthDay.of(10, 1));
+    WorkSettings filled = WorkSettings.defaults().orFrost(MonthDay.of(5, 1), MonthDay.of(10, 1));
     assertEquals(MonthDay.of(5, 1), filled.lastFrost().orElseThrow());
     assertEquals(MonthDay.of(10, 1), filled.firstFrost().orElseThrow());
   }

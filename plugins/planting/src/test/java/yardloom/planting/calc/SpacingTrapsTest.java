@@ -16,8 +16,7 @@ import yardloom.planting.model.Layout;
 class SpacingTrapsTest {
   private static int count(double widthIn, double lengthIn, double spacingIn, Layout layout) {
     Shape bed =
-        Shape.rectangle(
-            Point.metres(1, 2), Length.inches(widthIn), Length.inches(lengthIn));
+        Shape.rectangle(Point.metres(1, 2), Length.inches(widthIn), Length.inches(lengthIn));
     Length spacing = Length.inches(spacingIn);
     return Lattice.points(bed, spacing, Lattice.rowSpacing(spacing, layout), layout).size();
   }
@@ -56,8 +55,7 @@ class SpacingTrapsTest {
   /** Trap 8: 123.75 trees an acre at 22 × 16 ft; a page prints the 132 of 22 × 15 ft. */
   @Test
   void treesAnAcre_at22By16Feet_areNot132() {
-    Shape orchard =
-        Shape.rectangle(Point.metres(0, 0), Length.feet(1600), Length.feet(220));
+    Shape orchard = Shape.rectangle(Point.metres(0, 0), Length.feet(1600), Length.feet(220));
     double trees =
         Lattice.points(orchard, Length.feet(16), Length.feet(22), Layout.SQUARE).size()
             / (1600 * 220 / 43_560.0);
