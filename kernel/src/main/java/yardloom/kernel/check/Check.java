@@ -16,5 +16,10 @@ public interface Check {
     return Set.of();
   }
 
+  /** The facts whose absence it speaks of itself, where it matters. */
+  default Set<FactKey<?>> explains() {
+    return Set.of();
+  }
+
   List<Finding> run(Plan plan, Facts facts);
 }

@@ -7,8 +7,10 @@ import java.util.Objects;
  *
  * @param id concept and name, such as {@code sun.hours}
  * @param arity how many calculators may give it
+ * @param words what the trade calls it, as findings say it
  */
-public record FactKey<T>(String id, Class<T> type, Arity arity) implements Comparable<FactKey<?>> {
+public record FactKey<T>(String id, Class<T> type, Arity arity, String words)
+    implements Comparable<FactKey<?>> {
 
   /** How many givers a fact has. */
   public enum Arity {
@@ -26,11 +28,16 @@ public record FactKey<T>(String id, Class<T> type, Arity arity) implements Compa
   }
 
   public static <T> FactKey<T> one(String id, Class<T> type) {
-    return new FactKey<>(id, type, Arity.ONE);
+    return new FactKey<>(id, type, Arity.ONE, id.replaceAll("[.-]", " "));
   }
 
   public static <T> FactKey<T> many(String id, Class<T> type) {
-    return new FactKey<>(id, type, Arity.MANY);
+    return new FactKey<>(id, type, Arity.MANY, id.replaceAll("[.-]", " "));
+  }
+
+  /** The same fact with other words than its id. */
+  public FactKey<T> called(String otherWords) {
+    return new FactKey<>(id, type, arity, otherWords);
   }
 
   @Override

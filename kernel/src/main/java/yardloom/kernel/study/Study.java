@@ -81,8 +81,7 @@ public final class Study {
 
   private List<Finding> findings(Plan plan, Results results) {
     List<Finding> findings = new ArrayList<>();
-    Stream.concat(
-            toolbox.checks().stream(), plugins.all().stream().flatMap(p -> p.checks().stream()))
+    checks()
         .sorted(Comparator.comparing(Check::id))
         .forEach(
             check ->
@@ -93,32 +92,44 @@ public final class Study {
 
   /** One note for each missing fact, not for what falls away only because of another. */
   private List<Finding> skipped(Results results) {
-    SortedMap<String, SortedSet<String>> missing = new TreeMap<>();
-    Set<String> fallenAway = new HashSet<>();
+    SortedMap<FactKey<?>, SortedSet<String>> missing = new TreeMap<>();
+    Set<FactKey<?>> known = new HashSet<>();
+    checks().forEach(c -> known.addAll(c.explains()));
     calculators(results)
         .forEach(
             c -> {
-              c.gives().forEach(key -> fallenAway.add(key.id()));
+              known.addAll(c.gives());
               c.needs().stream()
                   .filter(key -> key.arity() == FactKey.Arity.ONE && results.find(key).isEmpty())
                   .forEach(
-                      key -> missing.computeIfAbsent(key.id(), k -> new TreeSet<>()).add(c.id()));
+                      key ->
+                          c.gives()
+                              .forEach(
+                                  given ->
+                                      missing
+                                          .computeIfAbsent(key, k -> new TreeSet<>())
+                                          .add(given.words())));
             });
-    missing.keySet().removeAll(fallenAway);
+    missing.keySet().removeAll(known);
     return missing.entrySet().stream()
         .map(
             fact ->
                 Finding.of(
                     "kernel.skipped",
                     Severity.NOTE,
-                    "the plan gives no "
-                        + fact.getKey()
+                    "nothing gives the "
+                        + fact.getKey().words()
                         + ", so this was not worked out: "
                         + String.join(", ", fact.getValue()),
                     "give it in the plan, or load the plugin that does; `yardloom plugins"
                         + " --verbose` lists what each plugin needs",
                     Source.plan("plan and loaded plugins")))
         .toList();
+  }
+
+  private Stream<Check> checks() {
+    return Stream.concat(
+        toolbox.checks().stream(), plugins.all().stream().flatMap(p -> p.checks().stream()));
   }
 
   private Stream<Calculator> calculators(Results results) {

@@ -6,52 +6,59 @@ import yardloom.kernel.fact.FactKey;
 public final class YardFacts {
   /** Monthly climate at the site; given by water, read by sun, planting and water. */
   public static final FactKey<ClimateNormals> CLIMATE =
-      FactKey.one("climate.normals", ClimateNormals.class);
+      FactKey.one("climate.normals", ClimateNormals.class).called("climate");
 
   /** When frost is usual; given by sun, read by materials, planting and sun. */
-  public static final FactKey<FrostDates> FROST = FactKey.one("climate.frost", FrostDates.class);
+  public static final FactKey<FrostDates> FROST =
+      FactKey.one("climate.frost", FrostDates.class).called("frost dates");
 
   /** The plant hardiness zone; given by sun, read by planting. */
   public static final FactKey<Hardiness> HARDINESS =
-      FactKey.one("climate.hardiness", Hardiness.class);
+      FactKey.one("climate.hardiness", Hardiness.class).called("hardiness zone");
 
   /** Things that cast shade; given by sun (from plan elements) and planting, read by sun. */
-  public static final FactKey<Obstacle> OBSTACLES = FactKey.many("site.obstacles", Obstacle.class);
+  public static final FactKey<Obstacle> OBSTACLES =
+      FactKey.many("site.obstacles", Obstacle.class).called("things that cast shade");
 
   /** Direct sun by month; given by sun, read by planting and painters. */
-  public static final FactKey<SunHours> SUN_HOURS = FactKey.one("sun.hours", SunHours.class);
+  public static final FactKey<SunHours> SUN_HOURS =
+      FactKey.one("sun.hours", SunHours.class).called("hours of sun");
 
   /** Sun and light over the whole lot; given by sun, read by painters and sheets. */
-  public static final FactKey<SunField> SUN_FIELD = FactKey.one("sun.field", SunField.class);
+  public static final FactKey<SunField> SUN_FIELD =
+      FactKey.one("sun.field", SunField.class).called("sun over the lot");
 
   /** Radiation above the air, under a clear sky and as given; given by sun, read by water. */
   public static final FactKey<SolarRadiation> RADIATION =
-      FactKey.one("sun.radiation", SolarRadiation.class);
+      FactKey.one("sun.radiation", SolarRadiation.class).called("radiation of the sun");
 
   /** Sun that plants ask for where they stand; given by planting, read by sun's checks. */
   public static final FactKey<LightNeed> LIGHT_NEEDS =
-      FactKey.many("planting.light", LightNeed.class);
+      FactKey.many("planting.light", LightNeed.class).called("light that plants ask for");
 
   /** What stands where; given by planting, read by water, materials and painters. */
-  public static final FactKey<Stand> STANDS = FactKey.many("planting.stands", Stand.class);
+  public static final FactKey<Stand> STANDS =
+      FactKey.many("planting.stands", Stand.class).called("plants");
 
   /** Water a bed or tree needs by month; given by water, read by water and checks. */
   public static final FactKey<WaterDemand> WATER_DEMAND =
-      FactKey.many("water.demand", WaterDemand.class);
+      FactKey.many("water.demand", WaterDemand.class).called("water need");
 
   /** Water a source yields by month; given by water, read by water and checks. */
   public static final FactKey<WaterSupply> WATER_SUPPLY =
-      FactKey.many("water.supply", WaterSupply.class);
+      FactKey.many("water.supply", WaterSupply.class).called("roof yield");
 
   /** The soil of the yard; given by materials, read by materials, water and planting. */
-  public static final FactKey<SoilProfile> SOIL = FactKey.one("soil.profile", SoilProfile.class);
+  public static final FactKey<SoilProfile> SOIL =
+      FactKey.one("soil.profile", SoilProfile.class).called("soil");
 
   /** What differs by place; given by materials and regional files, read by tables and cautions. */
   public static final FactKey<LocalRule> LOCAL_RULES =
-      FactKey.many("site.local-rules", LocalRule.class);
+      FactKey.many("site.local-rules", LocalRule.class).called("local rules");
 
   /** What is to be found or bought; given by every plugin, read by tables. */
-  public static final FactKey<BillLine> BILL = FactKey.many("bill.lines", BillLine.class);
+  public static final FactKey<BillLine> BILL =
+      FactKey.many("bill.lines", BillLine.class).called("what to get");
 
   private YardFacts() {}
 }

@@ -14,6 +14,7 @@ import yardloom.facts.Obstacle;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -196,10 +197,43 @@ class PlantingPluginTest extends PluginContract {
     PlantingWords.species(tree("t2", 70), "apple (semi-dwarf)");
     Outcome outcome = outcome();
     assertEquals(
-        List.of("planting.room", "planting.tree-room", "planting.harm", "planting.unverified"),
+        List.of(
+            "planting.room",
+            "planting.tree-room",
+            "planting.harm",
+            "planting.spread",
+            "planting.unverified"),
         rules(outcome));
     assertEquals(1, outcome.cautions().size());
     assertTrue(outcome.cautions().get(0).text().contains("rhubarb"));
+  }
+
+  /**
+   * By hand from the catalogue's spread of 60 to 72 in (its SAC row), so 66 in; one row in the
+   * middle of 48 in reaches 33 - 24 = 9 in over the edge.
+   */
+  @Test
+  void artichokesInFourFeet_outgrowTheBed() {
+    PlantingWords.plant(bed("a 1", 0, 4, 8), "globe artichoke", null, null, null, null);
+    PlantingWords.plant(bed("a 2", 10, 4, 8), "globe artichoke", null, null, null, null);
+    Finding found = spread().get(0);
+    assertEquals(Severity.WARNING, found.severity());
+    assertTrue(
+        found.text().contains("5.5 ft (1.68 m), wider than the bed of 4.0 ft (1.22 m)"),
+        found.text());
+    assertTrue(found.text().contains("0.8 ft (0.23 m) over the edge (so in a 1, a 2)"));
+    assertTrue(found.advice().startsWith("make the bed 1.5 ft (0.46 m) wider"));
+    assertEquals(1, spread().size());
+  }
+
+  @Test
+  void strawberriesInFourFeet_stayInTheBed() {
+    PlantingWords.plant(bed("a", 0, 4, 8), "garden strawberry", null, null, null, null);
+    assertTrue(spread().isEmpty());
+  }
+
+  private List<Finding> spread() {
+    return outcome().findings().stream().filter(f -> f.rule().equals("planting.spread")).toList();
   }
 
   /** Strawberries: full sun, six to eight hours (Michigan State University Extension, 2018). */

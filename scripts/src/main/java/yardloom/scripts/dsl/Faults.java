@@ -5,6 +5,8 @@ import java.util.ConcurrentModificationException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
@@ -12,6 +14,16 @@ import yardloom.kernel.problem.SourceRef;
 
 /** Makes problems with a place of whatever a running script threw. */
 final class Faults {
+  private static final Pattern CAST =
+      Pattern.compile("class (\\S+) cannot be cast to class (\\S+)");
+
+  private static final Pattern SCRIPT_KINDS =
+      Pattern.compile(
+          "yardloom\\.kernel\\.(unit|geom|words|vocab)\\.\\w+|java\\.math\\.Big\\w+"
+              + "|java\\.lang\\.(String|Boolean|Number|Integer|Long|Double)"
+              + "|java\\.util\\.(List|Map|\\w*List|\\w*Map)|groovy\\.lang\\.GString"
+              + "|org\\.codehaus\\.groovy\\.runtime\\.GStringImpl");
+
   private final Map<String, String> files;
   private final String file;
 
@@ -56,7 +68,7 @@ final class Faults {
         || cause instanceof ConcurrentModificationException
         || cause instanceof IllegalStateException && !isOurs(cause)) {
       return ProblemCode.OUT_OF_RANGE;
-    } else if (cause instanceof ClassCastException
+    } else if (cause instanceof ClassCastException && (inScript(cause) || isOfScript(cause))
         || cause instanceof groovy.lang.MissingMethodException
         || cause instanceof NullPointerException && inScript(cause)) {
       return ProblemCode.WRONG_TYPE;
@@ -69,7 +81,35 @@ final class Faults {
         && cause.getStackTrace()[0].getClassName().startsWith("yardloom.scripts.");
   }
 
-  /** Whether a null came from the script itself, not from inside a word. */
+  /**
+   * Whether a value of a kind that scripts hold met another inside a word, as the elements of a
+   * list do, which nobody checks before. Any other mix of types there is our own fault.
+   */
+  private static boolean isOfScript(Throwable cause) {
+    Matcher said = CAST.matcher(String.valueOf(cause.getMessage()));
+    return said.find() && isScriptKind(said.group(1)) && isScriptKind(said.group(2));
+  }
+
+  private static boolean isScriptKind(String type) {
+    return SCRIPT_KINDS.matcher(type).matches();
+  }
+
+  private static String mixedTypes(Throwable cause) {
+    Matcher said = CAST.matcher(String.valueOf(cause.getMessage()));
+    String met =
+        said.find()
+            ? simple(said.group(1)) + " stands where " + simple(said.group(2)) + " is needed"
+            : "a value has another type than is needed";
+    return met
+        + ", perhaps in a list given to this word; if what you gave is right, it is a fault of the"
+        + " program: please report it with this script";
+  }
+
+  private static String simple(String type) {
+    return type.substring(type.lastIndexOf('.') + 1);
+  }
+
+  /** Whether a fault came from the script itself, not from inside a word. */
   private static boolean inScript(Throwable cause) {
     for (StackTraceElement frame : cause.getStackTrace()) {
       String name = frame.getClassName();
@@ -88,7 +128,9 @@ final class Faults {
       return "helpers or closures call each other too deeply";
     } else if (cause instanceof OutOfMemoryError) {
       return "the script uses more memory than there is";
-    } else if (cause instanceof ClassCastException
+    } else if (cause instanceof ClassCastException && !inScript(cause) && isOfScript(cause)) {
+      return mixedTypes(cause);
+    } else if (cause instanceof ClassCastException && inScript(cause)
         || cause instanceof groovy.lang.MissingMethodException) {
       return "a value here has another type than is needed; declare the types of closure"
           + " parameters, as in { Length x -> … }";

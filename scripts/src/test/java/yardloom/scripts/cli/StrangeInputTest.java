@@ -38,7 +38,7 @@ class StrangeInputTest {
 
   @Test
   void byteOrderMark_isPassedOver() throws IOException {
-    told(run("\uFEFF" + LOT), ExitCode.FINE, "notes");
+    told(run("\uFEFF" + LOT), ExitCode.FINE, "plan.groovy");
     told(run("\uFEFFbedd 'x'\n"), ExitCode.PLAN, "plan.groovy:1:1: ");
   }
 
@@ -91,10 +91,41 @@ class StrangeInputTest {
   }
 
   @Test
+  void mixedList_isTheScriptsFaultInItsOwnWords() throws IOException {
+    String script =
+        LOT
+            + "def mixed = [point(1.ft, 1.ft), 3.ft, point(4.ft, 5.ft)]\n"
+            + "bed 'a', polygon(mixed), use: 'annual'\n";
+    told(run(script), ExitCode.PLAN, "Length stands where Point is needed");
+  }
+
+  @Test
+  void settingTwice_isWrongUse() throws IOException {
+    String script = LOT + "param 'wide', 4.ft, 'width'\n";
+    Run run = run(script, "draw", "plan.groovy", "--set", "wide=3ft", "--set", "wide=5ft");
+    told(run, ExitCode.USE, "wide is set twice, to 3ft and to 5ft");
+  }
+
+  @Test
+  void settingWithoutEqualsSign_isWrongUse() throws IOException {
+    told(run(LOT, "draw", "plan.groovy", "--set", "wide"), ExitCode.USE, "NAME=VALUE");
+  }
+
+  @Test
+  void lotLargerThanThePaper_isRefusedBeforeItIsWorkedOut() throws IOException {
+    String wide =
+        LOT.replace("40.ft", "9000.ft") + "bed 'a', rect(2.m, 2.m, 1.m, 3.m), use: 'annual'\n";
+    Run run = run(wide, "draw", "plan.groovy");
+    told(run, ExitCode.PLAN, "needs");
+    assertFalse(run.out().contains("climate"), run.out());
+  }
+
+  @Test
   void missingFacts_areNotedOnceAtTheirRoot() throws IOException {
-    Run run = run(LOT);
-    told(run, ExitCode.FINE, "the plan gives no climate.normals");
-    assertFalse(run.out().contains("the plan gives no water.weather"), run.out());
+    Run run = run(LOT + "bed 'a', rect(2.m, 2.m, 1.m, 3.m), use: 'annual'\n");
+    told(run, ExitCode.FINE, "no climate is named");
+    assertFalse(run.out().contains("climate.normals"), run.out());
+    assertFalse(run.out().contains("[kernel.skipped]"), run.out());
   }
 
   private Run faulty(ToIntFunction<Console> command) {

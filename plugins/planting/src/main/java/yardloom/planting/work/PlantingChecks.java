@@ -26,6 +26,7 @@ public final class PlantingChecks {
     return List.of(
         rule("planting.room", PlantingChecks::room),
         rule("planting.tree-room", PlantingChecks::treeRoom),
+        rule("planting.spread", SpreadRule::findings),
         rule("planting.harm", PlantingChecks::harm),
         rule("planting.juglone", JugloneRule::findings),
         rule("planting.unverified", PlantingChecks::unverified));

@@ -12,7 +12,8 @@ import yardloom.kernel.fact.FactKey;
 public record BedSuns(
     List<BedSun> beds, BedSun open, LightScheme scheme, String seasonText, String method) {
   /** The plugin's own fact; what other plugins need of it is in the shared facts. */
-  public static final FactKey<BedSuns> KEY = FactKey.one("sun.beds", BedSuns.class);
+  public static final FactKey<BedSuns> KEY =
+      FactKey.one("sun.beds", BedSuns.class).called("sun at the beds");
 
   public BedSuns {
     beds = List.copyOf(beds);

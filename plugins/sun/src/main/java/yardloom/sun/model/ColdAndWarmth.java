@@ -26,7 +26,8 @@ public record ColdAndWarmth(
     Derived<Double> modifiedDegreeDays,
     String source) {
   /** The plugin's own fact; frost and zone are in the shared ones. */
-  public static final FactKey<ColdAndWarmth> KEY = FactKey.one("sun.cold", ColdAndWarmth.class);
+  public static final FactKey<ColdAndWarmth> KEY =
+      FactKey.one("sun.cold", ColdAndWarmth.class).called("frost and hardiness");
 
   public ColdAndWarmth {
     freezes = List.copyOf(freezes);

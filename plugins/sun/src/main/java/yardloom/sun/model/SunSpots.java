@@ -14,7 +14,8 @@ import yardloom.sun.model.LightScheme.LightClass;
  */
 public record SunSpots(List<Search> searches, Shape freeGround) {
   /** The plugin's own fact. */
-  public static final FactKey<SunSpots> KEY = FactKey.one("sun.spots", SunSpots.class);
+  public static final FactKey<SunSpots> KEY =
+      FactKey.one("sun.spots", SunSpots.class).called("sunniest free ground");
 
   public SunSpots {
     searches = List.copyOf(searches);

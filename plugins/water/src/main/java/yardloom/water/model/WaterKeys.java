@@ -23,13 +23,15 @@ public final class WaterKeys {
 
   /** Monthly evapotranspiration and effective rain. */
   public static final FactKey<MonthlyWeather> WEATHER =
-      FactKey.one("water.weather", MonthlyWeather.class);
+      FactKey.one("water.weather", MonthlyWeather.class).called("weather by month");
 
   /** Dripline by bed. */
-  public static final FactKey<DripRun> DRIP_RUNS = FactKey.many("water.drip", DripRun.class);
+  public static final FactKey<DripRun> DRIP_RUNS =
+      FactKey.many("water.drip", DripRun.class).called("dripline");
 
   /** Beds that are watered together. */
-  public static final FactKey<Zone> ZONES = FactKey.many("water.zones", Zone.class);
+  public static final FactKey<Zone> ZONES =
+      FactKey.many("water.zones", Zone.class).called("watering zones");
 
   private WaterKeys() {}
 }

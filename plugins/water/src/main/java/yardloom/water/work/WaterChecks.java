@@ -31,6 +31,11 @@ public final class WaterChecks implements Check {
   }
 
   @Override
+  public Set<FactKey<?>> explains() {
+    return Set.of(YardFacts.CLIMATE);
+  }
+
+  @Override
   public List<Finding> run(Plan plan, Facts facts) {
     boolean concerned =
         !plan.all(Element.Bed.class).isEmpty() || !plan.all(Element.Roof.class).isEmpty();
