@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import yardloom.kernel.draw.Layer;
-import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Painter;
 import yardloom.kernel.fact.FactKey;
@@ -16,7 +15,7 @@ import yardloom.materials.model.Surface;
 import yardloom.materials.model.SurfaceKind;
 import yardloom.materials.work.MaterialFacts;
 
-/** Depths: what is usual in the legend, what differs on its surface. */
+/** Depths of surfaces that differ from what {@link SurfacePainter} has in the legend. */
 public final class DepthPainter implements Painter {
   private static final int RANK = 4;
 
@@ -49,19 +48,5 @@ public final class DepthPainter implements Painter {
       }
     }
     return marks;
-  }
-
-  @Override
-  public List<LegendEntry> legend(Plan plan, Facts facts) {
-    List<LegendEntry> legend = new ArrayList<>();
-    DepthNotes.usual(facts.all(MaterialFacts.SURFACES), plan.info().units())
-        .forEach(
-            (kind, note) -> {
-              if (!note.isEmpty()) {
-                legend.add(
-                    LegendEntry.area(kind.title() + ": " + note, SurfacePainter.style(kind)));
-              }
-            });
-    return legend;
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.Style;
@@ -17,7 +18,7 @@ import yardloom.materials.model.Surface;
 import yardloom.materials.model.SurfaceKind;
 import yardloom.materials.work.MaterialFacts;
 
-/** Surfaces in patterns that stay apart in black and white; {@link DepthPainter} has the legend. */
+/** Surfaces in patterns that stay apart in black and white; the legend has usual depths. */
 public final class SurfacePainter implements Painter {
   private static final Map<SurfaceKind, Style> STYLES = new EnumMap<>(SurfaceKind.class);
 
@@ -51,6 +52,20 @@ public final class SurfacePainter implements Painter {
       marks.add(new Mark.Region(s.shape(), style(s.kind()), s.title() + ", " + s.kind().title()));
     }
     return marks;
+  }
+
+  @Override
+  public List<LegendEntry> legend(Plan plan, Facts facts) {
+    List<LegendEntry> legend = new ArrayList<>();
+    DepthNotes.usual(facts.all(MaterialFacts.SURFACES), plan.info().units())
+        .forEach(
+            (kind, note) -> {
+              if (!note.isEmpty()) {
+                legend.add(
+                    LegendEntry.area(kind.title() + ": " + note, style(kind)));
+              }
+            });
+    return legend;
   }
 
   /** Paths carry their own pattern already. */
