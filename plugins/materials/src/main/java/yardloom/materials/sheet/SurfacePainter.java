@@ -61,8 +61,7 @@ public final class SurfacePainter implements Painter {
         .forEach(
             (kind, note) -> {
               if (!note.isEmpty()) {
-                legend.add(
-                    LegendEntry.area(kind.title() + ": " + note, style(kind)));
+                legend.add(LegendEntry.area(kind.title() + ": " + note, style(kind)));
               }
             });
     return legend;
