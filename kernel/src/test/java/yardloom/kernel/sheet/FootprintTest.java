@@ -49,11 +49,13 @@ class FootprintTest {
       @ForAll @DoubleRange(min = 0.5, max = 40) double width,
       @ForAll @DoubleRange(min = 0.5, max = 30) double height) {
     Box box = new Box(x, y, width, height);
-    boolean touching = polygon().getBoundary().distance(jts(box).getBoundary()) < 1e-6;
-    if (!touching || polygon().getBoundary().crosses(jts(box))) {
-      assertEquals(polygon().covers(jts(box)), L.contains(box));
+    // Hair's breadths either way are left to rounding.
+    if (polygon().covers(jts(box.inset(-1e-4)))) {
+      assertTrue(L.contains(box));
+    } else if (!polygon().covers(jts(box.inset(1e-4)))) {
+      assertFalse(L.contains(box));
     }
-    assertEquals(polygon().distance(jts(box)), L.distance(box), 1e-6);
+    assertEquals(polygon().distance(jts(box)), L.distance(box), 1e-5);
   }
 
   @Property
