@@ -53,6 +53,11 @@ public record Finding(
     return new Finding(rule, severity, Optional.of(id), at, text, advice, source, where);
   }
 
+  /** The same finding about what is written at {@code at} and is no element. */
+  public Finding at(SourceRef at) {
+    return new Finding(rule, severity, element, at, text, advice, source, where);
+  }
+
   /** The same finding with ground to mark. */
   public Finding marking(Shape ground) {
     return new Finding(rule, severity, element, place, text, advice, source, Optional.of(ground));

@@ -5,7 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.PriorityQueue;
+import org.jgrapht.Graph;
+import org.jgrapht.Graphs;
+import org.jgrapht.alg.interfaces.ShortestPathAlgorithm.SingleSourcePaths;
+import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
+import org.jgrapht.graph.DefaultWeightedEdge;
+import org.jgrapht.graph.SimpleWeightedGraph;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
@@ -17,7 +22,7 @@ import yardloom.kernel.unit.Length;
  *
  * <p>Two ways are joined where their ground touches: their middle lines are linked by the shortest
  * line between them. Lengths are therefore those of somebody who keeps to the middle of paths and
- * crosses surfaces straight. Shortest ways by Dijkstra's method.
+ * crosses surfaces straight. Shortest ways by Dijkstra's method [1], from the library JGraphT.
  *
  * <p>References: [1] E. W. Dijkstra, A note on two problems in connexion with graphs, Numerische
  * Mathematik 1, 1959, pp. 269-271.
@@ -35,11 +40,10 @@ public final class WayNetwork {
    */
   public record Way(Shape ground, Optional<Line> middle) {}
 
-  private record Hop(Coordinate to, double lengthM) {}
-
   private final List<Way> ways;
-  private final Map<Coordinate, List<Hop>> graph = new HashMap<>();
-  private final Map<Coordinate, Double> fromStart = new HashMap<>();
+  private final Graph<Coordinate, DefaultWeightedEdge> graph =
+      new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
+  private final SingleSourcePaths<Coordinate, DefaultWeightedEdge> fromStart;
 
   /**
    * The ways, and how far everything is from {@code start}.
@@ -47,13 +51,26 @@ public final class WayNetwork {
    * @param reach how far beside a way somebody may start
    */
   public WayNetwork(List<Way> ways, Point start, Length reach) {
+    this(ways, start, Overlay.FACTORY.createPoint(start.coordinate()), reach);
+  }
+
+  /**
+   * The ways, and how far everything is from the middle of {@code start}, such as a heap.
+   *
+   * @param reach how far from the edge of {@code start} a way may be
+   */
+  public WayNetwork(List<Way> ways, Shape start, Length reach) {
+    this(ways, start.heart(), start.jts(), reach);
+  }
+
+  private WayNetwork(List<Way> ways, Point start, Geometry around, Length reach) {
     this.ways = List.copyOf(ways);
     List<Geometry> lines = new ArrayList<>();
     ways.forEach(w -> w.middle().ifPresent(m -> lines.add(m.jts())));
     Geometry origin = Overlay.FACTORY.createPoint(start.coordinate());
     Map<Integer, List<Coordinate>> doors = new HashMap<>();
     for (int i = 0; i < ways.size(); i++) {
-      if (ways.get(i).ground().distance(start).compareTo(reach) <= 0) {
+      if (ways.get(i).ground().jts().distance(around) <= reach.metres()) {
         join(origin, i, lines, doors);
       }
       for (int j = 0; j < i; j++) {
@@ -64,7 +81,7 @@ public final class WayNetwork {
     }
     doors.values().forEach(d -> crossings(d, lines));
     build(lines);
-    explore(start.coordinate());
+    fromStart = explore(start.coordinate());
   }
 
   private Geometry body(int i) {
@@ -114,44 +131,34 @@ public final class WayNetwork {
     for (int i = 0; i < noded.getNumGeometries(); i++) {
       Coordinate[] c = ((LineString) noded.getGeometryN(i)).getCoordinates();
       for (int k = 0; k + 1 < c.length; k++) {
-        double lengthM = c[k].distance(c[k + 1]);
-        graph.computeIfAbsent(c[k], x -> new ArrayList<>()).add(new Hop(c[k + 1], lengthM));
-        graph.computeIfAbsent(c[k + 1], x -> new ArrayList<>()).add(new Hop(c[k], lengthM));
+        edge(c[k], c[k + 1]);
       }
     }
   }
 
-  private void explore(Coordinate start) {
-    PriorityQueue<Hop> open =
-        new PriorityQueue<>(
-            java.util.Comparator.comparingDouble(Hop::lengthM).thenComparing(Hop::to));
-    graph.keySet().stream()
-        .filter(c -> c.distance(start) <= ON_LINE_M)
-        .forEach(c -> open.add(new Hop(c, 0)));
-    start(start, open);
-    while (!open.isEmpty()) {
-      Hop next = open.poll();
-      if (fromStart.putIfAbsent(next.to(), next.lengthM()) == null) {
-        for (Hop hop : graph.get(next.to())) {
-          if (!fromStart.containsKey(hop.to())) {
-            open.add(new Hop(hop.to(), next.lengthM() + hop.lengthM()));
-          }
-        }
-      }
+  private void edge(Coordinate a, Coordinate b) {
+    if (!a.equals2D(b)) {
+      Graphs.addEdgeWithVertices(graph, a, b, a.distance(b));
     }
   }
 
   /** A start on the middle of a piece reaches both of its ends. */
-  private void start(Coordinate start, PriorityQueue<Hop> open) {
-    graph.forEach(
-        (from, hops) -> {
-          for (Hop hop : hops) {
-            double aside = from.distance(start) + start.distance(hop.to()) - hop.lengthM();
-            if (aside <= ON_LINE_M) {
-              open.add(new Hop(from, from.distance(start)));
-            }
-          }
-        });
+  private SingleSourcePaths<Coordinate, DefaultWeightedEdge> explore(Coordinate start) {
+    graph.addVertex(start);
+    for (DefaultWeightedEdge piece : List.copyOf(graph.edgeSet())) {
+      Coordinate a = graph.getEdgeSource(piece);
+      Coordinate b = graph.getEdgeTarget(piece);
+      if (a.distance(start) + start.distance(b) - graph.getEdgeWeight(piece) <= ON_LINE_M) {
+        edge(start, a);
+        edge(start, b);
+      }
+    }
+    return new DijkstraShortestPath<>(graph).getPaths(start);
+  }
+
+  /** Whether no way comes near the start. */
+  public boolean isCutOff() {
+    return graph.edgesOf(fromStart.getSourceVertex()).isEmpty();
   }
 
   /**
@@ -185,19 +192,24 @@ public final class WayNetwork {
 
   private double wayTo(Coordinate at, Way way) {
     double best = Double.POSITIVE_INFINITY;
-    for (Map.Entry<Coordinate, Double> known : fromStart.entrySet()) {
-      Coordinate from = known.getKey();
+    for (Coordinate from : graph.vertexSet()) {
+      double soFarM = fromStart.getWeight(from);
       boolean across =
           way.middle().isEmpty() && way.ground().distance(Point.of(from)).metres() <= TOUCH_M;
-      if (across || from.distance(at) <= ON_LINE_M) {
-        best = Math.min(best, known.getValue() + from.distance(at));
-      }
-      for (Hop hop : graph.get(from)) {
-        if (from.distance(at) + at.distance(hop.to()) - hop.lengthM() <= ON_LINE_M) {
-          best = Math.min(best, known.getValue() + from.distance(at));
-        }
+      if (across || from.distance(at) <= ON_LINE_M || isOnPieceFrom(from, at)) {
+        best = Math.min(best, soFarM + from.distance(at));
       }
     }
     return best;
+  }
+
+  private boolean isOnPieceFrom(Coordinate from, Coordinate at) {
+    for (DefaultWeightedEdge piece : graph.edgesOf(from)) {
+      Coordinate to = Graphs.getOppositeVertex(graph, piece, from);
+      if (from.distance(at) + at.distance(to) - graph.getEdgeWeight(piece) <= ON_LINE_M) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -3,6 +3,7 @@ package yardloom.kernel.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Derived;
@@ -11,6 +12,7 @@ import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Element.PathUse;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
@@ -18,8 +20,9 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.words.Gate;
+import yardloom.kernel.words.WayStart;
 
-/** Whether every bed can be reached from the gates, and how far it is. */
+/** Whether every bed can be reached from the gates and from heaps, and how far it is. */
 final class AccessRules {
   /** Somebody with a barrow works this far beside a path, or starts this far beside it. */
   private static final Length BESIDE = Length.metres(0.6);
@@ -38,7 +41,25 @@ final class AccessRules {
     return PathStandard.of(plan, PathUse.BARROW).least().value();
   }
 
-  private static WayNetwork network(Plan plan, Gate gate, Length leastWidth) {
+  /** A gate or a place where heaps are tipped. */
+  private record Start(
+      String name, SourceRef place, Function<List<WayNetwork.Way>, WayNetwork> network) {}
+
+  private static List<Start> starts(Plan plan) {
+    List<Start> starts = new ArrayList<>();
+    for (Attributes.Entry<Gate> gate : plan.attributes().all(Gate.KEY)) {
+      Gate at = gate.value();
+      starts.add(new Start(at.name(), gate.place(), ways -> new WayNetwork(ways, at.at(), BESIDE)));
+    }
+    for (Attributes.Entry<WayStart> heap : plan.attributes().all(WayStart.KEY)) {
+      WayStart at = heap.value();
+      starts.add(
+          new Start(at.name(), heap.place(), ways -> new WayNetwork(ways, at.ground(), BESIDE)));
+    }
+    return starts;
+  }
+
+  private static List<WayNetwork.Way> ways(Plan plan, Length leastWidth) {
     List<WayNetwork.Way> ways = new ArrayList<>();
     for (Element.Path path : plan.all(Element.Path.class)) {
       if (path.width().metres() >= leastWidth.metres() - 1e-9) {
@@ -48,14 +69,20 @@ final class AccessRules {
     for (Element.Paving paving : plan.all(Element.Paving.class)) {
       ways.add(new WayNetwork.Way(paving.shape(), Optional.empty()));
     }
-    return new WayNetwork(ways, gate.at(), BESIDE);
+    return ways;
   }
 
   static List<Finding> access(Plan plan) {
     List<Finding> findings = new ArrayList<>();
-    for (Attributes.Entry<Gate> gate : plan.attributes().all(Gate.KEY)) {
-      WayNetwork barrow = network(plan, gate.value(), least(plan));
-      WayNetwork foot = network(plan, gate.value(), Length.ZERO);
+    List<WayNetwork.Way> wide = ways(plan, least(plan));
+    List<WayNetwork.Way> all = ways(plan, Length.ZERO);
+    for (Start start : starts(plan)) {
+      WayNetwork barrow = start.network().apply(wide);
+      WayNetwork foot = start.network().apply(all);
+      if (barrow.isCutOff() && !plan.all(Element.Bed.class).isEmpty()) {
+        findings.add(cutOff(plan, start));
+        continue;
+      }
       for (Element.Bed bed : plan.all(Element.Bed.class)) {
         if (barrow.to(bed.shape(), BESIDE).isEmpty()) {
           boolean onFoot = foot.to(bed.shape(), BESIDE).isPresent();
@@ -66,7 +93,7 @@ final class AccessRules {
                       "no way wide enough for a barrow ("
                           + Show.small(plan, least(plan))
                           + ") leads here from '"
-                          + gate.value().name()
+                          + start.name()
                           + "'"
                           + (onFoot ? "; it can be reached on foot" : ""),
                       "lead a path to it, join the paths, or widen the narrow one",
@@ -78,6 +105,22 @@ final class AccessRules {
     return findings;
   }
 
+  /** One finding where no bed at all can be reached, instead of one for each bed. */
+  private static Finding cutOff(Plan plan, Start start) {
+    Finding general =
+        Finding.of(
+            "kernel.access",
+            Severity.WARNING,
+            "no path or hard surface wide enough for a barrow ("
+                + Show.small(plan, least(plan))
+                + ") comes to '"
+                + start.name()
+                + "', so no bed can be reached from there",
+            "set it on or beside a path or a hard surface, or lead a path to it",
+            Sources.PATH_WIDTH);
+    return general.at(start.place());
+  }
+
   static Table routes(Plan plan) {
     Table.Builder table =
         Table.titled("routes", "Ways to the beds")
@@ -85,12 +128,12 @@ final class AccessRules {
             .column(Column.text("bed", "bed"))
             .column(Column.of("barrow", "with a barrow", Measure.LENGTH))
             .column(Column.of("foot", "on foot", Measure.LENGTH));
-    for (Attributes.Entry<Gate> gate : plan.attributes().all(Gate.KEY)) {
-      WayNetwork barrow = network(plan, gate.value(), least(plan));
-      WayNetwork foot = network(plan, gate.value(), Length.ZERO);
+    for (Start start : starts(plan)) {
+      WayNetwork barrow = start.network().apply(ways(plan, least(plan)));
+      WayNetwork foot = start.network().apply(ways(plan, Length.ZERO));
       for (Element.Bed bed : plan.all(Element.Bed.class)) {
         table.row(
-            Cell.text(gate.value().name()),
+            Cell.text(start.name()),
             Cell.text(bed.id().name()),
             cell(barrow.to(bed.shape(), BESIDE)),
             cell(foot.to(bed.shape(), BESIDE)));

@@ -80,4 +80,20 @@ class WayNetworkTest {
   void to_noWaysAtAll_isNoWay() {
     assertTrue(new WayNetwork(List.of(), p(0, 0), REACH).to(bed(0, 0), REACH).isEmpty());
   }
+
+  @Test
+  void to_fromAHeapBesideThePath_isCountedFromTheHeapsMiddle() {
+    Shape heap = Shape.rectangle(p(0, 0.5), Length.metres(2), Length.metres(4));
+    WayNetwork net = new WayNetwork(List.of(path(p(0, 0), p(20, 0))), heap, REACH);
+    // Its middle lies 2.5 m off the path's middle line, a metre along it.
+    assertEquals(2.5 + 8, net.to(bed(9, 0.5), REACH).get().metres(), 1e-6);
+  }
+
+  @Test
+  void isCutOff_heapAwayFromAllWays_isTrue() {
+    Shape heap = Shape.rectangle(p(0, 5), Length.metres(2), Length.metres(4));
+    WayNetwork net = new WayNetwork(List.of(path(p(0, 0), p(20, 0))), heap, REACH);
+    assertTrue(net.isCutOff());
+    assertTrue(net.to(bed(9, 0.5), REACH).isEmpty());
+  }
 }

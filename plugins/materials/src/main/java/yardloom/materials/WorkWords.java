@@ -19,6 +19,7 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
+import yardloom.kernel.words.WayStart;
 import yardloom.materials.data.FeedstockData;
 import yardloom.materials.data.PriceBook;
 import yardloom.materials.model.Material;
@@ -90,7 +91,8 @@ public final class WorkWords {
                 access == null ? Length.feet(10) : access,
                 each,
                 factor),
-            plan.place());
+            plan.place())
+        .add(WayStart.KEY, new WayStart(name, shape), plan.place());
   }
 
   @Verb(

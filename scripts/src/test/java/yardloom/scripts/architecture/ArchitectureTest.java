@@ -26,14 +26,18 @@ class ArchitectureTest {
   };
 
   @ArchTest
-  static final ArchRule kernel_dependsOnTheJdkAndJtsOnly =
+  static final ArchRule kernel_dependsOnTheJdkJtsAndGraphsOnly =
       classes()
           .that()
           .resideInAPackage("yardloom.kernel..")
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
-              "java..", "javax.xml.stream..", "org.locationtech.jts..", "yardloom.kernel..");
+              "java..",
+              "javax.xml.stream..",
+              "org.locationtech.jts..",
+              "org.jgrapht..",
+              "yardloom.kernel..");
 
   @ArchTest
   static final ArchRule kernel_hasNoPackageCycles =
