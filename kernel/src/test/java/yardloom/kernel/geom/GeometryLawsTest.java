@@ -30,7 +30,7 @@ class GeometryLawsTest {
     return Arbitraries.doubles().between(0, 4).ofScale(2).list().ofMinSize(1).ofMaxSize(6);
   }
 
-  @Property(tries = 80)
+  @Property(tries = 80, seed = "20261125")
   void setbacks_anyLot_keepEveryDistanceAndAddUp(
       @ForAll("rings") List<Point> ring, @ForAll("distances") List<Double> d) {
     Shape lot = Shape.polygon(ring);
@@ -51,7 +51,7 @@ class GeometryLawsTest {
     assertEquals(lot.area().squareMetres(), free.area().squareMetres() + taken, 1e-3);
   }
 
-  @Property(tries = 50)
+  @Property(tries = 50, seed = "20261125")
   void setbacks_largerDistances_leaveLess(
       @ForAll("rings") List<Point> ring,
       @ForAll("distances") List<Double> d,
@@ -63,7 +63,7 @@ class GeometryLawsTest {
   }
 
   /** With one distance the setback holds all ground that a true buffer takes, and mitres more. */
-  @Property(tries = 50)
+  @Property(tries = 50, seed = "20261125")
   void setbacks_oneDistance_lieInsideTheRoundInset(
       @ForAll("rings") List<Point> ring, @ForAll @DoubleRange(min = 0.1, max = 3) double d) {
     Shape lot = Shape.polygon(ring);
@@ -73,7 +73,7 @@ class GeometryLawsTest {
     assertTrue(free.minus(inset).area().squareMetres() < 1e-3 * (1 + inset.perimeter().metres()));
   }
 
-  @Property(tries = 50)
+  @Property(tries = 50, seed = "20261125")
   void setbacks_convexLot_equalTheInset(
       @ForAll("rings") List<Point> ring, @ForAll @DoubleRange(min = 0.1, max = 3) double d) {
     Shape lot = Lots.convexHull(ring);
@@ -82,7 +82,7 @@ class GeometryLawsTest {
     assertEquals(inset.area().squareMetres(), free.area().squareMetres(), 1e-3);
   }
 
-  @Property(tries = 50)
+  @Property(tries = 50, seed = "20261125")
   void inset_bothMethods_agree(
       @ForAll("rings") List<Point> ring, @ForAll @DoubleRange(min = 0.1, max = 3) double d) {
     Shape lot = Shape.polygon(ring);
@@ -95,7 +95,7 @@ class GeometryLawsTest {
   }
 
   /** Convex: inset by a, then by b, is the inset by a + b. */
-  @Property(tries = 30)
+  @Property(tries = 30, seed = "20261125")
   void inset_convexTwice_isTheInsetByTheSum(
       @ForAll("rings") List<Point> ring,
       @ForAll @DoubleRange(min = 0.1, max = 1.5) double a,
@@ -111,7 +111,7 @@ class GeometryLawsTest {
    * Opening lies in the shape: what is shrunk keeps the distance to the inset's tolerance, and
    * growing never exceeds it, so no point ends further outside than that tolerance.
    */
-  @Property(tries = 30)
+  @Property(tries = 30, seed = "20261125")
   void shrunkThenGrown_anyLot_liesInTheLot(
       @ForAll("rings") List<Point> ring, @ForAll @DoubleRange(min = 0.1, max = 9) double d) {
     Shape lot = Shape.polygon(ring);
@@ -123,7 +123,7 @@ class GeometryLawsTest {
    * The shape lies in its closing. What the chords of round corners fall short is made up before
    * shrinking: afterwards it could not be bounded, as it counts many times over at a needle's tip.
    */
-  @Property(tries = 30)
+  @Property(tries = 30, seed = "20261125")
   void grownThenShrunk_anyLot_coversTheLot(
       @ForAll("rings") List<Point> ring, @ForAll @DoubleRange(min = 0.1, max = 9) double d) {
     Shape lot = Shape.polygon(ring);
@@ -131,7 +131,7 @@ class GeometryLawsTest {
   }
 
   /** No point within the distance, less the chords' sagitta, is left out of a grown shape. */
-  @Property(tries = 30)
+  @Property(tries = 30, seed = "20261125")
   void grown_grownOrShrunkLot_reachesTheDistance(
       @ForAll("rings") List<Point> ring,
       @ForAll @DoubleRange(min = 0.1, max = 9) double first,
@@ -148,7 +148,7 @@ class GeometryLawsTest {
   }
 
   /** Steiner: growing adds at most P r + π r². */
-  @Property(tries = 30)
+  @Property(tries = 30, seed = "20261125")
   void grown_anyLot_staysBelowSteiner(
       @ForAll("rings") List<Point> ring, @ForAll @DoubleRange(min = 0.1, max = 3) double r) {
     Shape lot = Shape.polygon(ring);
@@ -156,7 +156,7 @@ class GeometryLawsTest {
     assertTrue(lot.grown(Length.metres(r)).area().squareMetres() <= bound + 1e-6);
   }
 
-  @Property(tries = 30)
+  @Property(tries = 30, seed = "20261125")
   void setbacks_turnedOrReversedLot_leaveTheSameArea(
       @ForAll("rings") List<Point> ring, @ForAll @DoubleRange(min = -180, max = 180) double deg) {
     Shape lot = Shape.polygon(ring);
@@ -172,7 +172,7 @@ class GeometryLawsTest {
     assertEquals(lot, Shape.polygon(reversed));
   }
 
-  @Property(tries = 30)
+  @Property(tries = 30, seed = "20261125")
   void partition_bedsOnLot_addUpToTheLot(
       @ForAll("rings") List<Point> ring, @ForAll @DoubleRange(min = 0, max = 180) double bearing) {
     Shape lot = Shape.polygon(ring);
@@ -197,7 +197,7 @@ class GeometryLawsTest {
     }
   }
 
-  @Property(tries = 6)
+  @Property(tries = 6, seed = "20261125")
   void stripSearch_anyRegion_neverLosesAgainstTheEdge(@ForAll("rings") List<Point> ring) {
     Shape region = Shape.polygon(ring);
     StripSearch.Found found = StripSearch.best(region, Length.metres(1.2), Length.metres(0.6));
@@ -206,7 +206,7 @@ class GeometryLawsTest {
   }
 
   /** P-06: with free sides the ground out of reach is the bed eroded by the reach. */
-  @Property(tries = 30)
+  @Property(tries = 30, seed = "20261125")
   void reach_freeBed_isTheErosion(
       @ForAll("rings") List<Point> ring, @ForAll @DoubleRange(min = 0.3, max = 3) double d) {
     Shape bed = Shape.polygon(ring);

@@ -24,7 +24,7 @@ class QuadTest {
     return JTS.createPolygon(ring);
   }
 
-  @Property
+  @Property(seed = "20261125")
   void overlaps_turnedRectangles_agreesWithJts(
       @ForAll @DoubleRange(min = -20, max = 20) double x,
       @ForAll @DoubleRange(min = -20, max = 20) double y,
@@ -41,7 +41,7 @@ class QuadTest {
     }
   }
 
-  @Property
+  @Property(seed = "20261125")
   void distance_toPoint_agreesWithJts(
       @ForAll @DoubleRange(min = -50, max = 50) double px,
       @ForAll @DoubleRange(min = -50, max = 50) double py,
@@ -51,7 +51,7 @@ class QuadTest {
     assertEquals(jts(quad).distance(point), quad.distance(new Xy(px, py)), 1e-9);
   }
 
-  @Property
+  @Property(seed = "20261125")
   void crossedBy_segment_agreesWithJts(
       @ForAll @DoubleRange(min = -30, max = 30) double x1,
       @ForAll @DoubleRange(min = -30, max = 30) double y1,
@@ -66,7 +66,7 @@ class QuadTest {
     }
   }
 
-  @Property
+  @Property(seed = "20261125")
   void boxCrossed_segment_agreesWithJts(
       @ForAll @DoubleRange(min = -30, max = 30) double x1,
       @ForAll @DoubleRange(min = -30, max = 30) double y1,

@@ -105,7 +105,7 @@ class EarthworkTest {
     assertEquals(370.4, v.cubicYards(), 0.05);
   }
 
-  @Property
+  @Property(seed = "20261125")
   void triangles_ofAPlane_giveAreaTimesCentroidDepth(
       @ForAll @DoubleRange(min = 1, max = 9) double a,
       @ForAll @DoubleRange(min = 0, max = 0.3) double b,
@@ -126,7 +126,7 @@ class EarthworkTest {
     assertEquals(expected, sum, expected * 1e-9);
   }
 
-  @Property
+  @Property(seed = "20261125")
   void endArea_pyramid_isHalfAgainAsMuch(@ForAll @DoubleRange(min = 0.1, max = 90) double m2) {
     // E08
     Area base = Area.squareMetres(m2);

@@ -115,7 +115,7 @@ class HardGoodsTest {
     assertEquals(1, CuttingStock.solve(96 * INCH, EIGHTH, demands(INCH, 96, 1)).boards());
   }
 
-  @Property(tries = 150)
+  @Property(tries = 150, seed = "20261125")
   void cutting_smallCases_matchExhaustiveSearch(
       @ForAll @Size(min = 1, max = 8) List<@IntRange(min = 12, max = 90) Integer> inches,
       @ForAll @IntRange(min = 0, max = 1) int kerf) {
@@ -129,7 +129,7 @@ class HardGoodsTest {
     requireValid(cut, list, 96 * INCH, kerf * EIGHTH);
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "20261125")
   void cutting_severalStocks_matchExhaustiveSearchAndStayAboveTheBound(
       @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 12, max = 96) Integer> inches,
       @ForAll @IntRange(min = 0, max = 1) int kerf) {
@@ -179,7 +179,7 @@ class HardGoodsTest {
     return least;
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "20261125")
   void cutting_longLists_areValidAndNeverBelowTheBound(
       @ForAll @Size(min = 3, max = 7) List<@IntRange(min = 8, max = 95) Integer> inches,
       @ForAll @IntRange(min = 1, max = 30) int count) {

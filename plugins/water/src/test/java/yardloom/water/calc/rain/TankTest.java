@@ -192,7 +192,7 @@ class TankTest {
         .as(Case::new);
   }
 
-  @Property
+  @Property(seed = "20261125")
   void water_isKept_andStaysInBounds(@ForAll("cases") Case c, @ForAll Order order) {
     List<Step> steps = c.run(order, 1, 1);
     double in = c.size * c.startShare;
@@ -208,7 +208,7 @@ class TankTest {
     assertEquals(in, out + steps.get(13).stored().litres(), 1e-6);
   }
 
-  @Property
+  @Property(seed = "20261125")
   void yield_growsWithTankAndRoof_andInTheOrderOfTheOrders(
       @ForAll("cases") Case c, @ForAll @DoubleRange(min = 1, max = 4) double factor) {
     List<Double> yields = new ArrayList<>();
