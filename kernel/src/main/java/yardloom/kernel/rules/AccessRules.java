@@ -54,7 +54,10 @@ final class AccessRules {
     for (Attributes.Entry<WayStart> heap : plan.attributes().all(WayStart.KEY)) {
       WayStart at = heap.value();
       starts.add(
-          new Start(at.name(), heap.place(), ways -> new WayNetwork(ways, at.ground(), BESIDE)));
+          new Start(
+              "tip spot " + at.name(),
+              heap.place(),
+              ways -> new WayNetwork(ways, at.ground(), BESIDE)));
     }
     return starts;
   }

@@ -36,4 +36,9 @@ public enum UnitSystem {
   public Unit rainUnit() {
     return this == US ? Unit.INCH : Unit.MILLIMETRE;
   }
+
+  /** A measure said in both systems, this one first and the other in brackets. */
+  public String both(String us, String metric) {
+    return this == US ? us + " (" + metric + ")" : metric + " (" + us + ")";
+  }
 }

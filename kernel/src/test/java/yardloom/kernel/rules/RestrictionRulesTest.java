@@ -34,6 +34,7 @@ import yardloom.kernel.words.RestrictionWords;
 import yardloom.kernel.words.ShapeWords;
 import yardloom.kernel.words.SideWords;
 import yardloom.kernel.words.SightWords;
+import yardloom.kernel.words.WayStart;
 
 class RestrictionRulesTest {
   private final Draft draft = new Draft(new PlanInfo("t", "", "", "", "", "", UnitSystem.US, "$"));
@@ -159,6 +160,21 @@ class RestrictionRulesTest {
     assertEquals(
         List.of("by narrow", "lost"), found.stream().map(f -> f.element().get().name()).toList());
     assertTrue(found.get(0).text().endsWith("it can be reached on foot"));
+  }
+
+  @Test
+  void access_fromHeaps_isAskedForToo() {
+    GrowingWords.path(in, "main", Line.between(p(0, 0), p(40, 0)), ft(3), "barrow", null);
+    BedWords.bed(in, "by main", box(5, 1.5, 4, 4), null, null);
+    BedWords.bed(in, "lost", box(50, 50, 4, 4), null, null);
+    draft
+        .attributes()
+        .add(WayStart.KEY, new WayStart("drive", box(36, 1, 10, 10)), in.place())
+        .add(WayStart.KEY, new WayStart("lawn", box(80, 80, 10, 10)), in.place());
+    List<Finding> found = findings("kernel.access");
+    assertEquals(2, found.size(), "one bed from the drive, one finding for all from the lawn");
+    assertTrue(found.get(0).text().contains("comes to 'tip spot lawn'"), found.toString());
+    assertEquals("lost", found.get(1).element().get().name());
   }
 
   @Test

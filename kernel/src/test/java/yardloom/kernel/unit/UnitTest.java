@@ -107,4 +107,10 @@ class UnitTest {
     Volume twice = Area.squareMetres(m2).deep(Length.metres(2 * depthM));
     assertEquals(once.times(2), twice);
   }
+
+  @Test
+  void both_ofEachSystem_putsItsOwnMeasureFirst() {
+    assertEquals("1 ft (0.30 m)", UnitSystem.US.both("1 ft", "0.30 m"));
+    assertEquals("0.30 m (1 ft)", UnitSystem.METRIC.both("1 ft", "0.30 m"));
+  }
 }

@@ -45,9 +45,9 @@ final class JugloneRule {
                     Severity.WARNING,
                     p.plant().name()
                         + " stands "
-                        + PlantingChecks.both(nearest.get())
+                        + PlantingChecks.both(plan, nearest.get())
                         + " from a black walnut, whose roots poison it",
-                    "keep it at least " + PlantingChecks.both(LIMIT) + " away",
+                    "keep it at least " + PlantingChecks.both(plan, LIMIT) + " away",
                     p.plant().juglone().get())
                 .about(p.bed().id(), p.place()));
       }

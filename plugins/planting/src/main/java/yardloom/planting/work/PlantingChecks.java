@@ -62,7 +62,7 @@ public final class PlantingChecks {
                     "no "
                         + plant.name()
                         + " fits: its part of the bed is narrower than "
-                        + both(p.spacing()),
+                        + both(plan, p.spacing()),
                     "widen the bed or give a smaller spacing",
                     plant.inRow().source())
                 .about(p.bed().id(), p.place())
@@ -74,9 +74,9 @@ public final class PlantingChecks {
                     Severity.WARNING,
                     plant.name()
                         + " stands at "
-                        + both(p.spacing())
+                        + both(plan, p.spacing())
                         + ", closer than the "
-                        + both(plant.inRow().low())
+                        + both(plan, plant.inRow().low())
                         + " of its source",
                     "space it wider, or thin it as it grows",
                     plant.inRow().source())
@@ -106,9 +106,9 @@ public final class PlantingChecks {
                           + " at "
                           + b.tree().id()
                           + " stand "
-                          + both(apart)
+                          + both(plan, apart)
                           + " apart; grown, they take "
-                          + both(wanted),
+                          + both(plan, wanted),
                       "move one of them, or choose a smaller tree",
                       ROOM)
                   .about(a.tree().id(), a.place()));
@@ -170,8 +170,12 @@ public final class PlantingChecks {
     return kinds;
   }
 
-  /** A length in both unit systems, as findings print it. */
-  static String both(Length length) {
-    return String.format(Locale.ROOT, "%.1f ft (%.2f m)", length.feet(), length.metres());
+  /** A length in both unit systems, as findings print it: the plan's own first. */
+  static String both(Plan plan, Length length) {
+    return plan.info()
+        .units()
+        .both(
+            String.format(Locale.ROOT, "%.1f ft", length.feet()),
+            String.format(Locale.ROOT, "%.2f m", length.metres()));
   }
 }

@@ -70,9 +70,9 @@ final class SpreadRule {
     return Finding.of(
             id,
             worst.isWider() ? Severity.WARNING : Severity.NOTE,
-            text(worst) + intoPath(worst.planting(), plan) + others,
+            text(plan, worst) + intoPath(worst.planting(), plan) + others,
             "make the bed "
-                + PlantingChecks.both(worst.lack())
+                + PlantingChecks.both(plan, worst.lack())
                 + " wider, set fewer rows nearer to its middle, take a smaller plant, or mean to"
                 + " cut it back each year",
             RULE)
@@ -96,14 +96,14 @@ final class SpreadRule {
     return Length.metres(bed.getBoundary().distance(bed.getFactory().createPoint(at.coordinate())));
   }
 
-  private static String text(Overgrown o) {
+  private static String text(Plan plan, Overgrown o) {
     return "grown, "
         + o.planting().plant().name()
         + " spreads "
-        + PlantingChecks.both(o.spread())
-        + (o.isWider() ? ", wider than the bed of " + PlantingChecks.both(o.bedWidth()) : "")
+        + PlantingChecks.both(plan, o.spread())
+        + (o.isWider() ? ", wider than the bed of " + PlantingChecks.both(plan, o.bedWidth()) : "")
         + " and hangs "
-        + PlantingChecks.both(o.over())
+        + PlantingChecks.both(plan, o.over())
         + " over the edge";
   }
 
@@ -119,7 +119,7 @@ final class SpreadRule {
             .filter(r -> r.into().metres() > 0.005)
             .max(Comparator.comparing(Reach::into));
     return deepest
-        .map(r -> ", " + PlantingChecks.both(r.into()) + " of it into " + r.path().id())
+        .map(r -> ", " + PlantingChecks.both(plan, r.into()) + " of it into " + r.path().id())
         .orElse("");
   }
 }

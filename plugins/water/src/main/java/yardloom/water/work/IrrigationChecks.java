@@ -59,9 +59,9 @@ public final class IrrigationChecks implements Check {
                     id(),
                     Severity.WARNING,
                     "the dripline of this bed takes "
-                        + both(zone.flow().value())
+                        + both(plan, zone.flow().value())
                         + ", the supply gives "
-                        + both(zone.limit().value()),
+                        + both(plan, zone.limit().value()),
                     "use outlets of less flow, wider spacing, or split the bed",
                     zone.limit().source())
                 .about(zone.beds().get(0), placeOf(facts, zone)));
@@ -78,8 +78,11 @@ public final class IrrigationChecks implements Check {
         .orElse(SourceRef.NONE);
   }
 
-  private static String both(Flow flow) {
-    return String.format(
-        Locale.ROOT, "%.2f gpm (%.0f L/h)", flow.gallonsPerMinute(), flow.litresPerHour());
+  private static String both(Plan plan, Flow flow) {
+    return plan.info()
+        .units()
+        .both(
+            String.format(Locale.ROOT, "%.2f gpm", flow.gallonsPerMinute()),
+            String.format(Locale.ROOT, "%.0f L/h", flow.litresPerHour()));
   }
 }
