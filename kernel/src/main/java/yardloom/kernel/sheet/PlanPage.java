@@ -196,7 +196,9 @@ final class PlanPage {
     if (arrangement.side() > 0) {
       double x = grid.left(columns) - Grid.GUTTER_MM / 2;
       Box frame = grid.frame();
-      page.inks().add(Ink.Path.line(DIVIDER, new Xy(x, frame.y()), new Xy(x, frame.bottom())));
+      // Below the drawing a table may run through all columns.
+      double end = arrangement.below() ? strip.bottom() : frame.bottom();
+      page.inks().add(Ink.Path.line(DIVIDER, new Xy(x, frame.y()), new Xy(x, end)));
     }
     return drawing.homeless();
   }
