@@ -5,6 +5,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.ground.LevelBed;
 import yardloom.kernel.ground.Surface;
 import yardloom.kernel.ground.Swale;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
@@ -13,6 +14,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.words.EarthWords.Earth;
 import yardloom.kernel.words.LevelWords;
 
 /** Tables of earth to move. */
@@ -84,5 +86,20 @@ final class GroundTables {
               });
     }
     return table.build();
+  }
+
+  static Table earth(Plan plan) {
+    Table.Builder table =
+        Table.titled("earth", "Earth to move")
+            .column(Column.text("where", "where"))
+            .column(Column.of("cut", "cut", Measure.VOLUME))
+            .column(Column.of("fill", "fill", Measure.VOLUME));
+    for (Attributes.Entry<Earth> earth : plan.attributes().all(Earth.KEY)) {
+      table.row(
+          Cell.text(earth.value().name()),
+          Cell.of(earth.value().cut()),
+          Cell.of(earth.value().fill()));
+    }
+    return table.note("Volumes in place, without swelling or settling.").build();
   }
 }

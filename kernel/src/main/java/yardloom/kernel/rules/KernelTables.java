@@ -22,6 +22,7 @@ public final class KernelTables {
         new PlanTable("beds", SiteTables::beds),
         new PlanTable("routes", AccessRules::routes),
         new PlanTable("level-beds", GroundTables::levelBeds),
+        new PlanTable("earth", GroundTables::earth),
         new PlanTable("swales", GroundTables::swales));
   }
 

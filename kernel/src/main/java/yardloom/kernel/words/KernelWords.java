@@ -21,6 +21,7 @@ public final class KernelWords {
               GrowingWords.class,
               BedWords.class,
               LevelWords.class,
+              EarthWords.class,
               RestrictionWords.class,
               GroundWords.class));
 

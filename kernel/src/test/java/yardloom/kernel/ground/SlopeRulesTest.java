@@ -156,4 +156,29 @@ class SlopeRulesTest {
     assertEquals(36, prism, 1e-9);
     assertEquals(1.5, end / prism, 1e-9);
   }
+
+  /** E01 and E08 in one: even sections of the Wikibooks fill's first 100 m. */
+  @Test
+  void along_evenSections_addsUpAndRunsOutAsAPyramid() {
+    List<Area> sections =
+        java.util.stream.DoubleStream.of(60, 50, 0).mapToObj(Area::squareMetres).toList();
+    // 25 (60 + 50)/2 and, as a pyramid, 25 × 50/3.
+    assertEquals(
+        1375 + 1250 / 3.0, Earthwork.along(sections, Length.metres(25)).cubicMetres(), 1e-9);
+  }
+
+  /** E06, as a grid of four cells, and a fifth part of it turned into fill. */
+  @Test
+  void grid_cutAndFill_areKeptApart() {
+    List<Length> depths =
+        java.util.stream.DoubleStream.of(1, 1, 1, 1, 1, 1, 1, 1, 1).mapToObj(Length::feet).toList();
+    Earthwork.Moved all = Earthwork.grid(depths, 3, Area.squareFeet(2500));
+    assertEquals(370.4, all.cut().cubicFeet() / 27, 0.05);
+    assertEquals(0, all.fill().cubicFeet(), 0);
+    List<Length> two =
+        java.util.stream.DoubleStream.of(1, 1, -2, 1, 1, -2).mapToObj(Length::feet).toList();
+    Earthwork.Moved both = Earthwork.grid(two, 3, Area.squareFeet(100));
+    assertEquals(100, both.cut().cubicFeet(), 1e-9);
+    assertEquals(50, both.fill().cubicFeet(), 1e-9);
+  }
 }

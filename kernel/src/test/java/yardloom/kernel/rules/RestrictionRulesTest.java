@@ -20,11 +20,15 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Volume;
 import yardloom.kernel.words.BedWords;
 import yardloom.kernel.words.BuiltWords;
+import yardloom.kernel.words.EarthWords;
 import yardloom.kernel.words.GroundWords;
 import yardloom.kernel.words.GrowingWords;
 import yardloom.kernel.words.LevelWords;
@@ -175,6 +179,26 @@ class RestrictionRulesTest {
     assertEquals(2, found.size(), "one bed from the drive, one finding for all from the lawn");
     assertTrue(found.get(0).text().contains("comes to 'tip spot lawn'"), found.toString());
     assertEquals("lost", found.get(1).element().get().name());
+  }
+
+  /** E05: reference guide p. 36; ground at four corners to a grade of 83 ft over 2,000 sq ft. */
+  @Test
+  void earth_byGridAndSections_standsInTheTable() {
+    double side = Math.sqrt(2000);
+    EarthWords.earthGrid(in, "pad", List.of(ft(-7.6), ft(-5.5), ft(-8.4), ft(-2.5)), 2, ft(side));
+    EarthWords.earthSections(
+        in, "ditch", List.of(Area.squareFeet(27), Area.squareFeet(27)), ft(10), "cut");
+    Table table = GroundTables.earth(draft.freeze());
+    assertEquals(444.4, ((Volume) table.rows().get(0).get(2).value().get()).cubicYards(), 0.05);
+    assertEquals(10, ((Volume) table.rows().get(1).get(1).value().get()).cubicYards(), 1e-9);
+    PlanException uneven =
+        assertThrows(
+            PlanException.class,
+            () ->
+                EarthWords.earthGrid(
+                    in, "odd", List.of(ft(1), ft(1), ft(1), ft(1), ft(1)), 2, ft(9)));
+    assertTrue(
+        uneven.getMessage().contains("5 depths cannot stand in rows of 2"), uneven.getMessage());
   }
 
   @Test
