@@ -121,7 +121,8 @@ final class GroundRules {
             findings,
             running > RAMP + SLACK
                 ? "is steeper than a ramp may be (8.3 %)"
-                : "must be built as a ramp (5 % is the most for a walk)",
+                : "must be built as a ramp, 36 in (91 cm) clear with landings of at most 2 %"
+                    + " (5 % is the most for a walk)",
             "along",
             running);
       }

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
@@ -235,11 +237,29 @@ class RestrictionRulesTest {
     assertTrue(findings("kernel.fall-from-house").get(0).text().contains("falls -5.0 %"));
   }
 
-  @Test
-  void pathSlope_accessiblePathAtSixPercent_needsARamp() {
-    slopingEastAt(0.06);
+  /** ramps of at most 1:12, landings of at most 2 %, 36 in clear (405.5). */
+  @ParameterizedTest
+  @CsvSource({
+    "0.06, 'must be built as a ramp, 36 in (91 cm) clear with landings of at most 2 %'",
+    "0.0833, must be built as a ramp",
+    "0.0834, is steeper than a ramp may be"
+  })
+  void pathSlope_accessiblePath_isARampUpToOneInTwelve(double slope, String said) {
+    slopingEastAt(slope);
     GrowingWords.path(in, "a", Line.between(p(0, 0), p(40, 0)), ft(4), "accessible", null);
-    assertTrue(findings("kernel.path-slope").get(0).text().contains("must be built as a ramp"));
+    String text = findings("kernel.path-slope").get(0).text();
+    assertTrue(text.contains(said), text);
+  }
+
+  /** T-16, a weak source: one page advises against swales above 15 degrees (1:3.75). */
+  @ParameterizedTest
+  @CsvSource({"0.26, false", "0.28, true"})
+  void swale_onSteepGround_isAdvisedAgainst(double slope, boolean said) {
+    slopingEastAt(slope);
+    LevelWords.swale(
+        in, "level", Line.between(p(45, 30), p(45, 60)), ft(1), Length.inches(6), null);
+    assertEquals(
+        said, findings("kernel.swale").stream().anyMatch(f -> f.text().contains("above 27 %")));
   }
 
   /** T-15: level along a contour; within 10 ft of a house it conflicts with T-02. */
