@@ -11,6 +11,7 @@ import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -24,6 +25,10 @@ final class PlanPage {
   private static final double MARGIN_MM = 9;
 
   private static final double LEAST_COLUMN_BELOW_MM = 40;
+
+  /** How much smaller a page's drawing may get to leave room for the rest. */
+  private static final double MOST_SMALLER = 2;
+
   private static final Style DIVIDER = Style.line("divider", Palette.INK, 0.25);
 
   private final SheetRequest request;
@@ -70,6 +75,29 @@ final class PlanPage {
         largestUsual()
             .map(s -> "a larger sheet, or the scale " + s.words())
             .orElse("a larger sheet"));
+  }
+
+  /**
+   * The same; on a page to carry whose scale is free, a smaller one if {@code blocks} all stand
+   * beside the drawing only so: a second page is easily lost.
+   */
+  Scale scaleFor(List<Block> blocks) {
+    Scale largest = scale();
+    if (request.sheet().format() != SheetPlan.Format.PAGE || request.scale().isPresent()) {
+      return largest;
+    }
+    return Scale.usual(request.info().units()).stream()
+        .sorted()
+        .filter(s -> s.compareTo(largest) >= 0)
+        .filter(s -> s.denominator() <= MOST_SMALLER * largest.denominator())
+        .filter(s -> holds(s, blocks))
+        .findFirst()
+        .orElse(largest);
+  }
+
+  private boolean holds(Scale scale, List<Block> blocks) {
+    Page trial = new Page(grid, titleHeightMm);
+    return fill(trial, scale, request.sheet().title(), blocks, List.of()).isEmpty();
   }
 
   /** The scale asked for, or the largest usual one; empty if the drawing does not fit so. */

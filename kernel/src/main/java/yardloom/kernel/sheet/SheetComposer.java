@@ -196,7 +196,7 @@ public final class SheetComposer {
     String title = title(request, filled.size());
     double titleHeight = titleHeight(request, grid, title, WIDEST_SCALE);
     PlanPage plan = new PlanPage(request, panel, grid, type, titleHeight);
-    Scale scale = plan.scale();
+    Scale scale = plan.scaleFor(waiting);
     Page page = new Page(grid, titleHeight);
     List<Block> rest = plan.fill(page, scale, request.sheet().title(), waiting, optional.keySet());
     Map<Block, Table> placed = new LinkedHashMap<>(optional);
@@ -227,8 +227,7 @@ public final class SheetComposer {
   }
 
   private double titleHeight(SheetRequest request, Grid grid, String title, String scale) {
-    return new TitleBlock(request.info(), title, scale, request.paper().name(), type)
-        .height(grid.titleBlockMm());
+    return new TitleBlock(request, title, scale, type).height(grid.titleBlockMm());
   }
 
   private List<Block> blocks(SheetRequest request, Grid grid) {
@@ -282,9 +281,7 @@ public final class SheetComposer {
     Grid grid = filled.page().grid();
     List<Ink> inks = new ArrayList<>(filled.page().inks());
     inks.add(Ink.Path.box(FRAME, grid.frame()));
-    TitleBlock title =
-        new TitleBlock(
-            request.info(), filled.title(), filled.scale(), request.paper().name(), type);
+    TitleBlock title = new TitleBlock(request, filled.title(), filled.scale(), type);
     inks.addAll(title.inks(grid.titleBlockMm(), grid.frame(), number + " of " + count));
     String id = request.sheet().id() + (filled.part() == 0 ? "" : "-" + (filled.part() + 1));
     String description =

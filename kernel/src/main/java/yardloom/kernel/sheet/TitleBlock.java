@@ -3,12 +3,14 @@ package yardloom.kernel.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.draw.Palette;
+import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.unit.UnitSystem;
 
 /**
- * The title block in the lower right corner: the fields that a drawing needs, in our arrangement.
+ * The title block in the lower right corner: the fields that a drawing needs, in our arrangement. A
+ * page to carry has those that tell it from other pages; the rest stands on the sheets.
  *
  * <p>References: [1] ISO 7200:2004, data fields in title blocks, as listed in a program's help
  * page: owner, identification, date of issue, sheet number, title, creator, revision.
@@ -25,15 +27,17 @@ final class TitleBlock {
   private final String sheetTitle;
   private final String scale;
   private final String paper;
+  private final boolean brief;
   private final Type type;
 
   private record Field(String caption, String value) {}
 
-  TitleBlock(PlanInfo info, String sheetTitle, String scale, String paper, Type type) {
-    this.info = info;
+  TitleBlock(SheetRequest request, String sheetTitle, String scale, Type type) {
+    this.info = request.info();
     this.sheetTitle = sheetTitle;
     this.scale = scale;
-    this.paper = paper;
+    this.paper = request.paper().name();
+    this.brief = request.sheet().format() == SheetPlan.Format.PAGE;
     this.type = type;
   }
 
@@ -60,17 +64,40 @@ final class TitleBlock {
     double y = box.y() + 2;
     List<String> name = type.wrap(orNone(info.title()), Type.NAME, true, inner);
     double nameHeight = Type.NAME;
-    if (name.size() > 1) {
+    if (name.size() > 1 || brief) {
       nameHeight = Type.TITLE;
       name = shortened(type.wrap(orNone(info.title()), nameHeight, true, inner), 3);
     }
     inks.addAll(Type.lines(name, x, y, nameHeight, true, Palette.INK));
     y += name.size() * Type.pitch(nameHeight);
-    List<String> title = shortened(type.wrap(sheetTitle, Type.TITLE, false, inner), 2);
-    inks.addAll(Type.lines(title, x, y, Type.TITLE, false, Palette.INK));
-    y += title.size() * Type.pitch(Type.TITLE) + 1.5;
+    double titleHeight = brief ? Type.HEADING : Type.TITLE;
+    List<String> title = shortened(type.wrap(sheetTitle, titleHeight, false, inner), 2);
+    inks.addAll(Type.lines(title, x, y, titleHeight, false, Palette.INK));
+    y += title.size() * Type.pitch(titleHeight) + 1.5;
+    y = brief ? briefRows(inks, box, y, sheetOf) : rows(inks, box, y, sheetOf);
+    return new Drawn(inks, y - box.y());
+  }
+
+  private double briefRows(List<Ink> inks, Box box, double top, String sheetOf) {
+    double y = row(inks, box, top, new Field("Plan", info.id()), new Field("Date", info.date()));
+    return row(
+        inks,
+        box,
+        y,
+        new Field("Paper, at full size", paper),
+        new Field("Scale", scale),
+        new Field("Sheet", sheetOf));
+  }
+
+  private double rows(List<Ink> inks, Box box, double top, String sheetOf) {
     String units = info.units() == UnitSystem.US ? "Feet, inches" : "Metres";
-    y = row(inks, box, y, new Field("Client", info.client()), new Field("Drawn by", info.author()));
+    double y =
+        row(
+            inks,
+            box,
+            top,
+            new Field("Client", info.client()),
+            new Field("Drawn by", info.author()));
     y = row(inks, box, y, new Field("Plan", info.id()), new Field("Paper, at full size", paper));
     y =
         row(
@@ -80,15 +107,13 @@ final class TitleBlock {
             new Field("Date", info.date()),
             new Field("Revision", info.revision()),
             new Field("Measures", units));
-    y =
-        row(
-            inks,
-            box,
-            y,
-            new Field("Scale", scale),
-            new Field("Approved", " "),
-            new Field("Sheet", sheetOf));
-    return new Drawn(inks, y - box.y());
+    return row(
+        inks,
+        box,
+        y,
+        new Field("Scale", scale),
+        new Field("Approved", " "),
+        new Field("Sheet", sheetOf));
   }
 
   private double row(List<Ink> inks, Box box, double y, Field... fields) {

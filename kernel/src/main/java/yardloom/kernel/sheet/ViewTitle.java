@@ -10,6 +10,7 @@ import yardloom.kernel.unit.UnitSystem;
 final class ViewTitle {
   static final double HEIGHT_MM = 18;
   private static final double BAR_GAP_MM = 12;
+  private static final double LEAST_BAR_MM = 24;
   private static final double CIRCLE_MM = 4.6;
   private static final double LETTER_AT_MM = 6.9;
   private static final Style CIRCLE = Style.filled("north", "").outlined(Palette.INK, 0.25);
@@ -30,15 +31,24 @@ final class ViewTitle {
     String words =
         "Scale " + (scale.words().equals(ratio) ? ratio : scale.words() + " (" + ratio + ")");
     double wordsWidth = type.width(words, Type.HEADING, false);
-    double titleRoom = Math.max(wordsWidth, strip.width() / 3);
+    double barRoom = strip.width() - 22 - wordsWidth - 2 * BAR_GAP_MM;
+    boolean narrow = barRoom < LEAST_BAR_MM;
+    double titleRoom = narrow ? strip.right() - x : Math.max(wordsWidth, strip.width() / 3);
     // A title too long for its room is set smaller; only what is too long even then is cut.
     double size = type.width(title, Type.TITLE, true) <= titleRoom ? Type.TITLE : Type.HEADING;
     List<String> lines =
-        type.wrap(title, size, true, size == Type.TITLE ? titleRoom : strip.width() * 0.55);
+        type.wrap(
+            title, size, true, narrow || size == Type.TITLE ? titleRoom : strip.width() * 0.55);
     inks.add(Type.line(lines.get(0), x, y, size, true, Ink.Align.START));
     y += Type.pitch(Type.TITLE);
     inks.add(Type.line(words, x, y, Type.HEADING, false, Ink.Align.START));
     double titleWidth = Math.max(wordsWidth, type.width(lines.get(0), size, true));
+    if (narrow) {
+      // Beside the words no bar could be read: below them.
+      ScaleBar below = new ScaleBar(scale, units, strip.right() - x - BAR_GAP_MM);
+      inks.addAll(below.at(x + 1, y + Type.pitch(Type.HEADING) + 1));
+      return inks;
+    }
     double barLeft = x + titleWidth + BAR_GAP_MM;
     ScaleBar bar = new ScaleBar(scale, units, strip.right() - barLeft - BAR_GAP_MM);
     inks.addAll(bar.at(barLeft, strip.y() + 4.4));

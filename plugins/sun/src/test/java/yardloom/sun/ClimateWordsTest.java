@@ -10,6 +10,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import yardloom.facts.FrostDates;
 import yardloom.facts.Hardiness;
 import yardloom.facts.SolarRadiation;
@@ -127,6 +129,28 @@ class ClimateWordsTest {
 
   private static Table table(Outcome outcome, String id) {
     return outcome.tables().stream().filter(t -> t.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void frostOfThePlan_goesBeforeThatOfAnIncludedFile(boolean includedFirst) {
+    PlanScope region = new PlanScope(draft, new SourceRef("region.groovy", 2, 1));
+    String lotFile = draft.freeze().lot().orElseThrow().place().file();
+    PlanScope own = new PlanScope(draft, new SourceRef(lotFile, 9, 1));
+    if (includedFirst) {
+      ClimateWords.frost(region, "05-20", "09-10", null, "county table");
+    }
+    ClimateWords.frost(own, "04-25", "10-14", null, "own record");
+    if (!includedFirst) {
+      ClimateWords.frost(region, "05-20", "09-10", null, "county table");
+    }
+    FrostDates frost = outcome().results().get(YardFacts.FROST);
+    assertEquals(MonthDay.of(4, 25), frost.lastOfSpring().value());
+    assertEquals(MonthDay.of(10, 14), frost.firstOfFall().value());
+    refused(
+        ProblemCode.DUPLICATE,
+        "already given",
+        () -> ClimateWords.frost(region, "05-21", "09-10", null, null));
   }
 
   @Test

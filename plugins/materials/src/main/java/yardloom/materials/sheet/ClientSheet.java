@@ -10,7 +10,10 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.UnitSystem;
@@ -68,7 +71,7 @@ final class ClientSheet implements SheetMaker {
     panels.add(new Panel.Notes("In short", summary(plan, facts, surfaces, phases)));
     panels.add(new Panel.SitePlan(BARE));
     panels.add(new Panel.Notes("What we need from you", asks()));
-    panels.add(new Panel.TableBlock(WorkTables.phases().make(plan, facts)));
+    panels.add(new Panel.TableBlock(days(phases)));
     return List.of(
         new SheetPlan(NUMBER, "client", "Client summary", SheetPlan.Format.PAGE, panels));
   }
@@ -125,6 +128,30 @@ final class ClientSheet implements SheetMaker {
   private static String money(Plan plan, Money money) {
     return new TableFormat(plan.info().units(), plan.info().currency())
         .withUnit(Measure.MONEY, money);
+  }
+
+  /** The phases, narrow enough for the page; what follows what stands on the work sheet. */
+  private static Table days(List<PhaseTime> phases) {
+    boolean dated = phases.stream().allMatch(p -> p.start().isPresent());
+    Table.Builder table =
+        Table.titled("client-phases", "What happens when").column(Column.text("phase", "Phase"));
+    if (dated) {
+      table.column(Column.text("from", "From")).column(Column.text("to", "To"));
+    } else {
+      table.column(Column.of("day", "Working day", Measure.COUNT));
+    }
+    table.column(Column.of("days", "Days", Measure.COUNT));
+    for (PhaseTime p : phases) {
+      List<Cell> cells = new ArrayList<>(List.of(Cell.text(p.phase().title())));
+      if (dated) {
+        cells.addAll(List.of(WorkTables.date(p.start()), WorkTables.date(p.end())));
+      } else {
+        cells.add(Cell.number(p.firstDay()));
+      }
+      cells.add(Cell.number(p.days()));
+      table.row(cells);
+    }
+    return table.build();
   }
 
   private static List<String> asks() {

@@ -74,7 +74,6 @@ final class CrewSheets implements SheetMaker {
     panels.add(new Panel.Notes(time.phase().title(), steps(time, plan, facts)));
     panels.add(new Panel.SitePlan(layers(time)));
     panels.add(new Panel.Notes("Mind", texts(time.phase().cautions(), units)));
-    panels.add(new Panel.Notes("Bring", List.of(bring(time))));
     for (Table table : List.of(needed(time, plan, facts), tasks(time, plan, facts))) {
       if (!table.isEmpty()) {
         panels.add(new Panel.TableBlock(table));
@@ -117,6 +116,7 @@ final class CrewSheets implements SheetMaker {
             + work.crew()
             + (hours > 0 ? ", likely " + Say.number(hours) + " hours of one person in all." : ".")
             + (time.why().isEmpty() ? "" : " It " + time.why() + "."));
+    lines.add(bring(time));
     int n = 1;
     for (String step : texts(time.phase().steps(), plan.info().units())) {
       lines.add(n++ + ". " + step);
@@ -130,9 +130,7 @@ final class CrewSheets implements SheetMaker {
 
   private static String bring(PhaseTime time) {
     String tools = String.join(", ", time.phase().tools());
-    return Character.toUpperCase(tools.charAt(0))
-        + tools.substring(1)
-        + "; gloves, water, first aid, this page.";
+    return "Bring " + tools + "; gloves, water, first aid, this page.";
   }
 
   /** The take-off, narrow enough for the page. */
@@ -184,17 +182,11 @@ final class CrewSheets implements SheetMaker {
         Table.titled("crew-" + time.phase().id() + "-tasks", "Tasks, hours of one person")
             .column(Column.text("task", "Task"))
             .column(Column.text("amount", "Amount"))
-            .column(Column.of("low", "Low", Measure.HOURS))
-            .column(Column.of("hours", "Likely", Measure.HOURS))
-            .column(Column.of("high", "High", Measure.HOURS));
+            .column(Column.of("hours", "Likely", Measure.HOURS));
     for (TaskLoad task : facts.all(MaterialFacts.TASKS)) {
       if (task.phase().equals(time.phase().id())) {
         table.row(
-            Cell.text(task.task()),
-            Amounts.cell(plan, task.amount()),
-            Cell.of(task.low()),
-            Cell.of(task.likely()),
-            Cell.of(task.high()));
+            Cell.text(task.task()), Amounts.cell(plan, task.amount()), Cell.of(task.likely()));
       }
     }
     return table.build();

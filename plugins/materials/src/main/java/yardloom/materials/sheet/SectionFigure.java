@@ -48,6 +48,9 @@ final class SectionFigure {
   private static final double NOTE_PITCH_M = 0.036;
   private static final double NOTE_CHAR_M = 0.0135;
 
+  // The figures of thinner layers would run into each other; their depth stands in the note.
+  private static final double LEAST_DIMENSION_M = 0.09;
+
   private final UnitSystem units;
   private double lowestNote;
   private final List<Mark> marks = new ArrayList<>();
@@ -104,13 +107,16 @@ final class SectionFigure {
       double depth = course.depth().value().metres();
       String text = course.material().title() + ", " + Say.depth(course.depth().value(), units);
       layer(x, y, depth, STYLES.get(course.material()), text);
-      marks.add(
-          new Mark.Dimension(
-              Point.metres(x, y),
-              Point.metres(x, y + depth),
-              Length.metres(0.06),
-              Say.depth(course.depth().value(), units)));
-      note(x, y + depth / 2, course.material().title());
+      boolean thin = depth < LEAST_DIMENSION_M;
+      if (!thin) {
+        marks.add(
+            new Mark.Dimension(
+                Point.metres(x, y),
+                Point.metres(x, y + depth),
+                Length.metres(0.06),
+                Say.depth(course.depth().value(), units)));
+      }
+      note(x, y + depth / 2, thin ? text : course.material().title());
       y += depth;
     }
     marks.add(

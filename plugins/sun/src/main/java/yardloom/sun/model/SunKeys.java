@@ -1,10 +1,14 @@
 package yardloom.sun.model;
 
 import java.time.MonthDay;
+import java.util.List;
+import java.util.Optional;
 import yardloom.facts.SolarRadiation;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
@@ -52,6 +56,16 @@ public final class SunKeys {
       new AttributeKey<>("sun.radiation", SolarRadiation.Given.class);
 
   private SunKeys() {}
+
+  /** What the file with the lot says, wherever it includes others; else what was said last. */
+  public static <T> Optional<Attributes.Entry<T>> said(Plan plan, AttributeKey<T> key) {
+    List<Attributes.Entry<T>> all = plan.attributes().all(key);
+    String own = plan.lot().map(lot -> lot.place().file()).orElse("");
+    return all.stream()
+        .filter(e -> e.place().file().equals(own))
+        .findFirst()
+        .or(() -> all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1)));
+  }
 
   /** Frost as the plan gives it. */
   public record FrostGiven(MonthDay last, MonthDay first, Temperature limit, String source) {}

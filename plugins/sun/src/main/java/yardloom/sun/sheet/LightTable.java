@@ -10,6 +10,7 @@ import java.util.Set;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
@@ -89,8 +90,8 @@ public final class LightTable implements TableMaker {
     String guide =
         " Guide: fruiting vegetables 20 to 25 mol, most ornamentals up to 12 (University of"
             + " Florida, as quoted in a trade note).";
-    return plan.attributes()
-        .get(SunKeys.RADIATION)
+    return SunKeys.said(plan, SunKeys.RADIATION)
+        .map(Attributes.Entry::value)
         .map(
             given ->
                 "Daily light from given radiation ("

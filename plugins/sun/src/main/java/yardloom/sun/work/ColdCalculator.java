@@ -11,7 +11,6 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
-import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
@@ -39,11 +38,11 @@ public final class ColdCalculator implements Calculator {
   public void compute(Plan plan, Facts in, Sink out) {
     Optional<WeatherReading> record = reading(plan);
     record.ifPresent(r -> out.give(ColdAndWarmth.KEY, r.all()));
-    first(plan, SunKeys.FROST)
+    SunKeys.said(plan, SunKeys.FROST)
         .map(ColdCalculator::given)
         .or(() -> record.flatMap(WeatherReading::frost))
         .ifPresent(f -> out.give(YardFacts.FROST, f));
-    first(plan, SunKeys.ZONE)
+    SunKeys.said(plan, SunKeys.ZONE)
         .map(z -> given(z.value()))
         .or(() -> record.flatMap(WeatherReading::hardiness))
         .ifPresent(h -> out.give(YardFacts.HARDINESS, h));
@@ -51,7 +50,7 @@ public final class ColdCalculator implements Calculator {
 
   private static Optional<WeatherReading> reading(Plan plan) {
     boolean south = plan.site().map(s -> s.latitude().degrees() < 0).orElse(false);
-    Optional<DailyWeather> record = plan.attributes().get(SunKeys.WEATHER);
+    Optional<DailyWeather> record = SunKeys.said(plan, SunKeys.WEATHER).map(Entry::value);
     return record
         .map(r -> new WeatherYears(r, south))
         .filter(y -> !y.years().isEmpty())
@@ -76,9 +75,5 @@ public final class ColdCalculator implements Calculator {
     return Derived.by(what, Source.plan(entry.value().source()))
         .from("day", day, entry.place())
         .gives(day);
-  }
-
-  private static <T> Optional<Entry<T>> first(Plan plan, AttributeKey<T> key) {
-    return plan.attributes().all(key).stream().findFirst();
   }
 }

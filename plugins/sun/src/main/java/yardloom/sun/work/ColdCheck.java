@@ -10,6 +10,7 @@ import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
@@ -37,7 +38,8 @@ public final class ColdCheck implements Check {
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> found = new ArrayList<>();
     Optional<ColdAndWarmth> cold = facts.find(ColdAndWarmth.KEY);
-    Optional<DailyWeather> record = plan.attributes().get(SunKeys.WEATHER);
+    Optional<DailyWeather> record =
+        SunKeys.said(plan, SunKeys.WEATHER).map(Attributes.Entry::value);
     if (record.isPresent() && cold.isEmpty()) {
       found.add(
           Finding.of(

@@ -11,6 +11,7 @@ import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
 import yardloom.kernel.source.Source;
@@ -32,7 +33,8 @@ public final class RadiationCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    Optional<SolarRadiation.Given> given = plan.attributes().get(SunKeys.RADIATION);
+    Optional<SolarRadiation.Given> given =
+        SunKeys.said(plan, SunKeys.RADIATION).map(Attributes.Entry::value);
     plan.site().ifPresent(site -> out.give(YardFacts.RADIATION, of(site, given)));
   }
 

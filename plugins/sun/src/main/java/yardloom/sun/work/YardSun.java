@@ -12,6 +12,7 @@ import yardloom.facts.Obstacle.Stage;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.ground.Surface;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
@@ -112,8 +113,8 @@ public final class YardSun {
     }
     double latitude = site.latitude().radians();
     LightOfDays clear = new LightOfDays(skies, latitude, year, COLUMNS, meanDays);
-    return plan.attributes()
-        .get(SunKeys.RADIATION)
+    return SunKeys.said(plan, SunKeys.RADIATION)
+        .map(Attributes.Entry::value)
         .map(g -> clear.measured(array(g.monthly()), aboveAir(latitude), sunsets(latitude)))
         .orElse(clear);
   }
