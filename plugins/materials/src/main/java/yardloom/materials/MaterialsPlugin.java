@@ -102,6 +102,7 @@ public final class MaterialsPlugin implements YardPlugin {
     List<TableMaker> tables = new ArrayList<>();
     tables.addAll(List.of(new TakeOffTable(), new OrderTable(), new LoadTable(), new HaulTable()));
     tables.addAll(WorkTables.all());
+    tables.add(WorkTables.sources());
     tables.addAll(CostTables.all());
     tables.addAll(SoilTables.all());
     tables.add(new RegionTable());

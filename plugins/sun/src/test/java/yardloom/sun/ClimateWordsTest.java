@@ -24,6 +24,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementDraft;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.plan.Lot;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -135,8 +136,12 @@ class ClimateWordsTest {
   @ValueSource(booleans = {true, false})
   void frostOfThePlan_goesBeforeThatOfAnIncludedFile(boolean includedFirst) {
     PlanScope region = new PlanScope(draft, new SourceRef("region.groovy", 2, 1));
-    String lotFile = draft.freeze().lot().orElseThrow().place().file();
-    PlanScope own = new PlanScope(draft, new SourceRef(lotFile, 9, 1));
+    draft.lot(
+        new Lot(
+            PLACE,
+            Shape.rectangle(Point.metres(0, 0), Length.metres(20), Length.metres(20)),
+            List.of()));
+    PlanScope own = new PlanScope(draft, new SourceRef(PLACE.file(), 9, 1));
     if (includedFirst) {
       ClimateWords.frost(region, "05-20", "09-10", null, "county table");
     }

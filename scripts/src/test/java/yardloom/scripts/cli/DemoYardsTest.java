@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What each demo yard is there to show. */
 class DemoYardsTest {
@@ -52,6 +55,18 @@ class DemoYardsTest {
     assertEquals(8.28, november / 25.4, 0.02);
     assertEquals(2.13, mm[305 + 18] / 25.4, 0.005);
     assertEquals(48, longest);
+  }
+
+  /** Crew, driver and client each have one page; a second one is easily lost. */
+  @ParameterizedTest
+  @ValueSource(strings = {"urbana-yard", "seattle-corner", "san-francisco-slope"})
+  void pagesToCarry_everyDemo_areOnePageEach(String demo) {
+    List<String> pages =
+        draw(SAMPLES.resolve(demo + ".groovy"), demo).keySet().stream()
+            .filter(f -> f.matches("sheets/\\d+-(crew|client|delivery).*\\.svg"))
+            .toList();
+    assertTrue(pages.size() > 10, pages::toString);
+    assertTrue(pages.stream().noneMatch(f -> f.matches(".*-\\d+\\.svg")), pages::toString);
   }
 
   @Test

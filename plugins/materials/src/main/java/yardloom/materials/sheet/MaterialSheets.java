@@ -72,7 +72,7 @@ public final class MaterialSheets {
       List<Panel> panels = new ArrayList<>();
       panels.add(new Panel.SitePlan(GROUND));
       panels.add(SectionFigure.of(surfaces, plan.info().units()));
-      for (TableMaker maker : List.of(new TakeOffTable(), new OrderTable())) {
+      for (TableMaker maker : List.of(new TakeOffTable(), new OrderTable(), WorkTables.sources())) {
         panels.add(new Panel.TableBlock(maker.make(plan, facts)));
       }
       panels.add(

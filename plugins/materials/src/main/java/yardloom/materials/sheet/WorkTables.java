@@ -30,13 +30,14 @@ import yardloom.materials.work.ScheduleCalculator;
 public final class WorkTables {
   private WorkTables() {}
 
-  /** All of them. */
+  /** Labour, phases and orders. */
   public static List<TableMaker> all() {
-    return List.of(new Labour(), new Phases(), new Orders(), new Sources());
+    return List.of(new Labour(), new Phases(), new Orders());
   }
 
-  static TableMaker phases() {
-    return new Phases();
+  /** Where each item comes from; stands with the stacks, not with the work. */
+  public static TableMaker sources() {
+    return new Sources();
   }
 
   /** Hours by task. */
