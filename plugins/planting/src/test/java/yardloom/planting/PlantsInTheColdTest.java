@@ -14,11 +14,8 @@ import yardloom.facts.Hardiness;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
-import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
-import yardloom.kernel.fact.Facts;
-import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Draft;
@@ -26,13 +23,11 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementDraft;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
-import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
-import yardloom.kernel.spi.PluginInfo;
+import yardloom.kernel.spi.Giver;
 import yardloom.kernel.spi.PluginLoader;
-import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
@@ -63,7 +58,8 @@ class PlantsInTheColdTest {
   }
 
   private <T> Outcome with(FactKey<T> key, T value) {
-    List<YardPlugin> plugins = List.of(new PlantingPlugin(), new Gives<>(key, value));
+    List<YardPlugin> plugins =
+        List.of(new PlantingPlugin(), new Giver(Set.of(key), (plan, out) -> out.give(key, value)));
     return new Study(PluginLoader.of(plugins, new Vocabulary("kernel", List.of())), Toolbox.EMPTY)
         .of(draft.freeze());
   }
@@ -109,38 +105,5 @@ class PlantsInTheColdTest {
         PlantingTime.of(Plant.Season.DECIDUOUS, MonthDay.of(9, 20), MonthDay.of(5, 10));
     assertEquals(MonthDay.of(8, 9), times.springFrom());
     assertEquals(Optional.of(MonthDay.of(3, 29)), times.fallUntil());
-  }
-
-  private record Gives<T>(FactKey<T> key, T value) implements YardPlugin {
-    @Override
-    public PluginInfo info() {
-      return new PluginInfo("gives", "Gives", "1");
-    }
-
-    @Override
-    public int spiLevel() {
-      return Spi.LEVEL;
-    }
-
-    @Override
-    public List<Calculator> calculators() {
-      return List.of(
-          new Calculator() {
-            @Override
-            public String id() {
-              return "gives.fact";
-            }
-
-            @Override
-            public Set<FactKey<?>> gives() {
-              return Set.of(key);
-            }
-
-            @Override
-            public void compute(Plan plan, Facts in, Sink out) {
-              out.give(key, value);
-            }
-          });
-    }
   }
 }

@@ -16,10 +16,6 @@ import yardloom.kernel.check.Finding;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
-import yardloom.kernel.fact.Calculator;
-import yardloom.kernel.fact.FactKey;
-import yardloom.kernel.fact.Facts;
-import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -28,13 +24,11 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Lot;
-import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.Giver;
 import yardloom.kernel.spi.PluginContract;
-import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.PluginLoader;
-import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
@@ -141,7 +135,7 @@ class SunPluginTest extends PluginContract {
         new LightNeed(
             SOUTH_BED, new SourceRef("plan.groovy", 8, 3), "lettuce", 3, Source.plan("catalogue"));
     List<Finding> found =
-        outcome(draft, new Gives(List.of(tomato, lettuce), List.of())).findings().stream()
+        outcome(draft, gives(List.of(tomato, lettuce), List.of())).findings().stream()
             .filter(f -> f.rule().equals("sun.light"))
             .toList();
     assertEquals(1, found.size(), "the lettuce has what it asks for");
@@ -197,7 +191,7 @@ class SunPluginTest extends PluginContract {
             Length.metres(2),
             Collections.nCopies(12, 0.3));
     Panel.Figure path =
-        outcome(draft, new Gives(List.of(), List.of(shrubs))).sheets().get(0).panels().stream()
+        outcome(draft, gives(List.of(), List.of(shrubs))).sheets().get(0).panels().stream()
             .filter(p -> p instanceof Panel.Figure)
             .map(p -> (Panel.Figure) p)
             .filter(f -> f.title().startsWith("The sun's way"))
@@ -235,7 +229,7 @@ class SunPluginTest extends PluginContract {
                   Element.Leaf.DECIDUOUS));
       LightNeed need = new LightNeed(apple, SourceRef.NONE, "apple", 6, Source.plan("catalogue"));
       List<Finding> found =
-          outcome(draft, new Gives(List.of(need), List.of())).findings().stream()
+          outcome(draft, gives(List.of(need), List.of())).findings().stream()
               .filter(f -> f.rule().equals("sun.light"))
               .toList();
       assertEquals(walled ? 1 : 0, found.size());
@@ -340,44 +334,18 @@ class SunPluginTest extends PluginContract {
             Length.ZERO,
             Length.metres(3),
             Collections.nCopies(12, 0.0));
-    var sun =
-        outcome(draft, new Gives(List.of(), List.of(corn))).results().get(YardFacts.SUN_HOURS);
+    var sun = outcome(draft, gives(List.of(), List.of(corn))).results().get(YardFacts.SUN_HOURS);
     assertEquals(sun.open().get(11).hours(), sun.of(SOUTH_BED).orElseThrow().get(11).hours(), 1e-9);
     assertEquals(0, sun.of(NORTH_BED).orElseThrow().get(11).hours(), 0.3);
   }
 
-  /** Gives light needs and shade as planting would. */
-  private record Gives(List<LightNeed> needs, List<Obstacle> shade) implements YardPlugin {
-    @Override
-    public PluginInfo info() {
-      return new PluginInfo("gives", "Gives", "1");
-    }
-
-    @Override
-    public int spiLevel() {
-      return Spi.LEVEL;
-    }
-
-    @Override
-    public List<Calculator> calculators() {
-      return List.of(
-          new Calculator() {
-            @Override
-            public String id() {
-              return "gives.facts";
-            }
-
-            @Override
-            public Set<FactKey<?>> gives() {
-              return Set.of(YardFacts.LIGHT_NEEDS, YardFacts.OBSTACLES);
-            }
-
-            @Override
-            public void compute(Plan plan, Facts in, Sink out) {
-              needs.forEach(n -> out.give(YardFacts.LIGHT_NEEDS, n));
-              shade.forEach(o -> out.give(YardFacts.OBSTACLES, o));
-            }
-          });
-    }
+  /** Light needs and shade as planting would give them. */
+  private static YardPlugin gives(List<LightNeed> needs, List<Obstacle> shade) {
+    return new Giver(
+        Set.of(YardFacts.LIGHT_NEEDS, YardFacts.OBSTACLES),
+        (plan, out) -> {
+          needs.forEach(n -> out.give(YardFacts.LIGHT_NEEDS, n));
+          shade.forEach(o -> out.give(YardFacts.OBSTACLES, o));
+        });
   }
 }

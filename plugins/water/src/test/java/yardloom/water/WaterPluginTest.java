@@ -17,9 +17,6 @@ import yardloom.facts.WaterDemand;
 import yardloom.facts.WaterSupply;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
-import yardloom.kernel.fact.Calculator;
-import yardloom.kernel.fact.FactKey;
-import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -35,10 +32,9 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.Giver;
 import yardloom.kernel.spi.PluginContract;
-import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.PluginLoader;
-import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
@@ -69,53 +65,24 @@ class WaterPluginTest extends PluginContract {
   }
 
   /** Stands for planting: grass-like plants (Kc 1) over every bed from April to October. */
-  private static final class GrassPlugin implements YardPlugin {
-    @Override
-    public PluginInfo info() {
-      return new PluginInfo("grass", "Grass", "1");
+  private static void grass(Plan plan, Sink out) {
+    List<Double> kc = new ArrayList<>(Collections.nCopies(12, 0.0));
+    for (int m = 3; m < 10; m++) {
+      kc.set(m, 1.0);
     }
-
-    @Override
-    public int spiLevel() {
-      return Spi.LEVEL;
-    }
-
-    @Override
-    public List<Calculator> calculators() {
-      return List.of(
-          new Calculator() {
-            @Override
-            public String id() {
-              return "grass.stands";
-            }
-
-            @Override
-            public Set<FactKey<?>> gives() {
-              return Set.of(YardFacts.STANDS);
-            }
-
-            @Override
-            public void compute(Plan plan, Facts in, Sink out) {
-              List<Double> kc = new ArrayList<>(Collections.nCopies(12, 0.0));
-              for (int m = 3; m < 10; m++) {
-                kc.set(m, 1.0);
-              }
-              for (Element.Bed bed : plan.all(Element.Bed.class)) {
-                out.give(
-                    YardFacts.STANDS,
-                    new Stand(
-                        bed.id(),
-                        HERE,
-                        "grass",
-                        "",
-                        List.of(bed.shape().heart()),
-                        bed.shape().area(),
-                        Length.metres(1),
-                        kc,
-                        Source.commonPractice("Kc 1")));
-              }
-            }
-          });
+    for (Element.Bed bed : plan.all(Element.Bed.class)) {
+      out.give(
+          YardFacts.STANDS,
+          new Stand(
+              bed.id(),
+              HERE,
+              "grass",
+              "",
+              List.of(bed.shape().heart()),
+              bed.shape().area(),
+              Length.metres(1),
+              kc,
+              Source.commonPractice("Kc 1")));
     }
   }
 
@@ -151,7 +118,8 @@ class WaterPluginTest extends PluginContract {
   private Outcome outcome() {
     return new Study(
             PluginLoader.of(
-                List.of(plugin(), new GrassPlugin()), new Vocabulary("kernel", List.of())),
+                List.of(plugin(), new Giver(Set.of(YardFacts.STANDS), WaterPluginTest::grass)),
+                new Vocabulary("kernel", List.of())),
             Toolbox.EMPTY)
         .of(draft.freeze());
   }
