@@ -3,11 +3,11 @@
 # same scene and, where the command `grass` is installed (Debian: grass-core), beside that general
 # GIS on a raster of the same scene. The GIS is a peer to measure against and nothing else.
 #
-#   benchmarks/sun.sh [stride]     the ray test takes every stride-th cell, 97 unless told
+#   plugins/sun/benchmark.sh [stride]     the ray test takes every stride-th cell, 97 unless told
 #
 # Run it on a quiet machine; about three minutes on two cores.
 set -euo pipefail
-root=$(cd "$(dirname "$0")/.." && pwd)
+root=$(cd "$(dirname "$0")/../.." && pwd)
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 
