@@ -18,7 +18,7 @@ import yardloom.sun.model.Grid;
 
 /**
  * Measures the engine beside a brute-force ray test of the same scene; see DEVELOPERS.md. Run
- * {@code benchmarks/sun.sh}, which prints the whole table.
+ * {@code plugins/sun/benchmark.sh}, which prints the whole table.
  */
 public final class SunBenchmark {
   private static final DayGroups GROUPS = DayGroups.season(MonthDay.of(4, 1), MonthDay.of(9, 30));
