@@ -16,6 +16,7 @@ public final class KernelRules {
         new ShapeRule("kernel.bed-reach", BedRules::reach),
         new ShapeRule("kernel.building-outside-lot", LotRules::buildingOutsideLot),
         new ShapeRule("kernel.deed", SurveyRules::deeds),
+        new ShapeRule("kernel.drain-field", DrainFieldRules::near),
         new ShapeRule("kernel.fall-from-house", GroundRules::fallFromHouse),
         new ShapeRule("kernel.keep-out", BedRules::keepOut),
         new ShapeRule("kernel.path-slope", GroundRules::pathSlope),

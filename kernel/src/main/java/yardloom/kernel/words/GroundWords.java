@@ -69,6 +69,30 @@ public final class GroundWords {
   }
 
   @Verb(
+      help =
+          "The drain field of a septic system: nothing stands on it, and trees and food keep off.",
+      example = "drainField('drain field', rect(5.ft, 80.ft, 20.ft, 30.ft), beds: 10.ft)")
+  public static Handle drainField(
+      PlanScope in,
+      @Arg(name = "name", help = "its name on the plan") String name,
+      @Arg(name = "shape", help = "the ground") Shape shape,
+      @Opt(
+              name = "beds",
+              help = "how far beds of annuals keep away from it",
+              fallback = "10 ft; the health department decides")
+          Length beds) {
+    ElementId id = Making.id(ElementKind.KEEP_OUT, name);
+    BuiltWords.requireGround(id, shape);
+    Length away =
+        Limits.positive(
+            "the distance of beds", Limits.or(beds, DrainField.USUAL), Limits.CLEARANCE);
+    Making.add(in, id, c -> new Element.KeepOut(c, shape, "drain field"))
+        .attributes()
+        .add(DrainField.KEY, new DrainField(away), in.place());
+    return new Handle(id, shape);
+  }
+
+  @Verb(
       help = "Where ways into the yard start; every bed is checked for a way from here.",
       example = "gate('side gate', point(5.ft, 30.ft))")
   public static Point gate(

@@ -203,6 +203,28 @@ class RestrictionRulesTest {
         uneven.getMessage().contains("5 depths cannot stand in rows of 2"), uneven.getMessage());
   }
 
+  /**
+   * Soil check P17: a tree of 25 ft at 20 ft from a drain field (North Carolina Cooperative
+   * Extension); P18: vegetables closer than 10 ft (Clemson, University of California).
+   */
+  @ParameterizedTest
+  @CsvSource({"20, 8, 'tall,greens'", "24.9, 10, tall", "25, 9.9, greens", "25, 10, ''"})
+  void drainField_treesAndVegetables_keepTheirDistance(double treeFt, double bedFt, String found) {
+    GroundWords.drainField(in, "field", box(0, 0, 20, 20), null);
+    GrowingWords.tree(
+        in, "tall", p(20 + treeFt, 10), ft(10), ft(25), null, null, "deciduous", null);
+    BedWords.bed(in, "greens", box(0, 20 + bedFt, 20, 4), "annual", null);
+    BedWords.bed(in, "berries", box(-5, 0, 4, 20), "perennial", null);
+    assertEquals(
+        found,
+        String.join(
+            ",",
+            findings("kernel.drain-field").stream()
+                .map(f -> f.element().get().name())
+                .sorted(java.util.Comparator.reverseOrder())
+                .toList()));
+  }
+
   @Test
   void keyholeAndRing_haveTheDerivedAreas() {
     Shape ring = ShapeWords.ring(in, p(0, 0), ft(2), ft(5));
