@@ -71,6 +71,7 @@ public final class Palette {
   public static final Style SWALE_BOTTOM =
       Style.filled("swale-bottom", "#cbdfe9").outlined("#2b5f7d", 0.18);
   public static final Style FLOW = Style.filled("flow", "#2b5f7d").outlined("#2b5f7d", 0.25);
+  public static final Style TAPE_POINT = Style.filled("tape-point", PAPER).outlined(INK, 0.35);
   public static final Style FINDING_ERROR = Style.line("finding-error", "#b3261e", 0.7);
   public static final Style FINDING_WARNING =
       Style.line("finding-warning", "#b35900", 0.5).dashed("3 1");

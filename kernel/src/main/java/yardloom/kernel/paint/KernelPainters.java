@@ -26,6 +26,7 @@ public final class KernelPainters {
         new WaterPointPainter(),
         new RestrictionPainter(),
         new LotLinePainter(),
+        new TapePointPainter(),
         new LabelPainter(),
         new DimensionPainter());
   }

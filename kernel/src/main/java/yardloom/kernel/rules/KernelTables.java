@@ -20,6 +20,7 @@ public final class KernelTables {
         new PlanTable("areas", SiteTables::areas),
         new PlanTable("why-not-here", SiteTables::whyNotHere),
         new PlanTable("beds", SiteTables::beds),
+        new PlanTable("setting-out", SettingOutTable::of),
         new PlanTable("routes", AccessRules::routes),
         new PlanTable("level-beds", GroundTables::levelBeds),
         new PlanTable("earth", GroundTables::earth),

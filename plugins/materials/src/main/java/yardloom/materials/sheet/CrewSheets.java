@@ -15,6 +15,7 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.rules.SettingOutTable;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -39,7 +40,7 @@ final class CrewSheets implements SheetMaker {
   /** Layers on top of the ways, by phase. */
   private static final Map<String, Set<String>> SHOWN =
       Map.of(
-          "stake", Set.of("kernel.dimensions"),
+          "stake", Set.of("kernel.dimensions", "kernel.tape-points"),
           "head", Set.of("kernel.water-point"),
           "sheet", Set.of("materials.surfaces", "materials.depths"),
           "compost", Set.of("materials.surfaces", "materials.depths"),
@@ -74,7 +75,12 @@ final class CrewSheets implements SheetMaker {
     panels.add(new Panel.Notes(time.phase().title(), steps(time, plan, facts)));
     panels.add(new Panel.SitePlan(layers(time)));
     panels.add(new Panel.Notes("Mind", texts(time.phase().cautions(), units)));
-    for (Table table : List.of(needed(time, plan, facts), tasks(time, plan, facts))) {
+    List<Table> tables =
+        new ArrayList<>(List.of(needed(time, plan, facts), tasks(time, plan, facts)));
+    if (time.phase().id().equals("stake")) {
+      tables.add(SettingOutTable.of(plan));
+    }
+    for (Table table : tables) {
       if (!table.isEmpty()) {
         panels.add(new Panel.TableBlock(table));
       }
