@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -64,9 +65,27 @@ final class CrewSheets implements SheetMaker {
     List<SheetPlan> sheets = new ArrayList<>();
     int number = FIRST;
     for (PhaseTime time : facts.all(MaterialFacts.PHASES)) {
-      sheets.add(page(number++, time, plan, facts));
+      sheets.add(page(number, time, plan, facts));
+      if (time.phase().id().equals("stake")) {
+        settingOut(number, plan).ifPresent(sheets::add);
+      }
+      number++;
     }
     return sheets;
+  }
+
+  /** The tapes on pages of their own: a long table would push the drawing off its page. */
+  private static Optional<SheetPlan> settingOut(int number, Plan plan) {
+    Table table = SettingOutTable.of(plan);
+    return table.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new SheetPlan(
+                number,
+                "crew-stake-tapes",
+                "Crew: Setting out",
+                SheetPlan.Format.PAGE,
+                List.of(new Panel.TableBlock(table))));
   }
 
   private static SheetPlan page(int number, PhaseTime time, Plan plan, Facts facts) {
@@ -75,12 +94,7 @@ final class CrewSheets implements SheetMaker {
     panels.add(new Panel.Notes(time.phase().title(), steps(time, plan, facts)));
     panels.add(new Panel.SitePlan(layers(time)));
     panels.add(new Panel.Notes("Mind", texts(time.phase().cautions(), units)));
-    List<Table> tables =
-        new ArrayList<>(List.of(needed(time, plan, facts), tasks(time, plan, facts)));
-    if (time.phase().id().equals("stake")) {
-      tables.add(SettingOutTable.of(plan));
-    }
-    for (Table table : tables) {
+    for (Table table : List.of(needed(time, plan, facts), tasks(time, plan, facts))) {
       if (!table.isEmpty()) {
         panels.add(new Panel.TableBlock(table));
       }
