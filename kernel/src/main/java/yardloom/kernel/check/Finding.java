@@ -58,6 +58,11 @@ public record Finding(
     return new Finding(rule, severity, element, at, text, advice, source, where);
   }
 
+  /** The ground to mark, if there is any. */
+  public Optional<Shape> ground() {
+    return where.filter(shape -> !shape.isEmpty());
+  }
+
   /** The same finding with ground to mark. */
   public Finding marking(Shape ground) {
     return new Finding(rule, severity, element, place, text, advice, source, Optional.of(ground));

@@ -26,8 +26,7 @@ public final class FindingMarks {
       Finding finding = findings.get(i);
       int number = i + 1;
       finding
-          .where()
-          .filter(ground -> !ground.isEmpty())
+          .ground()
           .ifPresent(
               ground -> {
                 marks.add(new Mark.Region(ground, style(finding), "finding " + number));
@@ -46,8 +45,9 @@ public final class FindingMarks {
   /** What the legend says about those marks. */
   public static List<LegendEntry> legend(List<Finding> findings) {
     List<LegendEntry> entries = new ArrayList<>();
-    boolean error = findings.stream().anyMatch(f -> marked(f) && f.severity() == Severity.ERROR);
-    boolean other = findings.stream().anyMatch(f -> marked(f) && f.severity() != Severity.ERROR);
+    List<Finding> marked = findings.stream().filter(f -> f.ground().isPresent()).toList();
+    boolean error = marked.stream().anyMatch(f -> f.severity() == Severity.ERROR);
+    boolean other = marked.stream().anyMatch(f -> f.severity() != Severity.ERROR);
     if (error) {
       entries.add(LegendEntry.line("(n) finding: must be changed", Palette.FINDING_ERROR));
     }
@@ -55,9 +55,5 @@ public final class FindingMarks {
       entries.add(LegendEntry.line("(n) finding: to decide", Palette.FINDING_WARNING));
     }
     return entries;
-  }
-
-  private static boolean marked(Finding finding) {
-    return finding.where().filter(ground -> !ground.isEmpty()).isPresent();
   }
 }

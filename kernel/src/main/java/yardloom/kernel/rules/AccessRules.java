@@ -110,8 +110,7 @@ final class AccessRules {
 
   /** One finding where no bed at all can be reached, instead of one for each bed. */
   private static Finding cutOff(Plan plan, Start start) {
-    Finding general =
-        Finding.of(
+    return Finding.of(
             "kernel.access",
             Severity.WARNING,
             "no path or hard surface wide enough for a barrow ("
@@ -120,8 +119,8 @@ final class AccessRules {
                 + start.name()
                 + "', so no bed can be reached from there",
             "set it on or beside a path or a hard surface, or lead a path to it",
-            Sources.PATH_WIDTH);
-    return general.at(start.place());
+            Sources.PATH_WIDTH)
+        .at(start.place());
   }
 
   static Table routes(Plan plan) {

@@ -108,14 +108,6 @@ final class LevelRules {
 
   private static Finding at(
       Attributes.Entry<Surface> entry, Severity severity, String text, String advice) {
-    return new Finding(
-        "kernel.levels",
-        severity,
-        Optional.empty(),
-        entry.place(),
-        text,
-        advice,
-        PRACTICE,
-        Optional.empty());
+    return Finding.of("kernel.levels", severity, text, advice, PRACTICE).at(entry.place());
   }
 }

@@ -87,29 +87,16 @@ final class LotRules {
                       .collect(Collectors.joining(", "));
               if (!unstated.isEmpty()) {
                 findings.add(
-                    placed(
-                        lot,
-                        Finding.of(
+                    Finding.of(
                             "kernel.side-role",
                             Severity.NOTE,
                             "nothing is said about the lot side(s) " + unstated,
                             "give each a role and the setback of the local code, such as"
                                 + " side('south', role: 'front', setback: 25.ft)",
-                            Sources.PLAN)));
+                            Sources.PLAN)
+                        .at(lot.place()));
               }
             });
     return findings;
-  }
-
-  static Finding placed(Lot lot, Finding f) {
-    return new Finding(
-        f.rule(),
-        f.severity(),
-        f.element(),
-        lot.place(),
-        f.text(),
-        f.advice(),
-        f.source(),
-        f.where());
   }
 }

@@ -34,15 +34,14 @@ final class SetbackRules {
                         .map(s -> s.name() + " (" + asked(plan, lot, s) + ")")
                         .collect(Collectors.joining(", "));
                 findings.add(
-                    LotRules.placed(
-                        lot,
-                        Finding.of(
+                    Finding.of(
                             "kernel.setback-room",
                             Severity.ERROR,
                             "the setbacks leave no ground; the lot is taken up by those from "
                                 + eaters,
                             "check distances and units with the local code",
-                            Sources.PLAN)));
+                            Sources.PLAN)
+                        .at(lot.place()));
               }
             });
     return findings;

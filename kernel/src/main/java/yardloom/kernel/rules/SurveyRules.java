@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
-import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
@@ -133,7 +132,6 @@ final class SurveyRules {
 
   private static Finding at(
       SourceRef place, String rule, Severity severity, String text, String advice, Source source) {
-    return new Finding(
-        rule, severity, Optional.empty(), place, text, advice, source, Optional.<Shape>empty());
+    return Finding.of(rule, severity, text, advice, source).at(place);
   }
 }

@@ -25,8 +25,7 @@ final class FindingTable {
             .column(Column.text("do", "What to do"));
     for (int i = 0; i < findings.size(); i++) {
       Finding f = findings.get(i);
-      boolean marked = f.where().filter(ground -> !ground.isEmpty()).isPresent();
-      if (marked || f.severity() != Severity.NOTE) {
+      if (f.ground().isPresent() || f.severity() != Severity.NOTE) {
         String about = f.element().map(id -> id + ": ").orElse("");
         table.row(
             Cell.text("(" + (i + 1) + ")"),

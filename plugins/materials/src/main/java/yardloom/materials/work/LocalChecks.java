@@ -118,14 +118,12 @@ public final class LocalChecks implements Check {
   }
 
   private static Finding unjudged(LocalCheck check) {
-    return new Finding(
-        check.rule(),
-        Severity.NOTE,
-        Optional.empty(),
-        check.place(),
-        "The check \"" + check.name() + "\" could not be made: the soil's intake is not known.",
-        "Name the soil with `soilNamed`, or give its texture with `soil` or `jarTest`.",
-        check.source(),
-        Optional.empty());
+    return Finding.of(
+            check.rule(),
+            Severity.NOTE,
+            "The check \"" + check.name() + "\" could not be made: the soil's intake is not known.",
+            "Name the soil with `soilNamed`, or give its texture with `soil` or `jarTest`.",
+            check.source())
+        .at(check.place());
   }
 }

@@ -13,7 +13,6 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.calc.LeadScreening;
@@ -33,11 +32,6 @@ public final class SoilChecks {
   /** All of them. */
   public static List<Check> all() {
     return List.of(new Lead(), new Weeds(), new HeavySoil());
-  }
-
-  private static Finding at(SourceRef place, Finding f) {
-    return new Finding(
-        f.rule(), f.severity(), f.element(), place, f.text(), f.advice(), f.source(), f.where());
   }
 
   /** Lead against the screening levels. */
@@ -80,16 +74,15 @@ public final class SoilChecks {
     }
 
     private static Finding finding(SoilTest test, Severity severity, String text) {
-      return at(
-          test.place(),
-          Finding.of(
+      return Finding.of(
               "materials.lead",
               severity,
               text,
               "Ask the local health department. Grow food in raised beds of clean soil, keep bare"
                   + " soil covered, wash hands and harvest; screening levels are not clean-up"
                   + " standards.",
-              LeadScreening.SOURCE));
+              LeadScreening.SOURCE)
+          .at(test.place());
     }
   }
 
@@ -104,7 +97,7 @@ public final class SoilChecks {
     public List<Finding> run(Plan plan, Facts facts) {
       List<Finding> findings = new ArrayList<>();
       for (var entry : plan.attributes().all(MaterialKeys.WEED)) {
-        findings.add(at(entry.place(), finding(entry.value(), "on the site", plan.info().units())));
+        findings.add(finding(entry.value(), "on the site", plan.info().units()).at(entry.place()));
       }
       for (Element.Bed bed : plan.all(Element.Bed.class)) {
         for (var entry : bed.attributes().all(MaterialKeys.WEED)) {

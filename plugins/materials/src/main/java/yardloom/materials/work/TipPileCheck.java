@@ -127,15 +127,6 @@ final class TipPileCheck implements Check {
   }
 
   private static Finding finding(TipPile pile, String rule, String text, String advice) {
-    Finding f = Finding.of(rule, Severity.WARNING, text, advice, TRUCK);
-    return new Finding(
-        f.rule(),
-        f.severity(),
-        f.element(),
-        pile.spot().place(),
-        f.text(),
-        f.advice(),
-        f.source(),
-        f.where());
+    return Finding.of(rule, Severity.WARNING, text, advice, TRUCK).at(pile.spot().place());
   }
 }

@@ -62,16 +62,7 @@ public final class SpotCheck implements Check {
   }
 
   private Finding finding(SunSpots.Search search, String text, String advice) {
-    Source asked = Source.plan("bestSpot");
-    Finding bare = Finding.of(id(), Severity.WARNING, text, advice, asked);
-    return new Finding(
-        bare.rule(),
-        bare.severity(),
-        bare.element(),
-        search.place(),
-        bare.text(),
-        bare.advice(),
-        bare.source(),
-        bare.where());
+    return Finding.of(id(), Severity.WARNING, text, advice, Source.plan("bestSpot"))
+        .at(search.place());
   }
 }
