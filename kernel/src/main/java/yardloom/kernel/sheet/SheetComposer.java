@@ -41,7 +41,7 @@ public final class SheetComposer {
       List<Table> optional) {}
 
   /**
-   * The sheet and its continuations, numbered as the request says.
+   * The sheet and its continuations, numbered from the number of its plan.
    *
    * @throws yardloom.kernel.problem.PlanException (OUT_OF_RANGE) if the site plan does not fit on
    *     the paper at the scale asked for
@@ -50,8 +50,8 @@ public final class SheetComposer {
     List<Filled> pages = fill(request);
     List<ComposedSheet> sheets = new ArrayList<>();
     for (Filled page : pages) {
-      int number = request.firstNumber() + page.part();
-      sheets.add(finish(page, number, Math.max(request.sheetCount(), number)));
+      int number = request.sheet().number() + page.part();
+      sheets.add(finish(page, number, number));
     }
     return sheets;
   }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
@@ -28,8 +29,6 @@ import yardloom.kernel.unit.Angle;
  * @param north clockwise from the sheet's up direction
  * @param optional tables that fill room left on the site plan's sheet and on its continuations;
  *     never a reason for another sheet
- * @param firstNumber the number of the first sheet that comes of this
- * @param sheetCount how many sheets the set has
  */
 public record SheetRequest(
     SheetPlan sheet,
@@ -41,9 +40,7 @@ public record SheetRequest(
     List<Caution> cautions,
     Angle north,
     Optional<Shape> lot,
-    List<Table> optional,
-    int firstNumber,
-    int sheetCount) {
+    List<Table> optional) {
 
   public SheetRequest {
     SortedMap<Layer, List<Mark>> sorted = new TreeMap<>();
@@ -65,132 +62,88 @@ public record SheetRequest(
         List.of(),
         Angle.ZERO,
         Optional.empty(),
-        List.of(),
-        sheet.number(),
-        sheet.number());
+        List.of());
   }
 
   public SheetRequest withScale(Optional<Scale> newScale) {
-    return new SheetRequest(
-        sheet,
-        paper,
-        info,
-        newScale,
-        layers,
-        legend,
-        cautions,
-        north,
-        lot,
-        optional,
-        firstNumber,
-        sheetCount);
+    return copy(c -> c.scale = newScale);
   }
 
   public SheetRequest withPaper(Paper newPaper) {
-    return new SheetRequest(
-        sheet,
-        newPaper,
-        info,
-        scale,
-        layers,
-        legend,
-        cautions,
-        north,
-        lot,
-        optional,
-        firstNumber,
-        sheetCount);
+    return copy(c -> c.paper = newPaper);
   }
 
   /** The site plan's marks and legend. */
   public SheetRequest withDrawing(Map<Layer, List<Mark>> newLayers, List<LegendEntry> newLegend) {
-    return new SheetRequest(
-        sheet,
-        paper,
-        info,
-        scale,
-        new TreeMap<>(newLayers),
-        newLegend,
-        cautions,
-        north,
-        lot,
-        optional,
-        firstNumber,
-        sheetCount);
+    return copy(
+        c -> {
+          c.layers = new TreeMap<>(newLayers);
+          c.legend = newLegend;
+        });
   }
 
   public SheetRequest withCautions(List<Caution> newCautions) {
-    return new SheetRequest(
-        sheet,
-        paper,
-        info,
-        scale,
-        layers,
-        legend,
-        newCautions,
-        north,
-        lot,
-        optional,
-        firstNumber,
-        sheetCount);
+    return copy(c -> c.cautions = newCautions);
   }
 
   /** The lot to show, and true north clockwise from the sheet's up direction. */
   public SheetRequest withSite(Optional<Shape> newLot, Angle newNorth) {
-    return new SheetRequest(
-        sheet,
-        paper,
-        info,
-        scale,
-        layers,
-        legend,
-        cautions,
-        newNorth,
-        newLot,
-        optional,
-        firstNumber,
-        sheetCount);
+    return copy(
+        c -> {
+          c.lot = newLot;
+          c.north = newNorth;
+        });
   }
 
   /** Tables for room that the site plan's sheet or a continuation of it leaves. */
   public SheetRequest withOptional(List<Table> tables) {
-    return new SheetRequest(
-        sheet,
-        paper,
-        info,
-        scale,
-        layers,
-        legend,
-        cautions,
-        north,
-        lot,
-        tables,
-        firstNumber,
-        sheetCount);
+    return copy(c -> c.optional = tables);
   }
 
   /** The same sheet with other panels. */
   SheetRequest withPanels(List<Panel> panels) {
-    SheetPlan other =
-        new SheetPlan(sheet.number(), sheet.id(), sheet.title(), sheet.format(), panels);
-    return new SheetRequest(
-        other,
-        paper,
-        info,
-        scale,
-        layers,
-        legend,
-        cautions,
-        north,
-        lot,
-        optional,
-        firstNumber,
-        sheetCount);
+    return copy(
+        c ->
+            c.sheet =
+                new SheetPlan(sheet.number(), sheet.id(), sheet.title(), sheet.format(), panels));
   }
 
-  public SheetRequest withNumbers(int first, int count) {
+  /** The components while one copy is made of another, so that each change names only itself. */
+  private static final class Copy {
+    private SheetPlan sheet;
+    private Paper paper;
+    private Optional<Scale> scale;
+    private SortedMap<Layer, List<Mark>> layers;
+    private List<LegendEntry> legend;
+    private List<Caution> cautions;
+    private Angle north;
+    private Optional<Shape> lot;
+    private List<Table> optional;
+  }
+
+  private SheetRequest copy(Consumer<Copy> change) {
+    Copy c = new Copy();
+    c.sheet = sheet;
+    c.paper = paper;
+    c.scale = scale;
+    c.layers = layers;
+    c.legend = legend;
+    c.cautions = cautions;
+    c.north = north;
+    c.lot = lot;
+    c.optional = optional;
+    change.accept(c);
     return new SheetRequest(
-        sheet, paper, info, scale, layers, legend, cautions, north, lot, optional, first, count);
+        c.sheet,
+        c.paper,
+        info,
+        c.scale,
+        c.layers,
+        c.legend,
+        c.cautions,
+        c.north,
+        c.lot,
+        c.optional);
   }
 
   /** The marks of the layers that a panel asks for; none named means all. */
