@@ -111,4 +111,14 @@ class KernelPaintersTest {
     assertTrue(
         KernelCautions.of(YARD).stream().anyMatch(c -> c.text().contains("buried utilities")));
   }
+
+  @Test
+  void yardLayers_areLayersThatPaintersHave() {
+    List<String> painted = KernelPainters.all().stream().map(p -> p.layer().id()).toList();
+    for (String id : KernelPainters.YARD) {
+      assertTrue(painted.contains(id), id);
+    }
+    assertTrue(KernelPainters.yardWith("x.y").containsAll(KernelPainters.YARD));
+    assertTrue(KernelPainters.yardWith("x.y").contains("x.y"));
+  }
 }

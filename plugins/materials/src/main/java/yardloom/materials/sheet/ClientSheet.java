@@ -9,6 +9,7 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
@@ -32,18 +33,6 @@ import yardloom.materials.work.MaterialFacts;
 /** What the client needs on one page: what, when, what it costs, and what stays to be done. */
 final class ClientSheet implements SheetMaker {
   private static final int NUMBER = 43;
-  private static final Set<String> BARE =
-      Set.of(
-          "kernel.bed",
-          "kernel.building",
-          "kernel.fence",
-          "kernel.labels",
-          "kernel.lot",
-          "kernel.lot-line",
-          "kernel.path",
-          "kernel.paving",
-          "kernel.structure",
-          "kernel.tree");
 
   @Override
   public String id() {
@@ -69,7 +58,7 @@ final class ClientSheet implements SheetMaker {
     }
     List<Panel> panels = new ArrayList<>();
     panels.add(new Panel.Notes("In short", summary(plan, facts, surfaces, phases)));
-    panels.add(new Panel.SitePlan(BARE));
+    panels.add(new Panel.SitePlan(KernelPainters.YARD));
     panels.add(new Panel.Notes("What we need from you", asks()));
     panels.add(new Panel.TableBlock(days(phases)));
     return List.of(

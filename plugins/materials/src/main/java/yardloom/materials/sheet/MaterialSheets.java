@@ -11,6 +11,7 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
@@ -23,20 +24,7 @@ public final class MaterialSheets {
   private static final int WORK = 42;
 
   /** The layers that drivers need to find their way. */
-  static final Set<String> WAYS =
-      Set.of(
-          "kernel.bed",
-          "kernel.building",
-          "kernel.fence",
-          "kernel.labels",
-          "kernel.lot",
-          "kernel.lot-line",
-          "kernel.path",
-          "kernel.paving",
-          "kernel.structure",
-          "kernel.tree",
-          "kernel.utility",
-          "materials.piles");
+  static final Set<String> WAYS = KernelPainters.yardWith("kernel.utility", "materials.piles");
 
   /** The same with what is laid. */
   static final Set<String> GROUND =

@@ -8,6 +8,7 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
 import yardloom.planting.work.Planting;
 
@@ -16,22 +17,8 @@ public final class PlantingSheet implements SheetMaker {
   private static final int NUMBER = 30;
 
   private static final Set<String> LAYERS =
-      Set.of(
-          "kernel.bed",
-          "kernel.building",
-          "kernel.fence",
-          "kernel.keep-out",
-          "kernel.labels",
-          "kernel.lot",
-          "kernel.lot-line",
-          "kernel.path",
-          "kernel.paving",
-          "kernel.structure",
-          "kernel.swale",
-          "kernel.tree",
-          "kernel.utility",
-          "kernel.water-point",
-          "planting.plants");
+      KernelPainters.yardWith(
+          "kernel.keep-out", "kernel.utility", "kernel.water-point", "planting.plants");
 
   @Override
   public String id() {

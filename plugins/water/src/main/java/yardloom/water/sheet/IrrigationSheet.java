@@ -9,6 +9,7 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
@@ -19,22 +20,8 @@ public final class IrrigationSheet implements SheetMaker {
   private static final int NUMBER = 31;
 
   private static final Set<String> LAYERS =
-      Set.of(
-          "kernel.bed",
-          "kernel.building",
-          "kernel.fence",
-          "kernel.labels",
-          "kernel.lot",
-          "kernel.lot-line",
-          "kernel.path",
-          "kernel.paving",
-          "kernel.structure",
-          "kernel.swale",
-          "kernel.tree",
-          "kernel.utility",
-          "kernel.water-point",
-          "water.dripline",
-          "water.zones");
+      KernelPainters.yardWith(
+          "kernel.utility", "kernel.water-point", "water.dripline", "water.zones");
 
   private static final List<TableMaker> TABLES =
       List.of(
