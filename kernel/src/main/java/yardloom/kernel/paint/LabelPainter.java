@@ -85,7 +85,8 @@ final class LabelPainter implements Painter {
     return name.length() <= 2 ? capital(element.id().kind().word()) + " " + name : capital(name);
   }
 
-  private static String capital(String text) {
+  /** The text with its first letter as a title has it; not for empty text. */
+  static String capital(String text) {
     int first = text.codePointAt(0);
     return new StringBuilder()
         .appendCodePoint(Character.toTitleCase(first))

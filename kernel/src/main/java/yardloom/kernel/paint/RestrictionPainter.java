@@ -55,7 +55,7 @@ final class RestrictionPainter implements Painter {
       }
       marks.add(new Mark.Region(rule.ground(), style(rule.kind()), rule.reason()));
       if (rule.kind() != Restriction.Kind.SIGHT_TRIANGLE) {
-        marks.add(label(rule.ground().heart(), capital(rule.reason())));
+        marks.add(label(rule.ground().heart(), LabelPainter.capital(rule.reason())));
       }
     }
     for (Attributes.Entry<SightWords.Legs> legs : plan.attributes().all(SightWords.Legs.KEY)) {
@@ -90,10 +90,6 @@ final class RestrictionPainter implements Painter {
 
   private static Mark label(Point at, String text) {
     return new Mark.Label(at, text, TEXT_MM, false, 2, Mark.Anchor.CENTRE);
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   private static void sight(SightWords.Legs legs, UnitSystem units, List<Mark> marks) {

@@ -65,8 +65,7 @@ final class SwalePainter implements Painter {
           new Mark.Region(
               PathStrip.centred(s.line(), s.swale().bottom()), Palette.SWALE_BOTTOM, about));
     }
-    String name = at.id().name();
-    String text = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    String text = LabelPainter.capital(at.id().name());
     Optional<Length> start = surface.flatMap(g -> g.levelAt(s.line().start()));
     Optional<Length> end = surface.flatMap(g -> g.levelAt(s.line().end()));
     if (start.isPresent() && end.isPresent()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import yardloom.kernel.problem.SourceRef;
 
 /** Values that plugins attached, each with the script place it came from. Immutable. */
@@ -55,6 +56,17 @@ public final class Attributes {
     /** The values added so far under {@code key}, in the order they were written. */
     public <T> List<Entry<T>> all(AttributeKey<T> key) {
       return new Attributes(entries).all(key);
+    }
+
+    /**
+     * What was said before of the same thing in the file of {@code place}; a later file may say
+     * otherwise, one file does not say a thing twice.
+     */
+    public <T> Optional<Entry<T>> saidInFile(
+        AttributeKey<T> key, SourceRef place, Predicate<T> same) {
+      return all(key).stream()
+          .filter(e -> e.place().file().equals(place.file()) && same.test(e.value()))
+          .findFirst();
     }
 
     Attributes build() {

@@ -3,7 +3,6 @@ package yardloom.kernel.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Derived;
@@ -41,15 +40,21 @@ final class AccessRules {
     return PathStandard.of(plan, PathUse.BARROW).least().value();
   }
 
-  /** A gate or a place where heaps are tipped. */
-  private record Start(
-      String name, SourceRef place, Function<List<WayNetwork.Way>, WayNetwork> network) {}
+  /** A gate or a place where heaps are tipped, with the ways from there. */
+  private record Start(String name, SourceRef place, WayNetwork barrow, WayNetwork foot) {}
 
   private static List<Start> starts(Plan plan) {
+    List<WayNetwork.Way> wide = ways(plan, least(plan));
+    List<WayNetwork.Way> all = ways(plan, Length.ZERO);
     List<Start> starts = new ArrayList<>();
     for (Attributes.Entry<Gate> gate : plan.attributes().all(Gate.KEY)) {
       Gate at = gate.value();
-      starts.add(new Start(at.name(), gate.place(), ways -> new WayNetwork(ways, at.at(), BESIDE)));
+      starts.add(
+          new Start(
+              at.name(),
+              gate.place(),
+              new WayNetwork(wide, at.at(), BESIDE),
+              new WayNetwork(all, at.at(), BESIDE)));
     }
     for (Attributes.Entry<WayStart> heap : plan.attributes().all(WayStart.KEY)) {
       WayStart at = heap.value();
@@ -57,7 +62,8 @@ final class AccessRules {
           new Start(
               "tip spot " + at.name(),
               heap.place(),
-              ways -> new WayNetwork(ways, at.ground(), BESIDE)));
+              new WayNetwork(wide, at.ground(), BESIDE),
+              new WayNetwork(all, at.ground(), BESIDE)));
     }
     return starts;
   }
@@ -77,18 +83,14 @@ final class AccessRules {
 
   static List<Finding> access(Plan plan) {
     List<Finding> findings = new ArrayList<>();
-    List<WayNetwork.Way> wide = ways(plan, least(plan));
-    List<WayNetwork.Way> all = ways(plan, Length.ZERO);
     for (Start start : starts(plan)) {
-      WayNetwork barrow = start.network().apply(wide);
-      WayNetwork foot = start.network().apply(all);
-      if (barrow.isCutOff() && !plan.all(Element.Bed.class).isEmpty()) {
+      if (start.barrow().isCutOff() && !plan.all(Element.Bed.class).isEmpty()) {
         findings.add(cutOff(plan, start));
         continue;
       }
       for (Element.Bed bed : plan.all(Element.Bed.class)) {
-        if (barrow.to(bed.shape(), BESIDE).isEmpty()) {
-          boolean onFoot = foot.to(bed.shape(), BESIDE).isPresent();
+        if (start.barrow().to(bed.shape(), BESIDE).isEmpty()) {
+          boolean onFoot = start.foot().to(bed.shape(), BESIDE).isPresent();
           findings.add(
               Finding.of(
                       "kernel.access",
@@ -131,14 +133,12 @@ final class AccessRules {
             .column(Column.of("barrow", "with a barrow", Measure.LENGTH))
             .column(Column.of("foot", "on foot", Measure.LENGTH));
     for (Start start : starts(plan)) {
-      WayNetwork barrow = start.network().apply(ways(plan, least(plan)));
-      WayNetwork foot = start.network().apply(ways(plan, Length.ZERO));
       for (Element.Bed bed : plan.all(Element.Bed.class)) {
         table.row(
             Cell.text(start.name()),
             Cell.text(bed.id().name()),
-            cell(barrow.to(bed.shape(), BESIDE)),
-            cell(foot.to(bed.shape(), BESIDE)));
+            cell(start.barrow().to(bed.shape(), BESIDE)),
+            cell(start.foot().to(bed.shape(), BESIDE)));
       }
     }
     return table.note("Along the middle of paths and straight across hard surfaces.").build();

@@ -29,8 +29,6 @@ final class DrainFieldRules {
           0,
           "10 ft");
 
-  private static final String ASK = "; the health department decides";
-
   private DrainFieldRules() {}
 
   static List<Finding> near(Plan plan) {
@@ -77,7 +75,9 @@ final class DrainFieldRules {
                 + " ("
                 + Show.length(plan, wanted)
                 + ")",
-            "move it to at least " + Show.length(plan, wanted) + " from the field" + ASK,
+            "move it to at least "
+                + Show.length(plan, wanted)
+                + " from the field; the health department decides",
             source)
         .about(near.id(), near.place());
   }

@@ -95,21 +95,15 @@ public final class Study {
     SortedMap<FactKey<?>, SortedSet<String>> missing = new TreeMap<>();
     Set<FactKey<?>> known = new HashSet<>();
     checks().forEach(c -> known.addAll(c.explains()));
-    calculators(results)
-        .forEach(
-            c -> {
-              known.addAll(c.gives());
-              c.needs().stream()
-                  .filter(key -> key.arity() == FactKey.Arity.ONE && results.find(key).isEmpty())
-                  .forEach(
-                      key ->
-                          c.gives()
-                              .forEach(
-                                  given ->
-                                      missing
-                                          .computeIfAbsent(key, k -> new TreeSet<>())
-                                          .add(given.words())));
-            });
+    for (Calculator c : skippedCalculators(results)) {
+      known.addAll(c.gives());
+      List<String> given = c.gives().stream().map(FactKey::words).toList();
+      for (FactKey<?> key : c.needs()) {
+        if (key.arity() == FactKey.Arity.ONE && results.find(key).isEmpty()) {
+          missing.computeIfAbsent(key, k -> new TreeSet<>()).addAll(given);
+        }
+      }
+    }
     missing.keySet().removeAll(known);
     return missing.entrySet().stream()
         .map(
@@ -132,10 +126,11 @@ public final class Study {
         toolbox.checks().stream(), plugins.all().stream().flatMap(p -> p.checks().stream()));
   }
 
-  private Stream<Calculator> calculators(Results results) {
+  private List<Calculator> skippedCalculators(Results results) {
     return plugins.all().stream()
         .flatMap(p -> p.calculators().stream())
-        .filter(c -> results.skipped().containsKey(c.id()));
+        .filter(c -> results.skipped().containsKey(c.id()))
+        .toList();
   }
 
   private List<Table> tables(Plan plan, Results results, List<Finding> findings) {

@@ -8,7 +8,6 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Angle;
-import yardloom.kernel.unit.Length;
 
 /**
  * Two fixed points from which others are set out with two tapes: the reverse of {@link TapeFix}.
@@ -95,14 +94,6 @@ public record TapePair(Point a, Point b) {
       }
       return lengthM > other.lengthM + ROUNDING;
     }
-  }
-
-  public Length fromA(Point at) {
-    return a.distance(at);
-  }
-
-  public Length fromB(Point at) {
-    return b.distance(at);
   }
 
   /** On which side of the line from A to B the point lies; on it within 5 mm. */

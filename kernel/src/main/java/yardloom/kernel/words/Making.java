@@ -4,7 +4,6 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import yardloom.kernel.plan.AttributeKey;
-import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Draft;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementDraft;
@@ -53,12 +52,16 @@ final class Making {
    * a plan that includes a regional file at its top has the last word.
    */
   static <T> void once(PlanScope in, AttributeKey<T> key, Predicate<T> same, String what) {
-    for (Attributes.Entry<T> earlier : in.draft().attributes().all(key)) {
-      if (same.test(earlier.value()) && earlier.place().file().equals(in.place().file())) {
-        throw new PlanException(
-            ProblemCode.DUPLICATE, in.place(), what + " is already given at " + earlier.place());
-      }
-    }
+    in.draft()
+        .attributes()
+        .saidInFile(key, in.place(), same)
+        .ifPresent(
+            earlier -> {
+              throw new PlanException(
+                  ProblemCode.DUPLICATE,
+                  in.place(),
+                  what + " is already given at " + earlier.place());
+            });
   }
 
   /** Reads the block, if the script gave one. */

@@ -24,9 +24,9 @@ class TapePairTest {
   @Test
   void tapes_pythagoreanTriangles_areTheirSides() {
     TapePair pair = new TapePair(p(0, 0), p(4, 0));
-    assertEquals(3, pair.fromA(p(0, 3)).metres(), 1e-12);
-    assertEquals(5, pair.fromB(p(0, 3)).metres(), 1e-12);
-    assertEquals(10, pair.fromA(p(-6, -8)).metres(), 1e-12);
+    assertEquals(3, pair.a().distance(p(0, 3)).metres(), 1e-12);
+    assertEquals(5, pair.b().distance(p(0, 3)).metres(), 1e-12);
+    assertEquals(10, pair.a().distance(p(-6, -8)).metres(), 1e-12);
   }
 
   /** Thales: the angle in a semicircle is a right angle; in the 3-4-5 triangle atan(4/3). */
@@ -106,8 +106,8 @@ class TapePairTest {
     TapeFix fix =
         TapeFix.of(
             List.of(
-                new TapeFix.Tape("A", pair.a(), pair.fromA(at), TapeFix.USUAL_ERROR),
-                new TapeFix.Tape("B", pair.b(), pair.fromB(at), TapeFix.USUAL_ERROR)),
+                new TapeFix.Tape("A", pair.a(), pair.a().distance(at), TapeFix.USUAL_ERROR),
+                new TapeFix.Tape("B", pair.b(), pair.b().distance(at), TapeFix.USUAL_ERROR)),
             Optional.of(near));
     assertEquals(0, fix.at().distance(at).metres(), 0.001);
   }

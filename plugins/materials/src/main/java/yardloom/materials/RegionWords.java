@@ -1,11 +1,11 @@
 package yardloom.materials;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import yardloom.facts.LocalRule;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.problem.PlanException;
@@ -188,7 +188,7 @@ public final class RegionWords {
         Price price = RateReader.price(item, range, unit, source);
         requireNew(
             plan,
-            attributes.all(MaterialKeys.PRICE),
+            MaterialKeys.PRICE,
             p -> p.item().equals(item) && p.unit().equals(unit),
             "the price of \"" + item + "\" per " + unit);
         attributes.add(MaterialKeys.PRICE, price, plan.place());
@@ -196,7 +196,7 @@ public final class RegionWords {
         LocalRate rate = RateReader.rate(about, item, range, unit, source);
         requireNew(
             plan,
-            attributes.all(MaterialKeys.LOCAL_RATE),
+            MaterialKeys.LOCAL_RATE,
             r -> r.kind() == about && r.item().equals(item),
             "the rate of \"" + item + "\"");
         attributes.add(MaterialKeys.LOCAL_RATE, rate, plan.place());
@@ -208,15 +208,17 @@ public final class RegionWords {
 
   /** A plan may go before its regional file; one file does not say a thing twice. */
   private static <T> void requireNew(
-      PlanScope plan, List<Attributes.Entry<T>> said, Predicate<T> same, String what) {
-    for (Attributes.Entry<T> entry : said) {
-      if (entry.place().file().equals(plan.place().file()) && same.test(entry.value())) {
-        throw new PlanException(
-            ProblemCode.DUPLICATE,
-            plan.place(),
-            what + " is already given in line " + entry.place().line() + " of this file");
-      }
-    }
+      PlanScope plan, AttributeKey<T> key, Predicate<T> same, String what) {
+    plan.draft()
+        .attributes()
+        .saidInFile(key, plan.place(), same)
+        .ifPresent(
+            entry -> {
+              throw new PlanException(
+                  ProblemCode.DUPLICATE,
+                  plan.place(),
+                  what + " is already given in line " + entry.place().line() + " of this file");
+            });
   }
 
   @Verb(

@@ -7,7 +7,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yardloom.facts.SolarRadiation;
 import yardloom.kernel.plan.AttributeKey;
-import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
@@ -175,11 +174,9 @@ public final class ClimateWords {
 
   /** Refuses a second statement in one file; a plan may say otherwise than its regional file. */
   private static <T> void once(PlanScope in, AttributeKey<T> key, T value, String what) {
-    for (Attributes.Entry<T> earlier : in.draft().attributes().all(key)) {
-      if (earlier.place().file().equals(in.place().file())) {
-        throw new PlanException(
-            ProblemCode.DUPLICATE, in.place(), what + " are already given; a yard has one set");
-      }
+    if (in.draft().attributes().saidInFile(key, in.place(), v -> true).isPresent()) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), what + " are already given; a yard has one set");
     }
     in.draft().attributes().add(key, value, in.place());
   }

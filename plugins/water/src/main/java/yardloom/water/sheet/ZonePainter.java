@@ -2,7 +2,6 @@ package yardloom.water.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
@@ -10,7 +9,6 @@ import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Painter;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.water.model.WaterKeys;
@@ -40,7 +38,7 @@ public final class ZonePainter implements Painter {
     List<Mark> marks = new ArrayList<>();
     for (Zone zone : facts.all(WaterKeys.ZONES)) {
       for (ElementId id : zone.beds()) {
-        bed(plan, id)
+        plan.element(id)
             .ifPresent(
                 bed ->
                     marks.add(
@@ -55,10 +53,6 @@ public final class ZonePainter implements Painter {
       }
     }
     return marks;
-  }
-
-  private static Optional<Element.Bed> bed(Plan plan, ElementId id) {
-    return plan.all(Element.Bed.class).stream().filter(b -> b.id().equals(id)).findFirst();
   }
 
   @Override
