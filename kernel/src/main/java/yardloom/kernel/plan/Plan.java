@@ -33,4 +33,9 @@ public record Plan(
   public Optional<Element> element(ElementId id) {
     return elements.stream().filter(e -> e.id().equals(id)).findFirst();
   }
+
+  /** Whether the yard lies south of the equator; without a site it does not. */
+  public boolean isSouthern() {
+    return site.map(s -> s.latitude().degrees() < 0).orElse(false);
+  }
 }

@@ -2,6 +2,8 @@ package yardloom.kernel.table;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.MonthDay;
+import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -25,6 +27,13 @@ public record TableFormat(UnitSystem units, String currency) {
   public TableFormat {
     Objects.requireNonNull(units);
     Objects.requireNonNull(currency);
+  }
+
+  /** A day of the year, such as {@code 25 Apr}. */
+  public static String day(MonthDay day) {
+    return day.getDayOfMonth()
+        + " "
+        + day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
   }
 
   /** The heading with its unit, such as {@code Area, sq ft}. */

@@ -67,9 +67,7 @@ public final class PlanWriter {
     if (kinds.contains(OutputKind.SVG)) {
       Path sheetFolder = Files.createDirectories(folder.resolve("sheets"));
       for (ComposedSheet sheet : sheets) {
-        try (OutputStream out =
-            new BufferedOutputStream(
-                Files.newOutputStream(sheetFolder.resolve(name(sheet) + ".svg")))) {
+        try (OutputStream out = open(sheetFolder.resolve(name(sheet) + ".svg"))) {
           SvgWriter.write(sheet, out);
         }
       }
@@ -100,13 +98,11 @@ public final class PlanWriter {
       }
     }
     if (kinds.contains(OutputKind.JSON)) {
-      try (OutputStream out =
-          new BufferedOutputStream(Files.newOutputStream(folder.resolve("results.json")))) {
+      try (OutputStream out = open(folder.resolve("results.json"))) {
         ResultsJson.write(outcome, format, out);
       }
       if (GeoJsonWriter.canWrite(outcome.plan())) {
-        try (OutputStream out =
-            new BufferedOutputStream(Files.newOutputStream(folder.resolve("site.geojson")))) {
+        try (OutputStream out = open(folder.resolve("site.geojson"))) {
           GeoJsonWriter.write(outcome.plan(), out);
         }
       }
@@ -119,6 +115,10 @@ public final class PlanWriter {
         folder.resolve("findings.txt"),
         FindingsText.of(outcome.findings()),
         StandardCharsets.UTF_8);
+  }
+
+  private static OutputStream open(Path file) throws IOException {
+    return new BufferedOutputStream(Files.newOutputStream(file));
   }
 
   private static String name(ComposedSheet sheet) {

@@ -49,8 +49,7 @@ public final class SheetSet {
     try {
       return compose(outcome, paper);
     } catch (PlanException e) {
-      // What does not fit on paper is as large as the lot.
-      throw e.at(outcome.plan().lot().map(Lot::place).orElse(SourceRef.NONE));
+      throw atLot(outcome.plan(), e);
     }
   }
 
@@ -65,8 +64,13 @@ public final class SheetSet {
     try {
       new SheetComposer(FontWidths.shipped()).requireRoom(bare);
     } catch (PlanException e) {
-      throw e.at(plan.lot().map(Lot::place).orElse(SourceRef.NONE));
+      throw atLot(plan, e);
     }
+  }
+
+  /** What does not fit on paper is as large as the lot. */
+  private static PlanException atLot(Plan plan, PlanException e) {
+    return e.at(plan.lot().map(Lot::place).orElse(SourceRef.NONE));
   }
 
   private static List<ComposedSheet> compose(Outcome outcome, Paper paper) {

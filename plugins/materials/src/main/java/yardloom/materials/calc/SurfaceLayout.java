@@ -54,8 +54,7 @@ public final class SurfaceLayout {
 
   /** The surfaces of {@code plan} by kind and name, as its words and the defaults say. */
   public static List<Surface> of(Plan plan) {
-    MulchSettings settings =
-        plan.attributes().get(MaterialKeys.MULCH).orElseGet(MulchSettings::defaults);
+    MulchSettings settings = MulchSettings.of(plan);
     return new SurfaceLayout(plan, settings).lay();
   }
 

@@ -3,6 +3,7 @@ package yardloom.materials.model;
 import java.util.EnumMap;
 import java.util.Map;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -41,6 +42,11 @@ public record MulchSettings(
 
   public MulchSettings {
     lengths = Map.copyOf(lengths);
+  }
+
+  /** What the plan says, or every default. */
+  public static MulchSettings of(Plan plan) {
+    return plan.attributes().get(MaterialKeys.MULCH).orElseGet(MulchSettings::defaults);
   }
 
   /** Every default. */

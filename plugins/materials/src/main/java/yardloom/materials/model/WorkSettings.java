@@ -3,6 +3,7 @@ package yardloom.materials.model;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Optional;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 
 /**
@@ -34,6 +35,11 @@ public record WorkSettings(
         lastFrost.or(() -> Optional.of(last)),
         firstFrost.or(() -> Optional.of(first)),
         place);
+  }
+
+  /** What the plan says, or every default. */
+  public static WorkSettings of(Plan plan) {
+    return plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
   }
 
   /** Two people, six hours a day, level ground, no dates. */

@@ -23,7 +23,6 @@ import yardloom.materials.calc.TopUp;
 import yardloom.materials.calc.Totals;
 import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.Material;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.PhaseTime;
 import yardloom.materials.model.Say;
@@ -92,8 +91,7 @@ final class ClientSheet implements SheetMaker {
   }
 
   private static String topUp(Plan plan, Volume laid) {
-    MulchSettings settings =
-        plan.attributes().get(MaterialKeys.MULCH).orElseGet(MulchSettings::defaults);
+    MulchSettings settings = MulchSettings.of(plan);
     UnitSystem units = plan.info().units();
     return "Chips settle: add about "
         + Say.volume(TopUp.inYear(1, laid, settings.settling().value()), units)

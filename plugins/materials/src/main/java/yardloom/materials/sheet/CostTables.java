@@ -24,7 +24,6 @@ import yardloom.materials.calc.Loads;
 import yardloom.materials.calc.TopUp;
 import yardloom.materials.data.PriceBook;
 import yardloom.materials.model.CostEstimate;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.Price;
 import yardloom.materials.work.BillCalculator;
@@ -237,8 +236,7 @@ public final class CostTables {
 
     @Override
     public Table make(Plan plan, Facts facts) {
-      MulchSettings settings =
-          plan.attributes().get(MaterialKeys.MULCH).orElseGet(MulchSettings::defaults);
+      MulchSettings settings = MulchSettings.of(plan);
       Table.Builder table =
           Table.titled(id(), "Chips to add by year")
               .column(Column.of("year", "Year", Measure.COUNT))

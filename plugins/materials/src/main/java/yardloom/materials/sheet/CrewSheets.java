@@ -25,7 +25,6 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.calc.PhaseSchedule;
 import yardloom.materials.data.SourcingData;
 import yardloom.materials.model.Material;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.PhaseTime;
 import yardloom.materials.model.Say;
 import yardloom.materials.model.Surface;
@@ -126,7 +125,7 @@ final class CrewSheets implements SheetMaker {
             ? time.start().get() + " to " + time.end().orElseThrow()
             : "working day " + time.firstDay();
     lines.add("When: " + when + ", " + time.days() + (time.days() == 1 ? " day" : " days") + ".");
-    WorkSettings work = plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
+    WorkSettings work = WorkSettings.of(plan);
     double hours = 0;
     for (TaskLoad task : facts.all(MaterialFacts.TASKS)) {
       hours += task.phase().equals(time.phase().id()) ? task.likely().value().hours() : 0;

@@ -54,8 +54,7 @@ public final class WorkTables {
 
     @Override
     public Table make(Plan plan, Facts facts) {
-      WorkSettings work =
-          plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
+      WorkSettings work = WorkSettings.of(plan);
       Table.Builder table =
           Table.titled(id(), "Labour")
               .column(Column.text("task", "Task"))

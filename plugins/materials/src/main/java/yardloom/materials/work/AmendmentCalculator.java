@@ -1,5 +1,6 @@
 package yardloom.materials.work;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.Stand;
@@ -10,6 +11,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
@@ -173,26 +175,29 @@ public final class AmendmentCalculator implements Calculator {
 
   /** Over the ground that each crop of an annual bed takes. */
   private static Optional<Derived<Mass>> byCrop(Plan plan, Facts in) {
-    Derived.Builder why = null;
-    Mass sum = Mass.ZERO;
-    for (Stand stand : in.all(YardFacts.STANDS)) {
-      boolean annual =
-          plan.element(stand.in())
-              .filter(e -> e instanceof Element.Bed bed && bed.use() == Element.BedUse.ANNUAL)
-              .isPresent();
-      if (annual) {
-        NitrogenData.Rate rate = NitrogenData.of(stand.plant());
-        Mass needed = rate.per1000SquareFeet().times(stand.area().ratioTo(THOUSAND));
-        why =
-            why == null
-                ? Derived.by("sum over crops of rate per 1000 sq ft × ground", rate.source())
-                : why;
-        why.from("rate of " + stand.plant(), rate.per1000SquareFeet())
-            .from(stand.plant() + " in " + stand.in(), stand.area(), stand.place());
-        sum = sum.plus(needed);
-      }
+    List<Stand> crops =
+        in.all(YardFacts.STANDS).stream().filter(s -> isAnnual(plan, s.in())).toList();
+    if (crops.isEmpty()) {
+      return Optional.empty();
     }
-    return why == null ? Optional.empty() : Optional.of(why.gives(sum));
+    Derived.Builder why =
+        Derived.by(
+            "sum over crops of rate per 1000 sq ft × ground",
+            NitrogenData.of(crops.get(0).plant()).source());
+    Mass sum = Mass.ZERO;
+    for (Stand crop : crops) {
+      Mass rate = NitrogenData.of(crop.plant()).per1000SquareFeet();
+      why.from("rate of " + crop.plant(), rate)
+          .from(crop.plant() + " in " + crop.in(), crop.area(), crop.place());
+      sum = sum.plus(rate.times(crop.area().ratioTo(THOUSAND)));
+    }
+    return Optional.of(why.gives(sum));
+  }
+
+  private static boolean isAnnual(Plan plan, ElementId id) {
+    return plan.element(id)
+        .filter(e -> e instanceof Element.Bed bed && bed.use() == Element.BedUse.ANNUAL)
+        .isPresent();
   }
 
   private static void organic(

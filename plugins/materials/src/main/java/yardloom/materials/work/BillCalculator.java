@@ -19,7 +19,6 @@ import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.Ordering;
 import yardloom.materials.calc.Totals;
 import yardloom.materials.model.Material;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.Pockets;
 import yardloom.materials.model.Say;
@@ -47,8 +46,7 @@ public final class BillCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    MulchSettings settings =
-        plan.attributes().get(MaterialKeys.MULCH).orElseGet(MulchSettings::defaults);
+    MulchSettings settings = MulchSettings.of(plan);
     List<Surface> surfaces = in.all(MaterialFacts.SURFACES);
     cardboard(surfaces, settings).ifPresent(line -> out.give(YardFacts.BILL, line));
     Optional<Pockets> pockets = pockets(plan, in.all(YardFacts.STANDS), settings);

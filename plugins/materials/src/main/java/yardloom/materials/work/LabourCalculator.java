@@ -23,7 +23,6 @@ import yardloom.materials.calc.Totals;
 import yardloom.materials.model.Haul;
 import yardloom.materials.model.LocalRate;
 import yardloom.materials.model.Material;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Price;
 import yardloom.materials.model.Spread;
 import yardloom.materials.model.Surface;
@@ -139,7 +138,7 @@ public final class LabourCalculator implements Calculator {
   }
 
   private static void walks(Plan plan, List<Haul> hauls, Sink out) {
-    WorkSettings work = plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
+    WorkSettings work = WorkSettings.of(plan);
     double slower = 1 + SLOPE_COST * Math.abs(work.slope());
     for (Material material : List.of(Material.COMPOST, Material.WOOD_CHIPS)) {
       Derived.Builder why = Derived.by("walks from heap to surfaces and back", WALK);

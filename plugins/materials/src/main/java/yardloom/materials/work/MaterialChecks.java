@@ -16,7 +16,6 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.materials.calc.MulchLimits;
 import yardloom.materials.model.LengthSetting;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.Say;
 import yardloom.materials.model.SurfaceKind;
@@ -39,8 +38,7 @@ public final class MaterialChecks {
 
     @Override
     public List<Finding> run(Plan plan, Facts facts) {
-      MulchSettings settings =
-          plan.attributes().get(MaterialKeys.MULCH).orElseGet(MulchSettings::defaults);
+      MulchSettings settings = MulchSettings.of(plan);
       List<Finding> findings = new ArrayList<>();
       Length trunk = settings.length(LengthSetting.TRUNK_GAP).value();
       if (!plan.all(Element.Tree.class).isEmpty() && !MulchLimits.trunkGapIsEnough(trunk)) {

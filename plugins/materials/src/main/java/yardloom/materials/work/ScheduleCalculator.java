@@ -14,7 +14,6 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
 import yardloom.materials.calc.PhaseSchedule;
 import yardloom.materials.data.WorkData;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Phase;
 import yardloom.materials.model.TaskLoad;
 import yardloom.materials.model.WorkSettings;
@@ -56,7 +55,7 @@ public final class ScheduleCalculator implements Calculator {
 
   /** What the plan says, with frost days of the climate where it says none. */
   public static WorkSettings settings(Plan plan, Facts facts) {
-    WorkSettings work = plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
+    WorkSettings work = WorkSettings.of(plan);
     return facts
         .find(YardFacts.FROST)
         .map(f -> work.orFrost(f.lastOfSpring().value(), f.firstOfFall().value()))

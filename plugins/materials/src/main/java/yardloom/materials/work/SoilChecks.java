@@ -150,8 +150,7 @@ public final class SoilChecks {
       if (soil.isEmpty()) {
         return List.of();
       }
-      MulchSettings settings =
-          plan.attributes().get(MaterialKeys.MULCH).orElseGet(MulchSettings::defaults);
+      MulchSettings settings = MulchSettings.of(plan);
       List<Finding> findings = new ArrayList<>();
       var ring = settings.length(LengthSetting.TREE_RING_MULCH).value();
       if (soil.get().heavy()

@@ -1,8 +1,5 @@
 package yardloom.planting.sheet;
 
-import java.time.MonthDay;
-import java.time.format.TextStyle;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -16,6 +13,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.planting.calc.PlantingTime;
 import yardloom.planting.model.Plant;
@@ -56,9 +54,9 @@ public final class PlantingTimes implements TableMaker {
     kinds.values().forEach(p -> row(table, p, frost.get()));
     table.note(
         "By usual frost from "
-            + text(frost.get().firstOfFall().value())
+            + TableFormat.day(frost.get().firstOfFall().value())
             + " to "
-            + text(frost.get().lastOfSpring().value())
+            + TableFormat.day(frost.get().lastOfSpring().value())
             + " ("
             + frost.get().lastOfSpring().source().cite()
             + "): half of the years have frost outside these days. Rule: "
@@ -76,13 +74,7 @@ public final class PlantingTimes implements TableMaker {
             .from("first frost of fall", frost.firstOfFall());
     table.row(
         Cell.text(plant.name()),
-        Cell.of(why.gives(text(times.springFrom()))),
-        times.fallUntil().map(d -> Cell.of(why.gives(text(d)))).orElse(Cell.BLANK));
-  }
-
-  private static String text(MonthDay day) {
-    return day.getDayOfMonth()
-        + " "
-        + day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+        Cell.of(why.gives(TableFormat.day(times.springFrom()))),
+        times.fallUntil().map(d -> Cell.of(why.gives(TableFormat.day(d)))).orElse(Cell.BLANK));
   }
 }

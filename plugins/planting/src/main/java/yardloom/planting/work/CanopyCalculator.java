@@ -49,7 +49,7 @@ public final class CanopyCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    boolean south = plan.site().map(s -> s.latitude().degrees() < 0).orElse(false);
+    boolean south = plan.isSouthern();
     for (Planting p : Planting.of(plan)) {
       for (Stage stage : List.of(Stage.YEAR_1, Stage.YEAR_5, Stage.MATURE)) {
         double grown = grown(p.plant(), stage);

@@ -95,7 +95,7 @@ public final class StandCalculator implements Calculator {
   /** Without a climate: April to October, in the south October to April (common practice). */
   static List<Integer> season(Plan plan, Optional<ClimateNormals> climate, Plant plant) {
     if (climate.isEmpty()) {
-      boolean south = plan.site().map(s -> s.latitude().degrees() < 0).orElse(false);
+      boolean south = plan.isSouthern();
       return south ? SOUTHERN : NORTHERN;
     }
     List<Temperature> means =

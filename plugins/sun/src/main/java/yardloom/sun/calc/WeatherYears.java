@@ -24,11 +24,13 @@ public final class WeatherYears {
   private static final double BASE_F = 50;
 
   private final SortedMap<LocalDate, Day> days;
+  private final SortedMap<LocalDate, Double> minimaC = new TreeMap<>();
   private final boolean south;
   private final List<Integer> years = new ArrayList<>();
 
   public WeatherYears(DailyWeather record, boolean south) {
     days = record.days();
+    days.forEach((date, day) -> minimaC.put(date, day.minC()));
     this.south = south;
     if (!days.isEmpty()) {
       for (int y = days.firstKey().getYear() - 1; y <= days.lastKey().getYear(); y++) {
@@ -50,9 +52,7 @@ public final class WeatherYears {
 
   /** Freeze dates of the years that count. */
   public FreezeRecord freezes(double limitC) {
-    SortedMap<LocalDate, Double> minima = new TreeMap<>();
-    days.forEach((date, day) -> minima.put(date, day.minC()));
-    return new FreezeRecord(minima, years, south, limitC);
+    return new FreezeRecord(minimaC, years, south, limitC);
   }
 
   /** The mean of the years' lowest temperatures, which makes the hardiness zone. */

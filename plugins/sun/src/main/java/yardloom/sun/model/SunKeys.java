@@ -3,6 +3,8 @@ package yardloom.sun.model;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import yardloom.facts.SolarRadiation;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.AttributeKey;
@@ -56,6 +58,13 @@ public final class SunKeys {
       new AttributeKey<>("sun.radiation", SolarRadiation.Given.class);
 
   private SunKeys() {}
+
+  /** All elements that the plan calls new, in order. */
+  public static SortedSet<ElementId> proposed(Plan plan) {
+    SortedSet<ElementId> proposed = new TreeSet<>();
+    plan.attributes().all(PROPOSED).forEach(e -> proposed.add(e.value()));
+    return proposed;
+  }
 
   /** What the file with the lot says, wherever it includes others; else what was said last. */
   public static <T> Optional<Attributes.Entry<T>> said(Plan plan, AttributeKey<T> key) {

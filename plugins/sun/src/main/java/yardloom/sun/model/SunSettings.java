@@ -34,7 +34,7 @@ public record SunSettings(
 
   public static SunSettings of(Plan plan) {
     Attributes said = plan.attributes();
-    boolean south = plan.site().map(s -> s.latitude().degrees() < 0).orElse(false);
+    boolean south = plan.isSouthern();
     return new SunSettings(
         said.get(SunKeys.CELL).orElse(Length.feet(1)),
         said.all(SunKeys.SKYLINE).stream()

@@ -1,9 +1,7 @@
 package yardloom.sun.sheet;
 
 import java.time.MonthDay;
-import java.time.format.TextStyle;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.FrostDates;
@@ -17,6 +15,7 @@ import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Choices;
@@ -85,7 +84,7 @@ public final class FrostTable implements TableMaker {
     }
 
     private void usual(String what, Temperature limit, Derived<MonthDay> day) {
-      add(what, Cell.of(limit), Cell.BLANK, Cell.of(day.map(FrostTable::text)), Cell.BLANK);
+      add(what, Cell.of(limit), Cell.BLANK, Cell.of(day.map(TableFormat::day)), Cell.BLANK);
     }
 
     void freeze(ColdAndWarmth.FreezeRow row) {
@@ -100,7 +99,7 @@ public final class FrostTable implements TableMaker {
     }
 
     private static Cell day(Optional<MonthDay> day) {
-      return Cell.text(day.map(FrostTable::text).orElse("none"));
+      return Cell.text(day.map(TableFormat::day).orElse("none"));
     }
 
     void zone(Hardiness zone) {
@@ -121,11 +120,5 @@ public final class FrostTable implements TableMaker {
         table.row(Cell.text(what), limit, half);
       }
     }
-  }
-
-  private static String text(MonthDay day) {
-    return day.getDayOfMonth()
-        + " "
-        + day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
   }
 }

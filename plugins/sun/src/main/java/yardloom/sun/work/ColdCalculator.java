@@ -49,7 +49,7 @@ public final class ColdCalculator implements Calculator {
   }
 
   private static Optional<WeatherReading> reading(Plan plan) {
-    boolean south = plan.site().map(s -> s.latitude().degrees() < 0).orElse(false);
+    boolean south = plan.isSouthern();
     Optional<DailyWeather> record = SunKeys.said(plan, SunKeys.WEATHER).map(Entry::value);
     return record
         .map(r -> new WeatherYears(r, south))

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.SortedSet;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 import yardloom.facts.Obstacle;
@@ -18,7 +18,6 @@ import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Point;
-import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
@@ -65,10 +64,7 @@ public final class NeighbourCheck implements Check {
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
-    Set<ElementId> proposed = new TreeSet<>();
-    plan.attributes().all(SunKeys.PROPOSED).stream()
-        .map(Attributes.Entry::value)
-        .forEach(proposed::add);
+    SortedSet<ElementId> proposed = SunKeys.proposed(plan);
     List<Finding> found = new ArrayList<>();
     if (plan.site().isEmpty() || proposed.isEmpty()) {
       return found;

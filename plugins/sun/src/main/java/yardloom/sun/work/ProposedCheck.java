@@ -1,7 +1,6 @@
 package yardloom.sun.work;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,7 +14,6 @@ import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
@@ -42,10 +40,7 @@ public final class ProposedCheck implements Check {
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
-    Set<ElementId> proposed = new LinkedHashSet<>();
-    plan.attributes().all(SunKeys.PROPOSED).stream()
-        .map(Attributes.Entry::value)
-        .forEach(proposed::add);
+    Set<ElementId> proposed = SunKeys.proposed(plan);
     List<Finding> found = new ArrayList<>();
     if (plan.site().isEmpty() || proposed.isEmpty()) {
       return found;

@@ -52,7 +52,7 @@ public final class SiteObstacles implements Calculator {
     if (plan.site().isEmpty()) {
       return;
     }
-    boolean south = plan.site().get().latitude().degrees() < 0;
+    boolean south = plan.isSouthern();
     List<Obstacle> found = new ArrayList<>();
     plan.all(Element.Building.class).forEach(b -> building(found, b));
     for (Element.Structure s : plan.all(Element.Structure.class)) {
