@@ -2,7 +2,6 @@ package yardloom.planting;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
@@ -24,7 +23,8 @@ import yardloom.planting.sheet.PlantingSheet;
 import yardloom.planting.sheet.PlantingTimes;
 import yardloom.planting.work.CanopyCalculator;
 import yardloom.planting.work.HardinessCheck;
-import yardloom.planting.work.Planting;
+import yardloom.planting.work.Layout;
+import yardloom.planting.work.LayoutCalculator;
 import yardloom.planting.work.PlantingChecks;
 import yardloom.planting.work.StandCalculator;
 
@@ -47,7 +47,7 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(new CanopyCalculator(), new StandCalculator());
+    return List.of(new CanopyCalculator(), new LayoutCalculator(), new StandCalculator());
   }
 
   @Override
@@ -74,9 +74,11 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Caution> cautions(Plan plan, Facts facts) {
-    TreeSet<String> harmful = new TreeSet<>();
-    Planting.of(plan).forEach(p -> note(harmful, p.plant()));
-    Planting.specimens(plan).forEach(s -> note(harmful, s.plant()));
+    List<String> harmful =
+        facts.get(Layout.KEY).kinds().values().stream()
+            .filter(Plant::harmful)
+            .map(Plant::name)
+            .toList();
     if (harmful.isEmpty()) {
       return List.of();
     }
@@ -87,11 +89,5 @@ public final class PlantingPlugin implements YardPlugin {
                 + String.join(", ", harmful)
                 + ". Read the planting table; ask a doctor or veterinarian when in doubt.",
             Source.commonPractice("cautions of the plant catalogue")));
-  }
-
-  private static void note(TreeSet<String> harmful, Plant plant) {
-    if (plant.harmful()) {
-      harmful.add(plant.name());
-    }
   }
 }

@@ -1,8 +1,10 @@
 package yardloom.planting.sheet;
 
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
@@ -12,6 +14,7 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.planting.model.Plant;
+import yardloom.planting.work.Layout;
 import yardloom.planting.work.Planting;
 
 /** How many of each plant the whole plan takes. */
@@ -24,11 +27,16 @@ public final class PlantList implements TableMaker {
   }
 
   @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(Layout.KEY);
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     Map<String, Plant> kinds = new TreeMap<>();
     Map<String, Integer> counts = new TreeMap<>();
     Map<String, Derived.Builder> why = new TreeMap<>();
-    for (Planting p : Planting.of(plan)) {
+    for (Planting p : facts.get(Layout.KEY).plantings()) {
       String name = p.plant().name();
       kinds.put(name, p.plant());
       counts.merge(name, p.at().size(), Integer::sum);

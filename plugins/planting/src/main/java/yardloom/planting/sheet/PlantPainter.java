@@ -13,6 +13,7 @@ import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Mark.SymbolForm;
 import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.Style;
+import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -21,6 +22,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.model.Plant.Form;
+import yardloom.planting.work.Layout;
 import yardloom.planting.work.Planting;
 
 /** Draws every plant of the beds: a circle of its mature spread, or a dot when that is small. */
@@ -37,11 +39,16 @@ public final class PlantPainter implements Painter {
   }
 
   @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(Layout.KEY);
+  }
+
+  @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
     Map<ElementId, String> labels = new TreeMap<>();
     Map<ElementId, Shape> beds = new TreeMap<>();
-    for (Planting p : Planting.of(plan)) {
+    for (Planting p : facts.get(Layout.KEY).plantings()) {
       Length spread = p.plant().spread().middle();
       for (Point at : p.at()) {
         marks.add(
@@ -70,7 +77,7 @@ public final class PlantPainter implements Painter {
   public List<LegendEntry> legend(Plan plan, Facts facts) {
     Set<Form> small = EnumSet.noneOf(Form.class);
     Set<Form> large = EnumSet.noneOf(Form.class);
-    for (Planting p : Planting.of(plan)) {
+    for (Planting p : facts.get(Layout.KEY).plantings()) {
       if (!p.at().isEmpty()) {
         (isSmall(p.plant().spread().middle()) ? small : large).add(p.plant().form());
       }

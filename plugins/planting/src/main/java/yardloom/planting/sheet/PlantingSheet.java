@@ -10,7 +10,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
-import yardloom.planting.work.Planting;
+import yardloom.planting.work.Layout;
 
 /** The planting plan: where each plant stands, without pipes and dimensions, and what to get. */
 public final class PlantingSheet implements SheetMaker {
@@ -27,12 +27,12 @@ public final class PlantingSheet implements SheetMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.BILL, YardFacts.FROST);
+    return Set.of(YardFacts.BILL, YardFacts.FROST, Layout.KEY);
   }
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts) {
-    if (Planting.of(plan).isEmpty()) {
+    if (facts.get(Layout.KEY).plantings().isEmpty()) {
       return List.of();
     }
     return List.of(

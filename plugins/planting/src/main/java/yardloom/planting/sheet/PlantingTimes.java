@@ -2,7 +2,7 @@ package yardloom.planting.sheet;
 
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.SortedMap;
 import yardloom.facts.FrostDates;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
@@ -17,7 +17,7 @@ import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.planting.calc.PlantingTime;
 import yardloom.planting.model.Plant;
-import yardloom.planting.work.Planting;
+import yardloom.planting.work.Layout;
 
 /** When to set out each kind, by the usual frost dates. */
 public final class PlantingTimes implements TableMaker {
@@ -34,7 +34,7 @@ public final class PlantingTimes implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.FROST);
+    return Set.of(YardFacts.FROST, Layout.KEY);
   }
 
   @Override
@@ -45,9 +45,7 @@ public final class PlantingTimes implements TableMaker {
             .column(Column.text("from", "Spring, from"))
             .column(Column.text("until", "Fall, until"));
     Optional<FrostDates> frost = facts.find(YardFacts.FROST);
-    TreeMap<String, Plant> kinds = new TreeMap<>();
-    Planting.of(plan).forEach(p -> kinds.put(p.plant().name(), p.plant()));
-    Planting.specimens(plan).forEach(s -> kinds.put(s.plant().name(), s.plant()));
+    SortedMap<String, Plant> kinds = facts.get(Layout.KEY).kinds();
     if (frost.isEmpty() || kinds.isEmpty()) {
       return table.build();
     }

@@ -43,6 +43,11 @@ public final class CanopyCalculator implements Calculator {
   }
 
   @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(Layout.KEY);
+  }
+
+  @Override
   public Set<FactKey<?>> gives() {
     return Set.of(YardFacts.OBSTACLES);
   }
@@ -50,7 +55,7 @@ public final class CanopyCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     boolean south = plan.isSouthern();
-    for (Planting p : Planting.of(plan)) {
+    for (Planting p : in.get(Layout.KEY).plantings()) {
       for (Stage stage : List.of(Stage.YEAR_1, Stage.YEAR_5, Stage.MATURE)) {
         double grown = grown(p.plant(), stage);
         Length height = p.plant().height().middle().times(grown);

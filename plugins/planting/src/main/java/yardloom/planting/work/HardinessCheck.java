@@ -29,7 +29,7 @@ public final class HardinessCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.HARDINESS);
+    return Set.of(YardFacts.HARDINESS, Layout.KEY);
   }
 
   private record First(ElementId in, SourceRef place) {}
@@ -42,9 +42,12 @@ public final class HardinessCheck implements Check {
       return found;
     }
     TreeMap<String, First> kinds = new TreeMap<>();
-    Planting.of(plan)
+    Layout layout = facts.get(Layout.KEY);
+    layout
+        .plantings()
         .forEach(p -> kinds.putIfAbsent(p.plant().name(), new First(p.bed().id(), p.place())));
-    Planting.specimens(plan)
+    layout
+        .specimens()
         .forEach(s -> kinds.putIfAbsent(s.plant().name(), new First(s.tree().id(), s.place())));
     kinds.forEach(
         (plant, first) ->

@@ -24,14 +24,14 @@ final class JugloneRule {
 
   private JugloneRule() {}
 
-  static List<Finding> findings(String id, Plan plan) {
+  static List<Finding> findings(String id, Plan plan, Layout layout) {
     List<Finding> found = new ArrayList<>();
     List<Point> walnuts =
-        Planting.specimens(plan).stream()
+        layout.specimens().stream()
             .filter(s -> s.plant().name().equals("black walnut"))
             .map(s -> s.tree().at())
             .toList();
-    for (Planting p : Planting.of(plan)) {
+    for (Planting p : layout.plantings()) {
       Optional<Length> nearest =
           walnuts.stream()
               .flatMap(w -> p.at().stream().map(w::distance))

@@ -3,19 +3,21 @@ package yardloom.planting.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.stream.Collectors;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
+import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.model.Plant;
 
-/** The rules that need only the plan: room, harm, neighbours, and how sure the catalogue is. */
+/**
+ * The rules that need only plan and layout: room, harm, neighbours, and how sure the catalogue is.
+ */
 public final class PlantingChecks {
   private static final Source ROOM =
       Source.commonPractice("neighbours keep half the sum of their mature spreads apart");
@@ -33,7 +35,7 @@ public final class PlantingChecks {
   }
 
   private interface Rule {
-    List<Finding> apply(String id, Plan plan);
+    List<Finding> apply(String id, Plan plan, Layout layout);
   }
 
   private static Check rule(String id, Rule rule) {
@@ -44,15 +46,20 @@ public final class PlantingChecks {
       }
 
       @Override
+      public Set<FactKey<?>> reads() {
+        return Set.of(Layout.KEY);
+      }
+
+      @Override
       public List<Finding> run(Plan plan, Facts facts) {
-        return rule.apply(id, plan);
+        return rule.apply(id, plan, facts.get(Layout.KEY));
       }
     };
   }
 
-  private static List<Finding> room(String id, Plan plan) {
+  private static List<Finding> room(String id, Plan plan, Layout layout) {
     List<Finding> found = new ArrayList<>();
-    for (Planting p : Planting.of(plan)) {
+    for (Planting p : layout.plantings()) {
       Plant plant = p.plant();
       if (p.at().isEmpty()) {
         found.add(
@@ -86,9 +93,9 @@ public final class PlantingChecks {
     return found;
   }
 
-  private static List<Finding> treeRoom(String id, Plan plan) {
+  private static List<Finding> treeRoom(String id, Plan plan, Layout layout) {
     List<Finding> found = new ArrayList<>();
-    List<Planting.Specimen> trees = Planting.specimens(plan);
+    List<Planting.Specimen> trees = layout.specimens();
     for (int i = 0; i < trees.size(); i++) {
       for (int j = i + 1; j < trees.size(); j++) {
         Planting.Specimen a = trees.get(i);
@@ -119,8 +126,8 @@ public final class PlantingChecks {
   }
 
   /** One finding for the plan, so that every harmful plant is read in one place. */
-  private static List<Finding> harm(String id, Plan plan) {
-    List<Plant> harmful = kinds(plan).values().stream().filter(Plant::harmful).toList();
+  private static List<Finding> harm(String id, Plan plan, Layout layout) {
+    List<Plant> harmful = layout.kinds().values().stream().filter(Plant::harmful).toList();
     if (harmful.isEmpty()) {
       return List.of();
     }
@@ -145,9 +152,9 @@ public final class PlantingChecks {
                 : Source.commonPractice("harmful plants are named, each with its source")));
   }
 
-  private static List<Finding> unverified(String id, Plan plan) {
+  private static List<Finding> unverified(String id, Plan plan, Layout layout) {
     String named =
-        kinds(plan).values().stream()
+        layout.kinds().values().stream()
             .filter(p -> !p.unverified().isEmpty())
             .map(p -> p.name() + " (" + String.join(", ", p.unverified()) + ")")
             .collect(Collectors.joining("; "));
@@ -160,14 +167,6 @@ public final class PlantingChecks {
                 "recalled and not verified in the catalogue are, for " + named,
                 "check these against a local source before planting",
                 Source.commonPractice("unverified figures are said to be so")));
-  }
-
-  /** The kinds that the plan names, by name. */
-  static Map<String, Plant> kinds(Plan plan) {
-    Map<String, Plant> kinds = new TreeMap<>();
-    Planting.of(plan).forEach(p -> kinds.put(p.plant().name(), p.plant()));
-    Planting.specimens(plan).forEach(s -> kinds.put(s.plant().name(), s.plant()));
-    return kinds;
   }
 
   /** A length in both unit systems, as findings print it: the plan's own first. */

@@ -52,9 +52,9 @@ final class SpreadRule {
   }
 
   /** One finding for each kind, about the bed where it lacks most room. */
-  static List<Finding> findings(String id, Plan plan) {
+  static List<Finding> findings(String id, Plan plan, Layout layout) {
     Map<String, List<Overgrown>> kinds = new TreeMap<>();
-    for (Planting p : Planting.of(plan)) {
+    for (Planting p : layout.plantings()) {
       Overgrown o = new Overgrown(p, overhang(p), fromEdge(p, p.bed().shape().heart()).times(2));
       if (!p.at().isEmpty() && (o.isWider() || o.over().compareTo(TOLERATED) > 0)) {
         kinds.computeIfAbsent(p.plant().name(), k -> new ArrayList<>()).add(o);

@@ -37,6 +37,11 @@ public final class StandCalculator implements Calculator {
   }
 
   @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(Layout.KEY);
+  }
+
+  @Override
   public Set<FactKey<?>> wants() {
     return Set.of(YardFacts.CLIMATE);
   }
@@ -49,7 +54,7 @@ public final class StandCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     Optional<ClimateNormals> climate = in.find(YardFacts.CLIMATE);
-    for (Planting p : Planting.of(plan)) {
+    for (Planting p : in.get(Layout.KEY).plantings()) {
       if (p.at().isEmpty()) {
         continue;
       }
@@ -69,7 +74,7 @@ public final class StandCalculator implements Calculator {
       out.give(YardFacts.BILL, bill(p));
       out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
     }
-    for (Planting.Specimen s : Planting.specimens(plan)) {
+    for (Planting.Specimen s : in.get(Layout.KEY).specimens()) {
       out.give(YardFacts.STANDS, stand(plan, climate, s));
       out.give(YardFacts.LIGHT_NEEDS, need(s.tree().id(), s.place(), s.plant()));
     }

@@ -1,0 +1,32 @@
+package yardloom.planting.work;
+
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import yardloom.kernel.fact.FactKey;
+import yardloom.planting.model.Plant;
+
+/**
+ * What the plan plants where. Laid out once for each plan; all else of the plugin reads it.
+ *
+ * @param plantings by bed and in the order of their lines
+ * @param specimens trees whose species the plan names
+ */
+public record Layout(List<Planting> plantings, List<Planting.Specimen> specimens) {
+  /** The plugin's own fact. */
+  public static final FactKey<Layout> KEY =
+      FactKey.one("planting.layout", Layout.class).called("places of plants");
+
+  public Layout {
+    plantings = List.copyOf(plantings);
+    specimens = List.copyOf(specimens);
+  }
+
+  /** The kinds that the plan names, by name. */
+  public SortedMap<String, Plant> kinds() {
+    SortedMap<String, Plant> kinds = new TreeMap<>();
+    plantings.forEach(p -> kinds.put(p.plant().name(), p.plant()));
+    specimens.forEach(s -> kinds.put(s.plant().name(), s.plant()));
+    return kinds;
+  }
+}
