@@ -77,27 +77,33 @@ final class PlanPage {
             .orElse("a larger sheet"));
   }
 
+  /** A page with the drawing at a scale, and the blocks that it does not hold. */
+  record Filled(Page page, Scale scale, List<Block> rest) {}
+
   /**
-   * The same; on a page to carry whose scale is free, a smaller one if {@code blocks} all stand
-   * beside the drawing only so: a second page is easily lost.
+   * The page at {@link #scale}; on a page to carry whose scale is free, at a smaller one if {@code
+   * blocks} all stand beside the drawing only so: a second page is easily lost.
    */
-  Scale scaleFor(List<Block> blocks) {
+  Filled filled(String title, List<Block> blocks, Collection<Block> optional) {
     Scale largest = scale();
-    if (request.sheet().format() != SheetPlan.Format.PAGE || request.scale().isPresent()) {
-      return largest;
+    Filled first = filled(largest, title, blocks, optional);
+    boolean free = request.sheet().format() == SheetPlan.Format.PAGE && request.scale().isEmpty();
+    if (!free || optional.containsAll(first.rest())) {
+      return first;
     }
     return Scale.usual(request.info().units()).stream()
         .sorted()
-        .filter(s -> s.compareTo(largest) >= 0)
+        .filter(s -> s.compareTo(largest) > 0)
         .filter(s -> s.denominator() <= MOST_SMALLER * largest.denominator())
-        .filter(s -> holds(s, blocks))
+        .map(s -> filled(s, title, blocks, optional))
+        .filter(f -> optional.containsAll(f.rest()))
         .findFirst()
-        .orElse(largest);
+        .orElse(first);
   }
 
-  private boolean holds(Scale scale, List<Block> blocks) {
-    Page trial = new Page(grid, titleHeightMm);
-    return fill(trial, scale, request.sheet().title(), blocks, List.of()).isEmpty();
+  private Filled filled(Scale scale, String title, List<Block> blocks, Collection<Block> optional) {
+    Page page = new Page(grid, titleHeightMm);
+    return new Filled(page, scale, fill(page, scale, title, blocks, optional));
   }
 
   /** The scale asked for, or the largest usual one; empty if the drawing does not fit so. */
@@ -162,7 +168,7 @@ final class PlanPage {
    * The page with the drawing and those of {@code blocks} that it holds, then of {@code optional};
    * the rest is returned.
    */
-  List<Block> fill(
+  private List<Block> fill(
       Page page, Scale scale, String title, List<Block> blocks, Collection<Block> optional) {
     Arrangement best = null;
     int fewest = Integer.MAX_VALUE;

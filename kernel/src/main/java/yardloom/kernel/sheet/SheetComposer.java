@@ -196,16 +196,19 @@ public final class SheetComposer {
     String title = title(request, filled.size());
     double titleHeight = titleHeight(request, grid, title, WIDEST_SCALE);
     PlanPage plan = new PlanPage(request, panel, grid, type, titleHeight);
-    Scale scale = plan.scaleFor(waiting);
-    Page page = new Page(grid, titleHeight);
-    List<Block> rest = plan.fill(page, scale, request.sheet().title(), waiting, optional.keySet());
+    PlanPage.Filled page = plan.filled(request.sheet().title(), waiting, optional.keySet());
     Map<Block, Table> placed = new LinkedHashMap<>(optional);
-    placed.keySet().removeAll(rest);
-    List<Block> left = rest.stream().filter(b -> !optional.containsKey(b)).toList();
+    placed.keySet().removeAll(page.rest());
+    List<Block> left = page.rest().stream().filter(b -> !optional.containsKey(b)).toList();
     optional.keySet().removeAll(placed.keySet());
     filled.add(
         new Filled(
-            request, page, title, scale.words(), filled.size(), List.copyOf(placed.values())));
+            request,
+            page.page(),
+            title,
+            page.scale().words(),
+            filled.size(),
+            List.copyOf(placed.values())));
     return left;
   }
 
