@@ -22,14 +22,15 @@ import yardloom.kernel.unit.Length;
  *
  * <p>Two ways are joined where their ground touches: their middle lines are linked by the shortest
  * line between them. Lengths are therefore those of somebody who keeps to the middle of paths and
- * crosses surfaces straight. Shortest ways by Dijkstra's method [1], from the library JGraphT.
+ * crosses surfaces straight, or round the corners that reach into them. Shortest ways by Dijkstra's
+ * method [1], from the library JGraphT.
  *
  * <p>References: [1] E. W. Dijkstra, A note on two problems in connexion with graphs, Numerische
  * Mathematik 1, 1959, pp. 269-271.
  */
 public final class WayNetwork {
   /** Ground this close counts as touching. */
-  private static final double TOUCH_M = 0.05;
+  private static final Length TOUCH = Length.metres(0.05);
 
   private static final double ON_LINE_M = 1e-4;
 
@@ -41,6 +42,7 @@ public final class WayNetwork {
   public record Way(Shape ground, Optional<Line> middle) {}
 
   private final List<Way> ways;
+  private final Map<Integer, OpenGround> surfaces = new HashMap<>();
   private final Graph<Coordinate, DefaultWeightedEdge> graph =
       new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
   private final SingleSourcePaths<Coordinate, DefaultWeightedEdge> fromStart;
@@ -70,16 +72,19 @@ public final class WayNetwork {
     Geometry origin = Overlay.FACTORY.createPoint(start.coordinate());
     Map<Integer, List<Coordinate>> doors = new HashMap<>();
     for (int i = 0; i < ways.size(); i++) {
+      if (ways.get(i).middle().isEmpty()) {
+        surfaces.put(i, new OpenGround(ways.get(i).ground(), TOUCH));
+      }
       if (ways.get(i).ground().jts().distance(around) <= reach.metres()) {
         join(origin, i, lines, doors);
       }
       for (int j = 0; j < i; j++) {
-        if (ways.get(i).ground().distance(ways.get(j).ground()).metres() <= TOUCH_M) {
+        if (ways.get(i).ground().distance(ways.get(j).ground()).compareTo(TOUCH) <= 0) {
           join(i, j, lines, doors);
         }
       }
     }
-    doors.values().forEach(d -> crossings(d, lines));
+    doors.forEach((i, d) -> crossings(surfaces.get(i), d, lines));
     build(lines);
     fromStart = explore(start.coordinate());
   }
@@ -109,10 +114,14 @@ public final class WayNetwork {
     }
   }
 
-  private static void crossings(List<Coordinate> doors, List<Geometry> lines) {
-    for (int i = 0; i < doors.size(); i++) {
+  private static void crossings(OpenGround ground, List<Coordinate> doors, List<Geometry> lines) {
+    List<Coordinate> stops = new ArrayList<>(doors);
+    stops.addAll(ground.corners());
+    for (int i = 0; i < stops.size(); i++) {
       for (int j = 0; j < i; j++) {
-        link(doors.get(i), doors.get(j), lines);
+        if (ground.isClear(stops.get(i), stops.get(j))) {
+          link(stops.get(i), stops.get(j), lines);
+        }
       }
     }
   }
@@ -162,19 +171,30 @@ public final class WayNetwork {
   }
 
   /**
-   * How far it is to where one can work on {@code goal}: to the nearest place on a way whose ground
-   * comes within {@code reach} of it. Empty if there is no way.
+   * The way to where one can work on {@code goal}: to the nearest place on a way whose ground comes
+   * within {@code reach} of it. Empty if there is no way.
    */
-  public Optional<Length> to(Shape goal, Length reach) {
-    double best = Double.POSITIVE_INFINITY;
+  public Optional<Route> to(Shape goal, Length reach) {
+    Stop best = Stop.NOWHERE;
     for (int i = 0; i < ways.size(); i++) {
       if (ways.get(i).ground().distance(goal).compareTo(reach) <= 0) {
         for (Coordinate at : places(i, goal, reach)) {
-          best = Math.min(best, wayTo(at, ways.get(i)));
+          best = best.orNearer(stop(at, i));
         }
       }
     }
-    return Double.isFinite(best) ? Optional.of(Length.metres(best)) : Optional.empty();
+    return route(best);
+  }
+
+  /** The way to halfway along a path of the network. Empty if it is none or none leads there. */
+  public Optional<Route> halfwayAlong(Line middle) {
+    Stop best = Stop.NOWHERE;
+    for (int i = 0; i < ways.size(); i++) {
+      if (ways.get(i).middle().filter(middle::equals).isPresent()) {
+        best = best.orNearer(stop(middle.middle().coordinate(), i));
+      }
+    }
+    return route(best);
   }
 
   /** Where one may stop on a way: nearest to the goal, and beside each corner within reach. */
@@ -190,17 +210,37 @@ public final class WayNetwork {
     return places;
   }
 
-  private double wayTo(Coordinate at, Way way) {
-    double best = Double.POSITIVE_INFINITY;
+  /** A place on a way, the node before it, and how far it is from the start. */
+  private record Stop(Coordinate at, Coordinate from, double wayM) {
+    static final Stop NOWHERE = new Stop(null, null, Double.POSITIVE_INFINITY);
+
+    Stop orNearer(Stop other) {
+      return other.wayM < wayM ? other : this;
+    }
+  }
+
+  private Stop stop(Coordinate at, int way) {
+    Stop best = Stop.NOWHERE;
+    OpenGround surface = surfaces.get(way);
     for (Coordinate from : graph.vertexSet()) {
-      double soFarM = fromStart.getWeight(from);
-      boolean across =
-          way.middle().isEmpty() && way.ground().distance(Point.of(from)).metres() <= TOUCH_M;
+      boolean across = surface != null && surface.contains(from) && surface.isClear(from, at);
       if (across || from.distance(at) <= ON_LINE_M || isOnPieceFrom(from, at)) {
-        best = Math.min(best, soFarM + from.distance(at));
+        best = best.orNearer(new Stop(at, from, fromStart.getWeight(from) + from.distance(at)));
       }
     }
     return best;
+  }
+
+  private Optional<Route> route(Stop stop) {
+    if (!Double.isFinite(stop.wayM())) {
+      return Optional.empty();
+    }
+    List<Point> bends = new ArrayList<>();
+    fromStart.getPath(stop.from()).getVertexList().forEach(c -> bends.add(Point.of(c)));
+    if (stop.at().distance(stop.from()) > ON_LINE_M) {
+      bends.add(Point.of(stop.at()));
+    }
+    return Optional.of(new Route(bends));
   }
 
   private boolean isOnPieceFrom(Coordinate from, Coordinate at) {

@@ -52,7 +52,11 @@ public final class WorkWords {
           Angle angle,
       @Opt(name = "access", help = "width of the truck's way", fallback = "10 ft") Length access,
       @Opt(name = "barrow", help = "what one barrow takes", fallback = "6 cu ft") Volume barrow,
-      @Opt(name = "detour", help = "way walked over shortest way", fallback = "1.2") Number detour,
+      @Opt(
+              name = "detour",
+              help = "over open ground: way walked over shortest way",
+              fallback = "1.2")
+          Number detour,
       @Opt(
               name = "way",
               help = "middle of the truck's way from the street",

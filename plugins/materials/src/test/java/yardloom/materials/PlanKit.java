@@ -72,6 +72,22 @@ public final class PlanKit {
     return new PathScope(draft, d, next());
   }
 
+  /** A path along its middle, in feet: x, y, x, y … */
+  public PathScope path(String name, double widthFt, double... middleFt) {
+    List<Point> bends = new ArrayList<>();
+    for (int i = 0; i < middleFt.length; i += 2) {
+      bends.add(new Point(Length.feet(middleFt[i]), Length.feet(middleFt[i + 1])));
+    }
+    Line middle = Line.through(bends);
+    Length width = Length.feet(widthFt);
+    ElementDraft d =
+        add(
+            ElementKind.PATH,
+            name,
+            c -> new Element.Path(c, middle, middle.strip(width), width, Element.PathUse.BARROW));
+    return new PathScope(draft, d, next());
+  }
+
   public TreeScope tree(String name, double xFt, double yFt, double trunkIn) {
     Point at = new Point(Length.feet(xFt), Length.feet(yFt));
     ElementDraft d =

@@ -95,7 +95,9 @@ class TipPileTest {
     PlanKit kit = bigBed();
     tip(kit, PlanKit.box(60, 0, 20, 20), null);
     Haul haul = PlanKit.run(kit.plan()).all(MaterialFacts.HAULS).get(0);
-    // 1000 sq ft × 10 in = 833.3 cu ft: 139 barrows of 6 cu ft; from (70,10) to (25,10): 45 ft.
+    // 1000 sq ft × 10 in = 833.3 cu ft: 139 barrows of 6 cu ft; no path, so over open ground from
+    // (70,10) to (25,10): 45 ft.
+    assertEquals(Haul.By.OPEN_GROUND, haul.by());
     assertEquals(139, haul.trips().value());
     assertEquals(45, haul.oneWay().value().feet(), 0.2);
     assertEquals(2 * 139 * haul.oneWay().value().feet(), haul.walk().value().feet(), 1e-6);

@@ -17,7 +17,7 @@ import yardloom.kernel.unit.Volume;
  * @param way the middle of the way by which the truck comes, from the street, if the plan says
  * @param access the width of the way by which the truck comes
  * @param barrow what one barrow takes
- * @param detour how much longer the walk is than the straight line round buildings
+ * @param detour how much longer the walk over open ground is than the way round buildings
  */
 public record TipSpot(
     String name,

@@ -16,6 +16,15 @@ import yardloom.materials.work.MaterialFacts;
 
 /** Barrow trips and ways from the heap to every surface. */
 public final class HaulTable implements TableMaker {
+  private static final String BY_PATHS =
+      "By paths: the shortest way along paths and hard surfaces to its edge, then straight to its"
+          + " middle; on a path, to halfway along it. Lay paths from the heap outward and roll on"
+          + " what is laid.";
+
+  private static final String BY_OPEN_GROUND =
+      "By open ground: no path wide enough for a barrow leads there from the heap, so it is the way"
+          + " round buildings, times the detour.";
+
   @Override
   public String id() {
     return "materials-barrows";
@@ -35,6 +44,7 @@ public final class HaulTable implements TableMaker {
             .column(Column.text("material", "Material"))
             .column(Column.of("volume", "Volume", Measure.VOLUME))
             .column(Column.of("trips", "Trips", Measure.COUNT))
+            .column(Column.text("by", "By"))
             .column(Column.of("way", "One way", Measure.LENGTH))
             .column(Column.of("walk", "Walk in all", Measure.LENGTH));
     int trips = 0;
@@ -47,18 +57,28 @@ public final class HaulTable implements TableMaker {
           Cell.text(h.material().title()),
           Cell.of(h.volume()),
           Cell.of(h.trips()),
+          Cell.text(h.by().title()),
           Cell.of(h.oneWay()),
           Cell.of(h.walk()));
-    }
-    if (!hauls.isEmpty()) {
-      table.total(
-          Cell.text("all"), Cell.BLANK, Cell.BLANK, Cell.number(trips), Cell.BLANK, Cell.of(walk));
     }
     if (hauls.isEmpty()) {
       return table.build();
     }
-    return table
-        .note("Level barrows; ways run from the heap to the middle of each surface.")
-        .build();
+    table.total(
+        Cell.text("all"),
+        Cell.BLANK,
+        Cell.BLANK,
+        Cell.number(trips),
+        Cell.BLANK,
+        Cell.BLANK,
+        Cell.of(walk));
+    table.note("Level barrows; ways run from the heap to the middle of each surface.");
+    if (hauls.stream().anyMatch(h -> h.by() == Haul.By.PATHS)) {
+      table.note(BY_PATHS);
+    }
+    if (hauls.stream().anyMatch(h -> h.by() == Haul.By.OPEN_GROUND)) {
+      table.note(BY_OPEN_GROUND);
+    }
+    return table.build();
   }
 }

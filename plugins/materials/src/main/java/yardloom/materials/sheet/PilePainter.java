@@ -25,7 +25,7 @@ public final class PilePainter implements Painter {
       Style.filled("tip-pile", "").hatched(Hatch.DOTS).outlined("#5b5546", 0.25);
 
   private static final Style TRUCK = Style.line("truck-way", "#5b5546", 0.18).dashed("4 1.5");
-  private static final Style BARROW = Style.line("barrow-way", "#8a8574", 0.18).dashed("1 1");
+  private static final Style BARROW = Style.line("barrow-way", "#4a3f2a", 0.25).dashed("1 1");
 
   @Override
   public Layer layer() {

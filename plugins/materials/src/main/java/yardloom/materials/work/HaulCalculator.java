@@ -10,15 +10,16 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
-import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.BarrowWay;
 import yardloom.materials.calc.BulkVolume;
 import yardloom.materials.calc.PilePlacer;
+import yardloom.materials.model.Course;
 import yardloom.materials.model.Haul;
 import yardloom.materials.model.Material;
 import yardloom.materials.model.MaterialKeys;
@@ -29,6 +30,9 @@ import yardloom.materials.model.TipSpot;
 
 /** Gives the heap on every tip spot and the barrow trips from it. */
 public final class HaulCalculator implements Calculator {
+  private static final Source WALK =
+      Source.commonPractice("each barrow goes there full and comes back empty");
+
   @Override
   public String id() {
     return "materials.haul";
@@ -51,14 +55,14 @@ public final class HaulCalculator implements Calculator {
     if (spots.isEmpty()) {
       return;
     }
-    BarrowWay ways = new BarrowWay(obstacles(plan));
+    BarrowWay open = new BarrowWay(obstacles(plan));
     for (TipSpot spot : spots) {
       order(in, spot.material())
           .forEach(
               order -> {
                 TipPile pile = PilePlacer.place(spot, load(plan, spot, order));
                 out.give(MaterialFacts.PILES, pile);
-                hauls(pile, in.all(MaterialFacts.SURFACES), ways)
+                hauls(pile, in.all(MaterialFacts.SURFACES), new HaulWay.Finder(plan, pile, open))
                     .forEach(h -> out.give(MaterialFacts.HAULS, h));
               });
     }
@@ -91,35 +95,27 @@ public final class HaulCalculator implements Calculator {
         .gives(load.min(order.value()));
   }
 
-  private static List<Haul> hauls(TipPile pile, List<Surface> surfaces, BarrowWay ways) {
+  private static List<Haul> hauls(TipPile pile, List<Surface> surfaces, HaulWay.Finder ways) {
     List<Haul> hauls = new ArrayList<>();
-    Volume barrow = pile.spot().barrow();
     for (Surface s : surfaces) {
       s.course(pile.spot().material())
-          .ifPresent(
-              course -> {
-                Line route = ways.between(pile.middle(), s.shape().heart());
-                Length way = route.length();
-                Derived<Integer> trips =
-                    Derived.by("trips = volume / barrow, rounded up", BulkVolume.SOURCE)
-                        .from("volume", course.volume())
-                        .from("barrow", barrow, pile.spot().place())
-                        .gives(BulkVolume.pieces(course.volume().value(), barrow));
-                Derived<Length> oneWay =
-                    Derived.by("way round buildings × detour", BarrowWay.SOURCE)
-                        .from("way from heap to the middle of the surface", way)
-                        .from("detour", pile.spot().detour(), pile.spot().place())
-                        .gives(way.times(pile.spot().detour()));
-                Derived<Length> walk =
-                    Derived.by("walk = 2 × trips × way", BarrowWay.SOURCE)
-                        .from("trips", trips)
-                        .from("way", oneWay)
-                        .gives(oneWay.value().times(2.0 * trips.value()));
-                hauls.add(
-                    new Haul(
-                        s, pile.spot().material(), course.volume(), trips, route, oneWay, walk));
-              });
+          .ifPresent(course -> hauls.add(haul(pile.spot(), s, course, ways.to(s))));
     }
     return hauls;
+  }
+
+  private static Haul haul(TipSpot spot, Surface to, Course course, HaulWay way) {
+    Derived<Integer> trips =
+        Derived.by("trips = volume / barrow, rounded up", BulkVolume.SOURCE)
+            .from("volume", course.volume())
+            .from("barrow", spot.barrow(), spot.place())
+            .gives(BulkVolume.pieces(course.volume().value(), spot.barrow()));
+    Derived<Length> walk =
+        Derived.by("walk = 2 × trips × way", WALK)
+            .from("trips", trips)
+            .from("way", way.oneWay())
+            .gives(way.oneWay().value().times(2.0 * trips.value()));
+    return new Haul(
+        to, spot.material(), course.volume(), trips, way.line(), way.by(), way.oneWay(), walk);
   }
 }
