@@ -18,11 +18,18 @@ import yardloom.kernel.unit.UnitSystem;
  * or centimetre.
  */
 public final class SettingOutTable {
+  private static final String ID = "setting-out";
+
   private static final Source TAPES =
       Source.commonPractice("common practice: two tapes from fixed points");
 
   private static final double QUARTERS_PER_FOOT = 48;
   private static final double PER_METRE = 100;
+
+  private static final String BETWEEN = " (building between)";
+
+  /** Set where a third measure is wanted. */
+  private static final String MARK = " *";
 
   /** A length this little short of a whole unit is that unit. */
   private static final double WHOLE = 1e-6;
@@ -42,7 +49,7 @@ public final class SettingOutTable {
   /** Empty if there is nothing to set out, or neither a building nor a lot to set out from. */
   public static Table of(Plan plan) {
     Table.Builder table =
-        Table.titled("setting-out", "Setting out")
+        Table.titled(ID, "Setting out")
             .column(Column.text("what", "what"))
             .column(Column.text("point", "point"))
             .column(Column.text("from-a", "from A"))
@@ -54,17 +61,38 @@ public final class SettingOutTable {
     return table.build();
   }
 
+  /**
+   * The same readings in a list narrow enough for two columns of a page to carry: a heading for
+   * each figure, then a row for each of its points.
+   */
+  public static Table toCarry(Plan plan) {
+    Table.Builder table =
+        Table.titled(ID, "Tapes")
+            .column(Column.text("point", "No."))
+            .column(Column.text("from-a", "From A"))
+            .column(Column.text("from-b", "From B"))
+            .column(Column.text("side", "Side"))
+            .column(Column.text("check", "Check"))
+            .column(Column.text("done", "OK"));
+    SettingOut work = SettingOut.of(plan);
+    work.tapes().ifPresent(tapes -> new SettingOutTable(plan, work, tapes, table).fillToCarry());
+    return table.build();
+  }
+
   private void fill() {
     for (SettingOut.Figure figure : work.figures()) {
       for (int i = 0; i < figure.points().size(); i++) {
         row(figure, i);
       }
     }
-    String apart = text(tapes.a().distance(tapes.b()));
+    notes("");
+  }
+
+  private void notes(String mark) {
     table
         .note(
             "Hold one tape at A and one at B (marked on the plan, "
-                + apart
+                + text(tapes.a().distance(tapes.b()))
                 + " apart: measure that first) and bring both readings together. Left and right are"
                 + " as seen from A towards B. Tapes level and tight; readings are rounded down to"
                 + (plan.info().units() == UnitSystem.US ? " 1/4 in." : " 1 cm."))
@@ -74,8 +102,9 @@ public final class SettingOutTable {
                 + " both diagonals (1-3, 2-4) of a bed with four corners, and the sides.")
         .note(
             "A and B are the two corners from which most points can be seen with tapes that cross"
-                + " at 30 to 150 degrees. Where a reading is marked, the tapes cross flatter or a"
-                + " building stands between: take a third measure.");
+                + " at 30 to 150 degrees. Where a reading is marked"
+                + mark
+                + ", the tapes cross flatter or a building stands between: take a third measure.");
   }
 
   private void row(SettingOut.Figure figure, int i) {
@@ -85,27 +114,45 @@ public final class SettingOutTable {
     table.row(
         Cell.text(figure.name()),
         Cell.text(point),
-        Cell.of(tape("A", tapes.a(), at)),
-        Cell.of(tape("B", tapes.b(), at)),
-        Cell.text(side(at)),
+        Cell.of(tape("A", tapes.a(), at, BETWEEN)),
+        Cell.of(tape("B", tapes.b(), at, BETWEEN)),
+        Cell.text(side(at, " (flat crossing)")),
         Cell.text(check(figure, i)));
   }
 
-  private Derived<String> tape(String name, Point from, Point at) {
+  private void fillToCarry() {
+    for (SettingOut.Figure figure : work.figures()) {
+      String form = figure.form() == SettingOut.Form.CORNERS ? "" : ": " + figure.form().word();
+      table.heading(figure.name() + form);
+      for (int i = 0; i < figure.points().size(); i++) {
+        Point at = figure.points().get(i);
+        table.row(
+            Cell.text(String.valueOf(i + 1)),
+            Cell.of(tape("A", tapes.a(), at, MARK)),
+            Cell.of(tape("B", tapes.b(), at, MARK)),
+            Cell.text(side(at, MARK)),
+            Cell.text(check(figure, i)),
+            Cell.text("[  ]"));
+      }
+    }
+    notes(" (*)");
+  }
+
+  private Derived<String> tape(String name, Point from, Point at, String ifBetween) {
     Length exact = from.distance(at);
     return Derived.by("√((x − x" + name + ")² + (y − y" + name + ")²), rounded down", TAPES)
         .from("distance", exact)
-        .gives(text(exact) + (work.isFree(from, at) ? "" : " (building between)"));
+        .gives(text(exact) + (work.isFree(from, at) ? "" : ifBetween));
   }
 
-  private String side(Point at) {
+  private String side(Point at, String ifFlat) {
     String side =
         switch (tapes.side(at)) {
           case LEFT -> "left";
           case RIGHT -> "right";
           case ON -> "on it";
         };
-    return tapes.crossesWell(at) ? side : side + " (flat crossing)";
+    return tapes.crossesWell(at) ? side : side + ifFlat;
   }
 
   /** The diagonal of a four-sided bed, otherwise the way to the next point. */

@@ -25,7 +25,7 @@ import yardloom.kernel.table.TableFormat;
  *       kitchen 1 to 6, each}.
  * </ul>
  *
- * <p>Totals and the order of first rows stay as they are.
+ * <p>Totals and the order of first rows stay as they are, and so do rows under headings.
  */
 final class SheetTable {
   private static final Pattern NUMBERED = Pattern.compile("(.*\\D)(\\d{1,4})(\"?)");
@@ -83,6 +83,9 @@ final class SheetTable {
 
   private static Table grouped(Table table, TableFormat format) {
     int body = table.rows().size() - table.totals();
+    if (IntStream.range(0, body).anyMatch(table::isHeading)) {
+      return table;
+    }
     Map<String, String> everything = everything(table, body, format);
     Map<String, List<Integer>> alike = new LinkedHashMap<>();
     for (int r = 0; r < body; r++) {

@@ -2,7 +2,6 @@ package yardloom.kernel.sheet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.draw.Palette;
@@ -15,18 +14,13 @@ import yardloom.kernel.table.TableFormat;
 /**
  * Sets a table: headings with units, numbers aligned right, rules above and below, totals set off.
  *
- * <p>Text columns wrap when room is short, numbers never. A table wider than the sheet is cut into
- * tables that repeat the first column.
+ * <p>Text columns wrap when room is short, numbers never. A heading of rows runs across and stays
+ * with the row below it. A table wider than the sheet is cut into tables that repeat the first
+ * column.
  */
 final class TableBlock {
   private static final double SIDE_PADDING_MM = 1.6;
   private static final double ROW_PADDING_MM = 0.45;
-  private static final double READABLE_MM = 30;
-
-  /** Long texts ask for a column in which they take no more than so many lines, up to a limit. */
-  private static final double LINES_OF_LONG_TEXT = 3.5;
-
-  private static final double LONGEST_LINE_MM = 60;
 
   /** Set between numbers, which end right, and a text that begins left of them. */
   private static final double AFTER_NUMBER_MM = 2;
@@ -42,15 +36,12 @@ final class TableBlock {
   private final String title;
   private final List<String> headings = new ArrayList<>();
   private final List<List<String>> texts = new ArrayList<>();
-  private final double[] least;
-  private final double[] natural;
+  private final ColumnWidths columns;
 
   private TableBlock(Table table, TableFormat format, Type type) {
     this.table = table;
     this.type = type;
     int n = table.columns().size();
-    least = new double[n];
-    natural = new double[n];
     Optional<String> shared = sharedUnit(table, format);
     title = table.title() + shared.map(u -> ", " + u).orElse("");
     for (Column column : table.columns()) {
@@ -63,6 +54,7 @@ final class TableBlock {
       }
       texts.add(cells);
     }
+    columns = new ColumnWidths(new double[n], new double[n]);
     for (int i = 0; i < n; i++) {
       measure(i);
     }
@@ -83,14 +75,17 @@ final class TableBlock {
     double heading = type.width(headings.get(i), Type.BODY, true);
     double naturalWidth = Math.max(leastWidth, number ? heading * HEADING_SHARE : heading);
     for (int r = 0; r < texts.size(); r++) {
+      if (isHeading(r)) {
+        continue;
+      }
       String text = texts.get(r).get(i);
       double width = type.width(text, Type.BODY, isTotal(r));
       naturalWidth = Math.max(naturalWidth, width);
       leastWidth =
           Math.max(leastWidth, number ? width : type.longestWord(text, Type.BODY, isTotal(r)));
     }
-    least[i] = leastWidth + leftPadding(i) + SIDE_PADDING_MM;
-    natural[i] = naturalWidth + leftPadding(i) + SIDE_PADDING_MM;
+    columns.leastMm()[i] = leastWidth + leftPadding(i) + SIDE_PADDING_MM;
+    columns.naturalMm()[i] = naturalWidth + leftPadding(i) + SIDE_PADDING_MM;
   }
 
   private double leftPadding(int i) {
@@ -102,10 +97,8 @@ final class TableBlock {
     return table.columns().get(column).measure().isNumber();
   }
 
-  /** The width that a column had better have. */
-  private double comfortable(int i) {
-    double few = Math.min(natural[i] / LINES_OF_LONG_TEXT, LONGEST_LINE_MM);
-    return Math.max(least[i], Math.min(natural[i], Math.max(READABLE_MM, few)));
+  private boolean isHeading(int row) {
+    return !isTotal(row) && table.isHeading(row);
   }
 
   private boolean isTotal(int row) {
@@ -116,16 +109,17 @@ final class TableBlock {
   static List<Block> of(Table table, TableFormat format, Type type, double maxWidthMm) {
     Table shown = SheetTable.of(table, format);
     TableBlock whole = new TableBlock(shown, format, type);
-    if (Arrays.stream(whole.least).sum() <= maxWidthMm || shown.columns().size() <= 2) {
+    if (whole.columns.sumOfLeast() <= maxWidthMm || shown.columns().size() <= 2) {
       return List.of(whole.block(maxWidthMm));
     }
     List<Block> parts = new ArrayList<>();
     int from = 1;
     while (from < shown.columns().size()) {
-      double width = whole.least[0];
+      double[] least = whole.columns.leastMm();
+      double width = least[0];
       int to = from;
-      while (to < shown.columns().size() && (to == from || width + whole.least[to] <= maxWidthMm)) {
-        width += whole.least[to++];
+      while (to < shown.columns().size() && (to == from || width + least[to] <= maxWidthMm)) {
+        width += least[to++];
       }
       boolean last = to == shown.columns().size();
       parts.add(new TableBlock(columns(shown, from, to, last), format, type).block(maxWidthMm));
@@ -150,45 +144,14 @@ final class TableBlock {
   }
 
   private Block block(double maxWidthMm) {
-    // Text wraps down to its longest word, but a table of one-word lines reads badly.
-    double comfortable = 0;
-    for (int i = 0; i < least.length; i++) {
-      comfortable += comfortable(i);
-    }
     return new Stack(
         "table-" + table.id(),
         title,
-        Math.min(comfortable, maxWidthMm),
+        Math.min(columns.comfortable(), maxWidthMm),
         false,
         type,
-        width -> new Stack.Content(head(widths(width)), body(widths(width), width)),
+        width -> new Stack.Content(head(columns.of(width)), body(columns.of(width), width)),
         0);
-  }
-
-  /** Column widths that add up to {@code total}. */
-  private double[] widths(double total) {
-    double[] widths = least.clone();
-    double left = total - Arrays.stream(least).sum();
-    if (left <= 0) {
-      return Arrays.stream(least).map(w -> w + left * w / (total - left)).toArray();
-    }
-    // Those that want least are satisfied first; what all others get is equal.
-    List<Integer> order = new ArrayList<>();
-    for (int i = 0; i < widths.length; i++) {
-      order.add(i);
-    }
-    order.sort(Comparator.comparingDouble((Integer i) -> natural[i] - least[i]));
-    double rest = left;
-    for (int k = 0; k < order.size(); k++) {
-      int i = order.get(k);
-      double given = Math.min(natural[i] - least[i], rest / (order.size() - k));
-      widths[i] += given;
-      rest -= given;
-    }
-    for (int i = 0; i < widths.length; i++) {
-      widths[i] += rest / widths.length;
-    }
-    return widths;
   }
 
   private List<Stack.Row> head(double[] widths) {
@@ -207,7 +170,14 @@ final class TableBlock {
         boolean firstTotal = isTotal(r) && !isTotal(r - 1);
         rows.add(rule(widths, firstTotal ? RULE : HAIRLINE));
       }
-      rows.addAll(bodyRow(r, widths));
+      if (isHeading(r) && r + 1 < texts.size()) {
+        List<Stack.Row> next = bodyRow(r + 1, widths);
+        rows.add(together(heading(r, width), rule(widths, HAIRLINE), next.get(0)));
+        rows.addAll(next.subList(1, next.size()));
+        r++;
+      } else {
+        rows.addAll(bodyRow(r, widths));
+      }
     }
     rows.add(rule(widths, RULE));
     for (String note : table.notes()) {
@@ -222,6 +192,31 @@ final class TableBlock {
       }
     }
     return rows;
+  }
+
+  private Stack.Row heading(int r, double width) {
+    List<String> lines =
+        type.wrap(texts.get(r).get(0), Type.BODY, true, width - 2 * SIDE_PADDING_MM);
+    return new Stack.Row(
+        lines.size() * Type.pitch(Type.BODY) + 2 * ROW_PADDING_MM,
+        (x, y) ->
+            Type.lines(
+                lines, x + SIDE_PADDING_MM, y + ROW_PADDING_MM, Type.BODY, true, Palette.INK));
+  }
+
+  /** Rows that no break may part. */
+  private static Stack.Row together(Stack.Row... rows) {
+    return new Stack.Row(
+        Arrays.stream(rows).mapToDouble(Stack.Row::heightMm).sum(),
+        (x, y) -> {
+          List<Ink> inks = new ArrayList<>();
+          double top = y;
+          for (Stack.Row row : rows) {
+            inks.addAll(row.drawn().at(x, top));
+            top += row.heightMm();
+          }
+          return inks;
+        });
   }
 
   /** One row of the table; more than one row of the pile if its text is very long. */

@@ -1,6 +1,7 @@
 package yardloom.kernel.table;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -31,6 +32,21 @@ public record Table(
 
   public boolean isEmpty() {
     return rows.isEmpty();
+  }
+
+  /**
+   * Whether a row is the heading of those below it: the first cell alone says something. Sheets let
+   * it run across the columns, and never leave it behind at the foot of a page.
+   */
+  public boolean isHeading(int row) {
+    List<Cell> cells = rows.get(row);
+    return columns.size() > 1
+        && isFilled(cells.get(0))
+        && cells.subList(1, cells.size()).stream().noneMatch(Table::isFilled);
+  }
+
+  private static boolean isFilled(Cell cell) {
+    return cell.value().filter(v -> !v.toString().isBlank()).isPresent();
   }
 
   public static Builder titled(String id, String title) {
@@ -64,6 +80,13 @@ public record Table(
     public Builder row(List<Cell> cells) {
       rows.add(cells);
       return this;
+    }
+
+    /** A heading of the rows that follow; call after all columns. */
+    public Builder heading(String text) {
+      List<Cell> cells = new ArrayList<>(Collections.nCopies(columns.size(), Cell.BLANK));
+      cells.set(0, Cell.text(text));
+      return row(cells);
     }
 
     /** A row of totals; call after all other rows. */

@@ -12,6 +12,7 @@ import yardloom.kernel.plan.Draft;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.survey.TapePair;
+import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
@@ -47,7 +48,7 @@ class SettingOutTest {
   }
 
   private List<String> row(int i) {
-    return table().rows().get(i).stream().map(c -> (String) c.value().orElse("")).toList();
+    return texts(table().rows().get(i));
   }
 
   /** Sides 30 and 40 with the diagonal 50; 30 by 16 with the diagonal 34 (Euclid I.47). */
@@ -133,5 +134,35 @@ class SettingOutTest {
     assertTrue(table().isEmpty());
     BedWords.bed(in, "b", box(0, 60, 30, 16), null, null);
     assertTrue(table().isEmpty());
+  }
+
+  @Test
+  void toCarry_holdsTheSameReadingsUnderOneHeadingForEachFigure() {
+    house();
+    BedWords.bed(in, "b", box(0, 60, 30, 16), null, null);
+    Table list = SettingOutTable.toCarry(draft.freeze());
+    assertTrue(list.isHeading(0), "the bed's name");
+    assertEquals("b", texts(list.rows().get(0)).get(0));
+    assertEquals(
+        List.of("1", "40'-0\"", "50'-0\"", "left", "1-3: 34'-0\"", "[  ]"),
+        texts(list.rows().get(1)));
+    assertEquals(1 + 4, list.rows().size());
+  }
+
+  @Test
+  void toCarry_behindTheHouse_isStarredAndExplained() {
+    house();
+    BedWords.bed(in, "back", box(0, 50, 30, 10), null, null);
+    GrowingWords.path(in, "front", Line.between(p(5, -5), p(25, -5)), ft(3), null, null);
+    Table list = SettingOutTable.toCarry(draft.freeze());
+    assertEquals("front: middle point", texts(list.rows().get(5)).get(0));
+    assertEquals(
+        row(4).get(2).replace("(building between)", "*"), texts(list.rows().get(6)).get(1));
+    assertTrue(texts(list.rows().get(6)).get(1).endsWith(" *"));
+    assertTrue(list.notes().stream().anyMatch(n -> n.contains("marked (*)")));
+  }
+
+  private static List<String> texts(List<Cell> row) {
+    return row.stream().map(c -> (String) c.value().orElse("")).toList();
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,6 +22,9 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 
@@ -119,5 +123,46 @@ class SheetPartsTest {
         assertTrue(line.length() == 1 || type.width(line, 2, false) <= width, line);
       }
     }
+  }
+
+  /** A list of any length: each part has its head, and no heading is left behind. */
+  @Property(tries = 40, seed = "20261125")
+  void tableWithHeadings_anyLength_keepsThemWithTheirRows(
+      @ForAll @IntRange(min = 1, max = 90) int n) {
+    Table.Builder list =
+        Table.titled("list", "List")
+            .column(Column.text("point", "Point"))
+            .column(Column.text("reading", "Reading"));
+    for (int i = 1; i <= n; i++) {
+      list.heading("bed with a rather long name, number " + i);
+      for (int k = 0; k <= i % 4; k++) {
+        list.row(Cell.text("p" + k), Cell.text("r"));
+      }
+    }
+    List<ComposedSheet> sheets =
+        compose(Paper.named("A4").portrait(), List.of(new Panel.TableBlock(list.build())));
+    int headings = 0;
+    for (ComposedSheet sheet : sheets) {
+      List<Ink.Text> texts = InkAudit.texts(sheet);
+      long heads = texts.stream().filter(t -> t.content().equals("Reading")).count();
+      long titles =
+          texts.stream().filter(t -> t.content().matches("List( \\(continued\\))?")).count();
+      assertTrue(heads >= 1 && heads == titles, "every part has its head");
+      for (Ink.Text t : texts) {
+        if (t.content().startsWith("bed with")) {
+          headings++;
+          assertTrue(
+              texts.stream()
+                  .anyMatch(
+                      o ->
+                          o.content().equals("p0")
+                              && Math.abs(o.at().x() - t.at().x()) < 0.01
+                              && o.at().y() > t.at().y()
+                              && o.at().y() - t.at().y() < 6),
+              () -> t.content() + " stands alone");
+        }
+      }
+    }
+    assertEquals(n, headings);
   }
 }

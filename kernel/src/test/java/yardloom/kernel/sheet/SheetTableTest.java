@@ -98,4 +98,17 @@ class SheetTableTest {
         shown.rows().stream().map(r -> r.get(1).value().orElseThrow()).toList());
     assertEquals(List.of("[1] A handbook.", "[2] A leaflet."), shown.notes());
   }
+
+  @Test
+  void rowsUnderHeadings_alike_stayUnderTheirOwn() {
+    Table.Builder table = plants();
+    for (int i = 1; i <= 2; i++) {
+      table.heading("kitchen " + i);
+      row(table, "half 1", "kale", 4);
+      row(table, "half 2", "kale", 4);
+    }
+    assertEquals(
+        List.of("kitchen 1", "half 1", "half 2", "kitchen 2", "half 1", "half 2"),
+        names(table.build()));
+  }
 }

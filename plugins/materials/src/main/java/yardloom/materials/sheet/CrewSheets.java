@@ -73,9 +73,9 @@ final class CrewSheets implements SheetMaker {
     return sheets;
   }
 
-  /** The tapes on pages of their own: a long table would push the drawing off its page. */
+  /** The tapes on a page of their own: a long table would push the drawing off its page. */
   private static Optional<SheetPlan> settingOut(int number, Plan plan) {
-    Table table = SettingOutTable.of(plan);
+    Table table = SettingOutTable.toCarry(plan);
     return table.isEmpty()
         ? Optional.empty()
         : Optional.of(
