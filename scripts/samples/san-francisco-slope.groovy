@@ -2,6 +2,7 @@
 plan 'San Francisco slope', client: 'demo household', author: 'demo', date: '2026-03-01', units: 'metric'
 site 'San Francisco, California', latitude: 37.76.deg, longitude: -122.44.deg, elevation: 60.m, zone: 'America/Los_Angeles'
 climate 'san-francisco-ca'
+formerLawn 'cool season'
 
 lotOutline(geoOutline(fileText('san-francisco-slope.geojson'), latitude: 37.76.deg, longitude: -122.44.deg)) {
   side 'west', role: 'front', setback: 3.m, rule: 'demo rule, verify locally'

@@ -2,6 +2,7 @@
 plan 'Urbana yard', client: 'demo household', author: 'demo', date: '2026-03-01', units: 'us'
 site 'Urbana, Illinois', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
 climate 'urbana-il'
+formerLawn 'cool season'
 frost last: '04-25', first: '10-14', source: 'demo figures, ask the state climatologist'
 hardinessZone '6a', source: 'demo figure, look it up on the zone map'
 def bedWidth = param('bedWidth', 4.ft, 'width of the annual beds')
@@ -36,7 +37,6 @@ tap 'hose bib', point(42.ft, 54.ft), source: 'mains'
 roof 'rear slope', rect(11.ft, 40.5.ft, 34.ft, 14.5.ft), surface: 'asphalt shingle'
 utility 'gas line', line([point(6.ft, 0.ft), point(6.ft, 31.ft), point(12.ft, 31.ft)]), carries: 'gas', clearance: 2.ft
 tree 'maple', point(20.ft, 12.ft), crown: 22.ft, height: 30.ft, trunk: 12.inch, leaf: 'deciduous'
-
 path 'cross path', line([point(52.ft, 46.ft), point(52.ft, 60.ft), point(7.ft, 60.ft)]), width: 4.ft, use: 'barrow'
 path 'middle path', line([point(30.ft, 62.ft), point(30.ft, 104.ft)]), width: 4.ft, use: 'barrow'
 for (i in 1..2) path("berry path ${i}", line([point(31.25.ft + 7.5.ft * i, 62.ft), point(31.25.ft + 7.5.ft * i, 102.ft)]), width: 3.ft, use: 'barrow')

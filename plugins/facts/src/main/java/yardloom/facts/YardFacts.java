@@ -48,6 +48,10 @@ public final class YardFacts {
   public static final FactKey<WaterSupply> WATER_SUPPLY =
       FactKey.many("water.supply", WaterSupply.class).called("roof yield");
 
+  /** Water that the lawn took; given by water, read by water and materials. */
+  public static final FactKey<LawnWater> LAWN_WATER =
+      FactKey.one("water.lawn", LawnWater.class).called("water against the lawn");
+
   /** The soil of the yard; given by materials, read by materials, water and planting. */
   public static final FactKey<SoilProfile> SOIL =
       FactKey.one("soil.profile", SoilProfile.class).called("soil");

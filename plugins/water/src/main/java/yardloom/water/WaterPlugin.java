@@ -21,6 +21,7 @@ import yardloom.water.sheet.DripPainter;
 import yardloom.water.sheet.EstablishmentTable;
 import yardloom.water.sheet.IrrigationSheet;
 import yardloom.water.sheet.IrrigationTable;
+import yardloom.water.sheet.LawnTable;
 import yardloom.water.sheet.MonthTable;
 import yardloom.water.sheet.PartsTable;
 import yardloom.water.sheet.TankTable;
@@ -31,6 +32,8 @@ import yardloom.water.work.ClimateCalculator;
 import yardloom.water.work.DemandCalculator;
 import yardloom.water.work.DripCalculator;
 import yardloom.water.work.IrrigationChecks;
+import yardloom.water.work.LawnCalculator;
+import yardloom.water.work.LawnCheck;
 import yardloom.water.work.RoofCalculator;
 import yardloom.water.work.WaterChecks;
 import yardloom.water.work.WeatherCalculator;
@@ -61,12 +64,13 @@ public final class WaterPlugin implements YardPlugin {
         new DemandCalculator(),
         new RoofCalculator(),
         new DripCalculator(),
-        new ZoneCalculator());
+        new ZoneCalculator(),
+        new LawnCalculator());
   }
 
   @Override
   public List<Check> checks() {
-    return List.of(new WaterChecks(), new IrrigationChecks(), new BalanceCheck());
+    return List.of(new WaterChecks(), new IrrigationChecks(), new BalanceCheck(), new LawnCheck());
   }
 
   @Override
@@ -82,7 +86,8 @@ public final class WaterPlugin implements YardPlugin {
         new PartsTable(),
         new ZoneTable(),
         new TankTable(),
-        new EstablishmentTable());
+        new EstablishmentTable(),
+        new LawnTable());
   }
 
   @Override

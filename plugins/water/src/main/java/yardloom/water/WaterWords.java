@@ -1,12 +1,14 @@
 package yardloom.water;
 
 import java.util.List;
+import java.util.Optional;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.BedScope;
@@ -15,6 +17,8 @@ import yardloom.water.data.ClimateCatalogue;
 import yardloom.water.data.DailyRainText;
 import yardloom.water.model.DailyRain;
 import yardloom.water.model.DripChoice;
+import yardloom.water.model.FormerLawn;
+import yardloom.water.model.FormerLawn.Turf;
 import yardloom.water.model.WaterKeys;
 
 /** The words that water adds to the plan and to beds. */
@@ -58,6 +62,39 @@ public final class WaterWords {
     in.draft()
         .attributes()
         .add(WaterKeys.DAILY_RAIN, new DailyRain(station, from, days), in.place());
+  }
+
+  @Verb(
+      help =
+          "Says that a watered lawn lay where beds and paths come, so that its water is set against"
+              + " the garden's.",
+      example = "formerLawn 'cool season'")
+  public static void formerLawn(
+      PlanScope in,
+      @Arg(name = "turf", help = "when it grows", choices = Turf.class) String turf,
+      @Opt(
+              name = "efficiency",
+              help = "share of the water drawn that reached the roots, over 0 up to 1",
+              fallback = "0.75, what California's ordinance asks of spray heads at least")
+          Number efficiency) {
+    Optional<Double> share = Optional.ofNullable(efficiency).map(Number::doubleValue);
+    if (share.filter(s -> !(s > 0 && s <= 1)).isPresent()) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "efficiency is a share over 0 and up to 1, got "
+              + efficiency
+              + "; three quarters of the water reaching the roots is 0.75");
+    }
+    if (in.draft().attributes().has(WaterKeys.FORMER_LAWN)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), "the lawn is already given; a yard had one");
+    }
+    in.draft()
+        .attributes()
+        .add(
+            WaterKeys.FORMER_LAWN,
+            new FormerLawn(Choices.parse(Turf.class, turf), share),
+            in.place());
   }
 
   @Verb(

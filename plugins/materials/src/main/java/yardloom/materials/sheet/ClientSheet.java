@@ -3,6 +3,7 @@ package yardloom.materials.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.LawnWater;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
@@ -45,7 +46,8 @@ final class ClientSheet implements SheetMaker {
         MaterialFacts.PHASES,
         MaterialFacts.COST,
         YardFacts.BILL,
-        YardFacts.FROST);
+        YardFacts.FROST,
+        YardFacts.LAWN_WATER);
   }
 
   @Override
@@ -86,6 +88,10 @@ final class ClientSheet implements SheetMaker {
             : "Work takes " + days + " working days; no date is set.");
     lines.add(topUp(plan, Totals.volume(surfaces, Material.WOOD_CHIPS).value()));
     facts.find(MaterialFacts.COST).ifPresent(c -> lines.add(cost(plan, c)));
+    facts
+        .find(YardFacts.LAWN_WATER)
+        .filter(w -> w.yearlySaving().litres() > 0)
+        .ifPresent(w -> lines.add(lessThanLawn(plan, w)));
     lines.add("In the first season water weekly unless rain does it, and pull what comes through.");
     return lines;
   }
@@ -110,6 +116,13 @@ final class ClientSheet implements SheetMaker {
         + (cost.demo()
             ? "; at invented demonstration prices, which say nothing about yours."
             : ", without taxes, permits, disposal and hired machines.");
+  }
+
+  private static String lessThanLawn(Plan plan, LawnWater water) {
+    return "Once grown it takes about "
+        + new TableFormat(plan.info().units(), plan.info().currency())
+            .withUnit(Measure.WATER, water.yearlySaving())
+        + " less from the tap in an average year than the watered lawn did.";
   }
 
   private static String money(Plan plan, Money money) {

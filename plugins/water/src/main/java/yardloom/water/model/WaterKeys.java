@@ -21,6 +21,10 @@ public final class WaterKeys {
   /** What the water point delivers at the pressure that dripline works at. */
   public static final AttributeKey<Flow> SUPPLY = new AttributeKey<>("water.supply", Flow.class);
 
+  /** The lawn that the garden takes the place of. */
+  public static final AttributeKey<FormerLawn> FORMER_LAWN =
+      new AttributeKey<>("water.former-lawn", FormerLawn.class);
+
   /** Monthly evapotranspiration and effective rain. */
   public static final FactKey<MonthlyWeather> WEATHER =
       FactKey.one("water.weather", MonthlyWeather.class).called("weather by month");

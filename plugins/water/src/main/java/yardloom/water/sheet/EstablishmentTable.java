@@ -17,15 +17,11 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.kernel.unit.Length;
 import yardloom.water.calc.demand.TreeEstablishment;
 
 /** How newly planted trees are watered until they look after themselves. */
 public final class EstablishmentTable implements TableMaker {
   private static final String ID = "establishment";
-
-  /** A thicker trunk is taken to be a tree that stands already. */
-  private static final Length YOUNG = Length.inches(4);
 
   private static final Source MINNESOTA =
       Source.read(
@@ -48,7 +44,7 @@ public final class EstablishmentTable implements TableMaker {
     facts.all(YardFacts.STANDS).forEach((Stand s) -> species.put(s.in(), s.plant()));
     boolean any = false;
     for (Element.Tree tree : plan.all(Element.Tree.class)) {
-      if (tree.trunk().metres() <= 0 || tree.trunk().compareTo(YOUNG) > 0) {
+      if (tree.trunk().metres() <= 0 || tree.trunk().compareTo(TreeEstablishment.YOUNG) > 0) {
         continue;
       }
       any = true;

@@ -30,6 +30,7 @@ public final class IrrigationSheet implements SheetMaker {
           new PartsTable(),
           new EstablishmentTable(),
           new MonthTable(),
+          new LawnTable(),
           new TankTable());
 
   @Override

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import yardloom.facts.WaterDemand;
 import yardloom.kernel.fact.Derived;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.water.calc.demand.WaterBudget;
@@ -22,13 +21,6 @@ public record PeakWatering(int month, Derived<TimeSpan> weekly) {
   /** Share of drip water that reaches the roots: what the model ordinance asks of drip at least. */
   public static final double EFFICIENCY = WaterBudget.DRIP_EFFICIENCY;
 
-  private static final Source ORDINANCE =
-      Source.read(
-          "Model Water Efficient Landscape Ordinance worksheet, as in Ventura County code App. L3",
-          "California Department of Water Resources",
-          0,
-          "irrigation efficiency of drip, 0.81");
-
   /** Empty if the bed needs no water. */
   static Optional<PeakWatering> of(DripRun run, WaterDemand demand) {
     int peak = 0;
@@ -42,7 +34,9 @@ public record PeakWatering(int month, Derived<TimeSpan> weekly) {
     }
     Length weekDepth = Length.metres(daily(demand, peak) * 7 / run.area().squareMetres());
     Derived<TimeSpan> weekly =
-        Derived.by("7 days' need as a depth / (application rate × efficiency)", ORDINANCE)
+        Derived.by(
+                "7 days' need as a depth / (application rate × efficiency)",
+                WaterBudget.EFFICIENCIES)
             .from("need of " + Months.name(peak), demand.monthly().get(peak))
             .from("bed area", run.area())
             .from("application rate", run.rate())

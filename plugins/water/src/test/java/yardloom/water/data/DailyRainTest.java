@@ -4,9 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
@@ -49,6 +54,22 @@ class DailyRainTest {
         refused("date,rain_mm\n2011-01-01,0\n2011-01-03,0\n")
             .contains("2011-01-02 should come next"));
     assertTrue(refused(year("date,rain_mm", 364, "0")).contains("the table has 364"));
+  }
+
+  /** K06: yearly sums of NOAA's daily rain of Seattle, as in vega-datasets 3.2.1 (BSD-3-Clause). */
+  @ParameterizedTest
+  @CsvSource({"2012, 1226.0", "2013, 828.0", "2014, 1232.8", "2015, 1139.2"})
+  void rainOfSeattle_addsUpToTheYear(int year, double mm) throws IOException {
+    String text;
+    try (InputStream in = DailyRainTest.class.getResourceAsStream("seattle-rain.csv")) {
+      text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+    double sum =
+        DailyRainText.read(text).stream()
+            .filter(d -> d.date().getYear() == year)
+            .mapToDouble(d -> d.rain().millimetres())
+            .sum();
+    assertEquals(mm, sum, 0.1, "K06");
   }
 
   @Test

@@ -1,0 +1,57 @@
+package yardloom.water.data;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.TreeMap;
+import yardloom.kernel.source.Cited;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Temperature;
+import yardloom.kernel.vocab.Choices;
+import yardloom.water.calc.demand.TurfYear;
+import yardloom.water.model.FormerLawn.Turf;
+
+/** What turf and standing trees use, as multiples of reference evapotranspiration. */
+public final class LawnData {
+  private static final Map<Turf, Cited<TurfYear>> TURFS = turfs();
+  private static final Map<String, Cited<Double>> TREES = trees();
+
+  private LawnData() {}
+
+  /** The year of one kind of turf. */
+  public static Cited<TurfYear> turf(Turf kind) {
+    return TURFS.get(kind);
+  }
+
+  /** The factor of trees in dry or in humid air. */
+  public static Cited<Double> trees(boolean isDry) {
+    return TREES.get(isDry ? "dry" : "humid");
+  }
+
+  private static Map<Turf, Cited<TurfYear>> turfs() {
+    Map<String, Source> sources = WaterTables.sources();
+    Map<Turf, Cited<TurfYear>> found = new EnumMap<>(Turf.class);
+    for (Map<String, String> row : WaterTables.rows("turf.csv")) {
+      TurfYear year =
+          new TurfYear(
+              Double.parseDouble(row.get("kc_ini")),
+              Double.parseDouble(row.get("kc_mid")),
+              Double.parseDouble(row.get("kc_end")),
+              Temperature.celsius(Double.parseDouble(row.get("grows_from_c"))));
+      found.put(
+          Choices.parse(Turf.class, row.get("turf")),
+          new Cited<>(year, sources.get(row.get("source"))));
+    }
+    return found;
+  }
+
+  private static Map<String, Cited<Double>> trees() {
+    Map<String, Source> sources = WaterTables.sources();
+    Map<String, Cited<Double>> found = new TreeMap<>();
+    for (Map<String, String> row : WaterTables.rows("tree-factors.csv")) {
+      found.put(
+          row.get("air"),
+          new Cited<>(Double.valueOf(row.get("factor")), sources.get(row.get("source"))));
+    }
+    return found;
+  }
+}
