@@ -115,12 +115,28 @@ final class DrawingLabels {
 
   /**
    * In a flat shape one long line is read better than two over its edges; in a tall one, upright.
+   * Where the shape is too small for all that is to be said, it says its name, which is the first
+   * line; the rest stands in the tables.
    */
   private Waiting onFewestLines(Waiting w) {
     List<String> one = List.of(String.join(", ", w.lines()));
-    return Stream.of(w, w.arranged(one, false), w.arranged(one, true), w.arranged(w.lines(), true))
-        .min(Comparator.comparingLong(a -> space.outlinesUnder(centred(a))))
-        .orElseThrow();
+    List<String> name = w.lines().subList(0, 1);
+    Waiting whole =
+        Stream.of(w, w.arranged(one, false), w.arranged(one, true), w.arranged(w.lines(), true))
+            .min(Comparator.comparingLong(a -> space.outlinesUnder(centred(a))))
+            .orElseThrow();
+    return w.ground().isEmpty() || isInside(whole)
+        ? whole
+        : Stream.of(w.arranged(name, false), w.arranged(name, true))
+            .filter(this::isInside)
+            .findFirst()
+            .orElse(w.arranged(name, false));
+  }
+
+  /** Whether it stands in what it names, on no outline; not for the label of a point. */
+  private boolean isInside(Waiting w) {
+    Box box = centred(w);
+    return w.ground().filter(g -> g.contains(box)).isPresent() && space.outlinesUnder(box) == 0;
   }
 
   private Box centred(Waiting w) {
