@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.locationtech.jts.geom.Polygon;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Mark.Anchor;
@@ -119,24 +118,36 @@ final class DrawingLabels {
    * line; the rest stands in the tables.
    */
   private Waiting onFewestLines(Waiting w) {
-    List<String> one = List.of(String.join(", ", w.lines()));
-    List<String> name = w.lines().subList(0, 1);
-    Waiting whole =
-        Stream.of(w, w.arranged(one, false), w.arranged(one, true), w.arranged(w.lines(), true))
-            .min(Comparator.comparingLong(a -> space.outlinesUnder(centred(a))))
-            .orElseThrow();
-    return w.ground().isEmpty() || isInside(whole)
-        ? whole
-        : Stream.of(w.arranged(name, false), w.arranged(name, true))
-            .filter(this::isInside)
-            .findFirst()
-            .orElse(w.arranged(name, false));
+    List<Waiting> whole = arrangements(w, w.lines());
+    if (whole.stream().anyMatch(this::isInItsGround)) {
+      return clearest(whole);
+    }
+    List<Waiting> name = arrangements(w, w.lines().subList(0, 1));
+    return name.stream()
+        .filter(this::isInItsGround)
+        .findFirst()
+        .orElseGet(() -> w.ground().isPresent() ? name.get(0) : clearest(whole));
   }
 
-  /** Whether it stands in what it names, on no outline; not for the label of a point. */
-  private boolean isInside(Waiting w) {
-    Box box = centred(w);
-    return w.ground().filter(g -> g.contains(box)).isPresent() && space.outlinesUnder(box) == 0;
+  /** The lines under each other or joined, level and upright. */
+  private static List<Waiting> arrangements(Waiting w, List<String> lines) {
+    List<String> one = List.of(String.join(", ", lines));
+    return List.of(
+        w.arranged(lines, false),
+        w.arranged(one, false),
+        w.arranged(one, true),
+        w.arranged(lines, true));
+  }
+
+  private Waiting clearest(List<Waiting> ways) {
+    return ways.stream()
+        .min(Comparator.comparingLong(a -> space.outlinesUnder(centred(a))))
+        .orElseThrow();
+  }
+
+  /** Whether what it names has room for it; not for the label of a point. */
+  private boolean isInItsGround(Waiting w) {
+    return w.ground().filter(g -> g.contains(centred(w))).isPresent();
   }
 
   private Box centred(Waiting w) {
