@@ -15,8 +15,8 @@ import yardloom.kernel.unit.UnitSystem;
 
 /**
  * A figure with title and legend. It is drawn at its own true scale, or fills the width that it is
- * given up to nearly half the sheet's height; what is too large for the sheet is drawn smaller and
- * says so.
+ * given up to nearly half the sheet's height, or what room is left if it may be as small; what is
+ * too large for the sheet is drawn smaller and says so.
  */
 final class FigureBlock implements Block {
   private static final double MARGIN_MM = 4;
@@ -71,8 +71,7 @@ final class FigureBlock implements Block {
 
   /** What title and legend take of the height. */
   double aroundMm(double widthMm) {
-    Layout layout = layout(widthMm);
-    return layout.titleHeight() + layout.scaleHeight() + layout.legendHeight();
+    return layout(widthMm).aroundMm();
   }
 
   /** Millimetres for a metre of a drawing in this room, margins included. */
@@ -97,6 +96,14 @@ final class FigureBlock implements Block {
       return scaleWords.isEmpty() ? 0 : Type.pitch(Type.BODY);
     }
 
+    double aroundMm() {
+      return titleHeight() + scaleHeight() + legendHeight();
+    }
+
+    Layout at(double otherMmPerM) {
+      return new Layout(title, legend, otherMmPerM, scaleWords);
+    }
+
     double legendHeight() {
       return legend.isEmpty() ? 0 : GAP_MM + legend.stream().mapToDouble(Stack.Row::heightMm).sum();
     }
@@ -109,8 +116,7 @@ final class FigureBlock implements Block {
             ? List.of()
             : new Blocks(type).legendRows(figure.legend(), widthMm);
     Layout around = new Layout(title, legend, 1, "?");
-    double height =
-        maxHeightMm - around.titleHeight() - around.scaleHeight() - around.legendHeight();
+    double height = maxHeightMm - around.aroundMm();
     double most = fitting(widthMm - 2 * MARGIN_MM, height - 2 * MARGIN_MM);
     if (scale.isPresent()) {
       double asked = 1000 / scale.get().denominator();
@@ -119,8 +125,7 @@ final class FigureBlock implements Block {
       return new Layout(title, legend, fits ? asked : most, words);
     }
     double usual = fitting(Double.MAX_VALUE, usualDrawingMm - 2 * MARGIN_MM);
-    double least = fitting(figure.minWidthMm() - 2 * MARGIN_MM, Double.MAX_VALUE);
-    return new Layout(title, legend, Math.min(most, Math.max(usual, least)), "");
+    return new Layout(title, legend, Math.min(most, Math.max(usual, leastMmPerM())), "");
   }
 
   /** The largest mm per metre at which the figure fits. */
@@ -131,11 +136,22 @@ final class FigureBlock implements Block {
     return both == Double.MAX_VALUE ? 1 : both;
   }
 
+  /** The same drawn lower, if it is too high for the room and may be drawn so small. */
+  private Layout lowered(Layout layout, double heightMm) {
+    double room = heightMm - layout.aroundMm() - 2 * MARGIN_MM;
+    double fits = Math.min(layout.mmPerM(), fitting(Double.MAX_VALUE, room));
+    return scale.isPresent() || fits < leastMmPerM() ? layout : layout.at(fits);
+  }
+
+  private double leastMmPerM() {
+    return fitting(figure.minWidthMm() - 2 * MARGIN_MM, Double.MAX_VALUE);
+  }
+
   @Override
   public Optional<Placed> place(Box room, boolean partly) {
-    Layout layout = layout(room.width());
+    Layout layout = lowered(layout(room.width()), room.height());
     double drawing = extent.getHeight() * layout.mmPerM() + 2 * MARGIN_MM;
-    double height = layout.titleHeight() + layout.scaleHeight() + drawing + layout.legendHeight();
+    double height = layout.aroundMm() + drawing;
     if (height > room.height() + 1e-9) {
       return Optional.empty();
     }

@@ -91,6 +91,27 @@ class SheetPartsTest {
     }
   }
 
+  /**
+   * A square of 10 m that asks for 60 mm: drawn at 135 of 300 mm, in less room down to its least.
+   */
+  @Test
+  void figureWithoutScale_isDrawnLowerWhereThereIsLessRoom_downToItsLeastWidth() {
+    Shape square = Shape.rectangle(Point.metres(0, 0), Length.metres(10), Length.metres(10));
+    Panel.Figure figure =
+        new Panel.Figure(
+            "Square", List.of(new Mark.Region(square, Palette.LOT, "lot")), List.of(), 60, 0);
+    FigureBlock block = new FigureBlock(figure, new Type(WIDTHS), UnitSystem.METRIC, 300, 300);
+    double around = block.aroundMm(300);
+    assertEquals(around + 135, height(block, 300), 1e-6);
+    assertEquals(100, height(block, 100), 1e-6);
+    assertEquals(around + 60, height(block, around + 60.001), 0.01);
+    assertTrue(block.place(new Box(0, 0, 300, around + 59.9), false).isEmpty());
+  }
+
+  private static double height(FigureBlock block, double roomMm) {
+    return block.place(new Box(0, 0, 300, roomMm), false).orElseThrow().heightMm();
+  }
+
   @Property(seed = "20261125")
   void crowns_anySize_touchTheirCircleFromInside(
       @ForAll @DoubleRange(min = 0.5, max = 80) double radius) {

@@ -23,10 +23,10 @@ import yardloom.sun.calc.Shadows;
 final class ShadowFigure {
   private static final double[] HOURS = {-3, 0, 3};
   private static final String[] TIMES = {"3 h before", "solar noon", "3 h after"};
-  private static final String[] DAYS = {"Equinox", "21 June", "21 December"};
+  private static final String[] DAYS = {"Equinox", "21 June", "21 Dec"};
   private static final double[] DECLINATION_DEG = {0, 23.44, -23.44};
-  private static final double WIDTH_MM = 230;
-  private static final double ROW_MM = 560;
+  private static final double WIDTH_MM = 160;
+  private static final double ROW_MM = 370;
   private static final Style SHADE =
       Style.filled("sun-shade", "#b4bccb").hatched(Hatch.DIAGONAL).outlined(Palette.INK, 0.25);
 
