@@ -43,13 +43,13 @@ final class DrainFieldRules {
       Plan plan, Element.KeepOut field, DrainField rule, List<Finding> findings) {
     for (Element.Tree tree : plan.all(Element.Tree.class)) {
       Length away = field.shape().distance(tree.at());
-      if (away.compareTo(tree.height()) < 0) {
+      if (away.isShortOf(tree.height())) {
         findings.add(finding(plan, tree, field, away, tree.height(), "its height", TREES));
       }
     }
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       Length away = field.shape().distance(bed.shape());
-      if (bed.use() == Element.BedUse.ANNUAL && away.compareTo(rule.beds()) < 0) {
+      if (bed.use() == Element.BedUse.ANNUAL && away.isShortOf(rule.beds())) {
         findings.add(finding(plan, bed, field, away, rule.beds(), "the distance for food", FOOD));
       }
     }

@@ -66,7 +66,7 @@ public final class WaysFrom {
   private static List<WayNetwork.Way> ways(Plan plan, Length leastWidth) {
     List<WayNetwork.Way> ways = new ArrayList<>();
     for (Element.Path path : plan.all(Element.Path.class)) {
-      if (path.width().metres() >= leastWidth.metres() - 1e-9) {
+      if (!path.width().isShortOf(leastWidth)) {
         ways.add(new WayNetwork.Way(path.shape(), Optional.of(path.line())));
       }
     }

@@ -5,6 +5,8 @@ public final class Length extends Quantity<Length> {
   /** Nothing at all. */
   public static final Length ZERO = new Length(0);
 
+  private static final double MEASURED_M = 1e-6;
+
   private Length(double metres) {
     super(metres);
   }
@@ -47,6 +49,14 @@ public final class Length extends Quantity<Length> {
   /** The value in inches. */
   public double inches() {
     return in(Unit.INCH);
+  }
+
+  /**
+   * Whether a measured length falls short of a limit. A micrometre decides nothing: coordinates in
+   * metres do not hold feet exactly, and what stands at the limit is far enough wherever it stands.
+   */
+  public boolean isShortOf(Length limit) {
+    return metres() < limit.metres() - MEASURED_M;
   }
 
   /** The area of a rectangle of these sides. */

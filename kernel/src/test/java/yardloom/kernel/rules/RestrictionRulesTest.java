@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -223,6 +226,25 @@ class RestrictionRulesTest {
                 .map(f -> f.element().get().name())
                 .sorted(java.util.Comparator.reverseOrder())
                 .toList()));
+  }
+
+  /** Coordinates in metres do not hold feet exactly: the limit is far enough anywhere on a lot. */
+  @Property(tries = 100, seed = "20261125")
+  void drainField_bedAtTheLimit_isFarEnoughAnywhere(@ForAll @IntRange(max = 2000) int tenths) {
+    Draft lot = new Draft(new PlanInfo("t", "", "", "", "", "", UnitSystem.US, "$"));
+    PlanScope at = new PlanScope(lot, new SourceRef("t.groovy", 1, 1));
+    double x = tenths / 10.0;
+    GroundWords.drainField(at, "field", box(x, 0, 20, 20), null);
+    BedWords.bed(at, "greens", box(x + 30, 0, 4, 20), "annual", null);
+    BedWords.bed(at, "beans", box(x - 13.99, 0, 4, 20), "annual", null);
+    Plan plan = lot.freeze();
+    assertEquals(
+        List.of("beans"),
+        KernelRules.checks().stream()
+            .flatMap(c -> c.run(plan, FactGraph.of(List.of()).run(plan)).stream())
+            .filter(f -> f.rule().equals("kernel.drain-field"))
+            .map(f -> f.element().get().name())
+            .toList());
   }
 
   @Test

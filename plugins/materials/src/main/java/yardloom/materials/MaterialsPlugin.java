@@ -65,6 +65,7 @@ public final class MaterialsPlugin implements YardPlugin {
                 WorkWords.class,
                 SoilWords.class,
                 RegionWords.class,
+                LocalCheckWords.class,
                 HardWords.class)));
   }
 

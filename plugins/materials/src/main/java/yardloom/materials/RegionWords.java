@@ -1,13 +1,11 @@
 package yardloom.materials;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import yardloom.facts.LocalRule;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Attributes;
-import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
@@ -18,7 +16,6 @@ import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
 import yardloom.materials.calc.TextureRule;
-import yardloom.materials.model.LocalCheck;
 import yardloom.materials.model.LocalRate;
 import yardloom.materials.model.LocalSoil;
 import yardloom.materials.model.MaterialKeys;
@@ -254,83 +251,5 @@ public final class RegionWords {
             MaterialKeys.LOCAL_RULE,
             new LocalRule(topic, "this yard", LocalRule.PLAN, text, says),
             plan.place());
-  }
-
-  @Verb(
-      help = "States a check: what is found when all its conditions hold for an element.",
-      example =
-          "localCheck('basins off walls', kind: 'bed', named: 'basin', nearer: 10.ft,"
-              + " to: 'building', say: 'Water soaks in near a wall.', advice: 'Move the basin.',"
-              + " source: publication('Rain gardens', by: 'extension', seen: 'read'))")
-  public static void localCheck(
-      PlanScope plan,
-      @Arg(name = "name", help = "its name in findings") String name,
-      @Opt(
-              name = "kind",
-              help = "what it looks at",
-              required = true,
-              choices = LocalCheck.Subject.class)
-          String kind,
-      @Opt(name = "named", help = "only those whose name holds this", fallback = "all")
-          String named,
-      @Opt(name = "nearer", help = "nearer than this …", fallback = "any distance") Length nearer,
-      @Opt(
-              name = "to",
-              help = "… to the nearest of these",
-              fallback = "none",
-              choices = LocalCheck.Subject.class)
-          String to,
-      @Opt(
-              name = "whenIntakeBelow",
-              help = "only where soil takes in less in an hour",
-              fallback = "any soil")
-          Length whenIntakeBelow,
-      @Opt(name = "say", help = "what is wrong, in a sentence", required = true) String say,
-      @Opt(name = "advice", help = "what to do about it", required = true) String advice,
-      @Opt(name = "source", help = SOURCE, required = true) Source source) {
-    String slug =
-        name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
-    Cite.say(plan, "a check needs a name in letters, what to say and an advice", slug, say, advice);
-    if ((nearer == null) != (to == null)) {
-      throw new PlanException(
-          ProblemCode.MISSING_OPTION,
-          plan.place(),
-          "`nearer:` and `to:` go together, as in nearer: 10.ft, to: 'building'");
-    }
-    if (nearer == null && whenIntakeBelow == null) {
-      throw new PlanException(
-          ProblemCode.MISSING_OPTION,
-          plan.place(),
-          "a check needs a condition: `nearer:` with `to:`, or `whenIntakeBelow:`");
-    }
-    positive(plan, "nearer", nearer);
-    positive(plan, "whenIntakeBelow", whenIntakeBelow);
-    plan.draft()
-        .attributes()
-        .add(
-            MaterialKeys.LOCAL_CHECK,
-            new LocalCheck(
-                name,
-                "region." + slug,
-                kindOf(kind),
-                named == null ? "" : named,
-                Optional.ofNullable(nearer).map(d -> new LocalCheck.Nearer(d, kindOf(to))),
-                Optional.ofNullable(whenIntakeBelow),
-                say,
-                advice,
-                source,
-                plan.place()),
-            plan.place());
-  }
-
-  private static ElementKind kindOf(String subject) {
-    return Choices.parse(LocalCheck.Subject.class, subject).kind();
-  }
-
-  private static void positive(PlanScope plan, String option, Length length) {
-    if (length != null && length.metres() <= 0) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE, plan.place(), "`" + option + ":` must be more than 0");
-    }
   }
 }

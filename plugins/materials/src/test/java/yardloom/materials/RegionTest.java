@@ -75,13 +75,14 @@ class RegionTest {
   }
 
   private static void check(PlanScope in, Length nearer, Length intake) {
-    RegionWords.localCheck(
+    LocalCheckWords.localCheck(
         in,
         "Basins off walls",
         "bed",
         "basin",
         nearer,
         nearer == null ? null : "building",
+        null,
         intake,
         "Water nears a wall.",
         "Move it.",

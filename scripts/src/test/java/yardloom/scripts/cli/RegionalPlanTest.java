@@ -89,4 +89,41 @@ class RegionalPlanTest {
     assertTrue(run.err().contains("`source`"), run.err());
     assertFalse(Files.exists(dir.resolve("out")));
   }
+
+  /** Soil check P19, one county's table: local data in a file of its own, with its source. */
+  @Test
+  void isolationDistances_inACountysFile_holdForThePlanThatIncludesIt() throws IOException {
+    String yard =
+        """
+        plan 'Yard', client: 'demo household', author: 'demo', date: '2026-03-01', units: 'us'
+        include 'county'
+        lot([point(0.ft, 0.ft), point(90.ft, 0.ft), point(90.ft, 160.ft), point(0.ft, 160.ft)])
+        building 'house, full basement', rect(20.ft, 50.ft, 30.ft, 30.ft), eaves: 10.ft
+        keepOut 'septic tank', rect(70.ft, 90.ft, 8.ft, 5.ft), reason: 'septic tank'
+        tap 'well', point(30.ft, 120.ft), source: 'well'
+        """;
+    Files.writeString(
+        dir.resolve("county.groovy"),
+        """
+        def table = publication('Isolation distances', by: 'Washtenaw County, Michigan', seen: 'read')
+        localCheck 'tank off the line', kind: 'keep out', named: 'septic tank', nearer: 10.ft, to: 'lot line',
+          say: 'The tank is too near the line.', advice: 'Move it.', source: table
+        localCheck 'well off the tank', kind: 'water point', named: 'well', nearer: 50.ft, to: 'keep out', toNamed: 'septic tank',
+          say: 'The well is too near the tank.', advice: 'Move it.', source: table
+        localCheck 'well off basements', kind: 'water point', named: 'well', nearer: 3.ft, to: 'building', toNamed: 'basement',
+          say: 'The well is too near a basement.', advice: 'Move it.', source: table
+        """);
+    Path script = Files.writeString(dir.resolve("yard.groovy"), yard);
+    String found = Run.in(dir, "check", script.toString()).out();
+    // The tank ends 12 ft from the eastern line; the well stands hypot(40, 25) ft from the tank.
+    assertFalse(found.contains("region.tank-off-the-line"), found);
+    assertFalse(found.contains("region.well-off-basements"), found);
+    assertTrue(found.contains("region.well-off-the-tank"), found);
+    assertTrue(found.contains("lies 47.2 ft from keep out \"septic tank\""), found);
+    assertTrue(found.contains("Verify locally."), found);
+    assertTrue(found.contains("Isolation distances, Washtenaw County, Michigan"), found);
+
+    Files.writeString(script, yard.replace("include 'county'\n", ""));
+    assertFalse(Run.in(dir, "check", script.toString()).out().contains("region."), "no file");
+  }
 }

@@ -11,7 +11,7 @@ import yardloom.kernel.unit.Length;
  *
  * @param rule the finding's rule, such as {@code region.basins-off-walls}
  * @param named text that the element's name must hold; empty for every name
- * @param nearer nearer than this to an element of another kind
+ * @param nearer nearer than this to another element or a side of the lot
  * @param intakeBelow on soil that takes in less water than this in an hour
  */
 public record LocalCheck(
@@ -26,10 +26,14 @@ public record LocalCheck(
     Source source,
     SourceRef place) {
 
-  /** A distance to keep. */
-  public record Nearer(Length than, ElementKind to) {}
+  /**
+   * A distance to keep.
+   *
+   * @param named text that the other's name must hold; empty for every name
+   */
+  public record Nearer(Length than, Target to, String named) {}
 
-  /** Kinds that have ground of their own to measure from. */
+  /** Kinds that have a place of their own to measure from. */
   public enum Subject {
     BED,
     PATH,
@@ -45,5 +49,20 @@ public record LocalCheck(
     public ElementKind kind() {
       return ElementKind.valueOf(name());
     }
+  }
+
+  /** What can be measured to: the same kinds, and the sides of the lot. */
+  public enum Target {
+    BED,
+    PATH,
+    TREE,
+    BUILDING,
+    STRUCTURE,
+    FENCE,
+    PAVING,
+    WATER_POINT,
+    UTILITY,
+    KEEP_OUT,
+    LOT_LINE
   }
 }

@@ -25,10 +25,14 @@ import yardloom.materials.model.Say;
 /**
  * Runs the checks that regional files and plans state in words.
  *
- * <p>Distances are the least between the outlines (a tree's is its crown), and a thing at the limit
- * is far enough. A check that asks for the soil's intake says so where the plan does not give it.
+ * <p>Distances are the least between the two, as {@link Measured} says; a thing at the limit is far
+ * enough. Whatever a check finds is to be verified where the yard lies: rules change, and what a
+ * file says of them is nobody's ruling. A check that asks for the soil's intake says so where the
+ * plan does not give it.
  */
 public final class LocalChecks implements Check {
+  private static final String VERIFY = " Verify locally.";
+
   @Override
   public String id() {
     return "materials.local-checks";
@@ -52,10 +56,7 @@ public final class LocalChecks implements Check {
 
   private static List<Finding> run(LocalCheck check, Plan plan, Optional<Length> intake) {
     UnitSystem units = plan.info().units();
-    List<Element> subjects =
-        plan.elements().stream()
-            .filter(e -> e.id().kind() == check.kind() && e.id().name().contains(check.named()))
-            .toList();
+    List<Element> subjects = Measured.elements(plan, check.kind(), check.named());
     if (subjects.isEmpty()) {
       return List.of();
     }
@@ -89,10 +90,11 @@ public final class LocalChecks implements Check {
   private static Optional<Finding> near(
       LocalCheck check, Element e, Nearer nearer, Plan plan, String soil) {
     UnitSystem units = plan.info().units();
-    return plan.elements().stream()
-        .filter(o -> o.id().kind() == nearer.to() && !o.id().equals(e.id()))
-        .min(Comparator.comparing(o -> e.shape().distance(o.shape())))
-        .filter(o -> e.shape().distance(o.shape()).compareTo(nearer.than()) < 0)
+    Measured own = Measured.of(e);
+    return Measured.targets(plan, nearer).stream()
+        .filter(o -> !o.id().equals(own.id()))
+        .min(Comparator.comparing(own::distance))
+        .filter(o -> own.distance(o).isShortOf(nearer.than()))
         .map(
             o ->
                 finding(
@@ -101,19 +103,23 @@ public final class LocalChecks implements Check {
                         " "
                             + e.id()
                             + " lies "
-                            + Say.distance(e.shape().distance(o.shape()), units)
+                            + Say.distance(own.distance(o), units)
                             + " from "
-                            + o.id()
+                            + o.title()
                             + "; the limit is "
                             + Say.distance(nearer.than(), units)
                             + "."
                             + soil)
-                    .marking(e.shape().and(o.shape().grown(nearer.than()))));
+                    .marking(e.shape().and(o.around().apply(nearer.than()))));
   }
 
   private static Finding finding(LocalCheck check, Element e, String why) {
     return Finding.of(
-            check.rule(), Severity.WARNING, check.say() + why, check.advice(), check.source())
+            check.rule(),
+            Severity.WARNING,
+            check.say() + why,
+            check.advice() + VERIFY,
+            check.source())
         .about(e.id(), e.place());
   }
 
