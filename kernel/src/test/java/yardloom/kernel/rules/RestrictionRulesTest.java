@@ -228,6 +228,17 @@ class RestrictionRulesTest {
                 .toList()));
   }
 
+  /** P18 again: whatever the distance asked, never on the field. */
+  @Test
+  void drainField_vegetablesOnIt_areAnErrorWithTheReason() {
+    GroundWords.drainField(in, "field", box(0, 0, 20, 20), ft(1));
+    BedWords.bed(in, "greens", box(16, 0, 8, 20), "annual", null);
+    Finding on = findings("kernel.keep-out").get(0);
+    assertEquals(Severity.ERROR, on.severity());
+    assertTrue(on.text().contains("drain field"), on.text());
+    assertEquals(1, findings("kernel.drain-field").size());
+  }
+
   /** Coordinates in metres do not hold feet exactly: the limit is far enough anywhere on a lot. */
   @Property(tries = 100, seed = "20261125")
   void drainField_bedAtTheLimit_isFarEnoughAnywhere(@ForAll @IntRange(max = 2000) int tenths) {

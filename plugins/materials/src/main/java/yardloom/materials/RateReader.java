@@ -7,11 +7,13 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Unit;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.data.BulkData;
 import yardloom.materials.data.WorkData;
 import yardloom.materials.model.LocalRate;
 import yardloom.materials.model.Price;
+import yardloom.materials.model.Say;
 import yardloom.materials.model.Spread;
 
 /** Checks a local rate against the shipped table that it replaces a row of. */
@@ -22,6 +24,9 @@ final class RateReader {
       return new Spread(low * factor, likely * factor, high * factor, cause, source);
     }
   }
+
+  /** How much smaller or larger than the shipped ones the trucks of a place may be. */
+  private static final double OTHER_TRUCKS = 3;
 
   private RateReader() {}
 
@@ -73,12 +78,41 @@ final class RateReader {
   }
 
   private static Spread load(String material, Range range, String unit, Source source) {
-    BulkData.cubicYardsPerLoad(material);
+    Spread shipped = BulkData.cubicYardsPerLoad(material);
     Unit volume =
         Unit.byWord(unit)
             .filter(u -> u.dimension() == Dimension.VOLUME)
             .orElseThrow(() -> wrongUnit(unit, "yd3 or m3"));
-    return range.times(Volume.cubicMetres(volume.toSi(1)).cubicYards(), "truck size", source);
+    Spread load =
+        range.times(Volume.cubicMetres(volume.toSi(1)).cubicYards(), "truck size", source);
+    requireTruck(material, load, shipped);
+    return load;
+  }
+
+  /** A page that says 21 cubic feet for 21 cubic yards is out by 27; local trucks are not. */
+  private static void requireTruck(String material, Spread load, Spread shipped) {
+    Volume least = Volume.cubicYards(shipped.low() / OTHER_TRUCKS);
+    Volume most = Volume.cubicYards(shipped.high() * OTHER_TRUCKS);
+    if (load.low() < least.cubicYards() || load.high() > most.cubicYards()) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "a load of "
+              + material
+              + " is "
+              + both(least)
+              + " to "
+              + both(most)
+              + "; got "
+              + both(Volume.cubicYards(load.low()))
+              + " to "
+              + both(Volume.cubicYards(load.high()))
+              + ". Look at the unit");
+    }
+  }
+
+  private static String both(Volume volume) {
+    return UnitSystem.US.both(
+        Say.volume(volume, UnitSystem.US), Say.volume(volume, UnitSystem.METRIC));
   }
 
   private static Spread density(String material, Range range, String unit, Source source) {

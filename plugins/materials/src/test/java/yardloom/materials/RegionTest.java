@@ -186,6 +186,20 @@ class RegionTest {
     assertEquals(505.66, local.poundsPerCubicYard("wood-chip mulch").likely(), 0.01);
   }
 
+  /** Soil reference, trap 11: a page says a truck holds 21 cubic feet and means yards. */
+  @Test
+  void load_ofTwentyOneCubicFeet_isRefusedWithBothUnits() {
+    PlanKit kit = inFlats();
+    PlanException e =
+        assertThrows(
+            PlanException.class, () -> rate(regional(kit), "load", "wood-chip mulch", 21, "ft3"));
+    assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
+    assertTrue(e.getMessage().contains("0.8 cu yd (0.6 m³)"), e.getMessage());
+    // The yards that it means are a truck, and so are the 30 of another firm (M22).
+    rate(regional(kit), "load", "wood-chip mulch", 21, "yd3");
+    rate(kit.words(), "load", "wood-chip mulch", 30, "yd3");
+  }
+
   @Test
   void localRule_planOverRegionOverGeneric() {
     PlanKit kit = inFlats();

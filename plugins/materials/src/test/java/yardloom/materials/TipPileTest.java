@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Line;
@@ -18,6 +20,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
+import yardloom.kernel.words.GroundWords;
 import yardloom.materials.calc.BarrowWay;
 import yardloom.materials.model.Haul;
 import yardloom.materials.model.TipPile;
@@ -78,7 +81,37 @@ class TipPileTest {
     Plan plan = kit.plan();
     Results r = PlanKit.run(plan);
     assertFalse(r.all(MaterialFacts.PILES).get(0).fits());
-    assertEquals(List.of("materials.pile-fits", "materials.truck-way"), rules(plan, r));
+    assertEquals(
+        List.of("materials.drop-ground", "materials.pile-fits", "materials.truck-way"),
+        rules(plan, r));
+  }
+
+  /** Soil check M22: 8 by 15 ft of ground at least, whichever way the spot lies. */
+  @ParameterizedTest
+  @CsvSource({"8, 15, false", "15, 8, false", "7.9, 15, true", "8, 14.9, true"})
+  void spot_smallerThanADropNeeds_isFlagged(double width, double depth, boolean isFlagged) {
+    PlanKit kit = PlanKit.us();
+    kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 10, 9));
+    tip(kit, PlanKit.box(60, 0, width, depth), null);
+    Plan plan = kit.plan();
+    assertEquals(
+        isFlagged ? List.of("materials.drop-ground") : List.of(), rules(plan, PlanKit.run(plan)));
+  }
+
+  @Test
+  void line_besideTheSpot_isKeptOffByItsClearanceOnce() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 20, 20), null);
+    // The spot ends at 80 ft and the line lies 3 ft off it, with 2 ft to keep to each side.
+    GroundWords.utility(
+        kit.words(),
+        "power",
+        Line.between(
+            new Point(Length.feet(83), Length.ZERO), new Point(Length.feet(83), Length.feet(30))),
+        "power",
+        Length.feet(2));
+    Plan plan = kit.plan();
+    assertEquals(List.of(), rules(plan, PlanKit.run(plan)));
   }
 
   @Test

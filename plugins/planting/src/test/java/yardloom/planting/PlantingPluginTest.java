@@ -161,7 +161,10 @@ class PlantingPluginTest extends PluginContract {
     assertEquals(ProblemCode.MISPLACED_WORD, e.problems().get(0).code());
   }
 
-  /** Iowa State University Extension PM 814: 50 to 60 ft; 40 ft is flagged, 65 ft is not. */
+  /**
+   * Soil check P16, Iowa State University Extension PM 814: 50 to 60 ft; 40 ft is flagged, 65 ft is
+   * not.
+   */
   @Test
   void tomatoes_nearBlackWalnut_areFlaggedBelowSixtyFeet() {
     PlantingWords.species(tree("w", 0), "black walnut");

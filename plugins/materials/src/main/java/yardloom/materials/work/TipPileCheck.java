@@ -8,11 +8,13 @@ import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.geom.LongAxis;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.model.Say;
 import yardloom.materials.model.TipPile;
 
@@ -25,6 +27,7 @@ final class TipPileCheck implements Check {
           2018,
           "August");
   private static final Length TRUCK_WIDTH = Length.feet(8);
+  private static final Length BED_DOWN = Length.feet(15);
 
   @Override
   public String id() {
@@ -54,7 +57,8 @@ final class TipPileCheck implements Check {
                     "Give a larger spot, or ask for smaller loads.")
                 .marking(pile.ground().minus(pile.spot().shape())));
       }
-      if (pile.spot().access().compareTo(TRUCK_WIDTH) < 0) {
+      room(plan, pile, name).forEach(findings::add);
+      if (pile.spot().access().isShortOf(TRUCK_WIDTH)) {
         findings.add(
             finding(
                 pile,
@@ -68,6 +72,30 @@ final class TipPileCheck implements Check {
       offTheLot(plan, pile, name).forEach(findings::add);
     }
     return findings;
+  }
+
+  /** Ground for the truck's bed, however small the load. */
+  private static List<Finding> room(Plan plan, TipPile pile, String name) {
+    LongAxis spot = LongAxis.of(pile.spot().shape());
+    if (!spot.width().isShortOf(TRUCK_WIDTH) && !spot.length().isShortOf(BED_DOWN)) {
+      return List.of();
+    }
+    UnitSystem units = plan.info().units();
+    return List.of(
+        finding(
+            pile,
+            "materials.drop-ground",
+            name
+                + " is "
+                + Say.distance(spot.width(), units)
+                + " by "
+                + Say.distance(spot.length(), units)
+                + "; a truck tips on "
+                + Say.distance(TRUCK_WIDTH, units)
+                + " by "
+                + Say.distance(BED_DOWN, units)
+                + " or more.",
+            "Give a larger spot, or ask for bags or a trailer."));
   }
 
   /** What stands in the truck's way, and what it drives under or over. */
@@ -93,8 +121,8 @@ final class TipPileCheck implements Check {
     for (Element e : plan.elements()) {
       boolean tree = e instanceof Element.Tree;
       boolean utility = e instanceof Element.Utility;
-      Shape reach = utility ? e.shape().grown(((Element.Utility) e).clearance()) : e.shape();
-      if ((tree || utility) && reach.overlaps(ground)) {
+      // The ground of a line holds its clearance.
+      if ((tree || utility) && e.shape().overlaps(ground)) {
         findings.add(
             finding(
                 pile,

@@ -85,7 +85,7 @@ class SoilWaterTest {
 
   @ParameterizedTest
   @CsvSource({
-    // W12 to W14: NRCS Region 2 lookup in aqp R/estimateAWC.R.
+    // W12, W13 (sandy loam, class 2) and W14: NRCS Region 2 lookup in aqp R/estimateAWC.R.
     "LOAM, 1, 0.17, 0.18", "LOAM, 3, 0.17, 0.19", "LOAM, 6, 0.20, 0.22",
     "SANDY_LOAM, 3, 0.12, 0.14", "SAND, 1, 0.05, 0.08", "SILT_LOAM, 3, 0.20, 0.22",
     "CLAY, 3, 0.15, 0.17"
