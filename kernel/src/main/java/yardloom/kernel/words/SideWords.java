@@ -56,43 +56,51 @@ public final class SideWords {
               fallback = "wall",
               choices = MeasuredTo.class)
           String to) {
-    Lot lot = in.draft().lot().orElseThrow();
-    int at = lot.edges().indexOf(edge(in, lot, name));
-    if (lot.edges().get(at).role() != EdgeRole.UNSTATED) {
-      throw new PlanException(
-          ProblemCode.DUPLICATE, in.place(), "the side '" + name + "' is described twice");
-    }
+    Lot.Edge edge = undescribed(in, name);
     EdgeRole is = Choices.parse(EdgeRole.class, role);
-    List<SetbackRule> rules = new ArrayList<>();
     boolean own = setback != null || rule != null || datum != null || to != null;
-    for (SetbackRule.ForRole asked : askedOf(in, is)) {
-      if (asked.band().isPresent() || !own) {
-        rules.add(asked.at(name, asked.datum().outside(in, ownDatum(asked.datum(), outside))));
-      }
-    }
-    if (own || rules.stream().noneMatch(r -> r.band().isEmpty())) {
+    List<SetbackRule.ForRole> asked =
+        askedOf(in, is).stream().filter(a -> a.band().isPresent() || !own).toList();
+    List<SetbackRule> rules = new ArrayList<>();
+    if (asked.stream().allMatch(a -> a.band().isPresent())) {
       Datum from = Choices.parse(Datum.class, datum, Datum.LOT_LINE);
-      Length out = rules.isEmpty() || own ? outside : null;
       rules.add(
-          0,
           new SetbackRule(
               name,
               is,
               Limits.zeroOrMore("a setback", Limits.or(setback, Length.ZERO), Limits.SETBACK),
               from,
-              from.outside(in, out),
+              from.outside(in, own || asked.isEmpty() ? outside : null),
               Choices.parse(MeasuredTo.class, to, MeasuredTo.WALL),
               Optional.empty(),
               Limits.or(rule, "")));
     }
-    if (outside != null && rules.stream().allMatch(r -> r.datum() == Datum.LOT_LINE)) {
+    asked.forEach(a -> rules.add(a.at(name, a.datum().outside(in, ownDatum(a.datum(), outside)))));
+    if (rules.stream().allMatch(r -> r.datum() == Datum.LOT_LINE)) {
       Datum.LOT_LINE.outside(in, outside);
     }
     rules.forEach(r -> in.draft().attributes().add(SetbackRule.KEY, r, in.place()));
+    describe(in, edge, is, rules);
+  }
+
+  /** The side of a name that no `side` has described yet. */
+  private static Lot.Edge undescribed(LotScope in, String name) {
+    Lot.Edge edge = edge(in, in.draft().lot().orElseThrow(), name);
+    if (edge.role() != EdgeRole.UNSTATED) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), "the side '" + name + "' is described twice");
+    }
+    return edge;
+  }
+
+  /** Gives the lot's side its role and the setback that holds at all heights. */
+  private static void describe(LotScope in, Lot.Edge edge, EdgeRole role, List<SetbackRule> rules) {
     SetbackRule base = rules.stream().filter(r -> r.band().isEmpty()).findFirst().orElseThrow();
-    Lot.Edge old = lot.edges().get(at);
-    List<Lot.Edge> edges = new ArrayList<>(lot.edges());
-    edges.set(at, new Lot.Edge(name, old.line(), is, base.fromLotLine(), base.rule(), old.arc()));
+    Lot.Edge now =
+        new Lot.Edge(edge.name(), edge.line(), role, base.fromLotLine(), base.rule(), edge.arc());
+    Lot lot = in.draft().lot().orElseThrow();
+    List<Lot.Edge> edges =
+        lot.edges().stream().map(e -> e.name().equals(edge.name()) ? now : e).toList();
     in.draft().relot(new Lot(lot.place(), lot.shape(), edges));
   }
 
