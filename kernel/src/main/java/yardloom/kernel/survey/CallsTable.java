@@ -13,6 +13,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.table.CsvReader;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Choices;
@@ -57,7 +58,7 @@ public final class CallsTable {
    * @throws PlanException naming the line that cannot be read
    */
   public static void read(String text, SurveyFoot foot, SourceRef place, DeedReader into) {
-    List<CommaText.Row> rows = CommaText.numbered(text);
+    List<CsvReader.Row> rows = CsvReader.read(text, "the table of calls");
     if (rows.isEmpty()) {
       throw new PlanException(
           ProblemCode.SYNTAX,
@@ -65,12 +66,12 @@ public final class CallsTable {
           "the table of calls is empty; its first line names the columns");
     }
     List<String> header = new ArrayList<>();
-    for (CommaText.Row row : rows) {
+    for (CsvReader.Row row : rows) {
       try {
         if (header.isEmpty()) {
-          header.addAll(header(row.fields()));
+          header.addAll(header(row.texts()));
         } else {
-          call(fields(header, row.fields()), foot, place, into);
+          call(fields(header, row.texts()), foot, place, into);
         }
       } catch (PlanException e) {
         throw atLine(row.line(), e, place);
@@ -89,7 +90,7 @@ public final class CallsTable {
   }
 
   private static List<String> header(List<String> names) {
-    List<String> header = names.stream().map(h -> h.strip().toLowerCase(Locale.ROOT)).toList();
+    List<String> header = names.stream().map(h -> h.toLowerCase(Locale.ROOT)).toList();
     for (String column : header) {
       if (!COLUMNS.contains(column)) {
         throw new PlanException(
@@ -114,7 +115,7 @@ public final class CallsTable {
     Map<String, String> fields = new LinkedHashMap<>();
     for (int i = 0; i < row.size(); i++) {
       if (!row.get(i).isBlank()) {
-        fields.put(header.get(i), row.get(i).strip());
+        fields.put(header.get(i), row.get(i));
       }
     }
     return fields;
@@ -164,81 +165,5 @@ public final class CallsTable {
               + "; a straight call has bearing and distance, a curve a turn");
     }
     return value;
-  }
-
-  /** All rows of comma-separated text, blank lines left out. */
-  static final class CommaText {
-    /** A row and the line of the text that it starts on, from 1. */
-    record Row(int line, List<String> fields) {}
-
-    private final List<Row> rows = new ArrayList<>();
-    private final StringBuilder field = new StringBuilder();
-    private List<String> fields = new ArrayList<>();
-    private int starts = 1;
-    private int line = 1;
-    private boolean quoted;
-
-    private CommaText() {}
-
-    static List<List<String>> rows(String text) {
-      return numbered(text).stream().map(Row::fields).toList();
-    }
-
-    static List<Row> numbered(String text) {
-      CommaText reader = new CommaText();
-      for (int i = 0; i < text.length(); i++) {
-        boolean twice = i + 1 < text.length() && text.charAt(i + 1) == '"';
-        if (reader.take(text.charAt(i), twice)) {
-          i++;
-        }
-      }
-      if (reader.quoted) {
-        throw new PlanException(
-            ProblemCode.SYNTAX,
-            "line "
-                + reader.starts
-                + " of the table of calls opens a quote that never closes; double quotes inside"
-                + " a field are written twice");
-      }
-      reader.endRow();
-      return reader.rows;
-    }
-
-    /** Takes a character; true if the next one was taken with it. */
-    private boolean take(char c, boolean quoteNext) {
-      line += c == '\n' ? 1 : 0;
-      if (quoted && c == '"') {
-        quoted = quoteNext;
-        field.append(quoteNext ? "\"" : "");
-        return quoteNext;
-      }
-      if (quoted) {
-        field.append(c);
-      } else if (c == '"' && field.toString().isBlank()) {
-        field.setLength(0);
-        quoted = true;
-      } else if (c == ',') {
-        endField();
-      } else if (c == '\n') {
-        endRow();
-      } else if (c != '\r') {
-        field.append(c);
-      }
-      return false;
-    }
-
-    private void endField() {
-      fields.add(field.toString());
-      field.setLength(0);
-    }
-
-    private void endRow() {
-      endField();
-      if (fields.size() > 1 || !fields.get(0).isBlank()) {
-        rows.add(new Row(starts, fields));
-      }
-      fields = new ArrayList<>();
-      starts = line;
-    }
   }
 }

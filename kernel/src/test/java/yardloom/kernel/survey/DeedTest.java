@@ -194,17 +194,6 @@ class DeedTest {
     assertEquals(0, second.y().metres(), 1e-9);
   }
 
-  /** csv-spectrum fixtures. */
-  @Test
-  void commaText_quotedFields_areReadAsTheSpectrumSays() {
-    assertEquals(
-        List.of(List.of("1", "ha \"ha\" ha"), List.of("3", "4")),
-        CallsTable.CommaText.rows("1,\"ha \"\"ha\"\" ha\"\n3,4\n"));
-    assertEquals(List.of(List.of("1", "\n", "2")), CallsTable.CommaText.rows("1,\"\n\",2\r\n"));
-    assertEquals(
-        List.of(List.of("Anytown, WW", "")), CallsTable.CommaText.rows("\"Anytown, WW\",\"\""));
-  }
-
   @Test
   void bend_optional_isEmptyForStraightCalls() {
     assertEquals(Optional.empty(), read(PURDUE).calls().get(0).bend());

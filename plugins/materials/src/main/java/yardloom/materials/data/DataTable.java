@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -19,6 +18,7 @@ import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.table.CsvReader;
 
 /**
  * A CSV with a header line, in which every row names its source.
@@ -46,46 +46,45 @@ public record DataTable(String name, List<DataRow> rows) {
   }
 
   /**
-   * A table from text, such as a user's price book.
+   * A table from text, such as a user's price book, with the place of every cell.
    *
-   * @throws PlanException (SYNTAX) if it is no CSV with a header
+   * @throws PlanException (SYNTAX) if a quote never closes or a row has more cells than the header
    */
   public static DataTable parse(String name, String text) {
+    List<CsvReader.Row> lines;
     try {
-      return placed(name, text, read(name, new StringReader(text)));
-    } catch (IOException e) {
-      throw new PlanException(
-          ProblemCode.SYNTAX,
-          new SourceRef(name, 0, 0),
-          "this is not a comma-separated table with a header line: " + e.getMessage());
+      lines = CsvReader.read(text, "the table");
+    } catch (PlanException e) {
+      throw e.at(new SourceRef(name, 0, 0));
     }
-  }
-
-  /** The table with the place of every cell, for messages about a user's own file. */
-  private static DataTable placed(String name, String text, DataTable table) {
-    List<String> lines = text.lines().toList();
-    List<Integer> numbers = new ArrayList<>();
-    for (int i = 0; i < lines.size(); i++) {
-      if (!lines.get(i).isBlank()) {
-        numbers.add(i + 1);
-      }
-    }
-    if (numbers.size() != table.rows().size() + 1) {
-      // A cell goes over several lines; rows keep the reader's own count.
-      return table;
-    }
-    List<String> header = CellPlaces.cells(lines.get(numbers.get(0) - 1));
+    List<String> header = lines.isEmpty() ? List.of() : lines.get(0).texts();
     List<DataRow> rows = new ArrayList<>();
-    for (int r = 0; r < table.rows().size(); r++) {
-      int line = numbers.get(r + 1);
-      List<Integer> starts = CellPlaces.starts(lines.get(line - 1));
-      Map<String, SourceRef> places = new HashMap<>();
-      for (int i = 0; i < Math.min(header.size(), starts.size()); i++) {
-        places.put(header.get(i), new SourceRef(name, line, starts.get(i)));
+    for (CsvReader.Row line : lines.subList(Math.min(1, lines.size()), lines.size())) {
+      if (line.fields().size() > header.size()) {
+        CsvReader.Field extra = line.fields().get(header.size());
+        throw new PlanException(
+            ProblemCode.SYNTAX,
+            new SourceRef(name, extra.line(), extra.column()),
+            "the row has "
+                + line.fields().size()
+                + " cells, the header "
+                + header.size()
+                + "; a text with a comma stands in double quotes");
       }
-      rows.add(new DataRow(table.rows().get(r).cells(), new SourceRef(name, line, 0), places));
+      rows.add(row(name, header, line));
     }
     return new DataTable(name, rows);
+  }
+
+  private static DataRow row(String name, List<String> header, CsvReader.Row line) {
+    Map<String, String> cells = new HashMap<>();
+    Map<String, SourceRef> places = new HashMap<>();
+    for (int i = 0; i < line.fields().size(); i++) {
+      CsvReader.Field field = line.fields().get(i);
+      cells.put(header.get(i), field.text());
+      places.put(header.get(i), new SourceRef(name, field.line(), field.column()));
+    }
+    return new DataRow(cells, new SourceRef(name, line.line(), 0), places);
   }
 
   private static DataTable read(String name, Reader text) throws IOException {

@@ -2,13 +2,13 @@ package yardloom.sun.data;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.table.CsvReader;
 import yardloom.sun.model.DailyWeather;
 
 /**
@@ -29,43 +29,44 @@ public final class DailyWeatherText {
    * @param fahrenheit whether the temperatures are in degrees Fahrenheit, not Celsius
    */
   public static DailyWeather read(String text, boolean fahrenheit, String source) {
-    List<String> lines = text.lines().toList();
-    int[] columns = lines.isEmpty() ? new int[] {-1, -1, -1} : columns(lines.get(0));
-    if (Arrays.stream(columns).anyMatch(c -> c < 0)) {
+    List<CsvReader.Row> rows = CsvReader.read(text, "the weather record");
+    List<Integer> columns = columns(rows.isEmpty() ? List.of() : rows.get(0).texts());
+    if (columns.contains(-1)) {
       throw new PlanException(
           ProblemCode.WRONG_TYPE,
           "a weather record begins with a line that names the columns date, max and min,"
               + " separated by commas");
     }
     SortedMap<LocalDate, DailyWeather.Day> days = new TreeMap<>();
-    for (int i = 1; i < lines.size(); i++) {
-      String[] cells = lines.get(i).split(",", -1);
-      String max = cell(cells, columns[1]);
-      String min = cell(cells, columns[2]);
+    for (CsvReader.Row row : rows.subList(1, rows.size())) {
+      List<String> cells = row.texts();
+      String max = cell(cells, columns.get(1));
+      String min = cell(cells, columns.get(2));
       if (max.isEmpty() || min.isEmpty()) {
         continue;
       }
-      LocalDate date = date(cell(cells, columns[0]), i + 1);
+      LocalDate date = date(cell(cells, columns.get(0)), row.line());
       DailyWeather.Day day =
-          new DailyWeather.Day(celsius(max, fahrenheit, i + 1), celsius(min, fahrenheit, i + 1));
+          new DailyWeather.Day(
+              celsius(max, fahrenheit, row.line()), celsius(min, fahrenheit, row.line()));
       if (day.minC() > day.maxC()) {
-        throw problem(ProblemCode.OUT_OF_RANGE, i + 1, "the minimum is above the maximum");
+        throw problem(ProblemCode.OUT_OF_RANGE, row.line(), "the minimum is above the maximum");
       }
       if (days.put(date, day) != null) {
-        throw problem(ProblemCode.DUPLICATE, i + 1, date + " is given twice");
+        throw problem(ProblemCode.DUPLICATE, row.line(), date + " is given twice");
       }
     }
     return new DailyWeather(days, source);
   }
 
-  private static int[] columns(String header) {
-    List<String> names =
-        Arrays.stream(header.split(",", -1)).map(n -> n.strip().toLowerCase(Locale.ROOT)).toList();
-    return new int[] {names.indexOf("date"), names.indexOf("max"), names.indexOf("min")};
+  /** Where date, max and min stand; −1 where they do not. */
+  private static List<Integer> columns(List<String> header) {
+    List<String> names = header.stream().map(n -> n.toLowerCase(Locale.ROOT)).toList();
+    return List.of(names.indexOf("date"), names.indexOf("max"), names.indexOf("min"));
   }
 
-  private static String cell(String[] cells, int column) {
-    return column < cells.length ? cells[column].strip() : "";
+  private static String cell(List<String> cells, int column) {
+    return column < cells.size() ? cells.get(column) : "";
   }
 
   private static LocalDate date(String text, int line) {

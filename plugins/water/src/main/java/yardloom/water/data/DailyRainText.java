@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.table.CsvReader;
 import yardloom.kernel.unit.Length;
 import yardloom.water.model.DailyRain;
 
@@ -24,15 +25,13 @@ public final class DailyRainText {
   private DailyRainText() {}
 
   public static List<DailyRain.Day> read(String text) {
-    List<String> lines = text.lines().toList();
-    Length step = step(lines.isEmpty() ? "" : lines.get(0).strip());
+    List<CsvReader.Row> rows = CsvReader.read(text, "the daily rain");
+    Length step = step(rows.isEmpty() ? "" : String.join(",", rows.get(0).texts()));
     List<DailyRain.Day> days = new ArrayList<>();
-    for (int i = 1; i < lines.size(); i++) {
-      if (!lines.get(i).isBlank()) {
-        DailyRain.Day day = day(lines.get(i).strip(), i + 1, step);
-        follow(days, day, i + 1);
-        days.add(day);
-      }
+    for (CsvReader.Row row : rows.subList(Math.min(1, rows.size()), rows.size())) {
+      DailyRain.Day day = day(row.texts(), row.line(), step);
+      follow(days, day, row.line());
+      days.add(day);
     }
     if (days.size() < LEAST_DAYS) {
       throw new PlanException(
@@ -52,25 +51,24 @@ public final class DailyRainText {
           throw new PlanException(
               ProblemCode.SYNTAX,
               "line 1 of the daily rain must be `date,rain_mm` or `date,rain_in`, got '"
-                  + (header.length() > 40 ? header.substring(0, 40) + "…" : header)
+                  + shortened(header)
                   + "'");
     };
   }
 
-  private static DailyRain.Day day(String line, int number, Length step) {
-    String[] parts = line.split(",", -1);
+  private static DailyRain.Day day(List<String> parts, int number, Length step) {
     try {
-      if (parts.length == 2) {
-        double amount = Double.parseDouble(parts[1].strip());
+      if (parts.size() == 2) {
+        double amount = Double.parseDouble(parts.get(1));
         if (!(amount >= 0 && amount * step.metres() <= MOST.metres())) {
           throw new PlanException(
               ProblemCode.OUT_OF_RANGE,
               "line "
                   + number
                   + " of the daily rain: a day has 0 to 1825 mm (72 in), got "
-                  + parts[1].strip());
+                  + parts.get(1));
         }
-        return new DailyRain.Day(LocalDate.parse(parts[0].strip()), step.times(amount));
+        return new DailyRain.Day(LocalDate.parse(parts.get(0)), step.times(amount));
       }
     } catch (DateTimeException | NumberFormatException e) {
       // Said below, with what is expected.
@@ -80,8 +78,12 @@ public final class DailyRainText {
         "line "
             + number
             + " of the daily rain must be a date and an amount such as 2012-11-19,54.1; got '"
-            + (line.length() > 40 ? line.substring(0, 40) + "…" : line)
+            + shortened(String.join(",", parts))
             + "'");
+  }
+
+  private static String shortened(String text) {
+    return text.length() > 40 ? text.substring(0, 40) + "…" : text;
   }
 
   private static void follow(List<DailyRain.Day> days, DailyRain.Day day, int number) {

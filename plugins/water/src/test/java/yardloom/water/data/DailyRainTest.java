@@ -43,6 +43,19 @@ class DailyRainTest {
     assertEquals(mm, in, 1e-9);
   }
 
+  /** As weather services and spreadsheets write it. */
+  @Test
+  void read_quotedFieldsAfterAByteOrderMark_areTheSameRain() {
+    String plain = year("date,rain_mm", 365, "3.2");
+    String quoted =
+        "\ufeff"
+            + plain
+                .lines()
+                .map(l -> '"' + l.replace(",", "\",\"") + "\"\r\n")
+                .reduce("", String::concat);
+    assertEquals(DailyRainText.read(plain), DailyRainText.read(quoted));
+  }
+
   @Test
   void read_badTables_nameTheLineAndWhatIsExpected() {
     assertTrue(refused("day,rain\n").contains("line 1"), "header");
