@@ -13,6 +13,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactGraph;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.rules.KernelTables;
@@ -62,8 +63,8 @@ class HaulWaysTest {
     // 10 ft off the heap, 40 ft across, 30 ft up to (60, 40); then to the middle (67, 45).
     double carry = Math.hypot(7, 5);
     assertEquals(80, input(haul.oneWay(), "way from heap to beside it"), 1e-6);
-    assertEquals(carry, input(haul.oneWay(), "carry from there to its middle"), 0.04);
-    assertEquals(80 + carry, haul.oneWay().value().feet(), 0.04);
+    assertEquals(carry, input(haul.oneWay(), "carry from there to its middle"), 1e-6);
+    assertEquals(80 + carry, haul.oneWay().value().feet(), 1e-6);
     assertEquals(
         2 * haul.trips().value() * haul.oneWay().value().feet(), haul.walk().value().feet(), 1e-6);
   }
@@ -80,10 +81,20 @@ class HaulWaysTest {
     PlanKit kit = yard();
     kit.path("trail", 2, 62, 30, 82, 30);
     Haul haul = haul(PlanKit.run(kit.plan()), "trail");
-    // 10 + 40 + 19 ft to (60, 29), beside its lower corner (62, 29), then to (72, 30) or so: the
-    // middle of a strip is anywhere along its axis.
+    // 10 + 40 + 19 ft to (60, 29), beside its lower corner (62, 29), then to its middle (72, 30).
     assertEquals(69, input(haul.oneWay(), "way from heap to beside it"), 1e-6);
+    assertEquals(69 + Math.hypot(12, 1), haul.oneWay().value().feet(), 1e-6);
     assertEquals(Haul.By.PATHS, haul.by());
+  }
+
+  /** An L of two arms of 4 by 20 ft: its centre (8, 8) from the corner lies off it. */
+  @Test
+  void bed_whoseCentreLiesOffIt_isReachedWellInside() {
+    PlanKit kit = yard();
+    Shape bed = PlanKit.box(62, 20, 4, 20).plus(PlanKit.box(62, 20, 20, 4));
+    kit.bed("corner", BedUse.PERENNIAL, bed);
+    Haul haul = haul(PlanKit.run(kit.plan()), "corner");
+    assertTrue(bed.shrunk(Length.feet(1.5)).contains(haul.way().end()), haul.way()::toString);
   }
 
   @Test
@@ -94,7 +105,7 @@ class HaulWaysTest {
     Results r = PlanKit.run(plan);
     Haul haul = haul(r, "berries");
     assertEquals(Haul.By.OPEN_GROUND, haul.by());
-    assertEquals(Math.hypot(5, 55) * DETOUR, haul.oneWay().value().feet(), 0.05);
+    assertEquals(Math.hypot(5, 55) * DETOUR, haul.oneWay().value().feet(), 0.01);
     Table table = new HaulTable().make(plan, r);
     assertTrue(
         table.rows().stream()

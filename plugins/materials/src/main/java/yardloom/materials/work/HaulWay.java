@@ -5,6 +5,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Route;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.rules.WaysFrom;
@@ -17,10 +18,11 @@ import yardloom.materials.model.TipPile;
 /**
  * The way of the barrows from one heap to one surface.
  *
- * <p>Where paths and hard surfaces lead there, the way goes along them: on a path of that network
- * to halfway along it, otherwise to its edge as in the table of ways to the beds, and on to its
- * middle. Where they do not, it goes to the middle round buildings, times the spot's detour: the
- * network's way is the one walked, bends and all, and gets no detour on top.
+ * <p>Loads go to all of a surface, so the way counts to its middle, as hauls of earth are counted
+ * from centre to centre. Where paths and hard surfaces lead there, the way goes along them: on a
+ * path of that network to halfway along it, otherwise to its edge as in the table of ways to the
+ * beds, and on to its middle. Where they do not, it goes to the middle round buildings, times the
+ * spot's detour: the network's way is the one walked, bends and all, and gets no detour on top.
  */
 record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
 
@@ -66,7 +68,7 @@ record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
     }
 
     private HaulWay across(Route edge, Surface surface) {
-      Route carry = new Route(open.between(edge.end(), surface.shape().heart()).points());
+      Route carry = new Route(open.between(edge.end(), middle(surface.shape())).points());
       return new HaulWay(
           line(edge.then(carry)),
           Haul.By.PATHS,
@@ -77,7 +79,7 @@ record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
     }
 
     private HaulWay round(Surface surface) {
-      Line way = open.between(pile.middle(), surface.shape().heart());
+      Line way = open.between(pile.middle(), middle(surface.shape()));
       return new HaulWay(
           way,
           Haul.By.OPEN_GROUND,
@@ -85,6 +87,12 @@ record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
               .from("way from heap to the middle of the surface", way.length())
               .from("detour", pile.spot().detour(), pile.spot().place())
               .gives(way.length().times(pile.spot().detour())));
+    }
+
+    /** The centre of the ground, or a place well inside where that lies off it. */
+    private static Point middle(Shape ground) {
+      Point centre = ground.centroid();
+      return ground.contains(centre) ? centre : ground.heart();
     }
 
     /** A way of no length at all is drawn as a hair, since a line has two ends. */
