@@ -1,6 +1,7 @@
 package yardloom.facts;
 
 import java.util.List;
+import java.util.Optional;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.problem.SourceRef;
@@ -17,6 +18,7 @@ import yardloom.kernel.unit.Length;
  * @param area the ground it takes
  * @param spread mature spread of one plant
  * @param kc crop coefficients (FAO-56), January to December; 0 when nothing grows
+ * @param roots how deep it draws water, where known
  */
 public record Stand(
     ElementId in,
@@ -27,7 +29,16 @@ public record Stand(
     Area area,
     Length spread,
     List<Double> kc,
-    Source kcSource) {
+    Source kcSource,
+    Optional<Roots> roots) {
+  /**
+   * How deep a full-grown crop draws water.
+   *
+   * @param depth the depth for timing irrigation: the lower one of a range
+   * @param easyShare the share of the water held there that it draws without stress, 0 to 1
+   */
+  public record Roots(Length depth, double easyShare, Source source) {}
+
   public Stand {
     at = List.copyOf(at);
     kc = List.copyOf(kc);

@@ -40,6 +40,10 @@ public final class YardFacts {
   public static final FactKey<Stand> STANDS =
       FactKey.many("planting.stands", Stand.class).called("plants");
 
+  /** The harvest of a year at full bearing; given and read by planting, read by materials. */
+  public static final FactKey<Harvest> HARVEST =
+      FactKey.one("planting.harvest", Harvest.class).called("harvest");
+
   /** Water a bed or tree needs by month; given by water, read by water and checks. */
   public static final FactKey<WaterDemand> WATER_DEMAND =
       FactKey.many("water.demand", WaterDemand.class).called("water need");

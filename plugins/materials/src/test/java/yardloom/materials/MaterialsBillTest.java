@@ -267,6 +267,7 @@ class MaterialsBillTest {
         Area.ZERO,
         Length.feet(1),
         java.util.Collections.nCopies(12, 1.0),
-        Source.plan("test"));
+        Source.plan("test"),
+        java.util.Optional.empty());
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -226,7 +227,8 @@ class SoilPlanTest {
         Area.squareFeet(squareFeet),
         Length.feet(1),
         List.of(),
-        Source.plan("test"));
+        Source.plan("test"),
+        Optional.empty());
   }
 
   @Test

@@ -16,17 +16,22 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.planting.model.Plant;
+import yardloom.planting.sheet.HarvestTable;
 import yardloom.planting.sheet.PlantList;
 import yardloom.planting.sheet.PlantPainter;
 import yardloom.planting.sheet.PlantTable;
+import yardloom.planting.sheet.PlantWaterTable;
 import yardloom.planting.sheet.PlantingSheet;
 import yardloom.planting.sheet.PlantingTimes;
 import yardloom.planting.work.CanopyCalculator;
 import yardloom.planting.work.HardinessCheck;
+import yardloom.planting.work.HarvestCalculator;
 import yardloom.planting.work.Layout;
 import yardloom.planting.work.LayoutCalculator;
 import yardloom.planting.work.PlantingChecks;
+import yardloom.planting.work.RotationCheck;
 import yardloom.planting.work.StandCalculator;
+import yardloom.planting.work.YieldCheck;
 
 /** The planting plugin. */
 public final class PlantingPlugin implements YardPlugin {
@@ -47,13 +52,19 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(new CanopyCalculator(), new LayoutCalculator(), new StandCalculator());
+    return List.of(
+        new CanopyCalculator(),
+        new LayoutCalculator(),
+        new StandCalculator(),
+        new HarvestCalculator());
   }
 
   @Override
   public List<Check> checks() {
     List<Check> checks = new ArrayList<>(PlantingChecks.all());
     checks.add(new HardinessCheck());
+    checks.add(new YieldCheck());
+    checks.add(new RotationCheck());
     return checks;
   }
 
@@ -64,7 +75,12 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<TableMaker> tables() {
-    return List.of(new PlantTable(), new PlantList(), new PlantingTimes());
+    return List.of(
+        new PlantTable(),
+        new PlantList(),
+        new PlantingTimes(),
+        new HarvestTable(),
+        new PlantWaterTable());
   }
 
   @Override

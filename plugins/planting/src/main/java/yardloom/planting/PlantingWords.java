@@ -11,6 +11,7 @@ import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.TreeScope;
 import yardloom.planting.data.PlantCatalogue;
+import yardloom.planting.model.Below;
 import yardloom.planting.model.Layout;
 import yardloom.planting.model.Plant;
 import yardloom.planting.model.PlantChoice;
@@ -90,15 +91,34 @@ public final class PlantingWords {
   }
 
   @Verb(
-      help = "Says what kind of tree it is, by its catalogue name.",
-      example = "species 'apple (semi-dwarf)'")
+      help = "Says what kind of tree it is, by its catalogue name, and what grows below it.",
+      example = "species 'apple (semi-dwarf)', below: 'grass'")
   public static void species(
-      TreeScope in, @Arg(name = "name", help = "a tree or shrub of the catalogue") String name) {
+      TreeScope in,
+      @Arg(name = "name", help = "a tree or shrub of the catalogue") String name,
+      @Opt(
+              name = "below",
+              help = "what covers the ground below: grass draws water too",
+              fallback = "mulch",
+              choices = Below.class)
+          String below) {
     Plant found = PlantCatalogue.shipped().plant(name);
     if (in.element().attributes().has(PlantingKeys.SPECIES)) {
       throw new PlanException(
           ProblemCode.DUPLICATE, in.place(), in.element().id() + " already has a species");
     }
     in.element().attributes().add(PlantingKeys.SPECIES, found.name(), in.place());
+    if (Choices.parse(Below.class, below, Below.MULCH) == Below.GRASS) {
+      if (found.crop().inGrass().isEmpty()) {
+        throw new PlanException(
+            ProblemCode.CONTRADICTION,
+            in.place(),
+            "no figure is known for the water that '"
+                + found.name()
+                + "' and grass below it draw together; leave out below: 'grass' and count the"
+                + " grass elsewhere");
+      }
+      in.element().attributes().add(PlantingKeys.IN_GRASS, true, in.place());
+    }
   }
 }

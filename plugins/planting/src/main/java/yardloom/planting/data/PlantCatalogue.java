@@ -12,12 +12,14 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Choices;
+import yardloom.planting.model.Crop;
 import yardloom.planting.model.Plant;
-import yardloom.planting.model.Plant.CropCoefficients;
 import yardloom.planting.model.SizeRange;
 
 /** The plants that plans may name. Immutable; names are compared without regard to case. */
 public final class PlantCatalogue {
+  private static final String FAO = "F56";
+  private static final String STAND_IN = "F56S";
   private static final PlantCatalogue SHIPPED = read();
 
   private final Map<String, Plant> byName;
@@ -74,9 +76,10 @@ public final class PlantCatalogue {
 
   private static PlantCatalogue read() {
     Map<String, Source> sources = sources();
+    Map<String, Crop> crops = CropTables.read();
     Map<String, Plant> plants = new TreeMap<>();
     for (Map<String, String> row : CsvRows.of("plants.csv")) {
-      Plant plant = new Row(row, sources).plant();
+      Plant plant = new Row(row, sources, crops).plant();
       if (plants.put(key(plant.name()), plant) != null) {
         throw new IllegalStateException("plants.csv lists " + plant.name() + " twice");
       }
@@ -100,11 +103,15 @@ public final class PlantCatalogue {
     return sources;
   }
 
-  private record Row(Map<String, String> cells, Map<String, Source> sources) {
+  private record Row(
+      Map<String, String> cells, Map<String, Source> sources, Map<String, Crop> crops) {
     Plant plant() {
+      boolean standsIn = cells.get("crop_stands_in").equals("yes");
       return new Plant(
           cells.get("name"),
           cells.get("botanical"),
+          cells.get("family"),
+          source("family_source"),
           Choices.parse(Plant.Form.class, cells.get("form")),
           Choices.parse(Plant.Season.class, cells.get("season")),
           range("in_row"),
@@ -113,16 +120,22 @@ public final class PlantCatalogue {
           range("height"),
           Choices.parse(Plant.Light.class, cells.get("light")),
           source("light_source"),
-          new CropCoefficients(
-              number("kc_ini"),
-              number("kc_mid"),
-              number("kc_end"),
-              source("kc_source"),
-              cells.get("kc_borrowed_from")),
+          crop(),
+          standsIn,
+          cited(standsIn ? STAND_IN : FAO),
           Optional.of(cells.get("juglone_source")).filter(c -> !c.isEmpty()).map(this::cited),
           cells.get("harm").equals("yes"),
           cells.get("caution"),
           source("caution_source"));
+    }
+
+    private Crop crop() {
+      Crop crop = crops.get(cells.get("crop"));
+      if (crop == null) {
+        throw new IllegalStateException(
+            cells.get("name") + " names the crop \"" + cells.get("crop") + "\"");
+      }
+      return crop;
     }
 
     private SizeRange range(String column) {

@@ -13,12 +13,17 @@ import yardloom.kernel.source.Source.Standing;
  * @param rows distance of rows in open ground
  * @param spread diameter of a grown plant
  * @param height height of a grown plant
+ * @param family the accepted botanical family; crops of one share pests and are rotated together
+ * @param crop the row of FAO-56 it draws water like
+ * @param cropStandsIn whether that row is of a related crop, for want of its own
  * @param juglone who says that it suffers near black walnut; empty if nobody is known to
  * @param harmful whether the caution is about harm to people or animals
  */
 public record Plant(
     String name,
     String botanical,
+    String family,
+    Source familySource,
     Form form,
     Season season,
     SizeRange inRow,
@@ -27,7 +32,9 @@ public record Plant(
     SizeRange height,
     Light light,
     Source lightSource,
-    CropCoefficients kc,
+    Crop crop,
+    boolean cropStandsIn,
+    Source cropSource,
     Optional<Source> juglone,
     boolean harmful,
     String caution,
@@ -53,7 +60,11 @@ public record Plant(
     /** Sown or planted each year, bears light frost. */
     ANNUAL,
     /** Sown or planted each year after frost. */
-    TENDER_ANNUAL
+    TENDER_ANNUAL;
+
+    public boolean isAnnual() {
+      return this == ANNUAL || this == TENDER_ANNUAL;
+    }
   }
 
   /** How much direct sun it asks for. */
@@ -74,14 +85,6 @@ public record Plant(
     }
   }
 
-  /**
-   * Crop coefficients after FAO-56: water use as a multiple of reference evapotranspiration.
-   *
-   * @param borrowedFrom the related crop whose row stands in, empty if it has its own
-   */
-  public record CropCoefficients(
-      double initial, double middle, double end, Source source, String borrowedFrom) {}
-
   /** What of this row was recalled and not verified. */
   public List<String> unverified() {
     List<String> found = new ArrayList<>();
@@ -90,7 +93,7 @@ public record Plant(
     note(found, "spread", spread.source());
     note(found, "height", height.source());
     note(found, "light", lightSource);
-    note(found, "crop coefficient", kc.source());
+    note(found, "crop coefficient", cropSource);
     note(found, "caution", cautionSource);
     return List.copyOf(found);
   }

@@ -12,5 +12,9 @@ public final class PlantingKeys {
   public static final AttributeKey<String> SPECIES =
       new AttributeKey<>("planting.species", String.class);
 
+  /** Whether grass grows below a tree whose species is named. */
+  public static final AttributeKey<Boolean> IN_GRASS =
+      new AttributeKey<>("planting.in-grass", Boolean.class);
+
   private PlantingKeys() {}
 }

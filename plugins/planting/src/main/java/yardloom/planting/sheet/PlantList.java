@@ -8,6 +8,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -47,16 +48,23 @@ public final class PlantList implements TableMaker {
         Table.titled(id(), "Plants to get")
             .column(Column.text("plant", "Plant"))
             .column(Column.text("botanical", "Botanical name"))
+            .column(Column.text("family", "Family"))
             .column(Column.of("count", "Count", Measure.COUNT));
     kinds.forEach(
         (name, plant) ->
             table.row(
                 Cell.text(name),
                 Cell.text(plant.botanical()),
+                Cell.text(family(plant)),
                 Cell.of(why.get(name).gives(counts.get(name)))));
     if (!kinds.isEmpty()) {
       table.note("Trees are not counted: the plan does not say which of them stand already.");
     }
     return table.build();
+  }
+
+  private static String family(Plant plant) {
+    boolean recalled = plant.familySource().standing() == Standing.MEMORY;
+    return plant.family() + (recalled ? " (m)" : "");
   }
 }

@@ -10,6 +10,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
+import yardloom.planting.work.HarvestPlan;
 import yardloom.planting.work.Layout;
 
 /** The planting plan: where each plant stands, without pipes and dimensions, and what to get. */
@@ -27,7 +28,7 @@ public final class PlantingSheet implements SheetMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.BILL, YardFacts.FROST, Layout.KEY);
+    return Set.of(YardFacts.BILL, YardFacts.FROST, YardFacts.HARVEST, Layout.KEY, HarvestPlan.KEY);
   }
 
   @Override
@@ -45,6 +46,8 @@ public final class PlantingSheet implements SheetMaker {
                 new Panel.TableBlock(new PlantList().make(plan, facts)),
                 new Panel.TableBlock(new PlantTable().make(plan, facts)),
                 new Panel.TableBlock(new PlantingTimes().make(plan, facts)),
+                new Panel.TableBlock(new HarvestTable().make(plan, facts)),
+                new Panel.TableBlock(new PlantWaterTable().make(plan, facts)),
                 new Panel.Notes(
                     "Setting out plants",
                     List.of(

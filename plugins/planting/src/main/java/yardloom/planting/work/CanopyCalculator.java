@@ -79,9 +79,7 @@ public final class CanopyCalculator implements Calculator {
 
   /** The share of full height and spread that a plant has reached. */
   private static double grown(Plant plant, Stage stage) {
-    boolean annual =
-        plant.season() == Plant.Season.ANNUAL || plant.season() == Plant.Season.TENDER_ANNUAL;
-    if (annual || stage == Stage.MATURE) {
+    if (plant.season().isAnnual() || stage == Stage.MATURE) {
       return 1;
     }
     boolean first = stage == Stage.YEAR_1;

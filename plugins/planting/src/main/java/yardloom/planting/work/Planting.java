@@ -15,6 +15,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.planting.calc.BedShares;
 import yardloom.planting.calc.Lattice;
 import yardloom.planting.data.PlantCatalogue;
+import yardloom.planting.model.Crop;
 import yardloom.planting.model.Plant;
 import yardloom.planting.model.PlantChoice;
 import yardloom.planting.model.PlantingKeys;
@@ -36,8 +37,17 @@ public record Planting(
     Length rowSpacing,
     List<Point> at) {
 
-  /** A tree whose species the plan names. */
-  public record Specimen(Element.Tree tree, SourceRef place, Plant plant) {}
+  /**
+   * A tree whose species the plan names.
+   *
+   * @param inGrass whether grass grows below it and draws water with it
+   */
+  public record Specimen(Element.Tree tree, SourceRef place, Plant plant, boolean inGrass) {
+    /** What tree, and grass if any, draw together. */
+    public Crop.Coefficients kc() {
+      return inGrass ? plant.crop().inGrass().orElseThrow() : plant.crop().kc();
+    }
+  }
 
   /** All plantings of a plan, by bed and in the order of their lines. */
   public static List<Planting> of(Plan plan) {
@@ -87,9 +97,11 @@ public record Planting(
   public static List<Specimen> specimens(Plan plan) {
     List<Specimen> found = new ArrayList<>();
     for (Element.Tree tree : plan.all(Element.Tree.class)) {
-      List<Entry<String>> species = tree.attributes().all(PlantingKeys.SPECIES);
-      species.forEach(
-          e -> found.add(new Specimen(tree, e.place(), PlantCatalogue.shipped().plant(e.value()))));
+      boolean inGrass = !tree.attributes().all(PlantingKeys.IN_GRASS).isEmpty();
+      for (Entry<String> e : tree.attributes().all(PlantingKeys.SPECIES)) {
+        Plant plant = PlantCatalogue.shipped().plant(e.value());
+        found.add(new Specimen(tree, e.place(), plant, inGrass));
+      }
     }
     return List.copyOf(found);
   }

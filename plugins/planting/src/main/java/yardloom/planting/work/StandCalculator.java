@@ -20,6 +20,8 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Temperature;
 import yardloom.planting.calc.CropCurve;
 import yardloom.planting.calc.GrowingSeason;
+import yardloom.planting.calc.StageShares;
+import yardloom.planting.model.Crop;
 import yardloom.planting.model.Plant;
 
 /**
@@ -68,9 +70,9 @@ public final class StandCalculator implements Calculator {
               p.at(),
               p.ground().area(),
               p.plant().spread().middle(),
-              CropCurve.monthly(
-                  p.plant().kc(), p.plant().season(), season(plan, climate, p.plant())),
-              kcSource(p.plant())));
+              kc(p.plant(), p.plant().crop().kc(), season(plan, climate, p.plant())),
+              kcSource(p.plant(), false),
+              roots(p.plant())));
       out.give(YardFacts.BILL, bill(p));
       out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
     }
@@ -93,8 +95,9 @@ public final class StandCalculator implements Calculator {
         List.of(s.tree().at()),
         s.tree().shape().area(),
         s.tree().crown(),
-        CropCurve.monthly(s.plant().kc(), s.plant().season(), season(plan, climate, s.plant())),
-        kcSource(s.plant()));
+        kc(s.plant(), s.kc(), season(plan, climate, s.plant())),
+        kcSource(s.plant(), s.inGrass()),
+        roots(s.plant()));
   }
 
   /** Without a climate: April to October, in the south October to April (common practice). */
@@ -109,16 +112,52 @@ public final class StandCalculator implements Calculator {
     return GrowingSeason.months(means, tender ? GrowingSeason.TENDER : GrowingSeason.HARDY);
   }
 
-  private static Source kcSource(Plant plant) {
-    Source row = plant.kc().source();
-    String borrowed =
-        plant.kc().borrowedFrom().isEmpty() ? "" : " (" + plant.kc().borrowedFrom() + ")";
+  private static List<Double> kc(Plant plant, Crop.Coefficients kc, List<Integer> season) {
+    StageShares shares = plant.crop().stages().map(StageShares::of).orElse(StageShares.RECALLED);
+    return CropCurve.monthly(kc, shares, plant.season(), season);
+  }
+
+  /**
+   * The lower depth, which FAO-56 asks for when irrigation is timed (footnote of Table 22, from
+   * memory).
+   */
+  private static Optional<Stand.Roots> roots(Plant plant) {
+    return plant
+        .crop()
+        .roots()
+        .map(r -> new Stand.Roots(r.low(), r.easyShare(), plant.cropSource()));
+  }
+
+  private static Source kcSource(Plant plant, boolean inGrass) {
+    Source row = plant.cropSource();
+    String crop =
+        ", "
+            + plant.crop().name()
+            + (inGrass ? " with grass below" : "")
+            + "; spread over the growing season "
+            + plant
+                .crop()
+                .stages()
+                .map(StandCalculator::proportions)
+                .orElse("by recalled shares of 15, 25, 40 and 20 %");
     return new Source(
-        row.title(),
-        row.publisher(),
-        row.year(),
-        row.locator() + borrowed + "; spread over the growing season by recalled stage shares",
-        row.standing());
+        row.title(), row.publisher(), row.year(), row.locator() + crop, row.standing());
+  }
+
+  private static String proportions(Crop.Stages s) {
+    return "as "
+        + s.initial()
+        + ", "
+        + s.development()
+        + ", "
+        + s.middle()
+        + " and "
+        + s.late()
+        + " days of Table 11 ("
+        + s.planted()
+        + ", "
+        + s.region()
+        + ")";
   }
 
   private static BillLine bill(Planting p) {

@@ -11,14 +11,15 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Temperature;
+import yardloom.planting.model.Crop.Coefficients;
+import yardloom.planting.model.Crop.Stages;
 import yardloom.planting.model.Plant;
 
 class SeasonTest {
-  private static final Plant.CropCoefficients KC =
-      new Plant.CropCoefficients(0.4, 1.0, 0.6, Source.commonPractice("made up"), "");
+  private static final Coefficients KC = new Coefficients(0.4, 1.0, 0.6);
+  private static final StageShares SHARES = StageShares.RECALLED;
 
   private static List<Temperature> celsius(double... means) {
     return Arrays.stream(means).mapToObj(Temperature::celsius).toList();
@@ -43,23 +44,42 @@ class SeasonTest {
   void season_ofPolarYear_isEmpty() {
     List<Temperature> cold = celsius(-9, -9, -9, -9, 0, 1, 2, 1, 0, -9, -9, -9);
     assertEquals(List.of(), GrowingSeason.months(cold, GrowingSeason.HARDY));
-    List<Double> evergreen = CropCurve.monthly(KC, Plant.Season.EVERGREEN, List.of());
+    List<Double> evergreen = CropCurve.monthly(KC, SHARES, Plant.Season.EVERGREEN, List.of());
     assertEquals(List.of(0.4, 0.4), evergreen.subList(0, 2));
-    assertEquals(0, CropCurve.monthly(KC, Plant.Season.DECIDUOUS, List.of()).get(6));
+    assertEquals(0, CropCurve.monthly(KC, SHARES, Plant.Season.DECIDUOUS, List.of()).get(6));
   }
 
   @Test
   void curve_atStageEnds_hasThePublishedCoefficients() {
-    assertEquals(0.4, CropCurve.at(KC, 0));
-    assertEquals(0.4, CropCurve.at(KC, 0.15));
-    assertEquals(0.7, CropCurve.at(KC, 0.275), 1e-12);
-    assertEquals(1.0, CropCurve.at(KC, 0.6));
-    assertEquals(0.6, CropCurve.at(KC, 1), 1e-12);
+    assertEquals(0.4, CropCurve.at(KC, SHARES, 0));
+    assertEquals(0.4, CropCurve.at(KC, SHARES, 0.15));
+    assertEquals(0.7, CropCurve.at(KC, SHARES, 0.275), 1e-12);
+    assertEquals(1.0, CropCurve.at(KC, SHARES, 0.6));
+    assertEquals(0.6, CropCurve.at(KC, SHARES, 1), 1e-12);
+  }
+
+  /** H12: tomato 30, 40, 45 and 30 of 145 days (FAO-56 Table 11). */
+  @Test
+  void curve_ofStagesInDays_bendsWhereTheyEnd() {
+    StageShares tomato = StageShares.of(new Stages(30, 40, 45, 30, "", ""));
+    assertEquals(30 / 145.0, tomato.initialEnd(), 1e-12);
+    assertEquals(70 / 145.0, tomato.developmentEnd(), 1e-12);
+    assertEquals(115 / 145.0, tomato.middleEnd(), 1e-12);
+    assertEquals(0.7, CropCurve.at(KC, tomato, 50 / 145.0), 1e-12);
+    assertEquals(0.8, CropCurve.at(KC, tomato, 130 / 145.0), 1e-12);
+  }
+
+  /** A last stage of no days leaves no slope to divide by. */
+  @Test
+  void curve_withoutALastStage_staysInTheMiddle() {
+    StageShares picked = StageShares.of(new Stages(90, 45, 40, 0, "", ""));
+    assertEquals(1.0, CropCurve.at(KC, picked, 1));
   }
 
   @Test
   void months_outsideSeason_areZero_andMidSeasonIsMiddle() {
-    List<Double> kc = CropCurve.monthly(KC, Plant.Season.DECIDUOUS, List.of(3, 4, 5, 6, 7, 8, 9));
+    List<Double> kc =
+        CropCurve.monthly(KC, SHARES, Plant.Season.DECIDUOUS, List.of(3, 4, 5, 6, 7, 8, 9));
     assertEquals(0, kc.get(2));
     assertEquals(1.0, kc.get(6), 1e-12);
     assertEquals(0, kc.get(10));
