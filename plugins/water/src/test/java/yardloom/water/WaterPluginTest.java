@@ -12,11 +12,13 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.BillLine;
+import yardloom.facts.SoilProfile;
 import yardloom.facts.Stand;
 import yardloom.facts.WaterDemand;
 import yardloom.facts.WaterSupply;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -44,6 +46,7 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Vocabulary;
@@ -82,7 +85,10 @@ class WaterPluginTest extends PluginContract {
               bed.shape().area(),
               Length.metres(1),
               kc,
-              Source.commonPractice("Kc 1")));
+              Source.commonPractice("Kc 1"),
+              Optional.of(
+                  new Stand.Roots(
+                      Length.metres(0.5), 0.4, Source.commonPractice("half a metre")))));
     }
   }
 
@@ -116,10 +122,12 @@ class WaterPluginTest extends PluginContract {
   }
 
   private Outcome outcome() {
+    return outcome(new Giver(Set.of(YardFacts.STANDS), WaterPluginTest::grass));
+  }
+
+  private Outcome outcome(Giver giver) {
     return new Study(
-            PluginLoader.of(
-                List.of(plugin(), new Giver(Set.of(YardFacts.STANDS), WaterPluginTest::grass)),
-                new Vocabulary("kernel", List.of())),
+            PluginLoader.of(List.of(plugin(), giver), new Vocabulary("kernel", List.of())),
             Toolbox.EMPTY)
         .of(draft.freeze());
   }
@@ -164,6 +172,45 @@ class WaterPluginTest extends PluginContract {
     assertEquals(demand.monthly().get(6).value(), table.rows().get(6).get(4).value().get());
     assertTrue(table.notes().toString().contains("from memory, unverified"), "range is recalled");
     assertEquals(1, table.totals());
+  }
+
+  /**
+   * By hand: 0.125 of half a metre of soil, of which 0.4 + 0.04 (5 − use in mm a day) is drawn
+   * easily (FAO-56, footnote of Table 22), over June's use of plants with Kc 1.
+   */
+  @Test
+  void daysApart_areWhatRootsHoldOverTheUseOfADay() {
+    urbana();
+    WaterWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12));
+    assertEquals(11, irrigation(outcome()).columns().size(), "no column without a soil");
+    Outcome outcome =
+        outcome(new Giver(Set.of(YardFacts.STANDS, YardFacts.SOIL), WaterPluginTest::grassOnLoam));
+    Table table = irrigation(outcome);
+    assertEquals("Jun", table.rows().get(0).get(9).value().get());
+    double useMm =
+        outcome.results().get(WaterKeys.WEATHER).referenceEt().get(5).value().millimetres() / 30;
+    double days = 0.125 * 500 * (0.4 + 0.04 * (5 - useMm)) / useMm;
+    assertEquals(days, ((TimeSpan) table.rows().get(0).get(11).value().get()).days(), 1e-9);
+    assertTrue(days > 3 && days < 8, "a few days: " + days);
+  }
+
+  private static Table irrigation(Outcome outcome) {
+    return outcome.tables().stream().filter(t -> t.id().equals("irrigation")).findFirst().get();
+  }
+
+  private static void grassOnLoam(Plan plan, Sink out) {
+    grass(plan, out);
+    Source source = Source.commonPractice("an eighth of a loam holds water for plants");
+    Derived<Double> available = Derived.by("given", source).gives(0.125);
+    out.give(
+        YardFacts.SOIL,
+        new SoilProfile(
+            "loam",
+            false,
+            Length.metres(1),
+            available,
+            Derived.by("given", source).gives(Length.metres(0.125)),
+            Optional.empty()));
   }
 
   @Test

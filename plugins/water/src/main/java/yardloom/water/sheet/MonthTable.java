@@ -125,6 +125,7 @@ public final class MonthTable implements TableMaker {
     table.note(
         "Effective rain by the USDA SCS form of CROPWAT. The need is net of it, for grown plants,"
             + " before irrigation losses; an average year, not a dry one. Crop coefficients of"
-            + " FAO-56 Table 12 are spread over the season by recalled stage shares.");
+            + " FAO-56 Table 12 are spread over the season by the stages of its Table 11, or by recalled"
+            + " shares for crops it lacks.");
   }
 }
