@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.BillLine;
+import yardloom.facts.Harvest;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
@@ -135,17 +136,22 @@ public final class PlanKit {
 
   /** Runs the plugin, with stands that another plugin would give. */
   public static Results run(Plan plan, Stand... stands) {
+    return run(plan, List.of(stands), Optional.empty());
+  }
+
+  /** Runs the plugin, with stands and a harvest that another plugin would give. */
+  public static Results run(Plan plan, List<Stand> stands, Optional<Harvest> harvest) {
     List<Calculator> calculators = new ArrayList<>(new MaterialsPlugin().calculators());
     calculators.add(
         new Calculator() {
           @Override
           public String id() {
-            return "test.stands";
+            return "test.plants";
           }
 
           @Override
           public Set<FactKey<?>> gives() {
-            return Set.of(YardFacts.STANDS);
+            return Set.of(YardFacts.STANDS, YardFacts.HARVEST);
           }
 
           @Override
@@ -153,6 +159,7 @@ public final class PlanKit {
             for (Stand s : stands) {
               out.give(YardFacts.STANDS, s);
             }
+            harvest.ifPresent(h -> out.give(YardFacts.HARVEST, h));
           }
         });
     return FactGraph.of(calculators).run(plan);

@@ -6,20 +6,26 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import yardloom.facts.BillLine;
+import yardloom.facts.Harvest;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
@@ -188,6 +194,35 @@ class WorkAndCostTest {
     assertEquals("When: 2026-08-03 to 2026-08-05, 3 days.", notes.paragraphs().get(0));
     assertTrue(notes.paragraphs().get(2).startsWith("Bring "));
     assertTrue(notes.paragraphs().get(3).contains("811"));
+  }
+
+  /** 1,604 lb are 728 kg: no harvest is known to more than two digits. */
+  @Test
+  void clientPage_tellsTheHarvestInRoundFiguresOfEitherSystem() {
+    Source source = Source.plan("test");
+    Harvest harvest =
+        new Harvest(
+            Derived.by("given", source).gives(Mass.pounds(1604)),
+            Derived.by("given", source).gives(Mass.pounds(2886)),
+            List.of("sage"));
+    assertTrue(
+        client(UnitSystem.US, harvest).contains("about 1,600 lb to 2,900 lb of food a year"));
+    assertTrue(client(UnitSystem.METRIC, harvest).contains("about 730 kg to 1"), "kilograms");
+    assertTrue(client(UnitSystem.US, harvest).contains("without sage, whose yield is not known"));
+  }
+
+  private static String client(UnitSystem units, Harvest harvest) {
+    Plan plan = yard(units).plan();
+    Results r = PlanKit.run(plan, List.of(), Optional.of(harvest));
+    return new MaterialsPlugin()
+        .sheets().stream()
+            .flatMap(m -> m.make(plan, r).stream())
+            .filter(s -> s.id().equals("client"))
+            .flatMap(s -> s.panels().stream())
+            .filter(Panel.Notes.class::isInstance)
+            .flatMap(n -> ((Panel.Notes) n).paragraphs().stream())
+            .collect(Collectors.joining("\n"))
+            .replace('\u00a0', ' ');
   }
 
   @Test

@@ -1,8 +1,11 @@
 package yardloom.materials.sheet;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.Harvest;
 import yardloom.facts.LawnWater;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.draw.Panel;
@@ -17,7 +20,9 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Money;
+import yardloom.kernel.unit.Unit;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.TopUp;
@@ -47,6 +52,7 @@ final class ClientSheet implements SheetMaker {
         MaterialFacts.COST,
         YardFacts.BILL,
         YardFacts.FROST,
+        YardFacts.HARVEST,
         YardFacts.LAWN_WATER);
   }
 
@@ -92,6 +98,7 @@ final class ClientSheet implements SheetMaker {
         .find(YardFacts.LAWN_WATER)
         .filter(w -> w.yearlySaving().litres() > 0)
         .ifPresent(w -> lines.add(lessThanLawn(plan, w)));
+    facts.find(YardFacts.HARVEST).ifPresent(h -> lines.add(harvest(plan, h)));
     lines.add("In the first season water weekly unless rain does it, and pull what comes through.");
     return lines;
   }
@@ -104,6 +111,26 @@ final class ClientSheet implements SheetMaker {
         + " in the first year and "
         + Say.volume(TopUp.inYear(2, laid, settings.settling().value()), units)
         + " in the second.";
+  }
+
+  private static String harvest(Plan plan, Harvest harvest) {
+    return "Full grown, beds and trees may bring about "
+        + twoDigits(plan, harvest.low().value())
+        + " to "
+        + twoDigits(plan, harvest.high().value())
+        + " of food a year"
+        + (harvest.leftOut().isEmpty()
+            ? "."
+            : ", without " + String.join(", ", harvest.leftOut()) + ", whose yield is not known.");
+  }
+
+  /** No harvest is known better. */
+  private static String twoDigits(Plan plan, Mass mass) {
+    UnitSystem units = plan.info().units();
+    Unit unit = units.unit(mass.dimension());
+    BigDecimal shown = BigDecimal.valueOf(mass.in(unit)).round(new MathContext(2));
+    Mass rounded = mass.times(mass.kilograms() == 0 ? 1 : shown.doubleValue() / mass.in(unit));
+    return new TableFormat(units, plan.info().currency()).withUnit(Measure.MASS, rounded);
   }
 
   private static String cost(Plan plan, CostEstimate cost) {
