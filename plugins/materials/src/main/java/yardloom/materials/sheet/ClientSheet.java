@@ -22,7 +22,6 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Money;
-import yardloom.kernel.unit.Unit;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.TopUp;
@@ -99,38 +98,40 @@ final class ClientSheet implements SheetMaker {
         .filter(w -> w.yearlySaving().litres() > 0)
         .ifPresent(w -> lines.add(lessThanLawn(plan, w)));
     facts.find(YardFacts.HARVEST).ifPresent(h -> lines.add(harvest(plan, h)));
-    lines.add("In the first season water weekly unless rain does it, and pull what comes through.");
+    lines.add("First season: water weekly unless it rains, and pull weeds.");
     return lines;
   }
 
   private static String topUp(Plan plan, Volume laid) {
     MulchSettings settings = MulchSettings.of(plan);
     UnitSystem units = plan.info().units();
-    return "Chips settle: add about "
+    return "Chips settle: add some "
         + Say.volume(TopUp.inYear(1, laid, settings.settling().value()), units)
-        + " in the first year and "
+        + " in year 1, "
         + Say.volume(TopUp.inYear(2, laid, settings.settling().value()), units)
-        + " in the second.";
+        + " in year 2.";
   }
 
+  /** More where a yield is not known; which ones stands below the harvest table. */
   private static String harvest(Plan plan, Harvest harvest) {
-    return "Full grown, beds and trees may bring about "
-        + twoDigits(plan, harvest.low().value())
+    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    Cell low = Cell.of(twoDigits(plan, harvest.low().value()));
+    return "Grown, it may bring "
+        + format.text(Column.of("low", "Low", Measure.MASS), low)
         + " to "
-        + twoDigits(plan, harvest.high().value())
+        + format.withUnit(Measure.MASS, twoDigits(plan, harvest.high().value()))
         + " of food a year"
-        + (harvest.leftOut().isEmpty()
-            ? "."
-            : ", without " + String.join(", ", harvest.leftOut()) + ", whose yield is not known.");
+        + (harvest.leftOut().isEmpty() ? "." : ", or more.");
   }
 
   /** No harvest is known better. */
-  private static String twoDigits(Plan plan, Mass mass) {
-    UnitSystem units = plan.info().units();
-    Unit unit = units.unit(mass.dimension());
-    BigDecimal shown = BigDecimal.valueOf(mass.in(unit)).round(new MathContext(2));
-    Mass rounded = mass.times(mass.kilograms() == 0 ? 1 : shown.doubleValue() / mass.in(unit));
-    return new TableFormat(units, plan.info().currency()).withUnit(Measure.MASS, rounded);
+  private static Mass twoDigits(Plan plan, Mass mass) {
+    if (mass.kilograms() == 0) {
+      return mass;
+    }
+    double shown = mass.in(plan.info().units().unit(mass.dimension()));
+    BigDecimal rounded = BigDecimal.valueOf(shown).round(new MathContext(2));
+    return mass.times(rounded.doubleValue() / shown);
   }
 
   private static String cost(Plan plan, CostEstimate cost) {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.ZoneId;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -113,7 +114,8 @@ class LawnWaterTest {
               bed.shape().area(),
               Length.metres(1),
               Collections.nCopies(12, kc),
-              Source.commonPractice("one Kc")));
+              Source.commonPractice("one Kc"),
+              Optional.empty()));
     }
   }
 
