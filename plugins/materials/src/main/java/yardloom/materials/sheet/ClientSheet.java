@@ -105,7 +105,7 @@ final class ClientSheet implements SheetMaker {
   private static String topUp(Plan plan, Volume laid) {
     MulchSettings settings = MulchSettings.of(plan);
     UnitSystem units = plan.info().units();
-    return "Chips settle: add some "
+    return "Chips settle: add "
         + Say.volume(TopUp.inYear(1, laid, settings.settling().value()), units)
         + " in year 1, "
         + Say.volume(TopUp.inYear(2, laid, settings.settling().value()), units)
