@@ -18,6 +18,7 @@ import yardloom.kernel.unit.Length;
  * @param area the ground it takes
  * @param spread mature spread of one plant
  * @param kc crop coefficients (FAO-56), January to December; 0 when nothing grows
+ * @param drills length of rows when it is sown in drills; empty when planted one by one
  * @param roots how deep it draws water, where known
  */
 public record Stand(
@@ -30,6 +31,7 @@ public record Stand(
     Length spread,
     List<Double> kc,
     Source kcSource,
+    Optional<Length> drills,
     Optional<Roots> roots) {
   /**
    * How deep a full-grown crop draws water.

@@ -268,6 +268,7 @@ class MaterialsBillTest {
         Length.feet(1),
         java.util.Collections.nCopies(12, 1.0),
         Source.plan("test"),
+        java.util.Optional.empty(),
         java.util.Optional.empty());
   }
 }

@@ -228,6 +228,7 @@ class SoilPlanTest {
         Length.feet(1),
         List.of(),
         Source.plan("test"),
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -14,16 +14,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import yardloom.facts.BillLine;
 import yardloom.facts.Harvest;
+import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Results;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Money;
@@ -63,6 +68,29 @@ class WorkAndCostTest {
             .orElseThrow();
     double yd3 = (300.0 * 10 + 120 * 2 + 120 * 4) / 324;
     assertEquals(yd3, spread.likely().value().hours(), 1e-9);
+  }
+
+  /** What is sown in drills is worked and paid by length: 0.015 h/ft (recalled from practice). */
+  @Test
+  void labour_drills_areSownNotPlantedOneByOne() {
+    Plan plan = yard(UnitSystem.US).plan();
+    Stand carrots =
+        new Stand(
+            plan.all(Element.Bed.class).get(0).id(),
+            SourceRef.NONE,
+            "carrot",
+            "",
+            java.util.Collections.nCopies(1200, Point.metres(0, 0)),
+            Area.squareFeet(40),
+            Length.inches(3),
+            List.of(),
+            Source.plan("test"),
+            Optional.of(Length.feet(200)),
+            Optional.empty());
+    List<TaskLoad> tasks = PlanKit.run(plan, carrots).all(MaterialFacts.TASKS);
+    TaskLoad sow = tasks.stream().filter(t -> t.task().equals("sow")).findFirst().orElseThrow();
+    assertEquals(3, sow.likely().value().hours(), 1e-9);
+    assertTrue(tasks.stream().noneMatch(t -> t.task().equals("plant")));
   }
 
   @Test

@@ -246,6 +246,10 @@ class PlantingPluginTest extends PluginContract {
     assertEquals(0.95, Collections.max(stands.get(0).kc()), 1e-9);
     assertEquals(1.20, Collections.max(stands.get(1).kc()), 1e-9);
     assertTrue(stands.get(1).kcSource().cite().contains("with grass below"));
+    Table table = table(outcome(), "plant-water");
+    assertEquals(0.95, table.rows().get(0).get(3).value().get());
+    assertEquals("apple (semi-dwarf) in grass", table.rows().get(1).get(0).value().get());
+    assertEquals(1.20, table.rows().get(1).get(3).value().get());
   }
 
   @Test
@@ -266,6 +270,24 @@ class PlantingPluginTest extends PluginContract {
     assertTrue(stands.get(1).kcSource().cite().contains("by recalled shares"));
     assertEquals(0.7, stands.get(0).roots().orElseThrow().depth().metres(), 1e-12);
     assertEquals(0.40, stands.get(0).roots().orElseThrow().easyShare());
+  }
+
+  /** A bed of 48 × 96 in at 3 in holds 16 rows of 32 plants, 96 in each: 128 ft to sow. */
+  @Test
+  void carrots_areSownByTheRow_notBoughtOneByOne() {
+    PlantingWords.plant(bed("a", 0, 4, 8), "carrot", Length.inches(3), null, null, null);
+    Outcome outcome = outcome();
+    BillLine line = outcome.results().all(YardFacts.BILL).get(0);
+    assertEquals("carrot seed, by row", line.item());
+    assertEquals("carrot, seed", table(outcome, "plant-list").rows().get(0).get(0).value().get());
+    assertEquals(128, ((Length) line.order().value()).feet(), 1e-6);
+    Stand stand = outcome.results().all(YardFacts.STANDS).get(0);
+    assertEquals(512, stand.at().size());
+    assertEquals(128, stand.drills().orElseThrow().feet(), 1e-6);
+    List<Mark> marks =
+        outcome.layers().values().stream().flatMap(layer -> layer.marks().stream()).toList();
+    assertEquals(16, marks.stream().filter(m -> m instanceof Mark.Stroke).count());
+    assertEquals(0, marks.stream().filter(m -> m instanceof Mark.Symbol).count());
   }
 
   /** Strawberries: full sun, six to eight hours (Michigan State University Extension, 2018). */

@@ -86,6 +86,7 @@ class WaterPluginTest extends PluginContract {
               Length.metres(1),
               kc,
               Source.commonPractice("Kc 1"),
+              Optional.empty(),
               Optional.of(
                   new Stand.Roots(
                       Length.metres(0.5), 0.4, Source.commonPractice("half a metre")))));

@@ -106,7 +106,7 @@ public final class BillCalculator implements Calculator {
           plan.element(stand.in())
               .filter(e -> e instanceof Element.Bed bed && bed.use() == BedUse.PERENNIAL)
               .isPresent();
-      if (perennial) {
+      if (perennial && stand.drills().isEmpty()) {
         why.from(stand.plant() + " in " + stand.in(), stand.at().size(), stand.place());
         plants += stand.at().size();
       }

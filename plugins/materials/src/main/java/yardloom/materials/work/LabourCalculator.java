@@ -73,6 +73,7 @@ public final class LabourCalculator implements Calculator {
     tasks.add(
         task(local, "load and spread mulch", "compost", Totals.volume(surfaces, Material.COMPOST)));
     tasks.add(task(local, "plant", "plant", plants(in.all(YardFacts.STANDS))));
+    tasks.add(task(local, "sow", "plant", drills(in.all(YardFacts.STANDS))));
     tasks.add(task(local, "lay drip line", "drip", drip(in.all(YardFacts.BILL))));
     tasks.stream()
         .filter(t -> t.high().value().hours() > 0)
@@ -94,10 +95,24 @@ public final class LabourCalculator implements Calculator {
     Derived.Builder why = Derived.by("plants in all beds", Source.plan("planting"));
     int count = 0;
     for (Stand s : stands) {
-      why.from(s.plant() + " in " + s.in(), s.at().size(), s.place());
-      count += s.at().size();
+      if (s.drills().isEmpty()) {
+        why.from(s.plant() + " in " + s.in(), s.at().size(), s.place());
+        count += s.at().size();
+      }
     }
     return why.gives(count);
+  }
+
+  private static Derived<Length> drills(List<Stand> stands) {
+    Derived.Builder why = Derived.by("drills in all beds", Source.plan("planting"));
+    Length sum = Length.ZERO;
+    for (Stand s : stands) {
+      if (s.drills().isPresent()) {
+        why.from(s.plant() + " in " + s.in(), s.drills().get(), s.place());
+        sum = sum.plus(s.drills().get());
+      }
+    }
+    return why.gives(sum);
   }
 
   private static Derived<Length> drip(List<BillLine> bill) {

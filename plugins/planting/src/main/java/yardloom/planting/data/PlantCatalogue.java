@@ -114,6 +114,7 @@ public final class PlantCatalogue {
           source("family_source"),
           Choices.parse(Plant.Form.class, cells.get("form")),
           Choices.parse(Plant.Season.class, cells.get("season")),
+          Choices.parse(Plant.Start.class, cells.get("start")),
           range("in_row"),
           range("row"),
           range("spread"),

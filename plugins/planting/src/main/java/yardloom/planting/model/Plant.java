@@ -13,6 +13,7 @@ import yardloom.kernel.source.Source.Standing;
  * @param rows distance of rows in open ground
  * @param spread diameter of a grown plant
  * @param height height of a grown plant
+ * @param start how it is usually put into the ground; common practice
  * @param family the accepted botanical family; crops of one share pests and are rotated together
  * @param crop the row of FAO-56 it draws water like
  * @param cropStandsIn whether that row is of a related crop, for want of its own
@@ -26,6 +27,7 @@ public record Plant(
     Source familySource,
     Form form,
     Season season,
+    Start start,
     SizeRange inRow,
     SizeRange rows,
     SizeRange spread,
@@ -64,6 +66,21 @@ public record Plant(
 
     public boolean isAnnual() {
       return this == ANNUAL || this == TENDER_ANNUAL;
+    }
+  }
+
+  /** How it is put into the ground. */
+  public enum Start {
+    /** One by one, from pots, crowns or tubers. */
+    PLANT,
+    /** In drills, thinned to their spacing. */
+    SEED,
+    /** Small bulbs in drills. */
+    SETS;
+
+    /** Whether it goes into drills, which are bought for and worked by length. */
+    public boolean isInDrills() {
+      return this != PLANT;
     }
   }
 

@@ -14,6 +14,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.vocab.Choices;
 import yardloom.planting.model.Plant;
 import yardloom.planting.work.Layout;
 import yardloom.planting.work.Planting;
@@ -53,14 +54,21 @@ public final class PlantList implements TableMaker {
     kinds.forEach(
         (name, plant) ->
             table.row(
-                Cell.text(name),
+                Cell.text(name + drills(plant)),
                 Cell.text(plant.botanical()),
                 Cell.text(family(plant)),
                 Cell.of(why.get(name).gives(counts.get(name)))));
     if (!kinds.isEmpty()) {
+      if (kinds.values().stream().anyMatch(p -> p.start().isInDrills())) {
+        table.note("Seed and sets: as many plants stand once thinned; get them by length of row.");
+      }
       table.note("Trees are not counted: the plan does not say which of them stand already.");
     }
     return table.build();
+  }
+
+  private static String drills(Plant plant) {
+    return plant.start().isInDrills() ? ", " + Choices.text(plant.start()) : "";
   }
 
   private static String family(Plant plant) {

@@ -15,6 +15,7 @@ import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.ElementId;
@@ -29,6 +30,8 @@ import yardloom.planting.work.Planting;
 public final class PlantPainter implements Painter {
   /** Plants with a smaller spread are dots. */
   static final Length SMALL = Length.feet(2);
+
+  private static final Style DRILL = Style.line("plant-drill", "#7a5a12", 0.25);
 
   /** After the names of beds and paths, which matter more. */
   private static final int LABEL_RANK = 4;
@@ -49,19 +52,13 @@ public final class PlantPainter implements Painter {
     Map<ElementId, String> labels = new TreeMap<>();
     Map<ElementId, Shape> beds = new TreeMap<>();
     for (Planting p : facts.get(Layout.KEY).plantings()) {
-      Length spread = p.plant().spread().middle();
-      for (Point at : p.at()) {
-        marks.add(
-            new Mark.Symbol(
-                at,
-                isSmall(spread) ? SymbolForm.DOT : SymbolForm.DISC,
-                spread,
-                Angle.ZERO,
-                style(p.plant().form()),
-                p.plant().name()));
+      if (p.plant().start().isInDrills()) {
+        drills(p, marks);
+      } else {
+        p.at().forEach(at -> marks.add(symbol(p, at)));
       }
       if (!p.at().isEmpty()) {
-        labels.merge(p.bed().id(), p.at().size() + " " + p.plant().name(), (x, y) -> x + ", " + y);
+        labels.merge(p.bed().id(), label(p), (x, y) -> x + ", " + y);
         beds.put(p.bed().id(), p.bed().shape());
       }
     }
@@ -73,12 +70,45 @@ public final class PlantPainter implements Painter {
     return marks;
   }
 
+  private static Mark symbol(Planting p, Point at) {
+    Length spread = p.plant().spread().middle();
+    return new Mark.Symbol(
+        at,
+        isSmall(spread) ? SymbolForm.DOT : SymbolForm.DISC,
+        spread,
+        Angle.ZERO,
+        style(p.plant().form()),
+        p.plant().name());
+  }
+
+  /** What is sown in drills stands too close for a mark of each plant. */
+  private static void drills(Planting p, List<Mark> marks) {
+    for (List<Point> drill : p.drills()) {
+      if (drill.size() == 1) {
+        marks.add(symbol(p, drill.get(0)));
+      } else {
+        Line line = Line.between(drill.get(0), drill.get(drill.size() - 1));
+        marks.add(new Mark.Stroke(line, DRILL, p.plant().name()));
+      }
+    }
+  }
+
+  private static String label(Planting p) {
+    int drills = p.drills().size();
+    return p.plant().start().isInDrills()
+        ? drills + (drills == 1 ? " row of " : " rows of ") + p.plant().name()
+        : p.at().size() + " " + p.plant().name();
+  }
+
   @Override
   public List<LegendEntry> legend(Plan plan, Facts facts) {
     Set<Form> small = EnumSet.noneOf(Form.class);
     Set<Form> large = EnumSet.noneOf(Form.class);
+    boolean inDrills = false;
     for (Planting p : facts.get(Layout.KEY).plantings()) {
-      if (!p.at().isEmpty()) {
+      if (!p.at().isEmpty() && p.plant().start().isInDrills()) {
+        inDrills = true;
+      } else if (!p.at().isEmpty()) {
         (isSmall(p.plant().spread().middle()) ? small : large).add(p.plant().form());
       }
     }
@@ -86,6 +116,9 @@ public final class PlantPainter implements Painter {
     large.forEach(
         f -> entries.add(entry(words(f) + " at mature spread", SymbolForm.DISC, style(f))));
     small.forEach(f -> entries.add(entry("Small " + lower(words(f)), SymbolForm.DOT, style(f))));
+    if (inDrills) {
+      entries.add(LegendEntry.line("Row to sow", DRILL));
+    }
     return entries;
   }
 

@@ -2,6 +2,7 @@ package yardloom.planting.sheet;
 
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -39,25 +40,38 @@ public final class PlantWaterTable implements TableMaker {
             .column(Column.of("roots-from", "Roots from", Measure.LENGTH))
             .column(Column.of("roots-to", "Roots to", Measure.LENGTH))
             .column(Column.of("easy-share", "Easily drawn", Measure.PERCENT));
-    facts.get(Layout.KEY).kinds().values().forEach(p -> table.row(row(p)));
-    if (!facts.get(Layout.KEY).kinds().isEmpty()) {
+    Layout layout = facts.get(Layout.KEY);
+    Set<String> inGrass = new TreeSet<>();
+    Set<String> elsewhere = new TreeSet<>();
+    layout.plantings().forEach(p -> elsewhere.add(p.plant().name()));
+    layout.specimens().forEach(s -> (s.inGrass() ? inGrass : elsewhere).add(s.plant().name()));
+    for (Plant plant : layout.kinds().values()) {
+      if (elsewhere.contains(plant.name())) {
+        table.row(row(plant, plant.name(), plant.crop().kc()));
+      }
+      if (inGrass.contains(plant.name())) {
+        Crop.Coefficients kc = plant.crop().inGrass().orElseThrow();
+        table.row(row(plant, plant.name() + " in grass", kc));
+      }
+    }
+    if (!layout.kinds().isEmpty()) {
       table.note(
           "FAO-56, Tables 12 and 22: water use is Kc × that of short grass, for crops up to the"
-              + " given height on bare or mulched ground; plants in a garden may grow taller."
+              + " given height on bare or mulched ground unless said; plants in a garden may grow taller."
               + " (m) stands in for a plant without a row of its own.");
     }
     return table.build();
   }
 
-  private static Cell[] row(Plant plant) {
+  private static Cell[] row(Plant plant, String name, Crop.Coefficients kc) {
     Crop crop = plant.crop();
     Optional<Crop.Roots> roots = crop.roots();
     return new Cell[] {
-      Cell.text(plant.name()),
+      Cell.text(name),
       Cell.text(crop.name() + (plant.cropStandsIn() ? " (m)" : "")),
-      Cell.number(crop.kc().initial()),
-      Cell.number(crop.kc().middle()),
-      Cell.number(crop.kc().end()),
+      Cell.number(kc.initial()),
+      Cell.number(kc.middle()),
+      Cell.number(kc.end()),
       crop.height().map(Cell::of).orElse(Cell.BLANK),
       roots.map(r -> Cell.of(r.low())).orElse(Cell.BLANK),
       roots.map(r -> Cell.of(r.high())).orElse(Cell.BLANK),

@@ -49,6 +49,20 @@ public record Planting(
     }
   }
 
+  /** The places by drill, each with its places in order: neighbours a spacing apart. */
+  public List<List<Point>> drills() {
+    List<List<Point>> drills = new ArrayList<>();
+    Point last = null;
+    for (Point p : at) {
+      if (last == null || last.distance(p).compareTo(spacing.times(1.01)) > 0) {
+        drills.add(new ArrayList<>());
+      }
+      drills.get(drills.size() - 1).add(p);
+      last = p;
+    }
+    return drills;
+  }
+
   /** All plantings of a plan, by bed and in the order of their lines. */
   public static List<Planting> of(Plan plan) {
     List<Planting> found = new ArrayList<>();

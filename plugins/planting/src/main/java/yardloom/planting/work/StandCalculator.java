@@ -17,7 +17,9 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Temperature;
+import yardloom.kernel.vocab.Choices;
 import yardloom.planting.calc.CropCurve;
 import yardloom.planting.calc.GrowingSeason;
 import yardloom.planting.calc.StageShares;
@@ -72,6 +74,7 @@ public final class StandCalculator implements Calculator {
               p.plant().spread().middle(),
               kc(p.plant(), p.plant().crop().kc(), season(plan, climate, p.plant())),
               kcSource(p.plant(), false),
+              drills(p).map(Derived::value),
               roots(p.plant())));
       out.give(YardFacts.BILL, bill(p));
       out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
@@ -97,6 +100,7 @@ public final class StandCalculator implements Calculator {
         s.tree().crown(),
         kc(s.plant(), s.kc(), season(plan, climate, s.plant())),
         kcSource(s.plant(), s.inGrass()),
+        Optional.empty(),
         roots(s.plant()));
   }
 
@@ -160,7 +164,28 @@ public final class StandCalculator implements Calculator {
         + ")";
   }
 
+  private static Optional<Derived<Length>> drills(Planting p) {
+    if (!p.plant().start().isInDrills()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Derived.by("plants × spacing", LATTICE)
+            .from("plants", p.at().size(), p.place())
+            .from("spacing", p.spacing(), p.place())
+            .gives(p.spacing().times(p.at().size())));
+  }
+
   private static BillLine bill(Planting p) {
+    Optional<Derived<Length>> drills = drills(p);
+    if (drills.isPresent()) {
+      return new BillLine(
+          "plants",
+          p.plant().name() + " " + Choices.text(p.plant().start()) + ", by row",
+          Optional.of(p.bed().id()),
+          drills.get(),
+          drills.get(),
+          "for this length of row; some do not come up");
+    }
     Derived<Integer> count =
         Derived.by("lattice places in the bed", LATTICE)
             .from("bed area", p.ground().area(), p.bed().place())

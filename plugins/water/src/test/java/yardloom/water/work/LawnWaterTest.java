@@ -115,6 +115,7 @@ class LawnWaterTest {
               Length.metres(1),
               Collections.nCopies(12, kc),
               Source.commonPractice("one Kc"),
+              Optional.empty(),
               Optional.empty()));
     }
   }
