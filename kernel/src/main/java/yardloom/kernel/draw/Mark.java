@@ -30,7 +30,8 @@ public sealed interface Mark
   /**
    * Text near a point; the composer finds a free place for it, or leads a line to it.
    *
-   * @param rank lower ranks are placed first and are never dropped below rank 3
+   * @param rank lower ranks are placed first; up to rank 3 they are never dropped, from rank 5 on
+   *     they stand at what they name or are left out
    * @param heightMm letter height on paper, at least 2
    * @param ground what the label names, if that is more than a point: the text stands in it or
    *     beside its edge, and a leader starts at its edge

@@ -56,6 +56,10 @@ final class LabelPlacer {
   private static final double PER_CROSSING_INSIDE = 0.2;
 
   private static final double LEADER = 16;
+
+  /** The last rank that is worth a leader. */
+  private static final int LAST_LED = 4;
+
   private static final double LEADER_PER_MM = 0.5;
 
   /**
@@ -145,6 +149,9 @@ final class LabelPlacer {
       }
     }
     Offer near = request.ground().isPresent() ? atTheGround(request) : atThePoint(request);
+    if (request.rank() > LAST_LED) {
+      return Optional.ofNullable(near.spot());
+    }
     Offer best = ledTo(request, near);
     return best == Offer.NONE ? anywhere(request) : Optional.of(best.spot());
   }

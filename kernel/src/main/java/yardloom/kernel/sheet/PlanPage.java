@@ -21,8 +21,10 @@ import yardloom.kernel.problem.ProblemCode;
  * arrangement of columns that holds most of the blocks.
  */
 final class PlanPage {
-  /** Room about the drawing for measures and labels. */
+  /** Room about the drawing for measures and labels; a page to carry has little to spare. */
   private static final double MARGIN_MM = 9;
+
+  private static final double PAGE_MARGIN_MM = 6.5;
 
   private static final double LEAST_COLUMN_BELOW_MM = 40;
 
@@ -138,11 +140,15 @@ final class PlanPage {
   }
 
   private double width(Scale scale) {
-    return scale.paperMm(extent.getWidth()) + 2 * MARGIN_MM;
+    return scale.paperMm(extent.getWidth()) + 2 * margin();
   }
 
   private double height(Scale scale) {
-    return scale.paperMm(extent.getHeight()) + 2 * MARGIN_MM;
+    return scale.paperMm(extent.getHeight()) + 2 * margin();
+  }
+
+  private double margin() {
+    return request.sheet().format() == SheetPlan.Format.PAGE ? PAGE_MARGIN_MM : MARGIN_MM;
   }
 
   /** The arrangements in which the drawing fits, preferred ones first. */

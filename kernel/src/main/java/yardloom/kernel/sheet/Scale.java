@@ -10,7 +10,8 @@ import yardloom.kernel.unit.UnitSystem;
  *
  * <p>References: [1] Design Requirements Manual, NIH Office of Research Facilities, 2006, section
  * 3.2.1: plot factors of architect's and engineer's scales. [2] ISO 5455 series 1:2, 1:5, 1:10
- * (from memory, unverified).
+ * (from memory, unverified). 1:250, 1:300 and 1:400 stand on metric scale rulers: common practice,
+ * no source.
  *
  * @param denominator n in 1:n
  * @param words how the title block writes it
@@ -35,6 +36,8 @@ public record Scale(double denominator, String words) implements Comparable<Scal
           metric(100),
           metric(200),
           metric(250),
+          metric(300),
+          metric(400),
           metric(500),
           metric(1000),
           metric(2000));

@@ -33,12 +33,10 @@ final class ViewTitle {
     double wordsWidth = type.width(words, Type.HEADING, false);
     double barRoom = strip.width() - 22 - wordsWidth - 2 * BAR_GAP_MM;
     boolean narrow = barRoom < LEAST_BAR_MM;
-    double titleRoom = narrow ? strip.right() - x : Math.max(wordsWidth, strip.width() / 3);
-    // A title too long for its room is set smaller; only what is too long even then is cut.
-    double size = type.width(title, Type.TITLE, true) <= titleRoom ? Type.TITLE : Type.HEADING;
-    List<String> lines =
-        type.wrap(
-            title, size, true, narrow || size == Type.TITLE ? titleRoom : strip.width() * 0.55);
+    double titleRoom = narrow ? strip.right() - x : strip.width() * 0.55;
+    double largeRoom = narrow ? titleRoom : Math.max(wordsWidth, strip.width() / 3);
+    double size = size(title, largeRoom, titleRoom, type);
+    List<String> lines = type.wrap(title, size, true, titleRoom);
     inks.add(Type.line(lines.get(0), x, y, size, true, Ink.Align.START));
     y += Type.pitch(Type.TITLE);
     inks.add(Type.line(words, x, y, Type.HEADING, false, Ink.Align.START));
@@ -53,6 +51,14 @@ final class ViewTitle {
     ScaleBar bar = new ScaleBar(scale, units, strip.right() - barLeft - BAR_GAP_MM);
     inks.addAll(bar.at(barLeft, strip.y() + 4.4));
     return inks;
+  }
+
+  /** A title too long for its room is set smaller; only what is too long even then is cut. */
+  private static double size(String title, double largeRoomMm, double roomMm, Type type) {
+    if (type.width(title, Type.TITLE, true) <= largeRoomMm) {
+      return Type.TITLE;
+    }
+    return type.width(title, Type.HEADING, true) <= roomMm ? Type.HEADING : Type.BODY;
   }
 
   /** An arrow to true north; {@code degrees} clockwise from the sheet's up direction. */

@@ -29,6 +29,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
 import yardloom.kernel.words.BedScope;
+import yardloom.kernel.words.TreeScope;
 import yardloom.materials.model.AmendmentDose;
 import yardloom.materials.model.Material;
 import yardloom.materials.model.Surface;
@@ -286,8 +287,12 @@ class SoilPlanTest {
   @Test
   void heavySoil_deepRing_isReported() {
     PlanKit kit = thousandSquareFeet();
-    kit.tree("pear", 80, 10, 4);
+    TreeScope pear = kit.tree("pear", 80, 10, 4);
     SoilWords.soilTexture(kit.words(), "clay", null, null, null);
+    assertTrue(
+        findings(kit.plan()).stream().noneMatch(f -> f.rule().equals("materials.heavy-soil-depth")),
+        "no chips lie at the tree");
+    MulchWords.mulchRing(pear, Length.feet(3));
     assertTrue(
         findings(kit.plan()).stream().anyMatch(f -> f.rule().equals("materials.heavy-soil-depth")));
   }

@@ -2,6 +2,7 @@ package yardloom.water;
 
 import java.util.List;
 import java.util.Optional;
+import yardloom.facts.ClimateNormals;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
@@ -15,6 +16,7 @@ import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.PlanScope;
 import yardloom.water.data.ClimateCatalogue;
 import yardloom.water.data.DailyRainText;
+import yardloom.water.data.NormalsReader;
 import yardloom.water.model.DailyRain;
 import yardloom.water.model.DripChoice;
 import yardloom.water.model.FormerLawn;
@@ -30,12 +32,42 @@ public final class WaterWords {
       example = "climate 'urbana-il'")
   public static void climate(
       PlanScope in, @Arg(name = "name", help = "a climate of the catalogue") String name) {
-    ClimateCatalogue.shipped().climate(name);
-    if (in.draft().attributes().has(WaterKeys.CLIMATE)) {
+    climate(in, ClimateCatalogue.shipped().climate(name));
+  }
+
+  @Verb(
+      help =
+          "Gives the monthly normals of a place that the catalogue does not know, as a weather"
+              + " service prints them; January first.",
+      example =
+          "climateNormals('our town', rain: [60, 50, 55, 45, 40, 30, 20, 25, 40, 55, 65, 70], max: [7,"
+              + " 8, 11, 14, 18, 21, 23, 23, 20, 15, 10, 7], min: [1, 1, 3, 5, 8, 11, 13, 13, 10, 7,"
+              + " 4, 2], units: 'mm celsius', source: 'weather service, 1991-2020')")
+  public static void climateNormals(
+      PlanScope in,
+      @Arg(name = "place", help = "what place the figures describe") String place,
+      @Opt(name = "rain", help = "total of each month", required = true) List<?> rain,
+      @Opt(name = "max", help = "mean daily maximum of each month", required = true) List<?> max,
+      @Opt(name = "min", help = "mean daily minimum of each month", required = true) List<?> min,
+      @Opt(
+              name = "units",
+              help = "of rain and temperature",
+              required = true,
+              choices = NormalsReader.Units.class)
+          String units,
+      @Opt(name = "source", help = "who published them, over which years", required = true)
+          String source) {
+    NormalsReader.Units given = Choices.parse(NormalsReader.Units.class, units);
+    climate(in, NormalsReader.read(place, rain, max, min, given, Source.plan(source)));
+  }
+
+  /** A plan may say otherwise than its regional file, not twice in one file. */
+  private static void climate(PlanScope in, ClimateNormals normals) {
+    if (in.draft().attributes().saidInFile(WaterKeys.CLIMATE, in.place(), c -> true).isPresent()) {
       throw new PlanException(
           ProblemCode.DUPLICATE, in.place(), "the climate is already given; a yard has one");
     }
-    in.draft().attributes().add(WaterKeys.CLIMATE, name, in.place());
+    in.draft().attributes().add(WaterKeys.CLIMATE, normals, in.place());
   }
 
   @Verb(

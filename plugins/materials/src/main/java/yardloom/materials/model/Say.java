@@ -17,6 +17,11 @@ public final class Say {
     return number(length.inches()) + " in (" + number(length.metres() * 100) + " cm)";
   }
 
+  /** The same with the plan's system first: {@code 15.2 cm (6 in)} in a metric plan. */
+  public static String depthFor(Length length, UnitSystem units) {
+    return units.both(number(length.inches()) + " in", number(length.metres() * 100) + " cm");
+  }
+
   /** A small length in one system. */
   public static String depth(Length length, UnitSystem units) {
     return number(length.in(units.depthUnit())) + " " + units.depthUnit().symbol();

@@ -37,6 +37,11 @@ public final class MaterialChecks {
     }
 
     @Override
+    public Set<FactKey<?>> reads() {
+      return Set.of(MaterialFacts.SURFACES);
+    }
+
+    @Override
     public List<Finding> run(Plan plan, Facts facts) {
       MulchSettings settings = MulchSettings.of(plan);
       List<Finding> findings = new ArrayList<>();
@@ -46,19 +51,25 @@ public final class MaterialChecks {
             Finding.of(
                 "materials.trunk-gap",
                 Severity.WARNING,
-                "Chips come within " + Say.depth(trunk) + " of tree trunks.",
-                "Keep chips at least " + Say.depth(MulchLimits.TRUNK_GAP) + " off the bark.",
+                "Chips come within "
+                    + Say.depthFor(trunk, plan.info().units())
+                    + " of tree trunks.",
+                "Keep chips at least "
+                    + Say.depthFor(MulchLimits.TRUNK_GAP, plan.info().units())
+                    + " off the bark.",
                 MulchLimits.TREES));
       }
       Length ring = settings.length(LengthSetting.TREE_RING_MULCH).value();
-      if (!plan.all(Element.Tree.class).isEmpty()
-          && MulchLimits.aroundTree(ring, false) == MulchLimits.Verdict.TOO_MUCH) {
+      boolean hasRings =
+          facts.all(MaterialFacts.SURFACES).stream()
+              .anyMatch(s -> s.kind() == SurfaceKind.TREE_RING);
+      if (hasRings && MulchLimits.aroundTree(ring, false) == MulchLimits.Verdict.TOO_MUCH) {
         findings.add(
             Finding.of(
                 "materials.tree-depth",
                 Severity.WARNING,
-                "Chips lie " + Say.depth(ring) + " deep over tree roots.",
-                "Use 3 to 4 in on drained soil, 2 to 3 in on heavy soil.",
+                "Chips lie " + Say.depthFor(ring, plan.info().units()) + " deep over tree roots.",
+                "Use 3 to 4 in (8 to 10 cm) on drained soil, 2 to 3 in (5 to 8 cm) on heavy soil.",
                 MulchLimits.TREES));
       }
       Length wall = settings.length(LengthSetting.WALL_GAP).value();
@@ -67,8 +78,12 @@ public final class MaterialChecks {
             Finding.of(
                 "materials.wall-gap",
                 Severity.WARNING,
-                "Mulch comes within " + Say.depth(wall) + " of the house wall.",
-                "Keep " + Say.depth(MulchLimits.WALL_GAP) + " bare along the foundation.",
+                "Mulch comes within "
+                    + Say.depthFor(wall, plan.info().units())
+                    + " of the house wall.",
+                "Keep "
+                    + Say.depthFor(MulchLimits.WALL_GAP, plan.info().units())
+                    + " bare along the foundation.",
                 MulchLimits.HOUSES));
       }
       return findings;

@@ -23,6 +23,7 @@ import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.Say;
 import yardloom.materials.model.SoilTest;
+import yardloom.materials.model.SurfaceKind;
 import yardloom.materials.model.Weed;
 
 /** Checks of what the plan says about its soil and weeds. */
@@ -141,7 +142,12 @@ public final class SoilChecks {
 
     @Override
     public Set<FactKey<?>> reads() {
-      return Set.of(YardFacts.SOIL);
+      return Set.of(YardFacts.SOIL, MaterialFacts.SURFACES);
+    }
+
+    private static boolean hasRings(Facts facts) {
+      return facts.all(MaterialFacts.SURFACES).stream()
+          .anyMatch(s -> s.kind() == SurfaceKind.TREE_RING);
     }
 
     @Override
@@ -154,14 +160,16 @@ public final class SoilChecks {
       List<Finding> findings = new ArrayList<>();
       var ring = settings.length(LengthSetting.TREE_RING_MULCH).value();
       if (soil.get().heavy()
-          && !plan.all(Element.Tree.class).isEmpty()
+          && hasRings(facts)
           && MulchLimits.aroundTree(ring, true) == MulchLimits.Verdict.TOO_MUCH) {
         findings.add(
             Finding.of(
                 "materials.heavy-soil-depth",
                 Severity.WARNING,
-                "Chips lie " + Say.depth(ring) + " deep over tree roots in heavy soil.",
-                "Use 2 to 3 in there: treeRingMulch: 3.inch.",
+                "Chips lie "
+                    + Say.depthFor(ring, plan.info().units())
+                    + " deep over tree roots in heavy soil.",
+                "Use 2 to 3 in (5 to 8 cm) there: treeRingMulch: 3.inch or 8.cm.",
                 MulchLimits.TREES));
       }
       boolean slow =

@@ -63,7 +63,11 @@ final class TipPileCheck implements Check {
             finding(
                 pile,
                 "materials.truck-way",
-                "The way to " + name + " is " + Say.depth(pile.spot().access()) + " wide.",
+                "The way to "
+                    + name
+                    + " is "
+                    + Say.depthFor(pile.spot().access(), plan.info().units())
+                    + " wide.",
                 "A truck needs at least 8 ft (2.4 m); choose another spot or carry from the"
                     + " street where that is allowed."));
       }

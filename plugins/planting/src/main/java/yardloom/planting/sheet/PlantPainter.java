@@ -2,6 +2,7 @@ package yardloom.planting.sheet;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +37,9 @@ public final class PlantPainter implements Painter {
   /** After the names of beds and paths, which matter more. */
   private static final int LABEL_RANK = 4;
 
+  /** What another bed says too is in the table; no leader is worth it. */
+  private static final int REPEATED_RANK = 5;
+
   @Override
   public Layer layer() {
     return new Layer("planting.plants", "Plants", Layer.Band.PLANTS);
@@ -62,11 +66,14 @@ public final class PlantPainter implements Painter {
         beds.put(p.bed().id(), p.bed().shape());
       }
     }
+    Set<String> said = new HashSet<>();
     labels.forEach(
-        (id, text) ->
-            marks.add(
-                new Mark.Label(beds.get(id).heart(), text, 2, false, LABEL_RANK, Mark.Anchor.NEAR)
-                    .on(beds.get(id))));
+        (id, text) -> {
+          int rank = said.add(text) ? LABEL_RANK : REPEATED_RANK;
+          marks.add(
+              new Mark.Label(beds.get(id).heart(), text, 2, false, rank, Mark.Anchor.NEAR)
+                  .on(beds.get(id)));
+        });
     return marks;
   }
 

@@ -51,7 +51,7 @@ public final class ClimateCatalogue {
               + name
               + "'; known are "
               + String.join(", ", byName.keySet())
-              + "."
+              + "; give another place's figures by `climateNormals`."
               + Nearest.hint(name, byName.keySet()));
     }
     return found;

@@ -1,14 +1,15 @@
 package yardloom.water.model;
 
+import yardloom.facts.ClimateNormals;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.unit.Flow;
 
 /** What water hangs on the plan and its beds, and the facts that stay within the plugin. */
 public final class WaterKeys {
-  /** The name of the climate in the catalogue. */
-  public static final AttributeKey<String> CLIMATE =
-      new AttributeKey<>("water.climate", String.class);
+  /** The climate of the yard, from the catalogue or given in the plan. */
+  public static final AttributeKey<ClimateNormals> CLIMATE =
+      new AttributeKey<>("water.climate", ClimateNormals.class);
 
   /** The dripline of a bed. */
   public static final AttributeKey<DripChoice> DRIP =

@@ -1,7 +1,6 @@
 package yardloom.water.sheet;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import yardloom.facts.YardFacts;
@@ -21,6 +20,7 @@ import yardloom.kernel.unit.Volume;
 import yardloom.water.calc.rain.TankBehaviour.Order;
 import yardloom.water.calc.rain.TankSize;
 import yardloom.water.calc.rain.TankYear;
+import yardloom.water.model.WaterText;
 
 /** What tanks of several sizes would make of the roof water. */
 public final class TankTable implements TableMaker {
@@ -59,12 +59,9 @@ public final class TankTable implements TableMaker {
     Volume rule = TankSize.fivePercent(yield, need);
     table.note(steps.note());
     table.note(
-        String.format(
-            Locale.ROOT,
-            "Five percent of the lesser of yearly yield and need is %.0f gal (%.0f L): BS 8515:2009,"
-                + " intermediate approach, as quoted by suppliers; made for even rain.",
-            rule.gallons(),
-            rule.litres()));
+        "Five percent of the lesser of yearly yield and need is "
+            + WaterText.both(plan, rule)
+            + ": BS 8515:2009, intermediate approach, as quoted by suppliers; made for even rain.");
     table.note(
         "Not drinking water. Footing, overflow and distance from foundations follow the local code.");
     return table.build();

@@ -1,7 +1,6 @@
 package yardloom.water.work;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Check;
@@ -13,6 +12,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.model.WaterText;
 
 /** Says when a year's roof water is less than a year's need. */
 public final class BalanceCheck implements Check {
@@ -45,14 +45,10 @@ public final class BalanceCheck implements Check {
         Finding.of(
             id(),
             Severity.NOTE,
-            String.format(
-                Locale.ROOT,
-                "the roofs yield %.0f gal (%.0f L) in an average year, the plants need %.0f gal"
-                    + " (%.0f L)",
-                yield.gallons(),
-                yield.litres(),
-                need.gallons(),
-                need.litres()),
+            "the roofs yield "
+                + WaterText.both(plan, yield)
+                + " in an average year, the plants need "
+                + WaterText.both(plan, need),
             "plan for another source, fewer beds, or plants that ask for less",
             SUMS));
   }

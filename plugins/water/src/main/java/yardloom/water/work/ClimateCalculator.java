@@ -7,10 +7,9 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
-import yardloom.water.data.ClimateCatalogue;
 import yardloom.water.model.WaterKeys;
 
-/** Gives the monthly normals that the plan names. */
+/** Gives the monthly normals that the plan names or states. */
 public final class ClimateCalculator implements Calculator {
   @Override
   public String id() {
@@ -26,6 +25,6 @@ public final class ClimateCalculator implements Calculator {
   public void compute(Plan plan, Facts in, Sink out) {
     plan.attributes()
         .get(WaterKeys.CLIMATE)
-        .ifPresent(name -> out.give(YardFacts.CLIMATE, ClimateCatalogue.shipped().climate(name)));
+        .ifPresent(climate -> out.give(YardFacts.CLIMATE, climate));
   }
 }

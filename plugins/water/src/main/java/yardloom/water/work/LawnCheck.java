@@ -2,7 +2,6 @@ package yardloom.water.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.LawnWater;
@@ -20,6 +19,7 @@ import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.model.Months;
 import yardloom.water.model.WaterKeys;
+import yardloom.water.model.WaterText;
 
 /** Says when a garden takes more water than the lawn did, and which trees lose the lawn's water. */
 public final class LawnCheck implements Check {
@@ -57,7 +57,7 @@ public final class LawnCheck implements Check {
         id(),
         Severity.NOTE,
         "grown, the garden takes "
-            + both(plan, more)
+            + WaterText.both(plan, more)
             + " more from the tap in an average year than the lawn did",
         "choose plants that ask for less, plant less of the ground, or catch roof water",
         SUMS);
@@ -87,17 +87,9 @@ public final class LawnCheck implements Check {
                     + ", in "
                     + Months.name(peak)
                     + " about "
-                    + both(plan, most),
+                    + WaterText.both(plan, most),
                 "soak the ground under the crown now and then in dry weather, less each year",
                 TREES)
             .about(trees.get(0).id(), trees.get(0).place()));
-  }
-
-  private static String both(Plan plan, Volume volume) {
-    return plan.info()
-        .units()
-        .both(
-            String.format(Locale.ROOT, "%.0f gal", volume.gallons()),
-            String.format(Locale.ROOT, "%.0f L", volume.litres()));
   }
 }

@@ -47,7 +47,7 @@ public final class WaterChecks implements Check {
       return List.of(
           note(
               "no climate is named, so water need and roof yield are not calculated",
-              "add a line such as: climate 'urbana-il'"));
+              "add a line such as: climate 'urbana-il', or your place's figures by `climateNormals`"));
     }
     List<Finding> found = new ArrayList<>();
     if (plan.site().isEmpty()) {
