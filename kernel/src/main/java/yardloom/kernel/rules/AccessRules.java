@@ -3,6 +3,7 @@ package yardloom.kernel.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Derived;
@@ -40,32 +41,37 @@ final class AccessRules {
   }
 
   static List<Finding> access(Plan plan) {
+    List<Element.Bed> beds = plan.all(Element.Bed.class);
+    List<Start> starts = starts(plan);
     List<Finding> findings = new ArrayList<>();
-    for (Start start : starts(plan)) {
-      if (start.ways().isCutOff() && !plan.all(Element.Bed.class).isEmpty()) {
-        findings.add(cutOff(plan, start));
-        continue;
-      }
-      for (Element.Bed bed : plan.all(Element.Bed.class)) {
-        if (start.ways().withBarrow(bed.shape()).isEmpty()) {
-          boolean onFoot = start.ways().onFoot(bed.shape()).isPresent();
-          findings.add(
-              Finding.of(
-                      "kernel.access",
-                      Severity.WARNING,
-                      "no way wide enough for a barrow ("
-                          + Show.small(plan, WaysFrom.barrowWidth(plan))
-                          + ") leads here from '"
-                          + start.name()
-                          + "'"
-                          + (onFoot ? "; it can be reached on foot" : ""),
-                      "lead a path to it, join the paths, or widen the narrow one",
-                      Sources.PATH_WIDTH)
-                  .about(bed.id(), bed.place()));
-        }
+    if (!beds.isEmpty()) {
+      starts.stream().filter(s -> s.ways().isCutOff()).forEach(s -> findings.add(cutOff(plan, s)));
+    }
+    List<Start> joined = starts.stream().filter(s -> !s.ways().isCutOff()).toList();
+    for (Element.Bed bed : beds) {
+      List<Start> far =
+          joined.stream().filter(s -> s.ways().withBarrow(bed.shape()).isEmpty()).toList();
+      if (!far.isEmpty()) {
+        findings.add(unreached(plan, bed, far));
       }
     }
     return findings;
+  }
+
+  /** One finding for a bed, whatever the number of places it is not reached from. */
+  private static Finding unreached(Plan plan, Element.Bed bed, List<Start> far) {
+    boolean onFoot = far.stream().allMatch(s -> s.ways().onFoot(bed.shape()).isPresent());
+    return Finding.of(
+            "kernel.access",
+            Severity.WARNING,
+            "no way wide enough for a barrow ("
+                + Show.small(plan, WaysFrom.barrowWidth(plan))
+                + ") leads here from "
+                + far.stream().map(s -> "'" + s.name() + "'").collect(Collectors.joining(" or "))
+                + (onFoot ? "; it can be reached on foot" : ""),
+            "lead a path to it, join the paths, or widen the narrow one",
+            Sources.PATH_WIDTH)
+        .about(bed.id(), bed.place());
   }
 
   /** One finding where no bed at all can be reached, instead of one for each bed. */

@@ -93,9 +93,10 @@ final class GroundRules {
             Severity.WARNING,
             String.format(
                 Locale.ROOT,
-                "the ground falls %.1f %% away from it over 10 ft where it is worst; 5 %% (6 in in"
-                    + " 10 ft) is asked, 2 %% on hard surfaces",
-                worst.fall().ratio() * 100),
+                "the ground %s %.1f %% away from it over 10 ft (3 m) where it is worst; a fall of 5 %%"
+                    + " (6 in in 10 ft) is asked, 2 %% on hard surfaces",
+                worst.fall().ratio() < 0 ? "rises" : "falls",
+                Math.abs(worst.fall().ratio()) * 100),
             "regrade, or lead water away in a drain; beds and mulch against the wall must keep the"
                 + " fall. The local code decides",
             FallFromHouse.SOURCE)

@@ -289,7 +289,7 @@ class RestrictionRulesTest {
   void fallFromHouse_planeSlope_isAWarning() {
     slopingEastAt(0.05);
     BuiltWords.building(in, "house", box(10, 30, 30, 40), ft(10), null, null, null, null, null);
-    assertTrue(findings("kernel.fall-from-house").get(0).text().contains("falls -5.0 %"));
+    assertTrue(findings("kernel.fall-from-house").get(0).text().contains("rises 5.0 %"));
   }
 
   /** ramps of at most 1:12, landings of at most 2 %, 36 in clear (405.5). */

@@ -6,10 +6,13 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Quantity;
 
 /** Amounts of different kinds in one text column: each with its own unit and decimals. */
 final class Amounts {
+  private static final double WEIGHED_FINELY = 10;
+
   private Amounts() {}
 
   /** The amount as text; the cell keeps the derivation. */
@@ -20,12 +23,18 @@ final class Amounts {
   private static String text(Plan plan, Object value) {
     if (value instanceof Quantity<?> q) {
       TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
-      return format.withUnit(measure(q), q);
+      return isSmallMass(plan, q) ? format.withUnit(q) : format.withUnit(measure(q), q);
     }
     if (value instanceof Double d) {
       return String.format(java.util.Locale.ROOT, "%.1f", d);
     }
     return value.toString();
+  }
+
+  /** A few pounds of fertilizer on a small bed are weighed to the ounce, loads are not. */
+  private static boolean isSmallMass(Plan plan, Quantity<?> q) {
+    return q.dimension() == Dimension.MASS
+        && q.in(plan.info().units().unit(Dimension.MASS)) < WEIGHED_FINELY;
   }
 
   private static Measure measure(Quantity<?> q) {
