@@ -1,5 +1,6 @@
 package yardloom.planting;
 
+import java.util.Locale;
 import java.util.Optional;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -83,10 +84,13 @@ public final class PlantingWords {
     if (value != null && (value.compareTo(CLOSEST) < 0 || value.compareTo(WIDEST) > 0)) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
-          what
-              + " must be between 1 in (2.5 cm) and 60 ft (18 m), got "
-              + value.metres()
-              + " m; check the unit");
+          String.format(
+              Locale.ROOT,
+              "%s must be between 1 in (2.5 cm) and 60 ft (18 m), got %.2f ft (%.3f m); check the"
+                  + " unit",
+              what,
+              value.feet(),
+              value.metres()));
     }
   }
 

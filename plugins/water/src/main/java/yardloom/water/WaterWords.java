@@ -1,6 +1,7 @@
 package yardloom.water;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import yardloom.facts.ClimateNormals;
 import yardloom.kernel.problem.PlanException;
@@ -143,9 +144,12 @@ public final class WaterWords {
     if (emitter.litresPerHour() < 0.2 || emitter.gallonsPerHour() > 60) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
-          "a drip outlet gives between 0.05 gph (0.2 L/h) and 60 gph (227 L/h), got "
-              + emitter.litresPerHour()
-              + " L/h; check the unit");
+          String.format(
+              Locale.ROOT,
+              "a drip outlet gives between 0.05 gph (0.2 L/h) and 60 gph (227 L/h), got %.2f gph"
+                  + " (%.2f L/h); check the unit",
+              emitter.gallonsPerHour(),
+              emitter.litresPerHour()));
     }
     checkSpacing("spacing", spacing);
     checkSpacing("rowSpacing", rows);
@@ -172,9 +176,12 @@ public final class WaterWords {
     if (flow.gallonsPerMinute() < 0.1 || flow.gallonsPerMinute() > 100) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
-          "a garden supply gives between 0.1 gpm (23 L/h) and 100 gpm (22,700 L/h), got "
-              + flow.gallonsPerMinute()
-              + " gpm; check the unit");
+          String.format(
+              Locale.ROOT,
+              "a garden supply gives between 0.1 gpm (23 L/h) and 100 gpm (22,700 L/h), got %.2f gpm"
+                  + " (%.1f L/h); check the unit",
+              flow.gallonsPerMinute(),
+              flow.litresPerHour()));
     }
     if (in.draft().attributes().has(WaterKeys.SUPPLY)) {
       throw new PlanException(ProblemCode.DUPLICATE, in.place(), "the supply is already given");
@@ -186,10 +193,13 @@ public final class WaterWords {
     if (value.inches() < 3 || value.feet() > 6) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
-          what
-              + " must be between 3 in (7.6 cm) and 6 ft (1.83 m), got "
-              + value.metres()
-              + " m; check the unit");
+          String.format(
+              Locale.ROOT,
+              "%s must be between 3 in (7.6 cm) and 6 ft (1.83 m), got %.2f ft (%.3f m); check the"
+                  + " unit",
+              what,
+              value.feet(),
+              value.metres()));
     }
   }
 }

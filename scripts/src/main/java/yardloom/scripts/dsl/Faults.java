@@ -36,6 +36,11 @@ final class Faults {
     this.file = file;
   }
 
+  /** Whether it tells of a problem of the plan, not of a limit or a fault of the program. */
+  static boolean isOfPlan(Throwable thrown) {
+    return unwrapped(thrown) instanceof PlanException;
+  }
+
   PlanException problem(Throwable thrown, Meter meter) {
     Throwable cause = unwrapped(thrown);
     SourceRef place = place(cause, meter);

@@ -39,9 +39,17 @@ public final class Guard {
     Meter.present().step();
   }
 
-  /** A block as words take it. */
+  /** A block as words take it; what is wrong in it is told at the script's end. */
   public static Consumer<Scope> block(Closure<?> body) {
-    return scope -> body.call(scope);
+    return scope -> {
+      Meter meter = Meter.present();
+      int open = meter.openWords();
+      try {
+        body.call(scope);
+      } catch (RuntimeException e) {
+        Run.present().failed(e, meter, open);
+      }
+    };
   }
 
   /** Stands where an expression had a problem; never reached, as such scripts do not run. */

@@ -146,6 +146,18 @@ final class Meter {
     words.pop();
   }
 
+  /** How many words have begun and not ended. */
+  int openWords() {
+    return words.size();
+  }
+
+  /** Words that began inside a block have ended with it. */
+  void leaveTo(int openWords) {
+    while (words.size() > openWords) {
+      words.pop();
+    }
+  }
+
   /** The innermost word that has begun and not ended. */
   Optional<SourceRef> word() {
     return Optional.ofNullable(words.peek());

@@ -106,13 +106,15 @@ public final class PlanRunner {
     }
     Draft draft = new Draft(info(script));
     ClassLoader loader = compiler.loader(compiling.classes());
-    Run run = new Run(draft, key -> program(loader, key), overrides, compiling.texts());
+    Faults faults = new Faults(compiling.files(), script.toString());
+    Run run = new Run(draft, key -> program(loader, key), overrides, compiling.texts(), faults);
     meter.startRunning();
     try {
       run.start("plan0", new SourceRef(script.toString(), 1, 1));
+      run.refuseIfFailed();
       return draft.freeze();
     } catch (Throwable thrown) {
-      throw new Faults(compiling.files(), script.toString()).problem(thrown, meter);
+      throw run.ended(thrown, meter);
     }
   }
 

@@ -27,13 +27,21 @@ final class Run {
   private final Deque<Map<String, Object>> given = new ArrayDeque<>();
 
   private final Map<String, String> texts;
+  private final Faults faults;
+  private final Failures failures = new Failures();
 
   /**
    * A run.
    *
    * @param texts the data files that the scripts name, by key
    */
-  Run(Draft draft, Starter starter, Map<String, String> overrides, Map<String, String> texts) {
+  Run(
+      Draft draft,
+      Starter starter,
+      Map<String, String> overrides,
+      Map<String, String> texts,
+      Faults faults) {
+    this.faults = faults;
     this.draft = draft;
     this.starter = starter;
     this.texts = texts;
@@ -51,6 +59,33 @@ final class Run {
     } finally {
       PRESENT.remove();
     }
+  }
+
+  /**
+   * A block ended with {@code thrown}; the script goes on behind it if that was a problem of the
+   * plan.
+   *
+   * @param open the words that were open when it began, its own innermost
+   */
+  void failed(RuntimeException thrown, Meter meter, int open) {
+    if (!Faults.isOfPlan(thrown)) {
+      throw thrown;
+    }
+    PlanException placed = faults.problem(thrown, meter);
+    meter.leaveTo(open);
+    if (!failures.add(placed, meter.word().orElse(SourceRef.NONE))) {
+      failures.refuse();
+    }
+  }
+
+  /** Refuses the plan if a block of it failed. */
+  void refuseIfFailed() {
+    failures.refuse();
+  }
+
+  /** What ended the script, together with what failed before. */
+  PlanException ended(Throwable thrown, Meter meter) {
+    return failures.with(faults.problem(thrown, meter));
   }
 
   Object param(SourceRef place, String name, Object fallback) {
@@ -98,8 +133,11 @@ final class Run {
     Meter meter = Meter.present();
     meter.enter(place);
     given.push(values);
-    starter.start(key).run(new PlanScope(draft, place));
-    given.pop();
+    try {
+      starter.start(key).run(new PlanScope(draft, place));
+    } finally {
+      given.pop();
+    }
     meter.leave();
   }
 }

@@ -72,6 +72,49 @@ class BrokenPlanTest {
         run, ExitCode.PLAN, "plan.groovy:1:1: ", "crosses", "(20.00 ft, 30.00 ft)", "[BAD_SHAPE]");
   }
 
+  /** Each block ends at its first mistake, the script goes on behind it. */
+  @Test
+  void mistakesThatShowInBlocks_areToldTogether() throws IOException {
+    Run run =
+        check(
+            LOT.strip()
+                + " { side 'sout', role: 'front' }\n"
+                + "bed('a', rect(1.ft, 1.ft, 4.ft, 8.ft), use: 'annual') { plant 'tomatoe' }\n"
+                + "bed('b', rect(9.ft, 1.ft, 4.ft, 8.ft), use: 'annual') {\n"
+                + "  drip emitter: 500.gph, spacing: 12.inch\n"
+                + "  plant 'kael'\n"
+                + "}\n");
+    assertProblem(
+        run,
+        ExitCode.PLAN,
+        "plan.groovy:1:89: the lot has no side 'sout'",
+        "plan.groovy:2:57: the catalogue has no plant 'tomatoe'",
+        "plan.groovy:4:3: a drip outlet gives between",
+        "got 500.00 gph (1892.71 L/h)",
+        "3 problems; nothing was written");
+  }
+
+  /** What a word lacks because its own block failed is not told again. */
+  @Test
+  void wordWhoseBlockFailed_isNotToldAgain() throws IOException {
+    Run run =
+        check(
+            "def a = point(0.ft, 0.ft)\n"
+                + "def x = tied('x', near: point(1.ft, 2.ft)) { tape a, -5.ft, name: 'q' }\n");
+    assertProblem(run, ExitCode.PLAN, "plan.groovy:2:46: ", "1 problem; nothing was written");
+  }
+
+  /** A loop may make any number of mistakes; a page of them is enough. */
+  @Test
+  void endlessMistakes_endTheScript() throws IOException {
+    Run run =
+        check(
+            LOT
+                + "for (i in 1..500) bed(\"b${i}\", rect(i * 1.ft, 1.ft, 1.ft, 1.ft), use: 'annual') {"
+                + " plant 'x' }\n");
+    assertProblem(run, ExitCode.PLAN, "20 problems; nothing was written");
+  }
+
   @Test
   void severalMistakes_areAllTold() throws IOException {
     Run run = check("lott()\nbed('a', rect(1.ft, 1.ft, 4, 8.ft))\npaht 'x'\n");
