@@ -14,6 +14,7 @@ public final class KernelPainters {
           "kernel.bed",
           "kernel.building",
           "kernel.fence",
+          "kernel.keep-out",
           "kernel.labels",
           "kernel.lot",
           "kernel.lot-line",

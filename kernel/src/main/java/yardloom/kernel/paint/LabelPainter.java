@@ -49,7 +49,8 @@ final class LabelPainter implements Painter {
     } else if (element instanceof Element.Paving p) {
       inside(p.shape(), name(p) + second(p.surface()), 2, marks);
     } else if (element instanceof Element.KeepOut k) {
-      inside(k.shape(), name(k) + second(k.reason()), 1, marks);
+      boolean isSaid = k.reason().equalsIgnoreCase(k.id().name());
+      inside(k.shape(), name(k) + second(isSaid ? "" : k.reason()), 1, marks);
     } else if (element instanceof Element.Path p) {
       marks.add(text(middle(p.line()), name(p), 3, Anchor.CENTRE).on(p.shape()));
     } else if (element instanceof Element.Tree tree) {

@@ -125,7 +125,18 @@ public sealed interface Element
       Length crownBase,
       Length trunk,
       Leaf leaf)
-      implements Element {}
+      implements Element {
+    /** Nurseries sell thicker trees hardly ever, and nobody plants them by hand. */
+    private static final Length THICKEST_PLANTED = Length.inches(4);
+
+    /**
+     * Whether it stands already: its trunk is thicker than 4 in (10 cm), more than is planted
+     * (common practice, no source).
+     */
+    public boolean stands() {
+      return trunk.compareTo(THICKEST_PLANTED) > 0;
+    }
+  }
 
   /** A path along a line. */
   record Path(Common common, Line line, Shape shape, Length width, PathUse use)

@@ -19,6 +19,7 @@ public final class KernelRules {
         new ShapeRule("kernel.drain-field", DrainFieldRules::near),
         new ShapeRule("kernel.fall-from-house", GroundRules::fallFromHouse),
         new ShapeRule("kernel.keep-out", BedRules::keepOut),
+        new ShapeRule("kernel.path-building", PathRules::throughBuilding),
         new ShapeRule("kernel.path-slope", GroundRules::pathSlope),
         new ShapeRule("kernel.levels", LevelRules::levels),
         new ShapeRule("kernel.path-passing", PathRules::passing),

@@ -14,6 +14,7 @@ import yardloom.kernel.plan.Element.PathUse;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Cited;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.words.Gate;
@@ -32,7 +33,34 @@ final class PathRules {
   private static final String GOOD_PRACTICE =
       "; accessibility rules bind public places and are good practice at home";
 
+  /** Less is the width of a drawn line, not a way. */
+  private static final Area TOUCHING = Area.squareMetres(0.05);
+
+  private static final Source THROUGH = Source.commonPractice("ways run round buildings");
+
   private PathRules() {}
+
+  /** Ways that run through a building: a slip of a coordinate, most likely. */
+  static List<Finding> throughBuilding(Plan plan) {
+    List<Finding> findings = new ArrayList<>();
+    for (Element.Path path : plan.all(Element.Path.class)) {
+      for (Element.Building b : plan.all(Element.Building.class)) {
+        Shape inside = path.shape().and(b.shape());
+        if (inside.area().compareTo(TOUCHING) > 0) {
+          findings.add(
+              Finding.of(
+                      "kernel.path-building",
+                      Severity.WARNING,
+                      Show.area(plan, inside.area()) + " of it lie in " + b.id(),
+                      "lead it round, or check the coordinates",
+                      THROUGH)
+                  .about(path.id(), path.place())
+                  .marking(inside));
+        }
+      }
+    }
+    return findings;
+  }
 
   static List<Finding> width(Plan plan) {
     List<Finding> findings = new ArrayList<>();

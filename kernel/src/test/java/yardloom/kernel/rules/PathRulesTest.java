@@ -107,6 +107,17 @@ class PathRulesTest {
 
   /** A-06 (2010 ADA 304.3.1, from memory): a 60 in circle to turn in where a path ends. */
   @Test
+  void path_throughABuilding_isFound_alongItsWallIsNot() {
+    BuiltWords.building(in, "house", box(10, 10, 20, 20), ft(10), null, null, null, null, null);
+    path("through", "foot", 24, p(0, 20), p(40, 20));
+    path("along", "foot", 24, p(0, 9), p(40, 9));
+    List<Finding> found = PathRules.throughBuilding(draft.freeze());
+    assertEquals(1, found.size());
+    assertEquals("through", found.get(0).element().orElseThrow().name());
+    assertTrue(found.get(0).text().contains("40.0 sq ft"), found.get(0).text());
+  }
+
+  @Test
   void turning_blindEnds_areFoundUnlessPavedWideEnough() {
     path("blind", "accessible", 36, p(0, 0), p(40, 0));
     BuiltWords.paving(in, "turning", box(40, -2.5, 5, 5), "concrete");

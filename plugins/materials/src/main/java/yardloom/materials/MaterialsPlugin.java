@@ -27,6 +27,7 @@ import yardloom.materials.sheet.RegionTable;
 import yardloom.materials.sheet.SoilTables;
 import yardloom.materials.sheet.SurfacePainter;
 import yardloom.materials.sheet.TakeOffTable;
+import yardloom.materials.sheet.TrellisPainter;
 import yardloom.materials.sheet.WorkTables;
 import yardloom.materials.work.AmendmentCalculator;
 import yardloom.materials.work.BillCalculator;
@@ -38,6 +39,7 @@ import yardloom.materials.work.LabourCalculator;
 import yardloom.materials.work.LocalChecks;
 import yardloom.materials.work.LocalRuleCalculator;
 import yardloom.materials.work.MaterialChecks;
+import yardloom.materials.work.PriceCheck;
 import yardloom.materials.work.ScheduleCalculator;
 import yardloom.materials.work.SoilCalculator;
 import yardloom.materials.work.SoilChecks;
@@ -90,12 +92,14 @@ public final class MaterialsPlugin implements YardPlugin {
     List<Check> checks = new ArrayList<>(MaterialChecks.all());
     checks.addAll(SoilChecks.all());
     checks.add(new LocalChecks());
+    checks.add(new PriceCheck());
     return List.copyOf(checks);
   }
 
   @Override
   public List<Painter> painters() {
-    return List.of(new SurfacePainter(), new DepthPainter(), new PilePainter());
+    return List.of(
+        new SurfacePainter(), new DepthPainter(), new PilePainter(), new TrellisPainter());
   }
 
   @Override

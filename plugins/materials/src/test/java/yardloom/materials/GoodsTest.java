@@ -60,6 +60,23 @@ class GoodsTest {
     assertEquals(6, order(r, "stakes"));
   }
 
+  /**
+   * Two courses of 2x10 stand 18.5 in high (9.25 in dressed). An annual bed of 4 by 8 ft with 3 in
+   * of compost and 2 in of chips leaves 13.5 in of soil: 36 cu ft, 1.333 cu yd; 15 % more is 1.53,
+   * which is sold as 2.
+   */
+  @Test
+  void frame_highBed_takesSoilBelowItsLayers() {
+    PlanKit kit = PlanKit.us();
+    var bed = kit.bed("a", BedUse.ANNUAL, PlanKit.box(0, 0, 4, 8));
+    MulchWords.compost(bed, Length.inches(3));
+    MulchWords.mulch(bed, Length.inches(2));
+    HardWords.frame(bed, "2x10", Length.feet(8), null, null, 2);
+    BillLine soil = PlanKit.line(PlanKit.run(kit.plan()), "soil to fill frames").orElseThrow();
+    assertEquals(36.0 / 27, ((Volume) soil.exact().value()).cubicYards(), 1e-6);
+    assertEquals(2, ((Volume) soil.order().value()).cubicYards(), 1e-6);
+  }
+
   @Test
   void frames_ofTwoBeds_areSawnTogether() {
     // Four sides of 60 in waste 36 in each of 96; ends of 33 in come out of the rests.

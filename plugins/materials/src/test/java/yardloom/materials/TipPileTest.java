@@ -99,6 +99,25 @@ class TipPileTest {
   }
 
   @Test
+  void spot_onADrainField_isFlagged() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 20, 20), null);
+    GroundWords.drainField(kit.words(), "field", PlanKit.box(70, 10, 20, 20), null);
+    Plan plan = kit.plan();
+    assertEquals(List.of("materials.pile-kept-free"), rules(plan, PlanKit.run(plan)));
+  }
+
+  /** A book for many yards may hold what this one lacks; a slip of a letter is told. */
+  @Test
+  void price_ofAMisspeltItem_isTold_ofAnUnusedOneIsNot() {
+    PlanKit kit = bigBed();
+    WorkWords.priceBook(
+        kit.words(), "item,unit,low,likely,high\ncompst,yd3,30,35,50\ngravel,yd3,1,2,3\n", null);
+    Plan plan = kit.plan();
+    assertEquals(List.of("materials.price-names"), rules(plan, PlanKit.run(plan)));
+  }
+
+  @Test
   void line_besideTheSpot_isKeptOffByItsClearanceOnce() {
     PlanKit kit = bigBed();
     tip(kit, PlanKit.box(60, 0, 20, 20), null);

@@ -39,6 +39,7 @@ import yardloom.kernel.vocab.Vocabulary;
 import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.TreeScope;
 import yardloom.planting.data.PlantCatalogue;
+import yardloom.planting.work.Layout;
 
 class PlantingPluginTest extends PluginContract {
   private static final SourceRef HERE = new SourceRef("p.groovy", 7, 3);
@@ -64,6 +65,10 @@ class PlantingPluginTest extends PluginContract {
   }
 
   private TreeScope tree(String name, double xFt) {
+    return tree(name, xFt, 2);
+  }
+
+  private TreeScope tree(String name, double xFt, double trunkIn) {
     Point at = new Point(Length.feet(xFt), Length.ZERO);
     Length crown = Length.feet(15);
     ElementDraft element =
@@ -78,7 +83,7 @@ class PlantingPluginTest extends PluginContract {
                     crown,
                     Length.feet(15),
                     Length.feet(4),
-                    Length.inches(6),
+                    Length.inches(trunkIn),
                     Element.Leaf.DECIDUOUS));
     return new TreeScope(draft, element, HERE);
   }
@@ -172,6 +177,22 @@ class PlantingPluginTest extends PluginContract {
         outcome().findings().stream().filter(f -> f.rule().equals("planting.juglone")).toList();
     assertEquals(1, flagged.size());
     assertEquals("near", flagged.get(0).element().orElseThrow().name());
+  }
+
+  /** A tree of 18 in found its water before there was a plan; it is not set out either. */
+  @Test
+  void standingTree_isNeitherWateredNorPlanted_butStaysAWalnut() {
+    PlantingWords.species(tree("old", 0, 18), "black walnut", null);
+    PlantingWords.species(tree("new", 60, 1), "apple (semi-dwarf)", null);
+    PlantingWords.plant(bed("near", 39, 4, 4), "tomato", Length.feet(2), null, null, null);
+    Outcome outcome = outcome();
+    assertEquals(
+        List.of("near", "new"),
+        outcome.results().all(YardFacts.STANDS).stream().map(s -> s.in().name()).sorted().toList());
+    assertEquals(
+        List.of("apple (semi-dwarf)", "tomato"),
+        List.copyOf(outcome.results().find(Layout.KEY).orElseThrow().toPlant().keySet()));
+    assertTrue(outcome.findings().stream().anyMatch(f -> f.rule().equals("planting.juglone")));
   }
 
   @Test

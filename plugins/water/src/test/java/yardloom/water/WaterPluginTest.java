@@ -237,6 +237,25 @@ class WaterPluginTest extends PluginContract {
     assertTrue(outcome.results().all(YardFacts.WATER_DEMAND).isEmpty());
   }
 
+  /** Urbana's July is warm; at 40 degrees south it is winter. */
+  @Test
+  void climateOfTheOtherHemisphere_isAWarning() {
+    WaterWords.climate(new PlanScope(draft, HERE), "urbana-il");
+    draft.site(
+        new Site(
+            "south",
+            Angle.degrees(-40),
+            Angle.degrees(145),
+            Length.metres(20),
+            ZoneId.of("Australia/Melbourne"),
+            Angle.ZERO),
+        HERE);
+    bed("a", 4, 8);
+    assertTrue(
+        outcome().findings().stream()
+            .anyMatch(f -> f.text().contains("is warm in July, the site")));
+  }
+
   @Test
   void wrongWords_areExplained() {
     PlanException climate =
@@ -295,6 +314,42 @@ class WaterPluginTest extends PluginContract {
     assertEquals(2, texts.size());
     assertTrue(texts.stream().anyMatch(t -> t.contains("the supply gives 1.00 gpm (227 L/h)")));
     assertTrue(texts.stream().anyMatch(t -> t.contains("percent; 10 percent is usual")));
+  }
+
+  /** 0.9 gph at a foot both ways puts 1.44 in on the ground in an hour; clay takes a tenth. */
+  @Test
+  void dripFasterThanTheSoil_isNoted() {
+    WaterWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    Outcome outcome =
+        new Study(
+                PluginLoader.of(
+                    List.of(plugin(), new Giver(Set.of(YardFacts.SOIL), WaterPluginTest::clay)),
+                    new Vocabulary("kernel", List.of())),
+                Toolbox.EMPTY)
+            .of(draft.freeze());
+    assertTrue(
+        outcome.findings().stream()
+            .anyMatch(
+                f ->
+                    f.text()
+                        .equals(
+                            "the dripline gives 1.44 in an hour (37 mm an hour), the soil takes 0.10"
+                                + " in an hour (3 mm an hour)")),
+        () -> outcome.findings().toString());
+    assertTrue(outcome().findings().stream().noneMatch(f -> f.text().contains("the soil takes")));
+  }
+
+  private static void clay(Plan plan, Sink out) {
+    Source said = Source.commonPractice("said");
+    out.give(
+        YardFacts.SOIL,
+        new SoilProfile(
+            "clay",
+            true,
+            Length.feet(2),
+            Derived.by("said", said).gives(0.15),
+            Derived.by("said", said).gives(Length.inches(3)),
+            Optional.of(Derived.by("said", said).gives(Length.inches(0.1)))));
   }
 
   @Test

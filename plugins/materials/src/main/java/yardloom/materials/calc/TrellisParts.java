@@ -1,5 +1,6 @@
 package yardloom.materials.calc;
 
+import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
@@ -25,14 +26,29 @@ public final class TrellisParts {
 
   private TrellisParts() {}
 
+  /** How many posts {@link #places} gives. */
   public static int posts(Line line, Length spacing) {
-    List<Point> points = line.points();
-    int posts = line.isClosed() ? 0 : 1;
-    for (int i = 1; i < points.size(); i++) {
-      Length run = points.get(i - 1).distance(points.get(i));
-      posts += Math.max(1, (int) Math.ceil(run.ratioTo(spacing) - 1e-9));
+    return places(line, spacing).size();
+  }
+
+  /** Where posts stand, from the start of the line on. */
+  public static List<Point> places(Line line, Length spacing) {
+    List<Point> corners = line.points();
+    List<Point> places = new ArrayList<>();
+    for (int i = 1; i < corners.size(); i++) {
+      Point from = corners.get(i - 1);
+      Point to = corners.get(i);
+      int parts = Math.max(1, (int) Math.ceil(from.distance(to).ratioTo(spacing) - 1e-9));
+      for (int k = 0; k < parts; k++) {
+        double share = (double) k / parts;
+        places.add(
+            from.moved(to.x().minus(from.x()).times(share), to.y().minus(from.y()).times(share)));
+      }
     }
-    return posts;
+    if (!line.isClosed()) {
+      places.add(line.end());
+    }
+    return List.copyOf(places);
   }
 
   /** Posts that take the pull of wires: ends and bends. */

@@ -100,6 +100,11 @@ public final class PriceBook {
     return new PriceBook(all);
   }
 
+  /** What it has prices for, in the order of the book. */
+  public List<String> items() {
+    return prices.stream().map(Price::item).toList();
+  }
+
   /** The price of an item in a unit that measures {@code amount}, a quantity or a count. */
   public Optional<Price> find(String item, String group, Object amount) {
     Optional<Price> own = named(item, amount);

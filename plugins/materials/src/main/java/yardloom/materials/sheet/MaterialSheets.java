@@ -24,7 +24,8 @@ public final class MaterialSheets {
   private static final int WORK = 42;
 
   /** The layers that drivers need to find their way. */
-  static final Set<String> WAYS = KernelPainters.yardWith("kernel.utility", "materials.piles");
+  static final Set<String> WAYS =
+      KernelPainters.yardWith("kernel.utility", "materials.piles", "materials.trellis");
 
   /** The same with what is laid. */
   static final Set<String> GROUND =

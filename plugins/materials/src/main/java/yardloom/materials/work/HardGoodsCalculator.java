@@ -15,14 +15,17 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
+import yardloom.materials.calc.Lumber;
 import yardloom.materials.calc.Ordering;
 import yardloom.materials.calc.Pavers;
 import yardloom.materials.calc.TrellisParts;
 import yardloom.materials.model.Edging;
+import yardloom.materials.model.Frame;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.PaverField;
 import yardloom.materials.model.SawList;
 import yardloom.materials.model.Say;
+import yardloom.materials.model.Surface;
 import yardloom.materials.model.Trellis;
 
 /** Gives cut lists and the bill's lines of lumber, edging, pavers, posts and wire. */
@@ -31,11 +34,19 @@ public final class HardGoodsCalculator implements Calculator {
   public static final String GROUP = "hard goods";
 
   private static final String NO_SPARES = "no spares included";
+  private static final double SETTLING = 0.15;
+  private static final Source FILL =
+      Source.commonPractice("frames are filled to the top; loose soil settles by a seventh or so");
   private static final Source OUTLINE = Source.plan("outlines of the plan");
 
   @Override
   public String id() {
     return "materials.hard-goods";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(MaterialFacts.SURFACES);
   }
 
   @Override
@@ -57,9 +68,42 @@ public final class HardGoodsCalculator implements Calculator {
     }
     frames.screws().ifPresent(n -> line(out, "exterior screws", n, n, NO_SPARES));
     frames.stakes().ifPresent(n -> line(out, "stakes", n, n, NO_SPARES));
+    fills(plan, in, out);
     edgings(plan, out);
     plan.attributes().all(MaterialKeys.TRELLIS).forEach(e -> trellis(e.value(), out));
     plan.attributes().all(MaterialKeys.PAVERS).forEach(e -> pavers(plan, e.value(), out));
+  }
+
+  /**
+   * Soil that frames take below compost and chips: they stand on the ground, nothing is dug out.
+   */
+  private static void fills(Plan plan, Facts in, Sink out) {
+    Derived.Builder why = Derived.by("sum of area × (boards − compost and chips)", FILL);
+    Volume sum = Volume.ZERO;
+    for (Surface s : in.all(MaterialFacts.SURFACES)) {
+      Optional<Frame> frame =
+          plan.element(s.of()).flatMap(bed -> bed.attributes().get(MaterialKeys.FRAME));
+      if (frame.isPresent()) {
+        Length boards = Lumber.size(frame.get().size()).width().times(frame.get().courses());
+        Length layers =
+            s.courses().stream().map(c -> c.depth().value()).reduce(Length.ZERO, Length::plus);
+        sum = sum.plus(s.area().value().deep(boards.minus(layers).max(Length.ZERO)));
+        why.from("area of " + s.title(), s.area())
+            .from("boards", boards, frame.get().place())
+            .from("compost and chips", layers);
+      }
+    }
+    if (sum.compareTo(Volume.ZERO) > 0) {
+      Derived<Volume> exact = why.gives(sum);
+      Derived<Double> settling = Derived.by("soil settles", FILL).gives(SETTLING);
+      Derived<Volume> least = Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
+      line(
+          out,
+          "soil to fill frames",
+          exact,
+          Ordering.bulk(exact, settling, least, plan.info().units()),
+          "15 % for settling");
+    }
   }
 
   private static void edgings(Plan plan, Sink out) {

@@ -57,6 +57,7 @@ final class TipPileCheck implements Check {
                     "Give a larger spot, or ask for smaller loads.")
                 .marking(pile.ground().minus(pile.spot().shape())));
       }
+      keptFree(plan, pile, name, findings);
       room(plan, pile, name).forEach(findings::add);
       if (pile.spot().access().isShortOf(TRUCK_WIDTH)) {
         findings.add(
@@ -76,6 +77,27 @@ final class TipPileCheck implements Check {
       offTheLot(plan, pile, name).forEach(findings::add);
     }
     return findings;
+  }
+
+  /** Neither heap nor truck belongs on a drain field or other ground that stays free. */
+  private static void keptFree(Plan plan, TipPile pile, String name, List<Finding> findings) {
+    Shape used = pile.spot().approach().orElse(Shape.EMPTY).plus(pile.spot().shape());
+    for (Element.KeepOut free : plan.all(Element.KeepOut.class)) {
+      if (free.shape().overlaps(used)) {
+        findings.add(
+            finding(
+                    pile,
+                    "materials.pile-kept-free",
+                    name
+                        + " or the way to it lies on \""
+                        + free.id().name()
+                        + "\", kept free for: "
+                        + free.reason()
+                        + ".",
+                    "Move the spot: heaps and trucks crush what lies below, such as a drain field.")
+                .marking(free.shape().and(used)));
+      }
+    }
   }
 
   /** Ground for the truck's bed, however small the load. */

@@ -45,7 +45,7 @@ public final class PlantingTimes implements TableMaker {
             .column(Column.text("from", "Spring, from"))
             .column(Column.text("until", "Fall, until"));
     Optional<FrostDates> frost = facts.find(YardFacts.FROST);
-    SortedMap<String, Plant> kinds = facts.get(Layout.KEY).kinds();
+    SortedMap<String, Plant> kinds = facts.get(Layout.KEY).toPlant();
     if (frost.isEmpty() || kinds.isEmpty()) {
       return table.build();
     }

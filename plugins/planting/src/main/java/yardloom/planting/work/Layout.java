@@ -22,6 +22,16 @@ public record Layout(List<Planting> plantings, List<Planting.Specimen> specimens
     specimens = List.copyOf(specimens);
   }
 
+  /** The kinds that are to be planted, by name; not those of trees that stand already. */
+  public SortedMap<String, Plant> toPlant() {
+    SortedMap<String, Plant> kinds = new TreeMap<>();
+    plantings.forEach(p -> kinds.put(p.plant().name(), p.plant()));
+    specimens.stream()
+        .filter(s -> !s.tree().stands())
+        .forEach(s -> kinds.put(s.plant().name(), s.plant()));
+    return kinds;
+  }
+
   /** The kinds that the plan names, by name. */
   public SortedMap<String, Plant> kinds() {
     SortedMap<String, Plant> kinds = new TreeMap<>();

@@ -80,6 +80,10 @@ public final class StandCalculator implements Calculator {
       out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
     }
     for (Planting.Specimen s : in.get(Layout.KEY).specimens()) {
+      if (s.tree().stands()) {
+        // It found its water and light before there was a plan.
+        continue;
+      }
       out.give(YardFacts.STANDS, stand(plan, climate, s));
       out.give(YardFacts.LIGHT_NEEDS, need(s.tree().id(), s.place(), s.plant()));
     }

@@ -44,7 +44,7 @@ public final class EstablishmentTable implements TableMaker {
     facts.all(YardFacts.STANDS).forEach((Stand s) -> species.put(s.in(), s.plant()));
     boolean any = false;
     for (Element.Tree tree : plan.all(Element.Tree.class)) {
-      if (tree.trunk().metres() <= 0 || tree.trunk().compareTo(TreeEstablishment.YOUNG) > 0) {
+      if (tree.trunk().metres() <= 0 || tree.stands()) {
         continue;
       }
       any = true;

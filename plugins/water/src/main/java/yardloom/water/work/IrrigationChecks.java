@@ -1,25 +1,32 @@
 package yardloom.water.work;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import yardloom.facts.SoilProfile;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Length;
 import yardloom.water.model.DripRun;
 import yardloom.water.model.WaterKeys;
 import yardloom.water.model.Zone;
 
-/** Holds dripline against what tube and supply can carry. */
+/** Holds dripline against what tube and supply can carry and the soil can take. */
 public final class IrrigationChecks implements Check {
   private static final double MOST_VARIATION = 0.10;
+  private static final Source SOAKS =
+      Source.commonPractice("water comes no faster than the soil takes it");
   private static final Source EVEN =
       Source.commonPractice("outlet flows along one row differ by at most 10 percent");
 
@@ -30,7 +37,7 @@ public final class IrrigationChecks implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(WaterKeys.DRIP_RUNS, WaterKeys.ZONES);
+    return Set.of(WaterKeys.DRIP_RUNS, WaterKeys.ZONES, YardFacts.SOIL);
   }
 
   @Override
@@ -52,6 +59,10 @@ public final class IrrigationChecks implements Check {
                 .about(run.bed(), run.place()));
       }
     }
+    facts
+        .find(YardFacts.SOIL)
+        .flatMap(SoilProfile::intakePerHour)
+        .ifPresent(intake -> fasterThanSoil(plan, facts, intake, found));
     for (Zone zone : facts.all(WaterKeys.ZONES)) {
       if (zone.flow().value().compareTo(zone.limit().value().times(1 + 1e-9)) > 0) {
         found.add(
@@ -68,6 +79,36 @@ public final class IrrigationChecks implements Check {
       }
     }
     return found;
+  }
+
+  /**
+   * One finding, on the fastest bed: water that the soil does not take runs off under the chips.
+   */
+  private void fasterThanSoil(Plan plan, Facts facts, Derived<Length> intake, List<Finding> found) {
+    facts.all(WaterKeys.DRIP_RUNS).stream()
+        .filter(r -> r.rate().value().compareTo(intake.value()) > 0)
+        .max(Comparator.comparing(r -> r.rate().value()))
+        .ifPresent(
+            fastest ->
+                found.add(
+                    Finding.of(
+                            id(),
+                            Severity.NOTE,
+                            "the dripline gives "
+                                + perHour(plan, fastest.rate().value())
+                                + ", the soil takes "
+                                + perHour(plan, intake.value()),
+                            "water in short turns with an hour between, or use outlets of less flow",
+                            SOAKS)
+                        .about(fastest.bed(), fastest.place())));
+  }
+
+  private static String perHour(Plan plan, Length depth) {
+    return plan.info()
+        .units()
+        .both(
+            String.format(Locale.ROOT, "%.2f in an hour", depth.inches()),
+            String.format(Locale.ROOT, "%.0f mm an hour", depth.millimetres()));
   }
 
   private static SourceRef placeOf(Facts facts, Zone zone) {

@@ -46,7 +46,7 @@ public final class LawnCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.WATER_DEMAND, YardFacts.STANDS);
+    return Set.of(YardFacts.WATER_DEMAND);
   }
 
   @Override
@@ -63,7 +63,7 @@ public final class LawnCalculator implements Calculator {
       out.give(
           YardFacts.LAWN_WATER,
           new LawnWater(
-              ground, lawn(lawn, ground, in), garden(in), StandingTrees.of(plan, in).monthly(in)));
+              ground, lawn(lawn, ground, in), garden(in), StandingTrees.of(plan).monthly(in)));
     }
   }
 

@@ -34,7 +34,7 @@ public final class LawnCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.CLIMATE, WaterKeys.WEATHER, YardFacts.LAWN_WATER, YardFacts.STANDS);
+    return Set.of(YardFacts.LAWN_WATER);
   }
 
   @Override
@@ -48,7 +48,7 @@ public final class LawnCheck implements Check {
             .orElse(SourceRef.NONE);
     lawn.filter(l -> l.yearlySaving().compareTo(Volume.ZERO) < 0)
         .ifPresent(l -> found.add(thirstier(l.yearlySaving().times(-1), plan).at(place)));
-    lawn.ifPresent(l -> trees(l, plan, facts).ifPresent(found::add));
+    lawn.ifPresent(l -> trees(l, plan).ifPresent(found::add));
     return found;
   }
 
@@ -64,7 +64,7 @@ public final class LawnCheck implements Check {
   }
 
   /** One finding for all of them, with the month in which they miss the lawn's water most. */
-  private Optional<Finding> trees(LawnWater lawn, Plan plan, Facts facts) {
+  private Optional<Finding> trees(LawnWater lawn, Plan plan) {
     int peak = 0;
     for (int m = 1; m < 12; m++) {
       if (lawn.trees().get(m).value().compareTo(lawn.trees().get(peak).value()) > 0) {
@@ -75,8 +75,7 @@ public final class LawnCheck implements Check {
     if (most.compareTo(Volume.ZERO) <= 0) {
       return Optional.empty();
     }
-    List<Element.Tree> trees =
-        StandingTrees.of(plan, facts).trees().stream().map(s -> s.tree()).toList();
+    List<Element.Tree> trees = StandingTrees.of(plan).trees().stream().map(s -> s.tree()).toList();
     String names = NameRuns.text(trees.stream().map(t -> t.id().name()).toList());
     return Optional.of(
         Finding.of(

@@ -2,16 +2,12 @@ package yardloom.water.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import yardloom.facts.ClimateNormals;
-import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
-import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Cited;
 import yardloom.kernel.unit.Area;
@@ -19,13 +15,12 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.calc.demand.Aridity;
 import yardloom.water.calc.demand.NetNeed;
-import yardloom.water.calc.demand.TreeEstablishment;
 import yardloom.water.calc.demand.WaterBudget;
 import yardloom.water.data.LawnData;
 import yardloom.water.model.MonthlyWeather;
 import yardloom.water.model.WaterKeys;
 
-/** Grown trees that no plant of the plan stands for and whose crowns reach over former lawn. */
+/** Trees that stand already and whose crowns reach over former lawn. */
 record StandingTrees(List<Standing> trees) {
   /**
    * One of them.
@@ -38,15 +33,12 @@ record StandingTrees(List<Standing> trees) {
     trees = List.copyOf(trees);
   }
 
-  /** Those with a trunk thicker than a newly planted one's; the lawn's water was theirs too. */
-  static StandingTrees of(Plan plan, Facts facts) {
-    Set<ElementId> planted =
-        facts.all(YardFacts.STANDS).stream().map(Stand::in).collect(Collectors.toSet());
+  /** Those of a plan; the lawn's water was theirs too. */
+  static StandingTrees of(Plan plan) {
     Shape lawn = LawnCalculator.ground(plan);
     return new StandingTrees(
         plan.all(Element.Tree.class).stream()
-            .filter(t -> t.trunk().compareTo(TreeEstablishment.YOUNG) > 0)
-            .filter(t -> !planted.contains(t.id()))
+            .filter(Element.Tree::stands)
             .filter(t -> t.shape().overlaps(lawn))
             .map(t -> new Standing(t, t.shape().and(lawn).area()))
             .toList());

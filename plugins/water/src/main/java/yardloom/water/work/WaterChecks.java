@@ -18,6 +18,9 @@ import yardloom.kernel.source.Source.Standing;
 
 /** Says what the water figures lack: a climate, a site, verified data. */
 public final class WaterChecks implements Check {
+  private static final double TROPIC_DEG = 23.44;
+  private static final Source SEASONS =
+      Source.commonPractice("summer is in July in the north and in January in the south");
   private static final Source SAID = Source.commonPractice("what is missing or unverified is said");
 
   @Override
@@ -56,9 +59,34 @@ public final class WaterChecks implements Check {
               "no site is given, so evapotranspiration and water need are not calculated",
               "give the site with its latitude"));
     }
+    otherHemisphere(plan, climate.get()).ifPresent(found::add);
     unverified(found, "rain and temperature", climate.get().source());
     unverified(found, "the daily temperature range", climate.get().temperatureRangeSource());
     return found;
+  }
+
+  /** Outside the tropics the warm half of the year tells north from south. */
+  private Optional<Finding> otherHemisphere(Plan plan, ClimateNormals climate) {
+    boolean isTropical =
+        plan.site().map(s -> Math.abs(s.latitude().degrees()) < TROPIC_DEG).orElse(true);
+    boolean isWarmInJuly =
+        climate.months().get(6).mean().compareTo(climate.months().get(0).mean()) > 0;
+    if (isTropical || isWarmInJuly != plan.isSouthern()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.of(
+            id(),
+            Severity.WARNING,
+            "the climate of "
+                + climate.place()
+                + " is warm in "
+                + (isWarmInJuly ? "July" : "January")
+                + ", the site lies in the "
+                + (plan.isSouthern() ? "south" : "north")
+                + ": every month of the water tables is wrong",
+            "give a climate of this place, by `climateNormals`, and check the sign of the latitude",
+            SEASONS));
   }
 
   private void unverified(List<Finding> found, String what, Source source) {

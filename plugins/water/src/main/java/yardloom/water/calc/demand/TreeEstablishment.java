@@ -13,9 +13,6 @@ import yardloom.kernel.unit.Volume;
  * <p>References: [1] University of Minnesota Extension, Watering newly planted trees and shrubs.
  */
 public final class TreeEstablishment {
-  /** A thicker trunk is taken to be a tree that stands already. */
-  public static final Length YOUNG = Length.inches(4);
-
   private static final double YEARS_PER_INCH = 1.5;
 
   private TreeEstablishment() {}
