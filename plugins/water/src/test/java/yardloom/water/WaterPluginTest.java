@@ -237,6 +237,14 @@ class WaterPluginTest extends PluginContract {
     assertTrue(outcome.results().all(YardFacts.WATER_DEMAND).isEmpty());
   }
 
+  @Test
+  void roofOfUnknownSurface_isNoted() {
+    urbana();
+    roof(400, "steel");
+    Outcome outcome = outcome();
+    assertTrue(outcome.findings().stream().anyMatch(f -> f.text().contains("known for 'steel'")));
+  }
+
   /** Urbana's July is warm; at 40 degrees south it is winter. */
   @Test
   void climateOfTheOtherHemisphere_isAWarning() {

@@ -7,6 +7,7 @@ import yardloom.kernel.fact.Appendix;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Length;
@@ -50,10 +51,21 @@ final class CalculationsText {
         }
         String about = format.text(table.columns().get(0), row.get(0));
         String name = i == 0 ? about : about + ", " + table.columns().get(i).title();
-        text.append("  ").append(name).append(": ").append(show(why.get().value()));
+        text.append("  ").append(name).append(": ");
+        text.append(shown(table.columns().get(i), row.get(i), show(why.get().value())));
         text.append(" [").append(appendix.add(name, why.get())).append("]\n");
       }
     }
+  }
+
+  /** As the table shows it, then with more digits or in the unit that the formula gives. */
+  private String shown(Column column, Cell cell, String exact) {
+    if (!column.measure().isNumber()) {
+      return exact;
+    }
+    String unit = format.unit(column);
+    String inTable = format.text(column, cell) + (unit.isEmpty() ? "" : " " + unit);
+    return inTable.equals(exact) ? exact : inTable + ", from " + exact;
   }
 
   private void calculations() {

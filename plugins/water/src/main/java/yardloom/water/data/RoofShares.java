@@ -32,6 +32,11 @@ public final class RoofShares {
         .orElse(ANY_ROOF);
   }
 
+  /** The surfaces that have a row. */
+  public static List<String> surfaces() {
+    return ROWS.stream().map(Row::surface).toList();
+  }
+
   private static List<Row> read() {
     Map<String, Source> sources = WaterTables.sources();
     return WaterTables.rows("roofs.csv").stream()

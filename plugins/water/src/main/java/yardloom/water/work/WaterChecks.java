@@ -15,6 +15,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
+import yardloom.water.data.RoofShares;
 
 /** Says what the water figures lack: a climate, a site, verified data. */
 public final class WaterChecks implements Check {
@@ -60,6 +61,19 @@ public final class WaterChecks implements Check {
               "give the site with its latitude"));
     }
     otherHemisphere(plan, climate.get()).ifPresent(found::add);
+    for (Element.Roof roof : plan.all(Element.Roof.class)) {
+      if (RoofShares.of(roof.surface()) == RoofShares.ANY_ROOF) {
+        found.add(
+            note(
+                    "no share of rain is known for '"
+                        + roof.surface()
+                        + "'; "
+                        + RoofShares.ANY_ROOF.value()
+                        + " is taken",
+                    "name one of " + String.join(", ", RoofShares.surfaces()))
+                .about(roof.id(), roof.place()));
+      }
+    }
     unverified(found, "rain and temperature", climate.get().source());
     unverified(found, "the daily temperature range", climate.get().temperatureRangeSource());
     return found;
