@@ -58,14 +58,11 @@ final class CalculationsText {
     }
   }
 
-  /** As the table shows it, then with more digits or in the unit that the formula gives. */
+  /** Where the table has another unit than the formula, its number comes first. */
   private String shown(Column column, Cell cell, String exact) {
-    if (!column.measure().isNumber()) {
-      return exact;
-    }
     String unit = format.unit(column);
-    String inTable = format.text(column, cell) + (unit.isEmpty() ? "" : " " + unit);
-    return inTable.equals(exact) ? exact : inTable + ", from " + exact;
+    boolean isSame = !column.measure().isNumber() || unit.isEmpty() || exact.endsWith(unit);
+    return isSame ? exact : format.text(column, cell) + " " + unit + ", from " + exact;
   }
 
   private void calculations() {
