@@ -61,7 +61,7 @@ final class CalculationsText {
   /** Where the table has another unit than the formula, its number comes first. */
   private String shown(Column column, Cell cell, String exact) {
     String unit = format.unit(column);
-    boolean isSame = !column.measure().isNumber() || unit.isEmpty() || exact.endsWith(unit);
+    boolean isSame = !column.measure().isNumber() || unit.isEmpty() || exact.contains(unit);
     return isSame ? exact : format.text(column, cell) + " " + unit + ", from " + exact;
   }
 
