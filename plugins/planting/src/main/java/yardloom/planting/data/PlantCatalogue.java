@@ -1,6 +1,7 @@
 package yardloom.planting.data;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -41,15 +42,10 @@ public final class PlantCatalogue {
   public Plant plant(String name) {
     Plant found = byName.get(key(name));
     if (found == null) {
+      String hint = hint(name);
+      String rest = hint.isEmpty() ? " It has " + String.join(", ", names()) + "." : hint;
       throw new PlanException(
-          ProblemCode.UNKNOWN_WORD,
-          "the catalogue has no plant '"
-              + name
-              + "'."
-              + hint(name)
-              + " It knows "
-              + byName.size()
-              + " plants; see plants.csv of the planting plugin.");
+          ProblemCode.UNKNOWN_WORD, "the catalogue has no plant '" + name + "'." + rest);
     }
     return found;
   }
@@ -62,7 +58,11 @@ public final class PlantCatalogue {
             .findFirst();
     return variant
         .map(n -> " Did you mean `" + n + "`?")
-        .orElseGet(() -> Nearest.hint(name, byName.values().stream().map(Plant::name).toList()));
+        .orElseGet(() -> Nearest.hint(name, names()));
+  }
+
+  private List<String> names() {
+    return byName.values().stream().map(Plant::name).toList();
   }
 
   /** All plants by name. */

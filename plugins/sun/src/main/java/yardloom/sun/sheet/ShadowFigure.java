@@ -22,7 +22,7 @@ import yardloom.sun.calc.Shadows;
  */
 final class ShadowFigure {
   private static final double[] HOURS = {-3, 0, 3};
-  private static final String[] TIMES = {"3 h before", "solar noon", "3 h after"};
+  private static final String[] TIMES = {"−3 h", "noon", "+3 h"};
   private static final String[] DAYS = {"Equinox", "21 June", "21 Dec"};
   private static final double[] DECLINATION_DEG = {0, 23.44, -23.44};
   private static final double WIDTH_MM = 160;
@@ -65,7 +65,7 @@ final class ShadowFigure {
     List<LegendEntry> legend =
         List.of(LegendEntry.area("shade at that time, crowns as if solid", SHADE));
     return new Panel.Figure(
-        "Shade on equinox and solstices, before and after solar noon", marks, legend, widthMm, 0);
+        "Shade three hours before, at and three hours after solar noon", marks, legend, widthMm, 0);
   }
 
   private Shadows at(double declinationDeg, double hour) {
