@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import yardloom.kernel.source.Cited;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Choices;
 import yardloom.water.calc.demand.TurfYear;
@@ -12,13 +13,22 @@ import yardloom.water.model.FormerLawn.Turf;
 
 /** What turf and standing trees use, as multiples of reference evapotranspiration. */
 public final class LawnData {
-  private static final Map<Turf, Cited<TurfYear>> TURFS = turfs();
+  /**
+   * One kind of turf.
+   *
+   * @param height as it is mown
+   * @param easyShare share of the water within its roots that it draws without stress
+   */
+  public record Grass(
+      TurfYear year, Length height, Length rootsFrom, Length rootsTo, double easyShare) {}
+
+  private static final Map<Turf, Cited<Grass>> TURFS = turfs();
   private static final Map<String, Cited<Double>> TREES = trees();
 
   private LawnData() {}
 
-  /** The year of one kind of turf. */
-  public static Cited<TurfYear> turf(Turf kind) {
+  /** What is known of one kind of turf. */
+  public static Cited<Grass> turf(Turf kind) {
     return TURFS.get(kind);
   }
 
@@ -27,9 +37,9 @@ public final class LawnData {
     return TREES.get(isDry ? "dry" : "humid");
   }
 
-  private static Map<Turf, Cited<TurfYear>> turfs() {
+  private static Map<Turf, Cited<Grass>> turfs() {
     Map<String, Source> sources = WaterTables.sources();
-    Map<Turf, Cited<TurfYear>> found = new EnumMap<>(Turf.class);
+    Map<Turf, Cited<Grass>> found = new EnumMap<>(Turf.class);
     for (Map<String, String> row : WaterTables.rows("turf.csv")) {
       TurfYear year =
           new TurfYear(
@@ -39,9 +49,18 @@ public final class LawnData {
               Temperature.celsius(Double.parseDouble(row.get("grows_from_c"))));
       found.put(
           Choices.parse(Turf.class, row.get("turf")),
-          new Cited<>(year, sources.get(row.get("source"))));
+          new Cited<>(grass(row, year), sources.get(row.get("source"))));
     }
     return found;
+  }
+
+  private static Grass grass(Map<String, String> row, TurfYear year) {
+    return new Grass(
+        year,
+        Length.metres(Double.parseDouble(row.get("height_m"))),
+        Length.metres(Double.parseDouble(row.get("root_low_m"))),
+        Length.metres(Double.parseDouble(row.get("root_high_m"))),
+        Double.parseDouble(row.get("easy_share")));
   }
 
   private static Map<String, Cited<Double>> trees() {

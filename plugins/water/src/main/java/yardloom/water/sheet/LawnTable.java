@@ -1,6 +1,7 @@
 package yardloom.water.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.LawnWater;
@@ -17,7 +18,9 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.data.LawnData;
 import yardloom.water.model.Months;
+import yardloom.water.model.WaterKeys;
 
 /** What the lawn took from the tap, month by month, and what takes its place. */
 public final class LawnTable implements TableMaker {
@@ -99,6 +102,7 @@ public final class LawnTable implements TableMaker {
             + format.withUnit(Measure.AREA, water.ground().value())
             + " under what are beds and paths now, kept green while it grew, by sprinklers; "
             + water.lawn().get(6).source().cite()
+            + grass(plan)
             + ". The garden: once established, by dripline; in its first seasons it takes more.");
     if (hasTrees(water)) {
       table.note(
@@ -106,6 +110,39 @@ public final class LawnTable implements TableMaker {
               + water.trees().get(6).source().cite()
               + ".");
     }
+  }
+
+  /** How the grass was kept, for whoever compares it with the lawn next door. */
+  private static String grass(Plan plan) {
+    return plan.attributes()
+        .get(WaterKeys.FORMER_LAWN)
+        .map(lawn -> LawnData.turf(lawn.turf()).value())
+        .map(
+            g ->
+                "; mown at "
+                    + plan.info()
+                        .units()
+                        .both(
+                            String.format(Locale.ROOT, "%.0f in", g.height().inches()),
+                            String.format(Locale.ROOT, "%.0f cm", g.height().metres() * 100))
+                    + ", rooted "
+                    + plan.info()
+                        .units()
+                        .both(
+                            String.format(
+                                Locale.ROOT,
+                                "%.0f to %.0f in",
+                                g.rootsFrom().inches(),
+                                g.rootsTo().inches()),
+                            String.format(
+                                Locale.ROOT,
+                                "%.1f to %.1f m",
+                                g.rootsFrom().metres(),
+                                g.rootsTo().metres()))
+                    + ", watered when "
+                    + Math.round(100 * g.easyShare())
+                    + " % of what these hold was drawn")
+        .orElse("");
   }
 
   private static boolean hasTrees(LawnWater water) {

@@ -22,7 +22,6 @@ import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.calc.demand.NetNeed;
-import yardloom.water.calc.demand.TurfYear;
 import yardloom.water.calc.demand.WaterBudget;
 import yardloom.water.data.LawnData;
 import yardloom.water.model.FormerLawn;
@@ -77,9 +76,10 @@ public final class LawnCalculator implements Calculator {
 
   private static List<Derived<Volume>> lawn(
       Attributes.Entry<FormerLawn> lawn, Derived<Area> ground, Facts in) {
-    Cited<TurfYear> turf = LawnData.turf(lawn.value().turf());
+    Cited<LawnData.Grass> turf = LawnData.turf(lawn.value().turf());
     List<Double> kc =
         turf.value()
+            .year()
             .monthly(
                 in.get(YardFacts.CLIMATE).months().stream()
                     .map(ClimateNormals.Month::mean)

@@ -143,11 +143,24 @@ class LawnWaterTest {
 
   @ParameterizedTest
   @CsvFileSource(resources = "turf.csv", numLinesToSkip = 1)
-  void turf_hasThePublishedCoefficients(
-      String id, String turf, double initial, double middle, double end) {
-    TurfYear year = LawnData.turf(Choices.parse(Turf.class, turf)).value();
+  void turf_hasThePublishedFigures(
+      String id,
+      String turf,
+      double initial,
+      double middle,
+      double end,
+      double heightM,
+      double rootLowM,
+      double rootHighM,
+      double easyShare) {
+    LawnData.Grass grass = LawnData.turf(Choices.parse(Turf.class, turf)).value();
+    TurfYear year = grass.year();
     assertEquals(
         List.of(initial, middle, end), List.of(year.initial(), year.middle(), year.end()), id);
+    assertEquals(heightM, grass.height().metres(), 1e-9, id);
+    assertEquals(rootLowM, grass.rootsFrom().metres(), 1e-9, id);
+    assertEquals(rootHighM, grass.rootsTo().metres(), 1e-9, id);
+    assertEquals(easyShare, grass.easyShare(), id);
   }
 
   @ParameterizedTest
