@@ -36,6 +36,10 @@ public final class YardFacts {
   public static final FactKey<LightNeed> LIGHT_NEEDS =
       FactKey.many("planting.light", LightNeed.class).called("light that plants ask for");
 
+  /** First usual days of planting; given by planting, read by materials. */
+  public static final FactKey<PlantingWindow> PLANTING_WINDOWS =
+      FactKey.many("planting.windows", PlantingWindow.class).called("days of planting");
+
   /** What stands where; given by planting, read by water, materials and painters. */
   public static final FactKey<Stand> STANDS =
       FactKey.many("planting.stands", Stand.class).called("plants");

@@ -31,6 +31,7 @@ import yardloom.planting.work.LayoutCalculator;
 import yardloom.planting.work.PlantingChecks;
 import yardloom.planting.work.RotationCheck;
 import yardloom.planting.work.StandCalculator;
+import yardloom.planting.work.WindowCalculator;
 import yardloom.planting.work.YieldCheck;
 
 /** The planting plugin. */
@@ -55,6 +56,7 @@ public final class PlantingPlugin implements YardPlugin {
     return List.of(
         new CanopyCalculator(),
         new LayoutCalculator(),
+        new WindowCalculator(),
         new StandCalculator(),
         new HarvestCalculator());
   }

@@ -26,7 +26,7 @@ public final class MaterialChecks {
 
   /** All of them. */
   public static List<Check> all() {
-    return List.of(new Clearances(), new TipPileCheck(), new RestingTime());
+    return List.of(new Clearances(), new TipPileCheck(), new RestingTime(), new PlantingDayCheck());
   }
 
   /** Bare ground at trunks and walls, and depth over roots. */

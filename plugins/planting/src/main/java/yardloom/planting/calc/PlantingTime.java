@@ -2,6 +2,7 @@ package yardloom.planting.calc;
 
 import java.time.MonthDay;
 import java.util.Optional;
+import yardloom.kernel.source.Source;
 import yardloom.planting.model.Plant;
 
 /**
@@ -15,6 +16,13 @@ import yardloom.planting.model.Plant;
  * <p>References: common practice, no source; the six weeks before frost give roots time to take.
  */
 public final class PlantingTime {
+  /** Printed beside the results. */
+  public static final Source SOURCE =
+      Source.commonPractice(
+          "tender plants two weeks after the last frost, hardy annuals four weeks before it,"
+              + " perennials and woody plants six weeks before it or until six weeks before the"
+              + " first");
+
   private static final int YEAR = 2021;
   private static final int TENDER_AFTER = 14;
   private static final int HARDY_BEFORE = 28;

@@ -9,7 +9,6 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
@@ -21,12 +20,6 @@ import yardloom.planting.work.Layout;
 
 /** When to set out each kind, by the usual frost dates. */
 public final class PlantingTimes implements TableMaker {
-  private static final Source PRACTICE =
-      Source.commonPractice(
-          "tender plants two weeks after the last frost, hardy annuals four weeks before it,"
-              + " perennials and woody plants six weeks before it or until six weeks before the"
-              + " first");
-
   @Override
   public String id() {
     return "planting-times";
@@ -58,7 +51,7 @@ public final class PlantingTimes implements TableMaker {
             + " ("
             + frost.get().lastOfSpring().source().cite()
             + "): half of the years have frost outside these days. Rule: "
-            + PRACTICE.cite()
+            + PlantingTime.SOURCE.cite()
             + ".");
     return table.build();
   }
@@ -67,7 +60,7 @@ public final class PlantingTimes implements TableMaker {
     PlantingTime.Times times =
         PlantingTime.of(plant.season(), frost.lastOfSpring().value(), frost.firstOfFall().value());
     Derived.Builder why =
-        Derived.by("days before or after usual frost", PRACTICE)
+        Derived.by("days before or after usual frost", PlantingTime.SOURCE)
             .from("last frost of spring", frost.lastOfSpring())
             .from("first frost of fall", frost.firstOfFall());
     table.row(

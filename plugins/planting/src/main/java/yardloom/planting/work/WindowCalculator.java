@@ -1,0 +1,60 @@
+package yardloom.planting.work;
+
+import java.time.MonthDay;
+import java.util.Set;
+import yardloom.facts.FrostDates;
+import yardloom.facts.PlantingWindow;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Plan;
+import yardloom.planting.calc.PlantingTime;
+import yardloom.planting.model.Plant;
+
+/** Gives the first usual day of each kind that is to be planted; nothing without frost dates. */
+public final class WindowCalculator implements Calculator {
+  @Override
+  public String id() {
+    return "planting.windows";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(Layout.KEY);
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.FROST);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(YardFacts.PLANTING_WINDOWS);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    in.find(YardFacts.FROST)
+        .ifPresent(
+            frost ->
+                in.get(Layout.KEY)
+                    .toPlant()
+                    .values()
+                    .forEach(p -> out.give(YardFacts.PLANTING_WINDOWS, window(p, frost))));
+  }
+
+  private static PlantingWindow window(Plant plant, FrostDates frost) {
+    MonthDay from =
+        PlantingTime.of(plant.season(), frost.lastOfSpring().value(), frost.firstOfFall().value())
+            .springFrom();
+    return new PlantingWindow(
+        plant.name(),
+        Derived.by("days before or after the last frost", PlantingTime.SOURCE)
+            .from("last frost of spring", frost.lastOfSpring())
+            .gives(from));
+  }
+}
