@@ -5,15 +5,16 @@
 region 'Tallgrass Flats', about: 'East central Illinois: dark prairie soils in silt over glacial till and outwash, association Sidell, Catlin, Flanagan, Drummer.',
   source: publication('Soils of Illinois, Bulletin 725', by: 'University of Illinois Agricultural Experiment Station', where: 'contents, soil association B', seen: 'read')
 
-// Soils. Names, textures and drainage are published; the figures are recalled from series descriptions and surveys.
-localSoil 'Drummer silty clay loam', sand: 8, clay: 31, organic: 5.5, intake: 0.6.inch, available: 0.22,
-  source: publication('Drummer series (poorly drained)', by: 'National Cooperative Soil Survey', where: 'official series description', seen: 'memory')
-localSoil 'Flanagan silt loam', sand: 6, clay: 25, organic: 4.5, intake: 0.6.inch, available: 0.22,
-  source: publication('Flanagan series (somewhat poorly drained)', by: 'National Cooperative Soil Survey', where: 'official series description', seen: 'memory')
-localSoil 'Catlin silt loam', sand: 6, clay: 23, organic: 4, intake: 0.6.inch, available: 0.22,
-  source: publication('Catlin series (moderately well drained)', by: 'National Cooperative Soil Survey', where: 'official series description', seen: 'memory')
-localSoil 'Bryce silty clay', sand: 6, clay: 44, organic: 5.5, intake: 0.06.inch, available: 0.13,
-  source: publication('Bryce series (poorly drained)', by: 'National Cooperative Soil Survey', where: 'official series description', seen: 'memory')
+// Soils. Clay and sand are the middle of the published ranges of the surface layer (of Bryce, of the control section),
+// intake is the low end of the conductivity. Organic matter is recalled: have it tested.
+localSoil 'Drummer silty clay loam', sand: 7.5, clay: 27.5, organic: 5.5, intake: 0.6.inch,
+  source: publication('Drummer series (poorly drained), organic matter recalled', by: 'National Cooperative Soil Survey', year: 2015, where: 'official series description, rev. 12/2015', seen: 'read')
+localSoil 'Flanagan silt loam', sand: 5, clay: 26, organic: 4.5, intake: 0.2.inch,
+  source: publication('Flanagan series (somewhat poorly drained), organic matter recalled', by: 'National Cooperative Soil Survey', year: 2015, where: 'official series description, rev. 06/2015', seen: 'read')
+localSoil 'Catlin silt loam', sand: 4, clay: 25, organic: 4, intake: 0.6.inch,
+  source: publication('Catlin series (moderately well drained), organic matter recalled', by: 'National Cooperative Soil Survey', year: 2013, where: 'official series description, rev. 07/2013', seen: 'read')
+localSoil 'Bryce silty clay', sand: 10, clay: 46, organic: 5.5, intake: 0.06.inch,
+  source: publication('Bryce series (poorly drained), organic matter recalled', by: 'National Cooperative Soil Survey', year: 2018, where: 'official series description, rev. 01/2018', seen: 'read')
 
 // Rates.
 localRate 'labour', 'cut edge', likely: 0.08, low: 0.04, high: 0.12, unit: 'ft',

@@ -8,8 +8,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** The shipped regional file through the command line. */
 class RegionalPlanTest {
@@ -39,8 +43,9 @@ class RegionalPlanTest {
     assertTrue(demo().lines().count() <= 40);
     Map<String, String> files = draw(SAMPLES.resolve("regional-demo.groovy"));
     String soil = files.get("tables/materials-soil.csv");
-    // 24 in of soil that holds 0.22 of its volume: 5.28 in.
-    assertTrue(soil.contains("silty clay loam") && soil.contains("5.28"), soil);
+    assertTrue(soil.contains("silty clay loam"), soil);
+    // The intake is the low end of the series' conductivity.
+    assertTrue(soil.contains(",0.60,"), soil);
     String rules = files.get("tables/materials-local-rules.csv");
     assertTrue(rules.contains("at least 3 days"), rules);
     assertTrue(rules.contains("the house is on the sewer"), rules);
@@ -55,6 +60,34 @@ class RegionalPlanTest {
     assertTrue(findings.contains("region.basins-off-walls"), findings);
     assertTrue(findings.contains("6 ft from building \"house\"; the limit is 10 ft"), findings);
     assertFalse(findings.contains("region.basins-on-slow-soil"), findings);
+  }
+
+  /** Clay, sand and intake of the region's soils lie within the official series descriptions. */
+  @ParameterizedTest
+  @CsvFileSource(resources = "/yardloom/scripts/regional/series.csv", numLinesToSkip = 1)
+  void soils_lieWithinTheirSeries(
+      String soil,
+      double clayLow,
+      double clayHigh,
+      double sandLow,
+      double sandHigh,
+      double ksatLow,
+      double ksatHigh)
+      throws IOException {
+    Matcher said =
+        Pattern.compile(
+                "localSoil '"
+                    + soil
+                    + "', sand: ([\\d.]+), clay: ([\\d.]+), organic: [\\d.]+, intake: ([\\d.]+)\\.inch,")
+            .matcher(Files.readString(SAMPLES.resolve(REGION)));
+    assertTrue(said.find(), soil);
+    double sand = Double.parseDouble(said.group(1));
+    double clay = Double.parseDouble(said.group(2));
+    // 1 in an hour is 25,400 µm in 3,600 s.
+    double ksat = Double.parseDouble(said.group(3)) * 25_400 / 3_600;
+    assertTrue(clay >= clayLow && clay <= clayHigh, "clay " + clay);
+    assertTrue(sand >= sandLow && sand <= sandHigh, "sand " + sand);
+    assertTrue(ksat >= ksatLow - 0.005 && ksat <= ksatHigh, "conductivity " + ksat);
   }
 
   @Test
