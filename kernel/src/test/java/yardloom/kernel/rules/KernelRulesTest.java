@@ -30,6 +30,7 @@ import yardloom.kernel.words.GrowingWords;
 import yardloom.kernel.words.LotScope;
 import yardloom.kernel.words.LotWords;
 import yardloom.kernel.words.PlanScope;
+import yardloom.kernel.words.RestrictionWords;
 import yardloom.kernel.words.SideWords;
 
 class KernelRulesTest {
@@ -224,6 +225,20 @@ class KernelRulesTest {
     assertEquals("may be built on", rows.get(rows.size() - 2).get(0).value().get());
     assertEquals(3750, ft2(rows.get(rows.size() - 2).get(1)), 1e-3);
     assertEquals(7200, ft2(rows.get(rows.size() - 1).get(1)), 1e-6);
+  }
+
+  /** A well pit 2 ft square from which beds keep 10 ft: 80 + 100 π = 394.2 sq ft about it. */
+  @Test
+  void whyNotHere_groundThatOnlyBedsAvoid_isAReasonOfItsOwn() {
+    lot(s -> setbacks(s, 25, 20, 5, 5));
+    RestrictionWords.clearance(in, "well", box(29, 59, 2, 2), Length.feet(10), "beds", null);
+    List<List<Cell>> rows = table("why-not-here").rows();
+    List<Cell> reason = rows.get(rows.size() - 3);
+    assertEquals("clearance of well (not for beds)", reason.get(0).value().get());
+    assertEquals(80 + 100 * Math.PI, ft2(reason.get(1)), 0.5);
+    List<Cell> rest = rows.get(rows.size() - 2);
+    assertEquals("may be built and planted on", rest.get(0).value().get());
+    assertEquals(3750 - 80 - 100 * Math.PI, ft2(rest.get(1)), 0.5);
   }
 
   @Test
