@@ -7,7 +7,6 @@ import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Mark.Anchor;
 import yardloom.kernel.draw.Painter;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
@@ -52,16 +51,16 @@ final class LabelPainter implements Painter {
       boolean isSaid = k.reason().equalsIgnoreCase(k.id().name());
       inside(k.shape(), name(k) + second(isSaid ? "" : k.reason()), 1, marks);
     } else if (element instanceof Element.Path p) {
-      marks.add(text(middle(p.line()), name(p), 3, Anchor.CENTRE).on(p.shape()));
+      marks.add(text(p.line().middle(), name(p), 3, Anchor.CENTRE).on(p.shape()));
     } else if (element instanceof Element.Tree tree) {
       marks.add(text(tree.at(), name(tree), 2, Anchor.NEAR));
     } else if (element instanceof Element.WaterPoint water) {
       marks.add(text(water.at(), name(water), 2, Anchor.NEAR));
     } else if (element instanceof Element.Fence fence) {
-      marks.add(text(middle(fence.line()), name(fence), 3, Anchor.NEAR));
+      marks.add(text(fence.line().middle(), name(fence), 3, Anchor.NEAR));
     } else if (element instanceof Element.Utility u) {
       String what = u.carries().isBlank() ? name(u) : capital(u.carries());
-      marks.add(new Mark.Label(middle(u.line()), what, NORMAL_MM, true, 1, Anchor.NEAR));
+      marks.add(new Mark.Label(u.line().middle(), what, NORMAL_MM, true, 1, Anchor.NEAR));
     }
   }
 
@@ -93,22 +92,5 @@ final class LabelPainter implements Painter {
         .appendCodePoint(Character.toTitleCase(first))
         .append(text.substring(Character.charCount(first)))
         .toString();
-  }
-
-  /** The point half way along the line. */
-  private static Point middle(Line line) {
-    double left = line.length().metres() / 2;
-    List<Point> points = line.points();
-    for (int i = 1; i < points.size(); i++) {
-      Point a = points.get(i - 1);
-      Point b = points.get(i);
-      double step = a.distance(b).metres();
-      if (left <= step) {
-        double share = left / step;
-        return a.moved(b.x().minus(a.x()).times(share), b.y().minus(a.y()).times(share));
-      }
-      left -= step;
-    }
-    return line.end();
   }
 }

@@ -26,10 +26,11 @@ public record LawnWater(
 
   /** What is saved in a year of average weather; negative if the garden takes more. */
   public Volume yearlySaving() {
-    return sum(lawn).minus(sum(garden)).minus(sum(trees));
+    return yearly(lawn).minus(yearly(garden)).minus(yearly(trees));
   }
 
-  private static Volume sum(List<Derived<Volume>> months) {
+  /** The sum of twelve months. */
+  public static Volume yearly(List<Derived<Volume>> months) {
     return months.stream().map(Derived::value).reduce(Volume.ZERO, Volume::plus);
   }
 }

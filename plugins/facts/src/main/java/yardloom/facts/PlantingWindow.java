@@ -1,6 +1,7 @@
 package yardloom.facts;
 
 import java.time.MonthDay;
+import java.util.Optional;
 import yardloom.kernel.fact.Derived;
 
 /**
@@ -8,5 +9,7 @@ import yardloom.kernel.fact.Derived;
  *
  * @param plant the catalogue name
  * @param springFrom the first usual day of the growing year
+ * @param fallUntil the last usual day of the year's second time, where there is one
  */
-public record PlantingWindow(String plant, Derived<MonthDay> springFrom) {}
+public record PlantingWindow(
+    String plant, Derived<MonthDay> springFrom, Optional<Derived<MonthDay>> fallUntil) {}

@@ -36,7 +36,7 @@ public final class YardFacts {
   public static final FactKey<LightNeed> LIGHT_NEEDS =
       FactKey.many("planting.light", LightNeed.class).called("light that plants ask for");
 
-  /** First usual days of planting; given by planting, read by materials. */
+  /** Usual days of planting; given by planting, read by planting and materials. */
   public static final FactKey<PlantingWindow> PLANTING_WINDOWS =
       FactKey.many("planting.windows", PlantingWindow.class).called("days of planting");
 

@@ -43,13 +43,13 @@ final class Failures {
    * failed is no news.
    */
   PlanException with(PlanException last) {
+    if (problems.isEmpty()) {
+      return last;
+    }
     List<Problem> all = new ArrayList<>(problems);
     last.problems().stream()
         .filter(p -> !owners.contains(p.place()) && !all.contains(p))
         .forEach(all::add);
-    if (all.equals(last.problems())) {
-      return last;
-    }
     PlanException joined = new PlanException(all);
     joined.initCause(last);
     return joined;

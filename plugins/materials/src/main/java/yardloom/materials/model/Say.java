@@ -14,7 +14,7 @@ public final class Say {
 
   /** A small length in both systems: {@code 6 in (15.2 cm)}. */
   public static String depth(Length length) {
-    return number(length.inches()) + " in (" + number(length.metres() * 100) + " cm)";
+    return depthFor(length, UnitSystem.US);
   }
 
   /** The same with the plan's system first: {@code 15.2 cm (6 in)} in a metric plan. */

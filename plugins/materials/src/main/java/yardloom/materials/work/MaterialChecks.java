@@ -29,6 +29,12 @@ public final class MaterialChecks {
     return List.of(new Clearances(), new TipPileCheck(), new RestingTime(), new PlantingDayCheck());
   }
 
+  /** Whether chips lie around any tree. */
+  static boolean hasRings(Facts facts) {
+    return facts.all(MaterialFacts.SURFACES).stream()
+        .anyMatch(s -> s.kind() == SurfaceKind.TREE_RING);
+  }
+
   /** Bare ground at trunks and walls, and depth over roots. */
   private static final class Clearances implements Check {
     @Override
@@ -60,10 +66,7 @@ public final class MaterialChecks {
                 MulchLimits.TREES));
       }
       Length ring = settings.length(LengthSetting.TREE_RING_MULCH).value();
-      boolean hasRings =
-          facts.all(MaterialFacts.SURFACES).stream()
-              .anyMatch(s -> s.kind() == SurfaceKind.TREE_RING);
-      if (hasRings && MulchLimits.aroundTree(ring, false) == MulchLimits.Verdict.TOO_MUCH) {
+      if (hasRings(facts) && MulchLimits.aroundTree(ring, false) == MulchLimits.Verdict.TOO_MUCH) {
         findings.add(
             Finding.of(
                 "materials.tree-depth",

@@ -23,7 +23,6 @@ import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.Say;
 import yardloom.materials.model.SoilTest;
-import yardloom.materials.model.SurfaceKind;
 import yardloom.materials.model.Weed;
 
 /** Checks of what the plan says about its soil and weeds. */
@@ -145,11 +144,6 @@ public final class SoilChecks {
       return Set.of(YardFacts.SOIL, MaterialFacts.SURFACES);
     }
 
-    private static boolean hasRings(Facts facts) {
-      return facts.all(MaterialFacts.SURFACES).stream()
-          .anyMatch(s -> s.kind() == SurfaceKind.TREE_RING);
-    }
-
     @Override
     public List<Finding> run(Plan plan, Facts facts) {
       Optional<SoilProfile> soil = facts.find(YardFacts.SOIL);
@@ -160,7 +154,7 @@ public final class SoilChecks {
       List<Finding> findings = new ArrayList<>();
       var ring = settings.length(LengthSetting.TREE_RING_MULCH).value();
       if (soil.get().heavy()
-          && hasRings(facts)
+          && MaterialChecks.hasRings(facts)
           && MulchLimits.aroundTree(ring, true) == MulchLimits.Verdict.TOO_MUCH) {
         findings.add(
             Finding.of(

@@ -28,7 +28,13 @@ public final class PlantingSheet implements SheetMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.BILL, YardFacts.FROST, YardFacts.HARVEST, Layout.KEY, HarvestPlan.KEY);
+    return Set.of(
+        YardFacts.BILL,
+        YardFacts.FROST,
+        YardFacts.PLANTING_WINDOWS,
+        YardFacts.HARVEST,
+        Layout.KEY,
+        HarvestPlan.KEY);
   }
 
   @Override

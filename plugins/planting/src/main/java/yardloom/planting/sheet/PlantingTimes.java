@@ -1,11 +1,11 @@
 package yardloom.planting.sheet;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
 import yardloom.facts.FrostDates;
+import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
-import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -15,8 +15,6 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.planting.calc.PlantingTime;
-import yardloom.planting.model.Plant;
-import yardloom.planting.work.Layout;
 
 /** When to set out each kind, by the usual frost dates. */
 public final class PlantingTimes implements TableMaker {
@@ -27,7 +25,7 @@ public final class PlantingTimes implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.FROST, Layout.KEY);
+    return Set.of(YardFacts.FROST, YardFacts.PLANTING_WINDOWS);
   }
 
   @Override
@@ -38,11 +36,16 @@ public final class PlantingTimes implements TableMaker {
             .column(Column.text("from", "Spring, from"))
             .column(Column.text("until", "Fall, until"));
     Optional<FrostDates> frost = facts.find(YardFacts.FROST);
-    SortedMap<String, Plant> kinds = facts.get(Layout.KEY).toPlant();
-    if (frost.isEmpty() || kinds.isEmpty()) {
+    List<PlantingWindow> windows = facts.all(YardFacts.PLANTING_WINDOWS);
+    if (frost.isEmpty() || windows.isEmpty()) {
       return table.build();
     }
-    kinds.values().forEach(p -> row(table, p, frost.get()));
+    for (PlantingWindow w : windows) {
+      table.row(
+          Cell.text(w.plant()),
+          Cell.of(w.springFrom().map(TableFormat::day)),
+          w.fallUntil().map(d -> Cell.of(d.map(TableFormat::day))).orElse(Cell.BLANK));
+    }
     table.note(
         "By usual frost from "
             + TableFormat.day(frost.get().firstOfFall().value())
@@ -54,18 +57,5 @@ public final class PlantingTimes implements TableMaker {
             + PlantingTime.SOURCE.cite()
             + ".");
     return table.build();
-  }
-
-  private static void row(Table.Builder table, Plant plant, FrostDates frost) {
-    PlantingTime.Times times =
-        PlantingTime.of(plant.season(), frost.lastOfSpring().value(), frost.firstOfFall().value());
-    Derived.Builder why =
-        Derived.by("days before or after usual frost", PlantingTime.SOURCE)
-            .from("last frost of spring", frost.lastOfSpring())
-            .from("first frost of fall", frost.firstOfFall());
-    table.row(
-        Cell.text(plant.name()),
-        Cell.of(why.gives(TableFormat.day(times.springFrom()))),
-        times.fallUntil().map(d -> Cell.of(why.gives(TableFormat.day(d)))).orElse(Cell.BLANK));
   }
 }

@@ -1,6 +1,5 @@
 package yardloom.planting.work;
 
-import java.time.MonthDay;
 import java.util.Set;
 import yardloom.facts.FrostDates;
 import yardloom.facts.PlantingWindow;
@@ -14,7 +13,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.planting.calc.PlantingTime;
 import yardloom.planting.model.Plant;
 
-/** Gives the first usual day of each kind that is to be planted; nothing without frost dates. */
+/** Gives the usual days of each kind that is to be planted; nothing without frost dates. */
 public final class WindowCalculator implements Calculator {
   @Override
   public String id() {
@@ -48,13 +47,13 @@ public final class WindowCalculator implements Calculator {
   }
 
   private static PlantingWindow window(Plant plant, FrostDates frost) {
-    MonthDay from =
-        PlantingTime.of(plant.season(), frost.lastOfSpring().value(), frost.firstOfFall().value())
-            .springFrom();
-    return new PlantingWindow(
-        plant.name(),
-        Derived.by("days before or after the last frost", PlantingTime.SOURCE)
+    PlantingTime.Times times =
+        PlantingTime.of(plant.season(), frost.lastOfSpring().value(), frost.firstOfFall().value());
+    Derived.Builder why =
+        Derived.by("days before or after usual frost", PlantingTime.SOURCE)
             .from("last frost of spring", frost.lastOfSpring())
-            .gives(from));
+            .from("first frost of fall", frost.firstOfFall());
+    return new PlantingWindow(
+        plant.name(), why.gives(times.springFrom()), times.fallUntil().map(why::gives));
   }
 }

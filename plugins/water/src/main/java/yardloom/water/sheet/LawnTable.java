@@ -1,6 +1,5 @@
 package yardloom.water.sheet;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -70,9 +69,9 @@ public final class LawnTable implements TableMaker {
         cells(
             hasTrees,
             Cell.text("Year"),
-            Cell.of(sum(water.lawn())),
-            Cell.of(sum(water.garden())),
-            Cell.of(sum(water.trees())),
+            Cell.of(LawnWater.yearly(water.lawn())),
+            Cell.of(LawnWater.yearly(water.garden())),
+            Cell.of(LawnWater.yearly(water.trees())),
             Cell.of(water.yearlySaving())));
     notes(table, water, plan);
   }
@@ -147,9 +146,5 @@ public final class LawnTable implements TableMaker {
 
   private static boolean hasTrees(LawnWater water) {
     return water.trees().stream().anyMatch(t -> t.value().litres() > 0);
-  }
-
-  private static Volume sum(List<Derived<Volume>> months) {
-    return months.stream().map(Derived::value).reduce(Volume.ZERO, Volume::plus);
   }
 }
