@@ -62,7 +62,7 @@ public final class PlantList implements TableMaker {
       if (kinds.values().stream().anyMatch(p -> p.start().isInDrills())) {
         table.note("Seed and sets: as many plants stand once thinned; get them by length of row.");
       }
-      table.note("Trees are not counted: the plan does not say which of them stand already.");
+      table.note("Trees stand one by one in the table of plantings and are not counted here.");
     }
     return table.build();
   }
