@@ -16,6 +16,10 @@ public final class YardFacts {
   public static final FactKey<Hardiness> HARDINESS =
       FactKey.one("climate.hardiness", Hardiness.class).called("hardiness zone");
 
+  /** Paths and hard surfaces to carry along; given by site, read by the hauls. */
+  public static final FactKey<Ways> WAYS =
+      FactKey.one("site.ways", Ways.class).called("ways through the yard");
+
   /** Things that cast shade; given by sun (from plan elements) and planting, read by sun. */
   public static final FactKey<Obstacle> OBSTACLES =
       FactKey.many("site.obstacles", Obstacle.class).called("things that cast shade");

@@ -2,9 +2,9 @@ package yardloom.materials;
 
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.vocab.Choices;
-import yardloom.kernel.words.PlanScope;
 
 /** The sources that statements of a regional file name. */
 final class Cite {

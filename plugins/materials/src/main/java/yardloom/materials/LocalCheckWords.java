@@ -4,13 +4,13 @@ import java.util.Locale;
 import java.util.Optional;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
-import yardloom.kernel.words.PlanScope;
 import yardloom.materials.model.LocalCheck;
 import yardloom.materials.model.MaterialKeys;
 

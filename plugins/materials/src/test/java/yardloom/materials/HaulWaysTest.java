@@ -16,7 +16,6 @@ import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.rules.KernelTables;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
@@ -25,6 +24,7 @@ import yardloom.materials.model.TaskLoad;
 import yardloom.materials.sheet.HaulTable;
 import yardloom.materials.sheet.PilePainter;
 import yardloom.materials.work.MaterialFacts;
+import yardloom.site.SitePlugin;
 
 /** Hauls follow the paths of the plan where these lead; ways are counted by hand, in feet. */
 class HaulWaysTest {
@@ -187,11 +187,12 @@ class HaulWaysTest {
   /** What "Ways to the beds" says of the barrow from the tip spot to the bed. */
   private static Cell toBed(Plan plan) {
     Table routes =
-        KernelTables.tables().stream()
-            .filter(t -> t.id().equals("routes"))
-            .findFirst()
-            .orElseThrow()
-            .make(plan, FactGraph.of(List.of()).run(plan));
+        new SitePlugin()
+            .tables().stream()
+                .filter(t -> t.id().equals("routes"))
+                .findFirst()
+                .orElseThrow()
+                .make(plan, FactGraph.of(List.of()).run(plan));
     return routes.rows().stream()
         .filter(row -> row.get(1).equals(Cell.text("beans")))
         .findFirst()

@@ -22,11 +22,12 @@ import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.rules.KernelRules;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.words.GroundWords;
-import yardloom.kernel.words.LotWords;
+import yardloom.site.SitePlugin;
+import yardloom.site.built.BuiltWords;
+import yardloom.site.lot.LotWords;
+import yardloom.site.setback.RestrictionWords;
 
 /**
  * Distances of one county's table (soil check P19) as local data: they hold where a file says so,
@@ -49,9 +50,9 @@ class IsolationDistancesTest {
   /** Puts something so that its right side or point lies at x. */
   private static void endingAt(PlanKit kit, String kind, String name, double xFt) {
     if (kind.equals("water point")) {
-      GroundWords.tap(kit.words(), name, p(xFt, 105), "well");
+      BuiltWords.tap(kit.words(), name, p(xFt, 105), "well");
     } else {
-      GroundWords.keepOut(kit.words(), name, PlanKit.box(xFt - 10, 100, 10, 10), "septic");
+      RestrictionWords.keepOut(kit.words(), name, PlanKit.box(xFt - 10, 100, 10, 10), "septic");
     }
   }
 
@@ -63,7 +64,7 @@ class IsolationDistancesTest {
       }
       case "building" -> kit.house(PlanKit.box(OTHER_FT, 90, 30, 30));
       default ->
-          GroundWords.keepOut(kit.words(), name, PlanKit.box(OTHER_FT, 100, 10, 10), "septic");
+          RestrictionWords.keepOut(kit.words(), name, PlanKit.box(OTHER_FT, 100, 10, 10), "septic");
     }
     return OTHER_FT;
   }
@@ -97,7 +98,7 @@ class IsolationDistancesTest {
   private static List<Finding> all(Plan plan) {
     Results r = PlanKit.run(plan);
     Stream<Check> checks =
-        Stream.concat(KernelRules.checks().stream(), new MaterialsPlugin().checks().stream());
+        Stream.concat(new SitePlugin().checks().stream(), new MaterialsPlugin().checks().stream());
     return checks.flatMap(c -> c.run(plan, r).stream()).toList();
   }
 
@@ -172,8 +173,8 @@ class IsolationDistancesTest {
   void tapAndLine_areMeasuredToTheirPointAndMiddle() {
     PlanKit kit = lot();
     kit.bed("beans", BedUse.ANNUAL, PlanKit.box(100, 100, 20, 10));
-    GroundWords.tap(kit.words(), "well", p(130, 105), "well");
-    GroundWords.utility(
+    BuiltWords.tap(kit.words(), "well", p(130, 105), "well");
+    BuiltWords.utility(
         kit.words(), "gas", Line.between(p(94, 0), p(94, 200)), "gas", Length.feet(4));
     rule(kit, "bed", "beans", 10, "water point", null, "county");
     rule(kit, "bed", "beans", 6, "utility", null, "county");

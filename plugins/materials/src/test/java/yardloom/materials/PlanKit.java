@@ -25,12 +25,12 @@ import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.BedScope;
+import yardloom.kernel.scope.PathScope;
+import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.scope.TreeScope;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.kernel.words.BedScope;
-import yardloom.kernel.words.PathScope;
-import yardloom.kernel.words.PlanScope;
-import yardloom.kernel.words.TreeScope;
 
 /** Plans made by hand, in feet, without a script. */
 public final class PlanKit {

@@ -20,11 +20,12 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
-import yardloom.kernel.words.GroundWords;
 import yardloom.materials.calc.BarrowWay;
 import yardloom.materials.model.Haul;
 import yardloom.materials.model.TipPile;
 import yardloom.materials.work.MaterialFacts;
+import yardloom.site.built.BuiltWords;
+import yardloom.site.setback.RestrictionWords;
 
 class TipPileTest {
   private static void tip(PlanKit kit, Shape spot, Length access) {
@@ -102,7 +103,7 @@ class TipPileTest {
   void spot_onADrainField_isFlagged() {
     PlanKit kit = bigBed();
     tip(kit, PlanKit.box(60, 0, 20, 20), null);
-    GroundWords.drainField(kit.words(), "field", PlanKit.box(70, 10, 20, 20), null);
+    RestrictionWords.drainField(kit.words(), "field", PlanKit.box(70, 10, 20, 20), null);
     Plan plan = kit.plan();
     assertEquals(List.of("materials.pile-kept-free"), rules(plan, PlanKit.run(plan)));
   }
@@ -122,7 +123,7 @@ class TipPileTest {
     PlanKit kit = bigBed();
     tip(kit, PlanKit.box(60, 0, 20, 20), null);
     // The spot ends at 80 ft and the line lies 3 ft off it, with 2 ft to keep to each side.
-    GroundWords.utility(
+    BuiltWords.utility(
         kit.words(),
         "power",
         Line.between(

@@ -17,17 +17,15 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.BedScope;
 import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
-import yardloom.kernel.study.Toolbox;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.kernel.vocab.Vocabulary;
-import yardloom.kernel.words.BedScope;
 
 /** Harvest, yield by area and rotation. */
 class HarvestTest {
@@ -59,10 +57,7 @@ class HarvestTest {
   }
 
   private Outcome outcome() {
-    return new Study(
-            PluginLoader.of(List.of(new PlantingPlugin()), new Vocabulary("kernel", List.of())),
-            Toolbox.EMPTY)
-        .of(draft.freeze());
+    return new Study(PluginLoader.of(List.of(new PlantingPlugin()))).of(draft.freeze());
   }
 
   private static Table table(Outcome outcome) {

@@ -26,18 +26,16 @@ import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.BedScope;
+import yardloom.kernel.scope.TreeScope;
 import yardloom.kernel.spi.PluginContract;
 import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
-import yardloom.kernel.study.Toolbox;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.kernel.vocab.Vocabulary;
-import yardloom.kernel.words.BedScope;
-import yardloom.kernel.words.TreeScope;
 import yardloom.planting.data.PlantCatalogue;
 import yardloom.planting.work.Layout;
 
@@ -89,9 +87,7 @@ class PlantingPluginTest extends PluginContract {
   }
 
   private Outcome outcome() {
-    return new Study(
-            PluginLoader.of(List.of(plugin()), new Vocabulary("kernel", List.of())), Toolbox.EMPTY)
-        .of(draft.freeze());
+    return new Study(PluginLoader.of(List.of(plugin()))).of(draft.freeze());
   }
 
   private static Table table(Outcome outcome, String id) {

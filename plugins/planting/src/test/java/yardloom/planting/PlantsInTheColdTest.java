@@ -25,19 +25,17 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.BedScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Giver;
 import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
-import yardloom.kernel.study.Toolbox;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.kernel.vocab.Vocabulary;
-import yardloom.kernel.words.BedScope;
 import yardloom.planting.calc.PlantingTime;
 import yardloom.planting.model.Plant;
 
@@ -60,8 +58,7 @@ class PlantsInTheColdTest {
   private <T> Outcome with(FactKey<T> key, T value) {
     List<YardPlugin> plugins =
         List.of(new PlantingPlugin(), new Giver(Set.of(key), (plan, out) -> out.give(key, value)));
-    return new Study(PluginLoader.of(plugins, new Vocabulary("kernel", List.of())), Toolbox.EMPTY)
-        .of(draft.freeze());
+    return new Study(PluginLoader.of(plugins)).of(draft.freeze());
   }
 
   /** Gooseberries grow in zones 3 to 8 (web page on gooseberries, read). */

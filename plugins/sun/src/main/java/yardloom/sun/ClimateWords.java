@@ -9,14 +9,14 @@ import yardloom.facts.SolarRadiation;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.scope.TreeScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
-import yardloom.kernel.words.PlanScope;
-import yardloom.kernel.words.TreeScope;
 import yardloom.sun.data.DailyWeatherText;
 import yardloom.sun.model.SunKeys;
 

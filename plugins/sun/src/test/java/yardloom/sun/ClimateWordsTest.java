@@ -28,12 +28,12 @@ import yardloom.kernel.plan.Lot;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.scope.TreeScope;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Temperature;
-import yardloom.kernel.words.PlanScope;
-import yardloom.kernel.words.TreeScope;
 import yardloom.sun.model.ColdAndWarmth;
 
 class ClimateWordsTest {

@@ -32,12 +32,10 @@ import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
-import yardloom.kernel.study.Toolbox;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
-import yardloom.kernel.vocab.Vocabulary;
 import yardloom.sun.model.SunKeys;
 import yardloom.sun.model.SunSpots;
 
@@ -53,8 +51,7 @@ class SunPluginTest extends PluginContract {
   static Outcome outcome(Draft draft, YardPlugin... others) {
     List<YardPlugin> plugins = new ArrayList<>(List.of(others));
     plugins.add(new SunPlugin());
-    return new Study(PluginLoader.of(plugins, new Vocabulary("kernel", List.of())), Toolbox.EMPTY)
-        .of(draft.freeze());
+    return new Study(PluginLoader.of(plugins)).of(draft.freeze());
   }
 
   /** A tall wall from east to west with a bed on either side. */

@@ -20,11 +20,11 @@ import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.scope.TreeScope;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.words.PlanScope;
-import yardloom.kernel.words.TreeScope;
 import yardloom.sun.model.SunKeys;
 import yardloom.sun.model.SunSettings;
 

@@ -33,6 +33,8 @@ import yardloom.kernel.plan.Site;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.BedScope;
+import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Giver;
 import yardloom.kernel.spi.PluginContract;
@@ -40,7 +42,6 @@ import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
-import yardloom.kernel.study.Toolbox;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
@@ -49,9 +50,6 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
-import yardloom.kernel.vocab.Vocabulary;
-import yardloom.kernel.words.BedScope;
-import yardloom.kernel.words.PlanScope;
 import yardloom.water.model.DripRun;
 import yardloom.water.model.WaterKeys;
 import yardloom.water.model.Zone;
@@ -127,10 +125,7 @@ class WaterPluginTest extends PluginContract {
   }
 
   private Outcome outcome(Giver giver) {
-    return new Study(
-            PluginLoader.of(List.of(plugin(), giver), new Vocabulary("kernel", List.of())),
-            Toolbox.EMPTY)
-        .of(draft.freeze());
+    return new Study(PluginLoader.of(List.of(plugin(), giver))).of(draft.freeze());
   }
 
   /** Twelve-inch grid of 0.9 gph on 32 sq ft: 96.25 × 32 × 0.9 / 60 / 32 in an hour. */
@@ -331,9 +326,7 @@ class WaterPluginTest extends PluginContract {
     Outcome outcome =
         new Study(
                 PluginLoader.of(
-                    List.of(plugin(), new Giver(Set.of(YardFacts.SOIL), WaterPluginTest::clay)),
-                    new Vocabulary("kernel", List.of())),
-                Toolbox.EMPTY)
+                    List.of(plugin(), new Giver(Set.of(YardFacts.SOIL), WaterPluginTest::clay))))
             .of(draft.freeze());
     assertTrue(
         outcome.findings().stream()

@@ -58,7 +58,7 @@ final class Allowed {
       }
       word.inner().ifPresent(this::add);
     }
-    add(yardloom.kernel.words.PlanScope.class);
+    add(yardloom.kernel.scope.PlanScope.class);
     add(Scope.class);
     for (Class<?> type :
         List.of(

@@ -11,7 +11,7 @@ import org.codehaus.groovy.ast.Parameter;
 import org.codehaus.groovy.ast.stmt.BlockStatement;
 import org.codehaus.groovy.ast.stmt.Statement;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.words.PlanScope;
+import yardloom.kernel.scope.PlanScope;
 
 /** Translates the methods that a script declares: heads first, so that they may call each other. */
 final class Helpers {

@@ -27,7 +27,7 @@ import org.codehaus.groovy.ast.stmt.ReturnStatement;
 import org.codehaus.groovy.ast.stmt.Statement;
 import org.codehaus.groovy.ast.stmt.WhileStatement;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.words.PlanScope;
+import yardloom.kernel.scope.PlanScope;
 
 /** Translates raw statements and helpers into fresh ones, weaving in the step counter. */
 final class Rewriter {

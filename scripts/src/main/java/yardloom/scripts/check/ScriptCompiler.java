@@ -35,8 +35,8 @@ import org.codehaus.groovy.transform.sc.StaticCompileTransformation;
 import org.codehaus.groovy.transform.stc.StaticTypeCheckingVisitor;
 import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.vocab.Lexicon;
-import yardloom.kernel.words.PlanScope;
 
 /**
  * Compiles one script through all gates: text, raw tree, words, types, finished bytes.

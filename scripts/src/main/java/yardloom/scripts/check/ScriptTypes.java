@@ -15,6 +15,7 @@ import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.ground.Surface;
+import yardloom.kernel.scope.Handle;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.survey.Deed;
 import yardloom.kernel.unit.Angle;
@@ -28,7 +29,6 @@ import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Volume;
-import yardloom.kernel.words.Handle;
 
 /**
  * The closed list of value types that scripts may hold, and of what they may ask of them.

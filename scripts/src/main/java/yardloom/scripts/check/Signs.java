@@ -11,7 +11,7 @@ import org.codehaus.groovy.ast.expr.Expression;
 import yardloom.kernel.problem.ProblemCode;
 
 /** What each sign of the language means for which types. */
-final class Signs {
+public final class Signs {
   private static final Map<String, String> SPOKEN =
       Map.ofEntries(
           Map.entry("plus", "add %2$s to %1$s"),

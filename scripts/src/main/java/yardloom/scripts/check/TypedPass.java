@@ -20,8 +20,8 @@ import org.codehaus.groovy.transform.stc.ExtensionMethodNode;
 import org.codehaus.groovy.transform.stc.StaticTypesMarker;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.Handle;
 import yardloom.kernel.vocab.Word;
-import yardloom.kernel.words.Handle;
 
 /**
  * Groovy's static compiler, with the rewritten nodes resolved here and every error said in the

@@ -15,7 +15,6 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
-import yardloom.kernel.sheet.Paper;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.scripts.output.FindingsText;
@@ -23,6 +22,7 @@ import yardloom.scripts.output.OutputFolder;
 import yardloom.scripts.output.OutputKind;
 import yardloom.scripts.output.PlanWriter;
 import yardloom.scripts.output.SheetSet;
+import yardloom.sheet.paper.Paper;
 
 /** Draws plans: sheets, tables, results and findings, one folder a plan. */
 @Command(name = "draw", description = "Draw plans: sheets, tables, results and findings.")

@@ -1,19 +1,12 @@
 package yardloom.scripts.cli;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
-import yardloom.kernel.paint.KernelCautions;
-import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.rules.KernelRules;
-import yardloom.kernel.rules.KernelTables;
 import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
-import yardloom.kernel.study.Toolbox;
-import yardloom.kernel.words.KernelWords;
 import yardloom.scripts.dsl.Limits;
 import yardloom.scripts.dsl.PlanRunner;
 
@@ -27,7 +20,7 @@ final class Toolkit {
 
   /** The plugins beside the program. */
   static Toolkit load() {
-    return new Toolkit(PluginLoader.load(Toolkit.class.getClassLoader(), KernelWords.VOCABULARY));
+    return new Toolkit(PluginLoader.load(Toolkit.class.getClassLoader()));
   }
 
   Plugins plugins() {
@@ -40,13 +33,6 @@ final class Toolkit {
   }
 
   Outcome study(Plan plan) {
-    Toolbox kernel =
-        new Toolbox(
-            KernelRules.checks(),
-            KernelPainters.all(),
-            KernelTables.tables(),
-            List.of(),
-            KernelCautions::of);
-    return new Study(plugins, kernel).of(plan);
+    return new Study(plugins).of(plan);
   }
 }

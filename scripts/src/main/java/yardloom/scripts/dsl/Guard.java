@@ -3,8 +3,8 @@ package yardloom.scripts.dsl;
 import groovy.lang.Closure;
 import java.util.function.Consumer;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.Handle;
 import yardloom.kernel.vocab.Scope;
-import yardloom.kernel.words.Handle;
 
 /** Called by compiled scripts only: places of words, steps, blocks. */
 public final class Guard {

@@ -1,6 +1,6 @@
 package yardloom.scripts.dsl;
 
-import yardloom.kernel.words.PlanScope;
+import yardloom.kernel.scope.PlanScope;
 
 /** What a plan script becomes when it is compiled. */
 public abstract class PlanProgram {

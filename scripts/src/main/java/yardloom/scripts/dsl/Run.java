@@ -8,7 +8,7 @@ import yardloom.kernel.plan.Draft;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
-import yardloom.kernel.words.PlanScope;
+import yardloom.kernel.scope.PlanScope;
 
 /** One run of a compiled script: its draft, and the values its parameters get. */
 final class Run {

@@ -11,13 +11,13 @@ import java.util.Locale;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.plan.PlanInfo;
-import yardloom.kernel.sheet.ComposedSheet;
 import yardloom.kernel.study.Outcome;
-import yardloom.kernel.svg.SvgWriter;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
+import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.svg.SvgWriter;
 
 /**
  * Writes all results of a plan as one page for a browser: cautions, findings, sheets, tables,

@@ -18,7 +18,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
-import yardloom.kernel.sheet.ComposedSheet;
+import yardloom.sheet.compose.ComposedSheet;
 
 /**
  * Writes sheets as one PDF, a page each in the size of its paper. Text stays text, in the shipped

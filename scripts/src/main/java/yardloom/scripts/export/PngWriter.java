@@ -10,8 +10,8 @@ import org.apache.batik.transcoder.image.PNGTranscoder;
 import org.w3c.dom.Document;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.sheet.ComposedSheet;
-import yardloom.kernel.sheet.Paper;
+import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.paper.Paper;
 
 /**
  * Paints sheets as PNG pictures. Text is painted from the outlines of the shipped font. Pictures

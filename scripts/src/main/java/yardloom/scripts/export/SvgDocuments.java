@@ -5,8 +5,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import org.apache.batik.anim.dom.SAXSVGDocumentFactory;
 import org.w3c.dom.Document;
-import yardloom.kernel.sheet.ComposedSheet;
-import yardloom.kernel.svg.SvgWriter;
+import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.svg.SvgWriter;
 
 /** A sheet as Batik's document tree. */
 final class SvgDocuments {

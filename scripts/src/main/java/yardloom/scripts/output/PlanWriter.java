@@ -10,10 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import yardloom.kernel.sheet.ComposedSheet;
-import yardloom.kernel.sheet.Paper;
 import yardloom.kernel.study.Outcome;
-import yardloom.kernel.svg.SvgWriter;
 import yardloom.kernel.table.CsvWriter;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
@@ -21,6 +18,9 @@ import yardloom.scripts.export.HtmlReport;
 import yardloom.scripts.export.PdfWriter;
 import yardloom.scripts.export.PngWriter;
 import yardloom.scripts.site.GeoJsonWriter;
+import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.paper.Paper;
+import yardloom.sheet.svg.SvgWriter;
 
 /** Writes the files of one plan into a folder. */
 public final class PlanWriter {

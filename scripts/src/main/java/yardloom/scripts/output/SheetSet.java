@@ -7,27 +7,29 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import yardloom.kernel.draw.FontWidths;
+import java.util.stream.Stream;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.Panel.SitePlan.Base;
 import yardloom.kernel.draw.SheetPlan;
-import yardloom.kernel.paint.FindingMarks;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.SourceRef;
-import yardloom.kernel.sheet.ComposedSheet;
-import yardloom.kernel.sheet.Paper;
-import yardloom.kernel.sheet.SheetComposer;
-import yardloom.kernel.sheet.SheetRequest;
 import yardloom.kernel.study.DrawnLayer;
+import yardloom.kernel.study.FindingMarks;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.compose.SheetComposer;
+import yardloom.sheet.compose.SheetRequest;
+import yardloom.sheet.font.FontWidths;
+import yardloom.sheet.paper.Paper;
 
 /**
  * The sheets of a plan: the site plan first, then what plugins offer, last the tables that stand on
@@ -35,7 +37,7 @@ import yardloom.kernel.unit.UnitSystem;
  */
 public final class SheetSet {
   private static final SheetPlan SITE =
-      new SheetPlan(1, "site-plan", "Site plan", List.of(new Panel.SitePlan(Set.of())));
+      new SheetPlan(1, "site-plan", "Site plan", List.of(Panel.SitePlan.shown()));
   private static final int SCHEDULES = 90;
 
   /** Tables that are first to stand beside the site plan. */
@@ -120,7 +122,7 @@ public final class SheetSet {
               }
             });
     List<Mark> marks = FindingMarks.of(outcome.findings());
-    if (!marks.isEmpty() && named(sheet).isEmpty()) {
+    if (!marks.isEmpty() && marksFindings(sheet)) {
       layers.put(FindingMarks.LAYER, marks);
       legend.addAll(FindingMarks.legend(outcome.findings()));
     }
@@ -131,20 +133,26 @@ public final class SheetSet {
             outcome.plan().site().map(Site::north).orElse(Angle.ZERO));
   }
 
-  /** A sheet that names layers shows just those, any other the ones that are on by default. */
   private static boolean isOn(Layer layer, DrawnLayer drawn, SheetPlan sheet) {
-    Set<String> named = named(sheet);
-    return named.isEmpty() ? drawn.shown() : named.contains(layer.id());
+    if (sitePlans(sheet).findAny().isEmpty()) {
+      return drawn.shown();
+    }
+    return sitePlans(sheet)
+        .anyMatch(
+            site ->
+                site.layers().contains(layer.id())
+                    || (site.base() == Base.YARD ? drawn.yard() : drawn.shown()));
   }
 
-  private static Set<String> named(SheetPlan sheet) {
-    Set<String> named = new HashSet<>();
-    for (Panel panel : sheet.panels()) {
-      if (panel instanceof Panel.SitePlan site) {
-        named.addAll(site.layers());
-      }
-    }
-    return named;
+  /** Whether findings are marked: on the plan that shows all that is on. */
+  private static boolean marksFindings(SheetPlan sheet) {
+    return sitePlans(sheet).allMatch(site -> site.base() == Base.SHOWN);
+  }
+
+  private static Stream<Panel.SitePlan> sitePlans(SheetPlan sheet) {
+    return sheet.panels().stream()
+        .filter(Panel.SitePlan.class::isInstance)
+        .map(Panel.SitePlan.class::cast);
   }
 
   private static List<Table> tablesOnNoSheet(Outcome outcome) {

@@ -10,7 +10,7 @@ import yardloom.kernel.vocab.Vocabulary;
 public final class SitePlugin implements YardPlugin {
   @Override
   public PluginInfo info() {
-    return new PluginInfo("site", "Outlines on the globe", "0.1.0");
+    return new PluginInfo("globe", "Outlines on the globe", "0.1.0");
   }
 
   @Override
@@ -20,6 +20,6 @@ public final class SitePlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("site", List.of(SiteFileWords.class)));
+    return List.of(new Vocabulary("globe", List.of(SiteFileWords.class)));
   }
 }

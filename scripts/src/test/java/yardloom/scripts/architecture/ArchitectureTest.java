@@ -9,35 +9,61 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** Who may depend on whom; see the dependency rules in DEVELOPERS.md. */
 @AnalyzeClasses(packages = "yardloom", importOptions = NoTests.class)
 class ArchitectureTest {
-  private static final String[] BELOW_SCRIPTS = {
-    "yardloom.kernel..",
-    "yardloom.facts..",
-    "yardloom.materials..",
-    "yardloom.water..",
-    "yardloom.sun..",
-    "yardloom.planting.."
-  };
+  /** The plugins: rooms by trade, each with its own package. */
+  private static final List<String> ROOMS =
+      List.of("site", "materials", "water", "sun", "planting");
+
+  private static final String[] BELOW_SCRIPTS =
+      Stream.concat(Stream.of("kernel", "sheet", "facts"), ROOMS.stream())
+          .map(room -> "yardloom." + room + "..")
+          .toArray(String[]::new);
 
   @ArchTest
   static final ArchRule kernel_dependsOnTheJdkJtsAndGraphsOnly =
-      classes()
-          .that()
-          .resideInAPackage("yardloom.kernel..")
-          .should()
-          .onlyDependOnClassesThat()
-          .resideInAnyPackage(
+      only("yardloom.kernel..", "java..", "org.locationtech.jts..", "org.jgrapht..");
+
+  @ArchTest
+  static final ArchRule sheet_dependsOnTheKernelOnly =
+      only("yardloom.sheet..", "java..", "javax.xml.stream..", "yardloom.kernel..");
+
+  /** A plugin knows the kernel, the contracts, geometry it was handed, and libraries of its own. */
+  @ArchTest
+  static void plugins_dependOnKernelAndFactsOnly(JavaClasses classes) {
+    for (String room : ROOMS) {
+      only(
+              "yardloom." + room + "..",
               "java..",
-              "javax.xml.stream..",
-              "org.locationtech.jts..",
-              "org.jgrapht..",
-              "yardloom.kernel..");
+              "org.locationtech.jts.geom..",
+              "yardloom.kernel..",
+              "yardloom.facts..",
+              "com.fasterxml.jackson..",
+              "net.e175.klaus.solarpositioning..",
+              "org.hipparchus..",
+              "org.jgrapht..")
+          .check(classes);
+    }
+  }
+
+  @ArchTest
+  static void plugins_haveNoPackageCycles(JavaClasses classes) {
+    for (String room : List.of("site")) {
+      slices().matching("yardloom." + room + ".(**)").should().beFreeOfCycles().check(classes);
+    }
+  }
+
+  @ArchTest
+  static final ArchRule sheet_hasNoPackageCycles =
+      slices().matching("yardloom.sheet.(*)..").should().beFreeOfCycles();
 
   @ArchTest
   static final ArchRule kernel_hasNoPackageCycles =
@@ -73,28 +99,6 @@ class ArchitectureTest {
               "org.locationtech.jts.geom.util..");
 
   @ArchTest
-  static final ArchRule plugins_doNotKnowEachOther =
-      slices()
-          .matching("yardloom.(materials|water|sun|planting)..")
-          .should()
-          .notDependOnEachOther();
-
-  @ArchTest
-  static final ArchRule plugins_dependOnKernelAndFactsOnly =
-      noClasses()
-          .that()
-          .resideInAnyPackage(BELOW_SCRIPTS)
-          .should()
-          .dependOnClassesThat()
-          .resideInAnyPackage(
-              "yardloom.scripts..",
-              "groovy..",
-              "org.codehaus.groovy..",
-              "org.apache.batik..",
-              "java.awt..",
-              "javax.imageio..");
-
-  @ArchTest
   static final ArchRule facts_areContractsOnly =
       classes()
           .that()
@@ -120,7 +124,7 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
-              "yardloom.materials..", "yardloom.water..", "yardloom.sun..", "yardloom.planting..");
+              ROOMS.stream().map(room -> "yardloom." + room + "..").toArray(String[]::new));
 
   @ArchTest
   static final ArchRule batikAndImages_areUsedByExportOnly =
@@ -165,7 +169,7 @@ class ArchitectureTest {
       noClasses()
           .that()
           .resideOutsideOfPackages(
-              "yardloom.kernel.plan..", "yardloom.kernel.words..", "yardloom.scripts.dsl..")
+              "yardloom.kernel.plan..", "yardloom.kernel.scope..", "yardloom.scripts.dsl..")
           .and(
               not(
                   com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleNameEndingWith(
@@ -189,4 +193,13 @@ class ArchitectureTest {
           .haveSimpleNameNotEndingWith("Builder")
           .should()
           .beFinal();
+
+  private static ArchRule only(String who, String... whom) {
+    return classes()
+        .that()
+        .resideInAPackage(who)
+        .should()
+        .onlyDependOnClassesThat()
+        .resideInAnyPackage(Stream.concat(Stream.of(who), Stream.of(whom)).toArray(String[]::new));
+  }
 }

@@ -7,6 +7,9 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.scope.BedScope;
+import yardloom.kernel.scope.Handle;
+import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Lexicon;
@@ -14,9 +17,6 @@ import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.vocab.Vocabulary;
-import yardloom.kernel.words.BedScope;
-import yardloom.kernel.words.Handle;
-import yardloom.kernel.words.PlanScope;
 
 /**
  * A small vocabulary, so that tests of the language need no plugin. Notes become parameters of the

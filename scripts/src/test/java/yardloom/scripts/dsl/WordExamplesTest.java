@@ -13,20 +13,20 @@ import java.util.ServiceLoader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yardloom.kernel.problem.Problem;
+import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.vocab.Lexicon;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.kernel.vocab.Word;
-import yardloom.kernel.words.KernelWords;
-import yardloom.kernel.words.PlanScope;
+import yardloom.site.SitePlugin;
 
 /** The words that ship, as the language sees them. */
 class WordExamplesTest {
   @TempDir Path folder;
 
   private static Lexicon shipped() {
-    List<Vocabulary> all = new ArrayList<>(List.of(KernelWords.VOCABULARY));
+    List<Vocabulary> all = new ArrayList<>(List.of(new SitePlugin().vocabularies().get(0)));
     ServiceLoader.load(YardPlugin.class).forEach(p -> all.addAll(p.vocabularies()));
     return Lexicon.of(all);
   }

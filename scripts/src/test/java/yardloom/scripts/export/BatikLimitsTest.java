@@ -23,13 +23,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXParseException;
 import org.xml.sax.helpers.DefaultHandler;
-import yardloom.kernel.draw.FontWidths;
-import yardloom.kernel.sheet.ComposedSheet;
-import yardloom.kernel.sheet.DemoYard;
-import yardloom.kernel.sheet.Paper;
-import yardloom.kernel.sheet.SheetComposer;
-import yardloom.kernel.svg.SvgWriter;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.compose.DemoSheet;
+import yardloom.sheet.compose.SheetComposer;
+import yardloom.sheet.font.FontWidths;
+import yardloom.sheet.paper.Paper;
+import yardloom.sheet.svg.SvgWriter;
 
 /**
  * What our drawings rely on and why they leave other things out, as seen with Batik 1.19, and their
@@ -128,7 +128,7 @@ class BatikLimitsTest {
     for (Paper paper : List.of(Paper.named("A4"), Paper.named("ARCH C"))) {
       for (ComposedSheet sheet :
           new SheetComposer(FontWidths.shipped())
-              .composeSet(List.of(DemoYard.request(paper, UnitSystem.US)))) {
+              .composeSet(List.of(DemoSheet.request(paper, UnitSystem.US)))) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         SvgWriter.write(sheet, out);
         String svg = out.toString(StandardCharsets.UTF_8);

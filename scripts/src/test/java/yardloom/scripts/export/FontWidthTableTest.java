@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
-import yardloom.kernel.draw.FontWidths;
+import yardloom.sheet.font.FontWidths;
 
 /** The kernel's width table against the font file, as fontbox reads it. */
 class FontWidthTableTest {

@@ -20,15 +20,9 @@ import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
-import yardloom.kernel.draw.FontWidths;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactGraph;
-import yardloom.kernel.paint.KernelCautions;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.sheet.ComposedSheet;
-import yardloom.kernel.sheet.DemoYard;
-import yardloom.kernel.sheet.Paper;
-import yardloom.kernel.sheet.SheetComposer;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Cell;
@@ -37,6 +31,13 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.compose.DemoSheet;
+import yardloom.sheet.compose.SheetComposer;
+import yardloom.sheet.font.FontWidths;
+import yardloom.sheet.paper.Paper;
+import yardloom.site.DemoYard;
+import yardloom.site.SiteCautions;
 
 class HtmlReportTest {
   @TempDir private Path folder;
@@ -44,7 +45,7 @@ class HtmlReportTest {
   private static final Source BOOK = Source.read("Book of beds", "Press", 2001, "Table 4");
   private static final List<ComposedSheet> SHEETS =
       new SheetComposer(FontWidths.shipped())
-          .composeSet(List.of(DemoYard.request(Paper.named("ARCH A"), UnitSystem.US)));
+          .composeSet(List.of(DemoSheet.request(Paper.named("ARCH A"), UnitSystem.US)));
 
   private static Outcome outcome() {
     Plan plan = DemoYard.plan(UnitSystem.US);
@@ -68,7 +69,7 @@ class HtmlReportTest {
         List.of(finding),
         List.of(table),
         new TreeMap<>(),
-        KernelCautions.of(plan),
+        SiteCautions.of(plan),
         List.of());
   }
 

@@ -26,21 +26,21 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import yardloom.kernel.draw.FontWidths;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.sheet.ComposedSheet;
-import yardloom.kernel.sheet.DemoYard;
-import yardloom.kernel.sheet.Paper;
-import yardloom.kernel.sheet.SheetComposer;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.compose.DemoSheet;
+import yardloom.sheet.compose.SheetComposer;
+import yardloom.sheet.font.FontWidths;
+import yardloom.sheet.paper.Paper;
 
 class SheetFilesTest {
   @TempDir private Path folder;
 
   private static List<ComposedSheet> demo(String paper, UnitSystem units) {
     return new SheetComposer(FontWidths.shipped())
-        .composeSet(List.of(DemoYard.request(Paper.named(paper), units)));
+        .composeSet(List.of(DemoSheet.request(Paper.named(paper), units)));
   }
 
   static Stream<Paper> papers() {

@@ -15,9 +15,9 @@ import yardloom.kernel.ground.Surface;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.vocab.Lexicon;
-import yardloom.kernel.words.KernelWords;
 import yardloom.scripts.dsl.Limits;
 import yardloom.scripts.dsl.PlanRunner;
+import yardloom.site.SitePlugin;
 
 /** Measuring words as a script writes them. */
 class SiteScriptTest {
@@ -26,7 +26,9 @@ class SiteScriptTest {
   private Plan run(String script) throws IOException {
     Path file = Files.writeString(folder.resolve("plan.groovy"), script);
     Lexicon lexicon =
-        Lexicon.of(List.of(KernelWords.VOCABULARY, new SitePlugin().vocabularies().get(0)));
+        Lexicon.of(
+            List.of(
+                new SitePlugin().vocabularies().get(0), new SitePlugin().vocabularies().get(0)));
     return new PlanRunner(lexicon, Limits.standard(), (s, w) -> Optional.empty())
         .run(file, Map.of());
   }

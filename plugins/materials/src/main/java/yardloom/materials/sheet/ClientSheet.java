@@ -13,7 +13,6 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
@@ -64,7 +63,7 @@ final class ClientSheet implements SheetMaker {
     }
     List<Panel> panels = new ArrayList<>();
     panels.add(new Panel.Notes("In short", summary(plan, facts, surfaces, phases)));
-    panels.add(new Panel.SitePlan(KernelPainters.YARD));
+    panels.add(Panel.SitePlan.yardWith(Set.of()));
     panels.add(new Panel.Notes("What we need from you", asks()));
     panels.add(new Panel.TableBlock(days(phases)));
     return List.of(

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,7 +15,6 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.rules.SettingOutTable;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -65,33 +63,16 @@ final class CrewSheets implements SheetMaker {
     int number = FIRST;
     for (PhaseTime time : facts.all(MaterialFacts.PHASES)) {
       sheets.add(page(number, time, plan, facts));
-      if (time.phase().id().equals("stake")) {
-        settingOut(number, plan).ifPresent(sheets::add);
-      }
       number++;
     }
     return sheets;
-  }
-
-  /** The tapes on a page of their own: a long table would push the drawing off its page. */
-  private static Optional<SheetPlan> settingOut(int number, Plan plan) {
-    Table table = SettingOutTable.toCarry(plan);
-    return table.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new SheetPlan(
-                number,
-                "crew-stake-tapes",
-                "Crew: Setting out",
-                SheetPlan.Format.PAGE,
-                List.of(new Panel.TableBlock(table))));
   }
 
   private static SheetPlan page(int number, PhaseTime time, Plan plan, Facts facts) {
     UnitSystem units = plan.info().units();
     List<Panel> panels = new ArrayList<>();
     panels.add(new Panel.Notes(time.phase().title(), steps(time, plan, facts)));
-    panels.add(new Panel.SitePlan(layers(time)));
+    panels.add(Panel.SitePlan.yardWith(layers(time)));
     panels.add(new Panel.Notes("Mind", texts(time.phase().cautions(), units)));
     for (Table table : List.of(needed(time, plan, facts), tasks(time, plan, facts))) {
       if (!table.isEmpty()) {

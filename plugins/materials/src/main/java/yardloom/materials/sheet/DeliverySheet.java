@@ -46,7 +46,7 @@ final class DeliverySheet implements SheetMaker {
             SheetPlan.Format.PAGE,
             List.of(
                 new Panel.Notes("For the driver", driver(plan, piles)),
-                new Panel.SitePlan(MaterialSheets.WAYS),
+                Panel.SitePlan.yardWith(MaterialSheets.WAYS),
                 new Panel.TableBlock(new LoadTable().make(plan, facts)))));
   }
 

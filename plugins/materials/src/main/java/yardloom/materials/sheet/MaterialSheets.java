@@ -11,7 +11,6 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
@@ -24,8 +23,7 @@ public final class MaterialSheets {
   private static final int WORK = 42;
 
   /** The layers that drivers need to find their way. */
-  static final Set<String> WAYS =
-      KernelPainters.yardWith("kernel.utility", "materials.piles", "materials.trellis");
+  static final Set<String> WAYS = Set.of("kernel.utility", "materials.piles", "materials.trellis");
 
   /** The same with what is laid. */
   static final Set<String> GROUND =
@@ -59,7 +57,7 @@ public final class MaterialSheets {
         return List.of();
       }
       List<Panel> panels = new ArrayList<>();
-      panels.add(new Panel.SitePlan(GROUND));
+      panels.add(Panel.SitePlan.yardWith(GROUND));
       panels.add(SectionFigure.of(surfaces, plan.info().units()));
       for (TableMaker maker : List.of(new TakeOffTable(), new OrderTable(), WorkTables.sources())) {
         panels.add(new Panel.TableBlock(maker.make(plan, facts)));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.BillLine;
+import yardloom.facts.Ways;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -44,6 +45,11 @@ public final class HaulCalculator implements Calculator {
   }
 
   @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.WAYS);
+  }
+
+  @Override
   public Set<FactKey<?>> gives() {
     return Set.of(MaterialFacts.PILES, MaterialFacts.HAULS);
   }
@@ -56,13 +62,17 @@ public final class HaulCalculator implements Calculator {
       return;
     }
     BarrowWay open = new BarrowWay(obstacles(plan));
+    Ways ways = in.find(YardFacts.WAYS).orElse(Ways.NONE);
     for (TipSpot spot : spots) {
       order(in, spot.material())
           .forEach(
               order -> {
                 TipPile pile = PilePlacer.place(spot, load(plan, spot, order));
                 out.give(MaterialFacts.PILES, pile);
-                hauls(pile, in.all(MaterialFacts.SURFACES), new HaulWay.Finder(plan, pile, open))
+                hauls(
+                        pile,
+                        in.all(MaterialFacts.SURFACES),
+                        new HaulWay.Finder(plan, pile, open, ways))
                     .forEach(h -> out.give(MaterialFacts.HAULS, h));
               });
     }

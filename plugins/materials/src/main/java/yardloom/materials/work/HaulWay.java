@@ -1,14 +1,15 @@
 package yardloom.materials.work;
 
 import java.util.Optional;
+import yardloom.facts.Ways;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Route;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.geom.WaysFrom;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.rules.WaysFrom;
 import yardloom.kernel.unit.Length;
 import yardloom.materials.calc.BarrowWay;
 import yardloom.materials.model.Haul;
@@ -35,18 +36,19 @@ record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
 
     /**
      * @param open the ways round buildings
+     * @param ways the paths and hard surfaces
      */
-    Finder(Plan plan, TipPile pile, BarrowWay open) {
+    Finder(Plan plan, TipPile pile, BarrowWay open, Ways ways) {
       this.plan = plan;
       this.pile = pile;
       this.open = open;
-      this.paths = WaysFrom.heap(plan, pile.spot().shape());
+      this.paths = ways.from(pile.spot().shape());
     }
 
     HaulWay to(Surface surface) {
       Optional<Element> element = plan.element(surface.of());
       if (element.orElse(null) instanceof Element.Path path) {
-        Optional<Route> along = paths.withBarrowAlong(path);
+        Optional<Route> along = paths.withBarrowAlong(path.line());
         if (along.isPresent()) {
           return along(along.get());
         }

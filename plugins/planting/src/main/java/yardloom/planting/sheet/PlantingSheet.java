@@ -8,7 +8,6 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
 import yardloom.planting.work.HarvestPlan;
 import yardloom.planting.work.Layout;
@@ -18,8 +17,7 @@ public final class PlantingSheet implements SheetMaker {
   private static final int NUMBER = 30;
 
   private static final Set<String> LAYERS =
-      KernelPainters.yardWith(
-          "kernel.keep-out", "kernel.utility", "kernel.water-point", "planting.plants");
+      Set.of("kernel.utility", "kernel.water-point", "planting.plants");
 
   @Override
   public String id() {
@@ -48,7 +46,7 @@ public final class PlantingSheet implements SheetMaker {
             "planting",
             "Planting",
             List.of(
-                new Panel.SitePlan(LAYERS),
+                Panel.SitePlan.yardWith(LAYERS),
                 new Panel.TableBlock(new PlantList().make(plan, facts)),
                 new Panel.TableBlock(new PlantTable().make(plan, facts)),
                 new Panel.TableBlock(new PlantingTimes().make(plan, facts)),

@@ -1,7 +1,7 @@
 package yardloom.sun.calc;
 
 /** Something solid, as a cell sees it. */
-sealed interface Body permits ConvexBody, CrownBody, FarHorizon {
+public sealed interface Body permits ConvexBody, CrownBody, FarHorizon {
   /**
    * Writes into {@code profile} what the body hides from the eye.
    *

@@ -15,7 +15,6 @@ import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.rules.LotGround;
 import yardloom.kernel.unit.Length;
 import yardloom.sun.calc.SunnySpots;
 import yardloom.sun.data.LightSchemes;
@@ -85,6 +84,6 @@ public final class SpotCalculator implements Calculator {
         taken.add(e.shape());
       }
     }
-    return LotGround.insideSetbacks(lot).minus(Shape.union(taken));
+    return lot.insideSetbacks().minus(Shape.union(taken));
   }
 }

@@ -9,7 +9,6 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
@@ -20,8 +19,7 @@ public final class IrrigationSheet implements SheetMaker {
   private static final int NUMBER = 31;
 
   private static final Set<String> LAYERS =
-      KernelPainters.yardWith(
-          "kernel.utility", "kernel.water-point", "water.dripline", "water.zones");
+      Set.of("kernel.utility", "kernel.water-point", "water.dripline", "water.zones");
 
   private static final List<TableMaker> TABLES =
       List.of(
@@ -52,7 +50,7 @@ public final class IrrigationSheet implements SheetMaker {
       return List.of();
     }
     List<Panel> panels = new ArrayList<>();
-    panels.add(new Panel.SitePlan(LAYERS));
+    panels.add(Panel.SitePlan.yardWith(LAYERS));
     for (TableMaker maker : TABLES) {
       Table table = maker.make(plan, facts);
       if (!table.isEmpty()) {

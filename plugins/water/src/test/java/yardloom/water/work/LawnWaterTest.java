@@ -30,20 +30,18 @@ import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.plan.Site;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Giver;
 import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
-import yardloom.kernel.study.Toolbox;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Choices;
-import yardloom.kernel.vocab.Vocabulary;
-import yardloom.kernel.words.PlanScope;
 import yardloom.water.WaterPlugin;
 import yardloom.water.WaterWords;
 import yardloom.water.calc.demand.Aridity;
@@ -123,9 +121,7 @@ class LawnWaterTest {
   private Outcome outcome() {
     return new Study(
             PluginLoader.of(
-                List.of(new WaterPlugin(), new Giver(Set.of(YardFacts.STANDS), this::plants)),
-                new Vocabulary("kernel", List.of())),
-            Toolbox.EMPTY)
+                List.of(new WaterPlugin(), new Giver(Set.of(YardFacts.STANDS), this::plants))))
         .of(draft.freeze());
   }
 

@@ -1,0 +1,59 @@
+package yardloom.kernel.draw;
+
+import java.util.List;
+import java.util.Set;
+import yardloom.kernel.table.Table;
+
+/** One block of a sheet. */
+public sealed interface Panel permits Panel.SitePlan, Panel.Figure, Panel.TableBlock, Panel.Notes {
+
+  /**
+   * The site at the sheet's true scale.
+   *
+   * @param base what is shown whatever the layers are called
+   * @param layers further layers by id
+   */
+  record SitePlan(Base base, Set<String> layers) implements Panel {
+    /** Which layers a sheet starts from. */
+    public enum Base {
+      /** Those that are on unless told otherwise. */
+      SHOWN,
+      /** The yard by which anybody finds their way. */
+      YARD
+    }
+
+    public SitePlan {
+      layers = Set.copyOf(layers);
+    }
+
+    /** All layers that are on. */
+    public static SitePlan shown() {
+      return new SitePlan(Base.SHOWN, Set.of());
+    }
+
+    /** The yard and more layers, for a sheet of its own subject. */
+    public static SitePlan yardWith(Set<String> more) {
+      return new SitePlan(Base.YARD, more);
+    }
+  }
+
+  /**
+   * A figure of its own, in its own metres.
+   *
+   * @param minWidthMm the least width on paper at which it can be read
+   * @param scaleDenominator true scale as in 1:n, or 0 to fit the space
+   */
+  record Figure(
+      String title,
+      List<Mark> marks,
+      List<LegendEntry> legend,
+      double minWidthMm,
+      double scaleDenominator)
+      implements Panel {}
+
+  /** A table. */
+  record TableBlock(Table table) implements Panel {}
+
+  /** Paragraphs of text under a heading. */
+  record Notes(String title, List<String> paragraphs) implements Panel {}
+}

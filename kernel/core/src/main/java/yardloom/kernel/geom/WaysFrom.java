@@ -1,0 +1,78 @@
+package yardloom.kernel.geom;
+
+import java.util.List;
+import java.util.Optional;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+
+/**
+ * The shortest ways from one place along the paths and hard surfaces of a plan, with a barrow and
+ * on foot: along the middle of paths and straight across surfaces.
+ *
+ * <p>The table of ways to the beds, the findings about beds that no way reaches and the hauls of
+ * mulch all read this class, so that they agree. A barrow takes paving and the paths at least as
+ * wide as the plan's or the place's standard asks. A way starts at most 0.6 m (24 in) off a path,
+ * and ends where a path or a surface comes as near to the goal.
+ *
+ * <p>References: {@link WayNetwork}.
+ */
+public final class WaysFrom {
+  /** Printed beside the results. */
+  public static final Source SOURCE =
+      Source.computed(
+          "A note on two problems in connexion with graphs",
+          "E. W. Dijkstra, Numerische Mathematik 1",
+          1959,
+          "pp. 269-271");
+
+  /** Somebody with a barrow works this far beside a path, or starts this far beside it. */
+  private static final Length BESIDE = Length.metres(0.6);
+
+  private final WayNetwork barrow;
+  private final WayNetwork foot;
+
+  private WaysFrom(WayNetwork barrow, WayNetwork foot) {
+    this.barrow = barrow;
+    this.foot = foot;
+  }
+
+  /**
+   * The ways from a point, such as a gate.
+   *
+   * @param barrow what a barrow can take
+   * @param foot what people can take
+   */
+  public static WaysFrom gate(List<WayNetwork.Way> barrow, List<WayNetwork.Way> foot, Point at) {
+    return new WaysFrom(new WayNetwork(barrow, at, BESIDE), new WayNetwork(foot, at, BESIDE));
+  }
+
+  /** The ways from the middle of {@code ground}, such as a spot for heaps; it is not empty. */
+  public static WaysFrom heap(
+      List<WayNetwork.Way> barrow, List<WayNetwork.Way> foot, Shape ground) {
+    return new WaysFrom(
+        new WayNetwork(barrow, ground, BESIDE), new WayNetwork(foot, ground, BESIDE));
+  }
+
+  /** Whether no way that a barrow can take comes near the start. */
+  public boolean isCutOff() {
+    return barrow.isCutOff();
+  }
+
+  /** With a barrow to the nearest place beside {@code goal}; empty if no way leads there. */
+  public Optional<Route> withBarrow(Shape goal) {
+    return barrow.to(goal, BESIDE);
+  }
+
+  /** On foot to the nearest place beside {@code goal}; empty if no way leads there. */
+  public Optional<Route> onFoot(Shape goal) {
+    return foot.to(goal, BESIDE);
+  }
+
+  /**
+   * With a barrow to halfway along the middle of {@code path}; empty if it is too narrow or no way
+   * leads there.
+   */
+  public Optional<Route> withBarrowAlong(Line path) {
+    return barrow.halfwayAlong(path);
+  }
+}

@@ -1,0 +1,88 @@
+package yardloom.kernel.scope;
+
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.Draft;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementDraft;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+
+/** The steps that all words which make an element share. */
+public final class Making {
+  private static final int LONGEST_NAME = 60;
+
+  private Making() {}
+
+  public static ElementId id(ElementKind kind, String name) {
+    return new ElementId(kind, name(kind.word(), name));
+  }
+
+  public static String name(String what, String name) {
+    if (name.isBlank() || !name.equals(name.strip()) || name.length() > LONGEST_NAME) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "the name of a "
+              + what
+              + " needs 1 to "
+              + LONGEST_NAME
+              + " letters without spaces at its ends, got '"
+              + name
+              + "'");
+    }
+    if (name.chars().anyMatch(Character::isISOControl)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, "the name of a " + what + " must be one line of plain text");
+    }
+    return name;
+  }
+
+  public static ElementDraft add(
+      PlanScope in, ElementId id, Function<Element.Common, ? extends Element> finish) {
+    return in.draft().add(id, in.place(), finish);
+  }
+
+  /**
+   * Refuses a second statement in one file. A later file replaces what an earlier one said, so that
+   * a plan that includes a regional file at its top has the last word.
+   */
+  public static <T> void once(PlanScope in, AttributeKey<T> key, Predicate<T> same, String what) {
+    in.draft()
+        .attributes()
+        .saidInFile(key, in.place(), same)
+        .ifPresent(
+            earlier -> {
+              throw new PlanException(
+                  ProblemCode.DUPLICATE,
+                  in.place(),
+                  what + " is already given at " + earlier.place());
+            });
+  }
+
+  public static void requireGround(ElementId id, Shape shape) {
+    if (shape.isEmpty()) {
+      throw new PlanException(
+          ProblemCode.BAD_SHAPE,
+          id + " covers no ground; its shape is empty, perhaps because a `-` or `&` took it all");
+    }
+  }
+
+  /** Reads the block, if the script gave one. */
+  public static <S> void read(
+      Consumer<S> block, Opening<S> opening, PlanScope in, ElementDraft element) {
+    if (block != null) {
+      block.accept(opening.open(in.draft(), element, in.place()));
+    }
+  }
+
+  /** The constructor of a block type. */
+  public interface Opening<S> {
+    S open(Draft draft, ElementDraft element, SourceRef place);
+  }
+}

@@ -1,0 +1,168 @@
+package yardloom.kernel.study;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
+import yardloom.kernel.draw.Caution;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.DeclaredReader;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Results;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.Plugins;
+import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.Table;
+
+/**
+ * Runs calculators, checks, table makers and painters over a plan, once each, in an order that
+ * depends only on what is loaded.
+ */
+public final class Study {
+  private final Plugins plugins;
+
+  public Study(Plugins plugins) {
+    this.plugins = plugins;
+  }
+
+  /**
+   * All results of the plan.
+   *
+   * @throws yardloom.kernel.problem.PlanException if the plan's data make a calculation impossible
+   */
+  public Outcome of(Plan plan) {
+    Results results = plugins.graph().run(plan);
+    List<Finding> findings = findings(plan, results);
+    return new Outcome(
+        plan,
+        results,
+        findings,
+        tables(plan, results, findings),
+        layers(plan, results),
+        cautions(plan, results),
+        sheets(plan, results));
+  }
+
+  private SortedMap<Layer, DrawnLayer> layers(Plan plan, Results results) {
+    SortedMap<Layer, DrawnLayer> layers = new TreeMap<>();
+    plugins.all().stream()
+        .flatMap(p -> p.painters().stream())
+        .forEach(
+            painter -> {
+              Facts facts = declared(painter.layer().id(), painter.reads(), results);
+              List<Mark> marks = painter.paint(plan, facts);
+              if (!marks.isEmpty()) {
+                layers.put(
+                    painter.layer(),
+                    new DrawnLayer(
+                        marks,
+                        painter.legend(plan, facts),
+                        painter.shownByDefault(),
+                        painter.partOfYard()));
+              }
+            });
+    return Collections.unmodifiableSortedMap(layers);
+  }
+
+  private List<Finding> findings(Plan plan, Results results) {
+    List<Finding> findings = new ArrayList<>();
+    checks()
+        .sorted(Comparator.comparing(Check::id))
+        .forEach(
+            check ->
+                findings.addAll(check.run(plan, declared(check.id(), check.reads(), results))));
+    findings.addAll(skipped(results));
+    return findings.stream().sorted().toList();
+  }
+
+  /** One note for each missing fact, not for what falls away only because of another. */
+  private List<Finding> skipped(Results results) {
+    SortedMap<FactKey<?>, SortedSet<String>> missing = new TreeMap<>();
+    Set<FactKey<?>> known = new HashSet<>();
+    checks().forEach(c -> known.addAll(c.explains()));
+    for (Calculator c : skippedCalculators(results)) {
+      known.addAll(c.gives());
+      List<String> given = c.gives().stream().map(FactKey::words).toList();
+      for (FactKey<?> key : c.needs()) {
+        if (key.arity() == FactKey.Arity.ONE && results.find(key).isEmpty()) {
+          missing.computeIfAbsent(key, k -> new TreeSet<>()).addAll(given);
+        }
+      }
+    }
+    missing.keySet().removeAll(known);
+    return missing.entrySet().stream()
+        .map(
+            fact ->
+                Finding.of(
+                    "kernel.skipped",
+                    Severity.NOTE,
+                    "nothing gives the "
+                        + fact.getKey().words()
+                        + ", so this was not worked out: "
+                        + String.join(", ", fact.getValue()),
+                    "give it in the plan, or load the plugin that does; `yardloom plugins"
+                        + " --verbose` lists what each plugin needs",
+                    Source.plan("plan and loaded plugins")))
+        .toList();
+  }
+
+  private Stream<Check> checks() {
+    return plugins.all().stream().flatMap(p -> p.checks().stream());
+  }
+
+  private List<Calculator> skippedCalculators(Results results) {
+    return plugins.all().stream()
+        .flatMap(p -> p.calculators().stream())
+        .filter(c -> results.skipped().containsKey(c.id()))
+        .toList();
+  }
+
+  private List<Table> tables(Plan plan, Results results, List<Finding> findings) {
+    Stream<Table> made =
+        plugins.all().stream()
+            .flatMap(p -> p.tables().stream())
+            .map(maker -> maker.make(plan, declared(maker.id(), maker.reads(), results)));
+    return Stream.concat(made, FindingTable.of(findings).stream())
+        .filter(table -> !table.isEmpty())
+        .sorted(Comparator.comparing(Table::id))
+        .toList();
+  }
+
+  private List<Caution> cautions(Plan plan, Results results) {
+    Set<Caution> cautions = new LinkedHashSet<>();
+    for (YardPlugin plugin : plugins.all()) {
+      cautions.addAll(plugin.cautions(plan, results));
+    }
+    return cautions.stream().sorted(Comparator.comparing(Caution::when)).toList();
+  }
+
+  private List<SheetPlan> sheets(Plan plan, Results results) {
+    return plugins.all().stream()
+        .flatMap(p -> p.sheets().stream())
+        .sorted(Comparator.comparing(SheetMaker::id))
+        .flatMap(m -> m.make(plan, declared(m.id(), m.reads(), results)).stream())
+        .sorted()
+        .toList();
+  }
+
+  private static Facts declared(String reader, Set<FactKey<?>> reads, Results results) {
+    return DeclaredReader.of(results, reader, reads);
+  }
+}

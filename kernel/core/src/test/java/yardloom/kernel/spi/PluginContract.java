@@ -1,0 +1,121 @@
+package yardloom.kernel.spi;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.lang.reflect.Method;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Draft;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.scope.Handle;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.study.Outcome;
+import yardloom.kernel.study.Study;
+import yardloom.kernel.unit.Quantity;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.vocab.Lexicon;
+import yardloom.kernel.vocab.Scope;
+import yardloom.kernel.vocab.Word;
+
+/** What every plugin must do; a plugin's own test extends it and says which plugin it is. */
+public abstract class PluginContract {
+
+  /** Types that words may take or return besides quantities and block scopes. */
+  private static final Set<Class<?>> SCRIPT_TYPES =
+      Set.of(
+          void.class,
+          String.class,
+          Boolean.class,
+          Number.class,
+          Integer.class,
+          List.class,
+          Map.class,
+          Point.class,
+          Line.class,
+          Shape.class,
+          Source.class,
+          Handle.class);
+
+  /** The plugin under test, made anew. */
+  protected abstract YardPlugin plugin();
+
+  @Test
+  void level_isTheOneCompiledAgainst() {
+    assertEquals(Spi.LEVEL, plugin().spiLevel());
+  }
+
+  @Test
+  void info_isCompleteAndStable() {
+    assertEquals(plugin().info(), plugin().info());
+    assertFalse(plugin().info().title().isBlank());
+    assertFalse(plugin().info().version().isBlank());
+  }
+
+  @Test
+  void ids_areUnique() {
+    Set<String> seen = new HashSet<>();
+    plugin().calculators().forEach(c -> assertTrue(seen.add("calculator " + c.id()), c.id()));
+    plugin().checks().forEach(c -> assertTrue(seen.add("check " + c.id()), c.id()));
+    plugin().tables().forEach(t -> assertTrue(seen.add("table " + t.id()), t.id()));
+    plugin().painters().forEach(p -> assertTrue(seen.add("layer " + p.layer().id())));
+    plugin().sheets().forEach(s -> assertTrue(seen.add("sheet " + s.id()), s.id()));
+    assertFalse(seen.isEmpty(), "a plugin that offers nothing");
+  }
+
+  @Test
+  void words_takeAndReturnOnlyWhatAPlanMayTouch() {
+    for (Word word : Lexicon.of(plugin().vocabularies()).all()) {
+      Method method = word.method();
+      assertTrue(isScriptType(method.getReturnType()), word.name() + " returns a foreign type");
+      for (Class<?> type : method.getParameterTypes()) {
+        assertTrue(
+            isScriptType(type) || type == Consumer.class || Scope.class.isAssignableFrom(type),
+            word.name() + " takes " + type.getName());
+      }
+    }
+  }
+
+  private static boolean isScriptType(Class<?> type) {
+    return SCRIPT_TYPES.contains(type) || Quantity.class.isAssignableFrom(type);
+  }
+
+  @Test
+  void words_haveHelpForEveryArgument() {
+    for (Word word : Lexicon.of(plugin().vocabularies()).all()) {
+      assertTrue(word.help().endsWith("."), word.name() + ": the help is a sentence");
+      assertTrue(word.example().contains(word.name()), word.name() + ": the example uses it");
+      for (Word.Parameter p : word.parameters()) {
+        assertFalse(p.help().isBlank(), word.name() + "." + p.name());
+        assertTrue(
+            p.required() || !p.fallback().isBlank(),
+            word.name() + "." + p.name() + ": say what holds without it");
+      }
+    }
+  }
+
+  @Test
+  void emptyPlan_givesNoErrorAndTheSameTwice() {
+    Plan empty =
+        new Draft(new PlanInfo("empty", "Empty", "", "", "", "", UnitSystem.METRIC, "")).freeze();
+    Outcome first = run(empty);
+    Outcome second = run(empty);
+    assertFalse(first.hasErrors(), () -> first.findings().toString());
+    assertEquals(first.findings(), second.findings());
+    assertEquals(first.tables(), second.tables());
+  }
+
+  private Outcome run(Plan plan) {
+    Plugins plugins = PluginLoader.of(List.of(plugin()));
+    return new Study(plugins).of(plan);
+  }
+}

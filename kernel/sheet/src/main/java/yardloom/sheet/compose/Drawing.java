@@ -1,0 +1,184 @@
+package yardloom.sheet.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.SortedMap;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Mark.Anchor;
+import yardloom.sheet.label.DrawingLabels;
+import yardloom.sheet.label.LabelSpace;
+import yardloom.sheet.label.Quad;
+import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Ink;
+import yardloom.sheet.paper.Type;
+import yardloom.sheet.paper.View;
+import yardloom.sheet.paper.Xy;
+
+/**
+ * Turns marks into ink: layers from the ground up, then dimensions, then labels in free places.
+ *
+ * <p>Labels that must be read but find no place are named in {@link #homeless}; the composer lists
+ * them beside the drawing. Regions that run on beyond the drawing end in a {@link BreakLine}.
+ */
+public final class Drawing {
+  private final View view;
+  private final Box area;
+  private final Type type;
+  private final LabelSpace space;
+  private final List<Ink> inks = new ArrayList<>();
+  private final List<Ink> breaks = new ArrayList<>();
+  private final List<String> homeless;
+
+  /**
+   * @param area nothing is drawn outside it
+   */
+  public Drawing(SortedMap<Layer, List<Mark>> layers, View view, Box area, Type type) {
+    this.view = view;
+    this.area = area;
+    this.type = type;
+    this.space = new LabelSpace(area.inset(1));
+    List<Ink> ground = new ArrayList<>();
+    layers.forEach((layer, marks) -> ground.add(layer(layer, marks)));
+    inks.add(new Ink.Group("drawing", "", Optional.of(area), ground));
+    addGroup("break-lines", "", breaks);
+    DrawingLabels labels = new DrawingLabels(space, view, area, type);
+    List<Ink> dimensions = new ArrayList<>();
+    for (List<Mark> marks : layers.values()) {
+      for (Mark mark : marks) {
+        if (mark instanceof Mark.Dimension dimension) {
+          dimension(dimension, dimensions).ifPresent(labels::add);
+        } else if (mark instanceof Mark.Label label && !label.text().isBlank()) {
+          labels.add(label);
+        }
+      }
+    }
+    addGroup("dimensions", "Dimensions", dimensions);
+    homeless = labels.place();
+    addGroup("leaders", "", labels.leaders());
+    addGroup("labels", "Labels", labels.texts());
+  }
+
+  public List<Ink> inks() {
+    return inks;
+  }
+
+  List<String> homeless() {
+    return homeless;
+  }
+
+  private void addGroup(String name, String title, List<Ink> members) {
+    if (!members.isEmpty()) {
+      inks.add(Ink.Group.of(name, title, members));
+    }
+  }
+
+  private Ink layer(Layer layer, List<Mark> marks) {
+    List<Ink> groups = new ArrayList<>();
+    String last = null;
+    List<Ink> run = new ArrayList<>();
+    for (Mark mark : marks) {
+      String about = about(mark);
+      if (about == null) {
+        continue;
+      }
+      if (last != null && !about.equals(last)) {
+        groups.add(thing(last, run));
+        run = new ArrayList<>();
+      }
+      last = about;
+      run.addAll(ink(mark));
+    }
+    if (last != null) {
+      groups.add(thing(last, run));
+    }
+    return Ink.Group.of("layer-" + slug(layer.id()), layer.title(), groups);
+  }
+
+  private static Ink thing(String about, List<Ink> run) {
+    return Ink.Group.of(slug(about), about, run);
+  }
+
+  private static String about(Mark mark) {
+    if (mark instanceof Mark.Region region) {
+      return region.about();
+    }
+    if (mark instanceof Mark.Stroke stroke) {
+      return stroke.about();
+    }
+    return mark instanceof Mark.Symbol symbol ? symbol.about() : null;
+  }
+
+  /** Lower case with hyphens. */
+  static String slug(String text) {
+    String slug = text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    return slug.replaceAll("^-|-$", "");
+  }
+
+  private List<Ink> ink(Mark mark) {
+    if (mark instanceof Mark.Region region) {
+      return region(region);
+    }
+    if (mark instanceof Mark.Stroke stroke) {
+      List<Xy> points = track(stroke.line().jts());
+      for (int i = 1; i < points.size(); i++) {
+        space.avoid(points.get(i - 1), points.get(i));
+      }
+      return List.of(new Ink.Path(List.of(new Ink.Track(points, false)), stroke.style()));
+    }
+    Mark.Symbol symbol = (Mark.Symbol) mark;
+    Xy at = view.toPaper(symbol.at());
+    double radius = symbol.size().metres() * view.mmPerM() / 2;
+    double reach = symbol.form().isTrueSize() ? Math.min(radius, 3) : 1.5;
+    space.avoid(at.plus(-reach, -reach), at.plus(reach, reach));
+    space.avoid(at.plus(-reach, reach), at.plus(reach, -reach));
+    return Symbols.draw(symbol.form(), at, radius, symbol.turn().degrees(), symbol.style());
+  }
+
+  private List<Ink> region(Mark.Region region) {
+    List<Ink.Track> tracks = new ArrayList<>();
+    boolean outlined = !region.style().stroke().isEmpty();
+    for (Polygon polygon : region.shape().polygons()) {
+      tracks.add(new Ink.Track(ring(polygon.getExteriorRing(), outlined), true));
+      for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+        tracks.add(new Ink.Track(ring(polygon.getInteriorRingN(i), outlined), true));
+      }
+    }
+    tracks.forEach(track -> breaks.addAll(BreakLine.where(track.points(), area)));
+    return tracks.isEmpty() ? List.of() : List.of(new Ink.Path(tracks, region.style()));
+  }
+
+  private List<Xy> ring(LineString ring, boolean outlined) {
+    List<Xy> points = track(ring);
+    for (int i = 1; i < points.size() && outlined; i++) {
+      space.avoidOutline(points.get(i - 1), points.get(i));
+    }
+    return points.subList(0, points.size() - 1);
+  }
+
+  private List<Xy> track(LineString line) {
+    return view.toPaper(line);
+  }
+
+  /** Draws the dimension; its measure is returned if it has to be led to from elsewhere. */
+  private Optional<Mark.Label> dimension(Mark.Dimension dimension, List<Ink> out) {
+    DimensionInk ink = new DimensionInk(dimension, view);
+    out.addAll(ink.lines());
+    space.avoidOutline(ink.lineFrom(), ink.lineTo());
+    for (Ink.Text text : ink.texts()) {
+      Quad room = text.room(type.metrics());
+      if (space.isFree(room)) {
+        space.take(room);
+        out.add(text);
+        return Optional.empty();
+      }
+    }
+    return Optional.of(
+        new Mark.Label(
+            view.toPlan(ink.middle()), ink.text(), DimensionInk.TEXT_MM, false, 0, Anchor.NEAR));
+  }
+}

@@ -1,0 +1,103 @@
+package yardloom.sheet.compose;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import yardloom.sheet.label.Grid;
+import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Ink;
+
+/** One sheet while it is filled: columns that blocks go down. */
+final class Page {
+  private final Grid grid;
+  private final double[] top;
+  private final double[] bottom;
+  private final List<Ink> inks = new ArrayList<>();
+
+  /** An empty page whose last column ends above a title block of the given height. */
+  Page(Grid grid, double titleHeightMm) {
+    this.grid = grid;
+    top = new double[grid.columns()];
+    bottom = new double[grid.columns()];
+    Arrays.fill(top, grid.content().y());
+    Arrays.fill(bottom, grid.content().bottom());
+    bottom[grid.columns() - 1] = grid.frame().bottom() - titleHeightMm - Grid.GAP_MM;
+  }
+
+  Grid grid() {
+    return grid;
+  }
+
+  List<Ink> inks() {
+    return inks;
+  }
+
+  /** Keeps blocks out of the columns before {@code count} above {@code y}. */
+  void reserve(int count, double y) {
+    for (int i = 0; i < count; i++) {
+      top[i] = Math.max(top[i], y);
+    }
+  }
+
+  /** The largest height that a block of the given width finds here. */
+  double room(double widthMm) {
+    int span = grid.columnsFor(widthMm);
+    double most = 0;
+    for (int i = 0; i + span <= grid.columns(); i++) {
+      most = Math.max(most, at(i, span).height());
+    }
+    return most;
+  }
+
+  /** Sets the whole block in the highest place, the leftmost of equals; false if none is free. */
+  boolean place(Block block) {
+    int span = grid.columnsFor(block.minWidthMm());
+    int best = -1;
+    for (int i = 0; i + span <= grid.columns(); i++) {
+      Box room = at(i, span);
+      boolean higher = best < 0 || room.y() < at(best, span).y() - 1e-9;
+      if (higher && room.height() > 0 && block.place(room, false).isPresent()) {
+        best = i;
+      }
+    }
+    if (best < 0) {
+      return false;
+    }
+    put(best, span, block.place(at(best, span), false).orElseThrow());
+    return true;
+  }
+
+  /** Sets as much of the block as the tallest place holds; empty if nothing could be set. */
+  Optional<Block.Placed> placePart(Block block) {
+    int span = grid.columnsFor(block.minWidthMm());
+    int best = 0;
+    for (int i = 1; i + span <= grid.columns(); i++) {
+      if (at(i, span).height() > at(best, span).height() + 1e-9) {
+        best = i;
+      }
+    }
+    Optional<Block.Placed> placed = block.place(at(best, span), true);
+    int column = best;
+    placed.ifPresent(p -> put(column, span, p));
+    return placed;
+  }
+
+  private void put(int column, int span, Block.Placed placed) {
+    inks.addAll(placed.inks());
+    double end = at(column, span).y() + placed.heightMm() + Grid.GAP_MM;
+    for (int i = column; i < column + span; i++) {
+      top[i] = end;
+    }
+  }
+
+  private Box at(int column, int span) {
+    double y = grid.content().y();
+    double end = grid.content().bottom();
+    for (int i = column; i < column + span; i++) {
+      y = Math.max(y, top[i]);
+      end = Math.min(end, bottom[i]);
+    }
+    return new Box(grid.left(column), y, grid.span(span), Math.max(0, end - y));
+  }
+}

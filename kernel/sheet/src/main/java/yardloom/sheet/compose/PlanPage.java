@@ -1,0 +1,252 @@
+package yardloom.sheet.compose;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.SortedMap;
+import org.locationtech.jts.geom.Envelope;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.sheet.label.Grid;
+import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Ink;
+import yardloom.sheet.paper.Scale;
+import yardloom.sheet.paper.Type;
+import yardloom.sheet.paper.View;
+import yardloom.sheet.paper.Xy;
+
+/**
+ * Lays out a page with a site plan: the largest usual scale that fits beside one column, then the
+ * arrangement of columns that holds most of the blocks.
+ */
+final class PlanPage {
+  /** Room about the drawing for measures and labels; a page to carry has little to spare. */
+  private static final double MARGIN_MM = 9;
+
+  private static final double PAGE_MARGIN_MM = 6.5;
+
+  private static final double LEAST_COLUMN_BELOW_MM = 40;
+
+  /** How much smaller a page's drawing may get to leave room for the rest. */
+  private static final double MOST_SMALLER = 2;
+
+  private static final Style DIVIDER = Style.line("divider", Palette.INK, 0.25);
+
+  private final SheetRequest request;
+  private final SortedMap<Layer, List<Mark>> layers;
+  private final Grid grid;
+  private final Envelope extent;
+  private final Type type;
+  private final double titleHeightMm;
+
+  /**
+   * Where the drawing goes.
+   *
+   * @param side columns beside it
+   * @param below whether columns go on under it
+   */
+  private record Arrangement(int side, boolean below) {}
+
+  PlanPage(SheetRequest request, Grid grid, Type type, double titleHeightMm) {
+    this.request = request;
+    this.layers = request.layers();
+    this.grid = grid;
+    this.type = type;
+    this.titleHeightMm = titleHeightMm;
+    this.extent = View.extent(SheetRequest.all(layers), request.lot().map(lot -> lot.bounds()));
+    if (extent.isNull()) {
+      throw new PlanException(
+          ProblemCode.MISSING_OPTION, "the site plan has nothing to draw; give the plan a lot");
+    }
+  }
+
+  /**
+   * The scale asked for, or the largest usual one that fits.
+   *
+   * @throws PlanException (OUT_OF_RANGE) if the drawing does not fit on the paper
+   */
+  Scale scale() {
+    Optional<Scale> fitting = fittingScale();
+    if (fitting.isPresent()) {
+      return fitting.get();
+    }
+    List<Scale> usual = Scale.usual(request.info().units());
+    throw tooLarge(
+        request.scale().orElse(usual.get(usual.size() - 1)),
+        largestUsual()
+            .map(s -> "a larger sheet, or the scale " + s.words())
+            .orElse("a larger sheet"));
+  }
+
+  /** A page with the drawing at a scale, and the blocks that it does not hold. */
+  record Filled(Page page, Scale scale, List<Block> rest) {}
+
+  /**
+   * The page at {@link #scale}; on a page to carry whose scale is free, at a smaller one if {@code
+   * blocks} all stand beside the drawing only so: a second page is easily lost.
+   */
+  Filled filled(String title, List<Block> blocks, Collection<Block> optional) {
+    Scale largest = scale();
+    Filled first = filled(largest, title, blocks, optional);
+    boolean free = request.sheet().format() == SheetPlan.Format.PAGE && request.scale().isEmpty();
+    if (!free || optional.containsAll(first.rest())) {
+      return first;
+    }
+    return Scale.usual(request.info().units()).stream()
+        .sorted()
+        .filter(s -> s.compareTo(largest) > 0)
+        .filter(s -> s.denominator() <= MOST_SMALLER * largest.denominator())
+        .map(s -> filled(s, title, blocks, optional))
+        .filter(f -> optional.containsAll(f.rest()))
+        .findFirst()
+        .orElse(first);
+  }
+
+  private Filled filled(Scale scale, String title, List<Block> blocks, Collection<Block> optional) {
+    Page page = new Page(grid, titleHeightMm);
+    return new Filled(page, scale, fill(page, scale, title, blocks, optional));
+  }
+
+  /** The scale asked for, or the largest usual one; empty if the drawing does not fit so. */
+  Optional<Scale> fittingScale() {
+    return request.scale().isPresent()
+        ? request.scale().filter(s -> !arrangements(s).isEmpty())
+        : largestUsual();
+  }
+
+  private Optional<Scale> largestUsual() {
+    return Scale.usual(request.info().units()).stream()
+        .sorted()
+        .filter(s -> !arrangements(s).isEmpty())
+        .findFirst();
+  }
+
+  private PlanException tooLarge(Scale scale, String remedy) {
+    Box room = grid.content();
+    return new PlanException(
+        ProblemCode.OUT_OF_RANGE,
+        String.format(
+            Locale.ROOT,
+            "the site plan at %s needs %.0f by %.0f mm of paper, %s has %.0f by %.0f mm beside its"
+                + " title block; use %s",
+            scale.words(),
+            width(scale),
+            height(scale),
+            request.paper().name(),
+            grid.span(Math.max(1, grid.columns() - 1)),
+            room.height() - ViewTitle.HEIGHT_MM,
+            remedy));
+  }
+
+  private double width(Scale scale) {
+    return scale.paperMm(extent.getWidth()) + 2 * margin();
+  }
+
+  private double height(Scale scale) {
+    return scale.paperMm(extent.getHeight()) + 2 * margin();
+  }
+
+  private double margin() {
+    return request.sheet().format() == SheetPlan.Format.PAGE ? PAGE_MARGIN_MM : MARGIN_MM;
+  }
+
+  /** The arrangements in which the drawing fits, preferred ones first. */
+  private List<Arrangement> arrangements(Scale scale) {
+    List<Arrangement> fitting = new ArrayList<>();
+    double left = grid.content().height() - ViewTitle.HEIGHT_MM - height(scale);
+    for (int side = 1; side < grid.columns() && left >= 0; side++) {
+      if (width(scale) > grid.span(grid.columns() - side)) {
+        break;
+      }
+      fitting.add(new Arrangement(side, false));
+      if (left >= LEAST_COLUMN_BELOW_MM + Grid.GAP_MM) {
+        fitting.add(new Arrangement(side, true));
+      }
+    }
+    if (width(scale) <= grid.content().width() && left >= titleHeightMm + Grid.GAP_MM) {
+      fitting.add(new Arrangement(0, true));
+    }
+    return fitting;
+  }
+
+  /**
+   * The page with the drawing and those of {@code blocks} that it holds, then of {@code optional};
+   * the rest is returned.
+   */
+  private List<Block> fill(
+      Page page, Scale scale, String title, List<Block> blocks, Collection<Block> optional) {
+    Arrangement best = null;
+    int fewest = Integer.MAX_VALUE;
+    for (Arrangement candidate : arrangements(scale)) {
+      Page trial = new Page(grid, titleHeightMm);
+      reserve(trial, candidate, scale);
+      int left = (optional.size() + 1) * notPlaced(trial, blocks) + notPlaced(trial, optional);
+      if (left < fewest) {
+        best = candidate;
+        fewest = left;
+      }
+    }
+    reserve(page, best, scale);
+    List<String> homeless = draw(page, best, scale, title);
+    List<Block> all = new ArrayList<>(blocks);
+    if (!homeless.isEmpty()) {
+      all.add(
+          new Blocks(type).notes("unplaced", "Labels that found no room on the drawing", homeless));
+    }
+    all.addAll(optional);
+    List<Block> rest = new ArrayList<>();
+    for (Block block : all) {
+      if (!page.place(block)) {
+        rest.add(block);
+      }
+    }
+    return rest;
+  }
+
+  private static int notPlaced(Page page, Collection<Block> blocks) {
+    int left = 0;
+    for (Block block : blocks) {
+      left += page.place(block) ? 0 : 1;
+    }
+    return left;
+  }
+
+  private void reserve(Page page, Arrangement arrangement, Scale scale) {
+    double end =
+        arrangement.below()
+            ? grid.content().y() + height(scale) + ViewTitle.HEIGHT_MM + Grid.GAP_MM
+            : grid.content().bottom();
+    page.reserve(grid.columns() - arrangement.side(), end);
+  }
+
+  private List<String> draw(Page page, Arrangement arrangement, Scale scale, String title) {
+    Box content = grid.content();
+    int columns = grid.columns() - arrangement.side();
+    double height = arrangement.below() ? height(scale) : content.height() - ViewTitle.HEIGHT_MM;
+    Box area = new Box(content.x(), content.y(), grid.span(columns), height);
+    View view = View.centred(extent, 1000 / scale.denominator(), area);
+    Drawing drawing = new Drawing(layers, view, area, type);
+    page.inks().add(Ink.Group.of("site-plan", title, drawing.inks()));
+    Box strip = new Box(area.x(), area.bottom(), area.width(), ViewTitle.HEIGHT_MM);
+    page.inks()
+        .addAll(
+            ViewTitle.at(
+                strip, title, scale, request.info().units(), request.north().degrees(), type));
+    if (arrangement.side() > 0) {
+      double x = grid.left(columns) - Grid.GUTTER_MM / 2;
+      Box frame = grid.frame();
+      // Below the drawing a table may run through all columns.
+      double end = arrangement.below() ? strip.bottom() : frame.bottom();
+      page.inks().add(Ink.Path.line(DIVIDER, new Xy(x, frame.y()), new Xy(x, end)));
+    }
+    return drawing.homeless();
+  }
+}

@@ -1,0 +1,306 @@
+package yardloom.sheet.compose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.draw.TextMetrics;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
+import yardloom.sheet.label.Grid;
+import yardloom.sheet.paper.Ink;
+import yardloom.sheet.paper.Scale;
+import yardloom.sheet.paper.Type;
+
+/**
+ * Composes sheets: frame, title block, site plan at true scale, legend, cautions, tables, figures,
+ * notes. Nothing overlaps and nothing leaves the frame; what does not fit goes on to further
+ * sheets. The same request gives the same sheets.
+ */
+public final class SheetComposer {
+  private static final Style FRAME = Style.filled("frame", "").outlined(Palette.INK, 0.7);
+
+  /** The widest words that a scale has decide how much room the title block needs. */
+  private static final String WIDEST_SCALE = "1/2\" = 1'-0\"";
+
+  private final Type type;
+
+  public SheetComposer(TextMetrics metrics) {
+    this.type = new Type(metrics);
+  }
+
+  /** A filled page without its title block. */
+  private record Filled(
+      SheetRequest request,
+      Page page,
+      String title,
+      String scale,
+      int part,
+      List<Table> optional) {}
+
+  /**
+   * The sheet and its continuations, numbered from the number of its plan.
+   *
+   * @throws yardloom.kernel.problem.PlanException (OUT_OF_RANGE) if the site plan does not fit on
+   *     the paper at the scale asked for
+   */
+  public List<ComposedSheet> compose(SheetRequest request) {
+    List<Filled> pages = fill(request);
+    List<ComposedSheet> sheets = new ArrayList<>();
+    for (Filled page : pages) {
+      int number = request.sheet().number() + page.part();
+      sheets.add(finish(page, number, number));
+    }
+    return sheets;
+  }
+
+  /** All sheets of a set, in order of their plans, numbered through from 1. */
+  public List<ComposedSheet> composeSet(List<SheetRequest> requests) {
+    return numbered(fillAll(requests));
+  }
+
+  /**
+   * The same with a last sheet for tables: those of {@code schedules} that stand on no other sheet
+   * as {@linkplain SheetRequest#withOptional optional} ones; none if all do.
+   */
+  public List<ComposedSheet> composeSet(List<SheetRequest> requests, SheetRequest schedules) {
+    List<Filled> pages = fillAll(requests);
+    Set<String> placed =
+        pages.stream()
+            .flatMap(page -> page.optional().stream())
+            .map(Table::id)
+            .collect(Collectors.toSet());
+    List<Panel> rest =
+        schedules.sheet().panels().stream()
+            .filter(p -> !(p instanceof Panel.TableBlock t && placed.contains(t.table().id())))
+            .toList();
+    if (!rest.isEmpty()) {
+      pages.addAll(fill(schedules.withPanels(rest)));
+    }
+    return numbered(pages);
+  }
+
+  /**
+   * Refuses a plan whose lot alone is too large, before anything is worked out for it.
+   *
+   * @throws yardloom.kernel.problem.PlanException (OUT_OF_RANGE) if the lot does not fit on the
+   *     paper at the scale asked for, or at any usual one
+   */
+  public void requireRoom(SheetRequest request) {
+    SheetRequest turned = turned(request);
+    if (turned.lot().isPresent()) {
+      panel(turned).ifPresent(panel -> planPage(turned, panel).scale());
+    }
+  }
+
+  private List<Filled> fillAll(List<SheetRequest> requests) {
+    List<Filled> pages = new ArrayList<>();
+    requests.stream()
+        .sorted((a, b) -> a.sheet().compareTo(b.sheet()))
+        .forEach(r -> pages.addAll(fill(r)));
+    return pages;
+  }
+
+  private List<ComposedSheet> numbered(List<Filled> pages) {
+    List<ComposedSheet> sheets = new ArrayList<>();
+    for (int i = 0; i < pages.size(); i++) {
+      sheets.add(finish(pages.get(i), i + 1, pages.size()));
+    }
+    return sheets;
+  }
+
+  private List<Filled> fill(SheetRequest asked) {
+    SheetRequest request = turned(asked);
+    Grid grid = Grid.of(request.paper());
+    List<Filled> filled = new ArrayList<>();
+    List<Block> waiting = waiting(request, grid);
+    Map<Block, Table> optional = optional(request, grid);
+    for (Panel panel : request.sheet().panels()) {
+      if (panel instanceof Panel.SitePlan sitePlan) {
+        waiting = sitePlan(request, sitePlan, grid, waiting, optional, filled);
+      }
+    }
+    while (!waiting.isEmpty()) {
+      String title = title(request, filled.size());
+      Page page = new Page(grid, titleHeight(request, grid, title, ""));
+      waiting = pour(waiting, page);
+      List<Table> room = waiting.isEmpty() ? fillUp(page, optional) : List.of();
+      filled.add(new Filled(request, page, title, "", filled.size(), room));
+    }
+    return filled;
+  }
+
+  private List<Block> waiting(SheetRequest request, Grid grid) {
+    List<Block> waiting = new ArrayList<>();
+    Blocks blocks = new Blocks(type);
+    if (panel(request).isPresent() && !request.legend().isEmpty()) {
+      waiting.add(blocks.legend(request.legend()));
+    }
+    if (!request.cautions().isEmpty()) {
+      waiting.add(blocks.cautions(request.cautions()));
+    }
+    waiting.addAll(blocks(request, grid));
+    return waiting;
+  }
+
+  /** Sets those of {@code optional} that find room and takes them from it. */
+  private static List<Table> fillUp(Page page, Map<Block, Table> optional) {
+    List<Table> set = new ArrayList<>();
+    for (Block block : List.copyOf(optional.keySet())) {
+      if (page.place(block)) {
+        set.add(optional.remove(block));
+      }
+    }
+    return set;
+  }
+
+  private static Optional<Panel.SitePlan> panel(SheetRequest request) {
+    return request.sheet().panels().stream()
+        .filter(Panel.SitePlan.class::isInstance)
+        .map(Panel.SitePlan.class::cast)
+        .findFirst();
+  }
+
+  /** On a standing sheet, if the drawing becomes larger so and the scale is free. */
+  private SheetRequest turned(SheetRequest request) {
+    boolean lying = request.paper().widthMm() > request.paper().heightMm();
+    Optional<Panel.SitePlan> panel = panel(request);
+    if (!lying || panel.isEmpty()) {
+      return request;
+    }
+    SheetRequest standing = request.withPaper(request.paper().portrait());
+    Optional<Scale> scaleLying = planPage(request, panel.get()).fittingScale();
+    Optional<Scale> scaleStanding = planPage(standing, panel.get()).fittingScale();
+    boolean better =
+        scaleStanding.isPresent()
+            && (scaleLying.isEmpty() || scaleStanding.get().compareTo(scaleLying.get()) < 0);
+    return better ? standing : request;
+  }
+
+  private PlanPage planPage(SheetRequest request, Panel.SitePlan panel) {
+    Grid grid = Grid.of(request.paper());
+    String title = request.sheet().title();
+    return new PlanPage(
+        request, panel, grid, type, titleHeight(request, grid, title, WIDEST_SCALE));
+  }
+
+  private List<Block> sitePlan(
+      SheetRequest request,
+      Panel.SitePlan panel,
+      Grid grid,
+      List<Block> waiting,
+      Map<Block, Table> optional,
+      List<Filled> filled) {
+    String title = title(request, filled.size());
+    double titleHeight = titleHeight(request, grid, title, WIDEST_SCALE);
+    PlanPage plan = new PlanPage(request, panel, grid, type, titleHeight);
+    PlanPage.Filled page = plan.filled(request.sheet().title(), waiting, optional.keySet());
+    Map<Block, Table> placed = new LinkedHashMap<>(optional);
+    placed.keySet().removeAll(page.rest());
+    List<Block> left = page.rest().stream().filter(b -> !optional.containsKey(b)).toList();
+    optional.keySet().removeAll(placed.keySet());
+    filled.add(
+        new Filled(
+            request,
+            page.page(),
+            title,
+            page.scale().words(),
+            filled.size(),
+            List.copyOf(placed.values())));
+    return left;
+  }
+
+  /** The optional tables that stand in one piece, as blocks. */
+  private Map<Block, Table> optional(SheetRequest request, Grid grid) {
+    TableFormat format = new TableFormat(request.info().units(), request.info().currency());
+    Map<Block, Table> blocks = new LinkedHashMap<>();
+    for (Table table : request.optional()) {
+      List<Block> parts = TableBlock.of(table, format, type, grid.content().width());
+      if (parts.size() == 1 && !table.isEmpty()) {
+        blocks.put(parts.get(0), table);
+      }
+    }
+    return blocks;
+  }
+
+  private static String title(SheetRequest request, int part) {
+    return part == 0 ? request.sheet().title() : request.sheet().title() + " (continued)";
+  }
+
+  private double titleHeight(SheetRequest request, Grid grid, String title, String scale) {
+    return new TitleBlock(request, title, scale, type).height(grid.titleBlockMm());
+  }
+
+  private List<Block> blocks(SheetRequest request, Grid grid) {
+    TableFormat format = new TableFormat(request.info().units(), request.info().currency());
+    double width = grid.content().width();
+    // As much as a fresh page offers across all its columns.
+    double height = new Page(grid, titleHeight(request, grid, title(request, 1), "")).room(width);
+    return new PanelBlocks(type, format, width, height).of(request.sheet().panels());
+  }
+
+  /** Fills a fresh page; returns what is left. At least part of one block is always set. */
+  private static List<Block> pour(List<Block> blocks, Page page) {
+    List<Block> rest = new ArrayList<>();
+    boolean empty = true;
+    for (Block block : blocks) {
+      if (page.place(block)) {
+        empty = false;
+        continue;
+      }
+      if (empty) {
+        // Too tall for any sheet: set it in parts, here and on the next.
+        Optional<Block> left = inParts(block, page);
+        left.ifPresent(rest::add);
+        empty = false;
+      } else {
+        rest.add(block);
+      }
+    }
+    return rest;
+  }
+
+  private static Optional<Block> inParts(Block block, Page page) {
+    Optional<Block> left = Optional.of(block);
+    boolean any = false;
+    while (left.isPresent()) {
+      Optional<Block.Placed> placed = page.placePart(left.get());
+      if (placed.isEmpty()) {
+        break;
+      }
+      any = true;
+      left = placed.get().rest();
+    }
+    if (!any) {
+      throw new IllegalStateException("a block does not fit on an empty sheet");
+    }
+    return left;
+  }
+
+  private ComposedSheet finish(Filled filled, int number, int count) {
+    SheetRequest request = filled.request();
+    Grid grid = filled.page().grid();
+    List<Ink> inks = new ArrayList<>(filled.page().inks());
+    inks.add(Ink.Path.box(FRAME, grid.frame()));
+    TitleBlock title = new TitleBlock(request, filled.title(), filled.scale(), type);
+    inks.addAll(title.inks(grid.titleBlockMm(), grid.frame(), number + " of " + count));
+    String id = request.sheet().id() + (filled.part() == 0 ? "" : "-" + (filled.part() + 1));
+    String description =
+        filled.title()
+            + " of "
+            + request.info().title()
+            + (filled.scale().isEmpty() ? "" : ", scale " + filled.scale())
+            + ", sheet "
+            + number
+            + " of "
+            + count;
+    return new ComposedSheet(
+        id, number, filled.title(), description, request.paper(), filled.scale(), inks);
+  }
+}

@@ -1,0 +1,91 @@
+package yardloom.sheet.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.draw.Style;
+import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Ink;
+import yardloom.sheet.paper.Type;
+import yardloom.sheet.paper.Xy;
+
+/**
+ * A titled pile of rows that can be broken between any two; the title and the head rows are
+ * repeated with the rest.
+ *
+ * @param content the rows for a given inner width
+ * @param from the first body row that is still to be set
+ */
+record Stack(
+    String name,
+    String title,
+    double minWidthMm,
+    boolean boxed,
+    Type type,
+    DoubleFunction<Content> content,
+    int from)
+    implements Block {
+  private static final double PADDING_MM = 2.5;
+  private static final double TITLE_GAP_MM = 1.2;
+  private static final Style TOP_RULE = Style.line("block-rule", Palette.INK, 0.5);
+  private static final Style BOX = Style.filled("caution-box", "").outlined(Palette.ALERT, 0.5);
+
+  /** One row: its height, and its inks for a given upper left corner. */
+  record Row(double heightMm, Drawn drawn) {}
+
+  /** Draws a row at a place. */
+  interface Drawn {
+    List<Ink> at(double x, double y);
+  }
+
+  /** Head rows are repeated wherever the body goes on. */
+  record Content(List<Row> head, List<Row> body) {}
+
+  @Override
+  public Optional<Placed> place(Box room, boolean partly) {
+    double pad = boxed ? PADDING_MM : 0;
+    double innerWidth = room.width() - 2 * pad;
+    Content rows = content.apply(innerWidth);
+    List<Ink> inks = new ArrayList<>();
+    double x = room.x() + pad;
+    double y = room.y() + (boxed ? PADDING_MM : 0.5);
+    List<String> heading =
+        type.wrap(from == 0 ? title : title + " (continued)", Type.HEADING, true, innerWidth);
+    inks.addAll(Type.lines(heading, x, y, Type.HEADING, true, boxed ? Palette.ALERT : Palette.INK));
+    y += heading.size() * Type.pitch(Type.HEADING) + TITLE_GAP_MM;
+    for (Row row : rows.head()) {
+      inks.addAll(row.drawn().at(x, y));
+      y += row.heightMm();
+    }
+    double limit = room.bottom() - pad;
+    int next = from;
+    while (next < rows.body().size() && y + rows.body().get(next).heightMm() <= limit + 1e-9) {
+      inks.addAll(rows.body().get(next).drawn().at(x, y));
+      y += rows.body().get(next).heightMm();
+      next++;
+    }
+    boolean whole = next == rows.body().size();
+    if (y > limit + 1e-9 || !whole && (!partly || next == from)) {
+      return Optional.empty();
+    }
+    double height = y + pad - room.y();
+    inks.add(0, edge(room, height));
+    return Optional.of(
+        new Placed(
+            List.of(Ink.Group.of(name, title, inks)),
+            height,
+            whole ? Optional.empty() : Optional.of(from(next))));
+  }
+
+  private Ink edge(Box room, double height) {
+    return boxed
+        ? Ink.Path.box(BOX, new Box(room.x(), room.y(), room.width(), height))
+        : Ink.Path.line(TOP_RULE, new Xy(room.x(), room.y()), new Xy(room.right(), room.y()));
+  }
+
+  private Stack from(int row) {
+    return new Stack(name, title, minWidthMm, boxed, type, content, row);
+  }
+}

@@ -1,0 +1,287 @@
+package yardloom.sheet.label;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import yardloom.kernel.draw.Mark.Anchor;
+import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Xy;
+
+/**
+ * Finds places for labels so that none overlaps another, a text already set, or the edge of the
+ * drawing.
+ *
+ * <p>Greedy by rank: each label takes the best free candidate and keeps it. Candidates next to the
+ * point come in the order of {@link #SIDES} (above first), then places further off with a leader
+ * line, last any free place of the drawing. A label of ground may also stand in it, or along its
+ * edge ({@link GroundPlaces}). Lines of the drawing under a label cost, but do not forbid. Same
+ * input, same result.
+ *
+ * <p>References: [1] J. Christensen, J. Marks, S. Shieber, An empirical study of algorithms for
+ * point-feature label placement, ACM Transactions on Graphics 14(3), 1995, pp. 203-232: candidate
+ * positions. [2] P. Bobák, L. Čmolík, M. Čadík, arXiv 2407.11996, 2024: readers prefer labels above
+ * the point.
+ */
+final class LabelPlacer {
+  /** Directions from the point to the label's middle, preferred first; y down. */
+  static final List<Xy> SIDES =
+      List.of(
+          new Xy(0, -1),
+          new Xy(1, -1),
+          new Xy(1, 0),
+          new Xy(-1, -1),
+          new Xy(-1, 0),
+          new Xy(0, 1),
+          new Xy(1, 1),
+          new Xy(-1, 1));
+
+  private static final double[] RINGS_MM = {4, 5, 6, 7, 8, 10, 12, 14, 17, 20, 23, 30, 40, 52, 66};
+  private static final int RING_DIRECTIONS = 16;
+  private static final double GAP_MM = 1;
+  private static final double CLEAR_MM = 0.4;
+
+  /** Beside ground; narrow, so that it is clear between two beds which of them is meant. */
+  private static final double GAP_TO_GROUND_MM = 0.5;
+
+  /** How far a leader reaches into the ground that it belongs to. */
+  private static final double INTO_GROUND_MM = 1.2;
+
+  /** Costs: a place further down the list, a line under the text, a leader and its length. */
+  private static final double PER_SIDE = 0.5;
+
+  private static final double PER_CROSSING = 4;
+
+  /** What grows in a bed has to lie under some text. */
+  private static final double PER_CROSSING_INSIDE = 0.2;
+
+  private static final double LEADER = 16;
+
+  /** The last rank that is worth a leader. */
+  private static final int LAST_LED = 4;
+
+  private static final double LEADER_PER_MM = 0.5;
+
+  /**
+   * A label to place.
+   *
+   * @param widthMm along its lines
+   * @param heightMm across its lines
+   * @param stand whether it had better stand centred on its point
+   * @param upright whether its lines run up the sheet when it does
+   * @param ground what it names, if that is more than a point
+   */
+  record Request(
+      Xy anchor,
+      double widthMm,
+      double heightMm,
+      int rank,
+      Anchor stand,
+      boolean upright,
+      Optional<Footprint> ground) {
+
+    boolean isCentred() {
+      return stand != Anchor.NEAR;
+    }
+
+    /** Its room about {@code middle}. */
+    Box around(Xy middle, boolean isUpright) {
+      return Box.around(middle, isUpright ? heightMm : widthMm, isUpright ? widthMm : heightMm);
+    }
+
+    double distance(Box box) {
+      return ground.map(g -> g.distance(box)).orElseGet(() -> Quad.of(box).distance(anchor));
+    }
+  }
+
+  /** A line from what a label names to the label. */
+  record Leader(Xy from, Xy to) {}
+
+  /** Where a label stands; the leader is empty if it stands at its point or ground. */
+  record Spot(Box box, Optional<Leader> leader, boolean upright) {}
+
+  /** A place and how bad it is without what it covers. */
+  record Candidate(Box box, boolean upright, double cost) {}
+
+  private final LabelSpace space;
+  private List<Request> all = List.of();
+
+  LabelPlacer(LabelSpace space) {
+    this.space = space;
+  }
+
+  /** Places for {@code requests}, in their order; empty where the drawing is full. */
+  List<Optional<Spot>> place(List<Request> requests) {
+    List<Optional<Spot>> spots = new ArrayList<>();
+    requests.forEach(r -> spots.add(Optional.empty()));
+    all = List.copyOf(requests);
+    IntStream.range(0, requests.size())
+        .boxed()
+        .sorted(
+            Comparator.comparing((Integer i) -> requests.get(i).rank())
+                .thenComparing(i -> !requests.get(i).isCentred()))
+        .forEach(i -> spots.set(i, kept(place(requests.get(i)))));
+    return spots;
+  }
+
+  private Optional<Spot> kept(Optional<Spot> spot) {
+    spot.ifPresent(s -> space.take(Quad.of(s.box().inset(-CLEAR_MM))));
+    spot.flatMap(Spot::leader).ifPresent(l -> space.takeLeader(l.from(), l.to()));
+    return spot;
+  }
+
+  private record Offer(Spot spot, double cost) {
+    static final Offer NONE = new Offer(null, Double.MAX_VALUE);
+
+    Offer orCheaper(Spot other, double otherCost) {
+      return otherCost < cost ? new Offer(other, otherCost) : this;
+    }
+  }
+
+  private Optional<Spot> place(Request request) {
+    if (request.isCentred()) {
+      Box centred = request.around(request.anchor(), request.upright());
+      if (isClear(request, centred) && space.isFree(Quad.of(centred))) {
+        return Optional.of(new Spot(centred, Optional.empty(), request.upright()));
+      }
+      if (request.stand() == Anchor.FIXED) {
+        return Optional.empty();
+      }
+    }
+    Offer near = request.ground().isPresent() ? atTheGround(request) : atThePoint(request);
+    if (request.rank() > LAST_LED) {
+      return Optional.ofNullable(near.spot());
+    }
+    Offer best = ledTo(request, near);
+    return best == Offer.NONE ? anywhere(request) : Optional.of(best.spot());
+  }
+
+  /** Whether it lies in its ground and on no outline; that of a point may lie anywhere. */
+  private boolean isClear(Request request, Box box) {
+    return request.ground().map(g -> g.contains(box) && space.outlinesUnder(box) == 0).orElse(true);
+  }
+
+  private Offer atThePoint(Request request) {
+    Offer best = Offer.NONE;
+    for (int i = 0; i < SIDES.size(); i++) {
+      Box box = beside(request, SIDES.get(i), GAP_MM);
+      double least = PER_SIDE * i;
+      if (least < best.cost() && space.isFree(Quad.of(box)) && isNearest(box, request)) {
+        double cost = least + PER_CROSSING * space.linesUnder(box);
+        best = best.orCheaper(new Spot(box, Optional.empty(), false), cost);
+      }
+    }
+    return best;
+  }
+
+  private Offer atTheGround(Request request) {
+    Footprint ground = request.ground().orElseThrow();
+    Offer best = Offer.NONE;
+    for (Candidate c : GroundPlaces.in(ground, request)) {
+      if (c.cost() < best.cost() && space.isFree(Quad.of(c.box()))) {
+        double cost =
+            c.cost()
+                + PER_CROSSING * space.outlinesUnder(c.box())
+                + PER_CROSSING_INSIDE * space.linesUnder(c.box());
+        best = best.orCheaper(new Spot(c.box(), Optional.empty(), c.upright()), cost);
+      }
+    }
+    for (Candidate c : GroundPlaces.beside(ground, request, GAP_TO_GROUND_MM)) {
+      if (c.cost() < best.cost() && space.isFree(Quad.of(c.box())) && isNearest(c.box(), request)) {
+        double cost = c.cost() + PER_CROSSING * space.linesUnder(c.box());
+        best = best.orCheaper(new Spot(c.box(), Optional.empty(), c.upright()), cost);
+      }
+    }
+    return best;
+  }
+
+  /** The cheapest place with a leader, if it is cheaper than {@code near}. */
+  private Offer ledTo(Request request, Offer near) {
+    Offer best = near;
+    for (double ring : RINGS_MM) {
+      if (best.cost() < LEADER + LEADER_PER_MM * ring) {
+        break;
+      }
+      for (int d = 0; d < RING_DIRECTIONS; d++) {
+        double angle = 2 * Math.PI * d / RING_DIRECTIONS;
+        Xy direction = new Xy(StrictMath.sin(angle), -StrictMath.cos(angle));
+        Box box = beside(request, direction, ring);
+        double least = LEADER + LEADER_PER_MM * ring + 0.01 * d;
+        if (least < best.cost() && space.isFree(Quad.of(box))) {
+          Leader leader = leader(request, box);
+          if (space.isLeaderFree(leader.from(), leader.to())) {
+            double cost =
+                least
+                    + PER_CROSSING * space.linesUnder(box)
+                    + space.crossingCost(leader.from(), leader.to());
+            best = best.orCheaper(new Spot(box, Optional.of(leader), false), cost);
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  /** From the point, or from just inside the edge of the ground where that is nearest. */
+  private static Leader leader(Request request, Box box) {
+    Xy from =
+        request
+            .ground()
+            .map(g -> inward(g.nearest(box.nearest(request.anchor())), request.anchor()))
+            .orElse(request.anchor());
+    return new Leader(from, box.nearest(from));
+  }
+
+  private static Xy inward(Xy edge, Xy heart) {
+    double way = edge.distance(heart);
+    double share = way == 0 ? 0 : Math.min(1, INTO_GROUND_MM / way);
+    return edge.plus((heart.x() - edge.x()) * share, (heart.y() - edge.y()) * share);
+  }
+
+  /** The free place of the whole drawing that is nearest to the point. */
+  private Optional<Spot> anywhere(Request request) {
+    List<Box> boxes = new ArrayList<>();
+    Box area = space.area();
+    double stepX = request.widthMm() / 2 + 1;
+    double stepY = request.heightMm() + 0.5;
+    for (double y = area.y(); y + request.heightMm() <= area.bottom(); y += stepY) {
+      for (double x = area.x(); x + request.widthMm() <= area.right(); x += stepX) {
+        boxes.add(new Box(x, y, request.widthMm(), request.heightMm()));
+      }
+    }
+    return boxes.stream()
+        .sorted(Comparator.comparing((Box b) -> b.centre().distance(request.anchor())))
+        .filter(b -> space.isFree(Quad.of(b)))
+        .map(b -> new Spot(b, Optional.of(leader(request, b)), false))
+        .filter(s -> s.leader().filter(l -> space.isLeaderFree(l.from(), l.to())).isPresent())
+        .findFirst();
+  }
+
+  private static Box beside(Request r, Xy direction, double gap) {
+    Optional<Box> bounds = r.ground().map(Footprint::bounds);
+    Xy middle = bounds.map(Box::centre).orElse(r.anchor());
+    double halfWidth = bounds.map(b -> b.width() / 2).orElse(0.0);
+    double halfHeight = bounds.map(b -> b.height() / 2).orElse(0.0);
+    double x = direction.x() * (halfWidth + r.widthMm() / 2 + gap);
+    double y = direction.y() * (halfHeight + r.heightMm() / 2 + gap);
+    return r.around(middle.plus(x, y), false);
+  }
+
+  /** Whether no other label could claim the place: what that names is further off. */
+  private boolean isNearest(Box box, Request request) {
+    double own = request.distance(box);
+    return rivals(request).allMatch(other -> other.distance(box) > own);
+  }
+
+  private Stream<Request> rivals(Request request) {
+    return all.stream()
+        .filter(r -> !r.isCentred() || r.ground().isPresent())
+        .filter(r -> !r.anchor().equals(request.anchor()) && !isSame(r.ground(), request.ground()));
+  }
+
+  private static boolean isSame(Optional<Footprint> a, Optional<Footprint> b) {
+    return a.isPresent() && a.equals(b);
+  }
+}

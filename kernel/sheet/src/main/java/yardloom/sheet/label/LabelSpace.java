@@ -1,0 +1,102 @@
+package yardloom.sheet.label;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.strtree.STRtree;
+import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Xy;
+
+/** What is already on a drawing: texts and leaders that bar a place, lines that make it dear. */
+public final class LabelSpace {
+  private static final double PER_LEADER_CROSSED = 10;
+  private static final double PER_OUTLINE_CROSSED = 3;
+
+  private record Segment(Xy from, Xy to, boolean outline) {}
+
+  private final Box area;
+  private final List<Quad> taken = new ArrayList<>();
+  private final List<Segment> leaders = new ArrayList<>();
+  private final List<Segment> lines = new ArrayList<>();
+  private STRtree index;
+
+  /** An empty drawing that texts must not leave. */
+  public LabelSpace(Box area) {
+    this.area = area;
+  }
+
+  Box area() {
+    return area;
+  }
+
+  /** Keeps texts off {@code quad}. */
+  public void take(Quad quad) {
+    taken.add(quad);
+  }
+
+  /** Keeps texts off the line. */
+  void takeLeader(Xy from, Xy to) {
+    leaders.add(new Segment(from, to, false));
+  }
+
+  public boolean isFree(Quad quad) {
+    return quad.inside(area)
+        && taken.stream().noneMatch(quad::overlaps)
+        && leaders.stream().noneMatch(l -> quad.crossedBy(l.from, l.to));
+  }
+
+  /** Whether a leader meets no text; one that already covers its start cannot be avoided. */
+  boolean isLeaderFree(Xy from, Xy to) {
+    return taken.stream().noneMatch(q -> q.crossedBy(from, to) && q.distance(from) > 0);
+  }
+
+  /** A line of the drawing that labels had better not cross. */
+  public void avoid(Xy from, Xy to) {
+    lines.add(new Segment(from, to, false));
+    index = null;
+  }
+
+  /** An outline of a region or a measured line; leaders had better not cross it either. */
+  public void avoidOutline(Xy from, Xy to) {
+    lines.add(new Segment(from, to, true));
+    index = null;
+  }
+
+  /** How many outlines and measured lines run under {@code box}. */
+  long outlinesUnder(Box box) {
+    return under(box).filter(Segment::outline).count();
+  }
+
+  /** How many lines of the drawing run under {@code box}. */
+  long linesUnder(Box box) {
+    return under(box).count();
+  }
+
+  /** A leader that crosses others, or the outlines of things it does not belong to, misleads. */
+  double crossingCost(Xy from, Xy to) {
+    long crossed = leaders.stream().filter(l -> Quad.isCrossing(from, to, l.from, l.to)).count();
+    long outlines =
+        near(new Envelope(from.x(), to.x(), from.y(), to.y()))
+            .filter(s -> s.outline && Quad.isCrossing(from, to, s.from, s.to))
+            .count();
+    return PER_LEADER_CROSSED * crossed + PER_OUTLINE_CROSSED * outlines;
+  }
+
+  private Stream<Segment> under(Box box) {
+    return near(new Envelope(box.x(), box.right(), box.y(), box.bottom()))
+        .filter(s -> box.isCrossedBy(s.from, s.to));
+  }
+
+  private Stream<Segment> near(Envelope around) {
+    if (index == null) {
+      index = new STRtree();
+      for (Segment s : lines) {
+        index.insert(new Envelope(s.from.x(), s.to.x(), s.from.y(), s.to.y()), s);
+      }
+    }
+    List<Segment> near = new ArrayList<>();
+    index.query(around, found -> near.add((Segment) found));
+    return near.stream();
+  }
+}

@@ -1,0 +1,61 @@
+package yardloom.sheet.paper;
+
+/** An upright rectangle on paper, millimetres, {@code y} down. */
+public record Box(double x, double y, double width, double height) {
+  public static Box around(Xy middle, double width, double height) {
+    return new Box(middle.x() - width / 2, middle.y() - height / 2, width, height);
+  }
+
+  public double right() {
+    return x + width;
+  }
+
+  public double bottom() {
+    return y + height;
+  }
+
+  public Xy centre() {
+    return new Xy(x + width / 2, y + height / 2);
+  }
+
+  /** This box without {@code mm} on every side. */
+  public Box inset(double mm) {
+    return new Box(x + mm, y + mm, width - 2 * mm, height - 2 * mm);
+  }
+
+  public boolean contains(Xy p) {
+    return p.x() >= x && p.x() <= right() && p.y() >= y && p.y() <= bottom();
+  }
+
+  /** The point of the box nearest to {@code p}. */
+  public Xy nearest(Xy p) {
+    return new Xy(Math.min(Math.max(p.x(), x), right()), Math.min(Math.max(p.y(), y), bottom()));
+  }
+
+  /**
+   * Whether the segment passes through the inside.
+   *
+   * <p>References: [1] Y.-D. Liang, B. A. Barsky, A new concept and method for line clipping, ACM
+   * Transactions on Graphics 3(1), 1984, pp. 1-22 (from memory).
+   */
+  public boolean isCrossedBy(Xy from, Xy to) {
+    double[] range = {0, 1};
+    double dx = to.x() - from.x();
+    double dy = to.y() - from.y();
+    return isWithin(dx, x - from.x(), right() - from.x(), range)
+        && isWithin(dy, y - from.y(), bottom() - from.y(), range)
+        && (range[1] - range[0]) * StrictMath.hypot(dx, dy) > 1e-6;
+  }
+
+  /** Narrows the part of the segment that lies between two parallel lines. */
+  private static boolean isWithin(double step, double low, double high, double[] range) {
+    if (step == 0) {
+      return low < 0 && high > 0;
+    }
+    double enters = Math.min(low / step, high / step);
+    double leaves = Math.max(low / step, high / step);
+    range[0] = Math.max(range[0], enters);
+    range[1] = Math.min(range[1], leaves);
+    return range[0] < range[1];
+  }
+}

@@ -1,0 +1,12 @@
+package yardloom.sheet.paper;
+
+/** A place on paper in millimetres: x to the right, y down from the upper left corner. */
+public record Xy(double x, double y) {
+  public Xy plus(double right, double down) {
+    return new Xy(x + right, y + down);
+  }
+
+  public double distance(Xy other) {
+    return Math.sqrt((x - other.x) * (x - other.x) + (y - other.y) * (y - other.y));
+  }
+}

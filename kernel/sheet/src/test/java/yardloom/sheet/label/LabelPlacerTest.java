@@ -1,0 +1,232 @@
+package yardloom.sheet.label;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+import yardloom.kernel.draw.Mark.Anchor;
+import yardloom.sheet.label.LabelPlacer.Request;
+import yardloom.sheet.label.LabelPlacer.Spot;
+import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Xy;
+
+class LabelPlacerTest {
+  private static final Box PAGE = new Box(0, 0, 280, 216);
+
+  @Provide
+  Arbitrary<List<Request>> requests() {
+    Arbitrary<Xy> points =
+        Combinators.combine(
+                Arbitraries.doubles().between(2, 278), Arbitraries.doubles().between(2, 214))
+            .as(Xy::new);
+    return Combinators.combine(
+            points,
+            Arbitraries.doubles().between(4, 40),
+            Arbitraries.doubles().between(2.6, 8),
+            Arbitraries.integers().between(0, 5),
+            Arbitraries.of(Anchor.class),
+            Arbitraries.of(true, false),
+            grounds())
+        .as(LabelPlacerTest::request)
+        .list()
+        .ofMaxSize(60);
+  }
+
+  /** Sizes of ground about the point, or none. */
+  private static Arbitrary<Optional<Xy>> grounds() {
+    return Combinators.combine(
+            Arbitraries.doubles().between(1, 90), Arbitraries.doubles().between(1, 90))
+        .as(Xy::new)
+        .optional(0.5);
+  }
+
+  /** A triangle or a lozenge of ground about the point, by its size. */
+  private static Request request(
+      Xy at,
+      double width,
+      double height,
+      int rank,
+      Anchor stand,
+      boolean upright,
+      Optional<Xy> size) {
+    Optional<Footprint> ground =
+        size.map(
+            s ->
+                new Footprint(
+                    s.x() < s.y()
+                        ? List.of(at.plus(0, -s.y()), at.plus(s.x(), s.y()), at.plus(-s.x(), s.y()))
+                        : List.of(
+                            at.plus(0, -s.y()),
+                            at.plus(s.x(), 0),
+                            at.plus(0, s.y()),
+                            at.plus(-s.x(), 0))));
+    return new Request(at, width, height, rank, stand, upright, ground);
+  }
+
+  @Property(tries = 60, seed = "20261125")
+  void labels_anyRequests_neitherOverlapNorLeaveThePage(
+      @ForAll("requests") List<Request> requests) {
+    LabelSpace space = new LabelSpace(PAGE);
+    Box taken = new Box(100, 80, 60, 40);
+    space.take(Quad.of(taken));
+    List<Optional<Spot>> spots = new LabelPlacer(space).place(requests);
+    List<Quad> quads = new ArrayList<>(List.of(Quad.of(taken)));
+    for (int i = 0; i < requests.size(); i++) {
+      if (spots.get(i).isEmpty()) {
+        continue;
+      }
+      Quad quad = Quad.of(spots.get(i).get().box());
+      assertTrue(quad.inside(PAGE));
+      assertTrue(quads.stream().noneMatch(quad::overlaps), "label " + i);
+      quads.add(quad);
+    }
+  }
+
+  @Property(tries = 30, seed = "20261125")
+  void labels_sameRequestsTwice_standTheSame(@ForAll("requests") List<Request> requests) {
+    assertEquals(
+        new LabelPlacer(new LabelSpace(PAGE)).place(requests),
+        new LabelPlacer(new LabelSpace(PAGE)).place(requests));
+  }
+
+  @Property(tries = 60, seed = "20261125")
+  void labels_withoutLeader_areNearestToTheirOwnPoint(@ForAll("requests") List<Request> requests) {
+    List<Optional<Spot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(requests);
+    for (int i = 0; i < requests.size(); i++) {
+      Request own = requests.get(i);
+      boolean besideIts =
+          spots.get(i).filter(s -> s.leader().isEmpty() && own.distance(s.box()) > 0).isPresent();
+      if (own.isCentred() || !besideIts) {
+        continue;
+      }
+      Box box = spots.get(i).get().box();
+      for (Request other : requests) {
+        boolean rival = !other.isCentred() || other.ground().isPresent();
+        if (rival && !other.anchor().equals(own.anchor())) {
+          assertTrue(other.distance(box) > own.distance(box));
+        }
+      }
+    }
+  }
+
+  /** The law that a reader relies on: an unled label of ground lies in it or touches it. */
+  @Property(tries = 60, seed = "20261125")
+  void labels_ofGroundWithoutLeader_areInItOrClose(@ForAll("requests") List<Request> requests) {
+    List<Optional<Spot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(requests);
+    for (int i = 0; i < requests.size(); i++) {
+      Request own = requests.get(i);
+      if (own.ground().isPresent() && spots.get(i).filter(s -> s.leader().isEmpty()).isPresent()) {
+        assertTrue(own.distance(spots.get(i).get().box()) <= 2.5);
+      }
+    }
+  }
+
+  @Test
+  void label_fixedInNarrowUprightGround_standsUprightInIt() {
+    Footprint path = rectangle(100, 50, 6, 60);
+    Spot spot = place(new LabelSpace(PAGE), ofGround(path, 20, 4, Anchor.CENTRE));
+    assertTrue(spot.upright());
+    assertTrue(path.contains(spot.box()));
+  }
+
+  @Test
+  void label_ofNarrowGround_isLedFromItsEdgeNotItsMiddle() {
+    Footprint bed = rectangle(100, 50, 6, 60);
+    LabelSpace space = new LabelSpace(PAGE);
+    space.take(Quad.of(new Box(76, 26, 54, 108)));
+    Spot spot = place(space, ofGround(bed, 20, 4, Anchor.NEAR));
+    Xy from = spot.leader().orElseThrow().from();
+    assertTrue(bed.nearest(from).distance(from) < 1.3, from.toString());
+  }
+
+  @Test
+  void label_twoBedsClose_standsAtItsOwn() {
+    Footprint upper = rectangle(50, 50, 60, 10);
+    Footprint lower = rectangle(50, 65, 60, 10);
+    List<Request> both =
+        List.of(ofGround(upper, 30, 4, Anchor.NEAR), ofGround(lower, 30, 4, Anchor.NEAR));
+    List<Optional<Spot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(both);
+    for (int i = 0; i < 2; i++) {
+      Box box = spots.get(i).orElseThrow().box();
+      assertTrue(both.get(i).distance(box) < both.get(1 - i).distance(box));
+    }
+  }
+
+  private static Footprint rectangle(double x, double y, double width, double height) {
+    return new Footprint(Quad.of(new Box(x, y, width, height)).corners());
+  }
+
+  private static Request ofGround(Footprint ground, double width, double height, Anchor stand) {
+    return new Request(
+        ground.bounds().centre(), width, height, 1, stand, false, Optional.of(ground));
+  }
+
+  @Test
+  void label_alone_standsAboveItsPoint() {
+    Spot spot = place(new LabelSpace(PAGE), request(new Xy(100, 100), 20, 4, Anchor.NEAR));
+    assertTrue(spot.box().bottom() < 100);
+    assertEquals(100, spot.box().centre().x(), 1e-9);
+  }
+
+  @Test
+  void label_fixed_standsOnItsPoint() {
+    Spot spot = place(new LabelSpace(PAGE), request(new Xy(100, 100), 20, 4, Anchor.CENTRE));
+    assertEquals(new Xy(100, 100), spot.box().centre());
+  }
+
+  @Test
+  void label_lineAbove_goesBelow() {
+    LabelSpace space = new LabelSpace(PAGE);
+    space.avoid(new Xy(0, 97), new Xy(280, 97));
+    Spot spot = place(space, request(new Xy(100, 100), 20, 4, Anchor.NEAR));
+    assertTrue(spot.box().y() > 97);
+  }
+
+  @Test
+  void label_surroundedByTexts_isLedTo() {
+    LabelSpace space = new LabelSpace(PAGE);
+    space.take(Quad.of(new Box(70, 90, 60, 8)));
+    space.take(Quad.of(new Box(70, 102, 60, 8)));
+    Spot spot = place(space, request(new Xy(100, 100), 20, 6, Anchor.NEAR));
+    assertTrue(spot.leader().isPresent());
+  }
+
+  @Test
+  void label_pageFull_hasNoPlace() {
+    LabelSpace space = new LabelSpace(PAGE);
+    space.take(Quad.of(PAGE));
+    assertFalse(
+        new LabelPlacer(space)
+            .place(List.of(request(new Xy(9, 9), 20, 4, Anchor.CENTRE)))
+            .get(0)
+            .isPresent());
+  }
+
+  @Test
+  void label_fixedOnly_isLeftOutWhereATextStands() {
+    Request request = request(new Xy(100, 100), 20, 4, Anchor.FIXED);
+    assertEquals(
+        new Xy(100, 100), place(new LabelSpace(PAGE), request).box().centre(), "on free ground");
+    LabelSpace space = new LabelSpace(PAGE);
+    space.take(Quad.of(new Box(95, 98, 10, 4)));
+    assertFalse(new LabelPlacer(space).place(List.of(request)).get(0).isPresent());
+  }
+
+  private static Request request(Xy at, double width, double height, Anchor stand) {
+    return new Request(at, width, height, 1, stand, false, Optional.empty());
+  }
+
+  private static Spot place(LabelSpace space, Request request) {
+    return new LabelPlacer(space).place(List.of(request)).get(0).orElseThrow();
+  }
+}

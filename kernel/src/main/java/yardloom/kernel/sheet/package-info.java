@@ -1,6 +1,0 @@
-/**
- * Composes marks, tables and notes into sheets of paper. All lengths are paper millimetres, y down
- * from the upper left corner; a text height is the height of its capital letters. Start with {@link
- * yardloom.kernel.sheet.SheetComposer}.
- */
-package yardloom.kernel.sheet;

@@ -1,9 +1,0 @@
-package yardloom.kernel.words;
-
-/** How parallel beds are fitted into their region. */
-enum StripFit {
-  /** From the region's edge on. */
-  EDGE,
-  /** Wherever the most ground is won. */
-  MOST
-}

@@ -1,0 +1,199 @@
+package yardloom.site;
+
+import java.util.List;
+import java.util.function.Function;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.draw.Caution;
+import yardloom.kernel.draw.Painter;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.spi.PluginInfo;
+import yardloom.kernel.spi.Spi;
+import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.vocab.Vocabulary;
+import yardloom.site.access.AccessRules;
+import yardloom.site.access.WaysCalculator;
+import yardloom.site.annotation.DimensionPainter;
+import yardloom.site.annotation.LabelPainter;
+import yardloom.site.bed.BedPainter;
+import yardloom.site.bed.BedRules;
+import yardloom.site.bed.BedWords;
+import yardloom.site.built.BuildingPainter;
+import yardloom.site.built.BuiltWords;
+import yardloom.site.built.FencePainter;
+import yardloom.site.built.KeepOutPainter;
+import yardloom.site.built.PavingPainter;
+import yardloom.site.built.StructurePainter;
+import yardloom.site.built.UtilityPainter;
+import yardloom.site.built.WaterPointPainter;
+import yardloom.site.element.ShapeRule;
+import yardloom.site.ground.ContourPainter;
+import yardloom.site.ground.EarthWords;
+import yardloom.site.ground.GroundRules;
+import yardloom.site.ground.GroundTables;
+import yardloom.site.ground.LevelRules;
+import yardloom.site.ground.LevelWords;
+import yardloom.site.ground.SwalePainter;
+import yardloom.site.lot.LotLinePainter;
+import yardloom.site.lot.LotPainter;
+import yardloom.site.lot.LotRules;
+import yardloom.site.lot.LotWords;
+import yardloom.site.lot.SiteTables;
+import yardloom.site.outline.PlanWords;
+import yardloom.site.outline.ShapeWords;
+import yardloom.site.path.PathPainter;
+import yardloom.site.path.PathRules;
+import yardloom.site.path.PathWords;
+import yardloom.site.setback.DrainFieldRules;
+import yardloom.site.setback.RestrictionPainter;
+import yardloom.site.setback.RestrictionRules;
+import yardloom.site.setback.RestrictionWords;
+import yardloom.site.setback.SetbackPainter;
+import yardloom.site.setback.SetbackRules;
+import yardloom.site.setback.SideWords;
+import yardloom.site.setback.SightWords;
+import yardloom.site.settingout.SettingOutTable;
+import yardloom.site.settingout.TapePointPainter;
+import yardloom.site.settingout.TapeSheet;
+import yardloom.site.survey.DeedWords;
+import yardloom.site.survey.SurveyRules;
+import yardloom.site.survey.SurveyTables;
+import yardloom.site.survey.SurveyWords;
+import yardloom.site.tree.TreePainter;
+import yardloom.site.tree.TreeRootRules;
+import yardloom.site.tree.TreeWords;
+
+/**
+ * The yard itself: the lot and its sides, what stands and lies on it, where something may lie, and
+ * the ways. Every other plugin's words extend the blocks that these words open.
+ */
+public final class SitePlugin implements YardPlugin {
+  @Override
+  public PluginInfo info() {
+    return new PluginInfo("site", "Site", "0.1.0");
+  }
+
+  @Override
+  public int spiLevel() {
+    return Spi.LEVEL;
+  }
+
+  @Override
+  public List<Vocabulary> vocabularies() {
+    return List.of(
+        new Vocabulary(
+            "site",
+            List.of(
+                ShapeWords.class,
+                PlanWords.class,
+                SurveyWords.class,
+                DeedWords.class,
+                LotWords.class,
+                SideWords.class,
+                SightWords.class,
+                PathWords.class,
+                BuiltWords.class,
+                TreeWords.class,
+                BedWords.class,
+                LevelWords.class,
+                EarthWords.class,
+                RestrictionWords.class)));
+  }
+
+  @Override
+  public List<Calculator> calculators() {
+    return List.of(new WaysCalculator());
+  }
+
+  @Override
+  public List<Check> checks() {
+    return List.of(
+        new ShapeRule("kernel.access", AccessRules::access),
+        new ShapeRule("kernel.bed-outside-lot", LotRules::bedOutsideLot),
+        new ShapeRule("kernel.bed-overlap", BedRules::overlaps),
+        new ShapeRule("kernel.bed-reach", BedRules::reach),
+        new ShapeRule("kernel.building-outside-lot", LotRules::buildingOutsideLot),
+        new ShapeRule("kernel.deed", SurveyRules::deeds),
+        new ShapeRule("kernel.drain-field", DrainFieldRules::near),
+        new ShapeRule("kernel.fall-from-house", GroundRules::fallFromHouse),
+        new ShapeRule("kernel.keep-out", BedRules::keepOut),
+        new ShapeRule("kernel.path-building", PathRules::throughBuilding),
+        new ShapeRule("kernel.path-slope", GroundRules::pathSlope),
+        new ShapeRule("kernel.levels", LevelRules::levels),
+        new ShapeRule("kernel.path-passing", PathRules::passing),
+        new ShapeRule("kernel.path-turning", PathRules::turning),
+        new ShapeRule("kernel.path-width", PathRules::width),
+        new ShapeRule("kernel.restriction", RestrictionRules::restrictions),
+        new ShapeRule("kernel.setback", SetbackRules::within),
+        new ShapeRule("kernel.setback-room", SetbackRules::room),
+        new ShapeRule("kernel.side-role", LotRules::sideRoles),
+        new ShapeRule("kernel.strip-gain", BedRules::stripGains),
+        new ShapeRule("kernel.swale", GroundRules::swales),
+        new ShapeRule("kernel.ties", SurveyRules::ties),
+        new ShapeRule("kernel.tree-roots", TreeRootRules::treeRoots),
+        new ShapeRule("kernel.utility-clearance", BedRules::utilities),
+        new ShapeRule("kernel.way-outside-lot", LotRules::wayOutsideLot));
+  }
+
+  @Override
+  public List<Painter> painters() {
+    return List.of(
+        new LotPainter(),
+        new ContourPainter(),
+        new SetbackPainter(),
+        new PavingPainter(),
+        new PathPainter(),
+        new BedPainter(),
+        new BuildingPainter(),
+        new StructurePainter(),
+        new SwalePainter(),
+        new FencePainter(),
+        new UtilityPainter(),
+        new KeepOutPainter(),
+        new TreePainter(),
+        new WaterPointPainter(),
+        new RestrictionPainter(),
+        new LotLinePainter(),
+        new TapePointPainter(),
+        new LabelPainter(),
+        new DimensionPainter());
+  }
+
+  @Override
+  public List<TableMaker> tables() {
+    return List.of(
+        new PlanTable("ties", SurveyTables::ties),
+        new PlanTable("deed", SurveyTables::deeds),
+        new PlanTable("lot-sides", SiteTables::lotSides),
+        new PlanTable("areas", SiteTables::areas),
+        new PlanTable("why-not-here", SiteTables::whyNotHere),
+        new PlanTable("beds", SiteTables::beds),
+        new PlanTable("setting-out", SettingOutTable::of),
+        new PlanTable("routes", AccessRules::routes),
+        new PlanTable("level-beds", GroundTables::levelBeds),
+        new PlanTable("earth", GroundTables::earth),
+        new PlanTable("swales", GroundTables::swales));
+  }
+
+  @Override
+  public List<SheetMaker> sheets() {
+    return List.of(new TapeSheet());
+  }
+
+  @Override
+  public List<Caution> cautions(Plan plan, Facts facts) {
+    return SiteCautions.of(plan);
+  }
+
+  /** A table made from the plan alone. */
+  private record PlanTable(String id, Function<Plan, Table> body) implements TableMaker {
+    @Override
+    public Table make(Plan plan, Facts facts) {
+      return body.apply(plan);
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package yardloom.site.annotation;
+
+import java.util.ArrayList;
+import java.util.List;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Mark.Anchor;
+import yardloom.kernel.draw.Painter;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.TableFormat;
+import yardloom.site.built.StructurePainter;
+import yardloom.site.element.Show;
+
+/** Names of elements; beds with their area. */
+public final class LabelPainter implements Painter {
+  private static final double NORMAL_MM = 2.0;
+  private static final double LARGE_MM = 2.5;
+
+  @Override
+  public Layer layer() {
+    return new Layer("kernel.labels", "Labels", Layer.Band.NOTES);
+  }
+
+  @Override
+  public List<Mark> paint(Plan plan, Facts facts) {
+    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    List<Mark> marks = new ArrayList<>();
+    for (Element element : plan.elements()) {
+      label(element, format, marks);
+    }
+    return marks;
+  }
+
+  private static void label(Element element, TableFormat format, List<Mark> marks) {
+    if (element instanceof Element.Building b) {
+      marks.add(
+          b.neighbour()
+              ? text(b.shape().heart(), name(b), 4, Anchor.CENTRE)
+              : new Mark.Label(b.shape().heart(), name(b), LARGE_MM, true, 1, Anchor.CENTRE));
+    } else if (element instanceof Element.Bed bed) {
+      String area = format.withUnit(Measure.AREA, bed.shape().area());
+      inside(bed.shape(), name(bed) + second(area), 1, marks);
+    } else if (element instanceof Element.Structure s && !StructurePainter.isSwale(s)) {
+      inside(s.shape(), name(s), 1, marks);
+    } else if (element instanceof Element.Paving p) {
+      inside(p.shape(), name(p) + second(p.surface()), 2, marks);
+    } else if (element instanceof Element.KeepOut k) {
+      boolean isSaid = k.reason().equalsIgnoreCase(k.id().name());
+      inside(k.shape(), name(k) + second(isSaid ? "" : k.reason()), 1, marks);
+    } else if (element instanceof Element.Path p) {
+      marks.add(text(p.line().middle(), name(p), 3, Anchor.CENTRE).on(p.shape()));
+    } else if (element instanceof Element.Tree tree) {
+      marks.add(text(tree.at(), name(tree), 2, Anchor.NEAR));
+    } else if (element instanceof Element.WaterPoint water) {
+      marks.add(text(water.at(), name(water), 2, Anchor.NEAR));
+    } else if (element instanceof Element.Fence fence) {
+      marks.add(text(fence.line().middle(), name(fence), 3, Anchor.NEAR));
+    } else if (element instanceof Element.Utility u) {
+      String what = u.carries().isBlank() ? name(u) : Show.capital(u.carries());
+      marks.add(new Mark.Label(u.line().middle(), what, NORMAL_MM, true, 1, Anchor.NEAR));
+    }
+  }
+
+  private static void inside(Shape shape, String text, int rank, List<Mark> marks) {
+    if (!shape.isEmpty()) {
+      marks.add(text(shape.heart(), text, rank, Anchor.CENTRE).on(shape));
+    }
+  }
+
+  private static Mark.Label text(Point at, String text, int rank, Anchor anchor) {
+    return new Mark.Label(at, text, NORMAL_MM, false, rank, anchor);
+  }
+
+  /** A second line, if there is anything to say. */
+  private static String second(String text) {
+    return text.isBlank() ? "" : "\n" + text;
+  }
+
+  /** The element's name; a bare number or letter gets its kind before it. */
+  private static String name(Element element) {
+    String name = element.id().name();
+    return name.length() <= 2
+        ? Show.capital(element.id().kind().word()) + " " + name
+        : Show.capital(name);
+  }
+
+  @Override
+  public boolean partOfYard() {
+    return true;
+  }
+}

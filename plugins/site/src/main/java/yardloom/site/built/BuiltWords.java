@@ -1,0 +1,225 @@
+package yardloom.site.built;
+
+import java.util.function.Consumer;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.PathStrip;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Element.RoofForm;
+import yardloom.kernel.plan.ElementDraft;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.BuildingScope;
+import yardloom.kernel.scope.Handle;
+import yardloom.kernel.scope.Limits;
+import yardloom.kernel.scope.Making;
+import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Choices;
+import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Verb;
+
+/** Words for what is built: houses, sheds, fences, hedges, hard surfaces, roofs. */
+public final class BuiltWords {
+  private static final Length FENCE_THICKNESS = Length.millimetres(50);
+  private static final Length HEDGE_WIDTH = Length.metres(0.6);
+
+  /** Common practice for digging by hand beside a marked line; states differ (18 to 36 in). */
+  private static final Length UTILITY_CLEARANCE = Length.inches(24);
+
+  private BuiltWords() {}
+
+  @Verb(
+      help = "A house, on the lot or a neighbour's outside it.",
+      example = "building('house', rect(15.ft, 30.ft, 30.ft, 40.ft), eaves: 10.ft, ridge: 18.ft)")
+  public static Handle building(
+      PlanScope in,
+      @Arg(name = "name", help = "its name on the plan") String name,
+      @Arg(name = "shape", help = "the footprint of its walls") Shape shape,
+      @Opt(name = "eaves", help = "height of the eaves above ground", required = true) Length eaves,
+      @Opt(
+              name = "ridge",
+              help = "height of the highest part of the roof",
+              fallback = "the height of the eaves: a flat roof")
+          Length ridge,
+      @Opt(name = "overhang", help = "how far the eaves stand out beyond the walls", fallback = "0")
+          Length overhang,
+      @Opt(
+              name = "roof",
+              help = "how the roof rises",
+              fallback = "gable if the ridge is higher than the eaves, flat otherwise",
+              choices = RoofForm.class)
+          String roof,
+      @Opt(name = "neighbour", help = "whether it stands outside the lot", fallback = "false")
+          Boolean neighbour,
+      Consumer<BuildingScope> block) {
+    ElementId id = Making.id(ElementKind.BUILDING, name);
+    Length low = Limits.positive("the height of the eaves", eaves, Limits.BUILT_HEIGHT);
+    Length high =
+        Limits.positive("the height of the ridge", Limits.or(ridge, low), Limits.BUILT_HEIGHT);
+    RoofForm form =
+        Choices.parse(
+            RoofForm.class, roof, high.compareTo(low) > 0 ? RoofForm.GABLE : RoofForm.FLAT);
+    requireRoof(id, low, high, form);
+    Length out =
+        Limits.zeroOrMore("the overhang", Limits.or(overhang, Length.ZERO), Limits.OVERHANG);
+    Making.requireGround(id, shape);
+    ElementDraft element =
+        Making.add(
+            in,
+            id,
+            c -> new Element.Building(c, shape, low, high, out, form, Limits.or(neighbour, false)));
+    Making.read(block, BuildingScope::new, in, element);
+    return new Handle(id, shape);
+  }
+
+  private static void requireRoof(ElementId id, Length eaves, Length ridge, RoofForm form) {
+    if (ridge.compareTo(eaves) < 0) {
+      throw new PlanException(
+          ProblemCode.CONTRADICTION,
+          id
+              + ": the ridge at "
+              + Limits.show(ridge)
+              + " is lower than the eaves at "
+              + Limits.show(eaves)
+              + "; both are heights above ground");
+    }
+    if ((form == RoofForm.FLAT) != ridge.equals(eaves)) {
+      throw new PlanException(
+          ProblemCode.CONTRADICTION,
+          id
+              + ": a "
+              + Choices.text(form)
+              + " roof "
+              + (form == RoofForm.FLAT ? "has its ridge at" : "needs its ridge above")
+              + " the height of the eaves, "
+              + Limits.show(eaves));
+    }
+  }
+
+  @Verb(
+      help = "A shed, pergola, deck or other built thing.",
+      example = "structure('shed', rect(2.ft, 100.ft, 8.ft, 10.ft), height: 8.ft)")
+  public static Handle structure(
+      PlanScope in,
+      @Arg(name = "name", help = "its name on the plan") String name,
+      @Arg(name = "shape", help = "the ground it covers") Shape shape,
+      @Opt(name = "height", help = "its height above ground", required = true) Length height) {
+    ElementId id = Making.id(ElementKind.STRUCTURE, name);
+    Length tall = Limits.zeroOrMore("the height", height, Limits.BUILT_HEIGHT);
+    Making.requireGround(id, shape);
+    Making.add(in, id, c -> new Element.Structure(c, shape, tall));
+    return new Handle(id, shape);
+  }
+
+  @Verb(
+      help = "A fence or wall along a line.",
+      example = "fence('west fence', line([point(0.ft, 0.ft), point(0.ft, 120.ft)]), height: 6.ft)")
+  public static Handle fence(
+      PlanScope in,
+      @Arg(name = "name", help = "its name on the plan") String name,
+      @Arg(name = "line", help = "where it runs, in the middle") Line line,
+      @Opt(name = "height", help = "its height above ground", required = true) Length height,
+      @Opt(
+              name = "openness",
+              help = "share of light that passes, 0 for solid boards to 1",
+              fallback = "0: solid")
+          Number openness,
+      @Opt(name = "thickness", help = "how thick it is", fallback = "50 mm (2 in)")
+          Length thickness) {
+    return barrier(in, name, line, height, openness, Limits.or(thickness, FENCE_THICKNESS));
+  }
+
+  @Verb(
+      help = "A clipped or free hedge along a line.",
+      example = "hedge('privet', line([point(0.ft, 0.ft), point(60.ft, 0.ft)]), height: 4.ft)")
+  public static Handle hedge(
+      PlanScope in,
+      @Arg(name = "name", help = "its name on the plan") String name,
+      @Arg(name = "line", help = "where it runs, in the middle") Line line,
+      @Opt(name = "height", help = "its height above ground", required = true) Length height,
+      @Opt(name = "width", help = "how wide it is", fallback = "600 mm (24 in)") Length width,
+      @Opt(name = "openness", help = "share of light that passes, 0 to 1", fallback = "0: dense")
+          Number openness) {
+    return barrier(in, name, line, height, openness, Limits.or(width, HEDGE_WIDTH));
+  }
+
+  private static Handle barrier(
+      PlanScope in, String name, Line line, Length height, Number openness, Length thickness) {
+    ElementId id = Making.id(ElementKind.FENCE, name);
+    Length tall = Limits.positive("the height of a fence or hedge", height, Limits.FENCE_HEIGHT);
+    Shape ground =
+        PathStrip.centred(line, Limits.positive("the thickness", thickness, Limits.THICKNESS));
+    double open = Limits.share("the openness", Limits.or(openness, 0));
+    Making.add(in, id, c -> new Element.Fence(c, line, ground, tall, open));
+    return Handle.along(id, line, ground);
+  }
+
+  @Verb(
+      help = "A drive, terrace or other hard surface.",
+      example = "paving('drive', rect(48.ft, 0.ft, 10.ft, 40.ft), surface: 'concrete')")
+  public static Handle paving(
+      PlanScope in,
+      @Arg(name = "name", help = "its name on the plan") String name,
+      @Arg(name = "shape", help = "the ground it covers") Shape shape,
+      @Opt(name = "surface", help = "what it is made of", fallback = "hard surface")
+          String surface) {
+    ElementId id = Making.id(ElementKind.PAVING, name);
+    Making.requireGround(id, shape);
+    Making.add(in, id, c -> new Element.Paving(c, shape, Limits.or(surface, "hard surface")));
+    return new Handle(id, shape);
+  }
+
+  @Verb(
+      help = "A roof surface that drains to one place; its size in plan, not along the slope.",
+      example = "roof('south roof', house.shape, surface: 'asphalt shingle')")
+  public static Handle roof(
+      PlanScope in,
+      @Arg(name = "name", help = "its name on the plan") String name,
+      @Arg(name = "shape", help = "the catchment seen from above") Shape shape,
+      @Opt(name = "surface", help = "what it is covered with", required = true) String surface) {
+    ElementId id = Making.id(ElementKind.ROOF, name);
+    Making.requireGround(id, shape);
+    Making.add(in, id, c -> new Element.Roof(c, shape, surface));
+    return new Handle(id, shape);
+  }
+
+  @Verb(
+      help = "A place where water can be taken.",
+      example = "tap('back tap', point(45.ft, 70.ft), source: 'mains')")
+  public static Handle tap(
+      PlanScope in,
+      @Arg(name = "name", help = "its name on the plan") String name,
+      @Arg(name = "at", help = "where it is") Point at,
+      @Opt(name = "source", help = "what feeds it", fallback = "mains") String source) {
+    ElementId id = Making.id(ElementKind.WATER_POINT, name);
+    Making.add(in, id, c -> new Element.WaterPoint(c, at, Limits.or(source, "mains")));
+    return new Handle(id, Shape.EMPTY);
+  }
+
+  @Verb(
+      help =
+          "A buried or overhead line. Have buried lines marked (call 811 in the US) before digging.",
+      example = "utility('gas', line([point(30.ft, 0.ft), point(30.ft, 40.ft)]), carries: 'gas')")
+  public static Handle utility(
+      PlanScope in,
+      @Arg(name = "name", help = "its name on the plan") String name,
+      @Arg(name = "line", help = "where it runs as far as is known") Line line,
+      @Opt(name = "carries", help = "what it carries", required = true) String carries,
+      @Opt(
+              name = "clearance",
+              help = "how far digging keeps away from it, to each side",
+              fallback = "24 in (610 mm), common practice; the local rule decides")
+          Length clearance) {
+    ElementId id = Making.id(ElementKind.UTILITY, name);
+    Length away =
+        Limits.positive("the clearance", Limits.or(clearance, UTILITY_CLEARANCE), Limits.CLEARANCE);
+    Shape ground = PathStrip.centred(line, away.times(2));
+    Making.add(in, id, c -> new Element.Utility(c, line, ground, carries, away));
+    return Handle.along(id, line, ground);
+  }
+}

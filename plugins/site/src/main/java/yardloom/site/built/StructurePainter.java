@@ -1,0 +1,40 @@
+package yardloom.site.built;
+
+import java.util.List;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.plan.Element;
+import yardloom.site.element.ElementPainter;
+import yardloom.site.ground.LevelWords;
+
+/** Sheds, decks and other built things; swales have a painter of their own. */
+public final class StructurePainter extends ElementPainter<Element.Structure> {
+  public StructurePainter() {
+    super(Element.Structure.class, new Layer("kernel.structure", "Structures", Layer.Band.WORKS));
+  }
+
+  @Override
+  protected List<Mark> paint(Element.Structure element) {
+    return isSwale(element)
+        ? List.of()
+        : List.of(new Mark.Region(element.shape(), Palette.STRUCTURE, element.id().toString()));
+  }
+
+  @Override
+  protected List<LegendEntry> legend(List<Element.Structure> elements) {
+    return elements.stream().allMatch(StructurePainter::isSwale)
+        ? List.of()
+        : List.of(LegendEntry.area("Structure", Palette.STRUCTURE));
+  }
+
+  public static boolean isSwale(Element.Structure element) {
+    return element.attributes().get(LevelWords.SwaleLine.KEY).isPresent();
+  }
+
+  @Override
+  public boolean partOfYard() {
+    return true;
+  }
+}

@@ -1,0 +1,35 @@
+package yardloom.site.built;
+
+import java.util.ArrayList;
+import java.util.List;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.plan.Element;
+import yardloom.site.element.ElementPainter;
+
+/** Buried and overhead lines, with the ground in which nobody digs. */
+public final class UtilityPainter extends ElementPainter<Element.Utility> {
+  public UtilityPainter() {
+    super(Element.Utility.class, new Layer("kernel.utility", "Utilities", Layer.Band.WORKS));
+  }
+
+  @Override
+  protected List<Mark> paint(Element.Utility utility) {
+    String about = utility.id().toString();
+    List<Mark> marks = new ArrayList<>();
+    if (!utility.shape().isEmpty()) {
+      marks.add(new Mark.Region(utility.shape(), Palette.CLEARANCE, about));
+    }
+    marks.add(new Mark.Stroke(utility.line(), Palette.UTILITY, about));
+    return marks;
+  }
+
+  @Override
+  protected List<LegendEntry> legend(List<Element.Utility> utilities) {
+    return List.of(
+        LegendEntry.line("Utility line, place not verified", Palette.UTILITY),
+        LegendEntry.line("Edge of its clearance", Palette.CLEARANCE));
+  }
+}

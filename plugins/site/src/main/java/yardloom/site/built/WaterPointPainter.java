@@ -1,0 +1,38 @@
+package yardloom.site.built;
+
+import java.util.List;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Mark.SymbolForm;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Length;
+import yardloom.site.element.ElementPainter;
+
+/** Taps and other places where water can be taken. */
+public final class WaterPointPainter extends ElementPainter<Element.WaterPoint> {
+  public WaterPointPainter() {
+    super(
+        Element.WaterPoint.class,
+        new Layer("kernel.water-point", "Water points", Layer.Band.WATER));
+  }
+
+  @Override
+  protected List<Mark> paint(Element.WaterPoint point) {
+    return List.of(
+        new Mark.Symbol(
+            point.at(),
+            SymbolForm.TAP,
+            Length.ZERO,
+            Angle.ZERO,
+            Palette.WATER_POINT,
+            point.id().toString()));
+  }
+
+  @Override
+  protected List<LegendEntry> legend(List<Element.WaterPoint> points) {
+    return List.of(LegendEntry.symbol("Water point", SymbolForm.TAP, Palette.WATER_POINT));
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * Where something may not lie: setbacks, sight triangles, easements, keep-outs, drain fields. Start
+ * with {@link yardloom.site.setback.SetbackRules}.
+ */
+package yardloom.site.setback;

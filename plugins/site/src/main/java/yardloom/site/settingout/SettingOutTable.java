@@ -1,0 +1,183 @@
+package yardloom.site.settingout;
+
+import java.util.List;
+import yardloom.kernel.draw.DimensionText;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.survey.TapePair;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+
+/**
+ * The two tapes to every corner and bend, as a crew reads them: down to the last whole quarter inch
+ * or centimetre.
+ */
+public final class SettingOutTable {
+  private static final String ID = "setting-out";
+
+  private static final Source TAPES =
+      Source.commonPractice("common practice: two tapes from fixed points");
+
+  private static final double QUARTERS_PER_FOOT = 48;
+  private static final double PER_METRE = 100;
+
+  private static final String BETWEEN = " (building between)";
+
+  /** Set where a third measure is wanted. */
+  private static final String MARK = " *";
+
+  /** A length this little short of a whole unit is that unit. */
+  private static final double WHOLE = 1e-6;
+
+  private final Plan plan;
+  private final SettingOut work;
+  private final TapePair tapes;
+  private final Table.Builder table;
+
+  private SettingOutTable(Plan plan, SettingOut work, TapePair tapes, Table.Builder table) {
+    this.plan = plan;
+    this.work = work;
+    this.tapes = tapes;
+    this.table = table;
+  }
+
+  /** Empty if there is nothing to set out, or neither a building nor a lot to set out from. */
+  public static Table of(Plan plan) {
+    Table.Builder table =
+        Table.titled(ID, "Setting out")
+            .column(Column.text("what", "what"))
+            .column(Column.text("point", "point"))
+            .column(Column.text("from-a", "from A"))
+            .column(Column.text("from-b", "from B"))
+            .column(Column.text("side", "side of A-B"))
+            .column(Column.text("check", "check between"));
+    SettingOut work = SettingOut.of(plan);
+    work.tapes().ifPresent(tapes -> new SettingOutTable(plan, work, tapes, table).fill());
+    return table.build();
+  }
+
+  /**
+   * The same readings in a list narrow enough for two columns of a page to carry: a heading for
+   * each figure, then a row for each of its points.
+   */
+  public static Table toCarry(Plan plan) {
+    Table.Builder table =
+        Table.titled(ID, "Tapes")
+            .column(Column.text("point", "No."))
+            .column(Column.text("from-a", "From A"))
+            .column(Column.text("from-b", "From B"))
+            .column(Column.text("side", "Side"))
+            .column(Column.text("check", "Check"))
+            .column(Column.text("done", "OK"));
+    SettingOut work = SettingOut.of(plan);
+    work.tapes().ifPresent(tapes -> new SettingOutTable(plan, work, tapes, table).fillToCarry());
+    return table.build();
+  }
+
+  private void fill() {
+    for (SettingOut.Figure figure : work.figures()) {
+      for (int i = 0; i < figure.points().size(); i++) {
+        row(figure, i);
+      }
+    }
+    notes("");
+  }
+
+  private void notes(String mark) {
+    table
+        .note(
+            "Hold one tape at A and one at B (marked on the plan, "
+                + text(tapes.a().distance(tapes.b()))
+                + " apart: measure that first) and bring both readings together. Left and right are"
+                + " as seen from A towards B. Tapes level and tight; readings are rounded down to"
+                + (plan.info().units() == UnitSystem.US ? " 1/4 in." : " 1 cm."))
+        .note(
+            "Corner 1 is the lower left one on the plan, the others follow counter-clockwise; a path"
+                + " is set out by its middle, half its width to either side. Check before you dig:"
+                + " both diagonals (1-3, 2-4) of a bed with four corners, and the sides.")
+        .note(
+            "A and B are the two corners from which most points can be seen with tapes that cross"
+                + " at 30 to 150 degrees. Where a reading is marked"
+                + mark
+                + ", the tapes cross flatter or a building stands between: take a third measure.");
+  }
+
+  private void row(SettingOut.Figure figure, int i) {
+    Point at = figure.points().get(i);
+    String point =
+        figure.points().size() == 1 ? figure.form().word() : figure.form().word() + " " + (i + 1);
+    table.row(
+        Cell.text(figure.name()),
+        Cell.text(point),
+        Cell.of(tape("A", tapes.a(), at, BETWEEN)),
+        Cell.of(tape("B", tapes.b(), at, BETWEEN)),
+        Cell.text(side(at, " (flat crossing)")),
+        Cell.text(check(figure, i)));
+  }
+
+  private void fillToCarry() {
+    for (SettingOut.Figure figure : work.figures()) {
+      String form = figure.form() == SettingOut.Form.CORNERS ? "" : ": " + figure.form().word();
+      table.heading(figure.name() + form);
+      for (int i = 0; i < figure.points().size(); i++) {
+        Point at = figure.points().get(i);
+        table.row(
+            Cell.text(String.valueOf(i + 1)),
+            Cell.of(tape("A", tapes.a(), at, MARK)),
+            Cell.of(tape("B", tapes.b(), at, MARK)),
+            Cell.text(side(at, MARK)),
+            Cell.text(check(figure, i)),
+            Cell.text("[  ]"));
+      }
+    }
+    notes(" (*)");
+  }
+
+  private Derived<String> tape(String name, Point from, Point at, String ifBetween) {
+    Length exact = from.distance(at);
+    return Derived.by("√((x − x" + name + ")² + (y − y" + name + ")²), rounded down", TAPES)
+        .from("distance", exact)
+        .gives(text(exact) + (work.isFree(from, at) ? "" : ifBetween));
+  }
+
+  private String side(Point at, String ifFlat) {
+    String side =
+        switch (tapes.side(at)) {
+          case LEFT -> "left";
+          case RIGHT -> "right";
+          case ON -> "on it";
+        };
+    return tapes.crossesWell(at) ? side : side + ifFlat;
+  }
+
+  /** The diagonal of a four-sided bed, otherwise the way to the next point. */
+  private String check(SettingOut.Figure figure, int i) {
+    List<Point> points = figure.points();
+    int n = points.size();
+    if (figure.form() == SettingOut.Form.CIRCLE) {
+      return "radius " + text(figure.radius());
+    }
+    boolean isOpen = figure.form() == SettingOut.Form.WAY;
+    if (isOpen && i == n - 1) {
+      return "";
+    }
+    boolean isDiagonal = n == 4 && !isOpen && i < 2;
+    int other = (i + (isDiagonal ? 2 : 1)) % n;
+    return (i + 1) + "-" + (other + 1) + ": " + text(points.get(i).distance(points.get(other)));
+  }
+
+  private String text(Length exact) {
+    return DimensionText.of(roundedDown(exact, plan.info().units()), plan.info().units());
+  }
+
+  private static Length roundedDown(Length exact, UnitSystem units) {
+    return units == UnitSystem.US
+        ? Length.feet(Math.floor(exact.feet() * QUARTERS_PER_FOOT + WHOLE) / QUARTERS_PER_FOOT)
+        : Length.metres(Math.floor(exact.metres() * PER_METRE + WHOLE) / PER_METRE);
+  }
+}
