@@ -139,6 +139,8 @@ class ArchitectureTest {
               "groovy..",
               "org.codehaus.groovy..",
               "org.apache.groovy..",
+              "com.sun.management..",
+              "groovyjarjarasm..",
               "yardloom.kernel..",
               "yardloom.language..");
 
