@@ -64,7 +64,7 @@ public final class PdfWriter {
 
   private static byte[] page(ComposedSheet sheet) throws IOException {
     PDFTranscoder transcoder = new PDFTranscoder();
-    transcoder.setErrorHandler(new Faults());
+    transcoder.setErrorHandler(new BatikComplaints());
     transcoder.addTranscodingHint(
         SVGAbstractTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER, INCH_MM / POINTS_PER_INCH);
     transcoder.addTranscodingHint(

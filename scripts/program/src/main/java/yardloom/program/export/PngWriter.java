@@ -53,7 +53,7 @@ public final class PngWriter {
           Document document = SvgDocuments.of(sheet);
           new TextOutlines().replaceIn(document);
           PNGTranscoder transcoder = new PNGTranscoder();
-          transcoder.setErrorHandler(new Faults());
+          transcoder.setErrorHandler(new BatikComplaints());
           transcoder.addTranscodingHint(
               SVGAbstractTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER, (float) (INCH_MM / dpi));
           transcoder.addTranscodingHint(

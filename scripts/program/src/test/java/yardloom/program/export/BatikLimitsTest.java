@@ -41,7 +41,7 @@ class BatikLimitsTest {
 
   private static int darkDots(String body) throws TranscoderException, IOException {
     PNGTranscoder transcoder = new PNGTranscoder();
-    transcoder.setErrorHandler(new Faults());
+    transcoder.setErrorHandler(new BatikComplaints());
     ByteArrayOutputStream png = new ByteArrayOutputStream();
     transcoder.transcode(
         new TranscoderInput(new StringReader(OPEN + body + "</svg>")), new TranscoderOutput(png));

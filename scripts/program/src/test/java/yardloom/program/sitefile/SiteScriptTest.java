@@ -26,7 +26,7 @@ class SiteScriptTest {
   private Plan run(String script) throws IOException {
     Path file = Files.writeString(folder.resolve("plan.groovy"), script);
     Lexicon lexicon =
-        Lexicon.of(List.of(KernelWords.VOCABULARY, new SitePlugin().vocabularies().get(0)));
+        Lexicon.of(List.of(KernelWords.VOCABULARY, new SiteFilePlugin().vocabularies().get(0)));
     return new PlanRunner(lexicon, Limits.standard(), (s, w) -> Optional.empty())
         .run(file, Map.of());
   }

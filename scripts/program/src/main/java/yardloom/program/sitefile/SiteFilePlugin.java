@@ -7,10 +7,10 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.vocab.Vocabulary;
 
 /** Brings the words that need libraries which the kernel does without. */
-public final class SitePlugin implements YardPlugin {
+public final class SiteFilePlugin implements YardPlugin {
   @Override
   public PluginInfo info() {
-    return new PluginInfo("site", "Outlines on the globe", "0.1.0");
+    return new PluginInfo("site-files", "Outlines on the globe", "0.1.0");
   }
 
   @Override
@@ -20,6 +20,6 @@ public final class SitePlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("site", List.of(SiteFileWords.class)));
+    return List.of(new Vocabulary("site-files", List.of(SiteFileWords.class)));
   }
 }

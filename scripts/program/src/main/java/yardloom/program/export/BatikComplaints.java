@@ -4,7 +4,7 @@ import org.apache.batik.transcoder.ErrorHandler;
 import org.apache.batik.transcoder.TranscoderException;
 
 /** Takes every complaint of Batik for a fault: our own drawings have to be clean. */
-final class Faults implements ErrorHandler {
+final class BatikComplaints implements ErrorHandler {
   @Override
   public void error(TranscoderException e) throws TranscoderException {
     throw e;
