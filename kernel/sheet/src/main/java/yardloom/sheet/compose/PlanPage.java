@@ -10,7 +10,6 @@ import org.locationtech.jts.geom.Envelope;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Palette;
-import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.problem.PlanException;

@@ -95,7 +95,7 @@ public final class SheetComposer {
   public void requireRoom(SheetRequest request) {
     SheetRequest turned = turned(request);
     if (turned.lot().isPresent()) {
-      panel(turned).ifPresent(panel -> planPage(turned, panel).scale());
+      panel(turned).ifPresent(panel -> planPage(turned).scale());
     }
   }
 
@@ -121,10 +121,8 @@ public final class SheetComposer {
     List<Filled> filled = new ArrayList<>();
     List<Block> waiting = waiting(request, grid);
     Map<Block, Table> optional = optional(request, grid);
-    for (Panel panel : request.sheet().panels()) {
-      if (panel instanceof Panel.SitePlan sitePlan) {
-        waiting = sitePlan(request, sitePlan, grid, waiting, optional, filled);
-      }
+    if (panel(request).isPresent()) {
+      waiting = sitePlan(request, grid, waiting, optional, filled);
     }
     while (!waiting.isEmpty()) {
       String title = title(request, filled.size());
@@ -170,36 +168,33 @@ public final class SheetComposer {
   /** On a standing sheet, if the drawing becomes larger so and the scale is free. */
   private SheetRequest turned(SheetRequest request) {
     boolean lying = request.paper().widthMm() > request.paper().heightMm();
-    Optional<Panel.SitePlan> panel = panel(request);
-    if (!lying || panel.isEmpty()) {
+    if (!lying || panel(request).isEmpty()) {
       return request;
     }
     SheetRequest standing = request.withPaper(request.paper().portrait());
-    Optional<Scale> scaleLying = planPage(request, panel.get()).fittingScale();
-    Optional<Scale> scaleStanding = planPage(standing, panel.get()).fittingScale();
+    Optional<Scale> scaleLying = planPage(request).fittingScale();
+    Optional<Scale> scaleStanding = planPage(standing).fittingScale();
     boolean better =
         scaleStanding.isPresent()
             && (scaleLying.isEmpty() || scaleStanding.get().compareTo(scaleLying.get()) < 0);
     return better ? standing : request;
   }
 
-  private PlanPage planPage(SheetRequest request, Panel.SitePlan panel) {
+  private PlanPage planPage(SheetRequest request) {
     Grid grid = Grid.of(request.paper());
     String title = request.sheet().title();
-    return new PlanPage(
-        request, panel, grid, type, titleHeight(request, grid, title, WIDEST_SCALE));
+    return new PlanPage(request, grid, type, titleHeight(request, grid, title, WIDEST_SCALE));
   }
 
   private List<Block> sitePlan(
       SheetRequest request,
-      Panel.SitePlan panel,
       Grid grid,
       List<Block> waiting,
       Map<Block, Table> optional,
       List<Filled> filled) {
     String title = title(request, filled.size());
     double titleHeight = titleHeight(request, grid, title, WIDEST_SCALE);
-    PlanPage plan = new PlanPage(request, panel, grid, type, titleHeight);
+    PlanPage plan = new PlanPage(request, grid, type, titleHeight);
     PlanPage.Filled page = plan.filled(request.sheet().title(), waiting, optional.keySet());
     Map<Block, Table> placed = new LinkedHashMap<>(optional);
     placed.keySet().removeAll(page.rest());

@@ -1,0 +1,124 @@
+package yardloom.language.compile;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.Problem;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.language.limit.Limits;
+
+/** Compiles a plan and all that it includes, and reads the data it names, before anything runs. */
+public final class Compiling {
+  private static final long MAX_DATA = 8 << 20;
+
+  private final ScriptCompiler compiler;
+  private final Limits limits;
+  private final ScriptFiles folder;
+  private final Map<Path, ScriptCompiler.Compiled> done = new LinkedHashMap<>();
+  private final Map<String, String> files = new HashMap<>();
+  private final Map<String, String> texts = new HashMap<>();
+  private final TreeSet<Problem> problems = new TreeSet<>();
+  private final Deque<Path> open = new ArrayDeque<>();
+
+  public Compiling(ScriptCompiler compiler, Limits limits, Path plan) {
+    this.compiler = compiler;
+    this.limits = limits;
+    this.folder = ScriptFiles.around(plan);
+  }
+
+  /** Compiles {@code real}; {@code shown} is its name in messages. */
+  public ScriptCompiler.Compiled compile(Path real, String shown) {
+    ScriptCompiler.Compiled earlier = done.get(real);
+    if (earlier != null) {
+      return earlier;
+    }
+    if (open.contains(real)) {
+      throw new PlanException(ProblemCode.CYCLE, "'" + shown + "' includes itself");
+    }
+    if (open.size() > limits.includeDepth()) {
+      throw new PlanException(
+          ProblemCode.LIMIT, "files include files more than " + limits.includeDepth() + " deep");
+    }
+    open.push(real);
+    String name = "plan" + files.size();
+    files.put(name, shown);
+    ScriptCompiler.Compiled made =
+        compiler.compile(
+            ScriptFiles.read(real, shown),
+            shown,
+            name,
+            new ScriptCompiler.Includes() {
+              @Override
+              public Map.Entry<String, List<String>> read(String wanted) {
+                Path path = folder.included(wanted, real);
+                ScriptCompiler.Compiled part = compile(path, beside(shown, script(wanted)));
+                return Map.entry(part.className(), part.parameters());
+              }
+
+              @Override
+              public String text(String wanted) {
+                return dataFile(folder.data(wanted, real), beside(shown, wanted));
+              }
+            });
+    open.pop();
+    problems.addAll(made.problems());
+    done.put(real, made);
+    return made;
+  }
+
+  /** Reads a data file once; the key is its real path, which no script sees. */
+  private String dataFile(Path real, String shown) {
+    String key = real.toString();
+    if (!texts.containsKey(key)) {
+      texts.put(key, ScriptFiles.read(real, shown));
+      if (texts.values().stream().mapToLong(String::length).sum() > MAX_DATA) {
+        throw new PlanException(
+            ProblemCode.LIMIT, "the data files of a plan are together larger than 8 MB");
+      }
+    }
+    return key;
+  }
+
+  private static String beside(String shown, String file) {
+    return Path.of(shown).resolveSibling(file).normalize().toString();
+  }
+
+  private static String script(String wanted) {
+    return wanted.endsWith(".groovy") ? wanted : wanted + ".groovy";
+  }
+
+  public List<Problem> problems() {
+    return List.copyOf(problems);
+  }
+
+  /** The parameters of the plan itself. */
+  public List<String> parameters() {
+    return done.values().stream()
+        .filter(c -> c.className().equals("plan0"))
+        .findFirst()
+        .map(ScriptCompiler.Compiled::parameters)
+        .orElse(List.of());
+  }
+
+  /** The file of each compiled class. */
+  public Map<String, String> files() {
+    return files;
+  }
+
+  /** The data files that the scripts name, by key. */
+  public Map<String, String> texts() {
+    return Map.copyOf(texts);
+  }
+
+  public Map<String, byte[]> classes() {
+    Map<String, byte[]> all = new HashMap<>();
+    done.values().forEach(c -> all.putAll(c.classes()));
+    return all;
+  }
+}

@@ -1,0 +1,146 @@
+package yardloom.language.run;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import yardloom.kernel.plan.Draft;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.problem.Nearest;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.Problem;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.vocab.Lexicon;
+import yardloom.language.compile.Compiling;
+import yardloom.language.compile.MissingWords;
+import yardloom.language.compile.ScriptCompiler;
+import yardloom.language.limit.Limits;
+import yardloom.language.limit.Meter;
+import yardloom.language.limit.Watch;
+import yardloom.language.type.HostClasses;
+import yardloom.language.value.NumberUnits;
+import yardloom.language.value.Operators;
+import yardloom.language.value.Values;
+
+/**
+ * Turns a plan script into a plan: reads and checks it whole, then runs it within its limits.
+ *
+ * <p>Errors: every method throws or returns {@link Problem}s with file, line and column where
+ * known; never a stack trace. A runner may be used for many scripts, one at a time or at once.
+ */
+public final class PlanRunner {
+  private static final HostClasses HOST =
+      new HostClasses(
+          Operators.class,
+          Values.class,
+          NumberUnits.class,
+          Guard.class,
+          Builtins.class,
+          PlanProgram.class);
+
+  private final Limits limits;
+  private final ScriptCompiler compiler;
+
+  public PlanRunner(Lexicon lexicon, Limits limits, MissingWords missing) {
+    this.limits = limits;
+    this.compiler = new ScriptCompiler(lexicon, HOST, missing::pluginOf);
+  }
+
+  /**
+   * Runs a script.
+   *
+   * @param overrides values of parameters by name, as text with unit
+   * @throws PlanException with all problems, sorted by place
+   */
+  public Plan run(Path script, Map<String, String> overrides) {
+    return watched(script, meter -> run(script, overrides, meter));
+  }
+
+  /** The problems that reading finds; nothing of the script runs. */
+  public List<Problem> check(Path script) {
+    try {
+      return watched(script, meter -> compiled(script).problems());
+    } catch (PlanException e) {
+      return e.problems();
+    }
+  }
+
+  private <R> R watched(Path script, java.util.function.Function<Meter, R> work) {
+    Faults plain = new Faults(Map.of(), script.toString());
+    try {
+      return Watch.over(limits, work);
+    } catch (PlanException e) {
+      throw e;
+    } catch (Throwable e) {
+      throw plain.problem(e, new Meter(limits, Thread.currentThread()));
+    }
+  }
+
+  private Compiling compiled(Path script) {
+    Compiling compiling = new Compiling(compiler, limits, script);
+    try {
+      compiling.compile(script.toRealPath(), script.toString());
+    } catch (IOException e) {
+      throw new PlanException(
+          ProblemCode.FILE, new SourceRef(script.toString(), 0, 0), "the file cannot be read");
+    }
+    return compiling;
+  }
+
+  private Plan run(Path script, Map<String, String> overrides, Meter meter) {
+    Compiling compiling = compiled(script);
+    List<Problem> problems = new ArrayList<>(compiling.problems());
+    List<String> known = compiling.parameters();
+    for (String name : overrides.keySet()) {
+      if (!known.contains(name)) {
+        problems.add(
+            new Problem(
+                ProblemCode.UNKNOWN_WORD,
+                new SourceRef(script.toString(), 0, 0),
+                "the plan has no parameter `"
+                    + name
+                    + "`."
+                    + Nearest.hint(name, known)
+                    + (known.isEmpty() ? " It has none" : " It has: " + String.join(", ", known))));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new PlanException(problems);
+    }
+    Draft draft = new Draft(info(script));
+    ClassLoader loader = compiler.loader(compiling.classes());
+    Faults faults = new Faults(compiling.files(), script.toString());
+    Run run = new Run(draft, key -> program(loader, key), overrides, compiling.texts(), faults);
+    meter.startRunning();
+    try {
+      run.start("plan0", new SourceRef(script.toString(), 1, 1));
+      run.refuseIfFailed();
+      return draft.freeze();
+    } catch (Throwable thrown) {
+      throw run.ended(thrown, meter);
+    }
+  }
+
+  private static PlanProgram program(ClassLoader loader, String className) {
+    try {
+      return (PlanProgram) loader.loadClass(className).getConstructor().newInstance();
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("the compiled script cannot be started", e);
+    }
+  }
+
+  private static PlanInfo info(Path script) {
+    String file = script.getFileName().toString().replaceFirst("\\.groovy$", "");
+    String id =
+        file.replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-")
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("[^a-z0-9]+", "-")
+            .replaceAll("^-+|-+$", "");
+    return new PlanInfo(id.isEmpty() ? "plan" : id, file, "", "", "", "", UnitSystem.US, "USD");
+  }
+}

@@ -1,0 +1,35 @@
+package yardloom.program.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import yardloom.kernel.study.Outcome;
+import yardloom.program.output.FindingsText;
+
+/** Reads plans and prints what is found, without writing anything. */
+@Command(name = "check", description = "Read plans and print findings; write nothing.")
+final class CheckCommand implements Callable<Integer> {
+  private final Console console;
+  private final Path base;
+
+  @Mixin private PlanArguments arguments;
+
+  CheckCommand(Console console, Path base) {
+    this.console = console;
+    this.base = base;
+  }
+
+  @Override
+  public Integer call() {
+    Toolkit toolkit = Toolkit.load();
+    boolean errors = false;
+    for (Path plan : arguments.plans()) {
+      Outcome outcome = toolkit.study(toolkit.read(base.resolve(plan), arguments.settings()));
+      console.say(plan + ": " + FindingsText.summary(outcome.findings()));
+      console.say(FindingsText.of(outcome.findings()));
+      errors |= outcome.hasErrors();
+    }
+    return errors ? ExitCode.FINDINGS : ExitCode.FINE;
+  }
+}

@@ -1,0 +1,125 @@
+package yardloom.program.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.study.Outcome;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.program.output.FindingsText;
+import yardloom.program.output.OutputFolder;
+import yardloom.program.output.OutputKind;
+import yardloom.program.output.PlanWriter;
+import yardloom.program.output.SheetSet;
+import yardloom.sheet.paper.Paper;
+
+/** Draws plans: sheets, tables, results and findings, one folder a plan. */
+@Command(name = "draw", description = "Draw plans: sheets, tables, results and findings.")
+final class DrawCommand implements Callable<Integer> {
+  private final Console console;
+  private final Path base;
+
+  @Mixin private PlanArguments arguments;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "yardloom-out",
+      description = "Where a folder for each plan is written (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  @Option(
+      names = "--as",
+      paramLabel = "KIND",
+      split = ",",
+      defaultValue = "svg,csv,json",
+      description = "What to write: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
+  private List<OutputKind> kinds;
+
+  @Option(
+      names = "--sheet",
+      paramLabel = "SIZE",
+      description =
+          "Paper, such as arch-c, ansi-b or a3 (default: the plan's units decide, arch-c or a3).")
+  private String sheet;
+
+  DrawCommand(Console console, Path base) {
+    this.console = console;
+    this.base = base;
+  }
+
+  @Override
+  public Integer call() {
+    if (sheet != null) {
+      try {
+        Paper.named(sheet);
+      } catch (PlanException e) {
+        console.complain(e.problems().get(0).toString());
+        return ExitCode.USE;
+      }
+    }
+    Toolkit toolkit = Toolkit.load();
+    Set<OutputKind> wanted = EnumSet.copyOf(kinds);
+    // All plans are worked out before the first file is written: one wrong plan writes nothing.
+    List<Outcome> outcomes = new ArrayList<>();
+    for (Path plan : arguments.plans()) {
+      Plan read = toolkit.read(base.resolve(plan), arguments.settings());
+      SheetSet.requireRoom(read, paper(read));
+      outcomes.add(toolkit.study(read));
+    }
+    refuseSameFolder(outcomes);
+    boolean errors = false;
+    for (int i = 0; i < outcomes.size(); i++) {
+      Outcome outcome = outcomes.get(i);
+      Path folder = base.resolve(out).resolve(outcome.plan().info().id());
+      PlanWriter writer = new PlanWriter(outcome, paper(outcome.plan()), wanted);
+      OutputFolder.write(folder, writer::write);
+      console.say(
+          arguments.plans().get(i)
+              + " → "
+              + out.resolve(outcome.plan().info().id())
+              + ": "
+              + writer.summary());
+      console.say(FindingsText.summary(outcome.findings()));
+      console.say(FindingsText.of(outcome.findings()));
+      errors |= outcome.hasErrors();
+    }
+    return errors ? ExitCode.FINDINGS : ExitCode.FINE;
+  }
+
+  private Paper paper(Plan plan) {
+    if (sheet == null) {
+      return Paper.named(plan.info().units() == UnitSystem.US ? "ARCH C" : "A3");
+    }
+    return Paper.named(sheet);
+  }
+
+  private void refuseSameFolder(List<Outcome> outcomes) {
+    Map<String, Path> seen = new HashMap<>();
+    for (int i = 0; i < outcomes.size(); i++) {
+      String id = outcomes.get(i).plan().info().id();
+      Path earlier = seen.put(id, arguments.plans().get(i));
+      if (earlier != null) {
+        throw new PlanException(
+            ProblemCode.DUPLICATE,
+            new SourceRef(arguments.plans().get(i).toString(), 0, 0),
+            "this plan and "
+                + earlier
+                + " are both called "
+                + id
+                + " and would be written to one folder; give one another title or --out");
+      }
+    }
+  }
+}

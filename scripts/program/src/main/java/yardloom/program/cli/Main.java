@@ -1,0 +1,101 @@
+package yardloom.program.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+import yardloom.kernel.problem.PlanException;
+
+/** The {@code yardloom} command. */
+@Command(
+    name = "yardloom",
+    description = "Draws yard plans from scripts: sheets to scale, quantities, findings.",
+    synopsisSubcommandLabel = "COMMAND",
+    footer = {
+      "",
+      "Exit codes: 0 fine; 1 some finding is an error; 2 the plan is wrong; 3 wrong use;"
+          + " 4 a fault of the program."
+    })
+public final class Main implements Callable<Integer> {
+  private final Console console;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Print this help.")
+  private boolean help;
+
+  @Option(
+      names = {"--version"},
+      versionHelp = true,
+      description = "Print the version.")
+  private boolean version;
+
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  private Main(Console console) {
+    this.console = console;
+  }
+
+  /** Runs the command line and ends the process with its exit code. */
+  public static void main(String[] args) {
+    int code = run(Console.ofProcess(), Path.of(""), args);
+    // A script thread that ran out of its limits may still be alive; it must not keep the process.
+    Runtime.getRuntime().halt(code);
+  }
+
+  /** Runs the command line; relative paths are resolved against {@code base}. */
+  static int run(Console console, Path base, String... args) {
+    CommandLine line =
+        new CommandLine(new Main(console))
+            .addSubcommand(new DrawCommand(console, base))
+            .addSubcommand(new CheckCommand(console, base))
+            .addSubcommand(new WordsCommand(console))
+            .addSubcommand(new PluginsCommand(console))
+            .setOut(console.outWriter())
+            .setErr(console.errWriter())
+            .setCaseInsensitiveEnumValuesAllowed(true)
+            .registerConverter(Path.class, Main::path)
+            .setParameterExceptionHandler(
+                (e, a) -> {
+                  console.complain(e.getMessage().replace("option option", "option"));
+                  console.complain(
+                      "Run `yardloom "
+                          + (e.getCommandLine().getParent() == null
+                              ? ""
+                              : e.getCommandLine().getCommandName() + " ")
+                          + "--help` for what is allowed. [USE]");
+                  return ExitCode.USE;
+                })
+            .setExecutionExceptionHandler(
+                (e, c, p) ->
+                    e instanceof PlanException plan ? console.problems(plan) : console.fault(e));
+    line.getCommandSpec().version("yardloom " + Version.text());
+    try {
+      return line.execute(args);
+    } catch (RuntimeException | Error e) {
+      return console.fault(e);
+    }
+  }
+
+  private static Path path(String text) {
+    if (text.isBlank()) {
+      throw new TypeConversionException("a file or folder needs a name; got nothing");
+    }
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException e) {
+      throw new TypeConversionException("this cannot be the name of a file: " + e.getReason());
+    }
+  }
+
+  @Override
+  public Integer call() {
+    console.complain("Say what to do, such as `yardloom draw plan.groovy`. [USE]");
+    console.complain(spec.commandLine().getUsageMessage());
+    return ExitCode.USE;
+  }
+}

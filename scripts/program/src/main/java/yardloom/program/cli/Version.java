@@ -1,0 +1,11 @@
+package yardloom.program.cli;
+
+/** The version of the program, from the jar's manifest. */
+final class Version {
+  private Version() {}
+
+  static String text() {
+    String version = Version.class.getPackage().getImplementationVersion();
+    return version == null ? "(unpackaged)" : version;
+  }
+}

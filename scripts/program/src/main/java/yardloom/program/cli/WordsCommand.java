@@ -1,0 +1,128 @@
+package yardloom.program.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import yardloom.kernel.problem.Nearest;
+import yardloom.kernel.unit.Quantity;
+import yardloom.kernel.vocab.Lexicon;
+import yardloom.kernel.vocab.Scope;
+import yardloom.kernel.vocab.Word;
+
+/** Explains the words of the plan language. */
+@Command(name = "words", description = "List the words of the plan language, or explain one.")
+final class WordsCommand implements Callable<Integer> {
+  private static final int COLUMNS = 100;
+
+  private final Console console;
+
+  @Parameters(arity = "0..1", paramLabel = "WORD", description = "The word to explain.")
+  private Optional<String> word;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Print this help.")
+  private boolean help;
+
+  WordsCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Lexicon lexicon = Toolkit.load().plugins().lexicon();
+    if (word.isEmpty()) {
+      list(lexicon);
+      return ExitCode.FINE;
+    }
+    List<Word> found = lexicon.all().stream().filter(w -> w.name().equals(word.get())).toList();
+    if (found.isEmpty()) {
+      console.complain(
+          "there is no word `"
+              + word.get()
+              + "`."
+              + Nearest.hint(word.get(), new TreeSet<>(lexicon.names()))
+              + " [UNKNOWN_WORD]");
+      return ExitCode.USE;
+    }
+    for (Word each : found) {
+      explain(each).forEach(line -> wrapped(line, 6).forEach(console::say));
+    }
+    return ExitCode.FINE;
+  }
+
+  private void list(Lexicon lexicon) {
+    for (Class<? extends Scope> scope : lexicon.scopes()) {
+      if (lexicon.all().stream().noneMatch(w -> w.scope() == scope)) {
+        continue;
+      }
+      console.say(heading(scope));
+      lexicon.all().stream()
+          .filter(w -> w.scope() == scope)
+          .forEach(
+              w ->
+                  wrapped(String.format("  %-16s %s", w.name(), firstSentence(w.help())), 19)
+                      .forEach(console::say));
+    }
+  }
+
+  /** A line in pieces of at most 100 columns, the later ones indented. */
+  private static List<String> wrapped(String line, int indent) {
+    List<String> pieces = new ArrayList<>();
+    String rest = line;
+    while (rest.length() > COLUMNS) {
+      int cut = rest.lastIndexOf(' ', COLUMNS);
+      if (cut <= indent) {
+        break;
+      }
+      pieces.add(rest.substring(0, cut).stripTrailing());
+      rest = " ".repeat(indent) + rest.substring(cut + 1);
+    }
+    pieces.add(rest);
+    return pieces;
+  }
+
+  private static String firstSentence(String help) {
+    int end = help.indexOf(". ");
+    return end < 0 ? help : help.substring(0, end + 1);
+  }
+
+  private static String heading(Class<? extends Scope> scope) {
+    return scope == Scope.class
+        ? "in every block:"
+        : "in the block of " + Scope.nameOf(scope) + ":";
+  }
+
+  /** The reference text of one word. */
+  static List<String> explain(Word word) {
+    List<String> lines = new ArrayList<>();
+    lines.add(word.signature() + "   (" + heading(word.scope()) + " plugin " + word.plugin() + ")");
+    lines.add("  " + word.help());
+    for (Word.Parameter p : word.parameters()) {
+      String choices = p.choices().isEmpty() ? "" : "; one of " + String.join(", ", p.choices());
+      String fallback = p.required() ? " (required)" : " (without it: " + p.fallback() + ")";
+      lines.add(
+          String.format(
+              "  %-14s %-10s %s%s%s", p.name(), type(p.type()), p.help(), choices, fallback));
+    }
+    lines.add("  example: " + word.example());
+    return lines;
+  }
+
+  private static String type(Class<?> type) {
+    return Quantity.class.isAssignableFrom(type) || type.getName().startsWith("yardloom.")
+        ? type.getSimpleName().toLowerCase(java.util.Locale.ROOT)
+        : switch (type.getSimpleName()) {
+          case "String" -> "text";
+          case "Boolean" -> "true/false";
+          case "Number", "Integer", "Double" -> "number";
+          default -> type.getSimpleName().toLowerCase(java.util.Locale.ROOT);
+        };
+  }
+}

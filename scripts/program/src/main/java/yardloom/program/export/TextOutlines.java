@@ -1,0 +1,95 @@
+package yardloom.program.export;
+
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.PathIterator;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/**
+ * Replaces the texts of a drawing by their outlines in the shipped font, so that a machine without
+ * fonts paints the same picture. Understands the attributes that our own writer uses.
+ */
+final class TextOutlines {
+  private static final String SVG = "http://www.w3.org/2000/svg";
+  private static final List<String> KEPT =
+      List.of("transform", "fill", "stroke", "stroke-width", "stroke-linejoin");
+
+  private final ShippedFont regular;
+  private final ShippedFont bold;
+
+  TextOutlines() throws IOException {
+    regular = ShippedFont.load(false);
+    bold = ShippedFont.load(true);
+  }
+
+  void replaceIn(Document document) throws IOException {
+    List<Element> texts = new ArrayList<>();
+    NodeList found = document.getElementsByTagNameNS(SVG, "text");
+    for (int i = 0; i < found.getLength(); i++) {
+      texts.add((Element) found.item(i));
+    }
+    for (Element text : texts) {
+      Element path = document.createElementNS(SVG, "path");
+      for (String name : KEPT) {
+        if (text.hasAttribute(name)) {
+          path.setAttribute(name, text.getAttribute(name));
+        }
+      }
+      path.setAttribute("d", outline(text));
+      text.getParentNode().replaceChild(path, text);
+    }
+  }
+
+  private String outline(Element text) throws IOException {
+    ShippedFont font = text.getAttribute("font-weight").equals("bold") ? bold : regular;
+    double em = Double.parseDouble(text.getAttribute("font-size"));
+    int[] codes = text.getTextContent().codePoints().toArray();
+    double perMille = 0;
+    for (int code : codes) {
+      perMille += font.perMille(code);
+    }
+    double x = Double.parseDouble(text.getAttribute("x"));
+    double y = Double.parseDouble(text.getAttribute("y"));
+    x -=
+        switch (text.getAttribute("text-anchor")) {
+          case "middle" -> perMille * em / 2000;
+          case "end" -> perMille * em / 1000;
+          default -> 0;
+        };
+    StringBuilder d = new StringBuilder();
+    for (int code : codes) {
+      AffineTransform place = AffineTransform.getTranslateInstance(x, y);
+      place.scale(em / font.unitsPerEm(), -em / font.unitsPerEm());
+      append(font.outline(code), place, d);
+      x += font.perMille(code) * em / 1000;
+    }
+    return d.isEmpty() ? "M0 0" : d.toString();
+  }
+
+  private static void append(Shape outline, AffineTransform place, StringBuilder d) {
+    double[] c = new double[6];
+    for (PathIterator i = outline.getPathIterator(place); !i.isDone(); i.next()) {
+      switch (i.currentSegment(c)) {
+        case PathIterator.SEG_MOVETO -> d.append('M').append(numbers(c, 2));
+        case PathIterator.SEG_LINETO -> d.append('L').append(numbers(c, 2));
+        case PathIterator.SEG_QUADTO -> d.append('Q').append(numbers(c, 4));
+        case PathIterator.SEG_CUBICTO -> d.append('C').append(numbers(c, 6));
+        default -> d.append('Z');
+      }
+    }
+  }
+
+  private static String numbers(double[] c, int count) {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < count; i++) {
+      text.append(i == 0 ? "" : " ").append(String.format(Locale.ROOT, "%.4f", c[i]));
+    }
+    return text.toString();
+  }
+}

@@ -1,0 +1,129 @@
+package yardloom.program.output;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+
+/**
+ * A folder that appears whole or not at all: files are written beside it and moved into place at
+ * the end; an earlier folder of the same name is kept until then.
+ */
+public final class OutputFolder {
+  private static final String MARKER = ".yardloom";
+
+  private OutputFolder() {}
+
+  /** Fills the new folder; may throw, then nothing changes on disk. */
+  @FunctionalInterface
+  public interface Filler {
+    void fill(Path folder) throws IOException;
+  }
+
+  /**
+   * Writes {@code target} anew.
+   *
+   * @throws PlanException (FILE) if it cannot be written, or stands there and was not made by this
+   *     program
+   */
+  public static void write(Path target, Filler filler) {
+    refuseForeign(target);
+    Path parent = target.toAbsolutePath().getParent();
+    Path fresh = null;
+    try {
+      Files.createDirectories(parent);
+      fresh = Files.createTempDirectory(parent, "." + target.getFileName() + "-");
+      Files.createFile(fresh.resolve(MARKER));
+      filler.fill(fresh);
+      replace(fresh, target);
+    } catch (IOException | UncheckedIOException e) {
+      throw new PlanException(
+          ProblemCode.FILE, "cannot write " + target + ": " + reason(e) + "; nothing was changed");
+    } finally {
+      deleteQuietly(fresh);
+    }
+  }
+
+  private static void refuseForeign(Path target) {
+    for (Path up = target; up != null; up = up.getParent()) {
+      if (Files.exists(up) && !Files.isDirectory(up)) {
+        throw new PlanException(
+            ProblemCode.FILE, up + " is a file; name another output folder with --out");
+      }
+    }
+    if (Files.isDirectory(target) && !Files.exists(target.resolve(MARKER)) && !isEmpty(target)) {
+      throw new PlanException(
+          ProblemCode.FILE,
+          "the folder "
+              + target
+              + " holds other files and would be replaced; move them or name another folder with"
+              + " --out");
+    }
+  }
+
+  private static boolean isEmpty(Path folder) {
+    try (var files = Files.list(folder)) {
+      return files.findAny().isEmpty();
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private static void replace(Path fresh, Path target) throws IOException {
+    Path old = null;
+    if (Files.exists(target)) {
+      old = fresh.resolveSibling(fresh.getFileName() + "-old");
+      Files.move(target, old);
+    }
+    try {
+      Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(fresh, target);
+    }
+    deleteQuietly(old);
+  }
+
+  private static String reason(Exception e) {
+    Throwable cause = e instanceof UncheckedIOException ? e.getCause() : e;
+    if (cause instanceof AccessDeniedException denied) {
+      return "there is no permission to write " + denied.getFile();
+    }
+    return cause.getClass().getSimpleName().replace("Exception", "")
+        + (cause.getMessage() == null ? "" : " (" + cause.getMessage() + ")");
+  }
+
+  private static void deleteQuietly(Path folder) {
+    if (folder == null || !Files.exists(folder)) {
+      return;
+    }
+    try {
+      Files.walkFileTree(
+          folder,
+          new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
+                throws IOException {
+              Files.delete(file);
+              return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult postVisitDirectory(Path dir, IOException failure)
+                throws IOException {
+              Files.delete(dir);
+              return FileVisitResult.CONTINUE;
+            }
+          });
+    } catch (IOException e) {
+      // What is left is a hidden folder beside the output; the next run does not read it.
+    }
+  }
+}

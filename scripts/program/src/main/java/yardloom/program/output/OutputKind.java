@@ -1,0 +1,17 @@
+package yardloom.program.output;
+
+/** The kinds of files that {@code draw} can write; {@code findings.txt} is always written. */
+public enum OutputKind {
+  /** Sheets as drawings. */
+  SVG,
+  /** Sheets as pictures. */
+  PNG,
+  /** Sheets for print. */
+  PDF,
+  /** Everything on one page for a browser. */
+  HTML,
+  /** Tables. */
+  CSV,
+  /** Results for other programs. */
+  JSON
+}

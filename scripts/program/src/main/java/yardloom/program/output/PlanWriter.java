@@ -1,0 +1,127 @@
+package yardloom.program.output;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import yardloom.kernel.study.Outcome;
+import yardloom.kernel.table.CsvWriter;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
+import yardloom.program.export.HtmlReport;
+import yardloom.program.export.PdfWriter;
+import yardloom.program.export.PngWriter;
+import yardloom.program.sitefile.GeoJsonWriter;
+import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.paper.Paper;
+import yardloom.sheet.svg.SvgWriter;
+
+/** Writes the files of one plan into a folder. */
+public final class PlanWriter {
+  private final Outcome outcome;
+  private final Set<OutputKind> kinds;
+  private final TableFormat format;
+  private final List<ComposedSheet> sheets;
+
+  /**
+   * Composes the sheets; nothing is written yet.
+   *
+   * @throws yardloom.kernel.problem.PlanException if the site plan does not fit on the paper
+   */
+  public PlanWriter(Outcome outcome, Paper paper, Set<OutputKind> kinds) {
+    this.outcome = outcome;
+    this.kinds = Set.copyOf(kinds);
+    this.format = new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
+    this.sheets = SheetSet.of(outcome, paper);
+  }
+
+  /** What is written, in one line. */
+  public String summary() {
+    String scale =
+        sheets.stream()
+            .map(ComposedSheet::scale)
+            .filter(s -> !s.isEmpty())
+            .findFirst()
+            .map(s -> " at " + s)
+            .orElse("");
+    return count(sheets.size(), "sheet")
+        + scale
+        + " on "
+        + sheets.get(0).paper().name()
+        + ", "
+        + count(outcome.tables().size(), "table");
+  }
+
+  private static String count(int n, String what) {
+    return n + " " + what + (n == 1 ? "" : "s");
+  }
+
+  /** Writes everything into {@code folder}, which must exist and be empty. */
+  public void write(Path folder) throws IOException {
+    if (kinds.contains(OutputKind.SVG)) {
+      Path sheetFolder = Files.createDirectories(folder.resolve("sheets"));
+      for (ComposedSheet sheet : sheets) {
+        try (OutputStream out = open(sheetFolder.resolve(name(sheet) + ".svg"))) {
+          SvgWriter.write(sheet, out);
+        }
+      }
+    }
+    if (kinds.contains(OutputKind.PNG)) {
+      Path pictures = Files.createDirectories(folder.resolve("sheets"));
+      for (ComposedSheet sheet : sheets) {
+        PngWriter.write(sheet, PngWriter.USUAL_DPI, pictures.resolve(name(sheet) + ".png"));
+      }
+    }
+    if (kinds.contains(OutputKind.PDF)) {
+      PdfWriter.write(
+          sheets,
+          outcome.plan().info().title(),
+          folder.resolve(outcome.plan().info().id() + ".pdf"));
+    }
+    if (kinds.contains(OutputKind.HTML)) {
+      HtmlReport.write(outcome, sheets, folder.resolve("report.html"));
+    }
+    if (kinds.contains(OutputKind.CSV)) {
+      Path tableFolder = Files.createDirectories(folder.resolve("tables"));
+      for (Table table : outcome.tables()) {
+        try (Writer out =
+            Files.newBufferedWriter(
+                tableFolder.resolve(table.id() + ".csv"), StandardCharsets.UTF_8)) {
+          CsvWriter.write(table, format, out);
+        }
+      }
+    }
+    if (kinds.contains(OutputKind.JSON)) {
+      try (OutputStream out = open(folder.resolve("results.json"))) {
+        ResultsJson.write(outcome, format, out);
+      }
+      if (GeoJsonWriter.canWrite(outcome.plan())) {
+        try (OutputStream out = open(folder.resolve("site.geojson"))) {
+          GeoJsonWriter.write(outcome.plan(), out);
+        }
+      }
+    }
+    Files.writeString(
+        folder.resolve("calculations.txt"),
+        CalculationsText.of(outcome, format),
+        StandardCharsets.UTF_8);
+    Files.writeString(
+        folder.resolve("findings.txt"),
+        FindingsText.of(outcome.findings()),
+        StandardCharsets.UTF_8);
+  }
+
+  private static OutputStream open(Path file) throws IOException {
+    return new BufferedOutputStream(Files.newOutputStream(file));
+  }
+
+  private static String name(ComposedSheet sheet) {
+    return String.format(Locale.ROOT, "%02d-%s", sheet.number(), sheet.id());
+  }
+}

@@ -1,0 +1,145 @@
+package yardloom.program.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What each demo yard is there to show. */
+class DemoYardsTest {
+  private static final Path SAMPLES = Samples.FOLDER;
+
+  @TempDir private Path dir;
+
+  private Map<String, String> draw(Path script, String name) {
+    Run run = Run.in(dir, "draw", script.toString(), "--out", "out");
+    assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+    return Run.files(dir.resolve("out/" + name));
+  }
+
+  private static double[] rainMm() throws IOException {
+    return Files.readAllLines(SAMPLES.resolve("seattle-rain-2012.csv")).stream()
+        .skip(1)
+        .mapToDouble(l -> Double.parseDouble(l.split(",")[1]))
+        .toArray();
+  }
+
+  /**
+   * The series against what was published at the time for the gauge at the airport: 48.26 in in
+   * 2012, 8.28 in in November, 2.13 in on the 19th, 48 days in a row without measurable rain
+   * (seattleweatherblog.com, 2012 Rainfall; kirotv.com, 30 December 2012).
+   */
+  @Test
+  void seattleRain_sumsAndDrySpell_areThePublishedOnes() throws IOException {
+    double[] mm = rainMm();
+    assertEquals(366, mm.length);
+    double year = 0;
+    double november = 0;
+    int longest = 0;
+    int run = 0;
+    for (int i = 0; i < mm.length; i++) {
+      year += mm[i];
+      november += i >= 305 && i < 335 ? mm[i] : 0;
+      run = mm[i] > 0 ? 0 : run + 1;
+      longest = Math.max(longest, run);
+    }
+    assertEquals(48.26, year / 25.4, 0.02);
+    assertEquals(8.28, november / 25.4, 0.02);
+    assertEquals(2.13, mm[305 + 18] / 25.4, 0.005);
+    assertEquals(48, longest);
+  }
+
+  /** Crew, driver and client each have one page; a second one is easily lost. */
+  @ParameterizedTest
+  @ValueSource(strings = {"urbana-yard", "seattle-corner", "san-francisco-slope"})
+  void pagesToCarry_everyDemo_areOnePageEach(String demo) {
+    List<String> pages =
+        draw(SAMPLES.resolve(demo + ".groovy"), demo).keySet().stream()
+            .filter(f -> f.matches("sheets/\\d+-(crew|client|delivery).*\\.svg"))
+            .toList();
+    assertTrue(pages.size() > 10, pages::toString);
+    assertTrue(pages.stream().noneMatch(f -> f.matches(".*-\\d+\\.svg")), pages::toString);
+  }
+
+  @Test
+  void seattle_drawn_hasDeedSightTriangleUpperSetbackAndTanksByTheDay() {
+    Map<String, String> files = draw(SAMPLES.resolve("seattle-corner.groovy"), "seattle-corner");
+    String plan = files.get("sheets/01-site-plan.svg");
+    for (String wanted :
+        new String[] {"clear from 2'-6&quot; to 8'-0&quot;", "Easement power", "Sight triangle"}) {
+      assertTrue(
+          plan.contains(wanted) || plan.contains(wanted.replace("&quot;", "\"")),
+          wanted + " is not on the site plan");
+    }
+    String why = files.get("tables/why-not-here.csv");
+    assertTrue(why.contains("setback from east (corner side, 16.00 ft, above 25.00 ft)"), why);
+    assertTrue(why.contains("sight triangle south/east"), why);
+    assertTrue(files.get("tables/deed.csv").contains("R 20.00 ft"), files.get("tables/deed.csv"));
+    assertTrue(
+        files.get("results.json").contains("48.27 in of rain, 48 days in a row without any"),
+        "the tank table does not name the daily series");
+  }
+
+  /** A place with another code changes the shared file, not the yard. */
+  @Test
+  void seattle_withTheCodeOfAnotherPlace_takesItsSetbacksLegsAndRoots() throws IOException {
+    Files.createDirectories(dir.resolve("regional"));
+    for (String file :
+        new String[] {
+          "seattle-corner.groovy", "seattle-corner-deed.csv", "seattle-rain-2012.csv"
+        }) {
+      Files.copy(SAMPLES.resolve(file), dir.resolve(file));
+    }
+    Files.writeString(
+        dir.resolve("regional/demo-street-code.groovy"),
+        """
+        setbackFor 'front', distance: 15.ft, rule: 'another code'
+        setbackFor 'corner side', distance: 5.ft, rule: 'another code'
+        sightRule legFirst: 10.ft, legSecond: 50.ft, clearFrom: 3.ft, clearTo: 10.ft, rule: 'another code'
+        treeProtection factor: 18, rule: 'another code'
+        """);
+    Map<String, String> files = draw(dir.resolve("seattle-corner.groovy"), "seattle-corner");
+    String why = files.get("tables/why-not-here.csv");
+    assertTrue(why.contains("setback from south (front, 15.00 ft)"), why);
+    String plan = files.get("sheets/01-site-plan.svg");
+    assertTrue(plan.contains("clear from 3'-0\" to 10'-0\"") || plan.contains("3'-0&quot; to 10"));
+    assertTrue(plan.contains("50'-0"), "the longer leg is not measured");
+    assertTrue(plan.contains("Protected roots, 18 trunk"), "the legend keeps the old factor");
+    assertTrue(files.get("tables/lot-sides.csv").contains("another code"));
+  }
+
+  @Test
+  void urbana_tapedWithABlunderDropped_tellsWhatHappened() throws IOException {
+    String script = Files.readString(SAMPLES.resolve("urbana-yard.groovy"));
+    assertTrue(script.contains("124.17 ft: its residual stood out"), "the comment is gone");
+    // The dropped reading, put back, is found as the tape to measure again.
+    Path again =
+        Files.writeString(
+            dir.resolve("urbana-yard.groovy"),
+            script.replace(
+                "tape se, 134.17.ft, name: 'SE stake'", "tape se, 124.17.ft, name: 'SE stake'"));
+    Run run = Run.in(dir, "check", again.toString());
+    assertTrue(run.out().contains("[kernel.tie-residual]"), run.out());
+  }
+
+  @Test
+  void sanFrancisco_drawn_hasContoursSwaleAndSlopes() {
+    Map<String, String> files =
+        draw(SAMPLES.resolve("san-francisco-slope.groovy"), "san-francisco-slope");
+    String plan = files.get("sheets/01-site-plan.svg");
+    for (String wanted :
+        new String[] {"59.00 m", "level at 59.25 m", "Way of the water", "Contour line"}) {
+      assertTrue(plan.contains(wanted), wanted + " is not on the site plan");
+    }
+    assertTrue(files.get("tables/swales.csv").contains("upper swale"));
+    assertTrue(files.get("tables/level-beds.csv").contains("terrace 1"));
+  }
+}

@@ -1,0 +1,77 @@
+package yardloom.program.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The packaged jars, started as users start them. */
+class PackagedIT {
+  private static final Path LIB = Path.of(System.getProperty("packaged"), "lib");
+
+  @TempDir private Path dir;
+
+  private record Ended(int code, String text) {}
+
+  private static List<Path> jars() throws IOException {
+    try (var files = Files.list(LIB)) {
+      return files.filter(f -> f.toString().endsWith(".jar")).sorted().toList();
+    }
+  }
+
+  private Ended start(List<Path> jars, String... args) throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-Xmx512m");
+    command.add("-cp");
+    command.add(
+        jars.stream()
+            .map(Path::toString)
+            .collect(Collectors.joining(System.getProperty("path.separator"))));
+    command.add("yardloom.program.cli.Main");
+    command.addAll(List.of(args));
+    Process process =
+        new ProcessBuilder(command).directory(dir.toFile()).redirectErrorStream(true).start();
+    String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertTrue(process.waitFor(2, TimeUnit.MINUTES));
+    return new Ended(process.exitValue(), text);
+  }
+
+  @Test
+  void packaged_plugins_findsAllFour() throws Exception {
+    Ended ended = start(jars(), "plugins");
+    assertEquals(ExitCode.FINE, ended.code(), ended.text());
+    for (String id : new String[] {"materials", "planting", "sun", "water"}) {
+      assertTrue(ended.text().contains(id + " "), ended.text());
+    }
+  }
+
+  @Test
+  void packaged_withoutAPluginJar_saysWhichWordBelongsToIt() throws Exception {
+    List<Path> without =
+        jars().stream().filter(j -> !j.getFileName().toString().contains("planting")).toList();
+    assertEquals(jars().size() - 1, without.size());
+    Files.writeString(
+        dir.resolve("plan.groovy"),
+        "bed('a', rect(1.ft, 1.ft, 4.ft, 8.ft)) {\n  plant 'kale'\n}\n");
+    Ended ended = start(without, "draw", "plan.groovy");
+    assertEquals(ExitCode.PLAN, ended.code(), ended.text());
+    assertTrue(ended.text().contains("plan.groovy:2:3"), ended.text());
+    assertTrue(ended.text().contains("`plant`"), ended.text());
+    assertTrue(ended.text().contains("planting"), ended.text());
+    Files.writeString(
+        dir.resolve("bare.groovy"),
+        "lot([point(0.ft, 0.ft), point(9.ft, 0.ft), point(9.ft, 9.ft), point(0.ft, 9.ft)])\n"
+            + "bed('a', rect(1.ft, 1.ft, 4.ft, 8.ft))\n");
+    assertEquals(ExitCode.FINE, start(without, "draw", "bare.groovy").code());
+  }
+}

@@ -1,0 +1,88 @@
+package yardloom.program.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yardloom.kernel.problem.Problem;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.vocab.Scope;
+import yardloom.kernel.vocab.Word;
+import yardloom.language.limit.Limits;
+import yardloom.language.run.PlanRunner;
+
+class WordsTest {
+  private static final Path SHIPPED =
+      Path.of("src/main/resources/yardloom/program/cli", ShippedWords.RESOURCE);
+
+  @Test
+  void shippedWords_listIsCurrent() throws IOException {
+    String now =
+        Toolkit.load().plugins().lexicon().all().stream()
+            .filter(w -> !w.plugin().equals("kernel"))
+            .map(w -> w.plugin() + " " + Scope.nameOf(w.scope()) + " " + w.name())
+            .sorted()
+            .collect(Collectors.joining("\n", "", "\n"));
+    if (Boolean.getBoolean("updateGolden")) {
+      Files.writeString(SHIPPED, now);
+    }
+    assertEquals(
+        Files.readString(SHIPPED, StandardCharsets.UTF_8), now, "run with -DupdateGolden=true");
+  }
+
+  @Test
+  void examples_ofAllWords_areInThePlanLanguage(@TempDir Path dir) throws IOException {
+    PlanRunner runner =
+        new PlanRunner(
+            Toolkit.load().plugins().lexicon(),
+            Limits.standard(),
+            (scope, word) -> Optional.empty());
+    for (Word word : Toolkit.load().plugins().lexicon().all()) {
+      Path script = Files.writeString(dir.resolve("example.groovy"), word.example() + "\n");
+      List<Problem> broken =
+          runner.check(script).stream()
+              .filter(p -> p.code() == ProblemCode.FORBIDDEN || p.code() == ProblemCode.SYNTAX)
+              .toList();
+      assertEquals(List.of(), broken, word.example());
+    }
+  }
+
+  @Test
+  void words_withoutArgument_listsEveryBlock() {
+    Run run = Run.in(Path.of("."), "words");
+    assertEquals(ExitCode.FINE, run.code());
+    assertTrue(run.out().contains("in the block of plan:"), run.out());
+    assertTrue(run.out().contains("in every block:"), run.out());
+  }
+
+  @Test
+  void words_ofAWord_explainsItsOptions() {
+    Run run = Run.in(Path.of("."), "words", "building");
+    assertEquals(ExitCode.FINE, run.code());
+    assertTrue(run.out().contains("eaves"), run.out());
+    assertTrue(run.out().contains("example: "), run.out());
+  }
+
+  @Test
+  void words_ofAMisspeltWord_suggests() {
+    Run run = Run.in(Path.of("."), "words", "biulding");
+    assertEquals(ExitCode.USE, run.code());
+    assertTrue(run.err().contains("`building`"), run.err());
+  }
+
+  @Test
+  void plugins_areListed() {
+    Run run = Run.in(Path.of("."), "plugins", "--verbose");
+    for (String id : new String[] {"materials", "planting", "sun", "water"}) {
+      assertTrue(run.out().contains(id + " "), run.out());
+    }
+  }
+}

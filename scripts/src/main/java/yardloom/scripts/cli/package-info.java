@@ -1,5 +1,0 @@
-/**
- * The command line: the only place that prints, reads the clock or ends the process. Start with
- * {@link yardloom.scripts.cli.Main}.
- */
-package yardloom.scripts.cli;

@@ -1,8 +1,0 @@
-package yardloom.scripts.dsl;
-
-import yardloom.kernel.scope.PlanScope;
-
-/** What a plan script becomes when it is compiled. */
-public abstract class PlanProgram {
-  public abstract void run(PlanScope plan);
-}

@@ -1,6 +1,0 @@
-/**
- * Pictures, print files and the report page of finished sheets. The only user of Batik, FOP and
- * PDFBox; no font of the machine is used and nothing is fetched from outside. Start with {@link
- * yardloom.scripts.export.PngWriter}.
- */
-package yardloom.scripts.export;
