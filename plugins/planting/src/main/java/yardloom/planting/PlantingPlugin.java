@@ -26,8 +26,8 @@ import yardloom.planting.sheet.PlantingTimes;
 import yardloom.planting.work.CanopyCalculator;
 import yardloom.planting.work.HardinessCheck;
 import yardloom.planting.work.HarvestCalculator;
-import yardloom.planting.work.Layout;
 import yardloom.planting.work.LayoutCalculator;
+import yardloom.planting.work.PlantPlaces;
 import yardloom.planting.work.PlantingChecks;
 import yardloom.planting.work.RotationCheck;
 import yardloom.planting.work.StandCalculator;
@@ -93,7 +93,7 @@ public final class PlantingPlugin implements YardPlugin {
   @Override
   public List<Caution> cautions(Plan plan, Facts facts) {
     List<String> harmful =
-        facts.get(Layout.KEY).kinds().values().stream()
+        facts.get(PlantPlaces.KEY).kinds().values().stream()
             .filter(Plant::harmful)
             .map(Plant::name)
             .toList();

@@ -39,7 +39,7 @@ import yardloom.kernel.vocab.Vocabulary;
 import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.TreeScope;
 import yardloom.planting.data.PlantCatalogue;
-import yardloom.planting.work.Layout;
+import yardloom.planting.work.PlantPlaces;
 
 class PlantingPluginTest extends PluginContract {
   private static final SourceRef HERE = new SourceRef("p.groovy", 7, 3);
@@ -191,7 +191,7 @@ class PlantingPluginTest extends PluginContract {
         outcome.results().all(YardFacts.STANDS).stream().map(s -> s.in().name()).sorted().toList());
     assertEquals(
         List.of("apple (semi-dwarf)", "tomato"),
-        List.copyOf(outcome.results().find(Layout.KEY).orElseThrow().toPlant().keySet()));
+        List.copyOf(outcome.results().find(PlantPlaces.KEY).orElseThrow().toPlant().keySet()));
     assertTrue(outcome.findings().stream().anyMatch(f -> f.rule().equals("planting.juglone")));
   }
 

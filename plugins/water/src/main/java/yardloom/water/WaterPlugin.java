@@ -16,7 +16,7 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
-import yardloom.water.model.WaterKeys;
+import yardloom.water.model.DripRun;
 import yardloom.water.sheet.DripPainter;
 import yardloom.water.sheet.EstablishmentTable;
 import yardloom.water.sheet.IrrigationSheet;
@@ -53,7 +53,9 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("water", List.of(WaterWords.class)));
+    return List.of(
+        new Vocabulary(
+            "water", List.of(WaterWords.class, LawnWords.class, DripWords.class, ZoneWords.class)));
   }
 
   @Override
@@ -98,7 +100,7 @@ public final class WaterPlugin implements YardPlugin {
   @Override
   public List<Caution> cautions(Plan plan, Facts facts) {
     List<Caution> cautions = new ArrayList<>();
-    if (!facts.all(WaterKeys.DRIP_RUNS).isEmpty()) {
+    if (!facts.all(DripRun.KEY).isEmpty()) {
       cautions.add(
           caution(
               "Dripline fed from the mains needs a backflow preventer that the local code accepts,"

@@ -136,9 +136,9 @@ class WaterPluginTest extends PluginContract {
   /** Twelve-inch grid of 0.9 gph on 32 sq ft: 96.25 × 32 × 0.9 / 60 / 32 in an hour. */
   @Test
   void drip_atAFoot_inFourByEightBed_hasFourRowsOfEightOutlets() {
-    WaterWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12));
+    DripWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12));
     Outcome outcome = outcome();
-    DripRun run = outcome.results().all(WaterKeys.DRIP_RUNS).get(0);
+    DripRun run = outcome.results().all(DripRun.KEY).get(0);
     assertEquals(4, run.rows().size());
     assertEquals(32, run.length().value().feet(), 1e-6);
     assertEquals(32, run.outlets().value());
@@ -182,7 +182,7 @@ class WaterPluginTest extends PluginContract {
   @Test
   void daysApart_areWhatRootsHoldOverTheUseOfADay() {
     urbana();
-    WaterWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12));
+    DripWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12));
     assertEquals(11, irrigation(outcome()).columns().size(), "no column without a soil");
     Outcome outcome =
         outcome(new Giver(Set.of(YardFacts.STANDS, YardFacts.SOIL), WaterPluginTest::grassOnLoam));
@@ -275,13 +275,13 @@ class WaterPluginTest extends PluginContract {
     PlanException flow =
         assertThrows(
             PlanException.class,
-            () -> WaterWords.drip(bed, Flow.gallonsPerMinute(9), Length.inches(12), null));
+            () -> DripWords.drip(bed, Flow.gallonsPerMinute(9), Length.inches(12), null));
     assertEquals(ProblemCode.OUT_OF_RANGE, flow.problems().get(0).code());
-    WaterWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    DripWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null);
     PlanException twice =
         assertThrows(
             PlanException.class,
-            () -> WaterWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null));
+            () -> DripWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null));
     assertEquals(ProblemCode.DUPLICATE, twice.problems().get(0).code());
   }
 
@@ -292,12 +292,12 @@ class WaterPluginTest extends PluginContract {
   @Test
   void beds_thatTogetherExceedTheSupply_getZonesOfTheirOwn() {
     urbana();
-    WaterWords.supply(new PlanScope(draft, HERE), Flow.gallonsPerMinute(1));
+    ZoneWords.supply(new PlanScope(draft, HERE), Flow.gallonsPerMinute(1));
     for (String name : List.of("a", "b", "c")) {
-      WaterWords.drip(bed(name, 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+      DripWords.drip(bed(name, 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
     }
     Outcome outcome = outcome();
-    List<Zone> zones = outcome.results().all(WaterKeys.ZONES);
+    List<Zone> zones = outcome.results().all(Zone.KEY);
     assertEquals(2, zones.size()); // 0.48 gpm each, two in 1 gpm
     assertEquals(2, zones.get(0).beds().size());
     assertTrue(zones.get(0).flow().value().gallonsPerMinute() <= 1);
@@ -312,8 +312,8 @@ class WaterPluginTest extends PluginContract {
 
   @Test
   void bedAboveTheSupply_andLongRow_areFlagged() {
-    WaterWords.supply(new PlanScope(draft, HERE), Flow.gallonsPerMinute(1));
-    WaterWords.drip(bed("long", 2, 500), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    ZoneWords.supply(new PlanScope(draft, HERE), Flow.gallonsPerMinute(1));
+    DripWords.drip(bed("long", 2, 500), Flow.gallonsPerHour(0.9), Length.inches(12), null);
     List<String> texts =
         outcome().findings().stream()
             .filter(f -> f.rule().equals("water.irrigation"))
@@ -327,7 +327,7 @@ class WaterPluginTest extends PluginContract {
   /** 0.9 gph at a foot both ways puts 1.44 in on the ground in an hour; clay takes a tenth. */
   @Test
   void dripFasterThanTheSoil_isNoted() {
-    WaterWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    DripWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
     Outcome outcome =
         new Study(
                 PluginLoader.of(
@@ -382,8 +382,8 @@ class WaterPluginTest extends PluginContract {
 
   @Test
   void driplineOfTwoBeds_isOrderedOnce_withOneRounding() {
-    WaterWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
-    WaterWords.drip(bed("b", 4, 9), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    DripWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    DripWords.drip(bed("b", 4, 9), Flow.gallonsPerHour(0.9), Length.inches(12), null);
     Table parts = table(outcome(), "irrigation-parts");
     List<Cell> tube = parts.rows().get(0);
     assertEquals(68, ((Length) tube.get(1).value().orElseThrow()).feet(), 1e-6);

@@ -16,7 +16,7 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Choices;
 import yardloom.planting.model.Plant;
-import yardloom.planting.work.Layout;
+import yardloom.planting.work.PlantPlaces;
 import yardloom.planting.work.Planting;
 
 /** How many of each plant the whole plan takes. */
@@ -30,7 +30,7 @@ public final class PlantList implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(Layout.KEY);
+    return Set.of(PlantPlaces.KEY);
   }
 
   @Override
@@ -38,7 +38,7 @@ public final class PlantList implements TableMaker {
     Map<String, Plant> kinds = new TreeMap<>();
     Map<String, Integer> counts = new TreeMap<>();
     Map<String, Derived.Builder> why = new TreeMap<>();
-    for (Planting p : facts.get(Layout.KEY).plantings()) {
+    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
       String name = p.plant().name();
       kinds.put(name, p.plant());
       counts.merge(name, p.at().size(), Integer::sum);

@@ -24,7 +24,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.model.Plant.Form;
-import yardloom.planting.work.Layout;
+import yardloom.planting.work.PlantPlaces;
 import yardloom.planting.work.Planting;
 
 /** Draws every plant of the beds: a circle of its mature spread, or a dot when that is small. */
@@ -47,7 +47,7 @@ public final class PlantPainter implements Painter {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(Layout.KEY);
+    return Set.of(PlantPlaces.KEY);
   }
 
   @Override
@@ -55,7 +55,7 @@ public final class PlantPainter implements Painter {
     List<Mark> marks = new ArrayList<>();
     Map<ElementId, String> labels = new TreeMap<>();
     Map<ElementId, Shape> beds = new TreeMap<>();
-    for (Planting p : facts.get(Layout.KEY).plantings()) {
+    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
       if (p.plant().start().isInDrills()) {
         drills(p, marks);
       } else {
@@ -112,7 +112,7 @@ public final class PlantPainter implements Painter {
     Set<Form> small = EnumSet.noneOf(Form.class);
     Set<Form> large = EnumSet.noneOf(Form.class);
     boolean inDrills = false;
-    for (Planting p : facts.get(Layout.KEY).plantings()) {
+    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
       if (!p.at().isEmpty() && p.plant().start().isInDrills()) {
         inDrills = true;
       } else if (!p.at().isEmpty()) {

@@ -15,7 +15,7 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Choices;
 import yardloom.planting.model.Plant;
-import yardloom.planting.work.Layout;
+import yardloom.planting.work.PlantPlaces;
 import yardloom.planting.work.Planting;
 
 /** What to plant, how many and where. */
@@ -29,13 +29,13 @@ public final class PlantTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.BILL, Layout.KEY);
+    return Set.of(YardFacts.BILL, PlantPlaces.KEY);
   }
 
   @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table = columns();
-    for (Planting p : facts.get(Layout.KEY).plantings()) {
+    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
       table.row(
           Cell.text(p.bed().id().name()),
           Cell.text(p.plant().name()),
@@ -51,7 +51,7 @@ public final class PlantTable implements TableMaker {
                   ? "given in the plan"
                   : p.plant().inRow().source().cite()));
     }
-    for (Planting.Specimen s : facts.get(Layout.KEY).specimens()) {
+    for (Planting.Specimen s : facts.get(PlantPlaces.KEY).specimens()) {
       table.row(
           Cell.text(s.tree().id().name()),
           Cell.text(s.plant().name()),

@@ -13,7 +13,7 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.planting.model.Crop;
 import yardloom.planting.model.Plant;
-import yardloom.planting.work.Layout;
+import yardloom.planting.work.PlantPlaces;
 
 /** The figures by which each kind is watered, so that they can be checked against their tables. */
 public final class PlantWaterTable implements TableMaker {
@@ -24,7 +24,7 @@ public final class PlantWaterTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(Layout.KEY);
+    return Set.of(PlantPlaces.KEY);
   }
 
   @Override
@@ -40,7 +40,7 @@ public final class PlantWaterTable implements TableMaker {
             .column(Column.of("roots-from", "Roots from", Measure.LENGTH))
             .column(Column.of("roots-to", "Roots to", Measure.LENGTH))
             .column(Column.of("easy-share", "Easily drawn", Measure.PERCENT));
-    Layout layout = facts.get(Layout.KEY);
+    PlantPlaces layout = facts.get(PlantPlaces.KEY);
     Set<String> inGrass = new TreeSet<>();
     Set<String> elsewhere = new TreeSet<>();
     layout.plantings().forEach(p -> elsewhere.add(p.plant().name()));

@@ -11,7 +11,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
 import yardloom.planting.work.HarvestPlan;
-import yardloom.planting.work.Layout;
+import yardloom.planting.work.PlantPlaces;
 
 /** The planting plan: where each plant stands, without pipes and dimensions, and what to get. */
 public final class PlantingSheet implements SheetMaker {
@@ -33,13 +33,13 @@ public final class PlantingSheet implements SheetMaker {
         YardFacts.FROST,
         YardFacts.PLANTING_WINDOWS,
         YardFacts.HARVEST,
-        Layout.KEY,
+        PlantPlaces.KEY,
         HarvestPlan.KEY);
   }
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts) {
-    if (facts.get(Layout.KEY).plantings().isEmpty()) {
+    if (facts.get(PlantPlaces.KEY).plantings().isEmpty()) {
       return List.of();
     }
     return List.of(

@@ -44,7 +44,7 @@ public final class CanopyCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(Layout.KEY);
+    return Set.of(PlantPlaces.KEY);
   }
 
   @Override
@@ -55,7 +55,7 @@ public final class CanopyCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     boolean south = plan.isSouthern();
-    for (Planting p : in.get(Layout.KEY).plantings()) {
+    for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
       for (Stage stage : List.of(Stage.YEAR_1, Stage.YEAR_5, Stage.MATURE)) {
         double grown = grown(p.plant(), stage);
         Length height = p.plant().height().middle().times(grown);

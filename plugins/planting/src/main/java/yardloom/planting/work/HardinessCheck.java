@@ -29,7 +29,7 @@ public final class HardinessCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.HARDINESS, Layout.KEY);
+    return Set.of(YardFacts.HARDINESS, PlantPlaces.KEY);
   }
 
   private record First(ElementId in, SourceRef place) {}
@@ -42,7 +42,7 @@ public final class HardinessCheck implements Check {
       return found;
     }
     TreeMap<String, First> kinds = new TreeMap<>();
-    Layout layout = facts.get(Layout.KEY);
+    PlantPlaces layout = facts.get(PlantPlaces.KEY);
     layout
         .plantings()
         .forEach(p -> kinds.putIfAbsent(p.plant().name(), new First(p.bed().id(), p.place())));

@@ -41,7 +41,7 @@ public final class HarvestCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(Layout.KEY);
+    return Set.of(PlantPlaces.KEY);
   }
 
   @Override
@@ -52,13 +52,13 @@ public final class HarvestCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     List<Line> lines = new ArrayList<>();
-    for (Planting p : in.get(Layout.KEY).plantings()) {
+    for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
       if (!p.at().isEmpty()) {
         Optional<Range<Mass>> mass = PlantYields.of(p.plant().name()).map(y -> harvest(p, y));
         lines.add(new Line(p.bed().id(), p.plant(), Optional.of(p.ground().area()), mass));
       }
     }
-    for (Planting.Specimen s : in.get(Layout.KEY).specimens()) {
+    for (Planting.Specimen s : in.get(PlantPlaces.KEY).specimens()) {
       lines.add(new Line(s.tree().id(), s.plant(), Optional.empty(), harvest(s)));
     }
     HarvestPlan harvest = withArea(lines);

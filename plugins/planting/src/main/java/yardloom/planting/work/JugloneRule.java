@@ -24,7 +24,7 @@ final class JugloneRule {
 
   private JugloneRule() {}
 
-  static List<Finding> findings(String id, Plan plan, Layout layout) {
+  static List<Finding> findings(String id, Plan plan, PlantPlaces layout) {
     List<Finding> found = new ArrayList<>();
     List<Point> walnuts =
         layout.specimens().stream()

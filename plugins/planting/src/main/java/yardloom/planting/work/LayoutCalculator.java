@@ -16,11 +16,11 @@ public final class LayoutCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(Layout.KEY);
+    return Set.of(PlantPlaces.KEY);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    out.give(Layout.KEY, new Layout(Planting.of(plan), Planting.specimens(plan)));
+    out.give(PlantPlaces.KEY, new PlantPlaces(Planting.of(plan), Planting.specimens(plan)));
   }
 }

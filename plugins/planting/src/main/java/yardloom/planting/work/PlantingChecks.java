@@ -35,7 +35,7 @@ public final class PlantingChecks {
   }
 
   private interface Rule {
-    List<Finding> apply(String id, Plan plan, Layout layout);
+    List<Finding> apply(String id, Plan plan, PlantPlaces layout);
   }
 
   private static Check rule(String id, Rule rule) {
@@ -47,17 +47,17 @@ public final class PlantingChecks {
 
       @Override
       public Set<FactKey<?>> reads() {
-        return Set.of(Layout.KEY);
+        return Set.of(PlantPlaces.KEY);
       }
 
       @Override
       public List<Finding> run(Plan plan, Facts facts) {
-        return rule.apply(id, plan, facts.get(Layout.KEY));
+        return rule.apply(id, plan, facts.get(PlantPlaces.KEY));
       }
     };
   }
 
-  private static List<Finding> room(String id, Plan plan, Layout layout) {
+  private static List<Finding> room(String id, Plan plan, PlantPlaces layout) {
     List<Finding> found = new ArrayList<>();
     for (Planting p : layout.plantings()) {
       Plant plant = p.plant();
@@ -93,7 +93,7 @@ public final class PlantingChecks {
     return found;
   }
 
-  private static List<Finding> treeRoom(String id, Plan plan, Layout layout) {
+  private static List<Finding> treeRoom(String id, Plan plan, PlantPlaces layout) {
     List<Finding> found = new ArrayList<>();
     List<Planting.Specimen> trees = layout.specimens();
     for (int i = 0; i < trees.size(); i++) {
@@ -126,7 +126,7 @@ public final class PlantingChecks {
   }
 
   /** One finding for the plan, so that every harmful plant is read in one place. */
-  private static List<Finding> harm(String id, Plan plan, Layout layout) {
+  private static List<Finding> harm(String id, Plan plan, PlantPlaces layout) {
     List<Plant> harmful = layout.kinds().values().stream().filter(Plant::harmful).toList();
     if (harmful.isEmpty()) {
       return List.of();
@@ -152,7 +152,7 @@ public final class PlantingChecks {
                 : Source.commonPractice("harmful plants are named, each with its source")));
   }
 
-  private static List<Finding> unverified(String id, Plan plan, Layout layout) {
+  private static List<Finding> unverified(String id, Plan plan, PlantPlaces layout) {
     String named =
         layout.kinds().values().stream()
             .filter(p -> !p.unverified().isEmpty())

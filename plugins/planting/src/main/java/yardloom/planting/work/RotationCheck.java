@@ -36,7 +36,7 @@ public final class RotationCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(Layout.KEY);
+    return Set.of(PlantPlaces.KEY);
   }
 
   @Override
@@ -44,7 +44,7 @@ public final class RotationCheck implements Check {
     Map<String, Area> ground = new TreeMap<>();
     Map<String, Set<String>> kinds = new TreeMap<>();
     Area all = Area.ZERO;
-    for (Planting p : facts.get(Layout.KEY).plantings()) {
+    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
       if (p.plant().season().isAnnual() && !p.at().isEmpty()) {
         Area area = p.ground().area();
         all = all.plus(area);

@@ -52,7 +52,7 @@ final class SpreadRule {
   }
 
   /** One finding for each kind, about the bed where it lacks most room. */
-  static List<Finding> findings(String id, Plan plan, Layout layout) {
+  static List<Finding> findings(String id, Plan plan, PlantPlaces layout) {
     Map<String, List<Overgrown>> kinds = new TreeMap<>();
     for (Planting p : layout.plantings()) {
       Overgrown o = new Overgrown(p, overhang(p), fromEdge(p, p.bed().shape().heart()).times(2));

@@ -42,7 +42,7 @@ public final class StandCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(Layout.KEY);
+    return Set.of(PlantPlaces.KEY);
   }
 
   @Override
@@ -58,7 +58,7 @@ public final class StandCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     Optional<ClimateNormals> climate = in.find(YardFacts.CLIMATE);
-    for (Planting p : in.get(Layout.KEY).plantings()) {
+    for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
       if (p.at().isEmpty()) {
         continue;
       }
@@ -79,7 +79,7 @@ public final class StandCalculator implements Calculator {
       out.give(YardFacts.BILL, bill(p));
       out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
     }
-    for (Planting.Specimen s : in.get(Layout.KEY).specimens()) {
+    for (Planting.Specimen s : in.get(PlantPlaces.KEY).specimens()) {
       if (s.tree().stands()) {
         // It found its water and light before there was a plan.
         continue;

@@ -22,7 +22,7 @@ public final class WindowCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(Layout.KEY);
+    return Set.of(PlantPlaces.KEY);
   }
 
   @Override
@@ -40,7 +40,7 @@ public final class WindowCalculator implements Calculator {
     in.find(YardFacts.FROST)
         .ifPresent(
             frost ->
-                in.get(Layout.KEY)
+                in.get(PlantPlaces.KEY)
                     .toPlant()
                     .values()
                     .forEach(p -> out.give(YardFacts.PLANTING_WINDOWS, window(p, frost))));

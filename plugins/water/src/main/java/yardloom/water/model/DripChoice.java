@@ -1,5 +1,6 @@
 package yardloom.water.model;
 
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 
@@ -10,4 +11,8 @@ import yardloom.kernel.unit.Length;
  * @param spacing distance of outlets along the tube
  * @param rowSpacing distance of tubes
  */
-public record DripChoice(Flow emitter, Length spacing, Length rowSpacing) {}
+public record DripChoice(Flow emitter, Length spacing, Length rowSpacing) {
+  /** The dripline of a bed. */
+  public static final AttributeKey<DripChoice> KEY =
+      new AttributeKey<>("water.drip", DripChoice.class);
+}

@@ -2,6 +2,7 @@ package yardloom.water.model;
 
 import java.util.List;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.problem.SourceRef;
@@ -31,6 +32,10 @@ public record DripRun(
     Derived<Flow> flow,
     Derived<Length> rate,
     Derived<Double> variation) {
+  /** Dripline by bed. */
+  public static final FactKey<DripRun> KEY =
+      FactKey.many("water.drip", DripRun.class).called("dripline");
+
   public DripRun {
     rows = List.copyOf(rows);
   }

@@ -1,6 +1,7 @@
 package yardloom.water.model;
 
 import java.util.Optional;
+import yardloom.kernel.plan.AttributeKey;
 
 /**
  * The watered lawn that was there before.
@@ -9,6 +10,9 @@ import java.util.Optional;
  *     gives it
  */
 public record FormerLawn(Turf turf, Optional<Double> efficiency) {
+  /** The lawn that the garden takes the place of. */
+  public static final AttributeKey<FormerLawn> KEY =
+      new AttributeKey<>("water.former-lawn", FormerLawn.class);
 
   /** Grass by when it grows. */
   public enum Turf {

@@ -3,6 +3,8 @@ package yardloom.water.model;
 import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.TimeSpan;
@@ -21,6 +23,13 @@ public record Zone(
     Derived<Flow> flow,
     Derived<Flow> limit,
     Optional<Derived<TimeSpan>> weekly) {
+  /** Beds that are watered together. */
+  public static final FactKey<Zone> KEY =
+      FactKey.many("water.zones", Zone.class).called("watering zones");
+
+  /** What the water point delivers at the pressure that dripline works at. */
+  public static final AttributeKey<Flow> SUPPLY = new AttributeKey<>("water.supply", Flow.class);
+
   public Zone {
     beds = List.copyOf(beds);
   }

@@ -13,7 +13,6 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.plan.Plan;
 import yardloom.water.model.DripRun;
-import yardloom.water.model.WaterKeys;
 
 /** Draws the rows of dripline and the header that joins them. */
 public final class DripPainter implements Painter {
@@ -27,13 +26,13 @@ public final class DripPainter implements Painter {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(WaterKeys.DRIP_RUNS);
+    return Set.of(DripRun.KEY);
   }
 
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
-    for (DripRun run : facts.all(WaterKeys.DRIP_RUNS)) {
+    for (DripRun run : facts.all(DripRun.KEY)) {
       for (Line row : run.rows()) {
         marks.add(new Mark.Stroke(row, ROW, "dripline in " + run.bed().name()));
       }
@@ -47,7 +46,7 @@ public final class DripPainter implements Painter {
 
   @Override
   public List<LegendEntry> legend(Plan plan, Facts facts) {
-    if (facts.all(WaterKeys.DRIP_RUNS).isEmpty()) {
+    if (facts.all(DripRun.KEY).isEmpty()) {
       return List.of();
     }
     return List.of(LegendEntry.line("Dripline", ROW), LegendEntry.line("Drip header", HEADER));

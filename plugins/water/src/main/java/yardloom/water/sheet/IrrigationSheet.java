@@ -13,7 +13,7 @@ import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.water.model.WaterKeys;
+import yardloom.water.model.DripRun;
 
 /** The irrigation plan: rows of dripline, zones and taps, without plants; what to buy and run. */
 public final class IrrigationSheet implements SheetMaker {
@@ -41,14 +41,14 @@ public final class IrrigationSheet implements SheetMaker {
   @Override
   public Set<FactKey<?>> reads() {
     Set<FactKey<?>> reads = new LinkedHashSet<>();
-    reads.add(WaterKeys.DRIP_RUNS);
+    reads.add(DripRun.KEY);
     TABLES.forEach(maker -> reads.addAll(maker.reads()));
     return reads;
   }
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts) {
-    if (facts.all(WaterKeys.DRIP_RUNS).isEmpty()) {
+    if (facts.all(DripRun.KEY).isEmpty()) {
       return List.of();
     }
     List<Panel> panels = new ArrayList<>();

@@ -35,16 +35,12 @@ public final class IrrigationTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        WaterKeys.DRIP_RUNS,
-        WaterKeys.WEATHER,
-        YardFacts.SOIL,
-        YardFacts.STANDS,
-        YardFacts.WATER_DEMAND);
+        DripRun.KEY, WaterKeys.WEATHER, YardFacts.SOIL, YardFacts.STANDS, YardFacts.WATER_DEMAND);
   }
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    List<DripRun> runs = facts.all(WaterKeys.DRIP_RUNS);
+    List<DripRun> runs = facts.all(DripRun.KEY);
     List<WaterDemand> demands = facts.all(YardFacts.WATER_DEMAND);
     List<List<Cell>> rows = runs.stream().map(run -> row(run, demands)).toList();
     List<Cell> apart = runs.stream().map(run -> daysApart(run, demands, facts)).toList();

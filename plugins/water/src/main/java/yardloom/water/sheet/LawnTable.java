@@ -18,8 +18,8 @@ import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.data.LawnData;
+import yardloom.water.model.FormerLawn;
 import yardloom.water.model.Months;
-import yardloom.water.model.WaterKeys;
 
 /** What the lawn took from the tap, month by month, and what takes its place. */
 public final class LawnTable implements TableMaker {
@@ -114,7 +114,7 @@ public final class LawnTable implements TableMaker {
   /** How the grass was kept, for whoever compares it with the lawn next door. */
   private static String grass(Plan plan) {
     return plan.attributes()
-        .get(WaterKeys.FORMER_LAWN)
+        .get(FormerLawn.KEY)
         .map(lawn -> LawnData.turf(lawn.turf()).value())
         .map(
             g ->

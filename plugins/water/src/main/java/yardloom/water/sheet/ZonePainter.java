@@ -11,7 +11,6 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
-import yardloom.water.model.WaterKeys;
 import yardloom.water.model.Zone;
 
 /** Says at each bed which zone waters it; on the irrigation sheet only. */
@@ -30,13 +29,13 @@ public final class ZonePainter implements Painter {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(WaterKeys.ZONES);
+    return Set.of(Zone.KEY);
   }
 
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
-    for (Zone zone : facts.all(WaterKeys.ZONES)) {
+    for (Zone zone : facts.all(Zone.KEY)) {
       for (ElementId id : zone.beds()) {
         plan.element(id)
             .ifPresent(

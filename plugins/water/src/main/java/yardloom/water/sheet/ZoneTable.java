@@ -12,7 +12,6 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.water.model.WaterKeys;
 import yardloom.water.model.Zone;
 
 /** Which beds are watered together, and for how long. */
@@ -24,7 +23,7 @@ public final class ZoneTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(WaterKeys.ZONES);
+    return Set.of(Zone.KEY);
   }
 
   @Override
@@ -36,7 +35,7 @@ public final class ZoneTable implements TableMaker {
             .column(Column.of("flow", "Flow", Measure.FLOW))
             .column(Column.of("supply", "Supply", Measure.FLOW))
             .column(Column.of("peak-hours", "Weekly run time at peak", Measure.HOURS));
-    List<Zone> zones = facts.all(WaterKeys.ZONES);
+    List<Zone> zones = facts.all(Zone.KEY);
     for (Zone zone : zones) {
       table.row(
           Cell.number(zone.number()),

@@ -19,7 +19,6 @@ import yardloom.water.calc.drip.ApplicationRate;
 import yardloom.water.calc.drip.DripLayout;
 import yardloom.water.model.DripChoice;
 import yardloom.water.model.DripRun;
-import yardloom.water.model.WaterKeys;
 
 /** Lays dripline in the beds that ask for it. */
 public final class DripCalculator implements Calculator {
@@ -36,17 +35,17 @@ public final class DripCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(WaterKeys.DRIP_RUNS);
+    return Set.of(DripRun.KEY);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
-      List<Entry<DripChoice>> lines = bed.attributes().all(WaterKeys.DRIP);
+      List<Entry<DripChoice>> lines = bed.attributes().all(DripChoice.KEY);
       if (!lines.isEmpty() && !bed.shape().isEmpty()) {
         DripRun run = lay(bed, lines.get(0));
         if (!run.rows().isEmpty()) {
-          out.give(WaterKeys.DRIP_RUNS, run);
+          out.give(DripRun.KEY, run);
         }
       }
     }

@@ -19,7 +19,6 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.water.model.DripRun;
-import yardloom.water.model.WaterKeys;
 import yardloom.water.model.Zone;
 
 /** Holds dripline against what tube and supply can carry and the soil can take. */
@@ -37,13 +36,13 @@ public final class IrrigationChecks implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(WaterKeys.DRIP_RUNS, WaterKeys.ZONES, YardFacts.SOIL);
+    return Set.of(DripRun.KEY, Zone.KEY, YardFacts.SOIL);
   }
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> found = new ArrayList<>();
-    for (DripRun run : facts.all(WaterKeys.DRIP_RUNS)) {
+    for (DripRun run : facts.all(DripRun.KEY)) {
       if (run.variation().value() > MOST_VARIATION) {
         found.add(
             Finding.of(
@@ -63,7 +62,7 @@ public final class IrrigationChecks implements Check {
         .find(YardFacts.SOIL)
         .flatMap(SoilProfile::intakePerHour)
         .ifPresent(intake -> fasterThanSoil(plan, facts, intake, found));
-    for (Zone zone : facts.all(WaterKeys.ZONES)) {
+    for (Zone zone : facts.all(Zone.KEY)) {
       if (zone.flow().value().compareTo(zone.limit().value().times(1 + 1e-9)) > 0) {
         found.add(
             Finding.of(
@@ -85,7 +84,7 @@ public final class IrrigationChecks implements Check {
    * One finding, on the fastest bed: water that the soil does not take runs off under the chips.
    */
   private void fasterThanSoil(Plan plan, Facts facts, Derived<Length> intake, List<Finding> found) {
-    facts.all(WaterKeys.DRIP_RUNS).stream()
+    facts.all(DripRun.KEY).stream()
         .filter(r -> r.rate().value().compareTo(intake.value()) > 0)
         .max(Comparator.comparing(r -> r.rate().value()))
         .ifPresent(
@@ -112,7 +111,7 @@ public final class IrrigationChecks implements Check {
   }
 
   private static SourceRef placeOf(Facts facts, Zone zone) {
-    return facts.all(WaterKeys.DRIP_RUNS).stream()
+    return facts.all(DripRun.KEY).stream()
         .filter(r -> r.bed().equals(zone.beds().get(0)))
         .findFirst()
         .map(DripRun::place)

@@ -55,7 +55,7 @@ public final class LawnCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    for (Attributes.Entry<FormerLawn> lawn : plan.attributes().all(WaterKeys.FORMER_LAWN)) {
+    for (Attributes.Entry<FormerLawn> lawn : plan.attributes().all(FormerLawn.KEY)) {
       Derived<Area> ground =
           Derived.by("area of beds and paths together, overlaps once", GROUND)
               .gives(ground(plan).area());

@@ -17,8 +17,8 @@ import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.model.FormerLawn;
 import yardloom.water.model.Months;
-import yardloom.water.model.WaterKeys;
 import yardloom.water.model.WaterText;
 
 /** Says when a garden takes more water than the lawn did, and which trees lose the lawn's water. */
@@ -42,7 +42,7 @@ public final class LawnCheck implements Check {
     List<Finding> found = new ArrayList<>();
     Optional<LawnWater> lawn = facts.find(YardFacts.LAWN_WATER);
     SourceRef place =
-        plan.attributes().all(WaterKeys.FORMER_LAWN).stream()
+        plan.attributes().all(FormerLawn.KEY).stream()
             .map(e -> e.place())
             .findFirst()
             .orElse(SourceRef.NONE);

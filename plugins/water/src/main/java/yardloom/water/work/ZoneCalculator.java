@@ -19,7 +19,6 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
 import yardloom.water.calc.drip.Zoning;
 import yardloom.water.model.DripRun;
-import yardloom.water.model.WaterKeys;
 import yardloom.water.model.Zone;
 
 /** Groups beds with dripline into zones that the supply can feed, and bills what it all takes. */
@@ -39,12 +38,12 @@ public final class ZoneCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(WaterKeys.DRIP_RUNS, YardFacts.WATER_DEMAND);
+    return Set.of(DripRun.KEY, YardFacts.WATER_DEMAND);
   }
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(WaterKeys.ZONES, YardFacts.BILL);
+    return Set.of(Zone.KEY, YardFacts.BILL);
   }
 
   @Override
@@ -53,7 +52,7 @@ public final class ZoneCalculator implements Calculator {
     Map<String, DripRun> runs = new LinkedHashMap<>();
     Map<String, PeakWatering> peaks = new LinkedHashMap<>();
     List<Zoning.Load> loads = new ArrayList<>();
-    for (DripRun run : in.all(WaterKeys.DRIP_RUNS)) {
+    for (DripRun run : in.all(DripRun.KEY)) {
       String name = run.bed().name();
       Optional<PeakWatering> peak = PeakWatering.of(run, demands);
       runs.put(name, run);
@@ -72,7 +71,7 @@ public final class ZoneCalculator implements Calculator {
         why.from("flow of " + load.name(), runs.get(load.name()).flow());
       }
       out.give(
-          WaterKeys.ZONES,
+          Zone.KEY,
           new Zone(
               number,
               group.stream().map(l -> runs.get(l.name()).bed()).toList(),
@@ -80,12 +79,11 @@ public final class ZoneCalculator implements Calculator {
               limit,
               Optional.ofNullable(peaks.get(group.get(0).name())).map(PeakWatering::weekly)));
     }
-    DripBill.of(plan, in.all(WaterKeys.DRIP_RUNS), number)
-        .forEach(line -> out.give(YardFacts.BILL, line));
+    DripBill.of(plan, in.all(DripRun.KEY), number).forEach(line -> out.give(YardFacts.BILL, line));
   }
 
   private static Derived<Flow> limit(Plan plan) {
-    List<Entry<Flow>> given = plan.attributes().all(WaterKeys.SUPPLY);
+    List<Entry<Flow>> given = plan.attributes().all(Zone.SUPPLY);
     return given.isEmpty()
         ? Derived.by("no supply is given; half-inch line", RULE).gives(HALF_INCH_LINE)
         : Derived.given(given.get(0).value(), "supply", given.get(0).place());

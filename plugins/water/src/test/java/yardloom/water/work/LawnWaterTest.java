@@ -44,6 +44,7 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.kernel.words.PlanScope;
+import yardloom.water.LawnWords;
 import yardloom.water.WaterPlugin;
 import yardloom.water.WaterWords;
 import yardloom.water.calc.demand.Aridity;
@@ -200,7 +201,7 @@ class LawnWaterTest {
   @Test
   void lawnAndGarden_inJuly_areNetNeedsOverTheirEfficiencies() {
     yard("urbana-il", 40.11);
-    WaterWords.formerLawn(plan(), "cool season", null);
+    LawnWords.formerLawn(plan(), "cool season", null);
     Outcome outcome = outcome();
     LawnWater water = lawn(outcome);
     double gallonsPerInch = 1000 / 12.0 * 1728 / 231;
@@ -224,11 +225,11 @@ class LawnWaterTest {
   @Test
   void lessEfficientSprinklers_tookMore_inProportion() {
     yard("urbana-il", 40.11);
-    WaterWords.formerLawn(plan(), "cool season", 0.5);
+    LawnWords.formerLawn(plan(), "cool season", 0.5);
     double half = lawn(outcome()).lawn().get(6).value().litres();
     LawnWaterTest other = new LawnWaterTest();
     other.yard("urbana-il", 40.11);
-    WaterWords.formerLawn(other.plan(), "cool season", 1.0);
+    LawnWords.formerLawn(other.plan(), "cool season", 1.0);
     assertEquals(2 * lawn(other.outcome()).lawn().get(6).value().litres(), half, 1e-6);
   }
 
@@ -239,7 +240,7 @@ class LawnWaterTest {
   @Test
   void standingTree_takesByFormerLawnUnderItsCrown_andIsSaid() {
     yard("san-francisco-ca", 37.77);
-    WaterWords.formerLawn(plan(), "cool season", null);
+    LawnWords.formerLawn(plan(), "cool season", null);
     tree("oak", 25, 20, 12);
     tree("sapling", 15, 10, 1);
     tree("next door", 120, 120, 12);
@@ -259,7 +260,7 @@ class LawnWaterTest {
   void thirstyGarden_isSaidToTakeMore() {
     kc = 1.3;
     yard("urbana-il", 40.11);
-    WaterWords.formerLawn(plan(), "warm season", 1.0);
+    LawnWords.formerLawn(plan(), "warm season", 1.0);
     assertTrue(
         outcome().findings().stream()
             .anyMatch(
@@ -275,10 +276,10 @@ class LawnWaterTest {
   @Test
   void wrongEfficiency_andASecondLawn_areRefused() {
     String share =
-        assertThrows(PlanException.class, () -> WaterWords.formerLawn(plan(), "cool season", 75.0))
+        assertThrows(PlanException.class, () -> LawnWords.formerLawn(plan(), "cool season", 75.0))
             .getMessage();
     assertTrue(share.contains("got 75.0"), share);
-    WaterWords.formerLawn(plan(), "cool season", null);
-    assertThrows(PlanException.class, () -> WaterWords.formerLawn(plan(), "cool season", null));
+    LawnWords.formerLawn(plan(), "cool season", null);
+    assertThrows(PlanException.class, () -> LawnWords.formerLawn(plan(), "cool season", null));
   }
 }

@@ -12,12 +12,12 @@ import yardloom.planting.model.Plant;
  * @param plantings by bed and in the order of their lines
  * @param specimens trees whose species the plan names
  */
-public record Layout(List<Planting> plantings, List<Planting.Specimen> specimens) {
+public record PlantPlaces(List<Planting> plantings, List<Planting.Specimen> specimens) {
   /** The plugin's own fact. */
-  public static final FactKey<Layout> KEY =
-      FactKey.one("planting.layout", Layout.class).called("places of plants");
+  public static final FactKey<PlantPlaces> KEY =
+      FactKey.one("planting.layout", PlantPlaces.class).called("places of plants");
 
-  public Layout {
+  public PlantPlaces {
     plantings = List.copyOf(plantings);
     specimens = List.copyOf(specimens);
   }
