@@ -38,8 +38,9 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.TreeScope;
-import yardloom.planting.data.PlantCatalogue;
-import yardloom.planting.work.PlantPlaces;
+import yardloom.planting.catalogue.PlantCatalogue;
+import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.PlantingWords;
 
 class PlantingPluginTest extends PluginContract {
   private static final SourceRef HERE = new SourceRef("p.groovy", 7, 3);

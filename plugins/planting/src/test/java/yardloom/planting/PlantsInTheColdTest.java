@@ -38,8 +38,9 @@ import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.kernel.words.BedScope;
-import yardloom.planting.calc.PlantingTime;
-import yardloom.planting.model.Plant;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.placing.PlantingWords;
+import yardloom.planting.window.formula.PlantingTime;
 
 /** Hardiness zones and times to plant. */
 class PlantsInTheColdTest {

@@ -52,9 +52,11 @@ import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.PlanScope;
-import yardloom.water.model.DripRun;
+import yardloom.water.drip.DripRun;
+import yardloom.water.drip.DripWords;
 import yardloom.water.model.WaterKeys;
-import yardloom.water.model.Zone;
+import yardloom.water.zone.Zone;
+import yardloom.water.zone.ZoneWords;
 
 class WaterPluginTest extends PluginContract {
   private static final SourceRef HERE = new SourceRef("p.groovy", 4, 1);

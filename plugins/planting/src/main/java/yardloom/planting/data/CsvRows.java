@@ -10,12 +10,12 @@ import java.util.List;
 import java.util.Map;
 
 /** Reads a table beside this class, by the names in its first line. */
-final class CsvRows {
+public final class CsvRows {
   private static final CsvMapper MAPPER = new CsvMapper();
 
   private CsvRows() {}
 
-  static List<Map<String, String>> of(String name) {
+  public static List<Map<String, String>> of(String name) {
     try (InputStream in = CsvRows.class.getResourceAsStream(name)) {
       if (in == null) {
         throw new IllegalStateException("the plugin lacks its table " + name);

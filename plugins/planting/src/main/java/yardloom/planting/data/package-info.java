@@ -1,5 +1,2 @@
-/**
- * The shipped plant catalogue, read from CSV; inches in the file, unit types in the records. Start
- * with {@link yardloom.planting.data.PlantCatalogue}.
- */
+/** The catalogue's files, and what reads them. Start with {@link yardloom.planting.data.CsvRows}. */
 package yardloom.planting.data;

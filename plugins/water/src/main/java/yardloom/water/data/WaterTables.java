@@ -13,10 +13,10 @@ import java.util.stream.Collectors;
 import yardloom.kernel.source.Source;
 
 /** The plugin's CSV tables, rows by column name. */
-final class WaterTables {
+public final class WaterTables {
   private WaterTables() {}
 
-  static List<Map<String, String>> rows(String table) {
+  public static List<Map<String, String>> rows(String table) {
     URL file = Objects.requireNonNull(WaterTables.class.getResource(table), table);
     CsvSchema named = CsvSchema.emptySchema().withHeader();
     try {
@@ -31,7 +31,7 @@ final class WaterTables {
   }
 
   /** Sources by the code that other tables use. */
-  static Map<String, Source> sources() {
+  public static Map<String, Source> sources() {
     return rows("sources.csv").stream()
         .collect(Collectors.toUnmodifiableMap(r -> r.get("code"), WaterTables::source));
   }
