@@ -14,8 +14,6 @@ import org.junit.jupiter.api.Test;
 import yardloom.facts.BillLine;
 import yardloom.facts.SoilProfile;
 import yardloom.facts.Stand;
-import yardloom.facts.WaterDemand;
-import yardloom.facts.WaterSupply;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.fact.Derived;
@@ -55,6 +53,8 @@ import yardloom.kernel.words.PlanScope;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
 import yardloom.water.model.WaterKeys;
+import yardloom.water.need.WaterDemand;
+import yardloom.water.roof.WaterSupply;
 import yardloom.water.zone.Zone;
 import yardloom.water.zone.ZoneWords;
 
@@ -156,7 +156,7 @@ class WaterPluginTest extends PluginContract {
   void roofOfThousandSquareFeet_inUrbana_yieldsTheAnnualRainTimesShare() {
     urbana();
     roof(1000, "asphalt shingle");
-    WaterSupply supply = outcome().results().all(YardFacts.WATER_SUPPLY).get(0);
+    WaterSupply supply = outcome().results().all(WaterSupply.KEY).get(0);
     double gallons = supply.monthly().stream().mapToDouble(d -> d.value().gallons()).sum();
     assertEquals(1000 * 41.38 * 144 / 231 * 0.90, gallons, 0.5);
   }
@@ -166,7 +166,7 @@ class WaterPluginTest extends PluginContract {
     urbana();
     bed("a", 4, 25);
     Outcome outcome = outcome();
-    WaterDemand demand = outcome.results().all(YardFacts.WATER_DEMAND).get(0);
+    WaterDemand demand = outcome.results().all(WaterDemand.KEY).get(0);
     assertEquals(0, demand.monthly().get(0).value().litres());
     double july = demand.monthly().get(6).value().litres();
     assertTrue(july > demand.monthly().get(3).value().litres());
@@ -221,7 +221,7 @@ class WaterPluginTest extends PluginContract {
     urbana();
     bed("a", 4, 25);
     bed("b", 8, 25);
-    List<WaterDemand> demands = outcome().results().all(YardFacts.WATER_DEMAND);
+    List<WaterDemand> demands = outcome().results().all(WaterDemand.KEY);
     assertEquals(
         2 * demands.get(0).monthly().get(6).value().litres(),
         demands.get(1).monthly().get(6).value().litres(),
@@ -236,7 +236,7 @@ class WaterPluginTest extends PluginContract {
     WaterWords.climate(new PlanScope(draft, HERE), "urbana-il");
     Outcome outcome = outcome();
     assertTrue(outcome.findings().stream().anyMatch(f -> f.text().contains("no site is given")));
-    assertTrue(outcome.results().all(YardFacts.WATER_DEMAND).isEmpty());
+    assertTrue(outcome.results().all(WaterDemand.KEY).isEmpty());
   }
 
   @Test

@@ -2,7 +2,6 @@ package yardloom.water.balance;
 
 import java.util.List;
 import java.util.Set;
-import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
@@ -12,7 +11,9 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.need.WaterDemand;
 import yardloom.water.need.WaterText;
+import yardloom.water.roof.WaterSupply;
 
 /** Says when a year's roof water is less than a year's need. */
 public final class BalanceCheck implements Check {
@@ -25,17 +26,17 @@ public final class BalanceCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.WATER_DEMAND, YardFacts.WATER_SUPPLY);
+    return Set.of(WaterDemand.KEY, WaterSupply.KEY);
   }
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     Volume need = Volume.ZERO;
-    for (var demand : facts.all(YardFacts.WATER_DEMAND)) {
+    for (var demand : facts.all(WaterDemand.KEY)) {
       need = need.plus(sum(demand.monthly()));
     }
     Volume yield = Volume.ZERO;
-    for (var supply : facts.all(YardFacts.WATER_SUPPLY)) {
+    for (var supply : facts.all(WaterSupply.KEY)) {
       yield = yield.plus(sum(supply.monthly()));
     }
     if (yield.litres() == 0 || yield.compareTo(need) >= 0) {

@@ -5,8 +5,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import yardloom.facts.ClimateNormals;
-import yardloom.facts.WaterDemand;
-import yardloom.facts.WaterSupply;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -24,6 +22,8 @@ import yardloom.kernel.unit.Volume;
 import yardloom.water.model.MonthlyWeather;
 import yardloom.water.model.Months;
 import yardloom.water.model.WaterKeys;
+import yardloom.water.need.WaterDemand;
+import yardloom.water.roof.WaterSupply;
 
 /** What the plants need and the rain and roofs give, month by month. */
 public final class MonthTable implements TableMaker {
@@ -38,8 +38,7 @@ public final class MonthTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(
-        YardFacts.CLIMATE, WaterKeys.WEATHER, YardFacts.WATER_DEMAND, YardFacts.WATER_SUPPLY);
+    return Set.of(YardFacts.CLIMATE, WaterKeys.WEATHER, WaterDemand.KEY, WaterSupply.KEY);
   }
 
   @Override
@@ -50,8 +49,8 @@ public final class MonthTable implements TableMaker {
       return table.build();
     }
     Optional<MonthlyWeather> weather = facts.find(WaterKeys.WEATHER);
-    List<WaterDemand> demands = facts.all(YardFacts.WATER_DEMAND);
-    List<WaterSupply> supplies = facts.all(YardFacts.WATER_SUPPLY);
+    List<WaterDemand> demands = facts.all(WaterDemand.KEY);
+    List<WaterSupply> supplies = facts.all(WaterSupply.KEY);
     Length[] depths = {Length.ZERO, Length.ZERO, Length.ZERO};
     Volume[] volumes = {Volume.ZERO, Volume.ZERO};
     for (int m = 0; m < 12; m++) {

@@ -23,6 +23,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.model.MonthlyWeather;
 import yardloom.water.model.WaterKeys;
+import yardloom.water.need.WaterDemand;
 import yardloom.water.need.formula.NetNeed;
 import yardloom.water.need.formula.WaterBudget;
 
@@ -43,7 +44,7 @@ public final class LawnCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.WATER_DEMAND);
+    return Set.of(WaterDemand.KEY);
   }
 
   @Override
@@ -115,7 +116,7 @@ public final class LawnCalculator implements Calculator {
           Derived.by("sum of needs / efficiency of drip", WaterBudget.EFFICIENCIES)
               .from("efficiency", WaterBudget.DRIP_EFFICIENCY);
       Volume sum = Volume.ZERO;
-      for (var demand : in.all(YardFacts.WATER_DEMAND)) {
+      for (var demand : in.all(WaterDemand.KEY)) {
         why.from(demand.of().toString(), demand.monthly().get(month));
         sum = sum.plus(demand.monthly().get(month).value());
       }

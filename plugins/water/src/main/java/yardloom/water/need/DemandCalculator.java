@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import yardloom.facts.Stand;
-import yardloom.facts.WaterDemand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -48,7 +47,7 @@ public final class DemandCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(YardFacts.WATER_DEMAND);
+    return Set.of(WaterDemand.KEY);
   }
 
   @Override
@@ -64,7 +63,7 @@ public final class DemandCalculator implements Calculator {
           for (int m = 0; m < 12; m++) {
             months.add(need(stands, weather, m));
           }
-          out.give(YardFacts.WATER_DEMAND, new WaterDemand(id, months));
+          out.give(WaterDemand.KEY, new WaterDemand(id, months));
         });
   }
 

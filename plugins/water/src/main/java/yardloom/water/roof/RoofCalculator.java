@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.ClimateNormals;
-import yardloom.facts.WaterSupply;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -35,7 +34,7 @@ public final class RoofCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(YardFacts.WATER_SUPPLY);
+    return Set.of(WaterSupply.KEY);
   }
 
   @Override
@@ -54,7 +53,7 @@ public final class RoofCalculator implements Calculator {
                 .from("share source", share.source().cite())
                 .gives(RainYield.of(roof.shape().area(), month.rain(), share.value())));
       }
-      out.give(YardFacts.WATER_SUPPLY, new WaterSupply(roof.id(), months));
+      out.give(WaterSupply.KEY, new WaterSupply(roof.id(), months));
     }
   }
 }

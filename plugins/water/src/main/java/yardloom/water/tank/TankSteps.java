@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
@@ -14,7 +13,9 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.model.DailyRain;
 import yardloom.water.model.WaterKeys;
+import yardloom.water.need.WaterDemand;
 import yardloom.water.roof.RoofShares;
+import yardloom.water.roof.WaterSupply;
 import yardloom.water.roof.formula.RainYield;
 
 /**
@@ -74,10 +75,7 @@ record TankSteps(
     for (int m = 0; m < 12; m++) {
       int month = m;
       inflows.add(
-          sum(
-              facts.all(YardFacts.WATER_SUPPLY).stream()
-                  .map(s -> s.monthly().get(month))
-                  .toList()));
+          sum(facts.all(WaterSupply.KEY).stream().map(s -> s.monthly().get(month)).toList()));
     }
     return new TankSteps(
         cut(inflows),
@@ -96,10 +94,7 @@ record TankSteps(
     for (int m = 0; m < 12; m++) {
       int month = m;
       demands.add(
-          sum(
-              facts.all(YardFacts.WATER_DEMAND).stream()
-                  .map(d -> d.monthly().get(month))
-                  .toList()));
+          sum(facts.all(WaterDemand.KEY).stream().map(d -> d.monthly().get(month)).toList()));
     }
     return demands;
   }

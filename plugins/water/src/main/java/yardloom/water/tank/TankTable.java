@@ -3,7 +3,6 @@ package yardloom.water.tank;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.DoubleStream;
-import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -17,7 +16,9 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.need.WaterDemand;
 import yardloom.water.need.WaterText;
+import yardloom.water.roof.WaterSupply;
 import yardloom.water.tank.formula.TankBehaviour.Order;
 import yardloom.water.tank.formula.TankSize;
 import yardloom.water.tank.formula.TankYear;
@@ -43,7 +44,7 @@ public final class TankTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.WATER_DEMAND, YardFacts.WATER_SUPPLY);
+    return Set.of(WaterDemand.KEY, WaterSupply.KEY);
   }
 
   @Override

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.WaterDemand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -20,6 +19,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.water.drip.DripRun;
 import yardloom.water.model.Months;
 import yardloom.water.model.WaterKeys;
+import yardloom.water.need.WaterDemand;
 
 /** The dripline of each bed and how long it runs when plants are thirstiest. */
 public final class IrrigationTable implements TableMaker {
@@ -33,13 +33,13 @@ public final class IrrigationTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        DripRun.KEY, WaterKeys.WEATHER, YardFacts.SOIL, YardFacts.STANDS, YardFacts.WATER_DEMAND);
+        DripRun.KEY, WaterKeys.WEATHER, YardFacts.SOIL, YardFacts.STANDS, WaterDemand.KEY);
   }
 
   @Override
   public Table make(Plan plan, Facts facts) {
     List<DripRun> runs = facts.all(DripRun.KEY);
-    List<WaterDemand> demands = facts.all(YardFacts.WATER_DEMAND);
+    List<WaterDemand> demands = facts.all(WaterDemand.KEY);
     List<List<Cell>> rows = runs.stream().map(run -> row(run, demands)).toList();
     List<Cell> apart = runs.stream().map(run -> daysApart(run, demands, facts)).toList();
     boolean known = apart.stream().anyMatch(cell -> cell.value().isPresent());

@@ -2,12 +2,12 @@ package yardloom.water.timetable;
 
 import java.util.List;
 import java.util.Optional;
-import yardloom.facts.WaterDemand;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.water.drip.DripRun;
 import yardloom.water.model.Months;
+import yardloom.water.need.WaterDemand;
 import yardloom.water.need.formula.WaterBudget;
 import yardloom.water.timetable.formula.RunTime;
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.WaterDemand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -19,6 +18,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
 import yardloom.water.drip.DripBill;
 import yardloom.water.drip.DripRun;
+import yardloom.water.need.WaterDemand;
 import yardloom.water.timetable.PeakWatering;
 import yardloom.water.zone.formula.Zoning;
 
@@ -39,7 +39,7 @@ public final class ZoneCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(DripRun.KEY, YardFacts.WATER_DEMAND);
+    return Set.of(DripRun.KEY, WaterDemand.KEY);
   }
 
   @Override
@@ -49,7 +49,7 @@ public final class ZoneCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    List<WaterDemand> demands = in.all(YardFacts.WATER_DEMAND);
+    List<WaterDemand> demands = in.all(WaterDemand.KEY);
     Map<String, DripRun> runs = new LinkedHashMap<>();
     Map<String, PeakWatering> peaks = new LinkedHashMap<>();
     List<Zoning.Load> loads = new ArrayList<>();
