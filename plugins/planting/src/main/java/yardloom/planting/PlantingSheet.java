@@ -34,7 +34,6 @@ public final class PlantingSheet implements SheetMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        YardFacts.BILL,
         YardFacts.FROST,
         YardFacts.PLANTING_WINDOWS,
         YardFacts.HARVEST,

@@ -17,7 +17,8 @@ import yardloom.kernel.source.Source.Standing;
  * @param family the accepted botanical family; crops of one share pests and are rotated together
  * @param crop the row of FAO-56 it draws water like
  * @param cropStandsIn whether that row is of a related crop, for want of its own
- * @param juglone who says that it suffers near black walnut; empty if nobody is known to
+ * @param juglone who says that it suffers near trees that make juglone; empty if nobody does
+ * @param makesJuglone whether its roots give off juglone, which poisons some plants near it
  * @param harmful whether the caution is about harm to people or animals
  */
 public record Plant(
@@ -38,6 +39,7 @@ public record Plant(
     boolean cropStandsIn,
     Source cropSource,
     Optional<Source> juglone,
+    boolean makesJuglone,
     boolean harmful,
     String caution,
     Source cautionSource) {

@@ -123,6 +123,7 @@ public final class PlantCatalogue {
           standsIn,
           cited(standsIn ? STAND_IN : FAO),
           Optional.of(cells.get("juglone_source")).filter(c -> !c.isEmpty()).map(this::cited),
+          cells.get("makes_juglone").equals("yes"),
           cells.get("harm").equals("yes"),
           cells.get("caution"),
           source("caution_source"));

@@ -1,2 +1,4 @@
-/** The catalogue's files, and what reads them. Start with {@link yardloom.planting.data.CsvRows}. */
+/**
+ * The catalogue's files, and what reads them. Start with {@link yardloom.planting.data.CsvRows}.
+ */
 package yardloom.planting.data;

@@ -6,14 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
-import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
 
 /**
- * Flags plants that suffer from juglone within 60 ft of a black walnut.
+ * Flags plants that suffer from juglone within 60 ft of a tree whose roots give it off.
  *
  * <p>The source asks for 50 to 60 ft; the wider figure is used.
  *
@@ -24,31 +23,33 @@ final class JugloneRule {
   /** The distance from which nothing is flagged. */
   static final Length LIMIT = Length.feet(60);
 
+  /** A tree that gives off juglone, and how far a plant stands from it. */
+  private record Near(Planting.Specimen tree, Length distance) {}
+
   private JugloneRule() {}
 
   static List<Finding> findings(String id, Plan plan, PlantPlaces layout) {
     List<Finding> found = new ArrayList<>();
-    List<Point> walnuts =
-        layout.specimens().stream()
-            .filter(s -> s.plant().name().equals("black walnut"))
-            .map(s -> s.tree().at())
-            .toList();
+    List<Planting.Specimen> poisonous =
+        layout.specimens().stream().filter(s -> s.plant().makesJuglone()).toList();
     for (Planting p : layout.plantings()) {
-      Optional<Length> nearest =
-          walnuts.stream()
-              .flatMap(w -> p.at().stream().map(w::distance))
-              .min(Comparator.naturalOrder());
+      Optional<Near> nearest =
+          poisonous.stream()
+              .flatMap(s -> p.at().stream().map(at -> new Near(s, s.tree().at().distance(at))))
+              .min(Comparator.comparing(Near::distance));
       if (nearest.isPresent()
           && p.plant().juglone().isPresent()
-          && nearest.get().compareTo(LIMIT) < 0) {
+          && nearest.get().distance().compareTo(LIMIT) < 0) {
         found.add(
             Finding.of(
                     id,
                     Severity.WARNING,
                     p.plant().name()
                         + " stands "
-                        + PlantingChecks.both(plan, nearest.get())
-                        + " from a black walnut, whose roots poison it",
+                        + PlantingChecks.both(plan, nearest.get().distance())
+                        + " from a "
+                        + nearest.get().tree().plant().name()
+                        + ", whose roots poison it",
                     "keep it at least " + PlantingChecks.both(plan, LIMIT) + " away",
                     p.plant().juglone().get())
                 .about(p.bed().id(), p.place()));

@@ -1,9 +1,6 @@
 package yardloom.planting.list;
 
-import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.BillLine;
-import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -29,7 +26,7 @@ public final class PlantTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.BILL, PlantPlaces.KEY);
+    return Set.of(PlantPlaces.KEY);
   }
 
   @Override
@@ -40,7 +37,7 @@ public final class PlantTable implements TableMaker {
           Cell.text(p.bed().id().name()),
           Cell.text(p.plant().name()),
           Cell.text(p.plant().botanical()),
-          count(p, facts),
+          Cell.of(p.count()),
           Cell.of(p.spacing()),
           Cell.of(p.rowSpacing()),
           Cell.of(p.plant().spread().middle()),
@@ -82,17 +79,6 @@ public final class PlantTable implements TableMaker {
         .column(Column.text("light", "Light"))
         .column(Column.text("caution", "Caution"))
         .column(Column.text("source", "Spacing source"));
-  }
-
-  private static Cell count(Planting p, Facts facts) {
-    Optional<BillLine> line =
-        facts.all(YardFacts.BILL).stream()
-            .filter(
-                b -> b.group().equals("plants") && b.element().equals(Optional.of(p.bed().id())))
-            .filter(b -> b.exact().value().equals(p.at().size()))
-            .filter(b -> b.item().startsWith(p.plant().name() + " ("))
-            .findFirst();
-    return line.map(b -> Cell.of(b.exact())).orElseGet(() -> Cell.number(p.at().size()));
   }
 
   private static String caution(Plant plant) {

@@ -3,6 +3,7 @@ package yardloom.planting.placing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Attributes.Entry;
@@ -11,6 +12,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.catalogue.Crop;
 import yardloom.planting.catalogue.Plant;
@@ -34,6 +36,9 @@ public record Planting(
     Length spacing,
     Length rowSpacing,
     List<Point> at) {
+  /** How plants are laid out. */
+  public static final Source LATTICE =
+      Source.commonPractice("square or staggered lattice, half a spacing from every edge");
 
   /**
    * A tree whose species the plan names.
@@ -45,6 +50,15 @@ public record Planting(
     public Crop.Coefficients kc() {
       return inGrass ? plant.crop().inGrass().orElseThrow() : plant.crop().kc();
     }
+  }
+
+  /** How many there are. */
+  public Derived<Integer> count() {
+    return Derived.by("lattice places in the bed", LATTICE)
+        .from("bed area", ground.area(), bed.place())
+        .from("spacing", spacing, place)
+        .from("row spacing", rowSpacing, place)
+        .gives(at.size());
   }
 
   /** The places by drill, each with its places in order: neighbours a spacing apart. */

@@ -32,8 +32,6 @@ import yardloom.planting.stand.formula.StageShares;
  * Gives what stands where, with water use by month, the sun it asks for, and the bill of plants.
  */
 public final class StandCalculator implements Calculator {
-  private static final Source LATTICE =
-      Source.commonPractice("square or staggered lattice, half a spacing from every edge");
   private static final List<Integer> NORTHERN = List.of(3, 4, 5, 6, 7, 8, 9);
   private static final List<Integer> SOUTHERN = List.of(9, 10, 11, 0, 1, 2, 3);
 
@@ -175,7 +173,7 @@ public final class StandCalculator implements Calculator {
       return Optional.empty();
     }
     return Optional.of(
-        Derived.by("plants × spacing", LATTICE)
+        Derived.by("plants × spacing", Planting.LATTICE)
             .from("plants", p.at().size(), p.place())
             .from("spacing", p.spacing(), p.place())
             .gives(p.spacing().times(p.at().size())));
@@ -192,12 +190,7 @@ public final class StandCalculator implements Calculator {
           drills.get(),
           "for this length of row; some do not come up");
     }
-    Derived<Integer> count =
-        Derived.by("lattice places in the bed", LATTICE)
-            .from("bed area", p.ground().area(), p.bed().place())
-            .from("spacing", p.spacing(), p.place())
-            .from("row spacing", p.rowSpacing(), p.place())
-            .gives(p.at().size());
+    Derived<Integer> count = p.count();
     return new BillLine(
         "plants",
         p.plant().name() + " (" + p.plant().botanical() + ")",
