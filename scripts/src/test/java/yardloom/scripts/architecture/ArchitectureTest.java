@@ -136,7 +136,8 @@ class ArchitectureTest {
   static final ArchRule jackson_isUsedForDataAndReportsOnly =
       noClasses()
           .that()
-          .resideOutsideOfPackages("yardloom..data..", "yardloom.scripts..")
+          .resideOutsideOfPackages(
+              "yardloom.materials.data..", "yardloom.sun.data..", "yardloom.scripts..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("com.fasterxml.jackson..");

@@ -2,12 +2,14 @@ package yardloom.planting.catalogue;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.catalogue.Crop.Coefficients;
 import yardloom.planting.catalogue.Crop.Roots;
 import yardloom.planting.catalogue.Crop.Stages;
-import yardloom.planting.data.CsvRows;
 
 /** The shipped rows of FAO-56 Tables 12 and 22 (crops.csv) and 11 (stages.csv), by crop. */
 final class CropTables {
@@ -15,12 +17,12 @@ final class CropTables {
 
   static Map<String, Crop> read() {
     Map<String, Stages> stages = new TreeMap<>();
-    for (Map<String, String> row : CsvRows.of("stages.csv")) {
-      stages.put(row.get("crop"), stages(row));
+    for (DataRow row : DataTable.shipped(CropTables.class, "stages.csv").rows()) {
+      stages.put(row.text("crop"), stages(row));
     }
     Map<String, Crop> crops = new TreeMap<>();
-    for (Map<String, String> row : CsvRows.of("crops.csv")) {
-      String name = row.get("crop");
+    for (DataRow row : DataTable.shipped(CropTables.class, "crops.csv").rows()) {
+      String name = row.text("crop");
       crops.put(
           name,
           new Crop(
@@ -37,24 +39,24 @@ final class CropTables {
     return crops;
   }
 
-  private static Stages stages(Map<String, String> row) {
+  private static Stages stages(DataRow row) {
     return new Stages(
-        Integer.parseInt(row.get("initial")),
-        Integer.parseInt(row.get("development")),
-        Integer.parseInt(row.get("middle")),
-        Integer.parseInt(row.get("late")),
-        row.get("planted"),
-        row.get("region"));
+        (int) row.number("initial"),
+        (int) row.number("development"),
+        (int) row.number("middle"),
+        (int) row.number("late"),
+        row.text("planted"),
+        row.text("region"));
   }
 
-  private static Roots roots(Map<String, String> row, double low) {
+  private static Roots roots(DataRow row, double low) {
     return new Roots(
         Length.metres(low),
         Length.metres(number(row, "root_high_m").orElseThrow()),
         number(row, "easy_share").orElseThrow());
   }
 
-  private static Optional<Coefficients> coefficients(Map<String, String> row, String column) {
+  private static Optional<Coefficients> coefficients(DataRow row, String column) {
     return number(row, column + "_ini")
         .map(
             initial ->
@@ -64,7 +66,8 @@ final class CropTables {
                     number(row, column + "_end").orElseThrow()));
   }
 
-  private static Optional<Double> number(Map<String, String> row, String column) {
-    return Optional.of(row.get(column)).filter(c -> !c.isEmpty()).map(Double::valueOf);
+  private static Optional<Double> number(DataRow row, String column) {
+    OptionalDouble number = row.maybe(column);
+    return number.isPresent() ? Optional.of(number.getAsDouble()) : Optional.empty();
   }
 }

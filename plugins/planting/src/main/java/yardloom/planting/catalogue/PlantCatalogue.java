@@ -10,10 +10,11 @@ import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
-import yardloom.kernel.source.Source.Standing;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.SourceTable;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Choices;
-import yardloom.planting.data.CsvRows;
 
 /** The plants that plans may name. Immutable; names are compared without regard to case. */
 public final class PlantCatalogue {
@@ -73,10 +74,10 @@ public final class PlantCatalogue {
   }
 
   private static PlantCatalogue read() {
-    Map<String, Source> sources = sources();
+    SourceTable sources = sources();
     Map<String, Crop> crops = CropTables.read();
     Map<String, Plant> plants = new TreeMap<>();
-    for (Map<String, String> row : CsvRows.of("plants.csv")) {
+    for (DataRow row : DataTable.shipped(PlantCatalogue.class, "plants.csv").rows()) {
       Plant plant = new Row(row, sources, crops).plant();
       if (plants.put(key(plant.name()), plant) != null) {
         throw new IllegalStateException("plants.csv lists " + plant.name() + " twice");
@@ -85,55 +86,43 @@ public final class PlantCatalogue {
     return new PlantCatalogue(plants);
   }
 
-  /** The sources of all tables, by code. */
-  public static Map<String, Source> sources() {
-    Map<String, Source> sources = new TreeMap<>();
-    for (Map<String, String> row : CsvRows.of("sources.csv")) {
-      sources.put(
-          row.get("code"),
-          new Source(
-              row.get("title"),
-              row.get("publisher"),
-              Integer.parseInt(row.get("year")),
-              row.get("locator"),
-              Standing.valueOf(row.get("standing").toUpperCase(Locale.ROOT))));
-    }
-    return sources;
+  /** The sources of all tables of plants, by code. */
+  public static SourceTable sources() {
+    return SourceTable.beside(PlantCatalogue.class);
   }
 
-  private record Row(
-      Map<String, String> cells, Map<String, Source> sources, Map<String, Crop> crops) {
+  private record Row(DataRow cells, SourceTable sources, Map<String, Crop> crops) {
     Plant plant() {
-      boolean standsIn = cells.get("crop_stands_in").equals("yes");
+      boolean standsIn = cells.text("crop_stands_in").equals("yes");
       return new Plant(
-          cells.get("name"),
-          cells.get("botanical"),
-          cells.get("family"),
+          cells.text("name"),
+          cells.text("botanical"),
+          cells.text("family"),
           source("family_source"),
-          Choices.parse(Plant.Form.class, cells.get("form")),
-          Choices.parse(Plant.Season.class, cells.get("season")),
-          Choices.parse(Plant.Start.class, cells.get("start")),
+          Choices.parse(Plant.Form.class, cells.text("form")),
+          Choices.parse(Plant.Season.class, cells.text("season")),
+          Choices.parse(Plant.Start.class, cells.text("start")),
           range("in_row"),
           range("row"),
           range("spread"),
           range("height"),
-          Choices.parse(Plant.Light.class, cells.get("light")),
+          Choices.parse(Plant.Light.class, cells.text("light")),
           source("light_source"),
           crop(),
           standsIn,
-          cited(standsIn ? STAND_IN : FAO),
-          Optional.of(cells.get("juglone_source")).filter(c -> !c.isEmpty()).map(this::cited),
-          cells.get("makes_juglone").equals("yes"),
-          cells.get("harm").equals("yes"),
-          cells.get("caution"),
+          sources.source(standsIn ? STAND_IN : FAO),
+          Optional.of(cells.text("juglone_source")).filter(c -> !c.isEmpty()).map(sources::source),
+          cells.text("makes_juglone").equals("yes"),
+          cells.text("harm").equals("yes"),
+          cells.text("caution"),
           source("caution_source"));
     }
 
     private Crop crop() {
-      Crop crop = crops.get(cells.get("crop"));
+      Crop crop = crops.get(cells.text("crop"));
       if (crop == null) {
         throw new IllegalStateException(
-            cells.get("name") + " names the crop \"" + cells.get("crop") + "\"");
+            cells.text("name") + " names the crop \"" + cells.text("crop") + "\"");
       }
       return crop;
     }
@@ -146,19 +135,11 @@ public final class PlantCatalogue {
     }
 
     private double number(String column) {
-      return Double.parseDouble(cells.get(column));
+      return cells.number(column);
     }
 
     private Source source(String column) {
-      return cited(cells.get(column));
-    }
-
-    private Source cited(String code) {
-      Source source = sources.get(code);
-      if (source == null) {
-        throw new IllegalStateException(cells.get("name") + " cites \"" + code + "\"");
-      }
-      return source;
+      return sources.cited(cells, column);
     }
   }
 }

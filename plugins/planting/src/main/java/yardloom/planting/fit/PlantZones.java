@@ -4,8 +4,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.SourceTable;
 import yardloom.planting.catalogue.PlantCatalogue;
-import yardloom.planting.data.CsvRows;
 
 /** Hardiness zones in which the plants of the catalogue live through the winter. */
 public final class PlantZones {
@@ -26,18 +28,12 @@ public final class PlantZones {
   }
 
   private static Map<String, Zones> read() {
-    Map<String, Source> sources = PlantCatalogue.sources();
+    SourceTable sources = PlantCatalogue.sources();
     Map<String, Zones> zones = new TreeMap<>();
-    for (Map<String, String> row : CsvRows.of("zones.csv")) {
-      String plant = PlantCatalogue.shipped().plant(row.get("plant")).name();
-      Source source = sources.get(row.get("source"));
-      if (source == null) {
-        throw new IllegalStateException("zones.csv: " + plant + " has no source");
-      }
-      zones.put(
-          plant,
-          new Zones(
-              Integer.parseInt(row.get("coldest")), Integer.parseInt(row.get("warmest")), source));
+    for (DataRow row : DataTable.shipped(PlantZones.class, "zones.csv").rows()) {
+      String plant = PlantCatalogue.shipped().plant(row.text("plant")).name();
+      Source source = sources.cited(row, "source");
+      zones.put(plant, new Zones((int) row.number("coldest"), (int) row.number("warmest"), source));
     }
     return zones;
   }

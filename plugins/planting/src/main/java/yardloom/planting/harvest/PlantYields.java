@@ -6,10 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.SourceTable;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.vocab.Choices;
 import yardloom.planting.catalogue.PlantCatalogue;
-import yardloom.planting.data.CsvRows;
 
 /**
  * What the plants of the catalogue bring, and when they first do.
@@ -19,7 +21,7 @@ import yardloom.planting.data.CsvRows;
  * in heads, fruit or cuts have none.
  */
 public final class PlantYields {
-  private static final Map<String, Source> SOURCES = PlantCatalogue.sources();
+  private static final SourceTable SOURCES = PlantCatalogue.sources();
   private static final Map<String, Yield> YIELDS = yields();
   private static final Map<String, First> FIRST = first();
 
@@ -44,13 +46,13 @@ public final class PlantYields {
 
   private static Map<String, Yield> yields() {
     Map<String, Yield> yields = new TreeMap<>();
-    for (Map<String, String> row : CsvRows.of("yields.csv")) {
+    for (DataRow row : DataTable.shipped(PlantYields.class, "yields.csv").rows()) {
       Yield one =
           new Yield(
-              Mass.pounds(Double.parseDouble(row.get("low_lb"))),
-              Mass.pounds(Double.parseDouble(row.get("high_lb"))),
-              Choices.parse(Yield.Per.class, row.get("per")),
-              List.of(cited(row)));
+              Mass.pounds(row.number("low_lb")),
+              Mass.pounds(row.number("high_lb")),
+              Choices.parse(Yield.Per.class, row.text("per")),
+              List.of(SOURCES.cited(row, "source")));
       yields.merge(plant(row), one, PlantYields::both);
     }
     return yields;
@@ -67,21 +69,13 @@ public final class PlantYields {
 
   private static Map<String, First> first() {
     Map<String, First> first = new TreeMap<>();
-    for (Map<String, String> row : CsvRows.of("first-harvest.csv")) {
-      first.put(plant(row), new First(row.get("first"), cited(row)));
+    for (DataRow row : DataTable.shipped(PlantYields.class, "first-harvest.csv").rows()) {
+      first.put(plant(row), new First(row.text("first"), SOURCES.cited(row, "source")));
     }
     return first;
   }
 
-  private static String plant(Map<String, String> row) {
-    return PlantCatalogue.shipped().plant(row.get("plant")).name();
-  }
-
-  private static Source cited(Map<String, String> row) {
-    Source source = SOURCES.get(row.get("source"));
-    if (source == null) {
-      throw new IllegalStateException(row.get("plant") + " cites \"" + row.get("source") + "\"");
-    }
-    return source;
+  private static String plant(DataRow row) {
+    return PlantCatalogue.shipped().plant(row.text("plant")).name();
   }
 }

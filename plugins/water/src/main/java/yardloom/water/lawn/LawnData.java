@@ -4,11 +4,12 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.TreeMap;
 import yardloom.kernel.source.Cited;
-import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.SourceTable;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Choices;
-import yardloom.water.data.WaterTables;
 import yardloom.water.lawn.FormerLawn.Turf;
 import yardloom.water.lawn.formula.TurfYear;
 
@@ -23,6 +24,7 @@ public final class LawnData {
   public record Grass(
       TurfYear year, Length height, Length rootsFrom, Length rootsTo, double easyShare) {}
 
+  private static final SourceTable SOURCES = SourceTable.beside(LawnData.class);
   private static final Map<Turf, Cited<Grass>> TURFS = turfs();
   private static final Map<String, Cited<Double>> TREES = trees();
 
@@ -39,38 +41,34 @@ public final class LawnData {
   }
 
   private static Map<Turf, Cited<Grass>> turfs() {
-    Map<String, Source> sources = WaterTables.sources();
     Map<Turf, Cited<Grass>> found = new EnumMap<>(Turf.class);
-    for (Map<String, String> row : WaterTables.rows("turf.csv")) {
+    for (DataRow row : DataTable.shipped(LawnData.class, "turf.csv").rows()) {
       TurfYear year =
           new TurfYear(
-              Double.parseDouble(row.get("kc_ini")),
-              Double.parseDouble(row.get("kc_mid")),
-              Double.parseDouble(row.get("kc_end")),
-              Temperature.celsius(Double.parseDouble(row.get("grows_from_c"))));
+              row.number("kc_ini"),
+              row.number("kc_mid"),
+              row.number("kc_end"),
+              Temperature.celsius(row.number("grows_from_c")));
       found.put(
-          Choices.parse(Turf.class, row.get("turf")),
-          new Cited<>(grass(row, year), sources.get(row.get("source"))));
+          Choices.parse(Turf.class, row.text("turf")),
+          new Cited<>(grass(row, year), SOURCES.cited(row, "source")));
     }
     return found;
   }
 
-  private static Grass grass(Map<String, String> row, TurfYear year) {
+  private static Grass grass(DataRow row, TurfYear year) {
     return new Grass(
         year,
-        Length.metres(Double.parseDouble(row.get("height_m"))),
-        Length.metres(Double.parseDouble(row.get("root_low_m"))),
-        Length.metres(Double.parseDouble(row.get("root_high_m"))),
-        Double.parseDouble(row.get("easy_share")));
+        Length.metres(row.number("height_m")),
+        Length.metres(row.number("root_low_m")),
+        Length.metres(row.number("root_high_m")),
+        row.number("easy_share"));
   }
 
   private static Map<String, Cited<Double>> trees() {
-    Map<String, Source> sources = WaterTables.sources();
     Map<String, Cited<Double>> found = new TreeMap<>();
-    for (Map<String, String> row : WaterTables.rows("tree-factors.csv")) {
-      found.put(
-          row.get("air"),
-          new Cited<>(Double.valueOf(row.get("factor")), sources.get(row.get("source"))));
+    for (DataRow row : DataTable.shipped(LawnData.class, "tree-factors.csv").rows()) {
+      found.put(row.text("air"), new Cited<>(row.number("factor"), SOURCES.cited(row, "source")));
     }
     return found;
   }

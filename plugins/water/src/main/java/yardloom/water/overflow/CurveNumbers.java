@@ -9,8 +9,9 @@ import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Cited;
-import yardloom.kernel.source.Source;
-import yardloom.water.data.WaterTables;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.SourceTable;
 import yardloom.water.overflow.formula.SoilGroup;
 
 /** Curve numbers of ground covers by soil group. */
@@ -44,15 +45,15 @@ public final class CurveNumbers {
   }
 
   private static Map<String, Map<SoilGroup, Cited<Double>>> read() {
-    Map<String, Source> sources = WaterTables.sources();
+    SourceTable sources = SourceTable.beside(CurveNumbers.class);
     Map<String, Map<SoilGroup, Cited<Double>>> table = new TreeMap<>();
-    for (Map<String, String> row : WaterTables.rows("curve-numbers.csv")) {
+    for (DataRow row : DataTable.shipped(CurveNumbers.class, "curve-numbers.csv").rows()) {
       Map<SoilGroup, Cited<Double>> numbers = new TreeMap<>();
       for (SoilGroup group : SoilGroup.values()) {
-        double number = Double.parseDouble(row.get(group.name().toLowerCase(Locale.ROOT)));
-        numbers.put(group, new Cited<>(number, sources.get(row.get("source"))));
+        double number = row.number(group.name().toLowerCase(Locale.ROOT));
+        numbers.put(group, new Cited<>(number, sources.cited(row, "source")));
       }
-      table.put(row.get("cover"), numbers);
+      table.put(row.text("cover"), numbers);
     }
     return table;
   }

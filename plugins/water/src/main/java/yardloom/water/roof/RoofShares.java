@@ -2,10 +2,9 @@ package yardloom.water.roof;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import yardloom.kernel.source.Cited;
-import yardloom.kernel.source.Source;
-import yardloom.water.data.WaterTables;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.SourceTable;
 
 /**
  * The share of the rain that a roof sheds into its gutter, by surface.
@@ -13,9 +12,10 @@ import yardloom.water.data.WaterTables;
  * <p>Sources give ranges; the low end is used, so that a tank is not promised too much.
  */
 public final class RoofShares {
+  private static final SourceTable SOURCES = SourceTable.beside(RoofShares.class);
+
   /** For surfaces that no row knows. */
-  public static final Cited<Double> ANY_ROOF =
-      new Cited<>(0.75, WaterTables.sources().get("AGRILIFE"));
+  public static final Cited<Double> ANY_ROOF = new Cited<>(0.75, SOURCES.source("AGRILIFE"));
 
   private static final List<Row> ROWS = read();
 
@@ -39,13 +39,11 @@ public final class RoofShares {
   }
 
   private static List<Row> read() {
-    Map<String, Source> sources = WaterTables.sources();
-    return WaterTables.rows("roofs.csv").stream()
+    return DataTable.shipped(RoofShares.class, "roofs.csv").rows().stream()
         .map(
             r ->
                 new Row(
-                    r.get("surface"),
-                    new Cited<>(Double.valueOf(r.get("share")), sources.get(r.get("source")))))
+                    r.text("surface"), new Cited<>(r.number("share"), SOURCES.cited(r, "source"))))
         .toList();
   }
 }

@@ -141,7 +141,7 @@ class LawnWaterTest {
   }
 
   @ParameterizedTest
-  @CsvFileSource(resources = "turf.csv", numLinesToSkip = 1)
+  @CsvFileSource(resources = "published-turf.csv", numLinesToSkip = 1)
   void turf_hasThePublishedFigures(
       String id,
       String turf,
@@ -163,7 +163,7 @@ class LawnWaterTest {
   }
 
   @ParameterizedTest
-  @CsvFileSource(resources = "tree-factors.csv", numLinesToSkip = 1)
+  @CsvFileSource(resources = "published-tree-factors.csv", numLinesToSkip = 1)
   void trees_haveThePublishedFactor(String id, boolean dry, double factor) {
     assertEquals(factor, LawnData.trees(dry).value(), id);
   }
