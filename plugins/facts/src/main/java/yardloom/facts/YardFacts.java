@@ -52,14 +52,6 @@ public final class YardFacts {
   public static final FactKey<Harvest> HARVEST =
       FactKey.one("planting.harvest", Harvest.class).called("harvest");
 
-  /** Water a bed or tree needs by month; given by water, read by water and checks. */
-  public static final FactKey<WaterDemand> WATER_DEMAND =
-      FactKey.many("water.demand", WaterDemand.class).called("water need");
-
-  /** Water a source yields by month; given by water, read by water and checks. */
-  public static final FactKey<WaterSupply> WATER_SUPPLY =
-      FactKey.many("water.supply", WaterSupply.class).called("roof yield");
-
   /** Water that the lawn took; given by water, read by water and materials. */
   public static final FactKey<LawnWater> LAWN_WATER =
       FactKey.one("water.lawn", LawnWater.class).called("water against the lawn");

@@ -15,24 +15,24 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
-import yardloom.planting.model.Plant;
-import yardloom.planting.sheet.HarvestTable;
-import yardloom.planting.sheet.PlantList;
-import yardloom.planting.sheet.PlantPainter;
-import yardloom.planting.sheet.PlantTable;
-import yardloom.planting.sheet.PlantWaterTable;
-import yardloom.planting.sheet.PlantingSheet;
-import yardloom.planting.sheet.PlantingTimes;
-import yardloom.planting.work.CanopyCalculator;
-import yardloom.planting.work.HardinessCheck;
-import yardloom.planting.work.HarvestCalculator;
-import yardloom.planting.work.Layout;
-import yardloom.planting.work.LayoutCalculator;
-import yardloom.planting.work.PlantingChecks;
-import yardloom.planting.work.RotationCheck;
-import yardloom.planting.work.StandCalculator;
-import yardloom.planting.work.WindowCalculator;
-import yardloom.planting.work.YieldCheck;
+import yardloom.planting.canopy.CanopyCalculator;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.fit.HardinessCheck;
+import yardloom.planting.fit.PlantingChecks;
+import yardloom.planting.fit.RotationCheck;
+import yardloom.planting.harvest.HarvestCalculator;
+import yardloom.planting.harvest.HarvestTable;
+import yardloom.planting.harvest.YieldCheck;
+import yardloom.planting.list.PlantList;
+import yardloom.planting.list.PlantTable;
+import yardloom.planting.placing.LayoutCalculator;
+import yardloom.planting.placing.PlantPainter;
+import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.PlantingWords;
+import yardloom.planting.stand.PlantWaterTable;
+import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.window.PlantingTimes;
+import yardloom.planting.window.WindowCalculator;
 
 /** The planting plugin. */
 public final class PlantingPlugin implements YardPlugin {
@@ -93,7 +93,7 @@ public final class PlantingPlugin implements YardPlugin {
   @Override
   public List<Caution> cautions(Plan plan, Facts facts) {
     List<String> harmful =
-        facts.get(Layout.KEY).kinds().values().stream()
+        facts.get(PlantPlaces.KEY).kinds().values().stream()
             .filter(Plant::harmful)
             .map(Plant::name)
             .toList();

@@ -36,8 +36,9 @@ import yardloom.kernel.study.Study;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.planting.data.PlantCatalogue;
-import yardloom.planting.work.Layout;
+import yardloom.planting.catalogue.PlantCatalogue;
+import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.PlantingWords;
 
 class PlantingPluginTest extends PluginContract {
   private static final SourceRef HERE = new SourceRef("p.groovy", 7, 3);
@@ -187,7 +188,7 @@ class PlantingPluginTest extends PluginContract {
         outcome.results().all(YardFacts.STANDS).stream().map(s -> s.in().name()).sorted().toList());
     assertEquals(
         List.of("apple (semi-dwarf)", "tomato"),
-        List.copyOf(outcome.results().find(Layout.KEY).orElseThrow().toPlant().keySet()));
+        List.copyOf(outcome.results().find(PlantPlaces.KEY).orElseThrow().toPlant().keySet()));
     assertTrue(outcome.findings().stream().anyMatch(f -> f.rule().equals("planting.juglone")));
   }
 

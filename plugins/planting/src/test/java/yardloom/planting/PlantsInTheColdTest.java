@@ -36,8 +36,9 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.planting.calc.PlantingTime;
-import yardloom.planting.model.Plant;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.placing.PlantingWords;
+import yardloom.planting.window.formula.PlantingTime;
 
 /** Hardiness zones and times to plant. */
 class PlantsInTheColdTest {

@@ -16,28 +16,29 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
-import yardloom.water.model.WaterKeys;
-import yardloom.water.sheet.DripPainter;
-import yardloom.water.sheet.EstablishmentTable;
-import yardloom.water.sheet.IrrigationSheet;
-import yardloom.water.sheet.IrrigationTable;
-import yardloom.water.sheet.LawnTable;
-import yardloom.water.sheet.MonthTable;
-import yardloom.water.sheet.PartsTable;
-import yardloom.water.sheet.TankTable;
-import yardloom.water.sheet.ZonePainter;
-import yardloom.water.sheet.ZoneTable;
-import yardloom.water.work.BalanceCheck;
+import yardloom.water.balance.BalanceCheck;
+import yardloom.water.balance.MonthTable;
+import yardloom.water.drip.DripCalculator;
+import yardloom.water.drip.DripPainter;
+import yardloom.water.drip.DripRun;
+import yardloom.water.drip.DripWords;
+import yardloom.water.drip.PartsTable;
+import yardloom.water.lawn.LawnCalculator;
+import yardloom.water.lawn.LawnCheck;
+import yardloom.water.lawn.LawnTable;
+import yardloom.water.lawn.LawnWords;
+import yardloom.water.need.DemandCalculator;
+import yardloom.water.need.EstablishmentTable;
+import yardloom.water.roof.RoofCalculator;
+import yardloom.water.tank.TankTable;
+import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.work.ClimateCalculator;
-import yardloom.water.work.DemandCalculator;
-import yardloom.water.work.DripCalculator;
-import yardloom.water.work.IrrigationChecks;
-import yardloom.water.work.LawnCalculator;
-import yardloom.water.work.LawnCheck;
-import yardloom.water.work.RoofCalculator;
-import yardloom.water.work.WaterChecks;
 import yardloom.water.work.WeatherCalculator;
-import yardloom.water.work.ZoneCalculator;
+import yardloom.water.zone.IrrigationChecks;
+import yardloom.water.zone.ZoneCalculator;
+import yardloom.water.zone.ZonePainter;
+import yardloom.water.zone.ZoneTable;
+import yardloom.water.zone.ZoneWords;
 
 /** The water plugin. */
 public final class WaterPlugin implements YardPlugin {
@@ -53,7 +54,9 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("water", List.of(WaterWords.class)));
+    return List.of(
+        new Vocabulary(
+            "water", List.of(WaterWords.class, LawnWords.class, DripWords.class, ZoneWords.class)));
   }
 
   @Override
@@ -98,7 +101,7 @@ public final class WaterPlugin implements YardPlugin {
   @Override
   public List<Caution> cautions(Plan plan, Facts facts) {
     List<Caution> cautions = new ArrayList<>();
-    if (!facts.all(WaterKeys.DRIP_RUNS).isEmpty()) {
+    if (!facts.all(DripRun.KEY).isEmpty()) {
       cautions.add(
           caution(
               "Dripline fed from the mains needs a backflow preventer that the local code accepts,"

@@ -14,8 +14,6 @@ import org.junit.jupiter.api.Test;
 import yardloom.facts.BillLine;
 import yardloom.facts.SoilProfile;
 import yardloom.facts.Stand;
-import yardloom.facts.WaterDemand;
-import yardloom.facts.WaterSupply;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.fact.Derived;
@@ -50,9 +48,13 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
-import yardloom.water.model.DripRun;
+import yardloom.water.drip.DripRun;
+import yardloom.water.drip.DripWords;
 import yardloom.water.model.WaterKeys;
-import yardloom.water.model.Zone;
+import yardloom.water.need.WaterDemand;
+import yardloom.water.roof.WaterSupply;
+import yardloom.water.zone.Zone;
+import yardloom.water.zone.ZoneWords;
 
 class WaterPluginTest extends PluginContract {
   private static final SourceRef HERE = new SourceRef("p.groovy", 4, 1);
@@ -131,9 +133,9 @@ class WaterPluginTest extends PluginContract {
   /** Twelve-inch grid of 0.9 gph on 32 sq ft: 96.25 × 32 × 0.9 / 60 / 32 in an hour. */
   @Test
   void drip_atAFoot_inFourByEightBed_hasFourRowsOfEightOutlets() {
-    WaterWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12));
+    DripWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12));
     Outcome outcome = outcome();
-    DripRun run = outcome.results().all(WaterKeys.DRIP_RUNS).get(0);
+    DripRun run = outcome.results().all(DripRun.KEY).get(0);
     assertEquals(4, run.rows().size());
     assertEquals(32, run.length().value().feet(), 1e-6);
     assertEquals(32, run.outlets().value());
@@ -149,7 +151,7 @@ class WaterPluginTest extends PluginContract {
   void roofOfThousandSquareFeet_inUrbana_yieldsTheAnnualRainTimesShare() {
     urbana();
     roof(1000, "asphalt shingle");
-    WaterSupply supply = outcome().results().all(YardFacts.WATER_SUPPLY).get(0);
+    WaterSupply supply = outcome().results().all(WaterSupply.KEY).get(0);
     double gallons = supply.monthly().stream().mapToDouble(d -> d.value().gallons()).sum();
     assertEquals(1000 * 41.38 * 144 / 231 * 0.90, gallons, 0.5);
   }
@@ -159,7 +161,7 @@ class WaterPluginTest extends PluginContract {
     urbana();
     bed("a", 4, 25);
     Outcome outcome = outcome();
-    WaterDemand demand = outcome.results().all(YardFacts.WATER_DEMAND).get(0);
+    WaterDemand demand = outcome.results().all(WaterDemand.KEY).get(0);
     assertEquals(0, demand.monthly().get(0).value().litres());
     double july = demand.monthly().get(6).value().litres();
     assertTrue(july > demand.monthly().get(3).value().litres());
@@ -177,7 +179,7 @@ class WaterPluginTest extends PluginContract {
   @Test
   void daysApart_areWhatRootsHoldOverTheUseOfADay() {
     urbana();
-    WaterWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12));
+    DripWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12));
     assertEquals(11, irrigation(outcome()).columns().size(), "no column without a soil");
     Outcome outcome =
         outcome(new Giver(Set.of(YardFacts.STANDS, YardFacts.SOIL), WaterPluginTest::grassOnLoam));
@@ -214,7 +216,7 @@ class WaterPluginTest extends PluginContract {
     urbana();
     bed("a", 4, 25);
     bed("b", 8, 25);
-    List<WaterDemand> demands = outcome().results().all(YardFacts.WATER_DEMAND);
+    List<WaterDemand> demands = outcome().results().all(WaterDemand.KEY);
     assertEquals(
         2 * demands.get(0).monthly().get(6).value().litres(),
         demands.get(1).monthly().get(6).value().litres(),
@@ -229,7 +231,7 @@ class WaterPluginTest extends PluginContract {
     WaterWords.climate(new PlanScope(draft, HERE), "urbana-il");
     Outcome outcome = outcome();
     assertTrue(outcome.findings().stream().anyMatch(f -> f.text().contains("no site is given")));
-    assertTrue(outcome.results().all(YardFacts.WATER_DEMAND).isEmpty());
+    assertTrue(outcome.results().all(WaterDemand.KEY).isEmpty());
   }
 
   @Test
@@ -270,13 +272,13 @@ class WaterPluginTest extends PluginContract {
     PlanException flow =
         assertThrows(
             PlanException.class,
-            () -> WaterWords.drip(bed, Flow.gallonsPerMinute(9), Length.inches(12), null));
+            () -> DripWords.drip(bed, Flow.gallonsPerMinute(9), Length.inches(12), null));
     assertEquals(ProblemCode.OUT_OF_RANGE, flow.problems().get(0).code());
-    WaterWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    DripWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null);
     PlanException twice =
         assertThrows(
             PlanException.class,
-            () -> WaterWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null));
+            () -> DripWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null));
     assertEquals(ProblemCode.DUPLICATE, twice.problems().get(0).code());
   }
 
@@ -287,12 +289,12 @@ class WaterPluginTest extends PluginContract {
   @Test
   void beds_thatTogetherExceedTheSupply_getZonesOfTheirOwn() {
     urbana();
-    WaterWords.supply(new PlanScope(draft, HERE), Flow.gallonsPerMinute(1));
+    ZoneWords.supply(new PlanScope(draft, HERE), Flow.gallonsPerMinute(1));
     for (String name : List.of("a", "b", "c")) {
-      WaterWords.drip(bed(name, 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+      DripWords.drip(bed(name, 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
     }
     Outcome outcome = outcome();
-    List<Zone> zones = outcome.results().all(WaterKeys.ZONES);
+    List<Zone> zones = outcome.results().all(Zone.KEY);
     assertEquals(2, zones.size()); // 0.48 gpm each, two in 1 gpm
     assertEquals(2, zones.get(0).beds().size());
     assertTrue(zones.get(0).flow().value().gallonsPerMinute() <= 1);
@@ -307,8 +309,8 @@ class WaterPluginTest extends PluginContract {
 
   @Test
   void bedAboveTheSupply_andLongRow_areFlagged() {
-    WaterWords.supply(new PlanScope(draft, HERE), Flow.gallonsPerMinute(1));
-    WaterWords.drip(bed("long", 2, 500), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    ZoneWords.supply(new PlanScope(draft, HERE), Flow.gallonsPerMinute(1));
+    DripWords.drip(bed("long", 2, 500), Flow.gallonsPerHour(0.9), Length.inches(12), null);
     List<String> texts =
         outcome().findings().stream()
             .filter(f -> f.rule().equals("water.irrigation"))
@@ -322,7 +324,7 @@ class WaterPluginTest extends PluginContract {
   /** 0.9 gph at a foot both ways puts 1.44 in on the ground in an hour; clay takes a tenth. */
   @Test
   void dripFasterThanTheSoil_isNoted() {
-    WaterWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    DripWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
     Outcome outcome =
         new Study(
                 PluginLoader.of(
@@ -375,8 +377,8 @@ class WaterPluginTest extends PluginContract {
 
   @Test
   void driplineOfTwoBeds_isOrderedOnce_withOneRounding() {
-    WaterWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
-    WaterWords.drip(bed("b", 4, 9), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    DripWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    DripWords.drip(bed("b", 4, 9), Flow.gallonsPerHour(0.9), Length.inches(12), null);
     Table parts = table(outcome(), "irrigation-parts");
     List<Cell> tube = parts.rows().get(0);
     assertEquals(68, ((Length) tube.get(1).value().orElseThrow()).feet(), 1e-6);

@@ -1,47 +1,23 @@
 package yardloom.water.data;
 
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.net.URL;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Collectors;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
 
-/** The plugin's CSV tables, rows by column name. */
+/** The tables of climates, rows by column name. */
 final class WaterTables {
   private WaterTables() {}
 
   static List<Map<String, String>> rows(String table) {
-    URL file = Objects.requireNonNull(WaterTables.class.getResource(table), table);
-    CsvSchema named = CsvSchema.emptySchema().withHeader();
-    try {
-      return new CsvMapper()
-          .readerForMapOf(String.class)
-          .with(named)
-          .<Map<String, String>>readValues(file)
-          .readAll();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return DataTable.shipped(WaterTables.class, table).rows().stream().map(DataRow::cells).toList();
   }
 
   /** Sources by the code that other tables use. */
   static Map<String, Source> sources() {
-    return rows("sources.csv").stream()
-        .collect(Collectors.toUnmodifiableMap(r -> r.get("code"), WaterTables::source));
-  }
-
-  private static Source source(Map<String, String> row) {
-    return new Source(
-        row.get("title"),
-        row.get("publisher"),
-        Integer.parseInt(row.get("year")),
-        row.get("locator"),
-        Source.Standing.valueOf(row.get("standing").toUpperCase(Locale.ROOT)));
+    return DataTable.shipped(WaterTables.class, "sources.csv").rows().stream()
+        .collect(Collectors.toUnmodifiableMap(r -> r.text("code"), DataRow::source));
   }
 }

@@ -18,10 +18,10 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.water.calc.et.Hargreaves;
 import yardloom.water.calc.et.SolarDay;
-import yardloom.water.calc.rain.CropwatRain;
 import yardloom.water.model.MonthlyWeather;
 import yardloom.water.model.Months;
 import yardloom.water.model.WaterKeys;
+import yardloom.water.need.formula.CropwatRain;
 
 /**
  * Gives monthly reference evapotranspiration and effective rain; nothing without a site or a daily

@@ -1,2 +1,2 @@
-/** Water's calculators and checks. Start with {@link yardloom.water.work.DemandCalculator}. */
+/** Water's calculators and checks. Start with {@link yardloom.water.need.DemandCalculator}. */
 package yardloom.water.work;

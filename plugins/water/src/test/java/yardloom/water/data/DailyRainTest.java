@@ -16,9 +16,9 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
-import yardloom.water.calc.rain.TankBehaviour.Order;
-import yardloom.water.calc.rain.TankYear;
 import yardloom.water.model.DailyRain;
+import yardloom.water.tank.formula.TankBehaviour.Order;
+import yardloom.water.tank.formula.TankYear;
 
 /** Reading rain by the day, and tanks stepped through it. */
 class DailyRainTest {

@@ -172,7 +172,8 @@ class ArchitectureTest {
   static final ArchRule jackson_isUsedForDataAndReportsOnly =
       noClasses()
           .that()
-          .resideOutsideOfPackages("yardloom..data..", "yardloom.program..")
+          .resideOutsideOfPackages(
+              "yardloom.materials.data..", "yardloom.sun.data..", "yardloom.program..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("com.fasterxml.jackson..");

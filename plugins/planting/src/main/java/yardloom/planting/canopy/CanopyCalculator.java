@@ -1,0 +1,131 @@
+package yardloom.planting.canopy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import yardloom.facts.Obstacle;
+import yardloom.facts.Obstacle.Stage;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Length;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.Planting;
+
+/**
+ * Gives the shade of tall plants in beds for the first and fifth year and full size: each planting
+ * above 3 ft is one block over the discs of its spread, from the ground to its height; crowns that
+ * touch make one even block.
+ *
+ * <p>Trees are plan elements and cast their shade through the plan; this adds none for them. A
+ * block shades somewhat more than the plants it stands for. Light that passes: 0.3 in leaf, 0.7
+ * without leaves, 1 where the plant dies back or is not there (from memory, unverified). Leaf
+ * months are May to October, in the south November to April. Of full height and spread, shrubs and
+ * vines have 0.3 in the first year and 0.8 in the fifth, herbs that return 0.5 and all, annuals all
+ * (common practice, no source).
+ */
+public final class CanopyCalculator implements Calculator {
+  /** Below this height a plant is not counted as an obstacle. */
+  public static final Length LOW = Length.feet(3);
+
+  private static final int SIDES = 12;
+  private static final double EVEN = 1.2;
+  private static final double IN_LEAF = 0.3;
+  private static final double BARE = 0.7;
+
+  @Override
+  public String id() {
+    return "planting.canopy";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(PlantPlaces.KEY);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(YardFacts.OBSTACLES);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    boolean south = plan.isSouthern();
+    for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
+      for (Stage stage : List.of(Stage.YEAR_1, Stage.YEAR_5, Stage.MATURE)) {
+        double grown = grown(p.plant(), stage);
+        Length height = p.plant().height().middle().times(grown);
+        if (p.at().isEmpty() || height.compareTo(LOW) <= 0) {
+          continue;
+        }
+        Length radius = p.plant().spread().middle().times(grown / 2);
+        out.give(
+            YardFacts.OBSTACLES,
+            new Obstacle(
+                p.bed().id(),
+                Obstacle.Form.PRISM,
+                block(p.at(), radius),
+                Length.ZERO,
+                height,
+                passes(p.plant(), south),
+                stage));
+      }
+    }
+  }
+
+  /** The share of full height and spread that a plant has reached. */
+  private static double grown(Plant plant, Stage stage) {
+    if (plant.season().isAnnual() || stage == Stage.MATURE) {
+      return 1;
+    }
+    boolean first = stage == Stage.YEAR_1;
+    return plant.form().isWoody() ? (first ? 0.3 : 0.8) : (first ? 0.5 : 1);
+  }
+
+  /** The discs around plants; what touches is filled up to its hull if that adds little. */
+  private static Shape block(List<Point> at, Length radius) {
+    Shape discs = Shape.union(at.stream().map(c -> disc(c, radius)).toList());
+    List<Shape> parts = new ArrayList<>();
+    for (Shape part : discs.parts()) {
+      Shape hull = Shape.of(part.jts().convexHull());
+      boolean even = hull.area().squareMetres() <= EVEN * part.area().squareMetres();
+      parts.add(even ? hull : part);
+    }
+    return Shape.union(parts);
+  }
+
+  /** A regular polygon of the disc's area. */
+  private static Shape disc(Point centre, Length radius) {
+    double corner = 2 * Math.PI / SIDES;
+    double reach = radius.metres() * Math.sqrt(corner / StrictMath.sin(corner));
+    List<Point> ring = new ArrayList<>();
+    for (int i = 0; i < SIDES; i++) {
+      ring.add(
+          centre.moved(
+              Length.metres(reach * StrictMath.sin(i * corner)),
+              Length.metres(reach * StrictMath.cos(i * corner))));
+    }
+    return Shape.polygon(ring);
+  }
+
+  private static List<Double> passes(Plant plant, boolean south) {
+    double winter =
+        switch (plant.season()) {
+          case EVERGREEN -> IN_LEAF;
+          case DECIDUOUS -> plant.form().isWoody() ? BARE : 1;
+          case ANNUAL, TENDER_ANNUAL -> 1;
+        };
+    List<Double> months = new ArrayList<>();
+    for (int m = 0; m < 12; m++) {
+      boolean summer = m >= 4 && m <= 9;
+      months.add(summer != south ? IN_LEAF : winter);
+    }
+    return months;
+  }
+}

@@ -1,0 +1,125 @@
+package yardloom.planting.catalogue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.source.Source.Standing;
+
+/**
+ * A row of the plant catalogue; every figure keeps its own source.
+ *
+ * @param inRow distance of neighbours in a row
+ * @param rows distance of rows in open ground
+ * @param spread diameter of a grown plant
+ * @param height height of a grown plant
+ * @param start how it is usually put into the ground; common practice
+ * @param family the accepted botanical family; crops of one share pests and are rotated together
+ * @param crop the row of FAO-56 it draws water like
+ * @param cropStandsIn whether that row is of a related crop, for want of its own
+ * @param juglone who says that it suffers near trees that make juglone; empty if nobody does
+ * @param makesJuglone whether its roots give off juglone, which poisons some plants near it
+ * @param harmful whether the caution is about harm to people or animals
+ */
+public record Plant(
+    String name,
+    String botanical,
+    String family,
+    Source familySource,
+    Form form,
+    Season season,
+    Start start,
+    SizeRange inRow,
+    SizeRange rows,
+    SizeRange spread,
+    SizeRange height,
+    Light light,
+    Source lightSource,
+    Crop crop,
+    boolean cropStandsIn,
+    Source cropSource,
+    Optional<Source> juglone,
+    boolean makesJuglone,
+    boolean harmful,
+    String caution,
+    Source cautionSource) {
+
+  /** How it grows; decides symbol and row spacing. */
+  public enum Form {
+    HERB,
+    ANNUAL,
+    SHRUB,
+    VINE,
+    TREE;
+
+    public boolean isWoody() {
+      return this == SHRUB || this == VINE || this == TREE;
+    }
+  }
+
+  /** When it is in leaf and draws water. */
+  public enum Season {
+    DECIDUOUS,
+    EVERGREEN,
+    /** Sown or planted each year, bears light frost. */
+    ANNUAL,
+    /** Sown or planted each year after frost. */
+    TENDER_ANNUAL;
+
+    public boolean isAnnual() {
+      return this == ANNUAL || this == TENDER_ANNUAL;
+    }
+  }
+
+  /** How it is put into the ground. */
+  public enum Start {
+    /** One by one, from pots, crowns or tubers. */
+    PLANT,
+    /** In drills, thinned to their spacing. */
+    SEED,
+    /** Small bulbs in drills. */
+    SETS;
+
+    /** Whether it goes into drills, which are bought for and worked by length. */
+    public boolean isInDrills() {
+      return this != PLANT;
+    }
+  }
+
+  /** How much direct sun it asks for. */
+  public enum Light {
+    FULL_SUN(6),
+    HALF_DAY(4),
+    SUN_OR_PART_SHADE(3);
+
+    private final double hours;
+
+    Light(double hours) {
+      this.hours = hours;
+    }
+
+    /** Direct sun a day in the growing season below which it does poorly; common practice. */
+    public double hours() {
+      return hours;
+    }
+  }
+
+  /** What of this row was recalled and not verified. */
+  public List<String> unverified() {
+    List<String> found = new ArrayList<>();
+    note(found, "in-row spacing", inRow.source());
+    note(found, "row spacing", rows.source());
+    note(found, "spread", spread.source());
+    note(found, "height", height.source());
+    note(found, "light", lightSource);
+    note(found, "crop coefficient", cropSource);
+    note(found, "caution", cautionSource);
+    return List.copyOf(found);
+  }
+
+  private static void note(List<String> found, String what, Source source) {
+    if (source.standing() == Standing.MEMORY) {
+      found.add(what);
+    }
+  }
+}

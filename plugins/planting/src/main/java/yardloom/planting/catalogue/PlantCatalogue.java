@@ -1,0 +1,145 @@
+package yardloom.planting.catalogue;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import yardloom.kernel.problem.Nearest;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.SourceTable;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.vocab.Choices;
+
+/** The plants that plans may name. Immutable; names are compared without regard to case. */
+public final class PlantCatalogue {
+  private static final String FAO = "F56";
+  private static final String STAND_IN = "F56S";
+  private static final PlantCatalogue SHIPPED = read();
+
+  private final Map<String, Plant> byName;
+
+  private PlantCatalogue(Map<String, Plant> byName) {
+    this.byName = byName;
+  }
+
+  /** The catalogue that comes with the plugin. */
+  public static PlantCatalogue shipped() {
+    return SHIPPED;
+  }
+
+  /**
+   * The plant called {@code name}.
+   *
+   * @throws PlanException (UNKNOWN_WORD) without a place, naming the nearest known plant
+   */
+  public Plant plant(String name) {
+    Plant found = byName.get(key(name));
+    if (found == null) {
+      String hint = hint(name);
+      String rest = hint.isEmpty() ? " It has " + String.join(", ", names()) + "." : hint;
+      throw new PlanException(
+          ProblemCode.UNKNOWN_WORD, "the catalogue has no plant '" + name + "'." + rest);
+    }
+    return found;
+  }
+
+  private String hint(String name) {
+    Optional<String> variant =
+        byName.values().stream()
+            .map(Plant::name)
+            .filter(n -> key(n).contains(key(name)))
+            .findFirst();
+    return variant
+        .map(n -> " Did you mean `" + n + "`?")
+        .orElseGet(() -> Nearest.hint(name, names()));
+  }
+
+  private List<String> names() {
+    return byName.values().stream().map(Plant::name).toList();
+  }
+
+  /** All plants by name. */
+  public Collection<Plant> all() {
+    return java.util.Collections.unmodifiableCollection(byName.values());
+  }
+
+  private static String key(String name) {
+    return name.trim().toLowerCase(Locale.ROOT);
+  }
+
+  private static PlantCatalogue read() {
+    SourceTable sources = sources();
+    Map<String, Crop> crops = CropTables.read();
+    Map<String, Plant> plants = new TreeMap<>();
+    for (DataRow row : DataTable.shipped(PlantCatalogue.class, "plants.csv").rows()) {
+      Plant plant = new Row(row, sources, crops).plant();
+      if (plants.put(key(plant.name()), plant) != null) {
+        throw new IllegalStateException("plants.csv lists " + plant.name() + " twice");
+      }
+    }
+    return new PlantCatalogue(plants);
+  }
+
+  /** The sources of all tables of plants, by code. */
+  public static SourceTable sources() {
+    return SourceTable.beside(PlantCatalogue.class);
+  }
+
+  private record Row(DataRow cells, SourceTable sources, Map<String, Crop> crops) {
+    Plant plant() {
+      boolean standsIn = cells.text("crop_stands_in").equals("yes");
+      return new Plant(
+          cells.text("name"),
+          cells.text("botanical"),
+          cells.text("family"),
+          source("family_source"),
+          Choices.parse(Plant.Form.class, cells.text("form")),
+          Choices.parse(Plant.Season.class, cells.text("season")),
+          Choices.parse(Plant.Start.class, cells.text("start")),
+          range("in_row"),
+          range("row"),
+          range("spread"),
+          range("height"),
+          Choices.parse(Plant.Light.class, cells.text("light")),
+          source("light_source"),
+          crop(),
+          standsIn,
+          sources.source(standsIn ? STAND_IN : FAO),
+          Optional.of(cells.text("juglone_source")).filter(c -> !c.isEmpty()).map(sources::source),
+          cells.text("makes_juglone").equals("yes"),
+          cells.text("harm").equals("yes"),
+          cells.text("caution"),
+          source("caution_source"));
+    }
+
+    private Crop crop() {
+      Crop crop = crops.get(cells.text("crop"));
+      if (crop == null) {
+        throw new IllegalStateException(
+            cells.text("name") + " names the crop \"" + cells.text("crop") + "\"");
+      }
+      return crop;
+    }
+
+    private SizeRange range(String column) {
+      return new SizeRange(
+          Length.inches(number(column + "_low_in")),
+          Length.inches(number(column + "_high_in")),
+          source(column + "_source"));
+    }
+
+    private double number(String column) {
+      return cells.number(column);
+    }
+
+    private Source source(String column) {
+      return sources.cited(cells, column);
+    }
+  }
+}

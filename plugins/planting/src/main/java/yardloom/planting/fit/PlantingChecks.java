@@ -1,0 +1,182 @@
+package yardloom.planting.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.Planting;
+
+/**
+ * The rules that need only plan and layout: room, harm, neighbours, and how sure the catalogue is.
+ */
+public final class PlantingChecks {
+  private static final Source ROOM =
+      Source.commonPractice("neighbours keep half the sum of their mature spreads apart");
+
+  private PlantingChecks() {}
+
+  public static List<Check> all() {
+    return List.of(
+        rule("planting.room", PlantingChecks::room),
+        rule("planting.tree-room", PlantingChecks::treeRoom),
+        rule("planting.spread", SpreadRule::findings),
+        rule("planting.harm", PlantingChecks::harm),
+        rule("planting.juglone", JugloneRule::findings),
+        rule("planting.unverified", PlantingChecks::unverified));
+  }
+
+  private interface Rule {
+    List<Finding> apply(String id, Plan plan, PlantPlaces layout);
+  }
+
+  private static Check rule(String id, Rule rule) {
+    return new Check() {
+      @Override
+      public String id() {
+        return id;
+      }
+
+      @Override
+      public Set<FactKey<?>> reads() {
+        return Set.of(PlantPlaces.KEY);
+      }
+
+      @Override
+      public List<Finding> run(Plan plan, Facts facts) {
+        return rule.apply(id, plan, facts.get(PlantPlaces.KEY));
+      }
+    };
+  }
+
+  private static List<Finding> room(String id, Plan plan, PlantPlaces layout) {
+    List<Finding> found = new ArrayList<>();
+    for (Planting p : layout.plantings()) {
+      Plant plant = p.plant();
+      if (p.at().isEmpty()) {
+        found.add(
+            Finding.of(
+                    id,
+                    Severity.WARNING,
+                    "no "
+                        + plant.name()
+                        + " fits: its part of the bed is narrower than "
+                        + both(plan, p.spacing()),
+                    "widen the bed or give a smaller spacing",
+                    plant.inRow().source())
+                .about(p.bed().id(), p.place())
+                .marking(p.ground()));
+      } else if (p.spacing().compareTo(plant.inRow().low().times(0.999)) < 0) {
+        found.add(
+            Finding.of(
+                    id,
+                    Severity.WARNING,
+                    plant.name()
+                        + " stands at "
+                        + both(plan, p.spacing())
+                        + ", closer than the "
+                        + both(plan, plant.inRow().low())
+                        + " of its source",
+                    "space it wider, or thin it as it grows",
+                    plant.inRow().source())
+                .about(p.bed().id(), p.place()));
+      }
+    }
+    return found;
+  }
+
+  private static List<Finding> treeRoom(String id, Plan plan, PlantPlaces layout) {
+    List<Finding> found = new ArrayList<>();
+    List<Planting.Specimen> trees = layout.specimens();
+    for (int i = 0; i < trees.size(); i++) {
+      for (int j = i + 1; j < trees.size(); j++) {
+        Planting.Specimen a = trees.get(i);
+        Planting.Specimen b = trees.get(j);
+        Length apart = a.tree().at().distance(b.tree().at());
+        Length wanted = a.plant().spread().middle().plus(b.plant().spread().middle()).div(2);
+        if (apart.compareTo(wanted) < 0) {
+          found.add(
+              Finding.of(
+                      id,
+                      Severity.WARNING,
+                      a.plant().name()
+                          + " and "
+                          + b.plant().name()
+                          + " at "
+                          + b.tree().id()
+                          + " stand "
+                          + both(plan, apart)
+                          + " apart; grown, they take "
+                          + both(plan, wanted),
+                      "move one of them, or choose a smaller tree",
+                      ROOM)
+                  .about(a.tree().id(), a.place()));
+        }
+      }
+    }
+    return found;
+  }
+
+  /** One finding for the plan, so that every harmful plant is read in one place. */
+  private static List<Finding> harm(String id, Plan plan, PlantPlaces layout) {
+    List<Plant> harmful = layout.kinds().values().stream().filter(Plant::harmful).toList();
+    if (harmful.isEmpty()) {
+      return List.of();
+    }
+    boolean one = harmful.size() == 1;
+    String named =
+        harmful.stream()
+            .map(
+                p ->
+                    p.name()
+                        + ": "
+                        + p.caution()
+                        + (one ? "" : " [" + p.cautionSource().cite() + "]"))
+            .collect(Collectors.joining("; "));
+    return List.of(
+        Finding.of(
+            id,
+            Severity.NOTE,
+            named,
+            "tell everyone who lives with the garden; keep children and animals in mind",
+            one
+                ? harmful.get(0).cautionSource()
+                : Source.commonPractice("harmful plants are named, each with its source")));
+  }
+
+  private static List<Finding> unverified(String id, Plan plan, PlantPlaces layout) {
+    String named =
+        layout.kinds().values().stream()
+            .filter(p -> !p.unverified().isEmpty())
+            .map(p -> p.name() + " (" + String.join(", ", p.unverified()) + ")")
+            .collect(Collectors.joining("; "));
+    return named.isEmpty()
+        ? List.of()
+        : List.of(
+            Finding.of(
+                id,
+                Severity.NOTE,
+                "recalled and not verified in the catalogue are, for " + named,
+                "check these against a local source before planting",
+                Source.commonPractice("unverified figures are said to be so")));
+  }
+
+  /** A length in both unit systems, as findings print it: the plan's own first. */
+  static String both(Plan plan, Length length) {
+    return plan.info()
+        .units()
+        .both(
+            String.format(Locale.ROOT, "%.1f ft", length.feet()),
+            String.format(Locale.ROOT, "%.2f m", length.metres()));
+  }
+}

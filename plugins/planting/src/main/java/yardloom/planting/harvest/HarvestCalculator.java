@@ -1,0 +1,168 @@
+package yardloom.planting.harvest;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import yardloom.facts.Harvest;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.geom.LongAxis;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Mass;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.harvest.HarvestPlan.Line;
+import yardloom.planting.harvest.HarvestPlan.Range;
+import yardloom.planting.harvest.formula.AreaYield;
+import yardloom.planting.harvest.formula.Crowding;
+import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.Planting;
+
+/** Gives the harvest of a year at full bearing, by planting and for the whole plan. */
+public final class HarvestCalculator implements Calculator {
+  private static final Source RULE =
+      Source.commonPractice("rows closer than usual count at their usual distance");
+  private static final Source SUM = Source.commonPractice("sum over beds and trees");
+  private static final Source BY_AREA = Source.commonPractice("harvest over the area it grew on");
+
+  @Override
+  public String id() {
+    return "planting.harvest";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(PlantPlaces.KEY);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(HarvestPlan.KEY, YardFacts.HARVEST);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    List<Line> lines = new ArrayList<>();
+    for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
+      if (!p.at().isEmpty()) {
+        Optional<Range<Mass>> mass = PlantYields.of(p.plant().name()).map(y -> harvest(p, y));
+        lines.add(new Line(p.bed().id(), p.plant(), Optional.of(p.ground().area()), mass));
+      }
+    }
+    for (Planting.Specimen s : in.get(PlantPlaces.KEY).specimens()) {
+      lines.add(new Line(s.tree().id(), s.plant(), Optional.empty(), harvest(s)));
+    }
+    HarvestPlan harvest = withArea(lines);
+    out.give(HarvestPlan.KEY, harvest);
+    if (lines.stream().anyMatch(l -> l.mass().isPresent())) {
+      out.give(
+          YardFacts.HARVEST,
+          new Harvest(sum(lines, Range::low), sum(lines, Range::high), harvest.leftOut()));
+    }
+  }
+
+  private static Range<Mass> harvest(Planting p, Yield yield) {
+    Length width = LongAxis.of(p.ground()).width();
+    Length usual = p.plant().rows().middle();
+    double share = Crowding.share(width, p.spacing(), p.rowSpacing(), usual);
+    return new Range<>(
+        harvest(p, yield, yield.low(), share), harvest(p, yield, yield.high(), share));
+  }
+
+  private static Derived<Mass> harvest(Planting p, Yield yield, Mass each, double share) {
+    int plants = p.at().size();
+    Derived.Builder why =
+        switch (yield.per()) {
+          case PLANT ->
+              Derived.by("plants × yield of one × share kept in closer rows", RULE)
+                  .from("plants", plants, p.place())
+                  .from("yield of one", each);
+          case ROW_FOOT ->
+              Derived.by("plants × spacing × yield of a foot of row × share kept", RULE)
+                  .from("plants", plants, p.place())
+                  .from("spacing", p.spacing(), p.place())
+                  .from("yield of a foot of row", each);
+          case SQUARE_FOOT ->
+              Derived.by("area × yield of a square foot", SUM)
+                  .from("area", p.ground().area(), p.place())
+                  .from("yield of a square foot", each);
+        };
+    if (yield.per() != Yield.Per.SQUARE_FOOT) {
+      why.from("row spacing", p.rowSpacing(), p.place())
+          .from("usual row spacing", p.plant().rows().middle())
+          .from("share kept", share);
+    }
+    double count =
+        switch (yield.per()) {
+          case PLANT -> plants * share;
+          case ROW_FOOT -> plants * p.spacing().feet() * share;
+          case SQUARE_FOOT -> p.ground().area().squareFeet();
+        };
+    return why.from("yields of " + p.plant().name(), cite(yield)).gives(each.times(count));
+  }
+
+  private static Optional<Range<Mass>> harvest(Planting.Specimen s) {
+    Plant plant = s.plant();
+    return PlantYields.of(plant.name())
+        .filter(y -> y.per() == Yield.Per.PLANT)
+        .map(y -> new Range<>(tree(s, y, y.low()), tree(s, y, y.high())));
+  }
+
+  private static Derived<Mass> tree(Planting.Specimen s, Yield yield, Mass each) {
+    return Derived.by("yield of one", RULE)
+        .from("yield of one", each, s.place())
+        .from("yields of " + s.plant().name(), cite(yield))
+        .gives(each);
+  }
+
+  private static String cite(Yield yield) {
+    return yield.sources().stream().map(Source::cite).collect(Collectors.joining("; "));
+  }
+
+  private static Derived<Mass> sum(List<Line> lines, Function<Range<Mass>, Derived<Mass>> end) {
+    Derived.Builder why = Derived.by("sum over beds and trees", SUM);
+    Mass sum = Mass.ZERO;
+    for (Line line : lines) {
+      if (line.mass().isPresent()) {
+        Derived<Mass> one = end.apply(line.mass().get());
+        why.from(line.plant().name() + " in " + line.in().name(), one);
+        sum = sum.plus(one.value());
+      }
+    }
+    return why.gives(sum);
+  }
+
+  private static HarvestPlan withArea(List<Line> lines) {
+    List<Line> beds =
+        lines.stream().filter(l -> l.ground().isPresent() && l.mass().isPresent()).toList();
+    Area area = Area.ZERO;
+    for (Line line : beds) {
+      area = area.plus(line.ground().get());
+    }
+    return new HarvestPlan(
+        lines,
+        area,
+        beds.isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                new Range<>(
+                    byArea(sum(beds, Range::low), area), byArea(sum(beds, Range::high), area))));
+  }
+
+  /** A harvest by the area it grew on. */
+  public static Derived<AreaYield> byArea(Derived<Mass> harvest, Area area) {
+    return Derived.by("harvest / area", BY_AREA)
+        .from("harvest", harvest)
+        .from("area", area)
+        .gives(AreaYield.of(harvest.value(), area));
+  }
+}

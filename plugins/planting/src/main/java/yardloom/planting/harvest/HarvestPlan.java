@@ -1,0 +1,49 @@
+package yardloom.planting.harvest;
+
+import java.util.List;
+import java.util.Optional;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Mass;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.harvest.formula.AreaYield;
+
+/**
+ * What each planting and tree may bring in a year at full bearing.
+ *
+ * @param bedArea the ground of all beds' plantings whose yield is known
+ * @param byArea of that ground, trees not counted; empty if there is none
+ */
+public record HarvestPlan(List<Line> lines, Area bedArea, Optional<Range<AreaYield>> byArea) {
+  /** The plugin's own fact. */
+  public static final FactKey<HarvestPlan> KEY =
+      FactKey.one("planting.harvest-lines", HarvestPlan.class).called("harvest by planting");
+
+  public HarvestPlan {
+    lines = List.copyOf(lines);
+  }
+
+  /** Lowest and highest. */
+  public record Range<T>(Derived<T> low, Derived<T> high) {}
+
+  /**
+   * One planting or tree.
+   *
+   * @param ground the part of a bed it has; empty for a tree
+   * @param mass empty where no yield is known
+   */
+  public record Line(
+      ElementId in, Plant plant, Optional<Area> ground, Optional<Range<Mass>> mass) {}
+
+  /** Names of plants without a known yield, each once, by name. */
+  public List<String> leftOut() {
+    return lines.stream()
+        .filter(l -> l.mass().isEmpty())
+        .map(l -> l.plant().name())
+        .distinct()
+        .sorted()
+        .toList();
+  }
+}

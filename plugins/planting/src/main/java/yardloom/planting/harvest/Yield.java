@@ -1,0 +1,34 @@
+package yardloom.planting.harvest;
+
+import java.util.List;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.source.Source.Standing;
+import yardloom.kernel.unit.Mass;
+
+/**
+ * What a plant brings in a year at full bearing, from the lowest to the highest figure of its
+ * sources.
+ *
+ * @param low 0 where a source says only how much at most
+ */
+public record Yield(Mass low, Mass high, Per per, List<Source> sources) {
+
+  /** What the masses are counted by. */
+  public enum Per {
+    PLANT,
+    ROW_FOOT,
+    SQUARE_FOOT
+  }
+
+  public Yield {
+    sources = List.copyOf(sources);
+    if (low.kilograms() < 0 || low.compareTo(high) > 0 || high.kilograms() == 0) {
+      throw new IllegalArgumentException("yield from " + low + " to " + high);
+    }
+  }
+
+  /** Whether a figure of it was recalled and not verified. */
+  public boolean isRecalled() {
+    return sources.stream().anyMatch(s -> s.standing() == Standing.MEMORY);
+  }
+}

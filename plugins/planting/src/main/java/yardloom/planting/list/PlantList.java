@@ -1,0 +1,78 @@
+package yardloom.planting.list;
+
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.source.Source.Standing;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.vocab.Choices;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.Planting;
+
+/** How many of each plant the whole plan takes. */
+public final class PlantList implements TableMaker {
+  private static final Source SUM = Source.commonPractice("sum over the beds");
+
+  @Override
+  public String id() {
+    return "plant-list";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(PlantPlaces.KEY);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Map<String, Plant> kinds = new TreeMap<>();
+    Map<String, Integer> counts = new TreeMap<>();
+    Map<String, Derived.Builder> why = new TreeMap<>();
+    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
+      String name = p.plant().name();
+      kinds.put(name, p.plant());
+      counts.merge(name, p.at().size(), Integer::sum);
+      why.computeIfAbsent(name, k -> Derived.by("sum over the beds", SUM))
+          .from(p.bed().id().name(), p.at().size(), p.place());
+    }
+    Table.Builder table =
+        Table.titled(id(), "Plants to get")
+            .column(Column.text("plant", "Plant"))
+            .column(Column.text("botanical", "Botanical name"))
+            .column(Column.text("family", "Family"))
+            .column(Column.of("count", "Count", Measure.COUNT));
+    kinds.forEach(
+        (name, plant) ->
+            table.row(
+                Cell.text(name + drills(plant)),
+                Cell.text(plant.botanical()),
+                Cell.text(family(plant)),
+                Cell.of(why.get(name).gives(counts.get(name)))));
+    if (!kinds.isEmpty()) {
+      if (kinds.values().stream().anyMatch(p -> p.start().isInDrills())) {
+        table.note("Seed and sets: as many plants stand once thinned; get them by length of row.");
+      }
+      table.note("Trees stand one by one in the table of plantings and are not counted here.");
+    }
+    return table.build();
+  }
+
+  private static String drills(Plant plant) {
+    return plant.start().isInDrills() ? ", " + Choices.text(plant.start()) : "";
+  }
+
+  private static String family(Plant plant) {
+    boolean recalled = plant.familySource().standing() == Standing.MEMORY;
+    return plant.family() + (recalled ? " (m)" : "");
+  }
+}

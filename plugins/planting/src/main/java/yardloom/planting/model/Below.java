@@ -1,9 +1,0 @@
-package yardloom.planting.model;
-
-/** What covers the ground below a tree. */
-public enum Below {
-  /** Mulch or bare soil, which draw next to nothing. */
-  MULCH,
-  /** Mown grass or another living cover. */
-  GRASS
-}

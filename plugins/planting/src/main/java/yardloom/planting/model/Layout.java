@@ -1,9 +1,0 @@
-package yardloom.planting.model;
-
-/** How plants stand in a bed. */
-public enum Layout {
-  /** In rows and columns at right angles. */
-  SQUARE,
-  /** Every other row shifted by half a spacing. */
-  STAGGERED
-}

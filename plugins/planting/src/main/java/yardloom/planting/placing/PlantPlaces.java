@@ -1,0 +1,42 @@
+package yardloom.planting.placing;
+
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import yardloom.kernel.fact.FactKey;
+import yardloom.planting.catalogue.Plant;
+
+/**
+ * What the plan plants where. Laid out once for each plan; all else of the plugin reads it.
+ *
+ * @param plantings by bed and in the order of their lines
+ * @param specimens trees whose species the plan names
+ */
+public record PlantPlaces(List<Planting> plantings, List<Planting.Specimen> specimens) {
+  /** The plugin's own fact. */
+  public static final FactKey<PlantPlaces> KEY =
+      FactKey.one("planting.layout", PlantPlaces.class).called("places of plants");
+
+  public PlantPlaces {
+    plantings = List.copyOf(plantings);
+    specimens = List.copyOf(specimens);
+  }
+
+  /** The kinds that are to be planted, by name; not those of trees that stand already. */
+  public SortedMap<String, Plant> toPlant() {
+    SortedMap<String, Plant> kinds = new TreeMap<>();
+    plantings.forEach(p -> kinds.put(p.plant().name(), p.plant()));
+    specimens.stream()
+        .filter(s -> !s.tree().stands())
+        .forEach(s -> kinds.put(s.plant().name(), s.plant()));
+    return kinds;
+  }
+
+  /** The kinds that the plan names, by name. */
+  public SortedMap<String, Plant> kinds() {
+    SortedMap<String, Plant> kinds = new TreeMap<>();
+    plantings.forEach(p -> kinds.put(p.plant().name(), p.plant()));
+    specimens.forEach(s -> kinds.put(s.plant().name(), s.plant()));
+    return kinds;
+  }
+}

@@ -1,0 +1,134 @@
+package yardloom.planting.placing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Attributes.Entry;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+import yardloom.planting.catalogue.Crop;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.catalogue.PlantCatalogue;
+import yardloom.planting.placing.formula.BedShares;
+import yardloom.planting.placing.formula.Lattice;
+
+/**
+ * One {@code plant} line, laid out in its part of the bed.
+ *
+ * @param place the script line
+ * @param ground the part of the bed it has
+ * @param at where each plant stands; empty if the ground is narrower than one spacing
+ */
+public record Planting(
+    Element.Bed bed,
+    SourceRef place,
+    PlantChoice choice,
+    Plant plant,
+    Shape ground,
+    Length spacing,
+    Length rowSpacing,
+    List<Point> at) {
+  /** How plants are laid out. */
+  public static final Source LATTICE =
+      Source.commonPractice("square or staggered lattice, half a spacing from every edge");
+
+  /**
+   * A tree whose species the plan names.
+   *
+   * @param inGrass whether grass grows below it and draws water with it
+   */
+  public record Specimen(Element.Tree tree, SourceRef place, Plant plant, boolean inGrass) {
+    /** What tree, and grass if any, draw together. */
+    public Crop.Coefficients kc() {
+      return inGrass ? plant.crop().inGrass().orElseThrow() : plant.crop().kc();
+    }
+  }
+
+  /** How many there are. */
+  public Derived<Integer> count() {
+    return Derived.by("lattice places in the bed", LATTICE)
+        .from("bed area", ground.area(), bed.place())
+        .from("spacing", spacing, place)
+        .from("row spacing", rowSpacing, place)
+        .gives(at.size());
+  }
+
+  /** The places by drill, each with its places in order: neighbours a spacing apart. */
+  public List<List<Point>> drills() {
+    List<List<Point>> drills = new ArrayList<>();
+    Point last = null;
+    for (Point p : at) {
+      if (last == null || last.distance(p).compareTo(spacing.times(1.01)) > 0) {
+        drills.add(new ArrayList<>());
+      }
+      drills.get(drills.size() - 1).add(p);
+      last = p;
+    }
+    return drills;
+  }
+
+  /** All plantings of a plan, by bed and in the order of their lines. */
+  public static List<Planting> of(Plan plan) {
+    List<Planting> found = new ArrayList<>();
+    for (Element.Bed bed : plan.all(Element.Bed.class)) {
+      List<Entry<PlantChoice>> lines = bed.attributes().all(PlantingKeys.PLANTS);
+      if (lines.isEmpty() || bed.shape().isEmpty()) {
+        continue;
+      }
+      List<Optional<Double>> shares = lines.stream().map(e -> e.value().share()).toList();
+      List<Shape> pieces;
+      try {
+        pieces = BedShares.cut(bed.shape(), shares);
+      } catch (PlanException e) {
+        throw e.at(lines.get(0).place());
+      }
+      for (int i = 0; i < lines.size(); i++) {
+        found.add(lay(bed, lines.get(i), pieces.get(i)));
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  private static Planting lay(Element.Bed bed, Entry<PlantChoice> line, Shape ground) {
+    PlantChoice choice = line.value();
+    Plant plant = PlantCatalogue.shipped().plant(choice.plant());
+    Length spacing = choice.spacing().orElseGet(() -> plant.inRow().middle());
+    Length rows = choice.rowSpacing().orElseGet(() -> defaultRows(choice, plant, spacing));
+    try {
+      List<Point> at = Lattice.points(ground, spacing, rows, choice.layout());
+      return new Planting(bed, line.place(), choice, plant, ground, spacing, rows, at);
+    } catch (IllegalArgumentException e) {
+      throw new PlanException(
+          ProblemCode.LIMIT,
+          line.place(),
+          bed.id() + ": " + e.getMessage() + "; give a wider spacing");
+    }
+  }
+
+  /** In a bed, herbs stand equally far both ways; shrubs need room between rows to be picked. */
+  private static Length defaultRows(PlantChoice choice, Plant plant, Length spacing) {
+    boolean own = choice.spacing().isEmpty() && plant.form().isWoody();
+    return own ? plant.rows().middle() : Lattice.rowSpacing(spacing, choice.layout());
+  }
+
+  /** The trees whose species the plan names. */
+  public static List<Specimen> specimens(Plan plan) {
+    List<Specimen> found = new ArrayList<>();
+    for (Element.Tree tree : plan.all(Element.Tree.class)) {
+      boolean inGrass = !tree.attributes().all(PlantingKeys.IN_GRASS).isEmpty();
+      for (Entry<String> e : tree.attributes().all(PlantingKeys.SPECIES)) {
+        Plant plant = PlantCatalogue.shipped().plant(e.value());
+        found.add(new Specimen(tree, e.place(), plant, inGrass));
+      }
+    }
+    return List.copyOf(found);
+  }
+}

@@ -1,0 +1,125 @@
+package yardloom.planting.placing;
+
+import java.util.Locale;
+import java.util.Optional;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.BedScope;
+import yardloom.kernel.scope.TreeScope;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Choices;
+import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Verb;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.catalogue.PlantCatalogue;
+import yardloom.planting.placing.formula.Layout;
+
+/** The words that planting adds to beds and trees. */
+public final class PlantingWords {
+  private static final Length CLOSEST = Length.inches(1);
+  private static final Length WIDEST = Length.feet(60);
+
+  private PlantingWords() {}
+
+  @Verb(
+      help = "Plants one kind in the bed, or in a part of it; several follow along the bed.",
+      example = "plant 'garden strawberry', spacing: 12.inch, layout: 'staggered', share: 0.5")
+  public static void plant(
+      BedScope in,
+      @Arg(name = "name", help = "a plant of the catalogue") String name,
+      @Opt(
+              name = "spacing",
+              help = "distance of neighbours in a row",
+              fallback = "the middle of what the catalogue gives")
+          Length spacing,
+      @Opt(
+              name = "rowSpacing",
+              help = "distance of rows",
+              fallback =
+                  "the spacing (staggered: 0.87 of it); for shrubs and vines the catalogue's rows")
+          Length rowSpacing,
+      @Opt(
+              name = "layout",
+              help = "how the plants stand",
+              fallback = "square",
+              choices = Layout.class)
+          String layout,
+      @Opt(
+              name = "share",
+              help = "part of the bed's length, above 0 and up to 1",
+              fallback = "an equal part of what the other plants leave")
+          Number share) {
+    Plant found = PlantCatalogue.shipped().plant(name);
+    if (found.form() == Plant.Form.TREE) {
+      throw new PlanException(
+          ProblemCode.MISPLACED_WORD,
+          in.place(),
+          "'"
+              + found.name()
+              + "' is a tree; give a tree with a place and write species '"
+              + found.name()
+              + "' in its block");
+    }
+    checkRange("spacing", spacing);
+    checkRange("rowSpacing", rowSpacing);
+    if (share != null && !(share.doubleValue() > 0 && share.doubleValue() <= 1)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, "share must be above 0 and at most 1, got " + share);
+    }
+    PlantChoice choice =
+        new PlantChoice(
+            found.name(),
+            Optional.ofNullable(spacing),
+            Optional.ofNullable(rowSpacing),
+            Choices.parse(Layout.class, layout, Layout.SQUARE),
+            Optional.ofNullable(share).map(Number::doubleValue));
+    in.element().attributes().add(PlantingKeys.PLANTS, choice, in.place());
+  }
+
+  private static void checkRange(String what, Length value) {
+    if (value != null && (value.compareTo(CLOSEST) < 0 || value.compareTo(WIDEST) > 0)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          String.format(
+              Locale.ROOT,
+              "%s must be between 1 in (2.5 cm) and 60 ft (18 m), got %.2f ft (%.3f m); check the"
+                  + " unit",
+              what,
+              value.feet(),
+              value.metres()));
+    }
+  }
+
+  @Verb(
+      help = "Says what kind of tree it is, by its catalogue name, and what grows below it.",
+      example = "species 'apple (semi-dwarf)', below: 'grass'")
+  public static void species(
+      TreeScope in,
+      @Arg(name = "name", help = "a tree or shrub of the catalogue") String name,
+      @Opt(
+              name = "below",
+              help = "what covers the ground below: grass draws water too",
+              fallback = "mulch",
+              choices = Below.class)
+          String below) {
+    Plant found = PlantCatalogue.shipped().plant(name);
+    if (in.element().attributes().has(PlantingKeys.SPECIES)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), in.element().id() + " already has a species");
+    }
+    in.element().attributes().add(PlantingKeys.SPECIES, found.name(), in.place());
+    if (Choices.parse(Below.class, below, Below.MULCH) == Below.GRASS) {
+      if (found.crop().inGrass().isEmpty()) {
+        throw new PlanException(
+            ProblemCode.CONTRADICTION,
+            in.place(),
+            "no figure is known for the water that '"
+                + found.name()
+                + "' and grass below it draw together; leave out below: 'grass' and count the"
+                + " grass elsewhere");
+      }
+      in.element().attributes().add(PlantingKeys.IN_GRASS, true, in.place());
+    }
+  }
+}

@@ -1,0 +1,9 @@
+package yardloom.planting.placing.formula;
+
+/** How plants stand in a bed. */
+public enum Layout {
+  /** In rows and columns at right angles. */
+  SQUARE,
+  /** Every other row shifted by half a spacing. */
+  STAGGERED
+}

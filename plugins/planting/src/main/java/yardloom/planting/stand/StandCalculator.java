@@ -1,0 +1,202 @@
+package yardloom.planting.stand;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.BillLine;
+import yardloom.facts.ClimateNormals;
+import yardloom.facts.LightNeed;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Temperature;
+import yardloom.kernel.vocab.Choices;
+import yardloom.planting.catalogue.Crop;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.Planting;
+import yardloom.planting.stand.formula.CropCurve;
+import yardloom.planting.stand.formula.GrowingSeason;
+import yardloom.planting.stand.formula.StageShares;
+
+/**
+ * Gives what stands where, with water use by month, the sun it asks for, and the bill of plants.
+ */
+public final class StandCalculator implements Calculator {
+  private static final List<Integer> NORTHERN = List.of(3, 4, 5, 6, 7, 8, 9);
+  private static final List<Integer> SOUTHERN = List.of(9, 10, 11, 0, 1, 2, 3);
+
+  @Override
+  public String id() {
+    return "planting.stands";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(PlantPlaces.KEY);
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.CLIMATE);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(YardFacts.STANDS, YardFacts.BILL, YardFacts.LIGHT_NEEDS);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    Optional<ClimateNormals> climate = in.find(YardFacts.CLIMATE);
+    for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
+      if (p.at().isEmpty()) {
+        continue;
+      }
+      out.give(
+          YardFacts.STANDS,
+          new Stand(
+              p.bed().id(),
+              p.place(),
+              p.plant().name(),
+              p.plant().botanical(),
+              p.at(),
+              p.ground().area(),
+              p.plant().spread().middle(),
+              kc(p.plant(), p.plant().crop().kc(), season(plan, climate, p.plant())),
+              kcSource(p.plant(), false),
+              drills(p).map(Derived::value),
+              roots(p.plant())));
+      out.give(YardFacts.BILL, bill(p));
+      out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
+    }
+    for (Planting.Specimen s : in.get(PlantPlaces.KEY).specimens()) {
+      if (s.tree().stands()) {
+        // It found its water and light before there was a plan.
+        continue;
+      }
+      out.give(YardFacts.STANDS, stand(plan, climate, s));
+      out.give(YardFacts.LIGHT_NEEDS, need(s.tree().id(), s.place(), s.plant()));
+    }
+  }
+
+  private static LightNeed need(ElementId in, SourceRef place, Plant plant) {
+    return new LightNeed(in, place, plant.name(), plant.light().hours(), plant.lightSource());
+  }
+
+  private static Stand stand(Plan plan, Optional<ClimateNormals> climate, Planting.Specimen s) {
+    return new Stand(
+        s.tree().id(),
+        s.place(),
+        s.plant().name(),
+        s.plant().botanical(),
+        List.of(s.tree().at()),
+        s.tree().shape().area(),
+        s.tree().crown(),
+        kc(s.plant(), s.kc(), season(plan, climate, s.plant())),
+        kcSource(s.plant(), s.inGrass()),
+        Optional.empty(),
+        roots(s.plant()));
+  }
+
+  /** Without a climate: April to October, in the south October to April (common practice). */
+  static List<Integer> season(Plan plan, Optional<ClimateNormals> climate, Plant plant) {
+    if (climate.isEmpty()) {
+      boolean south = plan.isSouthern();
+      return south ? SOUTHERN : NORTHERN;
+    }
+    List<Temperature> means =
+        climate.get().months().stream().map(ClimateNormals.Month::mean).toList();
+    boolean tender = plant.season() == Plant.Season.TENDER_ANNUAL;
+    return GrowingSeason.months(means, tender ? GrowingSeason.TENDER : GrowingSeason.HARDY);
+  }
+
+  private static List<Double> kc(Plant plant, Crop.Coefficients kc, List<Integer> season) {
+    StageShares shares = plant.crop().stages().map(StageShares::of).orElse(StageShares.RECALLED);
+    return CropCurve.monthly(kc, shares, plant.season(), season);
+  }
+
+  /**
+   * The lower depth, which FAO-56 asks for when irrigation is timed (footnote of Table 22, from
+   * memory).
+   */
+  private static Optional<Stand.Roots> roots(Plant plant) {
+    return plant
+        .crop()
+        .roots()
+        .map(r -> new Stand.Roots(r.low(), r.easyShare(), plant.cropSource()));
+  }
+
+  private static Source kcSource(Plant plant, boolean inGrass) {
+    Source row = plant.cropSource();
+    String crop =
+        ", "
+            + plant.crop().name()
+            + (inGrass ? " with grass below" : "")
+            + "; spread over the growing season "
+            + plant
+                .crop()
+                .stages()
+                .map(StandCalculator::proportions)
+                .orElse("by recalled shares of 15, 25, 40 and 20 %");
+    return new Source(
+        row.title(), row.publisher(), row.year(), row.locator() + crop, row.standing());
+  }
+
+  private static String proportions(Crop.Stages s) {
+    return "as "
+        + s.initial()
+        + ", "
+        + s.development()
+        + ", "
+        + s.middle()
+        + " and "
+        + s.late()
+        + " days of Table 11 ("
+        + s.planted()
+        + ", "
+        + s.region()
+        + ")";
+  }
+
+  private static Optional<Derived<Length>> drills(Planting p) {
+    if (!p.plant().start().isInDrills()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Derived.by("plants × spacing", Planting.LATTICE)
+            .from("plants", p.at().size(), p.place())
+            .from("spacing", p.spacing(), p.place())
+            .gives(p.spacing().times(p.at().size())));
+  }
+
+  private static BillLine bill(Planting p) {
+    Optional<Derived<Length>> drills = drills(p);
+    if (drills.isPresent()) {
+      return new BillLine(
+          "plants",
+          p.plant().name() + " " + Choices.text(p.plant().start()) + ", by row",
+          Optional.of(p.bed().id()),
+          drills.get(),
+          drills.get(),
+          "for this length of row; some do not come up");
+    }
+    Derived<Integer> count = p.count();
+    return new BillLine(
+        "plants",
+        p.plant().name() + " (" + p.plant().botanical() + ")",
+        Optional.of(p.bed().id()),
+        count,
+        count,
+        "no spares included");
+  }
+}

@@ -1,0 +1,130 @@
+package yardloom.water.balance;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import yardloom.facts.ClimateNormals;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.source.Source.Standing;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
+import yardloom.water.model.MonthlyWeather;
+import yardloom.water.model.Months;
+import yardloom.water.model.WaterKeys;
+import yardloom.water.need.WaterDemand;
+import yardloom.water.roof.WaterSupply;
+
+/** What the plants need and the rain and roofs give, month by month. */
+public final class MonthTable implements TableMaker {
+  private static final String ID = "water-by-month";
+
+  private static final Source SUM = Source.commonPractice("sum");
+
+  @Override
+  public String id() {
+    return ID;
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(YardFacts.CLIMATE, WaterKeys.WEATHER, WaterDemand.KEY, WaterSupply.KEY);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table = columns();
+    Optional<ClimateNormals> climate = facts.find(YardFacts.CLIMATE);
+    if (climate.isEmpty()) {
+      return table.build();
+    }
+    Optional<MonthlyWeather> weather = facts.find(WaterKeys.WEATHER);
+    List<WaterDemand> demands = facts.all(WaterDemand.KEY);
+    List<WaterSupply> supplies = facts.all(WaterSupply.KEY);
+    Length[] depths = {Length.ZERO, Length.ZERO, Length.ZERO};
+    Volume[] volumes = {Volume.ZERO, Volume.ZERO};
+    for (int m = 0; m < 12; m++) {
+      int month = m;
+      Optional<Derived<Length>> et = weather.map(w -> w.referenceEt().get(month));
+      Optional<Derived<Length>> effective = weather.map(w -> w.effectiveRain().get(month));
+      Length rain = climate.get().months().get(m).rain();
+      Derived<Volume> need = sum(demands, d -> d.of().toString(), d -> d.monthly().get(month));
+      Derived<Volume> roof = sum(supplies, s -> s.of().toString(), s -> s.monthly().get(month));
+      depths[0] = depths[0].plus(et.map(Derived::value).orElse(Length.ZERO));
+      depths[1] = depths[1].plus(rain);
+      depths[2] = depths[2].plus(effective.map(Derived::value).orElse(Length.ZERO));
+      volumes[0] = volumes[0].plus(need.value());
+      volumes[1] = volumes[1].plus(roof.value());
+      table.row(
+          Cell.text(Months.name(m)),
+          et.map(Cell::of).orElse(Cell.BLANK),
+          Cell.of(rain),
+          effective.map(Cell::of).orElse(Cell.BLANK),
+          weather.isPresent() ? Cell.of(need) : Cell.BLANK,
+          Cell.of(roof));
+    }
+    table.total(
+        Cell.text("Year"),
+        weather.isPresent() ? Cell.of(depths[0]) : Cell.BLANK,
+        Cell.of(depths[1]),
+        weather.isPresent() ? Cell.of(depths[2]) : Cell.BLANK,
+        weather.isPresent() ? Cell.of(volumes[0]) : Cell.BLANK,
+        Cell.of(volumes[1]));
+    notes(table, climate.get(), weather);
+    return table.build();
+  }
+
+  private static Table.Builder columns() {
+    return Table.titled(ID, "Water by month")
+        .column(Column.text("month", "Month"))
+        .column(Column.of("reference-et", "Reference ET", Measure.RAIN))
+        .column(Column.of("rain", "Rain", Measure.RAIN))
+        .column(Column.of("effective-rain", "Effective rain", Measure.RAIN))
+        .column(Column.of("need", "Irrigation need", Measure.WATER))
+        .column(Column.of("roof-yield", "Roof yield", Measure.WATER));
+  }
+
+  private static <T> Derived<Volume> sum(
+      List<T> parts, Function<T, String> name, Function<T, Derived<Volume>> value) {
+    Derived.Builder why = Derived.by("sum over the plan", SUM);
+    Volume sum = Volume.ZERO;
+    for (T part : parts) {
+      sum = sum.plus(value.apply(part).value());
+      why.from(name.apply(part), value.apply(part));
+    }
+    return why.gives(sum);
+  }
+
+  private static void notes(
+      Table.Builder table, ClimateNormals climate, Optional<MonthlyWeather> weather) {
+    table.note("Climate of " + climate.place() + ": " + climate.source().cite() + ".");
+    if (weather.isEmpty()) {
+      table.note("Without a site there is no reference ET and no irrigation need.");
+      return;
+    }
+    table.note(
+        "Reference ET by "
+            + weather.get().method()
+            + "; range: "
+            + climate.temperatureRangeSource().cite()
+            + "."
+            + (climate.temperatureRangeSource().standing() == Standing.MEMORY
+                ? " A fifth more or less range changes it by about a tenth."
+                : ""));
+    table.note(
+        "Effective rain by the USDA SCS form of CROPWAT. The need is net of it, for grown plants,"
+            + " before irrigation losses; an average year, not a dry one. Crop coefficients of"
+            + " FAO-56 Table 12 are spread over the season by the stages of its Table 11, or by recalled"
+            + " shares for crops it lacks.");
+  }
+}

@@ -1,0 +1,97 @@
+package yardloom.water.drip;
+
+import java.util.List;
+import java.util.Set;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.plan.Attributes.Entry;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Length;
+import yardloom.water.drip.formula.ApplicationRate;
+import yardloom.water.drip.formula.DripLayout;
+
+/** Lays dripline in the beds that ask for it. */
+public final class DripCalculator implements Calculator {
+  private static final Source LAYOUT =
+      Source.commonPractice("rows along the bed, the outer ones about half a row spacing inside");
+  private static final Source RATE =
+      Source.computed(
+          "flow over area; 96.25 in/h for 1 gpm on 1 sq ft", "definition", 0, "60 × 231 / 144");
+
+  @Override
+  public String id() {
+    return "water.drip";
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(DripRun.KEY);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    for (Element.Bed bed : plan.all(Element.Bed.class)) {
+      List<Entry<DripChoice>> lines = bed.attributes().all(DripChoice.KEY);
+      if (!lines.isEmpty() && !bed.shape().isEmpty()) {
+        DripRun run = lay(bed, lines.get(0));
+        if (!run.rows().isEmpty()) {
+          out.give(DripRun.KEY, run);
+        }
+      }
+    }
+  }
+
+  private static DripRun lay(Element.Bed bed, Entry<DripChoice> line) {
+    DripChoice choice = line.value();
+    List<Line> rows = DripLayout.rows(bed.shape(), choice.rowSpacing(), choice.spacing());
+    Length total = Length.ZERO;
+    int count = 0;
+    for (Line row : rows) {
+      total = total.plus(row.length());
+      count += DripLayout.outlets(row.length(), choice.spacing());
+    }
+    Area area = bed.shape().area();
+    Derived<Length> length =
+        Derived.by("sum of the rows", LAYOUT)
+            .from("rows", rows.size())
+            .from("row spacing", choice.rowSpacing(), line.place())
+            .from("bed area", area, bed.place())
+            .gives(total);
+    Derived<Integer> outlets =
+        Derived.by("outlets of each row, the first half a spacing from its start", LAYOUT)
+            .from("length", length)
+            .from("outlet spacing", choice.spacing(), line.place())
+            .gives(count);
+    Derived<Flow> flow =
+        Derived.by("outlets × flow of one", LAYOUT)
+            .from("outlets", outlets)
+            .from("flow of one", choice.emitter(), line.place())
+            .gives(choice.emitter().times(count));
+    Derived<Length> rate =
+        Derived.by("flow in one hour / bed area", RATE)
+            .from("flow", flow)
+            .from("bed area", area, bed.place())
+            .gives(ApplicationRate.perHour(flow.value(), area));
+    Length header = choice.rowSpacing().times(rows.size() - 1);
+    return new DripRun(
+        bed.id(),
+        line.place(),
+        choice,
+        rows,
+        area,
+        length,
+        header,
+        outlets,
+        flow,
+        rate,
+        RowUniformity.variation(rows, line));
+  }
+}

@@ -1,0 +1,50 @@
+package yardloom.water.drip.formula;
+
+import java.util.ArrayList;
+import java.util.List;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.LongAxis;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.unit.Length;
+
+/**
+ * Rows of dripline in a bed: parallel to its long side, as many as its width divided by the row
+ * spacing, rounded, centred, so that the outer rows lie about half a row spacing from the edge.
+ *
+ * <p>Every bed has at least one row. A piece of a row with no room for an outlet is left out.
+ *
+ * <p>References: common practice, no source.
+ */
+public final class DripLayout {
+  private static final double ROUNDING_SLACK = 1e-6;
+
+  private DripLayout() {}
+
+  public static List<Line> rows(Shape bed, Length rowSpacing, Length outletSpacing) {
+    if (rowSpacing.metres() <= 0 || outletSpacing.metres() <= 0) {
+      throw new IllegalArgumentException("spacings must be positive");
+    }
+    if (bed.isEmpty()) {
+      return List.of();
+    }
+    LongAxis axis = LongAxis.of(bed);
+    // A hair above the half, so that a bed and its turned copy have as many rows.
+    double rounded = Math.floor(axis.width().ratioTo(rowSpacing) + 0.5 + ROUNDING_SLACK);
+    double count = Math.max(1, rounded);
+    Length first = axis.width().minus(rowSpacing.times(count - 1)).div(2);
+    List<Line> rows = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      for (Line piece : axis.row(first.plus(rowSpacing.times(i)))) {
+        if (outlets(piece.length(), outletSpacing) > 0) {
+          rows.add(piece);
+        }
+      }
+    }
+    return List.copyOf(rows);
+  }
+
+  /** Outlets of one row: the first half a spacing from its start. */
+  public static int outlets(Length row, Length spacing) {
+    return (int) Math.floor(row.ratioTo(spacing) + 0.5 + ROUNDING_SLACK);
+  }
+}

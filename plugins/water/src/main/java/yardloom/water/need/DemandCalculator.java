@@ -1,0 +1,88 @@
+package yardloom.water.need;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
+import yardloom.water.model.MonthlyWeather;
+import yardloom.water.model.WaterKeys;
+import yardloom.water.need.formula.NetNeed;
+
+/** Gives the monthly irrigation need of every bed and tree that has plants. */
+public final class DemandCalculator implements Calculator {
+  private static final Source CROP =
+      Source.computed(
+          "Crop evapotranspiration, Irrigation and Drainage Paper 56",
+          "FAO (Allen, Pereira, Raes, Smith)",
+          1998,
+          "equation 58");
+
+  @Override
+  public String id() {
+    return "water.demand";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(WaterKeys.WEATHER);
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.STANDS);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(WaterDemand.KEY);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    MonthlyWeather weather = in.get(WaterKeys.WEATHER);
+    Map<ElementId, List<Stand>> byElement = new TreeMap<>();
+    for (Stand stand : in.all(YardFacts.STANDS)) {
+      byElement.computeIfAbsent(stand.in(), k -> new ArrayList<>()).add(stand);
+    }
+    byElement.forEach(
+        (id, stands) -> {
+          List<Derived<Volume>> months = new ArrayList<>();
+          for (int m = 0; m < 12; m++) {
+            months.add(need(stands, weather, m));
+          }
+          out.give(WaterDemand.KEY, new WaterDemand(id, months));
+        });
+  }
+
+  private static Derived<Volume> need(List<Stand> stands, MonthlyWeather weather, int month) {
+    Derived<Length> et = weather.referenceEt().get(month);
+    Derived<Length> rain = weather.effectiveRain().get(month);
+    Derived.Builder why =
+        Derived.by(
+                "sum over plants of area × (Kc × reference ET − effective rain, if above 0)", CROP)
+            .from("reference ET", et)
+            .from("effective rain", rain);
+    Volume sum = Volume.ZERO;
+    for (Stand stand : stands) {
+      double kc = stand.kc().get(month);
+      sum = sum.plus(stand.area().deep(NetNeed.of(kc, et.value(), rain.value())));
+      why.from("Kc " + stand.plant(), kc, stand.place())
+          .from("Kc source", stand.kcSource().cite())
+          .from("area " + stand.plant(), stand.area(), stand.place());
+    }
+    return why.gives(sum);
+  }
+}

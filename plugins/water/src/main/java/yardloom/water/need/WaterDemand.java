@@ -1,0 +1,22 @@
+package yardloom.water.need;
+
+import java.util.List;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.unit.Volume;
+
+/**
+ * Irrigation that one element needs.
+ *
+ * @param monthly net need after effective rain, January to December
+ */
+public record WaterDemand(ElementId of, List<Derived<Volume>> monthly) {
+  /** Water a bed or tree needs by month. */
+  public static final FactKey<WaterDemand> KEY =
+      FactKey.many("water.demand", WaterDemand.class).called("water need");
+
+  public WaterDemand {
+    monthly = List.copyOf(monthly);
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * Where does water go that the tank or the gutter does not keep? Start with {@link
+ * yardloom.water.overflow.CurveNumbers}.
+ */
+package yardloom.water.overflow;

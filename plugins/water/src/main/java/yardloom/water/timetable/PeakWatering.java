@@ -1,0 +1,59 @@
+package yardloom.water.timetable;
+
+import java.util.List;
+import java.util.Optional;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.water.drip.DripRun;
+import yardloom.water.model.Months;
+import yardloom.water.need.WaterDemand;
+import yardloom.water.need.formula.WaterBudget;
+import yardloom.water.timetable.formula.RunTime;
+
+/**
+ * How long a bed's dripline runs in its thirstiest month.
+ *
+ * @param month 0 (January) to 11
+ * @param weekly hours in a week
+ */
+public record PeakWatering(int month, Derived<TimeSpan> weekly) {
+  /** Share of drip water that reaches the roots: what the model ordinance asks of drip at least. */
+  public static final double EFFICIENCY = WaterBudget.DRIP_EFFICIENCY;
+
+  /** Empty if the bed needs no water. */
+  static Optional<PeakWatering> of(DripRun run, WaterDemand demand) {
+    int peak = 0;
+    for (int m = 1; m < 12; m++) {
+      if (daily(demand, m) > daily(demand, peak)) {
+        peak = m;
+      }
+    }
+    if (daily(demand, peak) <= 0) {
+      return Optional.empty();
+    }
+    Length weekDepth = Length.metres(daily(demand, peak) * 7 / run.area().squareMetres());
+    Derived<TimeSpan> weekly =
+        Derived.by(
+                "7 days' need as a depth / (application rate × efficiency)",
+                WaterBudget.EFFICIENCIES)
+            .from("need of " + Months.name(peak), demand.monthly().get(peak))
+            .from("bed area", run.area())
+            .from("application rate", run.rate())
+            .from("efficiency", EFFICIENCY)
+            .gives(RunTime.of(weekDepth, run.rate().value(), EFFICIENCY));
+    return Optional.of(new PeakWatering(peak, weekly));
+  }
+
+  /** The same from among all demands; empty if there is none for the bed. */
+  public static Optional<PeakWatering> of(DripRun run, List<WaterDemand> demands) {
+    return demands.stream()
+        .filter(d -> d.of().equals(run.bed()))
+        .findFirst()
+        .flatMap(d -> of(run, d));
+  }
+
+  private static double daily(WaterDemand demand, int month) {
+    return demand.monthly().get(month).value().cubicMetres() / Months.days(month);
+  }
+}

@@ -1,0 +1,73 @@
+package yardloom.water.timetable;
+
+import java.util.List;
+import java.util.Optional;
+import yardloom.facts.SoilProfile;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.water.model.Months;
+import yardloom.water.model.WaterKeys;
+import yardloom.water.timetable.formula.SoilWater;
+import yardloom.water.timetable.formula.WateringPlan;
+
+/**
+ * How many days a bed of grown plants can go without rain or watering before its first plant has
+ * drawn what it draws easily.
+ *
+ * <p>Roots go as deep as the plant's table says, but no deeper than the soil. The easy share is
+ * adjusted to the month's daily use.
+ */
+public final class WateringInterval {
+  private static final Source RULE =
+      Source.computed(
+          "Crop evapotranspiration, Irrigation and Drainage Paper 56",
+          "FAO (Allen, Pereira, Raes, Smith)",
+          1998,
+          "equations 82 and 83, footnote of Table 22");
+
+  private WateringInterval() {}
+
+  /**
+   * The interval in month 0 (January) to 11; empty without a soil or climate, where a plant's root
+   * depth is not known, or where nothing draws water.
+   */
+  public static Optional<Derived<TimeSpan>> of(ElementId bed, int month, Facts facts) {
+    List<Stand> stands =
+        facts.all(YardFacts.STANDS).stream().filter(s -> s.in().equals(bed)).toList();
+    Optional<SoilProfile> soil = facts.find(YardFacts.SOIL);
+    boolean known = stands.stream().allMatch(s -> s.roots().isPresent());
+    if (soil.isEmpty() || !known || facts.find(WaterKeys.WEATHER).isEmpty()) {
+      return Optional.empty();
+    }
+    Derived<Length> et = facts.get(WaterKeys.WEATHER).referenceEt().get(month);
+    return stands.stream()
+        .filter(s -> s.kc().get(month) > 0)
+        .map(s -> of(s, month, et, soil.get()))
+        .min((a, b) -> a.value().compareTo(b.value()));
+  }
+
+  private static Derived<TimeSpan> of(
+      Stand stand, int month, Derived<Length> et, SoilProfile soil) {
+    Stand.Roots roots = stand.roots().orElseThrow();
+    double kc = stand.kc().get(month);
+    Length use = et.value().times(kc / Months.days(month));
+    Length depth = roots.depth().min(soil.depth());
+    double easy = SoilWater.easyShare(roots.easyShare(), use);
+    return Derived.by(
+            "available share × root depth × easy share / (Kc × reference ET of a day)", RULE)
+        .from("available share", soil.available())
+        .from("root depth of " + stand.plant(), depth, stand.place())
+        .from("easy share of " + stand.plant() + ", for 5 mm a day", roots.easyShare())
+        .from("easy share for this month's use", easy)
+        .from("source of depth and share", roots.source().cite())
+        .from("Kc " + stand.plant(), kc, stand.place())
+        .from("reference ET of " + Months.name(month), et)
+        .gives(WateringPlan.interval(soil.available().value(), depth, easy, use));
+  }
+}

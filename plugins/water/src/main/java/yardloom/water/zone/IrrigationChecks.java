@@ -1,0 +1,127 @@
+package yardloom.water.zone;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import yardloom.facts.SoilProfile;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Length;
+import yardloom.water.drip.DripRun;
+
+/** Holds dripline against what tube and supply can carry and the soil can take. */
+public final class IrrigationChecks implements Check {
+  private static final double MOST_VARIATION = 0.10;
+  private static final Source SOAKS =
+      Source.commonPractice("water comes no faster than the soil takes it");
+  private static final Source EVEN =
+      Source.commonPractice("outlet flows along one row differ by at most 10 percent");
+
+  @Override
+  public String id() {
+    return "water.irrigation";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(DripRun.KEY, Zone.KEY, YardFacts.SOIL);
+  }
+
+  @Override
+  public List<Finding> run(Plan plan, Facts facts) {
+    List<Finding> found = new ArrayList<>();
+    for (DripRun run : facts.all(DripRun.KEY)) {
+      if (run.variation().value() > MOST_VARIATION) {
+        found.add(
+            Finding.of(
+                    id(),
+                    Severity.WARNING,
+                    String.format(
+                        Locale.ROOT,
+                        "outlets of the longest row differ by %.0f percent; 10 percent is usual",
+                        run.variation().value() * 100),
+                    "feed the row from its middle, shorten it, or use outlets that compensate"
+                        + " pressure",
+                    EVEN)
+                .about(run.bed(), run.place()));
+      }
+    }
+    facts
+        .find(YardFacts.SOIL)
+        .flatMap(SoilProfile::intakePerHour)
+        .ifPresent(intake -> fasterThanSoil(plan, facts, intake, found));
+    for (Zone zone : facts.all(Zone.KEY)) {
+      if (zone.flow().value().compareTo(zone.limit().value().times(1 + 1e-9)) > 0) {
+        found.add(
+            Finding.of(
+                    id(),
+                    Severity.WARNING,
+                    "the dripline of this bed takes "
+                        + both(plan, zone.flow().value())
+                        + ", the supply gives "
+                        + both(plan, zone.limit().value()),
+                    "use outlets of less flow, wider spacing, or split the bed",
+                    zone.limit().source())
+                .about(zone.beds().get(0), placeOf(facts, zone)));
+      }
+    }
+    return found;
+  }
+
+  /**
+   * One finding, on the fastest bed: water that the soil does not take runs off under the chips.
+   */
+  private void fasterThanSoil(Plan plan, Facts facts, Derived<Length> intake, List<Finding> found) {
+    facts.all(DripRun.KEY).stream()
+        .filter(r -> r.rate().value().compareTo(intake.value()) > 0)
+        .max(Comparator.comparing(r -> r.rate().value()))
+        .ifPresent(
+            fastest ->
+                found.add(
+                    Finding.of(
+                            id(),
+                            Severity.NOTE,
+                            "the dripline gives "
+                                + perHour(plan, fastest.rate().value())
+                                + ", the soil takes "
+                                + perHour(plan, intake.value()),
+                            "water in short turns with an hour between, or use outlets of less flow",
+                            SOAKS)
+                        .about(fastest.bed(), fastest.place())));
+  }
+
+  private static String perHour(Plan plan, Length depth) {
+    return plan.info()
+        .units()
+        .both(
+            String.format(Locale.ROOT, "%.2f in an hour", depth.inches()),
+            String.format(Locale.ROOT, "%.0f mm an hour", depth.millimetres()));
+  }
+
+  private static SourceRef placeOf(Facts facts, Zone zone) {
+    return facts.all(DripRun.KEY).stream()
+        .filter(r -> r.bed().equals(zone.beds().get(0)))
+        .findFirst()
+        .map(DripRun::place)
+        .orElse(SourceRef.NONE);
+  }
+
+  private static String both(Plan plan, Flow flow) {
+    return plan.info()
+        .units()
+        .both(
+            String.format(Locale.ROOT, "%.2f gpm", flow.gallonsPerMinute()),
+            String.format(Locale.ROOT, "%.0f L/h", flow.litresPerHour()));
+  }
+}

@@ -1,0 +1,261 @@
+package yardloom.water.pipe.formula;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Pressure;
+import yardloom.kernel.unit.Temperature;
+
+class FrictionTest {
+  private static final double FOOT = 0.3048;
+  private static final double INCH = 0.0254;
+
+  private static double gpm(double value) {
+    return Flow.gallonsPerMinute(value).cubicMetresPerSecond();
+  }
+
+  private static double lph(double value) {
+    return Flow.litresPerHour(value).cubicMetresPerSecond();
+  }
+
+  @ParameterizedTest
+  @CsvFileSource(resources = "hazen-williams.csv", numLinesToSkip = 1)
+  void hazenWilliams_ofPublishedPipes(
+      String id, double flowGpm, double inches, double c, double expected, double tolerance) {
+    double found = new HazenWilliams(c).gradient(gpm(flowGpm), inches * INCH) * 1000;
+    assertEquals(expected, found, tolerance, id);
+  }
+
+  /** HF-01, HF-04: another printed form gives 9.007 ft in 100 ft; forms differ by 1.6 percent. */
+  @Test
+  void hazenWilliams_inMetres_hasTheKnownConstant_andOtherFormsDifferLittle() {
+    double q = 0.001;
+    double d = 0.05;
+    double constant =
+        new HazenWilliams(140).gradient(q, d)
+            * Math.pow(140, 1.852)
+            * Math.pow(d, 4.871)
+            / Math.pow(q, 1.852);
+    assertEquals(10.6668, constant, 0.001);
+    double other =
+        0.2083 * Math.pow(100 / 140.0, 1.852) * Math.pow(200, 1.852) / Math.pow(3.048, 4.8655);
+    assertEquals(9.0, other, 0.01);
+    double ours = new HazenWilliams(140).gradient(gpm(200), 3.048 * INCH) * 100;
+    assertEquals(other, ours, other * 0.016);
+  }
+
+  /** A page prints 250^1.852 as 41,842; the power is 27,605. */
+  @Test
+  void power_ofAMisprintedTable_isNotOurs() {
+    double ratio =
+        new HazenWilliams(140).gradient(gpm(250), 0.1)
+            / new HazenWilliams(140).gradient(gpm(1), 0.1);
+    assertEquals(27_605, ratio, 1);
+    assertNotEquals(41_842, ratio, 100);
+  }
+
+  @ParameterizedTest
+  @CsvFileSource(resources = "speeds.csv", numLinesToSkip = 1)
+  void speed_ofPublishedPipes(
+      String id, double flowGpm, double inches, double expected, double tolerance) {
+    double found = PipeSpeed.metresPerSecond(gpm(flowGpm), inches * INCH) / FOOT;
+    assertEquals(expected, found, tolerance, id);
+    double back = PipeSpeed.flowM3s(found * FOOT, inches * INCH);
+    assertEquals(flowGpm, Flow.cubicMetresPerSecond(back).gallonsPerMinute(), 1e-6);
+  }
+
+  @ParameterizedTest
+  @CsvFileSource(resources = "small-tubes.csv", numLinesToSkip = 1)
+  void smallTubes_byEachLaw(
+      String id, String law, double flowLph, double mm, double viscosity, double expected) {
+    Friction friction =
+        switch (law) {
+          case "smooth" -> new SmoothTube(viscosity);
+          case "hw140" -> new HazenWilliams(140);
+          default -> new HazenWilliams(150);
+        };
+    double found = friction.gradient(lph(flowLph), mm / 1000) * 100;
+    assertEquals(expected, found, expected * 1e-3, id);
+  }
+
+  /** HF-16, HF-17: combined constants of drip handbooks (7.89e7 and 0.133 from memory). */
+  @Test
+  void blasius_asOneConstant_isThatOfTheHandbook() {
+    double nu = 1.004e-6;
+    double factor = 0.32 / 0.3164;
+    double metric =
+        new SmoothTube(nu).gradient(0.0002, 0.0145)
+            * factor
+            * 100
+            * Math.pow(14.5, 4.75)
+            / Math.pow(0.2, 1.75);
+    assertEquals(7.88e7, metric, 7.88e7 * 0.005);
+    double us =
+        new SmoothTube(nu).gradient(gpm(3), 0.6 * INCH)
+            * factor
+            * 100
+            * Math.pow(0.6, 4.75)
+            / Math.pow(3, 1.75);
+    assertEquals(0.1329, us, 0.1329 * 0.005);
+  }
+
+  /** Trap 7: the engine's sign in the cubic, not the manual's; engine gravity is 32.2 ft/s². */
+  @ParameterizedTest
+  @CsvFileSource(resources = "transition.csv", numLinesToSkip = 1)
+  void darcy_throughAllRegimes_isThatOfTheEngine(String id, double litresPerMinute, double lossM) {
+    double ours =
+        new DarcyWeisbach(DarcyWeisbach.PLASTIC_M, Water.VISCOSITY_M2S)
+                .gradient(litresPerMinute / 60_000, 0.0145)
+            * 10;
+    double engineGravity = 32.2 * FOOT;
+    assertEquals(lossM, ours * DarcyWeisbach.GRAVITY / engineGravity, 3e-5, id);
+  }
+
+  /** HF-18 to HF-21: doctest outputs of the Python library fluids, read. */
+  @Test
+  void factors_areThoseOfTheFluidsLibrary() {
+    assertEquals(0.03164, FrictionFactor.blasius(1e4), 1e-5);
+    assertEquals(0.5, FrictionFactor.laminar(128), 0);
+    assertEquals(0.018513866, FrictionFactor.colebrook(1e5, 1e-4), 1e-7);
+    assertEquals(0.0184524244, FrictionFactor.swameeJain(1e5, 1e-4), 1e-7);
+  }
+
+  /** HF-22, Crane TP-410M example 7.1 via fluids: f .0179 in the book. */
+  @Test
+  void plasticPipe_ofCraneExample() {
+    double re = PipeSpeed.metresPerSecond(0.2 / 60, 0.05) * 0.05 / 0.801e-6;
+    assertEquals(100_600, re, 100_600 * 0.06);
+    assertEquals(0.0179, FrictionFactor.colebrook(re, 0), 0.0006);
+  }
+
+  /** HF-23, HF-24, HF-25: printed outputs of the R package hydraulics, read. */
+  @Test
+  void longPipes_ofTheHydraulicsPackage() {
+    double d = 20 * INCH;
+    double speed = PipeSpeed.metresPerSecond(4 * FOOT * FOOT * FOOT, d);
+    double re = speed * d / (1.229e-5 * FOOT * FOOT);
+    assertEquals(248_625, re, 248_625 * 1e-3);
+    double f = FrictionFactor.colebrook(re, 0.0005 * FOOT / d);
+    assertEquals(0.0173, f, 5e-5);
+    assertEquals(5.72, DarcyWeisbach.gradient(f, speed, d) * 10_560, 5.72 * 0.006);
+    double slow = PipeSpeed.metresPerSecond(FOOT * FOOT * FOOT, d);
+    double slowF = FrictionFactor.colebrook(slow * d / (1.23e-5 * FOOT * FOOT), 0.0005 * FOOT / d);
+    assertEquals(0.160, DarcyWeisbach.gradient(slowF, slow, d) * 3884, 5e-4);
+    double measured = PipeSpeed.metresPerSecond(0.0002, 0.025);
+    double factor = 0.052 / 3 * 2 * DarcyWeisbach.GRAVITY * 0.025 / (measured * measured);
+    assertEquals(0.0514, factor, 0.0514 * 0.006);
+    assertEquals(0.052 / 3, DarcyWeisbach.gradient(factor, measured, 0.025), 1e-12);
+  }
+
+  /** HF-27, HF-28: EPANET 2.2 manual Table 3.3. */
+  @Test
+  void fittings_haveTheTabledCoefficients() {
+    assertEquals(0.1032, Fitting.SHORT_ELBOW.lossM(1.5), 0.1032 * 1e-3);
+    assertEquals(0.8, Fitting.MEDIUM_ELBOW.k());
+    assertEquals(0.6, Fitting.LONG_ELBOW.k());
+    assertEquals(0.4, Fitting.ELBOW_45.k());
+    assertEquals(0.6, Fitting.TEE_RUN.k());
+    assertEquals(1.8, Fitting.TEE_BRANCH.k());
+    assertEquals(0.2, Fitting.GATE_VALVE_OPEN.k());
+    assertEquals(10, Fitting.GLOBE_VALVE_OPEN.k());
+    assertEquals(5, Fitting.ANGLE_VALVE_OPEN.k());
+    assertEquals(2.5, Fitting.SWING_CHECK_OPEN.k());
+    assertEquals(0.5, Fitting.SQUARE_ENTRANCE.k());
+    assertEquals(1.0, Fitting.EXIT.k());
+  }
+
+  /** U-09: table of the R package hydraulics. */
+  @ParameterizedTest
+  @CsvSource({"10, 1.31", "15, 1.15", "20, 1.02", "25, 0.913", "30, 0.821"})
+  void viscosity_byTemperature(double celsius, double millionths) {
+    double found = Water.viscosityM2s(Temperature.celsius(celsius)) * 1e6;
+    assertEquals(millionths, found, millionths * 0.01);
+  }
+
+  /** U-03, U-04, U-10: constants of the EPANET engine. */
+  @Test
+  void water_hasTheEnginesConstants() {
+    double psiPerFoot = Water.pressure(Length.feet(1)).psi();
+    assertEquals(0.433, psiPerFoot, 5e-4);
+    assertEquals(43.33, Water.pressure(Length.feet(100)).psi(), 0.05);
+    assertEquals(1.0219e-6, Water.VISCOSITY_M2S, 1.1e-9);
+    assertEquals(100, Water.head(Pressure.psi(43.33)).feet(), 0.1);
+  }
+
+  @ParameterizedTest
+  @CsvFileSource(resources = "christiansen.csv", numLinesToSkip = 1)
+  void christiansen_byOutlets(int n, double m175, double m1852, double m19, double m20) {
+    assertEquals(m175, Christiansen.factor(1.75, n), 1e-4);
+    assertEquals(m1852, Christiansen.factor(1.852, n), 1e-4);
+    assertEquals(m19, Christiansen.factor(1.9, n), 1e-4);
+    assertEquals(m20, Christiansen.factor(2.0, n), 1e-4);
+  }
+
+  /** Trap 8: the bare formula gives 1.008 for one outlet. */
+  @Test
+  void christiansen_ofOneOutlet_isOne_notTheFormula() {
+    assertEquals(1, Christiansen.factor(1.75, 1));
+    double bare = 1 / 2.75 + 0.5 + Math.sqrt(0.75) / 6;
+    assertEquals(1.0080, bare, 1e-4);
+  }
+
+  /** Trap 9: in dripline Hazen-Williams is 11 percent below Blasius; C of 132 would match. */
+  @Test
+  void hazenWilliams_inDripline_isTooLow() {
+    double smooth = new SmoothTube(1.0e-6).gradient(lph(200), 0.0145);
+    assertEquals(0.89, new HazenWilliams(140).gradient(lph(200), 0.0145) / smooth, 0.005);
+    assertEquals(1, new HazenWilliams(131.7).gradient(lph(200), 0.0145) / smooth, 0.005);
+  }
+
+  @Property(seed = "20261125")
+  void christiansen_liesAboveItsLimit_fallsWithOutlets_andIsNearTheSum(
+      @ForAll @DoubleRange(min = 1.75, max = 2) double m,
+      @ForAll @IntRange(min = 1, max = 300) int n) {
+    double f = Christiansen.factor(m, n);
+    assertTrue(f > 1 / (m + 1) && f <= 1);
+    assertTrue(Christiansen.factor(m, n + 1) < f);
+    if (n >= 2) {
+      assertEquals(Christiansen.exact(m, n), f, 2e-3);
+    }
+  }
+
+  @Property(seed = "20261125")
+  void everyLaw_losesMoreWithMoreFlow_andLessInWiderPipe(
+      @ForAll @DoubleRange(min = 1, max = 3000) double flowLph,
+      @ForAll @DoubleRange(min = 8, max = 40) double mm) {
+    Friction[] laws = {
+      new HazenWilliams(140),
+      new SmoothTube(1e-6),
+      new DarcyWeisbach(DarcyWeisbach.PLASTIC_M, Water.VISCOSITY_M2S)
+    };
+    for (Friction law : laws) {
+      double loss = law.gradient(lph(flowLph), mm / 1000);
+      assertTrue(loss > 0);
+      assertTrue(law.gradient(lph(flowLph * 1.01), mm / 1000) > loss);
+      assertTrue(law.gradient(lph(flowLph), mm / 1000 * 1.05) < loss);
+    }
+    double exponent =
+        Math.log(
+                laws[0].gradient(lph(flowLph), mm / 1000)
+                    / laws[0].gradient(lph(flowLph), mm / 500))
+            / Math.log(2);
+    assertEquals(4.871, exponent, 1e-9);
+  }
+
+  @Property(seed = "20261125")
+  void transition_joinsBothEnds(@ForAll @DoubleRange(min = 0, max = 0.02) double rough) {
+    assertEquals(FrictionFactor.of(2000, rough), FrictionFactor.of(2000.001, rough), 1e-6);
+    assertEquals(FrictionFactor.of(3999.999, rough), FrictionFactor.of(4000, rough), 1e-6);
+  }
+}
