@@ -8,6 +8,7 @@ import yardloom.kernel.plan.ElementDraft;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Arg;
@@ -20,7 +21,6 @@ import yardloom.kernel.words.TreeScope;
 import yardloom.materials.model.LengthSetting;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
-import yardloom.materials.model.Say;
 
 /** The words about mulch, compost and cardboard. */
 public final class MulchWords {

@@ -1,13 +1,7 @@
-package yardloom.materials.data;
+package yardloom.kernel.table;
 
-import com.fasterxml.jackson.databind.MappingIterator;
-import com.fasterxml.jackson.databind.ObjectReader;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -18,7 +12,6 @@ import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
-import yardloom.kernel.table.CsvReader;
 
 /**
  * A CSV with a header line, in which every row names its source.
@@ -26,20 +19,21 @@ import yardloom.kernel.table.CsvReader;
  * @param name the file as messages call it
  */
 public record DataTable(String name, List<DataRow> rows) {
-  private static final ObjectReader CSV =
-      new CsvMapper().readerForMapOf(String.class).with(CsvSchema.emptySchema().withHeader());
-
   public DataTable {
     rows = List.copyOf(rows);
   }
 
-  /** One of the plugin's own tables, such as {@code bulk-density.csv}. */
-  public static DataTable shipped(String name) {
-    try (InputStream in = DataTable.class.getResourceAsStream("/yardloom/materials/data/" + name)) {
+  /**
+   * A table that is shipped beside a class, such as {@code bulk-density.csv}.
+   *
+   * @throws IllegalStateException if there is none of that name
+   */
+  public static DataTable shipped(Class<?> beside, String name) {
+    try (InputStream in = beside.getResourceAsStream(name)) {
       if (in == null) {
-        throw new IllegalStateException("the plugin lacks its table " + name);
+        throw new IllegalStateException(beside.getName() + " lacks its table " + name);
       }
-      return read(name, new InputStreamReader(in, StandardCharsets.UTF_8));
+      return parse(name, new String(in.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -85,21 +79,6 @@ public record DataTable(String name, List<DataRow> rows) {
       places.put(header.get(i), new SourceRef(name, field.line(), field.column()));
     }
     return new DataRow(cells, new SourceRef(name, line.line(), 0), places);
-  }
-
-  private static DataTable read(String name, Reader text) throws IOException {
-    List<DataRow> rows = new ArrayList<>();
-    try (MappingIterator<Map<String, String>> lines = CSV.readValues(text)) {
-      while (lines.hasNextValue()) {
-        Map<String, String> cells = lines.nextValue();
-        rows.add(
-            new DataRow(
-                cells,
-                new SourceRef(name, lines.getCurrentLocation().getLineNr() - 1, 0),
-                Map.of()));
-      }
-    }
-    return new DataTable(name, rows);
   }
 
   /**

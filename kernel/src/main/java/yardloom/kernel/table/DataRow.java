@@ -1,4 +1,4 @@
-package yardloom.materials.data;
+package yardloom.kernel.table;
 
 import java.util.Map;
 import java.util.OptionalDouble;
