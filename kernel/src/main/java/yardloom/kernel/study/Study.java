@@ -5,7 +5,13 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import yardloom.kernel.draw.Offers;
+import yardloom.kernel.draw.Painter;
+import yardloom.kernel.table.TableMaker;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -52,20 +58,26 @@ public final class Study {
   public Outcome of(Plan plan) {
     Results results = plugins.graph().run(plan);
     List<Finding> findings = findings(plan, results);
+    Map<TableMaker, Table> made = made(plan, results);
     return new Outcome(
         plan,
         results,
         findings,
-        tables(plan, results, findings),
+        tables(made.values(), findings),
         layers(plan, results),
         cautions(plan, results),
-        sheets(plan, results));
+        sheets(plan, results, new Offers(painters(), made)));
+  }
+
+  private List<Painter> painters() {
+    return Stream.concat(
+            toolbox.painters().stream(), plugins.all().stream().flatMap(p -> p.painters().stream()))
+        .toList();
   }
 
   private SortedMap<Layer, DrawnLayer> layers(Plan plan, Results results) {
     SortedMap<Layer, DrawnLayer> layers = new TreeMap<>();
-    Stream.concat(
-            toolbox.painters().stream(), plugins.all().stream().flatMap(p -> p.painters().stream()))
+    painters()
         .forEach(
             painter -> {
               Facts facts = declared(painter.layer().id(), painter.reads(), results);
@@ -133,12 +145,17 @@ public final class Study {
         .toList();
   }
 
-  private List<Table> tables(Plan plan, Results results, List<Finding> findings) {
-    Stream<Table> made =
-        Stream.concat(
-                toolbox.tables().stream(), plugins.all().stream().flatMap(p -> p.tables().stream()))
-            .map(maker -> maker.make(plan, declared(maker.id(), maker.reads(), results)));
-    return Stream.concat(made, FindingTable.of(findings).stream())
+  /** Every maker with its table of this plan, which may be empty. */
+  private Map<TableMaker, Table> made(Plan plan, Results results) {
+    Map<TableMaker, Table> made = new LinkedHashMap<>();
+    Stream.concat(
+            toolbox.tables().stream(), plugins.all().stream().flatMap(p -> p.tables().stream()))
+        .forEach(m -> made.put(m, m.make(plan, declared(m.id(), m.reads(), results))));
+    return made;
+  }
+
+  private static List<Table> tables(Collection<Table> made, List<Finding> findings) {
+    return Stream.concat(made.stream(), FindingTable.of(findings).stream())
         .filter(table -> !table.isEmpty())
         .sorted(Comparator.comparing(Table::id))
         .toList();
@@ -152,11 +169,11 @@ public final class Study {
     return List.copyOf(cautions);
   }
 
-  private List<SheetPlan> sheets(Plan plan, Results results) {
+  private List<SheetPlan> sheets(Plan plan, Results results, Offers offers) {
     return Stream.concat(
             toolbox.sheets().stream(), plugins.all().stream().flatMap(p -> p.sheets().stream()))
         .sorted(Comparator.comparing(SheetMaker::id))
-        .flatMap(m -> m.make(plan, declared(m.id(), m.reads(), results)).stream())
+        .flatMap(m -> m.make(plan, declared(m.id(), m.reads(), results), offers).stream())
         .sorted()
         .toList();
   }
