@@ -12,6 +12,7 @@ import yardloom.kernel.scope.BedScope;
 import yardloom.kernel.scope.PathScope;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.scope.TreeScope;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Arg;
@@ -20,7 +21,6 @@ import yardloom.kernel.vocab.Verb;
 import yardloom.materials.model.LengthSetting;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
-import yardloom.materials.model.Say;
 
 /** The words about mulch, compost and cardboard. */
 public final class MulchWords {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Unit;
@@ -13,7 +14,6 @@ import yardloom.materials.data.BulkData;
 import yardloom.materials.data.WorkData;
 import yardloom.materials.model.LocalRate;
 import yardloom.materials.model.Price;
-import yardloom.materials.model.Say;
 import yardloom.materials.model.Spread;
 
 /** Checks a local rate against the shipped table that it replaces a row of. */

@@ -15,6 +15,7 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
@@ -26,7 +27,6 @@ import yardloom.materials.calc.FramePieces;
 import yardloom.materials.calc.TrellisParts;
 import yardloom.materials.model.HeapPlan;
 import yardloom.materials.model.SawList;
-import yardloom.materials.model.Say;
 import yardloom.materials.work.MaterialFacts;
 
 class GoodsTest {

@@ -5,6 +5,7 @@ import java.util.Set;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.SheetUse;
 
 /** Draws one layer of the site plan. */
 public interface Painter {
@@ -25,6 +26,11 @@ public interface Painter {
 
   /** The facts it reads; each may be absent. */
   default Set<FactKey<?>> reads() {
+    return Set.of();
+  }
+
+  /** Which sheets of other makers may show it; none unless it says so. */
+  default Set<? extends SheetUse> uses() {
     return Set.of();
   }
 

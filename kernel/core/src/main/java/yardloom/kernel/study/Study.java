@@ -1,11 +1,14 @@
 package yardloom.kernel.study;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -18,6 +21,8 @@ import yardloom.kernel.check.Severity;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Offers;
+import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Calculator;
@@ -30,6 +35,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
 
 /**
  * Runs calculators, checks, table makers and painters over a plan, once each, in an order that
@@ -50,20 +56,24 @@ public final class Study {
   public Outcome of(Plan plan) {
     Results results = plugins.graph().run(plan);
     List<Finding> findings = findings(plan, results);
+    Map<TableMaker, Table> made = made(plan, results);
     return new Outcome(
         plan,
         results,
         findings,
-        tables(plan, results, findings),
+        tables(made.values(), findings),
         layers(plan, results),
         cautions(plan, results),
-        sheets(plan, results));
+        sheets(plan, results, new Offers(painters(), made)));
+  }
+
+  private List<Painter> painters() {
+    return plugins.all().stream().flatMap(p -> p.painters().stream()).toList();
   }
 
   private SortedMap<Layer, DrawnLayer> layers(Plan plan, Results results) {
     SortedMap<Layer, DrawnLayer> layers = new TreeMap<>();
-    plugins.all().stream()
-        .flatMap(p -> p.painters().stream())
+    painters()
         .forEach(
             painter -> {
               Facts facts = declared(painter.layer().id(), painter.reads(), results);
@@ -134,12 +144,17 @@ public final class Study {
         .toList();
   }
 
-  private List<Table> tables(Plan plan, Results results, List<Finding> findings) {
-    Stream<Table> made =
-        plugins.all().stream()
-            .flatMap(p -> p.tables().stream())
-            .map(maker -> maker.make(plan, declared(maker.id(), maker.reads(), results)));
-    return Stream.concat(made, FindingTable.of(findings).stream())
+  /** Every maker with its table of this plan, which may be empty. */
+  private Map<TableMaker, Table> made(Plan plan, Results results) {
+    Map<TableMaker, Table> made = new LinkedHashMap<>();
+    plugins.all().stream()
+        .flatMap(p -> p.tables().stream())
+        .forEach(m -> made.put(m, m.make(plan, declared(m.id(), m.reads(), results))));
+    return made;
+  }
+
+  private static List<Table> tables(Collection<Table> made, List<Finding> findings) {
+    return Stream.concat(made.stream(), FindingTable.of(findings).stream())
         .filter(table -> !table.isEmpty())
         .sorted(Comparator.comparing(Table::id))
         .toList();
@@ -153,11 +168,11 @@ public final class Study {
     return cautions.stream().sorted(Comparator.comparing(Caution::when)).toList();
   }
 
-  private List<SheetPlan> sheets(Plan plan, Results results) {
+  private List<SheetPlan> sheets(Plan plan, Results results, Offers offers) {
     return plugins.all().stream()
         .flatMap(p -> p.sheets().stream())
         .sorted(Comparator.comparing(SheetMaker::id))
-        .flatMap(m -> m.make(plan, declared(m.id(), m.reads(), results)).stream())
+        .flatMap(m -> m.make(plan, declared(m.id(), m.reads(), results), offers).stream())
         .sorted()
         .toList();
   }

@@ -15,5 +15,10 @@ public interface TableMaker {
     return Set.of();
   }
 
+  /** Which sheets of other makers may show it; none unless it says so. */
+  default Set<? extends SheetUse> uses() {
+    return Set.of();
+  }
+
   Table make(Plan plan, Facts facts);
 }

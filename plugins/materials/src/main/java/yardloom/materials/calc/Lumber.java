@@ -1,9 +1,9 @@
 package yardloom.materials.calc;
 
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
 import yardloom.kernel.unit.Length;
-import yardloom.materials.data.DataRow;
-import yardloom.materials.data.DataTable;
 
 /**
  * Softwood lumber: nominal names, dressed sizes, board feet.
@@ -19,7 +19,7 @@ public final class Lumber {
   public static final Source SOURCE =
       Source.read("Lumber size table", "sawdustmaking.com and vterrain.org", 0, "");
 
-  private static final DataTable SIZES = DataTable.shipped("lumber-size.csv");
+  private static final DataTable SIZES = DataTable.shipped(Lumber.class, "lumber-size.csv");
 
   private Lumber() {}
 

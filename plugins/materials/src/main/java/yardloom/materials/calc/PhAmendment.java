@@ -3,9 +3,9 @@ package yardloom.materials.calc;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataTable;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Mass;
-import yardloom.materials.data.DataTable;
 
 /**
  * Sulfur and lime to change the pH of garden soil.
@@ -33,7 +33,7 @@ public final class PhAmendment {
           0,
           "calcium carbonate equivalent");
 
-  private static final DataTable PER_UNIT = DataTable.shipped("lime-sulfur.csv");
+  private static final DataTable PER_UNIT = DataTable.shipped(PhAmendment.class, "lime-sulfur.csv");
   private static final double LB_PER_TENTH = 2.0;
   private static final double SPLIT_ABOVE_LB = 30;
   private static final Area THOUSAND = Area.squareFeet(1000);

@@ -1,11 +1,13 @@
 package yardloom.materials.data;
 
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
 import yardloom.materials.model.Spread;
 
 /** Densities and load sizes of bulk materials, each low, likely and high with its source. */
 public final class BulkData {
-  private static final DataTable DENSITY = DataTable.shipped("bulk-density.csv");
-  private static final DataTable LOAD = DataTable.shipped("load-size.csv");
+  private static final DataTable DENSITY = DataTable.shipped(BulkData.class, "bulk-density.csv");
+  private static final DataTable LOAD = DataTable.shipped(BulkData.class, "load-size.csv");
 
   private BulkData() {}
 

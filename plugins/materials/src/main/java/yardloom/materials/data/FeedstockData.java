@@ -2,10 +2,12 @@ package yardloom.materials.data;
 
 import java.util.List;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
 
 /** Carbon, nitrogen, moisture and bulk density of what goes on a compost heap. */
 public final class FeedstockData {
-  private static final DataTable TABLE = DataTable.shipped("feedstock.csv");
+  private static final DataTable TABLE = DataTable.shipped(FeedstockData.class, "feedstock.csv");
 
   private FeedstockData() {}
 

@@ -1,11 +1,14 @@
 package yardloom.materials.data;
 
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
 import yardloom.kernel.unit.Mass;
 
 /** Nitrogen that vegetables take in a season, where no soil test says otherwise. */
 public final class NitrogenData {
-  private static final DataTable TABLE = DataTable.shipped("nitrogen-by-crop.csv");
+  private static final DataTable TABLE =
+      DataTable.shipped(NitrogenData.class, "nitrogen-by-crop.csv");
   private static final String OTHERS = "any vegetable";
 
   private NitrogenData() {}

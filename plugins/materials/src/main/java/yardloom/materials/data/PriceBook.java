@@ -9,6 +9,8 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
 import yardloom.materials.model.Price;
@@ -32,7 +34,7 @@ public final class PriceBook {
   /** Invented prices, so that the tables have something to show. */
   public static PriceBook demo() {
     List<Price> prices = new ArrayList<>();
-    for (DataRow row : DataTable.shipped("price-demo.csv").rows()) {
+    for (DataRow row : DataTable.shipped(PriceBook.class, "price-demo.csv").rows()) {
       prices.add(price(row, row.source(), true));
     }
     return new PriceBook(prices);

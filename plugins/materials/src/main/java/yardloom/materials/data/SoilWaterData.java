@@ -1,14 +1,17 @@
 package yardloom.materials.data;
 
 import java.util.Optional;
+import yardloom.kernel.table.DataTable;
 import yardloom.materials.model.Range;
 import yardloom.materials.model.TextureClass;
 
 /** Available water by texture and organic matter, as the soil survey tabulates it. */
 public final class SoilWaterData {
-  private static final DataTable TABLE = DataTable.shipped("available-water.csv");
+  private static final DataTable TABLE =
+      DataTable.shipped(SoilWaterData.class, "available-water.csv");
 
-  private static final DataTable PER_FOOT = DataTable.shipped("water-per-foot.csv");
+  private static final DataTable PER_FOOT =
+      DataTable.shipped(SoilWaterData.class, "water-per-foot.csv");
 
   private SoilWaterData() {}
 

@@ -2,11 +2,12 @@ package yardloom.materials.data;
 
 import java.util.List;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataTable;
 
 /** Where materials come from, what to ask for and what to refuse. */
 public final class SourcingData {
   private static final List<Row> ROWS =
-      DataTable.shipped("sourcing.csv").rows().stream()
+      DataTable.shipped(SourcingData.class, "sourcing.csv").rows().stream()
           .map(
               r ->
                   new Row(

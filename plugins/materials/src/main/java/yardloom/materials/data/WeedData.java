@@ -1,12 +1,14 @@
 package yardloom.materials.data;
 
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
 import yardloom.kernel.unit.Length;
 import yardloom.materials.model.Weed;
 
 /** Weeds of concern under sheet mulch. */
 public final class WeedData {
-  private static final DataTable TABLE = DataTable.shipped("tough-weed.csv");
+  private static final DataTable TABLE = DataTable.shipped(WeedData.class, "tough-weed.csv");
   private static final Source EXTRA =
       Source.memory(
           "Two layers of cardboard in problem areas (read in a gardening column); inches of chips"

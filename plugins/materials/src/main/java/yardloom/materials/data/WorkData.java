@@ -2,14 +2,16 @@ package yardloom.materials.data;
 
 import java.util.Arrays;
 import java.util.List;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
 import yardloom.materials.model.Phase;
 import yardloom.materials.model.Spread;
 
 /** Hours by task, and the phases in the trade's order. */
 public final class WorkData {
-  private static final DataTable LABOUR = DataTable.shipped("labour.csv");
+  private static final DataTable LABOUR = DataTable.shipped(WorkData.class, "labour.csv");
   private static final List<Phase> PHASES =
-      DataTable.shipped("phase.csv").rows().stream().map(WorkData::phase).toList();
+      DataTable.shipped(WorkData.class, "phase.csv").rows().stream().map(WorkData::phase).toList();
 
   private WorkData() {}
 

@@ -1,5 +1,5 @@
 /**
  * The plugin's tables: CSV resources in which every row names its source. Start with {@link
- * yardloom.materials.data.DataTable}.
+ * yardloom.kernel.table.DataTable}.
  */
 package yardloom.materials.data;

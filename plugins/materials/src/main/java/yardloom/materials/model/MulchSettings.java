@@ -8,6 +8,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 

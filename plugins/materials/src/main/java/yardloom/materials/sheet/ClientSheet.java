@@ -17,6 +17,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Mass;
@@ -29,7 +30,6 @@ import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.Material;
 import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.PhaseTime;
-import yardloom.materials.model.Say;
 import yardloom.materials.model.Surface;
 import yardloom.materials.work.MaterialFacts;
 

@@ -11,9 +11,9 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.materials.model.Say;
 import yardloom.materials.model.TipPile;
 import yardloom.materials.work.MaterialFacts;
 

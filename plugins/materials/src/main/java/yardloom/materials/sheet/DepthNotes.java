@@ -5,9 +5,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.model.Material;
-import yardloom.materials.model.Say;
 import yardloom.materials.model.Surface;
 import yardloom.materials.model.SurfaceKind;
 

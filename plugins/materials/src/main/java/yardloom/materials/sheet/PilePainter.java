@@ -12,9 +12,9 @@ import yardloom.kernel.draw.Style.Hatch;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.model.Haul;
-import yardloom.materials.model.Say;
 import yardloom.materials.model.TipPile;
 import yardloom.materials.work.MaterialFacts;
 

@@ -14,11 +14,11 @@ import yardloom.kernel.draw.Style.Hatch;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.model.Course;
 import yardloom.materials.model.Material;
-import yardloom.materials.model.Say;
 import yardloom.materials.model.Surface;
 
 /** Sections through every different stack of the plan, side by side, to scale. */

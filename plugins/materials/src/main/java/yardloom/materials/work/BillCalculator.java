@@ -15,13 +15,13 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.Ordering;
 import yardloom.materials.calc.Totals;
 import yardloom.materials.model.Material;
 import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.Pockets;
-import yardloom.materials.model.Say;
 import yardloom.materials.model.Surface;
 
 /** Gives the plan's lines for cardboard, compost and chips: one line each, over all surfaces. */

@@ -12,6 +12,7 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
@@ -24,7 +25,6 @@ import yardloom.materials.model.Frame;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.PaverField;
 import yardloom.materials.model.SawList;
-import yardloom.materials.model.Say;
 import yardloom.materials.model.Surface;
 import yardloom.materials.model.Trellis;
 

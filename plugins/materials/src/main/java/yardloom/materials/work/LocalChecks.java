@@ -15,12 +15,12 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.model.LocalCheck;
 import yardloom.materials.model.LocalCheck.Nearer;
 import yardloom.materials.model.MaterialKeys;
-import yardloom.materials.model.Say;
 
 /**
  * Runs the checks that regional files and plans state in words.

@@ -11,13 +11,14 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
-import yardloom.materials.data.DataRow;
-import yardloom.materials.data.DataTable;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
 import yardloom.materials.model.MaterialKeys;
 
 /** Gives the shipped generic rules, those of the region and those of the plan. */
 public final class LocalRuleCalculator implements Calculator {
-  private static final DataTable GENERIC = DataTable.shipped("local-rule.csv");
+  private static final DataTable GENERIC =
+      DataTable.shipped(LocalRuleCalculator.class, "local-rule.csv");
 
   @Override
   public String id() {

@@ -13,11 +13,11 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.materials.calc.MulchLimits;
 import yardloom.materials.model.LengthSetting;
 import yardloom.materials.model.MulchSettings;
-import yardloom.materials.model.Say;
 import yardloom.materials.model.SurfaceKind;
 
 /** The plugin's checks that need little more than the settings. */

@@ -14,6 +14,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.calc.LeadScreening;
 import yardloom.materials.calc.MulchLimits;
@@ -21,7 +22,6 @@ import yardloom.materials.calc.ProfileWater;
 import yardloom.materials.model.LengthSetting;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
-import yardloom.materials.model.Say;
 import yardloom.materials.model.SoilTest;
 import yardloom.materials.model.Weed;
 

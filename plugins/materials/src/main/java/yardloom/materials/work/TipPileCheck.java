@@ -13,9 +13,9 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.materials.model.Say;
 import yardloom.materials.model.TipPile;
 
 /** Whether heaps fit, stay off pavement and trees, and can be reached. */

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import yardloom.materials.data.DataTable;
+import yardloom.kernel.table.DataTable;
 
 /** Soil checks E09 and E10; E01 to E08 are checked in the kernel. */
 class LabourRatesTest {
@@ -18,7 +18,8 @@ class LabourRatesTest {
     "hand excavation, m3, 4.0"
   })
   void labour_published_areTheShippedData(String task, String unit, double hours) {
-    var row = DataTable.shipped("labour.csv").row("task", task);
+    var row =
+        DataTable.shipped(yardloom.materials.data.WorkData.class, "labour.csv").row("task", task);
     assertEquals(unit, row.text("unit"));
     assertEquals(hours, row.number("likely_h"), 1e-9);
     assertTrue(row.number("low_h") < hours && hours < row.number("high_h"));
@@ -28,7 +29,10 @@ class LabourRatesTest {
   void fineGrading_hours_meanSquareFeetPerHour() {
     // E09: 165-170 ft²/h.
     double rate =
-        1 / DataTable.shipped("labour.csv").row("task", "fine grading by hand").number("likely_h");
+        1
+            / DataTable.shipped(yardloom.materials.data.WorkData.class, "labour.csv")
+                .row("task", "fine grading by hand")
+                .number("likely_h");
     assertEquals(167.5, rate, 2.5);
   }
 }

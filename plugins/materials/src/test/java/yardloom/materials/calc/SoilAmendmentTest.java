@@ -15,7 +15,6 @@ import yardloom.materials.calc.Fertilizer.Grade;
 import yardloom.materials.calc.LeadScreening.Outcome;
 import yardloom.materials.calc.PhAmendment.Doses;
 import yardloom.materials.calc.PhAmendment.Ground;
-import yardloom.materials.data.DataTable;
 
 /** Soil checks N01 to N14. */
 class SoilAmendmentTest {
@@ -58,14 +57,6 @@ class SoilAmendmentTest {
     assertEquals(pounds, PhAmendment.perUnit(amendment, texture, THOUSAND).pounds(), 1e-9);
     assertEquals(
         pounds / 2, PhAmendment.perUnit(amendment, texture, Area.squareFeet(500)).pounds(), 1e-9);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"sand, 50", "loam, 130", "clay, 190"})
-  void limeFromAcidSoil_table_reads(String soil, double pounds) {
-    // N06: garden-centre copy of an Extension chart (secondary); data only.
-    var row = DataTable.shipped("lime-to-ph65.csv").row("ph", "4.5");
-    assertEquals(pounds, row.number(soil + "_lb_1000sqft"));
   }
 
   @Test

@@ -1,4 +1,4 @@
-package yardloom.materials.sheet;
+package yardloom.kernel.table;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

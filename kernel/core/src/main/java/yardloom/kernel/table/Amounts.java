@@ -1,22 +1,19 @@
-package yardloom.materials.sheet;
+package yardloom.kernel.table;
 
 import java.util.Optional;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.table.Cell;
-import yardloom.kernel.table.Measure;
-import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Quantity;
 
 /** Amounts of different kinds in one text column: each with its own unit and decimals. */
-final class Amounts {
+public final class Amounts {
   private static final double WEIGHED_FINELY = 10;
 
   private Amounts() {}
 
   /** The amount as text; the cell keeps the derivation. */
-  static Cell cell(Plan plan, Derived<?> amount) {
+  public static Cell cell(Plan plan, Derived<?> amount) {
     return new Cell(Optional.of(text(plan, amount.value())), Optional.of(amount));
   }
 

@@ -1,4 +1,4 @@
-package yardloom.materials.model;
+package yardloom.kernel.table;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
