@@ -29,6 +29,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.SheetTopic;
 import yardloom.kernel.table.Table;
 
 /**
@@ -156,8 +157,25 @@ public final class Study {
     return Stream.concat(
             toolbox.sheets().stream(), plugins.all().stream().flatMap(p -> p.sheets().stream()))
         .sorted(Comparator.comparing(SheetMaker::id))
-        .flatMap(m -> m.make(plan, declared(m.id(), m.reads(), results)).stream())
+        .flatMap(
+            m ->
+                m
+                    .make(
+                        plan,
+                        declared(m.id(), m.reads(), results),
+                        m.topic().map(topic -> offered(topic, plan, results)).orElse(List.of()))
+                    .stream())
         .sorted()
+        .toList();
+  }
+
+  /** What offers itself to a sheet about {@code topic}. */
+  private List<Table> offered(SheetTopic topic, Plan plan, Results results) {
+    return Stream.concat(
+            toolbox.tables().stream(), plugins.all().stream().flatMap(p -> p.tables().stream()))
+        .filter(maker -> maker.offeredTo().contains(topic))
+        .map(maker -> maker.make(plan, declared(maker.id(), maker.reads(), results)))
+        .filter(table -> !table.isEmpty())
         .toList();
   }
 

@@ -15,5 +15,10 @@ public interface TableMaker {
     return Set.of();
   }
 
+  /** The sheets on which it stands too, beside those of its own plugin. */
+  default Set<SheetTopic> offeredTo() {
+    return Set.of();
+  }
+
   Table make(Plan plan, Facts facts);
 }

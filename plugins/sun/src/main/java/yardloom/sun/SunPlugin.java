@@ -10,15 +10,11 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
-import yardloom.sun.sheet.FrostTable;
 import yardloom.sun.sheet.LightTable;
 import yardloom.sun.sheet.SpotTable;
 import yardloom.sun.sheet.SunPainter;
 import yardloom.sun.sheet.SunSheet;
 import yardloom.sun.sheet.SunTable;
-import yardloom.sun.sheet.WarmthTable;
-import yardloom.sun.work.ColdCalculator;
-import yardloom.sun.work.ColdCheck;
 import yardloom.sun.work.LightCheck;
 import yardloom.sun.work.NeighbourCheck;
 import yardloom.sun.work.ProposedCheck;
@@ -43,7 +39,7 @@ public final class SunPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("sun", List.of(SunWords.class, ClimateWords.class)));
+    return List.of(new Vocabulary("sun", List.of(SunWords.class, RadiationWords.class)));
   }
 
   @Override
@@ -52,7 +48,6 @@ public final class SunPlugin implements YardPlugin {
         new SiteObstacles(),
         new SunHoursCalculator(),
         new RadiationCalculator(),
-        new ColdCalculator(),
         new SpotCalculator());
   }
 
@@ -63,8 +58,7 @@ public final class SunPlugin implements YardPlugin {
         new LightCheck(),
         new SpotCheck(),
         new NeighbourCheck(),
-        new ProposedCheck(),
-        new ColdCheck());
+        new ProposedCheck());
   }
 
   @Override
@@ -74,8 +68,7 @@ public final class SunPlugin implements YardPlugin {
 
   @Override
   public List<TableMaker> tables() {
-    return List.of(
-        new SunTable(), new LightTable(), new SpotTable(), new FrostTable(), new WarmthTable());
+    return List.of(new SunTable(), new LightTable(), new SpotTable());
   }
 
   @Override

@@ -13,6 +13,7 @@ import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
+import yardloom.kernel.vocab.YearDays;
 import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.Handle;
 import yardloom.kernel.words.PlanScope;

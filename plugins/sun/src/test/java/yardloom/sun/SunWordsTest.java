@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.MonthDay;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.Obstacle;
@@ -119,5 +120,20 @@ class SunWordsTest {
     assertEquals(41.8, found.extraterrestrial().get(5), 0.4);
     assertEquals(14.1, found.extraterrestrial().get(11), 0.4);
     assertEquals(0.75, found.clearSky().get(5) / found.extraterrestrial().get(5), 1e-9);
+  }
+
+  @Test
+  void givenRadiation_isConvertedAndPassedOn() {
+    RadiationWords.solarRadiation(plan, Collections.nCopies(12, 5), "station", "kwh");
+    SolarRadiation.Given given =
+        SunPluginTest.outcome(draft).results().get(YardFacts.RADIATION).given().orElseThrow();
+    assertEquals(18.0, given.monthly().get(0), 1e-12, "1 kWh is 3.6 MJ");
+    refused(ProblemCode.OUT_OF_RANGE, "12 monthly", () -> radiation(List.of(1, 2)));
+    refused(ProblemCode.OUT_OF_RANGE, "45 MJ", () -> radiation(Collections.nCopies(12, 20)));
+    refused(ProblemCode.OUT_OF_RANGE, "plain numbers", () -> radiation(List.of("much")));
+  }
+
+  private void radiation(List<?> months) {
+    RadiationWords.solarRadiation(plan, months, "station", null);
   }
 }

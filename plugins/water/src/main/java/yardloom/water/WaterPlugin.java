@@ -28,7 +28,6 @@ import yardloom.water.sheet.TankTable;
 import yardloom.water.sheet.ZonePainter;
 import yardloom.water.sheet.ZoneTable;
 import yardloom.water.work.BalanceCheck;
-import yardloom.water.work.ClimateCalculator;
 import yardloom.water.work.DemandCalculator;
 import yardloom.water.work.DripCalculator;
 import yardloom.water.work.IrrigationChecks;
@@ -59,7 +58,6 @@ public final class WaterPlugin implements YardPlugin {
   @Override
   public List<Calculator> calculators() {
     return List.of(
-        new ClimateCalculator(),
         new WeatherCalculator(),
         new DemandCalculator(),
         new RoofCalculator(),

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import yardloom.climate.ClimatePlugin;
+import yardloom.climate.normals.NormalsWords;
 import yardloom.facts.BillLine;
 import yardloom.facts.SoilProfile;
 import yardloom.facts.Stand;
@@ -110,7 +112,7 @@ class WaterPluginTest extends PluginContract {
   }
 
   private void urbana() {
-    WaterWords.climate(new PlanScope(draft, HERE), "urbana-il");
+    NormalsWords.climate(new PlanScope(draft, HERE), "urbana-il");
     draft.site(
         new Site(
             "Urbana",
@@ -128,7 +130,8 @@ class WaterPluginTest extends PluginContract {
 
   private Outcome outcome(Giver giver) {
     return new Study(
-            PluginLoader.of(List.of(plugin(), giver), new Vocabulary("kernel", List.of())),
+            PluginLoader.of(
+                List.of(plugin(), new ClimatePlugin(), giver), new Vocabulary("kernel", List.of())),
             Toolbox.EMPTY)
         .of(draft.freeze());
   }
@@ -231,7 +234,7 @@ class WaterPluginTest extends PluginContract {
     bed("a", 4, 8);
     assertTrue(
         outcome().findings().stream().anyMatch(f -> f.text().contains("no climate is named")));
-    WaterWords.climate(new PlanScope(draft, HERE), "urbana-il");
+    NormalsWords.climate(new PlanScope(draft, HERE), "urbana-il");
     Outcome outcome = outcome();
     assertTrue(outcome.findings().stream().anyMatch(f -> f.text().contains("no site is given")));
     assertTrue(outcome.results().all(YardFacts.WATER_DEMAND).isEmpty());
@@ -248,7 +251,7 @@ class WaterPluginTest extends PluginContract {
   /** Urbana's July is warm; at 40 degrees south it is winter. */
   @Test
   void climateOfTheOtherHemisphere_isAWarning() {
-    WaterWords.climate(new PlanScope(draft, HERE), "urbana-il");
+    NormalsWords.climate(new PlanScope(draft, HERE), "urbana-il");
     draft.site(
         new Site(
             "south",
@@ -269,7 +272,7 @@ class WaterPluginTest extends PluginContract {
     PlanException climate =
         assertThrows(
             PlanException.class,
-            () -> WaterWords.climate(new PlanScope(draft, HERE), "urbana-ill"));
+            () -> NormalsWords.climate(new PlanScope(draft, HERE), "urbana-ill"));
     assertTrue(climate.getMessage().contains("Did you mean `urbana-il`?"));
     BedScope bed = bed("a", 4, 8);
     PlanException flow =

@@ -20,6 +20,7 @@ class ArchitectureTest {
     "yardloom.kernel..",
     "yardloom.facts..",
     "yardloom.materials..",
+    "yardloom.climate..",
     "yardloom.water..",
     "yardloom.sun..",
     "yardloom.planting.."
@@ -75,7 +76,7 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule plugins_doNotKnowEachOther =
       slices()
-          .matching("yardloom.(materials|water|sun|planting)..")
+          .matching("yardloom.(materials|climate|water|sun|planting)..")
           .should()
           .notDependOnEachOther();
 
@@ -120,7 +121,11 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
-              "yardloom.materials..", "yardloom.water..", "yardloom.sun..", "yardloom.planting..");
+              "yardloom.materials..",
+              "yardloom.climate..",
+              "yardloom.water..",
+              "yardloom.sun..",
+              "yardloom.planting..");
 
   @ArchTest
   static final ArchRule batikAndImages_areUsedByExportOnly =

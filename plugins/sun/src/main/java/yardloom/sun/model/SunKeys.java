@@ -1,20 +1,16 @@
 package yardloom.sun.model;
 
 import java.time.MonthDay;
-import java.util.List;
-import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import yardloom.facts.SolarRadiation;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.AttributeKey;
-import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.Temperature;
 
 /** What the sun plugin hangs on the plan, on beds and on trees. */
 public final class SunKeys {
@@ -38,21 +34,6 @@ public final class SunKeys {
   public static final AttributeKey<Dates> LEAVES = new AttributeKey<>("sun.leaves", Dates.class);
   public static final AttributeKey<Crown> CROWN = new AttributeKey<>("sun.crown", Crown.class);
 
-  /** What the plan says about frost, in place of a weather record. */
-  public static final AttributeKey<FrostGiven> FROST =
-      new AttributeKey<>("sun.frost", FrostGiven.class);
-
-  /** The hardiness zone that the plan gives, such as {@code 5b}. */
-  public static final AttributeKey<ZoneGiven> ZONE =
-      new AttributeKey<>("sun.zone", ZoneGiven.class);
-
-  /** A weather record of the site or a station near by. */
-  public static final AttributeKey<DailyWeather> WEATHER =
-      new AttributeKey<>("sun.weather", DailyWeather.class);
-
-  /** Hours of winter chill that a tree asks for. */
-  public static final AttributeKey<Double> CHILL = new AttributeKey<>("sun.chill", Double.class);
-
   /** Global radiation by month, as the plan gives it. */
   public static final AttributeKey<SolarRadiation.Given> RADIATION =
       new AttributeKey<>("sun.radiation", SolarRadiation.Given.class);
@@ -65,22 +46,6 @@ public final class SunKeys {
     plan.attributes().all(PROPOSED).forEach(e -> proposed.add(e.value()));
     return proposed;
   }
-
-  /** What the file with the lot says, wherever it includes others; else what was said last. */
-  public static <T> Optional<Attributes.Entry<T>> said(Plan plan, AttributeKey<T> key) {
-    List<Attributes.Entry<T>> all = plan.attributes().all(key);
-    String own = plan.lot().map(lot -> lot.place().file()).orElse("");
-    return all.stream()
-        .filter(e -> e.place().file().equals(own))
-        .findFirst()
-        .or(() -> all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1)));
-  }
-
-  /** Frost as the plan gives it. */
-  public record FrostGiven(MonthDay last, MonthDay first, Temperature limit, String source) {}
-
-  /** The zone as the plan gives it. */
-  public record ZoneGiven(int number, boolean warmerHalf, String source) {}
 
   /** One point of the distant horizon. */
   public record Skyline(Angle bearing, Angle rise) {}

@@ -90,7 +90,7 @@ public final class LightTable implements TableMaker {
     String guide =
         " Guide: fruiting vegetables 20 to 25 mol, most ornamentals up to 12 (University of"
             + " Florida, as quoted in a trade note).";
-    return SunKeys.said(plan, SunKeys.RADIATION)
+    return plan.said(SunKeys.RADIATION)
         .map(Attributes.Entry::value)
         .map(
             given ->

@@ -17,12 +17,12 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
+import yardloom.kernel.table.SheetTopic;
 import yardloom.kernel.table.Table;
 import yardloom.sun.calc.ShadeScene;
 import yardloom.sun.calc.Shadows;
 import yardloom.sun.calc.SkyLook;
 import yardloom.sun.model.BedSuns;
-import yardloom.sun.model.ColdAndWarmth;
 import yardloom.sun.model.SunKeys;
 import yardloom.sun.model.SunSpots;
 import yardloom.sun.work.YardSun;
@@ -38,18 +38,21 @@ public final class SunSheet implements SheetMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(
-        YardFacts.SUN_FIELD,
-        YardFacts.OBSTACLES,
-        YardFacts.FROST,
-        YardFacts.HARDINESS,
-        BedSuns.KEY,
-        SunSpots.KEY,
-        ColdAndWarmth.KEY);
+    return Set.of(YardFacts.SUN_FIELD, YardFacts.OBSTACLES, BedSuns.KEY, SunSpots.KEY);
+  }
+
+  @Override
+  public Optional<SheetTopic> topic() {
+    return Optional.of(SheetTopic.SUN_AND_SEASONS);
   }
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts) {
+    return make(plan, facts, List.of());
+  }
+
+  @Override
+  public List<SheetPlan> make(Plan plan, Facts facts, List<Table> offered) {
     Optional<SunField> field = facts.find(YardFacts.SUN_FIELD);
     if (field.isEmpty() || plan.site().isEmpty()) {
       return List.of();
@@ -72,8 +75,7 @@ public final class SunSheet implements SheetMaker {
             place(plan, at)));
     addTable(panels, new SunTable().make(plan, facts));
     addTable(panels, new SpotTable().make(plan, facts));
-    addTable(panels, new FrostTable().make(plan, facts));
-    addTable(panels, new WarmthTable().make(plan, facts));
+    offered.forEach(table -> addTable(panels, table));
     panels.add(notes(facts));
     panels.add(new ShadowFigure(plan, site, yard.ground(), yard.standing()).make());
     panels.add(SunFigures.months(plan, field.get()));

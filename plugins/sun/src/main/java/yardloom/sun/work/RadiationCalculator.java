@@ -34,7 +34,7 @@ public final class RadiationCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     Optional<SolarRadiation.Given> given =
-        SunKeys.said(plan, SunKeys.RADIATION).map(Attributes.Entry::value);
+        plan.said(SunKeys.RADIATION).map(Attributes.Entry::value);
     plan.site().ifPresent(site -> out.give(YardFacts.RADIATION, of(site, given)));
   }
 

@@ -113,7 +113,7 @@ public final class YardSun {
     }
     double latitude = site.latitude().radians();
     LightOfDays clear = new LightOfDays(skies, latitude, year, COLUMNS, meanDays);
-    return SunKeys.said(plan, SunKeys.RADIATION)
+    return plan.said(SunKeys.RADIATION)
         .map(Attributes.Entry::value)
         .map(g -> clear.measured(array(g.monthly()), aboveAir(latitude), sunsets(latitude)))
         .orElse(clear);

@@ -1,5 +1,5 @@
 /**
- * Climates and roof shares read from CSV, each with its source. Start with {@link
- * yardloom.water.data.ClimateCatalogue}.
+ * Roof shares and curve numbers read from CSV, each with its source. Start with {@link
+ * yardloom.water.data.RoofShares}.
  */
 package yardloom.water.data;

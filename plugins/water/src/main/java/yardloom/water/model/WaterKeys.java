@@ -1,23 +1,14 @@
 package yardloom.water.model;
 
-import yardloom.facts.ClimateNormals;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.unit.Flow;
 
 /** What water hangs on the plan and its beds, and the facts that stay within the plugin. */
 public final class WaterKeys {
-  /** The climate of the yard, from the catalogue or given in the plan. */
-  public static final AttributeKey<ClimateNormals> CLIMATE =
-      new AttributeKey<>("water.climate", ClimateNormals.class);
-
   /** The dripline of a bed. */
   public static final AttributeKey<DripChoice> DRIP =
       new AttributeKey<>("water.drip", DripChoice.class);
-
-  /** Rain by the day. */
-  public static final AttributeKey<DailyRain> DAILY_RAIN =
-      new AttributeKey<>("water.daily-rain", DailyRain.class);
 
   /** What the water point delivers at the pressure that dripline works at. */
   public static final AttributeKey<Flow> SUPPLY = new AttributeKey<>("water.supply", Flow.class);

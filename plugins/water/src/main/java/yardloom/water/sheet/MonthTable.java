@@ -20,9 +20,9 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.model.MonthlyWeather;
-import yardloom.water.model.Months;
 import yardloom.water.model.WaterKeys;
 
 /** What the plants need and the rain and roofs give, month by month. */

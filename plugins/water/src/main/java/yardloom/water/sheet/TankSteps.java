@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import yardloom.facts.DailyRain;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
@@ -14,8 +15,6 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.calc.rain.RainYield;
 import yardloom.water.data.RoofShares;
-import yardloom.water.model.DailyRain;
-import yardloom.water.model.WaterKeys;
 
 /**
  * What flows into a tank and out of it, step by step: day by day where the plan gives a series of
@@ -30,7 +29,7 @@ record TankSteps(
   private static final int STORMS = 6;
 
   static TankSteps of(Plan plan, Facts facts) {
-    Optional<DailyRain> daily = plan.attributes().get(WaterKeys.DAILY_RAIN);
+    Optional<DailyRain> daily = facts.find(YardFacts.DAILY_RAIN);
     return daily.map(d -> byDay(plan, facts, d)).orElseGet(() -> byStorm(facts));
   }
 

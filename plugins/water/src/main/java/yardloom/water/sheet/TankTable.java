@@ -43,7 +43,7 @@ public final class TankTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.WATER_DEMAND, YardFacts.WATER_SUPPLY);
+    return Set.of(YardFacts.WATER_DEMAND, YardFacts.WATER_SUPPLY, YardFacts.DAILY_RAIN);
   }
 
   @Override

@@ -5,11 +5,11 @@ import java.util.Optional;
 import yardloom.facts.WaterDemand;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.water.calc.demand.WaterBudget;
 import yardloom.water.calc.drip.RunTime;
 import yardloom.water.model.DripRun;
-import yardloom.water.model.Months;
 
 /**
  * How long a bed's dripline runs in its thirstiest month.

@@ -10,10 +10,10 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.water.calc.demand.SoilWater;
 import yardloom.water.calc.drip.WateringPlan;
-import yardloom.water.model.Months;
 import yardloom.water.model.WaterKeys;
 
 /**

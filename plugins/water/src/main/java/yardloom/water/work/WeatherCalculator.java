@@ -2,10 +2,8 @@ package yardloom.water.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.ClimateNormals;
-import yardloom.facts.SolarRadiation;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -13,27 +11,14 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Site;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
-import yardloom.water.calc.et.Hargreaves;
-import yardloom.water.calc.et.SolarDay;
 import yardloom.water.calc.rain.CropwatRain;
 import yardloom.water.model.MonthlyWeather;
-import yardloom.water.model.Months;
 import yardloom.water.model.WaterKeys;
 
-/**
- * Gives monthly reference evapotranspiration and effective rain; nothing without a site or a daily
- * temperature range.
- */
+/** Gives monthly reference evapotranspiration and effective rain; nothing without the former. */
 public final class WeatherCalculator implements Calculator {
-  static final Source HARGREAVES =
-      Source.computed(
-          "Crop evapotranspiration, Irrigation and Drainage Paper 56",
-          "FAO (Allen, Pereira, Raes, Smith)",
-          1998,
-          "equations 21 to 25 and 52");
   static final Source CROPWAT =
       Source.computed("CROPWAT, USDA SCS effective rainfall", "FAO", 0, "as quoted by pyCropWat");
 
@@ -54,60 +39,29 @@ public final class WeatherCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.RADIATION);
+    return Set.of(YardFacts.REFERENCE_ET);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     ClimateNormals climate = in.get(YardFacts.CLIMATE);
-    boolean ranges =
-        climate.months().stream()
-            .allMatch(m -> m.dailyMax().isPresent() && m.dailyMin().isPresent());
-    if (plan.site().isEmpty() || !ranges) {
-      return;
-    }
-    Optional<SolarRadiation> radiation =
-        in.find(YardFacts.RADIATION).filter(r -> r.given().isPresent());
-    List<Derived<Length>> et = new ArrayList<>();
+    in.find(YardFacts.REFERENCE_ET)
+        .ifPresent(
+            et ->
+                out.give(
+                    WaterKeys.WEATHER,
+                    new MonthlyWeather(et.months(), rain(climate), et.method())));
+  }
+
+  private static List<Derived<Length>> rain(ClimateNormals climate) {
     List<Derived<Length>> rain = new ArrayList<>();
-    for (int m = 0; m < 12; m++) {
-      ClimateNormals.Month month = climate.months().get(m);
-      et.add(
-          radiation.isPresent()
-              ? RadiationEt.of(plan.site().get(), climate, radiation.get(), m)
-              : referenceEt(plan.site().get(), climate, m));
+    for (ClimateNormals.Month month : climate.months()) {
       rain.add(
           Derived.by("rain × (125 − 0.2 rain) / 125, in mm; over 250 mm 125 + 0.1 rain", CROPWAT)
               .from("rain", month.rain())
               .from("rain source", climate.source().cite())
               .gives(Length.millimetres(CropwatRain.effectiveMm(month.rain().millimetres()))));
     }
-    String method =
-        radiation.isPresent()
-            ? "Penman-Monteith (FAO-56 eq. 6) with given radiation, wind taken as 2 m/s and dew"
-                + " point as the daily minimum"
-            : "Hargreaves (FAO-56 eq. 52) from mean temperature and daily range";
-    out.give(WaterKeys.WEATHER, new MonthlyWeather(et, rain, method));
-  }
-
-  private static Derived<Length> referenceEt(Site site, ClimateNormals climate, int month) {
-    ClimateNormals.Month means = climate.months().get(month);
-    double maxC = means.dailyMax().orElseThrow().celsius();
-    double minC = means.dailyMin().orElseThrow().celsius();
-    double meanC = means.mean().celsius();
-    double ra = SolarDay.of(site.latitude().radians(), Months.middleDay(month)).radiationMm();
-    double mm = Hargreaves.et0MmPerDay(meanC, maxC, minC, ra) * Months.days(month);
-    return Derived.by(
-            "days × 0.0023 × (mean + 17.8) × √(daily range) × extraterrestrial radiation",
-            HARGREAVES)
-        .from("days", Months.days(month))
-        .from("mean temperature", means.mean())
-        .from("mean temperature source", climate.source().cite())
-        .from("daily maximum", means.dailyMax().orElseThrow())
-        .from("daily minimum", means.dailyMin().orElseThrow())
-        .from("daily range source", climate.temperatureRangeSource().cite())
-        .from("extraterrestrial radiation", Length.millimetres(ra))
-        .from("latitude", site.latitude())
-        .gives(Length.millimetres(mm));
+    return rain;
   }
 }

@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.climate.ClimatePlugin;
+import yardloom.climate.normals.NormalsWords;
 import yardloom.facts.LawnWater;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
@@ -67,7 +69,7 @@ class LawnWaterTest {
 
   /** A bed of 50 by 20 ft from the corner on, with plants of one crop coefficient. */
   private void yard(String climate, double latitude) {
-    WaterWords.climate(plan(), climate);
+    NormalsWords.climate(plan(), climate);
     draft.site(
         new Site(
             "somewhere",
@@ -123,7 +125,10 @@ class LawnWaterTest {
   private Outcome outcome() {
     return new Study(
             PluginLoader.of(
-                List.of(new WaterPlugin(), new Giver(Set.of(YardFacts.STANDS), this::plants)),
+                List.of(
+                    new WaterPlugin(),
+                    new ClimatePlugin(),
+                    new Giver(Set.of(YardFacts.STANDS), this::plants)),
                 new Vocabulary("kernel", List.of())),
             Toolbox.EMPTY)
         .of(draft.freeze());
