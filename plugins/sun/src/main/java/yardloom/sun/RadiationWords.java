@@ -12,7 +12,7 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
-import yardloom.sun.model.SunKeys;
+import yardloom.sun.yard.SunKeys;
 
 /** The word that gives measured radiation. */
 public final class RadiationWords {

@@ -10,20 +10,20 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
-import yardloom.sun.sheet.LightTable;
-import yardloom.sun.sheet.SpotTable;
-import yardloom.sun.sheet.SunPainter;
-import yardloom.sun.sheet.SunSheet;
-import yardloom.sun.sheet.SunTable;
-import yardloom.sun.work.LightCheck;
-import yardloom.sun.work.NeighbourCheck;
-import yardloom.sun.work.ProposedCheck;
-import yardloom.sun.work.RadiationCalculator;
-import yardloom.sun.work.SiteCheck;
-import yardloom.sun.work.SiteObstacles;
-import yardloom.sun.work.SpotCalculator;
-import yardloom.sun.work.SpotCheck;
-import yardloom.sun.work.SunHoursCalculator;
+import yardloom.sun.bed.LightCheck;
+import yardloom.sun.bed.LightTable;
+import yardloom.sun.bed.SiteCheck;
+import yardloom.sun.bed.SunHoursCalculator;
+import yardloom.sun.bed.SunTable;
+import yardloom.sun.figure.SunPainter;
+import yardloom.sun.figure.SunSheet;
+import yardloom.sun.light.RadiationCalculator;
+import yardloom.sun.neighbour.NeighbourCheck;
+import yardloom.sun.neighbour.ProposedCheck;
+import yardloom.sun.obstacle.SiteObstacles;
+import yardloom.sun.spot.SpotCalculator;
+import yardloom.sun.spot.SpotCheck;
+import yardloom.sun.spot.SpotTable;
 
 /** The sun plugin. */
 public final class SunPlugin implements YardPlugin {

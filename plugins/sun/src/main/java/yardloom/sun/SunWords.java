@@ -18,8 +18,8 @@ import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.Handle;
 import yardloom.kernel.words.PlanScope;
 import yardloom.kernel.words.TreeScope;
-import yardloom.sun.data.LightSchemes;
-import yardloom.sun.model.SunKeys;
+import yardloom.sun.light.LightSchemes;
+import yardloom.sun.yard.SunKeys;
 
 /** The words that the sun plugin adds to the plan, to beds and to trees. */
 public final class SunWords {

@@ -38,8 +38,8 @@ import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.vocab.Vocabulary;
-import yardloom.sun.model.SunKeys;
-import yardloom.sun.model.SunSpots;
+import yardloom.sun.spot.SunSpots;
+import yardloom.sun.yard.SunKeys;
 
 class SunPluginTest extends PluginContract {
   private static final ElementId NORTH_BED = new ElementId(ElementKind.BED, "behind the wall");

@@ -26,8 +26,8 @@ import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.words.PlanScope;
 import yardloom.kernel.words.TreeScope;
-import yardloom.sun.model.SunKeys;
-import yardloom.sun.model.SunSettings;
+import yardloom.sun.yard.SunKeys;
+import yardloom.sun.yard.SunSettings;
 
 class SunWordsTest {
   private static final SourceRef PLACE = new SourceRef("plan.groovy", 4, 1);
