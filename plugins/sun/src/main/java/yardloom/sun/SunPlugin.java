@@ -16,14 +16,21 @@ import yardloom.sun.bed.SiteCheck;
 import yardloom.sun.bed.SunHoursCalculator;
 import yardloom.sun.bed.SunTable;
 import yardloom.sun.figure.SunPainter;
+import yardloom.sun.figure.SunPathWords;
 import yardloom.sun.figure.SunSheet;
+import yardloom.sun.light.LightWords;
 import yardloom.sun.light.RadiationCalculator;
+import yardloom.sun.light.RadiationWords;
 import yardloom.sun.neighbour.NeighbourCheck;
 import yardloom.sun.neighbour.ProposedCheck;
+import yardloom.sun.neighbour.ProposedWords;
+import yardloom.sun.obstacle.CrownWords;
 import yardloom.sun.obstacle.SiteObstacles;
 import yardloom.sun.spot.SpotCalculator;
 import yardloom.sun.spot.SpotCheck;
 import yardloom.sun.spot.SpotTable;
+import yardloom.sun.spot.SpotWords;
+import yardloom.sun.yard.YardWords;
 
 /** The sun plugin. */
 public final class SunPlugin implements YardPlugin {
@@ -39,7 +46,17 @@ public final class SunPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("sun", List.of(SunWords.class, RadiationWords.class)));
+    return List.of(
+        new Vocabulary(
+            "sun",
+            List.of(
+                YardWords.class,
+                LightWords.class,
+                RadiationWords.class,
+                CrownWords.class,
+                SpotWords.class,
+                ProposedWords.class,
+                SunPathWords.class)));
   }
 
   @Override

@@ -22,10 +22,10 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.sun.hours.DayLight;
+import yardloom.sun.light.RadiationWords;
 import yardloom.sun.position.CivilDay;
 import yardloom.sun.position.CivilDay.Horizon;
 import yardloom.sun.position.SunYear;
-import yardloom.sun.yard.SunKeys;
 
 /** When sun comes and goes in the middle of each bed, and how much light that brings. */
 public final class LightTable implements TableMaker {
@@ -88,7 +88,7 @@ public final class LightTable implements TableMaker {
     String guide =
         " Guide: fruiting vegetables 20 to 25 mol, most ornamentals up to 12 (University of"
             + " Florida, as quoted in a trade note).";
-    return plan.said(SunKeys.RADIATION)
+    return plan.said(RadiationWords.RADIATION)
         .map(Attributes.Entry::value)
         .map(
             given ->

@@ -26,7 +26,6 @@ import yardloom.sun.shade.ShadeScene;
 import yardloom.sun.shade.SkyLook;
 import yardloom.sun.spot.SpotTable;
 import yardloom.sun.spot.SunSpots;
-import yardloom.sun.yard.SunKeys;
 import yardloom.sun.yard.YardSun;
 
 /** The sun sheet: season and months, shade, the sun's way, classes, best ground. */
@@ -93,7 +92,7 @@ public final class SunSheet implements SheetMaker {
   /** The point that the plan chose, else the inmost point of the first bed or of the lot. */
   private static Point point(Plan plan) {
     return plan.attributes()
-        .get(SunKeys.SUN_POINT)
+        .get(SunPathWords.SUN_POINT)
         .orElseGet(
             () ->
                 plan.all(Element.Bed.class).stream()
@@ -112,7 +111,7 @@ public final class SunSheet implements SheetMaker {
   }
 
   private static String place(Plan plan, Point at) {
-    boolean chosen = plan.attributes().get(SunKeys.SUN_POINT).isPresent();
+    boolean chosen = plan.attributes().get(SunPathWords.SUN_POINT).isPresent();
     String within = bedAt(plan, at).map(b -> b.id() + ", without its own plants").orElse("");
     if (chosen) {
       return within.isEmpty() ? "the chosen point" : "the chosen point in " + within;

@@ -17,7 +17,6 @@ import yardloom.kernel.plan.Site;
 import yardloom.kernel.source.Source;
 import yardloom.sun.light.formula.ClearSky;
 import yardloom.sun.position.SunYear;
-import yardloom.sun.yard.SunKeys;
 
 /** Gives radiation on open ground by month. Gives nothing without a site. */
 public final class RadiationCalculator implements Calculator {
@@ -34,7 +33,7 @@ public final class RadiationCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     Optional<SolarRadiation.Given> given =
-        plan.said(SunKeys.RADIATION).map(Attributes.Entry::value);
+        plan.said(RadiationWords.RADIATION).map(Attributes.Entry::value);
     plan.site().ifPresent(site -> out.give(YardFacts.RADIATION, of(site, given)));
   }
 

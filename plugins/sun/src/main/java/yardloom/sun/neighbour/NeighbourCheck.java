@@ -25,7 +25,6 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.sun.hours.SunEngine;
 import yardloom.sun.shade.ShadeScene;
-import yardloom.sun.yard.SunKeys;
 import yardloom.sun.yard.YardSun;
 
 /**
@@ -65,7 +64,7 @@ public final class NeighbourCheck implements Check {
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
-    SortedSet<ElementId> proposed = SunKeys.proposed(plan);
+    SortedSet<ElementId> proposed = ProposedWords.proposed(plan);
     List<Finding> found = new ArrayList<>();
     if (plan.site().isEmpty() || proposed.isEmpty()) {
       return found;

@@ -22,7 +22,6 @@ import yardloom.kernel.source.Source;
 import yardloom.sun.hours.Grid;
 import yardloom.sun.hours.SunMap;
 import yardloom.sun.yard.FieldMaker;
-import yardloom.sun.yard.SunKeys;
 import yardloom.sun.yard.YardSun;
 
 /**
@@ -42,7 +41,7 @@ public final class ProposedCheck implements Check {
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
-    Set<ElementId> proposed = SunKeys.proposed(plan);
+    Set<ElementId> proposed = ProposedWords.proposed(plan);
     List<Finding> found = new ArrayList<>();
     if (plan.site().isEmpty() || proposed.isEmpty()) {
       return found;

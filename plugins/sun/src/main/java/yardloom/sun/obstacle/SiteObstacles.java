@@ -19,10 +19,9 @@ import yardloom.kernel.plan.Element.RoofForm;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 import yardloom.sun.body.Eaves;
+import yardloom.sun.obstacle.CrownWords.Crown;
+import yardloom.sun.position.Dates;
 import yardloom.sun.position.SunYear;
-import yardloom.sun.yard.SunKeys;
-import yardloom.sun.yard.SunKeys.Crown;
-import yardloom.sun.yard.SunKeys.Dates;
 
 /**
  * Gives what the plan's buildings, structures, fences and trees put into the sun's way.
@@ -94,8 +93,8 @@ public final class SiteObstacles implements Calculator {
   }
 
   private static void tree(List<Obstacle> into, Element.Tree t, boolean south) {
-    Crown crown = t.attributes().get(SunKeys.CROWN).orElse(Crown.USUAL);
-    Dates leaves = t.attributes().get(SunKeys.LEAVES).orElse(south ? SOUTH : NORTH);
+    Crown crown = t.attributes().get(CrownWords.CROWN).orElse(Crown.USUAL);
+    Dates leaves = t.attributes().get(CrownWords.LEAVES).orElse(south ? SOUTH : NORTH);
     boolean evergreen = t.leaf() == Leaf.EVERGREEN;
     List<Double> passes =
         evergreen ? Collections.nCopies(12, crown.inLeaf()) : byMonth(leaves, crown);
@@ -112,12 +111,9 @@ public final class SiteObstacles implements Calculator {
   static List<Double> byMonth(Dates leaves, Crown crown) {
     int[] days = new int[12];
     int[] inLeaf = new int[12];
-    int from = SunYear.day(leaves.from());
-    int to = SunYear.day(leaves.to());
     for (int day = 0; day < SunYear.DAYS; day++) {
-      boolean in = from <= to ? from <= day && day <= to : from <= day || day <= to;
       days[SunYear.month(day)]++;
-      inLeaf[SunYear.month(day)] += in ? 1 : 0;
+      inLeaf[SunYear.month(day)] += leaves.holds(day) ? 1 : 0;
     }
     List<Double> passes = new ArrayList<>();
     for (int m = 0; m < 12; m++) {

@@ -19,8 +19,7 @@ import yardloom.kernel.rules.LotGround;
 import yardloom.kernel.unit.Length;
 import yardloom.sun.light.LightScheme;
 import yardloom.sun.light.LightSchemes;
-import yardloom.sun.yard.SunKeys;
-import yardloom.sun.yard.SunKeys.BestSpot;
+import yardloom.sun.spot.SpotWords.BestSpot;
 import yardloom.sun.yard.SunSettings;
 
 /**
@@ -52,7 +51,7 @@ public final class SpotCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    List<Attributes.Entry<BestSpot>> asked = plan.attributes().all(SunKeys.BEST_SPOT);
+    List<Attributes.Entry<BestSpot>> asked = plan.attributes().all(SpotWords.BEST_SPOT);
     Optional<SunField> field = in.find(YardFacts.SUN_FIELD);
     if (asked.isEmpty() || plan.lot().isEmpty() || field.isEmpty()) {
       return;

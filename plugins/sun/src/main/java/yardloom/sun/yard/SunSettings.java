@@ -8,10 +8,10 @@ import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Choices;
-import yardloom.sun.yard.SunKeys.BestSpot;
-import yardloom.sun.yard.SunKeys.Dates;
-import yardloom.sun.yard.SunKeys.Fall;
-import yardloom.sun.yard.SunKeys.Skyline;
+import yardloom.sun.light.LightWords;
+import yardloom.sun.position.Dates;
+import yardloom.sun.yard.YardWords.Fall;
+import yardloom.sun.yard.YardWords.Skyline;
 
 /**
  * What the plan asks of the sun plugin, with what holds when it says nothing.
@@ -27,8 +27,7 @@ public record SunSettings(
     String scheme,
     Dates season,
     java.util.Optional<Fall> fall,
-    Stage stage,
-    List<BestSpot> bestSpots) {
+    Stage stage) {
   private static final Dates NORTH = new Dates(MonthDay.of(4, 1), MonthDay.of(9, 30));
   private static final Dates SOUTH = new Dates(MonthDay.of(10, 1), MonthDay.of(3, 31));
 
@@ -36,15 +35,14 @@ public record SunSettings(
     Attributes said = plan.attributes();
     boolean south = plan.isSouthern();
     return new SunSettings(
-        said.get(SunKeys.CELL).orElse(Length.feet(1)),
-        said.all(SunKeys.SKYLINE).stream()
+        said.get(YardWords.CELL).orElse(Length.feet(1)),
+        said.all(YardWords.SKYLINE).stream()
             .map(Attributes.Entry::value)
             .sorted(Comparator.comparing(Skyline::bearing))
             .toList(),
-        said.get(SunKeys.SCHEME).orElse("temperate"),
-        said.get(SunKeys.SEASON).orElse(south ? SOUTH : NORTH),
-        said.get(SunKeys.FALL),
-        said.get(SunKeys.STAGE).map(s -> Choices.parse(Stage.class, s)).orElse(Stage.MATURE),
-        said.all(SunKeys.BEST_SPOT).stream().map(Attributes.Entry::value).toList());
+        said.get(LightWords.SCHEME).orElse("temperate"),
+        said.get(YardWords.SEASON).orElse(south ? SOUTH : NORTH),
+        said.get(YardWords.FALL),
+        said.get(YardWords.STAGE).map(s -> Choices.parse(Stage.class, s)).orElse(Stage.MATURE));
   }
 }

@@ -20,6 +20,7 @@ import yardloom.sun.body.Ground;
 import yardloom.sun.hours.DayGroups;
 import yardloom.sun.hours.Grid;
 import yardloom.sun.hours.SunEngine;
+import yardloom.sun.light.RadiationWords;
 import yardloom.sun.light.formula.ClearSky;
 import yardloom.sun.light.formula.LightOfDays;
 import yardloom.sun.position.DayLength;
@@ -111,7 +112,7 @@ public final class YardSun {
     }
     double latitude = site.latitude().radians();
     LightOfDays clear = new LightOfDays(skies, latitude, year, COLUMNS, meanDays);
-    return plan.said(SunKeys.RADIATION)
+    return plan.said(RadiationWords.RADIATION)
         .map(Attributes.Entry::value)
         .map(g -> clear.measured(array(g.monthly()), aboveAir(latitude), sunsets(latitude)))
         .orElse(clear);
@@ -192,6 +193,6 @@ public final class YardSun {
 
   /** How high the soil of a bed lies above the ground. */
   public static double soilM(Element.Bed bed) {
-    return bed.attributes().get(SunKeys.BED_HEIGHT).map(h -> h.metres()).orElse(0.0);
+    return bed.attributes().get(YardWords.BED_HEIGHT).map(h -> h.metres()).orElse(0.0);
   }
 }

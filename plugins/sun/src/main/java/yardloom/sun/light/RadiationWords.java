@@ -1,4 +1,4 @@
-package yardloom.sun;
+package yardloom.sun.light;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,10 +12,13 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
-import yardloom.sun.yard.SunKeys;
 
 /** The word that gives measured radiation. */
 public final class RadiationWords {
+  /** Global radiation by month, as the plan gives it. */
+  public static final AttributeKey<SolarRadiation.Given> RADIATION =
+      new AttributeKey<>("sun.radiation", SolarRadiation.Given.class);
+
   private static final double MJ_PER_KWH = 3.6;
 
   /** A little more than a clear day anywhere on earth brings. */
@@ -61,7 +64,7 @@ public final class RadiationWords {
     }
     once(
         in,
-        SunKeys.RADIATION,
+        RADIATION,
         new SolarRadiation.Given(megajoules, Source.plan(source)),
         "radiation values");
   }
