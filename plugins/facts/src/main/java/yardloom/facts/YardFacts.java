@@ -4,15 +4,23 @@ import yardloom.kernel.fact.FactKey;
 
 /** The facts that plugins share. A new one needs a giver and a reader in the same change. */
 public final class YardFacts {
-  /** Monthly climate at the site; given by water, read by sun, planting and water. */
+  /** Monthly climate at the site; given by climate, read by sun, planting and water. */
   public static final FactKey<ClimateNormals> CLIMATE =
       FactKey.one("climate.normals", ClimateNormals.class).called("climate");
 
-  /** When frost is usual; given by sun, read by materials, planting and sun. */
+  /** Evapotranspiration of short grass by month; given by climate, read by water. */
+  public static final FactKey<ReferenceEt> REFERENCE_ET =
+      FactKey.one("climate.reference-et", ReferenceEt.class).called("reference evapotranspiration");
+
+  /** Rain of every day of a year or more; given by climate, read by water. */
+  public static final FactKey<DailyRain> DAILY_RAIN =
+      FactKey.one("climate.daily-rain", DailyRain.class).called("rain by the day");
+
+  /** When frost is usual; given by climate, read by materials and planting. */
   public static final FactKey<FrostDates> FROST =
       FactKey.one("climate.frost", FrostDates.class).called("frost dates");
 
-  /** The plant hardiness zone; given by sun, read by planting. */
+  /** The plant hardiness zone; given by climate, read by planting. */
   public static final FactKey<Hardiness> HARDINESS =
       FactKey.one("climate.hardiness", Hardiness.class).called("hardiness zone");
 

@@ -10,24 +10,27 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
-import yardloom.sun.sheet.FrostTable;
-import yardloom.sun.sheet.LightTable;
-import yardloom.sun.sheet.SpotTable;
-import yardloom.sun.sheet.SunPainter;
-import yardloom.sun.sheet.SunSheet;
-import yardloom.sun.sheet.SunTable;
-import yardloom.sun.sheet.WarmthTable;
-import yardloom.sun.work.ColdCalculator;
-import yardloom.sun.work.ColdCheck;
-import yardloom.sun.work.LightCheck;
-import yardloom.sun.work.NeighbourCheck;
-import yardloom.sun.work.ProposedCheck;
-import yardloom.sun.work.RadiationCalculator;
-import yardloom.sun.work.SiteCheck;
-import yardloom.sun.work.SiteObstacles;
-import yardloom.sun.work.SpotCalculator;
-import yardloom.sun.work.SpotCheck;
-import yardloom.sun.work.SunHoursCalculator;
+import yardloom.sun.bed.LightCheck;
+import yardloom.sun.bed.LightTable;
+import yardloom.sun.bed.SiteCheck;
+import yardloom.sun.bed.SunHoursCalculator;
+import yardloom.sun.bed.SunTable;
+import yardloom.sun.figure.SunPainter;
+import yardloom.sun.figure.SunPathWords;
+import yardloom.sun.figure.SunSheet;
+import yardloom.sun.light.LightWords;
+import yardloom.sun.light.RadiationCalculator;
+import yardloom.sun.light.RadiationWords;
+import yardloom.sun.neighbour.NeighbourCheck;
+import yardloom.sun.neighbour.ProposedCheck;
+import yardloom.sun.neighbour.ProposedWords;
+import yardloom.sun.obstacle.CrownWords;
+import yardloom.sun.obstacle.SiteObstacles;
+import yardloom.sun.spot.SpotCalculator;
+import yardloom.sun.spot.SpotCheck;
+import yardloom.sun.spot.SpotTable;
+import yardloom.sun.spot.SpotWords;
+import yardloom.sun.yard.YardWords;
 
 /** The sun plugin. */
 public final class SunPlugin implements YardPlugin {
@@ -43,7 +46,17 @@ public final class SunPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("sun", List.of(SunWords.class, ClimateWords.class)));
+    return List.of(
+        new Vocabulary(
+            "sun",
+            List.of(
+                YardWords.class,
+                LightWords.class,
+                RadiationWords.class,
+                CrownWords.class,
+                SpotWords.class,
+                ProposedWords.class,
+                SunPathWords.class)));
   }
 
   @Override
@@ -52,7 +65,6 @@ public final class SunPlugin implements YardPlugin {
         new SiteObstacles(),
         new SunHoursCalculator(),
         new RadiationCalculator(),
-        new ColdCalculator(),
         new SpotCalculator());
   }
 
@@ -63,8 +75,7 @@ public final class SunPlugin implements YardPlugin {
         new LightCheck(),
         new SpotCheck(),
         new NeighbourCheck(),
-        new ProposedCheck(),
-        new ColdCheck());
+        new ProposedCheck());
   }
 
   @Override
@@ -74,8 +85,7 @@ public final class SunPlugin implements YardPlugin {
 
   @Override
   public List<TableMaker> tables() {
-    return List.of(
-        new SunTable(), new LightTable(), new SpotTable(), new FrostTable(), new WarmthTable());
+    return List.of(new SunTable(), new LightTable(), new SpotTable());
   }
 
   @Override

@@ -36,8 +36,11 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
-import yardloom.sun.model.SunKeys;
-import yardloom.sun.model.SunSpots;
+import yardloom.sun.figure.SunPathWords;
+import yardloom.sun.neighbour.ProposedWords;
+import yardloom.sun.spot.SpotWords;
+import yardloom.sun.spot.SunSpots;
+import yardloom.sun.yard.YardWords;
 
 class SunPluginTest extends PluginContract {
   private static final ElementId NORTH_BED = new ElementId(ElementKind.BED, "behind the wall");
@@ -164,7 +167,7 @@ class SunPluginTest extends PluginContract {
                   Element.RoofForm.FLAT,
                   true));
       if (proposed) {
-        draft.attributes().add(SunKeys.PROPOSED, shed, SourceRef.NONE);
+        draft.attributes().add(ProposedWords.PROPOSED, shed, SourceRef.NONE);
       }
       List<Finding> found =
           outcome(draft).findings().stream().filter(f -> f.rule().equals("sun.neighbour")).toList();
@@ -178,7 +181,7 @@ class SunPluginTest extends PluginContract {
     Draft draft = TestYards.at(40, -105);
     Shape bed = TestYards.rectangle(-2, -2, 2, 2);
     TestYards.bed(draft, SOUTH_BED, bed);
-    draft.attributes().add(SunKeys.SUN_POINT, Point.metres(0.5, 0.5), SourceRef.NONE);
+    draft.attributes().add(SunPathWords.SUN_POINT, Point.metres(0.5, 0.5), SourceRef.NONE);
     Obstacle shrubs =
         new Obstacle(
             SOUTH_BED,
@@ -238,7 +241,7 @@ class SunPluginTest extends PluginContract {
   void bedThatLosesSunToWhatIsProposed_isFoundWithBothHours() {
     ElementId wall = new ElementId(ElementKind.FENCE, "wall");
     Draft draft = wallBetweenBeds();
-    draft.attributes().add(SunKeys.PROPOSED, wall, SourceRef.NONE);
+    draft.attributes().add(ProposedWords.PROPOSED, wall, SourceRef.NONE);
     List<Finding> found =
         outcome(draft).findings().stream().filter(f -> f.rule().equals("sun.proposed")).toList();
     assertEquals(2, found.size(), "the wall shades one bed all day and the other in the evening");
@@ -262,7 +265,7 @@ class SunPluginTest extends PluginContract {
   @Test
   void sheet_hasMapsWithOneLegendEachAndTheClassTable() {
     Draft draft = wallBetweenBeds();
-    draft.attributes().add(SunKeys.CELL, Length.metres(0.25), SourceRef.NONE);
+    draft.attributes().add(YardWords.CELL, Length.metres(0.25), SourceRef.NONE);
     SheetPlan sheet = outcome(draft).sheets().get(0);
     assertEquals("sun", sheet.id());
     List<Panel.Figure> figures =
@@ -302,12 +305,12 @@ class SunPluginTest extends PluginContract {
     draft
         .attributes()
         .add(
-            SunKeys.BEST_SPOT,
-            new SunKeys.BestSpot(Area.squareMetres(20), "tomato", 7),
+            SpotWords.BEST_SPOT,
+            new SpotWords.BestSpot(Area.squareMetres(20), "tomato", 7),
             SourceRef.NONE)
         .add(
-            SunKeys.BEST_SPOT,
-            new SunKeys.BestSpot(Area.squareMetres(2000), "wheat", 7),
+            SpotWords.BEST_SPOT,
+            new SpotWords.BestSpot(Area.squareMetres(2000), "wheat", 7),
             SourceRef.NONE);
     Outcome outcome = outcome(draft);
     SunSpots spots = outcome.results().get(SunSpots.KEY);

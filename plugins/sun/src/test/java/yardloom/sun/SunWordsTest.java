@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.MonthDay;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.Obstacle;
@@ -25,8 +26,13 @@ import yardloom.kernel.scope.TreeScope;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
-import yardloom.sun.model.SunKeys;
-import yardloom.sun.model.SunSettings;
+import yardloom.sun.light.LightWords;
+import yardloom.sun.light.RadiationWords;
+import yardloom.sun.obstacle.CrownWords;
+import yardloom.sun.position.Dates;
+import yardloom.sun.spot.SpotWords;
+import yardloom.sun.yard.SunSettings;
+import yardloom.sun.yard.YardWords;
 
 class SunWordsTest {
   private static final SourceRef PLACE = new SourceRef("plan.groovy", 4, 1);
@@ -42,42 +48,42 @@ class SunWordsTest {
   @Test
   void valuesOutsideTheirRange_areRefusedWithTheRange() {
     refused(
-        ProblemCode.OUT_OF_RANGE, "0.05 m", () -> SunWords.sunGrid(plan, Length.millimetres(1)));
+        ProblemCode.OUT_OF_RANGE, "0.05 m", () -> YardWords.sunGrid(plan, Length.millimetres(1)));
     refused(
         ProblemCode.OUT_OF_RANGE,
         "below 360°",
-        () -> SunWords.skyline(plan, Angle.degrees(400), Angle.degrees(5)));
+        () -> YardWords.skyline(plan, Angle.degrees(400), Angle.degrees(5)));
     refused(
         ProblemCode.OUT_OF_RANGE,
         "-10° to 80°",
-        () -> SunWords.skyline(plan, Angle.degrees(40), Angle.degrees(95)));
+        () -> YardWords.skyline(plan, Angle.degrees(40), Angle.degrees(95)));
     refused(
         ProblemCode.OUT_OF_RANGE,
         "0 to 1 times",
-        () -> SunWords.groundFall(plan, Length.feet(3), Length.ZERO, Angle.ZERO));
+        () -> YardWords.groundFall(plan, Length.feet(3), Length.ZERO, Angle.ZERO));
     refused(
         ProblemCode.OUT_OF_RANGE,
         "more than zero",
-        () -> SunWords.bestSpot(plan, Area.ZERO, null, null));
+        () -> SpotWords.bestSpot(plan, Area.ZERO, null, null));
     refused(
         ProblemCode.OUT_OF_RANGE,
         "at most 24",
-        () -> SunWords.bestSpot(plan, Area.squareFeet(200), null, 30));
+        () -> SpotWords.bestSpot(plan, Area.squareFeet(200), null, 30));
   }
 
   @Test
   void dates_areReadAsMonthAndDay() {
-    SunWords.sunSeason(plan, "10-15", "03-31");
+    YardWords.sunSeason(plan, "10-15", "03-31");
     assertEquals(
-        new SunKeys.Dates(MonthDay.of(10, 15), MonthDay.of(3, 31)),
+        new Dates(MonthDay.of(10, 15), MonthDay.of(3, 31)),
         SunSettings.of(draft.freeze()).season());
     refused(
-        ProblemCode.WRONG_TYPE, "such as '04-15'", () -> SunWords.sunSeason(plan, "April", "5-1"));
+        ProblemCode.WRONG_TYPE, "such as '04-15'", () -> YardWords.sunSeason(plan, "April", "5-1"));
   }
 
   @Test
   void unknownScheme_isRefused() {
-    refused(ProblemCode.UNKNOWN_WORD, "there are", () -> SunWords.lightScheme(plan, "tropic"));
+    refused(ProblemCode.UNKNOWN_WORD, "there are", () -> LightWords.lightScheme(plan, "tropic"));
   }
 
   /** In leaf from 16 April: half of April's days bare, half in leaf. */
@@ -98,8 +104,8 @@ class SunWordsTest {
                     Length.ZERO,
                     Element.Leaf.DECIDUOUS));
     TreeScope scope = new TreeScope(draft, tree, PLACE);
-    SunWords.leafOn(scope, "04-16", "10-31");
-    SunWords.crown(scope, 0.1, 0.5, "cylinder");
+    CrownWords.leafOn(scope, "04-16", "10-31");
+    CrownWords.crown(scope, 0.1, 0.5, "cylinder");
     List<Obstacle> found = SunPluginTest.outcome(draft).results().all(YardFacts.OBSTACLES);
     assertEquals(1, found.size());
     assertEquals(Obstacle.Form.CYLINDER, found.get(0).form());
@@ -107,7 +113,8 @@ class SunWordsTest {
     assertEquals(0.3, found.get(0).passes().get(3), 1e-12, "April");
     assertEquals(0.1, found.get(0).passes().get(6), 1e-12, "July");
     assertEquals(0.5, found.get(0).passes().get(10), 1e-12, "November");
-    refused(ProblemCode.OUT_OF_RANGE, "share from 0", () -> SunWords.crown(scope, 1.5, null, null));
+    refused(
+        ProblemCode.OUT_OF_RANGE, "share from 0", () -> CrownWords.crown(scope, 1.5, null, null));
   }
 
   /**
@@ -119,5 +126,20 @@ class SunWordsTest {
     assertEquals(41.8, found.extraterrestrial().get(5), 0.4);
     assertEquals(14.1, found.extraterrestrial().get(11), 0.4);
     assertEquals(0.75, found.clearSky().get(5) / found.extraterrestrial().get(5), 1e-9);
+  }
+
+  @Test
+  void givenRadiation_isConvertedAndPassedOn() {
+    RadiationWords.solarRadiation(plan, Collections.nCopies(12, 5), "station", "kwh");
+    SolarRadiation.Given given =
+        SunPluginTest.outcome(draft).results().get(YardFacts.RADIATION).given().orElseThrow();
+    assertEquals(18.0, given.monthly().get(0), 1e-12, "1 kWh is 3.6 MJ");
+    refused(ProblemCode.OUT_OF_RANGE, "12 monthly", () -> radiation(List.of(1, 2)));
+    refused(ProblemCode.OUT_OF_RANGE, "45 MJ", () -> radiation(Collections.nCopies(12, 20)));
+    refused(ProblemCode.OUT_OF_RANGE, "plain numbers", () -> radiation(List.of("much")));
+  }
+
+  private void radiation(List<?> months) {
+    RadiationWords.solarRadiation(plan, months, "station", null);
   }
 }

@@ -29,11 +29,10 @@ import yardloom.water.lawn.LawnTable;
 import yardloom.water.lawn.LawnWords;
 import yardloom.water.need.DemandCalculator;
 import yardloom.water.need.EstablishmentTable;
+import yardloom.water.need.WeatherCalculator;
 import yardloom.water.roof.RoofCalculator;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
-import yardloom.water.work.ClimateCalculator;
-import yardloom.water.work.WeatherCalculator;
 import yardloom.water.zone.IrrigationChecks;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
@@ -55,14 +54,12 @@ public final class WaterPlugin implements YardPlugin {
   @Override
   public List<Vocabulary> vocabularies() {
     return List.of(
-        new Vocabulary(
-            "water", List.of(WaterWords.class, LawnWords.class, DripWords.class, ZoneWords.class)));
+        new Vocabulary("water", List.of(LawnWords.class, DripWords.class, ZoneWords.class)));
   }
 
   @Override
   public List<Calculator> calculators() {
     return List.of(
-        new ClimateCalculator(),
         new WeatherCalculator(),
         new DemandCalculator(),
         new RoofCalculator(),

@@ -9,7 +9,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.source.Source.Standing;
-import yardloom.water.data.ClimateCatalogue;
 import yardloom.water.overflow.CurveNumbers;
 import yardloom.water.overflow.formula.SoilGroup;
 import yardloom.water.roof.RoofShares;
@@ -53,26 +52,8 @@ class WaterDataTest {
     assertTrue(share >= low && share <= high, surface + " " + share);
   }
 
-  /** K05: means of the hourly normals 1981-2010 of Seattle (vega-datasets 3.2.1, NOAA). */
-  @Test
-  void seattleMeans_areThoseOfTheHourlyNormals() {
-    double[] means = {5.39, 6.11, 7.74, 9.81, 12.89, 15.56, 18.27, 18.40, 15.67, 11.24, 7.32, 4.74};
-    for (int m = 0; m < 12; m++) {
-      double found =
-          ClimateCatalogue.shipped().climate("seattle-wa").months().get(m).mean().celsius();
-      assertEquals(means[m], found, 0.02, "K05, month " + (m + 1));
-    }
-  }
-
   @Test
   void recalledFigures_saySo() {
     assertEquals(Standing.MEMORY, RoofShares.of("metal").source().standing());
-    assertEquals(
-        Standing.MEMORY,
-        ClimateCatalogue.shipped().climate("urbana-il").temperatureRangeSource().standing());
-    assertEquals(
-        Standing.READ, ClimateCatalogue.shipped().climate("urbana-il").source().standing());
-    assertEquals(
-        Standing.MEMORY, ClimateCatalogue.shipped().climate("seattle-wa").source().standing());
   }
 }

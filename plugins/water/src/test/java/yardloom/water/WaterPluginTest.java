@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import yardloom.climate.ClimatePlugin;
+import yardloom.climate.normals.NormalsWords;
 import yardloom.facts.BillLine;
 import yardloom.facts.SoilProfile;
 import yardloom.facts.Stand;
@@ -50,7 +52,7 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
-import yardloom.water.model.WaterKeys;
+import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.roof.WaterSupply;
 import yardloom.water.zone.Zone;
@@ -110,7 +112,7 @@ class WaterPluginTest extends PluginContract {
   }
 
   private void urbana() {
-    WaterWords.climate(new PlanScope(draft, HERE), "urbana-il");
+    NormalsWords.climate(new PlanScope(draft, HERE), "urbana-il");
     draft.site(
         new Site(
             "Urbana",
@@ -127,7 +129,8 @@ class WaterPluginTest extends PluginContract {
   }
 
   private Outcome outcome(Giver giver) {
-    return new Study(PluginLoader.of(List.of(plugin(), giver))).of(draft.freeze());
+    return new Study(PluginLoader.of(List.of(plugin(), new ClimatePlugin(), giver)))
+        .of(draft.freeze());
   }
 
   /** Twelve-inch grid of 0.9 gph on 32 sq ft: 96.25 × 32 × 0.9 / 60 / 32 in an hour. */
@@ -186,7 +189,7 @@ class WaterPluginTest extends PluginContract {
     Table table = irrigation(outcome);
     assertEquals("Jun", table.rows().get(0).get(9).value().get());
     double useMm =
-        outcome.results().get(WaterKeys.WEATHER).referenceEt().get(5).value().millimetres() / 30;
+        outcome.results().get(MonthlyWeather.KEY).referenceEt().get(5).value().millimetres() / 30;
     double days = 0.125 * 500 * (0.4 + 0.04 * (5 - useMm)) / useMm;
     assertEquals(days, ((TimeSpan) table.rows().get(0).get(11).value().get()).days(), 1e-9);
     assertTrue(days > 3 && days < 8, "a few days: " + days);
@@ -228,7 +231,7 @@ class WaterPluginTest extends PluginContract {
     bed("a", 4, 8);
     assertTrue(
         outcome().findings().stream().anyMatch(f -> f.text().contains("no climate is named")));
-    WaterWords.climate(new PlanScope(draft, HERE), "urbana-il");
+    NormalsWords.climate(new PlanScope(draft, HERE), "urbana-il");
     Outcome outcome = outcome();
     assertTrue(outcome.findings().stream().anyMatch(f -> f.text().contains("no site is given")));
     assertTrue(outcome.results().all(WaterDemand.KEY).isEmpty());
@@ -245,7 +248,7 @@ class WaterPluginTest extends PluginContract {
   /** Urbana's July is warm; at 40 degrees south it is winter. */
   @Test
   void climateOfTheOtherHemisphere_isAWarning() {
-    WaterWords.climate(new PlanScope(draft, HERE), "urbana-il");
+    NormalsWords.climate(new PlanScope(draft, HERE), "urbana-il");
     draft.site(
         new Site(
             "south",
@@ -266,7 +269,7 @@ class WaterPluginTest extends PluginContract {
     PlanException climate =
         assertThrows(
             PlanException.class,
-            () -> WaterWords.climate(new PlanScope(draft, HERE), "urbana-ill"));
+            () -> NormalsWords.climate(new PlanScope(draft, HERE), "urbana-ill"));
     assertTrue(climate.getMessage().contains("Did you mean `urbana-il`?"));
     BedScope bed = bed("a", 4, 8);
     PlanException flow =

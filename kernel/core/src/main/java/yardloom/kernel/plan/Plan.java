@@ -38,4 +38,14 @@ public record Plan(
   public boolean isSouthern() {
     return site.map(s -> s.latitude().degrees() < 0).orElse(false);
   }
+
+  /** What the file with the lot says, wherever it includes others; else what was said last. */
+  public <T> Optional<Attributes.Entry<T>> said(AttributeKey<T> key) {
+    List<Attributes.Entry<T>> all = attributes.all(key);
+    String own = lot.map(l -> l.place().file()).orElse("");
+    return all.stream()
+        .filter(e -> e.place().file().equals(own))
+        .findFirst()
+        .or(() -> all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1)));
+  }
 }

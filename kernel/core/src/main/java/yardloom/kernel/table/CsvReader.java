@@ -1,7 +1,14 @@
 package yardloom.kernel.table;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 
@@ -73,6 +80,42 @@ public final class CsvReader {
     }
     reader.endRow();
     return List.copyOf(reader.rows);
+  }
+
+  /**
+   * The rows of a table that ships beside a class, each by the names in its first row.
+   *
+   * @param beside the class in whose package the file lies
+   * @throws IllegalArgumentException naming the file, if it is not there or a row has another
+   *     number of fields than its head
+   */
+  public static List<SortedMap<String, String>> shipped(Class<?> beside, String file) {
+    List<Row> rows = read(text(beside, file), file);
+    List<String> names = rows.get(0).texts();
+    List<SortedMap<String, String>> named = new ArrayList<>();
+    for (Row row : rows.subList(1, rows.size())) {
+      if (row.fields().size() != names.size()) {
+        throw new IllegalArgumentException(
+            "line " + row.line() + " of " + file + " has not as many fields as the first line");
+      }
+      SortedMap<String, String> fields = new TreeMap<>();
+      for (int i = 0; i < names.size(); i++) {
+        fields.put(names.get(i), row.fields().get(i).text());
+      }
+      named.add(Collections.unmodifiableSortedMap(fields));
+    }
+    return List.copyOf(named);
+  }
+
+  private static String text(Class<?> beside, String file) {
+    try (InputStream in = beside.getResourceAsStream(file)) {
+      if (in == null) {
+        throw new IllegalArgumentException("there is no " + file + " beside " + beside.getName());
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Takes a character; true if the next one was taken with it. */

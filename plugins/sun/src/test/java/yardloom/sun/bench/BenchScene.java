@@ -13,9 +13,9 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.unit.Length;
-import yardloom.sun.calc.Ground;
-import yardloom.sun.calc.ShadeScene;
-import yardloom.sun.model.Grid;
+import yardloom.sun.body.Ground;
+import yardloom.sun.hours.Grid;
+import yardloom.sun.shade.ShadeScene;
 
 /** A lot of 40 by 25 m: house, shed, four walls and any number of trees; the same for both ways. */
 final class BenchScene {

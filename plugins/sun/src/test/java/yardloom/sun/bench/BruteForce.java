@@ -6,9 +6,9 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import yardloom.sun.calc.SolarPositions;
-import yardloom.sun.model.Grid;
-import yardloom.sun.model.SunPosition;
+import yardloom.sun.hours.Grid;
+import yardloom.sun.position.SolarPositions;
+import yardloom.sun.position.SunPosition;
 
 /**
  * Direct hours by the plainest means: for each cell and each moment of the year a ray to the sun,

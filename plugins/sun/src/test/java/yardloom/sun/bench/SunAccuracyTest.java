@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import yardloom.sun.calc.SunYear;
-import yardloom.sun.model.Grid;
+import yardloom.sun.hours.Grid;
+import yardloom.sun.position.SunYear;
 
 /** The whole year of the benchmark's scene beside a ray test of every 5 minutes of it. */
 class SunAccuracyTest {

@@ -9,12 +9,12 @@ import java.util.Locale;
 import yardloom.facts.Obstacle;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
-import yardloom.sun.calc.Cells;
-import yardloom.sun.calc.DayGroups;
-import yardloom.sun.calc.SunEngine;
-import yardloom.sun.calc.SunMap;
-import yardloom.sun.calc.SunYear;
-import yardloom.sun.model.Grid;
+import yardloom.sun.hours.Cells;
+import yardloom.sun.hours.DayGroups;
+import yardloom.sun.hours.Grid;
+import yardloom.sun.hours.SunEngine;
+import yardloom.sun.hours.SunMap;
+import yardloom.sun.position.SunYear;
 
 /**
  * Measures the engine beside a brute-force ray test of the same scene; see DEVELOPERS.md. Run

@@ -18,10 +18,9 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Volume;
-import yardloom.water.model.MonthlyWeather;
-import yardloom.water.model.Months;
-import yardloom.water.model.WaterKeys;
+import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.roof.WaterSupply;
 
@@ -38,7 +37,7 @@ public final class MonthTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.CLIMATE, WaterKeys.WEATHER, WaterDemand.KEY, WaterSupply.KEY);
+    return Set.of(YardFacts.CLIMATE, MonthlyWeather.KEY, WaterDemand.KEY, WaterSupply.KEY);
   }
 
   @Override
@@ -48,7 +47,7 @@ public final class MonthTable implements TableMaker {
     if (climate.isEmpty()) {
       return table.build();
     }
-    Optional<MonthlyWeather> weather = facts.find(WaterKeys.WEATHER);
+    Optional<MonthlyWeather> weather = facts.find(MonthlyWeather.KEY);
     List<WaterDemand> demands = facts.all(WaterDemand.KEY);
     List<WaterSupply> supplies = facts.all(WaterSupply.KEY);
     Length[] depths = {Length.ZERO, Length.ZERO, Length.ZERO};

@@ -21,8 +21,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
-import yardloom.water.model.MonthlyWeather;
-import yardloom.water.model.WaterKeys;
+import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.need.formula.NetNeed;
 import yardloom.water.need.formula.WaterBudget;
@@ -39,7 +38,7 @@ public final class LawnCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(YardFacts.CLIMATE, WaterKeys.WEATHER);
+    return Set.of(YardFacts.CLIMATE, MonthlyWeather.KEY);
   }
 
   @Override
@@ -83,7 +82,7 @@ public final class LawnCalculator implements Calculator {
                 in.get(YardFacts.CLIMATE).months().stream()
                     .map(ClimateNormals.Month::mean)
                     .toList());
-    MonthlyWeather weather = in.get(WaterKeys.WEATHER);
+    MonthlyWeather weather = in.get(MonthlyWeather.KEY);
     Optional<Double> given = lawn.value().efficiency();
     double efficiency = given.orElse(WaterBudget.SPRAY_EFFICIENCY);
     List<Derived<Volume>> months = new ArrayList<>();

@@ -16,8 +16,8 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.NameRuns;
+import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Volume;
-import yardloom.water.model.Months;
 import yardloom.water.need.WaterText;
 
 /** Says when a garden takes more water than the lawn did, and which trees lose the lawn's water. */

@@ -16,8 +16,8 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Volume;
-import yardloom.water.model.Months;
 
 /** What the lawn took from the tap, month by month, and what takes its place. */
 public final class LawnTable implements TableMaker {

@@ -14,8 +14,7 @@ import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.lawn.formula.Aridity;
-import yardloom.water.model.MonthlyWeather;
-import yardloom.water.model.WaterKeys;
+import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.formula.NetNeed;
 import yardloom.water.need.formula.WaterBudget;
 
@@ -45,7 +44,7 @@ record StandingTrees(List<Standing> trees) {
 
   /** What they take from the tap, January to December. */
   List<Derived<Volume>> monthly(Facts facts) {
-    MonthlyWeather weather = facts.get(WaterKeys.WEATHER);
+    MonthlyWeather weather = facts.get(MonthlyWeather.KEY);
     Cited<Double> factor = LawnData.trees(isDry(facts.get(YardFacts.CLIMATE), weather));
     List<Derived<Volume>> months = new ArrayList<>();
     for (int m = 0; m < 12; m++) {

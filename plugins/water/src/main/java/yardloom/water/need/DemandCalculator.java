@@ -17,8 +17,6 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
-import yardloom.water.model.MonthlyWeather;
-import yardloom.water.model.WaterKeys;
 import yardloom.water.need.formula.NetNeed;
 
 /** Gives the monthly irrigation need of every bed and tree that has plants. */
@@ -37,7 +35,7 @@ public final class DemandCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(WaterKeys.WEATHER);
+    return Set.of(MonthlyWeather.KEY);
   }
 
   @Override
@@ -52,7 +50,7 @@ public final class DemandCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    MonthlyWeather weather = in.get(WaterKeys.WEATHER);
+    MonthlyWeather weather = in.get(MonthlyWeather.KEY);
     Map<ElementId, List<Stand>> byElement = new TreeMap<>();
     for (Stand stand : in.all(YardFacts.STANDS)) {
       byElement.computeIfAbsent(stand.in(), k -> new ArrayList<>()).add(stand);

@@ -5,14 +5,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import yardloom.facts.DailyRain;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
-import yardloom.water.model.DailyRain;
-import yardloom.water.model.WaterKeys;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.roof.RoofShares;
 import yardloom.water.roof.WaterSupply;
@@ -31,7 +31,7 @@ record TankSteps(
   private static final int STORMS = 6;
 
   static TankSteps of(Plan plan, Facts facts) {
-    Optional<DailyRain> daily = plan.attributes().get(WaterKeys.DAILY_RAIN);
+    Optional<DailyRain> daily = facts.find(YardFacts.DAILY_RAIN);
     return daily.map(d -> byDay(plan, facts, d)).orElseGet(() -> byStorm(facts));
   }
 

@@ -3,6 +3,7 @@ package yardloom.water.tank;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.DoubleStream;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -44,7 +45,7 @@ public final class TankTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(WaterDemand.KEY, WaterSupply.KEY);
+    return Set.of(WaterDemand.KEY, WaterSupply.KEY, YardFacts.DAILY_RAIN);
   }
 
   @Override

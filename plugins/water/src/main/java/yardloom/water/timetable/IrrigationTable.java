@@ -16,9 +16,9 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 import yardloom.water.drip.DripRun;
-import yardloom.water.model.Months;
-import yardloom.water.model.WaterKeys;
+import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
 
 /** The dripline of each bed and how long it runs when plants are thirstiest. */
@@ -33,7 +33,7 @@ public final class IrrigationTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        DripRun.KEY, WaterKeys.WEATHER, YardFacts.SOIL, YardFacts.STANDS, WaterDemand.KEY);
+        DripRun.KEY, MonthlyWeather.KEY, YardFacts.SOIL, YardFacts.STANDS, WaterDemand.KEY);
   }
 
   @Override

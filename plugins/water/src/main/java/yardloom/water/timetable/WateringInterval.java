@@ -10,9 +10,9 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.TimeSpan;
-import yardloom.water.model.Months;
-import yardloom.water.model.WaterKeys;
+import yardloom.water.need.MonthlyWeather;
 import yardloom.water.timetable.formula.SoilWater;
 import yardloom.water.timetable.formula.WateringPlan;
 
@@ -42,10 +42,10 @@ public final class WateringInterval {
         facts.all(YardFacts.STANDS).stream().filter(s -> s.in().equals(bed)).toList();
     Optional<SoilProfile> soil = facts.find(YardFacts.SOIL);
     boolean known = stands.stream().allMatch(s -> s.roots().isPresent());
-    if (soil.isEmpty() || !known || facts.find(WaterKeys.WEATHER).isEmpty()) {
+    if (soil.isEmpty() || !known || facts.find(MonthlyWeather.KEY).isEmpty()) {
       return Optional.empty();
     }
-    Derived<Length> et = facts.get(WaterKeys.WEATHER).referenceEt().get(month);
+    Derived<Length> et = facts.get(MonthlyWeather.KEY).referenceEt().get(month);
     return stands.stream()
         .filter(s -> s.kc().get(month) > 0)
         .map(s -> of(s, month, et, soil.get()))

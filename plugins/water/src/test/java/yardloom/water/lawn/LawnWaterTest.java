@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.climate.ClimatePlugin;
+import yardloom.climate.normals.NormalsWords;
 import yardloom.facts.LawnWater;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
@@ -43,12 +45,10 @@ import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Choices;
 import yardloom.water.WaterPlugin;
-import yardloom.water.WaterWords;
 import yardloom.water.lawn.FormerLawn.Turf;
 import yardloom.water.lawn.formula.Aridity;
 import yardloom.water.lawn.formula.TurfYear;
-import yardloom.water.model.MonthlyWeather;
-import yardloom.water.model.WaterKeys;
+import yardloom.water.need.MonthlyWeather;
 
 /** The lawn's water against the garden's. */
 class LawnWaterTest {
@@ -64,7 +64,7 @@ class LawnWaterTest {
 
   /** A bed of 50 by 20 ft from the corner on, with plants of one crop coefficient. */
   private void yard(String climate, double latitude) {
-    WaterWords.climate(plan(), climate);
+    NormalsWords.climate(plan(), climate);
     draft.site(
         new Site(
             "somewhere",
@@ -120,7 +120,10 @@ class LawnWaterTest {
   private Outcome outcome() {
     return new Study(
             PluginLoader.of(
-                List.of(new WaterPlugin(), new Giver(Set.of(YardFacts.STANDS), this::plants))))
+                List.of(
+                    new WaterPlugin(),
+                    new ClimatePlugin(),
+                    new Giver(Set.of(YardFacts.STANDS), this::plants))))
         .of(draft.freeze());
   }
 
@@ -129,7 +132,7 @@ class LawnWaterTest {
   }
 
   private static double inches(Outcome outcome, int month, double factor) {
-    MonthlyWeather weather = outcome.results().find(WaterKeys.WEATHER).orElseThrow();
+    MonthlyWeather weather = outcome.results().find(MonthlyWeather.KEY).orElseThrow();
     return Math.max(
         0,
         factor * weather.referenceEt().get(month).value().inches()

@@ -222,4 +222,31 @@ class TankTest {
     assertTrue(yields.get(0) <= yields.get(1) + 1e-6);
     assertTrue(yields.get(1) <= yields.get(2) + 1e-6);
   }
+
+  /**
+   * A dry summer by hand: 100 L fall on one day of ten, 10 L are used each day. A tank of 100 L
+   * meets all of it from the second round on, when use before rain leaves it empty on the tenth day
+   * only if it starts empty.
+   */
+  @Test
+  void tank_oneStormInTenDays_meetsTheNeedWithOneStormOfRoom() {
+    List<Volume> in =
+        java.util.stream.IntStream.range(0, 10)
+            .mapToObj(i -> Volume.litres(i == 0 ? 100 : 0))
+            .toList();
+    List<Volume> out = java.util.Collections.nCopies(10, Volume.litres(10));
+    assertEquals(
+        100,
+        TankYear.of(Order.YIELD_BEFORE_SPILL, Volume.litres(100), in, out).yield().litres(),
+        1e-9);
+    // Half the room holds five days of use, beside the 10 L drawn while it rains.
+    assertEquals(
+        60,
+        TankYear.of(Order.YIELD_BEFORE_SPILL, Volume.litres(50), in, out).yield().litres(),
+        1e-9);
+    assertEquals(
+        50,
+        TankYear.of(Order.YIELD_AFTER_SPILL, Volume.litres(50), in, out).yield().litres(),
+        1e-9);
+  }
 }

@@ -1,0 +1,57 @@
+package yardloom.climate.et.formula;
+
+/**
+ * Pressure and vapour of the air after FAO-56; kilopascals and degrees Celsius.
+ *
+ * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
+ * Drainage Paper 56, 1998, equations 7, 8, 11, 13, 15, 17 and 47.
+ */
+public final class Air {
+  private Air() {}
+
+  /** Mean pressure at an elevation. */
+  public static double pressureKpa(double elevationM) {
+    return 101.3 * StrictMath.pow((293 - 0.0065 * elevationM) / 293, 5.26);
+  }
+
+  /** The psychrometric constant, kPa per °C. */
+  public static double psychrometricKpaPerC(double pressureKpa) {
+    return 0.000665 * pressureKpa;
+  }
+
+  /** Vapour pressure of saturated air. */
+  public static double saturationKpa(double airC) {
+    return 0.6108 * StrictMath.exp(17.27 * airC / (airC + 237.3));
+  }
+
+  /** Slope of the saturation curve, kPa per °C. */
+  public static double slopeKpaPerC(double airC) {
+    double away = airC + 237.3;
+    return 4098 * saturationKpa(airC) / (away * away);
+  }
+
+  /** Mean saturation pressure of a day: of both extremes, not of their mean. */
+  public static double meanSaturationKpa(double maxC, double minC) {
+    return (saturationKpa(maxC) + saturationKpa(minC)) / 2;
+  }
+
+  /** Actual vapour pressure from the extremes of humidity. */
+  public static double vapourKpa(double maxC, double minC, double rhMax, double rhMin) {
+    return (saturationKpa(minC) * rhMax / 100 + saturationKpa(maxC) * rhMin / 100) / 2;
+  }
+
+  /** Actual vapour pressure from mean humidity; less good. */
+  public static double vapourFromMeanKpa(double maxC, double minC, double rhMean) {
+    return meanSaturationKpa(maxC, minC) * rhMean / 100;
+  }
+
+  /** Actual vapour pressure from a ventilated psychrometer. */
+  public static double vapourFromWetBulbKpa(double dryC, double wetC, double pressureKpa) {
+    return saturationKpa(wetC) - 0.000662 * pressureKpa * (dryC - wetC);
+  }
+
+  /** Wind at 2 m from wind at another height above grass. */
+  public static double windAt2m(double speed, double heightM) {
+    return speed * 4.87 / StrictMath.log(67.8 * heightM - 5.42);
+  }
+}

@@ -1,0 +1,64 @@
+package yardloom.climate.et.formula;
+
+/**
+ * Radiation at the ground after FAO-56, MJ per square metre and day.
+ *
+ * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
+ * Drainage Paper 56, 1998, equations 35, 37, 38, 39, 43, 44 and 50.
+ */
+public final class Radiation {
+  /** Reflected by the reference grass. */
+  public static final double ALBEDO = 0.23;
+
+  private static final double STEFAN_BOLTZMANN = 4.903e-9;
+
+  private Radiation() {}
+
+  /** Solar radiation from hours of sunshine; these are held to the day's length. */
+  public static double fromSunshine(double radiationMj, double sunHours, double dayHours) {
+    double share = dayHours <= 0 ? 0 : Math.max(0, Math.min(1, sunHours / dayHours));
+    return (0.25 + 0.50 * share) * radiationMj;
+  }
+
+  /**
+   * Solar radiation from the daily range of temperature.
+   *
+   * @param coefficient 0.16 inland, 0.19 on coasts
+   */
+  public static double fromTemperature(
+      double radiationMj, double maxC, double minC, double coefficient) {
+    return Math.min(
+        coefficient * Math.sqrt(Math.max(0, maxC - minC)) * radiationMj, 0.75 * radiationMj);
+  }
+
+  public static double clearSky(double radiationMj, double elevationM) {
+    return (0.75 + 2e-5 * elevationM) * radiationMj;
+  }
+
+  public static double netShortwave(double solarMj) {
+    return (1 - ALBEDO) * solarMj;
+  }
+
+  /** Net outgoing longwave radiation; the cloudiness ratio is held to 1. */
+  public static double netLongwave(
+      double maxC, double minC, double vapourKpa, double solarMj, double clearSkyMj) {
+    double warm = StrictMath.pow(maxC + 273.16, 4);
+    double cool = StrictMath.pow(minC + 273.16, 4);
+    double ratio = clearSkyMj <= 0 ? 1 : Math.min(1, solarMj / clearSkyMj);
+    return STEFAN_BOLTZMANN
+        * (warm + cool)
+        / 2
+        * (0.34 - 0.14 * Math.sqrt(vapourKpa))
+        * (1.35 * ratio - 0.35);
+  }
+
+  /** Heat into the soil in a month, from the months before and after. */
+  public static double soilHeat(double beforeC, double afterC) {
+    return 0.07 * (afterC - beforeC);
+  }
+
+  /** Heat into the soil in a month, when only the month itself and the one before are known. */
+  public static double soilHeatFromPrevious(double beforeC, double thisC) {
+    return 0.14 * (thisC - beforeC);
+  }
+}

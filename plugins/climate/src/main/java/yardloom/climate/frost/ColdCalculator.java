@@ -1,0 +1,78 @@
+package yardloom.climate.frost;
+
+import java.time.MonthDay;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.climate.frost.formula.WeatherYears;
+import yardloom.climate.weather.DailyWeather;
+import yardloom.climate.weather.WeatherWords;
+import yardloom.facts.FrostDates;
+import yardloom.facts.Hardiness;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Attributes.Entry;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+
+/**
+ * Gives frost dates and the hardiness zone as the plan states them, else as its weather record
+ * shows; and what else the record tells. A record without a complete year gives nothing.
+ */
+public final class ColdCalculator implements Calculator {
+  @Override
+  public String id() {
+    return "sun.cold";
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(YardFacts.FROST, YardFacts.HARDINESS, ColdAndWarmth.KEY);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    Optional<WeatherReading> record = reading(plan);
+    record.ifPresent(r -> out.give(ColdAndWarmth.KEY, r.all()));
+    plan.said(FrostWords.FROST)
+        .map(ColdCalculator::given)
+        .or(() -> record.flatMap(WeatherReading::frost))
+        .ifPresent(f -> out.give(YardFacts.FROST, f));
+    plan.said(FrostWords.ZONE)
+        .map(z -> given(z.value()))
+        .or(() -> record.flatMap(WeatherReading::hardiness))
+        .ifPresent(h -> out.give(YardFacts.HARDINESS, h));
+  }
+
+  private static Optional<WeatherReading> reading(Plan plan) {
+    boolean south = plan.isSouthern();
+    Optional<DailyWeather> record = plan.said(WeatherWords.WEATHER).map(Entry::value);
+    return record
+        .map(r -> new WeatherYears(r, south))
+        .filter(y -> !y.years().isEmpty())
+        .map(y -> new WeatherReading(y, record.orElseThrow().source()));
+  }
+
+  private static Hardiness given(FrostWords.ZoneGiven zone) {
+    return new Hardiness(
+        zone.number(), zone.warmerHalf(), Optional.empty(), Source.plan(zone.source()));
+  }
+
+  private static FrostDates given(Entry<FrostWords.FrostGiven> entry) {
+    FrostWords.FrostGiven frost = entry.value();
+    return new FrostDates(
+        stated(frost.last(), "last frost of spring", entry),
+        stated(frost.first(), "first frost of autumn", entry),
+        frost.limit());
+  }
+
+  private static Derived<MonthDay> stated(
+      MonthDay day, String what, Entry<FrostWords.FrostGiven> entry) {
+    return Derived.by(what, Source.plan(entry.value().source()))
+        .from("day", day, entry.place())
+        .gives(day);
+  }
+}

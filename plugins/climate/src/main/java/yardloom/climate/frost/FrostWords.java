@@ -1,0 +1,105 @@
+package yardloom.climate.frost;
+
+import java.time.MonthDay;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import yardloom.climate.weather.WeatherWords;
+import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.scope.TreeScope;
+import yardloom.kernel.unit.Temperature;
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Verb;
+import yardloom.kernel.vocab.YearDays;
+
+/** The words for frost, hardiness and the chill that fruit trees ask for. */
+public final class FrostWords {
+  private static final Pattern ZONE_TEXT = Pattern.compile("(1[0-3]|[1-9])([ab])");
+  private static final Temperature FREEZING = Temperature.celsius(0);
+  private static final Temperature COLDEST_LIMIT = Temperature.celsius(-15);
+  private static final Temperature WARMEST_LIMIT = Temperature.celsius(5);
+
+  /** What the plan says about frost, in place of a weather record. */
+  static final AttributeKey<FrostGiven> FROST = new AttributeKey<>("sun.frost", FrostGiven.class);
+
+  /** The hardiness zone that the plan gives, such as {@code 5b}. */
+  static final AttributeKey<ZoneGiven> ZONE = new AttributeKey<>("sun.zone", ZoneGiven.class);
+
+  /** Hours of winter chill that a tree asks for. */
+  static final AttributeKey<Double> CHILL = new AttributeKey<>("sun.chill", Double.class);
+
+  private FrostWords() {}
+
+  /** Frost as the plan gives it. */
+  record FrostGiven(MonthDay last, MonthDay first, Temperature limit, String source) {}
+
+  /** The zone as the plan gives it. */
+  record ZoneGiven(int number, boolean warmerHalf, String source) {}
+
+  @Verb(
+      help = "Says when frost is usual, as a local table or the weather service gives it.",
+      example = "frost last: '04-25', first: '10-14', source: 'state climatologist, county table'")
+  public static void frost(
+      PlanScope in,
+      @Opt(name = "last", help = "usual last frost of spring, month-day", required = true)
+          String last,
+      @Opt(name = "first", help = "usual first frost of autumn, month-day", required = true)
+          String first,
+      @Opt(name = "limit", help = "what counts as frost, -15 to 5 °C", fallback = "32 °F (0 °C)")
+          Temperature limit,
+      @Opt(name = "source", help = "who says so", fallback = "the plan's author") String source) {
+    MonthDay spring = YearDays.read(in.place(), last);
+    MonthDay fall = YearDays.read(in.place(), first);
+    if (spring.equals(fall)) {
+      throw problem(in, "last and first frost cannot fall on one day, got " + last + " twice");
+    }
+    Temperature counts = limit == null ? FREEZING : limit;
+    if (counts.compareTo(COLDEST_LIMIT) < 0 || counts.compareTo(WARMEST_LIMIT) > 0) {
+      throw problem(in, "limit of frost must be from 5 °F (-15 °C) to 41 °F (5 °C), got " + counts);
+    }
+    WeatherWords.once(in, FROST, new FrostGiven(spring, fall, counts, by(source)), "frost dates");
+  }
+
+  @Verb(
+      help = "Gives the plant hardiness zone, as a zone map shows it.",
+      example = "hardinessZone '6a', source: 'zone map of 2023'")
+  public static void hardinessZone(
+      PlanScope in,
+      @Arg(name = "zone", help = "1a (coldest) to 13b") String zone,
+      @Opt(name = "source", help = "which map, of what year", fallback = "the plan's author")
+          String source) {
+    Matcher read = ZONE_TEXT.matcher(zone);
+    if (!read.matches()) {
+      throw problem(
+          in, "a hardiness zone runs from '1a' to '13b', whole zone and half; got '" + zone + "'");
+    }
+    boolean warmer = read.group(2).equals("b");
+    int number = Integer.parseInt(read.group(1));
+    WeatherWords.once(in, ZONE, new ZoneGiven(number, warmer, by(source)), "hardiness zone");
+  }
+
+  @Verb(
+      help = "Says how much winter chill a fruit tree asks for, as the nursery gives it.",
+      example = "chillNeed 800")
+  public static void chillNeed(
+      TreeScope in,
+      @Arg(name = "hours", help = "hours below 45 °F (7 °C) in a winter, 0 to 2500") Number hours) {
+    double value = hours.doubleValue();
+    if (!(value >= 0 && value <= 2500)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, in.place(), "chillNeed must be 0 to 2500 hours, got " + hours);
+    }
+    in.element().attributes().add(CHILL, value, in.place());
+  }
+
+  private static String by(String source) {
+    return source == null ? "the plan's author" : source;
+  }
+
+  private static PlanException problem(PlanScope in, String message) {
+    return new PlanException(ProblemCode.OUT_OF_RANGE, in.place(), message);
+  }
+}

@@ -1,0 +1,27 @@
+package yardloom.climate.et.formula;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+class HargreavesTest {
+  @ParameterizedTest
+  @CsvFileSource(resources = "hargreaves.csv", numLinesToSkip = 1)
+  void hargreaves_ofPublishedCases(
+      String id,
+      double maxC,
+      double minC,
+      double meanC,
+      Double latitude,
+      Integer day,
+      Double raMj,
+      double expected,
+      double tolerance) {
+    double ra =
+        raMj == null
+            ? SolarDay.of(Math.toRadians(latitude), day).radiationMm()
+            : raMj * SolarDay.MM_PER_MJ;
+    assertEquals(expected, Hargreaves.et0MmPerDay(meanC, maxC, minC, ra), tolerance, id);
+  }
+}

@@ -1,0 +1,36 @@
+package yardloom.sun.bed;
+
+import java.util.List;
+import java.util.Optional;
+import yardloom.kernel.plan.ElementId;
+import yardloom.sun.hours.DayLight;
+import yardloom.sun.light.LightScheme.LightClass;
+
+/**
+ * The sun of one bed, or of open ground.
+ *
+ * @param bed empty for open level ground at the same site
+ * @param monthHours mean over the bed of direct hours on each month's mean day
+ * @param seasonHours mean over bed and season of direct hours a day
+ * @param morningHours the part of it before solar noon
+ * @param middle the course of each month's mean day at the bed's inmost point
+ * @param skyView share of the sky seen from there in each month
+ * @param dailyLight mol of photosynthetic light per square metre and day there, under a clear sky
+ *     on each month's mean day
+ */
+public record BedSun(
+    Optional<ElementId> bed,
+    List<Double> monthHours,
+    double seasonHours,
+    double morningHours,
+    List<DayLight> middle,
+    List<Double> skyView,
+    List<Double> dailyLight,
+    LightClass lightClass) {
+  public BedSun {
+    monthHours = List.copyOf(monthHours);
+    middle = List.copyOf(middle);
+    skyView = List.copyOf(skyView);
+    dailyLight = List.copyOf(dailyLight);
+  }
+}

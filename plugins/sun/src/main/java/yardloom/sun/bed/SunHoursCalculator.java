@@ -1,0 +1,199 @@
+package yardloom.sun.bed;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import yardloom.facts.LightNeed;
+import yardloom.facts.SunField;
+import yardloom.facts.SunHours;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.Site;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.vocab.Choices;
+import yardloom.sun.body.Ground;
+import yardloom.sun.hours.DayLight;
+import yardloom.sun.hours.Grid;
+import yardloom.sun.hours.SunEngine;
+import yardloom.sun.light.LightScheme;
+import yardloom.sun.light.LightSchemes;
+import yardloom.sun.shade.ShadeScene;
+import yardloom.sun.yard.FieldMaker;
+import yardloom.sun.yard.YardSun;
+
+/**
+ * Gives direct sun over the lot, for each bed and for each tree whose kind asks for sun. A bed's
+ * own plants do not shade the bed they stand in, nor a tree itself. Gives nothing without a site.
+ */
+public final class SunHoursCalculator implements Calculator {
+  @Override
+  public String id() {
+    return "sun.hours";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(YardFacts.OBSTACLES);
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.CLIMATE, YardFacts.LIGHT_NEEDS);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(YardFacts.SUN_HOURS, YardFacts.SUN_FIELD, BedSuns.KEY);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    if (plan.site().isEmpty()) {
+      return;
+    }
+    Site site = plan.site().get();
+    YardSun yard = new YardSun(plan, site, in.all(YardFacts.OBSTACLES), in.find(YardFacts.CLIMATE));
+    Optional<Grid> grid = yard.grid(plan);
+    if (grid.isEmpty()) {
+      return;
+    }
+    FieldMaker fields = new FieldMaker(plan, yard, grid.get());
+    SunField field = fields.make();
+    LightScheme scheme = LightSchemes.named(yard.settings.scheme());
+    BedSun open = open(site, yard, scheme);
+    List<BedSun> beds = new ArrayList<>();
+    SunEngine.Looker looker = yard.looker();
+    for (Element.Bed bed : plan.all(Element.Bed.class)) {
+      beds.add(bed(bed, field, yard, looker, scheme));
+    }
+    for (Element.Tree tree : planted(plan, in)) {
+      beds.add(tree(tree, yard, looker, scheme));
+    }
+    String method = method(yard, site, grid.get());
+    out.give(YardFacts.SUN_FIELD, field);
+    out.give(BedSuns.KEY, new BedSuns(beds, open, scheme, field.seasonText(), method));
+    Map<ElementId, List<TimeSpan>> byElement = new TreeMap<>();
+    beds.forEach(b -> byElement.put(b.bed().orElseThrow(), spans(b.monthHours())));
+    out.give(YardFacts.SUN_HOURS, new SunHours(byElement, spans(open.monthHours()), method));
+  }
+
+  private static List<TimeSpan> spans(List<Double> hours) {
+    return hours.stream().map(TimeSpan::hours).toList();
+  }
+
+  private static BedSun bed(
+      Element.Bed bed, SunField field, YardSun yard, SunEngine.Looker looker, LightScheme scheme) {
+    Point heart = bed.shape().heart();
+    looker.at(
+        heart.x().metres(), heart.y().metres(), YardSun.soilM(bed), yard.scene.shadeOf(bed.id()));
+    List<DayLight> middle = IntStream.range(0, 12).mapToObj(looker::day).toList();
+    List<Double> months = new ArrayList<>();
+    for (int m = 0; m < 12; m++) {
+      OptionalDouble mean = field.months().get(m).mean(bed.shape());
+      months.add(mean.orElse(middle.get(m).directHours()));
+    }
+    double season = field.season().mean(bed.shape()).orElse(0);
+    double morning = field.morning().mean(bed.shape()).orElse(0);
+    double[] sky = looker.skyView();
+    return new BedSun(
+        Optional.of(bed.id()),
+        months,
+        season,
+        morning,
+        middle,
+        DoubleStream.of(sky).boxed().toList(),
+        yard.light.at(looker, sky),
+        scheme.of(season));
+  }
+
+  /** The trees whose kind asks for sun. */
+  private static List<Element.Tree> planted(Plan plan, Facts in) {
+    Set<ElementId> asking =
+        in.all(YardFacts.LIGHT_NEEDS).stream().map(LightNeed::in).collect(Collectors.toSet());
+    return plan.all(Element.Tree.class).stream().filter(t -> asking.contains(t.id())).toList();
+  }
+
+  /** The sun in the middle of a crown, which does not shade itself. */
+  private static BedSun tree(
+      Element.Tree tree, YardSun yard, SunEngine.Looker looker, LightScheme scheme) {
+    looker.at(
+        tree.at().x().metres(),
+        tree.at().y().metres(),
+        tree.crownBase().plus(tree.height()).metres() / 2,
+        yard.scene.shadeOf(tree.id()));
+    List<DayLight> days = IntStream.range(0, 12).mapToObj(looker::day).toList();
+    SunEngine.Sums sums = looker.sums();
+    double season = FieldMaker.seasonMean(sums.hours(), yard);
+    double morning = FieldMaker.seasonMean(sums.morningHours(), yard);
+    double[] sky = looker.skyView();
+    return new BedSun(
+        Optional.of(tree.id()),
+        days.stream().map(DayLight::directHours).toList(),
+        season,
+        morning,
+        days,
+        DoubleStream.of(sky).boxed().toList(),
+        yard.light.at(looker, sky),
+        scheme.of(season));
+  }
+
+  private static BedSun open(Site site, YardSun yard, LightScheme scheme) {
+    ShadeScene bare =
+        new ShadeScene(
+            site.latitude().radians(), site.north().radians(), Ground.LEVEL, List.of(), List.of());
+    SunEngine.Looker looker =
+        new SunEngine(bare, yard.year, YardSun.COLUMNS).looker(yard.groups, yard.meanDays);
+    looker.at(0, 0, 0, ShadeScene.NOBODY);
+    List<DayLight> days = IntStream.range(0, 12).mapToObj(looker::day).toList();
+    SunEngine.Sums sums = looker.sums();
+    double season = FieldMaker.seasonMean(sums.hours(), yard);
+    double[] sky = looker.skyView();
+    return new BedSun(
+        Optional.empty(),
+        days.stream().map(DayLight::directHours).toList(),
+        season,
+        FieldMaker.seasonMean(sums.morningHours(), yard),
+        days,
+        DoubleStream.of(sky).boxed().toList(),
+        yard.light.at(looker, sky),
+        scheme.of(season));
+  }
+
+  private static String method(YardSun yard, Site site, Grid grid) {
+    return String.format(
+        Locale.ROOT,
+        "Direct sun: the sun's centre above the level horizon, without refraction, clear sky;"
+            + " horizon profiles every %d minutes of hour angle on cells of %.2f m; behind crowns"
+            + " and open fences hours count by the share of light that passes. Planned plants: %s.%s",
+        24 * 60 / YardSun.COLUMNS,
+        grid.cellM(),
+        Choices.text(yard.settings.stage()),
+        ground(yard, site));
+  }
+
+  private static String ground(YardSun yard, Site site) {
+    double fall = yard.ground().steepest();
+    return fall < 0.001
+        ? ""
+        : String.format(
+            Locale.ROOT,
+            " Ground: a plane that falls %.1f %% towards bearing %.0f°.",
+            100 * fall,
+            StrictMath.toDegrees(yard.ground().fallsTowardsRad(site.north().radians())));
+  }
+}

@@ -1,2 +1,0 @@
-/** Tables that the sun plugin ships. Start with {@link yardloom.sun.data.LightSchemes}. */
-package yardloom.sun.data;

@@ -1,0 +1,81 @@
+package yardloom.sun.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import yardloom.facts.Obstacle;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.draw.Style.Hatch;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.Site;
+import yardloom.sun.body.Ground;
+import yardloom.sun.body.Shadows;
+import yardloom.sun.position.DayLength;
+
+/**
+ * Outlines of the shade three hours before, at and three hours after solar noon, on the equinoxes
+ * and solstices. Where nothing can be drawn because the sun is down or too low, the tile says so.
+ */
+final class ShadowFigure {
+  private static final double[] HOURS = {-3, 0, 3};
+  private static final String[] TIMES = {"−3 h", "noon", "+3 h"};
+  private static final String[] DAYS = {"Equinox", "21 June", "21 Dec"};
+  private static final double[] DECLINATION_DEG = {0, 23.44, -23.44};
+  private static final double WIDTH_MM = 160;
+  private static final double ROW_MM = 370;
+  private static final Style SHADE =
+      Style.filled("sun-shade", "#b4bccb").hatched(Hatch.DIAGONAL).outlined(Palette.INK, 0.25);
+
+  private final Site site;
+  private final Ground ground;
+  private final List<Obstacle> obstacles;
+  private final YardOutline yard;
+  private final double widthMm;
+
+  ShadowFigure(Plan plan, Site site, Ground ground, List<Obstacle> obstacles) {
+    this.site = site;
+    this.ground = ground;
+    this.obstacles = obstacles;
+    boolean tall = YardOutline.isTall(plan);
+    widthMm = tall ? ROW_MM : WIDTH_MM;
+    yard = new YardOutline(plan, widthMm, tall ? DAYS.length * HOURS.length : HOURS.length);
+  }
+
+  Panel.Figure make() {
+    List<Mark> marks = new ArrayList<>();
+    for (int day = 0; day < DAYS.length; day++) {
+      for (int h = 0; h < HOURS.length; h++) {
+        int tile = day * HOURS.length + h;
+        double right = yard.rightM(tile);
+        double up = yard.upM(tile);
+        Shadows shadows = at(DECLINATION_DEG[day], HOURS[h]);
+        Shape shade = shadows.of(obstacles).and(yard.ground());
+        if (!shade.isEmpty()) {
+          marks.add(
+              new Mark.Region(HourBands.moved(shade, right, up), SHADE, "shade, " + TIMES[h]));
+        }
+        String caption = DAYS[day] + ", " + TIMES[h] + (shadows.isDay() ? "" : ": sun down");
+        marks.addAll(yard.marks(caption, right, up));
+      }
+    }
+    List<LegendEntry> legend =
+        List.of(LegendEntry.area("shade at that time, crowns as if solid", SHADE));
+    return new Panel.Figure(
+        "Shade three hours before, at and three hours after solar noon", marks, legend, widthMm, 0);
+  }
+
+  private Shadows at(double declinationDeg, double hour) {
+    double latitude = site.latitude().radians();
+    double declination = StrictMath.toRadians(declinationDeg);
+    double hourAngle = StrictMath.toRadians(15 * hour);
+    return new Shadows(
+        ground,
+        DayLength.bearing(latitude, declination, hourAngle),
+        DayLength.elevation(latitude, declination, hourAngle),
+        site.north().radians());
+  }
+}

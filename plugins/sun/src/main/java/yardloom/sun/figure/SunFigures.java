@@ -1,0 +1,71 @@
+package yardloom.sun.figure;
+
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import yardloom.facts.SunField;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Plan;
+import yardloom.sun.spot.SunSpots;
+
+/** Maps of direct sun: the season with the best free ground, and the twelve months. */
+final class SunFigures {
+  private static final Style SPOT = Style.line("sun-best-spot", "#b3261e", 0.7);
+  private static final double SEASON_MM = 180;
+  private static final double MONTHS_MM = 560;
+  private static final int MONTHS = 12;
+  private static final double RANK_MM = 3.5;
+
+  private static final double TALL_SEASON_MM = 130;
+
+  private SunFigures() {}
+
+  static Panel.Figure season(Plan plan, SunField field, Optional<SunSpots> spots) {
+    double widthMm = YardOutline.isTall(plan) ? TALL_SEASON_MM : SEASON_MM;
+    YardOutline yard = new YardOutline(plan, widthMm);
+    List<Mark> marks =
+        new ArrayList<>(
+            HourBands.marks(
+                field.season(), yard.ground(), YardOutline.roomOf(plan), yard.labelRoomM(), 0, 0));
+    marks.addAll(yard.marks("Mean day of " + field.seasonText(), 0, 0));
+    List<LegendEntry> legend = new ArrayList<>(HourBands.legend());
+    for (SunSpots.Search search : spots.map(SunSpots::searches).orElse(List.of())) {
+      for (int i = 0; i < search.found().size(); i++) {
+        SunSpots.Found found = search.found().get(i);
+        String rank = Integer.toString(i + 1);
+        marks.add(new Mark.Region(found.ground(), SPOT, "place " + rank + " for " + search.crop()));
+        marks.add(
+            new Mark.Label(found.ground().heart(), rank, RANK_MM, true, 1, Mark.Anchor.CENTRE));
+      }
+      if (!search.found().isEmpty()) {
+        legend.add(LegendEntry.line("best free ground for " + search.crop() + ", by rank", SPOT));
+      }
+    }
+    return new Panel.Figure("Direct sun in the season", marks, legend, widthMm, 0);
+  }
+
+  static Panel.Figure months(Plan plan, SunField field) {
+    int columns = YardOutline.isTall(plan) ? MONTHS / 2 : MONTHS / 4;
+    YardOutline yard = new YardOutline(plan, MONTHS_MM, columns);
+    Shape room = YardOutline.roomOf(plan);
+    List<Mark> marks = new ArrayList<>();
+    for (int m = 0; m < MONTHS; m++) {
+      double right = yard.rightM(m);
+      double up = yard.upM(m);
+      marks.addAll(
+          HourBands.marks(
+              field.months().get(m), yard.ground(), room, yard.labelRoomM(), right, up));
+      String name = Month.of(m + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+      marks.addAll(yard.marks(name, right, up));
+    }
+    return new Panel.Figure(
+        "Direct sun on the mean day of each month", marks, HourBands.legend(), MONTHS_MM, 0);
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * How much sun would something new take from beds and from neighbours? Start with {@link
+ * yardloom.sun.neighbour.ProposedCheck}.
+ */
+package yardloom.sun.neighbour;

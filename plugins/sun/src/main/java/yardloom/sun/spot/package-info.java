@@ -1,0 +1,5 @@
+/**
+ * Where is the sunniest free ground of some size? Start with {@link
+ * yardloom.sun.spot.SpotCalculator}.
+ */
+package yardloom.sun.spot;

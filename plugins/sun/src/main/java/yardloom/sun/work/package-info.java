@@ -1,5 +1,0 @@
-/**
- * Calculators and checks of the sun plugin. Start with {@link
- * yardloom.sun.work.SunHoursCalculator}.
- */
-package yardloom.sun.work;

@@ -1,0 +1,198 @@
+package yardloom.sun.yard;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.locationtech.jts.geom.Envelope;
+import yardloom.facts.ClimateNormals;
+import yardloom.facts.Obstacle;
+import yardloom.facts.Obstacle.Stage;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.ground.Surface;
+import yardloom.kernel.plan.Attributes;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.Site;
+import yardloom.sun.body.Ground;
+import yardloom.sun.hours.DayGroups;
+import yardloom.sun.hours.Grid;
+import yardloom.sun.hours.SunEngine;
+import yardloom.sun.light.RadiationWords;
+import yardloom.sun.light.formula.ClearSky;
+import yardloom.sun.light.formula.LightOfDays;
+import yardloom.sun.position.DayLength;
+import yardloom.sun.position.SunYear;
+import yardloom.sun.shade.ShadeScene;
+
+/** A plan's scene, engine and grid, made once from its site, settings and obstacles. */
+public final class YardSun {
+  /** One column of hour angle every four minutes. */
+  public static final int COLUMNS = 360;
+
+  /** Above this many cells the cells are made larger. */
+  static final int MOST_CELLS = 60_000;
+
+  private static final double USUAL_VAPOUR_KPA = 1;
+  private static final double SURVEY_M = 0.5;
+
+  public final SunSettings settings;
+  public final ShadeScene scene;
+  private final Ground ground;
+  private final List<Obstacle> standing;
+  public final SunYear year;
+  public final SunEngine engine;
+  public final DayGroups groups;
+  public final int[] meanDays;
+  public final LightOfDays light;
+
+  /**
+   * A yard.
+   *
+   * @param climate gives the moisture of the air by month; without it 1 kPa is taken
+   */
+  public YardSun(Plan plan, Site site, List<Obstacle> obstacles, Optional<ClimateNormals> climate) {
+    settings = SunSettings.of(plan);
+    year = new SunYear(site.longitude().degrees());
+    double north = site.north().radians();
+    ground =
+        settings
+            .fall()
+            .map(f -> Ground.falling(f.slope(), f.towards().radians(), north))
+            .or(() -> plan.attributes().get(Surface.KEY).map(s -> surveyed(plan, s)))
+            .orElse(Ground.LEVEL);
+    standing = grown(obstacles);
+    scene = new ShadeScene(site.latitude().radians(), north, ground, skyline(settings), standing);
+    engine = new SunEngine(scene, year, COLUMNS);
+    groups = DayGroups.season(settings.season().from(), settings.season().to());
+    meanDays = SunYear.MEAN_DAYS.stream().mapToInt(SunYear::day).toArray();
+    light = light(plan, site, climate);
+  }
+
+  /** The plane nearest to the open ground of the lot, where levels are known. */
+  private static Ground surveyed(Plan plan, Surface surface) {
+    List<Shape> built = new ArrayList<>();
+    plan.all(Element.Building.class).forEach(b -> built.add(b.shape()));
+    Shape lot = plan.lot().map(l -> l.shape()).orElseGet(surface::extent);
+    Shape open = lot.and(surface.extent()).minus(Shape.union(built));
+    Predicate<Point> inside = open.insideTest();
+    Envelope box = open.bounds();
+    List<double[]> levels = new ArrayList<>();
+    for (double x = box.getMinX() + SURVEY_M / 2; x < box.getMaxX(); x += SURVEY_M) {
+      for (double y = box.getMinY() + SURVEY_M / 2; y < box.getMaxY(); y += SURVEY_M) {
+        Point at = Point.metres(x, y);
+        if (inside.test(at)) {
+          double[] level = {x, y, 0};
+          surface
+              .levelAt(at)
+              .ifPresent(
+                  z -> {
+                    level[2] = z.metres();
+                    levels.add(level);
+                  });
+        }
+      }
+    }
+    return Ground.nearest(levels);
+  }
+
+  private LightOfDays light(Plan plan, Site site, Optional<ClimateNormals> climate) {
+    ClearSky[] skies = new ClearSky[12];
+    for (int m = 0; m < 12; m++) {
+      // FAO-56 eq. 48: the air holds about what it can hold at the night's lowest temperature.
+      int month = m;
+      double vapourKpa =
+          climate
+              .flatMap(c -> c.months().get(month).dailyMin())
+              .map(t -> ClearSky.saturationKpa(t.celsius()))
+              .orElse(USUAL_VAPOUR_KPA);
+      skies[m] = new ClearSky(site.elevation().metres(), vapourKpa);
+    }
+    double latitude = site.latitude().radians();
+    LightOfDays clear = new LightOfDays(skies, latitude, year, COLUMNS, meanDays);
+    return plan.said(RadiationWords.RADIATION)
+        .map(Attributes.Entry::value)
+        .map(g -> clear.measured(array(g.monthly()), aboveAir(latitude), sunsets(latitude)))
+        .orElse(clear);
+  }
+
+  private static double[] array(List<Double> values) {
+    return values.stream().mapToDouble(v -> v).toArray();
+  }
+
+  private double[] aboveAir(double latitudeRad) {
+    return Arrays.stream(meanDays)
+        .mapToDouble(d -> ClearSky.aboveAir(latitudeRad, StrictMath.atan(year.tan(d)), d))
+        .toArray();
+  }
+
+  private double[] sunsets(double latitudeRad) {
+    return Arrays.stream(meanDays)
+        .mapToDouble(d -> DayLength.sunsetHourAngle(latitudeRad, StrictMath.atan(year.tan(d))))
+        .toArray();
+  }
+
+  private static List<double[]> skyline(SunSettings settings) {
+    List<double[]> points = new ArrayList<>();
+    settings
+        .skyline()
+        .forEach(s -> points.add(new double[] {s.bearing().radians(), s.rise().radians()}));
+    return points;
+  }
+
+  /** What casts shade. */
+  public ShadeScene scene() {
+    return scene;
+  }
+
+  /** The obstacles that stand at the chosen state of growth. */
+  public List<Obstacle> standing() {
+    return standing;
+  }
+
+  public Ground ground() {
+    return ground;
+  }
+
+  private List<Obstacle> grown(List<Obstacle> obstacles) {
+    return obstacles.stream()
+        .filter(o -> o.stage() == Stage.STANDING || o.stage() == settings.stage())
+        .toList();
+  }
+
+  public SunEngine.Looker looker() {
+    return engine.looker(groups, meanDays);
+  }
+
+  /** Cells over the lot and all beds; empty if the plan has neither. */
+  public Optional<Grid> grid(Plan plan) {
+    Envelope bounds = new Envelope();
+    plan.lot().ifPresent(lot -> bounds.expandToInclude(lot.shape().bounds()));
+    plan.all(Element.Bed.class).forEach(b -> bounds.expandToInclude(b.shape().bounds()));
+    if (bounds.isNull() || bounds.getArea() == 0) {
+      return Optional.empty();
+    }
+    double cellM = settings.cell().metres();
+    while (cells(bounds, cellM) > MOST_CELLS) {
+      cellM *= 2;
+    }
+    return Optional.of(
+        new Grid(
+            bounds.getMinX(),
+            bounds.getMinY(),
+            cellM,
+            (int) Math.ceil(bounds.getWidth() / cellM - 1e-9),
+            (int) Math.ceil(bounds.getHeight() / cellM - 1e-9)));
+  }
+
+  private static double cells(Envelope bounds, double cellM) {
+    return Math.ceil(bounds.getWidth() / cellM) * Math.ceil(bounds.getHeight() / cellM);
+  }
+
+  /** How high the soil of a bed lies above the ground. */
+  public static double soilM(Element.Bed bed) {
+    return bed.attributes().get(YardWords.BED_HEIGHT).map(h -> h.metres()).orElse(0.0);
+  }
+}

@@ -1,0 +1,47 @@
+package yardloom.sun.light;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.problem.PlanException;
+
+/** Light classes: rows I08 to I10, and on which side a border lies. */
+class LightSchemesTest {
+  @ParameterizedTest(name = "{0}: {2} h is {3} by {1}")
+  @CsvSource({
+    "I08, six four, 6.1, full sun",
+    "I08, six four, 6, part sun",
+    "I08, six four, 5, part sun",
+    "I08, six four, 3.9, shade",
+    "I09, six three, 6.1, full sun",
+    "I09, six three, 6, full sun",
+    "I09, six three, 5, part shade",
+    "I09, six three, 2.9, shade",
+    "I10, four way, 5, part sun",
+    "I10, four way, 3, part shade",
+    "I10, four way, 1.5, full shade",
+    "practice, temperate, 6.5, part sun",
+    "practice, hot, 6.5, full sun"
+  })
+  void hours_haveTheirClass(String id, String scheme, double hours, String lightClass) {
+    assertEquals(lightClass, LightSchemes.named(scheme).of(hours).name(), id);
+  }
+
+  @Test
+  void everyScheme_saysItsLimitsAndItsSource() {
+    for (String name : LightSchemes.names()) {
+      assertTrue(LightSchemes.named(name).text().contains(" h"), name);
+      assertTrue(LightSchemes.named(name).source().cite().contains("no source"), name);
+    }
+  }
+
+  @Test
+  void misspeltScheme_isAnsweredWithTheNearest() {
+    PlanException e = assertThrows(PlanException.class, () -> LightSchemes.named("temparate"));
+    assertTrue(e.getMessage().contains("Did you mean `temperate`?"), e.getMessage());
+  }
+}
