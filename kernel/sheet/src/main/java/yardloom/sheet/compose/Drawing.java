@@ -14,6 +14,7 @@ import yardloom.sheet.label.DrawingLabels;
 import yardloom.sheet.label.LabelSpace;
 import yardloom.sheet.label.Quad;
 import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.BreakLine;
 import yardloom.sheet.paper.Ink;
 import yardloom.sheet.paper.Type;
 import yardloom.sheet.paper.View;

@@ -3,8 +3,8 @@ package yardloom.sheet.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import yardloom.sheet.label.Grid;
 import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Grid;
 import yardloom.sheet.paper.Ink;
 
 /**

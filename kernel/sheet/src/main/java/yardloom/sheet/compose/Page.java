@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import yardloom.sheet.label.Grid;
 import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Grid;
 import yardloom.sheet.paper.Ink;
 
 /** One sheet while it is filled: columns that blocks go down. */

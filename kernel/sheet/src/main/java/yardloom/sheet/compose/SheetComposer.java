@@ -13,7 +13,7 @@ import yardloom.kernel.draw.Style;
 import yardloom.kernel.draw.TextMetrics;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
-import yardloom.sheet.label.Grid;
+import yardloom.sheet.paper.Grid;
 import yardloom.sheet.paper.Ink;
 import yardloom.sheet.paper.Scale;
 import yardloom.sheet.paper.Type;

@@ -1,7 +1,4 @@
-package yardloom.sheet.label;
-
-import yardloom.sheet.paper.Box;
-import yardloom.sheet.paper.Paper;
+package yardloom.sheet.paper;
 
 /**
  * The columns of a sheet: equal widths, so that blocks line up from sheet to sheet.

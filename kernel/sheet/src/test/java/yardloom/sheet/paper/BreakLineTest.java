@@ -1,4 +1,4 @@
-package yardloom.sheet.compose;
+package yardloom.sheet.paper;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -6,9 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import yardloom.sheet.label.Quad;
-import yardloom.sheet.paper.Box;
-import yardloom.sheet.paper.Ink;
-import yardloom.sheet.paper.Xy;
 
 class BreakLineTest {
   private static final Box AREA = new Box(0, 0, 100, 80);

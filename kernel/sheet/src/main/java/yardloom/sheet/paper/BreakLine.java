@@ -1,12 +1,9 @@
-package yardloom.sheet.compose;
+package yardloom.sheet.paper;
 
 import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Style;
-import yardloom.sheet.paper.Box;
-import yardloom.sheet.paper.Ink;
-import yardloom.sheet.paper.Xy;
 
 /**
  * The long break line of technical drawing, a thin line with a zigzag: says that a thing runs on
@@ -15,7 +12,7 @@ import yardloom.sheet.paper.Xy;
  * <p>References: [1] ISO 128-2:2020, Technical product documentation, line conventions: thin
  * continuous line with zigzags for the limit of partial views (from memory).
  */
-final class BreakLine {
+public final class BreakLine {
   private static final Style THIN = Style.line("break-line", Palette.INK, 0.18);
   private static final double ZIGZAG_MM = 3;
   private static final double BEYOND_MM = 1.5;
@@ -23,7 +20,7 @@ final class BreakLine {
   private BreakLine() {}
 
   /** The break lines where a closed ring leaves {@code area}. */
-  static List<Ink> where(List<Xy> ring, Box area) {
+  public static List<Ink> where(List<Xy> ring, Box area) {
     List<Ink> lines = new ArrayList<>();
     addAlong(lines, ring, area.x(), false, area.y(), area.bottom());
     addAlong(lines, ring, area.right(), false, area.y(), area.bottom());
