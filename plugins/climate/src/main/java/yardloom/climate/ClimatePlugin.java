@@ -9,6 +9,8 @@ import yardloom.climate.frost.FrostWords;
 import yardloom.climate.frost.WarmthTable;
 import yardloom.climate.normals.ClimateCalculator;
 import yardloom.climate.normals.NormalsWords;
+import yardloom.climate.radiation.RadiationCalculator;
+import yardloom.climate.radiation.RadiationWords;
 import yardloom.climate.weather.DailyRainCalculator;
 import yardloom.climate.weather.RainWords;
 import yardloom.climate.weather.WeatherWords;
@@ -37,7 +39,12 @@ public final class ClimatePlugin implements YardPlugin {
     return List.of(
         new Vocabulary(
             "climate",
-            List.of(NormalsWords.class, RainWords.class, WeatherWords.class, FrostWords.class)));
+            List.of(
+                NormalsWords.class,
+                RainWords.class,
+                WeatherWords.class,
+                FrostWords.class,
+                RadiationWords.class)));
   }
 
   @Override
@@ -46,6 +53,7 @@ public final class ClimatePlugin implements YardPlugin {
         new ClimateCalculator(),
         new DailyRainCalculator(),
         new ColdCalculator(),
+        new RadiationCalculator(),
         new EtCalculator());
   }
 

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.time.ZoneId;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -13,9 +15,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import yardloom.climate.frost.ColdAndWarmth;
 import yardloom.climate.frost.FrostWords;
+import yardloom.climate.radiation.RadiationWords;
 import yardloom.climate.weather.WeatherWords;
 import yardloom.facts.FrostDates;
 import yardloom.facts.Hardiness;
+import yardloom.facts.SolarRadiation;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.geom.Point;
@@ -27,6 +31,7 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.plan.Site;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -36,15 +41,30 @@ import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.unit.UnitSystem;
 
 class ClimateWordsTest {
   private static final SourceRef PLACE = new SourceRef("plan.groovy", 4, 1);
-  private final Draft draft =
-      new Draft(new PlanInfo("test", "Test yard", "", "", "", "", UnitSystem.METRIC, ""));
+  private final Draft draft = atForty();
   private final PlanScope plan = new PlanScope(draft, PLACE);
+
+  private static Draft atForty() {
+    Draft draft =
+        new Draft(new PlanInfo("test", "Test yard", "", "", "", "", UnitSystem.METRIC, ""));
+    draft.site(
+        new Site(
+            "test site",
+            Angle.degrees(40),
+            Angle.degrees(-105),
+            Length.ZERO,
+            ZoneId.of("Etc/GMT+7"),
+            Angle.ZERO),
+        SourceRef.NONE);
+    return draft;
+  }
 
   private static void refused(ProblemCode code, String part, Runnable word) {
     PlanException e = assertThrows(PlanException.class, word::run);
@@ -230,5 +250,31 @@ class ClimateWordsTest {
     FrostWords.chillNeed(tree, 2500);
     List<String> texts = outcome().findings().stream().map(Finding::text).toList();
     assertTrue(texts.stream().anyMatch(t -> t.contains("asks for 2500 h")), texts.toString());
+  }
+
+  /**
+   * The figures at 40° N are recalled from FAO-56, Annex 2, Table 2.6 (memory), whose days and fits
+   * these are; the formula is held by F07.
+   */
+  @Test
+  void radiation_fallsFromJuneToDecember() {
+    SolarRadiation found = outcome().results().get(YardFacts.RADIATION);
+    assertEquals(41.9, found.extraterrestrial().get(5), 0.15);
+    assertEquals(13.6, found.extraterrestrial().get(11), 0.15);
+    assertEquals(0.75, found.clearSky().get(5) / found.extraterrestrial().get(5), 1e-9);
+  }
+
+  @Test
+  void givenRadiation_isConvertedAndPassedOn() {
+    RadiationWords.solarRadiation(plan, Collections.nCopies(12, 5), "station", "kwh");
+    SolarRadiation.Given given = outcome().results().get(YardFacts.RADIATION).given().orElseThrow();
+    assertEquals(18.0, given.monthly().get(0), 1e-12, "1 kWh is 3.6 MJ");
+    refused(ProblemCode.OUT_OF_RANGE, "12 monthly", () -> radiation(List.of(1, 2)));
+    refused(ProblemCode.OUT_OF_RANGE, "45 MJ", () -> radiation(Collections.nCopies(12, 20)));
+    refused(ProblemCode.OUT_OF_RANGE, "plain numbers", () -> radiation(List.of("much")));
+  }
+
+  private void radiation(List<?> months) {
+    RadiationWords.solarRadiation(plan, months, "station", null);
   }
 }

@@ -40,7 +40,7 @@ public final class YardFacts {
   public static final FactKey<SunField> SUN_FIELD =
       FactKey.one("sun.field", SunField.class).called("sun over the lot");
 
-  /** Radiation above the air, under a clear sky and as given; given by sun, read by water. */
+  /** Radiation above the air, under a clear sky and as given; given by climate, read by sun. */
   public static final FactKey<SolarRadiation> RADIATION =
       FactKey.one("sun.radiation", SolarRadiation.class).called("radiation of the sun");
 

@@ -19,8 +19,6 @@ import yardloom.sun.figure.SunPainter;
 import yardloom.sun.figure.SunPathWords;
 import yardloom.sun.figure.SunSheet;
 import yardloom.sun.light.LightWords;
-import yardloom.sun.light.RadiationCalculator;
-import yardloom.sun.light.RadiationWords;
 import yardloom.sun.neighbour.NeighbourCheck;
 import yardloom.sun.neighbour.ProposedCheck;
 import yardloom.sun.neighbour.ProposedWords;
@@ -52,7 +50,6 @@ public final class SunPlugin implements YardPlugin {
             List.of(
                 YardWords.class,
                 LightWords.class,
-                RadiationWords.class,
                 CrownWords.class,
                 SpotWords.class,
                 ProposedWords.class,
@@ -61,11 +58,7 @@ public final class SunPlugin implements YardPlugin {
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(
-        new SiteObstacles(),
-        new SunHoursCalculator(),
-        new RadiationCalculator(),
-        new SpotCalculator());
+    return List.of(new SiteObstacles(), new SunHoursCalculator(), new SpotCalculator());
   }
 
   @Override

@@ -11,11 +11,13 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.LightNeed;
 import yardloom.facts.Obstacle;
+import yardloom.facts.SolarRadiation;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -54,7 +56,25 @@ class SunPluginTest extends PluginContract {
   static Outcome outcome(Draft draft, YardPlugin... others) {
     List<YardPlugin> plugins = new ArrayList<>(List.of(others));
     plugins.add(new SunPlugin());
-    return new Study(PluginLoader.of(plugins)).of(draft.freeze());
+    if (others.length == 0) {
+      plugins.add(gives(List.of(), List.of()));
+    }
+    return new Study(PluginLoader.of(plugins))
+        .of(draft.freeze());
+  }
+
+  /** Stands for climate: the same clear air at the sea all year. */
+  private static void clearSky(Sink out) {
+    Source by = Source.commonPractice("hand-made");
+    out.give(
+        YardFacts.RADIATION,
+        new SolarRadiation(
+            Collections.nCopies(12, 30.0),
+            Collections.nCopies(12, 22.5),
+            "three quarters",
+            Collections.nCopies(12, new SolarRadiation.Sky(4.92, 101.3, 20)),
+            by,
+            Optional.empty()));
   }
 
   /** A tall wall from east to west with a bed on either side. */
@@ -339,11 +359,12 @@ class SunPluginTest extends PluginContract {
     assertEquals(0, sun.of(NORTH_BED).orElseThrow().get(11).hours(), 0.3);
   }
 
-  /** Light needs and shade as planting would give them. */
+  /** Light needs and shade as planting would give them, radiation as climate would. */
   private static YardPlugin gives(List<LightNeed> needs, List<Obstacle> shade) {
     return new Giver(
-        Set.of(YardFacts.LIGHT_NEEDS, YardFacts.OBSTACLES),
+        Set.of(YardFacts.LIGHT_NEEDS, YardFacts.OBSTACLES, YardFacts.RADIATION),
         (plan, out) -> {
+          clearSky(out);
           needs.forEach(n -> out.give(YardFacts.LIGHT_NEEDS, n));
           shade.forEach(o -> out.give(YardFacts.OBSTACLES, o));
         });

@@ -5,11 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.MonthDay;
-import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.Obstacle;
-import yardloom.facts.SolarRadiation;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -27,7 +25,6 @@ import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.sun.light.LightWords;
-import yardloom.sun.light.RadiationWords;
 import yardloom.sun.obstacle.CrownWords;
 import yardloom.sun.position.Dates;
 import yardloom.sun.spot.SpotWords;
@@ -115,31 +112,5 @@ class SunWordsTest {
     assertEquals(0.5, found.get(0).passes().get(10), 1e-12, "November");
     refused(
         ProblemCode.OUT_OF_RANGE, "share from 0", () -> CrownWords.crown(scope, 1.5, null, null));
-  }
-
-  /**
-   * The figures at 40° N are recalled from FAO-56, Annex 2 (memory); the formula is held by F07.
-   */
-  @Test
-  void radiation_fallsFromJuneToDecember() {
-    SolarRadiation found = SunPluginTest.outcome(draft).results().get(YardFacts.RADIATION);
-    assertEquals(41.8, found.extraterrestrial().get(5), 0.4);
-    assertEquals(14.1, found.extraterrestrial().get(11), 0.4);
-    assertEquals(0.75, found.clearSky().get(5) / found.extraterrestrial().get(5), 1e-9);
-  }
-
-  @Test
-  void givenRadiation_isConvertedAndPassedOn() {
-    RadiationWords.solarRadiation(plan, Collections.nCopies(12, 5), "station", "kwh");
-    SolarRadiation.Given given =
-        SunPluginTest.outcome(draft).results().get(YardFacts.RADIATION).given().orElseThrow();
-    assertEquals(18.0, given.monthly().get(0), 1e-12, "1 kWh is 3.6 MJ");
-    refused(ProblemCode.OUT_OF_RANGE, "12 monthly", () -> radiation(List.of(1, 2)));
-    refused(ProblemCode.OUT_OF_RANGE, "45 MJ", () -> radiation(Collections.nCopies(12, 20)));
-    refused(ProblemCode.OUT_OF_RANGE, "plain numbers", () -> radiation(List.of("much")));
-  }
-
-  private void radiation(List<?> months) {
-    RadiationWords.solarRadiation(plan, months, "station", null);
   }
 }

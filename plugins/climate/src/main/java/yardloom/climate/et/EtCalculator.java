@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.climate.et.formula.Hargreaves;
-import yardloom.climate.et.formula.SolarDay;
+import yardloom.climate.radiation.formula.SolarDay;
 import yardloom.facts.ClimateNormals;
 import yardloom.facts.ReferenceEt;
 import yardloom.facts.SolarRadiation;

@@ -2,7 +2,7 @@ package yardloom.climate.et;
 
 import yardloom.climate.et.formula.Air;
 import yardloom.climate.et.formula.PenmanMonteith;
-import yardloom.climate.et.formula.Radiation;
+import yardloom.climate.radiation.formula.Radiation;
 import yardloom.facts.ClimateNormals;
 import yardloom.facts.SolarRadiation;
 import yardloom.kernel.fact.Derived;

@@ -54,6 +54,7 @@ class RadiationEtTest {
             Collections.nCopies(12, 40.55),
             Collections.nCopies(12, 30.6),
             "test",
+            Collections.nCopies(12, new SolarRadiation.Sky(4.92, 101.3, 20)),
             test,
             Optional.of(new SolarRadiation.Given(Collections.nCopies(12, solarMj), test)));
     return RadiationEt.of(site, new ClimateNormals("Lyon", months, test, test), radiation, 6);

@@ -16,7 +16,7 @@ import yardloom.sun.light.LightScheme.LightClass;
  * @param middle the course of each month's mean day at the bed's inmost point
  * @param skyView share of the sky seen from there in each month
  * @param dailyLight mol of photosynthetic light per square metre and day there, under a clear sky
- *     on each month's mean day
+ *     on each month's mean day; empty where radiation is unknown
  */
 public record BedSun(
     Optional<ElementId> bed,

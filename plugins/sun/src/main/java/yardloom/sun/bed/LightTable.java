@@ -7,10 +7,11 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.SolarRadiation;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
@@ -22,7 +23,6 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.sun.hours.DayLight;
-import yardloom.sun.light.RadiationWords;
 import yardloom.sun.position.CivilDay;
 import yardloom.sun.position.CivilDay.Horizon;
 import yardloom.sun.position.SunYear;
@@ -51,7 +51,7 @@ public final class LightTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(BedSuns.KEY);
+    return Set.of(BedSuns.KEY, YardFacts.RADIATION);
   }
 
   @Override
@@ -80,16 +80,17 @@ public final class LightTable implements TableMaker {
             + ", of the year "
             + SunYear.REFERENCE_YEAR
             + ". Sunny means at least half of the direct light.");
-    table.note(lightNote(plan));
+    table.note(lightNote(facts));
     return table.build();
   }
 
-  private static String lightNote(Plan plan) {
+  private static String lightNote(Facts facts) {
     String guide =
         " Guide: fruiting vegetables 20 to 25 mol, most ornamentals up to 12 (University of"
             + " Florida, as quoted in a trade note).";
-    return plan.said(RadiationWords.RADIATION)
-        .map(Attributes.Entry::value)
+    return facts
+        .find(YardFacts.RADIATION)
+        .flatMap(SolarRadiation::given)
         .map(
             given ->
                 "Daily light from given radiation ("
@@ -130,12 +131,18 @@ public final class LightTable implements TableMaker {
               Derived.by("sky seen by a level surface, weighted by sin(elevation)", GEOMETRY)
                   .from("place", place)
                   .gives(bed.skyView().get(m))),
-          Cell.of(
-              Derived.by("direct + sky view × diffuse, times 7.265 mol/kWh", DLI)
-                  .from("place", place)
-                  .from("day", date)
-                  .gives(bed.dailyLight().get(m))));
+          light(bed, m, place, date));
     }
+  }
+
+  private static Cell light(BedSun bed, int month, String place, String date) {
+    return bed.dailyLight().isEmpty()
+        ? Cell.BLANK
+        : Cell.of(
+            Derived.by("direct + sky view × diffuse, times 7.265 mol/kWh", DLI)
+                .from("place", place)
+                .from("day", date)
+                .gives(bed.dailyLight().get(month)));
   }
 
   private static Cell hours(double hours, String place, String date) {

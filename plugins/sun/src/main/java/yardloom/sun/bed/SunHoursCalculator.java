@@ -53,7 +53,7 @@ public final class SunHoursCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.CLIMATE, YardFacts.LIGHT_NEEDS);
+    return Set.of(YardFacts.RADIATION, YardFacts.LIGHT_NEEDS);
   }
 
   @Override
@@ -67,7 +67,8 @@ public final class SunHoursCalculator implements Calculator {
       return;
     }
     Site site = plan.site().get();
-    YardSun yard = new YardSun(plan, site, in.all(YardFacts.OBSTACLES), in.find(YardFacts.CLIMATE));
+    YardSun yard =
+        new YardSun(plan, site, in.all(YardFacts.OBSTACLES), in.find(YardFacts.RADIATION));
     Optional<Grid> grid = yard.grid(plan);
     if (grid.isEmpty()) {
       return;
@@ -117,7 +118,7 @@ public final class SunHoursCalculator implements Calculator {
         morning,
         middle,
         DoubleStream.of(sky).boxed().toList(),
-        yard.light.at(looker, sky),
+        yard.dailyLight(looker, sky),
         scheme.of(season));
   }
 
@@ -148,7 +149,7 @@ public final class SunHoursCalculator implements Calculator {
         morning,
         days,
         DoubleStream.of(sky).boxed().toList(),
-        yard.light.at(looker, sky),
+        yard.dailyLight(looker, sky),
         scheme.of(season));
   }
 
@@ -170,7 +171,7 @@ public final class SunHoursCalculator implements Calculator {
         FieldMaker.seasonMean(sums.morningHours(), yard),
         days,
         DoubleStream.of(sky).boxed().toList(),
-        yard.light.at(looker, sky),
+        yard.dailyLight(looker, sky),
         scheme.of(season));
   }
 

@@ -6,6 +6,9 @@ package yardloom.sun.position;
  * <p>Geometric: the sun's centre above 0°, no refraction, declination constant over the day. Upper
  * limb with refraction adds 9 to 10 minutes at 40° of latitude. Polar day is 24 h, polar night 0 h.
  *
+ * <p>The declination is the almanac's, of {@link SunYear}: shade would show the half degree by
+ * which FAO-56's fit is off, which reference evapotranspiration, in the climate plugin, keeps.
+ *
  * <p>References: [1] R. G. Allen et al., Crop Evapotranspiration, FAO Irrigation and Drainage Paper
  * 56, 1998, eq. 25 and 34.
  */

@@ -6,13 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.locationtech.jts.geom.Envelope;
-import yardloom.facts.ClimateNormals;
 import yardloom.facts.Obstacle;
 import yardloom.facts.Obstacle.Stage;
+import yardloom.facts.SolarRadiation;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.ground.Surface;
-import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
@@ -20,7 +19,6 @@ import yardloom.sun.body.Ground;
 import yardloom.sun.hours.DayGroups;
 import yardloom.sun.hours.Grid;
 import yardloom.sun.hours.SunEngine;
-import yardloom.sun.light.RadiationWords;
 import yardloom.sun.light.formula.ClearSky;
 import yardloom.sun.light.formula.LightOfDays;
 import yardloom.sun.position.DayLength;
@@ -35,7 +33,6 @@ public final class YardSun {
   /** Above this many cells the cells are made larger. */
   static final int MOST_CELLS = 60_000;
 
-  private static final double USUAL_VAPOUR_KPA = 1;
   private static final double SURVEY_M = 0.5;
 
   public final SunSettings settings;
@@ -46,14 +43,15 @@ public final class YardSun {
   public final SunEngine engine;
   public final DayGroups groups;
   public final int[] meanDays;
-  public final LightOfDays light;
+  private final Optional<LightOfDays> light;
 
   /**
    * A yard.
    *
-   * @param climate gives the moisture of the air by month; without it 1 kPa is taken
+   * @param radiation of the sky, for daily light; without it no light is worked out
    */
-  public YardSun(Plan plan, Site site, List<Obstacle> obstacles, Optional<ClimateNormals> climate) {
+  public YardSun(
+      Plan plan, Site site, List<Obstacle> obstacles, Optional<SolarRadiation> radiation) {
     settings = SunSettings.of(plan);
     year = new SunYear(site.longitude().degrees());
     double north = site.north().radians();
@@ -68,7 +66,7 @@ public final class YardSun {
     engine = new SunEngine(scene, year, COLUMNS);
     groups = DayGroups.season(settings.season().from(), settings.season().to());
     meanDays = SunYear.MEAN_DAYS.stream().mapToInt(SunYear::day).toArray();
-    light = light(plan, site, climate);
+    light = light(site, radiation);
   }
 
   /** The plane nearest to the open ground of the lot, where levels are known. */
@@ -98,34 +96,27 @@ public final class YardSun {
     return Ground.nearest(levels);
   }
 
-  private LightOfDays light(Plan plan, Site site, Optional<ClimateNormals> climate) {
-    ClearSky[] skies = new ClearSky[12];
-    for (int m = 0; m < 12; m++) {
-      // FAO-56 eq. 48: the air holds about what it can hold at the night's lowest temperature.
-      int month = m;
-      double vapourKpa =
-          climate
-              .flatMap(c -> c.months().get(month).dailyMin())
-              .map(t -> ClearSky.saturationKpa(t.celsius()))
-              .orElse(USUAL_VAPOUR_KPA);
-      skies[m] = new ClearSky(site.elevation().metres(), vapourKpa);
-    }
-    double latitude = site.latitude().radians();
-    LightOfDays clear = new LightOfDays(skies, latitude, year, COLUMNS, meanDays);
-    return plan.said(RadiationWords.RADIATION)
-        .map(Attributes.Entry::value)
-        .map(g -> clear.measured(array(g.monthly()), aboveAir(latitude), sunsets(latitude)))
+  private Optional<LightOfDays> light(Site site, Optional<SolarRadiation> radiation) {
+    return radiation.map(r -> light(site.latitude().radians(), r));
+  }
+
+  private LightOfDays light(double latitudeRad, SolarRadiation radiation) {
+    List<ClearSky> skies =
+        radiation.skies().stream()
+            .map(s -> new ClearSky(s.normalMjPerHour(), s.pressureKpa(), s.waterMm()))
+            .toList();
+    LightOfDays clear = new LightOfDays(skies, latitudeRad, year, COLUMNS, meanDays);
+    return radiation
+        .given()
+        .map(
+            g ->
+                clear.measured(
+                    array(g.monthly()), array(radiation.extraterrestrial()), sunsets(latitudeRad)))
         .orElse(clear);
   }
 
   private static double[] array(List<Double> values) {
     return values.stream().mapToDouble(v -> v).toArray();
-  }
-
-  private double[] aboveAir(double latitudeRad) {
-    return Arrays.stream(meanDays)
-        .mapToDouble(d -> ClearSky.aboveAir(latitudeRad, StrictMath.atan(year.tan(d)), d))
-        .toArray();
   }
 
   private double[] sunsets(double latitudeRad) {
@@ -164,6 +155,11 @@ public final class YardSun {
 
   public SunEngine.Looker looker() {
     return engine.looker(groups, meanDays);
+  }
+
+  /** Daily light by month at the place a looker is turned to; empty where radiation is unknown. */
+  public List<Double> dailyLight(SunEngine.Looker looker, double[] skyView) {
+    return light.map(l -> l.at(looker, skyView)).orElse(List.of());
   }
 
   /** Cells over the lot and all beds; empty if the plan has neither. */

@@ -4,7 +4,9 @@ package yardloom.climate.et.formula;
  * Pressure and vapour of the air after FAO-56; kilopascals and degrees Celsius.
  *
  * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
- * Drainage Paper 56, 1998, equations 7, 8, 11, 13, 15, 17 and 47.
+ * Drainage Paper 56, 1998, equations 7, 8, 11, 13, 15, 17 and 47. [2] The ASCE Standardized
+ * Reference Evapotranspiration Equation, ASCE-EWRI, 2005, equation D.3 (through published program
+ * outputs).
  */
 public final class Air {
   private Air() {}
@@ -48,6 +50,11 @@ public final class Air {
   /** Actual vapour pressure from a ventilated psychrometer. */
   public static double vapourFromWetBulbKpa(double dryC, double wetC, double pressureKpa) {
     return saturationKpa(wetC) - 0.000662 * pressureKpa * (dryC - wetC);
+  }
+
+  /** Water in the column of air above the ground, as a depth in mm [2]. */
+  public static double precipitableWaterMm(double vapourKpa, double pressureKpa) {
+    return 0.14 * vapourKpa * pressureKpa + 2.1;
   }
 
   /** Wind at 2 m from wind at another height above grass. */

@@ -1,5 +1,7 @@
 package yardloom.climate.et.formula;
 
+import yardloom.climate.radiation.formula.SolarDay;
+
 /**
  * Reference evapotranspiration from temperatures alone, mm per day.
  *

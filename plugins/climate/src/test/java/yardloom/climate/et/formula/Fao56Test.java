@@ -9,6 +9,8 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.climate.radiation.formula.Radiation;
+import yardloom.climate.radiation.formula.SolarDay;
 
 /** The worked examples of FAO Irrigation and Drainage Paper 56 and the output of REF-ET. */
 class Fao56Test {
@@ -46,6 +48,7 @@ class Fao56Test {
       case "day length" -> day(a, b).dayLengthHours();
       case "from sunshine" -> Radiation.fromSunshine(a, b, c);
       case "from temperature" -> Radiation.fromTemperature(a, b, c, d);
+      case "clear sky" -> Radiation.clearSky(a, b);
       case "net longwave" -> Radiation.netLongwave(a, b, c, d, e);
       case "net shortwave" -> Radiation.netShortwave(a);
       case "soil heat" -> Radiation.soilHeat(a, b);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.climate.radiation.formula.SolarDay;
 
 class HargreavesTest {
   @ParameterizedTest

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.climate.radiation.formula.Radiation;
+import yardloom.climate.radiation.formula.SolarDay;
 
 /**
  * Station days of The ASCE Standardized Reference Evapotranspiration Equation, ASCE-EWRI, 2005, as

@@ -30,7 +30,7 @@ public final class LightOfDays {
    * @param days days of the year from 0
    */
   public LightOfDays(
-      ClearSky[] skies, double latitudeRad, SunYear year, int columnsPerDay, int... days) {
+      List<ClearSky> skies, double latitudeRad, SunYear year, int columnsPerDay, int... days) {
     beam = new double[days.length][columnsPerDay];
     diffuse = new double[days.length];
     beamDay = new double[days.length];
@@ -40,7 +40,7 @@ public final class LightOfDays {
       for (int j = 0; j < columnsPerDay; j++) {
         double hourAngle = ((j + 0.5) / columnsPerDay * 2 - 1) * StrictMath.PI;
         double elevation = DayLength.elevation(latitudeRad, declination, hourAngle);
-        ClearSky.Hour hour = skies[d].hour(StrictMath.sin(elevation), days[d]);
+        ClearSky.Hour hour = skies.get(d).hour(StrictMath.sin(elevation));
         beam[d][j] = hour.beam() * stepHours;
         diffuse[d] += hour.diffuse() * stepHours;
         beamDay[d] += beam[d][j];

@@ -1,4 +1,4 @@
-package yardloom.climate.et.formula;
+package yardloom.climate.radiation.formula;
 
 /**
  * Radiation at the ground after FAO-56, MJ per square metre and day.
@@ -31,10 +31,12 @@ public final class Radiation {
         coefficient * Math.sqrt(Math.max(0, maxC - minC)) * radiationMj, 0.75 * radiationMj);
   }
 
+  /** Under a clear sky, from the radiation above the air [1, eq. 37]. */
   public static double clearSky(double radiationMj, double elevationM) {
     return (0.75 + 2e-5 * elevationM) * radiationMj;
   }
 
+  /** What the reference grass keeps [1, eq. 38]. */
   public static double netShortwave(double solarMj) {
     return (1 - ALBEDO) * solarMj;
   }

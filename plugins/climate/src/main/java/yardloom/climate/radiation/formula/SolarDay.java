@@ -1,10 +1,14 @@
-package yardloom.climate.et.formula;
+package yardloom.climate.radiation.formula;
 
 /**
  * The sun of one day above the atmosphere, at one latitude.
  *
  * <p>Valid for latitudes -90 to 90 and days 1 to 366. In polar night radiation and day length are
  * 0, in polar day the day has 24 hours.
+ *
+ * <p>Declination and distance are the published fits of FAO-56, so that reference
+ * evapotranspiration reproduces its printed examples; shade asks for more and takes the sun's place
+ * from an almanac, in the sun plugin. The fit of the declination is off by up to half a degree.
  *
  * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
  * Drainage Paper 56, 1998, equations 21 to 25 and 34.
@@ -44,6 +48,11 @@ public record SolarDay(
   /** The radiation as a depth of evaporated water, mm per day. */
   public double radiationMm() {
     return radiationMj * MM_PER_MJ;
+  }
+
+  /** On a surface square to the sun, MJ per square metre and hour. */
+  public double normalMjPerHour() {
+    return 60 * SOLAR_CONSTANT * relativeDistance;
   }
 
   /** Hours between sunrise and sunset, for the sun's centre on a level horizon. */

@@ -1,7 +1,8 @@
-package yardloom.sun.light;
+package yardloom.climate.radiation;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.climate.weather.WeatherWords;
 import yardloom.facts.SolarRadiation;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.PlanException;
@@ -16,7 +17,7 @@ import yardloom.kernel.vocab.Verb;
 /** The word that gives measured radiation. */
 public final class RadiationWords {
   /** Global radiation by month, as the plan gives it. */
-  public static final AttributeKey<SolarRadiation.Given> RADIATION =
+  static final AttributeKey<SolarRadiation.Given> RADIATION =
       new AttributeKey<>("sun.radiation", SolarRadiation.Given.class);
 
   private static final double MJ_PER_KWH = 3.6;
@@ -62,7 +63,7 @@ public final class RadiationWords {
     if (megajoules.size() != 12) {
       throw problem(in, "solarRadiation takes 12 monthly values, got " + megajoules.size());
     }
-    once(
+    WeatherWords.once(
         in,
         RADIATION,
         new SolarRadiation.Given(megajoules, Source.plan(source)),
@@ -73,15 +74,6 @@ public final class RadiationWords {
   public enum Energy {
     KWH,
     MJ
-  }
-
-  /** Refuses a second statement in one file; a plan may say otherwise than its regional file. */
-  private static <T> void once(PlanScope in, AttributeKey<T> key, T value, String what) {
-    if (in.draft().attributes().saidInFile(key, in.place(), v -> true).isPresent()) {
-      throw new PlanException(
-          ProblemCode.DUPLICATE, in.place(), what + " are already given; a yard has one set");
-    }
-    in.draft().attributes().add(key, value, in.place());
   }
 
   private static PlanException problem(PlanScope in, String message) {
