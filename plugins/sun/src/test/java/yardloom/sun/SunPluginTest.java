@@ -59,8 +59,7 @@ class SunPluginTest extends PluginContract {
     if (others.length == 0) {
       plugins.add(gives(List.of(), List.of()));
     }
-    return new Study(PluginLoader.of(plugins))
-        .of(draft.freeze());
+    return new Study(PluginLoader.of(plugins)).of(draft.freeze());
   }
 
   /** Stands for climate: the same clear air at the sea all year. */

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Quad;
 import yardloom.sheet.paper.Xy;
 
 /**

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import yardloom.kernel.draw.Mark.Anchor;
 import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Quad;
 import yardloom.sheet.paper.Xy;
 
 /**

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Quad;
 import yardloom.sheet.paper.Xy;
 
 /** What is already on a drawing: texts and leaders that bar a place, lines that make it dear. */

@@ -4,9 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.draw.TextMetrics;
-import yardloom.sheet.compose.Signs;
 import yardloom.sheet.font.FontWidths;
-import yardloom.sheet.label.Quad;
 
 /** Something drawn on paper, in millimetres. */
 public sealed interface Ink permits Ink.Path, Ink.Circle, Ink.Text, Ink.Group {

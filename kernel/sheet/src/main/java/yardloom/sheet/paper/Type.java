@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.TextMetrics;
-import yardloom.sheet.compose.Signs;
 
 /**
  * Sets text on sheets: sizes, line spacing, wrapping.

@@ -8,7 +8,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineString;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.geom.Point;
-import yardloom.sheet.compose.DimensionInk;
 
 /**
  * Where metres of the plan come to lie on paper.

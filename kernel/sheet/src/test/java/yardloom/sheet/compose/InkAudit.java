@@ -3,9 +3,9 @@ package yardloom.sheet.compose;
 import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.draw.TextMetrics;
-import yardloom.sheet.label.Quad;
 import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Ink;
+import yardloom.sheet.paper.Quad;
 
 /**
  * Looks over a composed sheet as a careful reader would: no two texts overlap, every text and line

@@ -30,6 +30,7 @@ import yardloom.sheet.font.FontWidths;
 import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Ink;
 import yardloom.sheet.paper.Paper;
+import yardloom.sheet.paper.Signs;
 import yardloom.sheet.paper.Type;
 import yardloom.sheet.paper.Xy;
 

@@ -18,6 +18,7 @@ import yardloom.kernel.draw.Mark.Anchor;
 import yardloom.sheet.label.LabelPlacer.Request;
 import yardloom.sheet.label.LabelPlacer.Spot;
 import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Quad;
 import yardloom.sheet.paper.Xy;
 
 class LabelPlacerTest {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import yardloom.sheet.label.Quad;
 
 class BreakLineTest {
   private static final Box AREA = new Box(0, 0, 100, 80);

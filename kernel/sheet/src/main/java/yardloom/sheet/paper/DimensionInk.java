@@ -1,4 +1,4 @@
-package yardloom.sheet.compose;
+package yardloom.sheet.paper;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,9 +6,6 @@ import org.locationtech.jts.geom.Coordinate;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Style;
-import yardloom.sheet.paper.Ink;
-import yardloom.sheet.paper.View;
-import yardloom.sheet.paper.Xy;
 
 /**
  * Draws a dimension: two extension lines, the dimension line with slanted ticks, and the measure
@@ -17,7 +14,7 @@ import yardloom.sheet.paper.Xy;
  * <p>References: [1] ISO 129 dimensioning (from memory, unverified).
  */
 public final class DimensionInk {
-  static final double TEXT_MM = 2.0;
+  public static final double TEXT_MM = 2.0;
   private static final double LEAST_OFFSET_MM = 5;
   private static final double GAP_MM = 1;
   private static final double BEYOND_MM = 1.5;
@@ -32,7 +29,7 @@ public final class DimensionInk {
   private final Xy lineFrom;
   private final Xy lineTo;
 
-  DimensionInk(Mark.Dimension dimension, View view) {
+  public DimensionInk(Mark.Dimension dimension, View view) {
     text = dimension.text();
     from = view.toPaper(dimension.from());
     to = view.toPaper(dimension.to());
@@ -63,7 +60,7 @@ public final class DimensionInk {
     return List.of(a, b, new Coordinate(a.x + nx, a.y + ny), new Coordinate(b.x + nx, b.y + ny));
   }
 
-  List<Ink> lines() {
+  public List<Ink> lines() {
     List<Ink> inks = new ArrayList<>();
     extension(from, lineFrom, inks);
     extension(to, lineTo, inks);
@@ -92,15 +89,15 @@ public final class DimensionInk {
     inks.add(Ink.Path.line(TICK, at.plus(-x, -y), at.plus(x, y)));
   }
 
-  Xy middle() {
+  public Xy middle() {
     return new Xy((lineFrom.x() + lineTo.x()) / 2, (lineFrom.y() + lineTo.y()) / 2);
   }
 
-  Xy lineFrom() {
+  public Xy lineFrom() {
     return lineFrom;
   }
 
-  Xy lineTo() {
+  public Xy lineTo() {
     return lineTo;
   }
 
@@ -115,7 +112,7 @@ public final class DimensionInk {
   }
 
   /** Places for the measure, best first: above the middle, along the line, below it. */
-  List<Ink.Text> texts() {
+  public List<Ink.Text> texts() {
     double turn = turnDegrees();
     double up = ABOVE_LINE_MM;
     double down = -ABOVE_LINE_MM - TEXT_MM;
@@ -135,7 +132,7 @@ public final class DimensionInk {
     return texts;
   }
 
-  String text() {
+  public String text() {
     return text;
   }
 }

@@ -1,4 +1,4 @@
-package yardloom.sheet.compose;
+package yardloom.sheet.paper;
 
 import java.util.Map;
 

@@ -1,4 +1,4 @@
-package yardloom.sheet.label;
+package yardloom.sheet.paper;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -10,8 +10,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
-import yardloom.sheet.paper.Box;
-import yardloom.sheet.paper.Xy;
 
 /** Our small rectangle geometry against JTS 1.20. */
 class QuadTest {

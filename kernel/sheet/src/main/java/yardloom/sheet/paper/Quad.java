@@ -1,8 +1,6 @@
-package yardloom.sheet.label;
+package yardloom.sheet.paper;
 
 import java.util.List;
-import yardloom.sheet.paper.Box;
-import yardloom.sheet.paper.Xy;
 
 /** A rectangle that may be turned: the room that a text takes on paper. */
 public record Quad(Xy a, Xy b, Xy c, Xy d) {
@@ -64,7 +62,7 @@ public record Quad(Xy a, Xy b, Xy c, Xy d) {
   }
 
   /** The point of the segment nearest to {@code p}. */
-  static Xy nearest(Xy p, Xy from, Xy to) {
+  public static Xy nearest(Xy p, Xy from, Xy to) {
     double dx = to.x() - from.x();
     double dy = to.y() - from.y();
     double squared = dx * dx + dy * dy;
@@ -81,7 +79,7 @@ public record Quad(Xy a, Xy b, Xy c, Xy d) {
   }
 
   /** Whether two segments cross at an inner point of both. */
-  static boolean isCrossing(Xy a, Xy b, Xy c, Xy d) {
+  public static boolean isCrossing(Xy a, Xy b, Xy c, Xy d) {
     return separation(a, b, c) * separation(a, b, d) < 0
         && separation(c, d, a) * separation(c, d, b) < 0;
   }
@@ -116,7 +114,7 @@ public record Quad(Xy a, Xy b, Xy c, Xy d) {
   }
 
   /** Whether the segment passes through the inside. */
-  boolean crossedBy(Xy from, Xy to) {
+  public boolean crossedBy(Xy from, Xy to) {
     Quad segment = new Quad(from, to, to, from);
     return !isFar(segment) && !separated(this, segment) && !separated(segment, this);
   }
