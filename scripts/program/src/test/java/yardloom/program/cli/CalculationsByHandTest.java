@@ -3,13 +3,9 @@ package yardloom.program.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -24,21 +20,18 @@ class CalculationsByHandTest {
   private static final Pattern AREA = Pattern.compile("^ +A?.*area.* = ([0-9.,]+) (sq ft|m²).*");
   private static final Pattern DEPTH = Pattern.compile("^ +depth = ([0-9.,]+) (in|cm).*");
 
-  @TempDir Path dir;
-
   private static double number(String text) {
     return Double.parseDouble(text.replace(",", ""));
   }
 
   @ParameterizedTest
   @CsvSource({"urbana-yard", "seattle-corner", "san-francisco-slope"})
-  void layersOfTheDemos_recomputedFromThePrintedText_agree(String demo) throws IOException {
-    Path script = Samples.FOLDER.resolve(demo + ".groovy");
-    Run run = Run.in(dir, "draw", script.toString(), "--out", "out", "--as", "json");
-    assertTrue(run.code() <= ExitCode.FINDINGS, run.err());
+  void layersOfTheDemos_recomputedFromThePrintedText_agree(String demo) {
     // Numbers and units hold together by no-break spaces.
     List<String> lines =
-        Files.readAllLines(dir.resolve("out/" + demo + "/calculations.txt")).stream()
+        Samples.drawn(demo)
+            .get("calculations.txt")
+            .lines()
             .map(line -> line.replace('\u00a0', ' '))
             .toList();
     int done = 0;

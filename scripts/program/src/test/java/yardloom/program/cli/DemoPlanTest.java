@@ -36,14 +36,18 @@ class DemoPlanTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"urbana-yard", "seattle-corner", "san-francisco-slope"})
-  void demo_drawnTwiceInOtherLocaleAndZone_isTheSameToTheByte(String name) {
-    Map<String, String> first = draw(SAMPLES.resolve(name + ".groovy"), "one");
+  void demo_drawnAgainInOtherLocaleAndZone_isTheSameToTheByte(String name) {
+    Map<String, String> first = Samples.drawn(name);
     Locale locale = Locale.getDefault();
     TimeZone zone = TimeZone.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("de-DE"));
       TimeZone.setDefault(TimeZone.getTimeZone("Asia/Kathmandu"));
-      assertEquals(first, draw(SAMPLES.resolve(name + ".groovy"), "two"));
+      // From the same folder as the first: places in the output name the script as given.
+      Run run =
+          Run.in(Samples.HERE, "draw", name + ".groovy", "--out", dir.resolve("two").toString());
+      assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+      assertEquals(first, Run.files(dir.resolve("two/" + name)));
     } finally {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);
@@ -52,11 +56,10 @@ class DemoPlanTest {
 
   @Test
   void urbana_drawn_hasSheetsTablesResultsAndFindings() {
-    Map<String, String> files = draw(SAMPLES.resolve("urbana-yard.groovy"), "out");
-    assertTrue(files.containsKey("urbana-yard/results.json"), () -> files.keySet().toString());
-    assertTrue(files.containsKey("urbana-yard/findings.txt"));
-    assertTrue(
-        files.keySet().stream().anyMatch(f -> f.equals("urbana-yard/sheets/01-site-plan.svg")));
+    Map<String, String> files = Samples.drawn("urbana-yard");
+    assertTrue(files.containsKey("results.json"), () -> files.keySet().toString());
+    assertTrue(files.containsKey("findings.txt"));
+    assertTrue(files.containsKey("sheets/01-site-plan.svg"));
     for (String table :
         new String[] {
           "materials-take-off",
@@ -67,7 +70,7 @@ class DemoPlanTest {
           "irrigation"
         }) {
       assertTrue(
-          files.containsKey("urbana-yard/tables/" + table + ".csv"),
+          files.containsKey("tables/" + table + ".csv"),
           () -> table + " is missing in " + files.keySet());
     }
   }
@@ -125,9 +128,9 @@ class DemoPlanTest {
   @Test
   void set_parameter_changesThePlan() {
     Path script = SAMPLES.resolve("urbana-yard.groovy");
-    String four = draw(script, "four").get("urbana-yard/tables/materials-take-off.csv");
+    String four = Samples.drawn("urbana-yard").get("tables/materials-take-off.csv");
     String three =
-        draw(script, "three", "--set", "bedWidth=3ft")
+        draw(script, "three", "--as", "csv", "--set", "bedWidth=3ft")
             .get("urbana-yard/tables/materials-take-off.csv");
     assertFalse(four.equals(three));
   }

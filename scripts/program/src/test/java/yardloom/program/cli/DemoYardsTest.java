@@ -62,7 +62,7 @@ class DemoYardsTest {
   @ValueSource(strings = {"urbana-yard", "seattle-corner", "san-francisco-slope"})
   void pagesToCarry_everyDemo_areOnePageEach(String demo) {
     List<String> pages =
-        draw(SAMPLES.resolve(demo + ".groovy"), demo).keySet().stream()
+        Samples.drawn(demo).keySet().stream()
             .filter(f -> f.matches("sheets/\\d+-(crew|client|delivery).*\\.svg"))
             .toList();
     assertTrue(pages.size() > 10, pages::toString);
@@ -71,7 +71,7 @@ class DemoYardsTest {
 
   @Test
   void seattle_drawn_hasDeedSightTriangleUpperSetbackAndTanksByTheDay() {
-    Map<String, String> files = draw(SAMPLES.resolve("seattle-corner.groovy"), "seattle-corner");
+    Map<String, String> files = Samples.drawn("seattle-corner");
     String plan = files.get("sheets/01-site-plan.svg");
     for (String wanted :
         new String[] {"clear from 2'-6&quot; to 8'-0&quot;", "Easement power", "Sight triangle"}) {
@@ -132,8 +132,7 @@ class DemoYardsTest {
 
   @Test
   void sanFrancisco_drawn_hasContoursSwaleAndSlopes() {
-    Map<String, String> files =
-        draw(SAMPLES.resolve("san-francisco-slope.groovy"), "san-francisco-slope");
+    Map<String, String> files = Samples.drawn("san-francisco-slope");
     String plan = files.get("sheets/01-site-plan.svg");
     for (String wanted :
         new String[] {"59.00 m", "level at 59.25 m", "Way of the water", "Contour line"}) {

@@ -41,7 +41,7 @@ class RegionalPlanTest {
   @Test
   void demo_drawn_printsRegionSoilCodesAndItsOwnCheck() throws IOException {
     assertTrue(demo().lines().count() <= 40);
-    Map<String, String> files = draw(SAMPLES.resolve("regional-demo.groovy"));
+    Map<String, String> files = Samples.drawn("regional-demo");
     String soil = files.get("tables/materials-soil.csv");
     assertTrue(soil.contains("silty clay loam"), soil);
     // The intake is the low end of the series' conductivity.

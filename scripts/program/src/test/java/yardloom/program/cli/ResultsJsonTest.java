@@ -19,11 +19,8 @@ import yardloom.program.output.ResultsJson;
 class ResultsJsonTest {
   @TempDir private Path dir;
 
-  private String demo() throws Exception {
-    Path demo = Samples.FOLDER.resolve("urbana-yard.groovy");
-    assertEquals(
-        ExitCode.FINE, Run.in(dir, "draw", demo.toString(), "--out", "out", "--as", "json").code());
-    return Files.readString(dir.resolve("out/urbana-yard/results.json"));
+  private static String demo() {
+    return Samples.drawn("urbana-yard").get("results.json");
   }
 
   private static Schema schema() throws Exception {

@@ -1,10 +1,63 @@
 package yardloom.program.cli;
 
-import java.nio.file.Path;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
-/** The plans that the README draws. */
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** The plans that the README draws, each drawn once for all tests that only look at it. */
 final class Samples {
-  static final Path FOLDER = Path.of("..", "samples").toAbsolutePath().normalize();
+  /** As seen from the module: what is drawn from here names no folder of this machine. */
+  static final Path HERE = Path.of("..", "samples");
+
+  static final Path FOLDER = HERE.toAbsolutePath().normalize();
+
+  private static final Map<String, Map<String, String>> DRAWN = new HashMap<>();
 
   private Samples() {}
+
+  /** The names of all sample plans, sorted. */
+  static List<String> plans() {
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      return files
+          .map(f -> f.getFileName().toString())
+          .filter(f -> f.endsWith(".groovy"))
+          .map(f -> f.replace(".groovy", ""))
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Every file that {@code draw} makes of a sample, by path below the plan's folder. */
+  static synchronized Map<String, String> drawn(String plan) {
+    return DRAWN.computeIfAbsent(plan, Samples::draw);
+  }
+
+  private static Map<String, String> draw(String plan) {
+    try {
+      Path out = Files.createTempDirectory("yardloom-samples");
+      try {
+        Run run = Run.in(HERE, "draw", plan + ".groovy", "--out", out.toString());
+        assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+        return Map.copyOf(Run.files(out.resolve(plan)));
+      } finally {
+        try (Stream<Path> files = Files.walk(out)) {
+          for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+            Files.delete(file);
+          }
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 }
