@@ -14,6 +14,7 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.water.balance.MonthTable;
 import yardloom.water.drip.DripRun;
+import yardloom.water.drip.HydraulicsTable;
 import yardloom.water.drip.PartsTable;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.need.EstablishmentTable;
@@ -31,6 +32,7 @@ public final class IrrigationSheet implements SheetMaker {
   private static final List<TableMaker> TABLES =
       List.of(
           new IrrigationTable(),
+          new HydraulicsTable(),
           new ZoneTable(),
           new PartsTable(),
           new EstablishmentTable(),

@@ -22,6 +22,7 @@ import yardloom.water.drip.DripCalculator;
 import yardloom.water.drip.DripPainter;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
+import yardloom.water.drip.HydraulicsTable;
 import yardloom.water.drip.PartsTable;
 import yardloom.water.lawn.LawnCalculator;
 import yardloom.water.lawn.LawnCheck;
@@ -83,6 +84,7 @@ public final class WaterPlugin implements YardPlugin {
     return List.of(
         new MonthTable(),
         new IrrigationTable(),
+        new HydraulicsTable(),
         new PartsTable(),
         new ZoneTable(),
         new TankTable(),
