@@ -34,6 +34,8 @@ public final class HydraulicsTable implements TableMaker {
             .column(Column.of("flow", "Flow", Measure.FLOW))
             .column(Column.of("least", "Least pressure", Measure.PRESSURE))
             .column(Column.of("variation", "Flow variation", Measure.PERCENT))
+            .column(Column.of("low-quarter", "Distribution uniformity", Measure.PERCENT))
+            .column(Column.of("design", "Emission uniformity", Measure.PERCENT))
             .column(Column.of("longest-row", "Longest row", Measure.LENGTH))
             .column(Column.of("longest-run", "A row may be", Measure.LENGTH));
     List<DripRun> runs = facts.all(DripRun.KEY);
@@ -45,6 +47,8 @@ public final class HydraulicsTable implements TableMaker {
           Cell.of(solved.flow()),
           Cell.of(solved.least()),
           Cell.of(solved.variation()),
+          solved.lowQuarter().map(Cell::of).orElse(Cell.BLANK),
+          Cell.of(solved.design()),
           Cell.of(solved.longestRow()),
           Cell.of(solved.longestRun()));
     }
@@ -53,7 +57,9 @@ public final class HydraulicsTable implements TableMaker {
           "Rows on a header fed at its end with 20 psi (138 kPa), at which the outlets are taken to"
               + " give their rated flow; level ground, outlets that do not compensate, tube and"
               + " header of 14.5 mm inside (from memory). A row may be: alone on its feed, with"
-              + " outlet flows that differ by at most 10 percent.");
+              + " outlet flows that differ by at most 10 percent. Distribution uniformity: mean of the"
+              + " quarter of outlets that gives least over the mean; emission uniformity: also for"
+              + " outlets that differ by 5 percent as they are made (from memory).");
     }
     return table.build();
   }
