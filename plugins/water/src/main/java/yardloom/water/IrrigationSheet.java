@@ -18,6 +18,8 @@ import yardloom.water.drip.HydraulicsTable;
 import yardloom.water.drip.PartsTable;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.need.EstablishmentTable;
+import yardloom.water.overflow.OverflowTable;
+import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.zone.ZoneTable;
@@ -38,7 +40,9 @@ public final class IrrigationSheet implements SheetMaker {
           new EstablishmentTable(),
           new MonthTable(),
           new LawnTable(),
-          new TankTable());
+          new TankTable(),
+          new RoofDrainageTable(),
+          new OverflowTable());
 
   @Override
   public String id() {

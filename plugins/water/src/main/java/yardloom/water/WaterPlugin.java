@@ -31,7 +31,12 @@ import yardloom.water.lawn.LawnWords;
 import yardloom.water.need.DemandCalculator;
 import yardloom.water.need.EstablishmentTable;
 import yardloom.water.need.WeatherCalculator;
+import yardloom.water.overflow.OverflowCheck;
+import yardloom.water.overflow.OverflowTable;
+import yardloom.water.overflow.OverflowWords;
 import yardloom.water.roof.RoofCalculator;
+import yardloom.water.roof.RoofDrainageTable;
+import yardloom.water.roof.RoofWords;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.zone.IrrigationChecks;
@@ -55,7 +60,14 @@ public final class WaterPlugin implements YardPlugin {
   @Override
   public List<Vocabulary> vocabularies() {
     return List.of(
-        new Vocabulary("water", List.of(LawnWords.class, DripWords.class, ZoneWords.class)));
+        new Vocabulary(
+            "water",
+            List.of(
+                LawnWords.class,
+                DripWords.class,
+                ZoneWords.class,
+                RoofWords.class,
+                OverflowWords.class)));
   }
 
   @Override
@@ -71,7 +83,12 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<Check> checks() {
-    return List.of(new WaterChecks(), new IrrigationChecks(), new BalanceCheck(), new LawnCheck());
+    return List.of(
+        new WaterChecks(),
+        new IrrigationChecks(),
+        new BalanceCheck(),
+        new LawnCheck(),
+        new OverflowCheck());
   }
 
   @Override
@@ -88,6 +105,8 @@ public final class WaterPlugin implements YardPlugin {
         new PartsTable(),
         new ZoneTable(),
         new TankTable(),
+        new RoofDrainageTable(),
+        new OverflowTable(),
         new EstablishmentTable(),
         new LawnTable());
   }
