@@ -30,6 +30,7 @@ import yardloom.water.lawn.LawnTable;
 import yardloom.water.lawn.LawnWords;
 import yardloom.water.need.DemandCalculator;
 import yardloom.water.need.EstablishmentTable;
+import yardloom.water.need.NeedWords;
 import yardloom.water.need.WeatherCalculator;
 import yardloom.water.overflow.OverflowCheck;
 import yardloom.water.overflow.OverflowTable;
@@ -63,6 +64,7 @@ public final class WaterPlugin implements YardPlugin {
         new Vocabulary(
             "water",
             List.of(
+                NeedWords.class,
                 LawnWords.class,
                 DripWords.class,
                 ZoneWords.class,

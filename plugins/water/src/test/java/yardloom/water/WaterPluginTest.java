@@ -56,6 +56,7 @@ import yardloom.kernel.unit.Volume;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
 import yardloom.water.need.MonthlyWeather;
+import yardloom.water.need.NeedWords;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.overflow.OverflowWords;
 import yardloom.water.roof.RoofWords;
@@ -500,6 +501,57 @@ class WaterPluginTest extends PluginContract {
     assertEquals(HERE, found.place());
     assertTrue(found.text().contains("'mian'"));
     assertTrue(found.advice().contains("main"));
+  }
+
+  /**
+   * Rain of May in Urbana is 4.89 in or 124.206 mm (ISWS). By the Bureau's steps (P-10) 3.32 in of
+   * the first four, 45 percent of the rest: 3.32 + 0.45 × 0.89 = 3.7205 in. By FAO's dependable
+   * rain 0.8 × 124.206 − 25 = 74.36 mm. By CROPWAT 124.206 × (125 − 0.2 × 124.206) / 125 = 99.52
+   * mm.
+   */
+  @Test
+  void effectiveRain_byEachMethod_isWorkedByHand_andNamedBesideTheTable() {
+    assertEquals(99.52, mayRain(null).millimetres(), 0.01);
+    assertEquals(3.7205, mayRain("usbr").inches(), 1e-4);
+    assertEquals(74.36, mayRain("dependable").millimetres(), 0.01);
+    // TR-21 is of the month's own use: f(3 in) = 1.0007 (P-04), and never more than the use.
+    WaterPluginTest yard = new WaterPluginTest();
+    yard.urbana();
+    NeedWords.effectiveRain(new PlanScope(yard.draft, HERE), "tr21");
+    MonthlyWeather weather = yard.outcome().results().get(MonthlyWeather.KEY);
+    double use = weather.referenceEt().get(4).value().inches();
+    double expected =
+        1.0007 * (0.70917 * Math.pow(4.89, 0.82416) - 0.11556) * Math.pow(10, 0.02426 * use);
+    assertEquals(expected, weather.effectiveRain().get(4).value().inches(), 1e-3);
+  }
+
+  private static Length mayRain(String method) {
+    WaterPluginTest yard = new WaterPluginTest();
+    yard.urbana();
+    yard.bed("a", 4, 8);
+    if (method != null) {
+      NeedWords.effectiveRain(new PlanScope(yard.draft, HERE), method);
+    }
+    Outcome outcome = yard.outcome();
+    Table months = yard.table(outcome, "water-by-month");
+    String named = method == null ? "CROPWAT" : method.equals("usbr") ? "Reclamation" : "FAO's";
+    assertTrue(
+        months.notes().stream()
+            .anyMatch(n -> n.contains("Effective rain by") && n.contains(named)));
+    MonthlyWeather weather = outcome.results().get(MonthlyWeather.KEY);
+    assertEquals(
+        4.89, outcome.results().get(YardFacts.CLIMATE).months().get(4).rain().inches(), 1e-9);
+    return weather.effectiveRain().get(4).value();
+  }
+
+  @Test
+  void secondMethodOfEffectiveRain_isRefused() {
+    NeedWords.effectiveRain(new PlanScope(draft, HERE), "usbr");
+    PlanException second =
+        assertThrows(
+            PlanException.class,
+            () -> NeedWords.effectiveRain(new PlanScope(draft, HERE), "cropwat"));
+    assertEquals(ProblemCode.DUPLICATE, second.problems().get(0).code());
   }
 
   private static Flow flow(Cell cell) {
