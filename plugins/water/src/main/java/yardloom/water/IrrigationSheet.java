@@ -14,9 +14,12 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.water.balance.MonthTable;
 import yardloom.water.drip.DripRun;
+import yardloom.water.drip.HydraulicsTable;
 import yardloom.water.drip.PartsTable;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.need.EstablishmentTable;
+import yardloom.water.overflow.OverflowTable;
+import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.zone.ZoneTable;
@@ -31,12 +34,15 @@ public final class IrrigationSheet implements SheetMaker {
   private static final List<TableMaker> TABLES =
       List.of(
           new IrrigationTable(),
+          new HydraulicsTable(),
           new ZoneTable(),
           new PartsTable(),
           new EstablishmentTable(),
           new MonthTable(),
           new LawnTable(),
-          new TankTable());
+          new TankTable(),
+          new RoofDrainageTable(),
+          new OverflowTable());
 
   @Override
   public String id() {

@@ -22,6 +22,7 @@ import yardloom.water.drip.DripCalculator;
 import yardloom.water.drip.DripPainter;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
+import yardloom.water.drip.HydraulicsTable;
 import yardloom.water.drip.PartsTable;
 import yardloom.water.lawn.LawnCalculator;
 import yardloom.water.lawn.LawnCheck;
@@ -29,8 +30,14 @@ import yardloom.water.lawn.LawnTable;
 import yardloom.water.lawn.LawnWords;
 import yardloom.water.need.DemandCalculator;
 import yardloom.water.need.EstablishmentTable;
+import yardloom.water.need.NeedWords;
 import yardloom.water.need.WeatherCalculator;
+import yardloom.water.overflow.OverflowCheck;
+import yardloom.water.overflow.OverflowTable;
+import yardloom.water.overflow.OverflowWords;
 import yardloom.water.roof.RoofCalculator;
+import yardloom.water.roof.RoofDrainageTable;
+import yardloom.water.roof.RoofWords;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.zone.IrrigationChecks;
@@ -54,7 +61,15 @@ public final class WaterPlugin implements YardPlugin {
   @Override
   public List<Vocabulary> vocabularies() {
     return List.of(
-        new Vocabulary("water", List.of(LawnWords.class, DripWords.class, ZoneWords.class)));
+        new Vocabulary(
+            "water",
+            List.of(
+                NeedWords.class,
+                LawnWords.class,
+                DripWords.class,
+                ZoneWords.class,
+                RoofWords.class,
+                OverflowWords.class)));
   }
 
   @Override
@@ -70,7 +85,12 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<Check> checks() {
-    return List.of(new WaterChecks(), new IrrigationChecks(), new BalanceCheck(), new LawnCheck());
+    return List.of(
+        new WaterChecks(),
+        new IrrigationChecks(),
+        new BalanceCheck(),
+        new LawnCheck(),
+        new OverflowCheck());
   }
 
   @Override
@@ -83,9 +103,12 @@ public final class WaterPlugin implements YardPlugin {
     return List.of(
         new MonthTable(),
         new IrrigationTable(),
+        new HydraulicsTable(),
         new PartsTable(),
         new ZoneTable(),
         new TankTable(),
+        new RoofDrainageTable(),
+        new OverflowTable(),
         new EstablishmentTable(),
         new LawnTable());
   }

@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -45,15 +46,20 @@ import yardloom.kernel.study.Study;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Pressure;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
 import yardloom.water.need.MonthlyWeather;
+import yardloom.water.need.NeedWords;
 import yardloom.water.need.WaterDemand;
+import yardloom.water.overflow.OverflowWords;
+import yardloom.water.roof.RoofWords;
 import yardloom.water.roof.WaterSupply;
 import yardloom.water.zone.Zone;
 import yardloom.water.zone.ZoneWords;
@@ -133,7 +139,10 @@ class WaterPluginTest extends PluginContract {
         .of(draft.freeze());
   }
 
-  /** Twelve-inch grid of 0.9 gph on 32 sq ft: 96.25 × 32 × 0.9 / 60 / 32 in an hour. */
+  /**
+   * Twelve-inch grid of 0.9 gph on 32 sq ft: 28.8 gph where tubes take nothing; so short ones take
+   * less than one percent. What is left, spread over the bed, is 96.25 × gpm / sq ft in an hour.
+   */
   @Test
   void drip_atAFoot_inFourByEightBed_hasFourRowsOfEightOutlets() {
     DripWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12));
@@ -142,8 +151,10 @@ class WaterPluginTest extends PluginContract {
     assertEquals(4, run.rows().size());
     assertEquals(32, run.length().value().feet(), 1e-6);
     assertEquals(32, run.outlets().value());
-    assertEquals(28.8, run.flow().value().gallonsPerHour(), 1e-6);
-    assertEquals(1.44375, run.rate().value().inches(), 1e-6);
+    assertEquals(28.8, run.hydraulics().rated().value().gallonsPerHour(), 1e-6);
+    double gph = run.flow().value().gallonsPerHour();
+    assertTrue(gph < 28.8 && gph > 0.99 * 28.8, "" + gph);
+    assertEquals(96.25 * gph / 60 / 32, run.rate().value().inches(), 1e-6);
     List<BillLine> bill = outcome.results().all(YardFacts.BILL);
     assertEquals(Length.feet(34).feet(), ((Length) bill.get(0).order().value()).feet(), 1e-6);
     assertTrue(bill.stream().anyMatch(b -> b.item().equals("backflow preventer")));
@@ -322,6 +333,233 @@ class WaterPluginTest extends PluginContract {
     assertEquals(2, texts.size());
     assertTrue(texts.stream().anyMatch(t -> t.contains("the supply gives 1.00 gpm (227 L/h)")));
     assertTrue(texts.stream().anyMatch(t -> t.contains("percent; 10 percent is usual")));
+  }
+
+  /**
+   * One row of 300 outlets of 0.9 gph, a foot apart, at 20 psi: 300 × 0.9 / 60 = 4.50 gpm rated,
+   * 3.73 gpm by a run of the EPANET engine on this tube. The least outlet gives 0.9 × √(p / 20),
+   * the first one 0.9 but for half a foot of tube; so the variation is 1 − √(p / 20) nearly.
+   */
+  @Test
+  void longRow_givesWhatTheEngineSays_notTheRatedFlow() {
+    DripWords.drip(bed("long", 1, 300), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+
+    List<Cell> row = table(outcome(), "drip-hydraulics").rows().get(0);
+
+    assertEquals(4.50, flow(row.get(1)).gallonsPerMinute(), 1e-9);
+    // The engine's figure has two decimals, and its first outlet half a foot more of tube before
+    // it.
+    assertEquals(3.73, flow(row.get(2)).gallonsPerMinute(), 0.01);
+    double psi = ((Pressure) row.get(3).value().orElseThrow()).psi();
+    assertEquals(1 - Math.sqrt(psi / 20), (double) row.get(4).value().orElseThrow(), 0.002);
+    // Least over mean flow is 0.9 √(p / 20) over 3.73 × 60 / 300; outlets as made differ by 5
+    // percent.
+    double leastOverMean = 0.9 * Math.sqrt(psi / 20) / (3.738 * 60 / 300);
+    assertEquals(
+        (1 - 1.27 * 0.05) * leastOverMean, (double) row.get(6).value().orElseThrow(), 0.001);
+    double lowQuarter = (double) row.get(5).value().orElseThrow();
+    assertTrue(lowQuarter > leastOverMean && lowQuarter < 1, "" + lowQuarter);
+    assertEquals(300, length(row.get(7)).feet(), 1e-6);
+  }
+
+  /** What the table says a row may be is not flagged; two outlets more are. */
+  @Test
+  void rowOfTheLengthThatItMayBe_isTheLongestThatIsNotFlagged() {
+    DripWords.drip(bed("probe", 1, 9), Flow.gallonsPerHour(0.6), Length.inches(18), null);
+    double mayBeFt = length(table(outcome(), "drip-hydraulics").rows().get(0).get(8)).feet();
+
+    DripWords.drip(bed("just", 1.5, mayBeFt), Flow.gallonsPerHour(0.6), Length.inches(18), null);
+    DripWords.drip(
+        bed("over", 1.5, mayBeFt + 3), Flow.gallonsPerHour(0.6), Length.inches(18), null);
+
+    List<Finding> uneven =
+        outcome().findings().stream()
+            .filter(f -> f.text().contains("10 percent is usual"))
+            .toList();
+    assertEquals(1, uneven.size());
+    assertEquals("over", uneven.get(0).element().orElseThrow().name());
+    assertTrue(uneven.get(0).text().contains(String.format(Locale.ROOT, "up to %.0f ft", mayBeFt)));
+  }
+
+  /** Twice the rows at twice the width: the header is longer, so each bed half gives no more. */
+  @Test
+  void widerBed_givesLessThanTwiceTheFlow_andLessPressureAtItsEnd() {
+    DripWords.drip(bed("narrow", 8, 60), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+    DripWords.drip(bed("wide", 16, 60), Flow.gallonsPerHour(0.9), Length.inches(12), null);
+
+    List<DripRun> runs = outcome().results().all(DripRun.KEY);
+
+    assertEquals(2 * runs.get(0).outlets().value(), runs.get(1).outlets().value());
+    assertTrue(runs.get(1).flow().value().compareTo(runs.get(0).flow().value().times(2)) < 0);
+    assertTrue(
+        runs.get(1).hydraulics().least().value().compareTo(runs.get(0).hydraulics().least().value())
+            < 0);
+  }
+
+  /**
+   * 620 sq ft at 4 in/h are 620 × 4 × 0.0103896 = 25.77 gpm (R-18); a square inch drains 300 sq ft
+   * then (R-19), so 2.067 sq in, round 1.622 in. First flush 10 gal / 1,000 sq ft: 6.2 gal, in 4 in
+   * pipe of 18.38 in a gallon (R-13) 114.0 in.
+   */
+  @Test
+  void roofDrainage_ofAGivenCloudburst_isWorkedByHand() {
+    roof(620, "metal");
+    RoofWords.cloudburst(new PlanScope(draft, HERE), Length.inches(4), "the survey");
+
+    List<Cell> row = table(outcome(), "roof-drainage").rows().get(0);
+
+    assertEquals("main", row.get(0).value().orElseThrow());
+    assertEquals(4, length(row.get(2)).inches(), 1e-9);
+    assertEquals(25.77, flow(row.get(3)).gallonsPerMinute(), 0.005);
+    assertEquals(1.622, length(row.get(4)).inches(), 0.001);
+    assertEquals(6.2, ((Volume) row.get(5).value().orElseThrow()).gallons(), 1e-9);
+    assertEquals(114.0, length(row.get(6)).inches(), 0.1);
+  }
+
+  /** The rule of 1 sq in for 100 sq ft: 6.2 sq in, round √(4 / π × 6.2) = 2.810 in. */
+  @Test
+  void roofDrainage_withoutACloudburst_followsTheRuleOfTwelveInches() {
+    roof(620, "metal");
+
+    Table table = table(outcome(), "roof-drainage");
+
+    assertEquals(2.810, length(table.rows().get(0).get(4)).inches(), 0.001);
+    assertTrue(table.notes().get(0).contains("no local rain is given"));
+  }
+
+  /**
+   * Curve number 98: S = 1000 / 98 − 10 = 0.2041 in; 2 in of rain run off (2 − 0.0408)² / (2 +
+   * 0.1633) = 1.7744 in, over 620 sq ft 685.8 gal. On 6 percent of slope 6 in deep (G-02), so 183.3
+   * sq ft; a factor of 0.25 (G-01) asks for 155 sq ft. Clay that takes 0.1 in an hour is dry after
+   * 60 hours.
+   */
+  @Test
+  void rainGarden_ofARoof_isWorkedByHand() {
+    roof(620, "metal");
+    OverflowWords.rainGarden(new PlanScope(draft, HERE), "main", 6, Length.inches(2), 0.25);
+
+    List<Cell> row =
+        table(outcome(new Giver(Set.of(YardFacts.SOIL), WaterPluginTest::clay)), "rain-gardens")
+            .rows()
+            .get(0);
+
+    assertEquals(685.8, ((Volume) row.get(3).value().orElseThrow()).gallons(), 0.1);
+    assertEquals(6, length(row.get(4)).inches(), 1e-9);
+    assertEquals(183.3, ((Area) row.get(5).value().orElseThrow()).squareFeet(), 0.1);
+    assertEquals(155, ((Area) row.get(6).value().orElseThrow()).squareFeet(), 1e-9);
+    assertEquals(60, ((TimeSpan) row.get(7).value().orElseThrow()).hours(), 1e-6);
+  }
+
+  /** Twice the roof needs twice the hollow, as deep, and as long to sink in. */
+  @Test
+  void rainGarden_ofTwiceTheRoof_isTwiceAsLarge() {
+    roof(300, "metal");
+    OverflowWords.rainGarden(new PlanScope(draft, HERE), "main", 2, null, null);
+    List<Cell> once = table(outcome(), "rain-gardens").rows().get(0);
+    WaterPluginTest other = new WaterPluginTest();
+    other.roof(600, "metal");
+    OverflowWords.rainGarden(new PlanScope(other.draft, HERE), "main", 2, null, null);
+    List<Cell> twice = other.table(other.outcome(), "rain-gardens").rows().get(0);
+
+    double small = ((Area) once.get(5).value().orElseThrow()).squareFeet();
+    assertEquals(2 * small, ((Area) twice.get(5).value().orElseThrow()).squareFeet(), 1e-6);
+    assertEquals(length(once.get(4)), length(twice.get(4)));
+    assertEquals(1, length(once.get(2)).inches(), 1e-9);
+    assertEquals(Optional.empty(), once.get(6).value());
+  }
+
+  @Test
+  void wrongRoofWords_areExplained() {
+    PlanScope plan = new PlanScope(draft, HERE);
+    PlanException steep =
+        assertThrows(
+            PlanException.class, () -> OverflowWords.rainGarden(plan, "main", 13, null, null));
+    assertEquals(ProblemCode.OUT_OF_RANGE, steep.problems().get(0).code());
+    assertThrows(PlanException.class, () -> OverflowWords.rainGarden(plan, "main", 3, null, 25));
+    PlanException deluge =
+        assertThrows(
+            PlanException.class, () -> RoofWords.cloudburst(plan, Length.feet(4), "the survey"));
+    assertTrue(deluge.getMessage().contains("got 48.00 in"));
+    RoofWords.cloudburst(plan, Length.inches(4), "the survey");
+    PlanException second =
+        assertThrows(
+            PlanException.class, () -> RoofWords.cloudburst(plan, Length.inches(5), "the survey"));
+    assertEquals(ProblemCode.DUPLICATE, second.problems().get(0).code());
+  }
+
+  @Test
+  void rainGardenOfARoofThatIsNotThere_isFound() {
+    roof(620, "metal");
+    OverflowWords.rainGarden(new PlanScope(draft, HERE), "mian", 3, null, null);
+
+    Finding found =
+        outcome().findings().stream()
+            .filter(f -> f.rule().equals("water.rain-garden"))
+            .findFirst()
+            .orElseThrow();
+
+    assertEquals(HERE, found.place());
+    assertTrue(found.text().contains("'mian'"));
+    assertTrue(found.advice().contains("main"));
+  }
+
+  /**
+   * Rain of May in Urbana is 4.89 in or 124.206 mm (ISWS). By the Bureau's steps (P-10) 3.32 in of
+   * the first four, 45 percent of the rest: 3.32 + 0.45 × 0.89 = 3.7205 in. By FAO's dependable
+   * rain 0.8 × 124.206 − 25 = 74.36 mm. By CROPWAT 124.206 × (125 − 0.2 × 124.206) / 125 = 99.52
+   * mm.
+   */
+  @Test
+  void effectiveRain_byEachMethod_isWorkedByHand_andNamedBesideTheTable() {
+    assertEquals(99.52, mayRain(null).millimetres(), 0.01);
+    assertEquals(3.7205, mayRain("usbr").inches(), 1e-4);
+    assertEquals(74.36, mayRain("dependable").millimetres(), 0.01);
+    // TR-21 is of the month's own use: f(3 in) = 1.0007 (P-04), and never more than the use.
+    WaterPluginTest yard = new WaterPluginTest();
+    yard.urbana();
+    NeedWords.effectiveRain(new PlanScope(yard.draft, HERE), "tr21");
+    MonthlyWeather weather = yard.outcome().results().get(MonthlyWeather.KEY);
+    double use = weather.referenceEt().get(4).value().inches();
+    double expected =
+        1.0007 * (0.70917 * Math.pow(4.89, 0.82416) - 0.11556) * Math.pow(10, 0.02426 * use);
+    assertEquals(expected, weather.effectiveRain().get(4).value().inches(), 1e-3);
+  }
+
+  private static Length mayRain(String method) {
+    WaterPluginTest yard = new WaterPluginTest();
+    yard.urbana();
+    yard.bed("a", 4, 8);
+    if (method != null) {
+      NeedWords.effectiveRain(new PlanScope(yard.draft, HERE), method);
+    }
+    Outcome outcome = yard.outcome();
+    Table months = yard.table(outcome, "water-by-month");
+    String named = method == null ? "CROPWAT" : method.equals("usbr") ? "Reclamation" : "FAO's";
+    assertTrue(
+        months.notes().stream()
+            .anyMatch(n -> n.contains("Effective rain by") && n.contains(named)));
+    MonthlyWeather weather = outcome.results().get(MonthlyWeather.KEY);
+    assertEquals(
+        4.89, outcome.results().get(YardFacts.CLIMATE).months().get(4).rain().inches(), 1e-9);
+    return weather.effectiveRain().get(4).value();
+  }
+
+  @Test
+  void secondMethodOfEffectiveRain_isRefused() {
+    NeedWords.effectiveRain(new PlanScope(draft, HERE), "usbr");
+    PlanException second =
+        assertThrows(
+            PlanException.class,
+            () -> NeedWords.effectiveRain(new PlanScope(draft, HERE), "cropwat"));
+    assertEquals(ProblemCode.DUPLICATE, second.problems().get(0).code());
+  }
+
+  private static Flow flow(Cell cell) {
+    return (Flow) cell.value().orElseThrow();
+  }
+
+  private static Length length(Cell cell) {
+    return (Length) cell.value().orElseThrow();
   }
 
   /** 0.9 gph at a foot both ways puts 1.44 in on the ground in an hour; clay takes a tenth. */

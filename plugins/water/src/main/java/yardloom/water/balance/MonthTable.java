@@ -121,7 +121,9 @@ public final class MonthTable implements TableMaker {
                 ? " A fifth more or less range changes it by about a tenth."
                 : ""));
     table.note(
-        "Effective rain by the USDA SCS form of CROPWAT. The need is net of it, for grown plants,"
+        "Effective rain by "
+            + weather.get().rainBy().title()
+            + ". The need is net of it, for grown plants,"
             + " before irrigation losses; an average year, not a dry one. Crop coefficients of"
             + " FAO-56 Table 12 are spread over the season by the stages of its Table 11, or by recalled"
             + " shares for crops it lacks.");

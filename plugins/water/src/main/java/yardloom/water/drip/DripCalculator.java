@@ -1,6 +1,7 @@
 package yardloom.water.drip;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -13,7 +14,6 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
-import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.water.drip.formula.ApplicationRate;
 import yardloom.water.drip.formula.DripLayout;
@@ -41,17 +41,17 @@ public final class DripCalculator implements Calculator {
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       List<Entry<DripChoice>> lines = bed.attributes().all(DripChoice.KEY);
       if (!lines.isEmpty() && !bed.shape().isEmpty()) {
-        DripRun run = lay(bed, lines.get(0));
-        if (!run.rows().isEmpty()) {
-          out.give(DripRun.KEY, run);
-        }
+        lay(bed, lines.get(0)).ifPresent(run -> out.give(DripRun.KEY, run));
       }
     }
   }
 
-  private static DripRun lay(Element.Bed bed, Entry<DripChoice> line) {
+  private static Optional<DripRun> lay(Element.Bed bed, Entry<DripChoice> line) {
     DripChoice choice = line.value();
     List<Line> rows = DripLayout.rows(bed.shape(), choice.rowSpacing(), choice.spacing());
+    if (rows.isEmpty()) {
+      return Optional.empty();
+    }
     Length total = Length.ZERO;
     int count = 0;
     for (Line row : rows) {
@@ -70,28 +70,15 @@ public final class DripCalculator implements Calculator {
             .from("length", length)
             .from("outlet spacing", choice.spacing(), line.place())
             .gives(count);
-    Derived<Flow> flow =
-        Derived.by("outlets × flow of one", LAYOUT)
-            .from("outlets", outlets)
-            .from("flow of one", choice.emitter(), line.place())
-            .gives(choice.emitter().times(count));
+    BedHydraulics hydraulics = BedHydraulics.of(rows, line, outlets);
     Derived<Length> rate =
         Derived.by("flow in one hour / bed area", RATE)
-            .from("flow", flow)
+            .from("flow", hydraulics.flow())
             .from("bed area", area, bed.place())
-            .gives(ApplicationRate.perHour(flow.value(), area));
+            .gives(ApplicationRate.perHour(hydraulics.flow().value(), area));
     Length header = choice.rowSpacing().times(rows.size() - 1);
-    return new DripRun(
-        bed.id(),
-        line.place(),
-        choice,
-        rows,
-        area,
-        length,
-        header,
-        outlets,
-        flow,
-        rate,
-        RowUniformity.variation(rows, line));
+    return Optional.of(
+        new DripRun(
+            bed.id(), line.place(), choice, rows, area, length, header, outlets, rate, hydraulics));
   }
 }

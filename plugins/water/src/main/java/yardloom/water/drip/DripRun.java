@@ -18,7 +18,7 @@ import yardloom.kernel.unit.Length;
  * @param header solid tube that joins the rows at one end
  * @param outlets emitters of all tubes together
  * @param rate depth that one hour of watering puts on the bed
- * @param variation largest less least outlet flow over the largest, along the longest row
+ * @param hydraulics flow and pressure in its tubes
  */
 public record DripRun(
     ElementId bed,
@@ -29,14 +29,23 @@ public record DripRun(
     Derived<Length> length,
     Length header,
     Derived<Integer> outlets,
-    Derived<Flow> flow,
     Derived<Length> rate,
-    Derived<Double> variation) {
+    BedHydraulics hydraulics) {
   /** Dripline by bed. */
   public static final FactKey<DripRun> KEY =
       FactKey.many("water.drip", DripRun.class).called("dripline");
 
   public DripRun {
     rows = List.copyOf(rows);
+  }
+
+  /** Whether its outlets differ more than is usual. */
+  public boolean isUneven() {
+    return hydraulics.variation().value() > BedHydraulics.ALLOWED;
+  }
+
+  /** What all outlets give together. */
+  public Derived<Flow> flow() {
+    return hydraulics.flow();
   }
 }

@@ -11,9 +11,13 @@ import yardloom.kernel.unit.Length;
  * @param referenceEt evapotranspiration of short grass
  * @param effectiveRain the part of the rain that plants can use
  * @param method how {@code referenceEt} was found, for notes
+ * @param rainBy how {@code effectiveRain} was found
  */
 public record MonthlyWeather(
-    List<Derived<Length>> referenceEt, List<Derived<Length>> effectiveRain, String method) {
+    List<Derived<Length>> referenceEt,
+    List<Derived<Length>> effectiveRain,
+    String method,
+    EffectiveRain rainBy) {
   /** The key of the fact. */
   public static final FactKey<MonthlyWeather> KEY =
       FactKey.one("water.weather", MonthlyWeather.class).called("weather by month");

@@ -11,15 +11,10 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
-import yardloom.water.need.formula.CropwatRain;
 
 /** Gives monthly reference evapotranspiration and effective rain; nothing without the former. */
 public final class WeatherCalculator implements Calculator {
-  static final Source CROPWAT =
-      Source.computed("CROPWAT, USDA SCS effective rainfall", "FAO", 0, "as quoted by pyCropWat");
-
   @Override
   public String id() {
     return "water.weather";
@@ -43,22 +38,21 @@ public final class WeatherCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     ClimateNormals climate = in.get(YardFacts.CLIMATE);
+    EffectiveRain method = EffectiveRain.of(plan);
     in.find(YardFacts.REFERENCE_ET)
         .ifPresent(
             et ->
                 out.give(
                     MonthlyWeather.KEY,
-                    new MonthlyWeather(et.months(), rain(climate), et.method())));
+                    new MonthlyWeather(
+                        et.months(), rain(climate, et.months(), method), et.method(), method)));
   }
 
-  private static List<Derived<Length>> rain(ClimateNormals climate) {
+  private static List<Derived<Length>> rain(
+      ClimateNormals climate, List<Derived<Length>> et, EffectiveRain method) {
     List<Derived<Length>> rain = new ArrayList<>();
-    for (ClimateNormals.Month month : climate.months()) {
-      rain.add(
-          Derived.by("rain × (125 − 0.2 rain) / 125, in mm; over 250 mm 125 + 0.1 rain", CROPWAT)
-              .from("rain", month.rain())
-              .from("rain source", climate.source().cite())
-              .gives(Length.millimetres(CropwatRain.effectiveMm(month.rain().millimetres()))));
+    for (int m = 0; m < 12; m++) {
+      rain.add(method.of(climate.months().get(m).rain(), climate.source(), et.get(m)));
     }
     return rain;
   }

@@ -72,7 +72,7 @@ public final class IrrigationTable implements TableMaker {
         Cell.of(run.choice().emitter()),
         Cell.of(run.flow()),
         Cell.of(run.rate()),
-        Cell.of(run.variation()),
+        Cell.of(run.hydraulics().variation()),
         peak.map(p -> Cell.text(Months.name(p.month()))).orElse(Cell.BLANK),
         peak.map(p -> Cell.of(p.weekly())).orElse(Cell.BLANK));
   }
@@ -104,9 +104,8 @@ public final class IrrigationTable implements TableMaker {
 
   private static void notes(Table.Builder table, boolean daysApart) {
     table.note(
-        "Outlets are taken to give their rated flow; how much it varies along the longest row is"
-            + " for 20 psi (140 kPa), outlets that do not compensate and tube of 14.5 mm inside"
-            + " (from memory). Run time: 7 days' net need in the peak month"
+        "Flow is that of all outlets with what the tubes take, see pressure and flow of dripline."
+            + " Run time: 7 days' net need in the peak month"
             + " at an efficiency of 0.81, the least that California's model ordinance asks of"
             + " drip; split it over several days, and watch the soil.");
     if (daysApart) {

@@ -22,7 +22,6 @@ import yardloom.water.drip.DripRun;
 
 /** Holds dripline against what tube and supply can carry and the soil can take. */
 public final class IrrigationChecks implements Check {
-  private static final double MOST_VARIATION = 0.10;
   private static final Source SOAKS =
       Source.commonPractice("water comes no faster than the soil takes it");
   private static final Source EVEN =
@@ -42,16 +41,18 @@ public final class IrrigationChecks implements Check {
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> found = new ArrayList<>();
     for (DripRun run : facts.all(DripRun.KEY)) {
-      if (run.variation().value() > MOST_VARIATION) {
+      if (run.isUneven()) {
         found.add(
             Finding.of(
                     id(),
                     Severity.WARNING,
                     String.format(
                         Locale.ROOT,
-                        "outlets of the longest row differ by %.0f percent; 10 percent is usual",
-                        run.variation().value() * 100),
-                    "feed the row from its middle, shorten it, or use outlets that compensate"
+                        "outlets of the bed differ by %.0f percent; 10 percent is usual, which a row"
+                            + " of up to %s keeps",
+                        run.hydraulics().variation().value() * 100,
+                        length(plan, run.hydraulics().longestRun().value())),
+                    "feed the rows from their middle, shorten them, or use outlets that compensate"
                         + " pressure",
                     EVEN)
                 .about(run.bed(), run.place()));
@@ -99,6 +100,14 @@ public final class IrrigationChecks implements Check {
                             "water in short turns with an hour between, or use outlets of less flow",
                             SOAKS)
                         .about(fastest.bed(), fastest.place())));
+  }
+
+  private static String length(Plan plan, Length length) {
+    return plan.info()
+        .units()
+        .both(
+            String.format(Locale.ROOT, "%.0f ft", length.feet()),
+            String.format(Locale.ROOT, "%.1f m", length.metres()));
   }
 
   private static String perHour(Plan plan, Length depth) {

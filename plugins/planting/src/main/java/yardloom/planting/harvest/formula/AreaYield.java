@@ -9,6 +9,8 @@ import yardloom.kernel.unit.UnitSystem;
 /**
  * What an area of growing ground brings in a year.
  *
+ * <p>References: definition; pound and foot after NIST Special Publication 811, appendix B.8.
+ *
  * @param kilogramsPerSquareMetre not negative
  */
 public record AreaYield(double kilogramsPerSquareMetre) implements Comparable<AreaYield> {

@@ -5,6 +5,9 @@ import yardloom.planting.catalogue.Crop.Stages;
 /**
  * Where the stages of a crop end, as parts of its season, 0 to 1.
  *
+ * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
+ * Drainage Paper 56, 1998, Table 11 (lengths of stages).
+ *
  * @param initialEnd when the crop begins to close
  * @param developmentEnd when it is full grown
  * @param middleEnd when it begins to ripen or yellow

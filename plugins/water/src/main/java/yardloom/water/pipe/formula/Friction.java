@@ -3,7 +3,7 @@ package yardloom.water.pipe.formula;
 /**
  * A law of head loss in straight pipe.
  *
- * <p>References: {@link HazenWilliams}, {@link DarcyWeisbach}, {@link SmoothTube}.
+ * <p>References: {@link DarcyWeisbach}; tests bring the laws of Hazen and Williams and of Blasius.
  */
 public interface Friction {
   /**

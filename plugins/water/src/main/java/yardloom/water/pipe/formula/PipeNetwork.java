@@ -8,8 +8,8 @@ import java.util.Map;
  * Steady flow in a small network of pipes with outlets, looped or branched.
  *
  * <p>Solves mass balance at the joints and energy along the pipes together, by the global gradient
- * method: Newton's method on flows, one symmetric system in the heads at each step. Dense, so meant
- * for up to some hundred joints. Joints without head give no water; check for negative pressure.
+ * method: Newton's method on flows, one sparse symmetric system in the heads at each step. Outlets
+ * of joints without head give nothing and take nothing in; check for negative pressure.
  *
  * <p>References: [1] E. Todini and S. Pilati, A gradient algorithm for the analysis of pipe
  * networks, 1988. [2] L. Rossman and others, EPANET 2.2 User Manual, US EPA, 2020, chapter 12.
@@ -17,6 +17,9 @@ import java.util.Map;
 public final class PipeNetwork {
   private static final int MOST_STEPS = 200;
   private static final double TOLERANCE = 1e-9;
+
+  /** Slope of head over flow into an outlet, which keeps air from streaming in. */
+  private static final double BACKFLOW_SLOPE = 1e12;
 
   /** Least slope of head loss over flow, which keeps pipes without flow solvable. */
   private static final double LEAST_SLOPE = 1e-2;
@@ -122,14 +125,19 @@ public final class PipeNetwork {
 
   private double[] heads(double[] flow, double[] outlet) {
     int n = joints.size();
-    double[][] matrix = new double[n][n];
+    SparseSystem system = new SparseSystem(n);
     double[] right = new double[n];
     for (int p = 0; p < pipes.size(); p++) {
       Pipe pipe = pipes.get(p);
       double inverse = 1 / slope(pipe, flow[p]);
       double known = flow[p] - inverse * pipe.lossM(flow[p]);
-      addEnd(matrix, right, index.get(pipe.from()), index.get(pipe.to()), inverse, -known);
-      addEnd(matrix, right, index.get(pipe.to()), index.get(pipe.from()), inverse, known);
+      int from = index.get(pipe.from());
+      int to = index.get(pipe.to());
+      addEnd(system, right, from, to, inverse, -known);
+      addEnd(system, right, to, from, inverse, known);
+      if (from < n && to < n) {
+        system.couple(from, to, -inverse);
+      }
     }
     for (int i = 0; i < n; i++) {
       Joint joint = joints.get(i);
@@ -137,24 +145,22 @@ public final class PipeNetwork {
       if (hasOutlet(i)) {
         double inverse = 1 / outletSlope(joint.emitter(), outlet[i]);
         double known = outlet[i] - inverse * outletLoss(joint.emitter(), outlet[i]);
-        matrix[i][i] += inverse;
+        system.add(i, inverse);
         right[i] += inverse * joint.elevationM() - known;
       }
     }
-    return Cholesky.solve(matrix, right);
+    return system.solve(right);
   }
 
   private void addEnd(
-      double[][] matrix, double[] right, int here, int there, double inverse, double inflow) {
+      SparseSystem system, double[] right, int here, int there, double inverse, double inflow) {
     if (here >= joints.size()) {
       return;
     }
-    matrix[here][here] += inverse;
+    system.add(here, inverse);
     right[here] += inflow;
     if (there >= joints.size()) {
       right[here] += inverse * sourceHead(there);
-    } else {
-      matrix[here][there] -= inverse;
     }
   }
 
@@ -199,13 +205,17 @@ public final class PipeNetwork {
   }
 
   private static double outletLoss(Emitter emitter, double flowM3s) {
-    double power = 1 / emitter.exponent();
-    return Math.copySign(StrictMath.pow(Math.abs(flowM3s) / emitter.coefficient(), power), flowM3s);
+    return flowM3s < 0
+        ? BACKFLOW_SLOPE * flowM3s
+        : StrictMath.pow(flowM3s / emitter.coefficient(), 1 / emitter.exponent());
   }
 
   private static double outletSlope(Emitter emitter, double flowM3s) {
+    if (flowM3s < 0) {
+      return BACKFLOW_SLOPE;
+    }
     double power = 1 / emitter.exponent();
-    double q = Math.max(Math.abs(flowM3s), 1e-12);
+    double q = Math.max(flowM3s, 1e-12);
     return Math.max(
         LEAST_SLOPE,
         power / emitter.coefficient() * StrictMath.pow(q / emitter.coefficient(), power - 1));
@@ -218,7 +228,7 @@ public final class PipeNetwork {
     for (int i = 0; i < joints.size(); i++) {
       headM.put(joints.get(i).id(), heads[i]);
       pressureM.put(joints.get(i).id(), heads[i] - joints.get(i).elevationM());
-      emitterM3s.put(joints.get(i).id(), outlet[i]);
+      emitterM3s.put(joints.get(i).id(), Math.max(0, outlet[i]));
     }
     Map<String, Double> flowM3s = new LinkedHashMap<>();
     for (int p = 0; p < pipes.size(); p++) {

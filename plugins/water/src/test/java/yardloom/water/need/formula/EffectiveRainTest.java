@@ -30,7 +30,6 @@ class EffectiveRainTest {
   private static Length effective(String method, Length rain) {
     return switch (method) {
       case "usbr" -> UsbrRain.effective(rain);
-      case "texas" -> TexasDayRain.effective(rain);
       case "dependable" -> DependableRain.effective(rain);
       case "cropwat" -> Length.millimetres(CropwatRain.effectiveMm(rain.millimetres()));
       case "tr21" -> Tr21Rain.effective(rain, Length.inches(6), Length.inches(3));
@@ -67,7 +66,7 @@ class EffectiveRainTest {
   void everyMethod_liesBetweenZeroAndRain_andNeverFalls(
       @ForAll @DoubleRange(min = 0, max = 500) double rainMm,
       @ForAll @DoubleRange(min = 0, max = 50) double moreMm) {
-    for (String method : new String[] {"usbr", "texas", "dependable", "cropwat", "tr21"}) {
+    for (String method : new String[] {"usbr", "dependable", "cropwat", "tr21"}) {
       Length less = effective(method, Length.millimetres(rainMm));
       Length more = effective(method, Length.millimetres(rainMm + moreMm));
       assertTrue(less.metres() >= 0 && less.millimetres() <= rainMm + 1e-9, method);

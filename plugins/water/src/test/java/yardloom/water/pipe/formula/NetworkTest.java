@@ -107,6 +107,26 @@ class NetworkTest {
         .get("tap");
   }
 
+  /**
+   * An outlet 3 m above a source of 2 m is dry; the engine let 1.1 L/h in (issue of the project).
+   */
+  @Test
+  void outletAboveTheSource_givesNothing_andTakesNothingIn() {
+    Emitter emitter = Emitter.rated(2.0 / 3.6e6, 10, 0.5);
+    Joint low = new Joint("low", 0, 0, emitter);
+    Joint high = new Joint("high", 3, 0, emitter);
+    Reservoir source = new Reservoir("source", 2);
+    Pipe first = new Pipe("p1", "source", "low", 10, 0.0145, new HazenWilliams(140), 0);
+    Pipe second = new Pipe("p2", "low", "high", 10, 0.0145, new HazenWilliams(140), 0);
+    Solution s =
+        new PipeNetwork(List.of(low, high), List.of(source), List.of(first, second)).solve();
+    assertEquals(0, s.emitterM3s().get("high"));
+    assertEquals(-1, s.pressureM().get("high"), 1e-3);
+    // What is left is one outlet below 2 m of water: 2 L/h × √(2 / 10) = 0.8944 L/h.
+    assertEquals(0.8944, s.emitterM3s().get("low") * 3.6e6, 1e-3);
+    assertEquals(s.emitterM3s().get("low"), s.flowM3s().get("p1"), 1e-11);
+  }
+
   @Test
   void networksThatCannotBe_areRefused() {
     Joint joint = new Joint("a", 0, 0, null);

@@ -1,0 +1,140 @@
+package yardloom.water.overflow;
+
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.SoilProfile;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Attributes.Entry;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Cited;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
+import yardloom.water.overflow.formula.CurveNumber;
+import yardloom.water.overflow.formula.RainGarden;
+import yardloom.water.overflow.formula.SoilGroup;
+
+/** How large a rain garden is that takes a storm off a roof, and how soon it is dry again. */
+public final class OverflowTable implements TableMaker {
+  private static final String ID = "rain-gardens";
+  private static final Source RUNOFF =
+      Source.computed(
+          "TR-55, Urban Hydrology for Small Watersheds", "USDA NRCS", 1986, "equations 2-1 to 2-4");
+  private static final Source DEPTHS =
+      Source.read(
+          "Rain Gardens: A Design Guide for Homeowners",
+          "University of Rhode Island Cooperative Extension",
+          0,
+          "depth by slope");
+  private static final Source FACTORS =
+      Source.read("Rain Garden Size Requirement Instructions", "Illinois DNR", 0, "size factor");
+  private static final Source SINKS = Source.commonPractice("ponded depth over what soil takes");
+
+  @Override
+  public String id() {
+    return ID;
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(YardFacts.SOIL);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(ID, "Rain gardens for roof water")
+            .column(Column.text("roof", "Roof"))
+            .column(Column.of("drained", "Plan area", Measure.AREA))
+            .column(Column.of("storm", "Storm", Measure.RAIN))
+            .column(Column.of("runoff", "Runoff of the storm", Measure.WATER))
+            .column(Column.of("depth", "Depth of the hollow", Measure.DEPTH))
+            .column(Column.of("holds", "Area that holds it", Measure.AREA))
+            .column(Column.of("by-factor", "Area by size factor", Measure.AREA))
+            .column(Column.of("dry-after", "Sinks in within", Measure.HOURS));
+    Optional<Derived<Length>> intake =
+        facts.find(YardFacts.SOIL).flatMap(SoilProfile::intakePerHour);
+    boolean any = false;
+    for (Entry<OverflowGarden> entry : plan.attributes().all(OverflowGarden.KEY)) {
+      Optional<Element.Roof> roof = OverflowCheck.roof(plan, entry.value());
+      if (roof.isPresent()) {
+        table.row(row(entry, roof.get(), intake));
+        any = true;
+      }
+    }
+    if (any) {
+      table.note(
+          "Runoff by curve number, every roof being tight; the hollow takes all of it at once, full"
+              + " tank or none. Depth is the lesser of what the slope allows. 10 ft (3 m) and more"
+              + " from buildings, off septic fields, the overflow away from neighbours; where it"
+              + " sinks in slower than in a day, mosquitoes breed: choose another place or loosen"
+              + " the soil.");
+    }
+    return table.build();
+  }
+
+  private static Cell[] row(
+      Entry<OverflowGarden> entry, Element.Roof roof, Optional<Derived<Length>> intake) {
+    OverflowGarden garden = entry.value();
+    Area area = roof.shape().area();
+    Derived<Volume> runoff = runoff(entry, roof, intake);
+    Derived<Length> depth =
+        Derived.by("shallow end of the depths for the slope", DEPTHS)
+            .from("slope in percent", garden.slopePercent(), entry.place())
+            .gives(RainGarden.depth(garden.slopePercent()).orElseThrow().from());
+    return new Cell[] {
+      Cell.text(garden.roof()),
+      Cell.of(area),
+      Cell.of(garden.storm()),
+      Cell.of(runoff),
+      Cell.of(depth),
+      Cell.of(
+          Derived.by("runoff / depth", DEPTHS)
+              .from("runoff", runoff)
+              .from("depth", depth)
+              .gives(RainGarden.holding(runoff.value(), depth.value()))),
+      garden
+          .sizeFactor()
+          .map(
+              factor ->
+                  Cell.of(
+                      Derived.by("plan area × size factor", FACTORS)
+                          .from("plan area", area, roof.place())
+                          .from("size factor", factor, entry.place())
+                          .gives(RainGarden.area(area, factor))))
+          .orElse(Cell.BLANK),
+      intake
+          .map(
+              i ->
+                  Cell.of(
+                      Derived.by("depth / what the soil takes in an hour", SINKS)
+                          .from("depth", depth)
+                          .from("soil takes in an hour", i)
+                          .gives(RainGarden.drawdown(depth.value(), i.value()))))
+          .orElse(Cell.BLANK)
+    };
+  }
+
+  private static Derived<Volume> runoff(
+      Entry<OverflowGarden> entry, Element.Roof roof, Optional<Derived<Length>> intake) {
+    // A roof runs off alike on every soil; the slowest group stands for an unknown one.
+    SoilGroup group = intake.map(i -> SoilGroup.of(i.value())).orElse(SoilGroup.D);
+    Cited<Double> number = CurveNumbers.of("roof", group);
+    return Derived.by("plan area × (P − 0.2 S)² / (P + 0.8 S), S = 1000 / CN − 10 in", RUNOFF)
+        .from("plan area", roof.shape().area(), roof.place())
+        .from("storm P", entry.value().storm(), entry.place())
+        .from("curve number CN", number.value())
+        .from("source of CN", number.source().cite())
+        .gives(roof.shape().area().deep(CurveNumber.runoff(entry.value().storm(), number.value())));
+  }
+}

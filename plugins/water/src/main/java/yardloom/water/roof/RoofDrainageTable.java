@@ -1,0 +1,100 @@
+package yardloom.water.roof;
+
+import java.util.List;
+import java.util.Set;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
+import yardloom.water.roof.formula.FirstFlush;
+import yardloom.water.roof.formula.RoofDrainage;
+
+/** What each roof needs on its way down: a downspout, and a pipe for the first dirty water. */
+public final class RoofDrainageTable implements TableMaker {
+  private static final String ID = "roof-drainage";
+  private static final Length STANDING_PIPE = Length.inches(4);
+  private static final Area SQUARE_INCH = Length.inches(1).by(Length.inches(1));
+  private static final Source FIRST =
+      Source.commonPractice("first flush of 10 gal for 1,000 sq ft, the usual least");
+  private static final Source DOWNSPOUT =
+      Source.commonPractice("1 sq in of downspout drains 1,200 sq ft at 1 in/h, after SMACNA");
+
+  @Override
+  public String id() {
+    return ID;
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of();
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(ID, "Gutters, downspouts and first flush")
+            .column(Column.text("roof", "Roof"))
+            .column(Column.of("area", "Plan area", Measure.AREA))
+            .column(Column.of("rain", "Cloudburst in an hour", Measure.RAIN))
+            .column(Column.of("flow", "Flow off the roof", Measure.FLOW))
+            .column(Column.of("downspout", "Round downspout, inside at least", Measure.DEPTH))
+            .column(Column.of("first", "First flush", Measure.WATER))
+            .column(Column.of("pipe", "Standing pipe for it", Measure.LENGTH));
+    List<Element.Roof> roofs = plan.all(Element.Roof.class);
+    Derived<Length> rain = Cloudburst.of(plan);
+    for (Element.Roof roof : roofs) {
+      Area area = roof.shape().area();
+      Derived<Volume> first =
+          Derived.by("plan area × 10 gal / 1,000 sq ft", FIRST)
+              .from("plan area", area, roof.place())
+              .gives(FirstFlush.of(area, FirstFlush.LEAST));
+      table.row(
+          Cell.text(roof.id().name()),
+          Cell.of(area),
+          Cell.of(rain),
+          Cell.of(flow(roof, rain)),
+          Cell.of(downspout(roof, rain)),
+          Cell.of(first),
+          Cell.of(
+              Derived.by("first flush / section of the pipe", FIRST)
+                  .from("first flush", first)
+                  .from("inside diameter", STANDING_PIPE)
+                  .gives(FirstFlush.pipe(first.value(), STANDING_PIPE))));
+    }
+    if (!roofs.isEmpty()) {
+      table.note(
+          "One downspout for the whole roof; two share it. Cloudburst: "
+              + rain.source().cite()
+              + ". First flush is the least that is usual; the standing pipe is 4 in (10 cm) inside."
+              + " Leaf screens and the local plumbing code come before both.");
+    }
+    return table.build();
+  }
+
+  private static Derived<Flow> flow(Element.Roof roof, Derived<Length> rain) {
+    return Derived.by("plan area × rain of an hour", DOWNSPOUT)
+        .from("plan area", roof.shape().area(), roof.place())
+        .from("cloudburst", rain)
+        .gives(RoofDrainage.flow(roof.shape().area(), rain.value()));
+  }
+
+  private static Derived<Length> downspout(Element.Roof roof, Derived<Length> rain) {
+    double squareInches =
+        roof.shape().area().ratioTo(RoofDrainage.drained(SQUARE_INCH, rain.value()));
+    return Derived.by("√(4 / π × plan area / area that 1 sq in drains), in inches", DOWNSPOUT)
+        .from("plan area", roof.shape().area(), roof.place())
+        .from("cloudburst", rain)
+        .gives(Length.inches(Math.sqrt(4 / Math.PI * squareInches)));
+  }
+}
