@@ -45,7 +45,7 @@ public record Quad(Xy a, Xy b, Xy c, Xy d) {
     return new Xy((a.x() + c.x()) / 2, (a.y() + c.y()) / 2);
   }
 
-  double distance(Xy p) {
+  public double distance(Xy p) {
     if (contains(p)) {
       return 0;
     }
