@@ -1,17 +1,14 @@
 package yardloom.kernel.study;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
-import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import yardloom.kernel.draw.Offers;
-import yardloom.kernel.draw.Painter;
-import yardloom.kernel.table.TableMaker;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -24,6 +21,8 @@ import yardloom.kernel.check.Severity;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Offers;
+import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Calculator;
@@ -36,6 +35,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
 
 /**
  * Runs calculators, checks, table makers and painters over a plan, once each, in an order that

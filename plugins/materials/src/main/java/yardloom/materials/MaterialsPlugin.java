@@ -14,36 +14,56 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
+import yardloom.materials.sheet.ClientSheet;
 import yardloom.materials.sheet.CostTables;
+import yardloom.materials.sheet.CrewSheets;
+import yardloom.materials.sheet.DeliverySheet;
 import yardloom.materials.sheet.DepthPainter;
 import yardloom.materials.sheet.GoodsTables;
 import yardloom.materials.sheet.HaulTable;
 import yardloom.materials.sheet.LoadTable;
 import yardloom.materials.sheet.MaterialCautions;
-import yardloom.materials.sheet.MaterialSheets;
+import yardloom.materials.sheet.MaterialSheet;
 import yardloom.materials.sheet.OrderTable;
 import yardloom.materials.sheet.PilePainter;
 import yardloom.materials.sheet.RegionTable;
 import yardloom.materials.sheet.SoilTables;
+import yardloom.materials.sheet.SourcesTable;
 import yardloom.materials.sheet.SurfacePainter;
 import yardloom.materials.sheet.TakeOffTable;
+import yardloom.materials.sheet.TopUpTable;
 import yardloom.materials.sheet.TrellisPainter;
+import yardloom.materials.sheet.WorkSheet;
 import yardloom.materials.sheet.WorkTables;
 import yardloom.materials.work.AmendmentCalculator;
 import yardloom.materials.work.BillCalculator;
+import yardloom.materials.work.ClearanceCheck;
 import yardloom.materials.work.CostCalculator;
+import yardloom.materials.work.DensityCalculator;
+import yardloom.materials.work.GivenSoilCalculator;
 import yardloom.materials.work.HardGoodsCalculator;
 import yardloom.materials.work.HaulCalculator;
 import yardloom.materials.work.HeapCalculator;
+import yardloom.materials.work.HeavySoilCheck;
 import yardloom.materials.work.LabourCalculator;
+import yardloom.materials.work.LeadCheck;
+import yardloom.materials.work.LoadCalculator;
 import yardloom.materials.work.LocalChecks;
 import yardloom.materials.work.LocalRuleCalculator;
-import yardloom.materials.work.MaterialChecks;
+import yardloom.materials.work.PileCalculator;
+import yardloom.materials.work.PlantingDayCheck;
 import yardloom.materials.work.PriceCheck;
+import yardloom.materials.work.RegionCalculator;
+import yardloom.materials.work.RestingTimeCheck;
 import yardloom.materials.work.ScheduleCalculator;
+import yardloom.materials.work.SlowSoilCheck;
 import yardloom.materials.work.SoilCalculator;
-import yardloom.materials.work.SoilChecks;
+import yardloom.materials.work.SupplyCalculator;
 import yardloom.materials.work.SurfaceCalculator;
+import yardloom.materials.work.TipPileCheck;
+import yardloom.materials.work.TopUpCalculator;
+import yardloom.materials.work.TotalsCalculator;
+import yardloom.materials.work.WeedCheck;
 
 /** Mulch, compost, cardboard, soil, hard goods, and the work of laying them. */
 public final class MaterialsPlugin implements YardPlugin {
@@ -64,8 +84,14 @@ public final class MaterialsPlugin implements YardPlugin {
             "materials",
             List.of(
                 MulchWords.class,
+                WeedWords.class,
+                LoadWords.class,
+                PileWords.class,
                 WorkWords.class,
+                PriceWords.class,
                 SoilWords.class,
+                SoilTestWords.class,
+                CompostWords.class,
                 RegionWords.class,
                 LocalCheckWords.class,
                 HardWords.class)));
@@ -75,11 +101,19 @@ public final class MaterialsPlugin implements YardPlugin {
   public List<Calculator> calculators() {
     return List.of(
         new SurfaceCalculator(),
+        new TotalsCalculator(),
         new BillCalculator(),
+        new DensityCalculator(),
+        new LoadCalculator(),
+        new PileCalculator(),
+        new SupplyCalculator(),
+        new TopUpCalculator(),
         new HaulCalculator(),
         new LabourCalculator(),
         new ScheduleCalculator(),
         new CostCalculator(),
+        new RegionCalculator(),
+        new GivenSoilCalculator(),
         new SoilCalculator(),
         new AmendmentCalculator(),
         new LocalRuleCalculator(),
@@ -89,11 +123,17 @@ public final class MaterialsPlugin implements YardPlugin {
 
   @Override
   public List<Check> checks() {
-    List<Check> checks = new ArrayList<>(MaterialChecks.all());
-    checks.addAll(SoilChecks.all());
-    checks.add(new LocalChecks());
-    checks.add(new PriceCheck());
-    return List.copyOf(checks);
+    return List.of(
+        new ClearanceCheck(),
+        new TipPileCheck(),
+        new WeedCheck(),
+        new HeavySoilCheck(),
+        new RestingTimeCheck(),
+        new PlantingDayCheck(),
+        new PriceCheck(),
+        new LeadCheck(),
+        new SlowSoilCheck(),
+        new LocalChecks());
   }
 
   @Override
@@ -107,7 +147,8 @@ public final class MaterialsPlugin implements YardPlugin {
     List<TableMaker> tables = new ArrayList<>();
     tables.addAll(List.of(new TakeOffTable(), new OrderTable(), new LoadTable(), new HaulTable()));
     tables.addAll(WorkTables.all());
-    tables.add(WorkTables.sources());
+    tables.add(new SourcesTable());
+    tables.add(new TopUpTable());
     tables.addAll(CostTables.all());
     tables.addAll(SoilTables.all());
     tables.add(new RegionTable());
@@ -117,7 +158,12 @@ public final class MaterialsPlugin implements YardPlugin {
 
   @Override
   public List<SheetMaker> sheets() {
-    return MaterialSheets.all();
+    return List.of(
+        new MaterialSheet(),
+        new DeliverySheet(),
+        new WorkSheet(),
+        new ClientSheet(),
+        new CrewSheets());
   }
 
   @Override

@@ -2,25 +2,19 @@ package yardloom.materials;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Predicate;
 import yardloom.facts.LocalRule;
-import yardloom.kernel.plan.AttributeKey;
-import yardloom.kernel.plan.Attributes;
+import yardloom.facts.region.Region;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
-import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
 import yardloom.materials.calc.TextureRule;
-import yardloom.materials.model.LocalRate;
 import yardloom.materials.model.LocalSoil;
 import yardloom.materials.model.MaterialKeys;
-import yardloom.materials.model.Price;
-import yardloom.materials.model.Region;
 import yardloom.materials.model.SoilChoice;
 
 /** The words of a regional file: what differs by place, each statement with its source. */
@@ -152,70 +146,6 @@ public final class RegionWords {
             MaterialKeys.SOIL_CHOICE,
             new SoilChoice(name, stones, roots, plan.place()),
             plan.place());
-  }
-
-  @Verb(
-      help = "Gives a rate that goes before the shipped one: price, labour, load or density.",
-      example =
-          "localRate('load', 'wood-chip mulch', likely: 8, low: 5, high: 12, unit: 'yd3',"
-              + " source: publication('Chip loads', by: 'tree crew', seen: 'memory'))")
-  public static void localRate(
-      PlanScope plan,
-      @Arg(name = "kind", help = "what it is about", choices = LocalRate.Kind.class) String kind,
-      @Arg(name = "item", help = "the item, task or material, as tables name it") String item,
-      @Opt(name = "likely", help = "money, hours of one person, or amount", required = true)
-          Number likely,
-      @Opt(name = "low", help = "least", fallback = "the likely") Number low,
-      @Opt(name = "high", help = "most", fallback = "the likely") Number high,
-      @Opt(
-              name = "unit",
-              help = "price and labour: per what; load: yd3 or m3; density: lb/yd3 or kg/m3",
-              required = true)
-          String unit,
-      @Opt(name = "source", help = SOURCE, required = true) Source source) {
-    RateReader.Range range =
-        new RateReader.Range(
-            (low == null ? likely : low).doubleValue(),
-            likely.doubleValue(),
-            (high == null ? likely : high).doubleValue());
-    LocalRate.Kind about = Choices.parse(LocalRate.Kind.class, kind);
-    Attributes.Builder attributes = plan.draft().attributes();
-    try {
-      if (about == LocalRate.Kind.PRICE) {
-        Price price = RateReader.price(item, range, unit, source);
-        requireNew(
-            plan,
-            MaterialKeys.PRICE,
-            p -> p.item().equals(item) && p.unit().equals(unit),
-            "the price of \"" + item + "\" per " + unit);
-        attributes.add(MaterialKeys.PRICE, price, plan.place());
-      } else {
-        LocalRate rate = RateReader.rate(about, item, range, unit, source);
-        requireNew(
-            plan,
-            MaterialKeys.LOCAL_RATE,
-            r -> r.kind() == about && r.item().equals(item),
-            "the rate of \"" + item + "\"");
-        attributes.add(MaterialKeys.LOCAL_RATE, rate, plan.place());
-      }
-    } catch (PlanException e) {
-      throw e.at(plan.place());
-    }
-  }
-
-  /** A plan may go before its regional file; one file does not say a thing twice. */
-  private static <T> void requireNew(
-      PlanScope plan, AttributeKey<T> key, Predicate<T> same, String what) {
-    plan.draft()
-        .attributes()
-        .saidInFile(key, plan.place(), same)
-        .ifPresent(
-            entry -> {
-              throw new PlanException(
-                  ProblemCode.DUPLICATE,
-                  plan.place(),
-                  what + " is already given in line " + entry.place().line() + " of this file");
-            });
   }
 
   @Verb(

@@ -5,99 +5,25 @@ import java.time.MonthDay;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.function.Function;
-import yardloom.kernel.geom.Line;
-import yardloom.kernel.geom.Shape;
+import yardloom.facts.region.LocalRate;
+import yardloom.facts.region.Spread;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
-import yardloom.kernel.unit.Angle;
-import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.Money;
-import yardloom.kernel.unit.Volume;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Dimension;
+import yardloom.kernel.unit.Unit;
 import yardloom.kernel.vocab.Arg;
-import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
-import yardloom.kernel.words.WayStart;
-import yardloom.materials.data.FeedstockData;
-import yardloom.materials.data.PriceBook;
-import yardloom.materials.model.Material;
+import yardloom.materials.data.WorkData;
 import yardloom.materials.model.MaterialKeys;
-import yardloom.materials.model.Price;
-import yardloom.materials.model.Residue;
-import yardloom.materials.model.TipSpot;
 import yardloom.materials.model.WorkSettings;
 
-/** The words about deliveries, prices and the work. */
+/** The words about the crew, its days and its pace. */
 public final class WorkWords {
-  private static final Volume BARROW = Volume.cubicFeet(6);
-
   private WorkWords() {}
-
-  @Verb(
-      help = "Says where a truck may tip a heap, and with what it is carried on.",
-      example = "tipPile('drive', rect(48.ft, 2.ft, 10.ft, 18.ft), access: 10.ft)")
-  public static void tipPile(
-      PlanScope plan,
-      @Arg(name = "name", help = "its name on the plan") String name,
-      @Arg(name = "shape", help = "the ground that the heap may take") Shape shape,
-      @Opt(
-              name = "material",
-              help = "what is tipped there",
-              fallback = "wood chips",
-              choices = Material.class)
-          String material,
-      @Opt(name = "angle", help = "angle at which the heap stands", fallback = "37 degrees")
-          Angle angle,
-      @Opt(name = "access", help = "width of the truck's way", fallback = "10 ft") Length access,
-      @Opt(name = "barrow", help = "what one barrow takes", fallback = "6 cu ft") Volume barrow,
-      @Opt(
-              name = "detour",
-              help = "over open ground: way walked over shortest way",
-              fallback = "1.2")
-          Number detour,
-      @Opt(
-              name = "way",
-              help = "middle of the truck's way from the street",
-              fallback = "not drawn or checked")
-          Line way) {
-    if (shape.isEmpty()) {
-      throw new PlanException(
-          ProblemCode.BAD_SHAPE, plan.place(), "the tip spot " + name + " has no area");
-    }
-    Angle repose = angle == null ? Angle.degrees(37) : angle;
-    if (!(repose.degrees() >= 10 && repose.degrees() <= 60)) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE,
-          plan.place(),
-          "heaps of chips or compost stand at 10 to 60 degrees, got " + repose.degrees());
-    }
-    Volume each = barrow == null ? BARROW : barrow;
-    double factor = detour == null ? 1.2 : detour.doubleValue();
-    if (each.litres() < 10 || each.cubicMetres() > 2 || !(factor >= 1 && factor <= 5)) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE,
-          plan.place(),
-          "a barrow takes 0.4 cu ft (10 L) to 70 cu ft (2 m³) and a detour is 1 to 5");
-    }
-    plan.draft()
-        .attributes()
-        .add(
-            MaterialKeys.TIP_SPOT,
-            new TipSpot(
-                name,
-                plan.place(),
-                shape,
-                Choices.parse(Material.class, material, Material.WOOD_CHIPS),
-                repose,
-                Optional.ofNullable(way),
-                access == null ? Length.feet(10) : access,
-                each,
-                factor),
-            plan.place())
-        .add(WayStart.KEY, new WayStart(name, shape), plan.place());
-  }
 
   @Verb(
       help = "Says who works when, and when frost is usual.",
@@ -160,74 +86,61 @@ public final class WorkWords {
   }
 
   @Verb(
-      help = "Sets your own price of an item; it goes before the invented demo price.",
-      example = "price('wood-chip mulch', 12.money, low: 0.money, high: 20.money, per: 'yd3')")
-  public static void price(
+      help = "Gives the hours of a task here; they go before the shipped ones.",
+      example =
+          "localLabour('plant', likely: 0.1, low: 0.05, high: 0.2, unit: 'piece',"
+              + " source: publication('Planting', by: 'crew', seen: 'memory'))")
+  public static void localLabour(
       PlanScope plan,
-      @Arg(name = "item", help = "the item on the bill, or 'any' and a group") String item,
-      @Arg(name = "likely", help = "likely price of one unit") Money likely,
-      @Opt(name = "low", help = "lowest price", fallback = "the likely price") Money low,
-      @Opt(name = "high", help = "highest price", fallback = "the likely price") Money high,
-      @Opt(name = "per", help = "unit: piece, yd3, m3, ft, m, h …", fallback = "piece")
-          String per) {
-    String csv =
-        String.join(
-            ",",
-            quoted(item),
-            quoted(per == null ? Price.PIECE : per),
-            Double.toString((low == null ? likely : low).amount()),
-            Double.toString(likely.amount()),
-            Double.toString((high == null ? likely : high).amount()));
-    add(plan, "price", "item,unit,low,likely,high\n" + csv + "\n");
-  }
-
-  private static String quoted(String text) {
-    return '"' + text.replace("\"", "\"\"") + '"';
-  }
-
-  @Verb(
-      help = "Takes your own price book: lines of item, unit, low, likely, high under a header.",
-      example = "priceBook('item,unit,low,likely,high\\ncompost,yd3,30,35,50')")
-  public static void priceBook(
-      PlanScope plan,
-      @Arg(name = "csv", help = "the table, as from fileText('prices.csv')") String csv,
-      @Opt(name = "name", help = "the file's name, for messages", fallback = "price book")
-          String name) {
-    add(plan, name == null ? "price book" : name, csv);
-  }
-
-  private static void add(PlanScope plan, String name, String csv) {
+      @Arg(name = "task", help = "the task, as the labour table names it") String task,
+      @Opt(name = "likely", help = "hours of one person for one unit", required = true)
+          Number likely,
+      @Opt(name = "low", help = "least", fallback = "the likely") Number low,
+      @Opt(name = "high", help = "most", fallback = "the likely") Number high,
+      @Opt(name = "unit", help = "per what: the unit of the task", required = true) String unit,
+      @Opt(name = "source", help = "as `publication` names it", required = true) Source source) {
+    LocalRate rate;
     try {
-      PriceBook.read(name, csv)
-          .forEach(p -> plan.draft().attributes().add(MaterialKeys.PRICE, p, plan.place()));
+      Spread hours = Spread.given(low, likely, high, 0, "pace of work", source);
+      requireUnit(task, unit);
+      rate = new LocalRate(LocalRate.Kind.LABOUR, task, unit, hours, plan.place());
     } catch (PlanException e) {
-      // The word's own place leads to the text; the message says where in the text.
-      SourceRef in = e.problems().get(0).place();
-      String where =
-          in.line() <= 0
-              ? ""
-              : name + ":" + in.line() + (in.column() > 0 ? ":" + in.column() : "") + ": ";
-      throw new PlanException(
-          e.problems().get(0).code(), plan.place(), where + e.problems().get(0).message());
-    }
-  }
-
-  @Verb(
-      help = "Says how much a season of weeding or pruning brings, to be composted in the yard.",
-      example = "residue('shrub trimmings', 1.5.yd3)")
-  public static void residue(
-      PlanScope plan,
-      @Arg(name = "material", help = "a material of the compost table") String material,
-      @Arg(name = "volume", help = "loose volume of a season") Volume volume) {
-    FeedstockData.of(material);
-    if (!(volume.cubicMetres() > 0 && volume.cubicMetres() < 1000)) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE,
-          plan.place(),
-          "a season brings more than nothing and less than 1000 m³ of " + material);
+      throw e.at(plan.place());
     }
     plan.draft()
         .attributes()
-        .add(MaterialKeys.RESIDUE, new Residue(material, volume, plan.place()), plan.place());
+        .saidInFile(MaterialKeys.LOCAL_LABOUR, plan.place(), r -> r.item().equals(task))
+        .ifPresent(
+            entry -> {
+              throw new PlanException(
+                  ProblemCode.DUPLICATE,
+                  plan.place(),
+                  "the rate of \""
+                      + task
+                      + "\""
+                      + " is already given in line "
+                      + entry.place().line()
+                      + " of this file");
+            });
+    plan.draft().attributes().add(MaterialKeys.LOCAL_LABOUR, rate, plan.place());
+  }
+
+  private static void requireUnit(String task, String unit) {
+    String shipped = WorkData.unit(task);
+    Optional<Dimension> wanted = Unit.byWord(shipped).map(Unit::dimension);
+    boolean same =
+        unit.equals(shipped)
+            || wanted.isPresent() && Unit.byWord(unit).map(Unit::dimension).equals(wanted);
+    if (!same) {
+      throw new PlanException(
+          ProblemCode.UNKNOWN_WORD,
+          "'"
+              + unit
+              + "' is no unit for this rate; write "
+              + shipped
+              + " or another unit of its kind, for \""
+              + task
+              + "\"");
+    }
   }
 }

@@ -156,7 +156,7 @@ class GoodsTest {
   @Test
   void heap_grassyResidue_isBalancedByLeaves() {
     PlanKit kit = PlanKit.us();
-    WorkWords.residue(kit.words(), "grass clippings", Volume.cubicYards(1));
+    CompostWords.residue(kit.words(), "grass clippings", Volume.cubicYards(1));
     HeapPlan heap = PlanKit.run(kit.plan()).get(MaterialFacts.HEAP);
     assertEquals(17, heap.ratio().value(), 1e-9);
     assertEquals("leaves", heap.partner().orElseThrow().material());
@@ -168,8 +168,8 @@ class GoodsTest {
   @Test
   void heap_woodyResidue_isBalancedByGrass() {
     PlanKit kit = PlanKit.us();
-    WorkWords.residue(kit.words(), "shrub trimmings", Volume.cubicYards(2));
-    WorkWords.residue(kit.words(), "garden weeds", Volume.cubicYards(0.5));
+    CompostWords.residue(kit.words(), "shrub trimmings", Volume.cubicYards(2));
+    CompostWords.residue(kit.words(), "garden weeds", Volume.cubicYards(0.5));
     HeapPlan heap = PlanKit.run(kit.plan()).get(MaterialFacts.HEAP);
     assertEquals("grass clippings", heap.partner().orElseThrow().material());
     assertEquals(30, heap.mixedRatio().value(), 1e-9);
@@ -195,7 +195,7 @@ class GoodsTest {
     PlanException e =
         assertThrows(
             PlanException.class,
-            () -> WorkWords.residue(PlanKit.us().words(), "leafs", Volume.cubicYards(1)));
+            () -> CompostWords.residue(PlanKit.us().words(), "leafs", Volume.cubicYards(1)));
     assertTrue(e.getMessage().contains("Did you mean `leaves`?"));
   }
 

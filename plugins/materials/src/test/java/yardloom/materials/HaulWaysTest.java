@@ -8,6 +8,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import yardloom.facts.YardFacts;
+import yardloom.facts.work.Haul;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactGraph;
@@ -20,7 +22,6 @@ import yardloom.kernel.rules.KernelTables;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
-import yardloom.materials.model.Haul;
 import yardloom.materials.model.TaskLoad;
 import yardloom.materials.sheet.HaulTable;
 import yardloom.materials.sheet.PilePainter;
@@ -33,14 +34,14 @@ class HaulWaysTest {
   /** A heap about (10, 10), and a path from its side 40 ft to the right and 40 ft up. */
   private static PlanKit yard() {
     PlanKit kit = PlanKit.us();
-    WorkWords.tipPile(
+    PileWords.tipPile(
         kit.words(), "drive", PlanKit.box(0, 0, 20, 20), null, null, null, null, DETOUR, null);
     kit.path("way", 4, 20, 10, 60, 10, 60, 50);
     return kit;
   }
 
   private static Haul haul(Results r, String name) {
-    return r.all(MaterialFacts.HAULS).stream()
+    return r.all(YardFacts.HAULS).stream()
         .filter(h -> h.to().of().name().equals(name))
         .findFirst()
         .orElseThrow();
@@ -119,7 +120,7 @@ class HaulWaysTest {
   @Test
   void bed_behindAGapInThePath_isNotReachedByIt() {
     PlanKit kit = PlanKit.us();
-    WorkWords.tipPile(
+    PileWords.tipPile(
         kit.words(), "drive", PlanKit.box(0, 0, 20, 20), null, null, null, null, DETOUR, null);
     kit.path("near", 4, 20, 10, 30, 10);
     kit.path("far", 4, 33, 10, 60, 10);
@@ -162,7 +163,7 @@ class HaulWaysTest {
                 .filter(m -> m instanceof Mark.Stroke)
                 .map(m -> ((Mark.Stroke) m).line())
                 .toList();
-    for (Haul haul : r.all(MaterialFacts.HAULS)) {
+    for (Haul haul : r.all(YardFacts.HAULS)) {
       double way = haul.oneWay().value().feet();
       double straight = haul.way().start().distance(haul.way().end()).feet();
       assertTrue(way >= straight - 1e-6, () -> haul.to().title() + " " + way + " " + straight);

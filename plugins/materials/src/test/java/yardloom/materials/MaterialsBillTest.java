@@ -9,6 +9,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Element.BedUse;
@@ -27,10 +29,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Lexicon;
-import yardloom.materials.model.Surface;
-import yardloom.materials.model.SurfaceKind;
 import yardloom.materials.sheet.TakeOffTable;
-import yardloom.materials.work.MaterialFacts;
 
 class MaterialsBillTest {
   private static Volume exact(Results r, String item) {
@@ -112,7 +111,7 @@ class MaterialsBillTest {
     kit.tree("apple", 20, 20, 12);
     Results r = PlanKit.run(kit.plan());
     Surface ring =
-        r.all(MaterialFacts.SURFACES).stream()
+        r.all(YardFacts.SURFACES).stream()
             .filter(s -> s.kind() == SurfaceKind.TREE_RING)
             .findFirst()
             .orElseThrow();

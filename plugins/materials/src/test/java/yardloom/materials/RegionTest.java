@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.LocalRule;
 import yardloom.facts.SoilProfile;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.BulkLoads;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Results;
@@ -22,9 +24,8 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.Volume;
 import yardloom.kernel.words.PlanScope;
+import yardloom.materials.data.PriceBook;
 import yardloom.materials.model.TaskLoad;
-import yardloom.materials.work.LocalData;
-import yardloom.materials.work.LocalRuleCalculator;
 import yardloom.materials.work.MaterialFacts;
 
 class RegionTest {
@@ -51,15 +52,14 @@ class RegionTest {
   }
 
   private static void rate(PlanScope in, String kind, String item, double likely, String unit) {
-    RegionWords.localRate(
-        in,
-        kind,
-        item,
-        likely,
-        null,
-        null,
-        unit,
-        publication(in, "Rates", "survey", 1990, "memory"));
+    Source says = publication(in, "Rates", "survey", 1990, "memory");
+    switch (kind) {
+      case "labour" -> WorkWords.localLabour(in, item, likely, null, null, unit, says);
+      case "price" -> PriceWords.localPrice(in, item, likely, null, null, unit, says);
+      case "load" -> LoadWords.localLoad(in, item, likely, null, null, unit, says);
+      case "density" -> LoadWords.localDensity(in, item, likely, null, null, unit, says);
+      default -> throw new IllegalArgumentException(kind);
+    }
   }
 
   private static void soil(PlanScope in, String name, Length intake, Number available) {
@@ -162,13 +162,13 @@ class RegionTest {
     assertEquals(15, likelyChips(kit), 1e-9);
     rate(regional(kit), "price", "wood-chip mulch", 12, "yd3");
     assertEquals(12, likelyChips(kit), 1e-9);
-    WorkWords.price(kit.words(), "wood-chip mulch", Money.amount(9), null, null, "yd3");
+    PriceWords.price(kit.words(), "wood-chip mulch", Money.amount(9), null, null, "yd3");
     assertEquals(9, likelyChips(kit), 1e-9);
   }
 
   private static double likelyChips(PlanKit kit) {
-    return LocalData.of(kit.plan())
-        .prices()
+    Plan plan = kit.plan();
+    return PriceBook.of(plan, PlanKit.run(plan).find(YardFacts.REGION))
         .find("wood-chip mulch", "", Volume.cubicYards(1))
         .orElseThrow()
         .perUnit()
@@ -180,10 +180,17 @@ class RegionTest {
     PlanKit kit = inFlats();
     rate(regional(kit), "load", "wood-chip mulch", 7.64554857984, "m3");
     rate(regional(kit), "density", "wood-chip mulch", 300, "kg/m3");
-    LocalData local = LocalData.of(kit.plan());
-    // NIST SP 811: 1 cu yd = 0.764554857984 m³; 300 kg/m³ = 505.66 lb/cu yd.
-    assertEquals(10, local.cubicYardsPerLoad("wood-chip mulch").likely(), 1e-9);
-    assertEquals(505.66, local.poundsPerCubicYard("wood-chip mulch").likely(), 0.01);
+    Results r = PlanKit.run(kit.plan());
+    // NIST SP 811: 1 cu yd = 0.764554857984 m³; 300 kg/m³ = 505.66 lb/cu yd. The bed of 1000 sq ft
+    // takes 10 in of chips, 30.86 cu yd, and a tenth more: 34 cu yd, four loads of 10 cu yd.
+    BulkLoads loads =
+        r.all(YardFacts.LOADS).stream()
+            .filter(l -> l.item().equals("wood-chip mulch"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(34, loads.order().value().cubicYards(), 1e-9);
+    assertEquals(4, loads.likely().value());
+    assertEquals(34 * 505.66, loads.heaviest().value().pounds(), 0.5);
   }
 
   /** Soil reference, trap 11: a page says a truck holds 21 cubic feet and means yards. */
@@ -207,7 +214,7 @@ class RegionTest {
     rule(regional(kit), "wells", "Ask the state.");
     rule(kit.words(), "septic", "On the sewer.");
     List<LocalRule> rules = PlanKit.run(kit.plan()).all(YardFacts.LOCAL_RULES);
-    var inForce = LocalRuleCalculator.inForce(rules);
+    var inForce = rules.stream().collect(Collectors.groupingBy(LocalRule::topic));
     assertEquals("On the sewer.", inForce.get("septic").get(0).text());
     assertEquals("Flats", inForce.get("wells").get(0).region());
     assertEquals("generic", inForce.get("street").get(0).region());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,6 +14,8 @@ import yardloom.facts.LocalRule;
 import yardloom.facts.SoilProfile;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.Surface;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Results;
@@ -31,9 +34,6 @@ import yardloom.kernel.unit.Volume;
 import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.TreeScope;
 import yardloom.materials.model.AmendmentDose;
-import yardloom.materials.model.Material;
-import yardloom.materials.model.Surface;
-import yardloom.materials.work.LocalRuleCalculator;
 import yardloom.materials.work.MaterialFacts;
 
 class SoilPlanTest {
@@ -50,17 +50,17 @@ class SoilPlanTest {
 
   private static void test(
       PlanKit kit, Number ph, Number wanted, Number lead, Mass nitrogen, String grade) {
-    SoilWords.soilTest(
+    SoilTestWords.soilTest(
         kit.words(), ph, wanted, null, null, lead, null, nitrogen, null, null, grade, null, null);
   }
 
   private static void buffered(PlanKit kit, Number ph, Number wanted, Number buffer, Number pure) {
-    SoilWords.soilTest(
+    SoilTestWords.soilTest(
         kit.words(), ph, wanted, buffer, pure, null, null, null, null, null, null, null, null);
   }
 
   private static void byCrop(PlanKit kit, Mass rate) {
-    SoilWords.soilTest(
+    SoilTestWords.soilTest(
         kit.words(), null, null, null, null, null, null, rate, null, true, null, null, null);
   }
 
@@ -137,7 +137,7 @@ class SoilPlanTest {
   @Test
   void nitrogen_metricRate_isTheSameBeds() {
     PlanKit kit = thousandSquareFeet();
-    SoilWords.soilTest(
+    SoilTestWords.soilTest(
         kit.words(),
         null,
         null,
@@ -161,7 +161,7 @@ class SoilPlanTest {
     // compost of 1100 lb/cu yd = 652.6 kg/m³ brings 652.6 × 0.55 × 0.5 = 179.5 kg/m³: 2.051 m³.
     PlanKit kit = thousandSquareFeet();
     SoilWords.soil(kit.words(), 40, 20, 2, null, null);
-    SoilWords.soilTest(
+    SoilTestWords.soilTest(
         kit.words(),
         null,
         null,
@@ -238,8 +238,8 @@ class SoilPlanTest {
     PlanKit kit = PlanKit.us();
     BedScope bed = kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 50, 10));
     kit.bed("b", BedUse.PERENNIAL, PlanKit.box(0, 20, 50, 10));
-    SoilWords.weed(bed, "bindweed");
-    List<Surface> surfaces = PlanKit.run(kit.plan()).all(MaterialFacts.SURFACES);
+    WeedWords.weed(bed, "bindweed");
+    List<Surface> surfaces = PlanKit.run(kit.plan()).all(YardFacts.SURFACES);
     // M27: 60 sheets once, 120 in two layers; 10 in of chips as laid, 14 in over bindweed.
     assertEquals(120, surfaces.get(0).sheets().orElseThrow().value());
     assertEquals(60, surfaces.get(1).sheets().orElseThrow().value());
@@ -277,10 +277,10 @@ class SoilPlanTest {
   @Test
   void weed_tough_isReported() {
     PlanKit kit = thousandSquareFeet();
-    SoilWords.weed(kit.words(), "bindweed");
+    WeedWords.weed(kit.words(), "bindweed");
     assertEquals("materials.weed", findings(kit.plan()).get(0).rule());
     PlanException e =
-        assertThrows(PlanException.class, () -> SoilWords.weed(kit.words(), "bindwed"));
+        assertThrows(PlanException.class, () -> WeedWords.weed(kit.words(), "bindwed"));
     assertTrue(e.getMessage().contains("Did you mean `bindweed`?"));
   }
 
@@ -302,7 +302,7 @@ class SoilPlanTest {
     PlanKit kit = thousandSquareFeet();
     RegionWords.localRule(kit.words(), "septic", "Ask the county.", "county code", 2020, null);
     List<LocalRule> rules = PlanKit.run(kit.plan()).all(YardFacts.LOCAL_RULES);
-    var inForce = LocalRuleCalculator.inForce(rules);
+    var inForce = rules.stream().collect(Collectors.groupingBy(LocalRule::topic));
     assertEquals(1, inForce.get("septic").size());
     assertEquals("Ask the county.", inForce.get("septic").get(0).text());
     assertEquals("generic", inForce.get("wells").get(0).region());

@@ -9,6 +9,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.TipPile;
+import yardloom.facts.work.Haul;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Line;
@@ -22,13 +25,10 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.kernel.words.GroundWords;
 import yardloom.materials.calc.BarrowWay;
-import yardloom.materials.model.Haul;
-import yardloom.materials.model.TipPile;
-import yardloom.materials.work.MaterialFacts;
 
 class TipPileTest {
   private static void tip(PlanKit kit, Shape spot, Length access) {
-    WorkWords.tipPile(kit.words(), "drive", spot, null, null, access, null, 1, null);
+    PileWords.tipPile(kit.words(), "drive", spot, null, null, access, null, 1, null);
   }
 
   private static List<String> rules(Plan plan, Results r) {
@@ -52,7 +52,7 @@ class TipPileTest {
     tip(kit, PlanKit.box(60, 0, 20, 20), null);
     Plan plan = kit.plan();
     Results r = PlanKit.run(plan);
-    TipPile pile = r.all(MaterialFacts.PILES).get(0);
+    TipPile pile = r.all(YardFacts.PILES).get(0);
     // Soil check M17: 10 cu yd at 37°: 5.271 ft high, 13.988 ft across.
     assertEquals("cone", pile.form());
     assertEquals(5.271, pile.height().value().feet(), 0.001);
@@ -65,7 +65,7 @@ class TipPileTest {
   void load_onNarrowDrive_isAWindrowThatFits() {
     PlanKit kit = bigBed();
     tip(kit, PlanKit.box(60, 0, 10, 30), null);
-    TipPile pile = PlanKit.run(kit.plan()).all(MaterialFacts.PILES).get(0);
+    TipPile pile = PlanKit.run(kit.plan()).all(YardFacts.PILES).get(0);
     assertEquals("windrow", pile.form());
     assertEquals(10, pile.width().feet(), 0.07);
     assertTrue(pile.fits());
@@ -80,7 +80,7 @@ class TipPileTest {
     tip(kit, PlanKit.box(60, 0, 6, 8), Length.feet(7));
     Plan plan = kit.plan();
     Results r = PlanKit.run(plan);
-    assertFalse(r.all(MaterialFacts.PILES).get(0).fits());
+    assertFalse(r.all(YardFacts.PILES).get(0).fits());
     assertEquals(
         List.of("materials.drop-ground", "materials.pile-fits", "materials.truck-way"),
         rules(plan, r));
@@ -111,7 +111,7 @@ class TipPileTest {
   @Test
   void price_ofAMisspeltItem_isTold_ofAnUnusedOneIsNot() {
     PlanKit kit = bigBed();
-    WorkWords.priceBook(
+    PriceWords.priceBook(
         kit.words(), "item,unit,low,likely,high\ncompst,yd3,30,35,50\ngravel,yd3,1,2,3\n", null);
     Plan plan = kit.plan();
     assertEquals(List.of("materials.price-names"), rules(plan, PlanKit.run(plan)));
@@ -146,7 +146,7 @@ class TipPileTest {
   void trips_sixFootBarrow_countByVolume() {
     PlanKit kit = bigBed();
     tip(kit, PlanKit.box(60, 0, 20, 20), null);
-    Haul haul = PlanKit.run(kit.plan()).all(MaterialFacts.HAULS).get(0);
+    Haul haul = PlanKit.run(kit.plan()).all(YardFacts.HAULS).get(0);
     // 1000 sq ft × 10 in = 833.3 cu ft: 139 barrows of 6 cu ft; no path, so over open ground from
     // (70,10) to (25,10): 45 ft.
     assertEquals(Haul.By.OPEN_GROUND, haul.by());
@@ -182,7 +182,7 @@ class TipPileTest {
     assertThrows(
         PlanException.class,
         () ->
-            WorkWords.tipPile(
+            PileWords.tipPile(
                 kit.words(),
                 "x",
                 PlanKit.box(0, 0, 9, 9),
@@ -195,7 +195,7 @@ class TipPileTest {
     assertThrows(
         PlanException.class,
         () ->
-            WorkWords.tipPile(
+            PileWords.tipPile(
                 kit.words(),
                 "x",
                 PlanKit.box(0, 0, 9, 9),
@@ -216,7 +216,7 @@ class TipPileTest {
         Line.between(
             new Point(Length.feet(10), Length.feet(-10)),
             new Point(Length.feet(10), Length.feet(45)));
-    WorkWords.tipPile(
+    PileWords.tipPile(
         kit.words(),
         "drive",
         PlanKit.box(0, 40, 20, 20),

@@ -16,6 +16,8 @@ import yardloom.facts.BillLine;
 import yardloom.facts.Harvest;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Derived;
@@ -36,7 +38,7 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.BagOrBulk;
 import yardloom.materials.calc.BagOrBulk.Offer;
-import yardloom.materials.calc.TopUp;
+import yardloom.materials.calc.Settling;
 import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.TaskLoad;
 import yardloom.materials.work.BillSums;
@@ -48,7 +50,7 @@ class WorkAndCostTest {
     kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 30, 10));
     kit.bed("b", BedUse.ANNUAL, PlanKit.box(0, 14, 30, 4));
     kit.path("p", PlanKit.box(0, 10, 30, 4));
-    WorkWords.tipPile(
+    PileWords.tipPile(
         kit.words(), "drive", PlanKit.box(40, 0, 20, 20), null, null, null, null, null, null);
     return kit;
   }
@@ -63,7 +65,7 @@ class WorkAndCostTest {
     Results r = PlanKit.run(yard(UnitSystem.US).plan());
     TaskLoad spread =
         r.all(MaterialFacts.TASKS).stream()
-            .filter(t -> t.task().equals("load and spread mulch") && t.phase().equals("sheet"))
+            .filter(t -> t.task().equals("load and spread mulch") && t.phase() == WorkPhase.SHEET)
             .findFirst()
             .orElseThrow();
     double yd3 = (300.0 * 10 + 120 * 2 + 120 * 4) / 324;
@@ -110,7 +112,7 @@ class WorkAndCostTest {
     PlanKit kit = new PlanKit(UnitSystem.US);
     var bed = kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 30, 10));
     MulchWords.noCardboard(bed);
-    WorkWords.priceBook(
+    PriceWords.priceBook(
         kit.words(),
         "item,unit,low,likely,high\nwood-chip mulch,yd3,0,0,0\ncompost,yd3,40,40,40\n"
             + "delivery of bulk,piece,0,0,0\nlabour,h,0,0,0\n",
@@ -146,7 +148,7 @@ class WorkAndCostTest {
   @Test
   void price_ownWord_goesBeforeTheDemo() {
     PlanKit kit = yard(UnitSystem.US);
-    WorkWords.price(kit.words(), "compost", Money.amount(999), null, null, "yd3");
+    PriceWords.price(kit.words(), "compost", Money.amount(999), null, null, "yd3");
     Table table =
         new MaterialsPlugin()
             .tables().stream()
@@ -176,7 +178,7 @@ class WorkAndCostTest {
     PlanKit kit = yard(UnitSystem.US);
     String csv = "item,unit,low,likely,high\n" + row;
     PlanException e =
-        assertThrows(PlanException.class, () -> WorkWords.priceBook(kit.words(), csv, "my.csv"));
+        assertThrows(PlanException.class, () -> PriceWords.priceBook(kit.words(), csv, "my.csv"));
     assertEquals("test.groovy", e.problems().get(0).place().file());
     assertTrue(e.getMessage().contains(where.strip()), e.getMessage());
   }
@@ -190,7 +192,7 @@ class WorkAndCostTest {
       })
   void priceBook_withoutColumnsOrLinesOrTwice_isRefused(String csv) {
     PlanKit kit = yard(UnitSystem.US);
-    assertThrows(PlanException.class, () -> WorkWords.priceBook(kit.words(), csv, null));
+    assertThrows(PlanException.class, () -> PriceWords.priceBook(kit.words(), csv, null));
   }
 
   @Test
@@ -210,7 +212,8 @@ class WorkAndCostTest {
     Plan plan = kit.plan();
     Results r = PlanKit.run(plan);
     List<SheetPlan> sheets =
-        new MaterialsPlugin().sheets().stream().flatMap(m -> m.make(plan, r).stream()).toList();
+        new MaterialsPlugin()
+            .sheets().stream().flatMap(m -> m.make(plan, r, Offers.NONE).stream()).toList();
     int phases = r.all(MaterialFacts.PHASES).size();
     assertEquals(phases, sheets.stream().filter(s -> s.id().startsWith("crew-")).count());
     for (String id : List.of("materials", "delivery", "work", "client")) {
@@ -245,7 +248,7 @@ class WorkAndCostTest {
     Results r = PlanKit.run(plan, List.of(), Optional.of(harvest));
     return new MaterialsPlugin()
         .sheets().stream()
-            .flatMap(m -> m.make(plan, r).stream())
+            .flatMap(m -> m.make(plan, r, Offers.NONE).stream())
             .filter(s -> s.id().equals("client"))
             .flatMap(s -> s.panels().stream())
             .filter(Panel.Notes.class::isInstance)
@@ -262,7 +265,7 @@ class WorkAndCostTest {
     List<String> texts =
         new MaterialsPlugin()
             .sheets().stream()
-                .flatMap(m -> m.make(plan, r).stream())
+                .flatMap(m -> m.make(plan, r, Offers.NONE).stream())
                 .filter(s -> s.format() == SheetPlan.Format.PAGE)
                 .flatMap(s -> s.panels().stream())
                 .filter(Panel.Notes.class::isInstance)
@@ -278,7 +281,7 @@ class WorkAndCostTest {
   @Test
   void phases_noDripNoPlants_areLeftOut() {
     Results r = PlanKit.run(yard(UnitSystem.US).plan());
-    List<String> ids = r.all(MaterialFacts.PHASES).stream().map(t -> t.phase().id()).toList();
+    List<String> ids = r.all(MaterialFacts.PHASES).stream().map(t -> t.phase().id().id()).toList();
     assertEquals(
         List.of("mark", "stake", "mow", "soak", "edge", "sheet", "compost", "finish", "establish"),
         ids);
@@ -298,9 +301,9 @@ class WorkAndCostTest {
   @Test
   void topUp_laterYears_needLess() {
     Volume laid = Volume.cubicYards(10);
-    assertEquals(3, TopUp.inYear(1, laid, 0.3).cubicYards(), 1e-12);
-    assertEquals(1.5, TopUp.inYear(2, laid, 0.3).cubicYards(), 1e-12);
-    assertThrows(PlanException.class, () -> TopUp.inYear(0, laid, 0.3));
+    assertEquals(3, Settling.addedInYear(1, laid, 0.3).cubicYards(), 1e-12);
+    assertEquals(1.5, Settling.addedInYear(2, laid, 0.3).cubicYards(), 1e-12);
+    assertThrows(PlanException.class, () -> Settling.addedInYear(0, laid, 0.3));
   }
 
   @Test

@@ -110,7 +110,8 @@ class ArchitectureTest {
               "yardloom.kernel.problem..",
               "yardloom.kernel.plan..",
               "yardloom.kernel.geom..",
-              "yardloom.kernel.fact..");
+              "yardloom.kernel.fact..",
+              "yardloom.kernel.table..");
 
   @ArchTest
   static final ArchRule scripts_knowNoPlugin =

@@ -40,7 +40,7 @@ public final class BagOrBulk {
   }
 
   public static double bags(Volume volume, Offer offer) {
-    return BulkVolume.pieces(volume, offer.bag()) * offer.bagPrice();
+    return WholePieces.of(volume, offer.bag()) * offer.bagPrice();
   }
 
   public static double bulk(Volume volume, Offer offer, int loads) {

@@ -1,9 +1,10 @@
 package yardloom.materials.calc;
 
+import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.region.Spread;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
-import yardloom.materials.model.Spread;
 
 /**
  * Truckloads and weight of a bulk order, each as a range.
@@ -13,20 +14,19 @@ import yardloom.materials.model.Spread;
  *
  * <p>References: the rows of the shipped tables {@code load-size.csv} and {@code bulk-density.csv},
  * each with its source.
- *
- * @param fewest loads if the largest trucks come
- * @param most loads if the smallest come
  */
-public record Loads(
-    Derived<Integer> fewest,
-    Derived<Integer> likely,
-    Derived<Integer> most,
-    Derived<Mass> lightest,
-    Derived<Mass> heaviest) {
+public final class Loads {
+  private Loads() {}
 
-  /** For trucks of {@code load} cubic yards and a {@code density} in pounds per cubic yard. */
-  public static Loads of(Derived<Volume> order, Spread load, Spread density) {
-    return new Loads(
+  /**
+   * For trucks of {@code load} cubic yards and a {@code density} in pounds per cubic yard.
+   *
+   * @param item as the bill has it
+   */
+  public static BulkLoads of(String item, Derived<Volume> order, Spread load, Spread density) {
+    return new BulkLoads(
+        item,
+        order,
         loads(order, load.high(), load),
         loads(order, load.likely(), load),
         loads(order, load.low(), load),

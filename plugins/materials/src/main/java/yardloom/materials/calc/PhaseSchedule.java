@@ -3,12 +3,13 @@ package yardloom.materials.calc;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DirectedAcyclicGraph;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
@@ -33,7 +34,6 @@ public final class PhaseSchedule {
       Source.commonPractice("phases in the trade's order, Monday to Friday");
 
   private static final int ROOTING_DAYS = 42;
-  private static final String PLANTING = "plant";
 
   private PhaseSchedule() {}
 
@@ -43,14 +43,14 @@ public final class PhaseSchedule {
    * @param hours hours of one person by phase id; phases not named take their least days
    */
   public static List<PhaseTime> of(
-      List<Phase> phases, Map<String, Double> hours, WorkSettings work) {
+      List<Phase> phases, Map<WorkPhase, Double> hours, WorkSettings work) {
     List<PhaseTime> times = new ArrayList<>();
     int day = 1;
     for (Phase phase : sorted(phases)) {
       double crewDays = hours.getOrDefault(phase.id(), 0.0) / (work.crew() * work.hoursPerDay());
       int days = Math.max(1, Math.max(phase.leastDays(), (int) Math.ceil(crewDays - 1e-9)));
       String why = "";
-      if (phase.id().equals(PLANTING) && work.start().isPresent()) {
+      if (phase.id() == WorkPhase.PLANT && work.start().isPresent()) {
         int ready = afterFrost(work.start().get(), day, work);
         if (ready > day) {
           why = "waits for the last frost";
@@ -73,7 +73,7 @@ public final class PhaseSchedule {
   }
 
   private static List<Phase> sorted(List<Phase> phases) {
-    Map<String, Phase> byId = new HashMap<>();
+    Map<WorkPhase, Phase> byId = new EnumMap<>(WorkPhase.class);
     DirectedAcyclicGraph<Integer, DefaultEdge> graph =
         new DirectedAcyclicGraph<>(DefaultEdge.class);
     for (int i = 0; i < phases.size(); i++) {
@@ -81,11 +81,14 @@ public final class PhaseSchedule {
       graph.addVertex(i);
     }
     for (int i = 0; i < phases.size(); i++) {
-      for (String before : phases.get(i).after()) {
+      for (WorkPhase before : phases.get(i).after()) {
         if (!byId.containsKey(before)) {
           throw new PlanException(
               ProblemCode.UNKNOWN_WORD,
-              phases.get(i).id() + " waits for the phase `" + before + "`, which does not exist");
+              phases.get(i).id().id()
+                  + " waits for the phase `"
+                  + before.id()
+                  + "`, which does not exist");
         }
         connect(graph, phases.indexOf(byId.get(before)), i, phases);
       }
@@ -113,9 +116,9 @@ public final class PhaseSchedule {
       throw new PlanException(
           ProblemCode.CYCLE,
           "the phases "
-              + phases.get(from).id()
+              + phases.get(from).id().id()
               + " and "
-              + phases.get(to).id()
+              + phases.get(to).id().id()
               + " wait for each other");
     }
   }

@@ -1,5 +1,7 @@
 package yardloom.materials.calc;
 
+import yardloom.facts.mulch.TipPile;
+import yardloom.facts.mulch.TipSpot;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Clearance;
 import yardloom.kernel.geom.Line;
@@ -8,8 +10,6 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
-import yardloom.materials.model.TipPile;
-import yardloom.materials.model.TipSpot;
 
 /**
  * Lays a heap on its spot: a cone at the roomiest place if it fits, else a windrow along the spot

@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
+import yardloom.facts.region.Spread;
 import yardloom.kernel.source.Source;
-import yardloom.materials.model.Spread;
 
 /**
  * The spread of a result whose inputs are known as low, likely and high.

@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
@@ -11,13 +15,9 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
-import yardloom.materials.model.Course;
 import yardloom.materials.model.LengthSetting;
-import yardloom.materials.model.Material;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
-import yardloom.materials.model.Surface;
-import yardloom.materials.model.SurfaceKind;
 import yardloom.materials.model.Weed;
 
 /**

@@ -3,6 +3,8 @@ package yardloom.materials.calc;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.AttributeKey;
@@ -16,8 +18,6 @@ import yardloom.kernel.unit.Length;
 import yardloom.materials.model.LengthSetting;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
-import yardloom.materials.model.Surface;
-import yardloom.materials.model.SurfaceKind;
 
 /**
  * The surfaces of a plan: every path, tree ring and bed without what wins over it, so that no

@@ -1,12 +1,12 @@
 package yardloom.materials.calc;
 
 import java.util.List;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.Surface;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Volume;
-import yardloom.materials.model.Material;
-import yardloom.materials.model.Surface;
 
 /**
  * Sums over surfaces, keeping every term as an input. No surfaces give zero.

@@ -1,8 +1,8 @@
 package yardloom.materials.data;
 
+import yardloom.facts.region.Spread;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
-import yardloom.materials.model.Spread;
 
 /** Densities and load sizes of bulk materials, each low, likely and high with its source. */
 public final class BulkData {

@@ -5,6 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import yardloom.facts.region.Region;
+import yardloom.facts.region.Spread;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -13,8 +16,8 @@ import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
+import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Price;
-import yardloom.materials.model.Spread;
 
 /**
  * Prices by item and unit. The shipped ones are invented for demonstration; a user's own go before
@@ -38,6 +41,11 @@ public final class PriceBook {
       prices.add(price(row, row.source(), true));
     }
     return new PriceBook(prices);
+  }
+
+  /** What the plan says, then its region, then the invented prices. */
+  public static PriceBook of(Plan plan, Optional<Region> region) {
+    return demo().with(Region.ownFirst(region, plan.attributes().all(MaterialKeys.PRICE)));
   }
 
   /**

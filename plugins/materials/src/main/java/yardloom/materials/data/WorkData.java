@@ -2,10 +2,14 @@ package yardloom.materials.data;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import yardloom.facts.region.LocalRate;
+import yardloom.facts.region.Spread;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
 import yardloom.materials.model.Phase;
-import yardloom.materials.model.Spread;
 
 /** Hours by task, and the phases in the trade's order. */
 public final class WorkData {
@@ -26,6 +30,11 @@ public final class WorkData {
         row.source());
   }
 
+  /** The shipped rate of a task. */
+  static LocalRate labour(String task) {
+    return new LocalRate(LocalRate.Kind.LABOUR, task, unit(task), hours(task), SourceRef.NONE);
+  }
+
   /** The unit's word, or {@code piece}. */
   public static String unit(String task) {
     return LABOUR.row("task", task).text("unit");
@@ -37,11 +46,13 @@ public final class WorkData {
 
   private static Phase phase(DataRow row) {
     return new Phase(
-        row.text("id"),
+        WorkPhase.valueOf(row.text("id").toUpperCase(Locale.ROOT)),
         row.text("title"),
-        split(row.text("after"), ";"),
+        split(row.text("after"), ";").stream()
+            .map(id -> WorkPhase.valueOf(id.toUpperCase(Locale.ROOT)))
+            .toList(),
         (int) row.number("days_least"),
-        split(row.text("groups"), ";"),
+        row.text("when").equals("always"),
         split(row.text("steps"), "\\|"),
         split(row.text("tools"), "\\|"),
         split(row.text("cautions"), "\\|"));

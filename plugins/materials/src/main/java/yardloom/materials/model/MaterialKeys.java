@@ -1,6 +1,9 @@
 package yardloom.materials.model;
 
 import yardloom.facts.LocalRule;
+import yardloom.facts.mulch.TipSpot;
+import yardloom.facts.region.LocalRate;
+import yardloom.facts.region.Region;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.unit.Length;
 
@@ -65,7 +68,11 @@ public final class MaterialKeys {
   public static final AttributeKey<LocalSoil> LOCAL_SOIL =
       new AttributeKey<>("materials.local-soil", LocalSoil.class);
 
-  /** On the plan, any number: rates of labour, loads and densities. */
+  /** On the plan, any number: rates of labour. */
+  public static final AttributeKey<LocalRate> LOCAL_LABOUR =
+      new AttributeKey<>("work.local-labour", LocalRate.class);
+
+  /** On the plan, any number: rates of loads and densities. */
   public static final AttributeKey<LocalRate> LOCAL_RATE =
       new AttributeKey<>("materials.local-rate", LocalRate.class);
 

@@ -1,31 +1,36 @@
 package yardloom.materials.model;
 
 import java.util.List;
+import yardloom.facts.work.WorkPhase;
 
 /**
  * A step of the work.
  *
- * @param after ids of the phases that must be done before
+ * @param after phases that must be done before
  * @param leastDays days it takes even without work, such as waiting for the utility marks
- * @param groups groups of the bill that are needed in it
+ * @param always whether it is worked even if nothing is bought or done in it
  * @param steps what the crew does, one sentence each; small lengths stand as {@code {4 in}}
  * @param tools what the crew brings
  * @param cautions what can hurt someone, one sentence each
  */
 public record Phase(
-    String id,
+    WorkPhase id,
     String title,
-    List<String> after,
+    List<WorkPhase> after,
     int leastDays,
-    List<String> groups,
+    boolean always,
     List<String> steps,
     List<String> tools,
     List<String> cautions) {
   public Phase {
     after = List.copyOf(after);
-    groups = List.copyOf(groups);
     steps = List.copyOf(steps);
     tools = List.copyOf(tools);
     cautions = List.copyOf(cautions);
+  }
+
+  /** The same waiting for {@code others}. */
+  public Phase after(List<WorkPhase> others) {
+    return new Phase(id, title, others, leastDays, always, steps, tools, cautions);
   }
 }

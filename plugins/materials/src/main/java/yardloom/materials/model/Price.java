@@ -1,5 +1,6 @@
 package yardloom.materials.model;
 
+import yardloom.facts.region.Spread;
 import yardloom.kernel.unit.Unit;
 
 /**

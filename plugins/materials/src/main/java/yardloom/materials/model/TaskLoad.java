@@ -1,18 +1,19 @@
 package yardloom.materials.model;
 
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.unit.TimeSpan;
 
 /**
  * The work of one task.
  *
- * @param phase the id of the phase it belongs to
+ * @param phase the phase it belongs to
  * @param amount what is worked, a quantity or a count
  * @param low hours of one person if all goes well
  */
 public record TaskLoad(
     String task,
-    String phase,
+    WorkPhase phase,
     Derived<?> amount,
     Derived<TimeSpan> low,
     Derived<TimeSpan> likely,

@@ -4,10 +4,13 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.Harvest;
 import yardloom.facts.LawnWater;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.MulchTotals;
+import yardloom.facts.mulch.TopUp;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
@@ -24,18 +27,12 @@ import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.kernel.unit.Volume;
-import yardloom.materials.calc.TopUp;
-import yardloom.materials.calc.Totals;
 import yardloom.materials.model.CostEstimate;
-import yardloom.materials.model.Material;
-import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.PhaseTime;
-import yardloom.materials.model.Surface;
 import yardloom.materials.work.MaterialFacts;
 
 /** What the client needs on one page: what, when, what it costs, and what stays to be done. */
-final class ClientSheet implements SheetMaker {
+public final class ClientSheet implements SheetMaker {
   private static final int NUMBER = 43;
 
   @Override
@@ -46,7 +43,8 @@ final class ClientSheet implements SheetMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        MaterialFacts.SURFACES,
+        YardFacts.MULCH_TOTALS,
+        YardFacts.TOP_UPS,
         MaterialFacts.PHASES,
         MaterialFacts.COST,
         YardFacts.BILL,
@@ -57,13 +55,13 @@ final class ClientSheet implements SheetMaker {
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts) {
-    List<Surface> surfaces = facts.all(MaterialFacts.SURFACES);
+    Optional<MulchTotals> totals = facts.find(YardFacts.MULCH_TOTALS);
     List<PhaseTime> phases = facts.all(MaterialFacts.PHASES);
-    if (surfaces.isEmpty() || phases.isEmpty()) {
+    if (totals.isEmpty() || phases.isEmpty()) {
       return List.of();
     }
     List<Panel> panels = new ArrayList<>();
-    panels.add(new Panel.Notes("In short", summary(plan, facts, surfaces, phases)));
+    panels.add(new Panel.Notes("In short", summary(plan, facts, totals.get(), phases)));
     panels.add(new Panel.SitePlan(KernelPainters.YARD));
     panels.add(new Panel.Notes("What we need from you", asks()));
     panels.add(new Panel.TableBlock(days(phases)));
@@ -72,17 +70,17 @@ final class ClientSheet implements SheetMaker {
   }
 
   private static List<String> summary(
-      Plan plan, Facts facts, List<Surface> surfaces, List<PhaseTime> phases) {
+      Plan plan, Facts facts, MulchTotals totals, List<PhaseTime> phases) {
     UnitSystem units = plan.info().units();
     List<String> lines = new ArrayList<>();
     lines.add(
         "Cardboard, compost and wood chips over "
             + new TableFormat(units, plan.info().currency())
-                .withUnit(Measure.AREA, Totals.area(surfaces).value())
+                .withUnit(Measure.AREA, totals.ground().value())
             + " of ground: "
-            + Say.volume(Totals.volume(surfaces, Material.WOOD_CHIPS).value(), units)
+            + Say.volume(totals.chips().value(), units)
             + " of chips and "
-            + Say.volume(Totals.volume(surfaces, Material.COMPOST).value(), units)
+            + Say.volume(totals.compost().value(), units)
             + " of compost in place.");
     PhaseTime first = phases.get(0);
     PhaseTime last = phases.get(phases.size() - 1);
@@ -91,7 +89,7 @@ final class ClientSheet implements SheetMaker {
         first.start().isPresent()
             ? "Work from " + first.start().get() + " to " + last.end().orElseThrow() + "."
             : "Work takes " + days + " working days; no date is set.");
-    lines.add(topUp(plan, Totals.volume(surfaces, Material.WOOD_CHIPS).value()));
+    topUp(units, facts.all(YardFacts.TOP_UPS)).ifPresent(lines::add);
     facts.find(MaterialFacts.COST).ifPresent(c -> lines.add(cost(plan, c)));
     facts
         .find(YardFacts.LAWN_WATER)
@@ -102,14 +100,16 @@ final class ClientSheet implements SheetMaker {
     return lines;
   }
 
-  private static String topUp(Plan plan, Volume laid) {
-    MulchSettings settings = MulchSettings.of(plan);
-    UnitSystem units = plan.info().units();
-    return "Chips settle: add "
-        + Say.volume(TopUp.inYear(1, laid, settings.settling().value()), units)
-        + " in year 1, "
-        + Say.volume(TopUp.inYear(2, laid, settings.settling().value()), units)
-        + " in year 2.";
+  /** The first two years; later ones add little. */
+  private static Optional<String> topUp(UnitSystem units, List<TopUp> years) {
+    return years.size() < 2
+        ? Optional.empty()
+        : Optional.of(
+            "Chips settle: add "
+                + Say.volume(years.get(0).add().value(), units)
+                + " in year 1, "
+                + Say.volume(years.get(1).add().value(), units)
+                + " in year 2.");
   }
 
   /** More where a yield is not known; which ones stands below the harvest table. */

@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.mulch.Material;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -19,18 +20,13 @@ import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.BagOrBulk;
 import yardloom.materials.calc.BagOrBulk.Offer;
-import yardloom.materials.calc.BulkVolume;
-import yardloom.materials.calc.Loads;
-import yardloom.materials.calc.TopUp;
+import yardloom.materials.calc.WholePieces;
 import yardloom.materials.data.PriceBook;
 import yardloom.materials.model.CostEstimate;
-import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.Price;
-import yardloom.materials.work.BillCalculator;
-import yardloom.materials.work.LocalData;
 import yardloom.materials.work.MaterialFacts;
 
-/** Tables of cost, of what drives it, of bags or bulk, and of chips to add by year. */
+/** Tables of cost, of what drives it, and of bags or bulk. */
 public final class CostTables {
   private static final String DEMO =
       "Prices marked so in the appendix are invented for demonstration: put your own in with"
@@ -40,7 +36,7 @@ public final class CostTables {
 
   /** All of them. */
   public static List<TableMaker> all() {
-    return List.of(new Cost(), new Drivers(), new Bags(), new TopUps());
+    return List.of(new Cost(), new Drivers(), new Bags());
   }
 
   /** Cost of every priced line. */
@@ -141,12 +137,12 @@ public final class CostTables {
 
     @Override
     public Set<FactKey<?>> reads() {
-      return Set.of(YardFacts.BILL);
+      return Set.of(YardFacts.LOADS, YardFacts.REGION);
     }
 
     @Override
     public Table make(Plan plan, Facts facts) {
-      PriceBook book = LocalData.of(plan).prices();
+      PriceBook book = PriceBook.of(plan, facts.find(YardFacts.REGION));
       Table.Builder table =
           Table.titled(id(), "Bags or bulk")
               .column(Column.text("item", "Item"))
@@ -155,43 +151,32 @@ public final class CostTables {
               .column(Column.of("in-bags", "In bags", Measure.MONEY))
               .column(Column.of("in-bulk", "In bulk", Measure.MONEY))
               .column(Column.of("break-even", "Bulk wins from", Measure.VOLUME));
-      for (BillLine line : facts.all(YardFacts.BILL)) {
-        if (line.group().equals(BillCalculator.GROUP)
-            && line.order().value() instanceof Volume order) {
-          boolean compost = line.item().equals("compost");
-          addRow(
-              plan,
-              table,
-              line,
-              order,
-              book,
-              compost ? "compost bag, 1 cu ft" : "mulch bag, 2 cu ft",
-              Volume.cubicFeet(compost ? 1 : 2));
-        }
+      for (BulkLoads loads : facts.all(YardFacts.LOADS)) {
+        boolean compost = loads.item().equals(Material.COMPOST.title());
+        addRow(
+            table,
+            loads,
+            book,
+            compost ? "compost bag, 1 cu ft" : "mulch bag, 2 cu ft",
+            Volume.cubicFeet(compost ? 1 : 2));
       }
       return table.note(DEMO).build();
     }
 
     private static void addRow(
-        Plan plan,
-        Table.Builder table,
-        BillLine line,
-        Volume order,
-        PriceBook book,
-        String bag,
-        Volume bagVolume) {
+        Table.Builder table, BulkLoads loads, PriceBook book, String bag, Volume bagVolume) {
+      Volume order = loads.order().value();
       Offer offer =
           new Offer(
               bagVolume,
               likely(book, bag, 1),
-              likely(book, line.item(), order) / yardsIn(book, line.item(), order),
+              likely(book, loads.item(), order) / yardsIn(book, loads.item(), order),
               likely(book, "delivery of bulk", 1));
-      Loads loads = LocalData.of(plan).loads(line.item(), line.order().map(v -> order));
       Derived.Builder why =
           Derived.by(
                   "bags: ceil(order / bag) × price; bulk: loads × delivery + order × price",
                   BagOrBulk.SOURCE)
-              .from("order", line.order())
+              .from("order", loads.order())
               .from("bag", bagVolume)
               .from("price of a bag", offer.bagPrice())
               .from("price of a cubic yard", offer.bulkPerYard())
@@ -199,9 +184,9 @@ public final class CostTables {
               .from("loads", loads.likely());
       OptionalDouble even = BagOrBulk.breakEvenYards(offer);
       table.row(
-          Cell.text(line.item()),
-          Cell.of(line.order()),
-          Cell.of(why.gives(BulkVolume.pieces(order, bagVolume))),
+          Cell.text(loads.item()),
+          Cell.of(loads.order()),
+          Cell.of(why.gives(WholePieces.of(order, bagVolume))),
           Cell.of(why.gives(Money.amount(BagOrBulk.bags(order, offer)))),
           Cell.of(why.gives(Money.amount(BagOrBulk.bulk(order, offer, loads.likely().value())))),
           even.isPresent()
@@ -217,44 +202,6 @@ public final class CostTables {
     private static double yardsIn(PriceBook book, String item, Volume order) {
       Optional<Price> price = book.find(item, "", order);
       return price.map(p -> order.cubicYards() / PriceBook.units(p, order)).orElse(1.0);
-    }
-  }
-
-  /** Chips to add in the years after. */
-  private static final class TopUps implements TableMaker {
-    private static final int YEARS = 3;
-
-    @Override
-    public String id() {
-      return "materials-top-up";
-    }
-
-    @Override
-    public Set<FactKey<?>> reads() {
-      return Set.of(YardFacts.BILL);
-    }
-
-    @Override
-    public Table make(Plan plan, Facts facts) {
-      MulchSettings settings = MulchSettings.of(plan);
-      Table.Builder table =
-          Table.titled(id(), "Chips to add by year")
-              .column(Column.of("year", "Year", Measure.COUNT))
-              .column(Column.of("add", "Add", Measure.VOLUME));
-      for (BillLine line : facts.all(YardFacts.BILL)) {
-        if (line.item().equals("wood-chip mulch") && line.exact().value() instanceof Volume v) {
-          for (int year = 1; year <= YEARS; year++) {
-            table.row(
-                Cell.number(year),
-                Cell.of(
-                    Derived.by("laid × first-year loss / 2^(year − 1)", TopUp.SOURCE)
-                        .from("laid", line.exact())
-                        .from("first-year loss", settings.settling())
-                        .gives(TopUp.inYear(year, v, settings.settling().value()))));
-          }
-        }
-      }
-      return table.note(TopUp.SOURCE.cite() + ".").build();
     }
   }
 }

@@ -2,19 +2,24 @@ package yardloom.materials.sheet;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.work.SheetPage;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.rules.SettingOutTable;
 import yardloom.kernel.table.Amounts;
@@ -25,29 +30,24 @@ import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.calc.PhaseSchedule;
-import yardloom.materials.data.SourcingData;
-import yardloom.materials.model.Material;
 import yardloom.materials.model.PhaseTime;
-import yardloom.materials.model.Surface;
 import yardloom.materials.model.TaskLoad;
 import yardloom.materials.model.WorkSettings;
 import yardloom.materials.work.BillSums;
 import yardloom.materials.work.MaterialFacts;
 
 /** One page for each phase: when, where, what to bring, what to order, what to do and mind. */
-final class CrewSheets implements SheetMaker {
+public final class CrewSheets implements SheetMaker {
   private static final int FIRST = 60;
 
-  /** Layers on top of the ways, by phase. */
-  private static final Map<String, Set<String>> SHOWN =
+  /** The site's own layers, until they offer themselves. */
+  private static final Set<String> YARD = KernelPainters.yardWith("kernel.utility");
+
+  private static final Map<WorkPhase, Set<String>> SITE =
       Map.of(
-          "stake", Set.of("kernel.dimensions", "kernel.tape-points"),
-          "head", Set.of("kernel.water-point"),
-          "sheet", Set.of("materials.surfaces", "materials.depths"),
-          "compost", Set.of("materials.surfaces", "materials.depths"),
-          "finish", Set.of("materials.surfaces", "materials.depths"),
-          "plant", Set.of("planting.plants"),
-          "drip", Set.of("kernel.water-point", "water.dripline"));
+          WorkPhase.STAKE, Set.of("kernel.dimensions", "kernel.tape-points"),
+          WorkPhase.HEAD, Set.of("kernel.water-point"),
+          WorkPhase.DRIP, Set.of("kernel.water-point"));
 
   @Override
   public String id() {
@@ -57,16 +57,20 @@ final class CrewSheets implements SheetMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        MaterialFacts.TASKS, MaterialFacts.PHASES, MaterialFacts.SURFACES, YardFacts.BILL);
+        MaterialFacts.TASKS,
+        MaterialFacts.PHASES,
+        YardFacts.SURFACES,
+        YardFacts.BILL,
+        YardFacts.SUPPLIES);
   }
 
   @Override
-  public List<SheetPlan> make(Plan plan, Facts facts) {
+  public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
     List<SheetPlan> sheets = new ArrayList<>();
     int number = FIRST;
     for (PhaseTime time : facts.all(MaterialFacts.PHASES)) {
-      sheets.add(page(number, time, plan, facts));
-      if (time.phase().id().equals("stake")) {
+      sheets.add(page(number, time, plan, facts, offers));
+      if (time.phase().id() == WorkPhase.STAKE) {
         settingOut(number, plan).ifPresent(sheets::add);
       }
       number++;
@@ -88,18 +92,18 @@ final class CrewSheets implements SheetMaker {
                 List.of(new Panel.TableBlock(table))));
   }
 
-  private static SheetPlan page(int number, PhaseTime time, Plan plan, Facts facts) {
+  private static SheetPlan page(int number, PhaseTime time, Plan plan, Facts facts, Offers offers) {
     UnitSystem units = plan.info().units();
     List<Panel> panels = new ArrayList<>();
     panels.add(new Panel.Notes(time.phase().title(), steps(time, plan, facts)));
-    panels.add(new Panel.SitePlan(layers(time)));
+    panels.add(new Panel.SitePlan(layers(time.phase().id(), offers)));
     panels.add(new Panel.Notes("Mind", texts(time.phase().cautions(), units)));
     for (Table table : List.of(needed(time, plan, facts), tasks(time, plan, facts))) {
       if (!table.isEmpty()) {
         panels.add(new Panel.TableBlock(table));
       }
     }
-    if (time.phase().id().equals("sheet") || time.phase().id().equals("compost")) {
+    if (time.phase().id() == WorkPhase.SHEET || time.phase().id() == WorkPhase.COMPOST) {
       panels.add(new Panel.TableBlock(depths(time, facts)));
     }
     panels.add(
@@ -107,16 +111,17 @@ final class CrewSheets implements SheetMaker {
             "Done", List.of("Date ____________  Hours ________  By ____________________")));
     return new SheetPlan(
         number,
-        "crew-" + time.phase().id(),
+        "crew-" + time.phase().id().id(),
         "Crew: " + time.phase().title(),
         SheetPlan.Format.PAGE,
         panels);
   }
 
-  private static Set<String> layers(PhaseTime time) {
-    return Stream.concat(
-            MaterialSheets.WAYS.stream(), SHOWN.getOrDefault(time.phase().id(), Set.of()).stream())
-        .collect(Collectors.toUnmodifiableSet());
+  private static Set<String> layers(WorkPhase phase, Offers offers) {
+    Set<String> layers = new HashSet<>(YARD);
+    layers.addAll(SITE.getOrDefault(phase, Set.of()));
+    layers.addAll(offers.layers(SheetPage.WAYS, phase));
+    return Set.copyOf(layers);
   }
 
   private static List<String> steps(PhaseTime time, Plan plan, Facts facts) {
@@ -129,7 +134,7 @@ final class CrewSheets implements SheetMaker {
     WorkSettings work = WorkSettings.of(plan);
     double hours = 0;
     for (TaskLoad task : facts.all(MaterialFacts.TASKS)) {
-      hours += task.phase().equals(time.phase().id()) ? task.likely().value().hours() : 0;
+      hours += task.phase() == time.phase().id() ? task.likely().value().hours() : 0;
     }
     lines.add(
         "Crew of "
@@ -155,15 +160,15 @@ final class CrewSheets implements SheetMaker {
 
   /** The take-off, narrow enough for the page. */
   private static Table depths(PhaseTime time, Facts facts) {
-    boolean sheet = time.phase().id().equals("sheet");
+    boolean sheet = time.phase().id() == WorkPhase.SHEET;
     Material material = sheet ? Material.WOOD_CHIPS : Material.COMPOST;
     Table.Builder table =
-        Table.titled("crew-" + time.phase().id() + "-depths", "Lay, by surface")
+        Table.titled("crew-" + time.phase().id().id() + "-depths", "Lay, by surface")
             .column(Column.text("surface", "Surface"))
             .column(Column.of("sheets", "Sheets", Measure.COUNT))
             .column(Column.of("depth", "Deep", Measure.DEPTH))
             .column(Column.of("volume", "Volume", Measure.VOLUME));
-    for (Surface s : facts.all(MaterialFacts.SURFACES)) {
+    for (Surface s : facts.all(YardFacts.SURFACES)) {
       s.course(material)
           .ifPresent(
               c ->
@@ -178,13 +183,13 @@ final class CrewSheets implements SheetMaker {
 
   private static Table needed(PhaseTime time, Plan plan, Facts facts) {
     Table.Builder table =
-        Table.titled("crew-" + time.phase().id() + "-needs", "Order and have on site")
+        Table.titled("crew-" + time.phase().id().id() + "-needs", "Order and have on site")
             .column(Column.text("item", "Item"))
             .column(Column.text("amount", "Amount"))
             .column(Column.text("by", "Order by"))
             .column(Column.text("there", "There"));
     for (BillLine line : BillSums.byItem(WorkTables.neededIn(time, facts.all(YardFacts.BILL)))) {
-      int lead = SourcingData.leadDays(line.item());
+      int lead = WorkTables.leadDays(line.item(), facts);
       table.row(
           Cell.text(line.item()),
           Amounts.cell(plan, line.order()),
@@ -199,12 +204,12 @@ final class CrewSheets implements SheetMaker {
 
   private static Table tasks(PhaseTime time, Plan plan, Facts facts) {
     Table.Builder table =
-        Table.titled("crew-" + time.phase().id() + "-tasks", "Tasks, hours of one person")
+        Table.titled("crew-" + time.phase().id().id() + "-tasks", "Tasks, hours of one person")
             .column(Column.text("task", "Task"))
             .column(Column.text("amount", "Amount"))
             .column(Column.of("hours", "Likely", Measure.HOURS));
     for (TaskLoad task : facts.all(MaterialFacts.TASKS)) {
-      if (task.phase().equals(time.phase().id())) {
+      if (task.phase() == time.phase().id()) {
         table.row(
             Cell.text(task.task()), Amounts.cell(plan, task.amount()), Cell.of(task.likely()));
       }

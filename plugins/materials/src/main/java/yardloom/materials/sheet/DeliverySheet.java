@@ -1,25 +1,29 @@
 package yardloom.materials.sheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.TipPile;
+import yardloom.facts.work.SheetPage;
+import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.materials.model.TipPile;
-import yardloom.materials.work.MaterialFacts;
 
 /** What the truck driver needs: a page for the cab. */
-final class DeliverySheet implements SheetMaker {
+public final class DeliverySheet implements SheetMaker {
   private static final int NUMBER = 41;
+  private static final Set<String> YARD = KernelPainters.yardWith("kernel.utility");
   private static final Length OVERHEAD = Length.feet(20);
 
   @Override
@@ -29,12 +33,12 @@ final class DeliverySheet implements SheetMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(MaterialFacts.PILES, MaterialFacts.HAULS, YardFacts.BILL);
+    return Set.of(YardFacts.PILES, YardFacts.LOADS);
   }
 
   @Override
-  public List<SheetPlan> make(Plan plan, Facts facts) {
-    List<TipPile> piles = facts.all(MaterialFacts.PILES);
+  public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
+    List<TipPile> piles = facts.all(YardFacts.PILES);
     if (piles.isEmpty()) {
       return List.of();
     }
@@ -46,8 +50,14 @@ final class DeliverySheet implements SheetMaker {
             SheetPlan.Format.PAGE,
             List.of(
                 new Panel.Notes("For the driver", driver(plan, piles)),
-                new Panel.SitePlan(MaterialSheets.WAYS),
+                new Panel.SitePlan(ways(offers)),
                 new Panel.TableBlock(new LoadTable().make(plan, facts)))));
+  }
+
+  private static Set<String> ways(Offers offers) {
+    Set<String> layers = new HashSet<>(YARD);
+    layers.addAll(offers.layers(SheetPage.WAYS));
+    return Set.copyOf(layers);
   }
 
   private static List<String> driver(Plan plan, List<TipPile> piles) {

@@ -5,14 +5,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.materials.model.Material;
-import yardloom.materials.model.Surface;
-import yardloom.materials.model.SurfaceKind;
 
 /** Depths in words: for one surface, and what most surfaces of a kind have. */
-final class DepthNotes {
+public final class DepthNotes {
   private DepthNotes() {}
 
   /** Such as {@code 12 in chips / 1 in compost}; empty for bare ground. */

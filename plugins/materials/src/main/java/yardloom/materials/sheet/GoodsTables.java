@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
+import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
@@ -23,7 +24,6 @@ import yardloom.materials.calc.CarbonKept;
 import yardloom.materials.calc.CompostMix;
 import yardloom.materials.model.HeapPlan;
 import yardloom.materials.model.SawList;
-import yardloom.materials.work.HardGoodsCalculator;
 import yardloom.materials.work.MaterialFacts;
 
 /** Tables of hard goods, cut lists and the compost heap. */
@@ -57,7 +57,7 @@ public final class GoodsTables {
               .column(Column.text("order", "Order"))
               .column(Column.text("allowance", "Allowance"));
       for (BillLine line : facts.all(YardFacts.BILL)) {
-        if (line.group().equals(HardGoodsCalculator.GROUP)) {
+        if (line.group() == BillGroup.HARD_GOODS) {
           table.row(
               Cell.text(line.item()),
               line.element().map(e -> Cell.text(e.toString())).orElse(Cell.BLANK),

@@ -2,6 +2,8 @@ package yardloom.materials.sheet;
 
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.work.Haul;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -11,8 +13,6 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Length;
-import yardloom.materials.model.Haul;
-import yardloom.materials.work.MaterialFacts;
 
 /** Barrow trips and ways from the heap to every surface. */
 public final class HaulTable implements TableMaker {
@@ -32,12 +32,12 @@ public final class HaulTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(MaterialFacts.HAULS);
+    return Set.of(YardFacts.HAULS);
   }
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    List<Haul> hauls = facts.all(MaterialFacts.HAULS);
+    List<Haul> hauls = facts.all(YardFacts.HAULS);
     Table.Builder table =
         Table.titled(id(), "Barrow trips")
             .column(Column.text("to", "To"))

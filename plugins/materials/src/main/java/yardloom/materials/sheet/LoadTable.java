@@ -1,8 +1,8 @@
 package yardloom.materials.sheet;
 
 import java.util.Set;
-import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.BulkLoads;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -11,10 +11,6 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.kernel.unit.Volume;
-import yardloom.materials.calc.Loads;
-import yardloom.materials.work.BillCalculator;
-import yardloom.materials.work.LocalData;
 
 /** Truckloads and weight of every bulk order, each as a range. */
 public final class LoadTable implements TableMaker {
@@ -25,7 +21,7 @@ public final class LoadTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.BILL);
+    return Set.of(YardFacts.LOADS);
   }
 
   @Override
@@ -39,19 +35,15 @@ public final class LoadTable implements TableMaker {
             .column(Column.of("loads-most", "Loads, small trucks", Measure.COUNT))
             .column(Column.of("weight-low", "Weight, dry", Measure.MASS))
             .column(Column.of("weight-high", "Weight, wet", Measure.MASS));
-    for (BillLine line : facts.all(YardFacts.BILL)) {
-      if (line.group().equals(BillCalculator.GROUP)
-          && line.order().value() instanceof Volume order) {
-        Loads loads = LocalData.of(plan).loads(line.item(), line.order().map(v -> order));
-        table.row(
-            Cell.text(line.item()),
-            Cell.of(line.order()),
-            Cell.of(loads.fewest()),
-            Cell.of(loads.likely()),
-            Cell.of(loads.most()),
-            Cell.of(loads.lightest()),
-            Cell.of(loads.heaviest()));
-      }
+    for (BulkLoads loads : facts.all(YardFacts.LOADS)) {
+      table.row(
+          Cell.text(loads.item()),
+          Cell.of(loads.order()),
+          Cell.of(loads.fewest()),
+          Cell.of(loads.likely()),
+          Cell.of(loads.most()),
+          Cell.of(loads.lightest()),
+          Cell.of(loads.heaviest()));
     }
     return table
         .note("Free chips come by the whole load: ask the crew how many yards its truck holds.")

@@ -11,8 +11,6 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
-import yardloom.materials.work.LocalRuleCalculator;
-import yardloom.materials.work.MaterialFacts;
 
 /** What the sheets warn of when ground is mulched or dug. */
 public final class MaterialCautions {
@@ -20,13 +18,13 @@ public final class MaterialCautions {
 
   public static List<Caution> of(Plan plan, Facts facts) {
     List<Caution> cautions = new ArrayList<>();
-    if (facts.all(MaterialFacts.SURFACES).isEmpty()) {
+    if (facts.all(YardFacts.SURFACES).isEmpty()) {
       return cautions;
     }
     // The kernel prints the general caution on digging; a local one is added to it.
-    var rules = LocalRuleCalculator.inForce(facts.all(YardFacts.LOCAL_RULES));
     for (String topic : List.of("digging", "lead")) {
-      rules.getOrDefault(topic, List.of()).stream()
+      facts.all(YardFacts.LOCAL_RULES).stream()
+          .filter(rule -> rule.topic().equals(topic))
           .filter(rule -> topic.equals("lead") || rule.rank() > LocalRule.GENERIC)
           .forEach(rule -> cautions.add(new Caution(rule.text(), rule.source())));
     }

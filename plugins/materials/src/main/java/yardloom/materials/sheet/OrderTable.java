@@ -1,6 +1,7 @@
 package yardloom.materials.sheet;
 
 import java.util.Set;
+import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
@@ -12,7 +13,6 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Volume;
-import yardloom.materials.work.BillCalculator;
 
 /** What to order: exact, allowance, order. */
 public final class OrderTable implements TableMaker {
@@ -37,7 +37,7 @@ public final class OrderTable implements TableMaker {
             .column(Column.of("order-count", "Order pieces", Measure.COUNT))
             .column(Column.text("allowance", "Allowance"));
     for (BillLine line : facts.all(YardFacts.BILL)) {
-      if (line.group().equals(BillCalculator.GROUP)) {
+      if (line.group() == BillGroup.SHEET_MULCH) {
         boolean bulk = line.order().value() instanceof Volume;
         table.row(
             Cell.text(line.item()),

@@ -3,6 +3,10 @@ package yardloom.materials.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.TipPile;
+import yardloom.facts.work.Haul;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -13,10 +17,8 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Say;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.materials.model.Haul;
-import yardloom.materials.model.TipPile;
-import yardloom.materials.work.MaterialFacts;
 
 /** Tip spots and the heaps on them. */
 public final class PilePainter implements Painter {
@@ -40,17 +42,22 @@ public final class PilePainter implements Painter {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(MaterialFacts.PILES, MaterialFacts.HAULS);
+    return Set.of(YardFacts.PILES, YardFacts.HAULS);
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(SheetPage.WAYS);
   }
 
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
     UnitSystem units = plan.info().units();
-    for (Haul haul : facts.all(MaterialFacts.HAULS)) {
+    for (Haul haul : facts.all(YardFacts.HAULS)) {
       marks.add(new Mark.Stroke(haul.way(), BARROW, "barrow way to " + haul.to().title()));
     }
-    for (TipPile pile : facts.all(MaterialFacts.PILES)) {
+    for (TipPile pile : facts.all(YardFacts.PILES)) {
       String about = "heap on " + pile.spot().name();
       pile.spot()
           .approach()
@@ -72,14 +79,14 @@ public final class PilePainter implements Painter {
 
   @Override
   public List<LegendEntry> legend(Plan plan, Facts facts) {
-    if (facts.all(MaterialFacts.PILES).isEmpty()) {
+    if (facts.all(YardFacts.PILES).isEmpty()) {
       return List.of();
     }
     List<LegendEntry> legend = new ArrayList<>();
     legend.add(LegendEntry.area("tip pile of one load", PILE));
     legend.add(LegendEntry.line("tip spot", SPOT));
     legend.add(LegendEntry.line("barrow way", BARROW));
-    if (facts.all(MaterialFacts.PILES).stream().anyMatch(p -> p.spot().way().isPresent())) {
+    if (facts.all(YardFacts.PILES).stream().anyMatch(p -> p.spot().way().isPresent())) {
       legend.add(LegendEntry.line("truck's way", TRUCK));
     }
     return legend;

@@ -1,30 +1,48 @@
 package yardloom.materials.sheet;
 
+import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import yardloom.facts.YardFacts;
+import yardloom.facts.region.LocalRate;
+import yardloom.facts.region.Region;
+import yardloom.facts.region.Spread;
+import yardloom.facts.work.SheetPage;
+import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Say;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Choices;
-import yardloom.materials.model.LocalRate;
 import yardloom.materials.model.LocalSoil;
 import yardloom.materials.model.MaterialKeys;
-import yardloom.materials.model.Price;
 import yardloom.materials.model.SoilChoice;
-import yardloom.materials.model.Spread;
-import yardloom.materials.work.LocalData;
 
 /** What the yard takes from the regional file, with sources; empty where no region is named. */
 public final class RegionTable implements TableMaker {
   @Override
   public String id() {
     return "materials-region";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(YardFacts.REGION, YardFacts.LOCAL_RATES);
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(SheetPage.WORK_PLACE);
   }
 
   @Override
@@ -35,31 +53,33 @@ public final class RegionTable implements TableMaker {
             .column(Column.text("name", "Name"))
             .column(Column.text("says", "Says"))
             .column(Column.text("source", "Source"));
-    LocalData local = LocalData.of(plan);
-    if (local.region().isEmpty()) {
+    Optional<Region> found = facts.find(YardFacts.REGION);
+    if (found.isEmpty()) {
       return table.build();
     }
-    local.region().ifPresent(r -> row(table, "region", r.name(), r.about(), r.source()));
+    Region region = found.get();
+    row(table, "region", region.name(), region.about(), region.source());
     Optional<SoilChoice> chosen = plan.attributes().get(MaterialKeys.SOIL_CHOICE);
     UnitSystem units = plan.info().units();
-    local.regional(MaterialKeys.LOCAL_SOIL).stream()
+    said(plan, region, MaterialKeys.LOCAL_SOIL)
         .filter(s -> chosen.filter(c -> c.name().equals(s.name())).isPresent())
         .forEach(s -> row(table, "soil", s.name(), says(s, units), s.source()));
-    local.regional(MaterialKeys.LOCAL_RATE).forEach(r -> rate(table, r));
-    local
-        .regional(MaterialKeys.PRICE)
-        .forEach(
-            (Price p) ->
-                row(
-                    table,
-                    "price",
-                    p.item(),
-                    spread(p.perUnit(), " per " + p.unit()),
-                    p.perUnit().source()));
-    local
-        .regional(MaterialKeys.LOCAL_CHECK)
+    facts.all(YardFacts.LOCAL_RATES).stream()
+        .filter(r -> region.says(r.place()))
+        .sorted(
+            Comparator.comparing((LocalRate r) -> r.kind() == LocalRate.Kind.PRICE)
+                .thenComparing(r -> r.place().line())
+                .thenComparing(r -> r.place().column()))
+        .forEach(r -> rate(table, r));
+    said(plan, region, MaterialKeys.LOCAL_CHECK)
         .forEach(c -> row(table, "check", c.name(), c.advice(), c.source()));
     return table.note("The plan's own statements go before the region's.").build();
+  }
+
+  private static <T> Stream<T> said(Plan plan, Region region, AttributeKey<T> key) {
+    return plan.attributes().all(key).stream()
+        .filter(e -> region.says(e.place()))
+        .map(Attributes.Entry::value);
   }
 
   private static void row(
@@ -69,7 +89,11 @@ public final class RegionTable implements TableMaker {
 
   private static void rate(Table.Builder table, LocalRate rate) {
     String unit =
-        rate.kind() == LocalRate.Kind.LABOUR ? " h per " + rate.unit() : " " + rate.unit();
+        switch (rate.kind()) {
+          case LABOUR -> " h per " + rate.unit();
+          case PRICE -> " per " + rate.unit();
+          case LOAD, DENSITY -> " " + rate.unit();
+        };
     row(
         table,
         Choices.text(rate.kind()),

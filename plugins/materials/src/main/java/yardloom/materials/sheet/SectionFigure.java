@@ -5,6 +5,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.Surface;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Palette;
@@ -17,12 +20,9 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.materials.model.Course;
-import yardloom.materials.model.Material;
-import yardloom.materials.model.Surface;
 
 /** Sections through every different stack of the plan, side by side, to scale. */
-final class SectionFigure {
+public final class SectionFigure {
   private static final double WIDTH_M = 0.6;
   private static final double GAP_M = 0.45;
   private static final double SOIL_M = 0.15;

@@ -19,8 +19,6 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.materials.calc.ProfileWater;
 import yardloom.materials.model.AmendmentDose;
 import yardloom.materials.model.SoilGiven;
-import yardloom.materials.work.LocalData;
-import yardloom.materials.work.LocalRuleCalculator;
 import yardloom.materials.work.MaterialFacts;
 
 /** Tables of soil, amendments and local rules. */
@@ -41,7 +39,7 @@ public final class SoilTables {
 
     @Override
     public Set<FactKey<?>> reads() {
-      return Set.of(YardFacts.SOIL);
+      return Set.of(YardFacts.SOIL, MaterialFacts.GIVEN_SOIL);
     }
 
     @Override
@@ -58,7 +56,7 @@ public final class SoilTables {
               .column(Column.of("intake", "Intake per hour", Measure.RAIN))
               .column(Column.text("intake-class", "Intake"));
       Optional<SoilProfile> found = facts.find(YardFacts.SOIL);
-      Optional<SoilGiven> given = LocalData.of(plan).soil();
+      Optional<SoilGiven> given = facts.find(MaterialFacts.GIVEN_SOIL);
       if (found.isEmpty() || given.isEmpty()) {
         return table.build();
       }
@@ -122,7 +120,7 @@ public final class SoilTables {
 
     @Override
     public Set<FactKey<?>> reads() {
-      return Set.of(YardFacts.LOCAL_RULES, MaterialFacts.SURFACES);
+      return Set.of(YardFacts.LOCAL_RULES, YardFacts.REGION, YardFacts.SURFACES);
     }
 
     @Override
@@ -133,21 +131,18 @@ public final class SoilTables {
               .column(Column.text("rule", "Rule"))
               .column(Column.text("where", "Holds in"))
               .column(Column.text("source", "Source"));
-      if (facts.all(MaterialFacts.SURFACES).isEmpty()) {
+      if (facts.all(YardFacts.SURFACES).isEmpty()) {
         return table.build();
       }
-      for (List<LocalRule> rules :
-          LocalRuleCalculator.inForce(facts.all(YardFacts.LOCAL_RULES)).values()) {
-        for (LocalRule rule : rules) {
-          table.row(
-              Cell.text(rule.topic()),
-              Cell.text(rule.text()),
-              Cell.text(rule.region()),
-              Cell.text(rule.source().cite()));
-        }
+      for (LocalRule rule : facts.all(YardFacts.LOCAL_RULES)) {
+        table.row(
+            Cell.text(rule.topic()),
+            Cell.text(rule.text()),
+            Cell.text(rule.region()),
+            Cell.text(rule.source().cite()));
       }
-      LocalData.of(plan)
-          .region()
+      facts
+          .find(YardFacts.REGION)
           .ifPresent(r -> table.note("Region: " + r.name() + ". " + r.about()));
       return table.note("Codes differ by town; ask before you build.").build();
     }

@@ -5,6 +5,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.SurfaceKind;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -14,12 +18,13 @@ import yardloom.kernel.draw.Style.Hatch;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
-import yardloom.materials.model.Surface;
-import yardloom.materials.model.SurfaceKind;
-import yardloom.materials.work.MaterialFacts;
+import yardloom.kernel.table.SheetUse;
 
 /** Surfaces in patterns that stay apart in black and white; the legend has usual depths. */
 public final class SurfacePainter implements Painter {
+  /** Its layer, which the materials sheet shows. */
+  static final String LAYER = "materials.surfaces";
+
   private static final Map<SurfaceKind, Style> STYLES = new EnumMap<>(SurfaceKind.class);
 
   static {
@@ -31,7 +36,7 @@ public final class SurfacePainter implements Painter {
 
   @Override
   public Layer layer() {
-    return new Layer("materials.surfaces", "Mulched ground", Layer.Band.WORKS);
+    return new Layer(LAYER, "Mulched ground", Layer.Band.WORKS);
   }
 
   /** The materials sheet shows it; the site plan would be crowded. */
@@ -42,7 +47,12 @@ public final class SurfacePainter implements Painter {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(MaterialFacts.SURFACES);
+    return Set.of(YardFacts.SURFACES);
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(WorkPhase.SHEET, WorkPhase.COMPOST, WorkPhase.FINISH);
   }
 
   @Override
@@ -57,7 +67,7 @@ public final class SurfacePainter implements Painter {
   @Override
   public List<LegendEntry> legend(Plan plan, Facts facts) {
     List<LegendEntry> legend = new ArrayList<>();
-    DepthNotes.usual(facts.all(MaterialFacts.SURFACES), plan.info().units())
+    DepthNotes.usual(facts.all(YardFacts.SURFACES), plan.info().units())
         .forEach(
             (kind, note) -> {
               if (!note.isEmpty()) {
@@ -69,7 +79,7 @@ public final class SurfacePainter implements Painter {
 
   /** Paths carry their own pattern already. */
   private static List<Surface> shown(Facts facts) {
-    return facts.all(MaterialFacts.SURFACES).stream()
+    return facts.all(YardFacts.SURFACES).stream()
         .filter(s -> s.kind() != SurfaceKind.PATH)
         .toList();
   }

@@ -3,6 +3,10 @@ package yardloom.materials.sheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.MulchTotals;
+import yardloom.facts.mulch.Surface;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -13,10 +17,7 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Volume;
-import yardloom.materials.calc.Totals;
-import yardloom.materials.model.Material;
 import yardloom.materials.model.Pockets;
-import yardloom.materials.model.Surface;
 import yardloom.materials.work.MaterialFacts;
 
 /** Exact quantities by surface; every cell can be recomputed from its derivation. */
@@ -28,12 +29,12 @@ public final class TakeOffTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(MaterialFacts.SURFACES, MaterialFacts.POCKETS);
+    return Set.of(YardFacts.SURFACES, YardFacts.MULCH_TOTALS, MaterialFacts.POCKETS);
   }
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    List<Surface> surfaces = facts.all(MaterialFacts.SURFACES);
+    List<Surface> surfaces = facts.all(YardFacts.SURFACES);
     Table.Builder table =
         Table.titled(id(), "Materials take-off")
             .column(Column.text("surface", "Surface"))
@@ -55,7 +56,11 @@ public final class TakeOffTable implements TableMaker {
           depth(s, Material.WOOD_CHIPS),
           volume(s, Material.WOOD_CHIPS));
     }
-    Derived<Volume> compost = Totals.volume(surfaces, Material.COMPOST);
+    if (surfaces.isEmpty()) {
+      return table.build();
+    }
+    MulchTotals totals = facts.get(YardFacts.MULCH_TOTALS);
+    Derived<Volume> compost = totals.compost();
     Optional<Pockets> pockets = facts.find(MaterialFacts.POCKETS);
     if (pockets.isPresent()) {
       addPockets(table, pockets.get());
@@ -65,17 +70,15 @@ public final class TakeOffTable implements TableMaker {
               .from("planting pockets", pockets.get().compost())
               .gives(compost.value().plus(pockets.get().compost().value()));
     }
-    if (!surfaces.isEmpty()) {
-      table.total(
-          Cell.text("all surfaces, exact"),
-          Cell.BLANK,
-          Cell.of(Totals.area(surfaces)),
-          Cell.of(Totals.sheets(surfaces)),
-          Cell.BLANK,
-          Cell.of(compost),
-          Cell.BLANK,
-          Cell.of(Totals.volume(surfaces, Material.WOOD_CHIPS)));
-    }
+    table.total(
+        Cell.text("all surfaces, exact"),
+        Cell.BLANK,
+        Cell.of(totals.ground()),
+        Cell.of(totals.sheets()),
+        Cell.BLANK,
+        Cell.of(compost),
+        Cell.BLANK,
+        Cell.of(totals.chips()));
     return table
         .note(
             "Depths as laid. Ground claimed twice is counted once: hard surfaces, wall strips and"

@@ -2,6 +2,8 @@ package yardloom.materials.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -10,6 +12,7 @@ import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.materials.calc.TrellisParts;
@@ -29,6 +32,11 @@ public final class TrellisPainter implements Painter {
   @Override
   public Layer layer() {
     return new Layer("materials.trellis", "Trellises", Layer.Band.WORKS);
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(SheetPage.WAYS);
   }
 
   @Override

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Supply;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -18,7 +20,6 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.materials.calc.PhaseSchedule;
-import yardloom.materials.data.SourcingData;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.PhaseTime;
 import yardloom.materials.model.TaskLoad;
@@ -29,16 +30,13 @@ import yardloom.materials.work.ScheduleCalculator;
 
 /** Tables of hours, phases, sources and orders by phase. */
 public final class WorkTables {
+  private static final int UNKNOWN_LEAD = 7;
+
   private WorkTables() {}
 
   /** Labour, phases and orders. */
   public static List<TableMaker> all() {
     return List.of(new Labour(), new Phases(), new Orders());
-  }
-
-  /** Where each item comes from; stands with the stacks, not with the work. */
-  public static TableMaker sources() {
-    return new Sources();
   }
 
   /** Hours by task. */
@@ -72,7 +70,7 @@ public final class WorkTables {
         sums[2] = sums[2].plus(t.high().value());
         table.row(
             Cell.text(t.task()),
-            Cell.text(t.phase()),
+            Cell.text(t.phase().id()),
             Amounts.cell(plan, t.amount()),
             Cell.of(t.low()),
             Cell.of(t.likely()),
@@ -122,7 +120,7 @@ public final class WorkTables {
               .column(Column.text("to", "To"))
               .column(Column.text("after", "After"));
       for (PhaseTime t : facts.all(MaterialFacts.PHASES)) {
-        String after = String.join(", ", t.phase().after());
+        String after = String.join(", ", t.phase().after().stream().map(WorkPhase::id).toList());
         table.row(
             Cell.text(t.phase().title()),
             Cell.number(t.firstDay()),
@@ -172,7 +170,7 @@ public final class WorkTables {
 
     @Override
     public Set<FactKey<?>> reads() {
-      return Set.of(MaterialFacts.PHASES, YardFacts.BILL);
+      return Set.of(MaterialFacts.PHASES, YardFacts.BILL, YardFacts.SUPPLIES);
     }
 
     @Override
@@ -186,7 +184,7 @@ public final class WorkTables {
               .column(Column.text("by", "Order by"));
       for (PhaseTime t : facts.all(MaterialFacts.PHASES)) {
         for (BillLine line : BillSums.byItem(neededIn(t, facts.all(YardFacts.BILL)))) {
-          int lead = SourcingData.leadDays(line.item());
+          int lead = leadDays(line.item(), facts);
           table.row(
               Cell.text(t.phase().title()),
               Cell.text(line.element().map(e -> line.item() + ", " + e).orElse(line.item())),
@@ -201,66 +199,18 @@ public final class WorkTables {
     }
   }
 
-  /** Where materials come from. */
-  private static final class Sources implements TableMaker {
-    @Override
-    public String id() {
-      return "materials-sources";
-    }
-
-    @Override
-    public Set<FactKey<?>> reads() {
-      return Set.of(YardFacts.BILL);
-    }
-
-    @Override
-    public Table make(Plan plan, Facts facts) {
-      Table.Builder table =
-          Table.titled(id(), "Where to get it")
-              .column(Column.text("item", "Item"))
-              .column(Column.text("order", "Order"))
-              .column(Column.text("from", "From"))
-              .column(Column.text("cost", "Cost"))
-              .column(Column.text("ask", "Ask for"))
-              .column(Column.text("refuse", "Refuse"))
-              .column(Column.of("lead", "Lead, days", Measure.COUNT))
-              .column(Column.text("source", "Source"));
-      for (BillLine line : facts.all(YardFacts.BILL)) {
-        for (SourcingData.Row row : SourcingData.of(line.item())) {
-          table.row(
-              Cell.text(line.item()),
-              Amounts.cell(plan, line.order()),
-              Cell.text(row.from()),
-              Cell.text(row.cost()),
-              Cell.text(row.ask()),
-              Cell.text(row.refuse()),
-              Cell.number(row.leadDays()),
-              Cell.text(row.source().cite()));
-        }
-      }
-      return table.build();
-    }
-  }
-
   /** The lines of the bill that a phase uses. */
   static List<BillLine> neededIn(PhaseTime time, List<BillLine> bill) {
-    return bill.stream().filter(line -> time.phase().groups().contains(workGroup(line))).toList();
+    return bill.stream().filter(line -> line.phase() == time.phase().id()).toList();
   }
 
-  /** Closed on the laid lines, not at the head. */
-  private static final String LINE_ENDS = "flush caps";
-
-  /** The bill's group, parted where a group is worked in two phases. */
-  private static String workGroup(BillLine line) {
-    if (line.item().equals("compost")) {
-      return "compost";
-    }
-    boolean head =
-        line.group().equals("irrigation")
-            && line.element().isEmpty()
-            && !line.item().equals(LINE_ENDS)
-            && line.order().value() instanceof Integer;
-    return head ? "irrigation head" : line.group();
+  /** The longest lead of an item's sources; a week where none is known. */
+  static int leadDays(String item, Facts facts) {
+    return facts.all(YardFacts.SUPPLIES).stream()
+        .filter(s -> s.item().equals(item))
+        .mapToInt(Supply::leadDays)
+        .max()
+        .orElse(UNKNOWN_LEAD);
   }
 
   static Cell date(Optional<LocalDate> date) {

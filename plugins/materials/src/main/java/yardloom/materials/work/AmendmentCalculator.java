@@ -5,6 +5,10 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.BulkDensity;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.MulchTotals;
+import yardloom.facts.region.Spread;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -12,21 +16,19 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
-import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.BufferLime;
-import yardloom.materials.calc.BulkVolume;
+import yardloom.materials.calc.BulkMass;
 import yardloom.materials.calc.Fertilizer;
 import yardloom.materials.calc.OrganicMatter;
 import yardloom.materials.calc.PhAmendment;
 import yardloom.materials.calc.PhAmendment.Doses;
 import yardloom.materials.calc.PhAmendment.Ground;
 import yardloom.materials.calc.TextureRule;
-import yardloom.materials.calc.Totals;
 import yardloom.materials.data.NitrogenData;
 import yardloom.materials.model.AmendmentDose;
 import yardloom.materials.model.MaterialKeys;
@@ -48,7 +50,12 @@ public final class AmendmentCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(MaterialFacts.SURFACES, YardFacts.STANDS);
+    return Set.of(YardFacts.BULK_DENSITIES, YardFacts.STANDS);
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.MULCH_TOTALS, MaterialFacts.GIVEN_SOIL);
   }
 
   @Override
@@ -58,21 +65,18 @@ public final class AmendmentCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    Derived<Area> beds =
-        Totals.area(
-            in.all(MaterialFacts.SURFACES).stream()
-                .filter(s -> s.of().kind() == ElementKind.BED)
-                .toList());
+    Optional<Derived<Area>> mulched = in.find(YardFacts.MULCH_TOTALS).map(MulchTotals::beds);
     Optional<SoilTest> test = plan.attributes().get(MaterialKeys.SOIL_TEST);
-    if (test.isEmpty() || beds.value().si() == 0) {
+    if (test.isEmpty() || mulched.filter(a -> a.value().si() > 0).isEmpty()) {
       return;
     }
-    Optional<SoilGiven> soil = LocalData.of(plan).soil();
+    Derived<Area> beds = mulched.get();
+    Optional<SoilGiven> soil = in.find(MaterialFacts.GIVEN_SOIL);
     TextureClass texture =
         soil.map(s -> TextureRule.classify(s.sand(), s.clay())).orElse(TextureClass.LOAM);
     acidity(test.get(), texture, beds, out);
     nitrogen(plan, test.get(), beds, in, out);
-    soil.ifPresent(s -> organic(plan, test.get(), s, beds, out));
+    soil.ifPresent(s -> organic(in, test.get(), s, beds, out));
   }
 
   private static void acidity(SoilTest test, TextureClass texture, Derived<Area> beds, Sink out) {
@@ -201,13 +205,20 @@ public final class AmendmentCalculator implements Calculator {
   }
 
   private static void organic(
-      Plan plan, SoilTest test, SoilGiven soil, Derived<Area> beds, Sink out) {
+      Facts in, SoilTest test, SoilGiven soil, Derived<Area> beds, Sink out) {
+    Optional<Spread> density =
+        in.all(YardFacts.BULK_DENSITIES).stream()
+            .filter(d -> d.material() == Material.COMPOST)
+            .map(BulkDensity::poundsPerCubicYard)
+            .findFirst();
+    if (density.isEmpty()) {
+      return;
+    }
     if (test.wantedOrganic().isEmpty() || test.wantedOrganic().getAsDouble() <= soil.organic()) {
       return;
     }
     double raise = (test.wantedOrganic().getAsDouble() - soil.organic()) / 100;
-    var density = LocalData.of(plan).poundsPerCubicYard("compost");
-    double kgM3 = BulkVolume.mass(Volume.cubicMetres(1), density.likely()).kilograms();
+    double kgM3 = BulkMass.of(Volume.cubicMetres(1), density.get().likely()).kilograms();
     Volume volume =
         OrganicMatter.compostFor(
             beds.value(),

@@ -3,9 +3,13 @@ package yardloom.materials.work;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.MulchTotals;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -18,17 +22,11 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.Ordering;
-import yardloom.materials.calc.Totals;
-import yardloom.materials.model.Material;
 import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.Pockets;
-import yardloom.materials.model.Surface;
 
 /** Gives the plan's lines for cardboard, compost and chips: one line each, over all surfaces. */
 public final class BillCalculator implements Calculator {
-  /** The group under which bills list these lines. */
-  public static final String GROUP = "sheet mulch";
-
   @Override
   public String id() {
     return "materials.bill";
@@ -36,7 +34,7 @@ public final class BillCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(MaterialFacts.SURFACES, YardFacts.STANDS);
+    return Set.of(YardFacts.MULCH_TOTALS, YardFacts.STANDS);
   }
 
   @Override
@@ -47,28 +45,28 @@ public final class BillCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     MulchSettings settings = MulchSettings.of(plan);
-    List<Surface> surfaces = in.all(MaterialFacts.SURFACES);
-    cardboard(surfaces, settings).ifPresent(line -> out.give(YardFacts.BILL, line));
+    MulchTotals totals = in.get(YardFacts.MULCH_TOTALS);
+    cardboard(totals.sheets(), settings).ifPresent(line -> out.give(YardFacts.BILL, line));
     Optional<Pockets> pockets = pockets(plan, in.all(YardFacts.STANDS), settings);
     pockets.ifPresent(p -> out.give(MaterialFacts.POCKETS, p));
-    Derived<Volume> compost = Totals.volume(surfaces, Material.COMPOST);
+    Derived<Volume> compost = totals.compost();
     if (pockets.isPresent()) {
       compost = withPockets(compost, pockets.get());
     }
     bulk(plan, compost, settings, Material.COMPOST)
         .ifPresent(line -> out.give(YardFacts.BILL, line));
-    bulk(plan, Totals.volume(surfaces, Material.WOOD_CHIPS), settings, Material.WOOD_CHIPS)
+    bulk(plan, totals.chips(), settings, Material.WOOD_CHIPS)
         .ifPresent(line -> out.give(YardFacts.BILL, line));
   }
 
-  private static Optional<BillLine> cardboard(List<Surface> surfaces, MulchSettings settings) {
-    Derived<Integer> exact = Totals.sheets(surfaces);
+  private static Optional<BillLine> cardboard(Derived<Integer> exact, MulchSettings settings) {
     if (exact.value() == 0) {
       return Optional.empty();
     }
     return Optional.of(
         new BillLine(
-            GROUP,
+            BillGroup.SHEET_MULCH,
+            WorkPhase.SHEET,
             Material.CARDBOARD.title() + ", sheets",
             Optional.empty(),
             exact,
@@ -87,7 +85,8 @@ public final class BillCalculator implements Calculator {
             : Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
     return Optional.of(
         new BillLine(
-            GROUP,
+            BillGroup.SHEET_MULCH,
+            material == Material.COMPOST ? WorkPhase.COMPOST : WorkPhase.SHEET,
             material.title(),
             Optional.empty(),
             exact,

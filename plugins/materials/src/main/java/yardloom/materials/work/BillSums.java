@@ -49,6 +49,7 @@ public final class BillSums {
     }
     return new BillLine(
         first.group(),
+        first.phase(),
         first.item(),
         Optional.empty(),
         exactWhy.gives(exact),

@@ -5,8 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.region.LocalRate;
+import yardloom.facts.region.Spread;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -17,15 +21,14 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Volume;
-import yardloom.materials.calc.Loads;
 import yardloom.materials.calc.Sampling;
 import yardloom.materials.calc.Sampling.Percentiles;
 import yardloom.materials.data.PriceBook;
 import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.CostEstimate.Driver;
 import yardloom.materials.model.CostEstimate.Row;
+import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Price;
-import yardloom.materials.model.Spread;
 import yardloom.materials.model.TaskLoad;
 
 /** Gives what the yard may cost, by sampling prices, depths, measures and pace together. */
@@ -48,12 +51,17 @@ public final class CostCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(YardFacts.BILL, MaterialFacts.TASKS);
+    return Set.of(YardFacts.BILL, YardFacts.LOADS, MaterialFacts.TASKS);
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.REGION);
   }
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(MaterialFacts.COST);
+    return Set.of(MaterialFacts.COST, YardFacts.LOCAL_RATES);
   }
 
   /**
@@ -75,12 +83,24 @@ public final class CostCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    PriceBook book = LocalData.of(plan).prices();
+    for (var entry : plan.attributes().all(MaterialKeys.PRICE)) {
+      Price p = entry.value();
+      out.give(
+          YardFacts.LOCAL_RATES,
+          new LocalRate(LocalRate.Kind.PRICE, p.item(), p.unit(), p.perUnit(), entry.place()));
+    }
+    PriceBook book = PriceBook.of(plan, in.find(YardFacts.REGION));
     List<Item> items = new ArrayList<>();
     List<String> unpriced = new ArrayList<>();
     for (BillLine line : BillSums.byItem(in.all(YardFacts.BILL))) {
       item(line, book).ifPresentOrElse(items::add, () -> unpriced.add(line.item()));
-      delivery(plan, line, book).ifPresent(items::add);
+      if (line.group() == BillGroup.SHEET_MULCH) {
+        in.all(YardFacts.LOADS).stream()
+            .filter(l -> l.item().equals(line.item()))
+            .findFirst()
+            .flatMap(l -> delivery(l, book))
+            .ifPresent(items::add);
+      }
     }
     labour(in.all(MaterialFacts.TASKS), book).ifPresent(items::add);
     if (!items.isEmpty()) {
@@ -90,8 +110,8 @@ public final class CostCalculator implements Calculator {
 
   private static Optional<Item> item(BillLine line, PriceBook book) {
     Object amount = line.order().value();
-    boolean mulch = line.group().equals(BillCalculator.GROUP);
-    return book.find(line.item(), line.group(), amount)
+    boolean mulch = line.group() == BillGroup.SHEET_MULCH;
+    return book.find(line.item(), line.group().title(), amount)
         .map(
             p ->
                 new Item(
@@ -105,13 +125,10 @@ public final class CostCalculator implements Calculator {
   }
 
   /** Bulk comes in loads; how many depends on the truck. */
-  private static Optional<Item> delivery(Plan plan, BillLine line, PriceBook book) {
-    if (!line.group().equals(BillCalculator.GROUP)
-        || !(line.order().value() instanceof Volume order)
-        || order.si() == 0) {
+  private static Optional<Item> delivery(BulkLoads loads, PriceBook book) {
+    if (loads.order().value().si() == 0) {
       return Optional.empty();
     }
-    Loads loads = LocalData.of(plan).loads(line.item(), line.order().map(v -> order));
     double likely = loads.likely().value();
     Spread trucks =
         new Spread(
@@ -124,7 +141,13 @@ public final class CostCalculator implements Calculator {
         .map(
             p ->
                 new Item(
-                    "delivery of " + line.item(), loads.likely(), likely, p, false, false, trucks));
+                    "delivery of " + loads.item(),
+                    loads.likely(),
+                    likely,
+                    p,
+                    false,
+                    false,
+                    trucks));
   }
 
   private static Optional<Item> labour(List<TaskLoad> tasks, PriceBook book) {
@@ -136,7 +159,7 @@ public final class CostCalculator implements Calculator {
       low += t.low().value().hours();
       likely += t.likely().value().hours();
       high += t.high().value().hours();
-      why.from(t.task() + " (" + t.phase() + ")", t.likely());
+      why.from(t.task() + " (" + t.phase().id() + ")", t.likely());
     }
     if (likely == 0) {
       return Optional.empty();

@@ -20,7 +20,7 @@ import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.SawList;
 
 /** The frames of a plan: pieces of the same lumber and stock are sawn together. */
-final class FrameWork {
+public final class FrameWork {
   private static final double NM_PER_M = 1e9;
 
   /** What is sawn from one kind of board. */

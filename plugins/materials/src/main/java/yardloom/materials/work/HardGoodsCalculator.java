@@ -2,8 +2,11 @@ package yardloom.materials.work;
 
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -25,14 +28,10 @@ import yardloom.materials.model.Frame;
 import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.PaverField;
 import yardloom.materials.model.SawList;
-import yardloom.materials.model.Surface;
 import yardloom.materials.model.Trellis;
 
 /** Gives cut lists and the bill's lines of lumber, edging, pavers, posts and wire. */
 public final class HardGoodsCalculator implements Calculator {
-  /** The group under which bills list these lines. */
-  public static final String GROUP = "hard goods";
-
   private static final String NO_SPARES = "no spares included";
   private static final double SETTLING = 0.15;
   private static final Source FILL =
@@ -46,7 +45,7 @@ public final class HardGoodsCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(MaterialFacts.SURFACES);
+    return Set.of(YardFacts.SURFACES);
   }
 
   @Override
@@ -80,7 +79,7 @@ public final class HardGoodsCalculator implements Calculator {
   private static void fills(Plan plan, Facts in, Sink out) {
     Derived.Builder why = Derived.by("sum of area × (boards − compost and chips)", FILL);
     Volume sum = Volume.ZERO;
-    for (Surface s : in.all(MaterialFacts.SURFACES)) {
+    for (Surface s : in.all(YardFacts.SURFACES)) {
       Optional<Frame> frame =
           plan.element(s.of()).flatMap(bed -> bed.attributes().get(MaterialKeys.FRAME));
       if (frame.isPresent()) {
@@ -123,7 +122,8 @@ public final class HardGoodsCalculator implements Calculator {
         out.give(
             YardFacts.BILL,
             new BillLine(
-                GROUP,
+                BillGroup.HARD_GOODS,
+                WorkPhase.EDGE,
                 edging.get().what() + " edging, pieces",
                 Optional.of(bed.id()),
                 pieces,
@@ -194,6 +194,9 @@ public final class HardGoodsCalculator implements Calculator {
 
   private static void line(
       Sink out, String item, Derived<?> exact, Derived<?> order, String allowance) {
-    out.give(YardFacts.BILL, new BillLine(GROUP, item, Optional.empty(), exact, order, allowance));
+    out.give(
+        YardFacts.BILL,
+        new BillLine(
+            BillGroup.HARD_GOODS, WorkPhase.EDGE, item, Optional.empty(), exact, order, allowance));
   }
 }

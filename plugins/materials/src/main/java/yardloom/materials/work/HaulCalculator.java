@@ -3,8 +3,12 @@ package yardloom.materials.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.TipPile;
+import yardloom.facts.mulch.TipSpot;
+import yardloom.facts.work.Haul;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -15,20 +19,10 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.BarrowWay;
-import yardloom.materials.calc.BulkVolume;
-import yardloom.materials.calc.PilePlacer;
-import yardloom.materials.model.Course;
-import yardloom.materials.model.Haul;
-import yardloom.materials.model.Material;
-import yardloom.materials.model.MaterialKeys;
-import yardloom.materials.model.Spread;
-import yardloom.materials.model.Surface;
-import yardloom.materials.model.TipPile;
-import yardloom.materials.model.TipSpot;
+import yardloom.materials.calc.WholePieces;
 
-/** Gives the heap on every tip spot and the barrow trips from it. */
+/** Gives the barrow trips from every heap. */
 public final class HaulCalculator implements Calculator {
   private static final Source WALK =
       Source.commonPractice("each barrow goes there full and comes back empty");
@@ -40,31 +34,24 @@ public final class HaulCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(MaterialFacts.SURFACES, YardFacts.BILL);
+    return Set.of(YardFacts.SURFACES, YardFacts.PILES);
   }
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(MaterialFacts.PILES, MaterialFacts.HAULS);
+    return Set.of(YardFacts.HAULS);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    List<TipSpot> spots =
-        plan.attributes().all(MaterialKeys.TIP_SPOT).stream().map(e -> e.value()).toList();
-    if (spots.isEmpty()) {
+    List<TipPile> piles = in.all(YardFacts.PILES);
+    if (piles.isEmpty()) {
       return;
     }
     BarrowWay open = new BarrowWay(obstacles(plan));
-    for (TipSpot spot : spots) {
-      order(in, spot.material())
-          .forEach(
-              order -> {
-                TipPile pile = PilePlacer.place(spot, load(plan, spot, order));
-                out.give(MaterialFacts.PILES, pile);
-                hauls(pile, in.all(MaterialFacts.SURFACES), new HaulWay.Finder(plan, pile, open))
-                    .forEach(h -> out.give(MaterialFacts.HAULS, h));
-              });
+    for (TipPile pile : piles) {
+      hauls(pile, in.all(YardFacts.SURFACES), new HaulWay.Finder(plan, pile, open))
+          .forEach(h -> out.give(YardFacts.HAULS, h));
     }
   }
 
@@ -73,26 +60,6 @@ public final class HaulCalculator implements Calculator {
     plan.all(Element.Building.class).forEach(b -> shapes.add(b.shape()));
     plan.all(Element.Structure.class).forEach(s -> shapes.add(s.shape()));
     return shapes;
-  }
-
-  private static List<Derived<Volume>> order(Facts in, Material material) {
-    List<Derived<Volume>> orders = new ArrayList<>();
-    for (BillLine line : in.all(YardFacts.BILL)) {
-      if (line.item().equals(material.title()) && line.order().value() instanceof Volume v) {
-        orders.add(line.order().map(x -> v));
-      }
-    }
-    return orders;
-  }
-
-  /** Trucks come one after the other; the heap to plan for is one likely load, or the order. */
-  private static Derived<Volume> load(Plan plan, TipSpot spot, Derived<Volume> order) {
-    Spread truck = LocalData.of(plan).cubicYardsPerLoad(spot.material().title());
-    Volume load = Volume.cubicYards(truck.likely());
-    return Derived.by("heap = the smaller of one likely load and the order", truck.source())
-        .from("order", order)
-        .from("likely load", load)
-        .gives(load.min(order.value()));
   }
 
   private static List<Haul> hauls(TipPile pile, List<Surface> surfaces, HaulWay.Finder ways) {
@@ -106,10 +73,10 @@ public final class HaulCalculator implements Calculator {
 
   private static Haul haul(TipSpot spot, Surface to, Course course, HaulWay way) {
     Derived<Integer> trips =
-        Derived.by("trips = volume / barrow, rounded up", BulkVolume.SOURCE)
+        Derived.by("trips = volume / barrow, rounded up", WholePieces.SOURCE)
             .from("volume", course.volume())
             .from("barrow", spot.barrow(), spot.place())
-            .gives(BulkVolume.pieces(course.volume().value(), spot.barrow()));
+            .gives(WholePieces.of(course.volume().value(), spot.barrow()));
     Derived<Length> walk =
         Derived.by("walk = 2 × trips × way", WALK)
             .from("trips", trips)

@@ -1,6 +1,9 @@
 package yardloom.materials.work;
 
 import java.util.Optional;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.TipPile;
+import yardloom.facts.work.Haul;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
@@ -11,9 +14,6 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.rules.WaysFrom;
 import yardloom.kernel.unit.Length;
 import yardloom.materials.calc.BarrowWay;
-import yardloom.materials.model.Haul;
-import yardloom.materials.model.Surface;
-import yardloom.materials.model.TipPile;
 
 /**
  * The way of the barrows from one heap to one surface.
@@ -24,7 +24,7 @@ import yardloom.materials.model.TipPile;
  * beds, and on to its middle. Where they do not, it goes to the middle round buildings, times the
  * spot's detour: the network's way is the one walked, bends and all, and gets no detour on top.
  */
-record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
+public record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
 
   /** Finds the ways from one heap. */
   static final class Finder {

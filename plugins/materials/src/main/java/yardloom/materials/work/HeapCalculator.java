@@ -12,7 +12,7 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
-import yardloom.materials.calc.BulkVolume;
+import yardloom.materials.calc.BulkMass;
 import yardloom.materials.calc.CarbonKept;
 import yardloom.materials.calc.CompostBay;
 import yardloom.materials.calc.CompostMix;
@@ -94,7 +94,7 @@ public final class HeapCalculator implements Calculator {
         Derived.by("mass = volume × bulk density", stock.source())
             .from("volume", volume)
             .from("pounds per cubic yard", stock.poundsPerCubicYard())
-            .gives(BulkVolume.mass(r.volume(), stock.poundsPerCubicYard()));
+            .gives(BulkMass.of(r.volume(), stock.poundsPerCubicYard()));
     boolean woody = stock.ratio() > 100;
     return new Part(r.material(), volume, mass, woody ? "chip; on paths and under mulch" : "bay");
   }
@@ -158,7 +158,7 @@ public final class HeapCalculator implements Calculator {
   }
 
   private static Derived<Volume> volume(List<Part> parts) {
-    Derived.Builder why = Derived.by("loose volumes together", BulkVolume.SOURCE);
+    Derived.Builder why = Derived.by("loose volumes together", BulkMass.SOURCE);
     Volume sum = Volume.ZERO;
     for (Part p : parts) {
       why.from(p.material(), p.volume());

@@ -2,10 +2,18 @@ package yardloom.materials.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.MulchTotals;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.region.LocalRate;
+import yardloom.facts.region.Spread;
+import yardloom.facts.work.Haul;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -19,13 +27,9 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Unit;
-import yardloom.materials.calc.Totals;
-import yardloom.materials.model.Haul;
-import yardloom.materials.model.LocalRate;
-import yardloom.materials.model.Material;
+import yardloom.materials.data.LabourRates;
+import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Price;
-import yardloom.materials.model.Spread;
-import yardloom.materials.model.Surface;
 import yardloom.materials.model.TaskLoad;
 import yardloom.materials.model.WorkSettings;
 
@@ -46,43 +50,45 @@ public final class LabourCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(MaterialFacts.SURFACES, MaterialFacts.HAULS, YardFacts.BILL, YardFacts.STANDS);
+    return Set.of(YardFacts.SURFACES, YardFacts.HAULS, YardFacts.BILL, YardFacts.STANDS);
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.MULCH_TOTALS, YardFacts.REGION);
   }
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(MaterialFacts.TASKS);
+    return Set.of(MaterialFacts.TASKS, YardFacts.LOCAL_RATES);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    List<Surface> surfaces = in.all(MaterialFacts.SURFACES);
-    if (surfaces.isEmpty()) {
+    List<Surface> surfaces = in.all(YardFacts.SURFACES);
+    plan.attributes()
+        .all(MaterialKeys.LOCAL_LABOUR)
+        .forEach(e -> out.give(YardFacts.LOCAL_RATES, e.value()));
+    Optional<MulchTotals> totals = in.find(YardFacts.MULCH_TOTALS);
+    if (surfaces.isEmpty() || totals.isEmpty()) {
       return;
     }
-    LocalData local = LocalData.of(plan);
+    LabourRates local = LabourRates.of(plan, in.find(YardFacts.REGION));
     List<TaskLoad> tasks = new ArrayList<>();
-    Derived<Area> ground = Totals.area(surfaces);
-    tasks.add(task(local, "stake out", "stake", ground));
-    tasks.add(task(local, "mow low and water", "mow", ground));
-    tasks.add(task(local, "cut edge", "edge", edges(surfaces)));
-    tasks.add(task(local, "lay cardboard", "sheet", Totals.area(withSheets(surfaces))));
-    tasks.add(
-        task(
-            local, "load and spread mulch", "sheet", Totals.volume(surfaces, Material.WOOD_CHIPS)));
-    tasks.add(
-        task(local, "load and spread mulch", "compost", Totals.volume(surfaces, Material.COMPOST)));
-    tasks.add(task(local, "plant", "plant", plants(in.all(YardFacts.STANDS))));
-    tasks.add(task(local, "sow", "plant", drills(in.all(YardFacts.STANDS))));
-    tasks.add(task(local, "lay drip line", "drip", drip(in.all(YardFacts.BILL))));
+    Derived<Area> ground = totals.get().ground();
+    tasks.add(task(local, "stake out", WorkPhase.STAKE, ground));
+    tasks.add(task(local, "mow low and water", WorkPhase.MOW, ground));
+    tasks.add(task(local, "cut edge", WorkPhase.EDGE, edges(surfaces)));
+    tasks.add(task(local, "lay cardboard", WorkPhase.SHEET, totals.get().sheeted()));
+    tasks.add(task(local, "load and spread mulch", WorkPhase.SHEET, totals.get().chips()));
+    tasks.add(task(local, "load and spread mulch", WorkPhase.COMPOST, totals.get().compost()));
+    tasks.add(task(local, "plant", WorkPhase.PLANT, plants(in.all(YardFacts.STANDS))));
+    tasks.add(task(local, "sow", WorkPhase.PLANT, drills(in.all(YardFacts.STANDS))));
+    tasks.add(task(local, "lay drip line", WorkPhase.DRIP, drip(in.all(YardFacts.BILL))));
     tasks.stream()
         .filter(t -> t.high().value().hours() > 0)
         .forEach(t -> out.give(MaterialFacts.TASKS, t));
-    walks(plan, in.all(MaterialFacts.HAULS), out);
-  }
-
-  private static List<Surface> withSheets(List<Surface> surfaces) {
-    return surfaces.stream().filter(s -> s.sheets().isPresent()).toList();
+    walks(plan, in.all(YardFacts.HAULS), out);
   }
 
   private static Derived<Length> edges(List<Surface> surfaces) {
@@ -119,7 +125,7 @@ public final class LabourCalculator implements Calculator {
     Derived.Builder why = Derived.by("lengths of the irrigation bill", Source.plan("irrigation"));
     Length sum = Length.ZERO;
     for (BillLine line : bill) {
-      if (line.group().equals("irrigation") && line.exact().value() instanceof Length length) {
+      if (line.phase() == WorkPhase.DRIP && line.exact().value() instanceof Length length) {
         why.from(line.item(), line.exact());
         sum = sum.plus(length);
       }
@@ -127,8 +133,8 @@ public final class LabourCalculator implements Calculator {
     return why.gives(sum);
   }
 
-  private static TaskLoad task(LocalData local, String task, String phase, Derived<?> amount) {
-    LocalRate rate = local.labour(task);
+  private static TaskLoad task(LabourRates local, String task, WorkPhase phase, Derived<?> amount) {
+    LocalRate rate = local.of(task);
     Spread perUnit = rate.value();
     String unit = rate.unit();
     double units =
@@ -170,7 +176,7 @@ public final class LabourCalculator implements Calculator {
             MaterialFacts.TASKS,
             new TaskLoad(
                 "walk with barrows, " + material.title(),
-                material == Material.COMPOST ? "compost" : "sheet",
+                material == Material.COMPOST ? WorkPhase.COMPOST : WorkPhase.SHEET,
                 walk,
                 walking(walk, METRES_PER_HOUR.high(), slower),
                 walking(walk, METRES_PER_HOUR.likely(), slower),

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.SoilProfile;
 import yardloom.facts.YardFacts;
+import yardloom.facts.region.Region;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
@@ -40,7 +41,7 @@ public final class LocalChecks implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.SOIL);
+    return Set.of(YardFacts.SOIL, YardFacts.REGION);
   }
 
   @Override
@@ -48,7 +49,9 @@ public final class LocalChecks implements Check {
     Optional<Length> intake =
         facts.find(YardFacts.SOIL).flatMap(SoilProfile::intakePerHour).map(Derived::value);
     List<Finding> findings = new ArrayList<>();
-    for (LocalCheck check : LocalData.of(plan).ranked(MaterialKeys.LOCAL_CHECK)) {
+    for (LocalCheck check :
+        Region.ownFirst(
+            facts.find(YardFacts.REGION), plan.attributes().all(MaterialKeys.LOCAL_CHECK))) {
       findings.addAll(run(check, plan, intake));
     }
     return findings;

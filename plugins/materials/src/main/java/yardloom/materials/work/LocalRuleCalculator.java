@@ -1,11 +1,14 @@
 package yardloom.materials.work;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import yardloom.facts.LocalRule;
 import yardloom.facts.YardFacts;
+import yardloom.facts.region.Region;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -15,7 +18,7 @@ import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
 import yardloom.materials.model.MaterialKeys;
 
-/** Gives the shipped generic rules, those of the region and those of the plan. */
+/** Gives the rules in force: the plan's, else the region's, else the shipped generic ones. */
 public final class LocalRuleCalculator implements Calculator {
   private static final DataTable GENERIC =
       DataTable.shipped(LocalRuleCalculator.class, "local-rule.csv");
@@ -26,46 +29,48 @@ public final class LocalRuleCalculator implements Calculator {
   }
 
   @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.REGION);
+  }
+
+  @Override
   public Set<FactKey<?>> gives() {
     return Set.of(YardFacts.LOCAL_RULES);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
+    List<LocalRule> rules = new ArrayList<>();
     for (DataRow row : GENERIC.rows()) {
-      out.give(
-          YardFacts.LOCAL_RULES,
+      rules.add(
           new LocalRule(
               row.text("topic"), "generic", LocalRule.GENERIC, row.text("text"), row.source()));
     }
-    LocalData local = LocalData.of(plan);
+    Optional<Region> region = in.find(YardFacts.REGION);
     for (var entry : plan.attributes().all(MaterialKeys.LOCAL_RULE)) {
       LocalRule rule = entry.value();
-      int rank = local.rank(entry.place());
-      String region =
-          rank == LocalRule.REGIONAL ? local.region().orElseThrow().name() : rule.region();
-      out.give(
-          YardFacts.LOCAL_RULES,
-          new LocalRule(rule.topic(), region, rank, rule.text(), rule.source()));
+      Optional<Region> says = region.filter(r -> r.says(entry.place()));
+      rules.add(
+          new LocalRule(
+              rule.topic(),
+              says.map(Region::name).orElse(rule.region()),
+              says.isPresent() ? LocalRule.REGIONAL : LocalRule.PLAN,
+              rule.text(),
+              rule.source()));
     }
+    inForce(rules).forEach(rule -> out.give(YardFacts.LOCAL_RULES, rule));
   }
 
   /** For each topic, sorted, the rules of the highest rank. */
-  public static Map<String, List<LocalRule>> inForce(List<LocalRule> rules) {
-    Map<String, List<LocalRule>> byTopic = new TreeMap<>();
-    for (LocalRule rule : rules) {
-      int highest =
-          rules.stream()
-              .filter(r -> r.topic().equals(rule.topic()))
-              .mapToInt(LocalRule::rank)
-              .max()
-              .orElseThrow();
-      byTopic.put(
-          rule.topic(),
-          rules.stream()
-              .filter(r -> r.topic().equals(rule.topic()) && r.rank() == highest)
-              .toList());
-    }
-    return byTopic;
+  public static List<LocalRule> inForce(List<LocalRule> rules) {
+    Map<String, Integer> highest = new TreeMap<>();
+    rules.forEach(r -> highest.merge(r.topic(), r.rank(), Math::max));
+    List<LocalRule> inForce = new ArrayList<>();
+    highest.forEach(
+        (topic, rank) ->
+            rules.stream()
+                .filter(r -> r.topic().equals(topic) && r.rank() == rank)
+                .forEach(inForce::add));
+    return List.copyOf(inForce);
   }
 }

@@ -3,32 +3,18 @@ package yardloom.materials.work;
 import yardloom.kernel.fact.FactKey;
 import yardloom.materials.model.AmendmentDose;
 import yardloom.materials.model.CostEstimate;
-import yardloom.materials.model.Haul;
 import yardloom.materials.model.HeapPlan;
 import yardloom.materials.model.PhaseTime;
 import yardloom.materials.model.Pockets;
 import yardloom.materials.model.SawList;
-import yardloom.materials.model.Surface;
+import yardloom.materials.model.SoilGiven;
 import yardloom.materials.model.TaskLoad;
-import yardloom.materials.model.TipPile;
 
 /** Facts between this plugin's own calculators and tables. */
 public final class MaterialFacts {
-  /** The ground that receives layers, without overlaps. */
-  public static final FactKey<Surface> SURFACES =
-      FactKey.many("materials.surfaces", Surface.class).called("surfaces to cover");
-
   /** Compost in planting pockets, if the plan asks for it. */
   public static final FactKey<Pockets> POCKETS =
       FactKey.one("materials.pockets", Pockets.class).called("planting pockets");
-
-  /** Heaps on the tip spots of the plan. */
-  public static final FactKey<TipPile> PILES =
-      FactKey.many("materials.piles", TipPile.class).called("tip piles");
-
-  /** Barrow trips from the heaps. */
-  public static final FactKey<Haul> HAULS =
-      FactKey.many("materials.hauls", Haul.class).called("barrow ways");
 
   /** Hours by task. */
   public static final FactKey<TaskLoad> TASKS =
@@ -53,6 +39,10 @@ public final class MaterialFacts {
   /** What becomes of prunings and weeds. */
   public static final FactKey<HeapPlan> HEAP =
       FactKey.one("materials.heap", HeapPlan.class).called("compost heap");
+
+  /** The soil as tested or named. */
+  public static final FactKey<SoilGiven> GIVEN_SOIL =
+      FactKey.one("soil.given", SoilGiven.class).called("soil as tested or named");
 
   private MaterialFacts() {}
 }

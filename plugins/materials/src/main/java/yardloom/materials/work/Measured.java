@@ -22,7 +22,7 @@ import yardloom.materials.model.LocalCheck;
  *
  * @param around the ground within a distance of it
  */
-record Measured(
+public record Measured(
     Optional<ElementId> id, String title, Geometry body, Function<Length, Shape> around) {
   private static final GeometryFactory FACTORY = new GeometryFactory();
 

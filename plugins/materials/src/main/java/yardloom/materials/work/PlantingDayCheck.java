@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
@@ -16,7 +17,7 @@ import yardloom.kernel.table.TableFormat;
 import yardloom.materials.model.PhaseTime;
 
 /** Says which plants the schedule would set out before their usual day. */
-final class PlantingDayCheck implements Check {
+public final class PlantingDayCheck implements Check {
   /** A day further ahead belongs to the next growing year; the plants of this one are late. */
   private static final int HALF_A_YEAR = 183;
 
@@ -34,7 +35,7 @@ final class PlantingDayCheck implements Check {
   public List<Finding> run(Plan plan, Facts facts) {
     Optional<PhaseTime> planting =
         facts.all(MaterialFacts.PHASES).stream()
-            .filter(p -> p.phase().id().equals("plant") && p.start().isPresent())
+            .filter(p -> p.phase().id() == WorkPhase.PLANT && p.start().isPresent())
             .findFirst();
     if (planting.isEmpty()) {
       return List.of();

@@ -1,12 +1,14 @@
 package yardloom.materials.work;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -46,7 +48,7 @@ public final class ScheduleCalculator implements Calculator {
     if (tasks.isEmpty()) {
       return;
     }
-    Map<String, Double> hours = new HashMap<>();
+    Map<WorkPhase, Double> hours = new EnumMap<>(WorkPhase.class);
     tasks.forEach(t -> hours.merge(t.phase(), t.likely().value().hours(), Double::sum));
     WorkSettings work = settings(plan, in);
     PhaseSchedule.of(needed(hours, in.all(YardFacts.BILL)), hours, work)
@@ -63,45 +65,27 @@ public final class ScheduleCalculator implements Calculator {
   }
 
   /** The phases that have work or are always there; waits pass through those left out. */
-  private static List<Phase> needed(Map<String, Double> hours, List<BillLine> bill) {
-    boolean irrigation = bill.stream().anyMatch(l -> l.group().equals("irrigation"));
-    List<Phase> all = WorkData.phases();
-    List<String> dropped = new ArrayList<>();
-    for (Phase p : all) {
-      boolean drop =
-          switch (p.id()) {
-            case "head", "drip" -> !irrigation;
-            case "plant", "compost" -> !hours.containsKey(p.id());
-            default -> false;
-          };
-      if (drop) {
-        dropped.add(p.id());
-      }
-    }
+  private static List<Phase> needed(Map<WorkPhase, Double> hours, List<BillLine> bill) {
+    Set<WorkPhase> used = EnumSet.noneOf(WorkPhase.class);
+    used.addAll(hours.keySet());
+    bill.forEach(line -> used.add(line.phase()));
+    Map<WorkPhase, Phase> dropped = new EnumMap<>(WorkPhase.class);
     List<Phase> kept = new ArrayList<>();
-    for (Phase p : all) {
-      if (!dropped.contains(p.id())) {
-        kept.add(
-            new Phase(
-                p.id(),
-                p.title(),
-                through(p.after(), dropped, all),
-                p.leastDays(),
-                p.groups(),
-                p.steps(),
-                p.tools(),
-                p.cautions()));
+    for (Phase p : WorkData.phases()) {
+      if (p.always() || used.contains(p.id())) {
+        kept.add(p);
+      } else {
+        dropped.put(p.id(), p);
       }
     }
-    return kept;
+    return kept.stream().map(p -> p.after(through(p.after(), dropped))).toList();
   }
 
-  private static List<String> through(List<String> after, List<String> dropped, List<Phase> all) {
-    List<String> kept = new ArrayList<>();
-    for (String id : after) {
-      if (dropped.contains(id)) {
-        Phase gone = all.stream().filter(p -> p.id().equals(id)).findFirst().orElseThrow();
-        kept.addAll(through(gone.after(), dropped, all));
+  private static List<WorkPhase> through(List<WorkPhase> after, Map<WorkPhase, Phase> dropped) {
+    List<WorkPhase> kept = new ArrayList<>();
+    for (WorkPhase id : after) {
+      if (dropped.containsKey(id)) {
+        kept.addAll(through(dropped.get(id).after(), dropped));
       } else {
         kept.add(id);
       }

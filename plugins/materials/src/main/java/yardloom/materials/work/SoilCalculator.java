@@ -32,14 +32,18 @@ public final class SoilCalculator implements Calculator {
   }
 
   @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(MaterialFacts.GIVEN_SOIL);
+  }
+
+  @Override
   public Set<FactKey<?>> gives() {
     return Set.of(YardFacts.SOIL);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    LocalData.of(plan)
-        .soil()
+    in.find(MaterialFacts.GIVEN_SOIL)
         .flatMap(SoilCalculator::profile)
         .ifPresent(p -> out.give(YardFacts.SOIL, p));
   }

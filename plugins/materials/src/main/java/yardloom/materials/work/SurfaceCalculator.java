@@ -1,6 +1,7 @@
 package yardloom.materials.work;
 
 import java.util.Set;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -17,11 +18,11 @@ public final class SurfaceCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(MaterialFacts.SURFACES);
+    return Set.of(YardFacts.SURFACES);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    SurfaceLayout.of(plan).forEach(s -> out.give(MaterialFacts.SURFACES, s));
+    SurfaceLayout.of(plan).forEach(s -> out.give(YardFacts.SURFACES, s));
   }
 }

@@ -3,6 +3,8 @@ package yardloom.materials.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.TipPile;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
@@ -16,10 +18,9 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.materials.model.TipPile;
 
 /** Whether heaps fit, stay off pavement and trees, and can be reached. */
-final class TipPileCheck implements Check {
+public final class TipPileCheck implements Check {
   private static final Source TRUCK =
       Source.read(
           "Chip drops need at least 8 by 15 ft of ground and about 20 ft overhead",
@@ -36,13 +37,13 @@ final class TipPileCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(MaterialFacts.PILES);
+    return Set.of(YardFacts.PILES);
   }
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> findings = new ArrayList<>();
-    for (TipPile pile : facts.all(MaterialFacts.PILES)) {
+    for (TipPile pile : facts.all(YardFacts.PILES)) {
       String name = "the tip spot \"" + pile.spot().name() + "\"";
       if (!pile.fits()) {
         findings.add(

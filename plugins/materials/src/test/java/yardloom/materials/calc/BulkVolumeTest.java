@@ -23,35 +23,10 @@ class BulkVolumeTest {
   private static final Angle REPOSE = Angle.degrees(37);
 
   @ParameterizedTest
-  @CsvSource({
-    // M01: landscaping supply table; = 27·12/depth.
-    "1, 324",
-    "2, 162",
-    "3, 108",
-    "4, 81",
-    "5, 64.8",
-    // M06: recycling centre's page, 972 at a third of an inch.
-    "0.33333333333333, 972"
-  })
-  void coverage_ofOneYard_matchesSupplyTable(double inches, double squareFeet) {
-    assertEquals(squareFeet, BulkVolume.coverage(YARD, Length.inches(inches)).squareFeet(), 0.05);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"2, 12", "3, 8", "4, 6"})
-  void coverage_ofTwoFootBag_matchesPage(double inches, double squareFeet) {
-    // M02
-    assertEquals(
-        squareFeet,
-        BulkVolume.coverage(Volume.cubicFeet(2), Length.inches(inches)).squareFeet(),
-        1e-9);
-  }
-
-  @ParameterizedTest
   @CsvSource({"1.0, 27", "1.5, 18", "2.0, 14", "3.0, 9"})
   void bags_perYard_roundUp(double bagFt3, int bags) {
     // M03; trap 5: 13.5 bags are 14, never 13.
-    assertEquals(bags, BulkVolume.pieces(YARD, Volume.cubicFeet(bagFt3)));
+    assertEquals(bags, WholePieces.of(YARD, Volume.cubicFeet(bagFt3)));
   }
 
   @Test
@@ -63,18 +38,11 @@ class BulkVolumeTest {
     assertNotEquals(350 * 200 * 2 * 0.0031, yd3, 1.5);
   }
 
-  @Test
-  void cityCompostRate_hasDepth() {
-    // M05: 4 yd³ per 1000 ft² (City of Greeley).
-    assertEquals(
-        1.296, BulkVolume.depth(Volume.cubicYards(4), Area.squareFeet(1000)).inches(), 0.001);
-  }
-
   @ParameterizedTest
   @CsvSource({"3, 9", "6, 5"})
   void barrows_perYard_areWholeTrips(double barrowFt3, int trips) {
     // M07
-    assertEquals(trips, BulkVolume.pieces(YARD, Volume.cubicFeet(barrowFt3)));
+    assertEquals(trips, WholePieces.of(YARD, Volume.cubicFeet(barrowFt3)));
   }
 
   @Test
@@ -113,8 +81,8 @@ class BulkVolumeTest {
     // M09: 10 000 to 12 000 lb.
     var density = BulkData.poundsPerCubicYard("compost");
     Volume ten = Volume.cubicYards(10);
-    assertEquals(10_000, BulkVolume.mass(ten, density.low()).pounds(), 1e-6);
-    assertEquals(12_000, BulkVolume.mass(ten, density.high()).pounds(), 1e-6);
+    assertEquals(10_000, BulkMass.of(ten, density.low()).pounds(), 1e-6);
+    assertEquals(12_000, BulkMass.of(ten, density.high()).pounds(), 1e-6);
   }
 
   @Test
@@ -252,20 +220,9 @@ class BulkVolumeTest {
         Cardboard.byArea(Area.squareFeet(500), Length.feet(4), Length.feet(3), Length.feet(0.5)));
   }
 
-  @ParameterizedTest
-  @CsvSource({"1", "2", "3", "4"})
-  void coverage_faqRounding_isNotMatched(double inches) {
-    // Trap 9: a hauler's FAQ rounds to 100, 200, 300 ft² per yard; 324/d is exact.
-    double exact = BulkVolume.coverage(YARD, Length.inches(inches)).squareFeet();
-    assertEquals(324 / inches, exact, 1e-9);
-    assertNotEquals(Math.round(exact / 100) * 100.0, exact, exact * 0.06);
-  }
-
   @Test
   void degenerateInputs_areRefused() {
-    assertThrows(PlanException.class, () -> BulkVolume.coverage(YARD, Length.ZERO));
-    assertThrows(PlanException.class, () -> BulkVolume.depth(YARD, Area.ZERO));
-    assertThrows(PlanException.class, () -> BulkVolume.pieces(YARD, Volume.ZERO));
+    assertThrows(PlanException.class, () -> WholePieces.of(YARD, Volume.ZERO));
     assertThrows(PlanException.class, () -> Pile.coneHolding(Volume.ZERO, REPOSE));
     assertThrows(PlanException.class, () -> Pile.coneHolding(YARD, Angle.ZERO));
     assertThrows(

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -30,12 +31,12 @@ class PhaseScheduleTest {
         SourceRef.NONE);
   }
 
-  private static PhaseTime of(List<PhaseTime> times, String id) {
-    return times.stream().filter(t -> t.phase().id().equals(id)).findFirst().orElseThrow();
+  private static PhaseTime of(List<PhaseTime> times, WorkPhase id) {
+    return times.stream().filter(t -> t.phase().id() == id).findFirst().orElseThrow();
   }
 
-  private static Phase phase(String id, String... after) {
-    return new Phase(id, id, List.of(after), 0, List.of(), List.of(), List.of(), List.of());
+  private static Phase phase(WorkPhase id, WorkPhase... after) {
+    return new Phase(id, id.id(), List.of(after), 0, true, List.of(), List.of(), List.of());
   }
 
   @Test
@@ -43,14 +44,14 @@ class PhaseScheduleTest {
     List<PhaseTime> times = PhaseSchedule.of(WorkData.phases(), Map.of(), WorkSettings.defaults());
     assertEquals(12, times.size());
     for (PhaseTime t : times) {
-      for (String before : t.phase().after()) {
+      for (WorkPhase before : t.phase().after()) {
         PhaseTime b = of(times, before);
         assertTrue(b.firstDay() + b.days() <= t.firstDay(), before + " before " + t.phase().id());
       }
     }
-    assertEquals("mark", times.get(0).phase().id());
+    assertEquals(WorkPhase.MARK, times.get(0).phase().id());
     assertEquals(3, times.get(0).days());
-    assertEquals("establish", times.get(11).phase().id());
+    assertEquals(WorkPhase.ESTABLISH, times.get(11).phase().id());
   }
 
   @Test
@@ -58,7 +59,9 @@ class PhaseScheduleTest {
     // 21 hours for 2 people at 5 hours a day: 2.1 days, so 3.
     List<PhaseTime> times =
         PhaseSchedule.of(
-            List.of(phase("a"), phase("b", "a")), Map.of("a", 21.0), work(null, null, null));
+            List.of(phase(WorkPhase.MARK), phase(WorkPhase.STAKE, WorkPhase.MARK)),
+            Map.of(WorkPhase.MARK, 21.0),
+            work(null, null, null));
     assertEquals(3, times.get(0).days());
     assertEquals(4, times.get(1).firstDay());
     assertEquals(1, times.get(1).days());
@@ -69,13 +72,15 @@ class PhaseScheduleTest {
     // 2026-09-18 is a Friday.
     List<PhaseTime> times =
         PhaseSchedule.of(
-            List.of(phase("a"), phase("b", "a")), Map.of(), work("2026-09-18", null, null));
+            List.of(phase(WorkPhase.MARK), phase(WorkPhase.STAKE, WorkPhase.MARK)),
+            Map.of(),
+            work("2026-09-18", null, null));
     assertEquals(LocalDate.parse("2026-09-18"), times.get(0).start().orElseThrow());
     assertEquals(LocalDate.parse("2026-09-21"), times.get(1).start().orElseThrow());
     // A start on a Saturday moves to Monday.
     assertEquals(
         LocalDate.parse("2026-09-21"),
-        PhaseSchedule.of(List.of(phase("a")), Map.of(), work("2026-09-19", null, null))
+        PhaseSchedule.of(List.of(phase(WorkPhase.MARK)), Map.of(), work("2026-09-19", null, null))
             .get(0)
             .start()
             .orElseThrow());
@@ -85,10 +90,10 @@ class PhaseScheduleTest {
   void planting_inLateAutumn_waitsForTheLastFrost() {
     List<PhaseTime> times =
         PhaseSchedule.of(
-            List.of(phase("sheet"), phase("plant", "sheet")),
+            List.of(phase(WorkPhase.SHEET), phase(WorkPhase.PLANT, WorkPhase.SHEET)),
             Map.of(),
             work("2026-10-05", "04-20", "10-20"));
-    PhaseTime plant = of(times, "plant");
+    PhaseTime plant = of(times, WorkPhase.PLANT);
     assertEquals(LocalDate.parse("2027-04-21"), plant.start().orElseThrow());
     assertEquals("waits for the last frost", plant.why());
   }
@@ -96,7 +101,8 @@ class PhaseScheduleTest {
   @Test
   void planting_sixWeeksAheadOfFrost_goesOn() {
     List<PhaseTime> times =
-        PhaseSchedule.of(List.of(phase("plant")), Map.of(), work("2026-09-01", "04-20", "10-20"));
+        PhaseSchedule.of(
+            List.of(phase(WorkPhase.PLANT)), Map.of(), work("2026-09-01", "04-20", "10-20"));
     assertEquals(LocalDate.parse("2026-09-01"), times.get(0).start().orElseThrow());
   }
 
@@ -104,7 +110,8 @@ class PhaseScheduleTest {
   void planting_southernYear_frostInsideTheYear() {
     // Frost from June to August; in mid May less than six weeks are left.
     List<PhaseTime> times =
-        PhaseSchedule.of(List.of(phase("plant")), Map.of(), work("2026-05-15", "08-31", "06-10"));
+        PhaseSchedule.of(
+            List.of(phase(WorkPhase.PLANT)), Map.of(), work("2026-05-15", "08-31", "06-10"));
     assertEquals(LocalDate.parse("2026-09-01"), times.get(0).start().orElseThrow());
   }
 
@@ -115,11 +122,19 @@ class PhaseScheduleTest {
             PlanException.class,
             () ->
                 PhaseSchedule.of(
-                    List.of(phase("a", "b"), phase("b", "a")), Map.of(), WorkSettings.defaults()));
+                    List.of(
+                        phase(WorkPhase.MARK, WorkPhase.STAKE),
+                        phase(WorkPhase.STAKE, WorkPhase.MARK)),
+                    Map.of(),
+                    WorkSettings.defaults()));
     assertEquals(ProblemCode.CYCLE, e.problems().get(0).code());
     assertThrows(
         PlanException.class,
-        () -> PhaseSchedule.of(List.of(phase("a", "zz")), Map.of(), WorkSettings.defaults()));
+        () ->
+            PhaseSchedule.of(
+                List.of(phase(WorkPhase.MARK, WorkPhase.ESTABLISH)),
+                Map.of(),
+                WorkSettings.defaults()));
   }
 
   @Test

@@ -8,9 +8,9 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import yardloom.facts.region.Spread;
 import yardloom.kernel.source.Source;
 import yardloom.materials.calc.Sampling.Percentiles;
-import yardloom.materials.model.Spread;
 
 class SamplingTest {
   private static Spread spread(double low, double likely, double high) {

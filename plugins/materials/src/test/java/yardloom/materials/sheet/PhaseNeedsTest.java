@@ -5,31 +5,37 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.materials.data.WorkData;
 import yardloom.materials.model.PhaseTime;
 
 class PhaseNeedsTest {
-  private static BillLine pieces(String item) {
+  private static BillLine pieces(String item, WorkPhase phase) {
     Derived<Integer> two = Derived.given(2, item, SourceRef.NONE);
-    return new BillLine("irrigation", item, Optional.empty(), two, two, "");
+    return new BillLine(BillGroup.IRRIGATION, phase, item, Optional.empty(), two, two, "");
   }
 
-  private static List<String> neededIn(String phase) {
+  private static List<String> neededIn(WorkPhase phase) {
     return WorkData.phases().stream()
-        .filter(p -> p.id().equals(phase))
+        .filter(p -> p.id() == phase)
         .map(p -> new PhaseTime(p, 1, 1, Optional.empty(), Optional.empty(), ""))
         .flatMap(
-            t -> WorkTables.neededIn(t, List.of(pieces("filter"), pieces("flush caps"))).stream())
+            t ->
+                WorkTables.neededIn(
+                    t,
+                    List.of(pieces("filter", WorkPhase.HEAD), pieces("flush caps", WorkPhase.DRIP)))
+                    .stream())
         .map(BillLine::item)
         .toList();
   }
 
   @Test
   void flushCaps_goWithTheDrip_andTheFilterWithTheHead() {
-    assertEquals(List.of("filter"), neededIn("head"));
-    assertEquals(List.of("flush caps"), neededIn("drip"));
+    assertEquals(List.of("filter"), neededIn(WorkPhase.HEAD));
+    assertEquals(List.of("flush caps"), neededIn(WorkPhase.DRIP));
   }
 }

@@ -2,6 +2,7 @@ package yardloom.planting.sheet;
 
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
@@ -88,7 +89,7 @@ public final class PlantTable implements TableMaker {
     Optional<BillLine> line =
         facts.all(YardFacts.BILL).stream()
             .filter(
-                b -> b.group().equals("plants") && b.element().equals(Optional.of(p.bed().id())))
+                b -> b.group() == BillGroup.PLANTS && b.element().equals(Optional.of(p.bed().id())))
             .filter(b -> b.exact().value().equals(p.at().size()))
             .filter(b -> b.item().startsWith(p.plant().name() + " ("))
             .findFirst();

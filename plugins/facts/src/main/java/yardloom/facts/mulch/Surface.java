@@ -1,4 +1,4 @@
-package yardloom.materials.model;
+package yardloom.facts.mulch;
 
 import java.util.List;
 import java.util.Optional;

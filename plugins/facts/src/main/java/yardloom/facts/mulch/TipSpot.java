@@ -1,4 +1,4 @@
-package yardloom.materials.model;
+package yardloom.facts.mulch;
 
 import java.util.Optional;
 import yardloom.kernel.geom.Line;

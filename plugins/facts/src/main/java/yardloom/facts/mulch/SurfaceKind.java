@@ -1,4 +1,4 @@
-package yardloom.materials.model;
+package yardloom.facts.mulch;
 
 /** The kinds of ground that receive a stack of layers, in the order in which tables list them. */
 public enum SurfaceKind {

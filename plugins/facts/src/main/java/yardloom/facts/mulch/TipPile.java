@@ -1,4 +1,4 @@
-package yardloom.materials.model;
+package yardloom.facts.mulch;
 
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Point;

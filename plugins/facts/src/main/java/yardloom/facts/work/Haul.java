@@ -1,5 +1,7 @@
-package yardloom.materials.model;
+package yardloom.facts.work;
 
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.Surface;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.unit.Length;

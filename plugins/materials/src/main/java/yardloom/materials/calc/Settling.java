@@ -15,7 +15,7 @@ import yardloom.kernel.unit.Volume;
  * <p>References: none found; first-year losses of 20 to 50 % are from memory, the halving is an
  * assumption printed with the table.
  */
-public final class TopUp {
+public final class Settling {
   /** Printed beside the results. */
   public static final Source SOURCE =
       Source.memory(
@@ -23,9 +23,9 @@ public final class TopUp {
               + " before",
           "recalled from gardening practice", 0, "");
 
-  private TopUp() {}
+  private Settling() {}
 
-  public static Volume inYear(int year, Volume laid, double firstYearShare) {
+  public static Volume addedInYear(int year, Volume laid, double firstYearShare) {
     if (year < 1 || !(firstYearShare >= 0 && firstYearShare <= 0.9)) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,

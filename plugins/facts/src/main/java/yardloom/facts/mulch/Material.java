@@ -1,4 +1,4 @@
-package yardloom.materials.model;
+package yardloom.facts.mulch;
 
 /** What a layer of a sheet-mulch stack is made of. */
 public enum Material {

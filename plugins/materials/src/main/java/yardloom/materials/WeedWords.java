@@ -1,0 +1,28 @@
+package yardloom.materials;
+
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Verb;
+import yardloom.kernel.words.BedScope;
+import yardloom.kernel.words.PlanScope;
+import yardloom.materials.data.WeedData;
+import yardloom.materials.model.MaterialKeys;
+
+/** The words about tough weeds. */
+public final class WeedWords {
+  private WeedWords() {}
+
+  @Verb(
+      help = "Names a tough weed of the whole site: more cardboard and chips are laid.",
+      example = "weed('bindweed')")
+  public static void weed(
+      PlanScope plan, @Arg(name = "name", help = "its common name") String name) {
+    plan.draft().attributes().add(MaterialKeys.WEED, WeedData.of(name), plan.place());
+  }
+
+  @Verb(
+      help = "Names a tough weed of this bed: more cardboard and chips are laid here.",
+      example = "weed('bindweed')")
+  public static void weed(BedScope bed, @Arg(name = "name", help = "its common name") String name) {
+    bed.element().attributes().add(MaterialKeys.WEED, WeedData.of(name), bed.place());
+  }
+}

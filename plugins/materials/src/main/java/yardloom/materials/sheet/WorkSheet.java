@@ -1,0 +1,60 @@
+package yardloom.materials.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.work.SheetPage;
+import yardloom.kernel.draw.Offers;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Table;
+import yardloom.materials.work.MaterialFacts;
+
+/** Phases, hours and cost, for client and builder. */
+public final class WorkSheet implements SheetMaker {
+  private static final int WORK = 42;
+
+  @Override
+  public String id() {
+    return "materials.work";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(
+        MaterialFacts.TASKS,
+        MaterialFacts.PHASES,
+        MaterialFacts.COST,
+        YardFacts.HAULS,
+        YardFacts.BILL,
+        YardFacts.LOADS,
+        YardFacts.REGION,
+        YardFacts.SUPPLIES,
+        YardFacts.FROST);
+  }
+
+  @Override
+  public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
+    if (facts.all(MaterialFacts.PHASES).isEmpty()) {
+      return List.of();
+    }
+    List<Panel> panels = new ArrayList<>();
+    List<Table> tables = new ArrayList<>();
+    WorkTables.all().forEach(m -> tables.add(m.make(plan, facts)));
+    CostTables.all().forEach(m -> tables.add(m.make(plan, facts)));
+    tables.addAll(offers.tables(SheetPage.WORK_COST));
+    tables.add(new HaulTable().make(plan, facts));
+    tables.addAll(offers.tables(SheetPage.WORK_PLACE));
+    for (Table table : tables) {
+      if (!table.isEmpty()) {
+        panels.add(new Panel.TableBlock(table));
+      }
+    }
+    return List.of(new SheetPlan(WORK, "work", "Work, orders and cost", panels));
+  }
+}

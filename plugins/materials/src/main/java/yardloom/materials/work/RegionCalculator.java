@@ -1,0 +1,28 @@
+package yardloom.materials.work;
+
+import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Plan;
+import yardloom.materials.model.MaterialKeys;
+
+/** Gives the region that the yard lies in, if a regional file names it. */
+public final class RegionCalculator implements Calculator {
+  @Override
+  public String id() {
+    return "materials.region";
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(YardFacts.REGION);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    plan.attributes().get(MaterialKeys.REGION).ifPresent(r -> out.give(YardFacts.REGION, r));
+  }
+}
