@@ -7,7 +7,6 @@ import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
 import yardloom.materials.data.FeedstockData;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Residue;
 
 /** The word about what is composted in the yard. */
@@ -30,6 +29,6 @@ public final class CompostWords {
     }
     plan.draft()
         .attributes()
-        .add(MaterialKeys.RESIDUE, new Residue(material, volume, plan.place()), plan.place());
+        .add(Residue.KEY, new Residue(material, volume, plan.place()), plan.place());
   }
 }

@@ -17,7 +17,6 @@ import yardloom.materials.calc.Lumber;
 import yardloom.materials.calc.Pavers;
 import yardloom.materials.model.Edging;
 import yardloom.materials.model.Frame;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.PaverField;
 import yardloom.materials.model.Trellis;
 
@@ -55,8 +54,7 @@ public final class HardWords {
     require(bed, high >= 1 && high <= 6 && high == Math.rint(high), "courses are 1 to 6");
     bed.element()
         .attributes()
-        .add(
-            MaterialKeys.FRAME, new Frame(size, stocks, cut, (int) high, bed.place()), bed.place());
+        .add(Frame.KEY, new Frame(size, stocks, cut, (int) high, bed.place()), bed.place());
   }
 
   private static void require(BedScope bed, boolean holds, String rule) {
@@ -79,9 +77,7 @@ public final class HardWords {
           bed.place(),
           "a piece of edging is 2 in to 330 ft (5 cm to 100 m) long");
     }
-    bed.element()
-        .attributes()
-        .add(MaterialKeys.EDGING, new Edging(what, each, bed.place()), bed.place());
+    bed.element().attributes().add(Edging.KEY, new Edging(what, each, bed.place()), bed.place());
   }
 
   @Verb(
@@ -107,7 +103,7 @@ public final class HardWords {
     plan.draft()
         .attributes()
         .add(
-            MaterialKeys.TRELLIS,
+            Trellis.KEY,
             new Trellis(name, line, apart, (int) count, length, plan.place()),
             plan.place());
   }
@@ -146,6 +142,6 @@ public final class HardWords {
           plan.place(),
           "pavers need ground, sides of an inch (2.5 cm) or more and a waste of 0 to 1");
     }
-    plan.draft().attributes().add(MaterialKeys.PAVERS, field, plan.place());
+    plan.draft().attributes().add(PaverField.KEY, field, plan.place());
   }
 }

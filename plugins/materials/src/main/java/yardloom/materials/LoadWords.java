@@ -17,7 +17,7 @@ import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
 import yardloom.materials.data.BulkData;
-import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.work.BulkRates;
 
 /** The words about truckloads and weights that hold where the yard lies. */
 public final class LoadWords {
@@ -96,7 +96,7 @@ public final class LoadWords {
     plan.draft()
         .attributes()
         .saidInFile(
-            MaterialKeys.LOCAL_RATE,
+            BulkRates.KEY,
             plan.place(),
             r -> r.kind() == rate.kind() && r.item().equals(rate.item()))
         .ifPresent(
@@ -111,7 +111,7 @@ public final class LoadWords {
                       + entry.place().line()
                       + " of this file");
             });
-    plan.draft().attributes().add(MaterialKeys.LOCAL_RATE, rate, plan.place());
+    plan.draft().attributes().add(BulkRates.KEY, rate, plan.place());
   }
 
   /** A page that says 21 cubic feet for 21 cubic yards is out by 27; local trucks are not. */

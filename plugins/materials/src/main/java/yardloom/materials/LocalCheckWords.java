@@ -12,7 +12,6 @@ import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
 import yardloom.materials.model.LocalCheck;
-import yardloom.materials.model.MaterialKeys;
 
 /** The word for what must be so where the yard lies, as a place's code or good practice has it. */
 public final class LocalCheckWords {
@@ -78,7 +77,7 @@ public final class LocalCheckWords {
     plan.draft()
         .attributes()
         .add(
-            MaterialKeys.LOCAL_CHECK,
+            LocalCheck.KEY,
             new LocalCheck(
                 name,
                 "region." + slug,

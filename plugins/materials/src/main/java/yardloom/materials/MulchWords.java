@@ -18,8 +18,8 @@ import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.PathScope;
 import yardloom.kernel.words.PlanScope;
 import yardloom.kernel.words.TreeScope;
+import yardloom.materials.model.GroundKeys;
 import yardloom.materials.model.LengthSetting;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
 
 /** The words about mulch, compost and cardboard. */
@@ -92,12 +92,12 @@ public final class MulchWords {
       }
     }
     Attributes.Builder attributes = plan.draft().attributes();
-    if (attributes.has(MaterialKeys.MULCH)) {
+    if (attributes.has(MulchSettings.KEY)) {
       throw new PlanException(
           ProblemCode.DUPLICATE, plan.place(), "`sheetMulch` is already given; say it once");
     }
     attributes.add(
-        MaterialKeys.MULCH,
+        MulchSettings.KEY,
         MulchSettings.of(
             given,
             allowance,
@@ -112,29 +112,29 @@ public final class MulchWords {
   @Verb(help = "Sets the depth of chips on this bed, as laid.", example = "mulch 8.inch")
   public static void mulch(
       BedScope bed, @Arg(name = "depth", help = "depth as laid; zero for none") Length depth) {
-    setDepth(bed.element(), MaterialKeys.MULCH_DEPTH, "mulch", depth, bed.place());
+    setDepth(bed.element(), GroundKeys.MULCH_DEPTH, "mulch", depth, bed.place());
   }
 
   @Verb(help = "Sets the depth of chips on this path, as laid.", example = "mulch 4.inch")
   public static void mulch(
       PathScope path, @Arg(name = "depth", help = "depth as laid; zero for none") Length depth) {
-    setDepth(path.element(), MaterialKeys.MULCH_DEPTH, "mulch", depth, path.place());
+    setDepth(path.element(), GroundKeys.MULCH_DEPTH, "mulch", depth, path.place());
   }
 
   @Verb(help = "Sets the depth of compost on this bed.", example = "compost 3.inch")
   public static void compost(
       BedScope bed, @Arg(name = "depth", help = "depth as laid; zero for none") Length depth) {
-    setDepth(bed.element(), MaterialKeys.COMPOST_DEPTH, "compost", depth, bed.place());
+    setDepth(bed.element(), GroundKeys.COMPOST_DEPTH, "compost", depth, bed.place());
   }
 
   @Verb(help = "Lays no cardboard under this bed.", example = "noCardboard()")
   public static void noCardboard(BedScope bed) {
-    bed.element().attributes().add(MaterialKeys.NO_CARDBOARD, true, bed.place());
+    bed.element().attributes().add(GroundKeys.NO_CARDBOARD, true, bed.place());
   }
 
   @Verb(help = "Lays no cardboard under this path.", example = "noCardboard()")
   public static void noCardboard(PathScope path) {
-    path.element().attributes().add(MaterialKeys.NO_CARDBOARD, true, path.place());
+    path.element().attributes().add(GroundKeys.NO_CARDBOARD, true, path.place());
   }
 
   @Verb(help = "Mulches a ring about this tree, also where no bed is.", example = "mulchRing 3.ft")
@@ -146,7 +146,7 @@ public final class MulchWords {
           tree.place(),
           "mulchRing must be wider than zero and at most 20 ft (6 m), got " + Say.depth(width));
     }
-    tree.element().attributes().add(MaterialKeys.TREE_RING, width, tree.place());
+    tree.element().attributes().add(GroundKeys.TREE_RING, width, tree.place());
   }
 
   private static void setDepth(

@@ -16,7 +16,7 @@ import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
 import yardloom.kernel.words.WayStart;
-import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.work.PileCalculator;
 
 /** The word about where heaps are tipped. */
 public final class PileWords {
@@ -73,7 +73,7 @@ public final class PileWords {
     plan.draft()
         .attributes()
         .add(
-            MaterialKeys.TIP_SPOT,
+            PileCalculator.SPOTS,
             new TipSpot(
                 name,
                 plan.place(),

@@ -1,5 +1,6 @@
 package yardloom.materials;
 
+import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -12,7 +13,6 @@ import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
 import yardloom.materials.data.PriceBook;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Price;
 
 /** The words about prices. */
@@ -34,7 +34,7 @@ public final class PriceWords {
         String.join(
             ",",
             quoted(item),
-            quoted(per == null ? Price.PIECE : per),
+            quoted(per == null ? LocalRate.PIECE : per),
             Double.toString((low == null ? likely : low).amount()),
             Double.toString(likely.amount()),
             Double.toString((high == null ? likely : high).amount()));
@@ -59,7 +59,7 @@ public final class PriceWords {
   private static void add(PlanScope plan, String name, String csv) {
     try {
       PriceBook.read(name, csv)
-          .forEach(p -> plan.draft().attributes().add(MaterialKeys.PRICE, p, plan.place()));
+          .forEach(p -> plan.draft().attributes().add(Price.KEY, p, plan.place()));
     } catch (PlanException e) {
       // The word's own place leads to the text; the message says where in the text.
       SourceRef in = e.problems().get(0).place();
@@ -91,7 +91,7 @@ public final class PriceWords {
     } catch (PlanException e) {
       throw e.at(plan.place());
     }
-    if (!unit.equals(Price.PIECE) && Unit.byWord(unit).isEmpty()) {
+    if (!unit.equals(LocalRate.PIECE) && Unit.byWord(unit).isEmpty()) {
       throw new PlanException(
           ProblemCode.UNKNOWN_WORD,
           plan.place(),
@@ -101,8 +101,7 @@ public final class PriceWords {
     }
     plan.draft()
         .attributes()
-        .saidInFile(
-            MaterialKeys.PRICE, plan.place(), r -> r.item().equals(item) && r.unit().equals(unit))
+        .saidInFile(Price.KEY, plan.place(), r -> r.item().equals(item) && r.unit().equals(unit))
         .ifPresent(
             entry -> {
               throw new PlanException(
@@ -116,8 +115,6 @@ public final class PriceWords {
                       + entry.place().line()
                       + " of this file");
             });
-    plan.draft()
-        .attributes()
-        .add(MaterialKeys.PRICE, new Price(item, unit, perUnit, false), plan.place());
+    plan.draft().attributes().add(Price.KEY, new Price(item, unit, perUnit, false), plan.place());
   }
 }

@@ -14,8 +14,10 @@ import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
 import yardloom.materials.calc.TextureRule;
 import yardloom.materials.model.LocalSoil;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.SoilChoice;
+import yardloom.materials.model.SoilGiven;
+import yardloom.materials.work.LocalRuleCalculator;
+import yardloom.materials.work.RegionCalculator;
 
 /** The words of a regional file: what differs by place, each statement with its source. */
 public final class RegionWords {
@@ -53,14 +55,14 @@ public final class RegionWords {
       @Arg(name = "name", help = "its name on sheets") String name,
       @Opt(name = "about", help = "where it lies, in a sentence", required = true) String about,
       @Opt(name = "source", help = SOURCE, required = true) Source source) {
-    if (plan.draft().attributes().has(MaterialKeys.REGION)) {
+    if (plan.draft().attributes().has(RegionCalculator.KEY)) {
       throw new PlanException(
           ProblemCode.DUPLICATE, plan.place(), "the region is already named; a yard has one");
     }
     Cite.say(plan, "a region needs a name and what it is about", name, about);
     plan.draft()
         .attributes()
-        .add(MaterialKeys.REGION, new Region(name, about, source, plan.place()), plan.place());
+        .add(RegionCalculator.KEY, new Region(name, about, source, plan.place()), plan.place());
   }
 
   @Verb(
@@ -106,7 +108,7 @@ public final class RegionWords {
     plan.draft()
         .attributes()
         .add(
-            MaterialKeys.LOCAL_SOIL,
+            LocalSoil.KEY,
             new LocalSoil(
                 name,
                 sand.doubleValue(),
@@ -135,17 +137,14 @@ public final class RegionWords {
           plan.place(),
           "rock is a share below 1, depth up to 16 ft (5 m); got " + stones + ", " + roots);
     }
-    if (plan.draft().attributes().has(MaterialKeys.SOIL)
-        || plan.draft().attributes().has(MaterialKeys.SOIL_CHOICE)) {
+    if (plan.draft().attributes().has(SoilGiven.KEY)
+        || plan.draft().attributes().has(SoilChoice.KEY)) {
       throw new PlanException(
           ProblemCode.DUPLICATE, plan.place(), "the soil is already given; a yard has one");
     }
     plan.draft()
         .attributes()
-        .add(
-            MaterialKeys.SOIL_CHOICE,
-            new SoilChoice(name, stones, roots, plan.place()),
-            plan.place());
+        .add(SoilChoice.KEY, new SoilChoice(name, stones, roots, plan.place()), plan.place());
   }
 
   @Verb(
@@ -178,7 +177,7 @@ public final class RegionWords {
     plan.draft()
         .attributes()
         .add(
-            MaterialKeys.LOCAL_RULE,
+            LocalRuleCalculator.KEY,
             new LocalRule(topic, "this yard", LocalRule.PLAN, text, says),
             plan.place());
   }

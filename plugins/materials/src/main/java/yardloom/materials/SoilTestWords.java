@@ -11,7 +11,6 @@ import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
 import yardloom.materials.calc.Fertilizer;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.SoilTest;
 
 /** The word about soil tests. */
@@ -73,7 +72,7 @@ public final class SoilTestWords {
     plan.draft()
         .attributes()
         .add(
-            MaterialKeys.SOIL_TEST,
+            SoilTest.KEY,
             new SoilTest(
                 maybe(ph),
                 maybe(wantedPh),

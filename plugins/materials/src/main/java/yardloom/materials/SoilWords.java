@@ -13,7 +13,7 @@ import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
 import yardloom.materials.calc.FieldTexture;
 import yardloom.materials.calc.TextureRule;
-import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.model.SoilChoice;
 import yardloom.materials.model.SoilGiven;
 import yardloom.materials.model.TextureClass;
 
@@ -129,15 +129,15 @@ public final class SoilWords {
               + ", "
               + roots);
     }
-    if (plan.draft().attributes().has(MaterialKeys.SOIL)
-        || plan.draft().attributes().has(MaterialKeys.SOIL_CHOICE)) {
+    if (plan.draft().attributes().has(SoilGiven.KEY)
+        || plan.draft().attributes().has(SoilChoice.KEY)) {
       throw new PlanException(
           ProblemCode.DUPLICATE, plan.place(), "the soil is already given; a yard has one");
     }
     plan.draft()
         .attributes()
         .add(
-            MaterialKeys.SOIL,
+            SoilGiven.KEY,
             new SoilGiven(
                 sand,
                 clay,

@@ -5,7 +5,7 @@ import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.PlanScope;
 import yardloom.materials.data.WeedData;
-import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.model.Weed;
 
 /** The words about tough weeds. */
 public final class WeedWords {
@@ -16,13 +16,13 @@ public final class WeedWords {
       example = "weed('bindweed')")
   public static void weed(
       PlanScope plan, @Arg(name = "name", help = "its common name") String name) {
-    plan.draft().attributes().add(MaterialKeys.WEED, WeedData.of(name), plan.place());
+    plan.draft().attributes().add(Weed.KEY, WeedData.of(name), plan.place());
   }
 
   @Verb(
       help = "Names a tough weed of this bed: more cardboard and chips are laid here.",
       example = "weed('bindweed')")
   public static void weed(BedScope bed, @Arg(name = "name", help = "its common name") String name) {
-    bed.element().attributes().add(MaterialKeys.WEED, WeedData.of(name), bed.place());
+    bed.element().attributes().add(Weed.KEY, WeedData.of(name), bed.place());
   }
 }

@@ -17,8 +17,8 @@ import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.words.PlanScope;
-import yardloom.materials.data.WorkData;
-import yardloom.materials.model.MaterialKeys;
+import yardloom.materials.data.LabourData;
+import yardloom.materials.data.LabourRates;
 import yardloom.materials.model.WorkSettings;
 
 /** The words about the crew, its days and its pace. */
@@ -51,14 +51,14 @@ public final class WorkWords {
           plan.place(),
           "a crew has 1 to 50 people, a day 0 to 14 hours, a slope up to 0.5 (rise over run)");
     }
-    if (plan.draft().attributes().has(MaterialKeys.WORK)) {
+    if (plan.draft().attributes().has(WorkSettings.KEY)) {
       throw new PlanException(
           ProblemCode.DUPLICATE, plan.place(), "`work` is already given; say it once");
     }
     plan.draft()
         .attributes()
         .add(
-            MaterialKeys.WORK,
+            WorkSettings.KEY,
             new WorkSettings(
                 (int) people,
                 hours,
@@ -109,7 +109,7 @@ public final class WorkWords {
     }
     plan.draft()
         .attributes()
-        .saidInFile(MaterialKeys.LOCAL_LABOUR, plan.place(), r -> r.item().equals(task))
+        .saidInFile(LabourRates.KEY, plan.place(), r -> r.item().equals(task))
         .ifPresent(
             entry -> {
               throw new PlanException(
@@ -122,11 +122,11 @@ public final class WorkWords {
                       + entry.place().line()
                       + " of this file");
             });
-    plan.draft().attributes().add(MaterialKeys.LOCAL_LABOUR, rate, plan.place());
+    plan.draft().attributes().add(LabourRates.KEY, rate, plan.place());
   }
 
   private static void requireUnit(String task, String unit) {
-    String shipped = WorkData.unit(task);
+    String shipped = LabourData.unit(task);
     Optional<Dimension> wanted = Unit.byWord(shipped).map(Unit::dimension);
     boolean same =
         unit.equals(shipped)

@@ -27,7 +27,6 @@ import yardloom.materials.calc.FramePieces;
 import yardloom.materials.calc.TrellisParts;
 import yardloom.materials.model.HeapPlan;
 import yardloom.materials.model.SawList;
-import yardloom.materials.work.MaterialFacts;
 
 class GoodsTest {
   private static Line line(double... feet) {
@@ -49,7 +48,7 @@ class GoodsTest {
     var bed = kit.bed("a", BedUse.ANNUAL, PlanKit.box(0, 0, 8, 4));
     HardWords.frame(bed, "2x10", Length.feet(8), null, null, null);
     Results r = PlanKit.run(kit.plan());
-    SawList list = r.all(MaterialFacts.SAW_LISTS).get(0);
+    SawList list = r.all(SawList.FACT).get(0);
     assertEquals(3, list.boards().value());
     assertTrue(list.proven());
     // 2 × 10 × 8 / 12 = 13.33 board feet a board.
@@ -85,7 +84,7 @@ class GoodsTest {
       var bed = kit.bed(name, BedUse.ANNUAL, PlanKit.box(name.equals("a") ? 0 : 9, 0, 5, 3));
       HardWords.frame(bed, "2x6", Length.feet(8), null, null, null);
     }
-    SawList list = PlanKit.run(kit.plan()).all(MaterialFacts.SAW_LISTS).get(0);
+    SawList list = PlanKit.run(kit.plan()).all(SawList.FACT).get(0);
     assertEquals(4, list.boards().value());
     assertEquals(1, list.cuts().size());
     // 60 + 33 + two cuts of 1/8 leave 2 3/4 in.
@@ -157,7 +156,7 @@ class GoodsTest {
   void heap_grassyResidue_isBalancedByLeaves() {
     PlanKit kit = PlanKit.us();
     CompostWords.residue(kit.words(), "grass clippings", Volume.cubicYards(1));
-    HeapPlan heap = PlanKit.run(kit.plan()).get(MaterialFacts.HEAP);
+    HeapPlan heap = PlanKit.run(kit.plan()).get(HeapPlan.FACT);
     assertEquals(17, heap.ratio().value(), 1e-9);
     assertEquals("leaves", heap.partner().orElseThrow().material());
     assertEquals(30, heap.mixedRatio().value(), 1e-9);
@@ -170,7 +169,7 @@ class GoodsTest {
     PlanKit kit = PlanKit.us();
     CompostWords.residue(kit.words(), "shrub trimmings", Volume.cubicYards(2));
     CompostWords.residue(kit.words(), "garden weeds", Volume.cubicYards(0.5));
-    HeapPlan heap = PlanKit.run(kit.plan()).get(MaterialFacts.HEAP);
+    HeapPlan heap = PlanKit.run(kit.plan()).get(HeapPlan.FACT);
     assertEquals("grass clippings", heap.partner().orElseThrow().material());
     assertEquals(30, heap.mixedRatio().value(), 1e-9);
   }

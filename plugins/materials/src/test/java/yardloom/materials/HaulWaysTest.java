@@ -25,7 +25,6 @@ import yardloom.kernel.unit.Length;
 import yardloom.materials.model.TaskLoad;
 import yardloom.materials.sheet.HaulTable;
 import yardloom.materials.sheet.PilePainter;
-import yardloom.materials.work.MaterialFacts;
 
 /** Hauls follow the paths of the plan where these lead; ways are counted by hand, in feet. */
 class HaulWaysTest {
@@ -142,7 +141,7 @@ class HaulWaysTest {
   }
 
   private static double walkHours(PlanKit kit) {
-    List<TaskLoad> tasks = PlanKit.run(kit.plan()).all(MaterialFacts.TASKS);
+    List<TaskLoad> tasks = PlanKit.run(kit.plan()).all(TaskLoad.FACT);
     return tasks.stream()
         .filter(t -> t.task().startsWith("walk with barrows"))
         .mapToDouble(t -> t.likely().value().hours())

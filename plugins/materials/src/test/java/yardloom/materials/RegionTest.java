@@ -26,7 +26,6 @@ import yardloom.kernel.unit.Volume;
 import yardloom.kernel.words.PlanScope;
 import yardloom.materials.data.PriceBook;
 import yardloom.materials.model.TaskLoad;
-import yardloom.materials.work.MaterialFacts;
 
 class RegionTest {
   private int line;
@@ -99,7 +98,7 @@ class RegionTest {
   }
 
   private static double edgeHours(PlanKit kit) {
-    List<TaskLoad> tasks = PlanKit.run(kit.plan()).all(MaterialFacts.TASKS);
+    List<TaskLoad> tasks = PlanKit.run(kit.plan()).all(TaskLoad.FACT);
     return tasks.stream()
         .filter(t -> t.task().equals("cut edge"))
         .findFirst()

@@ -34,7 +34,6 @@ import yardloom.kernel.unit.Volume;
 import yardloom.kernel.words.BedScope;
 import yardloom.kernel.words.TreeScope;
 import yardloom.materials.model.AmendmentDose;
-import yardloom.materials.work.MaterialFacts;
 
 class SoilPlanTest {
   private static PlanKit thousandSquareFeet() {
@@ -117,7 +116,7 @@ class SoilPlanTest {
     PlanKit kit = thousandSquareFeet();
     SoilWords.soilTexture(kit.words(), "silt loam", null, null, null);
     test(kit, 7.2, 5.5, null, null, null);
-    List<AmendmentDose> doses = PlanKit.run(kit.plan()).all(MaterialFacts.AMENDMENTS);
+    List<AmendmentDose> doses = PlanKit.run(kit.plan()).all(AmendmentDose.FACT);
     assertEquals(2, doses.size());
     assertEquals(22.67, ((Mass) doses.get(0).amount().value()).pounds(), 0.01);
     assertEquals(11.33, ((Mass) doses.get(1).amount().value()).pounds(), 0.01);
@@ -128,7 +127,7 @@ class SoilPlanTest {
     // N04: 50 lb per unit on medium loam; N12-like: 2 lb N per 1000 sq ft of 20-2-2 is 10 lb.
     PlanKit kit = thousandSquareFeet();
     test(kit, 5.5, 6.5, null, Mass.pounds(2), "20-2-2");
-    List<AmendmentDose> doses = PlanKit.run(kit.plan()).all(MaterialFacts.AMENDMENTS);
+    List<AmendmentDose> doses = PlanKit.run(kit.plan()).all(AmendmentDose.FACT);
     assertEquals(50, ((Mass) doses.get(0).amount().value()).pounds(), 1e-9);
     assertEquals(2, ((Mass) doses.get(1).amount().value()).pounds(), 1e-9);
     assertEquals(10, ((Mass) doses.get(2).amount().value()).pounds(), 1e-9);
@@ -151,7 +150,7 @@ class SoilPlanTest {
         null,
         null,
         null);
-    List<AmendmentDose> doses = PlanKit.run(kit.plan()).all(MaterialFacts.AMENDMENTS);
+    List<AmendmentDose> doses = PlanKit.run(kit.plan()).all(AmendmentDose.FACT);
     assertEquals(0.9290304, ((Mass) doses.get(0).amount().value()).kilograms(), 1e-9);
   }
 
@@ -175,8 +174,7 @@ class SoilPlanTest {
         null,
         4,
         Length.inches(6));
-    Volume v =
-        (Volume) PlanKit.run(kit.plan()).all(MaterialFacts.AMENDMENTS).get(0).amount().value();
+    Volume v = (Volume) PlanKit.run(kit.plan()).all(AmendmentDose.FACT).get(0).amount().value();
     assertEquals(2.051, v.cubicMetres(), 0.002);
   }
 
@@ -186,7 +184,7 @@ class SoilPlanTest {
     // 0.76), 1500 lb on 43,560 sq ft: 34.435 lb on 1000; at 90 % carbonate equivalent 38.26 lb.
     PlanKit kit = thousandSquareFeet();
     buffered(kit, 5.0, 6.0, 6.3, 90);
-    AmendmentDose dose = PlanKit.run(kit.plan()).all(MaterialFacts.AMENDMENTS).get(0);
+    AmendmentDose dose = PlanKit.run(kit.plan()).all(AmendmentDose.FACT).get(0);
     assertEquals("ground limestone", dose.item());
     assertEquals(1500 / 43.56 / 0.9, ((Mass) dose.amount().value()).pounds(), 1e-6);
   }
@@ -210,7 +208,7 @@ class SoilPlanTest {
         (Mass)
             PlanKit.run(
                     kit.plan(), stand("tomato", 100), stand("potato", 200), stand("bush bean", 300))
-                .all(MaterialFacts.AMENDMENTS)
+                .all(AmendmentDose.FACT)
                 .get(0)
                 .amount()
                 .value();

@@ -40,9 +40,9 @@ import yardloom.materials.calc.BagOrBulk;
 import yardloom.materials.calc.BagOrBulk.Offer;
 import yardloom.materials.calc.Settling;
 import yardloom.materials.model.CostEstimate;
+import yardloom.materials.model.PhaseTime;
 import yardloom.materials.model.TaskLoad;
 import yardloom.materials.work.BillSums;
-import yardloom.materials.work.MaterialFacts;
 
 class WorkAndCostTest {
   private static PlanKit yard(UnitSystem units) {
@@ -64,7 +64,7 @@ class WorkAndCostTest {
     // Trade article 2009: one person moves and spreads a cubic yard in an hour.
     Results r = PlanKit.run(yard(UnitSystem.US).plan());
     TaskLoad spread =
-        r.all(MaterialFacts.TASKS).stream()
+        r.all(TaskLoad.FACT).stream()
             .filter(t -> t.task().equals("load and spread mulch") && t.phase() == WorkPhase.SHEET)
             .findFirst()
             .orElseThrow();
@@ -89,7 +89,7 @@ class WorkAndCostTest {
             Source.plan("test"),
             Optional.of(Length.feet(200)),
             Optional.empty());
-    List<TaskLoad> tasks = PlanKit.run(plan, carrots).all(MaterialFacts.TASKS);
+    List<TaskLoad> tasks = PlanKit.run(plan, carrots).all(TaskLoad.FACT);
     TaskLoad sow = tasks.stream().filter(t -> t.task().equals("sow")).findFirst().orElseThrow();
     assertEquals(3, sow.likely().value().hours(), 1e-9);
     assertTrue(tasks.stream().noneMatch(t -> t.task().equals("plant")));
@@ -99,7 +99,7 @@ class WorkAndCostTest {
   void labour_edges_countOuterOutlineOnce() {
     Results r = PlanKit.run(yard(UnitSystem.US).plan());
     TaskLoad edge =
-        r.all(MaterialFacts.TASKS).stream()
+        r.all(TaskLoad.FACT).stream()
             .filter(t -> t.task().equals("cut edge"))
             .findFirst()
             .orElseThrow();
@@ -117,7 +117,7 @@ class WorkAndCostTest {
         "item,unit,low,likely,high\nwood-chip mulch,yd3,0,0,0\ncompost,yd3,40,40,40\n"
             + "delivery of bulk,piece,0,0,0\nlabour,h,0,0,0\n",
         null);
-    CostEstimate cost = PlanKit.run(kit.plan()).get(MaterialFacts.COST);
+    CostEstimate cost = PlanKit.run(kit.plan()).get(CostEstimate.FACT);
     assertFalse(cost.demo());
     // 300 sq ft × 1 in = 0.926 cu yd, + 10 % = 1.0185, so 1.5 cu yd at 40: 60, spread by measure
     // (±3 %) and depth (-10 to +15 %) only.
@@ -130,7 +130,7 @@ class WorkAndCostTest {
 
   @Test
   void cost_percentiles_riseAndLieInTheSumOfRanges() {
-    CostEstimate cost = PlanKit.run(yard(UnitSystem.US).plan()).get(MaterialFacts.COST);
+    CostEstimate cost = PlanKit.run(yard(UnitSystem.US).plan()).get(CostEstimate.FACT);
     assertTrue(cost.demo());
     double low = 0;
     double high = 0;
@@ -214,7 +214,7 @@ class WorkAndCostTest {
     List<SheetPlan> sheets =
         new MaterialsPlugin()
             .sheets().stream().flatMap(m -> m.make(plan, r, Offers.NONE).stream()).toList();
-    int phases = r.all(MaterialFacts.PHASES).size();
+    int phases = r.all(PhaseTime.FACT).size();
     assertEquals(phases, sheets.stream().filter(s -> s.id().startsWith("crew-")).count());
     for (String id : List.of("materials", "delivery", "work", "client")) {
       assertEquals(1, sheets.stream().filter(s -> s.id().equals(id)).count(), id);
@@ -281,7 +281,7 @@ class WorkAndCostTest {
   @Test
   void phases_noDripNoPlants_areLeftOut() {
     Results r = PlanKit.run(yard(UnitSystem.US).plan());
-    List<String> ids = r.all(MaterialFacts.PHASES).stream().map(t -> t.phase().id().id()).toList();
+    List<String> ids = r.all(PhaseTime.FACT).stream().map(t -> t.phase().id().id()).toList();
     assertEquals(
         List.of("mark", "stake", "mow", "soak", "edge", "sheet", "compost", "finish", "establish"),
         ids);

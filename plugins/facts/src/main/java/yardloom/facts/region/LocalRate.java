@@ -11,6 +11,9 @@ import yardloom.kernel.problem.SourceRef;
  * @param place where it is said
  */
 public record LocalRate(Kind kind, String item, String unit, Spread value, SourceRef place) {
+  /** The unit of counted things. */
+  public static final String PIECE = "piece";
+
   /** What a rate is about. */
   public enum Kind {
     /** Money for one unit. */

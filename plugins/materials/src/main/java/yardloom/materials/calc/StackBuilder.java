@@ -15,8 +15,8 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
+import yardloom.materials.model.GroundKeys;
 import yardloom.materials.model.LengthSetting;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
 import yardloom.materials.model.Weed;
 
@@ -76,7 +76,7 @@ final class StackBuilder {
       return Optional.empty();
     }
     List<Weed> weeds = new ArrayList<>(onSite);
-    of.attributes().all(MaterialKeys.WEED).forEach(e -> weeds.add(e.value()));
+    of.attributes().all(Weed.KEY).forEach(e -> weeds.add(e.value()));
     return weeds.stream().max(Comparator.comparing(Weed::extraChips).thenComparing(Weed::layers));
   }
 
@@ -113,7 +113,7 @@ final class StackBuilder {
     boolean none =
         settings.chipsOnly()
             || kind == SurfaceKind.TREE_RING
-            || of.attributes().get(MaterialKeys.NO_CARDBOARD).orElse(false);
+            || of.attributes().get(GroundKeys.NO_CARDBOARD).orElse(false);
     if (none) {
       return Optional.empty();
     }

@@ -15,9 +15,10 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
+import yardloom.materials.model.GroundKeys;
 import yardloom.materials.model.LengthSetting;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
+import yardloom.materials.model.Weed;
 
 /**
  * The surfaces of a plan: every path, tree ring and bed without what wins over it, so that no
@@ -48,8 +49,7 @@ public final class SurfaceLayout {
     this.settings = settings;
     this.stacks =
         new StackBuilder(
-            settings,
-            plan.attributes().all(MaterialKeys.WEED).stream().map(e -> e.value()).toList());
+            settings, plan.attributes().all(Weed.KEY).stream().map(e -> e.value()).toList());
   }
 
   /** The surfaces of {@code plan} by kind and name, as its words and the defaults say. */
@@ -104,14 +104,14 @@ public final class SurfaceLayout {
   private void addRing(Element.Tree tree) {
     Length width =
         tree.attributes()
-            .get(MaterialKeys.TREE_RING)
+            .get(GroundKeys.TREE_RING)
             .orElse(settings.length(LengthSetting.TREE_RING_WIDTH).value());
     Length radius = tree.trunk().times(0.5).plus(width);
     if (radius.metres() <= 0) {
       return;
     }
     Shape ring = Shape.circle(tree.at(), radius);
-    if (tree.attributes().get(MaterialKeys.TREE_RING).isEmpty()) {
+    if (tree.attributes().get(GroundKeys.TREE_RING).isEmpty()) {
       ring = ring.and(deeplyMulched());
     }
     add(tree, SurfaceKind.TREE_RING, ring, depth(tree, LengthSetting.TREE_RING_MULCH), null);
@@ -163,13 +163,13 @@ public final class SurfaceLayout {
   private Derived<Length> depth(Element of, LengthSetting fallback) {
     return of.id().kind() == ElementKind.TREE
         ? settings.length(fallback)
-        : given(of, MaterialKeys.MULCH_DEPTH, fallback, "mulch depth of ");
+        : given(of, GroundKeys.MULCH_DEPTH, fallback, "mulch depth of ");
   }
 
   private Derived<Length> compost(Element of, boolean annual) {
     return given(
         of,
-        MaterialKeys.COMPOST_DEPTH,
+        GroundKeys.COMPOST_DEPTH,
         annual ? LengthSetting.ANNUAL_COMPOST : LengthSetting.PERENNIAL_COMPOST,
         "compost depth of ");
   }

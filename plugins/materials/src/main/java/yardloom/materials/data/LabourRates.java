@@ -4,11 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
-import yardloom.materials.model.MaterialKeys;
 
 /** Hours by task: what the plan says, else its region, else the shipped row. */
 public final class LabourRates {
+  /** On the plan, any number: rates of labour. */
+  public static final AttributeKey<LocalRate> KEY =
+      new AttributeKey<>("work.local-labour", LocalRate.class);
+
   private final List<LocalRate> own;
 
   private LabourRates(List<LocalRate> own) {
@@ -16,8 +20,7 @@ public final class LabourRates {
   }
 
   public static LabourRates of(Plan plan, Optional<Region> region) {
-    return new LabourRates(
-        Region.ownFirst(region, plan.attributes().all(MaterialKeys.LOCAL_LABOUR)));
+    return new LabourRates(Region.ownFirst(region, plan.attributes().all(KEY)));
   }
 
   /** Hours of one person for one unit of the task, and the unit. */
@@ -25,6 +28,6 @@ public final class LabourRates {
     return own.stream()
         .filter(r -> r.item().equals(task))
         .findFirst()
-        .orElseGet(() -> WorkData.labour(task));
+        .orElseGet(() -> LabourData.labour(task));
   }
 }

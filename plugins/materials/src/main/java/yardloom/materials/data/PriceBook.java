@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.plan.Plan;
@@ -16,7 +17,6 @@ import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Price;
 
 /**
@@ -45,7 +45,7 @@ public final class PriceBook {
 
   /** What the plan says, then its region, then the invented prices. */
   public static PriceBook of(Plan plan, Optional<Region> region) {
-    return demo().with(Region.ownFirst(region, plan.attributes().all(MaterialKeys.PRICE)));
+    return demo().with(Region.ownFirst(region, plan.attributes().all(Price.KEY)));
   }
 
   /**
@@ -94,7 +94,7 @@ public final class PriceBook {
               + ", "
               + high);
     }
-    if (!unit.equals(Price.PIECE) && Unit.byWord(unit).isEmpty()) {
+    if (!unit.equals(LocalRate.PIECE) && Unit.byWord(unit).isEmpty()) {
       throw new PlanException(
           ProblemCode.UNKNOWN_WORD,
           row.placeOf("unit"),
@@ -129,7 +129,7 @@ public final class PriceBook {
 
   private static boolean measures(String unit, Object amount) {
     if (!(amount instanceof Quantity<?> q)) {
-      return unit.equals(Price.PIECE);
+      return unit.equals(LocalRate.PIECE);
     }
     return Unit.byWord(unit).filter(u -> u.dimension() == q.dimension()).isPresent();
   }

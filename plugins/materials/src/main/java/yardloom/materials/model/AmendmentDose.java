@@ -1,6 +1,7 @@
 package yardloom.materials.model;
 
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
 
 /**
  * What to spread on the beds.
@@ -8,4 +9,8 @@ import yardloom.kernel.fact.Derived;
  * @param amount a mass or a volume
  * @param when the season and how often
  */
-public record AmendmentDose(String item, Derived<?> amount, String when) {}
+public record AmendmentDose(String item, Derived<?> amount, String when) {
+  /** What to spread on the soil. */
+  public static final FactKey<AmendmentDose> FACT =
+      FactKey.many("materials.amendments", AmendmentDose.class).called("amendments");
+}

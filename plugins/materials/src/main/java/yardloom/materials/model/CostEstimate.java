@@ -2,6 +2,7 @@ package yardloom.materials.model;
 
 import java.util.List;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.unit.Money;
 
 /**
@@ -14,6 +15,10 @@ import yardloom.kernel.unit.Money;
  */
 public record CostEstimate(
     List<Row> rows, Row total, List<String> unpriced, List<Driver> drivers, boolean demo) {
+  /** What it may cost. */
+  public static final FactKey<CostEstimate> FACT =
+      FactKey.one("materials.cost", CostEstimate.class).called("cost");
+
   public CostEstimate {
     rows = List.copyOf(rows);
     unpriced = List.copyOf(unpriced);

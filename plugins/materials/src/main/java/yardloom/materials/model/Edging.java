@@ -1,5 +1,6 @@
 package yardloom.materials.model;
 
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Length;
 
@@ -9,4 +10,8 @@ import yardloom.kernel.unit.Length;
  * @param what such as {@code steel strip}
  * @param piece the length of one piece
  */
-public record Edging(String what, Length piece, SourceRef place) {}
+public record Edging(String what, Length piece, SourceRef place) {
+  /** On a bed: an edging about it. */
+  public static final AttributeKey<Edging> KEY =
+      new AttributeKey<>("materials.edging", Edging.class);
+}

@@ -1,6 +1,7 @@
 package yardloom.materials.model;
 
 import java.util.List;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Length;
 
@@ -13,6 +14,9 @@ import yardloom.kernel.unit.Length;
  * @param courses boards above one another
  */
 public record Frame(String size, List<Length> stocks, Length kerf, int courses, SourceRef place) {
+  /** On a bed: boards about it. */
+  public static final AttributeKey<Frame> KEY = new AttributeKey<>("materials.frame", Frame.class);
+
   public Frame {
     stocks = stocks.stream().sorted().distinct().toList();
   }

@@ -3,6 +3,7 @@ package yardloom.materials.model;
 import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
@@ -33,6 +34,10 @@ public record HeapPlan(
     Derived<Volume> finishedHigh,
     Derived<Mass> carbonLow,
     Derived<Mass> carbonHigh) {
+  /** What becomes of prunings and weeds. */
+  public static final FactKey<HeapPlan> FACT =
+      FactKey.one("materials.heap", HeapPlan.class).called("compost heap");
+
   public HeapPlan {
     parts = List.copyOf(parts);
   }

@@ -1,6 +1,7 @@
 package yardloom.materials.model;
 
 import java.util.Optional;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
@@ -25,6 +26,9 @@ public record LocalCheck(
     String advice,
     Source source,
     SourceRef place) {
+  /** On the plan, any number: checks that hold where it lies. */
+  public static final AttributeKey<LocalCheck> KEY =
+      new AttributeKey<>("materials.local-check", LocalCheck.class);
 
   /**
    * A distance to keep.

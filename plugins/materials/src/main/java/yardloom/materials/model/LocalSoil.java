@@ -2,6 +2,7 @@ package yardloom.materials.model;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
@@ -23,4 +24,8 @@ public record LocalSoil(
     Optional<Length> intake,
     OptionalDouble available,
     Source source,
-    SourceRef place) {}
+    SourceRef place) {
+  /** On the plan, any number: named soils. */
+  public static final AttributeKey<LocalSoil> KEY =
+      new AttributeKey<>("materials.local-soil", LocalSoil.class);
+}

@@ -3,6 +3,7 @@ package yardloom.materials.model;
 import java.util.EnumMap;
 import java.util.Map;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -29,6 +30,9 @@ public record MulchSettings(
     Derived<Volume> minimumLoad,
     Derived<Volume> pocket,
     boolean chipsOnly) {
+  /** On the plan. */
+  public static final AttributeKey<MulchSettings> KEY =
+      new AttributeKey<>("materials.sheet-mulch", MulchSettings.class);
 
   private static final Source ALLOWANCE =
       Source.commonPractice("a tenth more for uneven ground, packing and torn sheets");
@@ -47,7 +51,7 @@ public record MulchSettings(
 
   /** What the plan says, or every default. */
   public static MulchSettings of(Plan plan) {
-    return plan.attributes().get(MaterialKeys.MULCH).orElseGet(MulchSettings::defaults);
+    return plan.attributes().get(KEY).orElseGet(MulchSettings::defaults);
   }
 
   /** Every default. */

@@ -1,6 +1,7 @@
 package yardloom.materials.model;
 
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Length;
 
@@ -18,4 +19,8 @@ public record PaverField(
     Length thickness,
     double waste,
     Length base,
-    SourceRef place) {}
+    SourceRef place) {
+  /** On the plan, any number. */
+  public static final AttributeKey<PaverField> KEY =
+      new AttributeKey<>("materials.pavers", PaverField.class);
+}

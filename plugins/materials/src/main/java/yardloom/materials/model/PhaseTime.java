@@ -2,6 +2,7 @@ package yardloom.materials.model;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import yardloom.kernel.fact.FactKey;
 
 /**
  * When a phase is worked.
@@ -18,4 +19,8 @@ public record PhaseTime(
     int days,
     Optional<LocalDate> start,
     Optional<LocalDate> end,
-    String why) {}
+    String why) {
+  /** Phases with their days, in working order. */
+  public static final FactKey<PhaseTime> FACT =
+      FactKey.many("materials.phases", PhaseTime.class).called("phases");
+}

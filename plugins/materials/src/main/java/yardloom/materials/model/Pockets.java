@@ -1,6 +1,7 @@
 package yardloom.materials.model;
 
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.unit.Volume;
 
 /**
@@ -8,4 +9,8 @@ import yardloom.kernel.unit.Volume;
  *
  * @param plants plants in perennial beds
  */
-public record Pockets(Derived<Integer> plants, Derived<Volume> compost) {}
+public record Pockets(Derived<Integer> plants, Derived<Volume> compost) {
+  /** Compost in planting pockets, if the plan asks for it. */
+  public static final FactKey<Pockets> FACT =
+      FactKey.one("materials.pockets", Pockets.class).called("planting pockets");
+}

@@ -1,6 +1,8 @@
 package yardloom.materials.model;
 
+import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Spread;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.unit.Unit;
 
 /**
@@ -12,11 +14,11 @@ import yardloom.kernel.unit.Unit;
  * @param demo whether it was invented for demonstration
  */
 public record Price(String item, String unit, Spread perUnit, boolean demo) {
-  /** Counted things. */
-  public static final String PIECE = "piece";
+  /** On the plan, any number: the user's own prices. */
+  public static final AttributeKey<Price> KEY = new AttributeKey<>("materials.price", Price.class);
 
   public Price {
-    if (!unit.equals(PIECE) && Unit.byWord(unit).isEmpty()) {
+    if (!unit.equals(LocalRate.PIECE) && Unit.byWord(unit).isEmpty()) {
       throw new IllegalArgumentException("unknown unit " + unit);
     }
   }

@@ -1,5 +1,6 @@
 package yardloom.materials.model;
 
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Volume;
 
@@ -9,4 +10,8 @@ import yardloom.kernel.unit.Volume;
  * @param material a name of the feedstock table
  * @param volume loose, per season
  */
-public record Residue(String material, Volume volume, SourceRef place) {}
+public record Residue(String material, Volume volume, SourceRef place) {
+  /** On the plan, any number: prunings and weeds of a season. */
+  public static final AttributeKey<Residue> KEY =
+      new AttributeKey<>("materials.residue", Residue.class);
+}

@@ -2,6 +2,7 @@ package yardloom.materials.model;
 
 import java.util.List;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.unit.Length;
 
 /**
@@ -23,6 +24,10 @@ public record SawList(
     List<Cut> cuts,
     String least,
     boolean proven) {
+  /** Cut lists, one for each lumber size and stock length. */
+  public static final FactKey<SawList> FACT =
+      FactKey.many("materials.saw-lists", SawList.class).called("saw lists");
+
   public SawList {
     cuts = List.copyOf(cuts);
   }

@@ -1,5 +1,6 @@
 package yardloom.materials.model;
 
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Length;
 
@@ -9,4 +10,8 @@ import yardloom.kernel.unit.Length;
  * @param rock share of the volume that is rock fragments
  * @param depth the depth that roots use
  */
-public record SoilChoice(String name, double rock, Length depth, SourceRef place) {}
+public record SoilChoice(String name, double rock, Length depth, SourceRef place) {
+  /** On the plan: which named soil it has. */
+  public static final AttributeKey<SoilChoice> KEY =
+      new AttributeKey<>("materials.soil-choice", SoilChoice.class);
+}

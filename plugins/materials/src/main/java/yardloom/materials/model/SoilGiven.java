@@ -2,6 +2,8 @@ package yardloom.materials.model;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
@@ -27,4 +29,12 @@ public record SoilGiven(
     OptionalDouble available,
     Optional<Length> intake,
     Source how,
-    SourceRef place) {}
+    SourceRef place) {
+  /** The soil as tested or named. */
+  public static final FactKey<SoilGiven> FACT =
+      FactKey.one("soil.given", SoilGiven.class).called("soil as tested or named");
+
+  /** On the plan: its soil. */
+  public static final AttributeKey<SoilGiven> KEY =
+      new AttributeKey<>("materials.soil", SoilGiven.class);
+}

@@ -2,6 +2,7 @@ package yardloom.materials.model;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
@@ -33,4 +34,8 @@ public record SoilTest(
     Optional<String> grade,
     OptionalDouble wantedOrganic,
     Length mixDepth,
-    SourceRef place) {}
+    SourceRef place) {
+  /** On the plan: what a soil test found. */
+  public static final AttributeKey<SoilTest> KEY =
+      new AttributeKey<>("materials.soil-test", SoilTest.class);
+}

@@ -2,6 +2,7 @@ package yardloom.materials.model;
 
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.unit.TimeSpan;
 
 /**
@@ -17,4 +18,8 @@ public record TaskLoad(
     Derived<?> amount,
     Derived<TimeSpan> low,
     Derived<TimeSpan> likely,
-    Derived<TimeSpan> high) {}
+    Derived<TimeSpan> high) {
+  /** Hours by task. */
+  public static final FactKey<TaskLoad> FACT =
+      FactKey.many("materials.tasks", TaskLoad.class).called("tasks");
+}

@@ -1,6 +1,7 @@
 package yardloom.materials.model;
 
 import yardloom.kernel.geom.Line;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Length;
 
@@ -11,4 +12,8 @@ import yardloom.kernel.unit.Length;
  * @param post full length of a post
  */
 public record Trellis(
-    String name, Line line, Length spacing, int wires, Length post, SourceRef place) {}
+    String name, Line line, Length spacing, int wires, Length post, SourceRef place) {
+  /** On the plan, any number. */
+  public static final AttributeKey<Trellis> KEY =
+      new AttributeKey<>("materials.trellis", Trellis.class);
+}

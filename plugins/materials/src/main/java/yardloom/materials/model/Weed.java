@@ -1,5 +1,6 @@
 package yardloom.materials.model;
 
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 
@@ -13,4 +14,7 @@ import yardloom.kernel.unit.Length;
  * @param extraSource of layers and extra chips
  */
 public record Weed(
-    String name, String advice, int layers, Length extraChips, Source source, Source extraSource) {}
+    String name, String advice, int layers, Length extraChips, Source source, Source extraSource) {
+  /** On the plan, a bed or a path, any number: tough weeds. */
+  public static final AttributeKey<Weed> KEY = new AttributeKey<>("materials.weed", Weed.class);
+}

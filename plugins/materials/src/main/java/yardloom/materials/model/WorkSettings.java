@@ -3,6 +3,7 @@ package yardloom.materials.model;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Optional;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 
@@ -24,6 +25,9 @@ public record WorkSettings(
     Optional<MonthDay> lastFrost,
     Optional<MonthDay> firstFrost,
     SourceRef place) {
+  /** On the plan: who works when. */
+  public static final AttributeKey<WorkSettings> KEY =
+      new AttributeKey<>("materials.work", WorkSettings.class);
 
   /** These with frost days of the climate where the plan gives none. */
   public WorkSettings orFrost(MonthDay last, MonthDay first) {
@@ -39,7 +43,7 @@ public record WorkSettings(
 
   /** What the plan says, or every default. */
   public static WorkSettings of(Plan plan) {
-    return plan.attributes().get(MaterialKeys.WORK).orElseGet(WorkSettings::defaults);
+    return plan.attributes().get(KEY).orElseGet(WorkSettings::defaults);
   }
 
   /** Two people, six hours a day, level ground, no dates. */

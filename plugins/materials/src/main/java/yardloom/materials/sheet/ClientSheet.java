@@ -29,7 +29,6 @@ import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.PhaseTime;
-import yardloom.materials.work.MaterialFacts;
 
 /** What the client needs on one page: what, when, what it costs, and what stays to be done. */
 public final class ClientSheet implements SheetMaker {
@@ -45,8 +44,8 @@ public final class ClientSheet implements SheetMaker {
     return Set.of(
         YardFacts.MULCH_TOTALS,
         YardFacts.TOP_UPS,
-        MaterialFacts.PHASES,
-        MaterialFacts.COST,
+        PhaseTime.FACT,
+        CostEstimate.FACT,
         YardFacts.BILL,
         YardFacts.FROST,
         YardFacts.HARVEST,
@@ -56,7 +55,7 @@ public final class ClientSheet implements SheetMaker {
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts) {
     Optional<MulchTotals> totals = facts.find(YardFacts.MULCH_TOTALS);
-    List<PhaseTime> phases = facts.all(MaterialFacts.PHASES);
+    List<PhaseTime> phases = facts.all(PhaseTime.FACT);
     if (totals.isEmpty() || phases.isEmpty()) {
       return List.of();
     }
@@ -90,7 +89,7 @@ public final class ClientSheet implements SheetMaker {
             ? "Work from " + first.start().get() + " to " + last.end().orElseThrow() + "."
             : "Work takes " + days + " working days; no date is set.");
     topUp(units, facts.all(YardFacts.TOP_UPS)).ifPresent(lines::add);
-    facts.find(MaterialFacts.COST).ifPresent(c -> lines.add(cost(plan, c)));
+    facts.find(CostEstimate.FACT).ifPresent(c -> lines.add(cost(plan, c)));
     facts
         .find(YardFacts.LAWN_WATER)
         .filter(w -> w.yearlySaving().litres() > 0)
@@ -172,7 +171,7 @@ public final class ClientSheet implements SheetMaker {
     for (PhaseTime p : phases) {
       List<Cell> cells = new ArrayList<>(List.of(Cell.text(p.phase().title())));
       if (dated) {
-        cells.addAll(List.of(WorkTables.date(p.start()), WorkTables.date(p.end())));
+        cells.addAll(List.of(PhaseTable.date(p.start()), PhaseTable.date(p.end())));
       } else {
         cells.add(Cell.number(p.firstDay()));
       }

@@ -24,7 +24,6 @@ import yardloom.materials.calc.WholePieces;
 import yardloom.materials.data.PriceBook;
 import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.Price;
-import yardloom.materials.work.MaterialFacts;
 
 /** Tables of cost, of what drives it, and of bags or bulk. */
 public final class CostTables {
@@ -48,7 +47,7 @@ public final class CostTables {
 
     @Override
     public Set<FactKey<?>> reads() {
-      return Set.of(MaterialFacts.COST);
+      return Set.of(CostEstimate.FACT);
     }
 
     @Override
@@ -59,7 +58,7 @@ public final class CostTables {
               .column(Column.of("p10", "Low (P10)", Measure.MONEY))
               .column(Column.of("p50", "Likely (P50)", Measure.MONEY))
               .column(Column.of("p90", "High (P90)", Measure.MONEY));
-      Optional<CostEstimate> found = facts.find(MaterialFacts.COST);
+      Optional<CostEstimate> found = facts.find(CostEstimate.FACT);
       if (found.isEmpty()) {
         return table.build();
       }
@@ -98,7 +97,7 @@ public final class CostTables {
 
     @Override
     public Set<FactKey<?>> reads() {
-      return Set.of(MaterialFacts.COST);
+      return Set.of(CostEstimate.FACT);
     }
 
     @Override
@@ -111,7 +110,7 @@ public final class CostTables {
               .column(Column.of("high", "Total if high", Measure.MONEY))
               .column(Column.of("swing", "Swing", Measure.MONEY));
       facts
-          .find(MaterialFacts.COST)
+          .find(CostEstimate.FACT)
           .ifPresent(
               cost ->
                   cost.drivers().stream()

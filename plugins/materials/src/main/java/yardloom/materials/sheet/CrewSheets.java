@@ -34,7 +34,6 @@ import yardloom.materials.model.PhaseTime;
 import yardloom.materials.model.TaskLoad;
 import yardloom.materials.model.WorkSettings;
 import yardloom.materials.work.BillSums;
-import yardloom.materials.work.MaterialFacts;
 
 /** One page for each phase: when, where, what to bring, what to order, what to do and mind. */
 public final class CrewSheets implements SheetMaker {
@@ -57,18 +56,14 @@ public final class CrewSheets implements SheetMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        MaterialFacts.TASKS,
-        MaterialFacts.PHASES,
-        YardFacts.SURFACES,
-        YardFacts.BILL,
-        YardFacts.SUPPLIES);
+        TaskLoad.FACT, PhaseTime.FACT, YardFacts.SURFACES, YardFacts.BILL, YardFacts.SUPPLIES);
   }
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
     List<SheetPlan> sheets = new ArrayList<>();
     int number = FIRST;
-    for (PhaseTime time : facts.all(MaterialFacts.PHASES)) {
+    for (PhaseTime time : facts.all(PhaseTime.FACT)) {
       sheets.add(page(number, time, plan, facts, offers));
       if (time.phase().id() == WorkPhase.STAKE) {
         settingOut(number, plan).ifPresent(sheets::add);
@@ -133,7 +128,7 @@ public final class CrewSheets implements SheetMaker {
     lines.add("When: " + when + ", " + time.days() + (time.days() == 1 ? " day" : " days") + ".");
     WorkSettings work = WorkSettings.of(plan);
     double hours = 0;
-    for (TaskLoad task : facts.all(MaterialFacts.TASKS)) {
+    for (TaskLoad task : facts.all(TaskLoad.FACT)) {
       hours += task.phase() == time.phase().id() ? task.likely().value().hours() : 0;
     }
     lines.add(
@@ -188,8 +183,8 @@ public final class CrewSheets implements SheetMaker {
             .column(Column.text("amount", "Amount"))
             .column(Column.text("by", "Order by"))
             .column(Column.text("there", "There"));
-    for (BillLine line : BillSums.byItem(WorkTables.neededIn(time, facts.all(YardFacts.BILL)))) {
-      int lead = WorkTables.leadDays(line.item(), facts);
+    for (BillLine line : BillSums.byItem(PhaseOrders.neededIn(time, facts.all(YardFacts.BILL)))) {
+      int lead = PhaseOrders.leadDays(line.item(), facts);
       table.row(
           Cell.text(line.item()),
           Amounts.cell(plan, line.order()),
@@ -208,7 +203,7 @@ public final class CrewSheets implements SheetMaker {
             .column(Column.text("task", "Task"))
             .column(Column.text("amount", "Amount"))
             .column(Column.of("hours", "Likely", Measure.HOURS));
-    for (TaskLoad task : facts.all(MaterialFacts.TASKS)) {
+    for (TaskLoad task : facts.all(TaskLoad.FACT)) {
       if (task.phase() == time.phase().id()) {
         table.row(
             Cell.text(task.task()), Amounts.cell(plan, task.amount()), Cell.of(task.likely()));

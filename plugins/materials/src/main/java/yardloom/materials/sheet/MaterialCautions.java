@@ -9,7 +9,6 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.MulchSettings;
 
 /** What the sheets warn of when ground is mulched or dug. */
@@ -41,7 +40,7 @@ public final class MaterialCautions {
               Source.read("ENY-832", "University of Florida IFAS Extension", 0, "figure 1")));
     }
     boolean cardboard =
-        !plan.attributes().get(MaterialKeys.MULCH).map(MulchSettings::chipsOnly).orElse(false);
+        !plan.attributes().get(MulchSettings.KEY).map(MulchSettings::chipsOnly).orElse(false);
     if (cardboard) {
       cautions.add(
           new Caution(

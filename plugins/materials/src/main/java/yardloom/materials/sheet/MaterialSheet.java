@@ -16,7 +16,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.paint.KernelPainters;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.TableMaker;
-import yardloom.materials.work.MaterialFacts;
+import yardloom.materials.model.Pockets;
 
 /** Surfaces, stacks, take-off and orders. */
 public final class MaterialSheet implements SheetMaker {
@@ -35,7 +35,7 @@ public final class MaterialSheet implements SheetMaker {
         YardFacts.SURFACES,
         YardFacts.MULCH_TOTALS,
         YardFacts.SUPPLIES,
-        MaterialFacts.POCKETS,
+        Pockets.FACT,
         YardFacts.BILL);
   }
 

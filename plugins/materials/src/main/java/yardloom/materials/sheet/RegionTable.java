@@ -24,8 +24,8 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Choices;
+import yardloom.materials.model.LocalCheck;
 import yardloom.materials.model.LocalSoil;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.SoilChoice;
 
 /** What the yard takes from the regional file, with sources; empty where no region is named. */
@@ -59,9 +59,9 @@ public final class RegionTable implements TableMaker {
     }
     Region region = found.get();
     row(table, "region", region.name(), region.about(), region.source());
-    Optional<SoilChoice> chosen = plan.attributes().get(MaterialKeys.SOIL_CHOICE);
+    Optional<SoilChoice> chosen = plan.attributes().get(SoilChoice.KEY);
     UnitSystem units = plan.info().units();
-    said(plan, region, MaterialKeys.LOCAL_SOIL)
+    said(plan, region, LocalSoil.KEY)
         .filter(s -> chosen.filter(c -> c.name().equals(s.name())).isPresent())
         .forEach(s -> row(table, "soil", s.name(), says(s, units), s.source()));
     facts.all(YardFacts.LOCAL_RATES).stream()
@@ -71,7 +71,7 @@ public final class RegionTable implements TableMaker {
                 .thenComparing(r -> r.place().line())
                 .thenComparing(r -> r.place().column()))
         .forEach(r -> rate(table, r));
-    said(plan, region, MaterialKeys.LOCAL_CHECK)
+    said(plan, region, LocalCheck.KEY)
         .forEach(c -> row(table, "check", c.name(), c.advice(), c.source()));
     return table.note("The plan's own statements go before the region's.").build();
   }

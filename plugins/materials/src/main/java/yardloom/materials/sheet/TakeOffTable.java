@@ -18,7 +18,6 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.model.Pockets;
-import yardloom.materials.work.MaterialFacts;
 
 /** Exact quantities by surface; every cell can be recomputed from its derivation. */
 public final class TakeOffTable implements TableMaker {
@@ -29,7 +28,7 @@ public final class TakeOffTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.SURFACES, YardFacts.MULCH_TOTALS, MaterialFacts.POCKETS);
+    return Set.of(YardFacts.SURFACES, YardFacts.MULCH_TOTALS, Pockets.FACT);
   }
 
   @Override
@@ -61,7 +60,7 @@ public final class TakeOffTable implements TableMaker {
     }
     MulchTotals totals = facts.get(YardFacts.MULCH_TOTALS);
     Derived<Volume> compost = totals.compost();
-    Optional<Pockets> pockets = facts.find(MaterialFacts.POCKETS);
+    Optional<Pockets> pockets = facts.find(Pockets.FACT);
     if (pockets.isPresent()) {
       addPockets(table, pockets.get());
       compost =

@@ -16,7 +16,6 @@ import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.materials.calc.TrellisParts;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Trellis;
 
 /** Trellises and espaliers: the wires as a line, and each post where it stands. */
@@ -42,7 +41,7 @@ public final class TrellisPainter implements Painter {
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
-    for (var entry : plan.attributes().all(MaterialKeys.TRELLIS)) {
+    for (var entry : plan.attributes().all(Trellis.KEY)) {
       Trellis trellis = entry.value();
       marks.add(new Mark.Stroke(trellis.line(), WIRE, trellis.name()));
       TrellisParts.places(trellis.line(), trellis.spacing())
@@ -59,7 +58,7 @@ public final class TrellisPainter implements Painter {
 
   @Override
   public List<LegendEntry> legend(Plan plan, Facts facts) {
-    return plan.attributes().all(MaterialKeys.TRELLIS).isEmpty()
+    return plan.attributes().all(Trellis.KEY).isEmpty()
         ? List.of()
         : List.of(LegendEntry.line("Trellis with posts", WIRE));
   }

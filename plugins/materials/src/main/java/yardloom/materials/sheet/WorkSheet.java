@@ -13,7 +13,9 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
-import yardloom.materials.work.MaterialFacts;
+import yardloom.materials.model.CostEstimate;
+import yardloom.materials.model.PhaseTime;
+import yardloom.materials.model.TaskLoad;
 
 /** Phases, hours and cost, for client and builder. */
 public final class WorkSheet implements SheetMaker {
@@ -27,9 +29,9 @@ public final class WorkSheet implements SheetMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        MaterialFacts.TASKS,
-        MaterialFacts.PHASES,
-        MaterialFacts.COST,
+        TaskLoad.FACT,
+        PhaseTime.FACT,
+        CostEstimate.FACT,
         YardFacts.HAULS,
         YardFacts.BILL,
         YardFacts.LOADS,
@@ -40,12 +42,13 @@ public final class WorkSheet implements SheetMaker {
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
-    if (facts.all(MaterialFacts.PHASES).isEmpty()) {
+    if (facts.all(PhaseTime.FACT).isEmpty()) {
       return List.of();
     }
     List<Panel> panels = new ArrayList<>();
     List<Table> tables = new ArrayList<>();
-    WorkTables.all().forEach(m -> tables.add(m.make(plan, facts)));
+    List.of(new LabourTable(), new PhaseTable(), new OrdersTable())
+        .forEach(m -> tables.add(m.make(plan, facts)));
     CostTables.all().forEach(m -> tables.add(m.make(plan, facts)));
     tables.addAll(offers.tables(SheetPage.WORK_COST));
     tables.add(new HaulTable().make(plan, facts));

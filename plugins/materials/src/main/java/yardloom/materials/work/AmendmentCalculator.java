@@ -31,7 +31,6 @@ import yardloom.materials.calc.PhAmendment.Ground;
 import yardloom.materials.calc.TextureRule;
 import yardloom.materials.data.NitrogenData;
 import yardloom.materials.model.AmendmentDose;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.SoilGiven;
 import yardloom.materials.model.SoilTest;
 import yardloom.materials.model.TextureClass;
@@ -55,23 +54,23 @@ public final class AmendmentCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.MULCH_TOTALS, MaterialFacts.GIVEN_SOIL);
+    return Set.of(YardFacts.MULCH_TOTALS, SoilGiven.FACT);
   }
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(MaterialFacts.AMENDMENTS);
+    return Set.of(AmendmentDose.FACT);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     Optional<Derived<Area>> mulched = in.find(YardFacts.MULCH_TOTALS).map(MulchTotals::beds);
-    Optional<SoilTest> test = plan.attributes().get(MaterialKeys.SOIL_TEST);
+    Optional<SoilTest> test = plan.attributes().get(SoilTest.KEY);
     if (test.isEmpty() || mulched.filter(a -> a.value().si() > 0).isEmpty()) {
       return;
     }
     Derived<Area> beds = mulched.get();
-    Optional<SoilGiven> soil = in.find(MaterialFacts.GIVEN_SOIL);
+    Optional<SoilGiven> soil = in.find(SoilGiven.FACT);
     TextureClass texture =
         soil.map(s -> TextureRule.classify(s.sand(), s.clay())).orElse(TextureClass.LOAM);
     acidity(test.get(), texture, beds, out);
@@ -247,6 +246,6 @@ public final class AmendmentCalculator implements Calculator {
   }
 
   private static void dose(Sink out, String item, Derived<?> amount, String when) {
-    out.give(MaterialFacts.AMENDMENTS, new AmendmentDose(item, amount, when));
+    out.give(AmendmentDose.FACT, new AmendmentDose(item, amount, when));
   }
 }

@@ -39,7 +39,7 @@ public final class BillCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(YardFacts.BILL, MaterialFacts.POCKETS);
+    return Set.of(YardFacts.BILL, Pockets.FACT);
   }
 
   @Override
@@ -48,7 +48,7 @@ public final class BillCalculator implements Calculator {
     MulchTotals totals = in.get(YardFacts.MULCH_TOTALS);
     cardboard(totals.sheets(), settings).ifPresent(line -> out.give(YardFacts.BILL, line));
     Optional<Pockets> pockets = pockets(plan, in.all(YardFacts.STANDS), settings);
-    pockets.ifPresent(p -> out.give(MaterialFacts.POCKETS, p));
+    pockets.ifPresent(p -> out.give(Pockets.FACT, p));
     Derived<Volume> compost = totals.compost();
     if (pockets.isPresent()) {
       compost = withPockets(compost, pockets.get());

@@ -8,14 +8,18 @@ import yardloom.facts.region.LocalRate.Kind;
 import yardloom.facts.region.Region;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.Loads;
 import yardloom.materials.data.BulkData;
-import yardloom.materials.model.MaterialKeys;
 
 /** Truck sizes and densities: what the plan says, else its region, else the shipped row. */
 public final class BulkRates {
+  /** On the plan, any number: rates of loads and densities. */
+  public static final AttributeKey<LocalRate> KEY =
+      new AttributeKey<>("materials.local-rate", LocalRate.class);
+
   private final List<LocalRate> own;
 
   private BulkRates(List<LocalRate> own) {
@@ -23,7 +27,7 @@ public final class BulkRates {
   }
 
   static BulkRates of(Plan plan, Optional<Region> region) {
-    return new BulkRates(Region.ownFirst(region, plan.attributes().all(MaterialKeys.LOCAL_RATE)));
+    return new BulkRates(Region.ownFirst(region, plan.attributes().all(KEY)));
   }
 
   /** Cubic yards of one truckload. */

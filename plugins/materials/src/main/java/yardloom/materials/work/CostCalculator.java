@@ -27,7 +27,6 @@ import yardloom.materials.data.PriceBook;
 import yardloom.materials.model.CostEstimate;
 import yardloom.materials.model.CostEstimate.Driver;
 import yardloom.materials.model.CostEstimate.Row;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Price;
 import yardloom.materials.model.TaskLoad;
 
@@ -51,7 +50,7 @@ public final class CostCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(YardFacts.BILL, YardFacts.LOADS, MaterialFacts.TASKS);
+    return Set.of(YardFacts.BILL, YardFacts.LOADS, TaskLoad.FACT);
   }
 
   @Override
@@ -61,7 +60,7 @@ public final class CostCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(MaterialFacts.COST, YardFacts.LOCAL_RATES);
+    return Set.of(CostEstimate.FACT, YardFacts.LOCAL_RATES);
   }
 
   /**
@@ -83,7 +82,7 @@ public final class CostCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    for (var entry : plan.attributes().all(MaterialKeys.PRICE)) {
+    for (var entry : plan.attributes().all(Price.KEY)) {
       Price p = entry.value();
       out.give(
           YardFacts.LOCAL_RATES,
@@ -102,9 +101,9 @@ public final class CostCalculator implements Calculator {
             .ifPresent(items::add);
       }
     }
-    labour(in.all(MaterialFacts.TASKS), book).ifPresent(items::add);
+    labour(in.all(TaskLoad.FACT), book).ifPresent(items::add);
     if (!items.isEmpty()) {
-      out.give(MaterialFacts.COST, estimate(items, unpriced));
+      out.give(CostEstimate.FACT, estimate(items, unpriced));
     }
   }
 

@@ -10,7 +10,6 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
-import yardloom.materials.model.MaterialKeys;
 
 /** Gives what bulk material weighs, and the rates of bulk that plan and region say. */
 public final class DensityCalculator implements Calculator {
@@ -37,8 +36,6 @@ public final class DensityCalculator implements Calculator {
           YardFacts.BULK_DENSITIES,
           new BulkDensity(material, rates.poundsPerCubicYard(material.title())));
     }
-    plan.attributes()
-        .all(MaterialKeys.LOCAL_RATE)
-        .forEach(e -> out.give(YardFacts.LOCAL_RATES, e.value()));
+    plan.attributes().all(BulkRates.KEY).forEach(e -> out.give(YardFacts.LOCAL_RATES, e.value()));
   }
 }

@@ -16,7 +16,6 @@ import yardloom.materials.calc.CuttingStock.Pattern;
 import yardloom.materials.calc.FramePieces;
 import yardloom.materials.calc.Lumber;
 import yardloom.materials.model.Frame;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.SawList;
 
 /** The frames of a plan: pieces of the same lumber and stock are sawn together. */
@@ -40,7 +39,7 @@ public final class FrameWork {
   static FrameWork of(Plan plan) {
     FrameWork work = new FrameWork();
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
-      bed.attributes().get(MaterialKeys.FRAME).ifPresent(f -> work.add(bed, f));
+      bed.attributes().get(Frame.KEY).ifPresent(f -> work.add(bed, f));
     }
     return work;
   }

@@ -13,7 +13,6 @@ import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.materials.model.LocalSoil;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.SoilChoice;
 import yardloom.materials.model.SoilGiven;
 
@@ -31,7 +30,7 @@ public final class GivenSoilCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(MaterialFacts.GIVEN_SOIL);
+    return Set.of(SoilGiven.FACT);
   }
 
   /**
@@ -42,11 +41,11 @@ public final class GivenSoilCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     List<LocalSoil> named =
-        Region.ownFirst(in.find(YardFacts.REGION), plan.attributes().all(MaterialKeys.LOCAL_SOIL));
+        Region.ownFirst(in.find(YardFacts.REGION), plan.attributes().all(LocalSoil.KEY));
     plan.attributes()
-        .get(MaterialKeys.SOIL)
-        .or(() -> plan.attributes().get(MaterialKeys.SOIL_CHOICE).map(c -> named(c, named)))
-        .ifPresent(soil -> out.give(MaterialFacts.GIVEN_SOIL, soil));
+        .get(SoilGiven.KEY)
+        .or(() -> plan.attributes().get(SoilChoice.KEY).map(c -> named(c, named)))
+        .ifPresent(soil -> out.give(SoilGiven.FACT, soil));
   }
 
   private static SoilGiven named(SoilChoice choice, List<LocalSoil> soils) {

@@ -25,7 +25,6 @@ import yardloom.materials.calc.Pavers;
 import yardloom.materials.calc.TrellisParts;
 import yardloom.materials.model.Edging;
 import yardloom.materials.model.Frame;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.PaverField;
 import yardloom.materials.model.SawList;
 import yardloom.materials.model.Trellis;
@@ -50,14 +49,14 @@ public final class HardGoodsCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(MaterialFacts.SAW_LISTS, YardFacts.BILL);
+    return Set.of(SawList.FACT, YardFacts.BILL);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     FrameWork frames = FrameWork.of(plan);
     for (SawList list : frames.sawLists()) {
-      out.give(MaterialFacts.SAW_LISTS, list);
+      out.give(SawList.FACT, list);
       line(
           out,
           "lumber " + list.size() + ", " + Say.distance(list.stock(), plan.info().units()),
@@ -69,8 +68,8 @@ public final class HardGoodsCalculator implements Calculator {
     frames.stakes().ifPresent(n -> line(out, "stakes", n, n, NO_SPARES));
     fills(plan, in, out);
     edgings(plan, out);
-    plan.attributes().all(MaterialKeys.TRELLIS).forEach(e -> trellis(e.value(), out));
-    plan.attributes().all(MaterialKeys.PAVERS).forEach(e -> pavers(plan, e.value(), out));
+    plan.attributes().all(Trellis.KEY).forEach(e -> trellis(e.value(), out));
+    plan.attributes().all(PaverField.KEY).forEach(e -> pavers(plan, e.value(), out));
   }
 
   /**
@@ -80,8 +79,7 @@ public final class HardGoodsCalculator implements Calculator {
     Derived.Builder why = Derived.by("sum of area × (boards − compost and chips)", FILL);
     Volume sum = Volume.ZERO;
     for (Surface s : in.all(YardFacts.SURFACES)) {
-      Optional<Frame> frame =
-          plan.element(s.of()).flatMap(bed -> bed.attributes().get(MaterialKeys.FRAME));
+      Optional<Frame> frame = plan.element(s.of()).flatMap(bed -> bed.attributes().get(Frame.KEY));
       if (frame.isPresent()) {
         Length boards = Lumber.size(frame.get().size()).width().times(frame.get().courses());
         Length layers =
@@ -107,7 +105,7 @@ public final class HardGoodsCalculator implements Calculator {
 
   private static void edgings(Plan plan, Sink out) {
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
-      Optional<Edging> edging = bed.attributes().get(MaterialKeys.EDGING);
+      Optional<Edging> edging = bed.attributes().get(Edging.KEY);
       if (edging.isPresent()) {
         Derived<Length> exact =
             Derived.by("outline of the bed", OUTLINE)

@@ -22,7 +22,6 @@ import yardloom.materials.calc.Shrinkage;
 import yardloom.materials.data.FeedstockData;
 import yardloom.materials.model.HeapPlan;
 import yardloom.materials.model.HeapPlan.Part;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Residue;
 
 /** Gives how prunings and weeds become compost in the yard. */
@@ -36,15 +35,15 @@ public final class HeapCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(MaterialFacts.HEAP);
+    return Set.of(HeapPlan.FACT);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     List<Residue> residues =
-        plan.attributes().all(MaterialKeys.RESIDUE).stream().map(e -> e.value()).toList();
+        plan.attributes().all(Residue.KEY).stream().map(e -> e.value()).toList();
     if (!residues.isEmpty()) {
-      out.give(MaterialFacts.HEAP, heap(residues));
+      out.give(HeapPlan.FACT, heap(residues));
     }
   }
 

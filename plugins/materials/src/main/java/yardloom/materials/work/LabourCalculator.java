@@ -28,8 +28,6 @@ import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Unit;
 import yardloom.materials.data.LabourRates;
-import yardloom.materials.model.MaterialKeys;
-import yardloom.materials.model.Price;
 import yardloom.materials.model.TaskLoad;
 import yardloom.materials.model.WorkSettings;
 
@@ -60,15 +58,13 @@ public final class LabourCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(MaterialFacts.TASKS, YardFacts.LOCAL_RATES);
+    return Set.of(TaskLoad.FACT, YardFacts.LOCAL_RATES);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     List<Surface> surfaces = in.all(YardFacts.SURFACES);
-    plan.attributes()
-        .all(MaterialKeys.LOCAL_LABOUR)
-        .forEach(e -> out.give(YardFacts.LOCAL_RATES, e.value()));
+    plan.attributes().all(LabourRates.KEY).forEach(e -> out.give(YardFacts.LOCAL_RATES, e.value()));
     Optional<MulchTotals> totals = in.find(YardFacts.MULCH_TOTALS);
     if (surfaces.isEmpty() || totals.isEmpty()) {
       return;
@@ -87,7 +83,7 @@ public final class LabourCalculator implements Calculator {
     tasks.add(task(local, "lay drip line", WorkPhase.DRIP, drip(in.all(YardFacts.BILL))));
     tasks.stream()
         .filter(t -> t.high().value().hours() > 0)
-        .forEach(t -> out.give(MaterialFacts.TASKS, t));
+        .forEach(t -> out.give(TaskLoad.FACT, t));
     walks(plan, in.all(YardFacts.HAULS), out);
   }
 
@@ -138,7 +134,7 @@ public final class LabourCalculator implements Calculator {
     Spread perUnit = rate.value();
     String unit = rate.unit();
     double units =
-        unit.equals(Price.PIECE)
+        unit.equals(LocalRate.PIECE)
             ? ((Number) amount.value()).doubleValue()
             : ((Quantity<?>) amount.value()).in(Unit.byWord(unit).orElseThrow());
     return new TaskLoad(
@@ -173,7 +169,7 @@ public final class LabourCalculator implements Calculator {
       if (sum.metres() > 0) {
         Derived<Length> walk = why.gives(sum);
         out.give(
-            MaterialFacts.TASKS,
+            TaskLoad.FACT,
             new TaskLoad(
                 "walk with barrows, " + material.title(),
                 material == Material.COMPOST ? WorkPhase.COMPOST : WorkPhase.SHEET,

@@ -9,7 +9,6 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Say;
 import yardloom.materials.calc.LeadScreening;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.SoilTest;
 
 /** Lead against the screening levels. */
@@ -21,7 +20,7 @@ public final class LeadCheck implements Check {
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
-    Optional<SoilTest> test = plan.attributes().get(MaterialKeys.SOIL_TEST);
+    Optional<SoilTest> test = plan.attributes().get(SoilTest.KEY);
     if (test.isEmpty() || test.get().lead().isEmpty()) {
       return List.of();
     }

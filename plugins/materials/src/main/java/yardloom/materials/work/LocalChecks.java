@@ -21,7 +21,6 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.materials.model.LocalCheck;
 import yardloom.materials.model.LocalCheck.Nearer;
-import yardloom.materials.model.MaterialKeys;
 
 /**
  * Runs the checks that regional files and plans state in words.
@@ -50,8 +49,7 @@ public final class LocalChecks implements Check {
         facts.find(YardFacts.SOIL).flatMap(SoilProfile::intakePerHour).map(Derived::value);
     List<Finding> findings = new ArrayList<>();
     for (LocalCheck check :
-        Region.ownFirst(
-            facts.find(YardFacts.REGION), plan.attributes().all(MaterialKeys.LOCAL_CHECK))) {
+        Region.ownFirst(facts.find(YardFacts.REGION), plan.attributes().all(LocalCheck.KEY))) {
       findings.addAll(run(check, plan, intake));
     }
     return findings;

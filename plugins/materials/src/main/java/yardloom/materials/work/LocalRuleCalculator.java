@@ -13,13 +13,17 @@ import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
-import yardloom.materials.model.MaterialKeys;
 
 /** Gives the rules in force: the plan's, else the region's, else the shipped generic ones. */
 public final class LocalRuleCalculator implements Calculator {
+  /** On the plan, any number: rules that hold where it lies. */
+  public static final AttributeKey<LocalRule> KEY =
+      new AttributeKey<>("materials.local-rule", LocalRule.class);
+
   private static final DataTable GENERIC =
       DataTable.shipped(LocalRuleCalculator.class, "local-rule.csv");
 
@@ -47,7 +51,7 @@ public final class LocalRuleCalculator implements Calculator {
               row.text("topic"), "generic", LocalRule.GENERIC, row.text("text"), row.source()));
     }
     Optional<Region> region = in.find(YardFacts.REGION);
-    for (var entry : plan.attributes().all(MaterialKeys.LOCAL_RULE)) {
+    for (var entry : plan.attributes().all(KEY)) {
       LocalRule rule = entry.value();
       Optional<Region> says = region.filter(r -> r.says(entry.place()));
       rules.add(

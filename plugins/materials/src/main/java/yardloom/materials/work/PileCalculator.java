@@ -13,13 +13,17 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.calc.PilePlacer;
-import yardloom.materials.model.MaterialKeys;
 
 /** Gives the heap on every tip spot. */
 public final class PileCalculator implements Calculator {
+  /** On the plan, any number. */
+  public static final AttributeKey<TipSpot> SPOTS =
+      new AttributeKey<>("materials.tip-spot", TipSpot.class);
+
   @Override
   public String id() {
     return "materials.piles";
@@ -43,7 +47,7 @@ public final class PileCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     BulkRates rates = BulkRates.of(plan, in.find(YardFacts.REGION));
-    for (var entry : plan.attributes().all(MaterialKeys.TIP_SPOT)) {
+    for (var entry : plan.attributes().all(SPOTS)) {
       TipSpot spot = entry.value();
       order(in, spot.material())
           .forEach(

@@ -28,13 +28,13 @@ public final class PlantingDayCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(MaterialFacts.PHASES, YardFacts.PLANTING_WINDOWS);
+    return Set.of(PhaseTime.FACT, YardFacts.PLANTING_WINDOWS);
   }
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     Optional<PhaseTime> planting =
-        facts.all(MaterialFacts.PHASES).stream()
+        facts.all(PhaseTime.FACT).stream()
             .filter(p -> p.phase().id() == WorkPhase.PLANT && p.start().isPresent())
             .findFirst();
     if (planting.isEmpty()) {

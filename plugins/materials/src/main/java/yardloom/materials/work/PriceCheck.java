@@ -15,7 +15,6 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.source.Source;
 import yardloom.materials.data.PriceBook;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Price;
 
 /**
@@ -42,7 +41,7 @@ public final class PriceCheck implements Check {
     Set<String> known = new TreeSet<>(PriceBook.demo().items());
     facts.all(YardFacts.BILL).forEach(line -> known.add(line.item()));
     List<Finding> findings = new ArrayList<>();
-    for (Attributes.Entry<Price> entry : plan.attributes().all(MaterialKeys.PRICE)) {
+    for (Attributes.Entry<Price> entry : plan.attributes().all(Price.KEY)) {
       String item = entry.value().item();
       String hint = known.contains(item) ? "" : Nearest.hint(item, known);
       if (!hint.isEmpty()) {

@@ -14,6 +14,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.materials.model.PhaseTime;
 
 /** Cardboard needs months before roots of annuals pass it. */
 public final class RestingTimeCheck implements Check {
@@ -32,7 +33,7 @@ public final class RestingTimeCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(MaterialFacts.PHASES, YardFacts.SURFACES);
+    return Set.of(PhaseTime.FACT, YardFacts.SURFACES);
   }
 
   @Override
@@ -62,7 +63,7 @@ public final class RestingTimeCheck implements Check {
   }
 
   private static Optional<LocalDate> date(Facts facts, WorkPhase phase) {
-    return facts.all(MaterialFacts.PHASES).stream()
+    return facts.all(PhaseTime.FACT).stream()
         .filter(t -> t.phase().id() == phase)
         .findFirst()
         .flatMap(t -> t.start());

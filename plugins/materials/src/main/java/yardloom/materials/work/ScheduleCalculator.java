@@ -15,8 +15,9 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
 import yardloom.materials.calc.PhaseSchedule;
-import yardloom.materials.data.WorkData;
+import yardloom.materials.data.PhaseData;
 import yardloom.materials.model.Phase;
+import yardloom.materials.model.PhaseTime;
 import yardloom.materials.model.TaskLoad;
 import yardloom.materials.model.WorkSettings;
 
@@ -29,7 +30,7 @@ public final class ScheduleCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(MaterialFacts.TASKS, YardFacts.BILL);
+    return Set.of(TaskLoad.FACT, YardFacts.BILL);
   }
 
   @Override
@@ -39,12 +40,12 @@ public final class ScheduleCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(MaterialFacts.PHASES);
+    return Set.of(PhaseTime.FACT);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    List<TaskLoad> tasks = in.all(MaterialFacts.TASKS);
+    List<TaskLoad> tasks = in.all(TaskLoad.FACT);
     if (tasks.isEmpty()) {
       return;
     }
@@ -52,7 +53,7 @@ public final class ScheduleCalculator implements Calculator {
     tasks.forEach(t -> hours.merge(t.phase(), t.likely().value().hours(), Double::sum));
     WorkSettings work = settings(plan, in);
     PhaseSchedule.of(needed(hours, in.all(YardFacts.BILL)), hours, work)
-        .forEach(t -> out.give(MaterialFacts.PHASES, t));
+        .forEach(t -> out.give(PhaseTime.FACT, t));
   }
 
   /** What the plan says, with frost days of the climate where it says none. */
@@ -71,7 +72,7 @@ public final class ScheduleCalculator implements Calculator {
     bill.forEach(line -> used.add(line.phase()));
     Map<WorkPhase, Phase> dropped = new EnumMap<>(WorkPhase.class);
     List<Phase> kept = new ArrayList<>();
-    for (Phase p : WorkData.phases()) {
+    for (Phase p : PhaseData.phases()) {
       if (p.always() || used.contains(p.id())) {
         kept.add(p);
       } else {

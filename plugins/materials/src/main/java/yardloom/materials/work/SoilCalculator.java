@@ -33,7 +33,7 @@ public final class SoilCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(MaterialFacts.GIVEN_SOIL);
+    return Set.of(SoilGiven.FACT);
   }
 
   @Override
@@ -43,7 +43,7 @@ public final class SoilCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    in.find(MaterialFacts.GIVEN_SOIL)
+    in.find(SoilGiven.FACT)
         .flatMap(SoilCalculator::profile)
         .ifPresent(p -> out.give(YardFacts.SOIL, p));
   }

@@ -10,7 +10,6 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.materials.model.MaterialKeys;
 import yardloom.materials.model.Weed;
 
 /** Weeds that outlast sheet mulch. */
@@ -23,11 +22,11 @@ public final class WeedCheck implements Check {
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> findings = new ArrayList<>();
-    for (var entry : plan.attributes().all(MaterialKeys.WEED)) {
+    for (var entry : plan.attributes().all(Weed.KEY)) {
       findings.add(finding(entry.value(), "on the site", plan.info().units()).at(entry.place()));
     }
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
-      for (var entry : bed.attributes().all(MaterialKeys.WEED)) {
+      for (var entry : bed.attributes().all(Weed.KEY)) {
         findings.add(
             finding(entry.value(), "in " + bed.id(), plan.info().units())
                 .about(bed.id(), entry.place()));

@@ -19,7 +19,7 @@ class LabourRatesTest {
   })
   void labour_published_areTheShippedData(String task, String unit, double hours) {
     var row =
-        DataTable.shipped(yardloom.materials.data.WorkData.class, "labour.csv").row("task", task);
+        DataTable.shipped(yardloom.materials.data.LabourData.class, "labour.csv").row("task", task);
     assertEquals(unit, row.text("unit"));
     assertEquals(hours, row.number("likely_h"), 1e-9);
     assertTrue(row.number("low_h") < hours && hours < row.number("high_h"));
@@ -30,7 +30,7 @@ class LabourRatesTest {
     // E09: 165-170 ft²/h.
     double rate =
         1
-            / DataTable.shipped(yardloom.materials.data.WorkData.class, "labour.csv")
+            / DataTable.shipped(yardloom.materials.data.LabourData.class, "labour.csv")
                 .row("task", "fine grading by hand")
                 .number("likely_h");
     assertEquals(167.5, rate, 2.5);

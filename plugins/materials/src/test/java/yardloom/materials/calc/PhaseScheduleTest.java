@@ -14,7 +14,7 @@ import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
-import yardloom.materials.data.WorkData;
+import yardloom.materials.data.PhaseData;
 import yardloom.materials.model.Phase;
 import yardloom.materials.model.PhaseTime;
 import yardloom.materials.model.WorkSettings;
@@ -41,7 +41,7 @@ class PhaseScheduleTest {
 
   @Test
   void shippedPhases_tradeOrder_holds() {
-    List<PhaseTime> times = PhaseSchedule.of(WorkData.phases(), Map.of(), WorkSettings.defaults());
+    List<PhaseTime> times = PhaseSchedule.of(PhaseData.phases(), Map.of(), WorkSettings.defaults());
     assertEquals(12, times.size());
     for (PhaseTime t : times) {
       for (WorkPhase before : t.phase().after()) {

@@ -10,7 +10,7 @@ import yardloom.facts.BillLine;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.problem.SourceRef;
-import yardloom.materials.data.WorkData;
+import yardloom.materials.data.PhaseData;
 import yardloom.materials.model.PhaseTime;
 
 class PhaseNeedsTest {
@@ -20,12 +20,12 @@ class PhaseNeedsTest {
   }
 
   private static List<String> neededIn(WorkPhase phase) {
-    return WorkData.phases().stream()
+    return PhaseData.phases().stream()
         .filter(p -> p.id() == phase)
         .map(p -> new PhaseTime(p, 1, 1, Optional.empty(), Optional.empty(), ""))
         .flatMap(
             t ->
-                WorkTables.neededIn(
+                PhaseOrders.neededIn(
                     t,
                     List.of(pieces("filter", WorkPhase.HEAD), pieces("flush caps", WorkPhase.DRIP)))
                     .stream())
