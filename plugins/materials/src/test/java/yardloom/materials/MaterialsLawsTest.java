@@ -10,6 +10,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import yardloom.facts.BillLine;
+import yardloom.facts.PlanKit;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.Surface;
@@ -19,7 +20,8 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
-import yardloom.materials.calc.TaperedLayer;
+import yardloom.materials.mulch.MulchWords;
+import yardloom.materials.surface.formula.TaperedLayer;
 
 /** Laws that hold for every yard; overlapping beds, paths and trees on purpose. */
 class MaterialsLawsTest {

@@ -20,6 +20,8 @@ class ArchitectureTest {
     "yardloom.kernel..",
     "yardloom.facts..",
     "yardloom.materials..",
+    "yardloom.soil..",
+    "yardloom.work..",
     "yardloom.water..",
     "yardloom.sun..",
     "yardloom.planting.."
@@ -75,7 +77,7 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule plugins_doNotKnowEachOther =
       slices()
-          .matching("yardloom.(materials|water|sun|planting)..")
+          .matching("yardloom.(materials|soil|work|water|sun|planting)..")
           .should()
           .notDependOnEachOther();
 
@@ -121,7 +123,12 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
-              "yardloom.materials..", "yardloom.water..", "yardloom.sun..", "yardloom.planting..");
+              "yardloom.materials..",
+              "yardloom.soil..",
+              "yardloom.work..",
+              "yardloom.water..",
+              "yardloom.sun..",
+              "yardloom.planting..");
 
   @ArchTest
   static final ArchRule batikAndImages_areUsedByExportOnly =
