@@ -17,9 +17,9 @@ localSoil 'Bryce silty clay', sand: 10, clay: 46, organic: 5.5, intake: 0.06.inc
   source: publication('Bryce series (poorly drained), organic matter recalled', by: 'National Cooperative Soil Survey', year: 2018, where: 'official series description, rev. 01/2018', seen: 'read')
 
 // Rates.
-localRate 'labour', 'cut edge', likely: 0.08, low: 0.04, high: 0.12, unit: 'ft',
+localLabour 'cut edge', likely: 0.08, low: 0.04, high: 0.12, unit: 'ft',
   source: publication('Spading a bed edge in moist silty clay loam', by: 'recalled from practice', seen: 'memory')
-localRate 'price', 'wood-chip mulch', likely: 12, low: 0, high: 24, unit: 'yd3',
+localPrice 'wood-chip mulch', likely: 12, low: 0, high: 24, unit: 'yd3',
   source: publication('Price of chips, invented for demonstration; ask the yard-waste site', by: 'invented', seen: 'memory')
 
 // Codes to check.

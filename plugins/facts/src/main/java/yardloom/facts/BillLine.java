@@ -1,6 +1,7 @@
 package yardloom.facts;
 
 import java.util.Optional;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.Quantity;
@@ -8,13 +9,16 @@ import yardloom.kernel.unit.Quantity;
 /**
  * Something to find or buy, for one element or for the whole plan.
  *
+ * @param group the trade it belongs to
+ * @param phase when it is needed
  * @param item what it is, such as {@code wood-chip mulch}
  * @param exact the quantity in place, without allowance: a {@link Quantity} or a count
  * @param order what to order after allowance and rounding to what is sold
  * @param allowance why the two differ
  */
 public record BillLine(
-    String group,
+    BillGroup group,
+    WorkPhase phase,
     String item,
     Optional<ElementId> element,
     Derived<?> exact,

@@ -1,5 +1,15 @@
 package yardloom.facts;
 
+import yardloom.facts.mulch.BulkDensity;
+import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.mulch.MulchTotals;
+import yardloom.facts.mulch.Supply;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.TipPile;
+import yardloom.facts.mulch.TopUp;
+import yardloom.facts.region.LocalRate;
+import yardloom.facts.region.Region;
+import yardloom.facts.work.Haul;
 import yardloom.kernel.fact.FactKey;
 
 /** The facts that plugins share. A new one needs a giver and a reader in the same change. */
@@ -16,7 +26,7 @@ public final class YardFacts {
   public static final FactKey<DailyRain> DAILY_RAIN =
       FactKey.one("climate.daily-rain", DailyRain.class).called("rain by the day");
 
-  /** When frost is usual; given by climate, read by materials and planting. */
+  /** When frost is usual; given by climate, read by work and planting. */
   public static final FactKey<FrostDates> FROST =
       FactKey.one("climate.frost", FrostDates.class).called("frost dates");
 
@@ -48,29 +58,69 @@ public final class YardFacts {
   public static final FactKey<LightNeed> LIGHT_NEEDS =
       FactKey.many("planting.light", LightNeed.class).called("light that plants ask for");
 
-  /** Usual days of planting; given by planting, read by planting and materials. */
+  /** Usual days of planting; given by planting, read by planting and work. */
   public static final FactKey<PlantingWindow> PLANTING_WINDOWS =
       FactKey.many("planting.windows", PlantingWindow.class).called("days of planting");
 
-  /** What stands where; given by planting, read by water, materials and painters. */
+  /** What stands where; given by planting, read by water, materials, soil, work and painters. */
   public static final FactKey<Stand> STANDS =
       FactKey.many("planting.stands", Stand.class).called("plants");
 
-  /** The harvest of a year at full bearing; given and read by planting, read by materials. */
+  /** The harvest of a year at full bearing; given and read by planting, read by work. */
   public static final FactKey<Harvest> HARVEST =
       FactKey.one("planting.harvest", Harvest.class).called("harvest");
 
-  /** Water that the lawn took; given by water, read by water and materials. */
+  /** Water that the lawn took; given by water, read by water and work. */
   public static final FactKey<LawnWater> LAWN_WATER =
       FactKey.one("water.lawn", LawnWater.class).called("water against the lawn");
 
-  /** The soil of the yard; given by materials, read by materials, water and planting. */
+  /** The soil of the yard; given by soil, read by materials, water and planting. */
   public static final FactKey<SoilProfile> SOIL =
       FactKey.one("soil.profile", SoilProfile.class).called("soil");
 
-  /** What differs by place; given by materials and regional files, read by tables and cautions. */
+  /** The region that the yard lies in; given by soil, read by materials and work. */
+  public static final FactKey<Region> REGION =
+      FactKey.one("site.region", Region.class).called("region");
+
+  /** The rules in force where the yard lies, by topic; given by soil, read by materials. */
   public static final FactKey<LocalRule> LOCAL_RULES =
       FactKey.many("site.local-rules", LocalRule.class).called("local rules");
+
+  /** Rates that plan and region give; given by materials and work, read by soil. */
+  public static final FactKey<LocalRate> LOCAL_RATES =
+      FactKey.many("site.local-rates", LocalRate.class).called("local rates");
+
+  /** The ground that receives layers, without overlaps; given by materials, read by soil, work. */
+  public static final FactKey<Surface> SURFACES =
+      FactKey.many("materials.surfaces", Surface.class).called("surfaces to cover");
+
+  /** What the surfaces take together; given by materials, read by soil and work. */
+  public static final FactKey<MulchTotals> MULCH_TOTALS =
+      FactKey.one("materials.totals", MulchTotals.class).called("layers in all");
+
+  /** What bulk material weighs; given by materials, read by soil. */
+  public static final FactKey<BulkDensity> BULK_DENSITIES =
+      FactKey.many("materials.densities", BulkDensity.class).called("bulk densities");
+
+  /** Truckloads of bulk orders; given by materials, read by work. */
+  public static final FactKey<BulkLoads> LOADS =
+      FactKey.many("materials.loads", BulkLoads.class).called("truckloads");
+
+  /** Heaps on the tip spots of the plan; given by materials, read by work. */
+  public static final FactKey<TipPile> PILES =
+      FactKey.many("materials.piles", TipPile.class).called("tip piles");
+
+  /** Where things come from and how long that takes; given by materials, read by work. */
+  public static final FactKey<Supply> SUPPLIES =
+      FactKey.many("materials.supplies", Supply.class).called("sources of materials");
+
+  /** Chips to add in the years after; given by materials, read by work. */
+  public static final FactKey<TopUp> TOP_UPS =
+      FactKey.many("materials.top-ups", TopUp.class).called("chips to add");
+
+  /** Barrow trips from the heaps; given by work, read by materials' painter. */
+  public static final FactKey<Haul> HAULS =
+      FactKey.many("work.hauls", Haul.class).called("barrow ways");
 
   /** What is to be found or bought; given by every plugin, read by tables. */
   public static final FactKey<BillLine> BILL =

@@ -1,6 +1,5 @@
 package yardloom.materials;
 
-import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
@@ -14,42 +13,44 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
-import yardloom.materials.sheet.CostTables;
-import yardloom.materials.sheet.DepthPainter;
-import yardloom.materials.sheet.GoodsTables;
-import yardloom.materials.sheet.HaulTable;
-import yardloom.materials.sheet.LoadTable;
-import yardloom.materials.sheet.MaterialCautions;
-import yardloom.materials.sheet.MaterialSheets;
-import yardloom.materials.sheet.OrderTable;
-import yardloom.materials.sheet.PilePainter;
-import yardloom.materials.sheet.RegionTable;
-import yardloom.materials.sheet.SoilTables;
-import yardloom.materials.sheet.SurfacePainter;
-import yardloom.materials.sheet.TakeOffTable;
-import yardloom.materials.sheet.TrellisPainter;
-import yardloom.materials.sheet.WorkTables;
-import yardloom.materials.work.AmendmentCalculator;
-import yardloom.materials.work.BillCalculator;
-import yardloom.materials.work.CostCalculator;
-import yardloom.materials.work.HardGoodsCalculator;
-import yardloom.materials.work.HaulCalculator;
-import yardloom.materials.work.HeapCalculator;
-import yardloom.materials.work.LabourCalculator;
-import yardloom.materials.work.LocalChecks;
-import yardloom.materials.work.LocalRuleCalculator;
-import yardloom.materials.work.MaterialChecks;
-import yardloom.materials.work.PriceCheck;
-import yardloom.materials.work.ScheduleCalculator;
-import yardloom.materials.work.SoilCalculator;
-import yardloom.materials.work.SoilChecks;
-import yardloom.materials.work.SurfaceCalculator;
+import yardloom.materials.goods.CutTable;
+import yardloom.materials.goods.GoodsTable;
+import yardloom.materials.goods.HardGoodsCalculator;
+import yardloom.materials.goods.HardWords;
+import yardloom.materials.goods.TrellisPainter;
+import yardloom.materials.load.DensityCalculator;
+import yardloom.materials.load.LoadCalculator;
+import yardloom.materials.load.LoadTable;
+import yardloom.materials.load.LoadWords;
+import yardloom.materials.mulch.ClearanceCheck;
+import yardloom.materials.mulch.HeavySoilCheck;
+import yardloom.materials.mulch.MaterialCautions;
+import yardloom.materials.mulch.MulchWords;
+import yardloom.materials.mulch.TopUpCalculator;
+import yardloom.materials.mulch.TopUpTable;
+import yardloom.materials.mulch.WeedCheck;
+import yardloom.materials.mulch.WeedWords;
+import yardloom.materials.pile.DeliverySheet;
+import yardloom.materials.pile.PileCalculator;
+import yardloom.materials.pile.PilePainter;
+import yardloom.materials.pile.PileWords;
+import yardloom.materials.pile.TipPileCheck;
+import yardloom.materials.sourcing.SourcesTable;
+import yardloom.materials.sourcing.SupplyCalculator;
+import yardloom.materials.surface.DepthPainter;
+import yardloom.materials.surface.SurfaceCalculator;
+import yardloom.materials.surface.SurfacePainter;
+import yardloom.materials.takeoff.BillCalculator;
+import yardloom.materials.takeoff.MaterialSheet;
+import yardloom.materials.takeoff.OrderTable;
+import yardloom.materials.takeoff.TakeOffTable;
+import yardloom.materials.takeoff.TotalsCalculator;
 
-/** Mulch, compost, cardboard, soil, hard goods, and the work of laying them. */
+/** Sheet mulch, hard goods, loads and deliveries. */
 public final class MaterialsPlugin implements YardPlugin {
   @Override
   public PluginInfo info() {
-    return new PluginInfo("materials", "Materials, soil and work", "0.1.0");
+    return new PluginInfo("materials", "Materials", "0.1.0");
   }
 
   @Override
@@ -64,10 +65,9 @@ public final class MaterialsPlugin implements YardPlugin {
             "materials",
             List.of(
                 MulchWords.class,
-                WorkWords.class,
-                SoilWords.class,
-                RegionWords.class,
-                LocalCheckWords.class,
+                WeedWords.class,
+                LoadWords.class,
+                PileWords.class,
                 HardWords.class)));
   }
 
@@ -75,25 +75,19 @@ public final class MaterialsPlugin implements YardPlugin {
   public List<Calculator> calculators() {
     return List.of(
         new SurfaceCalculator(),
+        new TotalsCalculator(),
         new BillCalculator(),
-        new HaulCalculator(),
-        new LabourCalculator(),
-        new ScheduleCalculator(),
-        new CostCalculator(),
-        new SoilCalculator(),
-        new AmendmentCalculator(),
-        new LocalRuleCalculator(),
-        new HardGoodsCalculator(),
-        new HeapCalculator());
+        new TopUpCalculator(),
+        new DensityCalculator(),
+        new LoadCalculator(),
+        new PileCalculator(),
+        new SupplyCalculator(),
+        new HardGoodsCalculator());
   }
 
   @Override
   public List<Check> checks() {
-    List<Check> checks = new ArrayList<>(MaterialChecks.all());
-    checks.addAll(SoilChecks.all());
-    checks.add(new LocalChecks());
-    checks.add(new PriceCheck());
-    return List.copyOf(checks);
+    return List.of(new ClearanceCheck(), new WeedCheck(), new HeavySoilCheck(), new TipPileCheck());
   }
 
   @Override
@@ -104,20 +98,19 @@ public final class MaterialsPlugin implements YardPlugin {
 
   @Override
   public List<TableMaker> tables() {
-    List<TableMaker> tables = new ArrayList<>();
-    tables.addAll(List.of(new TakeOffTable(), new OrderTable(), new LoadTable(), new HaulTable()));
-    tables.addAll(WorkTables.all());
-    tables.add(WorkTables.sources());
-    tables.addAll(CostTables.all());
-    tables.addAll(SoilTables.all());
-    tables.add(new RegionTable());
-    tables.addAll(GoodsTables.all());
-    return List.copyOf(tables);
+    return List.of(
+        new TakeOffTable(),
+        new OrderTable(),
+        new SourcesTable(),
+        new LoadTable(),
+        new TopUpTable(),
+        new GoodsTable(),
+        new CutTable());
   }
 
   @Override
   public List<SheetMaker> sheets() {
-    return MaterialSheets.all();
+    return List.of(new MaterialSheet(), new DeliverySheet());
   }
 
   @Override

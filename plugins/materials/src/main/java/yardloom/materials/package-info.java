@@ -1,7 +1,5 @@
 /**
- * Materials, soil and the work: what to gather, what to buy, what it weighs, who moves it, in which
- * order. Start with {@link yardloom.materials.MaterialsPlugin}.
- *
- * <p>Quantities are exact until a line of the bill says what is sold; facts stay in SI.
+ * What is bought and laid, and how it comes to the yard. Start with {@link
+ * yardloom.materials.MaterialsPlugin}.
  */
 package yardloom.materials;

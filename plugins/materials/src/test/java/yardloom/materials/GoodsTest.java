@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.facts.BillLine;
+import yardloom.facts.PlanKit;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
@@ -20,14 +21,11 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
-import yardloom.materials.calc.CarbonKept;
-import yardloom.materials.calc.CompostBay;
-import yardloom.materials.calc.CompostMix.Feed;
-import yardloom.materials.calc.FramePieces;
-import yardloom.materials.calc.TrellisParts;
-import yardloom.materials.model.HeapPlan;
-import yardloom.materials.model.SawList;
-import yardloom.materials.work.MaterialFacts;
+import yardloom.materials.goods.HardWords;
+import yardloom.materials.goods.SawList;
+import yardloom.materials.goods.formula.FramePieces;
+import yardloom.materials.goods.formula.TrellisParts;
+import yardloom.materials.mulch.MulchWords;
 
 class GoodsTest {
   private static Line line(double... feet) {
@@ -49,7 +47,7 @@ class GoodsTest {
     var bed = kit.bed("a", BedUse.ANNUAL, PlanKit.box(0, 0, 8, 4));
     HardWords.frame(bed, "2x10", Length.feet(8), null, null, null);
     Results r = PlanKit.run(kit.plan());
-    SawList list = r.all(MaterialFacts.SAW_LISTS).get(0);
+    SawList list = r.all(SawList.FACT).get(0);
     assertEquals(3, list.boards().value());
     assertTrue(list.proven());
     // 2 × 10 × 8 / 12 = 13.33 board feet a board.
@@ -85,7 +83,7 @@ class GoodsTest {
       var bed = kit.bed(name, BedUse.ANNUAL, PlanKit.box(name.equals("a") ? 0 : 9, 0, 5, 3));
       HardWords.frame(bed, "2x6", Length.feet(8), null, null, null);
     }
-    SawList list = PlanKit.run(kit.plan()).all(MaterialFacts.SAW_LISTS).get(0);
+    SawList list = PlanKit.run(kit.plan()).all(SawList.FACT).get(0);
     assertEquals(4, list.boards().value());
     assertEquals(1, list.cuts().size());
     // 60 + 33 + two cuts of 1/8 leave 2 3/4 in.
@@ -153,52 +151,6 @@ class GoodsTest {
     assertEquals(1.5, ((Volume) base.order().value()).cubicYards(), 1e-9);
   }
 
-  @Test
-  void heap_grassyResidue_isBalancedByLeaves() {
-    PlanKit kit = PlanKit.us();
-    WorkWords.residue(kit.words(), "grass clippings", Volume.cubicYards(1));
-    HeapPlan heap = PlanKit.run(kit.plan()).get(MaterialFacts.HEAP);
-    assertEquals(17, heap.ratio().value(), 1e-9);
-    assertEquals("leaves", heap.partner().orElseThrow().material());
-    assertEquals(30, heap.mixedRatio().value(), 1e-9);
-    assertTrue(heap.finishedLow().value().compareTo(heap.finishedHigh().value()) < 0);
-    assertTrue(heap.carbonLow().value().compareTo(heap.carbonHigh().value()) < 0);
-  }
-
-  @Test
-  void heap_woodyResidue_isBalancedByGrass() {
-    PlanKit kit = PlanKit.us();
-    WorkWords.residue(kit.words(), "shrub trimmings", Volume.cubicYards(2));
-    WorkWords.residue(kit.words(), "garden weeds", Volume.cubicYards(0.5));
-    HeapPlan heap = PlanKit.run(kit.plan()).get(MaterialFacts.HEAP);
-    assertEquals("grass clippings", heap.partner().orElseThrow().material());
-    assertEquals(30, heap.mixedRatio().value(), 1e-9);
-  }
-
-  @Test
-  void carbon_dryMatter_isHandComputed() {
-    // 100 kg at 60 % water and 45 % carbon of dry matter: 18 kg.
-    Feed feed = new Feed("x", yardloom.kernel.unit.Mass.kilograms(100), 45, 1, 60);
-    assertEquals(18, CarbonKept.carbon(List.of(feed)).kilograms(), 1e-12);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"10, 3, 1", "27, 3, 1", "64, 4, 1", "125, 5, 1", "130, 5, 2", "300, 5, 3"})
-  void bay_cubicFeet_staysBetweenThreeAndFiveFeet(double ft3, double side, int bays) {
-    Volume mix = Volume.cubicFeet(ft3);
-    assertEquals(side, CompostBay.side(mix).feet(), 1e-9);
-    assertEquals(bays, CompostBay.bays(mix));
-  }
-
-  @Test
-  void residue_unknown_suggests() {
-    PlanException e =
-        assertThrows(
-            PlanException.class,
-            () -> WorkWords.residue(PlanKit.us().words(), "leafs", Volume.cubicYards(1)));
-    assertTrue(e.getMessage().contains("Did you mean `leaves`?"));
-  }
-
   @ParameterizedTest
   @CsvSource({"45, 45 in", "45.125, 45 1/8 in", "0.5, 1/2 in", "33.0625, 33 1/16 in"})
   void piece_inches_printAsFractions(double inches, String text) {
@@ -212,13 +164,7 @@ class GoodsTest {
     HardWords.frame(bed, "2x10", Length.feet(8), null, null, null);
     Plan plan = kit.plan();
     Results r = PlanKit.run(plan);
-    Table cuts =
-        new MaterialsPlugin()
-            .tables().stream()
-                .filter(t -> t.id().equals("materials-cut-list"))
-                .findFirst()
-                .orElseThrow()
-                .make(plan, r);
+    Table cuts = PlanKit.table("materials-cut-list", plan, r);
     assertEquals(3, cuts.rows().size());
     assertEquals("1 × 96 in", cuts.rows().get(0).get(3).value().orElseThrow());
     assertEquals("2 × 45 in", cuts.rows().get(1).get(3).value().orElseThrow());

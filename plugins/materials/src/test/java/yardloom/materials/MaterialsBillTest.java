@@ -7,8 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import yardloom.facts.PlanKit;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Element.BedUse;
@@ -27,10 +30,8 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Lexicon;
-import yardloom.materials.model.Surface;
-import yardloom.materials.model.SurfaceKind;
-import yardloom.materials.sheet.TakeOffTable;
-import yardloom.materials.work.MaterialFacts;
+import yardloom.materials.mulch.MulchWords;
+import yardloom.materials.takeoff.TakeOffTable;
 
 class MaterialsBillTest {
   private static Volume exact(Results r, String item) {
@@ -112,7 +113,7 @@ class MaterialsBillTest {
     kit.tree("apple", 20, 20, 12);
     Results r = PlanKit.run(kit.plan());
     Surface ring =
-        r.all(MaterialFacts.SURFACES).stream()
+        r.all(YardFacts.SURFACES).stream()
             .filter(s -> s.kind() == SurfaceKind.TREE_RING)
             .findFirst()
             .orElseThrow();
@@ -241,20 +242,6 @@ class MaterialsBillTest {
     assertEquals(4, table.rows().size());
     assertEquals(
         4.5, ((Volume) table.rows().get(3).get(5).value().orElseThrow()).cubicYards(), 1e-9);
-  }
-
-  @Test
-  void annualBeds_plantedSoonAfterCardboard_areNoted() {
-    PlanKit kit = PlanKit.us();
-    kit.bed("roots", BedUse.ANNUAL, PlanKit.box(0, 0, 27, 12));
-    WorkWords.work(kit.words(), 3, 6, null, "2026-05-04", "04-20", "10-20");
-    Plan plan = kit.plan();
-    Results r = PlanKit.run(plan, stand("roots", 20));
-    assertTrue(
-        new MaterialsPlugin()
-            .checks().stream()
-                .flatMap(c -> c.run(plan, r).stream())
-                .anyMatch(f -> f.rule().equals("materials.resting-time")));
   }
 
   private static Stand stand(String bed, int plants) {

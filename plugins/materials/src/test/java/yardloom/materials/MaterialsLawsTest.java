@@ -10,17 +10,18 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import yardloom.facts.BillLine;
+import yardloom.facts.PlanKit;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.Surface;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
-import yardloom.materials.calc.TaperedLayer;
-import yardloom.materials.model.Material;
-import yardloom.materials.model.Surface;
-import yardloom.materials.work.MaterialFacts;
+import yardloom.materials.mulch.MulchWords;
+import yardloom.materials.surface.formula.TaperedLayer;
 
 /** Laws that hold for every yard; overlapping beds, paths and trees on purpose. */
 class MaterialsLawsTest {
@@ -49,7 +50,7 @@ class MaterialsLawsTest {
       @ForAll @Size(min = 1, max = 9) List<@IntRange(min = 0, max = 5000) Integer> seeds) {
     var plan = yard(seeds, Length.inches(8)).plan();
     Results r = PlanKit.run(plan);
-    List<Surface> surfaces = r.all(MaterialFacts.SURFACES);
+    List<Surface> surfaces = r.all(YardFacts.SURFACES);
     double sum =
         surfaces.stream()
             .flatMap(s -> s.course(Material.WOOD_CHIPS).stream())
@@ -83,7 +84,7 @@ class MaterialsLawsTest {
   }
 
   private static double bedChips(PlanKit kit) {
-    return PlanKit.run(kit.plan()).all(MaterialFacts.SURFACES).stream()
+    return PlanKit.run(kit.plan()).all(YardFacts.SURFACES).stream()
         .filter(s -> s.of().kind() == yardloom.kernel.plan.ElementKind.BED)
         .flatMap(s -> s.course(Material.WOOD_CHIPS).stream())
         .mapToDouble(c -> c.volume().value().si())

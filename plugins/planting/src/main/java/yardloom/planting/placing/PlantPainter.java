@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -21,6 +22,7 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.catalogue.Plant.Form;
@@ -46,6 +48,11 @@ public final class PlantPainter implements Painter {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(PlantPlaces.KEY);
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(WorkPhase.PLANT);
   }
 
   @Override

@@ -3,11 +3,13 @@ package yardloom.planting.stand;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.ClimateNormals;
 import yardloom.facts.LightNeed;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -183,7 +185,8 @@ public final class StandCalculator implements Calculator {
     Optional<Derived<Length>> drills = drills(p);
     if (drills.isPresent()) {
       return new BillLine(
-          "plants",
+          BillGroup.PLANTS,
+          WorkPhase.PLANT,
           p.plant().name() + " " + Choices.text(p.plant().start()) + ", by row",
           Optional.of(p.bed().id()),
           drills.get(),
@@ -192,7 +195,8 @@ public final class StandCalculator implements Calculator {
     }
     Derived<Integer> count = p.count();
     return new BillLine(
-        "plants",
+        BillGroup.PLANTS,
+        WorkPhase.PLANT,
         p.plant().name() + " (" + p.plant().botanical() + ")",
         Optional.of(p.bed().id()),
         count,

@@ -6,7 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
@@ -17,9 +19,6 @@ import yardloom.kernel.unit.UnitSystem;
  * What the dripline of a whole plan takes: tube by kind, headers, caps, and the parts at the tap.
  */
 public final class DripBill {
-  /** The group of all its lines. */
-  public static final String GROUP = "irrigation";
-
   private static final double CUTS = 1.05;
   private static final Source CUTTING = Source.commonPractice("5 % for cuts, rounded up");
   private static final Source SUM = Source.commonPractice("sum over the beds");
@@ -57,11 +56,12 @@ public final class DripBill {
       caps += run.rows().size();
       why.from("rows in " + run.bed().name(), run.rows().size());
     }
-    lines.add(pieces("flush caps", why.gives(caps), "no spares included"));
+    lines.add(pieces(WorkPhase.DRIP, "flush caps", why.gives(caps), "no spares included"));
     Derived<Integer> one = Derived.by("one at the tap that feeds the dripline", ASSEMBLY).gives(1);
-    PARTS.forEach(part -> lines.add(pieces(part, one, "as local code asks")));
+    PARTS.forEach(part -> lines.add(pieces(WorkPhase.HEAD, part, one, "as local code asks")));
     lines.add(
         pieces(
+            WorkPhase.HEAD,
             "zone valves",
             Derived.by("one for each zone", ASSEMBLY).from("zones", zones).gives(zones),
             "no spares included"));
@@ -109,10 +109,19 @@ public final class DripBill {
         Derived.by("length × 1.05, rounded up", CUTTING)
             .from("length", exact)
             .gives(step.times(steps));
-    return new BillLine(GROUP, item, Optional.empty(), exact, order, CUTTING.title());
+    return new BillLine(
+        BillGroup.IRRIGATION,
+        WorkPhase.DRIP,
+        item,
+        Optional.empty(),
+        exact,
+        order,
+        CUTTING.title());
   }
 
-  private static BillLine pieces(String item, Derived<Integer> count, String allowance) {
-    return new BillLine(GROUP, item, Optional.empty(), count, count, allowance);
+  private static BillLine pieces(
+      WorkPhase phase, String item, Derived<Integer> count, String allowance) {
+    return new BillLine(
+        BillGroup.IRRIGATION, phase, item, Optional.empty(), count, count, allowance);
   }
 }

@@ -3,6 +3,7 @@ package yardloom.water.drip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -12,6 +13,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.SheetUse;
 
 /** Draws the rows of dripline and the header that joins them. */
 public final class DripPainter implements Painter {
@@ -26,6 +28,11 @@ public final class DripPainter implements Painter {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(DripRun.KEY);
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(WorkPhase.DRIP);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package yardloom.water.drip;
 
 import java.util.Set;
+import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
@@ -36,7 +37,7 @@ public final class PartsTable implements TableMaker {
             .column(Column.text("allowance", "Allowance"));
     boolean any = false;
     for (BillLine line : facts.all(YardFacts.BILL)) {
-      if (line.group().equals(DripBill.GROUP)) {
+      if (line.group() == BillGroup.IRRIGATION) {
         boolean tube = line.order().value() instanceof Length;
         table.row(
             Cell.text(line.item()),

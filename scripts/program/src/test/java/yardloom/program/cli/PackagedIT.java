@@ -50,7 +50,7 @@ class PackagedIT {
   void packaged_plugins_findsAllFour() throws Exception {
     Ended ended = start(jars(), "plugins");
     assertEquals(ExitCode.FINE, ended.code(), ended.text());
-    for (String id : new String[] {"materials", "planting", "sun", "water"}) {
+    for (String id : new String[] {"materials", "planting", "soil", "sun", "water", "work"}) {
       assertTrue(ended.text().contains(id + " "), ended.text());
     }
   }

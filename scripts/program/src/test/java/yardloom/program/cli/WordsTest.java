@@ -81,7 +81,7 @@ class WordsTest {
   @Test
   void plugins_areListed() {
     Run run = Run.in(Path.of("."), "plugins", "--verbose");
-    for (String id : new String[] {"materials", "planting", "sun", "water"}) {
+    for (String id : new String[] {"materials", "planting", "soil", "sun", "water", "work"}) {
       assertTrue(run.out().contains(id + " "), run.out());
     }
   }

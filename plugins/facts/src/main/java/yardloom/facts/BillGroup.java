@@ -1,0 +1,20 @@
+package yardloom.facts;
+
+/** The trades that lines of the bill belong to. */
+public enum BillGroup {
+  SHEET_MULCH("sheet mulch"),
+  HARD_GOODS("hard goods"),
+  PLANTS("plants"),
+  IRRIGATION("irrigation");
+
+  private final String title;
+
+  BillGroup(String title) {
+    this.title = title;
+  }
+
+  /** The name that price books have after {@code any}. */
+  public String title() {
+    return title;
+  }
+}

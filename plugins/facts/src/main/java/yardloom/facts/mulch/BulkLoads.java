@@ -1,0 +1,23 @@
+package yardloom.facts.mulch;
+
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.unit.Mass;
+import yardloom.kernel.unit.Volume;
+
+/**
+ * Truckloads and weight of a bulk order, each as a range.
+ *
+ * @param item as the bill has it
+ * @param fewest loads if the largest trucks come
+ * @param most loads if the smallest come
+ * @param lightest dry
+ * @param heaviest wet
+ */
+public record BulkLoads(
+    String item,
+    Derived<Volume> order,
+    Derived<Integer> fewest,
+    Derived<Integer> likely,
+    Derived<Integer> most,
+    Derived<Mass> lightest,
+    Derived<Mass> heaviest) {}

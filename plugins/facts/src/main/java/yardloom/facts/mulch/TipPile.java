@@ -1,0 +1,27 @@
+package yardloom.facts.mulch;
+
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
+
+/**
+ * The heap on its spot.
+ *
+ * @param load what is tipped at once
+ * @param ground what it covers
+ * @param form {@code cone} or {@code windrow}
+ * @param middle where barrows are loaded
+ * @param fits whether it stays on the spot
+ */
+public record TipPile(
+    TipSpot spot,
+    Derived<Volume> load,
+    Shape ground,
+    String form,
+    Derived<Length> height,
+    Length width,
+    Length length,
+    Point middle,
+    boolean fits) {}

@@ -1,0 +1,13 @@
+package yardloom.facts.work;
+
+import yardloom.kernel.table.SheetUse;
+
+/** Sheets that show what other plugins offer; pages of the crew are {@link WorkPhase}s beside. */
+public enum SheetPage implements SheetUse {
+  /** Whoever brings or carries something: drivers, and the crew on every page. */
+  WAYS,
+  /** The work sheet, after the tables of cost. */
+  WORK_COST,
+  /** The work sheet, at its end: what holds where the yard lies. */
+  WORK_PLACE
+}

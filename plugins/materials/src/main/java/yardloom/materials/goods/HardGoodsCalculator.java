@@ -1,0 +1,195 @@
+package yardloom.materials.goods;
+
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.BillGroup;
+import yardloom.facts.BillLine;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Say;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
+import yardloom.materials.goods.formula.Lumber;
+import yardloom.materials.goods.formula.Pavers;
+import yardloom.materials.goods.formula.TrellisParts;
+import yardloom.materials.takeoff.Ordering;
+
+/** Gives cut lists and the bill's lines of lumber, edging, pavers, posts and wire. */
+public final class HardGoodsCalculator implements Calculator {
+  private static final String NO_SPARES = "no spares included";
+  private static final double SETTLING = 0.15;
+  private static final Source FILL =
+      Source.commonPractice("frames are filled to the top; loose soil settles by a seventh or so");
+  private static final Source OUTLINE = Source.plan("outlines of the plan");
+
+  @Override
+  public String id() {
+    return "materials.hard-goods";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(YardFacts.SURFACES);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(SawList.FACT, YardFacts.BILL);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    FrameWork frames = FrameWork.of(plan);
+    for (SawList list : frames.sawLists()) {
+      out.give(SawList.FACT, list);
+      line(
+          out,
+          "lumber " + list.size() + ", " + Say.distance(list.stock(), plan.info().units()),
+          list.boards(),
+          list.boards(),
+          "cut list, " + (list.proven() ? "" : "not proven ") + list.least());
+    }
+    frames.screws().ifPresent(n -> line(out, "exterior screws", n, n, NO_SPARES));
+    frames.stakes().ifPresent(n -> line(out, "stakes", n, n, NO_SPARES));
+    fills(plan, in, out);
+    edgings(plan, out);
+    plan.attributes().all(Trellis.KEY).forEach(e -> trellis(e.value(), out));
+    plan.attributes().all(PaverField.KEY).forEach(e -> pavers(plan, e.value(), out));
+  }
+
+  /**
+   * Soil that frames take below compost and chips: they stand on the ground, nothing is dug out.
+   */
+  private static void fills(Plan plan, Facts in, Sink out) {
+    Derived.Builder why = Derived.by("sum of area × (boards − compost and chips)", FILL);
+    Volume sum = Volume.ZERO;
+    for (Surface s : in.all(YardFacts.SURFACES)) {
+      Optional<Frame> frame = plan.element(s.of()).flatMap(bed -> bed.attributes().get(Frame.KEY));
+      if (frame.isPresent()) {
+        Length boards = Lumber.size(frame.get().size()).width().times(frame.get().courses());
+        Length layers =
+            s.courses().stream().map(c -> c.depth().value()).reduce(Length.ZERO, Length::plus);
+        sum = sum.plus(s.area().value().deep(boards.minus(layers).max(Length.ZERO)));
+        why.from("area of " + s.title(), s.area())
+            .from("boards", boards, frame.get().place())
+            .from("compost and chips", layers);
+      }
+    }
+    if (sum.compareTo(Volume.ZERO) > 0) {
+      Derived<Volume> exact = why.gives(sum);
+      Derived<Double> settling = Derived.by("soil settles", FILL).gives(SETTLING);
+      Derived<Volume> least = Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
+      line(
+          out,
+          "soil to fill frames",
+          exact,
+          Ordering.bulk(exact, settling, least, plan.info().units()),
+          "15 % for settling");
+    }
+  }
+
+  private static void edgings(Plan plan, Sink out) {
+    for (Element.Bed bed : plan.all(Element.Bed.class)) {
+      Optional<Edging> edging = bed.attributes().get(Edging.KEY);
+      if (edging.isPresent()) {
+        Derived<Length> exact =
+            Derived.by("outline of the bed", OUTLINE)
+                .from("bed", bed.shape().perimeter(), bed.place())
+                .gives(bed.shape().perimeter());
+        Length piece = edging.get().piece();
+        Derived<Integer> pieces =
+            Derived.by("pieces = outline / piece, rounded up", Ordering.SOURCE)
+                .from("outline", exact)
+                .from("piece", piece, edging.get().place())
+                .gives((int) Math.ceil(exact.value().ratioTo(piece) - 1e-9));
+        out.give(
+            YardFacts.BILL,
+            new BillLine(
+                BillGroup.HARD_GOODS,
+                WorkPhase.EDGE,
+                edging.get().what() + " edging, pieces",
+                Optional.of(bed.id()),
+                pieces,
+                pieces,
+                "whole pieces"));
+      }
+    }
+  }
+
+  private static void trellis(Trellis t, Sink out) {
+    Derived<Integer> posts =
+        Derived.by(
+                "posts at ends and bends, none further apart than the spacing", TrellisParts.SOURCE)
+            .from("length", t.line().length(), t.place())
+            .from("spacing", t.spacing(), t.place())
+            .gives(TrellisParts.posts(t.line(), t.spacing()));
+    line(out, "posts for " + t.name(), posts, posts, NO_SPARES);
+    if (t.wires() > 0) {
+      Derived<Length> wire =
+          Derived.by("wire = length × wires × 1.1", TrellisParts.SOURCE)
+              .from("length", t.line().length(), t.place())
+              .from("wires", t.wires(), t.place())
+              .gives(TrellisParts.wire(t.line(), t.wires()));
+      line(out, "wire for " + t.name(), wire, wire, "a tenth for tails and ties");
+      Derived<Integer> strainers =
+          Derived.by("one for each wire", TrellisParts.SOURCE)
+              .from("wires", t.wires(), t.place())
+              .gives(t.wires());
+      line(out, "wire strainers for " + t.name(), strainers, strainers, NO_SPARES);
+    }
+  }
+
+  private static void pavers(Plan plan, PaverField field, Sink out) {
+    Area ground = field.shape().area();
+    Derived<Integer> exact =
+        Derived.by("pavers = area / paver, rounded up", Pavers.SOURCE)
+            .from("area", ground, field.place())
+            .from("length", field.length(), field.place())
+            .from("width", field.width(), field.place())
+            .gives(Pavers.order(ground, field.length(), field.width(), 0));
+    Derived<Integer> order =
+        Derived.by("pavers × (1 + waste), rounded up", Pavers.SOURCE)
+            .from("pavers", exact)
+            .from("waste", field.waste(), field.place())
+            .gives(Pavers.order(ground, field.length(), field.width(), field.waste()));
+    line(out, "pavers for " + field.name(), exact, order, "cuts and breakage");
+    layer(plan, out, "bedding sand for " + field.name(), ground, Pavers.BEDDING, field);
+    layer(plan, out, "gravel base for " + field.name(), ground, field.base(), field);
+  }
+
+  private static void layer(
+      Plan plan, Sink out, String item, Area ground, Length depth, PaverField field) {
+    Derived<Volume> exact =
+        Derived.by("volume = area × depth, compacted", Pavers.SOURCE)
+            .from("area", ground, field.place())
+            .from("depth", depth)
+            .gives(ground.deep(depth));
+    Derived<Double> packing =
+        Derived.by("loose over compacted", Source.commonPractice("a fifth more, loose")).gives(0.2);
+    Derived<Volume> least = Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
+    line(
+        out,
+        item,
+        exact,
+        Ordering.bulk(exact, packing, least, plan.info().units()),
+        "20 % for packing");
+  }
+
+  private static void line(
+      Sink out, String item, Derived<?> exact, Derived<?> order, String allowance) {
+    out.give(
+        YardFacts.BILL,
+        new BillLine(
+            BillGroup.HARD_GOODS, WorkPhase.EDGE, item, Optional.empty(), exact, order, allowance));
+  }
+}

@@ -1,0 +1,51 @@
+package yardloom.materials.load;
+
+import java.util.List;
+import java.util.Optional;
+import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.region.LocalRate;
+import yardloom.facts.region.LocalRate.Kind;
+import yardloom.facts.region.Region;
+import yardloom.facts.region.Spread;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Volume;
+
+/** Truck sizes and densities: what the plan says, else its region, else the shipped row. */
+public final class BulkRates {
+  /** On the plan, any number: rates of loads and densities. */
+  public static final AttributeKey<LocalRate> KEY =
+      new AttributeKey<>("materials.local-rate", LocalRate.class);
+
+  private final List<LocalRate> own;
+
+  private BulkRates(List<LocalRate> own) {
+    this.own = own;
+  }
+
+  public static BulkRates of(Plan plan, Optional<Region> region) {
+    return new BulkRates(Region.ownFirst(region, plan.attributes().all(KEY)));
+  }
+
+  /** Cubic yards of one truckload. */
+  public Spread cubicYardsPerLoad(String material) {
+    return own(Kind.LOAD, material).orElseGet(() -> BulkData.cubicYardsPerLoad(material));
+  }
+
+  /** Pounds per cubic yard as delivered. */
+  Spread poundsPerCubicYard(String material) {
+    return own(Kind.DENSITY, material).orElseGet(() -> BulkData.poundsPerCubicYard(material));
+  }
+
+  BulkLoads loads(String material, Derived<Volume> order) {
+    return Loads.of(material, order, cubicYardsPerLoad(material), poundsPerCubicYard(material));
+  }
+
+  private Optional<Spread> own(Kind kind, String item) {
+    return own.stream()
+        .filter(r -> r.kind() == kind && r.item().equals(item))
+        .map(LocalRate::value)
+        .findFirst();
+  }
+}

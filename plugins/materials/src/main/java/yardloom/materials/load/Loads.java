@@ -1,0 +1,51 @@
+package yardloom.materials.load;
+
+import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.region.Spread;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.unit.Mass;
+import yardloom.kernel.unit.Volume;
+import yardloom.materials.takeoff.Ordering;
+
+/**
+ * Truckloads and weight of a bulk order, each as a range.
+ *
+ * <p>Loads are whole: order divided by the truck's volume, rounded up. Weight is volume times bulk
+ * density. No order gives no loads.
+ *
+ * <p>References: the rows of the shipped tables {@code load-size.csv} and {@code bulk-density.csv},
+ * each with its source.
+ */
+public final class Loads {
+  private Loads() {}
+
+  /**
+   * For trucks of {@code load} cubic yards and a {@code density} in pounds per cubic yard.
+   *
+   * @param item as the bill has it
+   */
+  public static BulkLoads of(String item, Derived<Volume> order, Spread load, Spread density) {
+    return new BulkLoads(
+        item,
+        order,
+        loads(order, load.high(), load),
+        loads(order, load.likely(), load),
+        loads(order, load.low(), load),
+        weight(order, density.low(), density),
+        weight(order, density.high(), density));
+  }
+
+  private static Derived<Integer> loads(Derived<Volume> order, double yd3, Spread load) {
+    return Derived.by("loads = order / load, rounded up", load.source())
+        .from("order", order)
+        .from("load", Volume.cubicYards(yd3))
+        .gives(Ordering.loads(order.value(), yd3));
+  }
+
+  private static Derived<Mass> weight(Derived<Volume> order, double lbYd3, Spread density) {
+    return Derived.by("weight = order × bulk density", density.source())
+        .from("order", order)
+        .from("pounds per cubic yard", lbYd3)
+        .gives(Mass.pounds(order.value().cubicYards() * lbYd3));
+  }
+}

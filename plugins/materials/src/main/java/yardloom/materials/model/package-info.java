@@ -1,5 +1,0 @@
-/**
- * Immutable records of the materials plugin and the keys it hangs on plans. Start with {@link
- * yardloom.materials.model.Surface}: ground that receives a stack of layers.
- */
-package yardloom.materials.model;

@@ -1,0 +1,104 @@
+package yardloom.materials.pile;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.TipPile;
+import yardloom.facts.work.SheetPage;
+import yardloom.kernel.draw.Offers;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Say;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.materials.load.LoadTable;
+
+/** What the truck driver needs: a page for the cab. */
+public final class DeliverySheet implements SheetMaker {
+  private static final int NUMBER = 41;
+  private static final Set<String> UTILITIES = Set.of("kernel.utility");
+  private static final Length OVERHEAD = Length.feet(20);
+
+  @Override
+  public String id() {
+    return "materials.delivery";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(YardFacts.PILES, YardFacts.LOADS);
+  }
+
+  @Override
+  public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
+    List<TipPile> piles = facts.all(YardFacts.PILES);
+    if (piles.isEmpty()) {
+      return List.of();
+    }
+    return List.of(
+        new SheetPlan(
+            NUMBER,
+            "delivery",
+            "Delivery",
+            SheetPlan.Format.PAGE,
+            List.of(
+                new Panel.Notes("For the driver", driver(plan, piles)),
+                Panel.SitePlan.yardWith(ways(offers)),
+                new Panel.TableBlock(new LoadTable().make(plan, facts)))));
+  }
+
+  private static Set<String> ways(Offers offers) {
+    Set<String> layers = new HashSet<>(UTILITIES);
+    layers.addAll(offers.layers(SheetPage.WAYS));
+    return Set.copyOf(layers);
+  }
+
+  private static List<String> driver(Plan plan, List<TipPile> piles) {
+    UnitSystem units = plan.info().units();
+    List<String> notes = new ArrayList<>();
+    notes.add("Address: ____________________________  Phone on site: ____________________");
+    for (TipPile pile : piles) {
+      notes.add(describe(pile, units));
+    }
+    notes.add(
+        "Look up before the bed goes up: lines and branches need "
+            + Say.distance(OVERHEAD, units)
+            + " of room or more.");
+    List<String> lines =
+        plan.all(Element.Utility.class).stream().map(u -> u.id().toString()).toList();
+    if (!lines.isEmpty()) {
+      notes.add("On this lot: " + String.join(", ", lines) + ". Keep clear of their marks.");
+    }
+    notes.add("Keep the walk, the gutter and the neighbour's drive free.");
+    notes.add("Do not drive on soft ground or over a septic field.");
+    notes.add("No treated or painted wood, no trash, no vines: if in doubt, call before tipping.");
+    return notes;
+  }
+
+  private static String describe(TipPile pile, UnitSystem units) {
+    return "Tip "
+        + Say.volume(pile.load().value(), units)
+        + " of "
+        + pile.spot().material().title()
+        + " on \""
+        + pile.spot().name()
+        + "\": a "
+        + pile.form()
+        + " about "
+        + Say.distance(pile.width(), units)
+        + " wide, "
+        + Say.distance(pile.length(), units)
+        + " long and "
+        + Say.distance(pile.height().value(), units)
+        + " high. The way in is "
+        + Say.distance(pile.spot().access(), units)
+        + " wide.";
+  }
+}

@@ -1,0 +1,77 @@
+package yardloom.materials.pile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import yardloom.facts.BillLine;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.TipSpot;
+import yardloom.facts.region.Spread;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Volume;
+import yardloom.materials.load.BulkRates;
+
+/** Gives the heap on every tip spot. */
+public final class PileCalculator implements Calculator {
+  /** On the plan, any number. */
+  public static final AttributeKey<TipSpot> SPOTS =
+      new AttributeKey<>("materials.tip-spot", TipSpot.class);
+
+  @Override
+  public String id() {
+    return "materials.piles";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(YardFacts.BILL);
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.REGION);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(YardFacts.PILES);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    BulkRates rates = BulkRates.of(plan, in.find(YardFacts.REGION));
+    for (var entry : plan.attributes().all(SPOTS)) {
+      TipSpot spot = entry.value();
+      order(in, spot.material())
+          .forEach(
+              order -> out.give(YardFacts.PILES, PilePlacer.place(spot, load(rates, spot, order))));
+    }
+  }
+
+  private static List<Derived<Volume>> order(Facts in, Material material) {
+    List<Derived<Volume>> orders = new ArrayList<>();
+    for (BillLine line : in.all(YardFacts.BILL)) {
+      if (line.item().equals(material.title()) && line.order().value() instanceof Volume v) {
+        orders.add(line.order().map(x -> v));
+      }
+    }
+    return orders;
+  }
+
+  /** Trucks come one after the other; the heap to plan for is one likely load, or the order. */
+  private static Derived<Volume> load(BulkRates rates, TipSpot spot, Derived<Volume> order) {
+    Spread truck = rates.cubicYardsPerLoad(spot.material().title());
+    Volume load = Volume.cubicYards(truck.likely());
+    return Derived.by("heap = the smaller of one likely load and the order", truck.source())
+        .from("order", order)
+        .from("likely load", load)
+        .gives(load.min(order.value()));
+  }
+}

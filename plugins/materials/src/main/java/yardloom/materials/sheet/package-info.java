@@ -1,5 +1,0 @@
-/**
- * Tables, layers, cautions and sheets of the materials plugin. Start with {@link
- * yardloom.materials.sheet.TakeOffTable}.
- */
-package yardloom.materials.sheet;

@@ -1,0 +1,156 @@
+package yardloom.materials.surface;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.Surface;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Palette;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.draw.Style.Hatch;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.table.Say;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+
+/** Sections through every different stack of the plan, side by side, to scale. */
+public final class SectionFigure {
+  private static final double WIDTH_M = 0.6;
+  private static final double GAP_M = 0.45;
+  private static final double SOIL_M = 0.15;
+  // Cardboard is 4 mm thick; drawn thicker, or a print at 1:10 would not show it.
+  private static final double CARD_M = 0.008;
+  private static final Style SOIL =
+      Style.filled("section-soil", "#e9dfd0").hatched(Hatch.DIAGONAL).outlined(Palette.INK, 0.25);
+  private static final Style CARD =
+      Style.filled("section-cardboard", "#4a3c28").outlined(Palette.INK, 0.18);
+  private static final Map<Material, Style> STYLES = new EnumMap<>(Material.class);
+
+  static {
+    STYLES.put(Material.CARDBOARD, CARD);
+    STYLES.put(
+        Material.COMPOST,
+        Style.filled("section-compost", "#cdbfa6").hatched(Hatch.DOTS).outlined(Palette.INK, 0.25));
+    STYLES.put(
+        Material.WOOD_CHIPS,
+        Style.filled("section-chips", "#f1e6d0").hatched(Hatch.CHIPS).outlined(Palette.INK, 0.25));
+  }
+
+  // Room for letters of 2 mm at about 1:12.
+  private static final double NOTE_PITCH_M = 0.036;
+  private static final double NOTE_CHAR_M = 0.0135;
+
+  // The figures of thinner layers would run into each other; their depth stands in the note.
+  private static final double LEAST_DIMENSION_M = 0.09;
+
+  private final UnitSystem units;
+  private double lowestNote;
+  private final List<Mark> marks = new ArrayList<>();
+
+  private SectionFigure(UnitSystem units) {
+    this.units = units;
+  }
+
+  public static Panel.Figure of(List<Surface> surfaces, UnitSystem units) {
+    SectionFigure figure = new SectionFigure(units);
+    double x = 0;
+    for (Map.Entry<String, Surface> stack : stacks(surfaces, units).entrySet()) {
+      figure.stack(x, stack.getKey(), stack.getValue());
+      x += WIDTH_M + GAP_M;
+    }
+    List<LegendEntry> legend = new ArrayList<>();
+    for (Material material : Material.values()) {
+      legend.add(LegendEntry.area(material.title(), STYLES.get(material)));
+    }
+    legend.add(LegendEntry.area("soil, not tilled", SOIL));
+    double scale = units == UnitSystem.US ? 12 : 10;
+    return new Panel.Figure("Sections through the stacks", figure.marks, legend, 90, scale);
+  }
+
+  /** One surface for each different stack, by its kind and layers. */
+  private static Map<String, Surface> stacks(List<Surface> surfaces, UnitSystem units) {
+    Map<String, Surface> stacks = new TreeMap<>();
+    for (Surface s : surfaces) {
+      StringBuilder key = new StringBuilder(s.kind().title());
+      for (Course c : s.courses()) {
+        key.append(", ")
+            .append(c.material().title())
+            .append(' ')
+            .append(Say.depth(c.depth().value(), units));
+      }
+      if (s.sheets().isPresent()) {
+        key.append(", cardboard");
+      }
+      stacks.putIfAbsent(key.toString(), s);
+    }
+    return stacks;
+  }
+
+  private void stack(double x, String key, Surface surface) {
+    layer(x, -SOIL_M, SOIL_M, SOIL, "soil");
+    lowestNote = -1;
+    double y = 0;
+    if (surface.sheets().isPresent()) {
+      layer(x, y, CARD_M, CARD, "cardboard, lapped and wetted");
+      note(x, y + CARD_M / 2, "cardboard, wetted");
+      y += CARD_M;
+    }
+    for (Course course : surface.courses()) {
+      double depth = course.depth().value().metres();
+      String text = course.material().title() + ", " + Say.depth(course.depth().value(), units);
+      layer(x, y, depth, STYLES.get(course.material()), text);
+      boolean thin = depth < LEAST_DIMENSION_M;
+      if (!thin) {
+        marks.add(
+            new Mark.Dimension(
+                Point.metres(x, y),
+                Point.metres(x, y + depth),
+                Length.metres(0.06),
+                Say.depth(course.depth().value(), units)));
+      }
+      note(x, y + depth / 2, thin ? text : course.material().title());
+      y += depth;
+    }
+    marks.add(
+        new Mark.Label(
+            Point.metres(x + WIDTH_M / 2, -SOIL_M - 0.05),
+            surface.kind().title(),
+            2.5,
+            true,
+            0,
+            Mark.Anchor.CENTRE));
+  }
+
+  private void layer(double x, double y, double depthM, Style style, String about) {
+    Shape box = Shape.rectangle(Point.metres(x, y), Length.metres(WIDTH_M), Length.metres(depthM));
+    marks.add(new Mark.Region(box, style, about));
+  }
+
+  /** Text beside a layer, led to it; stacked so that thin layers' texts stay apart. */
+  private void note(double x, double y, String text) {
+    double textY = Math.max(y, lowestNote);
+    lowestNote = textY + NOTE_PITCH_M;
+    Point from = Point.metres(x + WIDTH_M, y);
+    Point to = Point.metres(x + WIDTH_M + 0.05, textY);
+    marks.add(
+        new Mark.Stroke(
+            Line.between(from, to), Style.line("section-leader", Palette.INK, 0.18), text));
+    double halfM = text.length() * NOTE_CHAR_M / 2;
+    marks.add(
+        new Mark.Label(
+            Point.metres(x + WIDTH_M + 0.06 + halfM, textY),
+            text,
+            2.0,
+            false,
+            2,
+            Mark.Anchor.CENTRE));
+  }
+}

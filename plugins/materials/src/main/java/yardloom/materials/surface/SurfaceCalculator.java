@@ -1,0 +1,27 @@
+package yardloom.materials.surface;
+
+import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Plan;
+
+/** Gives the surfaces of the plan. */
+public final class SurfaceCalculator implements Calculator {
+  @Override
+  public String id() {
+    return "materials.surfaces";
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(YardFacts.SURFACES);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    SurfaceLayout.of(plan).forEach(s -> out.give(YardFacts.SURFACES, s));
+  }
+}

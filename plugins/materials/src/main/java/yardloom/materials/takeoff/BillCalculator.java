@@ -1,0 +1,130 @@
+package yardloom.materials.takeoff;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.BillGroup;
+import yardloom.facts.BillLine;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.MulchTotals;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Element.BedUse;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Say;
+import yardloom.kernel.unit.Volume;
+import yardloom.materials.mulch.MulchSettings;
+
+/** Gives the plan's lines for cardboard, compost and chips: one line each, over all surfaces. */
+public final class BillCalculator implements Calculator {
+  @Override
+  public String id() {
+    return "materials.bill";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(YardFacts.MULCH_TOTALS, YardFacts.STANDS);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(YardFacts.BILL, Pockets.FACT);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    MulchSettings settings = MulchSettings.of(plan);
+    MulchTotals totals = in.get(YardFacts.MULCH_TOTALS);
+    cardboard(totals.sheets(), settings).ifPresent(line -> out.give(YardFacts.BILL, line));
+    Optional<Pockets> pockets = pockets(plan, in.all(YardFacts.STANDS), settings);
+    pockets.ifPresent(p -> out.give(Pockets.FACT, p));
+    Derived<Volume> compost = totals.compost();
+    if (pockets.isPresent()) {
+      compost = withPockets(compost, pockets.get());
+    }
+    bulk(plan, compost, settings, Material.COMPOST)
+        .ifPresent(line -> out.give(YardFacts.BILL, line));
+    bulk(plan, totals.chips(), settings, Material.WOOD_CHIPS)
+        .ifPresent(line -> out.give(YardFacts.BILL, line));
+  }
+
+  private static Optional<BillLine> cardboard(Derived<Integer> exact, MulchSettings settings) {
+    if (exact.value() == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new BillLine(
+            BillGroup.SHEET_MULCH,
+            WorkPhase.SHEET,
+            Material.CARDBOARD.title() + ", sheets",
+            Optional.empty(),
+            exact,
+            Ordering.pieces(exact, settings.allowance()),
+            Say.percent(settings.allowance().value()) + " for torn and odd sheets"));
+  }
+
+  private static Optional<BillLine> bulk(
+      Plan plan, Derived<Volume> exact, MulchSettings settings, Material material) {
+    if (exact.value().si() == 0) {
+      return Optional.empty();
+    }
+    Derived<Volume> least =
+        material == Material.WOOD_CHIPS
+            ? settings.minimumLoad()
+            : Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
+    return Optional.of(
+        new BillLine(
+            BillGroup.SHEET_MULCH,
+            material == Material.COMPOST ? WorkPhase.COMPOST : WorkPhase.SHEET,
+            material.title(),
+            Optional.empty(),
+            exact,
+            Ordering.bulk(exact, settings.allowance(), least, plan.info().units()),
+            Say.percent(settings.allowance().value())
+                + " for packing and uneven ground, up to the next "
+                + Say.volume(Ordering.step(plan.info().units()), plan.info().units())));
+  }
+
+  /** Plants of perennial beds, each in its pocket. */
+  private static Optional<Pockets> pockets(Plan plan, List<Stand> stands, MulchSettings settings) {
+    Derived.Builder why = Derived.by("plants of perennial beds", Source.plan("planting"));
+    int plants = 0;
+    for (Stand stand : stands) {
+      boolean perennial =
+          plan.element(stand.in())
+              .filter(e -> e instanceof Element.Bed bed && bed.use() == BedUse.PERENNIAL)
+              .isPresent();
+      if (perennial && stand.drills().isEmpty()) {
+        why.from(stand.plant() + " in " + stand.in(), stand.at().size(), stand.place());
+        plants += stand.at().size();
+      }
+    }
+    if (plants == 0 || settings.pocket().value().si() == 0) {
+      return Optional.empty();
+    }
+    Derived<Integer> count = why.gives(plants);
+    return Optional.of(
+        new Pockets(
+            count,
+            Derived.by("compost = plants × pocket", Source.plan("planting pockets"))
+                .from("plants", count)
+                .from("pocket", settings.pocket())
+                .gives(settings.pocket().value().times(plants))));
+  }
+
+  private static Derived<Volume> withPockets(Derived<Volume> layers, Pockets pockets) {
+    return Derived.by("layers + planting pockets", Source.plan("sum"))
+        .from("layers", layers)
+        .from("planting pockets", pockets.compost())
+        .gives(layers.value().plus(pockets.compost().value()));
+  }
+}

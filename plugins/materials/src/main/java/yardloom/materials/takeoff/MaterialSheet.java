@@ -1,0 +1,74 @@
+package yardloom.materials.takeoff;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.work.SheetPage;
+import yardloom.kernel.draw.Offers;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.TableMaker;
+import yardloom.materials.sourcing.SourcesTable;
+import yardloom.materials.surface.DepthPainter;
+import yardloom.materials.surface.SectionFigure;
+import yardloom.materials.surface.SurfacePainter;
+
+/** Surfaces, stacks, take-off and orders. */
+public final class MaterialSheet implements SheetMaker {
+  private static final int MATERIALS = 40;
+
+  private static final Set<String> UTILITIES = Set.of("kernel.utility");
+
+  @Override
+  public String id() {
+    return "materials.materials";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(
+        YardFacts.SURFACES,
+        YardFacts.MULCH_TOTALS,
+        YardFacts.SUPPLIES,
+        Pockets.FACT,
+        YardFacts.BILL);
+  }
+
+  @Override
+  public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
+    List<Surface> surfaces = facts.all(YardFacts.SURFACES);
+    if (surfaces.isEmpty()) {
+      return List.of();
+    }
+    List<Panel> panels = new ArrayList<>();
+    panels.add(Panel.SitePlan.yardWith(ground(offers)));
+    panels.add(SectionFigure.of(surfaces, plan.info().units()));
+    for (TableMaker maker : List.of(new TakeOffTable(), new OrderTable(), new SourcesTable())) {
+      panels.add(new Panel.TableBlock(maker.make(plan, facts)));
+    }
+    panels.add(
+        new Panel.Notes(
+            "Laying the stack",
+            List.of(
+                "Mow low, remove tough weeds, water. Do not till.",
+                "Cardboard without tape, staples or gloss, lapped, wetted, covered the same day.",
+                "Keep chips off trunks, stems and walls as drawn.",
+                "Plant perennials in pockets of compost through the cardboard.")));
+    return List.of(new SheetPlan(MATERIALS, "materials", "Materials", panels));
+  }
+
+  private static Set<String> ground(Offers offers) {
+    Set<String> layers = new HashSet<>(UTILITIES);
+    layers.addAll(offers.layers(SheetPage.WAYS));
+    layers.add(SurfacePainter.LAYER);
+    layers.add(DepthPainter.LAYER);
+    return Set.copyOf(layers);
+  }
+}

@@ -1,0 +1,59 @@
+package yardloom.materials.takeoff;
+
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Volume;
+
+/**
+ * What to order for an exact quantity: allowance added, then rounded up to what is sold.
+ *
+ * <p>Bulk is sold by the half cubic yard or the half cubic metre, sheets by the piece. Nothing
+ * exact orders nothing, also under a minimum load. The order is never below exact × (1 +
+ * allowance).
+ *
+ * <p>References: common practice of bulk yards.
+ */
+public final class Ordering {
+  /** Printed beside the results. */
+  public static final Source SOURCE =
+      Source.commonPractice("bulk is sold by the half yard or half cubic metre");
+
+  // 4.0 yards worked out as 4.000000000000001 must not become 4.5.
+  private static final double EPS = 1e-9;
+
+  private Ordering() {}
+
+  /** The least step in which bulk is sold where these units are used. */
+  public static Volume step(UnitSystem units) {
+    return units == UnitSystem.US ? Volume.cubicYards(0.5) : Volume.cubicMetres(0.5);
+  }
+
+  public static Derived<Volume> bulk(
+      Derived<Volume> exact, Derived<Double> allowance, Derived<Volume> least, UnitSystem units) {
+    Volume step = step(units);
+    Volume wanted = exact.value().times(1 + allowance.value());
+    Volume rounded = step.times(Math.ceil(wanted.ratioTo(step) - EPS));
+    Volume order = exact.value().si() == 0 ? Volume.ZERO : rounded.max(least.value()).max(wanted);
+    return Derived.by(
+            "order = exact × (1 + allowance), up to the next step, at least the minimum load",
+            SOURCE)
+        .from("exact", exact)
+        .from("allowance", allowance)
+        .from("step", step)
+        .from("minimum load", least)
+        .gives(order);
+  }
+
+  public static Derived<Integer> pieces(Derived<Integer> exact, Derived<Double> allowance) {
+    return Derived.by("order = exact × (1 + allowance), rounded up", SOURCE)
+        .from("exact", exact)
+        .from("allowance", allowance)
+        .gives((int) Math.ceil(exact.value() * (1 + allowance.value()) - EPS));
+  }
+
+  /** Whole loads that bring {@code order} in trucks of {@code cubicYardsPerLoad}. */
+  public static int loads(Volume order, double cubicYardsPerLoad) {
+    return (int) Math.ceil(order.cubicYards() / cubicYardsPerLoad - EPS);
+  }
+}

@@ -1,0 +1,55 @@
+package yardloom.materials.takeoff;
+
+import java.util.List;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.Surface;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Volume;
+
+/**
+ * Sums over surfaces, keeping every term as an input. No surfaces give zero.
+ *
+ * <p>References: addition; no publication is needed.
+ */
+public final class Totals {
+  private static final Source SUM = Source.plan("sum over the surfaces of the plan");
+
+  private Totals() {}
+
+  public static Derived<Volume> volume(List<Surface> surfaces, Material material) {
+    Derived.Builder why = Derived.by("sum over surfaces", SUM);
+    Volume total = Volume.ZERO;
+    for (Surface s : surfaces) {
+      if (s.course(material).isPresent()) {
+        Derived<Volume> term = s.course(material).get().volume();
+        why.from(s.title(), term, s.place());
+        total = total.plus(term.value());
+      }
+    }
+    return why.gives(total);
+  }
+
+  public static Derived<Integer> sheets(List<Surface> surfaces) {
+    Derived.Builder why = Derived.by("sum over surfaces", SUM);
+    int total = 0;
+    for (Surface s : surfaces) {
+      if (s.sheets().isPresent()) {
+        why.from(s.title(), s.sheets().get(), s.place());
+        total += s.sheets().get().value();
+      }
+    }
+    return why.gives(total);
+  }
+
+  public static Derived<Area> area(List<Surface> surfaces) {
+    Derived.Builder why = Derived.by("sum over surfaces", SUM);
+    Area total = Area.ZERO;
+    for (Surface s : surfaces) {
+      why.from(s.title(), s.area(), s.place());
+      total = total.plus(s.area().value());
+    }
+    return why.gives(total);
+  }
+}

@@ -1,0 +1,97 @@
+package yardloom.soil.amendment.formula;
+
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Mass;
+
+/**
+ * Plant food in and from products sold by grade.
+ *
+ * <p>A grade N-P-K states percent by mass of nitrogen, P₂O₅ and K₂O. Shares of 0 to 100, nitrogen
+ * above zero where a product is asked for; otherwise OUT_OF_RANGE.
+ *
+ * <p>References: [1] University of Maine Cooperative Extension, Bulletin 2287 (grades). [2] IUPAC
+ * atomic masses P 30.974, K 39.098, O 15.999 (oxide factors).
+ */
+public final class Fertilizer {
+  /** Printed beside the results. */
+  public static final Source SOURCE =
+      Source.read("Bulletin 2287", "University of Maine Cooperative Extension", 0, "");
+
+  /** Phosphorus in P₂O₅. */
+  public static final double P_IN_P2O5 = 2 * 30.974 / (2 * 30.974 + 5 * 15.999);
+
+  /** Potassium in K₂O. */
+  public static final double K_IN_K2O = 2 * 39.098 / (2 * 39.098 + 15.999);
+
+  /** No solid garden fertilizer holds more nitrogen than urea. */
+  private static final double MOST_NITROGEN = 46.7;
+
+  private Fertilizer() {}
+
+  /** What a bag states. */
+  public record Grade(double nitrogen, double phosphate, double potash) {
+    public Grade {
+      boolean shares = nitrogen >= 0 && phosphate >= 0 && potash >= 0;
+      if (!shares || !(nitrogen + phosphate + potash <= 100) || nitrogen > MOST_NITROGEN) {
+        throw new PlanException(
+            ProblemCode.OUT_OF_RANGE,
+            "a grade states percent of N (at most 46 as in urea), P2O5 and K2O with a sum up to"
+                + " 100, got "
+                + nitrogen
+                + "-"
+                + phosphate
+                + "-"
+                + potash);
+      }
+    }
+
+    /**
+     * Reads a grade as bags print it, such as {@code 5-10-10}.
+     *
+     * @throws PlanException (WRONG_TYPE) if it is not three numbers joined by hyphens
+     */
+    public static Grade parse(String text) {
+      String[] parts = text.split("-");
+      try {
+        if (parts.length == 3) {
+          return new Grade(
+              Double.parseDouble(parts[0]),
+              Double.parseDouble(parts[1]),
+              Double.parseDouble(parts[2]));
+        }
+      } catch (NumberFormatException e) {
+        // Reported below, as for a wrong count of parts.
+      }
+      throw new PlanException(
+          ProblemCode.WRONG_TYPE,
+          "'" + text + "' is not a fertilizer grade; write three numbers, such as '5-10-10'");
+    }
+  }
+
+  /** What a mass of product holds. */
+  public record Content(Mass nitrogen, Mass phosphate, Mass potash) {}
+
+  public static Content content(Mass product, Grade grade) {
+    return new Content(
+        product.times(grade.nitrogen() / 100),
+        product.times(grade.phosphate() / 100),
+        product.times(grade.potash() / 100));
+  }
+
+  /** Product that brings {@code nitrogen}. */
+  public static Mass productFor(Mass nitrogen, Grade grade) {
+    if (!(grade.nitrogen() > 0)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, "a product without nitrogen cannot bring nitrogen");
+    }
+    return nitrogen.times(100 / grade.nitrogen());
+  }
+
+  /** Nitrogen for {@code area} at {@code poundsPer1000} pounds per 1000 sq ft. */
+  public static Mass nitrogen(double poundsPer1000, Area area) {
+    return Mass.pounds(poundsPer1000 * area.squareFeet() / 1000);
+  }
+}

@@ -1,0 +1,111 @@
+package yardloom.soil.amendment.formula;
+
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Mass;
+
+/**
+ * Sulfur and lime to change the pH of garden soil.
+ *
+ * <p>Sulfur: 2.0 lb per 1000 sq ft for each tenth of a pH unit on silt loam, a third more on clay,
+ * a third less on sand; above 30 lb per 1000 sq ft two thirds first and the rest after a retest in
+ * about three months. Lime and sulfur per whole pH unit from a table by texture. Both are starting
+ * points: a soil test with its buffer pH goes before them. A target on the wrong side is
+ * OUT_OF_RANGE; the same pH needs nothing.
+ *
+ * <p>References: [1] University of Tennessee UTcrops, Blueberries, note 1. [2] garden-soil.com,
+ * Make the pH work for you (secondary). [3] Penn State Agricultural Analytical Services Laboratory,
+ * home garden report (calcium carbonate equivalent).
+ */
+public final class PhAmendment {
+  /** Printed beside sulfur results. */
+  public static final Source SULFUR =
+      Source.read("Blueberries, note 1", "University of Tennessee UTcrops", 0, "");
+
+  /** Printed beside corrections for the purity of lime. */
+  public static final Source PURITY =
+      Source.read(
+          "Home garden soil test report",
+          "Penn State Agricultural Analytical Services Laboratory",
+          0,
+          "calcium carbonate equivalent");
+
+  private static final DataTable PER_UNIT = DataTable.shipped(PhAmendment.class, "lime-sulfur.csv");
+  private static final double LB_PER_TENTH = 2.0;
+  private static final double SPLIT_ABOVE_LB = 30;
+  private static final Area THOUSAND = Area.squareFeet(1000);
+
+  private PhAmendment() {}
+
+  /** Soils that the sulfur rule tells apart. */
+  public enum Ground {
+    SAND(2.0 / 3),
+    SILT_LOAM(1),
+    CLAY(4.0 / 3);
+
+    private final double factor;
+
+    Ground(double factor) {
+      this.factor = factor;
+    }
+  }
+
+  /**
+   * Sulfur in one or two doses.
+   *
+   * @param later zero unless the total is to be split
+   */
+  public record Doses(Mass first, Mass later) {
+    public Mass total() {
+      return first.plus(later);
+    }
+  }
+
+  public static Doses sulfur(double phNow, double phWanted, Ground ground, Area area) {
+    if (!(phWanted <= phNow && phNow <= 10 && phWanted >= 3.5)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "sulfur lowers the pH: the wanted pH must lie between 3.5 and the present "
+              + phNow
+              + ", got "
+              + phWanted);
+    }
+    double lbPer1000 = (phNow - phWanted) * 10 * LB_PER_TENTH * ground.factor;
+    Mass total = Mass.pounds(lbPer1000 * area.ratioTo(THOUSAND));
+    if (lbPer1000 <= SPLIT_ABOVE_LB) {
+      return new Doses(total, Mass.ZERO);
+    }
+    return new Doses(total.times(2.0 / 3), total.times(1.0 / 3));
+  }
+
+  /**
+   * Lime or sulfur for one pH unit over {@code area}, from the table.
+   *
+   * @param amendment {@code lime} or {@code sulfur}
+   * @param texture {@code sandy loam}, {@code medium loam} or {@code heavy clay loam}
+   */
+  public static Mass perUnit(String amendment, String texture, Area area) {
+    return Mass.pounds(
+        PER_UNIT.row("texture", texture).number(amendment + "_lb_1000sqft")
+            * area.ratioTo(THOUSAND));
+  }
+
+  /** The source of a row of that table. */
+  public static Source perUnitSource(String texture) {
+    return PER_UNIT.row("texture", texture).source();
+  }
+
+  /** Product to spread so that {@code pure} carbonate reaches the soil. */
+  public static Mass correctedForPurity(Mass pure, double equivalentPercent) {
+    if (!(equivalentPercent > 0 && equivalentPercent <= 180)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "a calcium carbonate equivalent lies between 0 and 180 percent, got "
+              + equivalentPercent);
+    }
+    return pure.times(100 / equivalentPercent);
+  }
+}

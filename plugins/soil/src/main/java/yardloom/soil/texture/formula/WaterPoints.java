@@ -1,0 +1,17 @@
+package yardloom.soil.texture.formula;
+
+/**
+ * Water contents of a soil as shares of its volume.
+ *
+ * @param wilting at 1500 kPa, where plants wilt
+ * @param fieldCapacity at 33 kPa, after drainage
+ * @param saturated all pores full
+ * @param intakeMmPerHour saturated hydraulic conductivity
+ */
+public record WaterPoints(
+    double wilting, double fieldCapacity, double saturated, double intakeMmPerHour) {
+  /** Water that plants can use, as a share of soil volume. */
+  public double available() {
+    return fieldCapacity - wilting;
+  }
+}

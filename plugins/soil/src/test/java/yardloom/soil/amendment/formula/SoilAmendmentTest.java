@@ -1,0 +1,158 @@
+package yardloom.soil.amendment.formula;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Mass;
+import yardloom.soil.amendment.formula.Fertilizer.Grade;
+import yardloom.soil.amendment.formula.PhAmendment.Doses;
+import yardloom.soil.amendment.formula.PhAmendment.Ground;
+import yardloom.soil.lead.LeadScreening;
+import yardloom.soil.lead.LeadScreening.Outcome;
+
+/** Soil checks N01 to N14. */
+class SoilAmendmentTest {
+  private static final Area THOUSAND = Area.squareFeet(1000);
+
+  @ParameterizedTest
+  @CsvSource({
+    // N01, N02: University of Tennessee UTcrops, Blueberries note 1.
+    "SILT_LOAM, 20.0",
+    "CLAY, 26.67",
+    "SAND, 13.33"
+  })
+  void sulfur_oneUnitForBlueberries_matchesTennessee(Ground ground, double pounds) {
+    Doses doses = PhAmendment.sulfur(6.5, 5.5, ground, THOUSAND);
+    assertEquals(pounds, doses.total().pounds(), 0.01);
+    assertEquals(0, doses.later().pounds());
+  }
+
+  @Test
+  void sulfur_aboveThirtyPounds_isSplit() {
+    // N03
+    Doses doses = PhAmendment.sulfur(7.2, 5.5, Ground.SILT_LOAM, THOUSAND);
+    assertEquals(34, doses.total().pounds(), 0.01);
+    assertEquals(22.67, doses.first().pounds(), 0.01);
+    assertEquals(11.33, doses.later().pounds(), 0.01);
+  }
+
+  @Test
+  void sulfur_toRaisePh_isRefused() {
+    assertThrows(PlanException.class, () -> PhAmendment.sulfur(5.5, 6.5, Ground.SAND, THOUSAND));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // N04, N05: garden-soil.com (secondary).
+    "lime, sandy loam, 35", "lime, medium loam, 50", "lime, heavy clay loam, 70",
+    "sulfur, sandy loam, 10", "sulfur, medium loam, 15", "sulfur, heavy clay loam, 20"
+  })
+  void perUnit_table_reads(String amendment, String texture, double pounds) {
+    assertEquals(pounds, PhAmendment.perUnit(amendment, texture, THOUSAND).pounds(), 1e-9);
+    assertEquals(
+        pounds / 2, PhAmendment.perUnit(amendment, texture, Area.squareFeet(500)).pounds(), 1e-9);
+  }
+
+  @Test
+  void lime_ofLowPurity_needsMore() {
+    // N07: Penn State AASL (source rounds to 7).
+    assertEquals(7.14, PhAmendment.correctedForPurity(Mass.pounds(5), 70).pounds(), 0.01);
+  }
+
+  @Test
+  void bag_grade_statesContents() {
+    // N08: University of Maine Bulletin 2287.
+    var content = Fertilizer.content(Mass.pounds(80), new Grade(5, 10, 15));
+    assertEquals(4, content.nitrogen().pounds(), 1e-9);
+    assertEquals(8, content.phosphate().pounds(), 1e-9);
+    assertEquals(12, content.potash().pounds(), 1e-9);
+  }
+
+  @Test
+  void bag_otherGrade_bringsTheSameNitrogen() {
+    // N09: 40 lb of 5-10-10 replaced by 8 % N: 25 lb.
+    Mass nitrogen = Fertilizer.content(Mass.pounds(40), new Grade(5, 10, 10)).nitrogen();
+    assertEquals(25, Fertilizer.productFor(nitrogen, new Grade(8, 0, 0)).pounds(), 1e-9);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // N10 (gardenguides.com), N11 (Country Gardener), N12 (garden column, 23 Jan 2009).
+    "3, 1000, 21, 14.2857",
+    "3, 5000, 21, 71.43",
+    "1, 12000, 20, 60",
+    "2, 500, 20, 5"
+  })
+  void product_forRate_matchesWorkedExamples(
+      double rate, double squareFeet, double n, double pounds) {
+    Mass nitrogen = Fertilizer.nitrogen(rate, Area.squareFeet(squareFeet));
+    assertEquals(pounds, Fertilizer.productFor(nitrogen, new Grade(n, 0, 0)).pounds(), 0.01);
+  }
+
+  @Test
+  void oxides_factors_followAtomicMasses() {
+    // N13
+    assertEquals(0.4364, Fertilizer.P_IN_P2O5, 0.0002);
+    assertEquals(0.8302, Fertilizer.K_IN_K2O, 0.0002);
+  }
+
+  @Test
+  void urea_misprintedGrade_isRefused() {
+    // Trap 10: 47-0-0 is printed on a page; urea is 46-0-0.
+    assertThrows(PlanException.class, () -> new Grade(47, 0, 0));
+    assertEquals(46, new Grade(46, 0, 0).nitrogen());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // N14: US EPA, 17 January 2024.
+    "60, false, BELOW",
+    "150, false, BELOW_UNLESS_OTHER_SOURCES",
+    "150, true, ABOVE",
+    "250, false, ABOVE",
+    "450, false, ABOVE_FORMER_LEVEL",
+    "200, false, BELOW_UNLESS_OTHER_SOURCES"
+  })
+  void lead_contents_standToScreeningLevels(double ppm, boolean others, Outcome outcome) {
+    assertEquals(outcome, LeadScreening.of(ppm, others));
+  }
+
+  @Test
+  void lead_source_namesItsYear() {
+    assertTrue(LeadScreening.SOURCE.cite().contains("2024"));
+    assertThrows(PlanException.class, () -> LeadScreening.of(Double.NaN, false));
+  }
+
+  @Test
+  void organicMatter_balance_closes() {
+    // Mass balance by hand: 10 m² × 0.15 m × 1300 kg/m³ × 2 % = 39 kg of organic matter;
+    // compost of 650 kg/m³, 40 % moisture, half of it organic brings 195 kg/m³: 0.2 m³.
+    var compost = new OrganicMatter.Compost(650, 0.5, 0.4);
+    double m3 =
+        OrganicMatter.compostFor(Area.squareMetres(10), Length.metres(0.15), 1300, 0.02, compost)
+            .cubicMetres();
+    assertEquals(0.2, m3, 1e-12);
+  }
+
+  @Test
+  void organicMatter_denserCompost_needsLess() {
+    var light = new OrganicMatter.Compost(500, 0.5, 0.4);
+    var heavy = new OrganicMatter.Compost(1000, 0.5, 0.4);
+    double a = volume(light);
+    double b = volume(heavy);
+    assertEquals(2, a / b, 1e-12);
+    assertThrows(PlanException.class, () -> new OrganicMatter.Compost(0, 0.5, 0.4));
+  }
+
+  private static double volume(OrganicMatter.Compost compost) {
+    return OrganicMatter.compostFor(Area.squareMetres(10), Length.metres(0.15), 1300, 0.02, compost)
+        .cubicMetres();
+  }
+}

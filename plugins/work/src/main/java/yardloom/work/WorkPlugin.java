@@ -1,0 +1,79 @@
+package yardloom.work;
+
+import java.util.List;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.spi.PluginInfo;
+import yardloom.kernel.spi.Spi;
+import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.vocab.Vocabulary;
+import yardloom.work.client.ClientSheet;
+import yardloom.work.client.WorkSheet;
+import yardloom.work.cost.BagTable;
+import yardloom.work.cost.CostCalculator;
+import yardloom.work.cost.CostTable;
+import yardloom.work.cost.DriverTable;
+import yardloom.work.cost.PriceCheck;
+import yardloom.work.cost.PriceWords;
+import yardloom.work.crew.CrewSheets;
+import yardloom.work.haul.HaulCalculator;
+import yardloom.work.haul.HaulTable;
+import yardloom.work.labour.LabourCalculator;
+import yardloom.work.labour.LabourTable;
+import yardloom.work.labour.WorkWords;
+import yardloom.work.phase.OrdersTable;
+import yardloom.work.phase.PhaseTable;
+import yardloom.work.phase.PlantingDayCheck;
+import yardloom.work.phase.RestingTimeCheck;
+import yardloom.work.phase.ScheduleCalculator;
+
+/** Hours, hauls, phases and cost, and the pages of crew and client. */
+public final class WorkPlugin implements YardPlugin {
+  @Override
+  public PluginInfo info() {
+    return new PluginInfo("work", "Work", "0.1.0");
+  }
+
+  @Override
+  public int spiLevel() {
+    return Spi.LEVEL;
+  }
+
+  @Override
+  public List<Vocabulary> vocabularies() {
+    return List.of(new Vocabulary("work", List.of(WorkWords.class, PriceWords.class)));
+  }
+
+  @Override
+  public List<Calculator> calculators() {
+    return List.of(
+        new HaulCalculator(),
+        new LabourCalculator(),
+        new ScheduleCalculator(),
+        new CostCalculator());
+  }
+
+  @Override
+  public List<Check> checks() {
+    return List.of(new RestingTimeCheck(), new PlantingDayCheck(), new PriceCheck());
+  }
+
+  @Override
+  public List<TableMaker> tables() {
+    return List.of(
+        new HaulTable(),
+        new LabourTable(),
+        new PhaseTable(),
+        new OrdersTable(),
+        new CostTable(),
+        new DriverTable(),
+        new BagTable());
+  }
+
+  @Override
+  public List<SheetMaker> sheets() {
+    return List.of(new WorkSheet(), new ClientSheet(), new CrewSheets());
+  }
+}

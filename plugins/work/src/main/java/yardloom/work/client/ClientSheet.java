@@ -1,0 +1,192 @@
+package yardloom.work.client;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.Harvest;
+import yardloom.facts.LawnWater;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.MulchTotals;
+import yardloom.facts.mulch.TopUp;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Mass;
+import yardloom.kernel.unit.Money;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.work.cost.CostEstimate;
+import yardloom.work.phase.PhaseTable;
+import yardloom.work.phase.PhaseTime;
+
+/** What the client needs on one page: what, when, what it costs, and what stays to be done. */
+public final class ClientSheet implements SheetMaker {
+  private static final int NUMBER = 43;
+
+  @Override
+  public String id() {
+    return "materials.client";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(
+        YardFacts.MULCH_TOTALS,
+        YardFacts.TOP_UPS,
+        PhaseTime.FACT,
+        CostEstimate.FACT,
+        YardFacts.BILL,
+        YardFacts.FROST,
+        YardFacts.HARVEST,
+        YardFacts.LAWN_WATER);
+  }
+
+  @Override
+  public List<SheetPlan> make(Plan plan, Facts facts) {
+    Optional<MulchTotals> totals = facts.find(YardFacts.MULCH_TOTALS);
+    List<PhaseTime> phases = facts.all(PhaseTime.FACT);
+    if (totals.isEmpty() || phases.isEmpty()) {
+      return List.of();
+    }
+    List<Panel> panels = new ArrayList<>();
+    panels.add(new Panel.Notes("In short", summary(plan, facts, totals.get(), phases)));
+    panels.add(Panel.SitePlan.yardWith(Set.of()));
+    panels.add(new Panel.Notes("What we need from you", asks()));
+    panels.add(new Panel.TableBlock(days(phases)));
+    return List.of(
+        new SheetPlan(NUMBER, "client", "Client summary", SheetPlan.Format.PAGE, panels));
+  }
+
+  private static List<String> summary(
+      Plan plan, Facts facts, MulchTotals totals, List<PhaseTime> phases) {
+    UnitSystem units = plan.info().units();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Cardboard, compost and wood chips over "
+            + new TableFormat(units, plan.info().currency())
+                .withUnit(Measure.AREA, totals.ground().value())
+            + " of ground: "
+            + Say.volume(totals.chips().value(), units)
+            + " of chips and "
+            + Say.volume(totals.compost().value(), units)
+            + " of compost in place.");
+    PhaseTime first = phases.get(0);
+    PhaseTime last = phases.get(phases.size() - 1);
+    int days = last.firstDay() + last.days() - 1;
+    lines.add(
+        first.start().isPresent()
+            ? "Work from " + first.start().get() + " to " + last.end().orElseThrow() + "."
+            : "Work takes " + days + " working days; no date is set.");
+    topUp(units, facts.all(YardFacts.TOP_UPS)).ifPresent(lines::add);
+    facts.find(CostEstimate.FACT).ifPresent(c -> lines.add(cost(plan, c)));
+    facts
+        .find(YardFacts.LAWN_WATER)
+        .filter(w -> w.yearlySaving().litres() > 0)
+        .ifPresent(w -> lines.add(lessThanLawn(plan, w)));
+    facts.find(YardFacts.HARVEST).ifPresent(h -> lines.add(harvest(plan, h)));
+    lines.add("First season: water weekly unless it rains, and pull weeds.");
+    return lines;
+  }
+
+  /** The first two years; later ones add little. */
+  private static Optional<String> topUp(UnitSystem units, List<TopUp> years) {
+    return years.size() < 2
+        ? Optional.empty()
+        : Optional.of(
+            "Chips settle: add "
+                + Say.volume(years.get(0).add().value(), units)
+                + " in year 1, "
+                + Say.volume(years.get(1).add().value(), units)
+                + " in year 2.");
+  }
+
+  /** More where a yield is not known; which ones stands below the harvest table. */
+  private static String harvest(Plan plan, Harvest harvest) {
+    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    Cell low = Cell.of(twoDigits(plan, harvest.low().value()));
+    return "Grown, it may bring "
+        + format.text(Column.of("low", "Low", Measure.MASS), low)
+        + " to "
+        + format.withUnit(Measure.MASS, twoDigits(plan, harvest.high().value()))
+        + " of food a year"
+        + (harvest.leftOut().isEmpty() ? "." : ", or more.");
+  }
+
+  /** No harvest is known better. */
+  private static Mass twoDigits(Plan plan, Mass mass) {
+    if (mass.kilograms() == 0) {
+      return mass;
+    }
+    double shown = mass.in(plan.info().units().unit(mass.dimension()));
+    BigDecimal rounded = BigDecimal.valueOf(shown).round(new MathContext(2));
+    return mass.times(rounded.doubleValue() / shown);
+  }
+
+  private static String cost(Plan plan, CostEstimate cost) {
+    return "It may cost "
+        + money(plan, cost.total().p10().value())
+        + " to "
+        + money(plan, cost.total().p90().value())
+        + ", likely "
+        + money(plan, cost.total().p50().value())
+        + (cost.demo()
+            ? "; at invented demonstration prices, which say nothing about yours."
+            : ", without taxes, permits, disposal and hired machines.");
+  }
+
+  private static String lessThanLawn(Plan plan, LawnWater water) {
+    return "Once grown it takes about "
+        + new TableFormat(plan.info().units(), plan.info().currency())
+            .withUnit(Measure.WATER, water.yearlySaving())
+        + " less from the tap in an average year than the watered lawn did.";
+  }
+
+  private static String money(Plan plan, Money money) {
+    return new TableFormat(plan.info().units(), plan.info().currency())
+        .withUnit(Measure.MONEY, money);
+  }
+
+  /** The phases, narrow enough for the page; what follows what stands on the work sheet. */
+  private static Table days(List<PhaseTime> phases) {
+    boolean dated = phases.stream().allMatch(p -> p.start().isPresent());
+    Table.Builder table =
+        Table.titled("client-phases", "What happens when").column(Column.text("phase", "Phase"));
+    if (dated) {
+      table.column(Column.text("from", "From")).column(Column.text("to", "To"));
+    } else {
+      table.column(Column.of("day", "Working day", Measure.COUNT));
+    }
+    table.column(Column.of("days", "Days", Measure.COUNT));
+    for (PhaseTime p : phases) {
+      List<Cell> cells = new ArrayList<>(List.of(Cell.text(p.phase().title())));
+      if (dated) {
+        cells.addAll(List.of(PhaseTable.date(p.start()), PhaseTable.date(p.end())));
+      } else {
+        cells.add(Cell.number(p.firstDay()));
+      }
+      cells.add(Cell.number(p.days()));
+      table.row(cells);
+    }
+    return table.build();
+  }
+
+  private static List<String> asks() {
+    return List.of(
+        "Have buried lines marked, and tell us of private ones: irrigation, yard lights, drains.",
+        "Ask the town and the owners' association what front yards and streets allow.",
+        "Tell us of wells, tanks, septic fields, and of soil tests for lead near old paint.",
+        "Keep the drive free on the days of delivery; decide where the heap may lie.",
+        "Say which plants stay, and which weeds came back in other years.");
+  }
+}

@@ -1,0 +1,71 @@
+package yardloom.work.client;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.work.SheetPage;
+import yardloom.kernel.draw.Offers;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Table;
+import yardloom.work.cost.BagTable;
+import yardloom.work.cost.CostEstimate;
+import yardloom.work.cost.CostTable;
+import yardloom.work.cost.DriverTable;
+import yardloom.work.haul.HaulTable;
+import yardloom.work.labour.LabourTable;
+import yardloom.work.labour.TaskLoad;
+import yardloom.work.phase.OrdersTable;
+import yardloom.work.phase.PhaseTable;
+import yardloom.work.phase.PhaseTime;
+
+/** Phases, hours and cost, for client and builder. */
+public final class WorkSheet implements SheetMaker {
+  private static final int WORK = 42;
+
+  @Override
+  public String id() {
+    return "materials.work";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(
+        TaskLoad.FACT,
+        PhaseTime.FACT,
+        CostEstimate.FACT,
+        YardFacts.HAULS,
+        YardFacts.BILL,
+        YardFacts.LOADS,
+        YardFacts.REGION,
+        YardFacts.SUPPLIES,
+        YardFacts.FROST);
+  }
+
+  @Override
+  public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
+    if (facts.all(PhaseTime.FACT).isEmpty()) {
+      return List.of();
+    }
+    List<Panel> panels = new ArrayList<>();
+    List<Table> tables = new ArrayList<>();
+    List.of(new LabourTable(), new PhaseTable(), new OrdersTable())
+        .forEach(m -> tables.add(m.make(plan, facts)));
+    List.of(new CostTable(), new DriverTable(), new BagTable())
+        .forEach(m -> tables.add(m.make(plan, facts)));
+    tables.addAll(offers.tables(SheetPage.WORK_COST));
+    tables.add(new HaulTable().make(plan, facts));
+    tables.addAll(offers.tables(SheetPage.WORK_PLACE));
+    for (Table table : tables) {
+      if (!table.isEmpty()) {
+        panels.add(new Panel.TableBlock(table));
+      }
+    }
+    return List.of(new SheetPlan(WORK, "work", "Work, orders and cost", panels));
+  }
+}

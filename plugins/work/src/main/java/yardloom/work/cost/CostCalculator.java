@@ -1,0 +1,252 @@
+package yardloom.work.cost;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.BillGroup;
+import yardloom.facts.BillLine;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.region.LocalRate;
+import yardloom.facts.region.Spread;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Money;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.unit.Volume;
+import yardloom.work.cost.CostEstimate.Driver;
+import yardloom.work.cost.CostEstimate.Row;
+import yardloom.work.cost.Sampling.Percentiles;
+import yardloom.work.labour.TaskLoad;
+
+/** Gives what the yard may cost, by sampling prices, depths, measures and pace together. */
+public final class CostCalculator implements Calculator {
+  private static final Source TAPE =
+      Source.memory("Ground measured by tape is off by up to 3 %", "recalled from practice", 0, "");
+  private static final Source DEPTH =
+      Source.memory(
+          "Depths as spread differ by a tenth, and chips pack", "recalled from practice", 0, "");
+
+  /** Inputs that all lines of sheet mulch share. */
+  private static final Spread MEASURE = new Spread(0.97, 1, 1.03, "tape error", TAPE);
+
+  private static final Spread SPREADING = new Spread(0.9, 1, 1.15, "depth and settling", DEPTH);
+
+  @Override
+  public String id() {
+    return "materials.cost";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(YardFacts.BILL, YardFacts.LOADS, TaskLoad.FACT);
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.REGION);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(CostEstimate.FACT, YardFacts.LOCAL_RATES);
+  }
+
+  /**
+   * One priced thing.
+   *
+   * @param units how many of the price's units, likely
+   * @param ground whether its amount follows the measured ground
+   * @param bulk whether its amount follows the spread depth
+   * @param pace factor of the amount, likely 1; labour only
+   */
+  private record Item(
+      String name,
+      Derived<?> amount,
+      double units,
+      Price price,
+      boolean ground,
+      boolean bulk,
+      Spread pace) {}
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    for (var entry : plan.attributes().all(Price.KEY)) {
+      Price p = entry.value();
+      out.give(
+          YardFacts.LOCAL_RATES,
+          new LocalRate(LocalRate.Kind.PRICE, p.item(), p.unit(), p.perUnit(), entry.place()));
+    }
+    PriceBook book = PriceBook.of(plan, in.find(YardFacts.REGION));
+    List<Item> items = new ArrayList<>();
+    List<String> unpriced = new ArrayList<>();
+    for (BillLine line : BillSums.byItem(in.all(YardFacts.BILL))) {
+      item(line, book).ifPresentOrElse(items::add, () -> unpriced.add(line.item()));
+      if (line.group() == BillGroup.SHEET_MULCH) {
+        in.all(YardFacts.LOADS).stream()
+            .filter(l -> l.item().equals(line.item()))
+            .findFirst()
+            .flatMap(l -> delivery(l, book))
+            .ifPresent(items::add);
+      }
+    }
+    labour(in.all(TaskLoad.FACT), book).ifPresent(items::add);
+    if (!items.isEmpty()) {
+      out.give(CostEstimate.FACT, estimate(items, unpriced));
+    }
+  }
+
+  private static Optional<Item> item(BillLine line, PriceBook book) {
+    Object amount = line.order().value();
+    boolean mulch = line.group() == BillGroup.SHEET_MULCH;
+    return book.find(line.item(), line.group().title(), amount)
+        .map(
+            p ->
+                new Item(
+                    line.item(),
+                    line.order(),
+                    PriceBook.units(p, amount),
+                    p,
+                    mulch,
+                    mulch && amount instanceof Volume,
+                    fixed()));
+  }
+
+  /** Bulk comes in loads; how many depends on the truck. */
+  private static Optional<Item> delivery(BulkLoads loads, PriceBook book) {
+    if (loads.order().value().si() == 0) {
+      return Optional.empty();
+    }
+    double likely = loads.likely().value();
+    Spread trucks =
+        new Spread(
+            loads.fewest().value() / likely,
+            1,
+            loads.most().value() / likely,
+            "load size",
+            loads.likely().source());
+    return book.find("delivery of bulk", "delivery", loads.likely().value())
+        .map(
+            p ->
+                new Item(
+                    "delivery of " + loads.item(),
+                    loads.likely(),
+                    likely,
+                    p,
+                    false,
+                    false,
+                    trucks));
+  }
+
+  private static Optional<Item> labour(List<TaskLoad> tasks, PriceBook book) {
+    double low = 0;
+    double likely = 0;
+    double high = 0;
+    Derived.Builder why = Derived.by("sum over tasks", Source.plan("tasks of the plan"));
+    for (TaskLoad t : tasks) {
+      low += t.low().value().hours();
+      likely += t.likely().value().hours();
+      high += t.high().value().hours();
+      why.from(t.task() + " (" + t.phase().id() + ")", t.likely());
+    }
+    if (likely == 0) {
+      return Optional.empty();
+    }
+    Derived<TimeSpan> hours = why.gives(TimeSpan.hours(likely));
+    Spread pace =
+        new Spread(low / likely, 1, high / likely, "pace of work", Source.plan("labour table"));
+    double units = likely;
+    return book.find("labour", "labour", hours.value())
+        .map(p -> new Item("labour", hours, units, p, false, false, pace));
+  }
+
+  private static Spread fixed() {
+    return new Spread(1, 1, 1, "", Source.plan("as ordered"));
+  }
+
+  private static CostEstimate estimate(List<Item> items, List<String> unpriced) {
+    List<Spread> inputs = new ArrayList<>(List.of(MEASURE, SPREADING));
+    for (Item item : items) {
+      inputs.add(item.price().perUnit());
+      inputs.add(item.pace());
+    }
+    Sampling sampling = new Sampling(inputs);
+    List<Row> rows = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      int at = i;
+      rows.add(row(items.get(i), sampling.of(x -> cost(items, at, x))));
+    }
+    Percentiles all = sampling.of(x -> total(items, x));
+    Derived.Builder why = Derived.by("percentiles of the sampled sum of all rows", Sampling.SOURCE);
+    rows.forEach(r -> why.from(r.item(), r.p50()));
+    Row total =
+        new Row(
+            "total",
+            why.gives(Money.amount(all.p10())),
+            why.gives(Money.amount(all.p50())),
+            why.gives(Money.amount(all.p90())));
+    boolean demo = items.stream().anyMatch(i -> i.price().demo());
+    return new CostEstimate(rows, total, unpriced, drivers(items, inputs), demo);
+  }
+
+  private static Row row(Item item, Percentiles p) {
+    Spread price = item.price().perUnit();
+    Derived.Builder why =
+        Derived.by("percentiles of sampled amount × price", price.source())
+            .from("amount", item.amount())
+            .from("price per " + item.price().unit() + ", low", price.low())
+            .from("likely", price.likely())
+            .from("high", price.high());
+    return new Row(
+        item.name(),
+        why.gives(Money.amount(p.p10())),
+        why.gives(Money.amount(p.p50())),
+        why.gives(Money.amount(p.p90())));
+  }
+
+  /** Inputs: measure, spreading, then price and pace of every item. */
+  private static double cost(List<Item> items, int i, double[] x) {
+    Item item = items.get(i);
+    double units = item.units() * x[3 + 2 * i];
+    units *= item.ground() ? x[0] : 1;
+    units *= item.bulk() ? x[1] : 1;
+    return units * x[2 + 2 * i];
+  }
+
+  private static double total(List<Item> items, double[] x) {
+    double sum = 0;
+    for (int i = 0; i < items.size(); i++) {
+      sum += cost(items, i, x);
+    }
+    return sum;
+  }
+
+  private static List<Driver> drivers(List<Item> items, List<Spread> inputs) {
+    double[] likely = inputs.stream().mapToDouble(Spread::likely).toArray();
+    List<Driver> drivers = new ArrayList<>();
+    for (int d = 0; d < inputs.size(); d++) {
+      double[] x = likely.clone();
+      x[d] = inputs.get(d).low();
+      double low = total(items, x);
+      x[d] = inputs.get(d).high();
+      double high = total(items, x);
+      if (high - low > 1e-9) {
+        String name = d < 2 ? "all mulched ground" : items.get((d - 2) / 2).name();
+        drivers.add(new Driver(name, inputs.get(d).cause(), Money.amount(low), Money.amount(high)));
+      }
+    }
+    drivers.sort(
+        Comparator.comparing(Driver::swing)
+            .reversed()
+            .thenComparing(Driver::name)
+            .thenComparing(Driver::cause));
+    return drivers;
+  }
+}

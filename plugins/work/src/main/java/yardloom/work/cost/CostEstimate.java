@@ -1,0 +1,46 @@
+package yardloom.work.cost;
+
+import java.util.List;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.unit.Money;
+
+/**
+ * What it may cost.
+ *
+ * @param rows one for each priced line and one for labour
+ * @param unpriced items for which no price is known
+ * @param drivers what makes the total spread, largest first
+ * @param demo whether invented prices are among the rows
+ */
+public record CostEstimate(
+    List<Row> rows, Row total, List<String> unpriced, List<Driver> drivers, boolean demo) {
+  /** What it may cost. */
+  public static final FactKey<CostEstimate> FACT =
+      FactKey.one("materials.cost", CostEstimate.class).called("cost");
+
+  public CostEstimate {
+    rows = List.copyOf(rows);
+    unpriced = List.copyOf(unpriced);
+    drivers = List.copyOf(drivers);
+  }
+
+  /**
+   * The cost of one item.
+   *
+   * @param p10 the cost that a tenth of the samples stay below
+   */
+  public record Row(String item, Derived<Money> p10, Derived<Money> p50, Derived<Money> p90) {}
+
+  /**
+   * One cause of the spread.
+   *
+   * @param low the total if only this input were low and all others likely
+   * @param high the total if only this input were high
+   */
+  public record Driver(String name, String cause, Money low, Money high) {
+    public Money swing() {
+      return high.minus(low);
+    }
+  }
+}

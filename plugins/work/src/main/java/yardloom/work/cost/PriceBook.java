@@ -1,0 +1,143 @@
+package yardloom.work.cost;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yardloom.facts.region.LocalRate;
+import yardloom.facts.region.Region;
+import yardloom.facts.region.Spread;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.unit.Quantity;
+import yardloom.kernel.unit.Unit;
+
+/**
+ * Prices by item and unit. The shipped ones are invented for demonstration; a user's own go before
+ * them.
+ *
+ * <p>A line of the bill is priced by its own item, else by {@code any} and its group.
+ */
+public final class PriceBook {
+  private static final String CAUSE = "price";
+
+  private final List<Price> prices;
+
+  private PriceBook(List<Price> prices) {
+    this.prices = List.copyOf(prices);
+  }
+
+  /** Invented prices, so that the tables have something to show. */
+  public static PriceBook demo() {
+    List<Price> prices = new ArrayList<>();
+    for (DataRow row : DataTable.shipped(PriceBook.class, "price-demo.csv").rows()) {
+      prices.add(price(row, row.source(), true));
+    }
+    return new PriceBook(prices);
+  }
+
+  /** What the plan says, then its region, then the invented prices. */
+  public static PriceBook of(Plan plan, Optional<Region> region) {
+    return demo().with(Region.ownFirst(region, plan.attributes().all(Price.KEY)));
+  }
+
+  /**
+   * A user's book: a CSV with the columns item, unit, low, likely, high.
+   *
+   * @throws PlanException with file and line for what is wrong in it
+   */
+  public static List<Price> read(String name, String csv) {
+    Source source = Source.plan("price book " + name);
+    List<DataRow> rows = DataTable.parse(name, csv).rows();
+    if (rows.isEmpty()) {
+      throw new PlanException(
+          ProblemCode.SYNTAX,
+          new SourceRef(name, 1, 1),
+          "a price book has the header item,unit,low,likely,high and a line for each price");
+    }
+    Map<String, Integer> lines = new HashMap<>();
+    List<Price> prices = new ArrayList<>();
+    for (DataRow row : rows) {
+      Price price = price(row, source, false);
+      Integer before = lines.putIfAbsent(price.item() + " per " + price.unit(), row.place().line());
+      if (before != null) {
+        throw new PlanException(
+            ProblemCode.DUPLICATE,
+            row.placeOf("item"),
+            price.item() + " per " + price.unit() + " already has a price in line " + before);
+      }
+      prices.add(price);
+    }
+    return List.copyOf(prices);
+  }
+
+  private static Price price(DataRow row, Source source, boolean demo) {
+    String unit = row.text("unit");
+    double low = row.number("low");
+    double likely = row.number("likely");
+    double high = row.number("high");
+    if (!(low >= 0 && low <= likely && likely <= high)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          row.placeOf("likely"),
+          "prices must rise from low to likely to high and not be negative, got "
+              + low
+              + ", "
+              + likely
+              + ", "
+              + high);
+    }
+    if (!unit.equals(LocalRate.PIECE) && Unit.byWord(unit).isEmpty()) {
+      throw new PlanException(
+          ProblemCode.UNKNOWN_WORD,
+          row.placeOf("unit"),
+          "'" + unit + "' is not a unit; write piece, yd3, m3, ft, m, h or another unit word");
+    }
+    return new Price(row.text("item"), unit, new Spread(low, likely, high, CAUSE, source), demo);
+  }
+
+  /** This book with {@code own} prices before its own. */
+  public PriceBook with(List<Price> own) {
+    List<Price> all = new ArrayList<>(own);
+    all.addAll(prices);
+    return new PriceBook(all);
+  }
+
+  /** What it has prices for, in the order of the book. */
+  public List<String> items() {
+    return prices.stream().map(Price::item).toList();
+  }
+
+  /** The price of an item in a unit that measures {@code amount}, a quantity or a count. */
+  public Optional<Price> find(String item, String group, Object amount) {
+    Optional<Price> own = named(item, amount);
+    return own.isPresent() ? own : named("any " + group, amount);
+  }
+
+  private Optional<Price> named(String item, Object amount) {
+    return prices.stream()
+        .filter(p -> p.item().equals(item) && measures(p.unit(), amount))
+        .findFirst();
+  }
+
+  private static boolean measures(String unit, Object amount) {
+    if (!(amount instanceof Quantity<?> q)) {
+      return unit.equals(LocalRate.PIECE);
+    }
+    return Unit.byWord(unit).filter(u -> u.dimension() == q.dimension()).isPresent();
+  }
+
+  /** How many units of {@code price} are in {@code amount}. */
+  public static double units(Price price, Object amount) {
+    if (amount instanceof Quantity<?> q) {
+      return q.in(Unit.byWord(price.unit()).orElseThrow());
+    }
+    return ((Number) amount).doubleValue();
+  }
+}

@@ -1,0 +1,118 @@
+package yardloom.work.cost;
+
+import yardloom.facts.region.LocalRate;
+import yardloom.facts.region.Spread;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Money;
+import yardloom.kernel.unit.Unit;
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Verb;
+
+/** The words about prices. */
+public final class PriceWords {
+  private PriceWords() {}
+
+  @Verb(
+      help = "Sets your own price of an item; it goes before the invented demo price.",
+      example = "price('wood-chip mulch', 12.money, low: 0.money, high: 20.money, per: 'yd3')")
+  public static void price(
+      PlanScope plan,
+      @Arg(name = "item", help = "the item on the bill, or 'any' and a group") String item,
+      @Arg(name = "likely", help = "likely price of one unit") Money likely,
+      @Opt(name = "low", help = "lowest price", fallback = "the likely price") Money low,
+      @Opt(name = "high", help = "highest price", fallback = "the likely price") Money high,
+      @Opt(name = "per", help = "unit: piece, yd3, m3, ft, m, h …", fallback = "piece")
+          String per) {
+    String csv =
+        String.join(
+            ",",
+            quoted(item),
+            quoted(per == null ? LocalRate.PIECE : per),
+            Double.toString((low == null ? likely : low).amount()),
+            Double.toString(likely.amount()),
+            Double.toString((high == null ? likely : high).amount()));
+    add(plan, "price", "item,unit,low,likely,high\n" + csv + "\n");
+  }
+
+  private static String quoted(String text) {
+    return '"' + text.replace("\"", "\"\"") + '"';
+  }
+
+  @Verb(
+      help = "Takes your own price book: lines of item, unit, low, likely, high under a header.",
+      example = "priceBook('item,unit,low,likely,high\\ncompost,yd3,30,35,50')")
+  public static void priceBook(
+      PlanScope plan,
+      @Arg(name = "csv", help = "the table, as from fileText('prices.csv')") String csv,
+      @Opt(name = "name", help = "the file's name, for messages", fallback = "price book")
+          String name) {
+    add(plan, name == null ? "price book" : name, csv);
+  }
+
+  private static void add(PlanScope plan, String name, String csv) {
+    try {
+      PriceBook.read(name, csv)
+          .forEach(p -> plan.draft().attributes().add(Price.KEY, p, plan.place()));
+    } catch (PlanException e) {
+      // The word's own place leads to the text; the message says where in the text.
+      SourceRef in = e.problems().get(0).place();
+      String where =
+          in.line() <= 0
+              ? ""
+              : name + ":" + in.line() + (in.column() > 0 ? ":" + in.column() : "") + ": ";
+      throw new PlanException(
+          e.problems().get(0).code(), plan.place(), where + e.problems().get(0).message());
+    }
+  }
+
+  @Verb(
+      help = "Gives the price of an item here, with its source; the plan's own goes before it.",
+      example =
+          "localPrice('compost', likely: 30, low: 25, high: 40, unit: 'yd3',"
+              + " source: publication('Prices', by: 'compost yard', seen: 'memory'))")
+  public static void localPrice(
+      PlanScope plan,
+      @Arg(name = "item", help = "the item on the bill, or 'any' and a group") String item,
+      @Opt(name = "likely", help = "money for one unit", required = true) Number likely,
+      @Opt(name = "low", help = "least", fallback = "the likely") Number low,
+      @Opt(name = "high", help = "most", fallback = "the likely") Number high,
+      @Opt(name = "unit", help = "piece, yd3, m3, ft, m, h …", required = true) String unit,
+      @Opt(name = "source", help = "as `publication` names it", required = true) Source source) {
+    Spread perUnit;
+    try {
+      perUnit = Spread.given(low, likely, high, -Double.MIN_VALUE, "price", source);
+    } catch (PlanException e) {
+      throw e.at(plan.place());
+    }
+    if (!unit.equals(LocalRate.PIECE) && Unit.byWord(unit).isEmpty()) {
+      throw new PlanException(
+          ProblemCode.UNKNOWN_WORD,
+          plan.place(),
+          "'"
+              + unit
+              + "' is no unit for this rate; write piece, yd3, m3, ft, m, h or another unit word");
+    }
+    plan.draft()
+        .attributes()
+        .saidInFile(Price.KEY, plan.place(), r -> r.item().equals(item) && r.unit().equals(unit))
+        .ifPresent(
+            entry -> {
+              throw new PlanException(
+                  ProblemCode.DUPLICATE,
+                  plan.place(),
+                  "the price of \""
+                      + item
+                      + "\" per "
+                      + unit
+                      + " is already given in line "
+                      + entry.place().line()
+                      + " of this file");
+            });
+    plan.draft().attributes().add(Price.KEY, new Price(item, unit, perUnit, false), plan.place());
+  }
+}

@@ -1,0 +1,195 @@
+package yardloom.work.crew;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import yardloom.facts.BillLine;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.work.SheetPage;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.draw.Offers;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Amounts;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.work.cost.BillSums;
+import yardloom.work.labour.TaskLoad;
+import yardloom.work.labour.WorkSettings;
+import yardloom.work.phase.PhaseOrders;
+import yardloom.work.phase.PhaseSchedule;
+import yardloom.work.phase.PhaseTime;
+
+/** One page for each phase: when, where, what to bring, what to order, what to do and mind. */
+public final class CrewSheets implements SheetMaker {
+  private static final int FIRST = 60;
+
+  /** The site's own layers, until they offer themselves. */
+  private static final Set<String> UTILITIES = Set.of("kernel.utility");
+
+  private static final Map<WorkPhase, Set<String>> SITE =
+      Map.of(
+          WorkPhase.STAKE, Set.of("kernel.dimensions", "kernel.tape-points"),
+          WorkPhase.HEAD, Set.of("kernel.water-point"),
+          WorkPhase.DRIP, Set.of("kernel.water-point"));
+
+  @Override
+  public String id() {
+    return "materials.crew";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(
+        TaskLoad.FACT, PhaseTime.FACT, YardFacts.SURFACES, YardFacts.BILL, YardFacts.SUPPLIES);
+  }
+
+  @Override
+  public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
+    List<SheetPlan> sheets = new ArrayList<>();
+    int number = FIRST;
+    for (PhaseTime time : facts.all(PhaseTime.FACT)) {
+      sheets.add(page(number, time, plan, facts, offers));
+      number++;
+    }
+    return sheets;
+  }
+
+  private static SheetPlan page(int number, PhaseTime time, Plan plan, Facts facts, Offers offers) {
+    UnitSystem units = plan.info().units();
+    List<Panel> panels = new ArrayList<>();
+    panels.add(new Panel.Notes(time.phase().title(), steps(time, plan, facts)));
+    panels.add(Panel.SitePlan.yardWith(layers(time.phase().id(), offers)));
+    panels.add(new Panel.Notes("Mind", texts(time.phase().cautions(), units)));
+    for (Table table : List.of(needed(time, plan, facts), tasks(time, plan, facts))) {
+      if (!table.isEmpty()) {
+        panels.add(new Panel.TableBlock(table));
+      }
+    }
+    if (time.phase().id() == WorkPhase.SHEET || time.phase().id() == WorkPhase.COMPOST) {
+      panels.add(new Panel.TableBlock(depths(time, facts)));
+    }
+    panels.add(
+        new Panel.Notes(
+            "Done", List.of("Date ____________  Hours ________  By ____________________")));
+    return new SheetPlan(
+        number,
+        "crew-" + time.phase().id().id(),
+        "Crew: " + time.phase().title(),
+        SheetPlan.Format.PAGE,
+        panels);
+  }
+
+  private static Set<String> layers(WorkPhase phase, Offers offers) {
+    Set<String> layers = new HashSet<>(UTILITIES);
+    layers.addAll(SITE.getOrDefault(phase, Set.of()));
+    layers.addAll(offers.layers(SheetPage.WAYS, phase));
+    return Set.copyOf(layers);
+  }
+
+  private static List<String> steps(PhaseTime time, Plan plan, Facts facts) {
+    List<String> lines = new ArrayList<>();
+    String when =
+        time.start().isPresent()
+            ? time.start().get() + " to " + time.end().orElseThrow()
+            : "working day " + time.firstDay();
+    lines.add("When: " + when + ", " + time.days() + (time.days() == 1 ? " day" : " days") + ".");
+    WorkSettings work = WorkSettings.of(plan);
+    double hours = 0;
+    for (TaskLoad task : facts.all(TaskLoad.FACT)) {
+      hours += task.phase() == time.phase().id() ? task.likely().value().hours() : 0;
+    }
+    lines.add(
+        "Crew of "
+            + work.crew()
+            + (hours > 0 ? ", likely " + Say.number(hours) + " hours of one person in all." : ".")
+            + (time.why().isEmpty() ? "" : " It " + time.why() + "."));
+    lines.add(bring(time));
+    int n = 1;
+    for (String step : texts(time.phase().steps(), plan.info().units())) {
+      lines.add(n++ + ". " + step);
+    }
+    return lines;
+  }
+
+  private static List<String> texts(List<String> texts, UnitSystem units) {
+    return texts.stream().map(t -> Say.inText(t, units)).toList();
+  }
+
+  private static String bring(PhaseTime time) {
+    String tools = String.join(", ", time.phase().tools());
+    return "Bring " + tools + "; gloves, water, first aid, this page.";
+  }
+
+  /** The take-off, narrow enough for the page. */
+  private static Table depths(PhaseTime time, Facts facts) {
+    boolean sheet = time.phase().id() == WorkPhase.SHEET;
+    Material material = sheet ? Material.WOOD_CHIPS : Material.COMPOST;
+    Table.Builder table =
+        Table.titled("crew-" + time.phase().id().id() + "-depths", "Lay, by surface")
+            .column(Column.text("surface", "Surface"))
+            .column(Column.of("sheets", "Sheets", Measure.COUNT))
+            .column(Column.of("depth", "Deep", Measure.DEPTH))
+            .column(Column.of("volume", "Volume", Measure.VOLUME));
+    for (Surface s : facts.all(YardFacts.SURFACES)) {
+      s.course(material)
+          .ifPresent(
+              c ->
+                  table.row(
+                      Cell.text(s.of().toString()),
+                      sheet ? s.sheets().map(Cell::of).orElse(Cell.BLANK) : Cell.BLANK,
+                      Cell.of(c.depth()),
+                      Cell.of(c.volume())));
+    }
+    return table.build();
+  }
+
+  private static Table needed(PhaseTime time, Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled("crew-" + time.phase().id().id() + "-needs", "Order and have on site")
+            .column(Column.text("item", "Item"))
+            .column(Column.text("amount", "Amount"))
+            .column(Column.text("by", "Order by"))
+            .column(Column.text("there", "There"));
+    for (BillLine line : BillSums.byItem(PhaseOrders.neededIn(time, facts.all(YardFacts.BILL)))) {
+      int lead = PhaseOrders.leadDays(line.item(), facts);
+      table.row(
+          Cell.text(line.item()),
+          Amounts.cell(plan, line.order()),
+          Cell.text(
+              PhaseSchedule.orderBy(time.start(), lead)
+                  .map(LocalDate::toString)
+                  .orElse(lead + " days ahead")),
+          Cell.text("[  ]"));
+    }
+    return table.build();
+  }
+
+  private static Table tasks(PhaseTime time, Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled("crew-" + time.phase().id().id() + "-tasks", "Tasks, hours of one person")
+            .column(Column.text("task", "Task"))
+            .column(Column.text("amount", "Amount"))
+            .column(Column.of("hours", "Likely", Measure.HOURS));
+    for (TaskLoad task : facts.all(TaskLoad.FACT)) {
+      if (task.phase() == time.phase().id()) {
+        table.row(
+            Cell.text(task.task()), Amounts.cell(plan, task.amount()), Cell.of(task.likely()));
+      }
+    }
+    return table.build();
+  }
+}

@@ -1,0 +1,54 @@
+package yardloom.work.labour;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.Optional;
+import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.SourceRef;
+
+/**
+ * Who works when.
+ *
+ * @param crew people at work
+ * @param hoursPerDay of each
+ * @param slope rise over run of the barrow's way
+ * @param start the first day, if the plan says
+ * @param lastFrost mean last frost of spring, if the plan says
+ * @param firstFrost mean first frost of autumn, if the plan says
+ */
+public record WorkSettings(
+    int crew,
+    double hoursPerDay,
+    double slope,
+    Optional<LocalDate> start,
+    Optional<MonthDay> lastFrost,
+    Optional<MonthDay> firstFrost,
+    SourceRef place) {
+  /** On the plan: who works when. */
+  public static final AttributeKey<WorkSettings> KEY =
+      new AttributeKey<>("materials.work", WorkSettings.class);
+
+  /** These with frost days of the climate where the plan gives none. */
+  public WorkSettings orFrost(MonthDay last, MonthDay first) {
+    return new WorkSettings(
+        crew,
+        hoursPerDay,
+        slope,
+        start,
+        lastFrost.or(() -> Optional.of(last)),
+        firstFrost.or(() -> Optional.of(first)),
+        place);
+  }
+
+  /** What the plan says, or every default. */
+  public static WorkSettings of(Plan plan) {
+    return plan.attributes().get(KEY).orElseGet(WorkSettings::defaults);
+  }
+
+  /** Two people, six hours a day, level ground, no dates. */
+  public static WorkSettings defaults() {
+    return new WorkSettings(
+        2, 6, 0, Optional.empty(), Optional.empty(), Optional.empty(), SourceRef.NONE);
+  }
+}

@@ -1,0 +1,143 @@
+package yardloom.work.labour;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
+import java.util.function.Function;
+import yardloom.facts.region.LocalRate;
+import yardloom.facts.region.Spread;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Dimension;
+import yardloom.kernel.unit.Unit;
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Verb;
+
+/** The words about the crew, its days and its pace. */
+public final class WorkWords {
+  private WorkWords() {}
+
+  @Verb(
+      help = "Says who works when, and when frost is usual.",
+      example = "work(crew: 3, hoursPerDay: 6, start: '2026-09-14', firstFrost: '10-20')")
+  public static void work(
+      PlanScope plan,
+      @Opt(name = "crew", help = "people at work", fallback = "2") Number crew,
+      @Opt(name = "hoursPerDay", help = "hours of each person a day", fallback = "6")
+          Number hoursPerDay,
+      @Opt(name = "slope", help = "rise over run of the barrow's way", fallback = "0") Number slope,
+      @Opt(name = "start", help = "first day, as year-month-day", fallback = "none: days count")
+          String start,
+      @Opt(name = "lastFrost", help = "mean last frost, as month-day", fallback = "none")
+          String lastFrost,
+      @Opt(name = "firstFrost", help = "mean first frost, as month-day", fallback = "none")
+          String firstFrost) {
+    double people = crew == null ? 2 : crew.doubleValue();
+    double hours = hoursPerDay == null ? 6 : hoursPerDay.doubleValue();
+    double rise = slope == null ? 0 : slope.doubleValue();
+    if (!(people >= 1 && people <= 50 && people == Math.rint(people))
+        || !(hours > 0 && hours <= 14)
+        || !(Math.abs(rise) <= 0.5)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          plan.place(),
+          "a crew has 1 to 50 people, a day 0 to 14 hours, a slope up to 0.5 (rise over run)");
+    }
+    if (plan.draft().attributes().has(WorkSettings.KEY)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, plan.place(), "`work` is already given; say it once");
+    }
+    plan.draft()
+        .attributes()
+        .add(
+            WorkSettings.KEY,
+            new WorkSettings(
+                (int) people,
+                hours,
+                rise,
+                date(start, plan.place(), "2026-09-14", LocalDate::parse),
+                date(lastFrost, plan.place(), "04-20", t -> MonthDay.parse("--" + t)),
+                date(firstFrost, plan.place(), "10-20", t -> MonthDay.parse("--" + t)),
+                plan.place()),
+            plan.place());
+  }
+
+  private static <T> Optional<T> date(
+      String text, SourceRef place, String example, Function<String, T> parse) {
+    if (text == null) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(parse.apply(text));
+    } catch (DateTimeParseException e) {
+      throw new PlanException(
+          ProblemCode.WRONG_TYPE,
+          place,
+          "'" + text + "' is not a date of the form '" + example + "'");
+    }
+  }
+
+  @Verb(
+      help = "Gives the hours of a task here; they go before the shipped ones.",
+      example =
+          "localLabour('plant', likely: 0.1, low: 0.05, high: 0.2, unit: 'piece',"
+              + " source: publication('Planting', by: 'crew', seen: 'memory'))")
+  public static void localLabour(
+      PlanScope plan,
+      @Arg(name = "task", help = "the task, as the labour table names it") String task,
+      @Opt(name = "likely", help = "hours of one person for one unit", required = true)
+          Number likely,
+      @Opt(name = "low", help = "least", fallback = "the likely") Number low,
+      @Opt(name = "high", help = "most", fallback = "the likely") Number high,
+      @Opt(name = "unit", help = "per what: the unit of the task", required = true) String unit,
+      @Opt(name = "source", help = "as `publication` names it", required = true) Source source) {
+    LocalRate rate;
+    try {
+      Spread hours = Spread.given(low, likely, high, 0, "pace of work", source);
+      requireUnit(task, unit);
+      rate = new LocalRate(LocalRate.Kind.LABOUR, task, unit, hours, plan.place());
+    } catch (PlanException e) {
+      throw e.at(plan.place());
+    }
+    plan.draft()
+        .attributes()
+        .saidInFile(LabourRates.KEY, plan.place(), r -> r.item().equals(task))
+        .ifPresent(
+            entry -> {
+              throw new PlanException(
+                  ProblemCode.DUPLICATE,
+                  plan.place(),
+                  "the rate of \""
+                      + task
+                      + "\""
+                      + " is already given in line "
+                      + entry.place().line()
+                      + " of this file");
+            });
+    plan.draft().attributes().add(LabourRates.KEY, rate, plan.place());
+  }
+
+  private static void requireUnit(String task, String unit) {
+    String shipped = LabourData.unit(task);
+    Optional<Dimension> wanted = Unit.byWord(shipped).map(Unit::dimension);
+    boolean same =
+        unit.equals(shipped)
+            || wanted.isPresent() && Unit.byWord(unit).map(Unit::dimension).equals(wanted);
+    if (!same) {
+      throw new PlanException(
+          ProblemCode.UNKNOWN_WORD,
+          "'"
+              + unit
+              + "' is no unit for this rate; write "
+              + shipped
+              + " or another unit of its kind, for \""
+              + task
+              + "\"");
+    }
+  }
+}

@@ -1,0 +1,167 @@
+package yardloom.work.phase;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.DirectedAcyclicGraph;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.source.Source;
+import yardloom.work.labour.WorkSettings;
+
+/**
+ * Phases in an order in which each follows what it waits for, on working days.
+ *
+ * <p>One crew does one phase after the other; a phase takes its hours / (crew × hours a day),
+ * rounded up, at least its waiting days and at least one day. With a start date, days are Monday to
+ * Friday. Planting that would fall between six weeks before the first frost and the last frost
+ * waits for the last frost. A circle of phases or an unknown one is CYCLE or UNKNOWN_WORD.
+ *
+ * <p>References: [1] A. B. Kahn, Topological sorting of large networks, Communications of the ACM
+ * 5(11), 1962. The six weeks are common practice.
+ */
+public final class PhaseSchedule {
+  /** Printed beside the results. */
+  public static final Source SOURCE =
+      Source.commonPractice("phases in the trade's order, Monday to Friday");
+
+  private static final int ROOTING_DAYS = 42;
+
+  private PhaseSchedule() {}
+
+  /**
+   * The schedule.
+   *
+   * @param hours hours of one person by phase id; phases not named take their least days
+   */
+  public static List<PhaseTime> of(
+      List<Phase> phases, Map<WorkPhase, Double> hours, WorkSettings work) {
+    List<PhaseTime> times = new ArrayList<>();
+    int day = 1;
+    for (Phase phase : sorted(phases)) {
+      double crewDays = hours.getOrDefault(phase.id(), 0.0) / (work.crew() * work.hoursPerDay());
+      int days = Math.max(1, Math.max(phase.leastDays(), (int) Math.ceil(crewDays - 1e-9)));
+      String why = "";
+      if (phase.id() == WorkPhase.PLANT && work.start().isPresent()) {
+        int ready = afterFrost(work.start().get(), day, work);
+        if (ready > day) {
+          why = "waits for the last frost";
+          day = ready;
+        }
+      }
+      int first = day;
+      int last = day + days - 1;
+      times.add(
+          new PhaseTime(
+              phase,
+              first,
+              days,
+              work.start().map(s -> workingDay(s, first)),
+              work.start().map(s -> workingDay(s, last)),
+              why));
+      day = last + 1;
+    }
+    return List.copyOf(times);
+  }
+
+  private static List<Phase> sorted(List<Phase> phases) {
+    Map<WorkPhase, Phase> byId = new EnumMap<>(WorkPhase.class);
+    DirectedAcyclicGraph<Integer, DefaultEdge> graph =
+        new DirectedAcyclicGraph<>(DefaultEdge.class);
+    for (int i = 0; i < phases.size(); i++) {
+      byId.put(phases.get(i).id(), phases.get(i));
+      graph.addVertex(i);
+    }
+    for (int i = 0; i < phases.size(); i++) {
+      for (WorkPhase before : phases.get(i).after()) {
+        if (!byId.containsKey(before)) {
+          throw new PlanException(
+              ProblemCode.UNKNOWN_WORD,
+              phases.get(i).id().id()
+                  + " waits for the phase `"
+                  + before.id()
+                  + "`, which does not exist");
+        }
+        connect(graph, phases.indexOf(byId.get(before)), i, phases);
+      }
+    }
+    // Ties by the order of the list: take again and again the first phase that waits for nobody.
+    List<Phase> order = new ArrayList<>();
+    while (!graph.vertexSet().isEmpty()) {
+      int next =
+          graph.vertexSet().stream()
+              .filter(v -> graph.inDegreeOf(v) == 0)
+              .mapToInt(v -> v)
+              .min()
+              .orElseThrow();
+      graph.removeVertex(next);
+      order.add(phases.get(next));
+    }
+    return order;
+  }
+
+  private static void connect(
+      DirectedAcyclicGraph<Integer, DefaultEdge> graph, int from, int to, List<Phase> phases) {
+    try {
+      graph.addEdge(from, to);
+    } catch (IllegalArgumentException e) {
+      throw new PlanException(
+          ProblemCode.CYCLE,
+          "the phases "
+              + phases.get(from).id().id()
+              + " and "
+              + phases.get(to).id().id()
+              + " wait for each other");
+    }
+  }
+
+  /** The first working day from {@code day} on that is not in the frost window. */
+  private static int afterFrost(LocalDate start, int day, WorkSettings work) {
+    if (work.lastFrost().isEmpty() || work.firstFrost().isEmpty()) {
+      return day;
+    }
+    int at = day;
+    while (inFrostWindow(workingDay(start, at), work)) {
+      at++;
+    }
+    return at;
+  }
+
+  private static boolean inFrostWindow(LocalDate date, WorkSettings work) {
+    LocalDate last = work.lastFrost().orElseThrow().atYear(date.getYear());
+    LocalDate first =
+        work.firstFrost().orElseThrow().atYear(date.getYear()).minusDays(ROOTING_DAYS);
+    boolean northern = last.isBefore(first);
+    return northern
+        ? !date.isAfter(last) || !date.isBefore(first)
+        : !date.isAfter(last) && !date.isBefore(first);
+  }
+
+  /** The date of working day {@code day}, counted from 1 at the first working day from start. */
+  static LocalDate workingDay(LocalDate start, int day) {
+    LocalDate date = start;
+    int left = day - 1;
+    while (isWeekend(date) || left > 0) {
+      if (!isWeekend(date)) {
+        left--;
+      }
+      date = date.plusDays(1);
+    }
+    return date;
+  }
+
+  private static boolean isWeekend(LocalDate date) {
+    return date.getDayOfWeek() == DayOfWeek.SATURDAY || date.getDayOfWeek() == DayOfWeek.SUNDAY;
+  }
+
+  /** The last date on which to order so that it is there on {@code needed}. */
+  public static Optional<LocalDate> orderBy(Optional<LocalDate> needed, int leadDays) {
+    return needed.map(d -> d.minusDays(leadDays));
+  }
+}

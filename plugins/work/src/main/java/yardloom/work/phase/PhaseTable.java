@@ -1,0 +1,86 @@
+package yardloom.work.phase;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.work.labour.WorkSettings;
+
+/** When each phase is worked. */
+public final class PhaseTable implements TableMaker {
+  @Override
+  public String id() {
+    return "materials-phases";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(PhaseTime.FACT, YardFacts.FROST);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "Phases")
+            .column(Column.text("phase", "Phase"))
+            .column(Column.of("day", "Working day", Measure.COUNT))
+            .column(Column.of("days", "Days", Measure.COUNT))
+            .column(Column.text("from", "From"))
+            .column(Column.text("to", "To"))
+            .column(Column.text("after", "After"));
+    for (PhaseTime t : facts.all(PhaseTime.FACT)) {
+      String after = String.join(", ", t.phase().after().stream().map(WorkPhase::id).toList());
+      table.row(
+          Cell.text(t.phase().title()),
+          Cell.number(t.firstDay()),
+          Cell.number(t.days()),
+          date(t.start()),
+          date(t.end()),
+          Cell.text(t.why().isEmpty() ? after : after + "; " + t.why()));
+    }
+    frost(plan, facts).ifPresent(table::note);
+    return table
+        .note("One crew, one phase after the other, Monday to Friday.")
+        .note("Cardboard is covered the day it is laid.")
+        .build();
+  }
+
+  /** Which frost days hold planting back, and who says so. */
+  private static Optional<String> frost(Plan plan, Facts facts) {
+    WorkSettings work = ScheduleCalculator.settings(plan, facts);
+    if (work.lastFrost().isEmpty() || work.firstFrost().isEmpty()) {
+      return Optional.of("No frost days are given: planting waits for none.");
+    }
+    boolean own =
+        plan.attributes().get(WorkSettings.KEY).flatMap(WorkSettings::lastFrost).isPresent();
+    String by =
+        own ? "as the plan says" : facts.get(YardFacts.FROST).lastOfSpring().source().cite();
+    return Optional.of(
+        "No planting from six weeks before the first frost ("
+            + day(work.firstFrost().get())
+            + ") to the last frost ("
+            + day(work.lastFrost().get())
+            + "): "
+            + by
+            + ".");
+  }
+
+  private static String day(MonthDay day) {
+    return day.toString().substring(2);
+  }
+
+  /** A date that may not be known. */
+  public static Cell date(Optional<LocalDate> date) {
+    return date.map(d -> Cell.text(d.toString())).orElse(Cell.BLANK);
+  }
+}

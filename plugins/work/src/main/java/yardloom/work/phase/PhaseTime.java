@@ -1,0 +1,26 @@
+package yardloom.work.phase;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import yardloom.kernel.fact.FactKey;
+
+/**
+ * When a phase is worked.
+ *
+ * @param firstDay working day, counted from 1
+ * @param days working days, at least 1
+ * @param start its first date, if the plan gives a start
+ * @param end its last date
+ * @param why what holds it back, or empty
+ */
+public record PhaseTime(
+    Phase phase,
+    int firstDay,
+    int days,
+    Optional<LocalDate> start,
+    Optional<LocalDate> end,
+    String why) {
+  /** Phases with their days, in working order. */
+  public static final FactKey<PhaseTime> FACT =
+      FactKey.many("materials.phases", PhaseTime.class).called("phases");
+}

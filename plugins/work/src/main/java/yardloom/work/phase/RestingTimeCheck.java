@@ -1,0 +1,70 @@
+package yardloom.work.phase;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.SurfaceKind;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+
+/** Cardboard needs months before roots of annuals pass it. */
+public final class RestingTimeCheck implements Check {
+  private static final Source SOURCE =
+      Source.read(
+          "Create vegetable beds with lasagna mulching",
+          "Oregon State University Extension",
+          2009,
+          "7 May: six months or longer");
+  private static final int MONTHS = 6;
+
+  @Override
+  public String id() {
+    return "materials.resting-time";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(PhaseTime.FACT, YardFacts.SURFACES);
+  }
+
+  @Override
+  public List<Finding> run(Plan plan, Facts facts) {
+    boolean annual =
+        facts.all(YardFacts.SURFACES).stream()
+            .anyMatch(s -> s.kind() == SurfaceKind.ANNUAL_BED && s.sheets().isPresent());
+    Optional<LocalDate> laid = date(facts, WorkPhase.SHEET);
+    Optional<LocalDate> planted = date(facts, WorkPhase.PLANT);
+    if (!annual || laid.isEmpty() || planted.isEmpty()) {
+      return List.of();
+    }
+    if (!planted.get().isBefore(laid.get().plusMonths(MONTHS))) {
+      return List.of();
+    }
+    return List.of(
+        Finding.of(
+            "materials.resting-time",
+            Severity.NOTE,
+            "Annual beds are planted on "
+                + planted.get()
+                + ", less than six months after the cardboard is laid ("
+                + laid.get()
+                + ").",
+            "Cut holes for transplants, or lay in autumn for planting in spring.",
+            SOURCE));
+  }
+
+  private static Optional<LocalDate> date(Facts facts, WorkPhase phase) {
+    return facts.all(PhaseTime.FACT).stream()
+        .filter(t -> t.phase().id() == phase)
+        .findFirst()
+        .flatMap(t -> t.start());
+  }
+}

@@ -1,0 +1,234 @@
+package yardloom.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.facts.PlanKit;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.TipPile;
+import yardloom.facts.work.Haul;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.fact.Results;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element.BedUse;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
+import yardloom.materials.pile.PileWords;
+import yardloom.site.built.BuiltWords;
+import yardloom.site.setback.RestrictionWords;
+import yardloom.work.cost.PriceWords;
+import yardloom.work.haul.BarrowWay;
+
+class TipPileTest {
+  private static void tip(PlanKit kit, Shape spot, Length access) {
+    PileWords.tipPile(kit.words(), "drive", spot, null, null, access, null, 1, null);
+  }
+
+  private static List<String> rules(Plan plan, Results r) {
+    return PlanKit.findings(plan, r).stream().map(Finding::rule).sorted().toList();
+  }
+
+  private static PlanKit bigBed() {
+    PlanKit kit = PlanKit.us();
+    kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 50, 20));
+    return kit;
+  }
+
+  @Test
+  void load_onRoomySpot_isAConeOfTenYards() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 20, 20), null);
+    Plan plan = kit.plan();
+    Results r = PlanKit.run(plan);
+    TipPile pile = r.all(YardFacts.PILES).get(0);
+    // Soil check M17: 10 cu yd at 37°: 5.271 ft high, 13.988 ft across.
+    assertEquals("cone", pile.form());
+    assertEquals(5.271, pile.height().value().feet(), 0.001);
+    assertEquals(13.988, pile.width().feet(), 0.001);
+    assertTrue(pile.fits());
+    assertEquals(List.of(), rules(plan, r));
+  }
+
+  @Test
+  void load_onNarrowDrive_isAWindrowThatFits() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 10, 30), null);
+    TipPile pile = PlanKit.run(kit.plan()).all(YardFacts.PILES).get(0);
+    assertEquals("windrow", pile.form());
+    assertEquals(10, pile.width().feet(), 0.07);
+    assertTrue(pile.fits());
+    // Section ½·b·h = 18.84 ft² for b = 10, h = 5 tan 37°; ends hold πb²h/12 = 98.6 ft³.
+    double ridge = (270 - 98.64) / 18.838;
+    assertEquals(ridge + 10, pile.length().feet(), 0.2);
+  }
+
+  @Test
+  void load_onTinySpot_isFlagged() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 6, 8), Length.feet(7));
+    Plan plan = kit.plan();
+    Results r = PlanKit.run(plan);
+    assertFalse(r.all(YardFacts.PILES).get(0).fits());
+    assertEquals(
+        List.of("materials.drop-ground", "materials.pile-fits", "materials.truck-way"),
+        rules(plan, r));
+  }
+
+  /** Soil check M22: 8 by 15 ft of ground at least, whichever way the spot lies. */
+  @ParameterizedTest
+  @CsvSource({"8, 15, false", "15, 8, false", "7.9, 15, true", "8, 14.9, true"})
+  void spot_smallerThanADropNeeds_isFlagged(double width, double depth, boolean isFlagged) {
+    PlanKit kit = PlanKit.us();
+    kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 10, 9));
+    tip(kit, PlanKit.box(60, 0, width, depth), null);
+    Plan plan = kit.plan();
+    assertEquals(
+        isFlagged ? List.of("materials.drop-ground") : List.of(), rules(plan, PlanKit.run(plan)));
+  }
+
+  @Test
+  void spot_onADrainField_isFlagged() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 20, 20), null);
+    RestrictionWords.drainField(kit.words(), "field", PlanKit.box(70, 10, 20, 20), null);
+    Plan plan = kit.plan();
+    assertEquals(List.of("materials.pile-kept-free"), rules(plan, PlanKit.run(plan)));
+  }
+
+  /** A book for many yards may hold what this one lacks; a slip of a letter is told. */
+  @Test
+  void price_ofAMisspeltItem_isTold_ofAnUnusedOneIsNot() {
+    PlanKit kit = bigBed();
+    PriceWords.priceBook(
+        kit.words(), "item,unit,low,likely,high\ncompst,yd3,30,35,50\ngravel,yd3,1,2,3\n", null);
+    Plan plan = kit.plan();
+    assertEquals(List.of("materials.price-names"), rules(plan, PlanKit.run(plan)));
+  }
+
+  @Test
+  void line_besideTheSpot_isKeptOffByItsClearanceOnce() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 20, 20), null);
+    // The spot ends at 80 ft and the line lies 3 ft off it, with 2 ft to keep to each side.
+    BuiltWords.utility(
+        kit.words(),
+        "power",
+        Line.between(
+            new Point(Length.feet(83), Length.ZERO), new Point(Length.feet(83), Length.feet(30))),
+        "power",
+        Length.feet(2));
+    Plan plan = kit.plan();
+    assertEquals(List.of(), rules(plan, PlanKit.run(plan)));
+  }
+
+  @Test
+  void treeOverSpot_isFlagged() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 20, 20), null);
+    kit.tree("oak", 70, 10, 10);
+    Plan plan = kit.plan();
+    assertTrue(rules(plan, PlanKit.run(plan)).contains("materials.pile-overhead"));
+  }
+
+  @Test
+  void trips_sixFootBarrow_countByVolume() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 20, 20), null);
+    Haul haul = PlanKit.run(kit.plan()).all(YardFacts.HAULS).get(0);
+    // 1000 sq ft × 10 in = 833.3 cu ft: 139 barrows of 6 cu ft; no path, so over open ground from
+    // (70,10) to (25,10): 45 ft.
+    assertEquals(Haul.By.OPEN_GROUND, haul.by());
+    assertEquals(139, haul.trips().value());
+    assertEquals(45, haul.oneWay().value().feet(), 0.2);
+    assertEquals(2 * 139 * haul.oneWay().value().feet(), haul.walk().value().feet(), 1e-6);
+  }
+
+  @Test
+  void way_roundAHouse_bendsAtItsCorners() {
+    // House 10 × 10 m between two points 5 m off its sides: round the corners grown by 0.4 m the
+    // way is 2·hypot(4.6, 5.4) + 10.8 m, mitred or a little shorter on the round.
+    Shape house = Shape.rectangle(Point.metres(0, -5), Length.metres(10), Length.metres(10));
+    Length way =
+        new BarrowWay(List.of(house)).between(Point.metres(-5, 0), Point.metres(15, 0)).length();
+    double mitred = 2 * Math.hypot(4.6, 5.4) + 10.8;
+    assertTrue(way.metres() <= mitred + 0.02, way.toString());
+    assertTrue(way.metres() >= 2 * Math.hypot(5, 5) + 10, way.toString());
+  }
+
+  @Test
+  void way_free_isStraight() {
+    assertEquals(
+        5,
+        new BarrowWay(List.of()).between(Point.metres(0, 0), Point.metres(3, 4)).length().metres(),
+        1e-12);
+  }
+
+  @Test
+  void tipPile_nonsense_isRefused() {
+    PlanKit kit = bigBed();
+    assertThrows(PlanException.class, () -> tip(kit, Shape.EMPTY, null));
+    assertThrows(
+        PlanException.class,
+        () ->
+            PileWords.tipPile(
+                kit.words(),
+                "x",
+                PlanKit.box(0, 0, 9, 9),
+                null,
+                Angle.degrees(80),
+                null,
+                null,
+                1,
+                null));
+    assertThrows(
+        PlanException.class,
+        () ->
+            PileWords.tipPile(
+                kit.words(),
+                "x",
+                PlanKit.box(0, 0, 9, 9),
+                null,
+                null,
+                null,
+                Volume.cubicYards(20),
+                1,
+                null));
+  }
+
+  @Test
+  void truckWay_underALineOrThroughAHouse_isFound() {
+    PlanKit kit = PlanKit.us();
+    kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 60, 30, 10));
+    kit.house(PlanKit.box(12, 20, 20, 20));
+    Line way =
+        Line.between(
+            new Point(Length.feet(10), Length.feet(-10)),
+            new Point(Length.feet(10), Length.feet(45)));
+    PileWords.tipPile(
+        kit.words(),
+        "drive",
+        PlanKit.box(0, 40, 20, 20),
+        null,
+        null,
+        Length.feet(10),
+        null,
+        null,
+        way);
+    Plan plan = kit.plan();
+    Results r = PlanKit.run(plan);
+    List<String> rules = PlanKit.findings(plan, r).stream().map(f -> f.rule()).toList();
+    // A way of 10 ft about x = 10 ft reaches to 15 ft; the house begins at 12 ft.
+    assertTrue(rules.contains("materials.truck-way"), rules::toString);
+  }
+}
