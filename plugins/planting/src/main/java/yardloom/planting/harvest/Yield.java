@@ -2,7 +2,6 @@ package yardloom.planting.harvest;
 
 import java.util.List;
 import yardloom.kernel.source.Source;
-import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.unit.Mass;
 
 /**
@@ -25,10 +24,5 @@ public record Yield(Mass low, Mass high, Per per, List<Source> sources) {
     if (low.kilograms() < 0 || low.compareTo(high) > 0 || high.kilograms() == 0) {
       throw new IllegalArgumentException("yield from " + low + " to " + high);
     }
-  }
-
-  /** Whether a figure of it was recalled and not verified. */
-  public boolean isRecalled() {
-    return sources.stream().anyMatch(s -> s.standing() == Standing.MEMORY);
   }
 }

@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.vocab.Choices;
 import yardloom.planting.harvest.PlantYields;
@@ -70,7 +71,7 @@ class PlantCatalogueTest {
     assertEquals(per, Choices.text(found.per()), id);
     assertEquals(lowLb, found.low().pounds(), 1e-9, id);
     assertEquals(highLb, found.high().pounds(), 1e-9, id);
-    assertFalse(found.isRecalled(), id);
+    assertFalse(isRecalled(found), id);
   }
 
   /** Trap 14: what plant data sets say of family and hardiness, and what is so. */
@@ -115,7 +116,7 @@ class PlantCatalogueTest {
           PlantYields.of(plant.name()).isEmpty() || PlantYields.first(plant.name()).isPresent(),
           plant.name());
     }
-    assertTrue(PlantYields.of("tomato").orElseThrow().isRecalled());
+    assertTrue(isRecalled(PlantYields.of("tomato").orElseThrow()));
     assertTrue(PlantYields.of("sage").isEmpty(), "given as one plant a household");
   }
 
@@ -144,5 +145,9 @@ class PlantCatalogueTest {
     assertTrue(rhubarb.harmful());
     assertTrue(rhubarb.caution().startsWith("LEAVES TOXIC"));
     assertEquals(Standing.READ, rhubarb.cautionSource().standing());
+  }
+
+  private static boolean isRecalled(Yield yield) {
+    return yield.sources().stream().anyMatch(s -> s.standing() == Source.Standing.MEMORY);
   }
 }
