@@ -15,6 +15,9 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
+import yardloom.planting.fit.ChillCheck;
+import yardloom.planting.fit.ChillWords;
+import yardloom.planting.fit.LightCheck;
 import yardloom.planting.model.Plant;
 import yardloom.planting.sheet.HarvestTable;
 import yardloom.planting.sheet.PlantList;
@@ -48,7 +51,7 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("planting", List.of(PlantingWords.class)));
+    return List.of(new Vocabulary("planting", List.of(PlantingWords.class, ChillWords.class)));
   }
 
   @Override
@@ -65,6 +68,8 @@ public final class PlantingPlugin implements YardPlugin {
   public List<Check> checks() {
     List<Check> checks = new ArrayList<>(PlantingChecks.all());
     checks.add(new HardinessCheck());
+    checks.add(new LightCheck());
+    checks.add(new ChillCheck());
     checks.add(new YieldCheck());
     checks.add(new RotationCheck());
     return checks;

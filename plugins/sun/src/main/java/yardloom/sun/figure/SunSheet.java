@@ -5,9 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.Obstacle;
-import yardloom.facts.SunField;
-import yardloom.facts.YardFacts;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
@@ -26,6 +23,7 @@ import yardloom.sun.shade.ShadeScene;
 import yardloom.sun.shade.SkyLook;
 import yardloom.sun.spot.SpotTable;
 import yardloom.sun.spot.SunSpots;
+import yardloom.sun.yard.SunField;
 import yardloom.sun.yard.YardSun;
 
 /** The sun sheet: season and months, shade, the sun's way, classes, best ground. */
@@ -39,7 +37,7 @@ public final class SunSheet implements SheetMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.SUN_FIELD, YardFacts.OBSTACLES, BedSuns.KEY, SunSpots.KEY);
+    return Set.of(SunField.KEY, YardSun.KEY, BedSuns.KEY, SunSpots.KEY);
   }
 
   @Override
@@ -54,13 +52,12 @@ public final class SunSheet implements SheetMaker {
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts, List<Table> offered) {
-    Optional<SunField> field = facts.find(YardFacts.SUN_FIELD);
+    Optional<SunField> field = facts.find(SunField.KEY);
     if (field.isEmpty() || plan.site().isEmpty()) {
       return List.of();
     }
     Site site = plan.site().get();
-    List<Obstacle> obstacles = facts.all(YardFacts.OBSTACLES);
-    YardSun yard = new YardSun(plan, site, obstacles, Optional.empty());
+    YardSun yard = facts.get(YardSun.KEY);
     List<Panel> panels = new ArrayList<>();
     panels.add(SunFigures.season(plan, field.get(), facts.find(SunSpots.KEY)));
     Point at = point(plan);
