@@ -3,9 +3,9 @@ package yardloom.climate;
 import java.util.List;
 import yardloom.climate.et.EtCalculator;
 import yardloom.climate.frost.ColdCalculator;
-import yardloom.climate.frost.ColdCheck;
 import yardloom.climate.frost.FrostTable;
 import yardloom.climate.frost.FrostWords;
+import yardloom.climate.frost.RecordCheck;
 import yardloom.climate.frost.WarmthTable;
 import yardloom.climate.normals.ClimateCalculator;
 import yardloom.climate.normals.NormalsWords;
@@ -59,7 +59,7 @@ public final class ClimatePlugin implements YardPlugin {
 
   @Override
   public List<Check> checks() {
-    return List.of(new ColdCheck());
+    return List.of(new RecordCheck());
   }
 
   @Override

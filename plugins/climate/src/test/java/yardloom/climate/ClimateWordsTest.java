@@ -25,10 +25,6 @@ import yardloom.kernel.check.Finding;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Draft;
-import yardloom.kernel.plan.Element;
-import yardloom.kernel.plan.ElementDraft;
-import yardloom.kernel.plan.ElementId;
-import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.plan.Site;
@@ -36,7 +32,6 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.PlanScope;
-import yardloom.kernel.scope.TreeScope;
 import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
@@ -224,32 +219,14 @@ class ClimateWordsTest {
         outcome.findings().stream().map(Finding::text).anyMatch(t -> t.contains("no complete")));
   }
 
+  /** 12 and -2 °C all winter: every hour from 1 November on lies below 45 °F but the warm ones. */
   @Test
-  void treeThatAsksForMoreChillThanTheWinterHas_isFound() {
+  void weatherRecord_givesTheChillOfItsWinters() {
     weather("date,max,min\n" + year(2018));
-    ElementId id = new ElementId(ElementKind.TREE, "apple");
-    Point at = Point.metres(0, 0);
-    Length crown = Length.metres(3);
-    Shape shape = Shape.circle(at, crown.div(2));
-    ElementDraft apple =
-        draft.add(
-            id,
-            PLACE,
-            c ->
-                new Element.Tree(
-                    c,
-                    at,
-                    shape,
-                    crown,
-                    Length.metres(3),
-                    Length.metres(1),
-                    Length.ZERO,
-                    Element.Leaf.DECIDUOUS));
-    TreeScope tree = new TreeScope(draft, apple, PLACE);
-    refused(ProblemCode.OUT_OF_RANGE, "0 to 2500", () -> FrostWords.chillNeed(tree, -1));
-    FrostWords.chillNeed(tree, 2500);
-    List<String> texts = outcome().findings().stream().map(Finding::text).toList();
-    assertTrue(texts.stream().anyMatch(t -> t.contains("asks for 2500 h")), texts.toString());
+    Outcome outcome = outcome();
+    double hours = outcome.results().get(YardFacts.WINTER_CHILL).hours().value();
+    assertEquals(outcome.results().get(ColdAndWarmth.KEY).chillHours().value(), hours);
+    assertTrue(hours > 120 * 12 && hours < 120 * 24, "more than half of 120 days: " + hours);
   }
 
   /**

@@ -7,20 +7,34 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.TimeSpan;
 
 /**
- * Mean direct sun a day, by month.
+ * Mean direct sun a day.
  *
- * @param byElement for each bed, and each tree whose kind asks for sun, January to December
- * @param open an unshaded level place at the same site, January to December
+ * @param byElement for each bed, and each tree whose kind asks for sun
+ * @param open an unshaded level place at the same site
+ * @param season the days of the growing season in words
+ * @param scheme name and limits of the classes of light, in words
  * @param method how it was found, for notes
  */
 public record SunHours(
-    Map<ElementId, List<TimeSpan>> byElement, List<TimeSpan> open, String method) {
+    Map<ElementId, Place> byElement, Place open, String season, String scheme, String method) {
   public SunHours {
     byElement = Map.copyOf(byElement);
-    open = List.copyOf(open);
   }
 
-  public Optional<List<TimeSpan>> of(ElementId id) {
+  /**
+   * The sun of one place.
+   *
+   * @param months on the mean day of each month, January to December
+   * @param season mean a day over the growing season
+   * @param lightClass what the scheme calls that
+   */
+  public record Place(List<TimeSpan> months, TimeSpan season, String lightClass) {
+    public Place {
+      months = List.copyOf(months);
+    }
+  }
+
+  public Optional<Place> of(ElementId id) {
     return Optional.ofNullable(byElement.get(id));
   }
 }

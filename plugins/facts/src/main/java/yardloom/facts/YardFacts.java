@@ -38,23 +38,23 @@ public final class YardFacts {
   public static final FactKey<Ways> WAYS =
       FactKey.one("site.ways", Ways.class).called("ways through the yard");
 
+  /** Winter chill of a usual year; given by climate, read by planting. */
+  public static final FactKey<WinterChill> WINTER_CHILL =
+      FactKey.one("climate.chill", WinterChill.class).called("winter chill");
+
   /** Things that cast shade; given by sun (from plan elements) and planting, read by sun. */
   public static final FactKey<Obstacle> OBSTACLES =
       FactKey.many("site.obstacles", Obstacle.class).called("things that cast shade");
 
-  /** Direct sun by month; given by sun, read by planting and painters. */
+  /** Direct sun by month and over the season; given by sun, read by planting. */
   public static final FactKey<SunHours> SUN_HOURS =
       FactKey.one("sun.hours", SunHours.class).called("hours of sun");
-
-  /** Sun and light over the whole lot; given by sun, read by painters and sheets. */
-  public static final FactKey<SunField> SUN_FIELD =
-      FactKey.one("sun.field", SunField.class).called("sun over the lot");
 
   /** Radiation above the air, under a clear sky and as given; given by climate, read by sun. */
   public static final FactKey<SolarRadiation> RADIATION =
       FactKey.one("sun.radiation", SolarRadiation.class).called("radiation of the sun");
 
-  /** Sun that plants ask for where they stand; given by planting, read by sun's checks. */
+  /** Sun that plants ask for where they stand; given by planting, read by sun and planting. */
   public static final FactKey<LightNeed> LIGHT_NEEDS =
       FactKey.many("planting.light", LightNeed.class).called("light that plants ask for");
 

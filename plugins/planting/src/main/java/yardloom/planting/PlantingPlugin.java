@@ -17,7 +17,10 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.planting.canopy.CanopyCalculator;
 import yardloom.planting.catalogue.Plant;
+import yardloom.planting.fit.ChillCheck;
+import yardloom.planting.fit.ChillWords;
 import yardloom.planting.fit.HardinessCheck;
+import yardloom.planting.fit.LightCheck;
 import yardloom.planting.fit.PlantingChecks;
 import yardloom.planting.fit.RotationCheck;
 import yardloom.planting.harvest.HarvestCalculator;
@@ -48,7 +51,7 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("planting", List.of(PlantingWords.class)));
+    return List.of(new Vocabulary("planting", List.of(PlantingWords.class, ChillWords.class)));
   }
 
   @Override
@@ -65,6 +68,8 @@ public final class PlantingPlugin implements YardPlugin {
   public List<Check> checks() {
     List<Check> checks = new ArrayList<>(PlantingChecks.all());
     checks.add(new HardinessCheck());
+    checks.add(new LightCheck());
+    checks.add(new ChillCheck());
     checks.add(new YieldCheck());
     checks.add(new RotationCheck());
     return checks;

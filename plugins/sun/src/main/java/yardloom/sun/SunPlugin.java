@@ -10,7 +10,6 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
-import yardloom.sun.bed.LightCheck;
 import yardloom.sun.bed.LightTable;
 import yardloom.sun.bed.SiteCheck;
 import yardloom.sun.bed.SunHoursCalculator;
@@ -19,6 +18,7 @@ import yardloom.sun.figure.SunPainter;
 import yardloom.sun.figure.SunPathWords;
 import yardloom.sun.figure.SunSheet;
 import yardloom.sun.light.LightWords;
+import yardloom.sun.neighbour.LostSunCalculator;
 import yardloom.sun.neighbour.NeighbourCheck;
 import yardloom.sun.neighbour.ProposedCheck;
 import yardloom.sun.neighbour.ProposedWords;
@@ -28,6 +28,7 @@ import yardloom.sun.spot.SpotCalculator;
 import yardloom.sun.spot.SpotCheck;
 import yardloom.sun.spot.SpotTable;
 import yardloom.sun.spot.SpotWords;
+import yardloom.sun.yard.SceneCalculator;
 import yardloom.sun.yard.YardWords;
 
 /** The sun plugin. */
@@ -58,17 +59,17 @@ public final class SunPlugin implements YardPlugin {
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(new SiteObstacles(), new SunHoursCalculator(), new SpotCalculator());
+    return List.of(
+        new SiteObstacles(),
+        new SceneCalculator(),
+        new SunHoursCalculator(),
+        new SpotCalculator(),
+        new LostSunCalculator());
   }
 
   @Override
   public List<Check> checks() {
-    return List.of(
-        new SiteCheck(),
-        new LightCheck(),
-        new SpotCheck(),
-        new NeighbourCheck(),
-        new ProposedCheck());
+    return List.of(new SiteCheck(), new SpotCheck(), new NeighbourCheck(), new ProposedCheck());
   }
 
   @Override

@@ -8,6 +8,7 @@ import yardloom.climate.weather.DailyWeather;
 import yardloom.climate.weather.WeatherWords;
 import yardloom.facts.FrostDates;
 import yardloom.facts.Hardiness;
+import yardloom.facts.WinterChill;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -30,13 +31,19 @@ public final class ColdCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(YardFacts.FROST, YardFacts.HARDINESS, ColdAndWarmth.KEY);
+    return Set.of(YardFacts.FROST, YardFacts.HARDINESS, YardFacts.WINTER_CHILL, ColdAndWarmth.KEY);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     Optional<WeatherReading> record = reading(plan);
-    record.ifPresent(r -> out.give(ColdAndWarmth.KEY, r.all()));
+    record
+        .map(WeatherReading::all)
+        .ifPresent(
+            all -> {
+              out.give(ColdAndWarmth.KEY, all);
+              out.give(YardFacts.WINTER_CHILL, new WinterChill(all.chillHours()));
+            });
     plan.said(FrostWords.FROST)
         .map(ColdCalculator::given)
         .or(() -> record.flatMap(WeatherReading::frost))

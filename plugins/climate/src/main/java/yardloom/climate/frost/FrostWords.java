@@ -8,14 +8,13 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.PlanScope;
-import yardloom.kernel.scope.TreeScope;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.kernel.vocab.YearDays;
 
-/** The words for frost, hardiness and the chill that fruit trees ask for. */
+/** The words for frost and hardiness. */
 public final class FrostWords {
   private static final Pattern ZONE_TEXT = Pattern.compile("(1[0-3]|[1-9])([ab])");
   private static final Temperature FREEZING = Temperature.celsius(0);
@@ -27,9 +26,6 @@ public final class FrostWords {
 
   /** The hardiness zone that the plan gives, such as {@code 5b}. */
   static final AttributeKey<ZoneGiven> ZONE = new AttributeKey<>("sun.zone", ZoneGiven.class);
-
-  /** Hours of winter chill that a tree asks for. */
-  static final AttributeKey<Double> CHILL = new AttributeKey<>("sun.chill", Double.class);
 
   private FrostWords() {}
 
@@ -79,20 +75,6 @@ public final class FrostWords {
     boolean warmer = read.group(2).equals("b");
     int number = Integer.parseInt(read.group(1));
     WeatherWords.once(in, ZONE, new ZoneGiven(number, warmer, by(source)), "hardiness zone");
-  }
-
-  @Verb(
-      help = "Says how much winter chill a fruit tree asks for, as the nursery gives it.",
-      example = "chillNeed 800")
-  public static void chillNeed(
-      TreeScope in,
-      @Arg(name = "hours", help = "hours below 45 °F (7 °C) in a winter, 0 to 2500") Number hours) {
-    double value = hours.doubleValue();
-    if (!(value >= 0 && value <= 2500)) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE, in.place(), "chillNeed must be 0 to 2500 hours, got " + hours);
-    }
-    in.element().attributes().add(CHILL, value, in.place());
   }
 
   private static String by(String source) {

@@ -1,5 +1,5 @@
 /**
- * Does each plant suit its place: room, neighbours, family, winter? Start with {@link
+ * Does each plant suit its place: room, neighbours, family, light, winter? Start with {@link
  * yardloom.planting.fit.PlantingChecks}.
  */
 package yardloom.planting.fit;

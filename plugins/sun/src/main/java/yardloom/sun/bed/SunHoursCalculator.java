@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import yardloom.facts.LightNeed;
-import yardloom.facts.SunField;
 import yardloom.facts.SunHours;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
@@ -34,6 +33,7 @@ import yardloom.sun.light.LightScheme;
 import yardloom.sun.light.LightSchemes;
 import yardloom.sun.shade.ShadeScene;
 import yardloom.sun.yard.FieldMaker;
+import yardloom.sun.yard.SunField;
 import yardloom.sun.yard.YardSun;
 
 /**
@@ -48,17 +48,17 @@ public final class SunHoursCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(YardFacts.OBSTACLES);
+    return Set.of(YardSun.KEY);
   }
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.RADIATION, YardFacts.LIGHT_NEEDS);
+    return Set.of(YardFacts.LIGHT_NEEDS);
   }
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(YardFacts.SUN_HOURS, YardFacts.SUN_FIELD, BedSuns.KEY);
+    return Set.of(YardFacts.SUN_HOURS, SunField.KEY, BedSuns.KEY);
   }
 
   @Override
@@ -67,8 +67,7 @@ public final class SunHoursCalculator implements Calculator {
       return;
     }
     Site site = plan.site().get();
-    YardSun yard =
-        new YardSun(plan, site, in.all(YardFacts.OBSTACLES), in.find(YardFacts.RADIATION));
+    YardSun yard = in.get(YardSun.KEY);
     Optional<Grid> grid = yard.grid(plan);
     if (grid.isEmpty()) {
       return;
@@ -86,15 +85,21 @@ public final class SunHoursCalculator implements Calculator {
       beds.add(tree(tree, yard, looker, scheme));
     }
     String method = method(yard, site, grid.get());
-    out.give(YardFacts.SUN_FIELD, field);
+    out.give(SunField.KEY, field);
     out.give(BedSuns.KEY, new BedSuns(beds, open, scheme, field.seasonText(), method));
-    Map<ElementId, List<TimeSpan>> byElement = new TreeMap<>();
-    beds.forEach(b -> byElement.put(b.bed().orElseThrow(), spans(b.monthHours())));
-    out.give(YardFacts.SUN_HOURS, new SunHours(byElement, spans(open.monthHours()), method));
+    Map<ElementId, SunHours.Place> byElement = new TreeMap<>();
+    beds.forEach(b -> byElement.put(b.bed().orElseThrow(), place(b)));
+    String limits = "'" + scheme.name() + "': " + scheme.text();
+    out.give(
+        YardFacts.SUN_HOURS,
+        new SunHours(byElement, place(open), field.seasonText(), limits, method));
   }
 
-  private static List<TimeSpan> spans(List<Double> hours) {
-    return hours.stream().map(TimeSpan::hours).toList();
+  private static SunHours.Place place(BedSun sun) {
+    return new SunHours.Place(
+        sun.monthHours().stream().map(TimeSpan::hours).toList(),
+        TimeSpan.hours(sun.seasonHours()),
+        sun.lightClass().name());
   }
 
   private static BedSun bed(

@@ -12,6 +12,8 @@ import yardloom.kernel.unit.Length;
  *
  * <p>Convex outlines keep their corners (each side moved out, neighbours meeting); others get round
  * corners. No overhang gives the walls' outline.
+ *
+ * <p>References: own construction.
  */
 public final class Eaves {
   private Eaves() {}

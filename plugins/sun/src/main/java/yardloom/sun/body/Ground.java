@@ -4,6 +4,11 @@ import java.util.List;
 
 /**
  * The ground as a plane through the plan's origin: height = riseX·x + riseY·y, in metres per metre.
+ *
+ * <p>Measured levels give the plane of least squares: the normal equations of height on x and y
+ * about the middle of the points, solved in closed form.
+ *
+ * <p>References: any text on least squares; own sign conventions.
  */
 public record Ground(double riseX, double riseY) {
   private static final double FLAT_SPREAD = 1e-9;

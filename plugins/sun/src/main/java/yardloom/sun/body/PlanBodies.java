@@ -18,6 +18,8 @@ import yardloom.kernel.plan.ElementKind;
  * count from the ground at the middle of the footprint; tops of fences and plants follow the
  * ground. Outlines of more than {@value #MANY} corners are simplified to {@value #SIMPLE_M} m.
  * Empty footprints and obstacles without height give no bodies.
+ *
+ * <p>References: own construction.
  */
 public final class PlanBodies {
   static final int ROUND = 16;

@@ -15,6 +15,8 @@ import yardloom.kernel.unit.Length;
  * the side that lies furthest up the plan). Over any other outline the roof is {@link #STEPS} steps
  * of even rise, each step's outline drawn in as the slope goes: the shade of a step lies within one
  * eighth of the rise of the true slope's.
+ *
+ * <p>References: own construction.
  */
 public final class Roofs {
   static final int STEPS = 4;

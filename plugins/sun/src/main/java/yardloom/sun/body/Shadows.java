@@ -16,6 +16,9 @@ import yardloom.kernel.geom.Shape;
  * {@link #OUTLINE} points of the ring where the light grazes them; the outline lies inside the true
  * ellipse by less than 0.3 % of its size. No shadow when the sun is below the ground's plane or
  * lower than {@link #LOWEST_DEG}, where shadows run out of any plan.
+ *
+ * <p>References: own derivation: a ray that falls at elevation e over ground that rises s per metre
+ * along it meets that ground after L = h / (tan e + s); on level ground the familiar h / tan e.
  */
 public final class Shadows {
   static final int OUTLINE = 48;

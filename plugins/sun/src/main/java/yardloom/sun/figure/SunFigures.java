@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import yardloom.facts.SunField;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Panel;
@@ -14,6 +13,7 @@ import yardloom.kernel.draw.Style;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Plan;
 import yardloom.sun.spot.SunSpots;
+import yardloom.sun.yard.SunField;
 
 /** Maps of direct sun: the season with the best free ground, and the twelve months. */
 final class SunFigures {

@@ -3,8 +3,6 @@ package yardloom.sun.figure;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.SunField;
-import yardloom.facts.YardFacts;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Layer.Band;
 import yardloom.kernel.draw.LegendEntry;
@@ -13,6 +11,7 @@ import yardloom.kernel.draw.Painter;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.sun.yard.SunField;
 
 /** Direct sun of the season on the site plan; off unless asked for. */
 public final class SunPainter implements Painter {
@@ -30,12 +29,12 @@ public final class SunPainter implements Painter {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.SUN_FIELD);
+    return Set.of(SunField.KEY);
   }
 
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
-    Optional<SunField> field = facts.find(YardFacts.SUN_FIELD);
+    Optional<SunField> field = facts.find(SunField.KEY);
     if (field.isEmpty()) {
       return List.of();
     }

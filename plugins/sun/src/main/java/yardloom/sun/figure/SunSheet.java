@@ -5,10 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.Obstacle;
 import yardloom.facts.SheetTopic;
-import yardloom.facts.SunField;
-import yardloom.facts.YardFacts;
 import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
@@ -27,6 +24,7 @@ import yardloom.sun.shade.ShadeScene;
 import yardloom.sun.shade.SkyLook;
 import yardloom.sun.spot.SpotTable;
 import yardloom.sun.spot.SunSpots;
+import yardloom.sun.yard.SunField;
 import yardloom.sun.yard.YardSun;
 
 /** The sun sheet: season and months, shade, the sun's way, classes, best ground. */
@@ -40,18 +38,17 @@ public final class SunSheet implements SheetMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.SUN_FIELD, YardFacts.OBSTACLES, BedSuns.KEY, SunSpots.KEY);
+    return Set.of(SunField.KEY, YardSun.KEY, BedSuns.KEY, SunSpots.KEY);
   }
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
-    Optional<SunField> field = facts.find(YardFacts.SUN_FIELD);
+    Optional<SunField> field = facts.find(SunField.KEY);
     if (field.isEmpty() || plan.site().isEmpty()) {
       return List.of();
     }
     Site site = plan.site().get();
-    List<Obstacle> obstacles = facts.all(YardFacts.OBSTACLES);
-    YardSun yard = new YardSun(plan, site, obstacles, Optional.empty());
+    YardSun yard = facts.get(YardSun.KEY);
     List<Panel> panels = new ArrayList<>();
     panels.add(SunFigures.season(plan, field.get(), facts.find(SunSpots.KEY)));
     Point at = point(plan);

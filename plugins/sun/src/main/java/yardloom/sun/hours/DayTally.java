@@ -12,6 +12,8 @@ import yardloom.sun.shade.ShadeScene;
  * <p>Behind a crown or a fence that lets light pass, hours count by the share that passes; for
  * first, last and unbroken sun a column is sunny if at least {@link #SUNNY} passes. Each change
  * between sun and shade is placed to half a step.
+ *
+ * <p>References: own construction.
  */
 public final class DayTally {
   static final double SUNNY = 0.5;

@@ -25,6 +25,9 @@ import yardloom.sun.shade.ShadeScene;
  *
  * <p>Rows of a grid are worked on in parallel; each cell depends on nothing but itself, so the
  * number of processors does not show in the result.
+ *
+ * <p>References: own construction; accuracy and speed against rays and a general GIS are measured
+ * in DEVELOPERS.md.
  */
 public final class SunEngine {
   private final ShadeScene scene;
@@ -44,11 +47,6 @@ public final class SunEngine {
 
   ShadeScene scene() {
     return scene;
-  }
-
-  /** The ground's height at a place of the plan, relative to the plan's origin. */
-  public double groundM(double x, double y) {
-    return scene.ground().heightM(x, y);
   }
 
   /** Hours of a place summed by group of days. */

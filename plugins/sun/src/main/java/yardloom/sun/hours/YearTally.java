@@ -13,6 +13,8 @@ import yardloom.sun.shade.ShadeScene;
  * <p>A piece of shade from t₁ to t₂ shades the days whose tan δ lies between; in order of tan δ
  * these are neighbours, so two steps of a running count serve them all. The cost does not depend on
  * the number of days.
+ *
+ * <p>References: own construction; the running count is the usual difference array.
  */
 final class YearTally {
   private final SunYear year;

@@ -1,11 +1,5 @@
 package yardloom.sun.light;
 
-import com.fasterxml.jackson.databind.MappingIterator;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,11 +8,11 @@ import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.CsvReader;
 import yardloom.sun.light.LightScheme.LightClass;
 
 /** The shipped light schemes, by name. */
 public final class LightSchemes {
-  private static final String FILE = "light-schemes.csv";
   private static final Map<String, LightScheme> SHIPPED = read();
 
   private LightSchemes() {}
@@ -50,25 +44,15 @@ public final class LightSchemes {
   private static Map<String, LightScheme> read() {
     Map<String, List<LightClass>> classes = new LinkedHashMap<>();
     Map<String, Source> sources = new LinkedHashMap<>();
-    try (InputStream in = LightSchemes.class.getResourceAsStream(FILE)) {
-      MappingIterator<Map<String, String>> rows =
-          new CsvMapper()
-              .readerForMapOf(String.class)
-              .with(CsvSchema.emptySchema().withHeader())
-              .readValues(in);
-      while (rows.hasNext()) {
-        Map<String, String> row = rows.next();
-        classes
-            .computeIfAbsent(row.get("scheme"), k -> new ArrayList<>())
-            .add(
-                new LightClass(
-                    row.get("class"),
-                    Double.parseDouble(row.get("from_hours")),
-                    row.get("boundary").equals("included")));
-        sources.put(row.get("scheme"), Source.commonPractice(row.get("source")));
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException("table " + FILE + " cannot be read", e);
+    for (Map<String, String> row : CsvReader.shipped(LightSchemes.class, "light-schemes.csv")) {
+      classes
+          .computeIfAbsent(row.get("scheme"), k -> new ArrayList<>())
+          .add(
+              new LightClass(
+                  row.get("class"),
+                  Double.parseDouble(row.get("from_hours")),
+                  row.get("boundary").equals("included")));
+      sources.put(row.get("scheme"), Source.commonPractice(row.get("source")));
     }
     Map<String, LightScheme> schemes = new LinkedHashMap<>();
     classes.forEach(

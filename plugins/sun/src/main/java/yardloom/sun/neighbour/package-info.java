@@ -1,5 +1,5 @@
 /**
  * How much sun would something new take from beds and from neighbours? Start with {@link
- * yardloom.sun.neighbour.ProposedCheck}.
+ * yardloom.sun.neighbour.LostSunCalculator}.
  */
 package yardloom.sun.neighbour;

@@ -9,6 +9,10 @@ import java.util.List;
  * and faces turned away. The plane of eye and edge meets a column of hour angle H at t = -(n₁ cos H
  * + n₂ sin H) / n₃, n the normal of that plane: exact, no bins. The vertices decide exactly between
  * which columns an edge lies. From a point inside, everything is hidden.
+ *
+ * <p>References: [1] M. E. Newell's sum for the plane of a polygon, in I. E. Sutherland, R. F.
+ * Sproull, R. A. Schumacker, A characterization of ten hidden-surface algorithms, Computing Surveys
+ * 6, 1974 (from memory); the rest own construction.
  */
 public final class ConvexBody implements Body {
   private final double[] vertices;

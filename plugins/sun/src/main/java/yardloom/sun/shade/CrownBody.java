@@ -6,6 +6,9 @@ package yardloom.sun.shade;
  * <p>With Q the ellipsoid's quadratic form and c its centre seen from the eye, direction s meets it
  * if (sᵀQc)² ≥ (sᵀQs)(cᵀQc - 1) and sᵀQc &gt; 0. In a column s is linear in t, so the limits are
  * the roots of a quadratic: exact. From a point inside, everything is hidden.
+ *
+ * <p>References: own derivation: s meets the surface where (us - c)ᵀQ(us - c) = 1 has a real root u
+ * &gt; 0; the inequality is its discriminant.
  */
 public final class CrownBody implements Body {
   private final double centreX;

@@ -3,6 +3,8 @@ package yardloom.sun.shade;
 /**
  * One stretch of a distant horizon: everything below a line between two directions. It is the same
  * from every cell.
+ *
+ * <p>References: see {@link Horizons}.
  */
 final class FarHorizon implements Body {
   private final double[] corners;

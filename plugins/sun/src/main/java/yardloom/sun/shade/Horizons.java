@@ -10,6 +10,8 @@ import java.util.List;
  * its height above a straight line for points 10° apart. Long stretches are cut into pieces of at
  * most {@link #PIECE_DEG}, the elevation running evenly between the points. Nothing for fewer than
  * two points: a single elevation all around is given as two.
+ *
+ * <p>References: own construction.
  */
 final class Horizons {
   static final double PIECE_DEG = 5;

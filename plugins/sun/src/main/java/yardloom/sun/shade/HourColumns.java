@@ -11,6 +11,8 @@ import yardloom.sun.body.Ground;
  *
  * <p>The sun passes a column at the same t every time it has the same declination, so whatever a
  * column holds serves every day of every year.
+ *
+ * <p>References: see {@link EquatorialFrame}.
  */
 public final class HourColumns {
   public final int count;

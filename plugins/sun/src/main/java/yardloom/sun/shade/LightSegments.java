@@ -9,6 +9,8 @@ import java.util.Arrays;
  * <p>Pieces with the same set of schedules in front share one number; number 0 is full shade.
  * Numbers are given anew for each cell, in the order in which they are met, so that sums over them
  * do not depend on what a thread did before.
+ *
+ * <p>References: own construction.
  */
 public final class LightSegments {
   private final ShadeScene scene;

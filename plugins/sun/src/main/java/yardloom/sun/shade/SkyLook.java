@@ -7,6 +7,8 @@ import java.util.List;
  * What obstacles hide of the sky at one place, by bearing and elevation.
  *
  * <p>Read from columns of hour angle 1° apart; borders are placed to half a degree.
+ *
+ * <p>References: own construction.
  */
 public final class SkyLook {
   private static final int COLUMNS = 360;

@@ -7,7 +7,12 @@ import yardloom.sun.body.Ground;
 import yardloom.sun.body.PlanBodies;
 import yardloom.sun.body.PlanBody;
 
-/** The bodies of an obstacle, turned into the equatorial frame. */
+/**
+ * The bodies of an obstacle, turned into the equatorial frame. That frame is left-handed, so faces
+ * that run counter-clockwise on the plan are turned about.
+ *
+ * <p>References: see {@link EquatorialFrame}.
+ */
 final class Solids {
   private final EquatorialFrame frame;
   private final Ground ground;

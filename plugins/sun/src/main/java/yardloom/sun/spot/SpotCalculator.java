@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.SunField;
-import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -19,6 +17,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.sun.light.LightScheme;
 import yardloom.sun.light.LightSchemes;
 import yardloom.sun.spot.SpotWords.BestSpot;
+import yardloom.sun.yard.SunField;
 import yardloom.sun.yard.SunSettings;
 
 /**
@@ -40,7 +39,7 @@ public final class SpotCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.SUN_FIELD);
+    return Set.of(SunField.KEY);
   }
 
   @Override
@@ -51,7 +50,7 @@ public final class SpotCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     List<Attributes.Entry<BestSpot>> asked = plan.attributes().all(SpotWords.BEST_SPOT);
-    Optional<SunField> field = in.find(YardFacts.SUN_FIELD);
+    Optional<SunField> field = in.find(SunField.KEY);
     if (asked.isEmpty() || plan.lot().isEmpty() || field.isEmpty()) {
       return;
     }

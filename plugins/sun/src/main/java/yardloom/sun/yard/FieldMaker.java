@@ -10,7 +10,6 @@ import java.util.function.IntToDoubleFunction;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import yardloom.facts.Field;
-import yardloom.facts.SunField;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;

@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Envelope;
 import yardloom.facts.Obstacle;
 import yardloom.facts.Obstacle.Stage;
 import yardloom.facts.SolarRadiation;
+import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.ground.Surface;
@@ -27,6 +28,10 @@ import yardloom.sun.shade.ShadeScene;
 
 /** A plan's scene, engine and grid, made once from its site, settings and obstacles. */
 public final class YardSun {
+  /** The plan's scene as it is meant to be, all that is proposed included. */
+  public static final FactKey<YardSun> KEY =
+      FactKey.one("sun.scene", YardSun.class).called("scene of what casts shade");
+
   /** One column of hour angle every four minutes. */
   public static final int COLUMNS = 360;
 

@@ -4,9 +4,8 @@ package yardloom.climate.et.formula;
  * Pressure and vapour of the air after FAO-56; kilopascals and degrees Celsius.
  *
  * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
- * Drainage Paper 56, 1998, equations 7, 8, 11, 13, 15, 17 and 47. [2] The ASCE Standardized
- * Reference Evapotranspiration Equation, ASCE-EWRI, 2005, equation D.3 (through published program
- * outputs).
+ * Drainage Paper 56, 1998, equations 7, 8, 11, 12 and 13. [2] The ASCE Standardized Reference
+ * Evapotranspiration Equation, ASCE-EWRI, 2005, equation D.3 (through published program outputs).
  */
 public final class Air {
   private Air() {}
@@ -37,28 +36,8 @@ public final class Air {
     return (saturationKpa(maxC) + saturationKpa(minC)) / 2;
   }
 
-  /** Actual vapour pressure from the extremes of humidity. */
-  public static double vapourKpa(double maxC, double minC, double rhMax, double rhMin) {
-    return (saturationKpa(minC) * rhMax / 100 + saturationKpa(maxC) * rhMin / 100) / 2;
-  }
-
-  /** Actual vapour pressure from mean humidity; less good. */
-  public static double vapourFromMeanKpa(double maxC, double minC, double rhMean) {
-    return meanSaturationKpa(maxC, minC) * rhMean / 100;
-  }
-
-  /** Actual vapour pressure from a ventilated psychrometer. */
-  public static double vapourFromWetBulbKpa(double dryC, double wetC, double pressureKpa) {
-    return saturationKpa(wetC) - 0.000662 * pressureKpa * (dryC - wetC);
-  }
-
   /** Water in the column of air above the ground, as a depth in mm [2]. */
   public static double precipitableWaterMm(double vapourKpa, double pressureKpa) {
     return 0.14 * vapourKpa * pressureKpa + 2.1;
-  }
-
-  /** Wind at 2 m from wind at another height above grass. */
-  public static double windAt2m(double speed, double heightM) {
-    return speed * 4.87 / StrictMath.log(67.8 * heightM - 5.42);
   }
 }

@@ -1,7 +1,6 @@
 package yardloom.climate.frost.formula;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -10,8 +9,7 @@ import java.util.SortedMap;
  * Last freeze of spring and first of fall in a year of daily minima.
  *
  * <p>24 July separates spring from fall [1]; in the south half a year earlier, and the year runs
- * from July to June. Days between are counted strictly: neither the last nor the first freezing
- * day. A half year without a freeze gives no date.
+ * from July to June. A half year without a freeze gives no date.
  *
  * <p>References: [1] Utah Climate Center, help to the freeze table. [2] classes: light 29 to 32 °F,
  * moderate 25 to 28 °F, severe 24 °F and below (almanac.com, frost and freeze).
@@ -20,12 +18,7 @@ public final class Freezes {
   private Freezes() {}
 
   /** The two dates of a year. */
-  public record Dates(Optional<LocalDate> lastOfSpring, Optional<LocalDate> firstOfFall) {
-    /** Days strictly between; empty if one of the dates is. */
-    public Optional<Long> daysBetween() {
-      return lastOfSpring.flatMap(s -> firstOfFall.map(f -> ChronoUnit.DAYS.between(s, f) - 1));
-    }
-  }
+  public record Dates(Optional<LocalDate> lastOfSpring, Optional<LocalDate> firstOfFall) {}
 
   /** How hard a freeze is. */
   public enum Strength {

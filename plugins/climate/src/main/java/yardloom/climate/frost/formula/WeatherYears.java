@@ -18,6 +18,9 @@ import yardloom.kernel.unit.Temperature;
  * February cut by the turn of the year are counted as January, February, November and December of
  * one calendar year, in the south May, June of the year's end with July and August of its start;
  * over many years that is the same sum.
+ *
+ * <p>References: see {@link FreezeRecord}, {@link Chill} and {@link DegreeDays}; how many known
+ * days make a year is our own choice.
  */
 public final class WeatherYears {
   static final int LEAST_DAYS = 355;

@@ -4,7 +4,7 @@ package yardloom.climate.radiation.formula;
  * Radiation at the ground after FAO-56, MJ per square metre and day.
  *
  * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
- * Drainage Paper 56, 1998, equations 35, 37, 38, 39, 43, 44 and 50.
+ * Drainage Paper 56, 1998, equations 37, 38, 39 and 43.
  */
 public final class Radiation {
   /** Reflected by the reference grass. */
@@ -13,23 +13,6 @@ public final class Radiation {
   private static final double STEFAN_BOLTZMANN = 4.903e-9;
 
   private Radiation() {}
-
-  /** Solar radiation from hours of sunshine; these are held to the day's length. */
-  public static double fromSunshine(double radiationMj, double sunHours, double dayHours) {
-    double share = dayHours <= 0 ? 0 : Math.max(0, Math.min(1, sunHours / dayHours));
-    return (0.25 + 0.50 * share) * radiationMj;
-  }
-
-  /**
-   * Solar radiation from the daily range of temperature.
-   *
-   * @param coefficient 0.16 inland, 0.19 on coasts
-   */
-  public static double fromTemperature(
-      double radiationMj, double maxC, double minC, double coefficient) {
-    return Math.min(
-        coefficient * Math.sqrt(Math.max(0, maxC - minC)) * radiationMj, 0.75 * radiationMj);
-  }
 
   /** Under a clear sky, from the radiation above the air [1, eq. 37]. */
   public static double clearSky(double radiationMj, double elevationM) {
@@ -57,10 +40,5 @@ public final class Radiation {
   /** Heat into the soil in a month, from the months before and after. */
   public static double soilHeat(double beforeC, double afterC) {
     return 0.07 * (afterC - beforeC);
-  }
-
-  /** Heat into the soil in a month, when only the month itself and the one before are known. */
-  public static double soilHeatFromPrevious(double beforeC, double thisC) {
-    return 0.14 * (thisC - beforeC);
   }
 }

@@ -11,7 +11,7 @@ package yardloom.climate.radiation.formula;
  * from an almanac, in the sun plugin. The fit of the declination is off by up to half a degree.
  *
  * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
- * Drainage Paper 56, 1998, equations 21 to 25 and 34.
+ * Drainage Paper 56, 1998, equations 21 to 25.
  *
  * @param relativeDistance inverse relative distance of earth and sun, squared form d_r
  * @param declinationRad declination of the sun
@@ -53,10 +53,5 @@ public record SolarDay(
   /** On a surface square to the sun, MJ per square metre and hour. */
   public double normalMjPerHour() {
     return 60 * SOLAR_CONSTANT * relativeDistance;
-  }
-
-  /** Hours between sunrise and sunset, for the sun's centre on a level horizon. */
-  public double dayLengthHours() {
-    return 24 / Math.PI * sunsetAngleRad;
   }
 }

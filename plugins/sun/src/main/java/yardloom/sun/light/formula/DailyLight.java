@@ -28,11 +28,6 @@ public final class DailyLight {
     return ofKwh(megajoulesPerSquareMetre / MJ_PER_KWH);
   }
 
-  /** From an even flux of photosynthetic photons over some hours. */
-  public static double ofPhotonFlux(double micromolPerSquareMetreSecond, double hours) {
-    return micromolPerSquareMetreSecond * 3600 * hours / 1e6;
-  }
-
   /** Under shade: what arrives of the direct part, and the sky's part by the share of sky seen. */
   public static double shaded(double beamMegajoules, double diffuseMegajoules, double skyView) {
     return ofMegajoules(beamMegajoules + diffuseMegajoules * skyView);

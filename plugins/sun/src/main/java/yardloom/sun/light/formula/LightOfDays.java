@@ -10,6 +10,8 @@ import yardloom.sun.position.SunYear;
 /**
  * Radiation of chosen days at open level ground, clear or measured, cut into the engine's columns
  * of hour angle, and the daily light that a shaded place gets of it.
+ *
+ * <p>References: see {@link ClearSky}, {@link DiffuseShare} and {@link DailyLight}.
  */
 public final class LightOfDays {
   private final double[][] beam;

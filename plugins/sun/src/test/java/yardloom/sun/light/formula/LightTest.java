@@ -12,7 +12,7 @@ import yardloom.sun.position.SunYear;
 import yardloom.sun.shade.Scenes;
 import yardloom.sun.shade.ShadeScene;
 
-/** Daily light and clear-sky radiation: rows I01 to I06, G09, G11. */
+/** Daily light and clear-sky radiation: rows I03 to I06, G09, G11. */
 class LightTest {
   /** Pressure at 1208.5 m: 101.3 ((293 - 0.0065 × 1208.5) / 293)^5.26. */
   private static final double FALLON_KPA = 87.81;
@@ -29,12 +29,6 @@ class LightTest {
 
   private static ClearSky seaLevel(int dayOfYear) {
     return new ClearSky(normal(dayOfYear), 101.3, water(1.5, 101.3));
-  }
-
-  @Test
-  void photonFluxOverHours_givesDailyLight() {
-    assertEquals(28.8, DailyLight.ofPhotonFlux(500, 16), 0.01, "I01");
-    assertEquals(0.0864, DailyLight.ofPhotonFlux(1, 24), 1e-12, "I02");
   }
 
   @Test

@@ -1,7 +1,9 @@
-package yardloom.facts;
+package yardloom.sun.yard;
 
 import java.util.List;
 import java.util.Objects;
+import yardloom.facts.Field;
+import yardloom.kernel.fact.FactKey;
 
 /**
  * Direct sun over the ground of the lot, in hours a day; cells inside buildings are left out.
@@ -14,6 +16,10 @@ import java.util.Objects;
  */
 public record SunField(
     List<Field> months, Field season, Field morning, Field skyView, String seasonText) {
+  /** The plugin's own fact; what other plugins need of it is in the shared facts. */
+  public static final FactKey<SunField> KEY =
+      FactKey.one("sun.field", SunField.class).called("sun over the lot");
+
   public SunField {
     months = List.copyOf(months);
     Objects.requireNonNull(season);

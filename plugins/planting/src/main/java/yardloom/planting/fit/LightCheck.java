@@ -1,4 +1,4 @@
-package yardloom.sun.bed;
+package yardloom.planting.fit;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.LightNeed;
+import yardloom.facts.SunHours;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
@@ -18,45 +19,40 @@ import yardloom.kernel.plan.Plan;
 public final class LightCheck implements Check {
   @Override
   public String id() {
-    return "sun.light";
+    return "planting.light";
   }
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(BedSuns.KEY, YardFacts.LIGHT_NEEDS);
+    return Set.of(YardFacts.SUN_HOURS, YardFacts.LIGHT_NEEDS);
   }
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
+    Optional<SunHours> sun = facts.find(YardFacts.SUN_HOURS);
     List<Finding> found = new ArrayList<>();
-    Optional<BedSuns> suns = facts.find(BedSuns.KEY);
-    if (suns.isEmpty()) {
-      return found;
-    }
     for (LightNeed need : facts.all(YardFacts.LIGHT_NEEDS)) {
-      suns.get().beds().stream()
-          .filter(b -> b.bed().equals(Optional.of(need.in())))
-          .filter(b -> b.seasonHours() < need.minHours())
-          .forEach(b -> found.add(finding(need, b, suns.get())));
+      sun.flatMap(s -> s.of(need.in()))
+          .filter(p -> p.season().hours() < need.minHours())
+          .ifPresent(p -> found.add(finding(need, p, sun.get())));
     }
     return found;
   }
 
-  private Finding finding(LightNeed need, BedSun bed, BedSuns suns) {
+  private Finding finding(LightNeed need, SunHours.Place place, SunHours sun) {
     return Finding.of(
             id(),
             Severity.WARNING,
             String.format(
                 Locale.ROOT,
                 "%s asks for %.1f h of direct sun a day; this place has %.1f h from %s: %s (scheme"
-                    + " '%s': %s)",
+                    + " %s)",
                 need.plant(),
                 need.minHours(),
-                bed.seasonHours(),
-                suns.seasonText(),
-                bed.lightClass().name(),
-                suns.scheme().name(),
-                suns.scheme().text()),
+                place.season().hours(),
+                sun.season(),
+                place.lightClass(),
+                sun.scheme()),
             "choose a plant for less sun, or a sunnier place",
             need.source())
         .about(need.in(), need.place());
