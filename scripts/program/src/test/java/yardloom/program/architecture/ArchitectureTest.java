@@ -51,7 +51,6 @@ class ArchitectureTest {
               "org.locationtech.jts..",
               "yardloom.kernel..",
               "yardloom.facts..",
-              "com.fasterxml.jackson..",
               "net.e175.klaus.solarpositioning..",
               "org.hipparchus..",
               "org.jgrapht..")
@@ -175,11 +174,10 @@ class ArchitectureTest {
               "org.apache.batik..", "org.apache.fop..", "javax.imageio..", "java.awt..");
 
   @ArchTest
-  static final ArchRule jackson_isUsedForDataAndReportsOnly =
+  static final ArchRule jackson_isUsedByTheProgramOnly =
       noClasses()
           .that()
-          .resideOutsideOfPackages(
-              "yardloom.materials.data..", "yardloom.sun.data..", "yardloom.program..")
+          .resideOutsideOfPackage("yardloom.program..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("com.fasterxml.jackson..");
