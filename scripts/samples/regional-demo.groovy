@@ -12,7 +12,7 @@ lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 100.ft), point(0.ft, 10
   for (s in ['east', 'west', 'north']) side s, role: s == 'north' ? 'rear' : 'side', setback: 5.ft, rule: 'demo rule, verify locally'
 }
 building('house', rect(14.ft, 25.ft, 32.ft, 26.ft), eaves: 10.ft, ridge: 18.ft, overhang: 1.ft, roof: 'gable')
-sheetMulch perennialMulch: 10.inch, annualMulch: 2.inch, annualCompost: 3.inch, pathMulch: 4.inch
+sheetMulch { chips perennial: 10.inch, annual: 2.inch, path: 4.inch ; compost annual: 3.inch }
 bed 'rain basin', rect(16.ft, 57.ft, 12.ft, 4.ft), use: 'perennial'
 path 'back path', line([point(34.ft, 53.ft), point(34.ft, 94.ft)]), width: 4.ft, use: 'barrow'
 bed 'kitchen bed', rect(38.ft, 66.ft, 4.ft, 24.ft), use: 'annual'

@@ -30,7 +30,7 @@ tap 'garden tap', point(13.1.m, 2.m), source: 'mains'
 utility 'gas line', line([point(0.m, 8.3.m), point(5.m, 8.3.m)]), carries: 'gas', clearance: 600.mm
 paving 'forecourt', rect(0.2.m, 0.3.m, 4.7.m, 6.5.m), surface: 'permeable pavers'
 
-sheetMulch perennialMulch: 250.mm, annualMulch: 50.mm, annualCompost: 75.mm, pathMulch: 100.mm
+sheetMulch { chips perennial: 250.mm, annual: 50.mm, path: 100.mm ; compost annual: 75.mm }
 soilTexture 'sandy loam', organic: 2
 lightScheme 'temperate'
 tipPile 'forecourt', rect(0.3.m, 1.8.m, 4.5.m, 5.m), access: 3.m

@@ -29,7 +29,7 @@ roof 'whole roof', rect(6.5.ft, 22.5.ft, 31.ft, 33.ft), surface: 'metal'
 utility 'water service', line([point(30.ft, 0.ft), point(30.ft, 24.ft)]), carries: 'water', clearance: 2.ft
 tree 'birch', point(50.ft, 60.ft), crown: 14.ft, height: 28.ft, crownBase: 6.ft, trunk: 8.inch, leaf: 'deciduous'
 
-sheetMulch perennialMulch: 12.inch, annualMulch: 2.inch, annualCompost: 3.inch, pathMulch: 4.inch
+sheetMulch { chips perennial: 12.inch, annual: 2.inch, path: 4.inch ; compost annual: 3.inch }
 lightScheme 'temperate'
 bestSpot 100.sqft, crop: 'kale'
 tipPile 'drive', rect(39.ft, 70.5.ft, 20.ft, 13.ft), access: 10.ft

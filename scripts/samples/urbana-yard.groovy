@@ -41,7 +41,7 @@ path 'cross path', line([point(52.ft, 46.ft), point(52.ft, 60.ft), point(7.ft, 6
 path 'middle path', line([point(30.ft, 62.ft), point(30.ft, 104.ft)]), width: 4.ft, use: 'barrow'
 for (i in 1..2) path("berry path ${i}", line([point(31.25.ft + 7.5.ft * i, 62.ft), point(31.25.ft + 7.5.ft * i, 102.ft)]), width: 3.ft, use: 'barrow')
 
-sheetMulch perennialMulch: 12.inch, annualMulch: 2.inch, annualCompost: 3.inch, pathMulch: 4.inch
+sheetMulch { chips perennial: 12.inch, annual: 2.inch, path: 4.inch ; compost annual: 3.inch }
 beds('kitchen', rect(6.ft, 65.ft, 22.ft, 37.ft), width: bedWidth, gap: 2.ft, bearing: 90.deg, use: 'annual') {
   drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
   plant 'tomato', share: 0.5

@@ -125,8 +125,6 @@ class GoodsTest {
   void posts_bentAndClosedRuns_shareCorners() {
     assertEquals(5, TrellisParts.posts(line(0, 0, 16, 0, 16, 16), Length.feet(8)));
     assertEquals(8, TrellisParts.posts(line(0, 0, 16, 0, 16, 16, 0, 16, 0, 0), Length.feet(8)));
-    assertEquals(4, TrellisParts.braced(line(0, 0, 16, 0, 16, 16, 0, 16, 0, 0)));
-    assertEquals(3, TrellisParts.inGround(Length.feet(9)).feet(), 1e-9);
   }
 
   @Test

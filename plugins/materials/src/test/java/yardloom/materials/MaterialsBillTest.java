@@ -45,24 +45,10 @@ class MaterialsBillTest {
   private static void mulchWords(PlanKit kit, Length perennial, Volume least) {
     MulchWords.sheetMulch(
         kit.words(),
-        null,
-        null,
-        null,
-        perennial,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        least,
-        null,
-        null);
+        m -> {
+          MulchWords.chips(m, perennial, null, null, null, null, null, null);
+          MulchWords.ordering(m, null, least);
+        });
   }
 
   @Test
@@ -161,7 +147,7 @@ class MaterialsBillTest {
         assertThrows(PlanException.class, () -> mulchWords(kit, Length.feet(10), null));
     assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
     assertEquals(
-        "perennialMulch must lie between 0 in (0 cm) and 24 in (61 cm), got 120 in (304.8 cm)",
+        "chips perennial must lie between 0 in (0 cm) and 24 in (61 cm), got 120 in (304.8 cm)",
         e.problems().get(0).message());
   }
 
@@ -213,25 +199,7 @@ class MaterialsBillTest {
   void pockets_perennialPlants_addCompostForEach() {
     PlanKit kit = PlanKit.us();
     MulchWords.sheetMulch(
-        kit.words(),
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        Volume.cubicFeet(0.5),
-        null);
+        kit.words(), m -> MulchWords.compost(m, null, null, Volume.cubicFeet(0.5)));
     kit.bed("berries", BedUse.PERENNIAL, PlanKit.box(0, 0, 27, 12));
     kit.bed("roots", BedUse.ANNUAL, PlanKit.box(0, 20, 27, 12));
     Plan plan = kit.plan();

@@ -16,7 +16,6 @@ class DataTablesTest {
   @ValueSource(
       strings = {
         "/yardloom/soil/texture/available-water.csv",
-        "/yardloom/soil/texture/water-per-foot.csv",
         "/yardloom/soil/amendment/nitrogen-by-crop.csv",
         "/yardloom/soil/amendment/formula/lime-sulfur.csv",
         "/yardloom/soil/compost/formula/feedstock.csv",

@@ -56,17 +56,24 @@ class SoilPlanTest {
   private static void test(
       PlanKit kit, Number ph, Number wanted, Number lead, Mass nitrogen, String grade) {
     SoilTestWords.soilTest(
-        kit.words(), ph, wanted, null, null, lead, null, nitrogen, null, null, grade, null, null);
+        kit.words(),
+        in -> {
+          if (ph != null) {
+            SoilTestWords.acidity(in, ph, wanted, null, null);
+          }
+          if (lead != null) {
+            SoilTestWords.lead(in, lead, null);
+          }
+          SoilTestWords.nitrogen(in, nitrogen, null, null, grade);
+        });
   }
 
   private static void buffered(PlanKit kit, Number ph, Number wanted, Number buffer, Number pure) {
-    SoilTestWords.soilTest(
-        kit.words(), ph, wanted, buffer, pure, null, null, null, null, null, null, null, null);
+    SoilTestWords.soilTest(kit.words(), in -> SoilTestWords.acidity(in, ph, wanted, buffer, pure));
   }
 
   private static void byCrop(PlanKit kit, Mass rate) {
-    SoilTestWords.soilTest(
-        kit.words(), null, null, null, null, null, null, rate, null, true, null, null, null);
+    SoilTestWords.soilTest(kit.words(), in -> SoilTestWords.nitrogen(in, rate, null, true, null));
   }
 
   @Test
@@ -144,18 +151,7 @@ class SoilPlanTest {
     PlanKit kit = thousandSquareFeet();
     SoilTestWords.soilTest(
         kit.words(),
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        Mass.kilograms(1),
-        Area.squareMetres(100),
-        null,
-        null,
-        null,
-        null);
+        in -> SoilTestWords.nitrogen(in, Mass.kilograms(1), Area.squareMetres(100), null, null));
     List<AmendmentDose> doses = PlanKit.run(kit.plan()).all(AmendmentDose.FACT);
     assertEquals(0.9290304, ((Mass) doses.get(0).amount().value()).kilograms(), 1e-9);
   }
@@ -166,20 +162,7 @@ class SoilPlanTest {
     // compost of 1100 lb/cu yd = 652.6 kg/m³ brings 652.6 × 0.55 × 0.5 = 179.5 kg/m³: 2.051 m³.
     PlanKit kit = thousandSquareFeet();
     SoilWords.soil(kit.words(), 40, 20, 2, null, null);
-    SoilTestWords.soilTest(
-        kit.words(),
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        4,
-        Length.inches(6));
+    SoilTestWords.soilTest(kit.words(), in -> SoilTestWords.organic(in, 4, Length.inches(6)));
     Volume v = (Volume) PlanKit.run(kit.plan()).all(AmendmentDose.FACT).get(0).amount().value();
     assertEquals(2.051, v.cubicMetres(), 0.002);
   }

@@ -11,10 +11,12 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.work.client.ClientSheet;
 import yardloom.work.client.WorkSheet;
+import yardloom.work.cost.BagCalculator;
 import yardloom.work.cost.BagTable;
 import yardloom.work.cost.CostCalculator;
 import yardloom.work.cost.CostTable;
 import yardloom.work.cost.DriverTable;
+import yardloom.work.cost.MissingPriceCheck;
 import yardloom.work.cost.PriceCheck;
 import yardloom.work.cost.PriceWords;
 import yardloom.work.crew.CrewSheets;
@@ -52,12 +54,14 @@ public final class WorkPlugin implements YardPlugin {
         new HaulCalculator(),
         new LabourCalculator(),
         new ScheduleCalculator(),
-        new CostCalculator());
+        new CostCalculator(),
+        new BagCalculator());
   }
 
   @Override
   public List<Check> checks() {
-    return List.of(new RestingTimeCheck(), new PlantingDayCheck(), new PriceCheck());
+    return List.of(
+        new RestingTimeCheck(), new PlantingDayCheck(), new PriceCheck(), new MissingPriceCheck());
   }
 
   @Override

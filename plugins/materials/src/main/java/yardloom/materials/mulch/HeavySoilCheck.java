@@ -47,7 +47,7 @@ public final class HeavySoilCheck implements Check {
               "Chips lie "
                   + Say.depthFor(ring, plan.info().units())
                   + " deep over tree roots in heavy soil.",
-              "Use 2 to 3 in (5 to 8 cm) there: treeRingMulch: 3.inch or 8.cm.",
+              "Use 2 to 3 in (5 to 8 cm) there: sheetMulch { chips treeRing: 3.inch } or 8.cm.",
               MulchLimits.TREES));
     }
     return findings;

@@ -4,24 +4,24 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 
 /**
- * The lengths that the word {@code sheetMulch} can set, each with its default and range.
+ * The lengths that the block {@code sheetMulch} can set, each with its default and range.
  *
  * <p>Ranges are limits of sense (a typing error such as feet for inches), not advice.
  */
 public enum LengthSetting {
-  CARDBOARD_OVERLAP("cardboardOverlap", 6, 0, 24, Practice.OVERLAP),
-  SHEET_LENGTH("sheetLength", 48, 6, 240, Practice.SHEET),
-  SHEET_WIDTH("sheetWidth", 36, 6, 240, Practice.SHEET),
-  PERENNIAL_MULCH("perennialMulch", 10, 0, 24, Practice.DEEP_CHIPS),
-  ANNUAL_MULCH("annualMulch", 2, 0, 24, Practice.ANNUAL_CHIPS),
-  PATH_MULCH("pathMulch", 4, 0, 24, Practice.PATH_CHIPS),
-  TREE_RING_MULCH("treeRingMulch", 4, 0, 24, Practice.TREE_CHIPS),
-  TREE_RING_WIDTH("treeRingWidth", 36, 0, 240, Practice.RING),
-  PERENNIAL_COMPOST("perennialCompost", 1, 0, 24, Practice.POCKETS),
-  ANNUAL_COMPOST("annualCompost", 3, 0, 24, Practice.ANNUAL_COMPOST),
-  TRUNK_GAP("trunkGap", 6, 0, 36, Practice.TREE_CHIPS),
-  WALL_GAP("wallGap", 12, 0, 60, Practice.WALL),
-  EDGE_TAPER("edgeTaper", 0, 0, 60, Practice.TAPER);
+  CARDBOARD_OVERLAP("cardboard overlap", 6, 0, 24, Practice.OVERLAP),
+  SHEET_LENGTH("cardboard length", 48, 6, 240, Practice.SHEET),
+  SHEET_WIDTH("cardboard width", 36, 6, 240, Practice.SHEET),
+  PERENNIAL_MULCH("chips perennial", 10, 0, 24, Practice.DEEP_CHIPS),
+  ANNUAL_MULCH("chips annual", 2, 0, 24, Practice.ANNUAL_CHIPS),
+  PATH_MULCH("chips path", 4, 0, 24, Practice.PATH_CHIPS),
+  TREE_RING_MULCH("chips treeRing", 4, 0, 24, Practice.TREE_CHIPS),
+  TREE_RING_WIDTH("chips ringWidth", 36, 0, 240, Practice.RING),
+  PERENNIAL_COMPOST("compost perennial", 1, 0, 24, Practice.POCKETS),
+  ANNUAL_COMPOST("compost annual", 3, 0, 24, Practice.ANNUAL_COMPOST),
+  TRUNK_GAP("gaps trunk", 6, 0, 36, Practice.TREE_CHIPS),
+  WALL_GAP("gaps wall", 12, 0, 60, Practice.WALL),
+  EDGE_TAPER("chips edgeTaper", 0, 0, 60, Practice.TAPER);
 
   private final String word;
   private final Length fallback;
@@ -37,7 +37,7 @@ public enum LengthSetting {
     this.source = source;
   }
 
-  /** The option's name in scripts. */
+  /** The word and its option in scripts. */
   public String word() {
     return word;
   }

@@ -85,10 +85,10 @@ public record MulchSettings(
     MulchSettings made =
         new MulchSettings(
             lengths,
-            share("allowance", allowance, 0.1, ALLOWANCE, place),
-            share("settling", settling, 0.3, SETTLING, place),
-            volume("minimumLoad", minimumLoad, NO_MINIMUM, place),
-            volume("pocketCompost", pocket, NO_POCKETS, place),
+            share("ordering allowance", allowance, 0.1, ALLOWANCE, place),
+            share("chips settling", settling, 0.3, SETTLING, place),
+            volume("ordering minimumLoad", minimumLoad, NO_MINIMUM, place),
+            volume("compost pocket", pocket, NO_POCKETS, place),
             chipsOnly);
     requireOverlapBelowSheet(made, place);
     return made;
@@ -146,7 +146,7 @@ public record MulchSettings(
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
           place,
-          "cardboardOverlap "
+          "cardboard overlap "
               + Say.depth(overlap)
               + " is more than half the sheet's shorter side "
               + Say.depth(side)

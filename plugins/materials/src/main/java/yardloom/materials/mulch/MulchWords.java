@@ -1,7 +1,6 @@
 package yardloom.materials.mulch;
 
-import java.util.EnumMap;
-import java.util.Map;
+import java.util.function.Consumer;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.ElementDraft;
@@ -26,84 +25,100 @@ public final class MulchWords {
   private MulchWords() {}
 
   @Verb(
-      help = "Sets depths, overlaps and clearances of the sheet mulch for the whole plan.",
-      example = "sheetMulch perennialMulch: 12.inch, annualCompost: 3.inch")
-  public static void sheetMulch(
-      PlanScope plan,
-      @Opt(name = "cardboardOverlap", help = "lap of neighbouring sheets", fallback = "6 in")
-          Length cardboardOverlap,
-      @Opt(name = "sheetLength", help = "longer side of a sheet", fallback = "48 in")
-          Length sheetLength,
-      @Opt(name = "sheetWidth", help = "shorter side of a sheet", fallback = "36 in")
-          Length sheetWidth,
-      @Opt(name = "perennialMulch", help = "chips on perennial beds, as laid", fallback = "10 in")
-          Length perennialMulch,
-      @Opt(name = "annualMulch", help = "chips on annual beds, as laid", fallback = "2 in")
-          Length annualMulch,
-      @Opt(name = "pathMulch", help = "chips on paths, as laid", fallback = "4 in")
-          Length pathMulch,
-      @Opt(name = "treeRingMulch", help = "chips over tree roots, as laid", fallback = "4 in")
-          Length treeRingMulch,
-      @Opt(name = "treeRingWidth", help = "width of the ring from the trunk", fallback = "36 in")
-          Length treeRingWidth,
-      @Opt(name = "perennialCompost", help = "compost on perennial beds", fallback = "1 in")
-          Length perennialCompost,
-      @Opt(name = "annualCompost", help = "compost on annual beds", fallback = "3 in")
-          Length annualCompost,
-      @Opt(name = "trunkGap", help = "bare ground about trunks", fallback = "6 in") Length trunkGap,
-      @Opt(name = "wallGap", help = "bare strip along buildings", fallback = "12 in")
-          Length wallGap,
-      @Opt(name = "edgeTaper", help = "width over which chips fall to nothing", fallback = "0 in")
-          Length edgeTaper,
-      @Opt(name = "allowance", help = "extra share to order", fallback = "0.1") Number allowance,
-      @Opt(name = "settling", help = "share of depth lost in a year", fallback = "0.3")
-          Number settling,
-      @Opt(name = "minimumLoad", help = "least delivery of chips", fallback = "none")
-          Volume minimumLoad,
-      @Opt(
-              name = "pocketCompost",
-              help = "compost for each plant of a perennial bed",
-              fallback = "none but what lies over the bed")
-          Volume pocketCompost,
-      @Opt(name = "chipsOnly", help = "whether to leave out all cardboard", fallback = "false")
-          Boolean chipsOnly) {
-    Map<LengthSetting, Length> given = new EnumMap<>(LengthSetting.class);
-    Length[] inOrder = {
-      cardboardOverlap,
-      sheetLength,
-      sheetWidth,
-      perennialMulch,
-      annualMulch,
-      pathMulch,
-      treeRingMulch,
-      treeRingWidth,
-      perennialCompost,
-      annualCompost,
-      trunkGap,
-      wallGap,
-      edgeTaper
-    };
-    for (LengthSetting s : LengthSetting.values()) {
-      if (inOrder[s.ordinal()] != null) {
-        given.put(s, inOrder[s.ordinal()]);
-      }
-    }
+      help = "Describes the sheet mulch of the whole plan, where it is not as usual.",
+      example = "sheetMulch { chips perennial: 12.inch ; compost annual: 3.inch }")
+  public static void sheetMulch(PlanScope plan, Consumer<MulchScope> block) {
     Attributes.Builder attributes = plan.draft().attributes();
     if (attributes.has(MulchSettings.KEY)) {
       throw new PlanException(
           ProblemCode.DUPLICATE, plan.place(), "`sheetMulch` is already given; say it once");
     }
-    attributes.add(
-        MulchSettings.KEY,
-        MulchSettings.of(
-            given,
-            allowance,
-            settling,
-            minimumLoad,
-            pocketCompost,
-            Boolean.TRUE.equals(chipsOnly),
-            plan.place()),
-        plan.place());
+    MulchScope.Given given = new MulchScope.Given();
+    if (block != null) {
+      block.accept(new MulchScope(given, plan.place()));
+    }
+    attributes.add(MulchSettings.KEY, given.settings(plan.place()), plan.place());
+  }
+
+  @Verb(
+      help = "Sets how deep chips lie, as laid, and how they settle.",
+      example = "chips perennial: 12.inch, path: 4.inch")
+  public static void chips(
+      MulchScope mulch,
+      @Opt(name = "perennial", help = "depth on perennial beds", fallback = "10 in")
+          Length perennial,
+      @Opt(name = "annual", help = "depth on annual beds", fallback = "2 in") Length annual,
+      @Opt(name = "path", help = "depth on paths", fallback = "4 in") Length path,
+      @Opt(name = "treeRing", help = "depth over tree roots", fallback = "4 in") Length treeRing,
+      @Opt(name = "ringWidth", help = "width of that ring from the trunk", fallback = "36 in")
+          Length ringWidth,
+      @Opt(name = "edgeTaper", help = "width over which they fall to nothing", fallback = "0 in")
+          Length edgeTaper,
+      @Opt(name = "settling", help = "share of depth lost in a year", fallback = "0.3")
+          Number settling) {
+    mulch.set(LengthSetting.PERENNIAL_MULCH, perennial);
+    mulch.set(LengthSetting.ANNUAL_MULCH, annual);
+    mulch.set(LengthSetting.PATH_MULCH, path);
+    mulch.set(LengthSetting.TREE_RING_MULCH, treeRing);
+    mulch.set(LengthSetting.TREE_RING_WIDTH, ringWidth);
+    mulch.set(LengthSetting.EDGE_TAPER, edgeTaper);
+    mulch.settling(settling);
+  }
+
+  @Verb(
+      help = "Sets how deep compost lies, and what each plant gets in its pocket.",
+      example = "compost annual: 3.inch")
+  public static void compost(
+      MulchScope mulch,
+      @Opt(name = "perennial", help = "depth on perennial beds", fallback = "1 in")
+          Length perennial,
+      @Opt(name = "annual", help = "depth on annual beds", fallback = "3 in") Length annual,
+      @Opt(
+              name = "pocket",
+              help = "for each plant of a perennial bed",
+              fallback = "none but what lies over the bed")
+          Volume pocket) {
+    mulch.set(LengthSetting.PERENNIAL_COMPOST, perennial);
+    mulch.set(LengthSetting.ANNUAL_COMPOST, annual);
+    mulch.pocket(pocket);
+  }
+
+  @Verb(
+      help = "Sets the size of the sheets and how they lap.",
+      example = "cardboard overlap: 8.inch, length: 60.inch, width: 40.inch")
+  public static void cardboard(
+      MulchScope mulch,
+      @Opt(name = "overlap", help = "lap of neighbouring sheets", fallback = "6 in") Length overlap,
+      @Opt(name = "length", help = "longer side of a sheet", fallback = "48 in") Length length,
+      @Opt(name = "width", help = "shorter side of a sheet", fallback = "36 in") Length width) {
+    mulch.set(LengthSetting.CARDBOARD_OVERLAP, overlap);
+    mulch.set(LengthSetting.SHEET_LENGTH, length);
+    mulch.set(LengthSetting.SHEET_WIDTH, width);
+  }
+
+  @Verb(help = "Leaves out all cardboard.", example = "chipsOnly()")
+  public static void chipsOnly(MulchScope mulch) {
+    mulch.chipsOnly();
+  }
+
+  @Verb(help = "Sets what stays bare.", example = "gaps trunk: 6.inch, wall: 12.inch")
+  public static void gaps(
+      MulchScope mulch,
+      @Opt(name = "trunk", help = "about trunks", fallback = "6 in") Length trunk,
+      @Opt(name = "wall", help = "along buildings", fallback = "12 in") Length wall) {
+    mulch.set(LengthSetting.TRUNK_GAP, trunk);
+    mulch.set(LengthSetting.WALL_GAP, wall);
+  }
+
+  @Verb(
+      help = "Sets how material is ordered.",
+      example = "ordering allowance: 0.15, minimumLoad: 10.yd3")
+  public static void ordering(
+      MulchScope mulch,
+      @Opt(name = "allowance", help = "extra share to order", fallback = "0.1") Number allowance,
+      @Opt(name = "minimumLoad", help = "least delivery of chips", fallback = "none")
+          Volume minimumLoad) {
+    mulch.ordering(allowance, minimumLoad);
   }
 
   @Verb(help = "Sets the depth of chips on this bed, as laid.", example = "mulch 8.inch")

@@ -4,7 +4,6 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Angle;
-import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 
@@ -83,14 +82,6 @@ public final class Pile {
     }
     double sectionM2 = base.metres() * ends.height().metres() / 2;
     return new Windrow(base, ends.height(), Length.metres(restM3 / sectionM2));
-  }
-
-  /** Semicircular windrows of {@code height} with aisles between, over all of {@code ground}. */
-  public static Volume semicircularWindrows(Length height, Length aisle, Area ground) {
-    requirePositive(height.metres(), "height");
-    double h = height.metres();
-    double sectionM2 = Math.PI * h * h / 2;
-    return Volume.cubicMetres(ground.squareMetres() / (2 * h + aisle.metres()) * sectionM2);
   }
 
   private static double slope(Angle repose) {

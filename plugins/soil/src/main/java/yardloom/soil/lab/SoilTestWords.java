@@ -1,114 +1,119 @@
 package yardloom.soil.lab;
 
-import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
+import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.soil.amendment.formula.Fertilizer;
 
-/** The word about soil tests. */
+/** The words about soil tests. */
 public final class SoilTestWords {
   private SoilTestWords() {}
 
   @Verb(
       help = "Gives what a soil test found and what is wanted of the soil.",
-      example = "soilTest(ph: 6.5, wantedPh: 5.5, lead: 60, nitrogen: 2.lb, grade: '5-10-10')")
-  public static void soilTest(
-      PlanScope plan,
-      @Opt(name = "ph", help = "pH found", fallback = "not tested") Number ph,
-      @Opt(name = "wantedPh", help = "pH wanted", fallback = "as it is") Number wantedPh,
-      @Opt(name = "bufferPh", help = "buffer pH, Mehlich method", fallback = "not tested")
-          Number bufferPh,
+      example =
+          "soilTest { acidity ph: 6.5, wanted: 5.5 ; lead 60 ; nitrogen rate: 2.lb, grade: '5-10-10' }")
+  public static void soilTest(PlanScope plan, Consumer<SoilTestScope> block) {
+    SoilTestScope.Given given = new SoilTestScope.Given();
+    if (block != null) {
+      block.accept(new SoilTestScope(given, plan.place()));
+    }
+    plan.draft().attributes().add(SoilTest.KEY, given.test(plan.place()), plan.place());
+  }
+
+  @Verb(
+      help = "Gives the pH found and wanted.",
+      example = "acidity ph: 5.5, wanted: 6.5, buffer: 6.3, limePurity: 90")
+  public static void acidity(
+      SoilTestScope test,
+      @Opt(name = "ph", help = "pH found", required = true) Number ph,
+      @Opt(name = "wanted", help = "pH wanted", fallback = "as it is") Number wanted,
+      @Opt(name = "buffer", help = "buffer pH, Mehlich method", fallback = "not tested")
+          Number buffer,
       @Opt(
               name = "limePurity",
               help = "calcium carbonate equivalent of the lime, percent",
               fallback = "100")
-          Number limePurity,
-      @Opt(name = "lead", help = "lead found, ppm", fallback = "not tested") Number lead,
-      @Opt(name = "otherLead", help = "other sources of lead about", fallback = "false")
-          Boolean otherLead,
-      @Opt(name = "nitrogen", help = "nitrogen wanted over an area", fallback = "none")
-          Mass nitrogen,
-      @Opt(name = "nitrogenOver", help = "the area of that rate", fallback = "1000 sq ft")
-          Area nitrogenOver,
-      @Opt(
-              name = "nitrogenByCrop",
-              help = "nitrogen by the crops of annual beds",
-              fallback = "false")
-          Boolean nitrogenByCrop,
-      @Opt(name = "grade", help = "product that brings it, N-P-K", fallback = "none") String grade,
-      @Opt(name = "wantedOrganic", help = "organic matter wanted, percent", fallback = "as it is")
-          Number wantedOrganic,
-      @Opt(name = "mixDepth", help = "depth to mix compost in", fallback = "6 in")
-          Length mixDepth) {
-    requireBetween(plan, "ph", ph, 3, 10);
-    requireBetween(plan, "wantedPh", wantedPh, 4, 8.5);
-    requireBetween(plan, "bufferPh", bufferPh, 4, 6.6);
-    requireBetween(plan, "limePurity", limePurity, 1, 180);
-    requireBetween(plan, "lead", lead, 0, 1e6);
-    requireBetween(plan, "wantedOrganic", wantedOrganic, 0, 20);
-    if (bufferPh != null && (ph == null || wantedPh == null || wantedPh.doubleValue() >= 6.6)) {
+          Number limePurity) {
+    requireBetween(test, "ph", ph, 3, 10);
+    requireBetween(test, "wanted", wanted, 4, 8.5);
+    requireBetween(test, "buffer", buffer, 4, 6.6);
+    requireBetween(test, "limePurity", limePurity, 1, 180);
+    if (buffer != null && (wanted == null || wanted.doubleValue() >= 6.6)) {
       throw new PlanException(
-          ProblemCode.MISSING_OPTION,
-          plan.place(),
-          "with `bufferPh:` go `ph:` and a `wantedPh:` below 6.6");
+          ProblemCode.MISSING_OPTION, test.place(), "with `buffer:` goes a `wanted:` below 6.6");
     }
-    if (nitrogen != null && Boolean.TRUE.equals(nitrogenByCrop)) {
-      throw new PlanException(
-          ProblemCode.DUPLICATE,
-          plan.place(),
-          "nitrogen goes by a rate (`nitrogen:`) or by crop (`nitrogenByCrop: true`), not both");
-    }
-    if (grade != null) {
-      gradeOf(grade, plan);
-    }
-    plan.draft()
-        .attributes()
-        .add(
-            SoilTest.KEY,
-            new SoilTest(
-                maybe(ph),
-                maybe(wantedPh),
-                maybe(bufferPh),
-                limePurity == null ? 100 : limePurity.doubleValue(),
-                maybe(lead),
-                Boolean.TRUE.equals(otherLead),
-                Optional.ofNullable(nitrogen),
-                nitrogenOver == null ? Area.squareFeet(1000) : nitrogenOver,
-                Boolean.TRUE.equals(nitrogenByCrop),
-                Optional.ofNullable(grade),
-                maybe(wantedOrganic),
-                mixDepth == null ? Length.inches(6) : mixDepth,
-                plan.place()),
-            plan.place());
+    test.acidity(ph, wanted, buffer, limePurity);
   }
 
-  private static OptionalDouble maybe(Number number) {
-    return number == null ? OptionalDouble.empty() : OptionalDouble.of(number.doubleValue());
+  @Verb(help = "Gives the lead found.", example = "lead 60, otherSources: true")
+  public static void lead(
+      SoilTestScope test,
+      @Arg(name = "ppm", help = "lead found, ppm") Number ppm,
+      @Opt(name = "otherSources", help = "other sources of lead about", fallback = "false")
+          Boolean otherSources) {
+    requireBetween(test, "lead", ppm, 0, 1e6);
+    test.lead(ppm, Boolean.TRUE.equals(otherSources));
+  }
+
+  @Verb(
+      help = "Says how much nitrogen is wanted, by a rate or by the crops, and what brings it.",
+      example = "nitrogen rate: 2.lb, over: 1000.sqft, grade: '5-10-10'")
+  public static void nitrogen(
+      SoilTestScope test,
+      @Opt(name = "rate", help = "nitrogen wanted over an area", fallback = "none") Mass rate,
+      @Opt(name = "over", help = "the area of that rate", fallback = "1000 sq ft") Area over,
+      @Opt(name = "byCrop", help = "by the crops of annual beds", fallback = "false")
+          Boolean byCrop,
+      @Opt(name = "grade", help = "product that brings it, N-P-K", fallback = "none")
+          String grade) {
+    if (rate != null && Boolean.TRUE.equals(byCrop)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE,
+          test.place(),
+          "nitrogen goes by a rate (`rate:`) or by crop (`byCrop: true`), not both");
+    }
+    if (grade != null) {
+      gradeOf(grade, test);
+    }
+    test.nitrogen(rate, over, Boolean.TRUE.equals(byCrop), grade);
+  }
+
+  @Verb(
+      help = "Says how much organic matter is wanted.",
+      example = "organic wanted: 4, mixDepth: 6.inch")
+  public static void organic(
+      SoilTestScope test,
+      @Opt(name = "wanted", help = "organic matter wanted, percent", required = true) Number wanted,
+      @Opt(name = "mixDepth", help = "depth to mix compost in", fallback = "6 in")
+          Length mixDepth) {
+    requireBetween(test, "wanted", wanted, 0, 20);
+    test.organic(wanted, mixDepth);
   }
 
   private static void requireBetween(
-      PlanScope plan, String what, Number value, double least, double most) {
+      SoilTestScope test, String what, Number value, double least, double most) {
     if (value != null && !(value.doubleValue() >= least && value.doubleValue() <= most)) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
-          plan.place(),
+          test.place(),
           what + " must lie between " + least + " and " + most + ", got " + value);
     }
   }
 
   /** Reads {@code 5-10-10}. */
-  private static void gradeOf(String grade, PlanScope plan) {
+  private static void gradeOf(String grade, SoilTestScope test) {
     try {
       Fertilizer.Grade.parse(grade);
     } catch (PlanException e) {
-      throw e.at(plan.place());
+      throw e.at(test.place());
     }
   }
 }

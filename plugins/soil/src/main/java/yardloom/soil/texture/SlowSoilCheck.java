@@ -49,7 +49,7 @@ public final class SlowSoilCheck implements Check {
             "materials.slow-soil",
             Severity.NOTE,
             "Water enters this soil slowly, and cardboard slows it further.",
-            "Loosen with a fork before laying, or use chips alone (chipsOnly: true).",
+            "Loosen with a fork before laying, or use chips alone (sheetMulch { chipsOnly() }).",
             CARDBOARD));
   }
 }

@@ -10,18 +10,7 @@ public final class SoilWaterData {
   private static final DataTable TABLE =
       DataTable.shipped(SoilWaterData.class, "available-water.csv");
 
-  private static final DataTable PER_FOOT =
-      DataTable.shipped(SoilWaterData.class, "water-per-foot.csv");
-
   private SoilWaterData() {}
-
-  /** Inches of available water per foot of soil, as extension sheets state it. */
-  public static Optional<Range> inchesPerFoot(TextureClass texture) {
-    return PER_FOOT.rows().stream()
-        .filter(r -> r.text("texture").equals(texture.title()))
-        .findFirst()
-        .map(r -> new Range(r.number("low_in_ft"), r.number("high_in_ft"), r.source()));
-  }
 
   /**
    * Metres of available water per metre of fine earth; empty for silt, which the table lacks.

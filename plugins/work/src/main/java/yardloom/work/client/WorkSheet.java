@@ -13,6 +13,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
+import yardloom.work.cost.BagChoice;
 import yardloom.work.cost.BagTable;
 import yardloom.work.cost.CostEstimate;
 import yardloom.work.cost.CostTable;
@@ -41,8 +42,7 @@ public final class WorkSheet implements SheetMaker {
         CostEstimate.FACT,
         YardFacts.HAULS,
         YardFacts.BILL,
-        YardFacts.LOADS,
-        YardFacts.REGION,
+        BagChoice.FACT,
         YardFacts.SUPPLIES,
         YardFacts.FROST);
   }

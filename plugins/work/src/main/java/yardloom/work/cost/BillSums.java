@@ -5,13 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import yardloom.facts.BillLine;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.source.Source;
-import yardloom.kernel.unit.Area;
-import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.Mass;
-import yardloom.kernel.unit.Volume;
+import yardloom.kernel.unit.Quantity;
 
 /** Lines of the bill added up by item: what is bought together has one price. */
 public final class BillSums {
@@ -36,43 +34,30 @@ public final class BillSums {
     if (lines.size() == 1) {
       return first;
     }
-    Derived.Builder exactWhy = Derived.by("sum over beds", SUM);
-    Derived.Builder orderWhy = Derived.by("sum over beds", SUM);
-    Object exact = null;
-    Object order = null;
-    for (BillLine line : lines) {
-      String where = line.element().map(Object::toString).orElse("plan");
-      exactWhy.from(where, line.exact());
-      orderWhy.from(where, line.order());
-      exact = exact == null ? line.exact().value() : plus(exact, line.exact().value());
-      order = order == null ? line.order().value() : plus(order, line.order().value());
-    }
     return new BillLine(
         first.group(),
         first.phase(),
         first.item(),
         Optional.empty(),
-        exactWhy.gives(exact),
-        orderWhy.gives(order),
+        sum(lines, BillLine::exact),
+        sum(lines, BillLine::order),
         first.allowance());
   }
 
-  private static Object plus(Object a, Object b) {
-    if (a instanceof Length x && b instanceof Length y) {
-      return x.plus(y);
+  private static Derived<?> sum(List<BillLine> lines, Function<BillLine, Derived<?>> of) {
+    Derived.Builder why = Derived.by("sum over beds", SUM);
+    for (BillLine line : lines) {
+      why.from(line.element().map(Object::toString).orElse("plan"), of.apply(line));
     }
-    if (a instanceof Volume x && b instanceof Volume y) {
-      return x.plus(y);
-    }
-    if (a instanceof Area x && b instanceof Area y) {
-      return x.plus(y);
-    }
-    if (a instanceof Mass x && b instanceof Mass y) {
-      return x.plus(y);
-    }
-    if (a instanceof Integer x && b instanceof Integer y) {
-      return x + y;
-    }
-    return ((Number) a).doubleValue() + ((Number) b).doubleValue();
+    List<?> amounts = lines.stream().map(line -> of.apply(line).value()).toList();
+    return amounts.get(0) instanceof Quantity<?> first
+        ? why.gives(sum(first, amounts))
+        : why.gives(amounts.stream().mapToInt(a -> (Integer) a).sum());
+  }
+
+  /** Lines are grouped by the kind of their amounts, so that all are of the first one's kind. */
+  @SuppressWarnings("unchecked")
+  private static <Q extends Quantity<Q>> Q sum(Quantity<Q> first, List<?> amounts) {
+    return amounts.stream().map(a -> (Q) a).reduce(Quantity::plus).orElseThrow();
   }
 }

@@ -146,20 +146,16 @@ public final class CostCalculator implements Calculator {
   }
 
   private static Optional<Item> labour(List<TaskLoad> tasks, PriceBook book) {
-    double low = 0;
-    double likely = 0;
-    double high = 0;
+    TaskLoad.Sum all = TaskLoad.sum(tasks);
+    double low = all.low().hours();
+    double likely = all.likely().hours();
+    double high = all.high().hours();
     Derived.Builder why = Derived.by("sum over tasks", Source.plan("tasks of the plan"));
-    for (TaskLoad t : tasks) {
-      low += t.low().value().hours();
-      likely += t.likely().value().hours();
-      high += t.high().value().hours();
-      why.from(t.task() + " (" + t.phase().id() + ")", t.likely());
-    }
+    tasks.forEach(t -> why.from(t.task() + " (" + t.phase().id() + ")", t.likely()));
     if (likely == 0) {
       return Optional.empty();
     }
-    Derived<TimeSpan> hours = why.gives(TimeSpan.hours(likely));
+    Derived<TimeSpan> hours = why.gives(all.likely());
     Spread pace =
         new Spread(low / likely, 1, high / likely, "pace of work", Source.plan("labour table"));
     double units = likely;
@@ -172,18 +168,14 @@ public final class CostCalculator implements Calculator {
   }
 
   private static CostEstimate estimate(List<Item> items, List<String> unpriced) {
-    List<Spread> inputs = new ArrayList<>(List.of(MEASURE, SPREADING));
-    for (Item item : items) {
-      inputs.add(item.price().perUnit());
-      inputs.add(item.pace());
-    }
-    Sampling sampling = new Sampling(inputs);
+    Inputs inputs = Inputs.of(items);
+    Sampling sampling = new Sampling(inputs.spreads());
     List<Row> rows = new ArrayList<>();
     for (int i = 0; i < items.size(); i++) {
       int at = i;
-      rows.add(row(items.get(i), sampling.of(x -> cost(items, at, x))));
+      rows.add(row(items.get(i), sampling.of(x -> inputs.cost(at, x))));
     }
-    Percentiles all = sampling.of(x -> total(items, x));
+    Percentiles all = sampling.of(inputs::total);
     Derived.Builder why = Derived.by("percentiles of the sampled sum of all rows", Sampling.SOURCE);
     rows.forEach(r -> why.from(r.item(), r.p50()));
     Row total =
@@ -193,7 +185,7 @@ public final class CostCalculator implements Calculator {
             why.gives(Money.amount(all.p50())),
             why.gives(Money.amount(all.p90())));
     boolean demo = items.stream().anyMatch(i -> i.price().demo());
-    return new CostEstimate(rows, total, unpriced, drivers(items, inputs), demo);
+    return new CostEstimate(rows, total, unpriced, drivers(inputs), demo);
   }
 
   private static Row row(Item item, Percentiles p) {
@@ -211,35 +203,58 @@ public final class CostCalculator implements Calculator {
         why.gives(Money.amount(p.p90())));
   }
 
-  /** Inputs: measure, spreading, then price and pace of every item. */
-  private static double cost(List<Item> items, int i, double[] x) {
-    Item item = items.get(i);
-    double units = item.units() * x[3 + 2 * i];
-    units *= item.ground() ? x[0] : 1;
-    units *= item.bulk() ? x[1] : 1;
-    return units * x[2 + 2 * i];
-  }
+  /** What is sampled: the measures that all mulch shares, and price and pace of every item. */
+  private record Inputs(List<Item> items, List<Spread> spreads) {
+    private static final int SHARED = 2;
 
-  private static double total(List<Item> items, double[] x) {
-    double sum = 0;
-    for (int i = 0; i < items.size(); i++) {
-      sum += cost(items, i, x);
+    static Inputs of(List<Item> items) {
+      List<Spread> spreads = new ArrayList<>(List.of(MEASURE, SPREADING));
+      for (Item item : items) {
+        spreads.add(item.price().perUnit());
+        spreads.add(item.pace());
+      }
+      return new Inputs(items, spreads);
     }
-    return sum;
+
+    /** Whose input number {@code at} is. */
+    String name(int at) {
+      return at < SHARED ? "all mulched ground" : items.get((at - SHARED) / 2).name();
+    }
+
+    double cost(int item, double[] drawn) {
+      Item it = items.get(item);
+      double measure = drawn[0];
+      double spreading = drawn[1];
+      double price = drawn[SHARED + 2 * item];
+      double pace = drawn[SHARED + 2 * item + 1];
+      double units = it.units() * pace;
+      units *= it.ground() ? measure : 1;
+      units *= it.bulk() ? spreading : 1;
+      return units * price;
+    }
+
+    double total(double[] drawn) {
+      double sum = 0;
+      for (int i = 0; i < items.size(); i++) {
+        sum += cost(i, drawn);
+      }
+      return sum;
+    }
   }
 
-  private static List<Driver> drivers(List<Item> items, List<Spread> inputs) {
-    double[] likely = inputs.stream().mapToDouble(Spread::likely).toArray();
+  private static List<Driver> drivers(Inputs inputs) {
+    double[] likely = inputs.spreads().stream().mapToDouble(Spread::likely).toArray();
     List<Driver> drivers = new ArrayList<>();
-    for (int d = 0; d < inputs.size(); d++) {
-      double[] x = likely.clone();
-      x[d] = inputs.get(d).low();
-      double low = total(items, x);
-      x[d] = inputs.get(d).high();
-      double high = total(items, x);
+    for (int at = 0; at < likely.length; at++) {
+      Spread input = inputs.spreads().get(at);
+      double[] drawn = likely.clone();
+      drawn[at] = input.low();
+      double low = inputs.total(drawn);
+      drawn[at] = input.high();
+      double high = inputs.total(drawn);
       if (high - low > 1e-9) {
-        String name = d < 2 ? "all mulched ground" : items.get((d - 2) / 2).name();
-        drivers.add(new Driver(name, inputs.get(d).cause(), Money.amount(low), Money.amount(high)));
+        drivers.add(
+            new Driver(inputs.name(at), input.cause(), Money.amount(low), Money.amount(high)));
       }
     }
     drivers.sort(

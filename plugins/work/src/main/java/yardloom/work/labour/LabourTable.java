@@ -11,7 +11,6 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.kernel.unit.TimeSpan;
 
 /** Hours by task. */
 public final class LabourTable implements TableMaker {
@@ -36,12 +35,8 @@ public final class LabourTable implements TableMaker {
             .column(Column.of("low", "Low", Measure.HOURS))
             .column(Column.of("likely", "Likely", Measure.HOURS))
             .column(Column.of("high", "High", Measure.HOURS));
-    TimeSpan[] sums = {TimeSpan.ZERO, TimeSpan.ZERO, TimeSpan.ZERO};
     List<TaskLoad> tasks = facts.all(TaskLoad.FACT);
     for (TaskLoad t : tasks) {
-      sums[0] = sums[0].plus(t.low().value());
-      sums[1] = sums[1].plus(t.likely().value());
-      sums[2] = sums[2].plus(t.high().value());
       table.row(
           Cell.text(t.task()),
           Cell.text(t.phase().id()),
@@ -51,14 +46,15 @@ public final class LabourTable implements TableMaker {
           Cell.of(t.high()));
     }
     if (!tasks.isEmpty()) {
+      TaskLoad.Sum all = TaskLoad.sum(tasks);
       table.total(
           Cell.text("all, hours of one person"),
           Cell.BLANK,
           Cell.BLANK,
-          Cell.of(sums[0]),
-          Cell.of(sums[1]),
-          Cell.of(sums[2]));
-      double days = sums[1].hours() / (work.crew() * work.hoursPerDay());
+          Cell.of(all.low()),
+          Cell.of(all.likely()),
+          Cell.of(all.high()));
+      double days = all.likely().hours() / (work.crew() * work.hoursPerDay());
       table.note(
           String.format(
               java.util.Locale.ROOT,

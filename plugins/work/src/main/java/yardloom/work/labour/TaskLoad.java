@@ -1,5 +1,7 @@
 package yardloom.work.labour;
 
+import java.util.List;
+import java.util.function.Function;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -22,4 +24,17 @@ public record TaskLoad(
   /** Hours by task. */
   public static final FactKey<TaskLoad> FACT =
       FactKey.many("materials.tasks", TaskLoad.class).called("tasks");
+
+  /** Hours of several tasks together. */
+  public record Sum(TimeSpan low, TimeSpan likely, TimeSpan high) {}
+
+  /** The hours of all {@code tasks}; none give none. */
+  public static Sum sum(List<TaskLoad> tasks) {
+    return new Sum(
+        sum(tasks, TaskLoad::low), sum(tasks, TaskLoad::likely), sum(tasks, TaskLoad::high));
+  }
+
+  private static TimeSpan sum(List<TaskLoad> tasks, Function<TaskLoad, Derived<TimeSpan>> of) {
+    return tasks.stream().map(t -> of.apply(t).value()).reduce(TimeSpan.ZERO, TimeSpan::plus);
+  }
 }

@@ -3,16 +3,17 @@ package yardloom.work.phase;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DirectedAcyclicGraph;
+import org.jgrapht.traverse.TopologicalOrderIterator;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.source.Source;
 import yardloom.work.labour.WorkSettings;
 
 /**
@@ -27,10 +28,6 @@ import yardloom.work.labour.WorkSettings;
  * 5(11), 1962. The six weeks are common practice.
  */
 public final class PhaseSchedule {
-  /** Printed beside the results. */
-  public static final Source SOURCE =
-      Source.commonPractice("phases in the trade's order, Monday to Friday");
-
   private static final int ROOTING_DAYS = 42;
 
   private PhaseSchedule() {}
@@ -91,18 +88,10 @@ public final class PhaseSchedule {
         connect(graph, phases.indexOf(byId.get(before)), i, phases);
       }
     }
-    // Ties by the order of the list: take again and again the first phase that waits for nobody.
+    // Ties by the order of the list: of the phases that wait for nobody, the first goes first.
     List<Phase> order = new ArrayList<>();
-    while (!graph.vertexSet().isEmpty()) {
-      int next =
-          graph.vertexSet().stream()
-              .filter(v -> graph.inDegreeOf(v) == 0)
-              .mapToInt(v -> v)
-              .min()
-              .orElseThrow();
-      graph.removeVertex(next);
-      order.add(phases.get(next));
-    }
+    new TopologicalOrderIterator<>(graph, Comparator.<Integer>naturalOrder())
+        .forEachRemaining(at -> order.add(phases.get(at)));
     return order;
   }
 

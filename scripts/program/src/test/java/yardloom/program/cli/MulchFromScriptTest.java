@@ -39,26 +39,26 @@ class MulchFromScriptTest {
 
   @Test
   void mulchDepth_bedOf648SquareFeet_isAreaTimesDepth() throws IOException {
-    assertEquals(20.0, chipsYd3("sheetMulch perennialMulch: 10.inch\n"), 0.005);
+    assertEquals(20.0, chipsYd3("sheetMulch { chips perennial: 10.inch }\n"), 0.005);
   }
 
   @Test
   void edgeTaper_twoFeet_leavesAFrustum() throws IOException {
     // 648, 52 × 10 and 50 × 8 sq ft: (648 + 4 × 520 + 400) / 6 = 521.33; × 10 / 324 = 16.09.
-    assertEquals(16.09, chipsYd3("sheetMulch perennialMulch: 10.inch, edgeTaper: 2.ft\n"), 0.005);
+    assertEquals(16.09, chipsYd3("sheetMulch { chips perennial: 10.inch, edgeTaper: 2.ft }\n"), 0.005);
   }
 
   @Test
   void wallGap_houseAtTheBed_staysBare() throws IOException {
     // A strip of 1 ft off 54 × 12: 594 sq ft; × 10 / 324 = 18.33.
     String house = "building 'house', rect(10.ft, 22.ft, 54.ft, 20.ft), eaves: 10.ft\n";
-    assertEquals(18.33, chipsYd3(house + "sheetMulch perennialMulch: 10.inch\n"), 0.01);
+    assertEquals(18.33, chipsYd3(house + "sheetMulch { chips perennial: 10.inch }\n"), 0.01);
   }
 
   @Test
   void settling_aFifth_setsTheTopUpOfEachYear() throws IOException {
     List<String> rows =
-        table("materials-top-up", "sheetMulch perennialMulch: 10.inch, settling: 0.2\n");
+        table("materials-top-up", "sheetMulch { chips perennial: 10.inch, settling: 0.2 }\n");
     // 20 cu yd lose 4, then half as much each year.
     assertEquals(List.of("1,4.00", "2,2.00", "3,1.00"), rows.subList(1, 4));
   }

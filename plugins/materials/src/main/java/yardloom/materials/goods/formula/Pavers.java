@@ -64,8 +64,4 @@ public final class Pavers {
     }
     return (int) Math.ceil(exact(ground, length, width) * (1 + waste) - EPS);
   }
-
-  public static Length excavation(Length paver, Length bedding, Length base) {
-    return paver.plus(bedding).plus(base);
-  }
 }

@@ -51,16 +51,7 @@ public final class TrellisParts {
     return List.copyOf(places);
   }
 
-  /** Posts that take the pull of wires: ends and bends. */
-  public static int braced(Line line) {
-    return line.isClosed() ? line.points().size() - 1 : line.points().size();
-  }
-
   public static Length wire(Line line, int wires) {
     return line.length().times(wires * TAILS);
-  }
-
-  public static Length inGround(Length post) {
-    return post.div(3).max(Length.feet(2));
   }
 }

@@ -29,9 +29,6 @@ public final class MulchLimits {
   /** Least bare strip along a foundation. */
   public static final Length WALL_GAP = Length.inches(12);
 
-  /** Least height of siding above ground. */
-  public static final Length SIDING = Length.inches(6);
-
   private MulchLimits() {}
 
   /** How a value stands to a range. */
@@ -56,9 +53,5 @@ public final class MulchLimits {
 
   public static boolean wallGapIsEnough(Length gap) {
     return gap.compareTo(WALL_GAP) >= 0;
-  }
-
-  public static boolean sidingIsEnough(Length height) {
-    return height.compareTo(SIDING) >= 0;
   }
 }

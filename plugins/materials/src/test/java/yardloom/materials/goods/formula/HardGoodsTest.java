@@ -244,8 +244,5 @@ class HardGoodsTest {
     assertEquals(4, Traffic.FOOT.base().inches(), 1e-9);
     assertEquals(6, Traffic.DRIVE.base().inches(), 1e-9);
     assertEquals(1, Pavers.BEDDING.inches(), 1e-9);
-    Length paver = Length.inches(2.375);
-    assertEquals(7.375, Pavers.excavation(paver, Pavers.BEDDING, Length.inches(4)).inches(), 0.001);
-    assertEquals(9.375, Pavers.excavation(paver, Pavers.BEDDING, Length.inches(6)).inches(), 0.001);
   }
 }

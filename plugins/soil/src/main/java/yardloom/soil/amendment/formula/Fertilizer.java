@@ -12,19 +12,12 @@ import yardloom.kernel.unit.Mass;
  * <p>A grade N-P-K states percent by mass of nitrogen, P₂O₅ and K₂O. Shares of 0 to 100, nitrogen
  * above zero where a product is asked for; otherwise OUT_OF_RANGE.
  *
- * <p>References: [1] University of Maine Cooperative Extension, Bulletin 2287 (grades). [2] IUPAC
- * atomic masses P 30.974, K 39.098, O 15.999 (oxide factors).
+ * <p>References: [1] University of Maine Cooperative Extension, Bulletin 2287 (grades).
  */
 public final class Fertilizer {
   /** Printed beside the results. */
   public static final Source SOURCE =
       Source.read("Bulletin 2287", "University of Maine Cooperative Extension", 0, "");
-
-  /** Phosphorus in P₂O₅. */
-  public static final double P_IN_P2O5 = 2 * 30.974 / (2 * 30.974 + 5 * 15.999);
-
-  /** Potassium in K₂O. */
-  public static final double K_IN_K2O = 2 * 39.098 / (2 * 39.098 + 15.999);
 
   /** No solid garden fertilizer holds more nitrogen than urea. */
   private static final double MOST_NITROGEN = 46.7;
@@ -69,16 +62,6 @@ public final class Fertilizer {
           ProblemCode.WRONG_TYPE,
           "'" + text + "' is not a fertilizer grade; write three numbers, such as '5-10-10'");
     }
-  }
-
-  /** What a mass of product holds. */
-  public record Content(Mass nitrogen, Mass phosphate, Mass potash) {}
-
-  public static Content content(Mass product, Grade grade) {
-    return new Content(
-        product.times(grade.nitrogen() / 100),
-        product.times(grade.phosphate() / 100),
-        product.times(grade.potash() / 100));
   }
 
   /** Product that brings {@code nitrogen}. */

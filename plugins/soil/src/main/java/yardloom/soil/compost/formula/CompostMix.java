@@ -23,10 +23,6 @@ public final class CompostMix {
   public static final Source SOURCE =
       Source.computed("Compost mix calculations", "Cornell Waste Management Institute", 0, "");
 
-  /** Printed beside the limits. */
-  public static final Source LIMITS =
-      Source.read("The Art and Science of Composting", "L. Cooperband, UW CIAS", 2002, "table 1");
-
   private CompostMix() {}
 
   /**
@@ -57,10 +53,6 @@ public final class CompostMix {
     public static Feed shipped(String name, Mass wet) {
       FeedstockData.Feedstock f = FeedstockData.of(name);
       return ofRatio(name, wet, f.ratio(), f.nitrogen(), f.moisture());
-    }
-
-    public Feed weighing(Mass newWet) {
-      return new Feed(name, newWet, carbon, nitrogen, moisture);
     }
 
     /** Its own carbon to nitrogen ratio. */
@@ -115,12 +107,6 @@ public final class CompostMix {
         given.wet().kilograms() * given.dryShare() * (goal * given.nitrogen() - given.carbon());
     double gain = partner.dryShare() * (partner.carbon() - goal * partner.nitrogen());
     return partner(given, partner, lack / gain, "C:N " + Math.round(goal));
-  }
-
-  /** The wet mass of {@code partner} that brings the moisture to {@code goal} percent. */
-  public static Mass partnerForMoisture(Feed given, Feed partner, double goal) {
-    double kg = given.wet().kilograms() * (goal - given.moisture()) / (partner.moisture() - goal);
-    return partner(given, partner, kg, "moisture " + Math.round(goal) + " %");
   }
 
   private static Mass partner(Feed given, Feed partner, double kg, String goal) {

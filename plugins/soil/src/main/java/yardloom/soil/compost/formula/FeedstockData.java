@@ -5,7 +5,11 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
 
-/** Carbon, nitrogen, moisture and bulk density of what goes on a compost heap. */
+/**
+ * Carbon, nitrogen, moisture and bulk density of what goes on a compost heap.
+ *
+ * <p>References: the rows of the shipped table {@code feedstock.csv}, each with its source.
+ */
 public final class FeedstockData {
   private static final DataTable TABLE = DataTable.shipped(FeedstockData.class, "feedstock.csv");
 

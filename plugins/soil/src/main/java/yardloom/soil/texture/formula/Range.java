@@ -2,7 +2,11 @@ package yardloom.soil.texture.formula;
 
 import yardloom.kernel.source.Source;
 
-/** A published range with its source; the unit stands with whoever gives it. */
+/**
+ * A published range with its source; the unit stands with whoever gives it.
+ *
+ * <p>References: the source that each range names.
+ */
 public record Range(double low, double high, Source source) {
   public Range {
     if (!(low <= high)) {

@@ -1,6 +1,10 @@
 package yardloom.soil.texture.formula;
 
-/** The twelve texture classes of the US soil survey, coarse to fine. */
+/**
+ * The twelve texture classes of the US soil survey, coarse to fine.
+ *
+ * <p>References: as {@link TextureRule}.
+ */
 public enum TextureClass {
   SAND("sand"),
   LOAMY_SAND("loamy sand"),

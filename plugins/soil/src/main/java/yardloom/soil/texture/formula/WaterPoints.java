@@ -3,6 +3,8 @@ package yardloom.soil.texture.formula;
 /**
  * Water contents of a soil as shares of its volume.
  *
+ * <p>References: as {@link SaxtonRawls}.
+ *
  * @param wilting at 1500 kPa, where plants wilt
  * @param fieldCapacity at 33 kPa, after drainage
  * @param saturated all pores full

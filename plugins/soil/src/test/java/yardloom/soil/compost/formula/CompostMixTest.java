@@ -41,9 +41,8 @@ class CompostMixTest {
   }
 
   @Test
-  void partners_forMoistureAndRatio_areSolved() {
-    // K03, K04
-    assertEquals(6.8, CompostMix.partnerForMoisture(GRASS, LEAVES, 60).kilograms(), 0.001);
+  void partner_forRatio_isSolved() {
+    // K04
     assertEquals(3.474, CompostMix.partnerForRatio(GRASS, LEAVES, 30).kilograms(), 0.001);
   }
 
@@ -126,7 +125,8 @@ class CompostMixTest {
       @ForAll @DoubleRange(min = 5, max = 85) double moisture) {
     Feed green = Feed.ofRatio("green", kg(7), low, 2.5, moisture);
     Feed brown = Feed.ofRatio("brown", kg(1), high, 0.3, 20);
-    Feed solved = brown.weighing(CompostMix.partnerForRatio(green, brown, goal));
+    Mass wet = CompostMix.partnerForRatio(green, brown, goal);
+    Feed solved = Feed.ofRatio("brown", wet, high, 0.3, 20);
     assertEquals(goal, CompostMix.ratio(List.of(green, solved)), 1e-6);
   }
 }

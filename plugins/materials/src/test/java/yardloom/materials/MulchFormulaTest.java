@@ -1,4 +1,4 @@
-package yardloom.work;
+package yardloom.materials;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -19,21 +19,11 @@ import yardloom.materials.load.BulkData;
 import yardloom.materials.mulch.formula.MulchLimits;
 import yardloom.materials.pile.Pile;
 import yardloom.materials.surface.formula.Cardboard;
-import yardloom.soil.compost.formula.BulkMass;
-import yardloom.soil.compost.formula.Shrinkage;
-import yardloom.work.haul.WholePieces;
 
 /** Soil checks M01 to M27. */
-class BulkVolumeTest {
+class MulchFormulaTest {
   private static final Volume YARD = Volume.cubicYards(1);
   private static final Angle REPOSE = Angle.degrees(37);
-
-  @ParameterizedTest
-  @CsvSource({"1.0, 27", "1.5, 18", "2.0, 14", "3.0, 9"})
-  void bags_perYard_roundUp(double bagFt3, int bags) {
-    // M03; trap 5: 13.5 bags are 14, never 13.
-    assertEquals(bags, WholePieces.of(YARD, Volume.cubicFeet(bagFt3)));
-  }
 
   @Test
   void compost_bigField_isExactNotByRoundedFactor() {
@@ -42,13 +32,6 @@ class BulkVolumeTest {
     assertEquals(432.10, yd3, 0.01);
     assertEquals(434, yd3, 434 * 0.005);
     assertNotEquals(350 * 200 * 2 * 0.0031, yd3, 1.5);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"3, 9", "6, 5"})
-  void barrows_perYard_areWholeTrips(double barrowFt3, int trips) {
-    // M07
-    assertEquals(trips, WholePieces.of(YARD, Volume.cubicFeet(barrowFt3)));
   }
 
   @Test
@@ -80,15 +63,6 @@ class BulkVolumeTest {
     assertEquals(lb, density.likely(), 1e-9);
     assertEquals(lb * (1 - share), density.low(), lb * 0.002);
     assertEquals(lb * (1 + share), density.high(), lb * 0.002);
-  }
-
-  @Test
-  void tenYardsOfCompost_weighFiveTons() {
-    // M09: 10 000 to 12 000 lb.
-    var density = BulkData.poundsPerCubicYard("compost");
-    Volume ten = Volume.cubicYards(10);
-    assertEquals(10_000, BulkMass.of(ten, density.low()).pounds(), 1e-6);
-    assertEquals(12_000, BulkMass.of(ten, density.high()).pounds(), 1e-6);
   }
 
   @Test
@@ -140,15 +114,6 @@ class BulkVolumeTest {
   }
 
   @Test
-  void windrows_overAnAcre_matchTheLeafManual() {
-    // M19: NJ DEP leaf-composting manual, Table A1: 3509 yd³ per acre (exact 3508.92).
-    Volume v =
-        Pile.semicircularWindrows(
-            Length.feet(6), Length.feet(14), Area.squareMetres(Unit.ACRE.toSi(1)));
-    assertEquals(3509, v.cubicYards(), 0.5);
-  }
-
-  @Test
   void cone_chartReading_isNotMatched() {
     // M20: a chart gives "approximately 2000".
     double ft3 = new Pile.Cone(Length.feet(30), Length.feet(8)).volume().cubicFeet();
@@ -173,15 +138,6 @@ class BulkVolumeTest {
     assertTrue(load.low() > Volume.cubicFeet(21).cubicYards() * 2);
   }
 
-  @Test
-  void compostHeap_shrinks_asPublished() {
-    // M23: 50-75 % for a home heap; a third for manure and sod.
-    Volume start = Volume.cubicYards(100);
-    assertEquals(50, Shrinkage.finished(start, Shrinkage.HOME_HEAP.low()).cubicYards(), 1e-9);
-    assertEquals(25, Shrinkage.finished(start, Shrinkage.HOME_HEAP.high()).cubicYards(), 1e-9);
-    assertEquals(66.7, Shrinkage.finished(start, 1.0 / 3).cubicYards(), 0.05);
-  }
-
   @ParameterizedTest
   @CsvSource({
     "3, false, GOOD", "4, false, GOOD", "5, false, TOO_MUCH", "2.5, false, TOO_LITTLE",
@@ -200,8 +156,6 @@ class BulkVolumeTest {
     assertFalse(MulchLimits.trunkGapIsEnough(Length.inches(3)));
     assertTrue(MulchLimits.wallGapIsEnough(Length.inches(12)));
     assertFalse(MulchLimits.wallGapIsEnough(Length.inches(11)));
-    assertTrue(MulchLimits.sidingIsEnough(Length.inches(6)));
-    assertFalse(MulchLimits.sidingIsEnough(Length.inches(5)));
   }
 
   @ParameterizedTest
@@ -228,7 +182,6 @@ class BulkVolumeTest {
 
   @Test
   void degenerateInputs_areRefused() {
-    assertThrows(PlanException.class, () -> WholePieces.of(YARD, Volume.ZERO));
     assertThrows(PlanException.class, () -> Pile.coneHolding(Volume.ZERO, REPOSE));
     assertThrows(PlanException.class, () -> Pile.coneHolding(YARD, Angle.ZERO));
     assertThrows(

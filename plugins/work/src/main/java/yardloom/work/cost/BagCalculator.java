@@ -1,0 +1,123 @@
+package yardloom.work.cost;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.mulch.Material;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Money;
+import yardloom.kernel.unit.Volume;
+import yardloom.work.cost.BagOrBulk.Offer;
+import yardloom.work.haul.WholePieces;
+
+/** Gives bags or bulk for every bulk order, by the likely prices. */
+public final class BagCalculator implements Calculator {
+  private static final String DELIVERY = "delivery of bulk";
+
+  /** Bags as they are sold, each under the name that price books have for it. */
+  private enum Bag {
+    COMPOST("compost bag, 1 cu ft", 1),
+    MULCH("mulch bag, 2 cu ft", 2);
+
+    private final String item;
+    private final Volume volume;
+
+    Bag(String item, double cubicFeet) {
+      this.item = item;
+      this.volume = Volume.cubicFeet(cubicFeet);
+    }
+
+    static Bag of(String item) {
+      return item.equals(Material.COMPOST.title()) ? COMPOST : MULCH;
+    }
+  }
+
+  @Override
+  public String id() {
+    return "work.bags";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(YardFacts.LOADS);
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.REGION);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(BagChoice.FACT);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    PriceBook book = PriceBook.of(plan, in.find(YardFacts.REGION));
+    in.all(YardFacts.LOADS).forEach(l -> out.give(BagChoice.FACT, choice(l, book)));
+  }
+
+  private static BagChoice choice(BulkLoads loads, PriceBook book) {
+    Volume order = loads.order().value();
+    Bag bag = Bag.of(loads.item());
+    Optional<Price> bagPrice = book.find(bag.item, "", 1);
+    Optional<Price> bulkPrice = book.find(loads.item(), "", order);
+    Optional<Price> delivery = book.find(DELIVERY, "", 1);
+    Derived.Builder count =
+        Derived.by("bags = order / bag, rounded up", BagOrBulk.SOURCE)
+            .from("order", loads.order())
+            .from("bag", bag.volume);
+    Derived<Integer> bags = count.gives(WholePieces.of(order, bag.volume));
+    List<String> missing =
+        Stream.of(
+                bagPrice.isEmpty() ? bag.item : "",
+                bulkPrice.isEmpty() ? loads.item() : "",
+                delivery.isEmpty() ? DELIVERY : "")
+            .filter(s -> !s.isEmpty())
+            .toList();
+    if (!missing.isEmpty()) {
+      return new BagChoice(loads.item(), loads.order(), bags, Optional.empty(), missing);
+    }
+    double unitsInOrder = PriceBook.units(bulkPrice.get(), order);
+    Offer offer =
+        new Offer(
+            bag.volume,
+            bagPrice.get().perUnit().likely(),
+            bulkPrice.get().perUnit().likely() / (order.cubicYards() / unitsInOrder),
+            delivery.get().perUnit().likely());
+    return new BagChoice(
+        loads.item(), loads.order(), bags, Optional.of(cost(loads, offer)), missing);
+  }
+
+  private static BagChoice.Cost cost(BulkLoads loads, Offer offer) {
+    Volume order = loads.order().value();
+    Derived.Builder why =
+        Derived.by(
+                "bags: ceil(order / bag) × price; bulk: loads × delivery + order × price",
+                BagOrBulk.SOURCE)
+            .from("order", loads.order())
+            .from("bag", offer.bag())
+            .from("price of a bag", offer.bagPrice())
+            .from("price of a cubic yard", offer.bulkPerYard())
+            .from("delivery of a load", offer.delivery())
+            .from("loads", loads.likely());
+    Optional<Derived<Volume>> even = Optional.empty();
+    if (BagOrBulk.breakEvenYards(offer).isPresent()) {
+      even =
+          Optional.of(why.gives(Volume.cubicYards(BagOrBulk.breakEvenYards(offer).getAsDouble())));
+    }
+    return new BagChoice.Cost(
+        why.gives(Money.amount(BagOrBulk.bags(order, offer))),
+        why.gives(Money.amount(BagOrBulk.bulk(order, offer, loads.likely().value()))),
+        even);
+  }
+}
