@@ -21,14 +21,13 @@ import yardloom.kernel.vocab.Vocabulary;
 import yardloom.kernel.vocab.Word;
 import yardloom.language.limit.Limits;
 import yardloom.language.run.PlanRunner;
-import yardloom.site.SitePlugin;
 
 /** The words that ship, as the language sees them. */
 class WordExamplesTest {
   @TempDir Path folder;
 
   private static Lexicon shipped() {
-    List<Vocabulary> all = new ArrayList<>(List.of(new SitePlugin().vocabularies().get(0)));
+    List<Vocabulary> all = new ArrayList<>();
     ServiceLoader.load(YardPlugin.class).forEach(p -> all.addAll(p.vocabularies()));
     return Lexicon.of(all);
   }
