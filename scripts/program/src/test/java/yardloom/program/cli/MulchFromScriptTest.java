@@ -45,7 +45,8 @@ class MulchFromScriptTest {
   @Test
   void edgeTaper_twoFeet_leavesAFrustum() throws IOException {
     // 648, 52 × 10 and 50 × 8 sq ft: (648 + 4 × 520 + 400) / 6 = 521.33; × 10 / 324 = 16.09.
-    assertEquals(16.09, chipsYd3("sheetMulch { chips perennial: 10.inch, edgeTaper: 2.ft }\n"), 0.005);
+    assertEquals(
+        16.09, chipsYd3("sheetMulch { chips perennial: 10.inch, edgeTaper: 2.ft }\n"), 0.005);
   }
 
   @Test
