@@ -65,8 +65,8 @@ class HaulWaysTest {
     assertEquals(Haul.By.PATHS, haul.by());
     // 10 ft off the heap, 40 ft across, 30 ft up to (60, 40); then to the middle (67, 45).
     double carry = Math.hypot(7, 5);
-    assertEquals(80, input(haul.oneWay(), "way from heap to beside it"), 1e-6);
-    assertEquals(carry, input(haul.oneWay(), "carry from there to its middle"), 1e-6);
+    assertEquals(80, input(haul.oneWay(), "way along paths and hard surfaces to beside it"), 1e-6);
+    assertEquals(carry, input(haul.oneWay(), "carry to its middle"), 1e-6);
     assertEquals(80 + carry, haul.oneWay().value().feet(), 1e-6);
     assertEquals(
         2 * haul.trips().value() * haul.oneWay().value().feet(), haul.walk().value().feet(), 1e-6);
@@ -85,7 +85,7 @@ class HaulWaysTest {
     kit.path("trail", 2, 62, 30, 82, 30);
     Haul haul = haul(PlanKit.run(kit.plan()), "trail");
     // 10 + 40 + 19 ft to (60, 29), beside its lower corner (62, 29), then to its middle (72, 30).
-    assertEquals(69, input(haul.oneWay(), "way from heap to beside it"), 1e-6);
+    assertEquals(69, input(haul.oneWay(), "way along paths and hard surfaces to beside it"), 1e-6);
     assertEquals(69 + Math.hypot(12, 1), haul.oneWay().value().feet(), 1e-6);
     assertEquals(Haul.By.PATHS, haul.by());
   }
@@ -183,7 +183,7 @@ class HaulWaysTest {
     assertEquals(isReached ? Haul.By.PATHS : Haul.By.OPEN_GROUND, haul.by());
     if (isReached) {
       Length listed = (Length) table.value().orElseThrow();
-      assertEquals(listed.feet(), input(haul.oneWay(), "way from heap to beside it"), 1e-9);
+      assertEquals(listed.feet(), input(haul.oneWay(), "way along paths and hard surfaces to beside it"), 1e-9);
     }
   }
 

@@ -88,7 +88,8 @@ public final class EtCalculator implements Calculator {
     double ra = SolarDay.of(site.latitude().radians(), Months.middleDay(month)).radiationMm();
     double mm = Hargreaves.et0MmPerDay(meanC, maxC, minC, ra) * Months.days(month);
     return Derived.by(
-            "days × 0.0023 × (mean + 17.8) × √(daily range) × extraterrestrial radiation",
+            "days × 0.0023 × (mean temperature in °C + 17.8) × √(daily maximum in °C − daily minimum in"
+                + " °C) × extraterrestrial radiation",
             HARGREAVES)
         .from("days", Months.days(month))
         .from("mean temperature", means.mean())

@@ -79,7 +79,7 @@ public final class ColdCalculator implements Calculator {
   private static Derived<MonthDay> stated(
       MonthDay day, String what, Entry<FrostWords.FrostGiven> entry) {
     return Derived.by(what, Source.plan(entry.value().source()))
-        .from("day", day, entry.place())
+        .from(what, day, entry.place())
         .gives(day);
   }
 }

@@ -43,7 +43,7 @@ public final class Loads {
   }
 
   private static Derived<Mass> weight(Derived<Volume> order, double lbYd3, Spread density) {
-    return Derived.by("weight = order × bulk density", density.source())
+    return Derived.by("pounds = order in cu yd × pounds per cubic yard", density.source())
         .from("order", order)
         .from("pounds per cubic yard", lbYd3)
         .gives(Mass.pounds(order.value().cubicYards() * lbYd3));

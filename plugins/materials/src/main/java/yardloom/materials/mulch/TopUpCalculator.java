@@ -46,6 +46,7 @@ public final class TopUpCalculator implements Calculator {
               Derived.by("laid × first-year loss / 2^(year − 1)", Settling.SOURCE)
                   .from("laid", laid)
                   .from("first-year loss", settling)
+                  .from("year", year)
                   .gives(Settling.addedInYear(year, laid.value(), settling.value()))));
     }
   }

@@ -34,6 +34,13 @@ import yardloom.materials.surface.formula.TaperedLayer;
  * <p>References: {@link TaperedLayer}, {@link Cardboard}.
  */
 final class StackBuilder {
+  /** Rows of sheets the long way or the short way round, whichever needs fewer. */
+  private static final String BY_GRID =
+      "sheets = min(max(1, up((L − o) / (l − o))) × max(1, up((W − o) / (w − o))),"
+          + " max(1, up((L − o) / (w − o))) × max(1, up((W − o) / (l − o))))";
+
+  private static final String BY_AREA = "sheets = area / ((l − o) × (w − o)), rounded up";
+
   private static final Source PRISM = Source.commonPractice("a layer of even depth");
 
   private final MulchSettings settings;
@@ -69,7 +76,7 @@ final class StackBuilder {
         kind,
         shape,
         area,
-        cardboard(of, kind, shape, area, weed.map(Weed::layers).orElse(1)),
+        cardboard(of, kind, shape, weed.map(Weed::layers).orElse(1)),
         courses);
   }
 
@@ -112,7 +119,7 @@ final class StackBuilder {
   }
 
   private Optional<Derived<Integer>> cardboard(
-      Element of, SurfaceKind kind, Shape shape, Derived<Area> area, int layers) {
+      Element of, SurfaceKind kind, Shape shape, int layers) {
     boolean none =
         settings.chipsOnly()
             || kind == SurfaceKind.TREE_RING
@@ -123,41 +130,38 @@ final class StackBuilder {
     Derived<Length> overlap = settings.length(LengthSetting.CARDBOARD_OVERLAP);
     Derived<Length> length = settings.length(LengthSetting.SHEET_LENGTH);
     Derived<Length> width = settings.length(LengthSetting.SHEET_WIDTH);
-    int sheets = 0;
-    boolean grid = true;
-    for (Shape part : shape.parts()) {
-      Optional<RectangleSides> sides = RectangleSides.of(part);
-      grid &= sides.isPresent();
-      sheets +=
-          sides
-              .map(
-                  s ->
-                      Cardboard.byGrid(
-                          s.length(), s.width(), length.value(), width.value(), overlap.value()))
-              .orElseGet(
-                  () ->
-                      Cardboard.byArea(
-                          part.area(), length.value(), width.value(), overlap.value()));
+    List<Derived<Integer>> parts = new ArrayList<>();
+    shape.parts().forEach(part -> parts.add(sheets(part, length, width, overlap)));
+    if (parts.size() == 1 && layers == 1) {
+      return Optional.of(parts.get(0));
     }
-    String formula =
-        grid
-            ? "sheets = ceil((L − o)/(l − o)) × ceil((W − o)/(w − o)), the better way round"
-            : "sheets = area / ((l − o)(w − o)), rounded up for each part";
     Derived.Builder why =
-        Derived.by(layers > 1 ? formula + ", × layers" : formula, Cardboard.SOURCE)
-            .from("area", area)
+        Derived.by("sum over parts of sheets × layers", Cardboard.SOURCE).from("layers", layers);
+    int sum = 0;
+    for (int i = 0; i < parts.size(); i++) {
+      why.from("sheets of part " + (i + 1), parts.get(i));
+      sum += parts.get(i).value();
+    }
+    return Optional.of(why.gives(sum * layers));
+  }
+
+  private static Derived<Integer> sheets(
+      Shape part, Derived<Length> length, Derived<Length> width, Derived<Length> overlap) {
+    Optional<RectangleSides> grid = RectangleSides.of(part);
+    Derived.Builder why =
+        Derived.by(grid.isPresent() ? BY_GRID : BY_AREA, Cardboard.SOURCE)
             .from("l, sheet length", length)
             .from("w, sheet width", width)
             .from("o, overlap", overlap);
-    if (grid) {
-      for (Shape part : shape.parts()) {
-        RectangleSides s = RectangleSides.of(part).orElseThrow();
-        why.from("L", s.length()).from("W", s.width());
-      }
+    if (grid.isEmpty()) {
+      return why.from("area", part.area())
+          .gives(Cardboard.byArea(part.area(), length.value(), width.value(), overlap.value()));
     }
-    if (layers > 1) {
-      why.from("layers over tough weeds", layers);
-    }
-    return Optional.of(why.gives(sheets * layers));
+    RectangleSides sides = grid.get();
+    return why.from("L", sides.length())
+        .from("W", sides.width())
+        .gives(
+            Cardboard.byGrid(
+                sides.length(), sides.width(), length.value(), width.value(), overlap.value()));
   }
 }

@@ -140,7 +140,7 @@ public final class SurfaceLayout {
     if (outline.isEmpty()) {
       return;
     }
-    Derived.Builder why = Derived.by("area = outline − ground taken by others", OUTLINE);
+    Derived.Builder why = Derived.by("area = outline − sum over others of ground", OUTLINE);
     why.from("outline of " + of.id(), outline.area(), of.place());
     Shape left = outline;
     for (Claim claim : claims) {
@@ -148,7 +148,7 @@ public final class SurfaceLayout {
         Shape rest = left.minus(claim.shape());
         Area lost = left.area().minus(rest.area());
         if (lost.squareMetres() > 1e-6) {
-          why.from("less " + claim.by(), lost);
+          why.from("ground of " + claim.by(), lost);
           left = rest;
         }
       }

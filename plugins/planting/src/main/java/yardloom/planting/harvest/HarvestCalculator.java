@@ -22,7 +22,6 @@ import yardloom.kernel.unit.Mass;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.harvest.HarvestPlan.Line;
 import yardloom.planting.harvest.HarvestPlan.Range;
-import yardloom.planting.harvest.formula.AreaYield;
 import yardloom.planting.harvest.formula.Crowding;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
@@ -32,7 +31,6 @@ public final class HarvestCalculator implements Calculator {
   private static final Source RULE =
       Source.commonPractice("rows closer than usual count at their usual distance");
   private static final Source SUM = Source.commonPractice("sum over beds and trees");
-  private static final Source BY_AREA = Source.commonPractice("harvest over the area it grew on");
 
   @Override
   public String id() {
@@ -83,16 +81,16 @@ public final class HarvestCalculator implements Calculator {
     Derived.Builder why =
         switch (yield.per()) {
           case PLANT ->
-              Derived.by("plants × yield of one × share kept in closer rows", RULE)
+              Derived.by("plants × yield of one × share kept", RULE)
                   .from("plants", plants, p.place())
                   .from("yield of one", each);
           case ROW_FOOT ->
-              Derived.by("plants × spacing × yield of a foot of row × share kept", RULE)
+              Derived.by("plants × spacing in ft × yield of a foot of row × share kept", RULE)
                   .from("plants", plants, p.place())
                   .from("spacing", p.spacing(), p.place())
                   .from("yield of a foot of row", each);
           case SQUARE_FOOT ->
-              Derived.by("area × yield of a square foot", SUM)
+              Derived.by("area in sq ft × yield of a square foot", SUM)
                   .from("area", p.ground().area(), p.place())
                   .from("yield of a square foot", each);
         };
@@ -153,16 +151,6 @@ public final class HarvestCalculator implements Calculator {
         area,
         beds.isEmpty()
             ? Optional.empty()
-            : Optional.of(
-                new Range<>(
-                    byArea(sum(beds, Range::low), area), byArea(sum(beds, Range::high), area))));
-  }
-
-  /** A harvest by the area it grew on. */
-  public static Derived<AreaYield> byArea(Derived<Mass> harvest, Area area) {
-    return Derived.by("harvest / area", BY_AREA)
-        .from("harvest", harvest)
-        .from("area", area)
-        .gives(AreaYield.of(harvest.value(), area));
+            : Optional.of(new Range<>(sum(beds, Range::low), sum(beds, Range::high))));
   }
 }

@@ -8,15 +8,14 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Mass;
 import yardloom.planting.catalogue.Plant;
-import yardloom.planting.harvest.formula.AreaYield;
 
 /**
  * What each planting and tree may bring in a year at full bearing.
  *
  * @param bedArea the ground of all beds' plantings whose yield is known
- * @param byArea of that ground, trees not counted; empty if there is none
+ * @param ofBeds what that ground bears, trees not counted; empty if there is none
  */
-public record HarvestPlan(List<Line> lines, Area bedArea, Optional<Range<AreaYield>> byArea) {
+public record HarvestPlan(List<Line> lines, Area bedArea, Optional<Range<Mass>> ofBeds) {
   /** The plugin's own fact. */
   public static final FactKey<HarvestPlan> KEY =
       FactKey.one("planting.harvest-lines", HarvestPlan.class).called("harvest by planting");

@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import yardloom.facts.Harvest;
 import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -25,6 +26,8 @@ import yardloom.planting.harvest.formula.AreaYield;
 
 /** What each planting may bring in a year, and when it first does. */
 public final class HarvestTable implements TableMaker {
+  private static final Source BY_AREA = Source.commonPractice("harvest over the area it grew on");
+
   @Override
   public String id() {
     return "harvest";
@@ -62,8 +65,7 @@ public final class HarvestTable implements TableMaker {
       line.mass().map(m -> Cell.of(m.low())).orElse(Cell.BLANK),
       line.mass().map(m -> Cell.of(m.high())).orElse(Cell.BLANK),
       line.mass()
-          .flatMap(m -> line.ground().map(area -> byArea(m, area)))
-          .map(r -> range(r, units))
+          .flatMap(m -> line.ground().map(area -> byArea(m, area, units)))
           .orElse(Cell.BLANK),
       PlantYields.first(line.plant().name())
           .map(f -> Cell.text(f.when() + recalled(f.source())))
@@ -71,15 +73,17 @@ public final class HarvestTable implements TableMaker {
     };
   }
 
-  private static Range<AreaYield> byArea(Range<Mass> mass, Area area) {
-    return new Range<>(
-        HarvestCalculator.byArea(mass.low(), area), HarvestCalculator.byArea(mass.high(), area));
-  }
-
-  private static Cell range(Range<AreaYield> range, UnitSystem units) {
-    String low = range.low().value().number(units);
-    String high = range.high().value().number(units);
-    return Cell.of(range.high().map(y -> low.equals(high) ? low : low + "–" + high));
+  /** Both ends of a harvest by the area it grew on, in one cell. */
+  private static Cell byArea(Range<Mass> mass, Area area, UnitSystem units) {
+    String low = AreaYield.of(mass.low().value(), area).number(units);
+    String high = AreaYield.of(mass.high().value(), area).number(units);
+    String by = units == UnitSystem.US ? " in lb / area in sq ft" : " in kg / area in m²";
+    return Cell.of(
+        Derived.by("least" + by + " to most" + by, BY_AREA)
+            .from("least", mass.low())
+            .from("most", mass.high())
+            .from("area", area)
+            .gives(low.equals(high) ? low : low + "–" + high));
   }
 
   private static void total(
@@ -89,7 +93,7 @@ public final class HarvestTable implements TableMaker {
         Cell.BLANK,
         Cell.of(all.low()),
         Cell.of(all.high()),
-        harvest.byArea().map(r -> range(r, units)).orElse(Cell.BLANK),
+        harvest.ofBeds().map(m -> byArea(m, harvest.bedArea(), units)).orElse(Cell.BLANK),
         Cell.BLANK);
   }
 

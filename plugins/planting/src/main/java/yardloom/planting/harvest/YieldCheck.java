@@ -52,11 +52,11 @@ public final class YieldCheck implements Check {
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     HarvestPlan harvest = facts.get(HarvestPlan.KEY);
-    if (harvest.byArea().isEmpty()) {
+    if (harvest.ofBeds().isEmpty()) {
       return List.of();
     }
-    AreaYield low = harvest.byArea().get().low().value();
-    AreaYield high = harvest.byArea().get().high().value();
+    AreaYield low = AreaYield.of(harvest.ofBeds().get().low().value(), harvest.bedArea());
+    AreaYield high = AreaYield.of(harvest.ofBeds().get().high().value(), harvest.bedArea());
     AreaYield middle =
         new AreaYield((low.kilogramsPerSquareMetre() + high.kilogramsPerSquareMetre()) / 2);
     boolean little = middle.compareTo(LEAST) < 0;

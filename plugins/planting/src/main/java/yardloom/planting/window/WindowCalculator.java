@@ -1,5 +1,7 @@
 package yardloom.planting.window;
 
+import java.time.MonthDay;
+import java.time.temporal.ChronoUnit;
 import java.util.Set;
 import yardloom.facts.FrostDates;
 import yardloom.facts.PlantingWindow;
@@ -16,6 +18,11 @@ import yardloom.planting.window.formula.PlantingTime;
 
 /** Gives the usual days of each kind that is to be planted; nothing without frost dates. */
 public final class WindowCalculator implements Calculator {
+  private static final int DAYS_OF_YEAR = 365;
+
+  /** Any year without a leap day. */
+  private static final int YEAR = 2021;
+
   @Override
   public String id() {
     return "planting.windows";
@@ -50,11 +57,19 @@ public final class WindowCalculator implements Calculator {
   private static PlantingWindow window(Plant plant, FrostDates frost) {
     PlantingTime.Times times =
         PlantingTime.of(plant.season(), frost.lastOfSpring().value(), frost.firstOfFall().value());
-    Derived.Builder why =
-        Derived.by("days before or after usual frost", PlantingTime.SOURCE)
-            .from("last frost of spring", frost.lastOfSpring())
-            .from("first frost of fall", frost.firstOfFall());
     return new PlantingWindow(
-        plant.name(), why.gives(times.springFrom()), times.fallUntil().map(why::gives));
+        plant.name(),
+        day("last frost of spring", frost.lastOfSpring(), times.springFrom()),
+        times.fallUntil().map(d -> day("first frost of fall", frost.firstOfFall(), d)));
+  }
+
+  private static Derived<MonthDay> day(String frost, Derived<MonthDay> from, MonthDay day) {
+    long days = ChronoUnit.DAYS.between(from.value().atYear(YEAR), day.atYear(YEAR));
+    // The nearer way round, where the two lie on either side of New Year.
+    long near = Math.floorMod(days + DAYS_OF_YEAR / 2, (long) DAYS_OF_YEAR) - DAYS_OF_YEAR / 2;
+    return Derived.by(frost + " + days from then", PlantingTime.SOURCE)
+        .from(frost, from)
+        .from("days from then", (int) near)
+        .gives(day);
   }
 }

@@ -114,7 +114,11 @@ public final class AccessRules {
 
   private static Cell cell(Optional<Route> way) {
     return way.<Cell>map(
-            w -> Cell.of(Derived.by("shortest way", WaysFrom.SOURCE).gives(w.length())))
+            w ->
+                Cell.of(
+                    Derived.by("way = Σ √((xᵢ₊₁ − xᵢ)² + (yᵢ₊₁ − yᵢ)²)", WaysFrom.SOURCE)
+                        .from("bends", w.bends())
+                        .gives(w.length())))
         .orElse(Cell.text("none"));
   }
 }

@@ -73,6 +73,7 @@ public final class GroundTables {
                             Source.commonPractice("volume of a trapezoid ditch"))
                         .from("bottom", swale.bottom(), structure.place())
                         .from("depth", swale.depth(), structure.place())
+                        .from("sides", swale.sides(), structure.place())
                         .from("length", s.line().length(), structure.place())
                         .gives(swale.volume(s.line().length()));
                 table.row(

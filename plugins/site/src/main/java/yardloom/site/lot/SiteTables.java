@@ -23,6 +23,9 @@ import yardloom.site.setback.LotGround;
 
 /** The tables of the site. */
 public final class SiteTables {
+  /** So many corners are printed with their area, so that it can be worked out again. */
+  private static final int MOST_CORNERS = 24;
+
   private SiteTables() {}
 
   public static Table lotSides(Plan plan) {
@@ -115,30 +118,39 @@ public final class SiteTables {
             .column(Column.of("edge", "edge length", Measure.LENGTH));
     List<Element.Bed> beds = plan.all(Element.Bed.class);
     Area sum = Area.ZERO;
+    Derived.Builder why = Derived.by("sum over beds", Sources.COORDINATE_AREA);
     for (Element.Bed bed : beds) {
-      sum = sum.plus(bed.shape().area());
+      Derived<Area> area = area(bed.shape(), Covering.label(bed.id()));
+      sum = sum.plus(area.value());
+      why.from(bed.id().name(), area);
       table.row(
           Cell.text(bed.id().name()),
           Cell.text(Choices.text(bed.use())),
-          Cell.of(area(bed.shape(), Covering.label(bed.id()))),
+          Cell.of(area),
           Cell.of(bed.shape().perimeter()));
     }
     if (beds.size() > 1) {
-      table.total(
-          Cell.text("all beds"),
-          Cell.BLANK,
-          Cell.of(
-              Derived.by("sum of the bed areas", Sources.COORDINATE_AREA)
-                  .from("beds", beds.size())
-                  .gives(sum)),
-          Cell.BLANK);
+      table.total(Cell.text("all beds"), Cell.BLANK, Cell.of(why.gives(sum)), Cell.BLANK);
     }
     return table.build();
   }
 
   private static Derived<Area> area(Shape shape, String what) {
-    return Derived.by("area = ½ |Σ (xᵢ yᵢ₊₁ − xᵢ₊₁ yᵢ)|", Sources.COORDINATE_AREA)
-        .from("outline of " + what, shape.perimeter())
+    boolean listed = isListed(shape);
+    Derived.Builder why =
+        Derived.by(
+            listed ? "area = ½ |Σ (xᵢ yᵢ₊₁ − xᵢ₊₁ yᵢ)|" : "area within all outlines",
+            Sources.COORDINATE_AREA);
+    return (listed
+            ? why.from("corners of " + what, shape.corners())
+            : why.from("outlines of " + what, shape.perimeter()))
         .gives(shape.area());
+  }
+
+  /** Whether the corners are few enough to be worked with by hand. */
+  private static boolean isListed(Shape shape) {
+    return shape.polygons().size() == 1
+        && shape.polygons().get(0).getNumInteriorRing() == 0
+        && shape.corners().size() <= MOST_CORNERS;
   }
 }

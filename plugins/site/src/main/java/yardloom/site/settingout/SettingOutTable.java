@@ -140,8 +140,14 @@ public final class SettingOutTable {
 
   private Derived<String> tape(String name, Point from, Point at, String ifBetween) {
     Length exact = from.distance(at);
-    return Derived.by("√((x − x" + name + ")² + (y − y" + name + ")²), rounded down", TAPES)
-        .from("distance", exact)
+    boolean us = plan.info().units() == UnitSystem.US;
+    String step = us ? "0.25 in" : "1 cm";
+    return Derived.by(
+            "√((x − x" + name + ")² + (y − y" + name + ")²), down to the next " + step, TAPES)
+        .from("x", at.x())
+        .from("y", at.y())
+        .from("x" + name, from.x())
+        .from("y" + name, from.y())
         .gives(text(exact) + (work.isFree(from, at) ? "" : ifBetween));
   }
 

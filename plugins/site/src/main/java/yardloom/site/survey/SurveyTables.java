@@ -90,18 +90,25 @@ public final class SurveyTables {
             Cell.text(call.bend().map(b -> curve(plan, b)).orElse("")),
             Cell.of(raw.latitude()),
             Cell.of(raw.departure()),
-            Cell.of(balanced(fair.latitude(), raw.latitude(), traverse)),
-            Cell.of(balanced(fair.departure(), raw.departure(), traverse)));
+            Cell.of(
+                balanced(fair.latitude(), raw.latitude(), traverse.sumOfLatitudes(), i, traverse)),
+            Cell.of(
+                balanced(
+                    fair.departure(), raw.departure(), traverse.sumOfDepartures(), i, traverse)));
       }
       table.note(summary(plan, entry.value()));
     }
     return table.build();
   }
 
-  private static Derived<Length> balanced(Length value, Length raw, Traverse traverse) {
-    return Derived.by("part − misclosure × length / total length (compass rule)", COMPASS)
-        .from("part as written", raw)
-        .from("misclosure", traverse.misclosure())
+  /** A part after the compass rule, which spreads the sum of all such parts, zero if they close. */
+  private static Derived<Length> balanced(
+      Length value, Length raw, Length sum, int course, Traverse traverse) {
+    return Derived.by("part − sum of parts × length / total length", COMPASS)
+        .from("part", raw)
+        .from("sum of parts", sum)
+        .from("length", traverse.courses().get(course).distance())
+        .from("total length", traverse.total())
         .gives(value);
   }
 

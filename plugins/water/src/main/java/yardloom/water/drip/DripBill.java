@@ -50,7 +50,7 @@ public final class DripBill {
     if (headers.value().metres() > 0) {
       lines.add(tube(us, "solid tube for headers in the beds", headers));
     }
-    Derived.Builder why = Derived.by("one for each row", SUM);
+    Derived.Builder why = Derived.by("sum over beds", SUM);
     int caps = 0;
     for (DripRun run : runs) {
       caps += run.rows().size();
@@ -63,7 +63,7 @@ public final class DripBill {
         pieces(
             WorkPhase.HEAD,
             "zone valves",
-            Derived.by("one for each zone", ASSEMBLY).from("zones", zones).gives(zones),
+            Derived.by("zones", ASSEMBLY).from("zones", zones).gives(zones),
             "no spares included"));
     return List.copyOf(lines);
   }
@@ -93,11 +93,12 @@ public final class DripBill {
   }
 
   private static Derived<Length> headers(List<DripRun> runs) {
-    Derived.Builder why = Derived.by("row spacing × (rows − 1) at one end of each bed", SUM);
+    Derived.Builder why = Derived.by("sum over beds of row spacing × (rows − 1)", SUM);
     Length sum = Length.ZERO;
     for (DripRun run : runs) {
       sum = sum.plus(run.header());
-      why.from(run.bed().name(), run.header(), run.place());
+      why.from("row spacing in " + run.bed().name(), run.choice().rowSpacing(), run.place())
+          .from("rows in " + run.bed().name(), run.rows().size());
     }
     return why.gives(sum);
   }
@@ -106,8 +107,9 @@ public final class DripBill {
     Length step = us ? Length.feet(1) : Length.metres(0.5);
     double steps = Math.ceil(exact.value().ratioTo(step) * CUTS - 1e-9);
     Derived<Length> order =
-        Derived.by("length × 1.05, rounded up", CUTTING)
+        Derived.by("length × 1.05, up to the next step", CUTTING)
             .from("length", exact)
+            .from("step", step)
             .gives(step.times(steps));
     return new BillLine(
         BillGroup.IRRIGATION,

@@ -46,6 +46,13 @@ public final class DripCalculator implements Calculator {
     }
   }
 
+  private static Derived.Builder withRows(Derived.Builder why, List<Line> rows) {
+    for (int i = 0; i < rows.size(); i++) {
+      why.from("length of row " + (i + 1), rows.get(i).length());
+    }
+    return why;
+  }
+
   private static Optional<DripRun> lay(Element.Bed bed, Entry<DripChoice> line) {
     DripChoice choice = line.value();
     List<Line> rows = DripLayout.rows(bed.shape(), choice.rowSpacing(), choice.spacing());
@@ -60,19 +67,18 @@ public final class DripCalculator implements Calculator {
     }
     Area area = bed.shape().area();
     Derived<Length> length =
-        Derived.by("sum of the rows", LAYOUT)
-            .from("rows", rows.size())
+        withRows(Derived.by("sum over rows of length", LAYOUT), rows)
             .from("row spacing", choice.rowSpacing(), line.place())
             .from("bed area", area, bed.place())
             .gives(total);
     Derived<Integer> outlets =
-        Derived.by("outlets of each row, the first half a spacing from its start", LAYOUT)
-            .from("length", length)
+        withRows(Derived.by("sum over rows of down(length / outlet spacing + 0.5)", LAYOUT), rows)
+            .from("dripline", length)
             .from("outlet spacing", choice.spacing(), line.place())
             .gives(count);
     BedHydraulics hydraulics = BedHydraulics.of(rows, line, outlets);
     Derived<Length> rate =
-        Derived.by("flow in one hour / bed area", RATE)
+        Derived.by("flow × 1 h / bed area", RATE)
             .from("flow", hydraulics.flow())
             .from("bed area", area, bed.place())
             .gives(ApplicationRate.perHour(hydraulics.flow().value(), area));

@@ -92,8 +92,7 @@ public final class LawnCalculator implements Calculator {
       Volume need = ground.value().deep(NetNeed.of(kc.get(m), et, rain));
       months.add(
           Derived.by(
-                  "area × (Kc × reference ET − effective rain, if above 0) / efficiency",
-                  turf.source())
+                  "area × max(Kc × reference ET − effective rain, 0) / efficiency", turf.source())
               .from("area", ground)
               .from("Kc", kc.get(m))
               .from("reference ET", weather.referenceEt().get(m))
@@ -112,11 +111,11 @@ public final class LawnCalculator implements Calculator {
     for (int m = 0; m < 12; m++) {
       int month = m;
       Derived.Builder why =
-          Derived.by("sum of needs / efficiency of drip", WaterBudget.EFFICIENCIES)
+          Derived.by("sum over beds and trees of need / efficiency", WaterBudget.EFFICIENCIES)
               .from("efficiency", WaterBudget.DRIP_EFFICIENCY);
       Volume sum = Volume.ZERO;
       for (var demand : in.all(WaterDemand.KEY)) {
-        why.from(demand.of().toString(), demand.monthly().get(month));
+        why.from("need of " + demand.of(), demand.monthly().get(month));
         sum = sum.plus(demand.monthly().get(month).value());
       }
       months.add(why.gives(sum.times(1 / WaterBudget.DRIP_EFFICIENCY)));

@@ -56,8 +56,8 @@ record StandingTrees(List<Standing> trees) {
   private Derived<Volume> need(Cited<Double> factor, Derived<Length> et, Derived<Length> rain) {
     Derived.Builder why =
         Derived.by(
-                "sum of ground × (factor × reference ET − effective rain, if above 0) /"
-                    + " efficiency of drip",
+                "sum over trees of ground × max(factor × reference ET − effective rain, 0) /"
+                    + " efficiency",
                 factor.source())
             .from("factor", factor.value())
             .from("reference ET", et)

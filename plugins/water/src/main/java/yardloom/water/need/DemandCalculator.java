@@ -69,8 +69,7 @@ public final class DemandCalculator implements Calculator {
     Derived<Length> et = weather.referenceEt().get(month);
     Derived<Length> rain = weather.effectiveRain().get(month);
     Derived.Builder why =
-        Derived.by(
-                "sum over plants of area × (Kc × reference ET − effective rain, if above 0)", CROP)
+        Derived.by("sum over plants of area × max(Kc × reference ET − effective rain, 0)", CROP)
             .from("reference ET", et)
             .from("effective rain", rain);
     Volume sum = Volume.ZERO;

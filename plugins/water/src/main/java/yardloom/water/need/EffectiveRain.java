@@ -15,7 +15,7 @@ public enum EffectiveRain {
   /** What is taken where the plan says nothing. */
   CROPWAT(
       "the USDA SCS form of CROPWAT",
-      "rain × (125 − 0.2 rain) / 125, in mm; over 250 mm 125 + 0.1 rain",
+      "rain × (125 mm − 0.2 × rain) / 125 mm; over 250 mm: 125 mm + 0.1 × rain",
       Source.computed("CROPWAT, USDA SCS effective rainfall", "FAO", 0, "as quoted by pyCropWat")),
   USBR(
       "the steps of the US Bureau of Reclamation",

@@ -45,7 +45,7 @@ public final class RoofCalculator implements Calculator {
       List<Derived<Volume>> months = new ArrayList<>();
       for (ClimateNormals.Month month : climate.months()) {
         months.add(
-            Derived.by("plan area × rain × share that is collected", YIELD)
+            Derived.by("plan area × rain × share", YIELD)
                 .from("plan area", roof.shape().area(), roof.place())
                 .from("rain", month.rain())
                 .from("rain source", climate.source().cite())

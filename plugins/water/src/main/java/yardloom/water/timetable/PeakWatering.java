@@ -35,9 +35,10 @@ public record PeakWatering(int month, Derived<TimeSpan> weekly) {
     Length weekDepth = Length.metres(daily(demand, peak) * 7 / run.area().squareMetres());
     Derived<TimeSpan> weekly =
         Derived.by(
-                "7 days' need as a depth / (application rate × efficiency)",
+                "7 × need / days / bed area / (application rate × efficiency) × 1 h",
                 WaterBudget.EFFICIENCIES)
             .from("need of " + Months.name(peak), demand.monthly().get(peak))
+            .from("days of " + Months.name(peak), Months.days(peak))
             .from("bed area", run.area())
             .from("application rate", run.rate())
             .from("efficiency", EFFICIENCY)

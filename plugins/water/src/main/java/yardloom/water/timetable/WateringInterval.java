@@ -60,7 +60,9 @@ public final class WateringInterval {
     Length depth = roots.depth().min(soil.depth());
     double easy = SoilWater.easyShare(roots.easyShare(), use);
     return Derived.by(
-            "available share × root depth × easy share / (Kc × reference ET of a day)", RULE)
+            "available share × root depth × easy share for this month's use / (Kc × reference ET / days)"
+                + " × 1 d",
+            RULE)
         .from("available share", soil.available())
         .from("root depth of " + stand.plant(), depth, stand.place())
         .from("easy share of " + stand.plant() + ", for 5 mm a day", roots.easyShare())
@@ -68,6 +70,7 @@ public final class WateringInterval {
         .from("source of depth and share", roots.source().cite())
         .from("Kc " + stand.plant(), kc, stand.place())
         .from("reference ET of " + Months.name(month), et)
+        .from("days of " + Months.name(month), Months.days(month))
         .gives(WateringPlan.interval(soil.available().value(), depth, easy, use));
   }
 }

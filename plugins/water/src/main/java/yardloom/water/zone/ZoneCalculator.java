@@ -65,7 +65,7 @@ public final class ZoneCalculator implements Calculator {
     int number = 0;
     for (List<Zoning.Load> group : Zoning.zones(loads, limit.value().litresPerHour())) {
       number++;
-      Derived.Builder why = Derived.by("sum of the beds' flows", PACKING);
+      Derived.Builder why = Derived.by("sum over beds", PACKING);
       Flow flow = Flow.ZERO;
       for (Zoning.Load load : group) {
         flow = flow.plus(runs.get(load.name()).flow().value());

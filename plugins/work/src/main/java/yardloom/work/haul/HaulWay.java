@@ -63,8 +63,8 @@ public record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
       return new HaulWay(
           line(way),
           Haul.By.PATHS,
-          Derived.by("way along paths and hard surfaces to halfway along the path", WaysFrom.SOURCE)
-              .from("way from heap", way.length())
+          Derived.by("way along paths and hard surfaces to halfway along it", WaysFrom.SOURCE)
+              .from("way along paths and hard surfaces to halfway along it", way.length())
               .gives(way.length()));
     }
 
@@ -73,9 +73,11 @@ public record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
       return new HaulWay(
           line(edge.then(carry)),
           Haul.By.PATHS,
-          Derived.by("way along paths and hard surfaces + carry to the middle", WaysFrom.SOURCE)
-              .from("way from heap to beside it", edge.length())
-              .from("carry from there to its middle", carry.length())
+          Derived.by(
+                  "way along paths and hard surfaces to beside it + carry to its middle",
+                  WaysFrom.SOURCE)
+              .from("way along paths and hard surfaces to beside it", edge.length())
+              .from("carry to its middle", carry.length())
               .gives(edge.length().plus(carry.length())));
     }
 
@@ -84,8 +86,8 @@ public record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
       return new HaulWay(
           way,
           Haul.By.OPEN_GROUND,
-          Derived.by("no path leads there: way round buildings × detour", BarrowWay.SOURCE)
-              .from("way from heap to the middle of the surface", way.length())
+          Derived.by("way round buildings, where no path leads × detour", BarrowWay.SOURCE)
+              .from("way round buildings, where no path leads", way.length())
               .from("detour", pile.spot().detour(), pile.spot().place())
               .gives(way.length().times(pile.spot().detour())));
     }

@@ -91,7 +91,7 @@ public final class LabourCalculator implements Calculator {
   }
 
   private static Derived<Integer> plants(List<Stand> stands) {
-    Derived.Builder why = Derived.by("plants in all beds", Source.plan("planting"));
+    Derived.Builder why = Derived.by("sum over beds", Source.plan("planting"));
     int count = 0;
     for (Stand s : stands) {
       if (s.drills().isEmpty()) {
@@ -103,7 +103,7 @@ public final class LabourCalculator implements Calculator {
   }
 
   private static Derived<Length> drills(List<Stand> stands) {
-    Derived.Builder why = Derived.by("drills in all beds", Source.plan("planting"));
+    Derived.Builder why = Derived.by("sum over beds", Source.plan("planting"));
     Length sum = Length.ZERO;
     for (Stand s : stands) {
       if (s.drills().isPresent()) {
@@ -115,7 +115,7 @@ public final class LabourCalculator implements Calculator {
   }
 
   private static Derived<Length> drip(List<BillLine> bill) {
-    Derived.Builder why = Derived.by("lengths of the irrigation bill", Source.plan("irrigation"));
+    Derived.Builder why = Derived.by("sum over the irrigation bill", Source.plan("irrigation"));
     Length sum = Length.ZERO;
     for (BillLine line : bill) {
       if (line.phase() == WorkPhase.DRIP && line.exact().value() instanceof Length length) {
@@ -145,7 +145,8 @@ public final class LabourCalculator implements Calculator {
 
   private static Derived<TimeSpan> hours(
       Derived<?> amount, String unit, double units, double perUnit, Spread data) {
-    return Derived.by("hours = amount × hours per " + unit, data.source())
+    String in = unit.equals(Price.PIECE) ? "" : " in " + Unit.byWord(unit).orElseThrow().symbol();
+    return Derived.by("hours = amount" + in + " × hours per " + unit, data.source())
         .from("amount", amount)
         .from("hours per " + unit, perUnit)
         .gives(TimeSpan.hours(units * perUnit));
@@ -155,7 +156,7 @@ public final class LabourCalculator implements Calculator {
     WorkSettings work = WorkSettings.of(plan);
     double slower = 1 + SLOPE_COST * Math.abs(work.slope());
     for (Material material : List.of(Material.COMPOST, Material.WOOD_CHIPS)) {
-      Derived.Builder why = Derived.by("walks from heap to surfaces and back", WALK);
+      Derived.Builder why = Derived.by("sum over surfaces", WALK);
       Length sum = Length.ZERO;
       for (Haul haul : hauls) {
         if (haul.material() == material) {
@@ -180,7 +181,7 @@ public final class LabourCalculator implements Calculator {
 
   private static Derived<TimeSpan> walking(
       Derived<Length> walk, double metresPerHour, double slower) {
-    return Derived.by("hours = walk / pace × (1 + 5 × slope)", WALK)
+    return Derived.by("hours = walk in m / pace × factor of slope", WALK)
         .from("walk", walk)
         .from("pace, metres per hour", metresPerHour)
         .from("factor of slope", slower)

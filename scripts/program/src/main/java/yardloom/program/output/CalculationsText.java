@@ -1,15 +1,20 @@
 package yardloom.program.output;
 
+import java.time.MonthDay;
+import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import yardloom.kernel.fact.Appendix;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.geom.Point;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
@@ -20,6 +25,12 @@ import yardloom.kernel.unit.Unit;
  * hand.
  */
 final class CalculationsText {
+  private static final String NO_BREAK_SPACE = "\u00a0";
+  private static final double SHORT_M = 0.6;
+  private static final int DIGITS = 4;
+  private static final int LEAST_DECIMALS = 2;
+  private static final int MOST_DECIMALS = 6;
+
   private final TableFormat format;
   private final Appendix appendix = new Appendix(this::show);
   private final StringBuilder text = new StringBuilder();
@@ -83,17 +94,43 @@ final class CalculationsText {
 
   /** A quantity in the plan's unit; a number with enough digits to reckon with. */
   private String show(Object value) {
-    if (value instanceof Length length && Math.abs(length.metres()) < 0.6) {
-      // Layer depths and spacings: two decimals of a foot would not give the table's numbers back.
-      Unit unit = format.units().depthUnit();
-      return String.format(Locale.ROOT, "%.2f %s", length.in(unit), unit.symbol());
-    }
     if (value instanceof Quantity<?> quantity) {
-      return format.withUnit(quantity);
+      return show(quantity);
     }
     if (value instanceof Double number) {
       return String.format(Locale.ROOT, "%.6g", number);
     }
-    return value.toString();
+    if (value instanceof MonthDay day) {
+      return day.getDayOfMonth()
+          + " "
+          + day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    }
+    return value instanceof List<?> points && points.stream().allMatch(Point.class::isInstance)
+        ? points.stream().map(p -> show((Point) p)).collect(Collectors.joining(" ", "", unit()))
+        : value.toString();
+  }
+
+  private String show(Quantity<?> quantity) {
+    // Layer depths and spacings: a foot is too long to give the table's numbers back.
+    boolean isShort = quantity instanceof Length length && Math.abs(length.metres()) < SHORT_M;
+    Unit unit = isShort ? format.units().depthUnit() : format.units().unit(quantity.dimension());
+    double value = quantity.in(unit);
+    if (unit == Unit.MONEY_UNIT || Math.abs(value) >= 10 && !isShort) {
+      return format.withUnit(quantity);
+    }
+    // Two decimals of a small number would not do either.
+    int more = value == 0 ? 0 : -(int) Math.floor(Math.log10(Math.abs(value)));
+    int decimals = Math.min(Math.max(LEAST_DECIMALS, DIGITS - 1 + more), MOST_DECIMALS);
+    return String.format(
+        Locale.ROOT, "%." + decimals + "f%s%s", value, NO_BREAK_SPACE, unit.symbol());
+  }
+
+  private String show(Point point) {
+    Unit unit = format.units().unit(Dimension.LENGTH);
+    return String.format(Locale.ROOT, "(%.3f, %.3f)", point.x().in(unit), point.y().in(unit));
+  }
+
+  private String unit() {
+    return NO_BREAK_SPACE + format.units().unit(Dimension.LENGTH).symbol();
   }
 }

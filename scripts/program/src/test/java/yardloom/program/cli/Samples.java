@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** The plans that the README draws, each drawn once for all tests that only look at it. */
-final class Samples {
+public final class Samples {
   /** As seen from the module: what is drawn from here names no folder of this machine. */
   static final Path HERE = Path.of("..", "samples");
 
@@ -24,7 +24,7 @@ final class Samples {
   private Samples() {}
 
   /** The names of all sample plans, sorted. */
-  static List<String> plans() {
+  public static List<String> plans() {
     try (Stream<Path> files = Files.list(FOLDER)) {
       return files
           .map(f -> f.getFileName().toString())
@@ -38,7 +38,7 @@ final class Samples {
   }
 
   /** Every file that {@code draw} makes of a sample, by path below the plan's folder. */
-  static synchronized Map<String, String> drawn(String plan) {
+  public static synchronized Map<String, String> drawn(String plan) {
     return DRAWN.computeIfAbsent(plan, Samples::draw);
   }
 

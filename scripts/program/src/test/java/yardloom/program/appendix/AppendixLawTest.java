@@ -1,0 +1,161 @@
+package yardloom.program.appendix;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import yardloom.program.cli.Samples;
+
+/**
+ * The printed formula is the computed one: every calculation of every sample is worked out again
+ * from nothing but its printed text and has to give its printed value, within what the printed
+ * inputs are rounded by. An outside check by construction: the evaluator knows no plugin.
+ */
+class AppendixLawTest {
+  private static final String MANY_STEPS =
+      "a sum over thousands of instants or cells, which no page could print";
+  private static final String SAMPLED =
+      "a percentile of seeded samples; the shapes of the spreads are not printed";
+  private static final String OUTLINES =
+      "read off outlines whose corners are too many to print, or off a grid of triangles";
+
+  /** What cannot be worked out from a page, by the beginning of its text, and why. */
+  private static final Map<String, String> LISTED =
+      Map.ofEntries(
+          Map.entry("time with the sun's centre above all obstacles", MANY_STEPS),
+          Map.entry("sky seen by a level surface", MANY_STEPS),
+          Map.entry("direct + sky view × diffuse, times 7.265 mol/kWh", MANY_STEPS),
+          Map.entry("direct sun a day in the season", MANY_STEPS),
+          Map.entry("connected free ground", MANY_STEPS),
+          Map.entry("steps of the tank", MANY_STEPS),
+          Map.entry("percentiles of sampled amount × price", SAMPLED),
+          Map.entry("percentiles of the sampled sum of all rows", SAMPLED),
+          Map.entry("area within all outlines", OUTLINES),
+          Map.entry("area of beds and paths together", OUTLINES),
+          Map.entry("outer and inner edge of all surfaces together", OUTLINES),
+          Map.entry("Σ area × (ground − level) at the centroid", OUTLINES),
+          Map.entry("lattice places in the bed", OUTLINES),
+          Map.entry(
+              "(largest − least outlet flow) / largest", "solved outlet by outlet along the row"),
+          Map.entry("saturated conductivity", "Saxton and Rawls take a page of equations for it"));
+
+  /** Values that nothing was worked out for: they stand without inputs. */
+  private static final List<String> GIVEN =
+      List.of(
+          "default of ",
+          "no minimum load",
+          "no supply is given; half-inch line",
+          "one at the tap that feeds the dripline",
+          "intake of the named soil");
+
+  /** A printed input of two or three figures leaves a result this loose, as a share. */
+  private static final double LOOSE = 0.05;
+
+  private record Checked(PrintedEntry entry, Interval byFormula, Interval printed) {}
+
+  private static boolean starts(PrintedEntry entry, java.util.Collection<String> with) {
+    return with.stream().anyMatch(entry.formula()::startsWith);
+  }
+
+  /** A cell may hold two values, {@code 0.35–0.69}; then the formula has two parts. */
+  private static List<Checked> ends(PrintedEntry entry) {
+    String[] formulas = entry.formula().split(" to ", -1);
+    String[] values = entry.value().split("–", -1);
+    if (formulas.length == 1
+        || entry.formula().contains(", up to ")
+        || entry.formula().contains(", down to ")) {
+      return List.of(checked(entry));
+    }
+    List<Checked> ends = new ArrayList<>();
+    for (int i = 0; i < formulas.length; i++) {
+      ends.add(
+          checked(
+              new PrintedEntry(
+                  entry.head(),
+                  values[Math.min(i, values.length - 1)],
+                  formulas[i],
+                  entry.inputs())));
+    }
+    return ends;
+  }
+
+  private static Checked checked(PrintedEntry entry) {
+    Optional<Interval> printed = PrintedNumber.read(entry.value());
+    assertTrue(printed.isPresent(), () -> "not a number: " + entry);
+    return new Checked(entry, PrintedFormula.value(entry), printed.get());
+  }
+
+  private static List<PrintedEntry> entries() {
+    List<PrintedEntry> all = new ArrayList<>();
+    for (String plan : Samples.plans()) {
+      all.addAll(PrintedEntry.all(Samples.drawn(plan).get("calculations.txt")));
+    }
+    return all;
+  }
+
+  @Test
+  void everyCalculation_workedOutFromItsPrintedInputs_givesItsPrintedValue() {
+    Map<String, String> wrong = new TreeMap<>();
+    int right = 0;
+    for (PrintedEntry entry : entries()) {
+      if (starts(entry, LISTED.keySet()) || starts(entry, GIVEN)) {
+        continue;
+      }
+      try {
+        for (Checked one : ends(entry)) {
+          if (one.byFormula().meets(one.printed())) {
+            right++;
+          } else {
+            wrong.put(entry.formula(), one.byFormula() + " by its formula:\n" + entry);
+          }
+        }
+      } catch (IllegalArgumentException e) {
+        wrong.put(entry.formula(), e.getMessage() + ":\n" + entry);
+      }
+    }
+    assertTrue(wrong.isEmpty(), () -> String.join("\n\n", wrong.values()));
+    // More than a thousand in four samples; fewer would mean that calculations lost their inputs.
+    assertTrue(right > 1200, "worked out again: " + right);
+  }
+
+  /** The check is worth something only where another value would not pass. */
+  @Test
+  void valuesATenthOff_areFound() {
+    int all = 0;
+    int found = 0;
+    int loose = 0;
+    for (PrintedEntry entry : entries()) {
+      if (starts(entry, LISTED.keySet()) || starts(entry, GIVEN)) {
+        continue;
+      }
+      for (Checked one : ends(entry)) {
+        if (one.printed().low() > 0 && !entry.formula().contains("last frost")) {
+          all++;
+          loose += one.byFormula().looseness() > LOOSE ? 1 : 0;
+          found += one.byFormula().meets(one.printed().times(Interval.exact(1.1))) ? 0 : 1;
+        }
+      }
+    }
+    assertTrue(found > 0.97 * all, found + " of " + all);
+    assertTrue(loose < 0.02 * all, loose + " of " + all + " are loose");
+  }
+
+  @Test
+  void listOfWhatCannotBeWorkedOut_holdsNothingThatIsNotPrinted() {
+    TreeSet<String> unused = new TreeSet<>(LISTED.keySet());
+    unused.addAll(GIVEN);
+    for (PrintedEntry entry : entries()) {
+      unused.removeIf(entry.formula()::startsWith);
+      if (starts(entry, GIVEN)) {
+        assertEquals(List.of(), entry.inputs(), entry::toString);
+      }
+    }
+    assertEquals(new TreeSet<String>(), unused);
+  }
+}
