@@ -183,7 +183,10 @@ class HaulWaysTest {
     assertEquals(isReached ? Haul.By.PATHS : Haul.By.OPEN_GROUND, haul.by());
     if (isReached) {
       Length listed = (Length) table.value().orElseThrow();
-      assertEquals(listed.feet(), input(haul.oneWay(), "way along paths and hard surfaces to beside it"), 1e-9);
+      assertEquals(
+          listed.feet(),
+          input(haul.oneWay(), "way along paths and hard surfaces to beside it"),
+          1e-9);
     }
   }
 

@@ -113,6 +113,8 @@ public record BedHydraulics(
                 line,
                 outlets)
             .from("variation of outlets as made", MAKERS)
+            .from("least flow", Flow.cubicMetresPerSecond(leastFlow))
+            .from("mean flow", Flow.cubicMetresPerSecond(flows.getAverage()))
             .gives(DesignUniformity.of(MAKERS, 1, leastFlow / flows.getAverage())),
         longest(rows),
         longestRun(line, emitter));
@@ -142,7 +144,7 @@ public record BedHydraulics(
     Lateral row = new Lateral(1, choice.spacing().metres(), TUBE.metres(), 0, FRICTION, emitter);
     int most = LongestRun.outlets(row, headM(), ALLOWED);
     return Derived.by("outlets until their flow differs too much × outlet spacing", METHOD)
-        .from("outlets", most)
+        .from("outlets until their flow differs too much", most)
         .from("outlet spacing", choice.spacing(), line.place())
         .from("flow of one", choice.emitter(), line.place())
         .from("allowed difference", ALLOWED)

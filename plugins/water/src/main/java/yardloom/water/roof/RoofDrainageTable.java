@@ -56,7 +56,7 @@ public final class RoofDrainageTable implements TableMaker {
     for (Element.Roof roof : roofs) {
       Area area = roof.shape().area();
       Derived<Volume> first =
-          Derived.by("plan area × 10 gal / 1,000 sq ft", FIRST)
+          Derived.by("plan area × 10 gal / 1000 sq ft", FIRST)
               .from("plan area", area, roof.place())
               .gives(FirstFlush.of(area, FirstFlush.LEAST));
       table.row(
@@ -67,7 +67,7 @@ public final class RoofDrainageTable implements TableMaker {
           Cell.of(downspout(roof, rain)),
           Cell.of(first),
           Cell.of(
-              Derived.by("first flush / section of the pipe", FIRST)
+              Derived.by("first flush / (π / 4 × inside diameter²)", FIRST)
                   .from("first flush", first)
                   .from("inside diameter", STANDING_PIPE)
                   .gives(FirstFlush.pipe(first.value(), STANDING_PIPE))));
@@ -83,7 +83,7 @@ public final class RoofDrainageTable implements TableMaker {
   }
 
   private static Derived<Flow> flow(Element.Roof roof, Derived<Length> rain) {
-    return Derived.by("plan area × rain of an hour", DOWNSPOUT)
+    return Derived.by("plan area × cloudburst / 1 h", DOWNSPOUT)
         .from("plan area", roof.shape().area(), roof.place())
         .from("cloudburst", rain)
         .gives(RoofDrainage.flow(roof.shape().area(), rain.value()));
@@ -92,7 +92,7 @@ public final class RoofDrainageTable implements TableMaker {
   private static Derived<Length> downspout(Element.Roof roof, Derived<Length> rain) {
     double squareInches =
         roof.shape().area().ratioTo(RoofDrainage.drained(SQUARE_INCH, rain.value()));
-    return Derived.by("√(4 / π × plan area / area that 1 sq in drains), in inches", DOWNSPOUT)
+    return Derived.by("√(4 / π × plan area in sq ft × cloudburst in in / 1200) × 1 in", DOWNSPOUT)
         .from("plan area", roof.shape().area(), roof.place())
         .from("cloudburst", rain)
         .gives(Length.inches(Math.sqrt(4 / Math.PI * squareInches)));

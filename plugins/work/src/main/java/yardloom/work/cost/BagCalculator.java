@@ -2,6 +2,7 @@ package yardloom.work.cost;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import yardloom.facts.YardFacts;
@@ -100,24 +101,38 @@ public final class BagCalculator implements Calculator {
 
   private static BagChoice.Cost cost(BulkLoads loads, Offer offer) {
     Volume order = loads.order().value();
-    Derived.Builder why =
+    Derived<Money> inBags =
+        Derived.by("up(order / bag) × price of a bag", BagOrBulk.SOURCE)
+            .from("order", loads.order())
+            .from("bag", offer.bag())
+            .from("price of a bag", offer.bagPrice())
+            .gives(Money.amount(BagOrBulk.bags(order, offer)));
+    Derived<Money> inBulk =
         Derived.by(
-                "bags: ceil(order / bag) × price; bulk: loads × delivery + order × price",
+                "loads × delivery of a load + order in cu yd × price of a cubic yard",
                 BagOrBulk.SOURCE)
             .from("order", loads.order())
+            .from("price of a cubic yard", offer.bulkPerYard())
+            .from("delivery of a load", offer.delivery())
+            .from("loads", loads.likely())
+            .gives(Money.amount(BagOrBulk.bulk(order, offer, loads.likely().value())));
+    return new BagChoice.Cost(inBags, inBulk, breakEven(offer));
+  }
+
+  private static Optional<Derived<Volume>> breakEven(Offer offer) {
+    OptionalDouble yards = BagOrBulk.breakEvenYards(offer);
+    if (yards.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Derived.by(
+                "1 cu yd × delivery of a load / (price of a bag / (bag in cu yd) − price of a cubic"
+                    + " yard)",
+                BagOrBulk.SOURCE)
             .from("bag", offer.bag())
             .from("price of a bag", offer.bagPrice())
             .from("price of a cubic yard", offer.bulkPerYard())
             .from("delivery of a load", offer.delivery())
-            .from("loads", loads.likely());
-    Optional<Derived<Volume>> even = Optional.empty();
-    if (BagOrBulk.breakEvenYards(offer).isPresent()) {
-      even =
-          Optional.of(why.gives(Volume.cubicYards(BagOrBulk.breakEvenYards(offer).getAsDouble())));
-    }
-    return new BagChoice.Cost(
-        why.gives(Money.amount(BagOrBulk.bags(order, offer))),
-        why.gives(Money.amount(BagOrBulk.bulk(order, offer, loads.likely().value()))),
-        even);
+            .gives(Volume.cubicYards(yards.getAsDouble())));
   }
 }

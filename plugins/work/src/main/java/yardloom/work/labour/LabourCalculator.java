@@ -145,7 +145,8 @@ public final class LabourCalculator implements Calculator {
 
   private static Derived<TimeSpan> hours(
       Derived<?> amount, String unit, double units, double perUnit, Spread data) {
-    String in = unit.equals(Price.PIECE) ? "" : " in " + Unit.byWord(unit).orElseThrow().symbol();
+    String in =
+        unit.equals(LocalRate.PIECE) ? "" : " in " + Unit.byWord(unit).orElseThrow().symbol();
     return Derived.by("hours = amount" + in + " × hours per " + unit, data.source())
         .from("amount", amount)
         .from("hours per " + unit, perUnit)

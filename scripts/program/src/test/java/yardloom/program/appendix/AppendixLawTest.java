@@ -24,6 +24,7 @@ class AppendixLawTest {
       "a percentile of seeded samples; the shapes of the spreads are not printed";
   private static final String OUTLINES =
       "read off outlines whose corners are too many to print, or off a grid of triangles";
+  private static final String NETWORK = "solved as a network of pipes, outlet by outlet";
 
   /** What cannot be worked out from a page, by the beginning of its text, and why. */
   private static final Map<String, String> LISTED =
@@ -41,8 +42,10 @@ class AppendixLawTest {
           Map.entry("outer and inner edge of all surfaces together", OUTLINES),
           Map.entry("Σ area × (ground − level) at the centroid", OUTLINES),
           Map.entry("lattice places in the bed", OUTLINES),
-          Map.entry(
-              "(largest − least outlet flow) / largest", "solved outlet by outlet along the row"),
+          Map.entry("(largest − least outlet flow) / largest", NETWORK),
+          Map.entry("sum of the outlets' flows in the network", NETWORK),
+          Map.entry("least pressure in the network", NETWORK),
+          Map.entry("mean of the least quarter of outlets / mean", NETWORK),
           Map.entry("saturated conductivity", "Saxton and Rawls take a page of equations for it"));
 
   /** Values that nothing was worked out for: they stand without inputs. */
@@ -52,7 +55,8 @@ class AppendixLawTest {
           "no minimum load",
           "no supply is given; half-inch line",
           "one at the tap that feeds the dripline",
-          "intake of the named soil");
+          "intake of the named soil",
+          "of the trade rule");
 
   /** A printed input of two or three figures leaves a result this loose, as a share. */
   private static final double LOOSE = 0.05;
@@ -63,13 +67,14 @@ class AppendixLawTest {
     return with.stream().anyMatch(entry.formula()::startsWith);
   }
 
-  /** A cell may hold two values, {@code 0.35–0.69}; then the formula has two parts. */
+  /**
+   * A cell may hold two values, {@code 0.35–0.69}; then the formula has two parts, least … to most
+   * ….
+   */
   private static List<Checked> ends(PrintedEntry entry) {
     String[] formulas = entry.formula().split(" to ", -1);
     String[] values = entry.value().split("–", -1);
-    if (formulas.length == 1
-        || entry.formula().contains(", up to ")
-        || entry.formula().contains(", down to ")) {
+    if (!entry.formula().startsWith("least ")) {
       return List.of(checked(entry));
     }
     List<Checked> ends = new ArrayList<>();

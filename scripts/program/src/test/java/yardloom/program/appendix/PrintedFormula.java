@@ -148,6 +148,8 @@ final class PrintedFormula {
       return inBrackets(() -> pairwise(Interval::min));
     } else if (take("(")) {
       return inBrackets(this::sum);
+    } else if (take("π")) {
+      return Interval.exact(Math.PI);
     }
     return name().orElseGet(this::number);
   }
