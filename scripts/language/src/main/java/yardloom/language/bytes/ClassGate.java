@@ -12,7 +12,7 @@ import groovyjarjarasm.asm.Opcodes;
 import groovyjarjarasm.asm.Type;
 import java.util.Set;
 import java.util.TreeSet;
-import org.codehaus.groovy.ast.MethodNode;
+import yardloom.language.type.LibraryLoops;
 
 /**
  * Reads the finished bytes of a compiled script and refuses every call, field, type, constant,
@@ -36,7 +36,6 @@ public final class ClassGate {
           "groovy/lang/Closure.call",
           // A closure inside a closure hands on the script's object, which has nothing but run().
           "groovy/lang/Closure.getThisObject",
-          "groovy/lang/Reference.<init>",
           "groovy/lang/Reference.get",
           "groovy/lang/Reference.set",
           "java/lang/Object.getClass",
@@ -54,34 +53,12 @@ public final class ClassGate {
           "java/lang/Iterable.iterator",
           "java/util/Iterator.hasNext",
           "java/util/Iterator.next",
-          "java/util/LinkedHashMap.<init>",
-          "java/util/ArrayList.<init>",
           "java/util/ArrayList.add",
           "org/codehaus/groovy/runtime/typehandling/ShortTypeHandling.castToString");
 
-  /** Loops of Groovy's library whose closures the checker types. */
-  private static final Set<String> LOOPS =
-      Set.of(
-          "each",
-          "eachWithIndex",
-          "collect",
-          "findAll",
-          "find",
-          "any",
-          "every",
-          "times",
-          "upto",
-          "downto");
-
-  private static final Set<String> LOOP_RECEIVERS =
-      Set.of(
-          "java/lang/Iterable",
-          "java/util/Collection",
-          "java/util/List",
-          "java/util/Map",
-          "java/lang/Number");
-
-  private static final String LIBRARY = "org/codehaus/groovy/runtime/DefaultGroovyMethods";
+  /** What a script may make: its closures' shared variables, its maps and its lists. */
+  private static final Set<String> MADE =
+      Set.of("groovy/lang/Reference", "java/util/LinkedHashMap", "java/util/ArrayList");
 
   private static final Set<String> INTERFACES =
       Set.of("groovy/lang/GroovyObject", "org/codehaus/groovy/runtime/GeneratedClosure");
@@ -103,12 +80,6 @@ public final class ClassGate {
   public Set<String> check(byte[] bytes) {
     new ClassReader(bytes).accept(new Shell(), 0);
     return faults;
-  }
-
-  public static boolean isListedLoop(MethodNode method) {
-    return method.getDeclaringClass().getName().replace('.', '/').equals(LIBRARY)
-        && LOOPS.contains(method.getName())
-        && LOOP_RECEIVERS.contains(method.getParameters()[0].getType().getName().replace('.', '/'));
   }
 
   private boolean own(String internal) {
@@ -141,14 +112,14 @@ public final class ClassGate {
     if (BOILERPLATE.contains(owner + "." + name)) {
       return;
     }
-    if (owner.equals(LIBRARY) && LOOPS.contains(name)) {
-      String receiver = Type.getArgumentTypes(descriptor)[0].getInternalName();
-      if (LOOP_RECEIVERS.contains(receiver)) {
-        return;
-      }
+    Type[] arguments = Type.getArgumentTypes(descriptor);
+    if (arguments.length > 0
+        && LibraryLoops.allows(owner.replace('/', '.'), name, arguments[0].getClassName())) {
+      return;
     }
     boolean init = name.equals("<init>") && opcode == Opcodes.INVOKESPECIAL;
-    if (!(init && owner.equals(allowed.program())) && !allowed.call(owner, name, descriptor)) {
+    boolean makes = init && (MADE.contains(owner) || owner.equals(allowed.program()));
+    if (!makes && !allowed.call(owner, name, descriptor)) {
       faults.add("call " + owner + "." + name + descriptor);
     }
   }
@@ -227,10 +198,7 @@ public final class ClassGate {
     @Override
     public void visitTypeInsn(int opcode, String type) {
       if (opcode == Opcodes.NEW) {
-        if (!own(type)
-            && !type.equals("groovy/lang/Reference")
-            && !type.equals("java/util/LinkedHashMap")
-            && !type.equals("java/util/ArrayList")) {
+        if (!own(type) && !MADE.contains(type)) {
           faults.add("new " + type);
         }
       } else if (opcode == Opcodes.ANEWARRAY) {

@@ -24,6 +24,7 @@ import yardloom.language.tree.Tree;
 import yardloom.language.type.ElementTypes;
 import yardloom.language.type.Hole;
 import yardloom.language.type.HostClasses;
+import yardloom.language.type.LibraryLoops;
 import yardloom.language.type.ScriptTypes;
 import yardloom.language.type.TypeWords;
 
@@ -237,11 +238,7 @@ final class LateCalls {
                 : name);
       }
     }
-    if (receiver == List.class || receiver == Map.class) {
-      names.addAll(List.of("each", "collect", "findAll", "find", "any", "every"));
-    } else if (TypeWords.isNumber(receiver)) {
-      names.addAll(List.of("times", "upto", "downto"));
-    }
+    names.addAll(LibraryLoops.offers(receiver));
     return List.copyOf(names);
   }
 

@@ -22,13 +22,13 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.Handle;
 import yardloom.kernel.vocab.Word;
-import yardloom.language.bytes.ClassGate;
 import yardloom.language.text.Report;
 import yardloom.language.tree.Planned;
 import yardloom.language.tree.Tree;
 import yardloom.language.type.ElementTypes;
 import yardloom.language.type.Hole;
 import yardloom.language.type.HostClasses;
+import yardloom.language.type.LibraryLoops;
 import yardloom.language.type.TypeWords;
 
 /**
@@ -242,7 +242,7 @@ public final class TypedPass extends StaticCompilationVisitor {
     boolean fine =
         planned instanceof Planned.Library
                 && target instanceof ExtensionMethodNode extension
-                && ClassGate.isListedLoop(extension.getExtensionMethodNode())
+                && LibraryLoops.allows(extension.getExtensionMethodNode())
             || planned instanceof Planned.ClosureCall
                 && target.getDeclaringClass().equals(ClassHelper.CLOSURE_TYPE);
     if (!fine) {

@@ -3,7 +3,6 @@ package yardloom.language.word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.codehaus.groovy.ast.ASTNode;
 import org.codehaus.groovy.ast.ClassHelper;
 import org.codehaus.groovy.ast.ClassNode;
@@ -28,26 +27,13 @@ import yardloom.language.text.SyntaxWords;
 import yardloom.language.tree.Planned;
 import yardloom.language.tree.Tree;
 import yardloom.language.type.HostClasses;
+import yardloom.language.type.LibraryLoops;
 import yardloom.language.type.ScriptTypes;
 
 /** Resolves calls by lexical scope: words, helpers, closures, built-ins. */
 public final class WordCalls {
   /** A parameter that the script declares. */
   public record Declared(String name, SourceRef place) {}
-
-  /** Library loops that Groovy's checker resolves, because it infers their closures' parameters. */
-  static final Set<String> LIBRARY =
-      Set.of(
-          "each",
-          "eachWithIndex",
-          "collect",
-          "findAll",
-          "find",
-          "any",
-          "every",
-          "times",
-          "upto",
-          "downto");
 
   private final Rewriter rewriter;
   private final Report report;
@@ -186,7 +172,7 @@ public final class WordCalls {
       return math(raw, name, positional);
     }
     Expression receiver = expressions.translate(raw.getObjectExpression());
-    if (LIBRARY.contains(name)) {
+    if (LibraryLoops.isNamed(name)) {
       MethodCallExpression made = Tree.call(raw, receiver, name, positional);
       made.putNodeMetaData(Planned.class, new Planned.Library(name));
       return made;
