@@ -3,6 +3,8 @@ package yardloom.planting;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.SheetPage;
+import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
@@ -21,9 +23,6 @@ import yardloom.planting.window.PlantingTimes;
 public final class PlantingSheet implements SheetMaker {
   private static final int NUMBER = 30;
 
-  private static final Set<String> LAYERS =
-      Set.of("kernel.utility", "kernel.water-point", "planting.plants");
-
   @Override
   public String id() {
     return "planting.planting";
@@ -40,7 +39,7 @@ public final class PlantingSheet implements SheetMaker {
   }
 
   @Override
-  public List<SheetPlan> make(Plan plan, Facts facts) {
+  public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
     if (facts.get(PlantPlaces.KEY).plantings().isEmpty()) {
       return List.of();
     }
@@ -50,7 +49,7 @@ public final class PlantingSheet implements SheetMaker {
             "planting",
             "Planting",
             List.of(
-                Panel.SitePlan.yardWith(LAYERS),
+                Panel.SitePlan.yardWith(offers.layers(SheetPage.PLANTING)),
                 new Panel.TableBlock(new PlantList().make(plan, facts)),
                 new Panel.TableBlock(new PlantTable().make(plan, facts)),
                 new Panel.TableBlock(new PlantingTimes().make(plan, facts)),

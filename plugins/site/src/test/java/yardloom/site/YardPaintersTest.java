@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.draw.Layer;
@@ -133,5 +135,27 @@ class YardPaintersTest {
             "Swales",
             "Keep-outs"),
         Set.copyOf(yard));
+  }
+
+  /** By hand: who has to see what of the site beside their own layers. */
+  @ParameterizedTest
+  @CsvSource({
+    "WAYS, Utilities",
+    "PLANTING, Utilities+Water points",
+    "IRRIGATION, Utilities+Water points",
+    "STAKE, Dimensions+Points to set out from",
+    "HEAD, Water points",
+    "DRIP, Water points",
+    "MOW, ''"
+  })
+  void offers_showEachPageWhatItNeeds(String use, String titles) {
+    List<String> offered =
+        new SitePlugin()
+            .painters().stream()
+                .filter(p -> p.uses().stream().anyMatch(u -> u.toString().equals(use)))
+                .map(p -> p.layer().title())
+                .sorted()
+                .toList();
+    assertEquals(titles, String.join("+", offered));
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.work.SheetPage;
+import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
@@ -27,9 +29,6 @@ import yardloom.water.zone.ZoneTable;
 /** The irrigation plan: rows of dripline, zones and taps, without plants; what to buy and run. */
 public final class IrrigationSheet implements SheetMaker {
   private static final int NUMBER = 31;
-
-  private static final Set<String> LAYERS =
-      Set.of("kernel.utility", "kernel.water-point", "water.dripline", "water.zones");
 
   private static final List<TableMaker> TABLES =
       List.of(
@@ -58,12 +57,12 @@ public final class IrrigationSheet implements SheetMaker {
   }
 
   @Override
-  public List<SheetPlan> make(Plan plan, Facts facts) {
+  public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
     if (facts.all(DripRun.KEY).isEmpty()) {
       return List.of();
     }
     List<Panel> panels = new ArrayList<>();
-    panels.add(Panel.SitePlan.yardWith(LAYERS));
+    panels.add(Panel.SitePlan.yardWith(offers.layers(SheetPage.IRRIGATION)));
     for (TableMaker maker : TABLES) {
       Table table = maker.make(plan, facts);
       if (!table.isEmpty()) {

@@ -7,8 +7,8 @@ import java.util.Set;
 import yardloom.climate.frost.formula.Freezes;
 import yardloom.facts.FrostDates;
 import yardloom.facts.Hardiness;
-import yardloom.facts.SheetTopic;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -40,8 +40,8 @@ public final class FrostTable implements TableMaker {
   }
 
   @Override
-  public Set<SheetTopic> uses() {
-    return Set.of(SheetTopic.SUN_AND_SEASONS);
+  public Set<SheetPage> uses() {
+    return Set.of(SheetPage.SUN);
   }
 
   @Override

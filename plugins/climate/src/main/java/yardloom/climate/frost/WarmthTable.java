@@ -1,7 +1,7 @@
 package yardloom.climate.frost;
 
 import java.util.Set;
-import yardloom.facts.SheetTopic;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -24,8 +24,8 @@ public final class WarmthTable implements TableMaker {
   }
 
   @Override
-  public Set<SheetTopic> uses() {
-    return Set.of(SheetTopic.SUN_AND_SEASONS);
+  public Set<SheetPage> uses() {
+    return Set.of(SheetPage.SUN);
   }
 
   @Override

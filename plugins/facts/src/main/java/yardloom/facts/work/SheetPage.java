@@ -9,5 +9,11 @@ public enum SheetPage implements SheetUse {
   /** The work sheet, after the tables of cost. */
   WORK_COST,
   /** The work sheet, at its end: what holds where the yard lies. */
-  WORK_PLACE
+  WORK_PLACE,
+  /** The planting sheet: what must be seen beside the plants. */
+  PLANTING,
+  /** The irrigation sheet: what must be seen beside the lines. */
+  IRRIGATION,
+  /** The sun sheet: sun, shade and the seasons of the yard. */
+  SUN
 }

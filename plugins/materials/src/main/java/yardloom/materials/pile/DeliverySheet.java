@@ -1,7 +1,6 @@
 package yardloom.materials.pile;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.YardFacts;
@@ -23,7 +22,6 @@ import yardloom.materials.load.LoadTable;
 /** What the truck driver needs: a page for the cab. */
 public final class DeliverySheet implements SheetMaker {
   private static final int NUMBER = 41;
-  private static final Set<String> UTILITIES = Set.of("kernel.utility");
   private static final Length OVERHEAD = Length.feet(20);
 
   @Override
@@ -50,14 +48,8 @@ public final class DeliverySheet implements SheetMaker {
             SheetPlan.Format.PAGE,
             List.of(
                 new Panel.Notes("For the driver", driver(plan, piles)),
-                Panel.SitePlan.yardWith(ways(offers)),
+                Panel.SitePlan.yardWith(offers.layers(SheetPage.WAYS)),
                 new Panel.TableBlock(new LoadTable().make(plan, facts)))));
-  }
-
-  private static Set<String> ways(Offers offers) {
-    Set<String> layers = new HashSet<>(UTILITIES);
-    layers.addAll(offers.layers(SheetPage.WAYS));
-    return Set.copyOf(layers);
   }
 
   private static List<String> driver(Plan plan, List<TipPile> piles) {

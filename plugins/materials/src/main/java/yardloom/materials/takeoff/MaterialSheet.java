@@ -24,8 +24,6 @@ import yardloom.materials.surface.SurfacePainter;
 public final class MaterialSheet implements SheetMaker {
   private static final int MATERIALS = 40;
 
-  private static final Set<String> UTILITIES = Set.of("kernel.utility");
-
   @Override
   public String id() {
     return "materials.materials";
@@ -65,8 +63,7 @@ public final class MaterialSheet implements SheetMaker {
   }
 
   private static Set<String> ground(Offers offers) {
-    Set<String> layers = new HashSet<>(UTILITIES);
-    layers.addAll(offers.layers(SheetPage.WAYS));
+    Set<String> layers = new HashSet<>(offers.layers(SheetPage.WAYS));
     layers.add(SurfacePainter.LAYER);
     layers.add(DepthPainter.LAYER);
     return Set.copyOf(layers);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import yardloom.facts.work.SheetPage;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
@@ -52,7 +53,7 @@ public final class PlantPainter implements Painter {
 
   @Override
   public Set<SheetUse> uses() {
-    return Set.of(WorkPhase.PLANT);
+    return Set.of(WorkPhase.PLANT, SheetPage.PLANTING);
   }
 
   @Override

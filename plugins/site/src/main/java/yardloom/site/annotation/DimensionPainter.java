@@ -7,6 +7,7 @@ import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.DimensionText;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
@@ -19,6 +20,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 
@@ -140,5 +142,10 @@ public final class DimensionPainter implements Painter {
     if (length.metres() >= leastM) {
       marks.add(new Mark.Dimension(from, to, offset, DimensionText.of(length, units)));
     }
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(WorkPhase.STAKE);
   }
 }

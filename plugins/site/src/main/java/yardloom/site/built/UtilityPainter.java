@@ -2,11 +2,14 @@ package yardloom.site.built;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.table.SheetUse;
 import yardloom.site.element.ElementPainter;
 
 /** Buried and overhead lines, with the ground in which nobody digs. */
@@ -31,5 +34,10 @@ public final class UtilityPainter extends ElementPainter<Element.Utility> {
     return List.of(
         LegendEntry.line("Utility line, place not verified", Palette.UTILITY),
         LegendEntry.line("Edge of its clearance", Palette.CLEARANCE));
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(SheetPage.WAYS, SheetPage.PLANTING, SheetPage.IRRIGATION);
   }
 }

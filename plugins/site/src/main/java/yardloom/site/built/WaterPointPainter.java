@@ -1,12 +1,16 @@
 package yardloom.site.built;
 
 import java.util.List;
+import java.util.Set;
+import yardloom.facts.work.SheetPage;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Mark.SymbolForm;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.site.element.ElementPainter;
@@ -34,5 +38,10 @@ public final class WaterPointPainter extends ElementPainter<Element.WaterPoint> 
   @Override
   protected List<LegendEntry> legend(List<Element.WaterPoint> points) {
     return List.of(LegendEntry.symbol("Water point", SymbolForm.TAP, Palette.WATER_POINT));
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(WorkPhase.HEAD, WorkPhase.DRIP, SheetPage.PLANTING, SheetPage.IRRIGATION);
   }
 }

@@ -1,7 +1,9 @@
 package yardloom.site.settingout;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -11,6 +13,7 @@ import yardloom.kernel.draw.Palette;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 
@@ -48,5 +51,10 @@ public final class TapePointPainter implements Painter {
         ? List.of()
         : List.of(
             LegendEntry.symbol("Set out from A and B", SymbolForm.TRIANGLE, Palette.TAPE_POINT));
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(WorkPhase.STAKE);
   }
 }

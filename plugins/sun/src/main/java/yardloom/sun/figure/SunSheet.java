@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.SheetTopic;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
@@ -64,7 +64,7 @@ public final class SunSheet implements SheetMaker {
             place(plan, at)));
     addTable(panels, new SunTable().make(plan, facts));
     addTable(panels, new SpotTable().make(plan, facts));
-    offers.tables(SheetTopic.SUN_AND_SEASONS).forEach(table -> addTable(panels, table));
+    offers.tables(SheetPage.SUN).forEach(table -> addTable(panels, table));
     panels.add(notes(facts));
     panels.add(new ShadowFigure(plan, site, yard.ground(), yard.standing()).make());
     panels.add(SunFigures.months(plan, field.get()));

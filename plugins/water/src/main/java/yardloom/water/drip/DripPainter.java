@@ -3,6 +3,7 @@ package yardloom.water.drip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.work.SheetPage;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
@@ -32,7 +33,7 @@ public final class DripPainter implements Painter {
 
   @Override
   public Set<SheetUse> uses() {
-    return Set.of(WorkPhase.DRIP);
+    return Set.of(WorkPhase.DRIP, SheetPage.IRRIGATION);
   }
 
   @Override

@@ -3,6 +3,7 @@ package yardloom.water.zone;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -11,6 +12,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.SheetUse;
 
 /** Says at each bed which zone waters it; on the irrigation sheet only. */
 public final class ZonePainter implements Painter {
@@ -56,5 +58,10 @@ public final class ZonePainter implements Painter {
   @Override
   public List<LegendEntry> legend(Plan plan, Facts facts) {
     return List.of();
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(SheetPage.IRRIGATION);
   }
 }

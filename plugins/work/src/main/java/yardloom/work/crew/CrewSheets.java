@@ -2,9 +2,7 @@ package yardloom.work.crew;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
@@ -37,15 +35,6 @@ import yardloom.work.phase.PhaseTime;
 public final class CrewSheets implements SheetMaker {
   private static final int FIRST = 60;
 
-  /** The site's own layers, until they offer themselves. */
-  private static final Set<String> UTILITIES = Set.of("kernel.utility");
-
-  private static final Map<WorkPhase, Set<String>> SITE =
-      Map.of(
-          WorkPhase.STAKE, Set.of("kernel.dimensions", "kernel.tape-points"),
-          WorkPhase.HEAD, Set.of("kernel.water-point"),
-          WorkPhase.DRIP, Set.of("kernel.water-point"));
-
   @Override
   public String id() {
     return "materials.crew";
@@ -72,7 +61,7 @@ public final class CrewSheets implements SheetMaker {
     UnitSystem units = plan.info().units();
     List<Panel> panels = new ArrayList<>();
     panels.add(new Panel.Notes(time.phase().title(), steps(time, plan, facts)));
-    panels.add(Panel.SitePlan.yardWith(layers(time.phase().id(), offers)));
+    panels.add(Panel.SitePlan.yardWith(offers.layers(SheetPage.WAYS, time.phase().id())));
     panels.add(new Panel.Notes("Mind", texts(time.phase().cautions(), units)));
     for (Table table : List.of(needed(time, plan, facts), tasks(time, plan, facts))) {
       if (!table.isEmpty()) {
@@ -91,13 +80,6 @@ public final class CrewSheets implements SheetMaker {
         "Crew: " + time.phase().title(),
         SheetPlan.Format.PAGE,
         panels);
-  }
-
-  private static Set<String> layers(WorkPhase phase, Offers offers) {
-    Set<String> layers = new HashSet<>(UTILITIES);
-    layers.addAll(SITE.getOrDefault(phase, Set.of()));
-    layers.addAll(offers.layers(SheetPage.WAYS, phase));
-    return Set.copyOf(layers);
   }
 
   private static List<String> steps(PhaseTime time, Plan plan, Facts facts) {
