@@ -412,8 +412,11 @@ class WaterPluginTest extends PluginContract {
     assertEquals(4, length(row.get(2)).inches(), 1e-9);
     assertEquals(25.77, flow(row.get(3)).gallonsPerMinute(), 0.005);
     assertEquals(1.622, length(row.get(4)).inches(), 0.001);
-    assertEquals(6.2, ((Volume) row.get(5).value().orElseThrow()).gallons(), 1e-9);
-    assertEquals(114.0, length(row.get(6)).inches(), 0.1);
+    assertEquals(2, length(row.get(5)).inches(), 1e-9, "1.622 in is bought as 2 in");
+    assertEquals(6.2, ((Volume) row.get(6).value().orElseThrow()).gallons(), 1e-9);
+    assertEquals(114.0, length(row.get(7)).inches(), 0.1);
+    assertEquals(50.65, length(row.get(8)).inches(), 0.05, "6.2 gal × 231 / (π / 4 × 36 sq in)");
+    assertEquals(28.49, length(row.get(9)).inches(), 0.05, "6.2 gal × 231 / (π / 4 × 64 sq in)");
   }
 
   /** The rule of 1 sq in for 100 sq ft: 6.2 sq in, round √(4 / π × 6.2) = 2.810 in. */
@@ -424,6 +427,7 @@ class WaterPluginTest extends PluginContract {
     Table table = table(outcome(), "roof-drainage");
 
     assertEquals(2.810, length(table.rows().get(0).get(4)).inches(), 0.001);
+    assertEquals(3, length(table.rows().get(0).get(5)).inches(), 1e-9);
     assertTrue(table.notes().get(0).contains("no local rain is given"));
   }
 

@@ -1,5 +1,6 @@
 package yardloom.water.roof;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import yardloom.kernel.fact.Derived;
@@ -23,12 +24,20 @@ import yardloom.water.roof.formula.RoofDrainage;
 /** What each roof needs on its way down: a downspout, and a pipe for the first dirty water. */
 public final class RoofDrainageTable implements TableMaker {
   private static final String ID = "roof-drainage";
-  private static final Length STANDING_PIPE = Length.inches(4);
+
+  /** A pipe of one bore may well be longer than the wall is high: the installer chooses. */
+  private static final List<Length> STANDING_PIPES =
+      List.of(Length.inches(4), Length.inches(6), Length.inches(8));
+
+  private static final Length WHOLE_INCH = Length.inches(1);
   private static final Area SQUARE_INCH = Length.inches(1).by(Length.inches(1));
   private static final Source FIRST =
       Source.commonPractice("first flush of 10 gal for 1,000 sq ft, the usual least");
   private static final Source DOWNSPOUT =
       Source.commonPractice("1 sq in of downspout drains 1,200 sq ft at 1 in/h, after SMACNA");
+
+  private static final Source SIZES =
+      Source.commonPractice("round downspouts come in whole inches");
 
   @Override
   public String id() {
@@ -48,9 +57,12 @@ public final class RoofDrainageTable implements TableMaker {
             .column(Column.of("area", "Plan area", Measure.AREA))
             .column(Column.of("rain", "Cloudburst in an hour", Measure.RAIN))
             .column(Column.of("flow", "Flow off the roof", Measure.FLOW))
-            .column(Column.of("downspout", "Round downspout, inside at least", Measure.DEPTH))
+            .column(Column.of("downspout", "Round downspout, inside", Measure.DEPTH))
+            .column(Column.of("size", "Next whole inch", Measure.DEPTH))
             .column(Column.of("first", "First flush", Measure.WATER))
-            .column(Column.of("pipe", "Standing pipe for it", Measure.LENGTH));
+            .column(Column.of("pipe-4", "Standing pipe for it, 4 in bore", Measure.LENGTH))
+            .column(Column.of("pipe-6", "6 in bore", Measure.LENGTH))
+            .column(Column.of("pipe-8", "8 in bore", Measure.LENGTH));
     List<Element.Roof> roofs = plan.all(Element.Roof.class);
     Derived<Length> rain = Cloudburst.of(plan);
     for (Element.Roof roof : roofs) {
@@ -59,27 +71,42 @@ public final class RoofDrainageTable implements TableMaker {
           Derived.by("plan area × 10 gal / 1000 sq ft", FIRST)
               .from("plan area", area, roof.place())
               .gives(FirstFlush.of(area, FirstFlush.LEAST));
-      table.row(
-          Cell.text(roof.id().name()),
-          Cell.of(area),
-          Cell.of(rain),
-          Cell.of(flow(roof, rain)),
-          Cell.of(downspout(roof, rain)),
-          Cell.of(first),
-          Cell.of(
-              Derived.by("first flush / (π / 4 × inside diameter²)", FIRST)
-                  .from("first flush", first)
-                  .from("inside diameter", STANDING_PIPE)
-                  .gives(FirstFlush.pipe(first.value(), STANDING_PIPE))));
+      Derived<Length> downspout = downspout(roof, rain);
+      List<Cell> row = new ArrayList<>();
+      row.add(Cell.text(roof.id().name()));
+      row.add(Cell.of(area));
+      row.add(Cell.of(rain));
+      row.add(Cell.of(flow(roof, rain)));
+      row.add(Cell.of(downspout));
+      row.add(Cell.of(toBuy(downspout)));
+      row.add(Cell.of(first));
+      STANDING_PIPES.forEach(inside -> row.add(Cell.of(standingPipe(first, inside))));
+      table.row(row);
     }
     if (!roofs.isEmpty()) {
       table.note(
           "One downspout for the whole roof; two share it. Cloudburst: "
               + rain.source().cite()
-              + ". First flush is the least that is usual; the standing pipe is 4 in (10 cm) inside."
+              + ". First flush is the least that is usual; it stands in a pipe of 4, 6 or 8 in (10, 15 or 20"
+              + " cm) inside: choose one that fits under the gutter."
               + " Leaf screens and the local plumbing code come before both.");
     }
     return table.build();
+  }
+
+  /** Downspouts are sold by the inch; the smaller one would not do. */
+  private static Derived<Length> toBuy(Derived<Length> inside) {
+    return Derived.by("inside diameter, up to the next step", SIZES)
+        .from("inside diameter", inside)
+        .from("step", WHOLE_INCH)
+        .gives(WHOLE_INCH.times(Math.ceil(inside.value().ratioTo(WHOLE_INCH))));
+  }
+
+  private static Derived<Length> standingPipe(Derived<Volume> first, Length inside) {
+    return Derived.by("first flush / (π / 4 × inside diameter²)", FIRST)
+        .from("first flush", first)
+        .from("inside diameter", inside)
+        .gives(FirstFlush.pipe(first.value(), inside));
   }
 
   private static Derived<Flow> flow(Element.Roof roof, Derived<Length> rain) {
