@@ -136,8 +136,8 @@ public final class Drawing {
     Xy at = view.toPaper(symbol.at());
     double radius = symbol.size().metres() * view.mmPerM() / 2;
     double reach = symbol.form().isTrueSize() ? Math.min(radius, 3) : 1.5;
-    space.avoid(at.plus(-reach, -reach), at.plus(reach, reach));
-    space.avoid(at.plus(-reach, reach), at.plus(reach, -reach));
+    space.avoidSymbol(at.plus(-reach, -reach), at.plus(reach, reach));
+    space.avoidSymbol(at.plus(-reach, reach), at.plus(reach, -reach));
     return Symbols.draw(symbol.form(), at, radius, symbol.turn().degrees(), symbol.style());
   }
 

@@ -2,8 +2,11 @@ package yardloom.sheet.label;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Polygon;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Mark.Anchor;
@@ -23,7 +26,11 @@ public final class DrawingLabels {
   private static final Style LEADER = Style.line("leader", Palette.INK, 0.18);
   private static final Style LEADER_DOT = Style.filled("leader-dot", Palette.INK);
 
-  /** A label waiting for a place. */
+  /**
+   * A label waiting for a place.
+   *
+   * @param callout whether it says what several painters say of one ground, and so is kept whole
+   */
   private record Waiting(
       Xy anchor,
       List<String> lines,
@@ -32,10 +39,28 @@ public final class DrawingLabels {
       int rank,
       Anchor stand,
       boolean upright,
-      Optional<Footprint> ground) {
+      Optional<Footprint> ground,
+      boolean callout) {
 
     Waiting arranged(List<String> otherLines, boolean isUpright) {
-      return new Waiting(anchor, otherLines, heightMm, bold, rank, stand, isUpright, ground);
+      return new Waiting(
+          anchor, otherLines, heightMm, bold, rank, stand, isUpright, ground, callout);
+    }
+
+    /** One text for both; what ranks first is said first. */
+    Waiting with(Waiting other) {
+      Waiting first = other.rank < rank ? other : this;
+      Waiting second = first == this ? other : this;
+      return new Waiting(
+          first.anchor,
+          Stream.concat(first.lines.stream(), second.lines.stream()).toList(),
+          first.heightMm,
+          first.bold,
+          first.rank,
+          first.stand,
+          false,
+          ground,
+          true);
     }
   }
 
@@ -44,6 +69,7 @@ public final class DrawingLabels {
   private final Box area;
   private final Type type;
   private final List<Waiting> waiting = new ArrayList<>();
+  private final Map<Shape, Integer> byGround = new HashMap<>();
   private final List<Ink> leaders = new ArrayList<>();
   private final List<Ink> texts = new ArrayList<>();
 
@@ -62,17 +88,29 @@ public final class DrawingLabels {
     return texts;
   }
 
+  /** Adds a label; what is said of one ground by several painters becomes one text. */
   public void add(Mark.Label label) {
-    waiting.add(
-        new Waiting(
-            area.inset(2).nearest(view.toPaper(label.at())),
-            List.of(label.text().strip().split("\n")),
-            Math.max(Type.BODY, label.heightMm()),
-            label.bold(),
-            label.rank(),
-            label.anchor(),
-            false,
-            label.ground().flatMap(this::footprint)));
+    Waiting added = waitingFor(label);
+    Integer same = label.ground().map(byGround::get).orElse(null);
+    if (same == null) {
+      label.ground().ifPresent(g -> byGround.put(g, waiting.size()));
+      waiting.add(added);
+    } else {
+      waiting.set(same, waiting.get(same).with(added));
+    }
+  }
+
+  private Waiting waitingFor(Mark.Label label) {
+    return new Waiting(
+        area.inset(2).nearest(view.toPaper(label.at())),
+        List.of(label.text().strip().split("\n")),
+        Math.max(Type.BODY, label.heightMm()),
+        label.bold(),
+        label.rank(),
+        label.anchor(),
+        false,
+        label.ground().flatMap(this::footprint),
+        false);
   }
 
   /** The largest piece of a shape, without its holes. */
@@ -120,12 +158,15 @@ public final class DrawingLabels {
   /**
    * In a flat shape one long line is read better than two over its edges; in a tall one, upright.
    * Where the shape is too small for all that is to be said, it says its name, which is the first
-   * line; the rest stands in the tables.
+   * line; the rest stands in the tables. A callout stands whole beside its ground instead.
    */
   private Waiting onFewestLines(Waiting w) {
     List<Waiting> whole = arrangements(w, w.lines());
     if (whole.stream().anyMatch(this::isInItsGround)) {
       return clearest(whole);
+    }
+    if (w.callout()) {
+      return whole.get(1);
     }
     List<Waiting> name = arrangements(w, w.lines().subList(0, 1));
     return name.stream()
@@ -150,9 +191,10 @@ public final class DrawingLabels {
         .orElseThrow();
   }
 
-  /** Whether what it names has room for it; not for the label of a point. */
+  /** Whether what it names has room for it between its plants; not for the label of a point. */
   private boolean isInItsGround(Waiting w) {
-    return w.ground().filter(g -> g.contains(centred(w))).isPresent();
+    Box box = centred(w);
+    return w.ground().filter(g -> g.contains(box)).isPresent() && space.symbolsUnder(box) == 0;
   }
 
   private Box centred(Waiting w) {

@@ -55,8 +55,13 @@ final class LabelPlacer {
 
   private static final double PER_CROSSING = 4;
 
-  /** What grows in a bed has to lie under some text. */
+  /** Hatches and rows of pipe have to lie under some text; plants are drawn to be seen. */
   private static final double PER_CROSSING_INSIDE = 0.2;
+
+  private static final double PER_SYMBOL_INSIDE = 2.5;
+
+  /** A led text on ground that another label names is read as that ground's. */
+  private static final double ON_FOREIGN_GROUND = 30;
 
   private static final double LEADER = 16;
 
@@ -159,9 +164,12 @@ final class LabelPlacer {
     return best == Offer.NONE ? anywhere(request) : Optional.of(best.spot());
   }
 
-  /** Whether it lies in its ground and on no outline; that of a point may lie anywhere. */
+  /** Whether it lies in its ground, on no outline or symbol; that of a point may lie anywhere. */
   private boolean isClear(Request request, Box box) {
-    return request.ground().map(g -> g.contains(box) && space.outlinesUnder(box) == 0).orElse(true);
+    return request
+        .ground()
+        .map(g -> g.contains(box) && space.outlinesUnder(box) == 0 && space.symbolsUnder(box) == 0)
+        .orElse(true);
   }
 
   private Offer atThePoint(Request request) {
@@ -185,7 +193,8 @@ final class LabelPlacer {
         double cost =
             c.cost()
                 + PER_CROSSING * space.outlinesUnder(c.box())
-                + PER_CROSSING_INSIDE * space.linesUnder(c.box());
+                + PER_CROSSING_INSIDE * space.linesUnder(c.box())
+                + PER_SYMBOL_INSIDE * space.symbolsUnder(c.box());
         best = best.orCheaper(new Spot(c.box(), Optional.empty(), c.upright()), cost);
       }
     }
@@ -216,6 +225,7 @@ final class LabelPlacer {
             double cost =
                 least
                     + PER_CROSSING * space.linesUnder(box)
+                    + (isOnForeignGround(box, request) ? ON_FOREIGN_GROUND : 0)
                     + space.crossingCost(leader.from(), leader.to());
             best = best.orCheaper(new Spot(box, Optional.of(leader), false), cost);
           }
@@ -274,6 +284,18 @@ final class LabelPlacer {
   private boolean isNearest(Box box, Request request) {
     double own = request.distance(box);
     return rivals(request).allMatch(other -> other.distance(box) > own);
+  }
+
+  /** Ground that another label names, unless what this one names lies in it as well. */
+  private boolean isOnForeignGround(Box box, Request request) {
+    return rivals(request)
+        .flatMap(r -> r.ground().stream())
+        .anyMatch(g -> g.distance(box) == 0 && !isWellInside(g, request.anchor()));
+  }
+
+  /** A tap on a wall is not in the house. */
+  private static boolean isWellInside(Footprint ground, Xy point) {
+    return ground.contains(point) && ground.nearest(point).distance(point) > INTO_GROUND_MM;
   }
 
   private Stream<Request> rivals(Request request) {

@@ -14,7 +14,13 @@ public final class LabelSpace {
   private static final double PER_LEADER_CROSSED = 10;
   private static final double PER_OUTLINE_CROSSED = 3;
 
-  private record Segment(Xy from, Xy to, boolean outline) {}
+  private enum Kind {
+    LINE,
+    OUTLINE,
+    SYMBOL
+  }
+
+  private record Segment(Xy from, Xy to, Kind kind) {}
 
   private final Box area;
   private final List<Quad> taken = new ArrayList<>();
@@ -38,7 +44,7 @@ public final class LabelSpace {
 
   /** Keeps texts off the line. */
   void takeLeader(Xy from, Xy to) {
-    leaders.add(new Segment(from, to, false));
+    leaders.add(new Segment(from, to, Kind.LINE));
   }
 
   public boolean isFree(Quad quad) {
@@ -54,19 +60,32 @@ public final class LabelSpace {
 
   /** A line of the drawing that labels had better not cross. */
   public void avoid(Xy from, Xy to) {
-    lines.add(new Segment(from, to, false));
+    add(from, to, Kind.LINE);
+  }
+
+  /** Part of a symbol, such as a plant, that is read worse than a line when text lies on it. */
+  public void avoidSymbol(Xy from, Xy to) {
+    add(from, to, Kind.SYMBOL);
+  }
+
+  private void add(Xy from, Xy to, Kind kind) {
+    lines.add(new Segment(from, to, kind));
     index = null;
   }
 
   /** An outline of a region or a measured line; leaders had better not cross it either. */
   public void avoidOutline(Xy from, Xy to) {
-    lines.add(new Segment(from, to, true));
-    index = null;
+    add(from, to, Kind.OUTLINE);
   }
 
   /** How many outlines and measured lines run under {@code box}. */
   long outlinesUnder(Box box) {
-    return under(box).filter(Segment::outline).count();
+    return under(box).filter(s -> s.kind == Kind.OUTLINE).count();
+  }
+
+  /** How many parts of symbols lie under {@code box}. */
+  long symbolsUnder(Box box) {
+    return under(box).filter(s -> s.kind == Kind.SYMBOL).count();
   }
 
   /** How many lines of the drawing run under {@code box}. */
@@ -79,7 +98,7 @@ public final class LabelSpace {
     long crossed = leaders.stream().filter(l -> Quad.isCrossing(from, to, l.from, l.to)).count();
     long outlines =
         near(new Envelope(from.x(), to.x(), from.y(), to.y()))
-            .filter(s -> s.outline && Quad.isCrossing(from, to, s.from, s.to))
+            .filter(s -> s.kind == Kind.OUTLINE && Quad.isCrossing(from, to, s.from, s.to))
             .count();
     return PER_LEADER_CROSSED * crossed + PER_OUTLINE_CROSSED * outlines;
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -31,6 +32,10 @@ import yardloom.kernel.unit.UnitSystem;
 public final class DimensionPainter implements Painter {
   private static final Length OUTSIDE_LOT = Length.metres(-1.4);
   private static final Length OUTSIDE_WALL = Length.metres(-0.8);
+
+  /** Beyond the measures of the lot, so that a second row of measures can be read beside them. */
+  private static final double CHAIN_M = 3;
+
   private static final double SHORTEST_M = 0.9;
   private static final double SHORTEST_WALL_M = 2;
   private static final int MOST_WALLS = 8;
@@ -70,10 +75,27 @@ public final class DimensionPainter implements Painter {
       if (!building.neighbour()) {
         walls(building, units, marks);
         plan.lot()
-            .ifPresent(lot -> toLotLines(building, lot, others, passable, fences, units, marks));
+            .ifPresent(
+                lot ->
+                    toLotLines(
+                        building,
+                        lot,
+                        others,
+                        passable,
+                        fences,
+                        otherWalls(plan, building),
+                        units,
+                        marks));
       }
     }
     return marks;
+  }
+
+  private static List<Geometry> otherWalls(Plan plan, Element.Building building) {
+    return plan.all(Element.Building.class).stream()
+        .filter(b -> !b.equals(building) && !b.shape().isEmpty())
+        .<Geometry>map(b -> b.shape().jts())
+        .toList();
   }
 
   private static List<Geometry> shapes(Plan plan, Set<ElementKind> kinds) {
@@ -113,13 +135,21 @@ public final class DimensionPainter implements Painter {
     }
   }
 
-  /** The distance from the building to each straight side of the lot. */
+  private static List<Geometry> around(List<Geometry> things, List<Geometry> walls) {
+    return Stream.concat(things.stream(), walls.stream()).toList();
+  }
+
+  /**
+   * The distance from the building to each straight side of the lot; beside the lot where the way
+   * would run through beds and paths.
+   */
   private static void toLotLines(
       Element.Building building,
       Lot lot,
       List<Geometry> others,
       List<Geometry> passable,
       List<Geometry> fences,
+      List<Geometry> walls,
       UnitSystem units,
       List<Mark> marks) {
     if (!lot.shape().covers(building.shape())) {
@@ -131,7 +161,17 @@ public final class DimensionPainter implements Painter {
         List<Geometry> lines = new ArrayList<>(fences);
         lot.edges().stream().filter(e -> !e.equals(edge)).forEach(e -> lines.add(e.line().jts()));
         Line way = WallToLine.between(building.shape(), edge.line(), others, passable, lines);
-        add(marks, way.start(), way.end(), Length.ZERO, SHORTEST_M, units);
+        List<Geometry> things = new ArrayList<>(others);
+        things.addAll(passable);
+        long crossed =
+            things.stream().filter(way.jts()::intersects).count()
+                + lines.stream().filter(g -> WallToLine.isAlong(way.jts(), g)).count();
+        // Walls and neighbours count for lines outside only: the way itself leaves from a wall.
+        OutsideChain.of(
+                building.shape(), edge.line(), lot.shape(), around(things, walls), CHAIN_M, crossed)
+            .ifPresentOrElse(
+                c -> add(marks, c.from(), c.to(), c.offset(), SHORTEST_M, units),
+                () -> add(marks, way.start(), way.end(), Length.ZERO, SHORTEST_M, units));
       }
     }
   }

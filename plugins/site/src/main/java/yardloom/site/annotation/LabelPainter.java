@@ -16,7 +16,10 @@ import yardloom.kernel.table.TableFormat;
 import yardloom.site.built.StructurePainter;
 import yardloom.site.element.Show;
 
-/** Names of elements; beds with their area. */
+/**
+ * Names of elements that every drawing of the yard shows; beds with their area. What only some
+ * sheets show is named by its own painter.
+ */
 public final class LabelPainter implements Painter {
   private static final double NORMAL_MM = 2.0;
   private static final double LARGE_MM = 2.5;
@@ -40,29 +43,25 @@ public final class LabelPainter implements Painter {
     if (element instanceof Element.Building b) {
       marks.add(
           b.neighbour()
-              ? text(b.shape().heart(), name(b), 4, Anchor.CENTRE)
-              : new Mark.Label(b.shape().heart(), name(b), LARGE_MM, true, 1, Anchor.CENTRE));
+              ? text(b.shape().heart(), Show.name(b), 4, Anchor.CENTRE).on(b.shape())
+              : new Mark.Label(b.shape().heart(), Show.name(b), LARGE_MM, true, 1, Anchor.CENTRE)
+                  .on(b.shape()));
     } else if (element instanceof Element.Bed bed) {
       String area = format.withUnit(Measure.AREA, bed.shape().area());
-      inside(bed.shape(), name(bed) + second(area), 1, marks);
+      inside(bed.shape(), Show.name(bed) + second(area), 1, marks);
     } else if (element instanceof Element.Structure s && !StructurePainter.isSwale(s)) {
-      inside(s.shape(), name(s), 1, marks);
+      inside(s.shape(), Show.name(s), 1, marks);
     } else if (element instanceof Element.Paving p) {
-      inside(p.shape(), name(p) + second(p.surface()), 2, marks);
+      inside(p.shape(), Show.name(p) + second(p.surface()), 2, marks);
     } else if (element instanceof Element.KeepOut k) {
       boolean isSaid = k.reason().equalsIgnoreCase(k.id().name());
-      inside(k.shape(), name(k) + second(isSaid ? "" : k.reason()), 1, marks);
+      inside(k.shape(), Show.name(k) + second(isSaid ? "" : k.reason()), 1, marks);
     } else if (element instanceof Element.Path p) {
-      marks.add(text(p.line().middle(), name(p), 3, Anchor.CENTRE).on(p.shape()));
+      marks.add(text(p.line().middle(), Show.name(p), 3, Anchor.CENTRE).on(p.shape()));
     } else if (element instanceof Element.Tree tree) {
-      marks.add(text(tree.at(), name(tree), 2, Anchor.NEAR));
-    } else if (element instanceof Element.WaterPoint water) {
-      marks.add(text(water.at(), name(water), 2, Anchor.NEAR));
+      marks.add(text(tree.at(), Show.name(tree), 2, Anchor.NEAR));
     } else if (element instanceof Element.Fence fence) {
-      marks.add(text(fence.line().middle(), name(fence), 3, Anchor.NEAR));
-    } else if (element instanceof Element.Utility u) {
-      String what = u.carries().isBlank() ? name(u) : Show.capital(u.carries());
-      marks.add(new Mark.Label(u.line().middle(), what, NORMAL_MM, true, 1, Anchor.NEAR));
+      marks.add(text(fence.line().middle(), Show.name(fence), 3, Anchor.NEAR));
     }
   }
 
@@ -79,14 +78,6 @@ public final class LabelPainter implements Painter {
   /** A second line, if there is anything to say. */
   private static String second(String text) {
     return text.isBlank() ? "" : "\n" + text;
-  }
-
-  /** The element's name; a bare number or letter gets its kind before it. */
-  private static String name(Element element) {
-    String name = element.id().name();
-    return name.length() <= 2
-        ? Show.capital(element.id().kind().word()) + " " + name
-        : Show.capital(name);
   }
 
   @Override

@@ -86,7 +86,7 @@ final class WallToLine {
   }
 
   /** Whether the middle of the way, where its measure stands, is close to the line. */
-  private static boolean isAlong(Geometry way, Geometry line) {
+  static boolean isAlong(Geometry way, Geometry line) {
     return way.getCentroid().distance(line) < CLEAR_M;
   }
 }

@@ -11,9 +11,12 @@ import yardloom.kernel.draw.Palette;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.table.SheetUse;
 import yardloom.site.element.ElementPainter;
+import yardloom.site.element.Show;
 
 /** Buried and overhead lines, with the ground in which nobody digs. */
 public final class UtilityPainter extends ElementPainter<Element.Utility> {
+  private static final double TEXT_MM = 2;
+
   public UtilityPainter() {
     super(Element.Utility.class, new Layer("site.utility", "Utilities", Layer.Band.WORKS));
   }
@@ -26,6 +29,9 @@ public final class UtilityPainter extends ElementPainter<Element.Utility> {
       marks.add(new Mark.Region(utility.shape(), Palette.CLEARANCE, about));
     }
     marks.add(new Mark.Stroke(utility.line(), Palette.UTILITY, about));
+    String carried = utility.carries();
+    String text = carried.isBlank() ? Show.name(utility) : Show.capital(carried);
+    marks.add(new Mark.Label(utility.line().middle(), text, TEXT_MM, true, 1, Mark.Anchor.NEAR));
     return marks;
   }
 

@@ -14,9 +14,12 @@ import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.site.element.ElementPainter;
+import yardloom.site.element.Show;
 
 /** Taps and other places where water can be taken. */
 public final class WaterPointPainter extends ElementPainter<Element.WaterPoint> {
+  private static final double TEXT_MM = 2;
+
   public WaterPointPainter() {
     super(
         Element.WaterPoint.class, new Layer("site.water-point", "Water points", Layer.Band.WATER));
@@ -31,7 +34,8 @@ public final class WaterPointPainter extends ElementPainter<Element.WaterPoint> 
             Length.ZERO,
             Angle.ZERO,
             Palette.WATER_POINT,
-            point.id().toString()));
+            point.id().toString()),
+        new Mark.Label(point.at(), Show.name(point), TEXT_MM, false, 2, Mark.Anchor.NEAR));
   }
 
   @Override

@@ -1,6 +1,7 @@
 package yardloom.site.element;
 
 import java.util.Locale;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
@@ -26,6 +27,12 @@ public final class Show {
     return isUs(plan)
         ? String.format(Locale.ROOT, "%.1f sq ft", value.squareFeet())
         : String.format(Locale.ROOT, "%.2f m²", value.squareMetres());
+  }
+
+  /** The element's name as a title; a bare number or letter gets its kind before it. */
+  public static String name(Element element) {
+    String name = element.id().name();
+    return name.length() <= 2 ? capital(element.id().kind().word()) + " " + name : capital(name);
   }
 
   /** The text with its first letter as a title has it; not for empty text. */

@@ -1,0 +1,86 @@
+package yardloom.site.annotation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.Polygon;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.unit.Length;
+
+/**
+ * The distance from a building to a lot side as a dimension beside the lot, where the way itself is
+ * full of beds and paths: an extension line leaves the building's corner, and the measure stands
+ * outside the measure of the lot.
+ *
+ * @param from a corner of the building that is nearest to the side
+ * @param to its foot on the side
+ * @param offset from that way to the dimension line, to the left of its direction if positive
+ */
+record OutsideChain(Point from, Point to, Length offset) {
+  private static final double EQUAL_M = 0.01;
+
+  private record Candidate(OutsideChain chain, long crossed, double extensionM) {}
+
+  /**
+   * The chain whose lines cross the fewest of {@code things}, of equals the one with the shortest
+   * extension line; empty if every one crosses as many as {@code most} or more.
+   *
+   * @param beyondM how far outside the lot the dimension line runs
+   */
+  static Optional<OutsideChain> of(
+      Shape building, Line side, Shape lot, List<Geometry> things, double beyondM, long most) {
+    LineSegment edge = new LineSegment(side.start().coordinate(), side.end().coordinate());
+    double shortest = building.jts().distance(side.jts());
+    List<Candidate> candidates = new ArrayList<>();
+    for (Polygon polygon : building.polygons()) {
+      for (Coordinate corner : polygon.getExteriorRing().getCoordinates()) {
+        Coordinate foot = edge.closestPoint(corner);
+        if (corner.distance(foot) <= shortest + EQUAL_M) {
+          candidates.add(candidate(corner, foot, lot, things, beyondM, 1));
+          candidates.add(candidate(corner, foot, lot, things, beyondM, -1));
+        }
+      }
+    }
+    return candidates.stream()
+        .filter(c -> c.crossed < most)
+        .min(
+            Comparator.comparingLong(Candidate::crossed).thenComparingDouble(Candidate::extensionM))
+        .map(Candidate::chain);
+  }
+
+  /**
+   * @param hand 1 to the left of the way, -1 to its right
+   */
+  private static Candidate candidate(
+      Coordinate corner,
+      Coordinate foot,
+      Shape lot,
+      List<Geometry> things,
+      double beyondM,
+      int hand) {
+    double lengthM = corner.distance(foot);
+    double nx = -hand * (foot.y - corner.y) / lengthM;
+    double ny = hand * (foot.x - corner.x) / lengthM;
+    double reachM = 0;
+    for (Coordinate c : lot.jts().getCoordinates()) {
+      reachM = Math.max(reachM, (c.x - corner.x) * nx + (c.y - corner.y) * ny);
+    }
+    double offsetM = reachM + beyondM;
+    Point from = Point.metres(corner.x, corner.y);
+    Point to = Point.metres(foot.x, foot.y);
+    Point lineFrom = Point.metres(corner.x + nx * offsetM, corner.y + ny * offsetM);
+    Point lineTo = Point.metres(foot.x + nx * offsetM, foot.y + ny * offsetM);
+    Geometry extension = Line.between(from, lineFrom).jts();
+    Geometry measure = Line.between(lineFrom, lineTo).jts();
+    long crossed =
+        things.stream().filter(g -> g.intersects(extension) || g.intersects(measure)).count();
+    return new Candidate(
+        new OutsideChain(from, to, Length.metres(hand * offsetM)), crossed, offsetM);
+  }
+}
