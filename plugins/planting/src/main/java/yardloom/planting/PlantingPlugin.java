@@ -20,6 +20,7 @@ import yardloom.planting.catalogue.Plant;
 import yardloom.planting.fit.ChillCheck;
 import yardloom.planting.fit.ChillWords;
 import yardloom.planting.fit.HardinessCheck;
+import yardloom.planting.fit.HeatCheck;
 import yardloom.planting.fit.LightCheck;
 import yardloom.planting.fit.PlantingChecks;
 import yardloom.planting.fit.RotationCheck;
@@ -70,6 +71,7 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new HardinessCheck());
     checks.add(new LightCheck());
     checks.add(new ChillCheck());
+    checks.add(new HeatCheck());
     checks.add(new YieldCheck());
     checks.add(new RotationCheck());
     return checks;

@@ -3,14 +3,17 @@ package yardloom.planting;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.MonthDay;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.facts.ClimateNormals;
 import yardloom.facts.FrostDates;
 import yardloom.facts.Hardiness;
+import yardloom.facts.WinterChill;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
@@ -62,18 +65,71 @@ class PlantsInTheColdTest {
     return new Study(PluginLoader.of(plugins)).of(draft.freeze());
   }
 
-  /** Gooseberries grow in zones 3 to 8 (web page on gooseberries, read). */
-  @ParameterizedTest(name = "zone {0}")
-  @CsvSource({"2, WARNING", "3, ", "8, ", "9, NOTE"})
-  void plantOutsideItsZones_isFound(int zone, Severity expected) {
-    bed("gooseberry");
+  /**
+   * Gooseberries grow from zone 3 on (web page on gooseberries, read), red currants down to -31 °F
+   * (University of Idaho Extension, 2012, read): zone 4a ends at -30 °F, so zone 3. What a summer
+   * is like no zone tells.
+   */
+  @ParameterizedTest(name = "{0}, zone {1}")
+  @CsvSource({
+    "gooseberry, 2, true",
+    "gooseberry, 3, false",
+    "gooseberry, 12, false",
+    "red currant, 2, true",
+    "red currant, 3, false",
+    "pomegranate, 7, true",
+    "pomegranate, 8, false"
+  })
+  void plantTooTenderForTheZone_isFound(String plant, int zone, boolean expected) {
+    bed(plant);
     Hardiness hardiness = new Hardiness(zone, false, Optional.empty(), Source.plan("map"));
-    List<Severity> found =
-        with(YardFacts.HARDINESS, hardiness).findings().stream()
-            .filter(f -> f.rule().equals("planting.hardiness"))
-            .map(Finding::severity)
-            .toList();
+    List<Severity> found = severities("planting.hardiness", with(YardFacts.HARDINESS, hardiness));
+    assertEquals(expected ? List.of(Severity.WARNING) : List.of(), found);
+  }
+
+  /** Strawberries ask for 200 to 400 h, rhubarb for 500 h or more (a nursery's page, read). */
+  @ParameterizedTest(name = "{0}, {1} h")
+  @CsvSource({
+    "garden strawberry, 199, WARNING",
+    "garden strawberry, 200, NOTE",
+    "garden strawberry, 399, NOTE",
+    "garden strawberry, 400, ",
+    "rhubarb, 499, WARNING",
+    "rhubarb, 500, "
+  })
+  void plantThatLacksChill_isFound(String plant, double hours, Severity expected) {
+    bed(plant);
+    WinterChill chill = new WinterChill(Derived.given(hours, "chill", SourceRef.NONE));
+    List<Severity> found = severities("planting.chill", with(YardFacts.WINTER_CHILL, chill));
     assertEquals(expected == null ? List.of() : List.of(expected), found);
+  }
+
+  /** Raspberries suffer where days reach 95 °F (Utah State University Extension, read). */
+  @ParameterizedTest(name = "July {0} °F")
+  @CsvSource({"94, false", "96, true"})
+  void raspberriesInTheHeat_areFoundWhateverTheWinter(double july, boolean expected) {
+    bed("red raspberry");
+    List<ClimateNormals.Month> months = new ArrayList<>();
+    for (int m = 0; m < 12; m++) {
+      months.add(
+          new ClimateNormals.Month(
+              Length.millimetres(10 + m),
+              Temperature.fahrenheit(60),
+              Optional.of(Temperature.fahrenheit(m == 6 ? july : 50 + m)),
+              Optional.of(Temperature.fahrenheit(40))));
+    }
+    Source source = Source.plan("normals");
+    ClimateNormals climate = new ClimateNormals("t", months, source, source);
+    assertEquals(
+        expected ? List.of(Severity.NOTE) : List.of(),
+        severities("planting.heat", with(YardFacts.CLIMATE, climate)));
+  }
+
+  private static List<Severity> severities(String rule, Outcome outcome) {
+    return outcome.findings().stream()
+        .filter(f -> f.rule().equals(rule))
+        .map(Finding::severity)
+        .toList();
   }
 
   @Test

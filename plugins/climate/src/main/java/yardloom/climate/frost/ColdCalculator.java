@@ -20,8 +20,9 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 
 /**
- * Gives frost dates and the hardiness zone as the plan states them, else as its weather record
- * shows; and what else the record tells. A record without a complete year gives nothing.
+ * Gives frost dates, winter chill and the hardiness zone as the plan states them, else as its
+ * weather record shows; and what else the record tells. A record without a complete year gives
+ * nothing.
  */
 public final class ColdCalculator implements Calculator {
   @Override
@@ -37,13 +38,11 @@ public final class ColdCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     Optional<WeatherReading> record = reading(plan);
-    record
-        .map(WeatherReading::all)
-        .ifPresent(
-            all -> {
-              out.give(ColdAndWarmth.KEY, all);
-              out.give(YardFacts.WINTER_CHILL, new WinterChill(all.chillHours()));
-            });
+    record.map(WeatherReading::all).ifPresent(all -> out.give(ColdAndWarmth.KEY, all));
+    plan.said(FrostWords.CHILL)
+        .map(ColdCalculator::chill)
+        .or(() -> record.map(r -> r.all().chillHours()))
+        .ifPresent(hours -> out.give(YardFacts.WINTER_CHILL, new WinterChill(hours)));
     plan.said(FrostWords.FROST)
         .map(ColdCalculator::given)
         .or(() -> record.flatMap(WeatherReading::frost))
@@ -61,6 +60,12 @@ public final class ColdCalculator implements Calculator {
         .map(r -> new WeatherYears(r, south))
         .filter(y -> !y.years().isEmpty())
         .map(y -> new WeatherReading(y, record.orElseThrow().source()));
+  }
+
+  private static Derived<Double> chill(Entry<FrostWords.ChillGiven> entry) {
+    return Derived.by("hours of winter chill", Source.plan(entry.value().source()))
+        .from("hours of winter chill", entry.value().hours(), entry.place())
+        .gives(entry.value().hours());
   }
 
   private static Hardiness given(FrostWords.ZoneGiven zone) {

@@ -39,6 +39,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.planting.placing.PlantPlaces;
 
 /** Sun and winter of a place against what plants ask for; the facts are made by hand. */
 class FitChecksTest {
@@ -135,10 +136,12 @@ class FitChecksTest {
   private List<Finding> chill(double hours) {
     return found(
         new ChillCheck(),
-        Set.of(YardFacts.WINTER_CHILL),
-        out ->
-            out.give(
-                YardFacts.WINTER_CHILL,
-                new WinterChill(Derived.given(hours, "chill", SourceRef.NONE))));
+        Set.of(YardFacts.WINTER_CHILL, PlantPlaces.KEY),
+        out -> {
+          out.give(PlantPlaces.KEY, new PlantPlaces(List.of(), List.of()));
+          out.give(
+              YardFacts.WINTER_CHILL,
+              new WinterChill(Derived.given(hours, "chill", SourceRef.NONE)));
+        });
   }
 }
