@@ -35,6 +35,7 @@ import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.trained.TrainedWords;
 import yardloom.planting.window.PlantingTimes;
 import yardloom.planting.window.WindowCalculator;
 
@@ -52,7 +53,9 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("planting", List.of(PlantingWords.class, ChillWords.class)));
+    return List.of(
+        new Vocabulary(
+            "planting", List.of(PlantingWords.class, ChillWords.class, TrainedWords.class)));
   }
 
   @Override

@@ -3,6 +3,7 @@ package yardloom.planting.catalogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import yardloom.facts.LightNeed;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
 
@@ -33,7 +34,7 @@ public record Plant(
     SizeRange rows,
     SizeRange spread,
     SizeRange height,
-    Light light,
+    LightNeed.Amount light,
     Source lightSource,
     Crop crop,
     boolean cropStandsIn,
@@ -83,24 +84,6 @@ public record Plant(
     /** Whether it goes into drills, which are bought for and worked by length. */
     public boolean isInDrills() {
       return this != PLANT;
-    }
-  }
-
-  /** How much direct sun it asks for. */
-  public enum Light {
-    FULL_SUN(6),
-    HALF_DAY(4),
-    SUN_OR_PART_SHADE(3);
-
-    private final double hours;
-
-    Light(double hours) {
-      this.hours = hours;
-    }
-
-    /** Direct sun a day in the growing season below which it does poorly; common practice. */
-    public double hours() {
-      return hours;
     }
   }
 

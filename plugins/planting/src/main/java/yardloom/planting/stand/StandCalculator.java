@@ -29,6 +29,7 @@ import yardloom.planting.placing.Planting;
 import yardloom.planting.stand.formula.CropCurve;
 import yardloom.planting.stand.formula.GrowingSeason;
 import yardloom.planting.stand.formula.StageShares;
+import yardloom.planting.trained.Trained;
 
 /**
  * Gives what stands where, with water use by month, the sun it asks for, and the bill of plants.
@@ -92,7 +93,7 @@ public final class StandCalculator implements Calculator {
   }
 
   private static LightNeed need(ElementId in, SourceRef place, Plant plant) {
-    return new LightNeed(in, place, plant.name(), plant.light().hours(), plant.lightSource());
+    return new LightNeed(in, place, plant.name(), plant.light(), plant.lightSource());
   }
 
   private static Stand stand(Plan plan, Optional<ClimateNormals> climate, Planting.Specimen s) {
@@ -102,8 +103,8 @@ public final class StandCalculator implements Calculator {
         s.plant().name(),
         s.plant().botanical(),
         List.of(s.tree().at()),
-        s.tree().shape().area(),
-        s.tree().crown(),
+        s.ground(),
+        s.trained().map(Trained::width).orElseGet(() -> s.tree().crown()),
         kc(s.plant(), s.kc(), season(plan, climate, s.plant())),
         kcSource(s.plant(), s.inGrass()),
         Optional.empty(),
