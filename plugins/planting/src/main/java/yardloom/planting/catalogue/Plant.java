@@ -21,6 +21,7 @@ import yardloom.kernel.source.Source.Standing;
  * @param juglone who says that it suffers near trees that make juglone; empty if nobody does
  * @param makesJuglone whether its roots give off juglone, which poisons some plants near it
  * @param harmful whether the caution is about harm to people or animals
+ * @param window the group of kinds that are planted in the same days
  */
 public record Plant(
     String name,
@@ -43,7 +44,8 @@ public record Plant(
     boolean makesJuglone,
     boolean harmful,
     String caution,
-    Source cautionSource) {
+    Source cautionSource,
+    String window) {
 
   /** How it grows; decides symbol and row spacing. */
   public enum Form {

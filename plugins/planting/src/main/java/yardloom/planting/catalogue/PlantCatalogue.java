@@ -118,7 +118,8 @@ public final class PlantCatalogue {
           cells.text("makes_juglone").equals("yes"),
           cells.text("harm").equals("yes"),
           cells.text("caution"),
-          source("caution_source"));
+          source("caution_source"),
+          cells.text("window"));
     }
 
     private Crop crop() {

@@ -52,7 +52,7 @@ public final class PlantingDayCheck implements Check {
           .append(names.isEmpty() ? "" : ", ")
           .append(w.plant())
           .append(" from ")
-          .append(TableFormat.day(w.springFrom().value()));
+          .append(TableFormat.day(w.periods().get(0).from().value()));
     }
     return List.of(
         Finding.of(
@@ -60,11 +60,11 @@ public final class PlantingDayCheck implements Check {
             Severity.NOTE,
             "Planting is set for " + start + " to " + end + "; usual is " + names + ".",
             "Plant these later, raise them under cover, or start the work later.",
-            early.get(0).springFrom().source()));
+            early.get(0).periods().get(0).from().source()));
   }
 
   private static boolean isEarly(LocalDate end, PlantingWindow window) {
-    LocalDate from = window.springFrom().value().atYear(end.getYear());
+    LocalDate from = window.periods().get(0).from().value().atYear(end.getYear());
     return end.isBefore(from) && from.isBefore(end.plusDays(HALF_A_YEAR));
   }
 }
