@@ -29,6 +29,7 @@ import yardloom.planting.harvest.HarvestTable;
 import yardloom.planting.harvest.YieldCheck;
 import yardloom.planting.list.PlantList;
 import yardloom.planting.list.PlantTable;
+import yardloom.planting.mulch.BorneDepthCalculator;
 import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlantPainter;
 import yardloom.planting.placing.PlantPlaces;
@@ -64,6 +65,7 @@ public final class PlantingPlugin implements YardPlugin {
         new CanopyCalculator(),
         new LayoutCalculator(),
         new WindowCalculator(),
+        new BorneDepthCalculator(),
         new StandCalculator(),
         new HarvestCalculator());
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import yardloom.facts.LightNeed;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
+import yardloom.kernel.unit.Length;
 
 /**
  * A row of the plant catalogue; every figure keeps its own source.
@@ -22,6 +23,7 @@ import yardloom.kernel.source.Source.Standing;
  * @param makesJuglone whether its roots give off juglone, which poisons some plants near it
  * @param harmful whether the caution is about harm to people or animals
  * @param window the group of kinds that are planted in the same days
+ * @param mulch how deep chips may lie on it, by how it grows
  */
 public record Plant(
     String name,
@@ -45,7 +47,8 @@ public record Plant(
     boolean harmful,
     String caution,
     Source cautionSource,
-    String window) {
+    String window,
+    Borne mulch) {
 
   /** How it grows; decides symbol and row spacing. */
   public enum Form {
@@ -88,6 +91,13 @@ public record Plant(
       return this != PLANT;
     }
   }
+
+  /**
+   * How deep chips may lie where it grows.
+   *
+   * @param most depth as laid; what is deeper smothers its crown or stems
+   */
+  public record Borne(Length most, Source source) {}
 
   /** What of this row was recalled and not verified. */
   public List<String> unverified() {

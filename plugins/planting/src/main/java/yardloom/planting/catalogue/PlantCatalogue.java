@@ -22,6 +22,7 @@ public final class PlantCatalogue {
   /** Follows the code of a crop's source where that crop stands in for the plant. */
   private static final String STAND_IN = "S";
 
+  private static final DataTable MULCH = DataTable.shipped(PlantCatalogue.class, "mulch-depth.csv");
   private static final PlantCatalogue SHIPPED = read();
 
   private final Map<String, Plant> byName;
@@ -119,7 +120,14 @@ public final class PlantCatalogue {
           cells.text("harm").equals("yes"),
           cells.text("caution"),
           source("caution_source"),
-          cells.text("window"));
+          cells.text("window"),
+          borne());
+    }
+
+    /** By how it grows: woody, spreading from below, low, or an annual. */
+    private Plant.Borne borne() {
+      DataRow row = MULCH.row("mulch", cells.text("mulch"));
+      return new Plant.Borne(Length.inches(row.number("most_in")), sources.cited(row, "source"));
     }
 
     private Crop crop() {
