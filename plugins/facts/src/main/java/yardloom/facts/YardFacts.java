@@ -31,6 +31,10 @@ public final class YardFacts {
   public static final FactKey<FrostDates> FROST =
       FactKey.one("climate.frost", FrostDates.class).called("frost dates");
 
+  /** Frost days said beside the climate; given by work, read by climate. */
+  public static final FactKey<FrostSaid> FROST_SAID =
+      FactKey.one("work.frost-said", FrostSaid.class).called("frost days said with the work");
+
   /** The plant hardiness zone; given by climate, read by planting. */
   public static final FactKey<Hardiness> HARDINESS =
       FactKey.one("climate.hardiness", Hardiness.class).called("hardiness zone");

@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.time.MonthDay;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.TreeMap;
@@ -121,6 +123,8 @@ public final class ResultsJson {
                 node.put("si", q.si());
               } else if (v instanceof Number n) {
                 node.put("number", n.doubleValue());
+              } else if (v instanceof LocalDate || v instanceof MonthDay) {
+                node.put("iso", v.toString());
               }
             });
     cell.why().ifPresent(d -> why(node, d));
