@@ -26,9 +26,9 @@ import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Temperature;
 
 /**
- * Gives frost dates, whichever word says them, winter chill and the hardiness zone as the plan states them, else as its
- * weather record shows; and what else the record tells. A record without a complete year gives
- * nothing.
+ * Gives frost dates, whichever word says them, winter chill and the hardiness zone as the plan
+ * states them, else as its weather record shows; and what else the record tells. A record without a
+ * complete year gives nothing.
  */
 public final class ColdCalculator implements Calculator {
   @Override

@@ -32,13 +32,7 @@ public record WorkSettings(
   /** These with the frost days that hold for the whole plan. */
   public WorkSettings withFrost(MonthDay last, MonthDay first) {
     return new WorkSettings(
-        crew,
-        hoursPerDay,
-        slope,
-        start,
-        Optional.of(last),
-        Optional.of(first),
-        place);
+        crew, hoursPerDay, slope, start, Optional.of(last), Optional.of(first), place);
   }
 
   /** What the plan says, or every default. */

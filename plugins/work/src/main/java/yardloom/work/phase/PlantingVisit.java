@@ -41,8 +41,7 @@ public record PlantingVisit(int number, LocalDate date, SortedMap<String, String
 
   /**
    * The fewest visits on working days from {@code ready} on that plant every kind within its days:
-   * the kind whose
-   * days end first waits until all that may join it are in season.
+   * the kind whose days end first waits until all that may join it are in season.
    *
    * <p>References: the greedy cover of intervals by points, by earliest end; a textbook result.
    */

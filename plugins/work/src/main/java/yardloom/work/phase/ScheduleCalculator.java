@@ -48,7 +48,8 @@ public final class ScheduleCalculator implements Calculator {
     Map<WorkPhase, Double> hours = new EnumMap<>(WorkPhase.class);
     tasks.forEach(t -> hours.merge(t.phase(), t.likely().value().hours(), Double::sum));
     WorkSettings work = settings(plan, in);
-    PhaseSchedule.of(needed(hours, in.all(YardFacts.BILL)), hours, work, in.all(YardFacts.PLANTING_WINDOWS))
+    PhaseSchedule.of(
+            needed(hours, in.all(YardFacts.BILL)), hours, work, in.all(YardFacts.PLANTING_WINDOWS))
         .forEach(t -> out.give(PhaseTime.FACT, t));
   }
 

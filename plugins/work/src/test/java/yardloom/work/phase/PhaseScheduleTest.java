@@ -111,8 +111,7 @@ class PhaseScheduleTest {
   @Test
   void planting_sixWeeksAheadOfFrost_goesOn() {
     List<PhaseTime> times =
-        schedule(
-            List.of(phase(WorkPhase.PLANT)), Map.of(), work("2026-09-01", "04-20", "10-20"));
+        schedule(List.of(phase(WorkPhase.PLANT)), Map.of(), work("2026-09-01", "04-20", "10-20"));
     assertEquals(LocalDate.parse("2026-09-01"), times.get(0).start().orElseThrow());
   }
 
@@ -120,8 +119,7 @@ class PhaseScheduleTest {
   void planting_southernYear_frostInsideTheYear() {
     // Frost from June to August; in mid May less than six weeks are left.
     List<PhaseTime> times =
-        schedule(
-            List.of(phase(WorkPhase.PLANT)), Map.of(), work("2026-05-15", "08-31", "06-10"));
+        schedule(List.of(phase(WorkPhase.PLANT)), Map.of(), work("2026-05-15", "08-31", "06-10"));
     assertEquals(LocalDate.parse("2026-09-01"), times.get(0).start().orElseThrow());
   }
 

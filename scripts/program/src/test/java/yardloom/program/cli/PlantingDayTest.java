@@ -48,9 +48,9 @@ class PlantingDayTest {
   private static final String FROST = "frost last: '04-25', first: '10-14', source: 'demo'";
 
   /**
-   * By hand: perennials from 6 weeks before the last frost of 25 April to 8 weeks after it, 14 March
-   * to 20 June; tomatoes from 2 weeks after it, Sunday 9 May, to 145 days before the first frost of
-   * 14 October, 22 May. They meet on Monday, 10 May.
+   * By hand: perennials from 6 weeks before the last frost of 25 April to 8 weeks after it, 14
+   * March to 20 June; tomatoes from 2 weeks after it, Sunday 9 May, to 145 days before the first
+   * frost of 14 October, 22 May. They meet on Monday, 10 May.
    */
   @Test
   void kindsThatMeet_arePlantedInOneVisit_onTheDayOfThePhase() throws IOException {
