@@ -143,8 +143,9 @@ class PlantsInTheColdTest {
    * Worked yard: last frost 25 April, first 14 October, hot summers and frozen winters. Kale from 4
    * weeks before the last frost (web page, read) to 2 after it, and again from 14 to 10 weeks
    * before the first; potatoes 2 weeks before to 4 after; tomatoes 2 weeks after it until 145 days
-   * of crop (FAO-56 Table 11) before the first frost; apples bare root from 6 weeks before to the
-   * last frost, in pots to 8 weeks after and in fall from 12 to 6 weeks before the first.
+   * of crop (FAO-56 Table 11) before the first frost; raspberries bare root from 6 weeks before to
+   * the last frost, in pots to 8 weeks after and in fall from 6 weeks before the first to 3 after
+   * it (September to November: web page, read).
    */
   @Test
   void timesToPlant_areThoseOfEachKind() {
@@ -159,7 +160,7 @@ class PlantsInTheColdTest {
             List.of("potato", "sow or set out", "11 Apr", "23 May"),
             List.of("red raspberry", "bare root", "14 Mar", "25 Apr"),
             List.of("red raspberry", "potted", "14 Mar", "20 Jun"),
-            List.of("red raspberry", "potted, in fall", "22 Jul", "2 Sep"),
+            List.of("red raspberry", "potted, in fall", "2 Sep", "4 Nov"),
             List.of("tomato", "set out", "9 May", "22 May")),
         times(with(YardFacts.FROST, frost(MonthDay.of(4, 25), MonthDay.of(10, 14)))));
   }
@@ -200,7 +201,7 @@ class PlantsInTheColdTest {
     List<List<String>> times =
         times(with(YardFacts.FROST, frost(MonthDay.of(9, 20), MonthDay.of(5, 10))));
     assertEquals(List.of("chives", "crowns or potted", "9 Aug", "15 Nov"), times.get(0));
-    assertEquals(List.of("chives", "potted, in fall", "15 Feb", "29 Mar"), times.get(1));
+    assertEquals(List.of("chives", "potted, in fall", "29 Mar", "10 May"), times.get(1));
   }
 
   /** Across New Year too: from 29 November to 15 March. */
