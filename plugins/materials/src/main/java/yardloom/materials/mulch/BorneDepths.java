@@ -35,9 +35,10 @@ public final class BorneDepths {
         .filter(d -> d.most().compareTo(usual.value()) < 0)
         .map(
             d ->
-                Derived.by("the lesser of the usual depth and what its plants bear", d.source())
+                Derived.by("min(usual depth, depth borne)", d.source())
                     .from("usual depth", usual)
-                    .from("borne by " + d.plant(), d.most())
+                    .from("depth borne", d.most())
+                    .from("by", d.plant())
                     .gives(d.most()))
         .orElse(usual);
   }

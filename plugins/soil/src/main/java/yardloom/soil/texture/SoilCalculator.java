@@ -62,9 +62,9 @@ public final class SoilCalculator implements Calculator {
 
   private static Derived<Length> basicIntake(TextureClass texture) {
     BasicIntake intake = BasicIntake.of(texture);
-    return Derived.by("lower end of the basic intake of its texture", intake.source())
+    return Derived.by("lower end of basic intake", intake.source())
         .from("texture", texture.title())
-        .from("lower end", intake.low())
+        .from("lower end of basic intake", intake.low())
         .gives(intake.low());
   }
 
