@@ -229,6 +229,17 @@ class ClimateWordsTest {
     assertTrue(hours > 120 * 12 && hours < 120 * 24, "more than half of 120 days: " + hours);
   }
 
+  @Test
+  void statedChill_goesBeforeTheRecord() {
+    weather("date,max,min\n" + year(2018));
+    FrostWords.winterChill(plan, 437, "county office");
+    Outcome outcome = outcome();
+    assertEquals(437, outcome.results().get(YardFacts.WINTER_CHILL).hours().value());
+    assertTrue(outcome.results().get(ColdAndWarmth.KEY).chillHours().value() > 1440);
+    refused(ProblemCode.OUT_OF_RANGE, "0 to 4000", () -> FrostWords.winterChill(plan, 4001, null));
+    refused(ProblemCode.DUPLICATE, "already given", () -> FrostWords.winterChill(plan, 438, null));
+  }
+
   /**
    * The figures at 40° N are recalled from FAO-56, Annex 2, Table 2.6 (memory), whose days and fits
    * these are; the formula is held by F07.

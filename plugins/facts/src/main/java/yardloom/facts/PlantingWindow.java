@@ -1,15 +1,54 @@
 package yardloom.facts;
 
+import java.time.LocalDate;
 import java.time.MonthDay;
+import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.fact.Derived;
 
 /**
- * When a kind of plant may be set out.
+ * When a kind of plant may be planted.
  *
  * @param plant the catalogue name
- * @param springFrom the first usual day of the growing year
- * @param fallUntil the last usual day of the year's second time, where there is one
+ * @param periods in the order of the growing year, at least one; those of bare roots and of pots
+ *     may overlap
  */
-public record PlantingWindow(
-    String plant, Derived<MonthDay> springFrom, Optional<Derived<MonthDay>> fallUntil) {}
+public record PlantingWindow(String plant, List<Period> periods) {
+  private static final int DAYS_AHEAD = 731;
+
+  public PlantingWindow {
+    periods = List.copyOf(periods);
+    if (periods.isEmpty()) {
+      throw new IllegalArgumentException(plant + " has no days of planting");
+    }
+  }
+
+  /**
+   * A stretch of the year, both ends included; it may run across New Year.
+   *
+   * @param how as what it is planted then, such as {@code bare root}
+   */
+  public record Period(String how, Derived<MonthDay> from, Derived<MonthDay> until) {
+    public boolean holds(LocalDate date) {
+      MonthDay day = MonthDay.from(date);
+      boolean late = day.compareTo(from.value()) >= 0;
+      boolean early = day.compareTo(until.value()) <= 0;
+      return from.value().compareTo(until.value()) <= 0 ? late && early : late || early;
+    }
+  }
+
+  /** The first period that holds a date, if any does. */
+  public Optional<Period> on(LocalDate date) {
+    return periods.stream().filter(p -> p.holds(date)).findFirst();
+  }
+
+  /** The first date from {@code date} on that a period holds. */
+  public LocalDate next(LocalDate date) {
+    for (int ahead = 0; ahead < DAYS_AHEAD; ahead++) {
+      if (on(date.plusDays(ahead)).isPresent()) {
+        return date.plusDays(ahead);
+      }
+    }
+    throw new IllegalStateException("no day within two years is one of " + periods);
+  }
+}

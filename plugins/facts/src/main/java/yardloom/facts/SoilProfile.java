@@ -12,8 +12,8 @@ import yardloom.kernel.unit.Length;
  * @param depth the depth that roots use
  * @param available share of soil volume that holds water for plants, rock counted
  * @param stored water for plants over the whole depth
- * @param intakePerHour depth of water that saturated soil takes in an hour; empty where no formula
- *     holds
+ * @param intakePerHour depth of water that the soil takes in an hour when it is wet, for design;
+ *     empty where nothing is known
  */
 public record SoilProfile(
     String texture,

@@ -12,13 +12,23 @@ import yardloom.kernel.unit.TimeSpan;
  * @param byElement for each bed, and each tree whose kind asks for sun
  * @param open an unshaded level place at the same site
  * @param season the days of the growing season in words
+ * @param classes names of the classes of light, from the most sun to the least
  * @param scheme name and limits of the classes of light, in words
  * @param method how it was found, for notes
  */
 public record SunHours(
-    Map<ElementId, Place> byElement, Place open, String season, String scheme, String method) {
+    Map<ElementId, Place> byElement,
+    Place open,
+    String season,
+    List<String> classes,
+    String scheme,
+    String method) {
   public SunHours {
     byElement = Map.copyOf(byElement);
+    classes = List.copyOf(classes);
+    if (classes.isEmpty()) {
+      throw new IllegalArgumentException("a scheme of light needs classes");
+    }
   }
 
   /**

@@ -1,5 +1,6 @@
 package yardloom.facts;
 
+import yardloom.facts.mulch.BorneDepth;
 import yardloom.facts.mulch.BulkDensity;
 import yardloom.facts.mulch.BulkLoads;
 import yardloom.facts.mulch.DropPile;
@@ -29,6 +30,10 @@ public final class YardFacts {
   /** When frost is usual; given by climate, read by work and planting. */
   public static final FactKey<FrostDates> FROST =
       FactKey.one("climate.frost", FrostDates.class).called("frost dates");
+
+  /** Frost days said beside the climate; given by work, read by climate. */
+  public static final FactKey<FrostSaid> FROST_SAID =
+      FactKey.one("work.frost-said", FrostSaid.class).called("frost days said with the work");
 
   /** The plant hardiness zone; given by climate, read by planting. */
   public static final FactKey<Hardiness> HARDINESS =
@@ -61,6 +66,10 @@ public final class YardFacts {
   /** Usual days of planting; given by planting, read by planting and work. */
   public static final FactKey<PlantingWindow> PLANTING_WINDOWS =
       FactKey.many("planting.windows", PlantingWindow.class).called("days of planting");
+
+  /** Chips that the kinds of a bed bear; given by planting, read by materials. */
+  public static final FactKey<BorneDepth> BORNE_DEPTHS =
+      FactKey.many("planting.borne-depths", BorneDepth.class).called("depths of chips borne");
 
   /** What stands where; given by planting, read by water, materials, soil, work and painters. */
   public static final FactKey<Stand> STANDS =

@@ -22,6 +22,7 @@ import yardloom.materials.load.DensityCalculator;
 import yardloom.materials.load.LoadCalculator;
 import yardloom.materials.load.LoadTable;
 import yardloom.materials.load.LoadWords;
+import yardloom.materials.mulch.BorneDepthCheck;
 import yardloom.materials.mulch.ClearanceCheck;
 import yardloom.materials.mulch.HeavySoilCheck;
 import yardloom.materials.mulch.MaterialCautions;
@@ -88,7 +89,11 @@ public final class MaterialsPlugin implements YardPlugin {
   @Override
   public List<Check> checks() {
     return List.of(
-        new ClearanceCheck(), new WeedCheck(), new HeavySoilCheck(), new DropZoneCheck());
+        new ClearanceCheck(),
+        new BorneDepthCheck(),
+        new WeedCheck(),
+        new HeavySoilCheck(),
+        new DropZoneCheck());
   }
 
   @Override

@@ -20,6 +20,7 @@ import yardloom.planting.catalogue.Plant;
 import yardloom.planting.fit.ChillCheck;
 import yardloom.planting.fit.ChillWords;
 import yardloom.planting.fit.HardinessCheck;
+import yardloom.planting.fit.HeatCheck;
 import yardloom.planting.fit.LightCheck;
 import yardloom.planting.fit.PlantingChecks;
 import yardloom.planting.fit.RotationCheck;
@@ -28,12 +29,14 @@ import yardloom.planting.harvest.HarvestTable;
 import yardloom.planting.harvest.YieldCheck;
 import yardloom.planting.list.PlantList;
 import yardloom.planting.list.PlantTable;
+import yardloom.planting.mulch.BorneDepthCalculator;
 import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlantPainter;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.trained.TrainedWords;
 import yardloom.planting.window.PlantingTimes;
 import yardloom.planting.window.WindowCalculator;
 
@@ -51,7 +54,9 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("planting", List.of(PlantingWords.class, ChillWords.class)));
+    return List.of(
+        new Vocabulary(
+            "planting", List.of(PlantingWords.class, ChillWords.class, TrainedWords.class)));
   }
 
   @Override
@@ -60,6 +65,7 @@ public final class PlantingPlugin implements YardPlugin {
         new CanopyCalculator(),
         new LayoutCalculator(),
         new WindowCalculator(),
+        new BorneDepthCalculator(),
         new StandCalculator(),
         new HarvestCalculator());
   }
@@ -70,6 +76,7 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new HardinessCheck());
     checks.add(new LightCheck());
     checks.add(new ChillCheck());
+    checks.add(new HeatCheck());
     checks.add(new YieldCheck());
     checks.add(new RotationCheck());
     return checks;

@@ -17,7 +17,8 @@ class DataTablesTest {
       strings = {
         "/yardloom/soil/texture/available-water.csv",
         "/yardloom/soil/amendment/nitrogen-by-crop.csv",
-        "/yardloom/soil/amendment/formula/lime-sulfur.csv",
+        "/yardloom/soil/amendment/formula/lime-to-ph65.csv",
+        "/yardloom/soil/texture/basic-intake.csv",
         "/yardloom/soil/compost/formula/feedstock.csv",
         "/yardloom/soil/region/local-rule.csv"
       })

@@ -85,7 +85,7 @@ class SoilPlanTest {
     // Saxton and Rawls 2006, Table 3: 28 − 14 = 14 % of volume, a tenth of it rock.
     assertEquals((0.2796 - 0.1370) * 0.9, soil.available().value(), 1e-4);
     assertEquals(0.1426 * 0.9 * 24, soil.stored().value().inches(), 0.01);
-    assertEquals(15.476, soil.intakePerHour().orElseThrow().value().millimetres(), 1e-3);
+    assertEquals(10, soil.intakePerHour().orElseThrow().value().millimetres(), 1e-9);
   }
 
   @Test
@@ -94,7 +94,22 @@ class SoilPlanTest {
     SoilWords.soil(kit.words(), 15, 65, 2, null, null);
     SoilProfile soil = PlanKit.run(kit.plan()).get(YardFacts.SOIL);
     assertEquals(0.16, soil.available().value(), 1e-9);
-    assertTrue(soil.intakePerHour().isEmpty());
+    // FAO manual 5, Annex 2: clay takes 1 to 5 mm an hour.
+    assertEquals(1, soil.intakePerHour().orElseThrow().value().millimetres(), 1e-9);
+  }
+
+  /** FAO manual 5, Annex 2: every class has an intake, also clay, whose middle no formula fits. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "sand, 30", "loamy sand, 20", "sandy loam, 20", "silt loam, 10", "silt, 10",
+    "sandy clay loam, 5", "silty clay loam, 5", "sandy clay, 1", "silty clay, 1", "clay, 1"
+  })
+  void soilTexture_everyClass_hasAnIntake(String texture, double mm) {
+    PlanKit kit = thousandSquareFeet();
+    SoilWords.soilTexture(kit.words(), texture, null, null, null);
+    SoilProfile soil = PlanKit.run(kit.plan()).get(YardFacts.SOIL);
+    assertEquals(texture, soil.texture());
+    assertEquals(mm, soil.intakePerHour().orElseThrow().value().millimetres(), 1e-9);
   }
 
   @Test
@@ -137,11 +152,11 @@ class SoilPlanTest {
 
   @Test
   void limeAndNitrogen_onLoamBeds_matchTables() {
-    // N04: 50 lb per unit on medium loam; N12-like: 2 lb N per 1000 sq ft of 20-2-2 is 10 lb.
+    // 8 lb on 100 sq ft from pH 5.5 to 6.5 on loam; N12-like: 2 lb N of 20-2-2 is 10 lb.
     PlanKit kit = thousandSquareFeet();
     test(kit, 5.5, 6.5, null, Mass.pounds(2), "20-2-2");
     List<AmendmentDose> doses = PlanKit.run(kit.plan()).all(AmendmentDose.FACT);
-    assertEquals(50, ((Mass) doses.get(0).amount().value()).pounds(), 1e-9);
+    assertEquals(80, ((Mass) doses.get(0).amount().value()).pounds(), 1e-9);
     assertEquals(2, ((Mass) doses.get(1).amount().value()).pounds(), 1e-9);
     assertEquals(10, ((Mass) doses.get(2).amount().value()).pounds(), 1e-9);
   }

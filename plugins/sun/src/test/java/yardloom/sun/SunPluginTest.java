@@ -243,10 +243,12 @@ class SunPluginTest extends PluginContract {
                   Length.metres(1),
                   Length.ZERO,
                   Element.Leaf.DECIDUOUS));
-      LightNeed need = new LightNeed(apple, SourceRef.NONE, "apple", 6, Source.plan("catalogue"));
+      LightNeed need =
+          new LightNeed(
+              apple, SourceRef.NONE, "apple", LightNeed.Amount.FULL_SUN, Source.plan("catalogue"));
       SunHours sun =
           outcome(draft, gives(List.of(need), List.of())).results().get(YardFacts.SUN_HOURS);
-      assertEquals(walled, sun.of(apple).orElseThrow().season().hours() < need.minHours());
+      assertEquals(walled, sun.of(apple).orElseThrow().season().hours() < 6);
     }
   }
 

@@ -22,6 +22,7 @@ import yardloom.work.cost.PriceWords;
 import yardloom.work.crew.CrewSheets;
 import yardloom.work.haul.HaulCalculator;
 import yardloom.work.haul.HaulTable;
+import yardloom.work.labour.FrostSaidCalculator;
 import yardloom.work.labour.LabourCalculator;
 import yardloom.work.labour.LabourTable;
 import yardloom.work.labour.WorkWords;
@@ -30,6 +31,8 @@ import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PlantingDayCheck;
 import yardloom.work.phase.RestingTimeCheck;
 import yardloom.work.phase.ScheduleCalculator;
+import yardloom.work.phase.VisitCalculator;
+import yardloom.work.phase.VisitTable;
 
 /** Hours, hauls, phases and cost, and the pages of crew and client. */
 public final class WorkPlugin implements YardPlugin {
@@ -53,7 +56,9 @@ public final class WorkPlugin implements YardPlugin {
     return List.of(
         new HaulCalculator(),
         new LabourCalculator(),
+        new FrostSaidCalculator(),
         new ScheduleCalculator(),
+        new VisitCalculator(),
         new CostCalculator(),
         new BagCalculator());
   }
@@ -70,6 +75,7 @@ public final class WorkPlugin implements YardPlugin {
         new HaulTable(),
         new LabourTable(),
         new PhaseTable(),
+        new VisitTable(),
         new OrdersTable(),
         new CostTable(),
         new DriverTable(),

@@ -219,7 +219,7 @@ class WorkAndCostTest {
     SheetPlan mark =
         sheets.stream().filter(s -> s.id().equals("crew-mark")).findFirst().orElseThrow();
     Panel.Notes notes = (Panel.Notes) mark.panels().get(0);
-    assertEquals("When: 2026-08-03 to 2026-08-05, 3 days.", notes.paragraphs().get(0));
+    assertEquals("When: 3 Aug 2026 to 5 Aug 2026, 3 days.", notes.paragraphs().get(0));
     assertTrue(notes.paragraphs().get(2).startsWith("Bring "));
     assertTrue(notes.paragraphs().get(3).contains("811"));
   }

@@ -1,13 +1,15 @@
 package yardloom.kernel.table;
 
+import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.Optional;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.unit.Quantity;
 
 /**
- * One cell: text, a number, or a quantity, with its derivation if there is one.
+ * One cell: text, a number, a quantity or a date, with its derivation if there is one.
  *
- * @param value a String, Number or Quantity; empty for a blank cell
+ * @param value a String, Number, Quantity, LocalDate or MonthDay; empty for a blank cell
  */
 public record Cell(Optional<Object> value, Optional<Derived<?>> why) {
   /** Nothing to show. */
@@ -23,6 +25,16 @@ public record Cell(Optional<Object> value, Optional<Derived<?>> why) {
 
   public static Cell of(Quantity<?> quantity) {
     return new Cell(Optional.of(quantity), Optional.empty());
+  }
+
+  /** A date; how it is written the place decides, paper or file. */
+  public static Cell of(LocalDate date) {
+    return new Cell(Optional.of(date), Optional.empty());
+  }
+
+  /** A day of any year. */
+  public static Cell of(MonthDay day) {
+    return new Cell(Optional.of(day), Optional.empty());
   }
 
   /** A derived quantity or number; the cell keeps the reason. */

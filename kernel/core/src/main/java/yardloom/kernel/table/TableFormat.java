@@ -2,6 +2,7 @@ package yardloom.kernel.table;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -34,6 +35,11 @@ public record TableFormat(UnitSystem units, String currency) {
     return day.getDayOfMonth()
         + " "
         + day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+  }
+
+  /** A date, such as {@code 16 Oct 2026}. */
+  public static String date(LocalDate date) {
+    return day(MonthDay.from(date)) + " " + date.getYear();
   }
 
   /** The heading with its unit, such as {@code Area, sq ft}. */
@@ -111,6 +117,13 @@ public record TableFormat(UnitSystem units, String currency) {
       double shown = measure == Measure.PERCENT ? number.doubleValue() * 100 : number.doubleValue();
       return digits(shown, measure.isNumber() ? measure.decimals(units) : 2, grouped);
     }
+    if (grouped && value instanceof LocalDate date) {
+      return date(date);
+    }
+    if (grouped && value instanceof MonthDay day) {
+      return day(day);
+    }
+    // Dates for machines are those of ISO 8601, which their text is.
     return value.toString();
   }
 

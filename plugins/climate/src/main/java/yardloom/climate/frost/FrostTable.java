@@ -17,7 +17,6 @@ import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
-import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Choices;
@@ -89,7 +88,7 @@ public final class FrostTable implements TableMaker {
     }
 
     private void usual(String what, Temperature limit, Derived<MonthDay> day) {
-      add(what, Cell.of(limit), Cell.BLANK, Cell.of(day.map(TableFormat::day)), Cell.BLANK);
+      add(what, Cell.of(limit), Cell.BLANK, Cell.of(day), Cell.BLANK);
     }
 
     void freeze(ColdAndWarmth.FreezeRow row) {
@@ -104,7 +103,7 @@ public final class FrostTable implements TableMaker {
     }
 
     private static Cell day(Optional<MonthDay> day) {
-      return Cell.text(day.map(TableFormat::day).orElse("none"));
+      return day.map(Cell::of).orElseGet(() -> Cell.text("none"));
     }
 
     void zone(Hardiness zone) {

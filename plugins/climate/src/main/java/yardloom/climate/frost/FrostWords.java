@@ -19,6 +19,7 @@ public final class FrostWords {
   private static final Pattern ZONE_TEXT = Pattern.compile("(1[0-3]|[1-9])([ab])");
   private static final Temperature FREEZING = Temperature.celsius(0);
   private static final Temperature COLDEST_LIMIT = Temperature.celsius(-15);
+  private static final double MOST_CHILL = 4000;
   private static final Temperature WARMEST_LIMIT = Temperature.celsius(5);
 
   /** What the plan says about frost, in place of a weather record. */
@@ -27,6 +28,10 @@ public final class FrostWords {
   /** The hardiness zone that the plan gives, such as {@code 5b}. */
   static final AttributeKey<ZoneGiven> ZONE = new AttributeKey<>("sun.zone", ZoneGiven.class);
 
+  /** The chill of a usual winter as the plan gives it. */
+  static final AttributeKey<ChillGiven> CHILL =
+      new AttributeKey<>("climate.chill", ChillGiven.class);
+
   private FrostWords() {}
 
   /** Frost as the plan gives it. */
@@ -34,6 +39,23 @@ public final class FrostWords {
 
   /** The zone as the plan gives it. */
   record ZoneGiven(int number, boolean warmerHalf, String source) {}
+
+  /** Chill as the plan gives it. */
+  record ChillGiven(double hours, String source) {}
+
+  @Verb(
+      help = "Gives the chill of a usual winter, as an extension office or a chill map has it.",
+      example = "winterChill 400, source: 'county extension office'")
+  public static void winterChill(
+      PlanScope in,
+      @Arg(name = "hours", help = "hours below 45 °F (7 °C) in a winter, 0 to 4000") Number hours,
+      @Opt(name = "source", help = "who says so", fallback = "the plan's author") String source) {
+    double value = hours.doubleValue();
+    if (!(value >= 0 && value <= MOST_CHILL)) {
+      throw problem(in, "winterChill must be 0 to 4000 hours, got " + hours);
+    }
+    WeatherWords.once(in, CHILL, new ChillGiven(value, by(source)), "hours of chill");
+  }
 
   @Verb(
       help = "Says when frost is usual, as a local table or the weather service gives it.",

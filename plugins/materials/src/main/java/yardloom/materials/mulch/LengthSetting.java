@@ -1,5 +1,6 @@
 package yardloom.materials.mulch;
 
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 
@@ -35,6 +36,11 @@ public enum LengthSetting {
     this.least = Length.inches(leastIn);
     this.most = Length.inches(mostIn);
     this.source = source;
+  }
+
+  /** How deep chips usually lie on a bed of its use. */
+  public static LengthSetting ofBed(Element.Bed bed) {
+    return bed.use() == Element.BedUse.ANNUAL ? ANNUAL_MULCH : PERENNIAL_MULCH;
   }
 
   /** The word and its option in scripts. */

@@ -3,6 +3,7 @@ package yardloom.materials.surface;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import yardloom.facts.mulch.BorneDepth;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.fact.Derived;
@@ -15,6 +16,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
+import yardloom.materials.mulch.BorneDepths;
 import yardloom.materials.mulch.GroundKeys;
 import yardloom.materials.mulch.LengthSetting;
 import yardloom.materials.mulch.MulchSettings;
@@ -38,24 +40,30 @@ public final class SurfaceLayout {
   private final Plan plan;
   private final MulchSettings settings;
   private final StackBuilder stacks;
+  private final BorneDepths borne;
   private final List<Claim> claims = new ArrayList<>();
   private final List<Surface> surfaces = new ArrayList<>();
 
   /** Ground already taken, and by what. */
   private record Claim(String by, Shape shape) {}
 
-  private SurfaceLayout(Plan plan, MulchSettings settings) {
+  private SurfaceLayout(Plan plan, MulchSettings settings, BorneDepths borne) {
     this.plan = plan;
     this.settings = settings;
+    this.borne = borne;
     this.stacks =
         new StackBuilder(
             settings, plan.attributes().all(Weed.KEY).stream().map(e -> e.value()).toList());
   }
 
-  /** The surfaces of {@code plan} by kind and name, as its words and the defaults say. */
-  public static List<Surface> of(Plan plan) {
+  /**
+   * The surfaces of {@code plan} by kind and name, as its words and the defaults say.
+   *
+   * @param borne how deep chips may lie on what grows in the beds
+   */
+  public static List<Surface> of(Plan plan, List<BorneDepth> borne) {
     MulchSettings settings = MulchSettings.of(plan);
-    return new SurfaceLayout(plan, settings).lay();
+    return new SurfaceLayout(plan, settings, new BorneDepths(borne)).lay();
   }
 
   private List<Surface> lay() {
@@ -128,11 +136,10 @@ public final class SurfaceLayout {
   }
 
   private Derived<Length> bedMulch(Element.Bed bed) {
-    return depth(
-        bed,
-        bed.use() == Element.BedUse.ANNUAL
-            ? LengthSetting.ANNUAL_MULCH
-            : LengthSetting.PERENNIAL_MULCH);
+    LengthSetting usual = LengthSetting.ofBed(bed);
+    return bed.attributes().all(GroundKeys.MULCH_DEPTH).isEmpty()
+        ? borne.cut(bed, settings.length(usual))
+        : depth(bed, usual);
   }
 
   private void add(

@@ -4,7 +4,8 @@ import java.util.Optional;
 import yardloom.kernel.unit.Length;
 
 /**
- * A crop as FAO-56 lists it, for what a plant draws from the soil.
+ * A crop as FAO-56 lists it, for what a plant draws from the soil; one row, of shrubs of dry
+ * climates, which FAO-56 lacks, is from a guide to landscape plants.
  *
  * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
  * Drainage Paper 56, 1998, Tables 11, 12 and 22, as transcribed in pyfao56 (USDA-ARS).
@@ -13,6 +14,7 @@ import yardloom.kernel.unit.Length;
  * @param kc water use as a multiple of reference evapotranspiration, on bare or mulched ground
  * @param inGrass the same of trees with grass below them, grass and tree together
  * @param height the greatest height that {@code kc} is meant for; a garden plant may differ
+ * @param source the code of the row's source
  */
 public record Crop(
     String name,
@@ -20,7 +22,8 @@ public record Crop(
     Optional<Coefficients> inGrass,
     Optional<Length> height,
     Optional<Roots> roots,
-    Optional<Stages> stages) {
+    Optional<Stages> stages,
+    String source) {
 
   /** Flat in the first stage, flat in the middle one, falling or rising to the end. */
   public record Coefficients(double initial, double middle, double end) {}

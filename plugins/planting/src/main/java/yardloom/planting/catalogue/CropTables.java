@@ -11,7 +11,7 @@ import yardloom.planting.catalogue.Crop.Coefficients;
 import yardloom.planting.catalogue.Crop.Roots;
 import yardloom.planting.catalogue.Crop.Stages;
 
-/** The shipped rows of FAO-56 Tables 12 and 22 (crops.csv) and 11 (stages.csv), by crop. */
+/** The shipped rows of crops: FAO-56 Tables 12 and 22 (crops.csv) and 11 (stages.csv). */
 final class CropTables {
   private CropTables() {}
 
@@ -31,7 +31,8 @@ final class CropTables {
               coefficients(row, "grass"),
               number(row, "height_m").map(Length::metres),
               number(row, "root_low_m").map(low -> roots(row, low)),
-              Optional.ofNullable(stages.remove(name))));
+              Optional.ofNullable(stages.remove(name)),
+              row.text("source")));
     }
     if (!stages.isEmpty()) {
       throw new IllegalStateException("stages.csv names unknown crops " + stages.keySet());

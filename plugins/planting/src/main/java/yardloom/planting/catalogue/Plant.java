@@ -3,8 +3,10 @@ package yardloom.planting.catalogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import yardloom.facts.LightNeed;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
+import yardloom.kernel.unit.Length;
 
 /**
  * A row of the plant catalogue; every figure keeps its own source.
@@ -20,6 +22,8 @@ import yardloom.kernel.source.Source.Standing;
  * @param juglone who says that it suffers near trees that make juglone; empty if nobody does
  * @param makesJuglone whether its roots give off juglone, which poisons some plants near it
  * @param harmful whether the caution is about harm to people or animals
+ * @param window the group of kinds that are planted in the same days
+ * @param mulch how deep chips may lie on it, by how it grows
  */
 public record Plant(
     String name,
@@ -33,7 +37,7 @@ public record Plant(
     SizeRange rows,
     SizeRange spread,
     SizeRange height,
-    Light light,
+    LightNeed.Amount light,
     Source lightSource,
     Crop crop,
     boolean cropStandsIn,
@@ -42,7 +46,9 @@ public record Plant(
     boolean makesJuglone,
     boolean harmful,
     String caution,
-    Source cautionSource) {
+    Source cautionSource,
+    String window,
+    Borne mulch) {
 
   /** How it grows; decides symbol and row spacing. */
   public enum Form {
@@ -86,23 +92,12 @@ public record Plant(
     }
   }
 
-  /** How much direct sun it asks for. */
-  public enum Light {
-    FULL_SUN(6),
-    HALF_DAY(4),
-    SUN_OR_PART_SHADE(3);
-
-    private final double hours;
-
-    Light(double hours) {
-      this.hours = hours;
-    }
-
-    /** Direct sun a day in the growing season below which it does poorly; common practice. */
-    public double hours() {
-      return hours;
-    }
-  }
+  /**
+   * How deep chips may lie where it grows.
+   *
+   * @param most depth as laid; what is deeper smothers its crown or stems
+   */
+  public record Borne(Length most, Source source) {}
 
   /** What of this row was recalled and not verified. */
   public List<String> unverified() {

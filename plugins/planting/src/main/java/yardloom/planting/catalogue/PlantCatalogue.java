@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import yardloom.facts.LightNeed;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -18,8 +19,10 @@ import yardloom.kernel.vocab.Choices;
 
 /** The plants that plans may name. Immutable; names are compared without regard to case. */
 public final class PlantCatalogue {
-  private static final String FAO = "F56";
-  private static final String STAND_IN = "F56S";
+  /** Follows the code of a crop's source where that crop stands in for the plant. */
+  private static final String STAND_IN = "S";
+
+  private static final DataTable MULCH = DataTable.shipped(PlantCatalogue.class, "mulch-depth.csv");
   private static final PlantCatalogue SHIPPED = read();
 
   private final Map<String, Plant> byName;
@@ -94,6 +97,7 @@ public final class PlantCatalogue {
   private record Row(DataRow cells, SourceTable sources, Map<String, Crop> crops) {
     Plant plant() {
       boolean standsIn = cells.text("crop_stands_in").equals("yes");
+      Crop crop = crop();
       return new Plant(
           cells.text("name"),
           cells.text("botanical"),
@@ -106,16 +110,24 @@ public final class PlantCatalogue {
           range("row"),
           range("spread"),
           range("height"),
-          Choices.parse(Plant.Light.class, cells.text("light")),
+          Choices.parse(LightNeed.Amount.class, cells.text("light")),
           source("light_source"),
-          crop(),
+          crop,
           standsIn,
-          sources.source(standsIn ? STAND_IN : FAO),
+          sources.source(standsIn ? crop.source() + STAND_IN : crop.source()),
           Optional.of(cells.text("juglone_source")).filter(c -> !c.isEmpty()).map(sources::source),
           cells.text("makes_juglone").equals("yes"),
           cells.text("harm").equals("yes"),
           cells.text("caution"),
-          source("caution_source"));
+          source("caution_source"),
+          cells.text("window"),
+          borne());
+    }
+
+    /** By how it grows: woody, spreading from below, low, or an annual. */
+    private Plant.Borne borne() {
+      DataRow row = MULCH.row("mulch", cells.text("mulch"));
+      return new Plant.Borne(Length.inches(row.number("most_in")), sources.cited(row, "source"));
     }
 
     private Crop crop() {

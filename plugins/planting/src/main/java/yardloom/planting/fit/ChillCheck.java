@@ -1,6 +1,7 @@
 package yardloom.planting.fit;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,8 +16,14 @@ import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.planting.placing.PlantPlaces;
 
-/** Says which trees lack winter chill. */
+/**
+ * Says which fruit lacks winter chill: trees by what the plan says of them, kinds by the catalogue.
+ *
+ * <p>A kind is found as a warning where the winter has fewer hours than the variety that asks for
+ * least needs, as a note where it depends on the variety. Each kind is named once.
+ */
 public final class ChillCheck implements Check {
   private static final Source CULTIVARS =
       Source.commonPractice("fruit trees with too little chill leaf out late and bear little");
@@ -28,33 +35,80 @@ public final class ChillCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.WINTER_CHILL);
+    return Set.of(YardFacts.WINTER_CHILL, PlantPlaces.KEY);
   }
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> found = new ArrayList<>();
     Optional<Double> hours = facts.find(YardFacts.WINTER_CHILL).map(c -> c.hours().value());
+    if (hours.isEmpty()) {
+      return found;
+    }
+    Set<String> said = new HashSet<>();
     for (Element.Tree tree : plan.all(Element.Tree.class)) {
       for (Entry<Double> need : tree.attributes().all(ChillWords.CHILL)) {
-        hours
-            .filter(h -> h < need.value())
-            .ifPresent(h -> found.add(lacking(h, need).about(tree.id(), need.place())));
+        said.add(tree.id().toString());
+        if (hours.get() < need.value()) {
+          found.add(lacking(hours.get(), need).about(tree.id(), need.place()));
+        }
       }
     }
+    FirstPlanted.of(facts.get(PlantPlaces.KEY))
+        .forEach(
+            (plant, first) ->
+                ChillNeeds.of(plant)
+                    .filter(need -> !said.contains(first.in().toString()))
+                    .flatMap(need -> judge(plant, need, hours.get()))
+                    .ifPresent(f -> found.add(first.on(f))));
     return found;
+  }
+
+  private Optional<Finding> judge(String plant, ChillNeeds.Need need, double hours) {
+    if (hours < need.low()) {
+      return Optional.of(
+          Finding.of(
+              id(),
+              Severity.WARNING,
+              asks(plant, need) + here(hours),
+              "choose a variety that is bred for little chill, or another kind",
+              need.source()));
+    }
+    if (need.high().isPresent() && hours < need.high().getAsDouble()) {
+      return Optional.of(
+          Finding.of(
+              id(),
+              Severity.NOTE,
+              asks(plant, need) + here(hours),
+              String.format(Locale.ROOT, "choose a variety that asks for %.0f h or less", hours),
+              need.source()));
+    }
+    return Optional.empty();
+  }
+
+  private static String asks(String plant, ChillNeeds.Need need) {
+    return need.high().isPresent()
+        ? String.format(
+            Locale.ROOT,
+            "%s asks for %.0f to %.0f h of winter chill by variety",
+            plant,
+            need.low(),
+            need.high().getAsDouble())
+        : String.format(
+            Locale.ROOT, "%s asks for %.0f h of winter chill or more", plant, need.low());
+  }
+
+  private static String here(double hours) {
+    return String.format(
+        Locale.ROOT, "; a usual winter here has about %.0f h below 45 °F (7 °C)", hours);
   }
 
   private Finding lacking(double hours, Entry<Double> need) {
     return Finding.of(
         id(),
         Severity.WARNING,
-        String.format(
-            Locale.ROOT,
-            "it asks for %.0f h of winter chill; a usual winter here has about %.0f h below 45 °F"
-                + " (7 °C), by hours drawn between the days' extremes",
-            need.value(),
-            hours),
+        String.format(Locale.ROOT, "it asks for %.0f h of winter chill", need.value())
+            + here(hours),
         "choose a variety that needs less chill",
         CULTIVARS);
   }

@@ -15,8 +15,16 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 
-/** Names beds whose sun does not suit their plants, with hours and class. */
+/**
+ * Names beds whose sun does not suit their plants, with hours and class. What full sun and shade
+ * are the plan's scheme of light says; half a day is four hours of direct sun.
+ *
+ * <p>References: [1] Cornell Cooperative Extension Cayuga, Eco Talk, 3 November 2022 (hazelnut, at
+ * least four hours of direct sun).
+ */
 public final class LightCheck implements Check {
+  private static final double HALF_DAY_HOURS = 4;
+
   @Override
   public String id() {
     return "planting.light";
@@ -33,10 +41,27 @@ public final class LightCheck implements Check {
     List<Finding> found = new ArrayList<>();
     for (LightNeed need : facts.all(YardFacts.LIGHT_NEEDS)) {
       sun.flatMap(s -> s.of(need.in()))
-          .filter(p -> p.season().hours() < need.minHours())
+          .filter(p -> !suits(need.amount(), p, sun.get()))
           .ifPresent(p -> found.add(finding(need, p, sun.get())));
     }
     return found;
+  }
+
+  private static boolean suits(LightNeed.Amount amount, SunHours.Place place, SunHours sun) {
+    List<String> classes = sun.classes();
+    return switch (amount) {
+      case FULL_SUN -> place.lightClass().equals(classes.get(0));
+      case HALF_DAY -> place.season().hours() >= HALF_DAY_HOURS;
+      case SUN_OR_PART_SHADE -> !place.lightClass().equals(classes.get(classes.size() - 1));
+    };
+  }
+
+  private static String asks(LightNeed.Amount amount) {
+    return switch (amount) {
+      case FULL_SUN -> "full sun";
+      case HALF_DAY -> "4 h of direct sun a day";
+      case SUN_OR_PART_SHADE -> "sun or part shade";
+    };
   }
 
   private Finding finding(LightNeed need, SunHours.Place place, SunHours sun) {
@@ -45,10 +70,9 @@ public final class LightCheck implements Check {
             Severity.WARNING,
             String.format(
                 Locale.ROOT,
-                "%s asks for %.1f h of direct sun a day; this place has %.1f h from %s: %s (scheme"
-                    + " %s)",
+                "%s asks for %s; this place has %.1f h of direct sun a day from %s: %s (scheme %s)",
                 need.plant(),
-                need.minHours(),
+                asks(need.amount()),
                 place.season().hours(),
                 sun.season(),
                 place.lightClass(),

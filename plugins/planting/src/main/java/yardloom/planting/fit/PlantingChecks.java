@@ -103,15 +103,15 @@ public final class PlantingChecks {
         Planting.Specimen a = trees.get(i);
         Planting.Specimen b = trees.get(j);
         Length apart = a.tree().at().distance(b.tree().at());
-        Length wanted = a.plant().spread().middle().plus(b.plant().spread().middle()).div(2);
+        Length wanted = a.width().plus(b.width()).div(2);
         if (apart.compareTo(wanted) < 0) {
           found.add(
               Finding.of(
                       id,
                       Severity.WARNING,
-                      a.plant().name()
+                      a.title()
                           + " and "
-                          + b.plant().name()
+                          + b.title()
                           + " at "
                           + b.tree().id()
                           + " stand "

@@ -19,7 +19,6 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
-import yardloom.planting.catalogue.Plant;
 import yardloom.planting.harvest.HarvestPlan.Line;
 import yardloom.planting.harvest.HarvestPlan.Range;
 import yardloom.planting.harvest.formula.Crowding;
@@ -53,11 +52,12 @@ public final class HarvestCalculator implements Calculator {
     for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
       if (!p.at().isEmpty()) {
         Optional<Range<Mass>> mass = PlantYields.of(p.plant().name()).map(y -> harvest(p, y));
-        lines.add(new Line(p.bed().id(), p.plant(), Optional.of(p.ground().area()), mass));
+        Optional<Area> ground = Optional.of(p.ground().area());
+        lines.add(new Line(p.bed().id(), p.plant(), p.plant().name(), ground, mass));
       }
     }
     for (Planting.Specimen s : in.get(PlantPlaces.KEY).specimens()) {
-      lines.add(new Line(s.tree().id(), s.plant(), Optional.empty(), harvest(s)));
+      lines.add(new Line(s.tree().id(), s.plant(), s.title(), Optional.empty(), TreeHarvest.of(s)));
     }
     HarvestPlan harvest = withArea(lines);
     out.give(HarvestPlan.KEY, harvest);
@@ -106,20 +106,6 @@ public final class HarvestCalculator implements Calculator {
           case SQUARE_FOOT -> p.ground().area().squareFeet();
         };
     return why.from("yields of " + p.plant().name(), cite(yield)).gives(each.times(count));
-  }
-
-  private static Optional<Range<Mass>> harvest(Planting.Specimen s) {
-    Plant plant = s.plant();
-    return PlantYields.of(plant.name())
-        .filter(y -> y.per() == Yield.Per.PLANT)
-        .map(y -> new Range<>(tree(s, y, y.low()), tree(s, y, y.high())));
-  }
-
-  private static Derived<Mass> tree(Planting.Specimen s, Yield yield, Mass each) {
-    return Derived.by("yield of one", RULE)
-        .from("yield of one", each, s.place())
-        .from("yields of " + s.plant().name(), cite(yield))
-        .gives(each);
   }
 
   private static String cite(Yield yield) {

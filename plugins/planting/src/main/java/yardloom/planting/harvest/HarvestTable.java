@@ -61,7 +61,7 @@ public final class HarvestTable implements TableMaker {
   private static Cell[] row(Line line, UnitSystem units) {
     return new Cell[] {
       Cell.text(line.in().name()),
-      Cell.text(line.plant().name()),
+      Cell.text(line.title()),
       line.mass().map(m -> Cell.of(m.low())).orElse(Cell.BLANK),
       line.mass().map(m -> Cell.of(m.high())).orElse(Cell.BLANK),
       line.mass()
@@ -108,7 +108,8 @@ public final class HarvestTable implements TableMaker {
     }
     table.note(
         "Years, soil, variety and care change a harvest by half and more; rows closer than usual"
-            + " count at their usual distance. By area is of the beds, without trees and plants of"
+            + " count at their usual distance, trees at the share of a grown crown that the plan"
+            + " draws. By area is of the beds, without trees and plants of"
             + " unknown yield. (m) is recalled and not verified.");
     if (!harvest.leftOut().isEmpty()) {
       table.note(

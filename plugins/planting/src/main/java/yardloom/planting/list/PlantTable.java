@@ -14,6 +14,7 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
+import yardloom.planting.trained.Trained;
 
 /** What to plant, how many and where. */
 public final class PlantTable implements TableMaker {
@@ -51,12 +52,12 @@ public final class PlantTable implements TableMaker {
     for (Planting.Specimen s : facts.get(PlantPlaces.KEY).specimens()) {
       table.row(
           Cell.text(s.tree().id().name()),
-          Cell.text(s.plant().name()),
+          Cell.text(s.title()),
           Cell.text(s.plant().botanical()),
           Cell.number(1),
           Cell.BLANK,
           Cell.BLANK,
-          Cell.of(s.tree().crown()),
+          Cell.of(s.trained().map(Trained::width).orElseGet(() -> s.tree().crown())),
           Cell.text(Choices.text(s.plant().light())),
           Cell.text(caution(s.plant())),
           Cell.text("given in the plan"));

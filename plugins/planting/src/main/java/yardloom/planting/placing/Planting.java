@@ -13,12 +13,15 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.vocab.Choices;
 import yardloom.planting.catalogue.Crop;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 import yardloom.planting.placing.formula.BedShares;
 import yardloom.planting.placing.formula.Lattice;
+import yardloom.planting.trained.Trained;
 
 /**
  * One {@code plant} line, laid out in its part of the bed.
@@ -44,8 +47,25 @@ public record Planting(
    * A tree whose species the plan names.
    *
    * @param inGrass whether grass grows below it and draws water with it
+   * @param trained the form it is trained in, if it is
    */
-  public record Specimen(Element.Tree tree, SourceRef place, Plant plant, boolean inGrass) {
+  public record Specimen(
+      Element.Tree tree, SourceRef place, Plant plant, boolean inGrass, Optional<Trained> trained) {
+    /** How wide it grows: as it is kept, else as its kind does. */
+    public Length width() {
+      return trained.map(Trained::width).orElseGet(() -> plant.spread().middle());
+    }
+
+    /** The ground below its leaves, as drawn or trained. */
+    public Area ground() {
+      return trained.map(Trained::ground).orElseGet(() -> tree.shape().area());
+    }
+
+    /** Its kind, and how it is trained. */
+    public String title() {
+      return plant.name() + trained.map(t -> ", " + Choices.text(t.form())).orElse("");
+    }
+
     /** What tree, and grass if any, draw together. */
     public Crop.Coefficients kc() {
       return inGrass ? plant.crop().inGrass().orElseThrow() : plant.crop().kc();
@@ -113,20 +133,27 @@ public record Planting(
     }
   }
 
-  /** In a bed, herbs stand equally far both ways; shrubs need room between rows to be picked. */
+  /**
+   * In a bed, annuals stand equally far both ways. What stays for years keeps the rows of its
+   * source where they are wider: crowns of asparagus a foot apart meet in the row and need three to
+   * four feet across it, and shrubs need room to be picked.
+   */
   private static Length defaultRows(PlantChoice choice, Plant plant, Length spacing) {
-    boolean own = choice.spacing().isEmpty() && plant.form().isWoody();
-    return own ? plant.rows().middle() : Lattice.rowSpacing(spacing, choice.layout());
+    Length lattice = Lattice.rowSpacing(spacing, choice.layout());
+    boolean stays = choice.spacing().isEmpty() && !plant.season().isAnnual();
+    Length rows = plant.rows().middle();
+    return stays && (plant.form().isWoody() || rows.compareTo(lattice) > 0) ? rows : lattice;
   }
 
   /** The trees whose species the plan names. */
   public static List<Specimen> specimens(Plan plan) {
     List<Specimen> found = new ArrayList<>();
     for (Element.Tree tree : plan.all(Element.Tree.class)) {
+      Optional<Trained> trained = tree.attributes().get(Trained.KEY);
       boolean inGrass = !tree.attributes().all(PlantingKeys.IN_GRASS).isEmpty();
       for (Entry<String> e : tree.attributes().all(PlantingKeys.SPECIES)) {
         Plant plant = PlantCatalogue.shipped().plant(e.value());
-        found.add(new Specimen(tree, e.place(), plant, inGrass));
+        found.add(new Specimen(tree, e.place(), plant, inGrass, trained));
       }
     }
     return List.copyOf(found);

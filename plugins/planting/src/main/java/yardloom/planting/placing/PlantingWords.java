@@ -37,7 +37,8 @@ public final class PlantingWords {
               name = "rowSpacing",
               help = "distance of rows",
               fallback =
-                  "the spacing (staggered: 0.87 of it); for shrubs and vines the catalogue's rows")
+                  "the spacing (staggered: 0.87 of it); the catalogue's rows for shrubs and vines, and"
+                      + " for perennials where they are wider")
           Length rowSpacing,
       @Opt(
               name = "layout",

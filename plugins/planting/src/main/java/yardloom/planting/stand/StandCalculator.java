@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
-import yardloom.facts.ClimateNormals;
 import yardloom.facts.LightNeed;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
@@ -18,25 +17,17 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Choices;
-import yardloom.planting.catalogue.Crop;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
-import yardloom.planting.stand.formula.CropCurve;
-import yardloom.planting.stand.formula.GrowingSeason;
-import yardloom.planting.stand.formula.StageShares;
+import yardloom.planting.trained.Trained;
 
 /**
  * Gives what stands where, with water use by month, the sun it asks for, and the bill of plants.
  */
 public final class StandCalculator implements Calculator {
-  private static final List<Integer> NORTHERN = List.of(3, 4, 5, 6, 7, 8, 9);
-  private static final List<Integer> SOUTHERN = List.of(9, 10, 11, 0, 1, 2, 3);
-
   @Override
   public String id() {
     return "planting.stands";
@@ -49,7 +40,7 @@ public final class StandCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.CLIMATE);
+    return Set.of(YardFacts.CLIMATE, YardFacts.PLANTING_WINDOWS);
   }
 
   @Override
@@ -59,7 +50,7 @@ public final class StandCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    Optional<ClimateNormals> climate = in.find(YardFacts.CLIMATE);
+    WaterYear year = WaterYear.of(plan, in);
     for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
       if (p.at().isEmpty()) {
         continue;
@@ -74,8 +65,8 @@ public final class StandCalculator implements Calculator {
               p.at(),
               p.ground().area(),
               p.plant().spread().middle(),
-              kc(p.plant(), p.plant().crop().kc(), season(plan, climate, p.plant())),
-              kcSource(p.plant(), false),
+              year.months(p.plant(), p.plant().crop().kc()),
+              year.source(p.plant(), false),
               drills(p).map(Derived::value),
               roots(p.plant())));
       out.give(YardFacts.BILL, bill(p));
@@ -86,45 +77,28 @@ public final class StandCalculator implements Calculator {
         // It found its water and light before there was a plan.
         continue;
       }
-      out.give(YardFacts.STANDS, stand(plan, climate, s));
+      out.give(YardFacts.STANDS, stand(year, s));
       out.give(YardFacts.LIGHT_NEEDS, need(s.tree().id(), s.place(), s.plant()));
     }
   }
 
   private static LightNeed need(ElementId in, SourceRef place, Plant plant) {
-    return new LightNeed(in, place, plant.name(), plant.light().hours(), plant.lightSource());
+    return new LightNeed(in, place, plant.name(), plant.light(), plant.lightSource());
   }
 
-  private static Stand stand(Plan plan, Optional<ClimateNormals> climate, Planting.Specimen s) {
+  private static Stand stand(WaterYear year, Planting.Specimen s) {
     return new Stand(
         s.tree().id(),
         s.place(),
         s.plant().name(),
         s.plant().botanical(),
         List.of(s.tree().at()),
-        s.tree().shape().area(),
-        s.tree().crown(),
-        kc(s.plant(), s.kc(), season(plan, climate, s.plant())),
-        kcSource(s.plant(), s.inGrass()),
+        s.ground(),
+        s.trained().map(Trained::width).orElseGet(() -> s.tree().crown()),
+        year.months(s.plant(), s.kc()),
+        year.source(s.plant(), s.inGrass()),
         Optional.empty(),
         roots(s.plant()));
-  }
-
-  /** Without a climate: April to October, in the south October to April (common practice). */
-  static List<Integer> season(Plan plan, Optional<ClimateNormals> climate, Plant plant) {
-    if (climate.isEmpty()) {
-      boolean south = plan.isSouthern();
-      return south ? SOUTHERN : NORTHERN;
-    }
-    List<Temperature> means =
-        climate.get().months().stream().map(ClimateNormals.Month::mean).toList();
-    boolean tender = plant.season() == Plant.Season.TENDER_ANNUAL;
-    return GrowingSeason.months(means, tender ? GrowingSeason.TENDER : GrowingSeason.HARDY);
-  }
-
-  private static List<Double> kc(Plant plant, Crop.Coefficients kc, List<Integer> season) {
-    StageShares shares = plant.crop().stages().map(StageShares::of).orElse(StageShares.RECALLED);
-    return CropCurve.monthly(kc, shares, plant.season(), season);
   }
 
   /**
@@ -136,38 +110,6 @@ public final class StandCalculator implements Calculator {
         .crop()
         .roots()
         .map(r -> new Stand.Roots(r.low(), r.easyShare(), plant.cropSource()));
-  }
-
-  private static Source kcSource(Plant plant, boolean inGrass) {
-    Source row = plant.cropSource();
-    String crop =
-        ", "
-            + plant.crop().name()
-            + (inGrass ? " with grass below" : "")
-            + "; spread over the growing season "
-            + plant
-                .crop()
-                .stages()
-                .map(StandCalculator::proportions)
-                .orElse("by recalled shares of 15, 25, 40 and 20 %");
-    return new Source(
-        row.title(), row.publisher(), row.year(), row.locator() + crop, row.standing());
-  }
-
-  private static String proportions(Crop.Stages s) {
-    return "as "
-        + s.initial()
-        + ", "
-        + s.development()
-        + ", "
-        + s.middle()
-        + " and "
-        + s.late()
-        + " days of Table 11 ("
-        + s.planted()
-        + ", "
-        + s.region()
-        + ")";
   }
 
   private static Optional<Derived<Length>> drills(Planting p) {

@@ -3,6 +3,7 @@ package yardloom.planting.window;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import yardloom.facts.FrostDates;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
@@ -14,9 +15,8 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
-import yardloom.planting.window.formula.PlantingTime;
 
-/** When to set out each kind, by the usual frost dates. */
+/** When each kind may be planted, and as what, by the usual frost dates. */
 public final class PlantingTimes implements TableMaker {
   @Override
   public String id() {
@@ -33,18 +33,20 @@ public final class PlantingTimes implements TableMaker {
     Table.Builder table =
         Table.titled(id(), "When to plant")
             .column(Column.text("plant", "Plant"))
-            .column(Column.text("from", "Spring, from"))
-            .column(Column.text("until", "Fall, until"));
+            .column(Column.text("how", "As"))
+            .column(Column.text("from", "From"))
+            .column(Column.text("until", "Until"));
     Optional<FrostDates> frost = facts.find(YardFacts.FROST);
     List<PlantingWindow> windows = facts.all(YardFacts.PLANTING_WINDOWS);
     if (frost.isEmpty() || windows.isEmpty()) {
       return table.build();
     }
+    Set<String> sources = new TreeSet<>();
     for (PlantingWindow w : windows) {
-      table.row(
-          Cell.text(w.plant()),
-          Cell.of(w.springFrom().map(TableFormat::day)),
-          w.fallUntil().map(d -> Cell.of(d.map(TableFormat::day))).orElse(Cell.BLANK));
+      for (PlantingWindow.Period p : w.periods()) {
+        table.row(Cell.text(w.plant()), Cell.text(p.how()), Cell.of(p.from()), Cell.of(p.until()));
+        sources.add(p.from().source().cite());
+      }
     }
     table.note(
         "By usual frost from "
@@ -53,8 +55,8 @@ public final class PlantingTimes implements TableMaker {
             + TableFormat.day(frost.get().lastOfSpring().value())
             + " ("
             + frost.get().lastOfSpring().source().cite()
-            + "): half of the years have frost outside these days. Rule: "
-            + PlantingTime.SOURCE.cite()
+            + "): half of the years have frost outside these days. Rules: "
+            + String.join("; ", sources)
             + ".");
     return table.build();
   }

@@ -1,8 +1,12 @@
 package yardloom.planting.window;
 
 import java.time.MonthDay;
-import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.ClimateNormals;
 import yardloom.facts.FrostDates;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
@@ -12,16 +16,20 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Temperature;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
-import yardloom.planting.window.formula.PlantingTime;
+import yardloom.planting.window.PlantingRules.Place;
+import yardloom.planting.window.formula.PlantingTime.Frost;
+import yardloom.planting.window.formula.PlantingTime.Offset;
 
 /** Gives the usual days of each kind that is to be planted; nothing without frost dates. */
 public final class WindowCalculator implements Calculator {
-  private static final int DAYS_OF_YEAR = 365;
+  /** Above this cool-season vegetables stop growing (page on cool-season vegetables, read). */
+  private static final Temperature HOT = Temperature.fahrenheit(80);
 
-  /** Any year without a leap day. */
-  private static final int YEAR = 2021;
+  private static final Temperature FREEZING = Temperature.celsius(0);
 
   @Override
   public String id() {
@@ -35,7 +43,7 @@ public final class WindowCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.FROST);
+    return Set.of(YardFacts.FROST, YardFacts.CLIMATE);
   }
 
   @Override
@@ -45,31 +53,47 @@ public final class WindowCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    in.find(YardFacts.FROST)
-        .ifPresent(
-            frost ->
-                in.get(PlantPlaces.KEY)
-                    .toPlant()
-                    .values()
-                    .forEach(p -> out.give(YardFacts.PLANTING_WINDOWS, window(p, frost))));
+    Optional<FrostDates> frost = in.find(YardFacts.FROST);
+    if (frost.isEmpty()) {
+      return;
+    }
+    Place place = place(in.find(YardFacts.CLIMATE));
+    for (Plant plant : in.get(PlantPlaces.KEY).toPlant().values()) {
+      out.give(YardFacts.PLANTING_WINDOWS, window(plant, place, frost.get()));
+    }
   }
 
-  private static PlantingWindow window(Plant plant, FrostDates frost) {
-    PlantingTime.Times times =
-        PlantingTime.of(plant.season(), frost.lastOfSpring().value(), frost.firstOfFall().value());
-    return new PlantingWindow(
-        plant.name(),
-        day("last frost of spring", frost.lastOfSpring(), times.springFrom()),
-        times.fallUntil().map(d -> day("first frost of fall", frost.firstOfFall(), d)));
+  private static Place place(Optional<ClimateNormals> climate) {
+    if (climate.isEmpty()) {
+      return new Place(true, true);
+    }
+    List<ClimateNormals.Month> months = climate.get().months();
+    boolean hot =
+        months.stream().flatMap(m -> m.dailyMax().stream()).anyMatch(t -> t.compareTo(HOT) > 0);
+    Temperature coldest =
+        months.stream().map(ClimateNormals.Month::mean).min(Comparator.naturalOrder()).get();
+    return new Place(hot, coldest.compareTo(FREEZING) < 0);
   }
 
-  private static Derived<MonthDay> day(String frost, Derived<MonthDay> from, MonthDay day) {
-    long days = ChronoUnit.DAYS.between(from.value().atYear(YEAR), day.atYear(YEAR));
-    // The nearer way round, where the two lie on either side of New Year.
-    long near = Math.floorMod(days + DAYS_OF_YEAR / 2, (long) DAYS_OF_YEAR) - DAYS_OF_YEAR / 2;
-    return Derived.by(frost + " + days from then", PlantingTime.SOURCE)
-        .from(frost, from)
-        .from("days from then", (int) near)
-        .gives(day);
+  private static PlantingWindow window(Plant plant, Place place, FrostDates frost) {
+    List<PlantingWindow.Period> periods = new ArrayList<>();
+    for (PlantingRules.Rule rule : PlantingRules.of(plant, place)) {
+      periods.add(
+          new PlantingWindow.Period(
+              rule.time().how(),
+              day(rule.time().from(), rule.source(), frost),
+              day(rule.time().until(), rule.source(), frost)));
+    }
+    return new PlantingWindow(plant.name(), periods);
+  }
+
+  private static Derived<MonthDay> day(Offset offset, Source source, FrostDates frost) {
+    boolean last = offset.frost() == Frost.LAST;
+    String named = last ? "last frost of spring" : "first frost of fall";
+    Derived<MonthDay> from = last ? frost.lastOfSpring() : frost.firstOfFall();
+    return Derived.by(named + " + days from then", source)
+        .from(named, from)
+        .from("days from then", offset.days())
+        .gives(offset.day(frost.lastOfSpring().value(), frost.firstOfFall().value()));
   }
 }

@@ -1,2 +1,5 @@
-/** When is each kind planted here? Start with {@link yardloom.planting.window.WindowCalculator}. */
+/**
+ * When may each kind of plant be planted, and as what? Start with {@link
+ * yardloom.planting.window.WindowCalculator}.
+ */
 package yardloom.planting.window;

@@ -11,9 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.vocab.Choices;
@@ -145,6 +147,85 @@ class PlantCatalogueTest {
     assertTrue(rhubarb.harmful());
     assertTrue(rhubarb.caution().startsWith("LEAVES TOXIC"));
     assertEquals(Standing.READ, rhubarb.cautionSource().standing());
+  }
+
+  /**
+   * Neighbours may touch, not sit in one another: at the usual spacing each has at least half of
+   * its crown's ground. Vines run among each other, sunchokes are a thicket, walnuts are thinned as
+   * they grow (Rutgers FS1225 plants them at 25 to 30 ft, read).
+   */
+  @Test
+  void spacings_leaveHalfOfTheGrownCrown() {
+    Set<String> apart =
+        Set.of("black walnut", "Jerusalem artichoke", "sweet potato", "winter squash");
+    Set<String> crowded = new TreeSet<>();
+    for (Plant plant : catalogue.all()) {
+      double ground = plant.inRow().middle().by(plant.rows().middle()).squareFeet();
+      double spreadFt = plant.spread().middle().feet();
+      if (ground < 0.5 * Math.PI / 4 * spreadFt * spreadFt) {
+        crowded.add(plant.name());
+      }
+    }
+    assertEquals(apart, crowded);
+  }
+
+  /** No source has plants wider apart in the row than two grown ones are wide. */
+  @Test
+  void spacings_areWithinTwiceTheSpread() {
+    for (Plant plant : catalogue.all()) {
+      double ratio = plant.inRow().high().ratioTo(plant.spread().high());
+      assertTrue(ratio <= 2, plant.name() + " " + ratio);
+    }
+  }
+
+  /**
+   * Orchards of the future, with very high yields, bring 1500 bushels of 42 lb an acre and catch 70
+   * % of the light (Robinson and others, A Vision for Apple Orchard Systems of the Future, Cornell
+   * University; fruiting-wall principles, a trade paper; both read): 1500 × 42 / 43,560 / 0.7 =
+   * 2.07 lb on a square foot of crown. A garden's tree or bush brings no more.
+   */
+  @Test
+  void yieldsOfWoodyPlants_fitTheirCrowns() {
+    double most = 1500 * 42 / 43_560.0 / 0.7;
+    assertEquals(2.07, most, 0.005);
+    for (Plant plant : catalogue.all()) {
+      Optional<Yield> yield = PlantYields.of(plant.name()).filter(y -> y.per() == Yield.Per.PLANT);
+      if (plant.form().isWoody() && yield.isPresent()) {
+        double spreadFt = plant.spread().middle().feet();
+        double each = yield.get().high().pounds() / (Math.PI / 4 * spreadFt * spreadFt);
+        assertTrue(each <= most, plant.name() + " " + each + " lb/sq ft of crown");
+      }
+    }
+  }
+
+  /** Crops that drop their leaves in FAO-56's notes; their curves start near bare ground. */
+  @Test
+  void evergreens_doNotDrinkLikeDeciduousTrees() {
+    Set<String> deciduous =
+        Set.of(
+            "apples, cherries, pears",
+            "apricots, peaches, stone fruit",
+            "grapes (table)",
+            "kiwi",
+            "walnuts");
+    for (Plant plant : catalogue.all()) {
+      if (plant.season() == Plant.Season.EVERGREEN) {
+        assertFalse(deciduous.contains(plant.crop().name()), plant.name());
+      }
+    }
+  }
+
+  /**
+   * Shrubs of low water use have a species factor of 0.10 to 0.30 (Salinity Management Guide,
+   * Tables 5 and 6, read for sagebrush and rock plants of dry climates; these herbs stand in).
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"rosemary", "sage", "thyme"})
+  void woodyHerbsOfDryClimates_drinkLittleAndAllYear(String name) {
+    Plant herb = catalogue.plant(name);
+    assertEquals("0.30/0.30/0.30", text(herb.crop().kc()));
+    assertEquals(Plant.Season.EVERGREEN, herb.season());
+    assertTrue(herb.unverified().contains("crop coefficient"));
   }
 
   private static boolean isRecalled(Yield yield) {

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.facts.LightNeed;
 import yardloom.facts.SunHours;
 import yardloom.facts.WinterChill;
@@ -39,6 +41,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.planting.placing.PlantPlaces;
 
 /** Sun and winter of a place against what plants ask for; the facts are made by hand. */
 class FitChecksTest {
@@ -73,35 +76,45 @@ class FitChecksTest {
         Collections.nCopies(12, TimeSpan.hours(9)), TimeSpan.hours(hours), lightClass);
   }
 
-  @Test
-  void bedWithLessSunThanItsPlantsAsk_isNamedWithHoursAndClass() {
-    ElementId shady = new ElementId(ElementKind.BED, "shady");
-    ElementId sunny = new ElementId(ElementKind.BED, "sunny");
-    Source catalogue = Source.plan("catalogue");
-    SunHours hours =
+  /**
+   * The limits are the scheme's, not the catalogue's: 6.5 h are full sun by one and not by another.
+   */
+  @ParameterizedTest(name = "{0} at {1} h of {2}")
+  @CsvSource({
+    "FULL_SUN, 6.5, full sun, false",
+    "FULL_SUN, 6.5, part sun, true",
+    "SUN_OR_PART_SHADE, 1.5, part sun, false",
+    "SUN_OR_PART_SHADE, 3.5, shade, true",
+    "HALF_DAY, 4.0, shade, false",
+    "HALF_DAY, 3.9, full sun, true"
+  })
+  void placeThatDoesNotSuit_isNamedWithHoursAndClass(
+      LightNeed.Amount amount, double hours, String lightClass, boolean expected) {
+    ElementId bed = new ElementId(ElementKind.BED, "a");
+    SunHours sun =
         new SunHours(
-            Map.of(shady, sun(4.2, "part sun"), sunny, sun(6, "full sun")),
+            Map.of(bed, sun(hours, lightClass)),
             sun(12, "full sun"),
             "1 April to 30 September",
-            "'own': full sun from 6 h",
+            List.of("full sun", "part sun", "shade"),
+            "'own': full sun from some hours",
             "by hand");
+    LightNeed need = new LightNeed(bed, PLACE, "tomato", amount, Source.plan("catalogue"));
     List<Finding> found =
         found(
             new LightCheck(),
             Set.of(YardFacts.SUN_HOURS, YardFacts.LIGHT_NEEDS),
             out -> {
-              out.give(YardFacts.SUN_HOURS, hours);
-              out.give(YardFacts.LIGHT_NEEDS, new LightNeed(shady, PLACE, "tomato", 8, catalogue));
-              out.give(
-                  YardFacts.LIGHT_NEEDS,
-                  new LightNeed(sunny, SourceRef.NONE, "lettuce", 6, catalogue));
+              out.give(YardFacts.SUN_HOURS, sun);
+              out.give(YardFacts.LIGHT_NEEDS, need);
             });
-    assertEquals(1, found.size(), "the lettuce has just what it asks for");
-    assertEquals(PLACE, found.get(0).place());
-    assertEquals(
-        "tomato asks for 8.0 h of direct sun a day; this place has 4.2 h from 1 April to 30"
-            + " September: part sun (scheme 'own': full sun from 6 h)",
-        found.get(0).text());
+    assertEquals(expected ? 1 : 0, found.size());
+    if (expected) {
+      assertEquals(PLACE, found.get(0).place());
+      String said = "this place has " + hours + " h of direct sun a day from 1 April to 30";
+      assertTrue(found.get(0).text().contains(said), found.get(0).text());
+      assertTrue(found.get(0).text().contains(lightClass + " (scheme 'own'"));
+    }
   }
 
   @Test
@@ -135,10 +148,12 @@ class FitChecksTest {
   private List<Finding> chill(double hours) {
     return found(
         new ChillCheck(),
-        Set.of(YardFacts.WINTER_CHILL),
-        out ->
-            out.give(
-                YardFacts.WINTER_CHILL,
-                new WinterChill(Derived.given(hours, "chill", SourceRef.NONE))));
+        Set.of(YardFacts.WINTER_CHILL, PlantPlaces.KEY),
+        out -> {
+          out.give(PlantPlaces.KEY, new PlantPlaces(List.of(), List.of()));
+          out.give(
+              YardFacts.WINTER_CHILL,
+              new WinterChill(Derived.given(hours, "chill", SourceRef.NONE)));
+        });
   }
 }

@@ -23,6 +23,7 @@ import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
 import yardloom.soil.amendment.formula.BufferLime;
 import yardloom.soil.amendment.formula.Fertilizer;
+import yardloom.soil.amendment.formula.LimeByTexture;
 import yardloom.soil.amendment.formula.OrganicMatter;
 import yardloom.soil.amendment.formula.PhAmendment;
 import yardloom.soil.amendment.formula.PhAmendment.Doses;
@@ -113,16 +114,16 @@ public final class AmendmentCalculator implements Calculator {
           "in autumn, by the buffer pH; half now and half next year if it is much",
           out);
     } else if (wanted > now) {
-      String row =
-          texture.isCoarse() ? "sandy loam" : texture.isHeavy() ? "heavy clay loam" : "medium loam";
-      Mass unit = PhAmendment.perUnit("lime", row, beds.value());
+      LimeByTexture.Ground ground = LimeByTexture.ground(texture);
+      Mass lime = LimeByTexture.lime(now, wanted, ground, THOUSAND);
       Derived<Mass> pure =
-          Derived.by("lime per pH unit × units", PhAmendment.perUnitSource(row))
-              .from("lime for one unit on the beds", unit)
+          Derived.by("lime on 1000 sq ft × beds / 1000 sq ft", LimeByTexture.source(ground))
               .from("pH", now, test.place())
               .from("wanted pH", wanted, test.place())
+              .from("texture", texture.title())
+              .from("lime on 1000 sq ft", lime)
               .from("beds", beds)
-              .gives(unit.times(wanted - now));
+              .gives(lime.times(beds.value().ratioTo(THOUSAND)));
       lime(test, pure, "in autumn; a buffer pH from the laboratory goes before this", out);
     }
   }

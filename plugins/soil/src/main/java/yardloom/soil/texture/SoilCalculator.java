@@ -53,16 +53,19 @@ public final class SoilCalculator implements Calculator {
         fitted
             ? Optional.of(SaxtonRawls.of(soil.sand() / 100, soil.clay() / 100, soil.organic()))
             : Optional.empty();
-    Optional<Derived<Length>> intake =
+    Derived<Length> intake =
         soil.intake()
             .map(i -> Derived.by("intake of the named soil", soil.how()).gives(i))
-            .or(() -> points.map(p -> formulaIntake(soil, p)));
+            .orElseGet(() -> basicIntake(texture));
     return available(soil, texture, points).map(share -> soil(soil, texture, share, intake));
   }
 
-  private static Derived<Length> formulaIntake(SoilGiven soil, WaterPoints points) {
-    return inputs(soil, "saturated conductivity", SaxtonRawls.SOURCE)
-        .gives(Length.millimetres(points.intakeMmPerHour()));
+  private static Derived<Length> basicIntake(TextureClass texture) {
+    BasicIntake intake = BasicIntake.of(texture);
+    return Derived.by("lower end of basic intake", intake.source())
+        .from("texture", texture.title())
+        .from("lower end of basic intake", intake.low())
+        .gives(intake.low());
   }
 
   private static Optional<Derived<Double>> available(
@@ -103,10 +106,7 @@ public final class SoilCalculator implements Calculator {
   }
 
   private static SoilProfile soil(
-      SoilGiven soil,
-      TextureClass texture,
-      Derived<Double> available,
-      Optional<Derived<Length>> intake) {
+      SoilGiven soil, TextureClass texture, Derived<Double> available, Derived<Length> intake) {
     Derived<Length> stored =
         Derived.by("stored = available share × depth", ProfileWater.SOURCE)
             .from("available share", available)
@@ -115,6 +115,6 @@ public final class SoilCalculator implements Calculator {
                 ProfileWater.stored(
                     List.of(new ProfileWater.Layer(soil.depth(), available.value(), 0))));
     return new SoilProfile(
-        texture.title(), texture.isHeavy(), soil.depth(), available, stored, intake);
+        texture.title(), texture.isHeavy(), soil.depth(), available, stored, Optional.of(intake));
   }
 }

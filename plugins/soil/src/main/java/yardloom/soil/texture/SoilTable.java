@@ -62,7 +62,10 @@ public final class SoilTable implements TableMaker {
                 .orElse(Cell.BLANK))
         .note("Sand and clay: " + given.get().how().cite() + ".")
         .note(
-            "Tables and formulas give the mean of many soils; yours may hold a third more or less.")
+            "Tables and formulas give the mean of many soils; yours may hold a third more or less."
+                + " Intake is what the wet soil goes on taking in, for design: "
+                + soil.intakePerHour().map(i -> i.source().cite()).orElse("not known")
+                + ".")
         .build();
   }
 }

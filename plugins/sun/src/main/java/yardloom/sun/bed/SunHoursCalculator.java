@@ -90,9 +90,10 @@ public final class SunHoursCalculator implements Calculator {
     Map<ElementId, SunHours.Place> byElement = new TreeMap<>();
     beds.forEach(b -> byElement.put(b.bed().orElseThrow(), place(b)));
     String limits = "'" + scheme.name() + "': " + scheme.text();
+    List<String> classes = scheme.classes().stream().map(LightScheme.LightClass::name).toList();
     out.give(
         YardFacts.SUN_HOURS,
-        new SunHours(byElement, place(open), field.seasonText(), limits, method));
+        new SunHours(byElement, place(open), field.seasonText(), classes, limits, method));
   }
 
   private static SunHours.Place place(BedSun sun) {

@@ -11,6 +11,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.need.WaterDemand;
@@ -59,8 +60,8 @@ record TankSteps(
                 + " after spillage); at most: rain before use (yield before spillage). Measured"
                 + " years differ; first flush not taken off. Source: %s.",
             rain.station(),
-            rain.days().get(0).date(),
-            rain.days().get(rain.days().size() - 1).date(),
+            TableFormat.date(rain.days().get(0).date()),
+            TableFormat.date(rain.days().get(rain.days().size() - 1).date()),
             us
                 ? String.format(Locale.ROOT, "%.2f in", rain.total().inches())
                 : String.format(Locale.ROOT, "%.0f mm", rain.total().millimetres()),

@@ -86,7 +86,11 @@ public final class ClientSheet implements SheetMaker {
     int days = last.firstDay() + last.days() - 1;
     lines.add(
         first.start().isPresent()
-            ? "Work from " + first.start().get() + " to " + last.end().orElseThrow() + "."
+            ? "Work from "
+                + TableFormat.date(first.start().get())
+                + " to "
+                + TableFormat.date(last.end().orElseThrow())
+                + "."
             : "Work takes " + days + " working days; no date is set.");
     topUp(units, facts.all(YardFacts.TOP_UPS)).ifPresent(lines::add);
     facts.find(CostEstimate.FACT).ifPresent(c -> lines.add(cost(plan, c)));

@@ -1,6 +1,5 @@
 package yardloom.work.crew;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -23,6 +22,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.work.cost.BillSums;
 import yardloom.work.labour.TaskLoad;
@@ -86,7 +86,9 @@ public final class CrewSheets implements SheetMaker {
     List<String> lines = new ArrayList<>();
     String when =
         time.start().isPresent()
-            ? time.start().get() + " to " + time.end().orElseThrow()
+            ? TableFormat.date(time.start().get())
+                + " to "
+                + TableFormat.date(time.end().orElseThrow())
             : "working day " + time.firstDay();
     lines.add("When: " + when + ", " + time.days() + (time.days() == 1 ? " day" : " days") + ".");
     WorkSettings work = WorkSettings.of(plan);
@@ -151,10 +153,9 @@ public final class CrewSheets implements SheetMaker {
       table.row(
           Cell.text(line.item()),
           Amounts.cell(plan, line.order()),
-          Cell.text(
-              PhaseSchedule.orderBy(time.start(), lead)
-                  .map(LocalDate::toString)
-                  .orElse(lead + " days ahead")),
+          PhaseSchedule.orderBy(time.start(), lead)
+              .map(Cell::of)
+              .orElseGet(() -> Cell.text(lead + " days ahead")),
           Cell.text("[  ]"));
     }
     return table.build();

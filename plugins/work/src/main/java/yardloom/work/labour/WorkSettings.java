@@ -29,16 +29,10 @@ public record WorkSettings(
   public static final AttributeKey<WorkSettings> KEY =
       new AttributeKey<>("work.work", WorkSettings.class);
 
-  /** These with frost days of the climate where the plan gives none. */
-  public WorkSettings orFrost(MonthDay last, MonthDay first) {
+  /** These with the frost days that hold for the whole plan. */
+  public WorkSettings withFrost(MonthDay last, MonthDay first) {
     return new WorkSettings(
-        crew,
-        hoursPerDay,
-        slope,
-        start,
-        lastFrost.or(() -> Optional.of(last)),
-        firstFrost.or(() -> Optional.of(first)),
-        place);
+        crew, hoursPerDay, slope, start, Optional.of(last), Optional.of(first), place);
   }
 
   /** What the plan says, or every default. */

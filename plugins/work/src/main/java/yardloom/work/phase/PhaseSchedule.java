@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DirectedAcyclicGraph;
 import org.jgrapht.traverse.TopologicalOrderIterator;
+import yardloom.facts.PlantingWindow;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -21,8 +22,9 @@ import yardloom.work.labour.WorkSettings;
  *
  * <p>One crew does one phase after the other; a phase takes its hours / (crew × hours a day),
  * rounded up, at least its waiting days and at least one day. With a start date, days are Monday to
- * Friday. Planting that would fall between six weeks before the first frost and the last frost
- * waits for the last frost. A circle of phases or an unknown one is CYCLE or UNKNOWN_WORD.
+ * Friday. Planting waits for the first of the {@link PlantingVisit}s; where no kinds are known, it
+ * does not fall between six weeks before the first frost and the last frost. A circle of phases or
+ * an unknown one is CYCLE or UNKNOWN_WORD.
  *
  * <p>References: [1] A. B. Kahn, Topological sorting of large networks, Communications of the ACM
  * 5(11), 1962. The six weeks are common practice.
@@ -36,9 +38,13 @@ public final class PhaseSchedule {
    * The schedule.
    *
    * @param hours hours of one person by phase id; phases not named take their least days
+   * @param windows the days of each kind that is to be planted, where they are known
    */
   public static List<PhaseTime> of(
-      List<Phase> phases, Map<WorkPhase, Double> hours, WorkSettings work) {
+      List<Phase> phases,
+      Map<WorkPhase, Double> hours,
+      WorkSettings work,
+      List<PlantingWindow> windows) {
     List<PhaseTime> times = new ArrayList<>();
     int day = 1;
     for (Phase phase : sorted(phases)) {
@@ -46,9 +52,11 @@ public final class PhaseSchedule {
       int days = Math.max(1, Math.max(phase.leastDays(), (int) Math.ceil(crewDays - 1e-9)));
       String why = "";
       if (phase.id() == WorkPhase.PLANT && work.start().isPresent()) {
-        int ready = afterFrost(work.start().get(), day, work);
+        LocalDate start = work.start().get();
+        boolean known = !windows.isEmpty();
+        int ready = known ? inSeason(start, day, windows) : afterFrost(start, day, work);
         if (ready > day) {
-          why = "waits for the last frost";
+          why = known ? "waits for the season of its plants" : "waits for the last frost";
           day = ready;
         }
       }
@@ -110,6 +118,16 @@ public final class PhaseSchedule {
     }
   }
 
+  /** The working day of the first visit to plant, from {@code day} on. */
+  private static int inSeason(LocalDate start, int day, List<PlantingWindow> windows) {
+    LocalDate visit = PlantingVisit.of(windows, workingDay(start, day)).get(0).date();
+    int at = day;
+    while (workingDay(start, at).isBefore(visit)) {
+      at++;
+    }
+    return at;
+  }
+
   /** The first working day from {@code day} on that is not in the frost window. */
   private static int afterFrost(LocalDate start, int day, WorkSettings work) {
     if (work.lastFrost().isEmpty() || work.firstFrost().isEmpty()) {
@@ -145,7 +163,7 @@ public final class PhaseSchedule {
     return date;
   }
 
-  private static boolean isWeekend(LocalDate date) {
+  static boolean isWeekend(LocalDate date) {
     return date.getDayOfWeek() == DayOfWeek.SATURDAY || date.getDayOfWeek() == DayOfWeek.SUNDAY;
   }
 

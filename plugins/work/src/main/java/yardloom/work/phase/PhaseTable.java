@@ -1,7 +1,6 @@
 package yardloom.work.phase;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.YardFacts;
@@ -13,6 +12,7 @@ import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.work.labour.WorkSettings;
 
@@ -61,26 +61,23 @@ public final class PhaseTable implements TableMaker {
     if (work.lastFrost().isEmpty() || work.firstFrost().isEmpty()) {
       return Optional.of("No frost days are given: planting waits for none.");
     }
-    boolean own =
-        plan.attributes().get(WorkSettings.KEY).flatMap(WorkSettings::lastFrost).isPresent();
     String by =
-        own ? "as the plan says" : facts.get(YardFacts.FROST).lastOfSpring().source().cite();
+        facts
+            .find(YardFacts.FROST)
+            .map(f -> f.lastOfSpring().source().cite())
+            .orElse("as the plan says");
     return Optional.of(
-        "No planting from six weeks before the first frost ("
-            + day(work.firstFrost().get())
+        "Where no kinds are named, no planting from six weeks before the first frost ("
+            + TableFormat.day(work.firstFrost().get())
             + ") to the last frost ("
-            + day(work.lastFrost().get())
+            + TableFormat.day(work.lastFrost().get())
             + "): "
             + by
             + ".");
   }
 
-  private static String day(MonthDay day) {
-    return day.toString().substring(2);
-  }
-
   /** A date that may not be known. */
   public static Cell date(Optional<LocalDate> date) {
-    return date.map(d -> Cell.text(d.toString())).orElse(Cell.BLANK);
+    return date.map(Cell::of).orElse(Cell.BLANK);
   }
 }

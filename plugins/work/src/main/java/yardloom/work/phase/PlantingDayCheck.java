@@ -1,9 +1,11 @@
 package yardloom.work.phase;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
 import yardloom.facts.work.WorkPhase;
@@ -13,12 +15,16 @@ import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.table.TableFormat;
 
-/** Says which plants the schedule would set out before their usual day. */
+/**
+ * Says when planting takes more than one visit, and which kinds are out of season before the crew
+ * has done planting.
+ */
 public final class PlantingDayCheck implements Check {
-  /** A day further ahead belongs to the next growing year; the plants of this one are late. */
-  private static final int HALF_A_YEAR = 183;
+  private static final Source RULE =
+      Source.commonPractice("each kind is planted within its own days");
 
   @Override
   public String id() {
@@ -27,44 +33,63 @@ public final class PlantingDayCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(PhaseTime.FACT, YardFacts.PLANTING_WINDOWS);
+    return Set.of(PhaseTime.FACT, PlantingVisit.FACT, YardFacts.PLANTING_WINDOWS);
   }
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
-    Optional<PhaseTime> planting =
-        facts.all(PhaseTime.FACT).stream()
-            .filter(p -> p.phase().id() == WorkPhase.PLANT && p.start().isPresent())
-            .findFirst();
-    if (planting.isEmpty()) {
-      return List.of();
+    List<PlantingVisit> visits = facts.all(PlantingVisit.FACT);
+    List<Finding> findings = new ArrayList<>();
+    if (visits.size() > 1) {
+      findings.add(
+          Finding.of(
+              id(),
+              Severity.NOTE,
+              "Planting takes "
+                  + visits.size()
+                  + " visits, since not all kinds are in season together: "
+                  + visits.stream().map(PlantingDayCheck::said).collect(Collectors.joining("; "))
+                  + ".",
+              "Plan for the later visits, or raise those kinds under cover.",
+              RULE));
     }
-    LocalDate start = planting.get().start().orElseThrow();
-    LocalDate end = planting.get().end().orElseThrow();
-    List<PlantingWindow> early =
-        facts.all(YardFacts.PLANTING_WINDOWS).stream().filter(w -> isEarly(end, w)).toList();
-    if (early.isEmpty()) {
-      return List.of();
-    }
-    StringBuilder names = new StringBuilder();
-    for (PlantingWindow w : early) {
-      names
-          .append(names.isEmpty() ? "" : ", ")
-          .append(w.plant())
-          .append(" from ")
-          .append(TableFormat.day(w.springFrom().value()));
-    }
-    return List.of(
-        Finding.of(
-            id(),
-            Severity.NOTE,
-            "Planting is set for " + start + " to " + end + "; usual is " + names + ".",
-            "Plant these later, raise them under cover, or start the work later.",
-            early.get(0).springFrom().source()));
+    outOfSeason(facts, visits).ifPresent(findings::add);
+    return findings;
   }
 
-  private static boolean isEarly(LocalDate end, PlantingWindow window) {
-    LocalDate from = window.springFrom().value().atYear(end.getYear());
-    return end.isBefore(from) && from.isBefore(end.plusDays(HALF_A_YEAR));
+  private static String said(PlantingVisit visit) {
+    return TableFormat.date(visit.date()) + " " + String.join(", ", visit.kinds().keySet());
+  }
+
+  /** Kinds of the first visit whose days are over before the crew has done planting. */
+  private Optional<Finding> outOfSeason(Facts facts, List<PlantingVisit> visits) {
+    Optional<LocalDate> end =
+        facts.all(PhaseTime.FACT).stream()
+            .filter(p -> p.phase().id() == WorkPhase.PLANT)
+            .flatMap(p -> p.end().stream())
+            .findFirst();
+    if (end.isEmpty() || visits.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> over =
+        facts.all(YardFacts.PLANTING_WINDOWS).stream()
+            .filter(w -> visits.get(0).kinds().containsKey(w.plant()))
+            .filter(w -> w.on(end.get()).isEmpty())
+            .map(PlantingWindow::plant)
+            .toList();
+    if (over.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.of(
+            id(),
+            Severity.WARNING,
+            "Planting ends on "
+                + TableFormat.date(end.get())
+                + ", when "
+                + String.join(", ", over)
+                + " is out of season.",
+            "Plant these first, start earlier, or come with more hands.",
+            RULE));
   }
 }

@@ -14,6 +14,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.TableFormat;
 
 /** Cardboard needs months before roots of annuals pass it. */
 public final class RestingTimeCheck implements Check {
@@ -53,9 +54,9 @@ public final class RestingTimeCheck implements Check {
             "work.resting-time",
             Severity.NOTE,
             "Annual beds are planted on "
-                + planted.get()
+                + TableFormat.date(planted.get())
                 + ", less than six months after the cardboard is laid ("
-                + laid.get()
+                + TableFormat.date(laid.get())
                 + ").",
             "Cut holes for transplants, or lay in autumn for planting in spring.",
             SOURCE));

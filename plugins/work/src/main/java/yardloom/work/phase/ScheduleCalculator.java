@@ -31,7 +31,7 @@ public final class ScheduleCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.FROST);
+    return Set.of(YardFacts.FROST, YardFacts.PLANTING_WINDOWS);
   }
 
   @Override
@@ -48,16 +48,17 @@ public final class ScheduleCalculator implements Calculator {
     Map<WorkPhase, Double> hours = new EnumMap<>(WorkPhase.class);
     tasks.forEach(t -> hours.merge(t.phase(), t.likely().value().hours(), Double::sum));
     WorkSettings work = settings(plan, in);
-    PhaseSchedule.of(needed(hours, in.all(YardFacts.BILL)), hours, work)
+    PhaseSchedule.of(
+            needed(hours, in.all(YardFacts.BILL)), hours, work, in.all(YardFacts.PLANTING_WINDOWS))
         .forEach(t -> out.give(PhaseTime.FACT, t));
   }
 
-  /** What the plan says, with frost days of the climate where it says none. */
+  /** What the plan says, with the one set of frost days that every table has. */
   public static WorkSettings settings(Plan plan, Facts facts) {
     WorkSettings work = WorkSettings.of(plan);
     return facts
         .find(YardFacts.FROST)
-        .map(f -> work.orFrost(f.lastOfSpring().value(), f.firstOfFall().value()))
+        .map(f -> work.withFrost(f.lastOfSpring().value(), f.firstOfFall().value()))
         .orElse(work);
   }
 

@@ -1,7 +1,6 @@
 package yardloom.program.output;
 
 import java.time.MonthDay;
-import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -101,9 +100,7 @@ final class CalculationsText {
       return String.format(Locale.ROOT, "%.6g", number);
     }
     if (value instanceof MonthDay day) {
-      return day.getDayOfMonth()
-          + " "
-          + day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+      return TableFormat.day(day);
     }
     return value instanceof List<?> points && points.stream().allMatch(Point.class::isInstance)
         ? points.stream().map(p -> show((Point) p)).collect(Collectors.joining(" ", "", unit()))

@@ -9,6 +9,8 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.TreeMap;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.fact.Derived;
@@ -121,6 +123,8 @@ public final class ResultsJson {
                 node.put("si", q.si());
               } else if (v instanceof Number n) {
                 node.put("number", n.doubleValue());
+              } else if (v instanceof LocalDate || v instanceof MonthDay) {
+                node.put("iso", v.toString());
               }
             });
     cell.why().ifPresent(d -> why(node, d));

@@ -127,7 +127,7 @@ class DemoYardsTest {
             script.replace(
                 "tape se, 134.17.ft, name: 'SE stake'", "tape se, 124.17.ft, name: 'SE stake'"));
     Run run = Run.in(dir, "check", again.toString());
-    assertTrue(run.out().contains("[kernel.tie-residual]"), run.out());
+    assertTrue(run.out().contains("[site.tie-residual]"), run.out());
   }
 
   @Test

@@ -1,48 +1,95 @@
 package yardloom.program.cli;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The day that the schedule plants against the day that plants are usually set out. */
+/** One calendar: the days of frost, of planting and of the crew, from the script to the tables. */
 class PlantingDayTest {
   @TempDir private Path dir;
 
-  /** Kale may go out four weeks before the last frost of 25 April, tomatoes two weeks after it. */
-  private String said(String start, String plant) throws IOException {
-    Files.writeString(
-        dir.resolve("plan.groovy"),
-        "plan 'Days'\n"
-            + "site 'somewhere', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone:"
-            + " 'America/Chicago'\n"
-            + "frost last: '04-25', first: '10-14', source: 'demo'\n"
-            + "lot([point(0.ft, 0.ft), point(40.ft, 0.ft), point(40.ft, 60.ft), point(0.ft, 60.ft)])\n"
-            + "bed('a', rect(10.ft, 10.ft, 4.ft, 8.ft), use: 'annual') { plant '"
-            + plant
-            + "' }\n"
-            + "work start: '"
-            + start
-            + "'\n");
+  private static String plan(String frost, String work, String... plants) {
+    StringBuilder text =
+        new StringBuilder(
+            "plan 'Days'\n"
+                + "site 'somewhere', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m,"
+                + " zone: 'America/Chicago'\n"
+                + "lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 60.ft), point(0.ft,"
+                + " 60.ft)])\n");
+    text.append(frost).append('\n').append(work).append('\n');
+    for (int i = 0; i < plants.length; i++) {
+      text.append(
+          "bed('bed %d', rect(%d.ft, 10.ft, 4.ft, 8.ft), use: 'annual') { plant '%s' }\n"
+              .formatted(i + 1, 5 + 10 * i, plants[i]));
+    }
+    return text.toString();
+  }
+
+  private Map<String, String> drawn(String plan) throws IOException {
+    Files.writeString(dir.resolve("plan.groovy"), plan);
+    Run run = Run.in(dir, "draw", "plan.groovy", "--out", "out", "--as", "csv,json");
+    assertEquals("", run.err());
+    return Run.files(dir.resolve("out/plan"));
+  }
+
+  private String said(String plan) throws IOException {
+    Files.writeString(dir.resolve("plan.groovy"), plan);
     Run run = Run.in(dir, "check", "plan.groovy");
     return run.out() + run.err();
   }
 
+  private static final String FROST = "frost last: '04-25', first: '10-14', source: 'demo'";
+
+  /**
+   * By hand: perennials from 6 weeks before the last frost of 25 April to 8 weeks after it, 14
+   * March to 20 June; tomatoes from 2 weeks after it, Sunday 9 May, to 145 days before the first
+   * frost of 14 October, 22 May. They meet on Monday, 10 May.
+   */
   @Test
-  void tenderPlant_beforeItsDay_isNoted() throws IOException {
-    String said = said("2027-04-01", "tomato");
-    assertTrue(said.contains("usual is tomato from 9 May."), said);
+  void kindsThatMeet_arePlantedInOneVisit_onTheDayOfThePhase() throws IOException {
+    Map<String, String> files = drawn(plan(FROST, "work start: '2027-04-01'", "tomato", "chives"));
+    assertEquals(
+        "visit,date,kinds\n1,2027-05-10,\"chives (crowns or potted), tomato (set out)\"\n",
+        files.get("tables/planting-visits.csv").replace("\r", ""));
+    String times = files.get("tables/planting-times.csv");
+    assertTrue(times.contains("chives,crowns or potted,--03-14,--06-20"), times);
+    assertTrue(times.contains("tomato,set out,--05-09,--05-22"), times);
+    String phases = files.get("tables/materials-phases.csv");
+    assertTrue(phases.contains(",2027-05-10,"), phases);
+    assertTrue(files.get("results.json").contains("\"iso\" : \"2027-05-10\""));
   }
 
   @Test
-  void hardyPlant_orALaterStart_isNot() throws IOException {
-    assertFalse(said("2027-04-01", "kale").contains("work.planting-day"));
-    assertFalse(said("2027-06-01", "tomato").contains("work.planting-day"));
-    // In October the day of this year is past; next year's is another season.
-    assertFalse(said("2027-10-01", "kale").contains("work.planting-day"));
+  void kindsThatNeverMeet_needTwoVisits_andThePlanSaysSo() throws IOException {
+    String said = said(plan(FROST, "work start: '2027-06-01'", "tomato", "chives"));
+    assertTrue(said.contains("Planting takes 2 visits"), said);
+    assertTrue(said.contains("chives; "), said);
+    String early = said(plan(FROST, "work start: '2027-04-05'", "tomato", "chives"));
+    assertFalse(early.contains("visits"), early);
+  }
+
+  /** {@code work} and {@code frost} give one set of days to every table. */
+  @Test
+  void frostSaidWithTheWork_isTheOneFrostOfAllTables() throws IOException {
+    String work = "work start: '2027-04-01', lastFrost: '04-25', firstFrost: '10-14'";
+    Map<String, String> files = drawn(plan("", work, "tomato"));
+    assertTrue(
+        files.get("tables/planting-times.csv").contains("tomato,set out,--05-09,--05-22"),
+        files.get("tables/planting-times.csv"));
+    assertTrue(files.get("tables/frost.csv").contains("--04-25"), files.get("tables/frost.csv"));
+  }
+
+  @Test
+  void frostSaidTwiceAndDifferently_isRefused() throws IOException {
+    String work = "work start: '2027-04-01', lastFrost: '04-20'";
+    String said = said(plan(FROST, work, "tomato"));
+    assertTrue(said.contains("the last frost is 20 Apr here and 25 Apr by `frost`"), said);
   }
 }

@@ -10,9 +10,9 @@ import yardloom.planting.catalogue.Plant;
  * season.
  *
  * <p>The coefficient is flat in the initial and the middle stage and straight in between and
- * afterwards. The stages take their {@link StageShares} of whatever season the climate gives: a
- * crop that is over sooner is taken to be followed by another of its kind. Outside the season: 0
- * for plants that drop their leaves or are replanted, the initial value for evergreens.
+ * afterwards. The stages take their {@link StageShares} of whatever season the climate gives.
+ * Outside the season: 0 for plants that drop their leaves, the initial value for evergreens.
+ * Annuals, which are over after some days, have {@link AnnualCurve}.
  *
  * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
  * Drainage Paper 56, 1998, chapter 6, equation 66 and figure 34 (from memory).

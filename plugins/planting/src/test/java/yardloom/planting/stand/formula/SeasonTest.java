@@ -3,6 +3,7 @@ package yardloom.planting.stand.formula;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.time.MonthDay;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -84,6 +85,28 @@ class SeasonTest {
     assertEquals(0, kc.get(2));
     assertEquals(1.0, kc.get(6), 1e-12);
     assertEquals(0, kc.get(10));
+  }
+
+  /** By hand: 20 days from 22 December, all in the first stage: 10 days of 31 in each month. */
+  @Test
+  void annualAcrossNewYear_drawsInBothMonths() {
+    StageShares flat = new StageShares(1, 1, 1);
+    List<Double> kc = AnnualCurve.monthly(KC, flat, MonthDay.of(12, 22), 20);
+    assertEquals(0.4 * 10 / 31, kc.get(11), 1e-12);
+    assertEquals(0.4 * 10 / 31, kc.get(0), 1e-12);
+    assertEquals(0, kc.get(1) + kc.get(10));
+    List<Double> later = AnnualCurve.monthly(KC, flat, MonthDay.of(12, 27), 5);
+    assertEquals(kc, AnnualCurve.more(kc, later), "a second sowing takes no second ground");
+  }
+
+  /** The whole year at the middle coefficient is the middle coefficient every month. */
+  @Test
+  void annualOfAYear_hasEveryDay() {
+    List<Double> kc = AnnualCurve.monthly(KC, new StageShares(0, 0, 1), MonthDay.of(5, 9), 365);
+    kc.forEach(month -> assertEquals(1.0, month, 1e-12));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> AnnualCurve.monthly(KC, SHARES, MonthDay.of(5, 9), 366));
   }
 
   @Test

@@ -3,22 +3,19 @@ package yardloom.soil.amendment.formula;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
-import yardloom.kernel.table.DataTable;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Mass;
 
 /**
- * Sulfur and lime to change the pH of garden soil.
+ * Sulfur to lower the pH of garden soil, and what impure lime takes.
  *
  * <p>Sulfur: 2.0 lb per 1000 sq ft for each tenth of a pH unit on silt loam, a third more on clay,
  * a third less on sand; above 30 lb per 1000 sq ft two thirds first and the rest after a retest in
- * about three months. Lime and sulfur per whole pH unit from a table by texture. Both are starting
- * points: a soil test with its buffer pH goes before them. A target on the wrong side is
- * OUT_OF_RANGE; the same pH needs nothing.
+ * about three months. A starting point. A target on the wrong side is OUT_OF_RANGE; the same pH
+ * needs nothing. Lime is in {@link LimeByTexture} and {@link BufferLime}.
  *
- * <p>References: [1] University of Tennessee UTcrops, Blueberries, note 1. [2] garden-soil.com,
- * Make the pH work for you (secondary). [3] Penn State Agricultural Analytical Services Laboratory,
- * home garden report (calcium carbonate equivalent).
+ * <p>References: [1] University of Tennessee UTcrops, Blueberries, note 1. [2] Penn State
+ * Agricultural Analytical Services Laboratory, home garden report (calcium carbonate equivalent).
  */
 public final class PhAmendment {
   /** Printed beside sulfur results. */
@@ -33,7 +30,6 @@ public final class PhAmendment {
           0,
           "calcium carbonate equivalent");
 
-  private static final DataTable PER_UNIT = DataTable.shipped(PhAmendment.class, "lime-sulfur.csv");
   private static final double LB_PER_TENTH = 2.0;
   private static final double SPLIT_ABOVE_LB = 30;
   private static final Area THOUSAND = Area.squareFeet(1000);
@@ -79,23 +75,6 @@ public final class PhAmendment {
       return new Doses(total, Mass.ZERO);
     }
     return new Doses(total.times(2.0 / 3), total.times(1.0 / 3));
-  }
-
-  /**
-   * Lime or sulfur for one pH unit over {@code area}, from the table.
-   *
-   * @param amendment {@code lime} or {@code sulfur}
-   * @param texture {@code sandy loam}, {@code medium loam} or {@code heavy clay loam}
-   */
-  public static Mass perUnit(String amendment, String texture, Area area) {
-    return Mass.pounds(
-        PER_UNIT.row("texture", texture).number(amendment + "_lb_1000sqft")
-            * area.ratioTo(THOUSAND));
-  }
-
-  /** The source of a row of that table. */
-  public static Source perUnitSource(String texture) {
-    return PER_UNIT.row("texture", texture).source();
   }
 
   /** Product to spread so that {@code pure} carbonate reaches the soil. */

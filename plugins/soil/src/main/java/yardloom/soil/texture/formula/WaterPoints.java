@@ -8,10 +8,11 @@ package yardloom.soil.texture.formula;
  * @param wilting at 1500 kPa, where plants wilt
  * @param fieldCapacity at 33 kPa, after drainage
  * @param saturated all pores full
- * @param intakeMmPerHour saturated hydraulic conductivity
+ * @param saturatedMmPerHour saturated hydraulic conductivity; water enters a soil in use more
+ *     slowly, see {@link yardloom.soil.texture.BasicIntake}
  */
 public record WaterPoints(
-    double wilting, double fieldCapacity, double saturated, double intakeMmPerHour) {
+    double wilting, double fieldCapacity, double saturated, double saturatedMmPerHour) {
   /** Water that plants can use, as a share of soil volume. */
   public double available() {
     return fieldCapacity - wilting;

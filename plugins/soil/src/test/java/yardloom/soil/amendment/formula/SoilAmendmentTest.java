@@ -48,16 +48,45 @@ class SoilAmendmentTest {
     assertThrows(PlanException.class, () -> PhAmendment.sulfur(5.5, 6.5, Ground.SAND, THOUSAND));
   }
 
-  @ParameterizedTest
+  @ParameterizedTest(name = "{0} from pH {1}: {2} lb")
   @CsvSource({
-    // N04, N05: garden-soil.com (secondary).
-    "lime, sandy loam, 35", "lime, medium loam, 50", "lime, heavy clay loam, 70",
-    "sulfur, sandy loam, 10", "sulfur, medium loam, 15", "sulfur, heavy clay loam, 20"
+    // Pounds on 100 square feet to pH 6.5, agroconection.com (secondary, read), times ten.
+    "SANDY_LOAM, 4.5, 95",
+    "LOAM, 5.0, 105",
+    "CLAY_LOAM, 5.5, 105",
+    "LOAM, 6.0, 40",
+    // N06: Arkansas garden-centre copy of an Extension chart (secondary, read).
+    "SAND, 4.5, 50",
+    // Halfway between two rows by hand: (80 + 40) / 2.
+    "LOAM, 5.75, 60"
   })
-  void perUnit_table_reads(String amendment, String texture, double pounds) {
-    assertEquals(pounds, PhAmendment.perUnit(amendment, texture, THOUSAND).pounds(), 1e-9);
+  void lime_toSixAndAHalf_isThePublishedTables(
+      LimeByTexture.Ground ground, double ph, double pounds) {
+    assertEquals(pounds, LimeByTexture.lime(ph, 6.5, ground, THOUSAND).pounds(), 1e-9);
     assertEquals(
-        pounds / 2, PhAmendment.perUnit(amendment, texture, Area.squareFeet(500)).pounds(), 1e-9);
+        pounds / 2, LimeByTexture.lime(ph, 6.5, ground, Area.squareFeet(500)).pounds(), 1e-9);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({"LOAM, 130", "CLAY_LOAM, 190"})
+  void lime_atFourAndAHalf_isWithinFivePercentOfAnotherTable(
+      LimeByTexture.Ground ground, double pounds) {
+    // N06: loam 130 lb, clay 190 lb on 1000 sq ft.
+    double found = LimeByTexture.lime(4.5, 6.5, ground, THOUSAND).pounds();
+    assertEquals(pounds, found, pounds * 0.05);
+  }
+
+  @Test
+  void lime_toAnotherTarget_isTheDifferenceOfTwoRows() {
+    // Loam 5.0 to 6.0: 105 − 40; 6.0 to 6.8: 40 and 0.3 more of the last half unit's 40.
+    assertEquals(65, limeOnLoam(5.0, 6.0), 1e-9);
+    assertEquals(40 + 0.3 / 0.5 * 40, limeOnLoam(6.0, 6.8), 1e-9);
+    assertEquals(limeOnLoam(4.0, 6.5), limeOnLoam(3.5, 6.5), 1e-9);
+    assertThrows(PlanException.class, () -> limeOnLoam(6.5, 6.0));
+  }
+
+  private static double limeOnLoam(double now, double wanted) {
+    return LimeByTexture.lime(now, wanted, LimeByTexture.Ground.LOAM, THOUSAND).pounds();
   }
 
   @Test

@@ -40,12 +40,12 @@ class SoilWaterTest {
     assertEquals(wilt, p.wilting() * 100, 0.5);
     assertEquals(field, p.fieldCapacity() * 100, 0.5);
     assertEquals(saturated, p.saturated() * 100, 0.5);
-    assertEquals(ks, p.intakeMmPerHour(), 0.051);
+    assertEquals(ks, p.saturatedMmPerHour(), 0.051);
     // Unrounded values worked out apart from this code.
     assertEquals(wiltExact, p.wilting() * 100, 0.005);
     assertEquals(fieldExact, p.fieldCapacity() * 100, 0.005);
     assertEquals(saturatedExact, p.saturated() * 100, 0.005);
-    assertEquals(ksExact, p.intakeMmPerHour(), 0.0006);
+    assertEquals(ksExact, p.saturatedMmPerHour(), 0.0006);
   }
 
   @Test
@@ -55,7 +55,7 @@ class SoilWaterTest {
     assertEquals(0.0400, p.wilting(), 0.0400 * 2e-3);
     assertEquals(0.09785, p.fieldCapacity(), 0.09785 * 1e-4);
     assertEquals(0.4545, p.saturated(), 0.4545 * 2e-4);
-    assertEquals(111.45, p.intakeMmPerHour(), 111.45 * 1e-3);
+    assertEquals(111.45, p.saturatedMmPerHour(), 111.45 * 1e-3);
   }
 
   @Test

@@ -1,0 +1,45 @@
+package yardloom.planting.fit;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.SourceTable;
+import yardloom.planting.catalogue.PlantCatalogue;
+
+/**
+ * The coldest hardiness zone in which each plant of the catalogue lives through the winter.
+ *
+ * <p>A zone tells how cold a winter gets and nothing else: summers may be hot or cool in one zone.
+ * Heat and chill have tables of their own.
+ */
+public final class ColdLimits {
+  private static final Map<String, Limit> SHIPPED = read();
+
+  private ColdLimits() {}
+
+  /**
+   * A whole zone; varieties differ by one or two.
+   *
+   * @param coldest the lowest zone number in which it winters
+   */
+  public record Limit(int coldest, Source source) {}
+
+  /** The limit of a plant by its catalogue name; none for annuals and plants without a figure. */
+  public static Optional<Limit> of(String plant) {
+    return Optional.ofNullable(SHIPPED.get(plant));
+  }
+
+  private static Map<String, Limit> read() {
+    SourceTable sources = PlantCatalogue.sources();
+    Map<String, Limit> limits = new TreeMap<>();
+    for (DataRow row : DataTable.shipped(ColdLimits.class, "zones.csv").rows()) {
+      String plant = PlantCatalogue.shipped().plant(row.text("plant")).name();
+      Source source = sources.cited(row, "source");
+      limits.put(plant, new Limit((int) row.number("coldest"), source));
+    }
+    return limits;
+  }
+}

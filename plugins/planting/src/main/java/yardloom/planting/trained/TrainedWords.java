@@ -1,0 +1,49 @@
+package yardloom.planting.trained;
+
+import java.util.Locale;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.TreeScope;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Choices;
+import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Verb;
+
+/** The word for trees that are trained. */
+public final class TrainedWords {
+  private static final Length NARROWEST = Length.feet(1);
+  private static final Length WIDEST = Length.feet(30);
+
+  private TrainedWords() {}
+
+  @Verb(
+      help = "Says that a fruit tree is trained flat or narrow, and how wide it is kept.",
+      example = "trained 'espalier', width: 10.ft")
+  public static void trained(
+      TreeScope in,
+      @Arg(name = "form", help = "how it is trained", choices = TrainedForm.class) String form,
+      @Opt(
+              name = "width",
+              help = "along its wires or wall, 1 to 30 ft (0.3 to 9 m)",
+              fallback = "the usual width of the form")
+          Length width) {
+    TrainedForm found = Choices.parse(TrainedForm.class, form);
+    if (in.element().attributes().has(Trained.KEY)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), in.element().id() + " is already trained");
+    }
+    if (width != null && (width.compareTo(NARROWEST) < 0 || width.compareTo(WIDEST) > 0)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          in.place(),
+          String.format(
+              Locale.ROOT,
+              "width must be between 1 ft (0.3 m) and 30 ft (9 m), got %.2f ft (%.2f m)",
+              width.feet(),
+              width.metres()));
+    }
+    Length kept = width == null ? TrainedData.of(found).width() : width;
+    in.element().attributes().add(Trained.KEY, new Trained(found, kept), in.place());
+  }
+}

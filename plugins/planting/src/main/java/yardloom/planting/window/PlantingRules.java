@@ -1,0 +1,74 @@
+package yardloom.planting.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.SourceTable;
+import yardloom.planting.catalogue.Crop;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.catalogue.PlantCatalogue;
+import yardloom.planting.window.formula.PlantingTime;
+import yardloom.planting.window.formula.PlantingTime.Frost;
+import yardloom.planting.window.formula.PlantingTime.Offset;
+
+/**
+ * The days of planting of each group of plants, in days from the usual frosts, as sources give
+ * them. Summers are hot where the days of the hottest month pass 80 °F on the mean, which is where
+ * cool-season vegetables stop growing; winters are frozen where the coldest month is below
+ * freezing.
+ */
+final class PlantingRules {
+  private static final SourceTable SOURCES = PlantCatalogue.sources();
+  private static final DataTable TABLE = DataTable.shipped(PlantingRules.class, "windows.csv");
+
+  private PlantingRules() {}
+
+  /** One row, for one kind. */
+  record Rule(PlantingTime time, Source source) {}
+
+  /** What the climate is like; both as in a continental climate where nothing is known. */
+  record Place(boolean hotSummers, boolean frozenWinters) {}
+
+  static List<Rule> of(Plant plant, Place place) {
+    List<Rule> rules = new ArrayList<>();
+    for (DataRow row : TABLE.rows()) {
+      if (row.text("group").equals(plant.window()) && holds(row.text("when"), place)) {
+        rules.add(
+            new Rule(
+                new PlantingTime(
+                    row.text("how"), offset(row, "from", plant), offset(row, "until", plant)),
+                SOURCES.cited(row, "source")));
+      }
+    }
+    if (rules.isEmpty()) {
+      throw new IllegalStateException(plant.name() + " has no days of planting");
+    }
+    return rules;
+  }
+
+  private static boolean holds(String when, Place place) {
+    return switch (when) {
+      case "always" -> true;
+      case "hot summers" -> place.hotSummers();
+      case "cool summers" -> !place.hotSummers();
+      case "frozen winters" -> place.frozenWinters();
+      case "open winters" -> !place.frozenWinters();
+      default -> throw new IllegalStateException("windows.csv has no \"" + when + "\"");
+    };
+  }
+
+  private static Offset offset(DataRow row, String end, Plant plant) {
+    Frost frost = Frost.valueOf(row.text(end + "_frost").toUpperCase(Locale.ROOT));
+    boolean crop = row.text(end + "_days").equals("crop");
+    // The last day on which the crop still ripens before the frost.
+    int days = crop ? -cropDays(plant) : (int) row.number(end + "_days");
+    return new Offset(frost, days);
+  }
+
+  private static int cropDays(Plant plant) {
+    return plant.crop().stages().map(Crop.Stages::total).orElseThrow();
+  }
+}

@@ -1,0 +1,66 @@
+package yardloom.work.phase;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import yardloom.facts.PlantingWindow;
+import yardloom.kernel.fact.FactKey;
+
+/**
+ * A day on which the crew plants.
+ *
+ * @param number from 1; the first one is the phase of planting itself
+ * @param kinds what is planted then, and as what, by name
+ */
+public record PlantingVisit(int number, LocalDate date, SortedMap<String, String> kinds) {
+  /** Visits in order of date; none where no days of planting or no first day is known. */
+  public static final FactKey<PlantingVisit> FACT =
+      FactKey.many("work.planting-visits", PlantingVisit.class).called("visits to plant");
+
+  private static final int LONGEST = 366;
+
+  /** One kind, and the first and the last of its working days in a row. */
+  private record Open(PlantingWindow window, LocalDate from, LocalDate until) {
+    static Open of(PlantingWindow window, LocalDate ready) {
+      LocalDate from = window.next(ready);
+      while (PhaseSchedule.isWeekend(from)) {
+        from = window.next(from.plusDays(1));
+      }
+      LocalDate until = from;
+      LocalDate day = from.plusDays(1);
+      while (window.on(day).isPresent() && day.isBefore(from.plusDays(LONGEST))) {
+        until = PhaseSchedule.isWeekend(day) ? until : day;
+        day = day.plusDays(1);
+      }
+      return new Open(window, from, until);
+    }
+  }
+
+  /**
+   * The fewest visits on working days from {@code ready} on that plant every kind within its days:
+   * the kind whose days end first waits until all that may join it are in season.
+   *
+   * <p>References: the greedy cover of intervals by points, by earliest end; a textbook result.
+   */
+  public static List<PlantingVisit> of(List<PlantingWindow> windows, LocalDate ready) {
+    List<PlantingVisit> visits = new ArrayList<>();
+    List<Open> left = new ArrayList<>(windows.stream().map(w -> Open.of(w, ready)).toList());
+    while (!left.isEmpty()) {
+      LocalDate latest = left.stream().map(Open::until).min(Comparator.naturalOrder()).get();
+      List<Open> now = left.stream().filter(o -> !o.from().isAfter(latest)).toList();
+      LocalDate date = now.stream().map(Open::from).max(Comparator.naturalOrder()).get();
+      SortedMap<String, String> kinds = new TreeMap<>();
+      now.forEach(o -> kinds.put(o.window().plant(), how(o.window(), date)));
+      visits.add(new PlantingVisit(visits.size() + 1, date, kinds));
+      left.removeAll(now);
+    }
+    return List.copyOf(visits);
+  }
+
+  private static String how(PlantingWindow window, LocalDate date) {
+    return window.on(date).map(PlantingWindow.Period::how).orElse("");
+  }
+}

@@ -1,0 +1,58 @@
+package yardloom.work.phase;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.SheetUse;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+
+/** On which days the crew plants what. */
+public final class VisitTable implements TableMaker {
+  @Override
+  public String id() {
+    return "planting-visits";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(PlantingVisit.FACT);
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(WorkPhase.PLANT);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "Visits to plant")
+            .column(Column.of("visit", "Visit", Measure.COUNT))
+            .column(Column.text("date", "Date"))
+            .column(Column.text("kinds", "What, and as what"));
+    List<PlantingVisit> visits = facts.all(PlantingVisit.FACT);
+    for (PlantingVisit visit : visits) {
+      table.row(
+          Cell.number(visit.number()),
+          Cell.of(visit.date()),
+          Cell.text(
+              visit.kinds().entrySet().stream()
+                  .map(k -> k.getKey() + " (" + k.getValue() + ")")
+                  .collect(Collectors.joining(", "))));
+    }
+    if (!visits.isEmpty()) {
+      table.note(
+          "As few visits as plant every kind within its days, see When to plant; second sowings are"
+              + " the household's.");
+    }
+    return table.build();
+  }
+}
