@@ -2,10 +2,11 @@ package yardloom.program.output;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.Predicate;
+import java.util.Set;
 
 /**
  * A name for each row of a table that no other row has: its first cell, and where that is not
@@ -45,11 +46,17 @@ public final class RowNames {
 
   private static List<String> numbered(List<String> names) {
     Map<String, Integer> count = counts(names);
-    Map<String, Integer> met = new HashMap<>();
-    Predicate<String> isTwice = name -> count.get(key(name)) > 1;
-    return names.stream()
-        .map(n -> isTwice.test(n) ? n + " #" + met.merge(key(n), 1, Integer::sum) : n)
-        .toList();
+    Set<String> taken = new HashSet<>(count.keySet());
+    List<String> numbered = new ArrayList<>();
+    for (String name : names) {
+      String free = name;
+      // A cell may end in a number sign itself.
+      for (int i = 1; count.get(key(name)) > 1 && !taken.add(key(free)); i++) {
+        free = name + " #" + i;
+      }
+      numbered.add(free);
+    }
+    return numbered;
   }
 
   private static Map<String, Integer> counts(List<String> names) {
