@@ -53,6 +53,7 @@ public final class Main implements Callable<Integer> {
         new CommandLine(new Main(console))
             .addSubcommand(new DrawCommand(console, base))
             .addSubcommand(new CheckCommand(console, base))
+            .addSubcommand(new NewCommand(console, base))
             .addSubcommand(new ExplainCommand(console, base))
             .addSubcommand(new WordsCommand(console))
             .addSubcommand(new PluginsCommand(console))
