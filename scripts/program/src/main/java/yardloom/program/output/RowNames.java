@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A name for each row of a table that no other row has: its first cell, and where that is not
@@ -42,6 +44,36 @@ public final class RowNames {
       }
     }
     return numbered(names);
+  }
+
+  /**
+   * The names of the rows of two tables of one kind, so that a row has one name in both: as few
+   * cells of each row as tell all rows apart in either table.
+   */
+  public static List<List<String>> ofBoth(List<List<String>> one, List<List<String>> other) {
+    int most = Stream.concat(one.stream(), other.stream()).mapToInt(List::size).max().orElse(0);
+    int cells = 1;
+    while (cells < most && !(tellApart(one, cells) && tellApart(other, cells))) {
+      cells++;
+    }
+    int used = cells;
+    return Stream.of(one, other).map(t -> numbered(beginnings(t, used))).toList();
+  }
+
+  private static boolean tellApart(List<List<String>> rows, int cells) {
+    return counts(beginnings(rows, cells)).size() == rows.size();
+  }
+
+  private static List<String> beginnings(List<List<String>> rows, int cells) {
+    return rows.stream()
+        .map(
+            row ->
+                row.stream()
+                    .filter(t -> !t.isBlank())
+                    .limit(cells)
+                    .map(RowNames::plain)
+                    .collect(Collectors.joining(", ")))
+        .toList();
   }
 
   private static List<String> numbered(List<String> names) {
