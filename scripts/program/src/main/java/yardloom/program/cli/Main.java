@@ -56,6 +56,7 @@ public final class Main implements Callable<Integer> {
             .addSubcommand(new NewCommand(console, base))
             .addSubcommand(new ExplainCommand(console, base))
             .addSubcommand(new CompareCommand(console, base))
+            .addSubcommand(new BatchCommand(console, base))
             .addSubcommand(new WordsCommand(console))
             .addSubcommand(new PluginsCommand(console))
             .setOut(console.outWriter())
