@@ -24,7 +24,10 @@ import yardloom.program.output.SheetSet;
 import yardloom.sheet.paper.Paper;
 
 /** Draws plans: sheets, tables, results and findings, one folder a plan. */
-@Command(name = "draw", description = "Draw plans: sheets, tables, results and findings.")
+@Command(
+    name = "draw",
+    description = "Draw plans: sheets, tables, results and findings.",
+    footer = {"", "Example:", "  yardloom draw yard.groovy --as svg,pdf --out drawings"})
 final class DrawCommand implements Callable<Integer> {
   private final Console console;
   private final Path base;

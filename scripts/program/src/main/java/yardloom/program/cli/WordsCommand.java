@@ -15,7 +15,10 @@ import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Word;
 
 /** Explains the words of the plan language. */
-@Command(name = "words", description = "List the words of the plan language, or explain one.")
+@Command(
+    name = "words",
+    description = "List the words of the plan language, or explain one.",
+    footer = {"", "Example:", "  yardloom words sheetMulch"})
 final class WordsCommand implements Callable<Integer> {
   private final Console console;
 
