@@ -94,17 +94,21 @@ final class Question {
     return RowNames.key(cell.row()).equals(RowNames.key(name));
   }
 
-  /** How well a cell fits: the less of its name nobody asked for, the better. */
+  /**
+   * How well a cell fits: the less of its name nobody asked for, the better.
+   *
+   * @param named whether both its row and what stands there are asked for
+   */
   private record Fit(Askable cell, int unasked, boolean named) {}
 
   private Found byWords(String text) {
     Set<String> asked = Words.asked(text);
-    List<Fit> fits = new ArrayList<>();
-    for (Askable cell : directory.cells()) {
-      if (!asked.isEmpty() && asked.stream().allMatch(w -> Words.means(w, said(cell)))) {
-        fits.add(fit(cell, asked));
-      }
-    }
+    List<Askable> meant =
+        directory.cells().stream()
+            .filter(c -> !asked.isEmpty())
+            .filter(c -> asked.stream().allMatch(w -> Words.means(w, said(c))))
+            .toList();
+    List<Fit> fits = figures(meant).stream().map(c -> fit(c, asked)).toList();
     if (fits.isEmpty()) {
       return Found.missed(nearly(asked));
     }
@@ -153,8 +157,9 @@ final class Question {
       unasked += asked.stream().noneMatch(w -> Words.means(w, said)) ? 1 : 0;
     }
     boolean row = asked.stream().anyMatch(w -> Words.means(w, Words.of(cell.row())));
-    boolean column = asked.stream().anyMatch(w -> Words.means(w, column(cell)));
-    return new Fit(cell, unasked, row && column);
+    Set<String> what = column(cell);
+    what.addAll(Words.of(cell.table().title()));
+    return new Fit(cell, unasked, row && asked.stream().anyMatch(w -> Words.means(w, what)));
   }
 
   /** For each word that nothing is called by the nearest that something is; else the best cells. */

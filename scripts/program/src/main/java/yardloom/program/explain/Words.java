@@ -9,8 +9,8 @@ import java.util.Set;
 final class Words {
   private static final Set<String> SAY_NOTHING =
       Set.of(
-          "a", "all", "an", "and", "are", "at", "by", "do", "does", "for", "how", "i", "is", "it",
-          "many", "much", "of", "on", "the", "this", "to", "what", "why");
+          "a", "all", "an", "and", "are", "at", "by", "do", "does", "for", "how", "i", "in", "is",
+          "it", "many", "much", "of", "on", "the", "this", "to", "what", "why");
 
   /** What people say for what the tables call otherwise. */
   private static final List<Set<String>> SAME =
@@ -25,6 +25,20 @@ final class Words {
           Set.of("size", "area"),
           Set.of("number", "count"),
           Set.of("weight", "weigh"));
+
+  private static final Set<String> NAMES_OF_MONTHS =
+      Set.of(
+          "january",
+          "february",
+          "march",
+          "april",
+          "june",
+          "july",
+          "august",
+          "september",
+          "october",
+          "november",
+          "december");
 
   private static final int BEGINNING = 4;
 
@@ -57,7 +71,13 @@ final class Words {
   static boolean means(String asked, String said) {
     return asked.equals(said)
         || asked.length() >= BEGINNING && said.startsWith(asked)
+        || isMonth(asked, said)
         || SAME.stream().anyMatch(s -> s.contains(asked) && s.contains(said));
+  }
+
+  /** Tables shorten the names of months. */
+  private static boolean isMonth(String asked, String said) {
+    return said.length() == 3 && asked.startsWith(said) && NAMES_OF_MONTHS.contains(asked);
   }
 
   static boolean means(String asked, Set<String> said) {

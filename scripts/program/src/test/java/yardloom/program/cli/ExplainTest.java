@@ -147,6 +147,20 @@ class ExplainTest {
     assertFalse(explain("beds").out().contains("berry bed / use"), "words are no figures");
   }
 
+  /** Columns of a range bear no name that anybody would ask for; months have long names. */
+  @Test
+  void tableAndRowInWords_listTheColumns() {
+    Explanation explanation = new Explanation(outcome("urbana-yard"), new ScriptLines(dir));
+    Explanation.Answer cost = explanation.of("total cost");
+    assertFalse(cost.found());
+    for (String column : List.of("p10", "p50", "p90")) {
+      assertTrue(cost.text().contains("\"materials-cost / total / " + column + "\""), cost.text());
+    }
+    Explanation.Answer july = explanation.of("irrigation need in July");
+    assertTrue(july.found(), july.text());
+    assertTrue(july.text().startsWith("Water by month  (water-by-month / Jul / "), july.text());
+  }
+
   @Test
   void numberWithoutACalculation_saysSo() {
     // 378 / 6400 is 5.9 %.
