@@ -8,7 +8,10 @@ import yardloom.kernel.study.Outcome;
 import yardloom.program.output.FindingsText;
 
 /** Reads plans and prints what is found, without writing anything. */
-@Command(name = "check", description = "Read plans and print findings; write nothing.")
+@Command(
+    name = "check",
+    description = "Read plans and print findings; write nothing.",
+    footer = {"", "Example:", "  yardloom check yard.groovy --set bedWidth=3.5ft"})
 final class CheckCommand implements Callable<Integer> {
   private final Console console;
   private final Path base;

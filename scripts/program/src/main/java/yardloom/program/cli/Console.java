@@ -15,17 +15,47 @@ import yardloom.kernel.problem.ProblemCode;
 final class Console {
   private final PrintStream out;
   private final PrintStream err;
+  private final boolean terminal;
+  private int progressWidth;
 
   Console(PrintStream out, PrintStream err) {
+    this(out, err, false);
+  }
+
+  /**
+   * @param terminal whether a person looks on, so that a line may be written over
+   */
+  Console(PrintStream out, PrintStream err, boolean terminal) {
     this.out = out;
     this.err = err;
+    this.terminal = terminal;
   }
 
   /** The process's own streams, in UTF-8 on every machine. */
   static Console ofProcess() {
     return new Console(
         new PrintStream(System.out, true, StandardCharsets.UTF_8),
-        new PrintStream(System.err, true, StandardCharsets.UTF_8));
+        new PrintStream(System.err, true, StandardCharsets.UTF_8),
+        System.console() != null);
+  }
+
+  boolean isTerminal() {
+    return terminal;
+  }
+
+  /** Writes a line over the one that the last call wrote. */
+  void progress(String text) {
+    out.print("\r" + text + " ".repeat(Math.max(0, progressWidth - text.length())));
+    out.flush();
+    progressWidth = text.length();
+  }
+
+  /** Leaves the last line of progress and goes on below it. */
+  void endProgress() {
+    if (progressWidth > 0) {
+      out.println();
+      progressWidth = 0;
+    }
   }
 
   void say(String text) {

@@ -16,7 +16,6 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.study.Outcome;
-import yardloom.kernel.unit.UnitSystem;
 import yardloom.program.output.FindingsText;
 import yardloom.program.output.OutputFolder;
 import yardloom.program.output.OutputKind;
@@ -25,7 +24,10 @@ import yardloom.program.output.SheetSet;
 import yardloom.sheet.paper.Paper;
 
 /** Draws plans: sheets, tables, results and findings, one folder a plan. */
-@Command(name = "draw", description = "Draw plans: sheets, tables, results and findings.")
+@Command(
+    name = "draw",
+    description = "Draw plans: sheets, tables, results and findings.",
+    footer = {"", "Example:", "  yardloom draw yard.groovy --as svg,pdf --out drawings"})
 final class DrawCommand implements Callable<Integer> {
   private final Console console;
   private final Path base;
@@ -75,7 +77,7 @@ final class DrawCommand implements Callable<Integer> {
     List<Outcome> outcomes = new ArrayList<>();
     for (Path plan : arguments.plans()) {
       Plan read = toolkit.read(base.resolve(plan), arguments.settings());
-      SheetSet.requireRoom(read, paper(read));
+      SheetSet.requireRoom(read, Papers.of(sheet, read));
       outcomes.add(toolkit.study(read));
     }
     refuseSameFolder(outcomes);
@@ -83,7 +85,7 @@ final class DrawCommand implements Callable<Integer> {
     for (int i = 0; i < outcomes.size(); i++) {
       Outcome outcome = outcomes.get(i);
       Path folder = base.resolve(out).resolve(outcome.plan().info().id());
-      PlanWriter writer = new PlanWriter(outcome, paper(outcome.plan()), wanted);
+      PlanWriter writer = new PlanWriter(outcome, Papers.of(sheet, outcome.plan()), wanted);
       OutputFolder.write(folder, writer::write);
       console.say(
           arguments.plans().get(i)
@@ -96,13 +98,6 @@ final class DrawCommand implements Callable<Integer> {
       errors |= outcome.hasErrors();
     }
     return errors ? ExitCode.FINDINGS : ExitCode.FINE;
-  }
-
-  private Paper paper(Plan plan) {
-    if (sheet == null) {
-      return Paper.named(plan.info().units() == UnitSystem.US ? "ARCH C" : "A3");
-    }
-    return Paper.named(sheet);
   }
 
   private void refuseSameFolder(List<Outcome> outcomes) {

@@ -1,7 +1,6 @@
 package yardloom.program.cli;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
@@ -40,23 +39,6 @@ final class PlanArguments {
    * @throws ParameterException if one is not of the form NAME=VALUE or is given twice
    */
   Map<String, String> settings() {
-    Map<String, String> values = new LinkedHashMap<>();
-    for (String setting : settings) {
-      int equals = setting.indexOf('=');
-      if (equals < 1) {
-        throw new ParameterException(
-            command.commandLine(),
-            "--set needs NAME=VALUE, such as bedWidth=3.5ft; got " + setting);
-      }
-      String name = setting.substring(0, equals);
-      String value = setting.substring(equals + 1);
-      String earlier = values.put(name, value);
-      if (earlier != null) {
-        throw new ParameterException(
-            command.commandLine(),
-            name + " is set twice, to " + earlier + " and to " + value + "; give it once");
-      }
-    }
-    return values;
+    return Settings.of(command, "--set", settings);
   }
 }

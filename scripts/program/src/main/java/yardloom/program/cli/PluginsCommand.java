@@ -11,7 +11,10 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.spi.YardPlugin;
 
 /** Lists the loaded plugins. */
-@Command(name = "plugins", description = "List the loaded plugins and what each contributes.")
+@Command(
+    name = "plugins",
+    description = "List the loaded plugins and what each contributes.",
+    footer = {"", "Example:", "  yardloom plugins --verbose"})
 final class PluginsCommand implements Callable<Integer> {
   private final Console console;
 

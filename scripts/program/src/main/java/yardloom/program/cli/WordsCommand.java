@@ -15,10 +15,11 @@ import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Word;
 
 /** Explains the words of the plan language. */
-@Command(name = "words", description = "List the words of the plan language, or explain one.")
+@Command(
+    name = "words",
+    description = "List the words of the plan language, or explain one.",
+    footer = {"", "Example:", "  yardloom words sheetMulch"})
 final class WordsCommand implements Callable<Integer> {
-  private static final int COLUMNS = 100;
-
   private final Console console;
 
   @Parameters(arity = "0..1", paramLabel = "WORD", description = "The word to explain.")
@@ -52,7 +53,7 @@ final class WordsCommand implements Callable<Integer> {
       return ExitCode.USE;
     }
     for (Word each : found) {
-      explain(each).forEach(line -> wrapped(line, 6).forEach(console::say));
+      explain(each).forEach(line -> Wrapped.of(line, 6).forEach(console::say));
     }
     return ExitCode.FINE;
   }
@@ -67,25 +68,9 @@ final class WordsCommand implements Callable<Integer> {
           .filter(w -> w.scope() == scope)
           .forEach(
               w ->
-                  wrapped(String.format("  %-16s %s", w.name(), firstSentence(w.help())), 19)
+                  Wrapped.of(String.format("  %-16s %s", w.name(), firstSentence(w.help())), 19)
                       .forEach(console::say));
     }
-  }
-
-  /** A line in pieces of at most 100 columns, the later ones indented. */
-  private static List<String> wrapped(String line, int indent) {
-    List<String> pieces = new ArrayList<>();
-    String rest = line;
-    while (rest.length() > COLUMNS) {
-      int cut = rest.lastIndexOf(' ', COLUMNS);
-      if (cut <= indent) {
-        break;
-      }
-      pieces.add(rest.substring(0, cut).stripTrailing());
-      rest = " ".repeat(indent) + rest.substring(cut + 1);
-    }
-    pieces.add(rest);
-    return pieces;
   }
 
   private static String firstSentence(String help) {

@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 
@@ -20,7 +22,24 @@ import yardloom.kernel.problem.ProblemCode;
 public final class OutputFolder {
   private static final String MARKER = ".yardloom";
 
+  /** Folders that are being filled; whoever ends the process in between finds none of them. */
+  private static final Set<Path> UNFINISHED = ConcurrentHashMap.newKeySet();
+
+  /** Held while a folder takes the place of another, and for good once the process ends. */
+  private static final Object PLACES = new Object();
+
+  static {
+    Runtime.getRuntime().addShutdownHook(new Thread(OutputFolder::abandon));
+  }
+
   private OutputFolder() {}
+
+  private static void abandon() {
+    synchronized (PLACES) {
+      // Threads that still fill them find no folder, and no folder of theirs can take its place.
+      UNFINISHED.forEach(OutputFolder::deleteQuietly);
+    }
+  }
 
   /** Fills the new folder; may throw, then nothing changes on disk. */
   @FunctionalInterface
@@ -41,14 +60,20 @@ public final class OutputFolder {
     try {
       Files.createDirectories(parent);
       fresh = Files.createTempDirectory(parent, "." + target.getFileName() + "-");
+      UNFINISHED.add(fresh);
       Files.createFile(fresh.resolve(MARKER));
       filler.fill(fresh);
-      replace(fresh, target);
+      synchronized (PLACES) {
+        replace(fresh, target);
+      }
     } catch (IOException | UncheckedIOException e) {
       throw new PlanException(
           ProblemCode.FILE, "cannot write " + target + ": " + reason(e) + "; nothing was changed");
     } finally {
       deleteQuietly(fresh);
+      if (fresh != null) {
+        UNFINISHED.remove(fresh);
+      }
     }
   }
 

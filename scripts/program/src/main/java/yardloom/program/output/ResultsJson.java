@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Cell;
@@ -45,7 +46,8 @@ public final class ResultsJson {
     mapper.writer(printer).writeValue(out, tree(outcome, format));
   }
 
-  static ObjectNode tree(Outcome outcome, TableFormat format) {
+  /** The outcome as a tree. */
+  public static ObjectNode tree(Outcome outcome, TableFormat format) {
     ObjectNode root = JSON.objectNode();
     root.put("version", VERSION);
     root.set("plan", plan(outcome.plan()));
@@ -68,12 +70,18 @@ public final class ResultsJson {
     ObjectNode node = JSON.objectNode();
     node.put("id", plan.info().id());
     node.put("title", plan.info().title());
+    node.put("client", plan.info().client());
+    node.put("author", plan.info().author());
     node.put("date", plan.info().date());
     node.put("revision", plan.info().revision());
     node.put("units", Choices.text(plan.info().units()));
+    node.put("currency", plan.info().currency());
     ObjectNode parameters = node.putObject("parameters");
     plan.parameters().forEach(parameters::put);
-    plan.lot().ifPresent(lot -> node.put("lotAreaM2", lot.shape().area().squareMetres()));
+    plan.lot()
+        .map(Lot::shape)
+        .ifPresent(
+            lot -> node.put("lotAreaM2", lot.area().squareMetres()).put("lotWkt", lot.toString()));
     plan.site()
         .ifPresent(
             s ->
@@ -86,12 +94,18 @@ public final class ResultsJson {
   }
 
   private static ObjectNode element(Element element) {
-    return JSON.objectNode()
-        .put("kind", element.id().kind().word())
-        .put("name", element.id().name())
-        .put("place", element.place().toString())
-        .put("areaM2", element.shape().area().squareMetres())
-        .put("outlineWkt", element.shape().isEmpty() ? "" : element.shape().toString());
+    ObjectNode node =
+        JSON.objectNode()
+            .put("kind", element.id().kind().word())
+            .put("name", element.id().name())
+            .put("place", element.place().toString())
+            .put("areaM2", element.shape().area().squareMetres())
+            .put("outlineWkt", element.shape().isEmpty() ? "" : element.shape().toString());
+    if (element instanceof Element.WaterPoint point) {
+      // It covers no ground; without this nobody could say where it is.
+      node.putArray("atM").add(point.at().x().metres()).add(point.at().y().metres());
+    }
+    return node;
   }
 
   private static ObjectNode table(Table table, TableFormat format) {

@@ -74,4 +74,24 @@ class PackagedIT {
             + "bed('a', rect(1.ft, 1.ft, 4.ft, 8.ft))\n");
     assertEquals(ExitCode.FINE, start(without, "draw", "bare.groovy").code());
   }
+
+  /** From nothing to a changed, explained, compared and repeated plan, as the README tells it. */
+  @Test
+  void packaged_designersLoop_goesRound() throws Exception {
+    assertEquals(ExitCode.FINE, start(jars(), "new", "oak-street").code());
+    Ended why = start(jars(), "explain", "oak-street.groovy", "mulch", "of", "berry", "bed");
+    assertEquals(ExitCode.FINE, why.code(), why.text());
+    // 24 × 4 ft, 10 in deep: 96 × 10 / 324 = 2.963 cu yd.
+    assertTrue(why.text().contains("Chips = 2.963\u00a0cu yd"), why.text());
+    Ended changed = start(jars(), "compare", "oak-street.groovy", "--new", "bedWidth=3.5ft");
+    assertEquals(ExitCode.FINE, changed.code(), changed.text());
+    // 16 × 4 and 16 × 3.5 ft.
+    assertTrue(
+        changed.text().replace('\u00a0', ' ').contains("\"kitchen 1\", 64 sq ft → 56 sq ft"),
+        changed.text());
+    Files.writeString(dir.resolve("lots.csv"), "lot,bedWidth\na,3ft\nb,4ft\n");
+    Ended batch = start(jars(), "batch", "oak-street.groovy", "lots.csv", "--as", "csv");
+    assertEquals(ExitCode.FINE, batch.code(), batch.text());
+    assertTrue(Files.exists(dir.resolve("yardloom-batch/b/tables/beds.csv")), batch.text());
+  }
 }

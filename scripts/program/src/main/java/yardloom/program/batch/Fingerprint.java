@@ -1,0 +1,101 @@
+package yardloom.program.batch;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileVisitOption;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.EnumSet;
+import java.util.HexFormat;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * Tells whether a lot would be drawn from the same things: the plan and the scripts and data files
+ * in its folder, which it may include, the lot's values, and what else is named.
+ */
+public final class Fingerprint {
+  private static final Set<String> READ_BY_PLANS =
+      Set.of("groovy", "csv", "geojson", "json", "txt");
+  private static final int DEPTH = 3;
+
+  private final String base;
+
+  private Fingerprint(String base) {
+    this.base = base;
+  }
+
+  /**
+   * That of a plan.
+   *
+   * @param out the folder of the output, which is not read
+   * @param list the list of lots, whose rows count one by one
+   */
+  public static Fingerprint of(Path plan, Path out, Path list) {
+    SortedMap<String, String> files = new TreeMap<>();
+    Path folder = plan.toAbsolutePath().normalize().getParent();
+    try {
+      Files.walkFileTree(
+          folder,
+          EnumSet.noneOf(FileVisitOption.class),
+          DEPTH,
+          new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes attributes) {
+              boolean ours =
+                  dir.equals(out.toAbsolutePath().normalize())
+                      || Files.exists(dir.resolve(".yardloom"))
+                      || dir.getFileName() != null && dir.getFileName().toString().startsWith(".");
+              return ours && !dir.equals(folder)
+                  ? FileVisitResult.SKIP_SUBTREE
+                  : FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
+                throws IOException {
+              String name = file.getFileName().toString();
+              String ending = name.substring(name.lastIndexOf('.') + 1);
+              if (attributes.isRegularFile()
+                  && READ_BY_PLANS.contains(ending)
+                  && !file.equals(list.toAbsolutePath().normalize())) {
+                files.put(folder.relativize(file).toString(), digest(Files.readAllBytes(file)));
+              }
+              return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFileFailed(Path file, IOException e) {
+              return FileVisitResult.CONTINUE;
+            }
+          });
+    } catch (IOException e) {
+      // What cannot be read here cannot be read by the plan either.
+    }
+    return new Fingerprint(plan.getFileName() + files.toString());
+  }
+
+  /** The same with more that matters. */
+  public Fingerprint with(String more) {
+    return new Fingerprint(base + "\n" + more);
+  }
+
+  /** That of a lot. */
+  public String of(Lot lot) {
+    return digest((base + "\n" + lot.settings()).getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static String digest(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}
