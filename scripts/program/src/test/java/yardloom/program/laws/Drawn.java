@@ -57,6 +57,10 @@ final class Drawn {
     }
   }
 
+  static Plugins plugins() {
+    return PLUGINS;
+  }
+
   Outcome outcome() {
     return outcome;
   }
