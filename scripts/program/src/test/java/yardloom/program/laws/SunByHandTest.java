@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * the months, S. A. Klein, Solar Energy 19, 1977 (from memory).
  */
 class SunByHandTest {
-  private static final double LATITUDE_DEG = 43.3;
+  static final double LATITUDE_DEG = 43.3;
   private static final double LONGITUDE_DEG = -92.4;
 
   /** Steps of four minutes: half of one at sunrise, half at sunset, and half of a printed tenth. */
@@ -45,7 +45,7 @@ class SunByHandTest {
   private static final String WALL =
       "fence 'wall', line([point(5.m, -395.m), point(5.m, 405.m)]), height: 1.3.m, openness: 0\n";
 
-  private record Sun(double declinationRad, double equationOfTimeMin) {}
+  record Sun(double declinationRad, double equationOfTimeMin) {}
 
   /** At a moment, in days from noon of 1 January 2000 UT. */
   private static Sun sun(double days) {
@@ -74,13 +74,13 @@ class SunByHandTest {
   }
 
   /** At noon of the place: 92.4° west are 6.16 h behind Greenwich. */
-  private static Sun noon(LocalDate day) {
+  static Sun noon(LocalDate day) {
     double days = ChronoUnit.DAYS.between(LocalDate.of(2000, 1, 1), day);
     return sun(days - LONGITUDE_DEG / 360);
   }
 
   /** Hours from sunrise to noon: arccos(−tan φ tan δ) / 15°. */
-  private static double halfDay(double declinationRad) {
+  static double halfDay(double declinationRad) {
     double cosine = -Math.tan(Math.toRadians(LATITUDE_DEG)) * Math.tan(declinationRad);
     return Math.toDegrees(Math.acos(cosine)) / 15;
   }
@@ -103,6 +103,10 @@ class SunByHandTest {
 
   private static LocalDate meanDay(int month) {
     return LocalDate.of(2026, month + 1, MEAN_DAY[month]);
+  }
+
+  static Sun noonOfMeanDay(int month) {
+    return noon(meanDay(month - 1));
   }
 
   private static double printed(Drawn drawn, String row, String column) {
