@@ -3,6 +3,7 @@ package yardloom.program.appendix;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ class AppendixLawTest {
       "a percentile of seeded samples; the shapes of the spreads are not printed";
   private static final String OUTLINES =
       "read off outlines whose corners are too many to print, or off a grid of triangles";
+  private static final String PIECES = "counted or cut piece by piece";
   private static final String NETWORK = "solved as a network of pipes, outlet by outlet";
 
   /** What cannot be worked out from a page, by the beginning of its text, and why. */
@@ -46,6 +48,12 @@ class AppendixLawTest {
           Map.entry("sum of the outlets' flows in the network", NETWORK),
           Map.entry("least pressure in the network", NETWORK),
           Map.entry("mean of the least quarter of outlets / mean", NETWORK),
+          Map.entry("days × Penman-Monteith", "a page of equations, held by published examples"),
+          Map.entry("fewest boards for all pieces", PIECES),
+          Map.entry("one for each 2 in of board width", PIECES),
+          Map.entry("one for each board, and every 4 ft", PIECES),
+          Map.entry("posts at ends and bends", PIECES),
+          Map.entry("shallow end of the depths for the slope", "read off a published table"),
           Map.entry("saturated conductivity", "Saxton and Rawls take a page of equations for it"));
 
   /** Values that nothing was worked out for: they stand without inputs. */
@@ -56,7 +64,14 @@ class AppendixLawTest {
           "no supply is given; half-inch line",
           "one at the tap that feeds the dripline",
           "intake of the named soil",
-          "of the trade rule");
+          "of the trade rule",
+          "loose over compacted",
+          "soil settles",
+          "typical");
+
+  /** Words that no sample uses. */
+  private static final Path RARE_WORDS =
+      Path.of("src", "test", "resources", "yardloom", "program", "appendix", "rare-words.groovy");
 
   /** A printed input of two or three figures leaves a result this loose, as a share. */
   private static final double LOOSE = 0.05;
@@ -101,6 +116,7 @@ class AppendixLawTest {
     for (String plan : Samples.plans()) {
       all.addAll(PrintedEntry.all(Samples.drawn(plan).get("calculations.txt")));
     }
+    all.addAll(PrintedEntry.all(Samples.drawnFrom(RARE_WORDS).get("calculations.txt")));
     return all;
   }
 

@@ -33,7 +33,10 @@ class ShadeByHandTest {
     return table.rows().stream()
         .filter(r -> r.get(0).value().orElseThrow().equals(place))
         .filter(r -> r.get(1).value().orElseThrow().toString().contains(day))
-        .map(r -> Double.parseDouble(drawn.format().plain(table.columns().get(column), r.get(column))))
+        .map(
+            r ->
+                Double.parseDouble(
+                    drawn.format().plain(table.columns().get(column), r.get(column))))
         .findFirst()
         .orElseThrow();
   }
@@ -149,9 +152,7 @@ class ShadeByHandTest {
     Drawn drawn = Drawn.of(YARD.formatted("") + "sunSeason '12-15', '07-31'\n");
     double sum = 0;
     int days = 0;
-    for (LocalDate day = LocalDate.of(2026, 1, 1);
-        day.getYear() == 2026;
-        day = day.plusDays(1)) {
+    for (LocalDate day = LocalDate.of(2026, 1, 1); day.getYear() == 2026; day = day.plusDays(1)) {
       if (day.getMonthValue() <= 7 || day.isAfter(LocalDate.of(2026, 12, 14))) {
         sum += 2 * SunByHandTest.halfDay(SunByHandTest.noon(day).declinationRad());
         days++;

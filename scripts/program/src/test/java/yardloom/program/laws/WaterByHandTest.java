@@ -77,8 +77,7 @@ class WaterByHandTest {
     double deep = days(drawn, "asparagus");
     double shallow = days(drawn, "garden strawberry");
     assertTrue(deep > 3 * shallow, deep + " and " + shallow);
-    assertEquals(
-        shallow, number(drawn, "irrigation", "bed", "days-apart"), 0.051 + 0.03 * shallow);
+    assertEquals(shallow, number(drawn, "irrigation", "bed", "days-apart"), 0.051 + 0.03 * shallow);
   }
 
   /** Roots are printed from … to …; grown plants are reckoned with the lesser of them. */
@@ -114,7 +113,8 @@ class WaterByHandTest {
     assertEquals(
         900 * yards, number(drawn, "materials-loads", "wood-chip mulch", "weight-high"), 1);
     // 140 sq ft × 10 in / 324 = 4.32 cu yd and the allowance.
-    assertEquals(140 * 10 / 324.0, number(drawn, "materials-order", "wood-chip mulch", "exact"), 0.006);
+    assertEquals(
+        140 * 10 / 324.0, number(drawn, "materials-order", "wood-chip mulch", "exact"), 0.006);
   }
 
   /** A dry April of 7.5 °C: hardy kale grows from 5 °C on, tender tomatoes stand indoors. */
