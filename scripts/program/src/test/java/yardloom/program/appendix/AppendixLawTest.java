@@ -33,7 +33,6 @@ class AppendixLawTest {
       Map.ofEntries(
           Map.entry("time with the sun's centre above all obstacles", MANY_STEPS),
           Map.entry("sky seen by a level surface", MANY_STEPS),
-          Map.entry("direct + sky view × diffuse, times 7.265 mol/kWh", MANY_STEPS),
           Map.entry("direct sun a day in the season", MANY_STEPS),
           Map.entry("connected free ground", MANY_STEPS),
           Map.entry("steps of the tank", MANY_STEPS),
