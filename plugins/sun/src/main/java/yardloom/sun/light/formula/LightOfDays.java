@@ -100,9 +100,4 @@ public final class LightOfDays {
         .mapToObj(d -> new Arriving(looker.beam(d, beam[d]), diffuse[d], skyViewByDay[d]))
         .toList();
   }
-
-  /** Mol per square metre and day at the place a looker is turned to, for each of the days. */
-  public List<Double> at(SunEngine.Looker looker, double[] skyViewByDay) {
-    return arriving(looker, skyViewByDay).stream().map(Arriving::mol).toList();
-  }
 }
