@@ -129,7 +129,7 @@ class SunPluginTest extends PluginContract {
             .filter(t -> t.id().equals("sun-light"))
             .findFirst()
             .orElseThrow();
-    assertTrue(table.notes().stream().anyMatch(n -> n.contains("20 to 25 mol")));
+    assertTrue(table.notes().stream().anyMatch(n -> n.contains("20 to 25 mol")), "I07");
     assertEquals(3 * 4, table.rows().size(), "four days for two beds and the open ground");
     List<Object> december = table.rows().get(7).stream().map(c -> c.value().orElseThrow()).toList();
     assertEquals("none", december.get(2), "no first sun behind the wall");

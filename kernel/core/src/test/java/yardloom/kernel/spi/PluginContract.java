@@ -11,6 +11,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -19,8 +22,13 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.scope.Handle;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.study.DrawnLayer;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Lexicon;
@@ -107,15 +115,59 @@ public abstract class PluginContract {
   void emptyPlan_givesNoErrorAndTheSameTwice() {
     Plan empty =
         new Draft(new PlanInfo("empty", "Empty", "", "", "", "", UnitSystem.METRIC, "")).freeze();
-    Outcome first = run(empty);
-    Outcome second = run(empty);
-    assertFalse(first.hasErrors(), () -> first.findings().toString());
-    assertEquals(first.findings(), second.findings());
-    assertEquals(first.tables(), second.tables());
+    assertFalse(holdsOn(empty, List.of(plugin())).hasErrors());
   }
 
-  private Outcome run(Plan plan) {
-    Plugins plugins = PluginLoader.of(List.of(plugin()));
-    return new Study(plugins).of(plan);
+  /**
+   * What every plugin must do with a plan, whatever stands in it: give the same twice, and nothing
+   * that a sheet could not show.
+   *
+   * @return what came of it
+   */
+  public static Outcome holdsOn(Plan plan, List<YardPlugin> loaded) {
+    Plugins plugins = PluginLoader.of(loaded);
+    Outcome outcome = new Study(plugins).of(plan);
+    Outcome again = new Study(plugins).of(plan);
+    assertEquals(outcome.findings(), again.findings());
+    assertEquals(outcome.tables(), again.tables());
+    assertEquals(outcome.layers(), again.layers());
+    assertEquals(outcome.cautions(), again.cautions());
+    for (Finding finding : outcome.findings()) {
+      assertFalse(finding.advice().isBlank(), finding.rule() + " does not say what to do");
+      assertFalse(finding.source().cite().isBlank(), finding.rule() + " has no source");
+    }
+    outcome.tables().forEach(PluginContract::canShow);
+    outcome.layers().forEach((layer, drawn) -> canShow(layer, drawn));
+    return outcome;
+  }
+
+  private static void canShow(Table table) {
+    TableFormat format = new TableFormat(UnitSystem.US, "$");
+    Set<String> ids = new HashSet<>();
+    table
+        .columns()
+        .forEach(c -> assertTrue(ids.add(c.id()), table.id() + " has " + c.id() + " twice"));
+    for (List<Cell> row : table.rows()) {
+      for (int i = 0; i < row.size(); i++) {
+        Column column = table.columns().get(i);
+        String text = format.text(column, row.get(i));
+        String where = table.id() + "." + column.id() + ": " + text;
+        assertFalse(text.matches(".*(NaN|Infinity|null|Optional|@[0-9a-f]{5,}).*"), where);
+        boolean isNumber = row.get(i).value().filter(v -> !(v instanceof String)).isPresent();
+        assertTrue(isNumber || !column.measure().isNumber() || text.length() < 20, where);
+        row.get(i).why().ifPresent(why -> canExplain(why, where));
+      }
+    }
+    table.notes().forEach(note -> assertTrue(note.endsWith("."), table.id() + ": " + note));
+  }
+
+  private static void canExplain(Derived<?> why, String where) {
+    assertFalse(why.formula().isBlank(), where + " has no formula");
+    assertFalse(why.source().cite().isBlank(), where + " has no source");
+  }
+
+  private static void canShow(Layer layer, DrawnLayer drawn) {
+    assertFalse(drawn.marks().isEmpty(), layer.id());
+    drawn.legend().forEach(l -> assertFalse(l.text().isBlank(), layer.id() + " has no legend"));
   }
 }

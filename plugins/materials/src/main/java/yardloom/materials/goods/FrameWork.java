@@ -115,9 +115,11 @@ public final class FrameWork {
         length(stockNm),
         length(stock.kerfNm()),
         boards,
-        Derived.by("board feet = nominal inches × inches × feet / 12 × boards", Lumber.SOURCE)
+        Derived.by("board feet = thickness × width × board in ft / 12 × boards", Lumber.SOURCE)
             .from("boards", boards)
-            .from("size", stock.size())
+            .from("thickness, nominal inches", Lumber.size(stock.size()).nominalThicknessIn())
+            .from("width, nominal inches", Lumber.size(stock.size()).nominalWidthIn())
+            .from("board", length(stockNm))
             .gives(feet),
         patterns.stream().map(p -> cut(p, demands, stock)).toList(),
         least,

@@ -71,7 +71,7 @@ public final class HardGoodsCalculator implements Calculator {
    * Soil that frames take below compost and chips: they stand on the ground, nothing is dug out.
    */
   private static void fills(Plan plan, Facts in, Sink out) {
-    Derived.Builder why = Derived.by("sum of area × (boards − compost and chips)", FILL);
+    Derived.Builder why = Derived.by("sum over frames of area × (boards − layers)", FILL);
     Volume sum = Volume.ZERO;
     for (Surface s : in.all(YardFacts.SURFACES)) {
       Optional<Frame> frame = plan.element(s.of()).flatMap(bed -> bed.attributes().get(Frame.KEY));
@@ -81,8 +81,8 @@ public final class HardGoodsCalculator implements Calculator {
             s.courses().stream().map(c -> c.depth().value()).reduce(Length.ZERO, Length::plus);
         sum = sum.plus(s.area().value().deep(boards.minus(layers).max(Length.ZERO)));
         why.from("area of " + s.title(), s.area())
-            .from("boards", boards, frame.get().place())
-            .from("compost and chips", layers);
+            .from("boards of " + s.title(), boards, frame.get().place())
+            .from("layers of " + s.title() + ", compost and chips", layers);
       }
     }
     if (sum.compareTo(Volume.ZERO) > 0) {
@@ -103,8 +103,8 @@ public final class HardGoodsCalculator implements Calculator {
       Optional<Edging> edging = bed.attributes().get(Edging.KEY);
       if (edging.isPresent()) {
         Derived<Length> exact =
-            Derived.by("outline of the bed", OUTLINE)
-                .from("bed", bed.shape().perimeter(), bed.place())
+            Derived.by("outline", OUTLINE)
+                .from("outline of the bed", bed.shape().perimeter(), bed.place())
                 .gives(bed.shape().perimeter());
         Length piece = edging.get().piece();
         Derived<Integer> pieces =
@@ -142,7 +142,7 @@ public final class HardGoodsCalculator implements Calculator {
               .gives(TrellisParts.wire(t.line(), t.wires()));
       line(out, "wire for " + t.name(), wire, wire, "a tenth for tails and ties");
       Derived<Integer> strainers =
-          Derived.by("one for each wire", TrellisParts.SOURCE)
+          Derived.by("wires", TrellisParts.SOURCE)
               .from("wires", t.wires(), t.place())
               .gives(t.wires());
       line(out, "wire strainers for " + t.name(), strainers, strainers, NO_SPARES);
@@ -152,7 +152,7 @@ public final class HardGoodsCalculator implements Calculator {
   private static void pavers(Plan plan, PaverField field, Sink out) {
     Area ground = field.shape().area();
     Derived<Integer> exact =
-        Derived.by("pavers = area / paver, rounded up", Pavers.SOURCE)
+        Derived.by("pavers = area / (length × width), rounded up", Pavers.SOURCE)
             .from("area", ground, field.place())
             .from("length", field.length(), field.place())
             .from("width", field.width(), field.place())
@@ -170,7 +170,7 @@ public final class HardGoodsCalculator implements Calculator {
   private static void layer(
       Plan plan, Sink out, String item, Area ground, Length depth, PaverField field) {
     Derived<Volume> exact =
-        Derived.by("volume = area × depth, compacted", Pavers.SOURCE)
+        Derived.by("compacted volume = area × depth", Pavers.SOURCE)
             .from("area", ground, field.place())
             .from("depth", depth)
             .gives(ground.deep(depth));

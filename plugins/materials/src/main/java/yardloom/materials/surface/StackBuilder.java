@@ -109,7 +109,7 @@ final class StackBuilder {
     if (taper.value().metres() <= 0) {
       return even(area, depth);
     }
-    return Derived.by("volume = depth × (A0 + 4 A1 + A2) / 6", TaperedLayer.SOURCE)
+    return Derived.by("volume = depth × (A0 + 4 × A1 + A2) / 6", TaperedLayer.SOURCE)
         .from("A0, area", area)
         .from("A1, area inside half the taper", shape.shrunk(taper.value().times(0.5)).area())
         .from("A2, area inside the taper", shape.shrunk(taper.value()).area())

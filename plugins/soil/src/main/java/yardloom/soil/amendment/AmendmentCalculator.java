@@ -156,9 +156,10 @@ public final class AmendmentCalculator implements Calculator {
                 dose(
                     out,
                     "fertilizer " + grade,
-                    Derived.by("product = nitrogen / share of nitrogen", Fertilizer.SOURCE)
+                    Derived.by("product = nitrogen / (percent N / 100)", Fertilizer.SOURCE)
                         .from("nitrogen", wanted)
                         .from("grade", grade, test.place())
+                        .from("percent N", Fertilizer.Grade.parse(grade).nitrogen())
                         .gives(
                             Fertilizer.productFor(wanted.value(), Fertilizer.Grade.parse(grade))),
                     "brings that nitrogen"));
@@ -168,7 +169,7 @@ public final class AmendmentCalculator implements Calculator {
     return test.nitrogen()
         .map(
             rate ->
-                Derived.by("nitrogen = rate × beds", Fertilizer.SOURCE)
+                Derived.by("nitrogen = rate × beds / over", Fertilizer.SOURCE)
                     .from("rate", rate, test.place())
                     .from("over", test.nitrogenOver(), test.place())
                     .from("beds", beds)
@@ -184,13 +185,13 @@ public final class AmendmentCalculator implements Calculator {
     }
     Derived.Builder why =
         Derived.by(
-            "sum over crops of rate per 1000 sq ft × ground",
+            "sum over crops of rate × ground / 1000 sq ft",
             NitrogenData.of(crops.get(0).plant()).source());
     Mass sum = Mass.ZERO;
     for (Stand crop : crops) {
       Mass rate = NitrogenData.of(crop.plant()).per1000SquareFeet();
       why.from("rate of " + crop.plant(), rate)
-          .from(crop.plant() + " in " + crop.in(), crop.area(), crop.place());
+          .from("ground of " + crop.plant() + " in " + crop.in(), crop.area(), crop.place());
       sum = sum.plus(rate.times(crop.area().ratioTo(THOUSAND)));
     }
     return Optional.of(why.gives(sum));
@@ -231,7 +232,7 @@ public final class AmendmentCalculator implements Calculator {
         out,
         "compost to mix in",
         Derived.by(
-                "A × d × soil density × raise / (compost density × organic × dry)",
+                "beds × d × soil density × raise / (compost density × organic × dry)",
                 OrganicMatter.SOURCE)
             .from("beds", beds)
             .from("d, mixing depth", test.mixDepth(), test.place())

@@ -10,6 +10,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
 import yardloom.soil.compost.HeapPlan.Part;
@@ -25,6 +26,11 @@ import yardloom.soil.compost.formula.Shrinkage;
 /** Gives how prunings and weeds become compost in the yard. */
 public final class HeapCalculator implements Calculator {
   private static final double GOAL = 30;
+
+  private static final String RATIO =
+      "(sum over materials of Q × N × C:N × (100 − M)) / (sum over materials of Q × N × (100 − M))";
+  private static final String MOISTURE =
+      "(sum over materials of Q × M) / (sum over materials of Q)";
 
   @Override
   public String id() {
@@ -54,29 +60,34 @@ public final class HeapCalculator implements Calculator {
       feeds.add(Feed.shipped(r.material(), part.mass().value()));
     }
     double ratio = CompostMix.ratio(feeds);
-    Optional<Part> partner = partner(feeds, ratio);
+    Optional<Part> partner = partner(parts, feeds, ratio);
     List<Feed> mix = new ArrayList<>(feeds);
     partner.ifPresent(p -> mix.add(Feed.shipped(p.material(), p.mass().value())));
     List<Part> all = new ArrayList<>(parts);
     partner.ifPresent(all::add);
     Derived<Volume> volume = volume(all);
     Derived<Mass> carbon =
-        masses(all, "carbon = wet mass × dry share × carbon share", CompostMix.SOURCE)
+        masses(
+                all,
+                "carbon = sum over materials of Q × N / 100 × C:N × (100 − M) / 100",
+                CompostMix.SOURCE)
             .gives(CarbonKept.carbon(mix));
+    Derived<Length> side =
+        Derived.by("side = max(3 ft, min(5 ft, mix^(1 / 3)))", CompostBay.SOURCE)
+            .from("mix", volume)
+            .gives(CompostBay.side(volume.value()));
     return new HeapPlan(
         parts,
-        masses(parts, "R = Σ Q C (100 − M) / Σ Q N (100 − M)", CompostMix.SOURCE).gives(ratio),
-        masses(parts, "M = Σ Q M / Σ Q", CompostMix.SOURCE).gives(CompostMix.moisture(feeds)),
+        masses(parts, RATIO, CompostMix.SOURCE).gives(ratio),
+        masses(parts, MOISTURE, CompostMix.SOURCE).gives(CompostMix.moisture(feeds)),
         partner,
-        masses(all, "R = Σ Q C (100 − M) / Σ Q N (100 − M)", CompostMix.SOURCE)
-            .gives(CompostMix.ratio(mix)),
-        masses(all, "M = Σ Q M / Σ Q", CompostMix.SOURCE).gives(CompostMix.moisture(mix)),
+        masses(all, RATIO, CompostMix.SOURCE).gives(CompostMix.ratio(mix)),
+        masses(all, MOISTURE, CompostMix.SOURCE).gives(CompostMix.moisture(mix)),
         volume,
-        Derived.by("side = cube root of the mix, 3 to 5 ft", CompostBay.SOURCE)
+        side,
+        Derived.by("bays = mix / (side × side × side), rounded up", CompostBay.SOURCE)
             .from("mix", volume)
-            .gives(CompostBay.side(volume.value())),
-        Derived.by("bays = mix / side³, rounded up", CompostBay.SOURCE)
-            .from("mix", volume)
+            .from("side", side)
             .gives(CompostBay.bays(volume.value())),
         finished(volume, Shrinkage.HOME_HEAP.high()),
         finished(volume, Shrinkage.HOME_HEAP.low()),
@@ -88,7 +99,7 @@ public final class HeapCalculator implements Calculator {
     FeedstockData.Feedstock stock = FeedstockData.of(r.material());
     Derived<Volume> volume = Derived.given(r.volume(), r.material(), r.place());
     Derived<Mass> mass =
-        Derived.by("mass = volume × bulk density", stock.source())
+        Derived.by("pounds = volume in cu yd × pounds per cubic yard", stock.source())
             .from("volume", volume)
             .from("pounds per cubic yard", stock.poundsPerCubicYard())
             .gives(BulkMass.of(r.volume(), stock.poundsPerCubicYard()));
@@ -97,7 +108,7 @@ public final class HeapCalculator implements Calculator {
   }
 
   /** Leaves for a mix too rich in nitrogen, grass for one too poor; none if the mix is good. */
-  private static Optional<Part> partner(List<Feed> feeds, double ratio) {
+  private static Optional<Part> partner(List<Part> heap, List<Feed> feeds, double ratio) {
     Grade grade = CompostMix.gradeRatio(ratio);
     if (grade == Grade.IDEAL) {
       return Optional.empty();
@@ -107,16 +118,18 @@ public final class HeapCalculator implements Calculator {
     Feed together = together(feeds);
     Mass mass = CompostMix.partnerForRatio(together, unit, GOAL);
     FeedstockData.Feedstock stock = FeedstockData.of(name);
-    Derived<Mass> wanted =
+    Derived.Builder why =
         Derived.by(
-                "Q2 = Q1 N1 (R − C1/N1) (100 − M1) / [N2 (C2/N2 − R) (100 − M2)]",
+                "(sum over materials of Q × N × (R − C:N) × (100 − M)) / (n × (c − R) × (100 − m))",
                 CompostMix.SOURCE)
-            .from("goal, C:N", GOAL)
-            .from("carbon to nitrogen of what there is", ratio)
-            .from("carbon to nitrogen of " + name, unit.ratio())
-            .gives(mass);
+            .from("R, goal for C:N", GOAL)
+            .from("n, percent N of " + name, stock.nitrogen())
+            .from("c, C:N of " + name, stock.ratio())
+            .from("m, percent M of " + name, stock.moisture());
+    heap.forEach(p -> inputs(why, p));
+    Derived<Mass> wanted = why.gives(mass);
     Derived<Volume> volume =
-        Derived.by("volume = mass / bulk density", stock.source())
+        Derived.by("volume = mass in lb / pounds per cubic yard × 1 cu yd", stock.source())
             .from("mass", wanted)
             .from("pounds per cubic yard", stock.poundsPerCubicYard())
             .gives(Volume.cubicYards(mass.pounds() / stock.poundsPerCubicYard()));
@@ -145,17 +158,21 @@ public final class HeapCalculator implements Calculator {
       List<Part> parts, String formula, yardloom.kernel.source.Source source) {
     Derived.Builder why = Derived.by(formula, source);
     for (Part p : parts) {
-      FeedstockData.Feedstock stock = FeedstockData.of(p.material());
-      why.from("Q of " + p.material(), p.mass())
-          .from("N, percent", stock.nitrogen())
-          .from("C:N", stock.ratio())
-          .from("M, percent", stock.moisture());
+      inputs(why, p);
     }
     return why;
   }
 
+  private static void inputs(Derived.Builder why, Part p) {
+    FeedstockData.Feedstock stock = FeedstockData.of(p.material());
+    why.from("Q of " + p.material(), p.mass())
+        .from("N of " + p.material() + ", percent", stock.nitrogen())
+        .from("C:N of " + p.material(), stock.ratio())
+        .from("M of " + p.material() + ", percent", stock.moisture());
+  }
+
   private static Derived<Volume> volume(List<Part> parts) {
-    Derived.Builder why = Derived.by("loose volumes together", BulkMass.SOURCE);
+    Derived.Builder why = Derived.by("sum over loose volumes", BulkMass.SOURCE);
     Volume sum = Volume.ZERO;
     for (Part p : parts) {
       why.from(p.material(), p.volume());
@@ -172,7 +189,7 @@ public final class HeapCalculator implements Calculator {
   }
 
   private static Derived<Mass> kept(Derived<Mass> carbon, double share) {
-    return Derived.by("kept = carbon × share after ten years", CarbonKept.SHARE.source())
+    return Derived.by("kept after ten years = carbon × share", CarbonKept.SHARE.source())
         .from("carbon", carbon)
         .from("share", share)
         .gives(carbon.value().times(share));

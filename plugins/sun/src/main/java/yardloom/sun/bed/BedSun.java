@@ -5,6 +5,7 @@ import java.util.Optional;
 import yardloom.kernel.plan.ElementId;
 import yardloom.sun.hours.DayLight;
 import yardloom.sun.light.LightScheme.LightClass;
+import yardloom.sun.light.formula.LightOfDays.Arriving;
 
 /**
  * The sun of one bed, or of open ground.
@@ -15,8 +16,7 @@ import yardloom.sun.light.LightScheme.LightClass;
  * @param morningHours the part of it before solar noon
  * @param middle the course of each month's mean day at the bed's inmost point
  * @param skyView share of the sky seen from there in each month
- * @param dailyLight mol of photosynthetic light per square metre and day there, under a clear sky
- *     on each month's mean day; empty where radiation is unknown
+ * @param dailyLight what arrives there on each month's mean day; empty where radiation is unknown
  */
 public record BedSun(
     Optional<ElementId> bed,
@@ -25,7 +25,7 @@ public record BedSun(
     double morningHours,
     List<DayLight> middle,
     List<Double> skyView,
-    List<Double> dailyLight,
+    List<Arriving> dailyLight,
     LightClass lightClass) {
   public BedSun {
     monthHours = List.copyOf(monthHours);

@@ -21,8 +21,8 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.kernel.unit.TimeSpan;
 import yardloom.sun.hours.DayLight;
+import yardloom.sun.light.formula.DailyLight;
 import yardloom.sun.position.CivilDay;
 import yardloom.sun.position.CivilDay.Horizon;
 import yardloom.sun.position.SunYear;
@@ -124,9 +124,9 @@ public final class LightTable implements TableMaker {
           Cell.text(date),
           Cell.text(sunny ? clock(site, day, light.firstHour()) : "none"),
           Cell.text(sunny ? clock(site, day, light.lastHour()) : "none"),
-          hours(light.longestHours(), place, date),
-          hours(light.directHours(), place, date),
-          hours(light.morningHours(), place, date),
+          Spells.longest(light, place, date),
+          Spells.cell(light.directHours(), light.spells(), place, date),
+          Spells.cell(light.morningHours(), Spells.beforeNoon(light), place, date),
           Cell.of(
               Derived.by("sky seen by a level surface, weighted by sin(elevation)", GEOMETRY)
                   .from("place", place)
@@ -139,18 +139,15 @@ public final class LightTable implements TableMaker {
     return bed.dailyLight().isEmpty()
         ? Cell.BLANK
         : Cell.of(
-            Derived.by("direct + sky view × diffuse, times 7.265 mol/kWh", DLI)
+            Derived.by("(direct + sky seen × diffuse) / MJ in a kWh × mol in a kWh", DLI)
                 .from("place", place)
                 .from("day", date)
-                .gives(bed.dailyLight().get(month)));
-  }
-
-  private static Cell hours(double hours, String place, String date) {
-    return Cell.of(
-        Derived.by("time with the sun's centre above all obstacles", GEOMETRY)
-            .from("place", place)
-            .from("day", date)
-            .gives(TimeSpan.hours(hours)));
+                .from("direct, MJ/m²", bed.dailyLight().get(month).direct())
+                .from("diffuse, MJ/m²", bed.dailyLight().get(month).diffuse())
+                .from("sky seen", bed.dailyLight().get(month).skySeen())
+                .from("MJ in a kWh", DailyLight.MJ_PER_KWH)
+                .from("mol in a kWh", DailyLight.MOL_PER_KWH)
+                .gives(bed.dailyLight().get(month).mol()));
   }
 
   private static String clock(Site site, MonthDay day, double fromNoon) {

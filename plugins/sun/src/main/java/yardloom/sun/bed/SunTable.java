@@ -11,6 +11,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
@@ -74,9 +75,15 @@ public final class SunTable implements TableMaker {
     List<Cell> row = new ArrayList<>();
     String place = bed.bed().map(ElementId::toString).orElse("open level ground");
     row.add(Cell.text(place));
+    // A bed's hours are the mean over its cells, a tree's and the open ground's those of one place.
+    boolean isOnePlace = bed.bed().map(id -> id.kind() != ElementKind.BED).orElse(true);
     for (int m = 0; m < 12; m++) {
-      String when = Month.of(m + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
-      row.add(hours(bed.monthHours().get(m), place, "mean day of " + when));
+      String when = "mean day of " + Month.of(m + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+      double hours = bed.monthHours().get(m);
+      row.add(
+          isOnePlace
+              ? Spells.cell(hours, bed.middle().get(m).spells(), place, when)
+              : hours(hours, place, when));
     }
     row.add(hours(bed.seasonHours(), place, "mean of " + suns.seasonText()));
     row.add(hours(bed.morningHours(), place, "before solar noon, mean of " + suns.seasonText()));

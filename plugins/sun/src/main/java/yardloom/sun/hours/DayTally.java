@@ -1,6 +1,9 @@
 package yardloom.sun.hours;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import yardloom.sun.hours.DayLight.Spell;
 import yardloom.sun.shade.ColumnProfile;
 import yardloom.sun.shade.HourColumns;
 import yardloom.sun.shade.ShadeScene;
@@ -70,6 +73,7 @@ public final class DayTally {
     int last = -1;
     int run = 0;
     int longest = 0;
+    int longestEnd = 0;
     for (int j = columns.first; j <= columns.last; j++) {
       if (light[j] > 0) {
         sum += light[j];
@@ -79,6 +83,7 @@ public final class DayTally {
         first = first < 0 ? j : first;
         last = j;
         run++;
+        longestEnd = run > longest ? j + 1 : longestEnd;
         longest = Math.max(longest, run);
       } else {
         run = 0;
@@ -90,6 +95,24 @@ public final class DayTally {
         beforeNoon * step,
         first < 0 ? 0 : first * step - 12,
         first < 0 ? 0 : (last + 1) * step - 12,
-        longest * step);
+        new Spell((longestEnd - longest) * step - 12, longestEnd * step - 12, 1),
+        spells());
+  }
+
+  /** The runs of columns in which the same share passes, cut at noon. */
+  private List<Spell> spells() {
+    List<Spell> spells = new ArrayList<>();
+    int from = columns.first;
+    for (int j = columns.first; j <= columns.last; j++) {
+      boolean ends = j == columns.last || light[j + 1] != light[j] || 2 * (j + 1) == columns.count;
+      if (ends) {
+        if (light[j] > 0) {
+          double step = columns.stepHours;
+          spells.add(new Spell(from * step - 12, (j + 1) * step - 12, light[j]));
+        }
+        from = j + 1;
+      }
+    }
+    return spells;
   }
 }

@@ -15,11 +15,6 @@ package yardloom.sun.position;
 public final class DayLength {
   private DayLength() {}
 
-  /** Hours from geometric sunrise to sunset. */
-  public static double hours(double latitudeRad, double declinationRad) {
-    return 24 / StrictMath.PI * sunsetHourAngle(latitudeRad, declinationRad);
-  }
-
   /** The hour angle of sunset in radians, 0 to π. */
   public static double sunsetHourAngle(double latitudeRad, double declinationRad) {
     double cosine = -StrictMath.tan(latitudeRad) * StrictMath.tan(declinationRad);

@@ -5,7 +5,6 @@ import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import net.e175.klaus.solarpositioning.DeltaT;
 import net.e175.klaus.solarpositioning.SPA;
-import net.e175.klaus.solarpositioning.SolarPosition;
 
 /**
  * Where the sun stands, by the Solar Position Algorithm (±0.0003° between the years -2000 and
@@ -22,34 +21,6 @@ public final class SolarPositions {
   private static final long DAY_MILLIS = 86_400_000;
 
   private SolarPositions() {}
-
-  /** The sun's centre without refraction. */
-  public static SunPosition geometric(Instant at, double latitudeDeg, double longitudeDeg) {
-    return of(
-        SPA.calculateSolarPositionWithTimeDependentParts(
-            latitudeDeg, longitudeDeg, 0, timeParts(at)));
-  }
-
-  /**
-   * The sun's centre as seen through the air.
-   *
-   * @param elevationM height above the sea
-   */
-  public static SunPosition apparent(
-      Instant at,
-      double latitudeDeg,
-      double longitudeDeg,
-      double elevationM,
-      double pressureHpa,
-      double temperatureC) {
-    return of(
-        SPA.calculateSolarPositionWithTimeDependentParts(
-            latitudeDeg, longitudeDeg, elevationM, pressureHpa, temperatureC, timeParts(at)));
-  }
-
-  private static SunPosition of(SolarPosition position) {
-    return new SunPosition(position.azimuth(), 90 - position.zenithAngle());
-  }
 
   private static SPA.SpaTimeDependent timeParts(Instant at) {
     ZonedDateTime utc = at.atZone(ZoneOffset.UTC);
@@ -69,21 +40,6 @@ public final class SolarPositions {
   /** The sun's geocentric declination. */
   public static double declinationDeg(Instant at) {
     return timeParts(at).deltaDegrees();
-  }
-
-  /** The distance to the sun in astronomical units. */
-  public static double distanceAu(Instant at) {
-    return timeParts(at).r();
-  }
-
-  /** Apparent minus mean solar time, in minutes; between -14.3 and 16.5 in our times. */
-  public static double equationOfTimeMinutes(Instant at) {
-    SPA.SpaTimeDependent parts = timeParts(at);
-    double greenwichHourAngle = parts.nuDegrees() - parts.alphaDegrees();
-    double dayShare = Math.floorMod(at.toEpochMilli(), DAY_MILLIS) / (double) DAY_MILLIS;
-    double meanHourAngle = dayShare * 360 - 180;
-    double differenceDeg = StrictMath.IEEEremainder(greenwichHourAngle - meanHourAngle, 360);
-    return differenceDeg * 4;
   }
 
   /**

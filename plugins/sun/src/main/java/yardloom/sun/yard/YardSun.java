@@ -163,8 +163,8 @@ public final class YardSun {
   }
 
   /** Daily light by month at the place a looker is turned to; empty where radiation is unknown. */
-  public List<Double> dailyLight(SunEngine.Looker looker, double[] skyView) {
-    return light.map(l -> l.at(looker, skyView)).orElse(List.of());
+  public List<LightOfDays.Arriving> dailyLight(SunEngine.Looker looker, double[] skyView) {
+    return light.map(l -> l.arriving(looker, skyView)).orElse(List.of());
   }
 
   /** Cells over the lot and all beds; empty if the plan has neither. */

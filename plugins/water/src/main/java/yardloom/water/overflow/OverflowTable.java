@@ -117,7 +117,7 @@ public final class OverflowTable implements TableMaker {
           .map(
               i ->
                   Cell.of(
-                      Derived.by("depth / what the soil takes in an hour", SINKS)
+                      Derived.by("hours = depth / soil takes in an hour", SINKS)
                           .from("depth", depth)
                           .from("soil takes in an hour", i)
                           .gives(RainGarden.drawdown(depth.value(), i.value()))))
@@ -130,11 +130,15 @@ public final class OverflowTable implements TableMaker {
     // A roof runs off alike on every soil; the slowest group stands for an unknown one.
     SoilGroup group = intake.map(i -> SoilGroup.of(i.value())).orElse(SoilGroup.D);
     Cited<Double> number = CurveNumbers.of("roof", group);
-    return Derived.by("plan area × (P − 0.2 S)² / (P + 0.8 S), S = 1000 / CN − 10 in", RUNOFF)
+    Derived<Length> held =
+        Derived.by("(1000 / CN − 10) × 1 in", RUNOFF)
+            .from("CN", number.value())
+            .from("source of CN", number.source().cite())
+            .gives(CurveNumber.retention(number.value()));
+    return Derived.by("plan area × max(P − 0.2 × S, 0 in)² / (P + 0.8 × S)", RUNOFF)
         .from("plan area", roof.shape().area(), roof.place())
-        .from("storm P", entry.value().storm(), entry.place())
-        .from("curve number CN", number.value())
-        .from("source of CN", number.source().cite())
+        .from("P, storm", entry.value().storm(), entry.place())
+        .from("S, held back", held)
         .gives(roof.shape().area().deep(CurveNumber.runoff(entry.value().storm(), number.value())));
   }
 }

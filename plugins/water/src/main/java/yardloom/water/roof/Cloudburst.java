@@ -33,7 +33,7 @@ public record Cloudburst(Length perHour, Source source) {
   }
 
   private static Derived<Length> given(Entry<Cloudburst> entry) {
-    return Derived.by("given", entry.value().source())
+    return Derived.by("cloudburst", entry.value().source())
         .from("cloudburst", entry.value().perHour(), entry.place())
         .gives(entry.value().perHour());
   }

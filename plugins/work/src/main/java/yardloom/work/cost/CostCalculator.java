@@ -189,18 +189,40 @@ public final class CostCalculator implements Calculator {
   }
 
   private static Row row(Item item, Percentiles p) {
-    Spread price = item.price().perUnit();
-    Derived.Builder why =
-        Derived.by("percentiles of sampled amount × price", price.source())
-            .from("amount", item.amount())
-            .from("price per " + item.price().unit() + ", low", price.low())
-            .from("likely", price.likely())
-            .from("high", price.high());
     return new Row(
         item.name(),
-        why.gives(Money.amount(p.p10())),
-        why.gives(Money.amount(p.p50())),
-        why.gives(Money.amount(p.p90())));
+        why(item, "10th").gives(Money.amount(p.p10())),
+        why(item, "50th").gives(Money.amount(p.p50())),
+        why(item, "90th").gives(Money.amount(p.p90())));
+  }
+
+  /** The factors with the three values of each, so that the percentile can be drawn again. */
+  private static Derived.Builder why(Item item, String percentile) {
+    List<Spread> factors = new ArrayList<>();
+    if (item.ground()) {
+      factors.add(MEASURE);
+    }
+    if (item.bulk()) {
+      factors.add(SPREADING);
+    }
+    if (item.pace().high() > item.pace().low()) {
+      factors.add(item.pace());
+    }
+    StringBuilder formula = new StringBuilder(percentile + " percentile of units × price");
+    factors.forEach(f -> formula.append(" × ").append(f.cause()));
+    Derived.Builder why =
+        Derived.by(formula + ", each triangular", item.price().perUnit().source())
+            .from("amount", item.amount())
+            .from("units, of " + item.price().unit(), item.units());
+    spread(why, "price", item.price().perUnit());
+    factors.forEach(f -> spread(why, f.cause(), f));
+    return why;
+  }
+
+  private static void spread(Derived.Builder why, String name, Spread spread) {
+    why.from(name + ", low", spread.low())
+        .from(name + ", likely", spread.likely())
+        .from(name + ", high", spread.high());
   }
 
   /** What is sampled: the measures that all mulch shares, and price and pace of every item. */

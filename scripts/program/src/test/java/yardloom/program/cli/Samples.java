@@ -37,16 +37,23 @@ public final class Samples {
     }
   }
 
-  /** Every file that {@code draw} makes of a sample, by path below the plan's folder. */
-  public static synchronized Map<String, String> drawn(String plan) {
-    return DRAWN.computeIfAbsent(plan, Samples::draw);
+  /** The same of a plan elsewhere. */
+  public static synchronized Map<String, String> drawnFrom(Path script) {
+    return DRAWN.computeIfAbsent(
+        script.toString(),
+        s -> draw(script.getParent(), script.getFileName().toString().replace(".groovy", "")));
   }
 
-  private static Map<String, String> draw(String plan) {
+  /** Every file that {@code draw} makes of a sample, by path below the plan's folder. */
+  public static synchronized Map<String, String> drawn(String plan) {
+    return DRAWN.computeIfAbsent(plan, p -> draw(HERE, p));
+  }
+
+  private static Map<String, String> draw(Path base, String plan) {
     try {
       Path out = Files.createTempDirectory("yardloom-samples");
       try {
-        Run run = Run.in(HERE, "draw", plan + ".groovy", "--out", out.toString());
+        Run run = Run.in(base, "draw", plan + ".groovy", "--out", out.toString());
         assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
         return Map.copyOf(Run.files(out.resolve(plan)));
       } finally {

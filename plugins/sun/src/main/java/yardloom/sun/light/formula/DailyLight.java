@@ -14,7 +14,8 @@ public final class DailyLight {
   /** Mol of photons per kWh of global radiation [1]. */
   public static final double MOL_PER_KWH = 7.265;
 
-  private static final double MJ_PER_KWH = 3.6;
+  /** Megajoules in a kilowatt-hour. */
+  public static final double MJ_PER_KWH = 3.6;
 
   private DailyLight() {}
 

@@ -80,10 +80,24 @@ public final class LightOfDays {
     return beamDay[d] + diffuse[d];
   }
 
-  /** Mol per square metre and day at the place a looker is turned to, for each of the days. */
-  public List<Double> at(SunEngine.Looker looker, double[] skyViewByDay) {
+  /**
+   * What arrives in a day at a place, MJ per square metre.
+   *
+   * @param direct what arrives of it
+   * @param diffuse of the whole sky
+   * @param skySeen share of the sky that is seen
+   */
+  public record Arriving(double direct, double diffuse, double skySeen) {
+    /** Photosynthetic light, mol per square metre and day. */
+    public double mol() {
+      return DailyLight.shaded(direct, diffuse, skySeen);
+    }
+  }
+
+  /** What arrives on each of the days at the place a looker is turned to. */
+  public List<Arriving> arriving(SunEngine.Looker looker, double[] skyViewByDay) {
     return IntStream.range(0, diffuse.length)
-        .mapToObj(d -> DailyLight.shaded(looker.beam(d, beam[d]), diffuse[d], skyViewByDay[d]))
+        .mapToObj(d -> new Arriving(looker.beam(d, beam[d]), diffuse[d], skyViewByDay[d]))
         .toList();
   }
 }

@@ -52,10 +52,10 @@ class LightTest {
             DayGroups.season(java.time.MonthDay.of(4, 1), java.time.MonthDay.of(9, 30)), 171, 354);
     looker.at(0, 0, 0, ShadeScene.NOBODY);
     double[] open = {1, 1};
-    double june = light.at(looker, open).get(0);
-    double december = light.at(looker, open).get(1);
-    assertTrue(june >= 50 && june <= 62, "June: " + june);
-    assertTrue(december >= 3 && december <= 25, "December: " + december);
+    double june = light.arriving(looker, open).get(0).mol();
+    double december = light.arriving(looker, open).get(1).mol();
+    assertTrue(june >= 50 && june <= 62, "I06, June: " + june);
+    assertTrue(december >= 3 && december <= 25, "I06, December: " + december);
     assertEquals(DailyLight.ofMegajoules(light.open(0)), june, 0.3, "nothing hides the open");
   }
 
@@ -117,8 +117,10 @@ class LightTest {
                 DayGroups.season(java.time.MonthDay.of(4, 1), java.time.MonthDay.of(9, 30)), 171);
     looker.at(0, 0, 0, ShadeScene.NOBODY);
     assertEquals(
-        DailyLight.ofMegajoules(18), light.at(looker, new double[] {1}).get(0), 0.005 * 36.3);
-    double dark = light.at(looker, new double[] {0}).get(0);
+        DailyLight.ofMegajoules(18),
+        light.arriving(looker, new double[] {1}).get(0).mol(),
+        0.005 * 36.3);
+    double dark = light.arriving(looker, new double[] {0}).get(0).mol();
     double share = DiffuseShare.of(18 / above, sunset);
     assertEquals(DailyLight.ofMegajoules(18 * (1 - share)), dark, 0.005 * 36.3);
   }

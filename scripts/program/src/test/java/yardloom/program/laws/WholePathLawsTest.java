@@ -1,0 +1,402 @@
+package yardloom.program.laws;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import yardloom.kernel.table.Column;
+
+/**
+ * What must hold between the tables of two yards, from plan text to table, through every trade. The
+ * laws are those of plane geometry and of what a plan means; no figure is taken from a run.
+ */
+class WholePathLawsTest {
+  private static final String PIECES = "bought, laid or driven in whole pieces, rows and loads";
+  private static final String OVERLAP =
+      "ground in two setbacks is counted to the side that comes first on the paper";
+  private static final String LEAST_REACH = "what an arm reaches does not grow with the yard";
+  private static final String GRID = "cells of a foot lie otherwise on turned ground";
+  private static final String SUN = "the sun has moved";
+
+  private static final List<String> MONTHS =
+      List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
+
+  private static Drawn base() {
+    return Drawn.of(new LawYard().script());
+  }
+
+  private static void assertSame(SameTables law, Drawn one, Drawn other) {
+    List<String> found = law.differences(one, other);
+    assertTrue(found.isEmpty(), () -> found.size() + "\n" + String.join("\n", found));
+  }
+
+  /** Lengths grow once, areas twice, volumes of equal depth and water by area, the rest not. */
+  private static double power(double by, Column column) {
+    return switch (column.measure()) {
+      case LENGTH -> by;
+      case AREA, VOLUME, WATER, FLOW -> by * by;
+      default -> 1;
+    };
+  }
+
+  /** Hours and percent of the sun may differ by what a finer grid would also change. */
+  private static SameTables nearSun(SameTables law, double hours) {
+    for (String column : MONTHS) {
+      law.within("sun-hours." + column, hours, GRID);
+    }
+    return law.within("sun-hours.season", hours, GRID)
+        .within("sun-hours.morning", hours, GRID)
+        .within("sun-light.longest", hours, GRID)
+        .within("sun-light.direct", hours, GRID)
+        .within("sun-light.morning", hours, GRID)
+        .within("sun-light.sky", 0.01, GRID)
+        .within("sun-light.dli", 1, GRID);
+  }
+
+  @Test
+  void scale_everyLengthThreeHalves_areasAndVolumesGrowByItsSquare() {
+    SameTables law =
+        nearSun(new SameTables(), 0.1)
+            .without("sun-light.first", "the fence is as thick as it was")
+            .without("sun-light.last", "the fence is as thick as it was")
+            .times((table, column) -> column.id().startsWith("pipe-") ? 2.25 : power(1.5, column))
+            .withoutRows(
+                "setback from .*|fence back fence|open ground|walk with .*|lay drip line|all.*")
+            .without("findings", LEAST_REACH)
+            .without("zones", PIECES)
+            .without("irrigation", PIECES)
+            .without("irrigation-parts", PIECES)
+            .without("drip-hydraulics", PIECES)
+            .without("materials-order", PIECES)
+            .without("materials-loads", PIECES)
+            .without("materials-barrows", PIECES)
+            .without("materials-bags-or-bulk", PIECES)
+            .without("materials-cost", PIECES)
+            .without("materials-cost-drivers", PIECES)
+            .without("materials-phases", "days are whole")
+            .without("materials-orders-by-phase", "days are whole")
+            .without("materials-sources", "names the order")
+            .without("materials-take-off.cardboard", PIECES)
+            .without("materials-labour", "grows by area or by edge, see below")
+            .without("roof-drainage.downspout", "a pipe's area grows with the roof's")
+            .without("roof-drainage.size", "sold in whole inches")
+            .without("setting-out", "tapes are printed as text");
+    Drawn small = Drawn.of(new LawYard().bare().script());
+    Drawn large = Drawn.of(new LawYard().bare().scaled(1.5).script());
+    assertSame(law, small, large);
+    // The rest by hand: 1.5² = 2.25 for ground and volume, 1.5 for the edge.
+    Map<String, Double> hours =
+        Map.of(
+            "stake out",
+            2.25,
+            "lay cardboard",
+            2.25,
+            "load and spread mulch",
+            2.25,
+            "cut edge",
+            1.5);
+    hours.forEach(
+        (task, by) ->
+            assertEquals(
+                by * small.exact("materials-labour", task, "likely"),
+                large.exact("materials-labour", task, "likely"),
+                1e-6,
+                task));
+  }
+
+  @Test
+  void turn_withNorthTurnedToo_changesNoTable() {
+    SameTables law =
+        nearSun(new SameTables(), 0.25)
+            .without("lot-sides.bearing", "printed as a bearing of the plan")
+            .without("sun-light.first", GRID)
+            .without("sun-light.last", GRID);
+    assertSame(law, base(), Drawn.of(new LawYard().turned(35, 35).script()));
+  }
+
+  @Test
+  void turn_northLeftWhereItWas_changesTheSunAlone() {
+    SameTables law =
+        new SameTables()
+            .withoutRows("setback from .*")
+            .without("lot-sides", "sides are called by where they lie on the paper")
+            .without("findings.finding", "names a side")
+            .without("sun-hours", SUN)
+            .without("sun-light", SUN)
+            .without("setting-out", "corners are counted from another one");
+    Drawn turned = Drawn.of(new LawYard().turned(-90, 0).script());
+    assertSame(law, base(), turned);
+    // The greens lay north of the house; turned a quarter they lie west of it, in the sun at noon.
+    double north = base().exact("sun-hours", "bed \"greens\"", "dec");
+    double west = turned.exact("sun-hours", "bed \"greens\"", "dec");
+    assertTrue(west > north + 1, north + " and " + west);
+  }
+
+  @Test
+  void mirror_eastForWest_changesMorningForAfternoon() {
+    SameTables law =
+        nearSun(new SameTables(), 0.1)
+            .withoutRows("setback from .*")
+            .without("lot-sides", "sides are called by where they lie on the paper")
+            .without("sun-hours.morning", "is the afternoon of the other")
+            .without("sun-light.morning", "is the afternoon of the other")
+            .without("sun-light.first", "is the last of the other")
+            .without("sun-light.last", "is the first of the other")
+            .without("setting-out", "corners are counted from another one");
+    Drawn mirrored = Drawn.of(new LawYard().mirrored().script());
+    assertSame(law, base(), mirrored);
+    for (String place : base().rows("sun-hours")) {
+      double all = base().exact("sun-hours", place, "season");
+      double morning = base().exact("sun-hours", place, "morning");
+      assertEquals(all - morning, mirrored.exact("sun-hours", place, "morning"), 0.06, place);
+    }
+    assertTrue(base().exact("sun-hours", "bed \"crowns\"", "morning") > 5.5, "no yard to tell by");
+  }
+
+  @Test
+  void units_metresForFeet_areTheSameYard() {
+    String sold = "sold in other steps";
+    SameTables law =
+        new SameTables()
+            .withoutRows("setback from .*|dripline, .*|total")
+            .without("findings.finding", "says lengths in its own units")
+            .without("harvest.by-area", "printed as text")
+            .without("setting-out", "tapes are printed as text")
+            .without("tank-sizes", sold)
+            .without("irrigation-parts.order", sold)
+            .without("materials-order.order", sold)
+            .without("materials-order.allowance", "names the step")
+            .without("materials-loads", sold)
+            .without("materials-bags-or-bulk", sold)
+            .without("materials-cost", sold)
+            .without("materials-cost-drivers", sold)
+            .without("materials-sources", sold)
+            .without("materials-orders-by-phase.order", sold)
+            .without("materials-orders-by-phase.item", "dripline is named by its outlets")
+            .without("materials-labour.amount", "printed as text");
+    Drawn metric = Drawn.of(new LawYard().metric().script());
+    assertSame(law, base(), metric);
+    assertEquals(
+        List.of(),
+        PrintedUnits.differences(
+            base(),
+            metric,
+            table ->
+                List.of("tank-sizes", "materials-bags-or-bulk", "materials-loads").contains(table),
+            column -> column.equals("order")));
+  }
+
+  @Test
+  void bed_cutInTwoWithoutAGap_keepsItsTotals() {
+    Drawn whole = base();
+    Drawn cut =
+        Drawn.of(
+            new LawYard().greens(new double[] {6, 36, 6, 4}, new double[] {12, 36, 6, 4}).script());
+    SameTables law =
+        new SameTables()
+            .without("materials-take-off.cardboard", "sheets are whole in each bed")
+            .without("materials-take-off.surface", "");
+    assertFalse(law.differences(whole, cut).isEmpty(), "the bed is not cut");
+    List<String> sums =
+        List.of(
+            "areas area",
+            "materials-take-off area",
+            "materials-take-off compost",
+            "materials-take-off chips",
+            "materials-top-up add",
+            "water-by-month need",
+            "water-against-lawn lawn",
+            "water-against-lawn garden",
+            "irrigation length",
+            "irrigation outlets",
+            "materials-barrows volume");
+    for (String sum : sums) {
+      String[] at = sum.split(" ");
+      double wanted = whole.sum(at[0], at[1]);
+      assertTrue(wanted > 0, sum);
+      assertEquals(wanted, cut.sum(at[0], at[1]), 1e-6 * wanted, sum);
+    }
+    for (String task : List.of("stake out", "cut edge", "lay cardboard", "load and spread mulch")) {
+      double wanted = whole.exact("materials-labour", task, "likely");
+      // No edge is cut between beds that touch.
+      assertEquals(wanted, cut.exact("materials-labour", task, "likely"), 1e-6, task);
+    }
+    Drawn bare = Drawn.of(new LawYard().bare().script());
+    Drawn bareCut =
+        Drawn.of(
+            new LawYard()
+                .bare()
+                .greens(new double[] {6, 36, 6, 4}, new double[] {12, 36, 6, 4})
+                .script());
+    // Sun on the whole is the mean of the sun on its halves.
+    for (String month : MONTHS) {
+      double mean =
+          (bareCut.exact("sun-hours", "bed \"greens\"", month)
+                  + bareCut.exact("sun-hours", "bed \"more greens\"", month))
+              / 2;
+      assertEquals(bare.exact("sun-hours", "bed \"greens\"", month), mean, 0.02, month);
+    }
+  }
+
+  @Test
+  void bed_addedOnceMore_hasTheSameRowsAndTotalsUpByIt() {
+    Drawn one = base();
+    Drawn two =
+        Drawn.of(
+            new LawYard()
+                .greens(new double[] {6, 36, 12, 4}, new double[] {24, 36, 12, 4})
+                .script());
+    Map<String, List<String>> rows =
+        Map.of(
+            "beds", List.of("greens", "more greens"),
+            "irrigation", List.of("greens", "more greens"),
+            "drip-hydraulics", List.of("greens", "more greens"),
+            "materials-take-off", List.of("bed \"greens\"", "bed \"more greens\""));
+    rows.forEach((table, names) -> assertSameRow(table, names.get(0), one, two, names.get(1)));
+    Map<String, String> grown =
+        Map.of(
+            "materials-take-off area", "bed \"greens\"",
+            "materials-take-off compost", "bed \"greens\"",
+            "materials-take-off chips", "bed \"greens\"",
+            "materials-take-off cardboard", "bed \"greens\"",
+            "irrigation length", "greens",
+            "irrigation outlets", "greens",
+            "beds edge", "greens");
+    grown.forEach(
+        (sum, row) -> {
+          String[] at = sum.split(" ");
+          double more = one.exact(at[0], row, at[1]);
+          assertTrue(more > 0, sum);
+          assertEquals(one.sum(at[0], at[1]) + more, two.sum(at[0], at[1]), 1e-6, sum);
+        });
+    // Harvest and plants: two kinds in the bed, each once more.
+    assertEquals(
+        one.sum("planting", "count")
+            + one.exact("planting", "greens", "count")
+            + count(one, "tomato"),
+        two.sum("planting", "count"));
+    assertEquals(2 * count(one, "kale"), count(two, "kale"));
+    assertEquals(
+        one.exact("areas", "open ground", "area") - one.exact("areas", "bed greens", "area"),
+        two.exact("areas", "open ground", "area"),
+        1e-6);
+  }
+
+  private static double count(Drawn drawn, String plant) {
+    return drawn.exact("plant-list", plant, "count");
+  }
+
+  private static void assertSameRow(String table, String row, Drawn one, Drawn two, String twin) {
+    for (Column column : one.tables().get(table).columns().subList(1, 3)) {
+      String wanted = one.printed(table, row, column.id());
+      assertEquals(wanted, two.printed(table, row, column.id()), table + column);
+      assertEquals(wanted, two.printed(table, twin, column.id()), table + column);
+    }
+    List<Column> columns = one.tables().get(table).columns();
+    for (Column column : columns.subList(3, columns.size())) {
+      String wanted = one.printed(table, row, column.id());
+      assertEquals(wanted, two.printed(table, twin, column.id()), table + column);
+    }
+  }
+
+  /** 4 October 2027 is a Monday, as 5 October 2026 is: 52 weeks of seven days later. */
+  @Test
+  void year_fiftyTwoWeeksLater_movesTheDaysAndNothingElse() {
+    SameTables law =
+        new SameTables()
+            .without("materials-phases", "see below")
+            .without("materials-orders-by-phase.by", "is a date");
+    Drawn later = Drawn.of(new LawYard().start("2027-10-04").script());
+    assertSame(law, base(), later);
+    boolean beforeWinter = true;
+    for (String phase : base().rows("materials-phases")) {
+      LocalDate day = LocalDate.parse(base().printed("materials-phases", phase, "from"));
+      LocalDate then = LocalDate.parse(later.printed("materials-phases", phase, "from"));
+      beforeWinter &= day.getYear() == 2026;
+      if (beforeWinter) {
+        assertEquals(day.plusWeeks(52), then, phase);
+      } else if (phase.equals("Plant")) {
+        // The frost is a day of the year: the first working day behind it in either year.
+        assertEquals(LocalDate.of(2027, 4, 26), day, "a Monday");
+        assertEquals(LocalDate.of(2028, 4, 26), then, "a Wednesday");
+      }
+    }
+    assertFalse(beforeWinter, "the yard has to wait for the last frost");
+  }
+
+  /** Rain is the same by the year in whatever month it falls. */
+  @Test
+  void months_ofTheNormalsChanged_keepTheirSums() {
+    String months =
+        "climateNormals('place', rain: [%s], max: [7, 8, 11, 14, 18, 21, 23, 23, 20, 15, 10, 7],"
+            + " min: [1, 1, 3, 5, 8, 11, 13, 13, 10, 7, 4, 2], units: 'mm celsius',"
+            + " source: 'by hand')";
+    Drawn one =
+        Drawn.of(
+            new LawYard()
+                .climate(months.formatted("61, 52, 57, 46, 43, 31, 22, 27, 42, 55, 66, 73"))
+                .script());
+    Drawn other =
+        Drawn.of(
+            new LawYard()
+                .climate(months.formatted("22, 73, 31, 52, 66, 27, 46, 61, 57, 43, 42, 55"))
+                .script());
+    // By hand: 61 + 52 + 57 + 46 + 43 + 31 + 22 + 27 + 42 + 55 + 66 + 73 = 575 mm.
+    for (Drawn drawn : List.of(one, other)) {
+      assertEquals(0.575, drawn.exact("water-by-month", "Year", "rain"), 1e-9);
+      assertEquals(0.575, drawn.sum("water-by-month", "rain"), 1e-9);
+    }
+    assertEquals(
+        one.exact("water-by-month", "Year", "roof-yield"),
+        other.exact("water-by-month", "Year", "roof-yield"),
+        1e-9);
+    assertEquals(
+        one.exact("water-by-month", "Year", "reference-et"),
+        other.exact("water-by-month", "Year", "reference-et"),
+        1e-9);
+    // And each month has its own: July 22 mm in one, 46 mm in the other.
+    assertEquals(0.022, one.exact("water-by-month", "Jul", "rain"), 1e-9);
+    assertEquals(0.046, other.exact("water-by-month", "Jul", "rain"), 1e-9);
+    assertTrue(
+        one.exact("water-by-month", "Jul", "need") > other.exact("water-by-month", "Jul", "need"));
+  }
+
+  /** Two orders drawn by lot; what a plan says does not hang on where it says it. */
+  @ParameterizedTest
+  @ValueSource(longs = {11, 2026})
+  void statements_inAnotherOrder_giveTheSameTablesAndDrawings(long seed) {
+    String script = new LawYard().shuffled(seed);
+    assertFalse(script.equals(new LawYard().script()));
+    Drawn shuffled = Drawn.of(script);
+    for (String id : base().tables().keySet()) {
+      assertEquals(base().csv().get(id), shuffled.csv().get(id), id);
+    }
+    assertEquals(base().tables().keySet(), shuffled.tables().keySet());
+    assertEquals(
+        base().outcome().layers().keySet(), shuffled.outcome().layers().keySet(), "layers");
+    base()
+        .outcome()
+        .layers()
+        .forEach(
+            (layer, drawn) ->
+                assertEquals(drawn, shuffled.outcome().layers().get(layer), layer.id()));
+  }
+
+  @Test
+  void reader_ofTheLaws_seesAYardOfAllTrades() {
+    Pattern wanted =
+        Pattern.compile(
+            "areas|beds|frost|harvest|irrigation|lot-sides|materials-cost|materials-labour"
+                + "|materials-phases|materials-soil|plant-list|routes|setting-out|sun-hours"
+                + "|tank-sizes|water-by-month|zones");
+    assertEquals(
+        17, base().tables().keySet().stream().filter(t -> wanted.matcher(t).matches()).count());
+  }
+}

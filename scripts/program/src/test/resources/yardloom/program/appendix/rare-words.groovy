@@ -1,0 +1,38 @@
+// Words that no sample uses, so that their formulas too are worked out again from what is printed.
+plan 'Rare words', units: 'us'
+site 'Urbana', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
+climate 'urbana-il'
+effectiveRain 'usbr'
+solarRadiation([1.9, 2.7, 3.6, 4.7, 5.7, 6.3, 6.2, 5.5, 4.6, 3.3, 2.1, 1.6], source: 'by hand', unit: 'kwh')
+cloudburst 5.inch, source: 'by hand'
+lot([point(0.ft, 0.ft), point(70.ft, 0.ft), point(70.ft, 60.ft), point(0.ft, 60.ft)])
+building('house', rect(8.ft, 8.ft, 30.ft, 20.ft), eaves: 10.ft, ridge: 16.ft, overhang: 1.ft, roof: 'hip')
+roof 'south slope', rect(7.ft, 7.ft, 32.ft, 11.ft), surface: 'metal'
+rainGarden 'south slope', slope: 3, storm: 1.inch
+soilTexture 'clay loam', organic: 3
+soilTest { nitrogen rate: 2.lb, grade: '5-10-10' ; organic wanted: 4, mixDepth: 6.inch }
+residue 'shrub trimmings', 1.5.yd3
+residue 'grass clippings', 1.yd3
+sheetMulch { chips perennial: 10.inch, annual: 2.inch, path: 4.inch, edgeTaper: 2.ft, settling: 0.25 ; compost annual: 3.inch, perennial: 1.5.inch }
+bed('framed', rect(10.ft, 34.ft, 4.ft, 13.ft), use: 'annual') {
+  frame '2x10', stock: 8.ft
+  soilTop 10.inch
+  drip emitter: 0.5.gph, spacing: 9.inch, rowSpacing: 14.inch
+  plant 'carrot', share: 0.5
+  plant 'kale', share: 0.5
+}
+bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
+  edging 'steel strip', piece: 10.ft
+  drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch
+  plant 'asparagus'
+}
+bed 'keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual'
+trellis 'grapes', line([point(52.ft, 34.ft), point(52.ft, 55.ft)]), wires: 3
+pavers 'terrace', rect(42.ft, 10.ft, 11.ft, 7.ft), length: 8.inch, width: 4.inch
+tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
+  species 'apple (semi-dwarf)'
+  mulchRing 3.ft
+}
+path 'way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow'
+bestSpot 60.sqft, crop: 'kale'
+work crew: 3, hoursPerDay: 7, start: '2026-09-07', lastFrost: '04-25', firstFrost: '10-14'
