@@ -65,6 +65,7 @@ import yardloom.site.survey.SurveyTables;
 import yardloom.site.survey.SurveyWords;
 import yardloom.site.tree.TreePainter;
 import yardloom.site.tree.TreeRootRules;
+import yardloom.site.tree.TreeStandingRules;
 import yardloom.site.tree.TreeWords;
 
 /**
@@ -135,6 +136,7 @@ public final class SitePlugin implements YardPlugin {
         new ShapeRule("kernel.swale", GroundRules::swales),
         new ShapeRule("kernel.ties", SurveyRules::ties),
         new ShapeRule("kernel.tree-roots", TreeRootRules::treeRoots),
+        new ShapeRule("kernel.tree-standing", TreeStandingRules::unsaid),
         new ShapeRule("kernel.utility-clearance", BedRules::utilities),
         new ShapeRule("kernel.way-outside-lot", LotRules::wayOutsideLot));
   }

@@ -94,7 +94,7 @@ public final class LabourCalculator implements Calculator {
     Derived.Builder why = Derived.by("sum over beds", Source.plan("planting"));
     int count = 0;
     for (Stand s : stands) {
-      if (s.drills().isEmpty()) {
+      if (s.drills().isEmpty() && !s.stands()) {
         why.from(s.plant() + " in " + s.in(), s.at().size(), s.place());
         count += s.at().size();
       }
@@ -106,7 +106,7 @@ public final class LabourCalculator implements Calculator {
     Derived.Builder why = Derived.by("sum over beds", Source.plan("planting"));
     Length sum = Length.ZERO;
     for (Stand s : stands) {
-      if (s.drills().isPresent()) {
+      if (s.drills().isPresent() && !s.stands()) {
         why.from(s.plant() + " in " + s.in(), s.drills().get(), s.place());
         sum = sum.plus(s.drills().get());
       }
