@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.DropZone;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.TipSpot;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -18,11 +18,11 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.load.BulkRates;
 
-/** Gives the heap on every tip spot. */
+/** Gives the heap on every drop zone. */
 public final class PileCalculator implements Calculator {
   /** On the plan, any number. */
-  public static final AttributeKey<TipSpot> SPOTS =
-      new AttributeKey<>("materials.tip-spot", TipSpot.class);
+  public static final AttributeKey<DropZone> SPOTS =
+      new AttributeKey<>("materials.drop-zone", DropZone.class);
 
   @Override
   public String id() {
@@ -48,7 +48,7 @@ public final class PileCalculator implements Calculator {
   public void compute(Plan plan, Facts in, Sink out) {
     BulkRates rates = BulkRates.of(plan, in.find(YardFacts.REGION));
     for (var entry : plan.attributes().all(SPOTS)) {
-      TipSpot spot = entry.value();
+      DropZone spot = entry.value();
       order(in, spot.material())
           .forEach(
               order -> out.give(YardFacts.PILES, PilePlacer.place(spot, load(rates, spot, order))));
@@ -66,7 +66,7 @@ public final class PileCalculator implements Calculator {
   }
 
   /** Trucks come one after the other; the heap to plan for is one likely load, or the order. */
-  private static Derived<Volume> load(BulkRates rates, TipSpot spot, Derived<Volume> order) {
+  private static Derived<Volume> load(BulkRates rates, DropZone spot, Derived<Volume> order) {
     Spread truck = rates.cubicYardsPerLoad(spot.material().title());
     Volume load = Volume.cubicYards(truck.likely());
     return Derived.by("heap = the smaller of one likely load and the order", truck.source())

@@ -21,7 +21,7 @@ public final class TreePainter extends ElementPainter<Element.Tree> {
   private static final Style TRUNK = Style.filled("trunk", Palette.TREE.stroke());
 
   public TreePainter() {
-    super(Element.Tree.class, new Layer("kernel.tree", "Trees", Layer.Band.PLANTS));
+    super(Element.Tree.class, new Layer("site.tree", "Trees", Layer.Band.PLANTS));
   }
 
   @Override

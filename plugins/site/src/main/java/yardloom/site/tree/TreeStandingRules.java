@@ -37,7 +37,7 @@ public final class TreeStandingRules {
         (measured && !tree.stands() ? "not thicker than " : "thicker than ")
             + Show.small(plan, Standing.THICKEST_PLANTED);
     return Finding.of(
-            "kernel.tree-standing",
+            "site.tree-standing",
             Severity.NOTE,
             tree.id()
                 + " is taken as "

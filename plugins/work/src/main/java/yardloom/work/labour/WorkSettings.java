@@ -27,7 +27,7 @@ public record WorkSettings(
     SourceRef place) {
   /** On the plan: who works when. */
   public static final AttributeKey<WorkSettings> KEY =
-      new AttributeKey<>("materials.work", WorkSettings.class);
+      new AttributeKey<>("work.work", WorkSettings.class);
 
   /** These with frost days of the climate where the plan gives none. */
   public WorkSettings orFrost(MonthDay last, MonthDay first) {
