@@ -25,7 +25,7 @@ import yardloom.kernel.unit.Length;
  * valid.
  *
  * <p>Set operations accept any shapes, also empty ones, and never fail on valid input. Curved
- * boundaries are chords: a circle within {@link Arc#SAGITTA}, the corners of a grown shape within
+ * boundaries are chords: a circle within {@link Arc#SAGITTA} and of its true area, the corners of a grown shape within
  * {@link #GROWN_WITHIN}.
  */
 public final class Shape {
@@ -90,18 +90,30 @@ public final class Shape {
             corner.moved(Length.ZERO, depth)));
   }
 
-  /** A disc, drawn with chords inside the true circle. */
+  /**
+   * A disc as a regular figure of the true circle's area: its corners lie outside the circle by two
+   * thirds of {@link Arc#SAGITTA} at most, the middles of its sides inside by one third.
+   *
+   * <p>A regular figure of n corners on the radius ρ has the area n/2 ρ² sin(2π/n), hence ρ = r √(2π
+   * / (n sin(2π/n))).
+   */
   public static Shape circle(Point centre, Length radius) {
     if (radius.metres() <= 0) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE, "a circle needs a positive radius, got " + radius);
     }
-    int chords = Arc.chordCount(radius, Angle.degrees(90), Arc.SAGITTA);
-    return of(
-        RoundBuffer.plain(
-            Overlay.FACTORY.createPoint(centre.coordinate()),
-            radius.metres(),
-            Math.max(ARC_CHORDS, chords)));
+    int quarter = Math.max(ARC_CHORDS, Arc.chordCount(radius, Angle.degrees(90), Arc.SAGITTA));
+    int corners = 4 * quarter;
+    double step = 2 * Math.PI / corners;
+    double outM = radius.metres() * Math.sqrt(step / StrictMath.sin(step));
+    Coordinate[] ring = new Coordinate[corners + 1];
+    for (int i = 0; i < corners; i++) {
+      double x = centre.x().metres() + outM * StrictMath.cos(i * step);
+      double y = centre.y().metres() + outM * StrictMath.sin(i * step);
+      ring[i] = new Coordinate(x, y);
+    }
+    ring[corners] = ring[0].copy();
+    return of(Overlay.FACTORY.createPolygon(ring));
   }
 
   /** All of {@code shapes} together; overlaps count once. */
