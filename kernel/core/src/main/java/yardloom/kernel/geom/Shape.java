@@ -25,8 +25,8 @@ import yardloom.kernel.unit.Length;
  * valid.
  *
  * <p>Set operations accept any shapes, also empty ones, and never fail on valid input. Curved
- * boundaries are chords: a circle within {@link Arc#SAGITTA} and of its true area, the corners of a grown shape within
- * {@link #GROWN_WITHIN}.
+ * boundaries are chords: a circle within {@link Arc#SAGITTA} and of its true area, the corners of a
+ * grown shape within {@link #GROWN_WITHIN}.
  */
 public final class Shape {
   /** No area at all. */
@@ -94,8 +94,8 @@ public final class Shape {
    * A disc as a regular figure of the true circle's area: its corners lie outside the circle by two
    * thirds of {@link Arc#SAGITTA} at most, the middles of its sides inside by one third.
    *
-   * <p>A regular figure of n corners on the radius ρ has the area n/2 ρ² sin(2π/n), hence ρ = r √(2π
-   * / (n sin(2π/n))).
+   * <p>A regular figure of n corners on the radius ρ has the area n/2 ρ² sin(2π/n), hence ρ = r
+   * √(2π / (n sin(2π/n))).
    */
   public static Shape circle(Point centre, Length radius) {
     if (radius.metres() <= 0) {
@@ -201,6 +201,13 @@ public final class Shape {
   public boolean contains(Point point) {
     return !isEmpty()
         && new IndexedPointInAreaLocator(geometry).locate(point.coordinate()) != Location.EXTERIOR;
+  }
+
+  /** Whether the point lies inside, or in a hole: within the outer boundary of a part. */
+  public boolean surrounds(Point point) {
+    return polygons().stream()
+        .map(p -> of(Overlay.FACTORY.createPolygon(p.getExteriorRing())))
+        .anyMatch(filled -> filled.contains(point));
   }
 
   /** The same test as {@link #contains}, prepared once for many points. */
