@@ -7,7 +7,7 @@ package yardloom.sun.hours;
  * @param morningHours the part of it before solar noon
  * @param firstHour when sun first arrives; equal to {@code lastHour} on a day without sun
  * @param lastHour when it leaves
- * @param longestHours the longest time without a break
+ * @param longestHours direct hours of the spell without a break that has most of them
  */
 public record DayLight(
     double directHours,

@@ -10,8 +10,9 @@ import yardloom.sun.shade.ShadeScene;
  * longest unbroken spell.
  *
  * <p>Behind a crown or a fence that lets light pass, hours count by the share that passes; for
- * first, last and unbroken sun a column is sunny if at least {@link #SUNNY} passes. Each change
- * between sun and shade is placed to half a step.
+ * first, last and unbroken sun a column is sunny if at least {@link #SUNNY} passes. An unbroken
+ * spell counts by the share that passes too, so that it never exceeds the day's direct hours. Each
+ * change between sun and shade is placed to half a step.
  *
  * <p>References: own construction.
  */
@@ -68,8 +69,8 @@ public final class DayTally {
     double beforeNoon = 0;
     int first = -1;
     int last = -1;
-    int run = 0;
-    int longest = 0;
+    double run = 0;
+    double longest = 0;
     for (int j = columns.first; j <= columns.last; j++) {
       if (light[j] > 0) {
         sum += light[j];
@@ -78,7 +79,7 @@ public final class DayTally {
       if (light[j] >= SUNNY) {
         first = first < 0 ? j : first;
         last = j;
-        run++;
+        run += light[j];
         longest = Math.max(longest, run);
       } else {
         run = 0;
