@@ -192,6 +192,19 @@ public final class Shape {
     return Point.of(MaximumInscribedCircle.getCenter(geometry, 0.01).getCoordinate());
   }
 
+  /** The radius of the largest circle that fits inside, to 1 mm. */
+  public Length inside() {
+    requireArea();
+    return Length.metres(MaximumInscribedCircle.getRadiusLine(geometry, 0.001).getLength());
+  }
+
+  /** How much of the boundary, holes included, lies outside {@code other}. */
+  public Length edgeOutside(Shape other) {
+    return other.isEmpty()
+        ? perimeter()
+        : Length.metres(Overlay.linesOutside(geometry.getBoundary(), other.geometry).getLength());
+  }
+
   public Point centroid() {
     requireArea();
     return Point.of(geometry.getCentroid().getCoordinate());
