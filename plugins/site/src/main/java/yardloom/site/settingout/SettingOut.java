@@ -166,7 +166,8 @@ public record SettingOut(Optional<TapePair> tapes, List<Figure> figures, List<Sh
     Length radius = out.get(out.size() - 1);
     if (out.size() >= FEWEST_OF_A_CIRCLE && radius.minus(out.get(0)).metres() <= ROUND_M) {
       // The figure has the area of its circle, not its corners' distance.
-      Length ofCircle = Length.metres(Math.sqrt(shape.area().squareMetres() / Math.PI));
+      Length ofCircle =
+          Length.metres(Math.sqrt(Shape.polygon(shape.corners()).area().squareMetres() / Math.PI));
       return new Figure(name, Form.CIRCLE, List.of(centre), ofCircle);
     }
     LongAxis axis = LongAxis.of(shape);
