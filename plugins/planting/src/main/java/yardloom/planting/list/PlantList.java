@@ -21,7 +21,7 @@ import yardloom.planting.placing.Planting;
 
 /** How many of each plant are to be got; not what stands already. */
 public final class PlantList implements TableMaker {
-  private static final Source SUM = Source.commonPractice("sum over the beds");
+  private static final Source SUM = Source.commonPractice("sum over beds and new trees");
 
   @Override
   public String id() {
@@ -43,7 +43,7 @@ public final class PlantList implements TableMaker {
         String name = p.plant().name();
         kinds.put(name, p.plant());
         counts.merge(name, p.at().size(), Integer::sum);
-        why.computeIfAbsent(name, k -> Derived.by("sum over the beds", SUM))
+        why.computeIfAbsent(name, k -> Derived.by("sum over beds and new trees", SUM))
             .from(p.bed().id().name(), p.at().size(), p.place());
       }
     }
@@ -52,7 +52,7 @@ public final class PlantList implements TableMaker {
         String name = s.plant().name();
         kinds.put(name, s.plant());
         counts.merge(name, 1, Integer::sum);
-        why.computeIfAbsent(name, k -> Derived.by("one for each new tree", SUM))
+        why.computeIfAbsent(name, k -> Derived.by("sum over beds and new trees", SUM))
             .from(s.tree().id().toString(), 1, s.place());
       }
     }

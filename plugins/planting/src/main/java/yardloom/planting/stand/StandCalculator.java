@@ -186,8 +186,7 @@ public final class StandCalculator implements Calculator {
   }
 
   private static BillLine bill(Planting.Specimen s) {
-    Derived<Integer> one =
-        Derived.by("one tree at its place", Source.plan("trees that do not stand yet")).gives(1);
+    Derived<Integer> one = Derived.given(1, "new " + s.tree().id(), s.tree().place());
     return new BillLine(
         BillGroup.PLANTS,
         WorkPhase.PLANT,
