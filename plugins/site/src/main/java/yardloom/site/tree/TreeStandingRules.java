@@ -39,8 +39,7 @@ public final class TreeStandingRules {
     return Finding.of(
             "site.tree-standing",
             Severity.NOTE,
-            tree.id()
-                + " is taken as "
+            "taken as "
                 + (tree.stands() ? "standing already: " : "a tree to plant: ")
                 + trunk
                 + than,

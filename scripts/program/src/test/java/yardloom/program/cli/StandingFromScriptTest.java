@@ -94,7 +94,7 @@ class StandingFromScriptTest {
     List<String> said =
         text("findings.txt").lines().filter(l -> l.contains("tree-standing")).toList();
     assertEquals(1, said.size(), said.toString());
-    assertTrue(text("findings.txt").contains("tree \"unsaid\" is taken as standing already"));
+    assertTrue(text("findings.txt").contains("tree \"unsaid\": taken as standing already"));
   }
 
   @Test
