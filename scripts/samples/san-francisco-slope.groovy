@@ -52,5 +52,5 @@ beds('terrace', rect(19.8.m, 1.5.m, 5.8.m, 7.m), width: 1.2.m, gap: 1.1.m, beari
   plant 'garden strawberry', layout: 'staggered', share: 0.5
 }
 for (i in 0..1) {
-  tree("apple ${i + 1}", point(28.m, 3.m + 4.m * i), crown: 2.5.m, height: 2.5.m, leaf: 'deciduous') { species 'apple (dwarf)' }
+  tree("apple ${i + 1}", point(28.m, 3.m + 4.m * i), crown: 2.5.m, height: 2.5.m, leaf: 'deciduous', standing: false) { species 'apple (dwarf)' }
 }

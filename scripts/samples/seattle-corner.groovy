@@ -27,7 +27,7 @@ gate 'drive', point(58.ft, 76.ft)
 tap 'east tap', point(36.ft, 50.ft), source: 'mains'
 roof 'whole roof', rect(6.5.ft, 22.5.ft, 31.ft, 33.ft), surface: 'metal'
 utility 'water service', line([point(30.ft, 0.ft), point(30.ft, 24.ft)]), carries: 'water', clearance: 2.ft
-tree 'birch', point(50.ft, 60.ft), crown: 14.ft, height: 28.ft, crownBase: 6.ft, trunk: 8.inch, leaf: 'deciduous'
+tree 'birch', point(50.ft, 60.ft), crown: 14.ft, height: 28.ft, crownBase: 6.ft, trunk: 8.inch, standing: true, leaf: 'deciduous'
 
 sheetMulch { chips perennial: 12.inch, annual: 2.inch, path: 4.inch ; compost annual: 3.inch }
 lightScheme 'temperate'

@@ -36,7 +36,7 @@ fence 'back fence', line([point(0.5.ft, 66.ft), point(0.5.ft, 119.5.ft), point(5
 tap 'hose bib', point(42.ft, 54.ft), source: 'mains'
 roof 'rear slope', rect(11.ft, 40.5.ft, 34.ft, 14.5.ft), surface: 'asphalt shingle'
 utility 'gas line', line([point(6.ft, 0.ft), point(6.ft, 31.ft), point(12.ft, 31.ft)]), carries: 'gas', clearance: 2.ft
-tree 'maple', point(20.ft, 12.ft), crown: 22.ft, height: 30.ft, trunk: 12.inch, leaf: 'deciduous'
+tree 'maple', point(20.ft, 12.ft), crown: 22.ft, height: 30.ft, trunk: 12.inch, standing: true, leaf: 'deciduous'
 path 'cross path', line([point(52.ft, 46.ft), point(52.ft, 60.ft), point(7.ft, 60.ft)]), width: 4.ft, use: 'barrow'
 path 'middle path', line([point(30.ft, 62.ft), point(30.ft, 104.ft)]), width: 4.ft, use: 'barrow'
 for (i in 1..2) path("berry path ${i}", line([point(31.25.ft + 7.5.ft * i, 62.ft), point(31.25.ft + 7.5.ft * i, 102.ft)]), width: 3.ft, use: 'barrow')
@@ -55,5 +55,5 @@ for (i in 0..2) {
   }
 }
 for (i in 0..2) {
-  tree("apple ${i + 1}", point(12.ft + 18.ft * i, 111.ft), crown: 12.ft, height: 12.ft, leaf: 'deciduous') { species 'apple (semi-dwarf)' }
+  tree("apple ${i + 1}", point(12.ft + 18.ft * i, 111.ft), crown: 12.ft, height: 12.ft, leaf: 'deciduous', standing: false) { species 'apple (semi-dwarf)' }
 }

@@ -20,6 +20,7 @@ import yardloom.kernel.unit.Length;
  * @param kc crop coefficients (FAO-56), January to December; 0 when nothing grows
  * @param drills length of rows when it is sown in drills; empty when planted one by one
  * @param roots how deep it draws water, where known
+ * @param stands whether they stand already and are kept: watered, not bought or planted
  */
 public record Stand(
     ElementId in,
@@ -32,7 +33,8 @@ public record Stand(
     List<Double> kc,
     Source kcSource,
     Optional<Length> drills,
-    Optional<Roots> roots) {
+    Optional<Roots> roots,
+    boolean stands) {
   /**
    * How deep a full-grown crop draws water.
    *
@@ -40,6 +42,22 @@ public record Stand(
    * @param easyShare the share of the water held there that it draws without stress, 0 to 1
    */
   public record Roots(Length depth, double easyShare, Source source) {}
+
+  /** Plants that are to be planted. */
+  public Stand(
+      ElementId in,
+      SourceRef place,
+      String plant,
+      String botanical,
+      List<Point> at,
+      Area area,
+      Length spread,
+      List<Double> kc,
+      Source kcSource,
+      Optional<Length> drills,
+      Optional<Roots> roots) {
+    this(in, place, plant, botanical, at, area, spread, kc, kcSource, drills, roots, false);
+  }
 
   public Stand {
     at = List.copyOf(at);

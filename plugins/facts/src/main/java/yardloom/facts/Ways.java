@@ -11,14 +11,17 @@ import yardloom.kernel.geom.WaysFrom;
  *
  * @param barrow those that a barrow can take
  * @param foot those that people can take
+ * @param barriers what nobody carries through: walls, fences without their gates, the ground beyond
+ *     the sides that neighbours share
  */
-public record Ways(List<WayNetwork.Way> barrow, List<WayNetwork.Way> foot) {
+public record Ways(List<WayNetwork.Way> barrow, List<WayNetwork.Way> foot, List<Shape> barriers) {
   /** No way at all. */
-  public static final Ways NONE = new Ways(List.of(), List.of());
+  public static final Ways NONE = new Ways(List.of(), List.of(), List.of());
 
   public Ways {
     barrow = List.copyOf(barrow);
     foot = List.copyOf(foot);
+    barriers = List.copyOf(barriers);
   }
 
   /** The shortest ways from a point, such as a gate. */

@@ -103,6 +103,10 @@ public final class YardFacts {
   public static final FactKey<Surface> SURFACES =
       FactKey.many("materials.surfaces", Surface.class).called("surfaces to cover");
 
+  /** How far mulch meets lawn that stays; given by site, read by work. */
+  public static final FactKey<LawnEdge> LAWN_EDGE =
+      FactKey.one("site.lawn-edge", LawnEdge.class).called("edge between mulch and lawn");
+
   /** What the surfaces take together; given by materials, read by soil and work. */
   public static final FactKey<MulchTotals> MULCH_TOTALS =
       FactKey.one("materials.totals", MulchTotals.class).called("layers in all");

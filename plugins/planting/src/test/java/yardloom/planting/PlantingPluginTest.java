@@ -101,7 +101,8 @@ class PlantingPluginTest extends PluginContract {
 
   @Test
   void strawberriesAtAFoot_inFourByEightBed_are32InStandBillTableAndDrawing() {
-    PlantingWords.plant(bed("a", 0, 4, 8), "garden strawberry", Length.feet(1), null, null, null);
+    PlantingWords.plant(
+        bed("a", 0, 4, 8), "garden strawberry", Length.feet(1), null, null, null, null);
     Outcome outcome = outcome();
     Stand stand = outcome.results().all(YardFacts.STANDS).get(0);
     assertEquals(32, stand.at().size());
@@ -121,8 +122,8 @@ class PlantingPluginTest extends PluginContract {
   @Test
   void twoPlants_withoutShares_halveTheBed() {
     BedScope bed = bed("a", 0, 4, 16);
-    PlantingWords.plant(bed, "chives", Length.feet(1), null, null, null);
-    PlantingWords.plant(bed, "thyme", Length.feet(1), null, null, null);
+    PlantingWords.plant(bed, "chives", Length.feet(1), null, null, null, null);
+    PlantingWords.plant(bed, "thyme", Length.feet(1), null, null, null, null);
     List<Stand> stands = outcome().results().all(YardFacts.STANDS);
     assertEquals(List.of("chives", "thyme"), stands.stream().map(Stand::plant).toList());
     assertEquals(32, stands.get(0).at().size());
@@ -132,8 +133,8 @@ class PlantingPluginTest extends PluginContract {
   @Test
   void sharesAboveOne_pointAtTheFirstLine() {
     BedScope bed = bed("a", 0, 4, 16);
-    PlantingWords.plant(bed, "chives", null, null, null, 0.8);
-    PlantingWords.plant(bed, "thyme", null, null, null, 0.8);
+    PlantingWords.plant(bed, "chives", null, null, null, 0.8, null);
+    PlantingWords.plant(bed, "thyme", null, null, null, 0.8, null);
     PlanException e = assertThrows(PlanException.class, this::outcome);
     assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
     assertEquals(HERE, e.problems().get(0).place());
@@ -145,7 +146,7 @@ class PlantingPluginTest extends PluginContract {
     PlanException e =
         assertThrows(
             PlanException.class,
-            () -> PlantingWords.plant(bed, "garden stawberry", null, null, null, null));
+            () -> PlantingWords.plant(bed, "garden stawberry", null, null, null, null, null));
     assertTrue(e.getMessage().contains("Did you mean `garden strawberry`?"), e.getMessage());
     PlanException variant =
         assertThrows(PlanException.class, () -> PlantingWords.species(tree("t", 3), "apple", null));
@@ -157,7 +158,8 @@ class PlantingPluginTest extends PluginContract {
     BedScope bed = bed("a", 0, 4, 16);
     PlanException e =
         assertThrows(
-            PlanException.class, () -> PlantingWords.plant(bed, "peach", null, null, null, null));
+            PlanException.class,
+            () -> PlantingWords.plant(bed, "peach", null, null, null, null, null));
     assertEquals(ProblemCode.MISPLACED_WORD, e.problems().get(0).code());
   }
 
@@ -168,8 +170,8 @@ class PlantingPluginTest extends PluginContract {
   @Test
   void tomatoes_nearBlackWalnut_areFlaggedBelowSixtyFeet() {
     PlantingWords.species(tree("w", 0), "black walnut", null);
-    PlantingWords.plant(bed("near", 39, 4, 4), "tomato", Length.feet(2), null, null, null);
-    PlantingWords.plant(bed("far", 64, 4, 4), "tomato", Length.feet(2), null, null, null);
+    PlantingWords.plant(bed("near", 39, 4, 4), "tomato", Length.feet(2), null, null, null, null);
+    PlantingWords.plant(bed("far", 64, 4, 4), "tomato", Length.feet(2), null, null, null, null);
     List<Finding> flagged =
         outcome().findings().stream().filter(f -> f.rule().equals("planting.juglone")).toList();
     assertEquals(1, flagged.size());
@@ -181,7 +183,7 @@ class PlantingPluginTest extends PluginContract {
   void standingTree_isNeitherWateredNorPlanted_butStaysAWalnut() {
     PlantingWords.species(tree("old", 0, 18), "black walnut", null);
     PlantingWords.species(tree("new", 60, 1), "apple (semi-dwarf)", null);
-    PlantingWords.plant(bed("near", 39, 4, 4), "tomato", Length.feet(2), null, null, null);
+    PlantingWords.plant(bed("near", 39, 4, 4), "tomato", Length.feet(2), null, null, null, null);
     Outcome outcome = outcome();
     assertEquals(
         List.of("near", "new"),
@@ -194,8 +196,8 @@ class PlantingPluginTest extends PluginContract {
 
   @Test
   void tallShrubs_castShade_treesAndHerbsAddNone() {
-    PlantingWords.plant(bed("s", 0, 8, 30), "American elderberry", null, null, null, null);
-    PlantingWords.plant(bed("h", 20, 4, 8), "chives", null, null, null, null);
+    PlantingWords.plant(bed("s", 0, 8, 30), "American elderberry", null, null, null, null, null);
+    PlantingWords.plant(bed("h", 20, 4, 8), "chives", null, null, null, null, null);
     PlantingWords.species(tree("t", 60), "apple (semi-dwarf)", null);
     List<Obstacle> obstacles = outcome().results().all(YardFacts.OBSTACLES);
     // A third of its height, it does not count in the first year.
@@ -210,8 +212,8 @@ class PlantingPluginTest extends PluginContract {
 
   @Test
   void crowdedNarrowAndHarmful_areFound() {
-    PlantingWords.plant(bed("a", 0, 4, 8), "rhubarb", Length.inches(12), null, null, null);
-    PlantingWords.plant(bed("b", 10, 1, 8), "rhubarb", null, null, null, null);
+    PlantingWords.plant(bed("a", 0, 4, 8), "rhubarb", Length.inches(12), null, null, null, null);
+    PlantingWords.plant(bed("b", 10, 1, 8), "rhubarb", null, null, null, null, null);
     PlantingWords.species(tree("t1", 60), "apple (semi-dwarf)", null);
     PlantingWords.species(tree("t2", 70), "apple (semi-dwarf)", null);
     Outcome outcome = outcome();
@@ -233,8 +235,8 @@ class PlantingPluginTest extends PluginContract {
    */
   @Test
   void artichokesInFourFeet_outgrowTheBed() {
-    PlantingWords.plant(bed("a 1", 0, 4, 8), "globe artichoke", null, null, null, null);
-    PlantingWords.plant(bed("a 2", 10, 4, 8), "globe artichoke", null, null, null, null);
+    PlantingWords.plant(bed("a 1", 0, 4, 8), "globe artichoke", null, null, null, null, null);
+    PlantingWords.plant(bed("a 2", 10, 4, 8), "globe artichoke", null, null, null, null, null);
     Finding found = spread().get(0);
     assertEquals(Severity.WARNING, found.severity());
     assertTrue(
@@ -247,7 +249,7 @@ class PlantingPluginTest extends PluginContract {
 
   @Test
   void strawberriesInFourFeet_stayInTheBed() {
-    PlantingWords.plant(bed("a", 0, 4, 8), "garden strawberry", null, null, null, null);
+    PlantingWords.plant(bed("a", 0, 4, 8), "garden strawberry", null, null, null, null, null);
     assertTrue(spread().isEmpty());
   }
 
@@ -281,8 +283,8 @@ class PlantingPluginTest extends PluginContract {
   /** H12: the proportions of Table 11 are said; H08 has none there. */
   @Test
   void stand_saysWhichStagesItsCurveFollows() {
-    PlantingWords.plant(bed("a", 0, 4, 8), "tomato", null, null, null, null);
-    PlantingWords.plant(bed("b", 10, 8, 30), "red currant", null, null, null, null);
+    PlantingWords.plant(bed("a", 0, 4, 8), "tomato", null, null, null, null, null);
+    PlantingWords.plant(bed("b", 10, 8, 30), "red currant", null, null, null, null, null);
     List<Stand> stands = outcome().results().all(YardFacts.STANDS);
     assertTrue(stands.get(0).kcSource().cite().contains("30, 40, 45 and 30 days of Table 11"));
     assertTrue(stands.get(1).kcSource().cite().contains("by recalled shares"));
@@ -293,7 +295,7 @@ class PlantingPluginTest extends PluginContract {
   /** A bed of 48 × 96 in at 3 in holds 16 rows of 32 plants, 96 in each: 128 ft to sow. */
   @Test
   void carrots_areSownByTheRow_notBoughtOneByOne() {
-    PlantingWords.plant(bed("a", 0, 4, 8), "carrot", Length.inches(3), null, null, null);
+    PlantingWords.plant(bed("a", 0, 4, 8), "carrot", Length.inches(3), null, null, null, null);
     Outcome outcome = outcome();
     BillLine line = outcome.results().all(YardFacts.BILL).get(0);
     assertEquals("carrot seed, by row", line.item());
@@ -311,8 +313,8 @@ class PlantingPluginTest extends PluginContract {
   /** Strawberries: full sun, six to eight hours (Michigan State University Extension, 2018). */
   @Test
   void strawberries_askForSixHours_hazelnutsForFour() {
-    PlantingWords.plant(bed("a", 0, 4, 8), "garden strawberry", null, null, null, null);
-    PlantingWords.plant(bed("b", 10, 12, 24), "hazelnut", null, null, null, null);
+    PlantingWords.plant(bed("a", 0, 4, 8), "garden strawberry", null, null, null, null, null);
+    PlantingWords.plant(bed("b", 10, 12, 24), "hazelnut", null, null, null, null, null);
     List<LightNeed> needs = outcome().results().all(YardFacts.LIGHT_NEEDS);
     assertEquals(
         List.of(LightNeed.Amount.FULL_SUN, LightNeed.Amount.HALF_DAY),

@@ -38,6 +38,8 @@ import yardloom.site.ground.GroundTables;
 import yardloom.site.ground.LevelRules;
 import yardloom.site.ground.LevelWords;
 import yardloom.site.ground.SwalePainter;
+import yardloom.site.lawn.LawnEdgeCalculator;
+import yardloom.site.lawn.LawnStripRules;
 import yardloom.site.lot.LotLinePainter;
 import yardloom.site.lot.LotPainter;
 import yardloom.site.lot.LotRules;
@@ -65,6 +67,7 @@ import yardloom.site.survey.SurveyTables;
 import yardloom.site.survey.SurveyWords;
 import yardloom.site.tree.TreePainter;
 import yardloom.site.tree.TreeRootRules;
+import yardloom.site.tree.TreeStandingRules;
 import yardloom.site.tree.TreeWords;
 
 /**
@@ -106,7 +109,7 @@ public final class SitePlugin implements YardPlugin {
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(new WaysCalculator());
+    return List.of(new WaysCalculator(), new LawnEdgeCalculator());
   }
 
   @Override
@@ -123,6 +126,7 @@ public final class SitePlugin implements YardPlugin {
         new ShapeRule("site.keep-out", BedRules::keepOut),
         new ShapeRule("site.path-building", PathRules::throughBuilding),
         new ShapeRule("site.path-slope", GroundRules::pathSlope),
+        new ShapeRule("site.lawn-strip", LawnStripRules::strips),
         new ShapeRule("site.levels", LevelRules::levels),
         new ShapeRule("site.path-passing", PathRules::passing),
         new ShapeRule("site.path-turning", PathRules::turning),
@@ -135,6 +139,7 @@ public final class SitePlugin implements YardPlugin {
         new ShapeRule("site.swale", GroundRules::swales),
         new ShapeRule("site.ties", SurveyRules::ties),
         new ShapeRule("site.tree-roots", TreeRootRules::treeRoots),
+        new ShapeRule("site.tree-standing", TreeStandingRules::unsaid),
         new ShapeRule("site.utility-clearance", BedRules::utilities),
         new ShapeRule("site.way-outside-lot", LotRules::wayOutsideLot));
   }
@@ -172,6 +177,7 @@ public final class SitePlugin implements YardPlugin {
         new PlanTable("areas", SiteTables::areas),
         new PlanTable("buildable-limits", SiteTables::buildableLimits),
         new PlanTable("beds", SiteTables::beds),
+        new PlanTable("lawn-strips", LawnStripRules::table),
         new PlanTable("setting-out", SettingOutTable::of),
         new PlanTable("routes", AccessRules::routes),
         new PlanTable("level-beds", GroundTables::levelBeds),

@@ -139,7 +139,7 @@ class SitePaintersTest {
   /** A trunk of 1 ft with the usual 12 diameters, or with 18 where a code says so. */
   @Test
   void protectedRoots_drawn_areTheFactorTimesTheTrunk() {
-    TreeWords.tree(in, "oak", p(30, 60), ft(20), ft(30), null, ft(1), null, null);
+    TreeWords.tree(in, "oak", p(30, 60), ft(20), ft(30), null, ft(1), null, null, null);
     assertEquals(Math.PI * 144, areasFt2(paint("site.restriction")).get("roots"), 1);
     TreeWords.treeProtection(in, 18, "tree ordinance");
     assertEquals(Math.PI * 324, areasFt2(paint("site.restriction")).get("roots"), 2);
@@ -177,7 +177,7 @@ class SitePaintersTest {
   @Test
   void swale_onContour_saysItsLevelAndWaterComesDownToIt() {
     slopingEast(0.1);
-    LevelWords.swale(in, "upper", Line.between(p(50, 20), p(50, 80)), ft(2), ft(0.5), 3);
+    LevelWords.swale(in, "upper", Line.between(p(50, 20), p(50, 80)), ft(2), ft(0.5), 3, null);
     assertEquals("Upper\nlevel at 95.0 ft", swaleText());
     assertEquals(3, arrowDegrees().size());
     arrowDegrees().forEach(d -> assertEquals(90, d, 1e-6));
@@ -191,7 +191,7 @@ class SitePaintersTest {
   @Test
   void swale_falling_saysItsFallAndArrowsRunDown() {
     slopingEast(0.02);
-    LevelWords.swale(in, "lead", Line.between(p(80, 50), p(20, 50)), ft(2), ft(0.5), 3);
+    LevelWords.swale(in, "lead", Line.between(p(80, 50), p(20, 50)), ft(2), ft(0.5), 3, null);
     assertEquals("Lead\nfalls 2.0 %, 1'-2½\"", swaleText());
     arrowDegrees().forEach(d -> assertEquals(90, d, 1e-6));
   }
@@ -199,7 +199,7 @@ class SitePaintersTest {
   @Test
   void swale_isNoStructureOnTheDrawing() {
     slopingEast(0.1);
-    LevelWords.swale(in, "upper", Line.between(p(50, 20), p(50, 80)), ft(2), ft(0.5), 3);
+    LevelWords.swale(in, "upper", Line.between(p(50, 20), p(50, 80)), ft(2), ft(0.5), 3, null);
     assertEquals(List.of(), paint("site.structure"));
     assertEquals(List.of(), legend("site.structure"));
     assertTrue(legend("site.swale").contains("Way of the water"));
@@ -232,7 +232,7 @@ class SitePaintersTest {
   @Test
   void contours_underATree_areLabelledBesideIt() {
     slopingEast(0.1);
-    TreeWords.tree(in, "oak", p(50, 50), ft(40), ft(30), null, null, null, null);
+    TreeWords.tree(in, "oak", p(50, 50), ft(40), ft(30), null, null, null, null, null);
     for (Mark mark : paint("site.lot-contours")) {
       if (mark instanceof Mark.Label label) {
         assertTrue(label.at().distance(p(50, 50)).feet() > 20, label.text());

@@ -97,7 +97,7 @@ class SiteRulesTest {
   void bedOverlap_bedAndPath_namesBothAndTheArea() {
     bed("a", box(0, 0, 4, 20));
     bed("b", box(3, 0, 4, 20));
-    PathWords.path(in, "walk", Line.between(p(8, 0), p(8, 20)), ft(3), null, null);
+    PathWords.path(in, "walk", Line.between(p(8, 0), p(8, 20)), ft(3), null, null, null);
     List<String> texts = findings("site.bed-overlap").stream().map(Finding::text).toList();
     assertEquals(2, texts.size());
     assertTrue(texts.get(1).startsWith("overlaps path \"walk\" on 10.0 sq ft"));
@@ -156,7 +156,7 @@ class SiteRulesTest {
   /** P-02: against a fence a bed is reached from one side only. */
   @Test
   void bedReach_besideAFence_countsOneSide() {
-    BuiltWords.fence(in, "f", Line.between(p(0, 0), p(0, 40)), ft(6), null, null);
+    BuiltWords.fence(in, "f", Line.between(p(0, 0), p(0, 40)), ft(6), null, null, null);
     bed("two", box(0.1, 0, 2, 20));
     bed("three", box(0.1, 25, 3, 15));
     List<Finding> found = findings("site.bed-reach");
@@ -172,7 +172,7 @@ class SiteRulesTest {
 
   @Test
   void pathWidth_narrowBarrowPath_tellsTheLeast() {
-    PathWords.path(in, "walk", Line.between(p(8, 0), p(8, 20)), ft(2), "barrow", null);
+    PathWords.path(in, "walk", Line.between(p(8, 0), p(8, 20)), ft(2), "barrow", null, null);
     assertEquals(
         "24 in wide; barrow use needs at least 30 in", findings("site.path-width").get(0).text());
   }
@@ -203,7 +203,7 @@ class SiteRulesTest {
   void areas_overlappingElements_addUpToTheLot() {
     lot(null);
     BuiltWords.building(in, "house", box(10, 30, 30, 40), ft(10), null, null, null, null, null);
-    BuiltWords.paving(in, "terrace", box(10, 65, 30, 15), null);
+    BuiltWords.paving(in, "terrace", box(10, 65, 30, 15), null, null);
     bed("over", box(55, 90, 10, 10));
     Table table = table("areas");
     double sum = 0;

@@ -318,14 +318,15 @@ class SiteWordsTest {
   @Test
   void tree_branchesAboveItsTop_isAContradiction() {
     refused(
-        () -> TreeWords.tree(here(), "oak", p(1, 1), ft(20), ft(30), ft(30), null, null, null),
+        () ->
+            TreeWords.tree(here(), "oak", p(1, 1), ft(20), ft(30), ft(30), null, null, null, null),
         ProblemCode.CONTRADICTION);
   }
 
   @Test
   void path_loop_hasOneHoleAndTheUseWidth() {
     Line loop = Line.through(List.of(p(0, 0), p(20, 0), p(20, 20), p(0, 20), p(0, 0)));
-    Handle path = PathWords.path(here(), "ring", loop, null, "barrow", null);
+    Handle path = PathWords.path(here(), "ring", loop, null, "barrow", null, null);
     assertEquals(23 * 23 - 17 * 17, path.getShape().area().squareMetres() / 0.09290304, 1e-6);
   }
 
@@ -378,7 +379,7 @@ class SiteWordsTest {
   @Test
   void fence_opennessInPercent_isRefused() {
     refused(
-        () -> BuiltWords.fence(here(), "f", Line.between(p(0, 0), p(9, 0)), ft(6), 30, null),
+        () -> BuiltWords.fence(here(), "f", Line.between(p(0, 0), p(9, 0)), ft(6), 30, null, null),
         ProblemCode.OUT_OF_RANGE);
   }
 

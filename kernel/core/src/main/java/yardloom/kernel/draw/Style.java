@@ -54,6 +54,14 @@ public record Style(
     return new Style(name, fill, pattern, stroke, strokeMm, dash);
   }
 
+  /**
+   * The same for what is there already: a broken outline, where what is new has a full one (a
+   * convention of site drawings; it stays apart in black and white).
+   */
+  public Style existing() {
+    return new Style(name + "-existing", fill, hatch, stroke, strokeMm, "2 0.8");
+  }
+
   public Style dashed(String pattern) {
     return new Style(name, fill, hatch, stroke, strokeMm, pattern);
   }

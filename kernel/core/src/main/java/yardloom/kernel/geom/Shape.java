@@ -25,8 +25,8 @@ import yardloom.kernel.unit.Length;
  * valid.
  *
  * <p>Set operations accept any shapes, also empty ones, and never fail on valid input. Curved
- * boundaries are chords: a circle within {@link Arc#SAGITTA}, the corners of a grown shape within
- * {@link #GROWN_WITHIN}.
+ * boundaries are chords: a circle within {@link Arc#SAGITTA} and of its true area, the corners of a
+ * grown shape within {@link #GROWN_WITHIN}.
  */
 public final class Shape {
   /** No area at all. */
@@ -90,18 +90,30 @@ public final class Shape {
             corner.moved(Length.ZERO, depth)));
   }
 
-  /** A disc, drawn with chords inside the true circle. */
+  /**
+   * A disc as a regular figure of the true circle's area: its corners lie outside the circle by two
+   * thirds of {@link Arc#SAGITTA} at most, the middles of its sides inside by one third.
+   *
+   * <p>A regular figure of n corners on the radius ρ has the area n/2 ρ² sin(2π/n), hence ρ = r
+   * √(2π / (n sin(2π/n))).
+   */
   public static Shape circle(Point centre, Length radius) {
     if (radius.metres() <= 0) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE, "a circle needs a positive radius, got " + radius);
     }
-    int chords = Arc.chordCount(radius, Angle.degrees(90), Arc.SAGITTA);
-    return of(
-        RoundBuffer.plain(
-            Overlay.FACTORY.createPoint(centre.coordinate()),
-            radius.metres(),
-            Math.max(ARC_CHORDS, chords)));
+    int quarter = Math.max(ARC_CHORDS, Arc.chordCount(radius, Angle.degrees(90), Arc.SAGITTA));
+    int corners = 4 * quarter;
+    double step = 2 * Math.PI / corners;
+    double outM = radius.metres() * Math.sqrt(step / StrictMath.sin(step));
+    Coordinate[] ring = new Coordinate[corners + 1];
+    for (int i = 0; i < corners; i++) {
+      double x = centre.x().metres() + outM * StrictMath.cos(i * step);
+      double y = centre.y().metres() + outM * StrictMath.sin(i * step);
+      ring[i] = new Coordinate(x, y);
+    }
+    ring[corners] = ring[0].copy();
+    return of(Overlay.FACTORY.createPolygon(ring));
   }
 
   /** All of {@code shapes} together; overlaps count once. */
@@ -180,6 +192,19 @@ public final class Shape {
     return Point.of(MaximumInscribedCircle.getCenter(geometry, 0.01).getCoordinate());
   }
 
+  /** The radius of the largest circle that fits inside, to 1 mm. */
+  public Length inside() {
+    requireArea();
+    return Length.metres(MaximumInscribedCircle.getRadiusLine(geometry, 0.001).getLength());
+  }
+
+  /** How much of the boundary, holes included, lies outside {@code other}. */
+  public Length edgeOutside(Shape other) {
+    return other.isEmpty()
+        ? perimeter()
+        : Length.metres(Overlay.linesOutside(geometry.getBoundary(), other.geometry).getLength());
+  }
+
   public Point centroid() {
     requireArea();
     return Point.of(geometry.getCentroid().getCoordinate());
@@ -189,6 +214,13 @@ public final class Shape {
   public boolean contains(Point point) {
     return !isEmpty()
         && new IndexedPointInAreaLocator(geometry).locate(point.coordinate()) != Location.EXTERIOR;
+  }
+
+  /** Whether the point lies inside, or in a hole: within the outer boundary of a part. */
+  public boolean surrounds(Point point) {
+    return polygons().stream()
+        .map(p -> of(Overlay.FACTORY.createPolygon(p.getExteriorRing())))
+        .anyMatch(filled -> filled.contains(point));
   }
 
   /** The same test as {@link #contains}, prepared once for many points. */

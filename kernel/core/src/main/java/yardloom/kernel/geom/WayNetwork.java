@@ -15,6 +15,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.operation.distance.DistanceOp;
+import org.locationtech.jts.operation.linemerge.LineMerger;
 import yardloom.kernel.unit.Length;
 
 /**
@@ -39,7 +40,36 @@ public final class WayNetwork {
    *
    * @param middle its middle line; empty for a surface that may be crossed anywhere
    */
-  public record Way(Shape ground, Optional<Line> middle) {}
+  public record Way(Shape ground, Optional<Line> middle) {
+    /**
+     * What is left of the way where {@code barrier} takes its ground: itself if nothing, otherwise
+     * a way for each piece of its middle, or for each part of a surface.
+     */
+    public List<Way> without(Shape barrier) {
+      if (!ground.overlaps(barrier)) {
+        return List.of(this);
+      }
+      Shape left = ground.minus(barrier);
+      if (middle.isEmpty()) {
+        return left.parts().stream().map(part -> new Way(part, middle)).toList();
+      }
+      Geometry lines = Overlay.linesOutside(middle.get().jts(), barrier.jts());
+      if (lines.getLength() >= middle.get().length().metres() - ON_LINE_M) {
+        return List.of(new Way(left, middle));
+      }
+      LineMerger merger = new LineMerger();
+      merger.add(lines);
+      List<Way> ways = new ArrayList<>();
+      for (Object merged : merger.getMergedLineStrings()) {
+        Line piece = new Line((LineString) merged);
+        left.parts().stream()
+            .filter(part -> part.contains(piece.middle()))
+            .findFirst()
+            .ifPresent(part -> ways.add(new Way(part, Optional.of(piece))));
+      }
+      return ways;
+    }
+  }
 
   private final List<Way> ways;
   private final Map<Integer, OpenGround> surfaces = new HashMap<>();

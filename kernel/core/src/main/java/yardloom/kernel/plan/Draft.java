@@ -95,6 +95,11 @@ public final class Draft {
     return draft;
   }
 
+  /** An element that was added before. */
+  public Optional<ElementDraft> element(ElementId id) {
+    return Optional.ofNullable(elements.get(id));
+  }
+
   public Attributes.Builder attributes() {
     return attributes;
   }

@@ -39,6 +39,16 @@ public sealed interface Element
     return common().attributes();
   }
 
+  /** Whether it is there before the work begins, and whether the script says so. */
+  default Standing standing() {
+    return Standing.of(this);
+  }
+
+  /** Whether it is there before the work begins. */
+  default boolean stands() {
+    return standing().stands();
+  }
+
   /** Identity, script place and what plugins attached. */
   record Common(ElementId id, SourceRef place, Attributes attributes) {
     public Common {
@@ -125,18 +135,7 @@ public sealed interface Element
       Length crownBase,
       Length trunk,
       Leaf leaf)
-      implements Element {
-    /** Nurseries sell thicker trees hardly ever, and nobody plants them by hand. */
-    private static final Length THICKEST_PLANTED = Length.inches(4);
-
-    /**
-     * Whether it stands already: its trunk is thicker than 4 in (10 cm), more than is planted
-     * (common practice, no source).
-     */
-    public boolean stands() {
-      return trunk.compareTo(THICKEST_PLANTED) > 0;
-    }
-  }
+      implements Element {}
 
   /** A path along a line. */
   record Path(Common common, Line line, Shape shape, Length width, PathUse use)

@@ -10,6 +10,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementDraft;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.plan.Standing;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -46,6 +47,14 @@ public final class Making {
   public static ElementDraft add(
       PlanScope in, ElementId id, Function<Element.Common, ? extends Element> finish) {
     return in.draft().add(id, in.place(), finish);
+  }
+
+  /** Keeps what the script says with {@code standing:}, if it does. */
+  public static ElementDraft standing(ElementDraft element, Boolean standing) {
+    if (standing != null) {
+      element.attributes().add(Standing.KEY, standing, element.place());
+    }
+    return element;
   }
 
   /**

@@ -69,6 +69,10 @@ public final class SurfaceLayout {
   private List<Surface> lay() {
     claimHardGround();
     for (Element.Path path : plan.all(Element.Path.class)) {
+      if (path.stands()) {
+        claims.add(new Claim(path.id().toString(), path.shape()));
+        continue;
+      }
       add(path, SurfaceKind.PATH, path.shape(), depth(path, LengthSetting.PATH_MULCH), null);
     }
     for (Element.Tree tree : plan.all(Element.Tree.class)) {

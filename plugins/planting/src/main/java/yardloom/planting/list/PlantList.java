@@ -19,9 +19,9 @@ import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
 
-/** How many of each plant the whole plan takes. */
+/** How many of each plant are to be got; not what stands already. */
 public final class PlantList implements TableMaker {
-  private static final Source SUM = Source.commonPractice("sum over the beds");
+  private static final Source SUM = Source.commonPractice("sum over beds and new trees");
 
   @Override
   public String id() {
@@ -39,11 +39,22 @@ public final class PlantList implements TableMaker {
     Map<String, Integer> counts = new TreeMap<>();
     Map<String, Derived.Builder> why = new TreeMap<>();
     for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
-      String name = p.plant().name();
-      kinds.put(name, p.plant());
-      counts.merge(name, p.at().size(), Integer::sum);
-      why.computeIfAbsent(name, k -> Derived.by("sum over the beds", SUM))
-          .from(p.bed().id().name(), p.at().size(), p.place());
+      if (!p.choice().stands()) {
+        String name = p.plant().name();
+        kinds.put(name, p.plant());
+        counts.merge(name, p.at().size(), Integer::sum);
+        why.computeIfAbsent(name, k -> Derived.by("sum over beds and new trees", SUM))
+            .from(p.bed().id().name(), p.at().size(), p.place());
+      }
+    }
+    for (Planting.Specimen s : facts.get(PlantPlaces.KEY).specimens()) {
+      if (!s.tree().stands()) {
+        String name = s.plant().name();
+        kinds.put(name, s.plant());
+        counts.merge(name, 1, Integer::sum);
+        why.computeIfAbsent(name, k -> Derived.by("sum over beds and new trees", SUM))
+            .from(s.tree().id().toString(), 1, s.place());
+      }
     }
     Table.Builder table =
         Table.titled(id(), "Plants to get")
@@ -62,7 +73,7 @@ public final class PlantList implements TableMaker {
       if (kinds.values().stream().anyMatch(p -> p.start().isInDrills())) {
         table.note("Seed and sets: as many plants stand once thinned; get them by length of row.");
       }
-      table.note("Trees stand one by one in the table of plantings and are not counted here.");
+      table.note("New trees are counted; what stands already is not bought.");
     }
     return table.build();
   }

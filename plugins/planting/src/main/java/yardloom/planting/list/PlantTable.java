@@ -36,7 +36,7 @@ public final class PlantTable implements TableMaker {
     for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
       table.row(
           Cell.text(p.bed().id().name()),
-          Cell.text(p.plant().name()),
+          Cell.text(name(p.plant().name(), p.choice().stands())),
           Cell.text(p.plant().botanical()),
           Cell.of(p.count()),
           Cell.of(p.spacing()),
@@ -52,7 +52,7 @@ public final class PlantTable implements TableMaker {
     for (Planting.Specimen s : facts.get(PlantPlaces.KEY).specimens()) {
       table.row(
           Cell.text(s.tree().id().name()),
-          Cell.text(s.title()),
+            Cell.text(name(s.title(), s.tree().stands())),
           Cell.text(s.plant().botanical()),
           Cell.number(1),
           Cell.BLANK,
@@ -66,6 +66,10 @@ public final class PlantTable implements TableMaker {
         .note("Counts are lattice places that keep half a spacing from every edge; no spares.")
         .note("Figures marked (m) are recalled and not verified; check them locally.")
         .build();
+  }
+
+  private static String name(String title, boolean stands) {
+    return title + (stands ? " (existing)" : "");
   }
 
   private static Table.Builder columns() {

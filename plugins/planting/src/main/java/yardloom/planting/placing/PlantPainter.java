@@ -90,7 +90,7 @@ public final class PlantPainter implements Painter {
         isSmall(spread) ? SymbolForm.DOT : SymbolForm.DISC,
         spread,
         Angle.ZERO,
-        style(p.plant().form()),
+        style(p),
         p.plant().name());
   }
 
@@ -110,7 +110,12 @@ public final class PlantPainter implements Painter {
     int drills = p.drills().size();
     return p.plant().start().isInDrills()
         ? drills + (drills == 1 ? " row of " : " rows of ") + p.plant().name()
-        : p.at().size() + " " + p.plant().name();
+        : p.at().size() + " " + p.plant().name() + (p.choice().stands() ? " (existing)" : "");
+  }
+
+  private static Style style(Planting p) {
+    Style ofNew = style(p.plant().form());
+    return p.choice().stands() ? ofNew.existing() : ofNew;
   }
 
   @Override

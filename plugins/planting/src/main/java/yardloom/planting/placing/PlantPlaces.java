@@ -22,10 +22,12 @@ public record PlantPlaces(List<Planting> plantings, List<Planting.Specimen> spec
     specimens = List.copyOf(specimens);
   }
 
-  /** The kinds that are to be planted, by name; not those of trees that stand already. */
+  /** The kinds that are to be planted, by name; not of what stands already. */
   public SortedMap<String, Plant> toPlant() {
     SortedMap<String, Plant> kinds = new TreeMap<>();
-    plantings.forEach(p -> kinds.put(p.plant().name(), p.plant()));
+    plantings.stream()
+        .filter(p -> !p.choice().stands())
+        .forEach(p -> kinds.put(p.plant().name(), p.plant()));
     specimens.stream()
         .filter(s -> !s.tree().stands())
         .forEach(s -> kinds.put(s.plant().name(), s.plant()));

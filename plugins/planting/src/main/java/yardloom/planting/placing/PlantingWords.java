@@ -50,7 +50,12 @@ public final class PlantingWords {
               name = "share",
               help = "part of the bed's length, above 0 and up to 1",
               fallback = "an equal part of what the other plants leave")
-          Number share) {
+          Number share,
+      @Opt(
+              name = "standing",
+              help = "whether they stand already; what does not is bought and planted",
+              fallback = "false")
+          Boolean standing) {
     Plant found = PlantCatalogue.shipped().plant(name);
     if (found.form() == Plant.Form.TREE) {
       throw new PlanException(
@@ -74,7 +79,8 @@ public final class PlantingWords {
             Optional.ofNullable(spacing),
             Optional.ofNullable(rowSpacing),
             Choices.parse(Layout.class, layout, Layout.SQUARE),
-            Optional.ofNullable(share).map(Number::doubleValue));
+            Optional.ofNullable(share).map(Number::doubleValue),
+            Boolean.TRUE.equals(standing));
     in.element().attributes().add(PlantingKeys.PLANTS, choice, in.place());
   }
 

@@ -68,8 +68,11 @@ public final class StandCalculator implements Calculator {
               year.months(p.plant(), p.plant().crop().kc()),
               year.source(p.plant(), false),
               drills(p).map(Derived::value),
-              roots(p.plant())));
-      out.give(YardFacts.BILL, bill(p));
+              roots(p.plant()),
+              p.choice().stands()));
+      if (!p.choice().stands()) {
+        out.give(YardFacts.BILL, bill(p));
+      }
       out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
     }
     for (Planting.Specimen s : in.get(PlantPlaces.KEY).specimens()) {
@@ -78,6 +81,7 @@ public final class StandCalculator implements Calculator {
         continue;
       }
       out.give(YardFacts.STANDS, stand(year, s));
+      out.give(YardFacts.BILL, bill(s));
       out.give(YardFacts.LIGHT_NEEDS, need(s.tree().id(), s.place(), s.plant()));
     }
   }
@@ -121,6 +125,18 @@ public final class StandCalculator implements Calculator {
             .from("plants", p.at().size(), p.place())
             .from("spacing", p.spacing(), p.place())
             .gives(p.spacing().times(p.at().size())));
+  }
+
+  private static BillLine bill(Planting.Specimen s) {
+    Derived<Integer> one = Derived.given(1, "new " + s.tree().id(), s.tree().place());
+    return new BillLine(
+        BillGroup.PLANTS,
+        WorkPhase.PLANT,
+        s.plant().name() + " (" + s.plant().botanical() + ")",
+        Optional.of(s.tree().id()),
+        one,
+        one,
+        "no spares included");
   }
 
   private static BillLine bill(Planting p) {

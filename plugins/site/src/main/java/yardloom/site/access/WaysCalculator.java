@@ -10,15 +10,27 @@ import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.geom.WayNetwork;
+import yardloom.kernel.plan.EdgeRole;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Element.PathUse;
+import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
+import yardloom.site.path.Gate;
 import yardloom.site.path.PathStandard;
 
-/** The paths and hard surfaces of a plan, as the hauls and the ways to the beds use them. */
+/**
+ * The paths and hard surfaces of a plan, as the hauls and the ways to the beds use them: cut where
+ * a wall or a fence without a gate stands across them, or where they run over a neighbour's ground.
+ */
 public final class WaysCalculator implements Calculator {
+  /** Two ways on either side of a fence must lie further apart than ways that touch. */
+  private static final Length CLEAR = Length.millimetres(30);
+
+  private static final Length BEYOND = Length.metres(1.5);
+
   @Override
   public String id() {
     return "site.ways";
@@ -40,7 +52,9 @@ public final class WaysCalculator implements Calculator {
   }
 
   static Ways of(Plan plan) {
-    return new Ways(ways(plan, barrowWidth(plan)), ways(plan, Length.ZERO));
+    List<Shape> barriers = barriers(plan);
+    Shape cut = Shape.union(barriers).grown(CLEAR);
+    return new Ways(ways(plan, barrowWidth(plan), cut), ways(plan, Length.ZERO, cut), barriers);
   }
 
   /** The width that a barrow needs in this plan. */
@@ -48,15 +62,41 @@ public final class WaysCalculator implements Calculator {
     return PathStandard.of(plan, PathUse.BARROW).least().value();
   }
 
-  private static List<WayNetwork.Way> ways(Plan plan, Length leastWidth) {
+  /** Walls, fences and hedges but for a barrow's width to each side of a gate, and neighbours. */
+  private static List<Shape> barriers(Plan plan) {
+    List<Shape> barriers = new ArrayList<>();
+    plan.all(Element.Building.class).forEach(b -> barriers.add(b.shape()));
+    List<Shape> gates =
+        plan.attributes().all(Gate.KEY).stream()
+            .map(gate -> Shape.circle(gate.value().at(), barrowWidth(plan)))
+            .toList();
+    Shape open = Shape.union(gates);
+    plan.all(Element.Fence.class).forEach(f -> barriers.add(f.shape().minus(open)));
+    plan.lot().ifPresent(lot -> neighbours(lot).forEach(n -> barriers.add(n.minus(open))));
+    return barriers.stream().filter(b -> !b.isEmpty()).toList();
+  }
+
+  /** A strip beyond each side and rear line: nobody carries over a neighbour's ground. */
+  private static List<Shape> neighbours(Lot lot) {
+    List<Shape> strips = new ArrayList<>();
+    for (Lot.Edge edge : lot.edges()) {
+      if (edge.role() == EdgeRole.SIDE || edge.role() == EdgeRole.REAR) {
+        // Sides run counter-clockwise: beyond the lot lies on the left of the way back.
+        strips.add(edge.line().reversed().strip(Length.ZERO, BEYOND).minus(lot.shape()));
+      }
+    }
+    return strips;
+  }
+
+  private static List<WayNetwork.Way> ways(Plan plan, Length leastWidth, Shape cut) {
     List<WayNetwork.Way> ways = new ArrayList<>();
     for (Element.Path path : plan.all(Element.Path.class)) {
       if (!path.width().isShortOf(leastWidth)) {
-        ways.add(new WayNetwork.Way(path.shape(), Optional.of(path.line())));
+        ways.addAll(new WayNetwork.Way(path.shape(), Optional.of(path.line())).without(cut));
       }
     }
     for (Element.Paving paving : plan.all(Element.Paving.class)) {
-      ways.add(new WayNetwork.Way(paving.shape(), Optional.empty()));
+      ways.addAll(new WayNetwork.Way(paving.shape(), Optional.empty()).without(cut));
     }
     return ways;
   }

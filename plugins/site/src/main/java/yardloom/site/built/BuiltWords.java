@@ -108,11 +108,16 @@ public final class BuiltWords {
       PlanScope in,
       @Arg(name = "name", help = "its name on the plan") String name,
       @Arg(name = "shape", help = "the ground it covers") Shape shape,
-      @Opt(name = "height", help = "its height above ground", required = true) Length height) {
+      @Opt(name = "height", help = "its height above ground", required = true) Length height,
+      @Opt(
+              name = "standing",
+              help = "whether it is there already; what is not is to be built",
+              fallback = "true")
+          Boolean standing) {
     ElementId id = Making.id(ElementKind.STRUCTURE, name);
     Length tall = Limits.zeroOrMore("the height", height, Limits.BUILT_HEIGHT);
     Making.requireGround(id, shape);
-    Making.add(in, id, c -> new Element.Structure(c, shape, tall));
+    Making.standing(Making.add(in, id, c -> new Element.Structure(c, shape, tall)), standing);
     return new Handle(id, shape);
   }
 
@@ -130,8 +135,14 @@ public final class BuiltWords {
               fallback = "0: solid")
           Number openness,
       @Opt(name = "thickness", help = "how thick it is", fallback = "50 mm (2 in)")
-          Length thickness) {
-    return barrier(in, name, line, height, openness, Limits.or(thickness, FENCE_THICKNESS));
+          Length thickness,
+      @Opt(
+              name = "standing",
+              help = "whether it is there already; what is not is to be built",
+              fallback = "true")
+          Boolean standing) {
+    Length thick = Limits.or(thickness, FENCE_THICKNESS);
+    return barrier(in, name, line, height, openness, thick, standing);
   }
 
   @Verb(
@@ -144,18 +155,31 @@ public final class BuiltWords {
       @Opt(name = "height", help = "its height above ground", required = true) Length height,
       @Opt(name = "width", help = "how wide it is", fallback = "600 mm (24 in)") Length width,
       @Opt(name = "openness", help = "share of light that passes, 0 to 1", fallback = "0: dense")
-          Number openness) {
-    return barrier(in, name, line, height, openness, Limits.or(width, HEDGE_WIDTH));
+          Number openness,
+      @Opt(
+              name = "standing",
+              help = "whether it is there already; what is not is to be planted",
+              fallback = "true")
+          Boolean standing) {
+    Length wide = Limits.or(width, HEDGE_WIDTH);
+    return barrier(in, name, line, height, openness, wide, standing);
   }
 
   private static Handle barrier(
-      PlanScope in, String name, Line line, Length height, Number openness, Length thickness) {
+      PlanScope in,
+      String name,
+      Line line,
+      Length height,
+      Number openness,
+      Length thickness,
+      Boolean standing) {
     ElementId id = Making.id(ElementKind.FENCE, name);
     Length tall = Limits.positive("the height of a fence or hedge", height, Limits.FENCE_HEIGHT);
     Shape ground =
         PathStrip.centred(line, Limits.positive("the thickness", thickness, Limits.THICKNESS));
     double open = Limits.share("the openness", Limits.or(openness, 0));
-    Making.add(in, id, c -> new Element.Fence(c, line, ground, tall, open));
+    Making.standing(
+        Making.add(in, id, c -> new Element.Fence(c, line, ground, tall, open)), standing);
     return Handle.along(id, line, ground);
   }
 
@@ -166,11 +190,16 @@ public final class BuiltWords {
       PlanScope in,
       @Arg(name = "name", help = "its name on the plan") String name,
       @Arg(name = "shape", help = "the ground it covers") Shape shape,
-      @Opt(name = "surface", help = "what it is made of", fallback = "hard surface")
-          String surface) {
+      @Opt(name = "surface", help = "what it is made of", fallback = "hard surface") String surface,
+      @Opt(
+              name = "standing",
+              help = "whether it is there already; what is not is to be laid",
+              fallback = "true")
+          Boolean standing) {
     ElementId id = Making.id(ElementKind.PAVING, name);
     Making.requireGround(id, shape);
-    Making.add(in, id, c -> new Element.Paving(c, shape, Limits.or(surface, "hard surface")));
+    String hard = Limits.or(surface, "hard surface");
+    Making.standing(Making.add(in, id, c -> new Element.Paving(c, shape, hard)), standing);
     return new Handle(id, shape);
   }
 

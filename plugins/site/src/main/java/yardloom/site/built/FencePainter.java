@@ -14,12 +14,17 @@ import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.site.element.ElementPainter;
 
-/** Fences, walls and hedges: the line, and a disc where each post would stand in a long fence. */
+/**
+ * Fences, walls and hedges: the line, and a disc where each post would stand in a long fence: full
+ * in what is new, open in what is there already.
+ */
 public final class FencePainter extends ElementPainter<Element.Fence> {
   private static final double MARK_EVERY_M = 2.4;
   private static final Length POST = Length.metres(0.2);
+  private static final Style NEW_POSTS =
+      Style.filled("fence-mark", Palette.FENCE.stroke()).outlined(Palette.FENCE.stroke(), 0.25);
   private static final Style POSTS =
-      Style.filled("fence-mark", Palette.PAPER).outlined(Palette.FENCE.stroke(), 0.25);
+      Style.filled("fence-mark-existing", Palette.PAPER).outlined(Palette.FENCE.stroke(), 0.25);
 
   public FencePainter() {
     super(Element.Fence.class, new Layer("site.fence", "Fences", Layer.Band.WORKS));
@@ -29,28 +34,30 @@ public final class FencePainter extends ElementPainter<Element.Fence> {
   protected List<Mark> paint(Element.Fence fence) {
     String about = fence.id().toString();
     List<Mark> marks = new ArrayList<>();
-    marks.add(new Mark.Stroke(fence.line(), Palette.FENCE, about));
+    marks.add(new Mark.Stroke(fence.line(), style(fence, Palette.FENCE), about));
     List<Point> points = fence.line().points();
     for (int i = 1; i < points.size(); i++) {
-      alongSegment(points.get(i - 1), points.get(i), i == 1, about, marks);
+      alongSegment(points.get(i - 1), points.get(i), i == 1, fence, marks);
     }
     return marks;
   }
 
   private static void alongSegment(
-      Point from, Point to, boolean first, String about, List<Mark> marks) {
+      Point from, Point to, boolean first, Element.Fence fence, List<Mark> marks) {
+    String about = fence.id().toString();
+    Style posts = fence.stands() ? POSTS : NEW_POSTS;
     int parts = (int) Math.max(1, Math.round(from.distance(to).metres() / MARK_EVERY_M));
     for (int k = first ? 0 : 1; k <= parts; k++) {
       Length right = to.x().minus(from.x()).times((double) k / parts);
       Length up = to.y().minus(from.y()).times((double) k / parts);
       marks.add(
-          new Mark.Symbol(from.moved(right, up), SymbolForm.DISC, POST, Angle.ZERO, POSTS, about));
+          new Mark.Symbol(from.moved(right, up), SymbolForm.DISC, POST, Angle.ZERO, posts, about));
     }
   }
 
   @Override
   protected List<LegendEntry> legend(List<Element.Fence> fences) {
-    return List.of(LegendEntry.line("Fence, wall or hedge", Palette.FENCE));
+    return byStanding(fences, "Fence, wall or hedge", Palette.FENCE, LegendEntry::line);
   }
 
   @Override

@@ -16,12 +16,13 @@ public final class PavingPainter extends ElementPainter<Element.Paving> {
 
   @Override
   protected List<Mark> paint(Element.Paving element) {
-    return List.of(new Mark.Region(element.shape(), Palette.PAVING, element.id().toString()));
+    return List.of(
+        new Mark.Region(element.shape(), style(element, Palette.PAVING), element.id().toString()));
   }
 
   @Override
   protected List<LegendEntry> legend(List<Element.Paving> elements) {
-    return List.of(LegendEntry.area("Paving", Palette.PAVING));
+    return byStanding(elements, "Paving", Palette.PAVING, LegendEntry::area);
   }
 
   @Override

@@ -19,14 +19,15 @@ public final class StructurePainter extends ElementPainter<Element.Structure> {
   protected List<Mark> paint(Element.Structure element) {
     return isSwale(element)
         ? List.of()
-        : List.of(new Mark.Region(element.shape(), Palette.STRUCTURE, element.id().toString()));
+        : List.of(
+            new Mark.Region(
+                element.shape(), style(element, Palette.STRUCTURE), element.id().toString()));
   }
 
   @Override
   protected List<LegendEntry> legend(List<Element.Structure> elements) {
-    return elements.stream().allMatch(StructurePainter::isSwale)
-        ? List.of()
-        : List.of(LegendEntry.area("Structure", Palette.STRUCTURE));
+    List<Element.Structure> drawn = elements.stream().filter(e -> !isSwale(e)).toList();
+    return byStanding(drawn, "Structure", Palette.STRUCTURE, LegendEntry::area);
   }
 
   public static boolean isSwale(Element.Structure element) {

@@ -12,6 +12,7 @@ import yardloom.kernel.ground.Surface;
 import yardloom.kernel.ground.Swale;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementDraft;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.problem.PlanException;
@@ -124,7 +125,12 @@ public final class LevelWords {
       @Opt(name = "bottom", help = "width of its bottom", fallback = "2 ft") Length bottom,
       @Opt(name = "depth", help = "its depth", required = true) Length depth,
       @Opt(name = "sides", help = "run over rise of its sides", fallback = "3, a side of 3:1")
-          Number sides) {
+          Number sides,
+      @Opt(
+              name = "standing",
+              help = "whether it is there already; what is not is to be dug",
+              fallback = "false")
+          Boolean standing) {
     ElementId id = Making.id(ElementKind.STRUCTURE, name);
     Swale swale =
         new Swale(
@@ -133,9 +139,9 @@ public final class LevelWords {
             Limits.positive("the depth of a swale", depth, Limits.THICKNESS),
             Limits.or(sides, USUAL_SIDES).doubleValue());
     Shape ground = PathStrip.centred(line, swale.top());
-    Making.add(in, id, c -> new Element.Structure(c, ground, Length.ZERO))
-        .attributes()
-        .add(SwaleLine.KEY, new SwaleLine(swale, line), in.place());
+    ElementDraft element = Making.add(in, id, c -> new Element.Structure(c, ground, Length.ZERO));
+    element.attributes().add(SwaleLine.KEY, new SwaleLine(swale, line), in.place());
+    Making.standing(element, Limits.or(standing, false));
     return Handle.along(id, line, ground);
   }
 }

@@ -16,12 +16,13 @@ public final class PathPainter extends ElementPainter<Element.Path> {
 
   @Override
   protected List<Mark> paint(Element.Path element) {
-    return List.of(new Mark.Region(element.shape(), Palette.PATH, element.id().toString()));
+    return List.of(
+        new Mark.Region(element.shape(), style(element, Palette.PATH), element.id().toString()));
   }
 
   @Override
   protected List<LegendEntry> legend(List<Element.Path> elements) {
-    return List.of(LegendEntry.area("Path", Palette.PATH));
+    return byStanding(elements, "Path", Palette.PATH, LegendEntry::area);
   }
 
   @Override

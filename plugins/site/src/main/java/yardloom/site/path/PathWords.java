@@ -55,6 +55,11 @@ public final class PathWords {
           Length width,
       @Opt(name = "use", help = "who or what uses it", fallback = "foot", choices = PathUse.class)
           String use,
+      @Opt(
+              name = "standing",
+              help = "whether it is there already; what is not is to be laid",
+              fallback = "false")
+          Boolean standing,
       Consumer<PathScope> block) {
     ElementId id = Making.id(ElementKind.PATH, name);
     PathUse by = Choices.parse(PathUse.class, use, PathUse.FOOT);
@@ -63,6 +68,7 @@ public final class PathWords {
             "the width of a path", Limits.or(width, PathWidths.usual(by)), Limits.PATH_WIDTH);
     Shape ground = PathStrip.centred(line, wide);
     ElementDraft element = Making.add(in, id, c -> new Element.Path(c, line, ground, wide, by));
+    Making.standing(element, standing);
     Making.read(block, PathScope::new, in, element);
     return Handle.along(id, line, ground);
   }

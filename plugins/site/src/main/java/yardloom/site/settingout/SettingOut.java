@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
+import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.LongAxis;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -14,14 +15,16 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.survey.TapePair;
 import yardloom.kernel.unit.Length;
+import yardloom.site.ground.LevelWords;
 
 /**
  * What a crew sets out from a plan with two tapes, and the two points they are held at.
  *
  * <p>Beds by their corners; one with more than {@value #MOST_CORNERS} by the corners of the
  * smallest rectangle around it, a round one by its centre. Paths by the ends and bends of their
- * middle. The fixed points are corners of the largest building of the lot's own, or of the lot if
- * there is none.
+ * middle, new fences and swales along theirs, other new things that are built by their corners, new
+ * trees by their stems; what stands already needs none. The fixed points are corners of the largest
+ * building of the lot's own, or of the lot if there is none.
  *
  * @param tapes the two points; empty if there is nothing to set out or nothing to set out from
  */
@@ -45,7 +48,8 @@ public record SettingOut(Optional<TapePair> tapes, List<Figure> figures, List<Sh
     CORNERS("corner"),
     RECTANGLE_AROUND("corner of the rectangle around it"),
     CIRCLE("centre"),
-    WAY("middle point");
+    WAY("middle point"),
+    STEM("stem");
 
     private final String word;
 
@@ -76,17 +80,44 @@ public record SettingOut(Optional<TapePair> tapes, List<Figure> figures, List<Sh
       List<Shape> parts = bed.shape().parts();
       for (int i = 0; i < parts.size(); i++) {
         String part = parts.size() == 1 ? "" : ", part " + (i + 1);
-        figures.add(bed(bed.id().name() + part, parts.get(i)));
+        figures.add(ground(bed.id().name() + part, parts.get(i)));
       }
     }
     for (Element.Path path : plan.all(Element.Path.class)) {
-      figures.add(new Figure(path.id().name(), Form.WAY, bends(path), Length.ZERO));
+      if (!path.stands()) {
+        figures.add(new Figure(path.id().name(), Form.WAY, bends(path.line()), Length.ZERO));
+      }
+    }
+    built(plan, figures);
+    for (Element.Tree tree : plan.all(Element.Tree.class)) {
+      if (!tree.stands()) {
+        figures.add(new Figure(tree.id().name(), Form.STEM, List.of(tree.at()), Length.ZERO));
+      }
     }
     List<Shape> walls = plan.all(Element.Building.class).stream().map(b -> b.shape()).toList();
     List<Shape> solid = walls.stream().map(w -> w.shrunk(GRAZE)).toList();
     List<Point> targets = figures.stream().flatMap(f -> f.points().stream()).toList();
     return new SettingOut(
         TapePair.best(fixed(plan), targets, (from, to) -> isFree(solid, from, to)), figures, solid);
+  }
+
+  /** What is to be built: fences and swales along their lines, all else by its ground. */
+  private static void built(Plan plan, List<Figure> figures) {
+    for (Element e : plan.elements()) {
+      if (e.stands()) {
+        continue;
+      }
+      Optional<Line> along =
+          e.attributes()
+              .get(LevelWords.SwaleLine.KEY)
+              .map(LevelWords.SwaleLine::line)
+              .or(() -> e instanceof Element.Fence f ? Optional.of(f.line()) : Optional.empty());
+      if (along.isPresent()) {
+        figures.add(new Figure(e.id().name(), Form.WAY, bends(along.get()), Length.ZERO));
+      } else if (e instanceof Element.Structure || e instanceof Element.Paving) {
+        e.shape().parts().forEach(part -> figures.add(ground(e.id().name(), part)));
+      }
+    }
   }
 
   /** Whether no building stands between the two. */
@@ -125,7 +156,7 @@ public record SettingOut(Optional<TapePair> tapes, List<Figure> figures, List<Sh
     return sharp;
   }
 
-  private static Figure bed(String name, Shape shape) {
+  private static Figure ground(String name, Shape shape) {
     List<Point> corners = straightened(shape.corners());
     if (corners.size() <= MOST_CORNERS) {
       return new Figure(name, Form.CORNERS, fromLowerLeft(corners), Length.ZERO);
@@ -134,7 +165,10 @@ public record SettingOut(Optional<TapePair> tapes, List<Figure> figures, List<Sh
     List<Length> out = shape.corners().stream().map(centre::distance).sorted().toList();
     Length radius = out.get(out.size() - 1);
     if (out.size() >= FEWEST_OF_A_CIRCLE && radius.minus(out.get(0)).metres() <= ROUND_M) {
-      return new Figure(name, Form.CIRCLE, List.of(centre), radius);
+      // The figure has the area of its circle, not its corners' distance.
+      Length ofCircle =
+          Length.metres(Math.sqrt(Shape.polygon(shape.corners()).area().squareMetres() / Math.PI));
+      return new Figure(name, Form.CIRCLE, List.of(centre), ofCircle);
     }
     LongAxis axis = LongAxis.of(shape);
     return new Figure(
@@ -173,9 +207,9 @@ public record SettingOut(Optional<TapePair> tapes, List<Figure> figures, List<Sh
     return kept;
   }
 
-  private static List<Point> bends(Element.Path path) {
-    double within = path.line().points().size() > MOST_CORNERS ? CURVE_M : STRAIGHT_M;
-    return Stream.of(DouglasPeuckerSimplifier.simplify(path.line().jts(), within).getCoordinates())
+  private static List<Point> bends(Line line) {
+    double within = line.points().size() > MOST_CORNERS ? CURVE_M : STRAIGHT_M;
+    return Stream.of(DouglasPeuckerSimplifier.simplify(line.jts(), within).getCoordinates())
         .map(c -> Point.metres(c.x, c.y))
         .toList();
   }

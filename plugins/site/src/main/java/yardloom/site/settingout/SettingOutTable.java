@@ -168,6 +168,9 @@ public final class SettingOutTable {
     if (figure.form() == SettingOut.Form.CIRCLE) {
       return "radius " + text(figure.radius());
     }
+    if (figure.form() == SettingOut.Form.STEM) {
+      return "";
+    }
     boolean isOpen = figure.form() == SettingOut.Form.WAY;
     if (isOpen && i == n - 1) {
       return "";

@@ -7,27 +7,40 @@ import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Mark.SymbolForm;
 import yardloom.kernel.draw.Palette;
+import yardloom.kernel.draw.Style;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Element.Leaf;
 import yardloom.kernel.unit.Angle;
 import yardloom.site.element.ElementPainter;
 
-/** Trees as crowns of the width that the plan gives, open so that the ground below can be read. */
+/**
+ * Trees as crowns of the width that the plan gives, open so that the ground below can be read; one
+ * that stands already with its trunk.
+ */
 public final class TreePainter extends ElementPainter<Element.Tree> {
+  private static final Style TRUNK = Style.filled("trunk", Palette.TREE.stroke());
+
   public TreePainter() {
     super(Element.Tree.class, new Layer("site.tree", "Trees", Layer.Band.PLANTS));
   }
 
   @Override
   protected List<Mark> paint(Element.Tree tree) {
-    return List.of(
+    String about = tree.id().toString();
+    List<Mark> marks = new ArrayList<>();
+    marks.add(
         new Mark.Symbol(
             tree.at(),
             form(tree.leaf()),
             tree.crown(),
             Angle.ZERO,
-            Palette.TREE,
-            tree.id().toString()));
+            style(tree, Palette.TREE),
+            about));
+    if (tree.stands() && tree.trunk().metres() > 0) {
+      marks.add(
+          new Mark.Symbol(tree.at(), SymbolForm.DISC, tree.trunk(), Angle.ZERO, TRUNK, about));
+    }
+    return marks;
   }
 
   private static SymbolForm form(Leaf leaf) {
@@ -38,10 +51,15 @@ public final class TreePainter extends ElementPainter<Element.Tree> {
   protected List<LegendEntry> legend(List<Element.Tree> trees) {
     List<LegendEntry> entries = new ArrayList<>();
     for (Leaf leaf : Leaf.values()) {
-      if (trees.stream().anyMatch(t -> t.leaf() == leaf)) {
-        String words = leaf == Leaf.DECIDUOUS ? "Leaf-shedding tree" : "Evergreen tree";
-        entries.add(LegendEntry.symbol(words + ", crown as given", form(leaf), Palette.TREE));
-      }
+      List<Element.Tree> such = trees.stream().filter(t -> t.leaf() == leaf).toList();
+      String words =
+          (leaf == Leaf.DECIDUOUS ? "Leaf-shedding" : "Evergreen") + " tree, crown as given";
+      entries.addAll(
+          byStanding(
+              such,
+              words,
+              Palette.TREE,
+              (text, style) -> LegendEntry.symbol(text, form(leaf), style)));
     }
     return entries;
   }

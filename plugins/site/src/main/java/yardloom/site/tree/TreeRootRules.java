@@ -33,10 +33,12 @@ public final class TreeRootRules {
         .orElse(USUAL_FACTOR);
   }
 
-  /** The protected ground of a tree; empty if its trunk was not measured. */
+  /** The protected ground of a tree that stands; empty if its trunk was not measured. */
   public static Optional<Shape> zone(Plan plan, Element.Tree tree) {
     Length radius = tree.trunk().times(factor(plan));
-    return radius.metres() > 0 ? Optional.of(Shape.circle(tree.at(), radius)) : Optional.empty();
+    return tree.stands() && radius.metres() > 0
+        ? Optional.of(Shape.circle(tree.at(), radius))
+        : Optional.empty();
   }
 
   public static List<Finding> treeRoots(Plan plan) {

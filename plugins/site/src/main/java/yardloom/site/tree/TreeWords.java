@@ -64,6 +64,11 @@ public final class TreeWords {
               fallback = "deciduous",
               choices = Leaf.class)
           String leaf,
+      @Opt(
+              name = "standing",
+              help = "whether it stands already; one that does not is bought and planted",
+              fallback = "true if its trunk is thicker than 4 in (10 cm)")
+          Boolean standing,
       Consumer<TreeScope> block) {
     ElementId id = Making.id(ElementKind.TREE, name);
     Length wide = Limits.positive("the diameter of a crown", crown, Limits.CROWN);
@@ -88,6 +93,7 @@ public final class TreeWords {
     Shape ground = Shape.circle(at, wide.div(2));
     ElementDraft element =
         Making.add(in, id, c -> new Element.Tree(c, at, ground, wide, tall, base, stem, kind));
+    Making.standing(element, standing);
     Making.read(block, TreeScope::new, in, element);
     return new Handle(id, ground);
   }

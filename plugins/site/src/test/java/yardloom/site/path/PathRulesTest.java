@@ -40,7 +40,7 @@ class PathRulesTest {
   }
 
   private void path(String name, String use, double widthIn, Point from, Point to) {
-    PathWords.path(in, name, Line.between(from, to), Length.inches(widthIn), use, null);
+    PathWords.path(in, name, Line.between(from, to), Length.inches(widthIn), use, null, null);
   }
 
   /** A-03 and P-05: the published least and advised widths, on either side of each limit. */
@@ -80,8 +80,8 @@ class PathRulesTest {
   @Test
   void passing_placesEvery150Feet_isEnough() {
     path("long", "accessible", 36, p(0, 0), p(450, 0));
-    BuiltWords.paving(in, "place 1", box(147.5, -1.5, 5, 5), "concrete");
-    BuiltWords.paving(in, "place 2", box(297.5, -1.5, 5, 5), "concrete");
+    BuiltWords.paving(in, "place 1", box(147.5, -1.5, 5, 5), "concrete", null);
+    BuiltWords.paving(in, "place 2", box(297.5, -1.5, 5, 5), "concrete", null);
     assertEquals(List.of(), PathRules.passing(draft.freeze()));
   }
 
@@ -89,7 +89,7 @@ class PathRulesTest {
   @Test
   void passing_placesTooNarrow_areNotCounted() {
     path("long", "accessible", 36, p(0, 0), p(300, 0));
-    BuiltWords.paving(in, "place", box(148, -1.5, 4, 4), "concrete");
+    BuiltWords.paving(in, "place", box(148, -1.5, 4, 4), "concrete", null);
     assertEquals(1, PathRules.passing(draft.freeze()).size());
   }
 
@@ -117,7 +117,7 @@ class PathRulesTest {
   @Test
   void turning_blindEnds_areFoundUnlessPavedWideEnough() {
     path("blind", "accessible", 36, p(0, 0), p(40, 0));
-    BuiltWords.paving(in, "turning", box(40, -2.5, 5, 5), "concrete");
+    BuiltWords.paving(in, "turning", box(40, -2.5, 5, 5), "concrete", null);
     List<Finding> found = PathRules.turning(draft.freeze());
     assertEquals(1, found.size(), "the start is blind, the end has its place");
     assertTrue(found.get(0).text().contains("60 in"), found.get(0).text());

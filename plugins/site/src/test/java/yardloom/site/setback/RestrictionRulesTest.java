@@ -81,8 +81,8 @@ class RestrictionRulesTest {
   @Test
   void sightTriangle_tallFence_isAnErrorAndALowOneIsNot() {
     cornerLot();
-    BuiltWords.fence(in, "tall", Line.between(p(40, 1), p(59, 1)), ft(6), null, null);
-    BuiltWords.fence(in, "low", Line.between(p(59, 2), p(59, 20)), ft(2.5), null, null);
+    BuiltWords.fence(in, "tall", Line.between(p(40, 1), p(59, 1)), ft(6), null, null, null);
+    BuiltWords.fence(in, "low", Line.between(p(59, 2), p(59, 20)), ft(2.5), null, null, null);
     List<Finding> found = findings("site.restriction");
     assertEquals(List.of("tall"), found.stream().map(f -> f.element().get().name()).toList());
     assertEquals(Severity.ERROR, found.get(0).severity());
@@ -92,8 +92,8 @@ class RestrictionRulesTest {
   @Test
   void sightTriangle_treesAndBeds_areJudgedByTheirHeights() {
     cornerLot();
-    TreeWords.tree(in, "high crown", p(55, 5), ft(8), ft(30), ft(9), null, null, null);
-    TreeWords.tree(in, "low crown", p(50, 5), ft(6), ft(30), ft(4), null, null, null);
+    TreeWords.tree(in, "high crown", p(55, 5), ft(8), ft(30), ft(9), null, null, null, null);
+    TreeWords.tree(in, "low crown", p(50, 5), ft(6), ft(30), ft(4), null, null, null, null);
     BedWords.bed(in, "flowers", box(52, 10, 4, 4), null, null);
     List<Finding> found = findings("site.restriction");
     assertEquals(
@@ -119,7 +119,7 @@ class RestrictionRulesTest {
   void easement_allowingPlanting_barsBuildingsOnly() {
     RestrictionWords.easement(in, "drain", box(0, 110, 60, 10), "the city", null);
     BedWords.bed(in, "bed", box(0, 112, 4, 4), null, null);
-    BuiltWords.structure(in, "shed", box(10, 112, 8, 8), ft(8));
+    BuiltWords.structure(in, "shed", box(10, 112, 8, 8), ft(8), null);
     List<Finding> found = findings("site.restriction");
     assertEquals(List.of("shed"), found.stream().map(f -> f.element().get().name()).toList());
     assertTrue(found.get(0).source().cite().contains("the city"));
@@ -137,9 +137,9 @@ class RestrictionRulesTest {
 
   @Test
   void treeRoots_pavingWithinTwelveDiameters_isAWarning() {
-    TreeWords.tree(in, "oak", p(0, 0), ft(20), ft(30), null, Length.inches(12), null, null);
-    BuiltWords.paving(in, "near", box(11, 0, 5, 5), null);
-    BuiltWords.paving(in, "far", box(12.5, -10, 5, 5), null);
+    TreeWords.tree(in, "oak", p(0, 0), ft(20), ft(30), null, Length.inches(12), null, null, null);
+    BuiltWords.paving(in, "near", box(11, 0, 5, 5), null, null);
+    BuiltWords.paving(in, "far", box(12.5, -10, 5, 5), null, null);
     List<Finding> found = findings("site.tree-roots");
     assertEquals(List.of("near"), found.stream().map(f -> f.element().get().name()).toList());
     assertTrue(found.get(0).text().contains("within 12.00 ft of the trunk"), found.get(0).text());
@@ -159,8 +159,8 @@ class RestrictionRulesTest {
   @Test
   void access_narrowPath_isOnFootOnly() {
     PathWords.gate(in, "gate", p(0, 0));
-    PathWords.path(in, "main", Line.between(p(0, 0), p(40, 0)), ft(3), "barrow", null);
-    PathWords.path(in, "narrow", Line.between(p(20, 0), p(20, 30)), ft(1.5), null, null);
+    PathWords.path(in, "main", Line.between(p(0, 0), p(40, 0)), ft(3), "barrow", null, null);
+    PathWords.path(in, "narrow", Line.between(p(20, 0), p(20, 30)), ft(1.5), null, null, null);
     BedWords.bed(in, "by main", box(5, 1.5, 4, 4), null, null);
     BedWords.bed(in, "by narrow", box(21, 20, 4, 4), null, null);
     BedWords.bed(in, "lost", box(50, 50, 4, 4), null, null);
@@ -172,7 +172,7 @@ class RestrictionRulesTest {
 
   @Test
   void access_fromHeaps_isAskedForToo() {
-    PathWords.path(in, "main", Line.between(p(0, 0), p(40, 0)), ft(3), "barrow", null);
+    PathWords.path(in, "main", Line.between(p(0, 0), p(40, 0)), ft(3), "barrow", null, null);
     BedWords.bed(in, "by main", box(5, 1.5, 4, 4), null, null);
     BedWords.bed(in, "lost", box(50, 50, 4, 4), null, null);
     draft
@@ -213,7 +213,8 @@ class RestrictionRulesTest {
   @CsvSource({"20, 8, 'tall,greens'", "24.9, 10, tall", "25, 9.9, greens", "25, 10, ''"})
   void drainField_treesAndVegetables_keepTheirDistance(double treeFt, double bedFt, String found) {
     RestrictionWords.drainField(in, "field", box(0, 0, 20, 20), null);
-    TreeWords.tree(in, "tall", p(20 + treeFt, 10), ft(10), ft(25), null, null, "deciduous", null);
+    TreeWords.tree(
+        in, "tall", p(20 + treeFt, 10), ft(10), ft(25), null, null, "deciduous", null, null);
     BedWords.bed(in, "greens", box(0, 20 + bedFt, 20, 4), "annual", null);
     BedWords.bed(in, "berries", box(-5, 0, 4, 20), "perennial", null);
     assertEquals(
@@ -300,7 +301,7 @@ class RestrictionRulesTest {
   })
   void pathSlope_accessiblePath_isARampUpToOneInTwelve(double slope, String said) {
     slopingEastAt(slope);
-    PathWords.path(in, "a", Line.between(p(0, 0), p(40, 0)), ft(4), "accessible", null);
+    PathWords.path(in, "a", Line.between(p(0, 0), p(40, 0)), ft(4), "accessible", null, null);
     String text = findings("site.path-slope").get(0).text();
     assertTrue(text.contains(said), text);
   }
@@ -311,7 +312,7 @@ class RestrictionRulesTest {
   void swale_onSteepGround_isAdvisedAgainst(double slope, boolean said) {
     slopingEastAt(slope);
     LevelWords.swale(
-        in, "level", Line.between(p(45, 30), p(45, 60)), ft(1), Length.inches(6), null);
+        in, "level", Line.between(p(45, 30), p(45, 60)), ft(1), Length.inches(6), null, null);
     assertEquals(
         said, findings("site.swale").stream().anyMatch(f -> f.text().contains("above 27 %")));
   }
@@ -322,8 +323,9 @@ class RestrictionRulesTest {
     slopingEastAt(0.05);
     BuiltWords.building(in, "house", box(10, 30, 30, 40), ft(10), null, null, null, null, null);
     LevelWords.swale(
-        in, "level", Line.between(p(45, 30), p(45, 60)), ft(1), Length.inches(6), null);
-    LevelWords.swale(in, "steep", Line.between(p(60, 30), p(90, 30)), ft(1), Length.inches(6), 1.5);
+        in, "level", Line.between(p(45, 30), p(45, 60)), ft(1), Length.inches(6), null, null);
+    LevelWords.swale(
+        in, "steep", Line.between(p(60, 30), p(90, 30)), ft(1), Length.inches(6), 1.5, null);
     List<String> texts = findings("site.swale").stream().map(Finding::text).toList();
     assertEquals(3, texts.size(), texts.toString());
     assertTrue(texts.get(0).startsWith("comes within 10 ft of building \"house\""));

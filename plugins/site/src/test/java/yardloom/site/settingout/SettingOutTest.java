@@ -67,7 +67,7 @@ class SettingOutTest {
   @Test
   void table_oddDistance_isRoundedDown() {
     house();
-    PathWords.path(in, "w", Line.between(p(2, 30), p(2, 60)), ft(3), null, null);
+    PathWords.path(in, "w", Line.between(p(2, 30), p(2, 60)), ft(3), null, null, null);
     assertEquals("10'-2¼\"", row(0).get(2));
     assertEquals("1-2: 30'-0\"", row(0).get(5));
   }
@@ -113,7 +113,7 @@ class SettingOutTest {
   void table_behindTheHouse_isMarked() {
     house();
     BedWords.bed(in, "back", box(0, 50, 30, 10), null, null);
-    PathWords.path(in, "front", Line.between(p(5, -5), p(25, -5)), ft(3), null, null);
+    PathWords.path(in, "front", Line.between(p(5, -5), p(25, -5)), ft(3), null, null, null);
     assertTrue(row(4).get(2).endsWith("(building between)"), row(4).toString());
   }
 
@@ -153,7 +153,7 @@ class SettingOutTest {
   void toCarry_behindTheHouse_isStarredAndExplained() {
     house();
     BedWords.bed(in, "back", box(0, 50, 30, 10), null, null);
-    PathWords.path(in, "front", Line.between(p(5, -5), p(25, -5)), ft(3), null, null);
+    PathWords.path(in, "front", Line.between(p(5, -5), p(25, -5)), ft(3), null, null, null);
     Table list = SettingOutTable.toCarry(draft.freeze());
     assertEquals("front: middle point", texts(list.rows().get(5)).get(0));
     assertEquals(

@@ -124,7 +124,7 @@ public final class LightTable implements TableMaker {
           Cell.text(date),
           Cell.text(sunny ? clock(site, day, light.firstHour()) : "none"),
           Cell.text(sunny ? clock(site, day, light.lastHour()) : "none"),
-          Spells.longest(light, place, date),
+          Spells.cell(light.longestHours(), light.longest(), place, date),
           Spells.cell(light.directHours(), light.spells(), place, date),
           Spells.cell(light.morningHours(), Spells.beforeNoon(light), place, date),
           Cell.of(

@@ -38,15 +38,6 @@ final class Spells {
     return Cell.of(why.gives(TimeSpan.hours(hours)));
   }
 
-  /** The longest time without a break. */
-  static Cell longest(DayLight light, String place, String day) {
-    return Cell.of(
-        why("longest = to − from", place, day)
-            .from("from", TimeSpan.hours(light.longest().fromHour()))
-            .from("to", TimeSpan.hours(light.longest().toHour()))
-            .gives(TimeSpan.hours(light.longestHours())));
-  }
-
   private static Derived.Builder why(String formula, String place, String day) {
     return Derived.by(formula, GEOMETRY).from("place", place).from("day", day);
   }

@@ -23,7 +23,11 @@ import yardloom.sun.position.DayLength;
 final class ShadowFigure {
   private static final double[] HOURS = {-3, 0, 3};
   private static final String[] TIMES = {"−3 h", "noon", "+3 h"};
-  private static final String[] DAYS = {"Equinox", "21 June", "21 Dec"};
+  private static final String[] DAYS = {"21 March", "21 June", "21 Dec"};
+
+  /** January is 0. */
+  private static final int[] MONTHS = {2, 5, 11};
+
   private static final double[] DECLINATION_DEG = {0, 23.44, -23.44};
   private static final double WIDTH_MM = 160;
   private static final double ROW_MM = 370;
@@ -48,12 +52,13 @@ final class ShadowFigure {
   Panel.Figure make() {
     List<Mark> marks = new ArrayList<>();
     for (int day = 0; day < DAYS.length; day++) {
+      List<Obstacle> there = there(MONTHS[day]);
       for (int h = 0; h < HOURS.length; h++) {
         int tile = day * HOURS.length + h;
         double right = yard.rightM(tile);
         double up = yard.upM(tile);
         Shadows shadows = at(DECLINATION_DEG[day], HOURS[h]);
-        Shape shade = shadows.of(obstacles).and(yard.ground());
+        Shape shade = shadows.of(there).and(yard.ground());
         if (!shade.isEmpty()) {
           marks.add(
               new Mark.Region(HourBands.moved(shade, right, up), SHADE, "shade, " + TIMES[h]));
@@ -63,9 +68,15 @@ final class ShadowFigure {
       }
     }
     List<LegendEntry> legend =
-        List.of(LegendEntry.area("shade at that time, crowns as if solid", SHADE));
+        List.of(
+            LegendEntry.area("shade at that time, of what grows then; crowns as if solid", SHADE));
     return new Panel.Figure(
         "Shade three hours before, at and three hours after solar noon", marks, legend, widthMm, 0);
+  }
+
+  /** What is there in a month; of a crop that is not, all light passes. */
+  private List<Obstacle> there(int month) {
+    return obstacles.stream().filter(o -> o.passes().get(month) < 1).toList();
   }
 
   private Shadows at(double declinationDeg, double hour) {

@@ -9,7 +9,8 @@ import java.util.List;
  * @param morningHours the part of it before solar noon
  * @param firstHour when sun first arrives; equal to {@code lastHour} on a day without sun
  * @param lastHour when it leaves
- * @param longest the longest time without a break; of no length on a day without sun
+ * @param longest the times of sun that make up the spell without a break in which most of it
+ *     arrives; none on a day without sun
  * @param spells the times of sun one after the other, each with the share of light that passes;
  *     none runs over noon
  */
@@ -18,9 +19,10 @@ public record DayLight(
     double morningHours,
     double firstHour,
     double lastHour,
-    Spell longest,
+    List<Spell> longest,
     List<Spell> spells) {
   public DayLight {
+    longest = List.copyOf(longest);
     spells = List.copyOf(spells);
   }
 
@@ -35,7 +37,8 @@ public record DayLight(
     }
   }
 
+  /** Direct hours of the longest spell; sun behind a thin crown counts by what passes. */
   public double longestHours() {
-    return longest.hours();
+    return longest.stream().mapToDouble(s -> s.share() * s.hours()).sum();
   }
 }

@@ -13,8 +13,9 @@ import yardloom.sun.shade.ShadeScene;
  * longest unbroken spell.
  *
  * <p>Behind a crown or a fence that lets light pass, hours count by the share that passes; for
- * first, last and unbroken sun a column is sunny if at least {@link #SUNNY} passes. Each change
- * between sun and shade is placed to half a step.
+ * first, last and unbroken sun a column is sunny if at least {@link #SUNNY} passes. An unbroken
+ * spell counts by the share that passes too, so that it never exceeds the day's direct hours. Each
+ * change between sun and shade is placed to half a step.
  *
  * <p>References: own construction.
  */
@@ -71,8 +72,10 @@ public final class DayTally {
     double beforeNoon = 0;
     int first = -1;
     int last = -1;
-    int run = 0;
-    int longest = 0;
+    double run = 0;
+    int runFrom = 0;
+    double longest = 0;
+    int longestFrom = 0;
     int longestEnd = 0;
     for (int j = columns.first; j <= columns.last; j++) {
       if (light[j] > 0) {
@@ -82,7 +85,9 @@ public final class DayTally {
       if (light[j] >= SUNNY) {
         first = first < 0 ? j : first;
         last = j;
-        run++;
+        runFrom = run == 0 ? j : runFrom;
+        run += light[j];
+        longestFrom = run > longest ? runFrom : longestFrom;
         longestEnd = run > longest ? j + 1 : longestEnd;
         longest = Math.max(longest, run);
       } else {
@@ -95,16 +100,16 @@ public final class DayTally {
         beforeNoon * step,
         first < 0 ? 0 : first * step - 12,
         first < 0 ? 0 : (last + 1) * step - 12,
-        new Spell((longestEnd - longest) * step - 12, longestEnd * step - 12, 1),
-        spells());
+        spells(longestFrom, longestEnd),
+        spells(columns.first, columns.last + 1));
   }
 
-  /** The runs of columns in which the same share passes, cut at noon. */
-  private List<Spell> spells() {
+  /** The runs of columns before {@code end} in which the same share passes, cut at noon. */
+  private List<Spell> spells(int start, int end) {
     List<Spell> spells = new ArrayList<>();
-    int from = columns.first;
-    for (int j = columns.first; j <= columns.last; j++) {
-      boolean ends = j == columns.last || light[j + 1] != light[j] || 2 * (j + 1) == columns.count;
+    int from = start;
+    for (int j = start; j < end; j++) {
+      boolean ends = j == end - 1 || light[j + 1] != light[j] || 2 * (j + 1) == columns.count;
       if (ends) {
         if (light[j] > 0) {
           double step = columns.stepHours;

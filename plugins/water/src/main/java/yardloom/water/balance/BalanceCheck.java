@@ -11,6 +11,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.need.GrossNeed;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.need.WaterText;
 import yardloom.water.roof.WaterSupply;
@@ -31,10 +32,7 @@ public final class BalanceCheck implements Check {
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
-    Volume need = Volume.ZERO;
-    for (var demand : facts.all(WaterDemand.KEY)) {
-      need = need.plus(sum(demand.monthly()));
-    }
+    Volume need = GrossNeed.yearly(facts.all(WaterDemand.KEY));
     Volume yield = Volume.ZERO;
     for (var supply : facts.all(WaterSupply.KEY)) {
       yield = yield.plus(sum(supply.monthly()));
@@ -48,7 +46,7 @@ public final class BalanceCheck implements Check {
             Severity.NOTE,
             "the roofs yield "
                 + WaterText.both(plan, yield)
-                + " in an average year, the plants need "
+                + " in an average year, the plants need, by drip, "
                 + WaterText.both(plan, need),
             "plan for another source, fewer beds, or plants that ask for less",
             SUMS));

@@ -20,6 +20,7 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.need.GrossNeed;
 import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.roof.WaterSupply;
@@ -52,6 +53,7 @@ public final class MonthTable implements TableMaker {
     List<WaterSupply> supplies = facts.all(WaterSupply.KEY);
     Length[] depths = {Length.ZERO, Length.ZERO, Length.ZERO};
     Volume[] volumes = {Volume.ZERO, Volume.ZERO};
+    List<Derived<Volume>> gross = GrossNeed.monthly(demands);
     for (int m = 0; m < 12; m++) {
       int month = m;
       Optional<Derived<Length>> et = weather.map(w -> w.referenceEt().get(month));
@@ -70,6 +72,7 @@ public final class MonthTable implements TableMaker {
           Cell.of(rain),
           effective.map(Cell::of).orElse(Cell.BLANK),
           weather.isPresent() ? Cell.of(need) : Cell.BLANK,
+          weather.isPresent() ? Cell.of(gross.get(m)) : Cell.BLANK,
           Cell.of(roof));
     }
     table.total(
@@ -78,6 +81,7 @@ public final class MonthTable implements TableMaker {
         Cell.of(depths[1]),
         weather.isPresent() ? Cell.of(depths[2]) : Cell.BLANK,
         weather.isPresent() ? Cell.of(volumes[0]) : Cell.BLANK,
+        weather.isPresent() ? Cell.of(GrossNeed.yearly(demands)) : Cell.BLANK,
         Cell.of(volumes[1]));
     notes(table, climate.get(), weather);
     return table.build();
@@ -89,7 +93,8 @@ public final class MonthTable implements TableMaker {
         .column(Column.of("reference-et", "Reference ET", Measure.RAIN))
         .column(Column.of("rain", "Rain", Measure.RAIN))
         .column(Column.of("effective-rain", "Effective rain", Measure.RAIN))
-        .column(Column.of("need", "Irrigation need", Measure.WATER))
+        .column(Column.of("need", "Irrigation need, net", Measure.WATER))
+        .column(Column.of("need-gross", GrossNeed.TITLE, Measure.WATER))
         .column(Column.of("roof-yield", "Roof yield", Measure.WATER));
   }
 
@@ -123,8 +128,9 @@ public final class MonthTable implements TableMaker {
     table.note(
         "Effective rain by "
             + weather.get().rainBy().title()
-            + ". The need is net of it, for grown plants,"
-            + " before irrigation losses; an average year, not a dry one. Crop coefficients of"
+            + ". The net need is what grown plants"
+            + " take beyond it, the gross need what drip at an efficiency of 0.81 delivers for that:"
+            + " tank and lawn tables compare the gross one. An average year, not a dry one. Crop coefficients of"
             + " FAO-56 Table 12 are spread over the season by the stages of its Table 11, or by recalled"
             + " shares for crops it lacks.");
   }

@@ -15,6 +15,7 @@ import yardloom.kernel.unit.Pressure;
 import yardloom.water.drip.formula.CatchUniformity;
 import yardloom.water.drip.formula.DesignUniformity;
 import yardloom.water.drip.formula.DripLayout;
+import yardloom.water.drip.formula.HeaderLayout.Joined;
 import yardloom.water.pipe.formula.DarcyWeisbach;
 import yardloom.water.pipe.formula.Emitter;
 import yardloom.water.pipe.formula.Friction;
@@ -27,8 +28,8 @@ import yardloom.water.pipe.formula.PipeNetwork.Reservoir;
 import yardloom.water.pipe.formula.Water;
 
 /**
- * What flows out of a bed's dripline, on level ground: the rows side by side on a header that is
- * fed at its end, at the pressure of which the outlets' flow is given.
+ * What flows out of a bed's dripline, on level ground: the rows on a header that is fed where the
+ * first row starts, at the pressure of which the outlets' flow is given.
  *
  * @param rated what the outlets give where no tube takes pressure
  * @param flow of all outlets together
@@ -78,10 +79,11 @@ public record BedHydraulics(
    *
    * @param rows at least one, each with an outlet at least
    */
-  static BedHydraulics of(List<Line> rows, Entry<DripChoice> line, Derived<Integer> outlets) {
+  static BedHydraulics of(List<Joined> joined, Entry<DripChoice> line, Derived<Integer> outlets) {
+    List<Line> rows = joined.stream().map(Joined::line).toList();
     DripChoice choice = line.value();
     Emitter emitter = Emitter.rated(choice.emitter().cubicMetresPerSecond(), headM(), TURBULENT);
-    PipeNetwork.Solution solved = network(rows, choice, emitter).solve();
+    PipeNetwork.Solution solved = network(joined, choice, emitter).solve();
     DoubleSummaryStatistics flows =
         solved.emitterM3s().values().stream()
             .filter(q -> q > 0)
@@ -131,7 +133,7 @@ public record BedHydraulics(
     return Derived.by(what, METHOD)
         .from("rows", rows.size())
         .from("longest row", longest(rows))
-        .from("row spacing, along the header", line.value().rowSpacing(), line.place())
+        .from("row spacing", line.value().rowSpacing(), line.place())
         .from("outlets", outlets)
         .from("outlet spacing", line.value().spacing(), line.place())
         .from("flow of one", line.value().emitter(), line.place())
@@ -161,19 +163,21 @@ public record BedHydraulics(
     return Water.head(INLET).metres();
   }
 
-  private static PipeNetwork network(List<Line> rows, DripChoice choice, Emitter emitter) {
+  private static PipeNetwork network(List<Joined> rows, DripChoice choice, Emitter emitter) {
     List<Joint> joints = new ArrayList<>();
     List<Pipe> pipes = new ArrayList<>();
-    String header = TAP;
+    List<String> starts = new ArrayList<>();
     for (int r = 0; r < rows.size(); r++) {
-      if (r > 0) {
+      String start = rows.get(r).from() < 0 ? TAP : starts.get(rows.get(r).from());
+      if (rows.get(r).header().isPresent()) {
         String next = "h" + r;
         joints.add(new Joint(next, 0, 0, null));
-        pipes.add(pipe(header, next, choice.rowSpacing().metres()));
-        header = next;
+        pipes.add(pipe(start, next, rows.get(r).headerLength().metres()));
+        start = next;
       }
-      String before = header;
-      int outlets = DripLayout.outlets(rows.get(r).length(), choice.spacing());
+      starts.add(start);
+      String before = start;
+      int outlets = DripLayout.outlets(rows.get(r).line().length(), choice.spacing());
       for (int i = 0; i < outlets; i++) {
         String outlet = r + "." + i;
         joints.add(new Joint(outlet, 0, 0, emitter));

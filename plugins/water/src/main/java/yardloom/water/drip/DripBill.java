@@ -97,12 +97,11 @@ public final class DripBill {
   }
 
   private static Derived<Length> headers(List<DripRun> runs) {
-    Derived.Builder why = Derived.by("sum over beds of row spacing × (rows − 1)", SUM);
+    Derived.Builder why = Derived.by("sum over the beds", SUM);
     Length sum = Length.ZERO;
     for (DripRun run : runs) {
-      sum = sum.plus(run.header());
-      why.from("row spacing in " + run.bed().name(), run.choice().rowSpacing(), run.place())
-          .from("rows in " + run.bed().name(), run.rows().size());
+      sum = sum.plus(run.header().value());
+      why.from("header in " + run.bed().name(), run.header());
     }
     return why.gives(sum);
   }

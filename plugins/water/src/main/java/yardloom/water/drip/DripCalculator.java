@@ -1,5 +1,6 @@
 package yardloom.water.drip;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -9,19 +10,28 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.water.drip.formula.ApplicationRate;
 import yardloom.water.drip.formula.DripLayout;
+import yardloom.water.drip.formula.HeaderLayout;
+import yardloom.water.drip.formula.HeaderLayout.Joined;
 
-/** Lays dripline in the beds that ask for it. */
+/** Lays dripline in the beds and round the trees that ask for it. */
 public final class DripCalculator implements Calculator {
   private static final Source LAYOUT =
-      Source.commonPractice("rows along the bed, the outer ones about half a row spacing inside");
+      Source.commonPractice(
+          "rows along the bed or its outline, the outer ones about half a row spacing inside");
+
+  /** The ground that stays bare about a trunk. */
+  private static final Length OFF_TRUNK = Length.inches(12);
+
   private static final Source RATE =
       Source.computed(
           "flow over area; 96.25 in/h for 1 gpm on 1 sq ft", "definition", 0, "60 × 231 / 144");
@@ -38,12 +48,42 @@ public final class DripCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    for (Element.Bed bed : plan.all(Element.Bed.class)) {
-      List<Entry<DripChoice>> lines = bed.attributes().all(DripChoice.KEY);
-      if (!lines.isEmpty() && !bed.shape().isEmpty()) {
-        lay(bed, lines.get(0)).ifPresent(run -> out.give(DripRun.KEY, run));
+    for (Element of : plan.elements()) {
+      List<Entry<DripChoice>> lines = of.attributes().all(DripChoice.KEY);
+      if (!lines.isEmpty()) {
+        lay(plan, of, lines.get(0)).ifPresent(run -> out.give(DripRun.KEY, run));
       }
     }
+  }
+
+  /** Where tube may lie: never beyond the lot, whatever the plan draws there. */
+  private static Shape ground(Plan plan, Element of) {
+    Shape own = of.shape();
+    if (of instanceof Element.Tree tree) {
+      Length bare = tree.trunk().div(2).plus(OFF_TRUNK);
+      own =
+          bare.times(2).compareTo(tree.crown()) < 0
+              ? own.minus(Shape.circle(tree.at(), bare))
+              : own;
+      for (Element e : plan.elements()) {
+        boolean hard = e instanceof Element.Building || e instanceof Element.Paving;
+        own = hard && e.shape().overlaps(own) ? own.minus(e.shape()) : own;
+      }
+    }
+    Shape inner = own;
+    return plan.lot().map(lot -> inner.and(lot.shape())).orElse(inner);
+  }
+
+  private static List<ElementId> waters(Plan plan, Element of) {
+    List<ElementId> waters = new ArrayList<>();
+    waters.add(of.id());
+    for (Element.Tree tree : plan.all(Element.Tree.class)) {
+      boolean own = !tree.attributes().all(DripChoice.KEY).isEmpty();
+      if (of instanceof Element.Bed && !own && of.shape().surrounds(tree.at())) {
+        waters.add(tree.id());
+      }
+    }
+    return waters;
   }
 
   private static Derived.Builder withRows(Derived.Builder why, List<Line> rows) {
@@ -53,19 +93,22 @@ public final class DripCalculator implements Calculator {
     return why;
   }
 
-  private static Optional<DripRun> lay(Element.Bed bed, Entry<DripChoice> line) {
+  private static Optional<DripRun> lay(Plan plan, Element bed, Entry<DripChoice> line) {
     DripChoice choice = line.value();
-    List<Line> rows = DripLayout.rows(bed.shape(), choice.rowSpacing(), choice.spacing());
-    if (rows.isEmpty()) {
+    Shape ground = ground(plan, bed);
+    List<Joined> joined =
+        HeaderLayout.of(ground, DripLayout.rows(ground, choice.rowSpacing(), choice.spacing()));
+    if (joined.isEmpty()) {
       return Optional.empty();
     }
+    List<Line> rows = joined.stream().map(Joined::line).toList();
     Length total = Length.ZERO;
     int count = 0;
     for (Line row : rows) {
       total = total.plus(row.length());
       count += DripLayout.outlets(row.length(), choice.spacing());
     }
-    Area area = bed.shape().area();
+    Area area = bed instanceof Element.Tree ? ground.area() : bed.shape().area();
     Derived<Length> length =
         withRows(Derived.by("sum over rows of length", LAYOUT), rows)
             .from("row spacing", choice.rowSpacing(), line.place())
@@ -76,15 +119,37 @@ public final class DripCalculator implements Calculator {
             .from("dripline", length)
             .from("outlet spacing", choice.spacing(), line.place())
             .gives(count);
-    BedHydraulics hydraulics = BedHydraulics.of(rows, line, outlets);
+    BedHydraulics hydraulics = BedHydraulics.of(joined, line, outlets);
     Derived<Length> rate =
         Derived.by("flow × 1 h / bed area", RATE)
             .from("flow", hydraulics.flow())
             .from("bed area", area, bed.place())
             .gives(ApplicationRate.perHour(hydraulics.flow().value(), area));
-    Length header = choice.rowSpacing().times(rows.size() - 1);
     return Optional.of(
         new DripRun(
-            bed.id(), line.place(), choice, rows, area, length, header, outlets, rate, hydraulics));
+            bed.id(),
+            line.place(),
+            waters(plan, bed),
+            choice,
+            rows,
+            joined.stream().flatMap(j -> j.header().stream()).toList(),
+            area,
+            length,
+            header(joined, line),
+            outlets,
+            rate,
+            hydraulics));
+  }
+
+  private static Derived<Length> header(List<Joined> joined, Entry<DripChoice> line) {
+    Derived.Builder why =
+        Derived.by("sum over rows of way from the row before", LAYOUT)
+            .from("row spacing", line.value().rowSpacing(), line.place());
+    Length sum = Length.ZERO;
+    for (int i = 0; i < joined.size(); i++) {
+      why.from("way from the row before to row " + (i + 1), joined.get(i).headerLength());
+      sum = sum.plus(joined.get(i).headerLength());
+    }
+    return why.gives(sum);
   }
 }

@@ -43,8 +43,7 @@ public final class DripPainter implements Painter {
       for (Line row : run.rows()) {
         marks.add(new Mark.Stroke(row, ROW, "dripline in " + run.bed().name()));
       }
-      if (run.rows().size() > 1) {
-        Line header = Line.through(run.rows().stream().map(Line::start).toList());
+      for (Line header : run.headers()) {
         marks.add(new Mark.Stroke(header, HEADER, "header in " + run.bed().name()));
       }
     }

@@ -11,11 +11,14 @@ import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 
 /**
- * Dripline laid in one bed.
+ * Dripline laid in one bed or round one tree.
  *
- * @param rows the tubes, each from end to end
+ * @param waters the bed or tree, and the trees that stand in the bed or in its ring without
+ *     dripline of their own
+ * @param rows the tubes, each from where it is fed
+ * @param headers solid tube that joins the rows, inside the bed
  * @param length of all tubes together
- * @param header solid tube that joins the rows at one end
+ * @param header length of all headers together
  * @param outlets emitters of all tubes together
  * @param rate depth that one hour of watering puts on the bed
  * @param hydraulics flow and pressure in its tubes
@@ -23,11 +26,13 @@ import yardloom.kernel.unit.Length;
 public record DripRun(
     ElementId bed,
     SourceRef place,
+    List<ElementId> waters,
     DripChoice choice,
     List<Line> rows,
+    List<Line> headers,
     Area area,
     Derived<Length> length,
-    Length header,
+    Derived<Length> header,
     Derived<Integer> outlets,
     Derived<Length> rate,
     BedHydraulics hydraulics) {
@@ -36,7 +41,9 @@ public record DripRun(
       FactKey.many("water.drip", DripRun.class).called("dripline");
 
   public DripRun {
+    waters = List.copyOf(waters);
     rows = List.copyOf(rows);
+    headers = List.copyOf(headers);
   }
 
   /** Whether its outlets differ more than is usual. */

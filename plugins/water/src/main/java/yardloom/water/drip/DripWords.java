@@ -4,17 +4,21 @@ import java.util.Locale;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.BedScope;
+import yardloom.kernel.scope.ElementScope;
+import yardloom.kernel.scope.TreeScope;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 
-/** The word that lays dripline in a bed. */
+/** The words that lay dripline in a bed or round a tree. */
 public final class DripWords {
   private DripWords() {}
 
   @Verb(
-      help = "Lays dripline in the bed, in rows along its long side.",
+      help =
+          "Lays dripline in the bed: in rows along its long side, round and curved beds along their"
+              + " outline.",
       example = "drip emitter: 0.9.gph, spacing: 12.inch, rowSpacing: 12.inch")
   public static void drip(
       BedScope in,
@@ -23,6 +27,25 @@ public final class DripWords {
           Length spacing,
       @Opt(name = "rowSpacing", help = "distance of rows", fallback = "the same as the spacing")
           Length rowSpacing) {
+    lay(in, emitter, spacing, rowSpacing);
+  }
+
+  @Verb(
+      help =
+          "Lays dripline in rings under the crown of the tree, from its drip line inward to 12 in"
+              + " (30 cm) off the trunk.",
+      example = "drip emitter: 0.9.gph, spacing: 12.inch, rowSpacing: 18.inch")
+  public static void drip(
+      TreeScope in,
+      @Opt(name = "emitter", help = "flow of one outlet", required = true) Flow emitter,
+      @Opt(name = "spacing", help = "distance of outlets along the tube", required = true)
+          Length spacing,
+      @Opt(name = "rowSpacing", help = "distance of rings", fallback = "the same as the spacing")
+          Length rowSpacing) {
+    lay(in, emitter, spacing, rowSpacing);
+  }
+
+  private static void lay(ElementScope in, Flow emitter, Length spacing, Length rowSpacing) {
     Length rows = rowSpacing == null ? spacing : rowSpacing;
     if (emitter.litresPerHour() < 0.2 || emitter.gallonsPerHour() > 60) {
       throw new PlanException(

@@ -21,6 +21,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.need.GrossNeed;
 import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.need.formula.NetNeed;
@@ -60,7 +61,10 @@ public final class LawnCalculator implements Calculator {
       out.give(
           YardFacts.LAWN_WATER,
           new LawnWater(
-              ground, lawn(lawn, ground, in), garden(in), StandingTrees.of(plan).monthly(in)));
+              ground,
+              lawn(lawn, ground, in),
+              GrossNeed.monthly(in.all(WaterDemand.KEY)),
+              StandingTrees.of(plan).monthly(in)));
     }
   }
 
@@ -102,23 +106,6 @@ public final class LawnCalculator implements Calculator {
                   "efficiency source",
                   given.isPresent() ? "given in the plan" : WaterBudget.EFFICIENCIES.cite())
               .gives(need.times(1 / efficiency)));
-    }
-    return months;
-  }
-
-  private static List<Derived<Volume>> garden(Facts in) {
-    List<Derived<Volume>> months = new ArrayList<>();
-    for (int m = 0; m < 12; m++) {
-      int month = m;
-      Derived.Builder why =
-          Derived.by("sum over beds and trees of need / efficiency", WaterBudget.EFFICIENCIES)
-              .from("efficiency", WaterBudget.DRIP_EFFICIENCY);
-      Volume sum = Volume.ZERO;
-      for (var demand : in.all(WaterDemand.KEY)) {
-        why.from("need of " + demand.of(), demand.monthly().get(month));
-        sum = sum.plus(demand.monthly().get(month).value());
-      }
-      months.add(why.gives(sum.times(1 / WaterBudget.DRIP_EFFICIENCY)));
     }
     return months;
   }

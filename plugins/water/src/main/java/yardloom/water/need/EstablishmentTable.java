@@ -67,7 +67,7 @@ public final class EstablishmentTable implements TableMaker {
     }
     if (any) {
       table.note(
-          "For trees with trunks up to 4 in (10 cm), taken to be newly planted; "
+          "For trees that are to be planted; "
               + MINNESOTA.cite()
               + ". Feel the soil first: it should be moist, not wet. Shrubs take a quarter to a"
               + " third of their container's volume each time.");

@@ -14,6 +14,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.need.GrossNeed;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.roof.RoofShares;
 import yardloom.water.roof.WaterSupply;
@@ -91,13 +92,7 @@ record TankSteps(
   }
 
   private static List<Volume> demands(Facts facts) {
-    List<Volume> demands = new ArrayList<>();
-    for (int m = 0; m < 12; m++) {
-      int month = m;
-      demands.add(
-          sum(facts.all(WaterDemand.KEY).stream().map(d -> d.monthly().get(month)).toList()));
-    }
-    return demands;
+    return GrossNeed.monthly(facts.all(WaterDemand.KEY)).stream().map(Derived::value).toList();
   }
 
   private static List<Volume> cut(List<Volume> months) {
@@ -117,7 +112,7 @@ record TankSteps(
     return inflows.stream().reduce(Volume.ZERO, Volume::plus).div(years);
   }
 
-  /** All that is needed, in an average one of the years. */
+  /** All that is needed, gross, in an average one of the years. */
   Volume yearlyNeed() {
     return demands.stream().reduce(Volume.ZERO, Volume::plus).div(years);
   }

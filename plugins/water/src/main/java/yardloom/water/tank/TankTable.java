@@ -1,6 +1,7 @@
 package yardloom.water.tank;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import yardloom.facts.YardFacts;
@@ -17,6 +18,7 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.need.GrossNeed;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.need.WaterText;
 import yardloom.water.roof.WaterSupply;
@@ -60,6 +62,12 @@ public final class TankTable implements TableMaker {
     sizes(plan.info().units()).forEach(size -> row(table, size, steps, need));
     Volume rule = TankSize.fivePercent(yield, need);
     table.note(steps.note());
+    table.note(
+        "Need: "
+            + GrossNeed.TITLE.toLowerCase(Locale.ROOT)
+            + ", "
+            + WaterText.both(plan, need)
+            + " a year; what plants take over the efficiency of drip.");
     table.note(
         "Five percent of the lesser of yearly yield and need is "
             + WaterText.both(plan, rule)

@@ -79,7 +79,7 @@ public final class IrrigationTable implements TableMaker {
 
   private static Cell daysApart(DripRun run, List<WaterDemand> demands, Facts facts) {
     return PeakWatering.of(run, demands)
-        .flatMap(p -> WateringInterval.of(run.bed(), p.month(), facts))
+        .flatMap(p -> WateringInterval.of(run.waters(), p.month(), facts))
         .map(Cell::of)
         .orElse(Cell.BLANK);
   }

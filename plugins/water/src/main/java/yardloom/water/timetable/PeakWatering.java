@@ -1,11 +1,13 @@
 package yardloom.water.timetable;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.unit.Volume;
 import yardloom.water.drip.DripRun;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.need.formula.WaterBudget;
@@ -46,12 +48,29 @@ public record PeakWatering(int month, Derived<TimeSpan> weekly) {
     return Optional.of(new PeakWatering(peak, weekly));
   }
 
-  /** The same from among all demands; empty if there is none for the bed. */
+  /** The same from among all demands; empty if there is none for what it waters. */
   public static Optional<PeakWatering> of(DripRun run, List<WaterDemand> demands) {
-    return demands.stream()
-        .filter(d -> d.of().equals(run.bed()))
-        .findFirst()
-        .flatMap(d -> of(run, d));
+    List<WaterDemand> its = demands.stream().filter(d -> run.waters().contains(d.of())).toList();
+    return its.isEmpty() ? Optional.empty() : of(run, together(run, its));
+  }
+
+  /** What a bed and the trees in it need from one dripline. */
+  private static WaterDemand together(DripRun run, List<WaterDemand> demands) {
+    if (demands.size() == 1) {
+      return demands.get(0);
+    }
+    List<Derived<Volume>> months = new ArrayList<>();
+    for (int m = 0; m < 12; m++) {
+      Derived.Builder why =
+          Derived.by("sum over what the dripline waters", WaterBudget.EFFICIENCIES);
+      Volume sum = Volume.ZERO;
+      for (WaterDemand demand : demands) {
+        why.from("need of " + demand.of(), demand.monthly().get(m));
+        sum = sum.plus(demand.monthly().get(m).value());
+      }
+      months.add(why.gives(sum));
+    }
+    return new WaterDemand(run.bed(), months);
   }
 
   private static double daily(WaterDemand demand, int month) {

@@ -37,9 +37,9 @@ public final class WateringInterval {
    * The interval in month 0 (January) to 11; empty without a soil or climate, where a plant's root
    * depth is not known, or where nothing draws water.
    */
-  public static Optional<Derived<TimeSpan>> of(ElementId bed, int month, Facts facts) {
+  public static Optional<Derived<TimeSpan>> of(List<ElementId> in, int month, Facts facts) {
     List<Stand> stands =
-        facts.all(YardFacts.STANDS).stream().filter(s -> s.in().equals(bed)).toList();
+        facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
     Optional<SoilProfile> soil = facts.find(YardFacts.SOIL);
     boolean known = stands.stream().allMatch(s -> s.roots().isPresent());
     if (soil.isEmpty() || !known || facts.find(MonthlyWeather.KEY).isEmpty()) {

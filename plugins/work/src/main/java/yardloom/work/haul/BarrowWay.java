@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.operation.distance.DistanceOp;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -21,8 +22,9 @@ import yardloom.kernel.unit.Length;
  * The shortest way of a barrow round what stands in its way.
  *
  * <p>The ways that bend only at corners of the obstacles, each grown by a barrow's half width,
- * contain the shortest. Fences are thought to have a gate where it is needed. Ends inside an
- * obstacle, or closed in, are joined by the straight line.
+ * contain the shortest. An end nearer to an obstacle than that half width, such as the middle of a
+ * narrow bed along a fence, is reached from the nearest free place. Ends that are closed in are
+ * joined by the straight line.
  *
  * <p>References: [1] T. Lozano-Pérez, M. A. Wesley, An algorithm for planning collision-free paths
  * among polyhedral obstacles, Communications of the ACM 22, 1979, pp. 560-570 (visibility graph).
@@ -42,13 +44,19 @@ public final class BarrowWay {
   private static final Length HAIR = Length.metres(0.005);
 
   private final PreparedGeometry blocked;
+
+  /** A hair outside of what is blocked. */
+  private final Geometry edge;
+
   private final List<Coordinate> bends = new ArrayList<>();
 
   /** Prepares the obstacles, such as buildings and structures. */
   public BarrowWay(List<Shape> obstacles) {
     Shape grown = Shape.union(obstacles).grown(HALF_BARROW);
     blocked = PreparedGeometryFactory.prepare(grown.jts());
-    for (Shape part : Shape.union(obstacles).grown(HALF_BARROW.plus(HAIR)).parts()) {
+    Shape around = Shape.union(obstacles).grown(HALF_BARROW.plus(HAIR));
+    edge = around.jts().getBoundary();
+    for (Shape part : around.parts()) {
       for (Coordinate c : part.jts().convexHull().getCoordinates()) {
         bends.add(c);
       }
@@ -59,10 +67,13 @@ public final class BarrowWay {
   }
 
   public Line between(Point from, Point to) {
-    Coordinate a = from.coordinate();
-    Coordinate b = to.coordinate();
-    if (a.equals2D(b) || isFree(a, b)) {
+    Coordinate a = free(from.coordinate());
+    Coordinate b = free(to.coordinate());
+    if (from.equals(to) || isFree(from.coordinate(), to.coordinate())) {
       return straight(from, to);
+    }
+    if (a.equals2D(b)) {
+      return joined(from, List.of(a), to);
     }
     SimpleWeightedGraph<Coordinate, DefaultWeightedEdge> graph =
         new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
@@ -90,7 +101,21 @@ public final class BarrowWay {
     if (path == null) {
       return straight(from, to);
     }
-    return Line.through(path.getVertexList().stream().map(c -> Point.metres(c.x, c.y)).toList());
+    return joined(from, path.getVertexList(), to);
+  }
+
+  private static Line joined(Point from, List<Coordinate> between, Point to) {
+    List<Point> points = new ArrayList<>();
+    points.add(from);
+    between.forEach(c -> points.add(Point.metres(c.x, c.y)));
+    points.add(to);
+    return Line.through(points);
+  }
+
+  /** The place itself, or the nearest one that a barrow can stand on. */
+  private Coordinate free(Coordinate at) {
+    Geometry place = FACTORY.createPoint(at);
+    return blocked.intersects(place) ? DistanceOp.nearestPoints(edge, place)[0] : at;
   }
 
   private static Line straight(Point from, Point to) {

@@ -52,16 +52,16 @@ public final class HaulCalculator implements Calculator {
     if (piles.isEmpty()) {
       return;
     }
-    BarrowWay open = new BarrowWay(obstacles(plan));
     Ways ways = in.find(YardFacts.WAYS).orElse(Ways.NONE);
+    BarrowWay open = new BarrowWay(obstacles(plan, ways));
     for (DropPile pile : piles) {
       hauls(pile, in.all(YardFacts.SURFACES), new HaulWay.Finder(plan, pile, open, ways))
           .forEach(h -> out.give(YardFacts.HAULS, h));
     }
   }
 
-  private static List<Shape> obstacles(Plan plan) {
-    List<Shape> shapes = new ArrayList<>();
+  private static List<Shape> obstacles(Plan plan, Ways ways) {
+    List<Shape> shapes = new ArrayList<>(ways.barriers());
     plan.all(Element.Building.class).forEach(b -> shapes.add(b.shape()));
     plan.all(Element.Structure.class).forEach(s -> shapes.add(s.shape()));
     return shapes;

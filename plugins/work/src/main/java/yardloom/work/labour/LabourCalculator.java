@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.BillLine;
+import yardloom.facts.LawnEdge;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Material;
@@ -50,7 +51,7 @@ public final class LabourCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.MULCH_TOTALS, YardFacts.REGION);
+    return Set.of(YardFacts.MULCH_TOTALS, YardFacts.REGION, YardFacts.LAWN_EDGE);
   }
 
   @Override
@@ -71,7 +72,7 @@ public final class LabourCalculator implements Calculator {
     Derived<Area> ground = totals.get().ground();
     tasks.add(task(local, "stake out", WorkPhase.STAKE, ground));
     tasks.add(task(local, "mow low and water", WorkPhase.MOW, ground));
-    tasks.add(task(local, "cut edge", WorkPhase.EDGE, edges(surfaces)));
+    tasks.add(task(local, "cut edge", WorkPhase.EDGE, edges(in, surfaces)));
     tasks.add(task(local, "lay cardboard", WorkPhase.SHEET, totals.get().sheeted()));
     tasks.add(task(local, "load and spread mulch", WorkPhase.SHEET, totals.get().chips()));
     tasks.add(task(local, "load and spread mulch", WorkPhase.COMPOST, totals.get().compost()));
@@ -84,7 +85,11 @@ public final class LabourCalculator implements Calculator {
     walks(plan, in.all(YardFacts.HAULS), out);
   }
 
-  private static Derived<Length> edges(List<Surface> surfaces) {
+  private static Derived<Length> edges(Facts in, List<Surface> surfaces) {
+    Optional<LawnEdge> edge = in.find(YardFacts.LAWN_EDGE);
+    if (edge.isPresent()) {
+      return edge.get().length();
+    }
     Shape all = Shape.union(surfaces.stream().map(Surface::shape).toList());
     return Derived.by("outer and inner edge of all surfaces together", Source.plan("outlines"))
         .gives(all.perimeter());
@@ -94,7 +99,7 @@ public final class LabourCalculator implements Calculator {
     Derived.Builder why = Derived.by("sum over beds", Source.plan("planting"));
     int count = 0;
     for (Stand s : stands) {
-      if (s.drills().isEmpty()) {
+      if (s.drills().isEmpty() && !s.stands()) {
         why.from(s.plant() + " in " + s.in(), s.at().size(), s.place());
         count += s.at().size();
       }
@@ -106,7 +111,7 @@ public final class LabourCalculator implements Calculator {
     Derived.Builder why = Derived.by("sum over beds", Source.plan("planting"));
     Length sum = Length.ZERO;
     for (Stand s : stands) {
-      if (s.drills().isPresent()) {
+      if (s.drills().isPresent() && !s.stands()) {
         why.from(s.plant() + " in " + s.in(), s.drills().get(), s.place());
         sum = sum.plus(s.drills().get());
       }

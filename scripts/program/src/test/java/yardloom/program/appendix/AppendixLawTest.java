@@ -39,7 +39,6 @@ class AppendixLawTest {
           Map.entry("percentiles of the sampled sum of all rows", SAMPLED),
           Map.entry("area within all outlines", OUTLINES),
           Map.entry("area of beds and paths together", OUTLINES),
-          Map.entry("outer and inner edge of all surfaces together", OUTLINES),
           Map.entry("Σ area × (ground − level) at the centroid", OUTLINES),
           Map.entry("lattice places in the bed", OUTLINES),
           Map.entry("(largest − least outlet flow) / largest", NETWORK),

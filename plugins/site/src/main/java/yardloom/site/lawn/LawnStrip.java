@@ -1,0 +1,86 @@
+package yardloom.site.lawn;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
+import yardloom.site.element.Covering;
+
+/**
+ * Open ground beside or between beds that is too narrow to mow: lawn that nobody wants to keep.
+ *
+ * <p>Open ground is the lot without all that covers it. Narrow is what no circle of {@link #MOWN}
+ * that lies in the open ground reaches; pieces of less than a square foot, such as the corners that
+ * no circle fits, do not count.
+ *
+ * @param beside the beds that it touches, by name
+ * @param width where it is widest
+ */
+public record LawnStrip(List<Element.Bed> beside, Shape ground, Length width) {
+  /** Nothing narrower is mown (common practice, no source). */
+  public static final Length MOWN = Length.inches(30);
+
+  /** From here on it is wide enough to walk on. */
+  static final Length WALKED = Length.inches(18);
+
+  /** Up to here it is a gap in the drawing rather than ground. */
+  static final Length SLIVER = Length.inches(6);
+
+  private static final Area LEAST = Area.squareFeet(1);
+  private static final Length TOUCH = Length.millimetres(10);
+
+  public LawnStrip {
+    beside = List.copyOf(beside);
+  }
+
+  /** About as long as an even strip of its area and width. */
+  public Length length() {
+    return Length.metres(ground.area().squareMetres() / width.metres());
+  }
+
+  /** What to make of it. */
+  public String advice() {
+    if (width.isShortOf(SLIVER)) {
+      return "join it to the bed";
+    }
+    return width.isShortOf(WALKED)
+        ? "join it to the bed, or sheet-mulch it"
+        : "make it a path, or sheet-mulch it";
+  }
+
+  /** The strips of a plan with a lot, from left to right. */
+  public static List<LawnStrip> of(Plan plan) {
+    List<Element.Bed> beds = plan.all(Element.Bed.class);
+    if (plan.lot().isEmpty() || beds.isEmpty()) {
+      return List.of();
+    }
+    Shape covered = Shape.union(Covering.elements(plan).stream().map(Element::shape).toList());
+    Shape open = plan.lot().get().shape().minus(covered);
+    Length half = MOWN.div(2);
+    Shape narrow = open.minus(open.shrunk(half).grown(half));
+    List<LawnStrip> strips = new ArrayList<>();
+    for (Shape part : narrow.parts()) {
+      List<Element.Bed> beside =
+          beds.stream().filter(b -> b.shape().distance(part).compareTo(TOUCH) <= 0).toList();
+      if (!beside.isEmpty() && part.area().compareTo(LEAST) >= 0) {
+        strips.add(new LawnStrip(beside, part, widest(part)));
+      }
+    }
+    Comparator<LawnStrip> order = Comparator.comparing(s -> middle(s.ground()));
+    strips.sort(order);
+    return List.copyOf(strips);
+  }
+
+  private static Point middle(Shape ground) {
+    return ground.centroid();
+  }
+
+  private static Length widest(Shape part) {
+    return part.inside().times(2);
+  }
+}

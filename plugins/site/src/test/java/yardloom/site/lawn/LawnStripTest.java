@@ -1,0 +1,85 @@
+package yardloom.site.lawn;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Draft;
+import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.site.bed.BedWords;
+import yardloom.site.lot.LotWords;
+import yardloom.site.path.PathWords;
+
+/** Source of the values: width times length on the plan. */
+class LawnStripTest {
+  private final Draft draft = new Draft(new PlanInfo("t", "", "", "", "", "", UnitSystem.US, "$"));
+  private final PlanScope in = new PlanScope(draft, new SourceRef("t.groovy", 7, 3));
+
+  private static Length ft(double v) {
+    return Length.feet(v);
+  }
+
+  private static Point p(double xFt, double yFt) {
+    return new Point(ft(xFt), ft(yFt));
+  }
+
+  private void bed(String name, double x, double y, double w, double d) {
+    BedWords.bed(in, name, Shape.rectangle(p(x, y), ft(w), ft(d)), null, null);
+  }
+
+  @BeforeEach
+  void lot() {
+    LotWords.lot(in, List.of(p(0, 0), p(60, 0), p(60, 120), p(0, 120)), null);
+  }
+
+  /**
+   * Beds 2 ft apart over 20 ft: 40 sq ft, less what circles of 1.25 ft in the lawn reach into both
+   * ends: a segment on a chord of 2 ft, 1.25² acos(0.75 / 1.25) − 0.75 × 1 = 0.699 sq ft, twice.
+   */
+  @Test
+  void gapOfTwoFeet_isAPathToBe() {
+    bed("a", 20, 40, 4, 20);
+    bed("b", 26, 40, 4, 20);
+    List<LawnStrip> strips = LawnStrip.of(draft.freeze());
+    assertEquals(1, strips.size());
+    assertEquals(2, strips.get(0).width().feet(), 0.01);
+    assertEquals(38.60, strips.get(0).ground().area().squareFeet(), 0.01);
+    Finding finding = LawnStripRules.strips(draft.freeze()).get(0);
+    assertTrue(finding.text().contains("24 in wide"), finding.text());
+    assertTrue(finding.text().contains("bed \"a\", bed \"b\""), finding.text());
+    // One strip and the sum.
+    assertEquals(2, LawnStripRules.table(draft.freeze()).rows().size());
+  }
+
+  /**
+   * Three inches between bed and lot line over 24 ft: 6 sq ft, joined to the bed. Where it opens to
+   * the lawn at both ends it is somewhat wider.
+   */
+  @Test
+  void sliverAtTheLotLine_isJoinedToTheBed() {
+    bed("a", 0.25, 40, 4, 24);
+    LawnStrip strip = LawnStrip.of(draft.freeze()).get(0);
+    assertTrue(strip.width().inches() >= 3 && strip.width().inches() < 6, "" + strip.width());
+    assertEquals(6, strip.ground().area().squareFeet(), 0.8);
+    assertEquals("join it to the bed", strip.advice());
+  }
+
+  @Test
+  void gapWithAPath_orThreeFeetWide_isNoStrip() {
+    bed("a", 20, 40, 4, 20);
+    bed("b", 26, 40, 4, 20);
+    PathWords.path(in, "between", Line.between(p(25, 40), p(25, 60)), ft(2), null, null, null);
+    bed("c", 33, 40, 4, 20);
+    assertEquals(List.of(), LawnStrip.of(draft.freeze()));
+  }
+}
