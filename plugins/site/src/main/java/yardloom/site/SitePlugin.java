@@ -32,6 +32,7 @@ import yardloom.site.built.UtilityPainter;
 import yardloom.site.built.WaterPointPainter;
 import yardloom.site.element.ShapeRule;
 import yardloom.site.ground.ContourPainter;
+import yardloom.site.ground.EarthCalculator;
 import yardloom.site.ground.EarthWords;
 import yardloom.site.ground.GroundRules;
 import yardloom.site.ground.GroundTables;
@@ -106,7 +107,7 @@ public final class SitePlugin implements YardPlugin {
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(new WaysCalculator());
+    return List.of(new WaysCalculator(), new EarthCalculator());
   }
 
   @Override

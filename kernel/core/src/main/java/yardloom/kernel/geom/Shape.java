@@ -118,6 +118,14 @@ public final class Shape {
     return Length.metres(geometry.getLength());
   }
 
+  /** The length of the boundaries that lie in {@code area} and are not of {@code taken}. */
+  public Length perimeterIn(Shape area, Shape taken) {
+    return Length.metres(
+        Overlay.lineInside(
+                area.geometry, Overlay.linesOutside(geometry.getBoundary(), taken.geometry))
+            .getLength());
+  }
+
   public boolean isEmpty() {
     return geometry.isEmpty();
   }

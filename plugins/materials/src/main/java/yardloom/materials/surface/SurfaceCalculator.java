@@ -16,12 +16,18 @@ public final class SurfaceCalculator implements Calculator {
   }
 
   @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(YardFacts.DRIPLINES);
+  }
+
+  @Override
   public Set<FactKey<?>> gives() {
     return Set.of(YardFacts.SURFACES);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    SurfaceLayout.of(plan).forEach(s -> out.give(YardFacts.SURFACES, s));
+    SurfaceLayout.of(plan, in.all(YardFacts.DRIPLINES))
+        .forEach(s -> out.give(YardFacts.SURFACES, s));
   }
 }

@@ -3,6 +3,9 @@ package yardloom.materials.surface;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import yardloom.facts.mulch.Dripline;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.fact.Derived;
@@ -10,6 +13,7 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
@@ -44,18 +48,26 @@ public final class SurfaceLayout {
   /** Ground already taken, and by what. */
   private record Claim(String by, Shape shape) {}
 
-  private SurfaceLayout(Plan plan, MulchSettings settings) {
+  private SurfaceLayout(
+      Plan plan, MulchSettings settings, Map<ElementId, Derived<Length>> driplines) {
     this.plan = plan;
     this.settings = settings;
     this.stacks =
         new StackBuilder(
-            settings, plan.attributes().all(Weed.KEY).stream().map(e -> e.value()).toList());
+            settings,
+            plan.attributes().all(Weed.KEY).stream().map(e -> e.value()).toList(),
+            driplines);
   }
 
-  /** The surfaces of {@code plan} by kind and name, as its words and the defaults say. */
-  public static List<Surface> of(Plan plan) {
-    MulchSettings settings = MulchSettings.of(plan);
-    return new SurfaceLayout(plan, settings).lay();
+  /**
+   * The surfaces of {@code plan} by kind and name, as its words and the defaults say.
+   *
+   * @param driplines dripline by bed
+   */
+  public static List<Surface> of(Plan plan, List<Dripline> driplines) {
+    Map<ElementId, Derived<Length>> byBed = new TreeMap<>();
+    driplines.forEach(d -> byBed.put(d.in(), d.length()));
+    return new SurfaceLayout(plan, MulchSettings.of(plan), byBed).lay();
   }
 
   private List<Surface> lay() {

@@ -54,7 +54,7 @@ public final class StandCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(YardFacts.STANDS, YardFacts.BILL, YardFacts.LIGHT_NEEDS);
+    return Set.of(YardFacts.STANDS, YardFacts.BILL, YardFacts.JOBS, YardFacts.LIGHT_NEEDS);
   }
 
   @Override
@@ -78,7 +78,9 @@ public final class StandCalculator implements Calculator {
               kcSource(p.plant(), false),
               drills(p).map(Derived::value),
               roots(p.plant())));
-      out.give(YardFacts.BILL, bill(p));
+      BillLine line = bill(p);
+      out.give(YardFacts.BILL, line);
+      PlantingJobs.of(p.plant(), line.exact()).forEach(job -> out.give(YardFacts.JOBS, job));
       out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
     }
     for (Planting.Specimen s : in.get(PlantPlaces.KEY).specimens()) {
@@ -87,6 +89,9 @@ public final class StandCalculator implements Calculator {
         continue;
       }
       out.give(YardFacts.STANDS, stand(plan, climate, s));
+      BillLine line = bill(s);
+      out.give(YardFacts.BILL, line);
+      PlantingJobs.of(s.plant(), line.exact()).forEach(job -> out.give(YardFacts.JOBS, job));
       out.give(YardFacts.LIGHT_NEEDS, need(s.tree().id(), s.place(), s.plant()));
     }
   }
@@ -196,11 +201,23 @@ public final class StandCalculator implements Calculator {
     Derived<Integer> count = p.count();
     return new BillLine(
         BillGroup.PLANTS,
-        WorkPhase.PLANT,
+        PlantingJobs.phase(p.plant()),
         p.plant().name() + " (" + p.plant().botanical() + ")",
         Optional.of(p.bed().id()),
         count,
         count,
+        "no spares included");
+  }
+
+  private static BillLine bill(Planting.Specimen s) {
+    Derived<Integer> one = Derived.given(1, "tree of the plan", s.tree().place());
+    return new BillLine(
+        BillGroup.PLANTS,
+        PlantingJobs.phase(s.plant()),
+        s.plant().name() + " (" + s.plant().botanical() + "), tree",
+        Optional.of(s.tree().id()),
+        one,
+        one,
         "no spares included");
   }
 }

@@ -3,6 +3,8 @@ package yardloom.water.drip;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Dripline;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -33,7 +35,7 @@ public final class DripCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(DripRun.KEY);
+    return Set.of(DripRun.KEY, YardFacts.DRIPLINES);
   }
 
   @Override
@@ -41,7 +43,12 @@ public final class DripCalculator implements Calculator {
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       List<Entry<DripChoice>> lines = bed.attributes().all(DripChoice.KEY);
       if (!lines.isEmpty() && !bed.shape().isEmpty()) {
-        lay(bed, lines.get(0)).ifPresent(run -> out.give(DripRun.KEY, run));
+        lay(bed, lines.get(0))
+            .ifPresent(
+                run -> {
+                  out.give(DripRun.KEY, run);
+                  out.give(YardFacts.DRIPLINES, new Dripline(bed.id(), run.length()));
+                });
       }
     }
   }

@@ -28,6 +28,7 @@ public final class BagTable implements TableMaker {
     Table.Builder table =
         Table.titled(id(), "Bags or bulk")
             .column(Column.text("item", "Item"))
+            .column(Column.text("phase", "For"))
             .column(Column.of("order", "Order", Measure.VOLUME))
             .column(Column.of("bags", "Bags", Measure.COUNT))
             .column(Column.of("in-bags", "In bags", Measure.MONEY))
@@ -37,6 +38,7 @@ public final class BagTable implements TableMaker {
       Optional<BagChoice.Cost> cost = choice.cost();
       table.row(
           Cell.text(choice.item()),
+          Cell.text(choice.phase().title()),
           Cell.of(choice.order()),
           Cell.of(choice.bags()),
           cost.map(c -> Cell.of(c.inBags())).orElse(Cell.BLANK),

@@ -90,11 +90,7 @@ public final class CostCalculator implements Calculator {
     for (BillLine line : BillSums.byItem(in.all(YardFacts.BILL))) {
       item(line, book).ifPresentOrElse(items::add, () -> unpriced.add(line.item()));
       if (line.group() == BillGroup.SHEET_MULCH) {
-        in.all(YardFacts.LOADS).stream()
-            .filter(l -> l.item().equals(line.item()))
-            .findFirst()
-            .flatMap(l -> delivery(l, book))
-            .ifPresent(items::add);
+        delivery(line.item(), in.all(YardFacts.LOADS), book).ifPresent(items::add);
       }
     }
     labour(in.all(TaskLoad.FACT), book).ifPresent(items::add);
@@ -119,30 +115,30 @@ public final class CostCalculator implements Calculator {
                     fixed()));
   }
 
-  /** Bulk comes in loads; how many depends on the truck. */
-  private static Optional<Item> delivery(BulkLoads loads, PriceBook book) {
-    if (loads.order().value().si() == 0) {
+  /** Bulk comes in loads, for each phase by itself; how many depends on the truck. */
+  private static Optional<Item> delivery(String item, List<BulkLoads> all, PriceBook book) {
+    Derived.Builder why = Derived.by("sum over phases", Source.plan("loads of the plan"));
+    int fewest = 0;
+    int likely = 0;
+    int most = 0;
+    Source source = null;
+    for (BulkLoads loads : all) {
+      if (loads.item().equals(item)) {
+        why.from(loads.phase().title(), loads.likely());
+        fewest += loads.fewest().value();
+        likely += loads.likely().value();
+        most += loads.most().value();
+        source = loads.likely().source();
+      }
+    }
+    if (likely == 0) {
       return Optional.empty();
     }
-    double likely = loads.likely().value();
-    Spread trucks =
-        new Spread(
-            loads.fewest().value() / likely,
-            1,
-            loads.most().value() / likely,
-            "load size",
-            loads.likely().source());
-    return book.find("delivery of bulk", "delivery", loads.likely().value())
-        .map(
-            p ->
-                new Item(
-                    "delivery of " + loads.item(),
-                    loads.likely(),
-                    likely,
-                    p,
-                    false,
-                    false,
-                    trucks));
+    Derived<Integer> loads = why.gives(likely);
+    double of = likely;
+    Spread trucks = new Spread(fewest / of, 1, most / of, "load size", source);
+    return book.find("delivery of bulk", "delivery", likely)
+        .map(p -> new Item("delivery of " + item, loads, of, p, false, false, trucks));
   }
 
   private static Optional<Item> labour(List<TaskLoad> tasks, PriceBook book) {
@@ -151,7 +147,7 @@ public final class CostCalculator implements Calculator {
     double likely = all.likely().hours();
     double high = all.high().hours();
     Derived.Builder why = Derived.by("sum over tasks", Source.plan("tasks of the plan"));
-    tasks.forEach(t -> why.from(t.task() + " (" + t.phase().id() + ")", t.likely()));
+    tasks.forEach(t -> why.from(t.task().title() + " (" + t.phase().id() + ")", t.likely()));
     if (likely == 0) {
       return Optional.empty();
     }

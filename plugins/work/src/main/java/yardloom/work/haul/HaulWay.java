@@ -2,9 +2,9 @@ package yardloom.work.haul;
 
 import java.util.Optional;
 import yardloom.facts.Ways;
+import yardloom.facts.mulch.Haul;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.mulch.TipPile;
-import yardloom.facts.work.Haul;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;

@@ -42,7 +42,8 @@ public final class PhaseSchedule {
     List<PhaseTime> times = new ArrayList<>();
     int day = 1;
     for (Phase phase : sorted(phases)) {
-      double crewDays = hours.getOrDefault(phase.id(), 0.0) / (work.crew() * work.hoursPerDay());
+      double worked = hours.getOrDefault(phase.id(), 0.0);
+      double crewDays = worked / (work.crew() * work.hoursPerDay());
       int days = Math.max(1, Math.max(phase.leastDays(), (int) Math.ceil(crewDays - 1e-9)));
       String why = "";
       if (phase.id() == WorkPhase.PLANT && work.start().isPresent()) {
@@ -59,6 +60,7 @@ public final class PhaseSchedule {
               phase,
               first,
               days,
+              worked,
               work.start().map(s -> workingDay(s, first)),
               work.start().map(s -> workingDay(s, last)),
               why));
