@@ -33,7 +33,7 @@ paving 'forecourt', rect(0.2.m, 0.3.m, 4.7.m, 6.5.m), surface: 'permeable pavers
 sheetMulch { chips perennial: 250.mm, annual: 50.mm, path: 100.mm ; compost annual: 75.mm }
 soilTexture 'sandy loam', organic: 2
 lightScheme 'temperate'
-tipPile 'forecourt', rect(0.3.m, 1.8.m, 4.5.m, 5.m), access: 3.m
+dropZone 'forecourt', rect(0.3.m, 1.8.m, 4.5.m, 5.m), access: 3.m
 work crew: 2, hoursPerDay: 6, slope: 0.15, start: '2026-10-05'
 
 gate 'street gate', point(1.m, 0.9.m)

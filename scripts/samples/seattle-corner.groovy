@@ -32,7 +32,7 @@ tree 'birch', point(50.ft, 60.ft), crown: 14.ft, height: 28.ft, crownBase: 6.ft,
 sheetMulch { chips perennial: 12.inch, annual: 2.inch, path: 4.inch ; compost annual: 3.inch }
 lightScheme 'temperate'
 bestSpot 100.sqft, crop: 'kale'
-tipPile 'drive', rect(39.ft, 70.5.ft, 20.ft, 13.ft), access: 10.ft
+dropZone 'drive', rect(39.ft, 70.5.ft, 20.ft, 13.ft), access: 10.ft
 work crew: 2, hoursPerDay: 6, start: '2026-10-05', lastFrost: '03-15', firstFrost: '11-15'
 soilTexture 'sandy loam', organic: 3
 

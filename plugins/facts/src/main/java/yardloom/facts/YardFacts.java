@@ -3,11 +3,11 @@ package yardloom.facts;
 import yardloom.facts.mulch.BulkDensity;
 import yardloom.facts.mulch.BulkLoads;
 import yardloom.facts.mulch.Dripline;
+import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.Haul;
 import yardloom.facts.mulch.MulchTotals;
 import yardloom.facts.mulch.Supply;
 import yardloom.facts.mulch.Surface;
-import yardloom.facts.mulch.TipPile;
 import yardloom.facts.mulch.TopUp;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
@@ -112,9 +112,9 @@ public final class YardFacts {
   public static final FactKey<BulkLoads> LOADS =
       FactKey.many("materials.loads", BulkLoads.class).called("truckloads");
 
-  /** Heaps on the tip spots of the plan; given by materials, read by work. */
-  public static final FactKey<TipPile> PILES =
-      FactKey.many("materials.piles", TipPile.class).called("tip piles");
+  /** Heaps on the drop zones of the plan; given by materials, read by work. */
+  public static final FactKey<DropPile> PILES =
+      FactKey.many("materials.piles", DropPile.class).called("delivered piles");
 
   /** Where things come from and how long that takes; given by materials, read by work. */
   public static final FactKey<Supply> SUPPLIES =

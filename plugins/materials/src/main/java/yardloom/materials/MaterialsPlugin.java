@@ -31,10 +31,10 @@ import yardloom.materials.mulch.TopUpTable;
 import yardloom.materials.mulch.WeedCheck;
 import yardloom.materials.mulch.WeedWords;
 import yardloom.materials.pile.DeliverySheet;
+import yardloom.materials.pile.DropZoneCheck;
 import yardloom.materials.pile.PileCalculator;
 import yardloom.materials.pile.PilePainter;
 import yardloom.materials.pile.PileWords;
-import yardloom.materials.pile.TipPileCheck;
 import yardloom.materials.sourcing.SourcesTable;
 import yardloom.materials.sourcing.SupplyCalculator;
 import yardloom.materials.surface.DepthPainter;
@@ -90,7 +90,8 @@ public final class MaterialsPlugin implements YardPlugin {
 
   @Override
   public List<Check> checks() {
-    return List.of(new ClearanceCheck(), new WeedCheck(), new HeavySoilCheck(), new TipPileCheck());
+    return List.of(
+        new ClearanceCheck(), new WeedCheck(), new HeavySoilCheck(), new DropZoneCheck());
   }
 
   @Override

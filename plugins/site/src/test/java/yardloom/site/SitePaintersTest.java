@@ -93,7 +93,7 @@ class SitePaintersTest {
   @Test
   void sightTriangle_drawn_hasBothLegsMeasuredAndTheClearHeights() {
     cornerLot();
-    List<Mark> marks = paint("kernel.restriction");
+    List<Mark> marks = paint("site.restriction");
     assertEquals(375, areasFt2(marks).get(Palette.SIGHT.name()), 1e-6);
     List<String> measures =
         marks.stream()
@@ -118,7 +118,7 @@ class SitePaintersTest {
   @Test
   void setbackOfUpperFloors_drawn_isTheRingTheLowerOneLeaves() {
     cornerLot();
-    assertEquals(1200, areasFt2(paint("kernel.restriction")).get("high-setback"), 1e-6);
+    assertEquals(1200, areasFt2(paint("site.restriction")).get("high-setback"), 1e-6);
   }
 
   /** D-27, Goochland VA: easement lines are dashed. */
@@ -129,21 +129,21 @@ class SitePaintersTest {
         in, "drain", Shape.rectangle(p(0, 110), ft(60), ft(10)), "the city", null);
     RestrictionWords.clearance(
         in, "well", Shape.rectangle(p(20, 80), ft(2), ft(2)), ft(10), "beds", "health code");
-    Map<String, Double> areas = areasFt2(paint("kernel.restriction"));
+    Map<String, Double> areas = areasFt2(paint("site.restriction"));
     assertEquals(600, areas.get(Palette.EASEMENT.name()), 1e-6);
     assertEquals(4 * 20 + Math.PI * 100, areas.get(Palette.CLEARANCE.name()), 0.5);
     assertTrue(!Palette.EASEMENT.dash().isEmpty() && Palette.EASEMENT.fill().isEmpty());
-    assertTrue(legend("kernel.restriction").containsAll(List.of("Easement", "Edge of clearance")));
+    assertTrue(legend("site.restriction").containsAll(List.of("Easement", "Edge of clearance")));
   }
 
   /** A trunk of 1 ft with the usual 12 diameters, or with 18 where a code says so. */
   @Test
   void protectedRoots_drawn_areTheFactorTimesTheTrunk() {
     TreeWords.tree(in, "oak", p(30, 60), ft(20), ft(30), null, ft(1), null, null);
-    assertEquals(Math.PI * 144, areasFt2(paint("kernel.restriction")).get("roots"), 1);
+    assertEquals(Math.PI * 144, areasFt2(paint("site.restriction")).get("roots"), 1);
     TreeWords.treeProtection(in, 18, "tree ordinance");
-    assertEquals(Math.PI * 324, areasFt2(paint("kernel.restriction")).get("roots"), 2);
-    assertEquals(List.of("Protected roots, 18 trunk diameters"), legend("kernel.restriction"));
+    assertEquals(Math.PI * 324, areasFt2(paint("site.restriction")).get("roots"), 2);
+    assertEquals(List.of("Protected roots, 18 trunk diameters"), legend("site.restriction"));
   }
 
   private void slopingEast(double ratio) {
@@ -159,14 +159,14 @@ class SitePaintersTest {
   }
 
   private List<Double> arrowDegrees() {
-    return paint("kernel.swale").stream()
+    return paint("site.swale").stream()
         .filter(m -> m instanceof Mark.Symbol)
         .map(m -> ((Mark.Symbol) m).turn().degrees())
         .toList();
   }
 
   private String swaleText() {
-    return paint("kernel.swale").stream()
+    return paint("site.swale").stream()
         .filter(m -> m instanceof Mark.Label)
         .map(m -> ((Mark.Label) m).text())
         .findFirst()
@@ -182,7 +182,7 @@ class SitePaintersTest {
     assertEquals(3, arrowDegrees().size());
     arrowDegrees().forEach(d -> assertEquals(90, d, 1e-6));
     assertTrue(
-        paint("kernel.swale").stream()
+        paint("site.swale").stream()
             .filter(m -> m instanceof Mark.Symbol)
             .allMatch(m -> ((Mark.Symbol) m).at().x().feet() < 50 - 2.5));
   }
@@ -200,16 +200,16 @@ class SitePaintersTest {
   void swale_isNoStructureOnTheDrawing() {
     slopingEast(0.1);
     LevelWords.swale(in, "upper", Line.between(p(50, 20), p(50, 80)), ft(2), ft(0.5), 3);
-    assertEquals(List.of(), paint("kernel.structure"));
-    assertEquals(List.of(), legend("kernel.structure"));
-    assertTrue(legend("kernel.swale").contains("Way of the water"));
+    assertEquals(List.of(), paint("site.structure"));
+    assertEquals(List.of(), legend("site.structure"));
+    assertTrue(legend("site.swale").contains("Way of the water"));
   }
 
   /** D-28: every fifth contour is 2 to 3 times as heavy; T-14: 90 to 100 ft are eleven levels. */
   @Test
   void contours_onAPlane_areLabelledOnTheirLinesAndEveryFifthIsHeavier() {
     slopingEast(0.1);
-    List<Mark> marks = paint("kernel.lot-contours");
+    List<Mark> marks = paint("site.lot-contours");
     double thin = Double.MAX_VALUE;
     double thick = 0;
     for (Mark mark : marks) {
@@ -233,7 +233,7 @@ class SitePaintersTest {
   void contours_underATree_areLabelledBesideIt() {
     slopingEast(0.1);
     TreeWords.tree(in, "oak", p(50, 50), ft(40), ft(30), null, null, null, null);
-    for (Mark mark : paint("kernel.lot-contours")) {
+    for (Mark mark : paint("site.lot-contours")) {
       if (mark instanceof Mark.Label label) {
         assertTrue(label.at().distance(p(50, 50)).feet() > 20, label.text());
       }

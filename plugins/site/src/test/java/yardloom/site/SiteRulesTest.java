@@ -85,7 +85,7 @@ class SiteRulesTest {
   void bedOutsideLot_halfOutside_isAnErrorWithAreaAndPlace() {
     lot(null);
     bed("east bed", box(58, 10, 4, 20));
-    Finding f = findings("kernel.bed-outside-lot").get(0);
+    Finding f = findings("site.bed-outside-lot").get(0);
     assertEquals(Severity.ERROR, f.severity());
     assertEquals("40.0 sq ft of 80.0 sq ft lie outside the lot", f.text());
     assertEquals("bed \"east bed\"", f.element().get().toString());
@@ -98,7 +98,7 @@ class SiteRulesTest {
     bed("a", box(0, 0, 4, 20));
     bed("b", box(3, 0, 4, 20));
     PathWords.path(in, "walk", Line.between(p(8, 0), p(8, 20)), ft(3), null, null);
-    List<String> texts = findings("kernel.bed-overlap").stream().map(Finding::text).toList();
+    List<String> texts = findings("site.bed-overlap").stream().map(Finding::text).toList();
     assertEquals(2, texts.size());
     assertTrue(texts.get(1).startsWith("overlaps path \"walk\" on 10.0 sq ft"));
     assertTrue(texts.get(0).startsWith("overlaps bed \"a\" on 20.0 sq ft"));
@@ -108,7 +108,7 @@ class SiteRulesTest {
   void bedSetback_bedByTheStreet_isAWarningNamingTheRule() {
     lot(s -> setbacks(s, 25, 20, 5, 5));
     bed("street", box(20, 20, 10, 10));
-    Finding f = findings("kernel.bed-setback").get(0);
+    Finding f = findings("site.bed-setback").get(0);
     assertEquals("50.0 sq ft lie within the setback of 25.00 ft from south", f.text());
     assertTrue(f.source().cite().contains("zoning sheet"), f.source().cite());
   }
@@ -117,7 +117,7 @@ class SiteRulesTest {
   @Test
   void setbackRoom_sidesMeet_namesTheRulesThatTookTheLot() {
     lot(s -> setbacks(s, 25, 20, 30, 31));
-    Finding f = findings("kernel.setback-room").get(0);
+    Finding f = findings("site.setback-room").get(0);
     assertEquals(
         "the setbacks leave no ground; the lot is taken up by those from east (31.00 ft), west"
             + " (30.00 ft)",
@@ -129,7 +129,7 @@ class SiteRulesTest {
     RestrictionWords.keepOut(in, "septic", box(0, 0, 20, 20), "leach field");
     bed("a", box(18, 0, 4, 10));
     assertTrue(
-        findings("kernel.keep-out").get(0).text().contains("kept free because of leach field"));
+        findings("site.keep-out").get(0).text().contains("kept free because of leach field"));
   }
 
   @Test
@@ -137,7 +137,7 @@ class SiteRulesTest {
     BuiltWords.utility(in, "gas", Line.between(p(0, 5), p(60, 5)), "gas", ft(2));
     bed("near", box(0, 6, 4, 10));
     bed("far", box(10, 7, 4, 10));
-    List<Finding> found = findings("kernel.utility-clearance");
+    List<Finding> found = findings("site.utility-clearance");
     assertEquals(1, found.size());
     assertTrue(found.get(0).advice().contains("call 811"));
   }
@@ -147,7 +147,7 @@ class SiteRulesTest {
   void bedReach_fourAndFiveFeet_onlyTheWiderIsOutOfReach() {
     bed("four", box(0, 0, 4, 20));
     bed("five", box(10, 0, 5, 20));
-    List<Finding> found = findings("kernel.bed-reach");
+    List<Finding> found = findings("site.bed-reach");
     assertEquals(1, found.size());
     assertEquals("five", found.get(0).element().get().name());
     assertEquals("16.0 sq ft lie further than 24 in from where one can stand", found.get(0).text());
@@ -159,7 +159,7 @@ class SiteRulesTest {
     BuiltWords.fence(in, "f", Line.between(p(0, 0), p(0, 40)), ft(6), null, null);
     bed("two", box(0.1, 0, 2, 20));
     bed("three", box(0.1, 25, 3, 15));
-    List<Finding> found = findings("kernel.bed-reach");
+    List<Finding> found = findings("site.bed-reach");
     assertEquals(List.of("three"), found.stream().map(f -> f.element().get().name()).toList());
   }
 
@@ -167,14 +167,14 @@ class SiteRulesTest {
   void bedReach_rowsWithNarrowGaps_areNotEnteredThere() {
     bed("a", box(0, 0, 4, 20));
     bed("b", box(4.5, 0, 4, 20));
-    assertEquals(2, findings("kernel.bed-reach").size());
+    assertEquals(2, findings("site.bed-reach").size());
   }
 
   @Test
   void pathWidth_narrowBarrowPath_tellsTheLeast() {
     PathWords.path(in, "walk", Line.between(p(8, 0), p(8, 20)), ft(2), "barrow", null);
     assertEquals(
-        "24 in wide; barrow use needs at least 30 in", findings("kernel.path-width").get(0).text());
+        "24 in wide; barrow use needs at least 30 in", findings("site.path-width").get(0).text());
   }
 
   @Test
@@ -182,7 +182,7 @@ class SiteRulesTest {
     lot(s -> SideWords.side(s, "south", "front", ft(5), null, null, null, null));
     assertEquals(
         "nothing is said about the lot side(s) east, north, west",
-        findings("kernel.side-role").get(0).text());
+        findings("site.side-role").get(0).text());
   }
 
   private Table table(String id) {
@@ -218,9 +218,9 @@ class SiteRulesTest {
 
   /** Z-09: what is left may be built on: 50 x 75 ft. */
   @Test
-  void whyNotHere_interiorLot_leavesTheHalfPlaneRectangle() {
+  void buildableLimits_interiorLot_leavesTheHalfPlaneRectangle() {
     lot(s -> setbacks(s, 25, 20, 5, 5));
-    Table table = table("why-not-here");
+    Table table = table("buildable-limits");
     List<List<Cell>> rows = table.rows();
     assertEquals("may be built on", rows.get(rows.size() - 2).get(0).value().get());
     assertEquals(3750, ft2(rows.get(rows.size() - 2).get(1)), 1e-3);
@@ -229,10 +229,10 @@ class SiteRulesTest {
 
   /** A well pit 2 ft square from which beds keep 10 ft: 80 + 100 π = 394.2 sq ft about it. */
   @Test
-  void whyNotHere_groundThatOnlyBedsAvoid_isAReasonOfItsOwn() {
+  void buildableLimits_groundThatOnlyBedsAvoid_isAReasonOfItsOwn() {
     lot(s -> setbacks(s, 25, 20, 5, 5));
     RestrictionWords.clearance(in, "well", box(29, 59, 2, 2), Length.feet(10), "beds", null);
-    List<List<Cell>> rows = table("why-not-here").rows();
+    List<List<Cell>> rows = table("buildable-limits").rows();
     List<Cell> reason = rows.get(rows.size() - 3);
     assertEquals("clearance of well (not for beds)", reason.get(0).value().get());
     assertEquals(80 + 100 * Math.PI, ft2(reason.get(1)), 0.5);
@@ -243,7 +243,7 @@ class SiteRulesTest {
 
   @Test
   void tables_withoutLot_areEmpty() {
-    for (String id : List.of("areas", "why-not-here", "lot-sides", "beds")) {
+    for (String id : List.of("areas", "buildable-limits", "lot-sides", "beds")) {
       assertTrue(table(id).isEmpty(), id);
     }
   }

@@ -59,13 +59,13 @@ class YardPaintersTest {
   void lotFill_anyOrder_liesBelowAllElse() {
     Layer lowest =
         new SitePlugin().painters().stream().map(Painter::layer).sorted().findFirst().orElseThrow();
-    assertEquals("kernel.lot", lowest.id());
+    assertEquals("site.lot", lowest.id());
   }
 
   /** 25 ft in front and 5 ft on the other sides of 60 by 120 ft leave 50 by 90 ft. */
   @Test
   void setbackLine_rectangle_leavesTheBuildablePart() {
-    Mark.Region region = (Mark.Region) paint("kernel.setback").get(0);
+    Mark.Region region = (Mark.Region) paint("site.setback").get(0);
     assertEquals(
         50 * 90 * 0.3048 * 0.3048,
         region.shape().area().in(yardloom.kernel.unit.Unit.SQUARE_METRE),
@@ -76,7 +76,7 @@ class YardPaintersTest {
   @Test
   void dimensions_houseToLotLines_areShown() {
     List<String> texts =
-        paint("kernel.dimensions").stream().map(m -> ((Mark.Dimension) m).text()).toList();
+        paint("site.dimensions").stream().map(m -> ((Mark.Dimension) m).text()).toList();
     for (String wanted : List.of("60'-0\"", "120'-0\"", "30'-0\"", "54'-0\"", "32'-0\"")) {
       assertTrue(texts.contains(wanted), wanted + " in " + texts);
     }
@@ -85,7 +85,7 @@ class YardPaintersTest {
 
   @Test
   void dimensions_distanceLines_areAsLongAsTheySay() {
-    for (Mark mark : paint("kernel.dimensions")) {
+    for (Mark mark : paint("site.dimensions")) {
       Mark.Dimension d = (Mark.Dimension) mark;
       String text = yardloom.kernel.draw.DimensionText.of(d.from().distance(d.to()), UnitSystem.US);
       assertEquals(text, d.text());
@@ -94,7 +94,7 @@ class YardPaintersTest {
 
   @Test
   void labels_beds_showTheirAreaInPlanUnits() {
-    List<String> texts = paint("kernel.labels").stream().map(m -> ((Mark.Label) m).text()).toList();
+    List<String> texts = paint("site.labels").stream().map(m -> ((Mark.Label) m).text()).toList();
     assertTrue(texts.contains("Bed 1\n80\u00a0sq ft"), texts.toString());
   }
 

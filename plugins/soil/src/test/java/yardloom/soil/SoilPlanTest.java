@@ -247,7 +247,7 @@ class SoilPlanTest {
     test(kit, null, null, ppm, null, null);
     Finding finding =
         findings(kit.plan()).stream()
-            .filter(f -> f.rule().equals("materials.lead"))
+            .filter(f -> f.rule().equals("soil.lead"))
             .findFirst()
             .orElseThrow();
     assertEquals(severity, finding.severity());

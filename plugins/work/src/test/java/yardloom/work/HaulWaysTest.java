@@ -37,7 +37,7 @@ class HaulWaysTest {
   /** A heap about (10, 10), and a path from its side 40 ft to the right and 40 ft up. */
   private static PlanKit yard() {
     PlanKit kit = PlanKit.us();
-    PileWords.tipPile(
+    PileWords.dropZone(
         kit.words(), "drive", PlanKit.box(0, 0, 20, 20), null, null, null, null, DETOUR, null);
     kit.path("way", 4, 20, 10, 60, 10, 60, 50);
     return kit;
@@ -123,7 +123,7 @@ class HaulWaysTest {
   @Test
   void bed_behindAGapInThePath_isNotReachedByIt() {
     PlanKit kit = PlanKit.us();
-    PileWords.tipPile(
+    PileWords.dropZone(
         kit.words(), "drive", PlanKit.box(0, 0, 20, 20), null, null, null, null, DETOUR, null);
     kit.path("near", 4, 20, 10, 30, 10);
     kit.path("far", 4, 33, 10, 60, 10);
@@ -191,7 +191,7 @@ class HaulWaysTest {
     }
   }
 
-  /** What "Ways to the beds" says of the barrow from the tip spot to the bed. */
+  /** What "Haul distances" says of the barrow from the drop zone to the bed. */
   private static Cell toBed(Plan plan) {
     Table routes =
         new SitePlugin()

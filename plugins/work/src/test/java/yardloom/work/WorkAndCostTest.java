@@ -56,7 +56,7 @@ class WorkAndCostTest {
     kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 30, 10));
     kit.bed("b", BedUse.ANNUAL, PlanKit.box(0, 14, 30, 4));
     kit.path("p", PlanKit.box(0, 10, 30, 4));
-    PileWords.tipPile(
+    PileWords.dropZone(
         kit.words(), "drive", PlanKit.box(40, 0, 20, 20), null, null, null, null, null, null);
     return kit;
   }

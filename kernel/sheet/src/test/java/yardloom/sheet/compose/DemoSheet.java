@@ -122,7 +122,7 @@ public final class DemoSheet {
             Cell.text("Wood chips"),
             Cell.of(Volume.cubicMetres(11.3)),
             Cell.of(Volume.cubicMetres(12.2)),
-            Cell.text("paths and all beds, 6 in after settling; tip pile on the drive"))
+            Cell.text("paths and all beds, 6 in after settling; chip pile on the drive"))
         .row(
             Cell.text("Compost"),
             Cell.of(Volume.cubicMetres(2.1)),

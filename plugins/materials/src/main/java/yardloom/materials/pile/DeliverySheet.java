@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.TipPile;
+import yardloom.facts.mulch.DropPile;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
@@ -36,7 +36,7 @@ public final class DeliverySheet implements SheetMaker {
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
-    List<TipPile> piles = facts.all(YardFacts.PILES);
+    List<DropPile> piles = facts.all(YardFacts.PILES);
     if (piles.isEmpty()) {
       return List.of();
     }
@@ -52,11 +52,11 @@ public final class DeliverySheet implements SheetMaker {
                 new Panel.TableBlock(new LoadTable().make(plan, facts)))));
   }
 
-  private static List<String> driver(Plan plan, List<TipPile> piles) {
+  private static List<String> driver(Plan plan, List<DropPile> piles) {
     UnitSystem units = plan.info().units();
     List<String> notes = new ArrayList<>();
     notes.add("Address: ____________________________  Phone on site: ____________________");
-    for (TipPile pile : piles) {
+    for (DropPile pile : piles) {
       notes.add(describe(pile, units));
     }
     notes.add(
@@ -74,8 +74,8 @@ public final class DeliverySheet implements SheetMaker {
     return notes;
   }
 
-  private static String describe(TipPile pile, UnitSystem units) {
-    return "Tip "
+  private static String describe(DropPile pile, UnitSystem units) {
+    return "Drop "
         + Say.volume(pile.load().value(), units)
         + " of "
         + pile.spot().material().title()

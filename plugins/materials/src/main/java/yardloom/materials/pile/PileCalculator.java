@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.DropZone;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.TipSpot;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -20,11 +20,11 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.load.BulkRates;
 
-/** Gives the heap on every tip spot. */
+/** Gives the heap on every drop zone. */
 public final class PileCalculator implements Calculator {
   /** On the plan, any number. */
-  public static final AttributeKey<TipSpot> SPOTS =
-      new AttributeKey<>("materials.tip-spot", TipSpot.class);
+  public static final AttributeKey<DropZone> SPOTS =
+      new AttributeKey<>("materials.drop-zone", DropZone.class);
 
   @Override
   public String id() {
@@ -50,7 +50,7 @@ public final class PileCalculator implements Calculator {
   public void compute(Plan plan, Facts in, Sink out) {
     BulkRates rates = BulkRates.of(plan, in.find(YardFacts.REGION));
     for (var entry : plan.attributes().all(SPOTS)) {
-      TipSpot spot = entry.value();
+      DropZone spot = entry.value();
       largest(in, spot.material())
           .ifPresent(
               order -> out.give(YardFacts.PILES, PilePlacer.place(spot, load(rates, spot, order))));
@@ -69,7 +69,7 @@ public final class PileCalculator implements Calculator {
   }
 
   /** Trucks come one after the other; the heap to plan for is one likely load, or the order. */
-  private static Derived<Volume> load(BulkRates rates, TipSpot spot, Derived<Volume> order) {
+  private static Derived<Volume> load(BulkRates rates, DropZone spot, Derived<Volume> order) {
     Spread truck = rates.cubicYardsPerLoad(spot.material().title());
     Volume load = Volume.cubicYards(truck.likely());
     return Derived.by("heap = the smaller of one likely load and the order", truck.source())

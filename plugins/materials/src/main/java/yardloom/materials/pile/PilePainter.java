@@ -5,8 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.Haul;
-import yardloom.facts.mulch.TipPile;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
@@ -22,18 +22,18 @@ import yardloom.kernel.table.Say;
 import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.unit.UnitSystem;
 
-/** Tip spots and the heaps on them. */
+/** Drop zones and the piles on them. */
 public final class PilePainter implements Painter {
-  private static final Style SPOT = Style.line("tip-spot", "#5b5546", 0.35).dashed("2 1");
+  private static final Style SPOT = Style.line("drop-zone", "#5b5546", 0.35).dashed("2 1");
   private static final Style PILE =
-      Style.filled("tip-pile", "").hatched(Hatch.DOTS).outlined("#5b5546", 0.25);
+      Style.filled("delivered-pile", "").hatched(Hatch.DOTS).outlined("#5b5546", 0.25);
 
   private static final Style TRUCK = Style.line("truck-way", "#5b5546", 0.18).dashed("4 1.5");
   private static final Style BARROW = Style.line("barrow-way", "#4a3f2a", 0.25).dashed("1 1");
 
   @Override
   public Layer layer() {
-    return new Layer("materials.piles", "Tip piles", Layer.Band.WORKS);
+    return new Layer("materials.piles", "Delivered piles", Layer.Band.WORKS);
   }
 
   /** The materials sheet shows it; the site plan would be crowded. */
@@ -63,17 +63,17 @@ public final class PilePainter implements Painter {
         marks.add(new Mark.Stroke(haul.way(), BARROW, "barrow way to " + haul.to().title()));
       }
     }
-    for (TipPile pile : facts.all(YardFacts.PILES)) {
+    for (DropPile pile : facts.all(YardFacts.PILES)) {
       String about = "heap on " + pile.spot().name();
       pile.spot()
           .approach()
           .ifPresent(
               way ->
                   marks.add(new Mark.Region(way, TRUCK, "truck's way to " + pile.spot().name())));
-      marks.add(new Mark.Region(pile.spot().shape(), SPOT, "tip spot " + pile.spot().name()));
+      marks.add(new Mark.Region(pile.spot().shape(), SPOT, "drop zone " + pile.spot().name()));
       marks.add(new Mark.Region(pile.ground(), PILE, about));
       String text =
-          "tip "
+          "drop "
               + Say.volume(pile.load().value(), units)
               + " here, "
               + Say.distance(pile.height().value(), units)
@@ -89,8 +89,8 @@ public final class PilePainter implements Painter {
       return List.of();
     }
     List<LegendEntry> legend = new ArrayList<>();
-    legend.add(LegendEntry.area("tip pile of one load", PILE));
-    legend.add(LegendEntry.line("tip spot", SPOT));
+    legend.add(LegendEntry.area("pile of one load", PILE));
+    legend.add(LegendEntry.line("drop zone", SPOT));
     legend.add(LegendEntry.line("barrow way", BARROW));
     if (facts.all(YardFacts.PILES).stream().anyMatch(p -> p.spot().way().isPresent())) {
       legend.add(LegendEntry.line("truck's way", TRUCK));

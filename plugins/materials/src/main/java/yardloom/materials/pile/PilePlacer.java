@@ -1,7 +1,7 @@
 package yardloom.materials.pile;
 
-import yardloom.facts.mulch.TipPile;
-import yardloom.facts.mulch.TipSpot;
+import yardloom.facts.mulch.DropPile;
+import yardloom.facts.mulch.DropZone;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Clearance;
 import yardloom.kernel.geom.Line;
@@ -27,13 +27,13 @@ public final class PilePlacer {
 
   private PilePlacer() {}
 
-  public static TipPile place(TipSpot spot, Derived<Volume> load) {
+  public static DropPile place(DropZone spot, Derived<Volume> load) {
     Pile.Cone cone = Pile.coneHolding(load.value(), spot.repose());
     Point heart = spot.shape().heart();
     Length radius = cone.diameter().div(2);
     Length room = Clearance.within(spot.shape()).of(heart);
     if (room.plus(TOLERANCE).compareTo(radius) >= 0) {
-      return new TipPile(
+      return new DropPile(
           spot,
           load,
           Shape.circle(heart, radius),
@@ -47,7 +47,7 @@ public final class PilePlacer {
     return windrow(spot, load, heart, room.times(2));
   }
 
-  private static TipPile windrow(TipSpot spot, Derived<Volume> load, Point heart, Length base) {
+  private static DropPile windrow(DropZone spot, Derived<Volume> load, Point heart, Length base) {
     Pile.Windrow heap = Pile.windrowHolding(load.value(), base, spot.repose());
     LongAxis axis = LongAxis.of(spot.shape());
     Length half = heap.ridge().div(2);
@@ -57,7 +57,7 @@ public final class PilePlacer {
             .plus(Shape.circle(ridge.end(), base.div(2)))
             .plus(strip(ridge, base));
     boolean fits = spot.shape().grown(TOLERANCE).covers(ground);
-    return new TipPile(
+    return new DropPile(
         spot,
         load,
         ground,
@@ -90,7 +90,7 @@ public final class PilePlacer {
   }
 
   private static Derived<Length> height(
-      TipSpot spot, Derived<Volume> load, String form, Length height) {
+      DropZone spot, Derived<Volume> load, String form, Length height) {
     return Derived.by("height of a " + form + " at its angle of repose", Pile.SOURCE)
         .from("volume", load)
         .from("angle of repose", spot.repose(), spot.place())

@@ -2,8 +2,8 @@ package yardloom.materials.pile;
 
 import java.util.Optional;
 import yardloom.facts.WayStart;
+import yardloom.facts.mulch.DropZone;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.TipSpot;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.PlanException;
@@ -25,8 +25,8 @@ public final class PileWords {
 
   @Verb(
       help = "Says where a truck may tip a heap, and with what it is carried on.",
-      example = "tipPile('drive', rect(48.ft, 2.ft, 10.ft, 18.ft), access: 10.ft)")
-  public static void tipPile(
+      example = "dropZone('drive', rect(48.ft, 2.ft, 10.ft, 18.ft), access: 10.ft)")
+  public static void dropZone(
       PlanScope plan,
       @Arg(name = "name", help = "its name on the plan") String name,
       @Arg(name = "shape", help = "the ground that the heap may take") Shape shape,
@@ -52,7 +52,7 @@ public final class PileWords {
           Line way) {
     if (shape.isEmpty()) {
       throw new PlanException(
-          ProblemCode.BAD_SHAPE, plan.place(), "the tip spot " + name + " has no area");
+          ProblemCode.BAD_SHAPE, plan.place(), "the drop zone " + name + " has no area");
     }
     Angle repose = angle == null ? Angle.degrees(37) : angle;
     if (!(repose.degrees() >= 10 && repose.degrees() <= 60)) {
@@ -73,7 +73,7 @@ public final class PileWords {
         .attributes()
         .add(
             PileCalculator.SPOTS,
-            new TipSpot(
+            new DropZone(
                 name,
                 plan.place(),
                 shape,

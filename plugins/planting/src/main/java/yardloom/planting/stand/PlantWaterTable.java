@@ -30,7 +30,7 @@ public final class PlantWaterTable implements TableMaker {
   @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table =
-        Table.titled(id(), "What the plants draw")
+        Table.titled(id(), "Crop water use")
             .column(Column.text("plant", "Plant"))
             .column(Column.text("crop", "As the crop"))
             .column(Column.of("kc-initial", "Kc at first", Measure.RATIO))

@@ -39,7 +39,7 @@ public final class AccessRules {
     }
     for (Attributes.Entry<WayStart> heap : plan.attributes().all(WayStart.KEY)) {
       WayStart at = heap.value();
-      starts.add(new Start("tip spot " + at.name(), heap.place(), ways.from(at.ground())));
+      starts.add(new Start("drop zone " + at.name(), heap.place(), ways.from(at.ground())));
     }
     return starts;
   }
@@ -66,7 +66,7 @@ public final class AccessRules {
   private static Finding unreached(Plan plan, Element.Bed bed, List<Start> far) {
     boolean onFoot = far.stream().allMatch(s -> s.ways().onFoot(bed.shape()).isPresent());
     return Finding.of(
-            "kernel.access",
+            "site.access",
             Severity.WARNING,
             "no way wide enough for a barrow ("
                 + Show.small(plan, WaysCalculator.barrowWidth(plan))
@@ -81,7 +81,7 @@ public final class AccessRules {
   /** One finding where no bed at all can be reached, instead of one for each bed. */
   private static Finding cutOff(Plan plan, Start start) {
     return Finding.of(
-            "kernel.access",
+            "site.access",
             Severity.WARNING,
             "no path or hard surface wide enough for a barrow ("
                 + Show.small(plan, WaysCalculator.barrowWidth(plan))
@@ -95,7 +95,7 @@ public final class AccessRules {
 
   public static Table routes(Plan plan) {
     Table.Builder table =
-        Table.titled("routes", "Ways to the beds")
+        Table.titled("routes", "Haul distances")
             .column(Column.text("from", "from"))
             .column(Column.text("bed", "bed"))
             .column(Column.of("barrow", "with a barrow", Measure.LENGTH))

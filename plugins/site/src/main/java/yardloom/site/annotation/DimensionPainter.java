@@ -45,7 +45,7 @@ public final class DimensionPainter implements Painter {
 
   @Override
   public Layer layer() {
-    return new Layer("kernel.dimensions", "Dimensions", Layer.Band.NOTES);
+    return new Layer("site.dimensions", "Dimensions", Layer.Band.NOTES);
   }
 
   @Override

@@ -23,7 +23,7 @@ public final class LabelPainter implements Painter {
 
   @Override
   public Layer layer() {
-    return new Layer("kernel.labels", "Labels", Layer.Band.NOTES);
+    return new Layer("site.labels", "Labels", Layer.Band.NOTES);
   }
 
   @Override

@@ -11,7 +11,7 @@ import yardloom.site.element.ElementPainter;
 /** Ground to be planted. */
 public final class BedPainter extends ElementPainter<Element.Bed> {
   public BedPainter() {
-    super(Element.Bed.class, new Layer("kernel.bed", "Beds", Layer.Band.WORKS));
+    super(Element.Bed.class, new Layer("site.bed", "Beds", Layer.Band.WORKS));
   }
 
   @Override

@@ -45,7 +45,7 @@ public final class BedRules {
     if (both.area().compareTo(TRIFLE) > 0) {
       findings.add(
           Finding.of(
-                  "kernel.bed-overlap",
+                  "site.bed-overlap",
                   Severity.ERROR,
                   "overlaps " + other.id() + " on " + Show.area(plan, both.area()),
                   "take the other off its shape with `-`, or move one of them",
@@ -64,7 +64,7 @@ public final class BedRules {
         if (!passable && both.area().compareTo(TRIFLE) > 0) {
           findings.add(
               Finding.of(
-                      "kernel.keep-out",
+                      "site.keep-out",
                       Severity.ERROR,
                       Show.area(plan, both.area())
                           + " lie in "
@@ -89,7 +89,7 @@ public final class BedRules {
         if (both.area().compareTo(TRIFLE) > 0) {
           findings.add(
               Finding.of(
-                      "kernel.utility-clearance",
+                      "site.utility-clearance",
                       Severity.WARNING,
                       "comes closer than "
                           + Show.length(plan, utility.clearance())
@@ -129,7 +129,7 @@ public final class BedRules {
       if (beyond.area().compareTo(TRIFLE) > 0) {
         findings.add(
             Finding.of(
-                    "kernel.bed-reach",
+                    "site.bed-reach",
                     Severity.WARNING,
                     Show.area(plan, beyond.area())
                         + " lie further than "
@@ -150,7 +150,7 @@ public final class BedRules {
       StripGain gain = entry.value();
       findings.add(
           Finding.of(
-                  "kernel.strip-gain",
+                  "site.strip-gain",
                   Severity.NOTE,
                   String.format(
                       java.util.Locale.ROOT,

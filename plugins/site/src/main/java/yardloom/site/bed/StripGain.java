@@ -14,7 +14,7 @@ import yardloom.kernel.unit.Area;
  */
 public record StripGain(ElementId group, Angle bearing, Area area, Area plain) {
   public static final AttributeKey<StripGain> KEY =
-      new AttributeKey<>("kernel.strip-gain", StripGain.class);
+      new AttributeKey<>("site.strip-gain", StripGain.class);
 
   static StripGain of(ElementId group, StripSearch.Found found) {
     return new StripGain(group, found.layout().bearing(), found.area(), found.plain());

@@ -12,7 +12,7 @@ import yardloom.site.element.ElementPainter;
 /** Buildings by their walls, with the line of the eaves where a roof stands out. */
 public final class BuildingPainter extends ElementPainter<Element.Building> {
   public BuildingPainter() {
-    super(Element.Building.class, new Layer("kernel.building", "Buildings", Layer.Band.WORKS));
+    super(Element.Building.class, new Layer("site.building", "Buildings", Layer.Band.WORKS));
   }
 
   @Override

@@ -22,7 +22,7 @@ public final class FencePainter extends ElementPainter<Element.Fence> {
       Style.filled("fence-mark", Palette.PAPER).outlined(Palette.FENCE.stroke(), 0.25);
 
   public FencePainter() {
-    super(Element.Fence.class, new Layer("kernel.fence", "Fences", Layer.Band.WORKS));
+    super(Element.Fence.class, new Layer("site.fence", "Fences", Layer.Band.WORKS));
   }
 
   @Override

@@ -11,7 +11,7 @@ import yardloom.site.element.ElementPainter;
 /** Ground that must stay free. */
 public final class KeepOutPainter extends ElementPainter<Element.KeepOut> {
   public KeepOutPainter() {
-    super(Element.KeepOut.class, new Layer("kernel.keep-out", "Keep-outs", Layer.Band.WORKS));
+    super(Element.KeepOut.class, new Layer("site.keep-out", "Keep-outs", Layer.Band.WORKS));
   }
 
   @Override

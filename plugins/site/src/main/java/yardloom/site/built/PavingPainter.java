@@ -11,7 +11,7 @@ import yardloom.site.element.ElementPainter;
 /** Drives, terraces and other hard surfaces. */
 public final class PavingPainter extends ElementPainter<Element.Paving> {
   public PavingPainter() {
-    super(Element.Paving.class, new Layer("kernel.paving", "Paving", Layer.Band.GROUND));
+    super(Element.Paving.class, new Layer("site.paving", "Paving", Layer.Band.GROUND));
   }
 
   @Override

@@ -12,7 +12,7 @@ import yardloom.site.ground.LevelWords;
 /** Sheds, decks and other built things; swales have a painter of their own. */
 public final class StructurePainter extends ElementPainter<Element.Structure> {
   public StructurePainter() {
-    super(Element.Structure.class, new Layer("kernel.structure", "Structures", Layer.Band.WORKS));
+    super(Element.Structure.class, new Layer("site.structure", "Structures", Layer.Band.WORKS));
   }
 
   @Override

@@ -15,7 +15,7 @@ import yardloom.site.element.ElementPainter;
 /** Buried and overhead lines, with the ground in which nobody digs. */
 public final class UtilityPainter extends ElementPainter<Element.Utility> {
   public UtilityPainter() {
-    super(Element.Utility.class, new Layer("kernel.utility", "Utilities", Layer.Band.WORKS));
+    super(Element.Utility.class, new Layer("site.utility", "Utilities", Layer.Band.WORKS));
   }
 
   @Override

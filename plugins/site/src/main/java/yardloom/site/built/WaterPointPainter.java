@@ -19,8 +19,7 @@ import yardloom.site.element.ElementPainter;
 public final class WaterPointPainter extends ElementPainter<Element.WaterPoint> {
   public WaterPointPainter() {
     super(
-        Element.WaterPoint.class,
-        new Layer("kernel.water-point", "Water points", Layer.Band.WATER));
+        Element.WaterPoint.class, new Layer("site.water-point", "Water points", Layer.Band.WATER));
   }
 
   @Override

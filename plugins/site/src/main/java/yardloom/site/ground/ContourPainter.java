@@ -32,7 +32,7 @@ public final class ContourPainter implements Painter {
   @Override
   public Layer layer() {
     // The layer order is alphabetic within a band: above the lot's fill.
-    return new Layer("kernel.lot-contours", "Contours", Layer.Band.GROUND);
+    return new Layer("site.lot-contours", "Contours", Layer.Band.GROUND);
   }
 
   @Override

@@ -21,7 +21,7 @@ import yardloom.kernel.vocab.Verb;
 public final class EarthWords {
   /** Earth to move at one place, in place. */
   public record Earth(String name, Derived<Volume> cut, Derived<Volume> fill) {
-    public static final AttributeKey<Earth> KEY = new AttributeKey<>("kernel.earth", Earth.class);
+    public static final AttributeKey<Earth> KEY = new AttributeKey<>("site.earth", Earth.class);
   }
 
   /** Which way earth goes. */

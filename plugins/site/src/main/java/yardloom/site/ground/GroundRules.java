@@ -89,7 +89,7 @@ public final class GroundRules {
 
   private static Finding finding(Element.Building house, Worst worst) {
     return Finding.of(
-            "kernel.fall-from-house",
+            "site.fall-from-house",
             Severity.WARNING,
             String.format(
                 Locale.ROOT,
@@ -142,7 +142,7 @@ public final class GroundRules {
     boolean barrow = path.use() == PathUse.BARROW;
     findings.add(
         Finding.of(
-                "kernel.path-slope",
+                "site.path-slope",
                 barrow ? Severity.NOTE : Severity.WARNING,
                 String.format(Locale.ROOT, "slopes %.1f %% %s: it %s", ratio * 100, way, what),
                 "lead it along the slope, or cut and fill under it; accessibility rules bind public"
@@ -207,7 +207,7 @@ public final class GroundRules {
 
   private static Finding tooSteep(Element.Structure at, double ratio) {
     return Finding.of(
-            "kernel.swale",
+            "site.swale",
             Severity.WARNING,
             String.format(
                 Locale.ROOT,
@@ -233,7 +233,7 @@ public final class GroundRules {
   }
 
   private static Finding swaleFinding(Element.Structure at, String text, String advice) {
-    return Finding.of("kernel.swale", Severity.WARNING, text, advice, SWALES)
+    return Finding.of("site.swale", Severity.WARNING, text, advice, SWALES)
         .about(at.id(), at.place());
   }
 }

@@ -109,6 +109,6 @@ public final class LevelRules {
 
   private static Finding at(
       Attributes.Entry<Surface> entry, Severity severity, String text, String advice) {
-    return Finding.of("kernel.levels", severity, text, advice, PRACTICE).at(entry.place());
+    return Finding.of("site.levels", severity, text, advice, PRACTICE).at(entry.place());
   }
 }

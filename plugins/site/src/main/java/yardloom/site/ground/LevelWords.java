@@ -30,13 +30,13 @@ public final class LevelWords {
   /** How contours are drawn. */
   public record ContourStep(Length interval) {
     public static final AttributeKey<ContourStep> KEY =
-        new AttributeKey<>("kernel.contours", ContourStep.class);
+        new AttributeKey<>("site.contours", ContourStep.class);
   }
 
   /** A swale, on the structure that shows its ground. */
   public record SwaleLine(Swale swale, Line line) {
     public static final AttributeKey<SwaleLine> KEY =
-        new AttributeKey<>("kernel.swale", SwaleLine.class);
+        new AttributeKey<>("site.swale", SwaleLine.class);
   }
 
   private static final double USUAL_SIDES = 3;

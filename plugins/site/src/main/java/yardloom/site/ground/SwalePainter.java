@@ -36,7 +36,7 @@ public final class SwalePainter implements Painter {
 
   @Override
   public Layer layer() {
-    return new Layer("kernel.swale", "Swales", Layer.Band.WORKS);
+    return new Layer("site.swale", "Swales", Layer.Band.WORKS);
   }
 
   @Override

@@ -13,7 +13,7 @@ import yardloom.kernel.plan.Plan;
 public final class LotLinePainter implements Painter {
   @Override
   public Layer layer() {
-    return new Layer("kernel.lot-line", "Lot line", Layer.Band.NOTES);
+    return new Layer("site.lot-line", "Lot line", Layer.Band.NOTES);
   }
 
   @Override

@@ -12,7 +12,7 @@ import yardloom.kernel.plan.Plan;
 public final class LotPainter implements Painter {
   @Override
   public Layer layer() {
-    return new Layer("kernel.lot", "Lot", Layer.Band.GROUND);
+    return new Layer("site.lot", "Lot", Layer.Band.GROUND);
   }
 
   @Override

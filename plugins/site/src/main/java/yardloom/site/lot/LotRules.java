@@ -26,7 +26,7 @@ public final class LotRules {
     return outside(
         plan,
         plan.all(Element.Bed.class),
-        "kernel.bed-outside-lot",
+        "site.bed-outside-lot",
         Severity.ERROR,
         "move or trim the bed; `shape & lot.shape` keeps the part inside");
   }
@@ -37,7 +37,7 @@ public final class LotRules {
     return outside(
         plan,
         built,
-        "kernel.building-outside-lot",
+        "site.building-outside-lot",
         Severity.ERROR,
         "check the measurements; a house of the neighbours needs `neighbour: true`");
   }
@@ -48,7 +48,7 @@ public final class LotRules {
     return outside(
         plan,
         ways,
-        "kernel.way-outside-lot",
+        "site.way-outside-lot",
         Severity.NOTE,
         "work on the street's land needs leave of its owner, in most places a permit");
   }
@@ -90,7 +90,7 @@ public final class LotRules {
               if (!unstated.isEmpty()) {
                 findings.add(
                     Finding.of(
-                            "kernel.side-role",
+                            "site.side-role",
                             Severity.NOTE,
                             "nothing is said about the lot side(s) " + unstated,
                             "give each a role and the setback of the local code, such as"

@@ -76,15 +76,15 @@ public final class SiteTables {
         .orElse(Table.titled("areas", "What covers the lot").build());
   }
 
-  public static Table whyNotHere(Plan plan) {
+  public static Table buildableLimits(Plan plan) {
     Optional<Lot> lot = plan.lot();
     List<Partition.Part> parts = lot.map(l -> LotGround.byReason(plan, l)).orElse(List.of());
     if (parts.size() < 2) {
-      return Table.titled("why-not-here", "Why not here").build();
+      return Table.titled("buildable-limits", "Limits on the buildable area").build();
     }
     return parts(
-        "why-not-here",
-        "Why not here",
+        "buildable-limits",
+        "Limits on the buildable area",
         lot.get(),
         parts,
         "Ground that several rules take is counted for the first of them. Rules are as stated in the"

@@ -5,5 +5,5 @@ import yardloom.kernel.plan.AttributeKey;
 
 /** Where ways into the yard start. */
 public record Gate(String name, Point at) {
-  public static final AttributeKey<Gate> KEY = new AttributeKey<>("kernel.gate", Gate.class);
+  public static final AttributeKey<Gate> KEY = new AttributeKey<>("site.gate", Gate.class);
 }

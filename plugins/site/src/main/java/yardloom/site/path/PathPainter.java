@@ -11,7 +11,7 @@ import yardloom.site.element.ElementPainter;
 /** Paths in their full width. */
 public final class PathPainter extends ElementPainter<Element.Path> {
   public PathPainter() {
-    super(Element.Path.class, new Layer("kernel.path", "Paths", Layer.Band.WORKS));
+    super(Element.Path.class, new Layer("site.path", "Paths", Layer.Band.WORKS));
   }
 
   @Override

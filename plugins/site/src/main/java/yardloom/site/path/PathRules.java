@@ -50,7 +50,7 @@ public final class PathRules {
         if (inside.area().compareTo(TOUCHING) > 0) {
           findings.add(
               Finding.of(
-                      "kernel.path-building",
+                      "site.path-building",
                       Severity.WARNING,
                       Show.area(plan, inside.area()) + " of it lie in " + b.id(),
                       "lead it round, or check the coordinates",
@@ -85,7 +85,7 @@ public final class PathRules {
   private static Finding narrow(
       Plan plan, Element.Path path, Cited<Length> limit, Severity severity, String asks) {
     return Finding.of(
-            "kernel.path-width",
+            "site.path-width",
             severity,
             Show.small(plan, path.width())
                 + " wide; "
@@ -125,7 +125,7 @@ public final class PathRules {
     int needed = (int) Math.ceil(gap.ratioTo(every) - EPSILON_M) - 1;
     return Optional.of(
         Finding.of(
-                "kernel.path-passing",
+                "site.path-passing",
                 Severity.WARNING,
                 "runs "
                     + Show.length(plan, gap)
@@ -234,7 +234,7 @@ public final class PathRules {
   private static Finding cannotTurn(
       Plan plan, Element.Path path, Point end, Cited<Length> turning) {
     return Finding.of(
-            "kernel.path-turning",
+            "site.path-turning",
             Severity.WARNING,
             "ends where no circle of "
                 + Show.small(plan, turning.value())
@@ -255,7 +255,7 @@ public final class PathRules {
     List<String> names = tight.stream().map(p -> p.id().name()).distinct().toList();
     return Optional.of(
         Finding.of(
-                "kernel.path-turning",
+                "site.path-turning",
                 Severity.NOTE,
                 "a barrow cannot be turned in a circle of "
                     + Show.small(plan, turning.value())

@@ -35,7 +35,7 @@ public final class PathWords {
       Optional<Length> passingEvery,
       String rule) {
     public static final AttributeKey<PathAsked> KEY =
-        new AttributeKey<>("kernel.path-standard", PathAsked.class);
+        new AttributeKey<>("site.path-standard", PathAsked.class);
   }
 
   private PathWords() {}

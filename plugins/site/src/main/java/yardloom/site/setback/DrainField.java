@@ -10,7 +10,7 @@ import yardloom.kernel.unit.Length;
  */
 public record DrainField(Length beds) {
   public static final AttributeKey<DrainField> KEY =
-      new AttributeKey<>("kernel.drain-field", DrainField.class);
+      new AttributeKey<>("site.drain-field", DrainField.class);
 
   static final Length USUAL = Length.feet(10);
 }

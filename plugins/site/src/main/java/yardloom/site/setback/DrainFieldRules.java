@@ -64,7 +64,7 @@ public final class DrainFieldRules {
       String what,
       Source source) {
     return Finding.of(
-            "kernel.drain-field",
+            "site.drain-field",
             Severity.WARNING,
             "stands "
                 + Show.length(plan, away)

@@ -18,7 +18,7 @@ import yardloom.kernel.unit.Length;
 public record Restriction(
     Kind kind, String reason, Shape ground, Set<Subject> bars, Optional<Band> band, String rule) {
   public static final AttributeKey<Restriction> KEY =
-      new AttributeKey<>("kernel.restriction", Restriction.class);
+      new AttributeKey<>("site.restriction", Restriction.class);
 
   /** Sorts of rules. */
   public enum Kind {

@@ -38,7 +38,7 @@ public final class RestrictionPainter implements Painter {
 
   @Override
   public Layer layer() {
-    return new Layer("kernel.restriction", "Sight, easement and clearance", Layer.Band.NOTES);
+    return new Layer("site.restriction", "Sight, easement and clearance", Layer.Band.NOTES);
   }
 
   @Override

@@ -55,7 +55,7 @@ public final class RestrictionRules {
     boolean low = bed && rule.band().isPresent();
     return Optional.of(
         Finding.of(
-                "kernel.restriction",
+                "site.restriction",
                 low ? Severity.NOTE : Severity.ERROR,
                 Show.area(plan, both.area()) + " lie in the " + rule.reason() + limit,
                 low ? "choose plants that stay below it" : "move it, or ask for leave in writing",

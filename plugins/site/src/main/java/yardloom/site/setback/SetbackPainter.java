@@ -14,7 +14,7 @@ import yardloom.kernel.plan.Plan;
 public final class SetbackPainter implements Painter {
   @Override
   public Layer layer() {
-    return new Layer("kernel.setback", "Setback lines", Layer.Band.GROUND);
+    return new Layer("site.setback", "Setback lines", Layer.Band.GROUND);
   }
 
   @Override

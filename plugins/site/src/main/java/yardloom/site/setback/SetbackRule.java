@@ -23,7 +23,7 @@ public record SetbackRule(
     Optional<Restriction.Band> band,
     String rule) {
   public static final AttributeKey<SetbackRule> KEY =
-      new AttributeKey<>("kernel.setback-rule", SetbackRule.class);
+      new AttributeKey<>("site.setback-rule", SetbackRule.class);
 
   /** What a setback is measured to: codes differ (Greenwood Village 15.04.580, Clear Creek). */
   public enum MeasuredTo {
@@ -44,7 +44,7 @@ public record SetbackRule(
       Optional<Restriction.Band> band,
       String rule) {
     public static final AttributeKey<ForRole> KEY =
-        new AttributeKey<>("kernel.setback-for-role", ForRole.class);
+        new AttributeKey<>("site.setback-for-role", ForRole.class);
 
     SetbackRule at(String side, Length outside) {
       return new SetbackRule(side, role, distance, datum, outside, to, band, rule);

@@ -35,7 +35,7 @@ public final class SetbackRules {
                         .collect(Collectors.joining(", "));
                 findings.add(
                     Finding.of(
-                            "kernel.setback-room",
+                            "site.setback-room",
                             Severity.ERROR,
                             "the setbacks leave no ground; the lot is taken up by those from "
                                 + eaters,
@@ -106,7 +106,7 @@ public final class SetbackRules {
                 () -> Show.length(plan, taken.side().distance()) + " from " + taken.side().name());
     return Optional.of(
         Finding.of(
-                bed ? "kernel.bed-setback" : "kernel.building-setback",
+                bed ? "site.bed-setback" : "site.building-setback",
                 Severity.WARNING,
                 Show.area(plan, within.area()) + " lie within the setback of " + from,
                 bed
@@ -131,7 +131,7 @@ public final class SetbackRules {
         element instanceof Element.Building b && b.eavesHeight().compareTo(band.from()) <= 0;
     return Optional.of(
         Finding.of(
-                "kernel.building-setback",
+                "site.building-setback",
                 Severity.WARNING,
                 Show.area(plan, within.area())
                     + " lie within the setback of "

@@ -28,7 +28,7 @@ public final class SightWords {
   public record SightRule(
       Length legFirst, Length legSecond, Datum datum, Restriction.Band clear, String rule) {
     public static final AttributeKey<SightRule> KEY =
-        new AttributeKey<>("kernel.sight-rule", SightRule.class);
+        new AttributeKey<>("site.sight-rule", SightRule.class);
   }
 
   /**
@@ -38,8 +38,7 @@ public final class SightWords {
    * @param clear heights between which nothing may stand
    */
   public record Legs(Point corner, Point first, Point second, Restriction.Band clear) {
-    public static final AttributeKey<Legs> KEY =
-        new AttributeKey<>("kernel.sight-legs", Legs.class);
+    public static final AttributeKey<Legs> KEY = new AttributeKey<>("site.sight-legs", Legs.class);
   }
 
   private SightWords() {}

@@ -23,7 +23,7 @@ public final class TapePointPainter implements Painter {
 
   @Override
   public Layer layer() {
-    return new Layer("kernel.tape-points", "Points to set out from", Layer.Band.NOTES);
+    return new Layer("site.tape-points", "Points to set out from", Layer.Band.NOTES);
   }
 
   @Override

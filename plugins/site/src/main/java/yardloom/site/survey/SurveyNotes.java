@@ -16,10 +16,10 @@ public final class SurveyNotes {
    */
   public record Described(String name, Deed deed, String basis) {}
 
-  public static final AttributeKey<Tied> TIES = new AttributeKey<>("kernel.tie", Tied.class);
+  public static final AttributeKey<Tied> TIES = new AttributeKey<>("site.tie", Tied.class);
 
   public static final AttributeKey<Described> DEEDS =
-      new AttributeKey<>("kernel.deed", Described.class);
+      new AttributeKey<>("site.deed", Described.class);
 
   private SurveyNotes() {}
 }

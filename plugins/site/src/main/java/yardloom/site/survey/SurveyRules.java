@@ -44,7 +44,7 @@ public final class SurveyRules {
       return Optional.of(
           at(
               place,
-              "kernel.tie-unchecked",
+              "site.tie-unchecked",
               Severity.NOTE,
               "the point '" + tied.name() + "' rests on two tapes; nothing checks them",
               "pull a third tape, from the side",
@@ -66,7 +66,7 @@ public final class SurveyRules {
     return Optional.of(
         at(
             place,
-            "kernel.tie-residual",
+            "site.tie-residual",
             Severity.WARNING,
             String.format(
                 Locale.ROOT,
@@ -89,7 +89,7 @@ public final class SurveyRules {
           findings.add(
               at(
                   call.place(),
-                  "kernel.deed-curve",
+                  "site.deed-curve",
                   Severity.WARNING,
                   "the curve '" + call.name() + "' contradicts itself: " + d,
                   "compare with the recorded plat; the first two elements given were used",
@@ -105,7 +105,7 @@ public final class SurveyRules {
       return Optional.of(
           at(
               place,
-              "kernel.deed-unchecked",
+              "site.deed-unchecked",
               Severity.NOTE,
               "the last call was worked out, so the description does not check itself",
               "find the recorded closing call",
@@ -118,7 +118,7 @@ public final class SurveyRules {
     return Optional.of(
         at(
             place,
-            "kernel.deed-misclosure",
+            "site.deed-misclosure",
             Severity.WARNING,
             String.format(
                 Locale.ROOT,

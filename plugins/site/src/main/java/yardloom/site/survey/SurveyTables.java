@@ -67,7 +67,7 @@ public final class SurveyTables {
 
   public static Table deeds(Plan plan) {
     Table.Builder table =
-        Table.titled("deed", "Calls of the description")
+        Table.titled("deed", "Deed calls")
             .column(Column.text("call", "call"))
             .column(Column.text("bearing", "plan bearing (of the chord)"))
             .column(Column.of("distance", "distance (chord)", Measure.LENGTH))

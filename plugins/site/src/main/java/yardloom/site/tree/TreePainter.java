@@ -15,7 +15,7 @@ import yardloom.site.element.ElementPainter;
 /** Trees as crowns of the width that the plan gives, open so that the ground below can be read. */
 public final class TreePainter extends ElementPainter<Element.Tree> {
   public TreePainter() {
-    super(Element.Tree.class, new Layer("kernel.tree", "Trees", Layer.Band.PLANTS));
+    super(Element.Tree.class, new Layer("site.tree", "Trees", Layer.Band.PLANTS));
   }
 
   @Override

@@ -68,7 +68,7 @@ public final class TreeRootRules {
             .map(t -> Source.plan("tree protection by " + t.rule() + "; verify locally"))
             .orElse(USUAL_PROTECTION);
     return Finding.of(
-            "kernel.tree-roots",
+            "site.tree-roots",
             bed ? Severity.NOTE : Severity.WARNING,
             Show.area(plan, both.area())
                 + " lie within "

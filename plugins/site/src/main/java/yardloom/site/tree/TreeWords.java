@@ -34,7 +34,7 @@ public final class TreeWords {
    */
   public record TreeProtection(double factor, String rule) {
     public static final AttributeKey<TreeProtection> KEY =
-        new AttributeKey<>("kernel.tree-protection", TreeProtection.class);
+        new AttributeKey<>("site.tree-protection", TreeProtection.class);
   }
 
   private TreeWords() {}

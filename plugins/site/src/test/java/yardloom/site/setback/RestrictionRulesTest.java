@@ -83,7 +83,7 @@ class RestrictionRulesTest {
     cornerLot();
     BuiltWords.fence(in, "tall", Line.between(p(40, 1), p(59, 1)), ft(6), null, null);
     BuiltWords.fence(in, "low", Line.between(p(59, 2), p(59, 20)), ft(2.5), null, null);
-    List<Finding> found = findings("kernel.restriction");
+    List<Finding> found = findings("site.restriction");
     assertEquals(List.of("tall"), found.stream().map(f -> f.element().get().name()).toList());
     assertEquals(Severity.ERROR, found.get(0).severity());
     assertTrue(found.get(0).text().contains("between 30 in and 8.00 ft"), found.get(0).text());
@@ -95,7 +95,7 @@ class RestrictionRulesTest {
     TreeWords.tree(in, "high crown", p(55, 5), ft(8), ft(30), ft(9), null, null, null);
     TreeWords.tree(in, "low crown", p(50, 5), ft(6), ft(30), ft(4), null, null, null);
     BedWords.bed(in, "flowers", box(52, 10, 4, 4), null, null);
-    List<Finding> found = findings("kernel.restriction");
+    List<Finding> found = findings("site.restriction");
     assertEquals(
         List.of("low crown", "flowers"),
         found.stream().map(f -> f.element().get().name()).toList());
@@ -120,7 +120,7 @@ class RestrictionRulesTest {
     RestrictionWords.easement(in, "drain", box(0, 110, 60, 10), "the city", null);
     BedWords.bed(in, "bed", box(0, 112, 4, 4), null, null);
     BuiltWords.structure(in, "shed", box(10, 112, 8, 8), ft(8));
-    List<Finding> found = findings("kernel.restriction");
+    List<Finding> found = findings("site.restriction");
     assertEquals(List.of("shed"), found.stream().map(f -> f.element().get().name()).toList());
     assertTrue(found.get(0).source().cite().contains("the city"));
   }
@@ -130,7 +130,7 @@ class RestrictionRulesTest {
     RestrictionWords.clearance(in, "well", box(0, 0, 2, 2), ft(10), "beds", null);
     BedWords.bed(in, "near", box(8, 0, 4, 4), null, null);
     BedWords.bed(in, "far", box(12.5, 0, 4, 4), null, null);
-    List<Finding> found = findings("kernel.restriction");
+    List<Finding> found = findings("site.restriction");
     assertEquals(List.of("near"), found.stream().map(f -> f.element().get().name()).toList());
     assertTrue(found.get(0).source().cite().contains("verify locally"));
   }
@@ -140,7 +140,7 @@ class RestrictionRulesTest {
     TreeWords.tree(in, "oak", p(0, 0), ft(20), ft(30), null, Length.inches(12), null, null);
     BuiltWords.paving(in, "near", box(11, 0, 5, 5), null);
     BuiltWords.paving(in, "far", box(12.5, -10, 5, 5), null);
-    List<Finding> found = findings("kernel.tree-roots");
+    List<Finding> found = findings("site.tree-roots");
     assertEquals(List.of("near"), found.stream().map(f -> f.element().get().name()).toList());
     assertTrue(found.get(0).text().contains("within 12.00 ft of the trunk"), found.get(0).text());
   }
@@ -164,7 +164,7 @@ class RestrictionRulesTest {
     BedWords.bed(in, "by main", box(5, 1.5, 4, 4), null, null);
     BedWords.bed(in, "by narrow", box(21, 20, 4, 4), null, null);
     BedWords.bed(in, "lost", box(50, 50, 4, 4), null, null);
-    List<Finding> found = findings("kernel.access");
+    List<Finding> found = findings("site.access");
     assertEquals(
         List.of("by narrow", "lost"), found.stream().map(f -> f.element().get().name()).toList());
     assertTrue(found.get(0).text().endsWith("it can be reached on foot"));
@@ -179,9 +179,9 @@ class RestrictionRulesTest {
         .attributes()
         .add(WayStart.KEY, new WayStart("drive", box(36, 1, 10, 10)), in.place())
         .add(WayStart.KEY, new WayStart("lawn", box(80, 80, 10, 10)), in.place());
-    List<Finding> found = findings("kernel.access");
+    List<Finding> found = findings("site.access");
     assertEquals(2, found.size(), "one bed from the drive, one finding for all from the lawn");
-    assertTrue(found.get(0).text().contains("comes to 'tip spot lawn'"), found.toString());
+    assertTrue(found.get(0).text().contains("comes to 'drop zone lawn'"), found.toString());
     assertEquals("lost", found.get(1).element().get().name());
   }
 
@@ -220,7 +220,7 @@ class RestrictionRulesTest {
         found,
         String.join(
             ",",
-            findings("kernel.drain-field").stream()
+            findings("site.drain-field").stream()
                 .map(f -> f.element().get().name())
                 .sorted(java.util.Comparator.reverseOrder())
                 .toList()));
@@ -231,10 +231,10 @@ class RestrictionRulesTest {
   void drainField_vegetablesOnIt_areAnErrorWithTheReason() {
     RestrictionWords.drainField(in, "field", box(0, 0, 20, 20), ft(1));
     BedWords.bed(in, "greens", box(16, 0, 8, 20), "annual", null);
-    Finding on = findings("kernel.keep-out").get(0);
+    Finding on = findings("site.keep-out").get(0);
     assertEquals(Severity.ERROR, on.severity());
     assertTrue(on.text().contains("drain field"), on.text());
-    assertEquals(1, findings("kernel.drain-field").size());
+    assertEquals(1, findings("site.drain-field").size());
   }
 
   /** Coordinates in metres do not hold feet exactly: the limit is far enough anywhere on a lot. */
@@ -252,7 +252,7 @@ class RestrictionRulesTest {
         new SitePlugin()
             .checks().stream()
                 .flatMap(c -> c.run(plan, FactGraph.of(List.of()).run(plan)).stream())
-                .filter(f -> f.rule().equals("kernel.drain-field"))
+                .filter(f -> f.rule().equals("site.drain-field"))
                 .map(f -> f.element().get().name())
                 .toList());
   }
@@ -288,7 +288,7 @@ class RestrictionRulesTest {
   void fallFromHouse_planeSlope_isAWarning() {
     slopingEastAt(0.05);
     BuiltWords.building(in, "house", box(10, 30, 30, 40), ft(10), null, null, null, null, null);
-    assertTrue(findings("kernel.fall-from-house").get(0).text().contains("rises 5.0 %"));
+    assertTrue(findings("site.fall-from-house").get(0).text().contains("rises 5.0 %"));
   }
 
   /** ramps of at most 1:12, landings of at most 2 %, 36 in clear (405.5). */
@@ -301,7 +301,7 @@ class RestrictionRulesTest {
   void pathSlope_accessiblePath_isARampUpToOneInTwelve(double slope, String said) {
     slopingEastAt(slope);
     PathWords.path(in, "a", Line.between(p(0, 0), p(40, 0)), ft(4), "accessible", null);
-    String text = findings("kernel.path-slope").get(0).text();
+    String text = findings("site.path-slope").get(0).text();
     assertTrue(text.contains(said), text);
   }
 
@@ -313,7 +313,7 @@ class RestrictionRulesTest {
     LevelWords.swale(
         in, "level", Line.between(p(45, 30), p(45, 60)), ft(1), Length.inches(6), null);
     assertEquals(
-        said, findings("kernel.swale").stream().anyMatch(f -> f.text().contains("above 27 %")));
+        said, findings("site.swale").stream().anyMatch(f -> f.text().contains("above 27 %")));
   }
 
   /** T-15: level along a contour; within 10 ft of a house it conflicts with T-02. */
@@ -324,7 +324,7 @@ class RestrictionRulesTest {
     LevelWords.swale(
         in, "level", Line.between(p(45, 30), p(45, 60)), ft(1), Length.inches(6), null);
     LevelWords.swale(in, "steep", Line.between(p(60, 30), p(90, 30)), ft(1), Length.inches(6), 1.5);
-    List<String> texts = findings("kernel.swale").stream().map(Finding::text).toList();
+    List<String> texts = findings("site.swale").stream().map(Finding::text).toList();
     assertEquals(3, texts.size(), texts.toString());
     assertTrue(texts.get(0).startsWith("comes within 10 ft of building \"house\""));
     assertTrue(texts.get(1).startsWith("its sides of 1.5:1 are steeper"));

@@ -68,7 +68,7 @@ class SetbackRulesTest {
       all.addAll(check.run(plan, none));
     }
     return all.stream()
-        .filter(f -> f.rule().equals("kernel.building-setback"))
+        .filter(f -> f.rule().equals("site.building-setback"))
         .map(Finding::text)
         .toList();
   }
@@ -78,7 +78,7 @@ class SetbackRulesTest {
     Facts none = FactGraph.of(List.of()).run(plan);
     TableMaker why =
         new SitePlugin()
-            .tables().stream().filter(t -> t.id().equals("why-not-here")).findAny().get();
+            .tables().stream().filter(t -> t.id().equals("buildable-limits")).findAny().get();
     List<String> names = new ArrayList<>();
     for (List<Cell> row : why.make(plan, none).rows()) {
       String ground = row.get(0).value().get().toString();
@@ -92,21 +92,21 @@ class SetbackRulesTest {
 
   /** Z-01, San Mateo 27.04.085: the line is parallel to the front property line: 60 × 25 ft. */
   @Test
-  void whyNotHere_front_isTheStripParallelToTheLotLine() {
+  void buildableLimits_front_isTheStripParallelToTheLotLine() {
     lot(s -> SideWords.side(s, "south", "front", ft(25), "27.04.085", null, null, null));
     assertEquals(1500, whyNotFt2("setback from south (front, 25.00 ft)"), 1e-6);
   }
 
   /** Z-06 and Z-08: from the curb, 10 ft outside: 15 of the 25 ft count on the lot. */
   @Test
-  void whyNotHere_curbDatum_isNamedAndShorter() {
+  void buildableLimits_curbDatum_isNamedAndShorter() {
     lot(s -> SideWords.side(s, "south", "front", ft(25), "code", "curb", ft(10), null));
     assertEquals(900, whyNotFt2("setback from south (front, 25.00 ft from the curb)"), 1e-6);
   }
 
   /** The street's centre line, 30 ft outside: 55 ft from it leave 25 ft. */
   @Test
-  void whyNotHere_streetCentreDatum_isNamed() {
+  void buildableLimits_streetCentreDatum_isNamed() {
     lot(s -> SideWords.side(s, "south", "front", ft(55), "code", "street centre", ft(30), null));
     assertEquals(
         1500, whyNotFt2("setback from south (front, 55.00 ft from the street centre)"), 1e-6);
@@ -114,7 +114,7 @@ class SetbackRulesTest {
 
   /** The band of an upper floor takes what the lower setback leaves: 10 ft more of 120 ft. */
   @Test
-  void whyNotHere_setbackAboveAHeight_isCountedAfterTheOneForAllHeights() {
+  void buildableLimits_setbackAboveAHeight_isCountedAfterTheOneForAllHeights() {
     lot(
         s -> {
           SideWords.side(s, "east", "side", ft(5), "code", null, null, null);

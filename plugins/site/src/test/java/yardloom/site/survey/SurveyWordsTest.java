@@ -83,15 +83,15 @@ class SurveyWordsTest {
     Point at = tied(0, 5);
     assertEquals(42, at.x().feet(), 1e-6);
     assertEquals(12, at.y().feet(), 1e-6);
-    assertTrue(findings("kernel.tie-residual").isEmpty());
-    assertTrue(findings("kernel.tie-unchecked").isEmpty());
+    assertTrue(findings("site.tie-residual").isEmpty());
+    assertTrue(findings("site.tie-unchecked").isEmpty());
     assertEquals(5, table("ties").rows().size());
   }
 
   @Test
   void tied_oneFootBlunder_isNamed() {
     tied(1, 5);
-    String text = findings("kernel.tie-residual").get(0).text();
+    String text = findings("site.tie-residual").get(0).text();
     assertTrue(text.contains("the tape from stake 3"), text);
     assertTrue(text.contains("is the likeliest to be wrong"), text);
   }
@@ -99,7 +99,7 @@ class SurveyWordsTest {
   @Test
   void tied_oneFootBlunderWithOneTapeToSpare_cannotBeNamed() {
     tied(1, 3);
-    String text = findings("kernel.tie-residual").get(0).text();
+    String text = findings("site.tie-residual").get(0).text();
     assertTrue(text.contains("nobody can tell which is wrong"), text);
   }
 
@@ -108,7 +108,7 @@ class SurveyWordsTest {
     tied(0, 2);
     assertEquals(
         "the point 'corner' rests on two tapes; nothing checks them",
-        findings("kernel.tie-unchecked").get(0).text());
+        findings("site.tie-unchecked").get(0).text());
   }
 
   @Test
@@ -169,7 +169,7 @@ class SurveyWordsTest {
         N 1-42 W,203.00 ft
         N 53-06 W,647.02 ft
         """);
-    String text = findings("kernel.deed-misclosure").get(0).text();
+    String text = findings("site.deed-misclosure").get(0).text();
     assertTrue(text.startsWith("the description fails to close by 0.88 ft, 1 : 2792"), text);
     assertTrue(text.contains("272611.2 sq ft adjusted"), text);
     assertEquals(5, table("deed").rows().size());

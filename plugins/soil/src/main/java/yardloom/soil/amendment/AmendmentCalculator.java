@@ -42,7 +42,7 @@ public final class AmendmentCalculator implements Calculator {
 
   @Override
   public String id() {
-    return "materials.amendments";
+    return "soil.amendments";
   }
 
   @Override

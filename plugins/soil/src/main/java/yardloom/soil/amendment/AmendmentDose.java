@@ -12,5 +12,5 @@ import yardloom.kernel.fact.FactKey;
 public record AmendmentDose(String item, Derived<?> amount, String when) {
   /** What to spread on the soil. */
   public static final FactKey<AmendmentDose> FACT =
-      FactKey.many("materials.amendments", AmendmentDose.class).called("amendments");
+      FactKey.many("soil.amendments", AmendmentDose.class).called("amendments");
 }

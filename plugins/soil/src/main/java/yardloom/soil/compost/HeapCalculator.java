@@ -28,7 +28,7 @@ public final class HeapCalculator implements Calculator {
 
   @Override
   public String id() {
-    return "materials.heap";
+    return "soil.heap";
   }
 
   @Override

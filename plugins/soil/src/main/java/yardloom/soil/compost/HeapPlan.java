@@ -36,7 +36,7 @@ public record HeapPlan(
     Derived<Mass> carbonHigh) {
   /** What becomes of prunings and weeds. */
   public static final FactKey<HeapPlan> FACT =
-      FactKey.one("materials.heap", HeapPlan.class).called("compost heap");
+      FactKey.one("soil.heap", HeapPlan.class).called("compost heap");
 
   public HeapPlan {
     parts = List.copyOf(parts);

@@ -12,6 +12,5 @@ import yardloom.kernel.unit.Volume;
  */
 public record Residue(String material, Volume volume, SourceRef place) {
   /** On the plan, any number: prunings and weeds of a season. */
-  public static final AttributeKey<Residue> KEY =
-      new AttributeKey<>("materials.residue", Residue.class);
+  public static final AttributeKey<Residue> KEY = new AttributeKey<>("soil.residue", Residue.class);
 }

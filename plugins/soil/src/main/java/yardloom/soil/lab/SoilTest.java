@@ -37,5 +37,5 @@ public record SoilTest(
     SourceRef place) {
   /** On the plan: what a soil test found. */
   public static final AttributeKey<SoilTest> KEY =
-      new AttributeKey<>("materials.soil-test", SoilTest.class);
+      new AttributeKey<>("soil.soil-test", SoilTest.class);
 }

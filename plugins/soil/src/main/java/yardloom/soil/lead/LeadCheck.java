@@ -14,7 +14,7 @@ import yardloom.soil.lab.SoilTest;
 public final class LeadCheck implements Check {
   @Override
   public String id() {
-    return "materials.lead";
+    return "soil.lead";
   }
 
   @Override
@@ -50,7 +50,7 @@ public final class LeadCheck implements Check {
 
   private static Finding finding(SoilTest test, Severity severity, String text) {
     return Finding.of(
-            "materials.lead",
+            "soil.lead",
             severity,
             text,
             "Ask the local health department. Grow food in raised beds of clean soil, keep bare"

@@ -28,7 +28,7 @@ public record LocalCheck(
     SourceRef place) {
   /** On the plan, any number: checks that hold where it lies. */
   public static final AttributeKey<LocalCheck> KEY =
-      new AttributeKey<>("materials.local-check", LocalCheck.class);
+      new AttributeKey<>("soil.local-check", LocalCheck.class);
 
   /**
    * A distance to keep.

@@ -34,7 +34,7 @@ public final class LocalChecks implements Check {
 
   @Override
   public String id() {
-    return "materials.local-checks";
+    return "soil.local-checks";
   }
 
   @Override

@@ -22,14 +22,14 @@ import yardloom.kernel.table.DataTable;
 public final class LocalRuleCalculator implements Calculator {
   /** On the plan, any number: rules that hold where it lies. */
   public static final AttributeKey<LocalRule> KEY =
-      new AttributeKey<>("materials.local-rule", LocalRule.class);
+      new AttributeKey<>("soil.local-rule", LocalRule.class);
 
   private static final DataTable GENERIC =
       DataTable.shipped(LocalRuleCalculator.class, "local-rule.csv");
 
   @Override
   public String id() {
-    return "materials.local-rules";
+    return "soil.local-rules";
   }
 
   @Override

@@ -13,12 +13,11 @@ import yardloom.kernel.plan.Plan;
 /** Gives the region that the yard lies in, if a regional file names it. */
 public final class RegionCalculator implements Calculator {
   /** On the plan: the region that it lies in. */
-  public static final AttributeKey<Region> KEY =
-      new AttributeKey<>("materials.region", Region.class);
+  public static final AttributeKey<Region> KEY = new AttributeKey<>("soil.region", Region.class);
 
   @Override
   public String id() {
-    return "materials.region";
+    return "soil.region";
   }
 
   @Override

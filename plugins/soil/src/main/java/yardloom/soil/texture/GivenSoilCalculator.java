@@ -17,7 +17,7 @@ import yardloom.kernel.problem.ProblemCode;
 public final class GivenSoilCalculator implements Calculator {
   @Override
   public String id() {
-    return "materials.given-soil";
+    return "soil.given-soil";
   }
 
   @Override

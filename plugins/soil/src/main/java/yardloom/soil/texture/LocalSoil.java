@@ -27,5 +27,5 @@ public record LocalSoil(
     SourceRef place) {
   /** On the plan, any number: named soils. */
   public static final AttributeKey<LocalSoil> KEY =
-      new AttributeKey<>("materials.local-soil", LocalSoil.class);
+      new AttributeKey<>("soil.local-soil", LocalSoil.class);
 }

@@ -24,7 +24,7 @@ public final class SlowSoilCheck implements Check {
 
   @Override
   public String id() {
-    return "materials.slow-soil";
+    return "soil.slow-soil";
   }
 
   @Override
@@ -46,7 +46,7 @@ public final class SlowSoilCheck implements Check {
     }
     return List.of(
         Finding.of(
-            "materials.slow-soil",
+            "soil.slow-soil",
             Severity.NOTE,
             "Water enters this soil slowly, and cardboard slows it further.",
             "Loosen with a fork before laying, or use chips alone (sheetMulch { chipsOnly() }).",

@@ -26,7 +26,7 @@ public final class SoilCalculator implements Calculator {
 
   @Override
   public String id() {
-    return "materials.soil";
+    return "soil.soil";
   }
 
   @Override

@@ -13,5 +13,5 @@ import yardloom.kernel.unit.Length;
 public record SoilChoice(String name, double rock, Length depth, SourceRef place) {
   /** On the plan: which named soil it has. */
   public static final AttributeKey<SoilChoice> KEY =
-      new AttributeKey<>("materials.soil-choice", SoilChoice.class);
+      new AttributeKey<>("soil.soil-choice", SoilChoice.class);
 }

@@ -36,5 +36,5 @@ public record SoilGiven(
 
   /** On the plan: its soil. */
   public static final AttributeKey<SoilGiven> KEY =
-      new AttributeKey<>("materials.soil", SoilGiven.class);
+      new AttributeKey<>("soil.soil", SoilGiven.class);
 }

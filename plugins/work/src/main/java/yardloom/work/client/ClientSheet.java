@@ -36,7 +36,7 @@ public final class ClientSheet implements SheetMaker {
 
   @Override
   public String id() {
-    return "materials.client";
+    return "work.client";
   }
 
   @Override

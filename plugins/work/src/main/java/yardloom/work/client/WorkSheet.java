@@ -31,7 +31,7 @@ public final class WorkSheet implements SheetMaker {
 
   @Override
   public String id() {
-    return "materials.work";
+    return "work.work";
   }
 
   @Override

@@ -41,7 +41,7 @@ public final class CostCalculator implements Calculator {
 
   @Override
   public String id() {
-    return "materials.cost";
+    return "work.cost";
   }
 
   @Override

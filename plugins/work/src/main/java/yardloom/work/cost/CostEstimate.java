@@ -17,7 +17,7 @@ public record CostEstimate(
     List<Row> rows, Row total, List<String> unpriced, List<Driver> drivers, boolean demo) {
   /** What it may cost. */
   public static final FactKey<CostEstimate> FACT =
-      FactKey.one("materials.cost", CostEstimate.class).called("cost");
+      FactKey.one("work.cost", CostEstimate.class).called("cost");
 
   public CostEstimate {
     rows = List.copyOf(rows);

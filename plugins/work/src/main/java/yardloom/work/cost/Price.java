@@ -15,7 +15,7 @@ import yardloom.kernel.unit.Unit;
  */
 public record Price(String item, String unit, Spread perUnit, boolean demo) {
   /** On the plan, any number: the user's own prices. */
-  public static final AttributeKey<Price> KEY = new AttributeKey<>("materials.price", Price.class);
+  public static final AttributeKey<Price> KEY = new AttributeKey<>("work.price", Price.class);
 
   public Price {
     if (!unit.equals(LocalRate.PIECE) && Unit.byWord(unit).isEmpty()) {

@@ -26,7 +26,7 @@ public final class PriceCheck implements Check {
 
   @Override
   public String id() {
-    return "materials.price-names";
+    return "work.price-names";
   }
 
   @Override

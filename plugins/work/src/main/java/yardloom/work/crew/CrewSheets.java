@@ -36,7 +36,7 @@ public final class CrewSheets implements SheetMaker {
 
   @Override
   public String id() {
-    return "materials.crew";
+    return "work.crew";
   }
 
   @Override
@@ -61,7 +61,7 @@ public final class CrewSheets implements SheetMaker {
     List<Panel> panels = new ArrayList<>();
     panels.add(new Panel.Notes(time.phase().title(), steps(time, plan, facts)));
     panels.add(Panel.SitePlan.yardWith(offers.layers(SheetPage.WAYS, time.phase().id())));
-    panels.add(new Panel.Notes("Mind", texts(time.phase().cautions(), units)));
+    panels.add(new Panel.Notes("Safety", texts(time.phase().cautions(), units)));
     for (Table table :
         List.of(needed(time, plan, facts), tasks(time, plan, facts), layers(time, plan, facts))) {
       if (!table.isEmpty()) {

@@ -6,10 +6,10 @@ import java.util.Set;
 import yardloom.facts.Ways;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.DropPile;
+import yardloom.facts.mulch.DropZone;
 import yardloom.facts.mulch.Haul;
 import yardloom.facts.mulch.Surface;
-import yardloom.facts.mulch.TipPile;
-import yardloom.facts.mulch.TipSpot;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -29,7 +29,7 @@ public final class HaulCalculator implements Calculator {
 
   @Override
   public String id() {
-    return "materials.haul";
+    return "work.haul";
   }
 
   @Override
@@ -49,13 +49,13 @@ public final class HaulCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    List<TipPile> piles = in.all(YardFacts.PILES);
+    List<DropPile> piles = in.all(YardFacts.PILES);
     if (piles.isEmpty()) {
       return;
     }
     BarrowWay open = new BarrowWay(obstacles(plan));
     Ways ways = in.find(YardFacts.WAYS).orElse(Ways.NONE);
-    for (TipPile pile : piles) {
+    for (DropPile pile : piles) {
       hauls(pile, in.all(YardFacts.SURFACES), new HaulWay.Finder(plan, pile, open, ways))
           .forEach(h -> out.give(YardFacts.HAULS, h));
     }
@@ -68,7 +68,7 @@ public final class HaulCalculator implements Calculator {
     return shapes;
   }
 
-  private static List<Haul> hauls(TipPile pile, List<Surface> surfaces, HaulWay.Finder ways) {
+  private static List<Haul> hauls(DropPile pile, List<Surface> surfaces, HaulWay.Finder ways) {
     List<Haul> hauls = new ArrayList<>();
     for (Surface s : surfaces) {
       List<Course> lifts = s.lifts(pile.spot().material());
@@ -80,7 +80,7 @@ public final class HaulCalculator implements Calculator {
     return hauls;
   }
 
-  private static Haul haul(TipSpot spot, Surface to, Course course, HaulWay way) {
+  private static Haul haul(DropZone spot, Surface to, Course course, HaulWay way) {
     Derived<Volume> volume = course.volume().orElseThrow();
     Derived<Integer> trips =
         Derived.by("trips = volume / barrow, rounded up", WholePieces.SOURCE)

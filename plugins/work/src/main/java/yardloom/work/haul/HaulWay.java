@@ -2,9 +2,9 @@ package yardloom.work.haul;
 
 import java.util.Optional;
 import yardloom.facts.Ways;
+import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.Haul;
 import yardloom.facts.mulch.Surface;
-import yardloom.facts.mulch.TipPile;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
@@ -29,7 +29,7 @@ public record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
   /** Finds the ways from one heap. */
   static final class Finder {
     private final Plan plan;
-    private final TipPile pile;
+    private final DropPile pile;
     private final BarrowWay open;
     private final WaysFrom paths;
 
@@ -37,7 +37,7 @@ public record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
      * @param open the ways round buildings
      * @param ways the paths and hard surfaces
      */
-    Finder(Plan plan, TipPile pile, BarrowWay open, Ways ways) {
+    Finder(Plan plan, DropPile pile, BarrowWay open, Ways ways) {
       this.plan = plan;
       this.pile = pile;
       this.open = open;

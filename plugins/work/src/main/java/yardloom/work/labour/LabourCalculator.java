@@ -44,7 +44,7 @@ public final class LabourCalculator implements Calculator {
 
   @Override
   public String id() {
-    return "materials.labour";
+    return "work.labour";
   }
 
   @Override

@@ -24,7 +24,7 @@ public record TaskLoad(
     Derived<TimeSpan> high) {
   /** Hours by task. */
   public static final FactKey<TaskLoad> FACT =
-      FactKey.many("materials.tasks", TaskLoad.class).called("tasks");
+      FactKey.many("work.tasks", TaskLoad.class).called("tasks");
 
   /** Hours of several tasks together. */
   public record Sum(TimeSpan low, TimeSpan likely, TimeSpan high) {}

@@ -31,7 +31,7 @@ public record WorkSettings(
     SourceRef place) {
   /** On the plan: who works when. */
   public static final AttributeKey<WorkSettings> KEY =
-      new AttributeKey<>("materials.work", WorkSettings.class);
+      new AttributeKey<>("work.work", WorkSettings.class);
 
   private static final Source WEEKLY =
       Source.memory(

@@ -24,5 +24,5 @@ public record PhaseTime(
     String why) {
   /** Phases with their days, in working order. */
   public static final FactKey<PhaseTime> FACT =
-      FactKey.many("materials.phases", PhaseTime.class).called("phases");
+      FactKey.many("work.phases", PhaseTime.class).called("phases");
 }

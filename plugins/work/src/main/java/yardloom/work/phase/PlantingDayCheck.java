@@ -22,7 +22,7 @@ public final class PlantingDayCheck implements Check {
 
   @Override
   public String id() {
-    return "materials.planting-day";
+    return "work.planting-day";
   }
 
   @Override

@@ -27,7 +27,7 @@ public final class RestingTimeCheck implements Check {
 
   @Override
   public String id() {
-    return "materials.resting-time";
+    return "work.resting-time";
   }
 
   @Override
@@ -50,7 +50,7 @@ public final class RestingTimeCheck implements Check {
     }
     return List.of(
         Finding.of(
-            "materials.resting-time",
+            "work.resting-time",
             Severity.NOTE,
             "Annual beds are planted on "
                 + planted.get()

@@ -23,7 +23,7 @@ import yardloom.work.labour.WorkSettings;
 public final class ScheduleCalculator implements Calculator {
   @Override
   public String id() {
-    return "materials.schedule";
+    return "work.schedule";
   }
 
   @Override

@@ -26,8 +26,7 @@ class RestingTimeTest {
     Plan plan = kit.plan();
     Results r = PlanKit.run(plan, stand("roots", 20));
     assertTrue(
-        PlanKit.findings(plan, r).stream()
-            .anyMatch(f -> f.rule().equals("materials.resting-time")));
+        PlanKit.findings(plan, r).stream().anyMatch(f -> f.rule().equals("work.resting-time")));
   }
 
   private static Stand stand(String bed, int plants) {

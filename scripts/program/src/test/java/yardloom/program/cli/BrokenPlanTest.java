@@ -59,8 +59,7 @@ class BrokenPlanTest {
   @Test
   void bedOutsideTheLot_isAFindingWithItsPlace() throws IOException {
     Run run = check(LOT + "bed('a', rect(38.ft, 1.ft, 4.ft, 8.ft))\n");
-    assertProblem(
-        run, ExitCode.FINDINGS, "plan.groovy:2:1: ", "bed \"a\"", "kernel.bed-outside-lot");
+    assertProblem(run, ExitCode.FINDINGS, "plan.groovy:2:1: ", "bed \"a\"", "site.bed-outside-lot");
   }
 
   @Test

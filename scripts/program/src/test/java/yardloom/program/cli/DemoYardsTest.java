@@ -79,7 +79,7 @@ class DemoYardsTest {
           plan.contains(wanted) || plan.contains(wanted.replace("&quot;", "\"")),
           wanted + " is not on the site plan");
     }
-    String why = files.get("tables/why-not-here.csv");
+    String why = files.get("tables/buildable-limits.csv");
     assertTrue(why.contains("setback from east (corner side, 16.00 ft, above 25.00 ft)"), why);
     assertTrue(why.contains("sight triangle south/east"), why);
     assertTrue(files.get("tables/deed.csv").contains("R 20.00 ft"), files.get("tables/deed.csv"));
@@ -107,7 +107,7 @@ class DemoYardsTest {
         treeProtection factor: 18, rule: 'another code'
         """);
     Map<String, String> files = draw(dir.resolve("seattle-corner.groovy"), "seattle-corner");
-    String why = files.get("tables/why-not-here.csv");
+    String why = files.get("tables/buildable-limits.csv");
     assertTrue(why.contains("setback from south (front, 15.00 ft)"), why);
     String plan = files.get("sheets/01-site-plan.svg");
     assertTrue(plan.contains("clear from 3'-0\" to 10'-0\"") || plan.contains("3'-0&quot; to 10"));

@@ -40,9 +40,9 @@ class PlantingDayTest {
 
   @Test
   void hardyPlant_orALaterStart_isNot() throws IOException {
-    assertFalse(said("2027-04-01", "kale").contains("materials.planting-day"));
-    assertFalse(said("2027-06-01", "tomato").contains("materials.planting-day"));
+    assertFalse(said("2027-04-01", "kale").contains("work.planting-day"));
+    assertFalse(said("2027-06-01", "tomato").contains("work.planting-day"));
     // In October the day of this year is past; next year's is another season.
-    assertFalse(said("2027-10-01", "kale").contains("materials.planting-day"));
+    assertFalse(said("2027-10-01", "kale").contains("work.planting-day"));
   }
 }

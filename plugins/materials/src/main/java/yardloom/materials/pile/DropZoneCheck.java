@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.TipPile;
+import yardloom.facts.mulch.DropPile;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
@@ -20,7 +20,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 
 /** Whether heaps fit, stay off pavement and trees, and can be reached. */
-public final class TipPileCheck implements Check {
+public final class DropZoneCheck implements Check {
   private static final Source TRUCK =
       Source.read(
           "Chip drops need at least 8 by 15 ft of ground and about 20 ft overhead",
@@ -32,7 +32,7 @@ public final class TipPileCheck implements Check {
 
   @Override
   public String id() {
-    return "materials.tip-piles";
+    return "materials.drop-zones";
   }
 
   @Override
@@ -43,8 +43,8 @@ public final class TipPileCheck implements Check {
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> findings = new ArrayList<>();
-    for (TipPile pile : facts.all(YardFacts.PILES)) {
-      String name = "the tip spot \"" + pile.spot().name() + "\"";
+    for (DropPile pile : facts.all(YardFacts.PILES)) {
+      String name = "the drop zone \"" + pile.spot().name() + "\"";
       if (!pile.fits()) {
         findings.add(
             finding(
@@ -81,7 +81,7 @@ public final class TipPileCheck implements Check {
   }
 
   /** Neither heap nor truck belongs on a drain field or other ground that stays free. */
-  private static void keptFree(Plan plan, TipPile pile, String name, List<Finding> findings) {
+  private static void keptFree(Plan plan, DropPile pile, String name, List<Finding> findings) {
     Shape used = pile.spot().approach().orElse(Shape.EMPTY).plus(pile.spot().shape());
     for (Element.KeepOut free : plan.all(Element.KeepOut.class)) {
       if (free.shape().overlaps(used)) {
@@ -102,7 +102,7 @@ public final class TipPileCheck implements Check {
   }
 
   /** Ground for the truck's bed, however small the load. */
-  private static List<Finding> room(Plan plan, TipPile pile, String name) {
+  private static List<Finding> room(Plan plan, DropPile pile, String name) {
     LongAxis spot = LongAxis.of(pile.spot().shape());
     if (!spot.width().isShortOf(TRUCK_WIDTH) && !spot.length().isShortOf(BED_DOWN)) {
       return List.of();
@@ -127,7 +127,7 @@ public final class TipPileCheck implements Check {
 
   /** What stands in the truck's way, and what it drives under or over. */
   private static void approach(
-      Plan plan, TipPile pile, Shape way, String name, List<Finding> findings) {
+      Plan plan, DropPile pile, Shape way, String name, List<Finding> findings) {
     overhead(plan, pile, way, "the truck's way to " + name).forEach(findings::add);
     for (Element e : plan.elements()) {
       boolean hard = e instanceof Element.Building || e instanceof Element.Structure;
@@ -143,7 +143,7 @@ public final class TipPileCheck implements Check {
     }
   }
 
-  private static List<Finding> overhead(Plan plan, TipPile pile, Shape ground, String name) {
+  private static List<Finding> overhead(Plan plan, DropPile pile, Shape ground, String name) {
     List<Finding> findings = new ArrayList<>();
     for (Element e : plan.elements()) {
       boolean tree = e instanceof Element.Tree;
@@ -164,7 +164,7 @@ public final class TipPileCheck implements Check {
     return findings;
   }
 
-  private static List<Finding> offTheLot(Plan plan, TipPile pile, String name) {
+  private static List<Finding> offTheLot(Plan plan, DropPile pile, String name) {
     if (plan.lot().isEmpty()) {
       return List.of();
     }
@@ -181,7 +181,7 @@ public final class TipPileCheck implements Check {
             .marking(outside));
   }
 
-  private static Finding finding(TipPile pile, String rule, String text, String advice) {
+  private static Finding finding(DropPile pile, String rule, String text, String advice) {
     return Finding.of(rule, Severity.WARNING, text, advice, TRUCK).at(pile.spot().place());
   }
 }

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.facts.PlanKit;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.Haul;
-import yardloom.facts.mulch.TipPile;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Line;
@@ -30,9 +30,9 @@ import yardloom.site.setback.RestrictionWords;
 import yardloom.work.cost.PriceWords;
 import yardloom.work.haul.BarrowWay;
 
-class TipPileTest {
+class DropZoneTest {
   private static void tip(PlanKit kit, Shape spot, Length access) {
-    PileWords.tipPile(kit.words(), "drive", spot, null, null, access, null, 1, null);
+    PileWords.dropZone(kit.words(), "drive", spot, null, null, access, null, 1, null);
   }
 
   private static List<String> rules(Plan plan, Results r) {
@@ -51,7 +51,7 @@ class TipPileTest {
     tip(kit, PlanKit.box(60, 0, 20, 20), null);
     Plan plan = kit.plan();
     Results r = PlanKit.run(plan);
-    TipPile pile = r.all(YardFacts.PILES).get(0);
+    DropPile pile = r.all(YardFacts.PILES).get(0);
     // Soil check M17: 10 cu yd at 37°: 5.271 ft high, 13.988 ft across.
     assertEquals("cone", pile.form());
     assertEquals(5.271, pile.height().value().feet(), 0.001);
@@ -64,7 +64,7 @@ class TipPileTest {
   void load_onNarrowDrive_isAWindrowThatFits() {
     PlanKit kit = bigBed();
     tip(kit, PlanKit.box(60, 0, 10, 30), null);
-    TipPile pile = PlanKit.run(kit.plan()).all(YardFacts.PILES).get(0);
+    DropPile pile = PlanKit.run(kit.plan()).all(YardFacts.PILES).get(0);
     assertEquals("windrow", pile.form());
     assertEquals(10, pile.width().feet(), 0.07);
     assertTrue(pile.fits());
@@ -113,7 +113,7 @@ class TipPileTest {
     PriceWords.priceBook(
         kit.words(), "item,unit,low,likely,high\ncompst,yd3,30,35,50\ngravel,yd3,1,2,3\n", null);
     Plan plan = kit.plan();
-    assertEquals(List.of("materials.price-names"), rules(plan, PlanKit.run(plan)));
+    assertEquals(List.of("work.price-names"), rules(plan, PlanKit.run(plan)));
   }
 
   @Test
@@ -181,7 +181,7 @@ class TipPileTest {
     assertThrows(
         PlanException.class,
         () ->
-            PileWords.tipPile(
+            PileWords.dropZone(
                 kit.words(),
                 "x",
                 PlanKit.box(0, 0, 9, 9),
@@ -194,7 +194,7 @@ class TipPileTest {
     assertThrows(
         PlanException.class,
         () ->
-            PileWords.tipPile(
+            PileWords.dropZone(
                 kit.words(),
                 "x",
                 PlanKit.box(0, 0, 9, 9),
@@ -215,7 +215,7 @@ class TipPileTest {
         Line.between(
             new Point(Length.feet(10), Length.feet(-10)),
             new Point(Length.feet(10), Length.feet(45)));
-    PileWords.tipPile(
+    PileWords.dropZone(
         kit.words(),
         "drive",
         PlanKit.box(0, 40, 20, 20),

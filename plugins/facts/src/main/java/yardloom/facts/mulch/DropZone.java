@@ -19,7 +19,7 @@ import yardloom.kernel.unit.Volume;
  * @param barrow what one barrow takes
  * @param detour how much longer the walk over open ground is than the way round buildings
  */
-public record TipSpot(
+public record DropZone(
     String name,
     SourceRef place,
     Shape shape,

@@ -15,8 +15,8 @@ import yardloom.kernel.unit.Volume;
  * @param middle where barrows are loaded
  * @param fits whether it stays on the spot
  */
-public record TipPile(
-    TipSpot spot,
+public record DropPile(
+    DropZone spot,
     Derived<Volume> load,
     Shape ground,
     String form,
