@@ -6,6 +6,7 @@ import yardloom.facts.mulch.Dripline;
 import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.Haul;
 import yardloom.facts.mulch.MulchTotals;
+import yardloom.facts.mulch.SoilTop;
 import yardloom.facts.mulch.Supply;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.mulch.TopUp;
@@ -95,6 +96,10 @@ public final class YardFacts {
   /** The ground that receives layers, without overlaps; given by materials, read by soil, work. */
   public static final FactKey<Surface> SURFACES =
       FactKey.many("materials.surfaces", Surface.class).called("surfaces to cover");
+
+  /** Soil of raised beds; given by sun, where it casts shade, read by materials. */
+  public static final FactKey<SoilTop> SOIL_TOPS =
+      FactKey.many("sun.soil-tops", SoilTop.class).called("soil of raised beds");
 
   /** Dripline by bed; given by water, read by materials, which lays it between the layers. */
   public static final FactKey<Dripline> DRIPLINES =

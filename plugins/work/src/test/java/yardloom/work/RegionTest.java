@@ -161,6 +161,7 @@ class RegionTest {
   @Test
   void price_planOverRegionOverDemo_whateverTheOrder() {
     PlanKit kit = inFlats();
+    PriceWords.demonstrationPrices(kit.words());
     assertEquals(15, likelyChips(kit), 1e-9);
     rate(regional(kit), "price", "wood-chip mulch", 12, "yd3");
     assertEquals(12, likelyChips(kit), 1e-9);

@@ -1,11 +1,15 @@
 package yardloom.materials.goods;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.SoilTop;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
@@ -16,6 +20,8 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Say;
@@ -47,6 +53,11 @@ public final class HardGoodsCalculator implements Calculator {
   }
 
   @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.SOIL_TOPS);
+  }
+
+  @Override
   public Set<FactKey<?>> gives() {
     return Set.of(SawList.FACT, YardFacts.BILL, YardFacts.JOBS);
   }
@@ -73,38 +84,49 @@ public final class HardGoodsCalculator implements Calculator {
   }
 
   /**
-   * Soil that frames take below compost and chips: they stand on the ground, nothing is dug out.
+   * Soil that frames take below compost and chips, and raised beds below compost up to their soil
+   * top: they stand on the ground, nothing is dug out.
    */
   private static void fills(Plan plan, Facts in, Sink out) {
-    Derived.Builder why = Derived.by("sum of area × (boards − compost and chips)", FILL);
+    Map<ElementId, SoilTop> tops = new TreeMap<>();
+    in.all(YardFacts.SOIL_TOPS).forEach(t -> tops.put(t.in(), t));
+    Derived.Builder why = Derived.by("sum of area × (height − layers)", FILL);
     Volume sum = Volume.ZERO;
     for (Surface s : in.all(YardFacts.SURFACES)) {
       Optional<Frame> frame = plan.element(s.of()).flatMap(bed -> bed.attributes().get(Frame.KEY));
-      if (frame.isPresent()) {
-        Length boards = Lumber.size(frame.get().size()).width().times(frame.get().courses());
-        Length layers =
-            s.courses().stream()
-                .flatMap(c -> c.depth().stream())
-                .map(Derived::value)
-                .reduce(Length.ZERO, Length::plus);
-        sum = sum.plus(s.area().value().deep(boards.minus(layers).max(Length.ZERO)));
+      Length compost = s.depth(Material.COMPOST).map(Derived::value).orElse(Length.ZERO);
+      Length chips = s.depth(Material.WOOD_CHIPS).map(Derived::value).orElse(Length.ZERO);
+      Length height = Length.ZERO;
+      Length layers = compost;
+      if (s.of().kind() == ElementKind.BED && tops.containsKey(s.of())) {
+        height = tops.get(s.of()).height();
+      } else if (frame.isPresent()) {
+        height = Lumber.size(frame.get().size()).width().times(frame.get().courses());
+        layers = compost.plus(chips);
+      }
+      Length fill = height.minus(layers).max(Length.ZERO);
+      if (fill.metres() > 0) {
+        sum = sum.plus(s.area().value().deep(fill));
         why.from("area of " + s.title(), s.area())
-            .from("boards", boards, frame.get().place())
-            .from("compost and chips", layers);
+            .from("height", height, s.place())
+            .from("layers", layers);
       }
     }
     if (sum.compareTo(Volume.ZERO) > 0) {
-      Derived<Volume> exact = why.gives(sum);
-      Derived<Double> settling = Derived.by("soil settles", FILL).gives(SETTLING);
-      Derived<Volume> least = Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
-      line(
-          out,
-          "soil to fill frames",
-          exact,
-          Ordering.bulk(exact, settling, least, plan.info().units()),
-          "15 % for settling");
-      job(out, WorkTask.FILL_FRAMES, exact);
+      fill(plan, why.gives(sum), out);
     }
+  }
+
+  private static void fill(Plan plan, Derived<Volume> exact, Sink out) {
+    Derived<Double> settling = Derived.by("soil settles", FILL).gives(SETTLING);
+    Derived<Volume> least = Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
+    line(
+        out,
+        "soil to fill frames and raised beds",
+        exact,
+        Ordering.bulk(exact, settling, least, plan.info().units()),
+        "15 % for settling");
+    job(out, WorkTask.FILL_FRAMES, exact);
   }
 
   private static void edgings(Plan plan, List<Surface> surfaces, Sink out) {

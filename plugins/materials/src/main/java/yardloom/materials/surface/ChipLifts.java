@@ -50,7 +50,7 @@ final class ChipLifts {
       return List.of(Course.bulk(Material.WOOD_CHIPS, WorkPhase.FINISH, depth, volume));
     }
     Derived<Length> first =
-        Derived.by("first lift = the smaller of what holds cardboard and depth / 2", PRACTICE)
+        Derived.by("min(what holds cardboard, depth / 2)", PRACTICE)
             .from("what holds cardboard", HOLDING)
             .from("depth", depth)
             .gives(HOLDING.min(depth.value().div(2)));

@@ -16,7 +16,7 @@ public final class SurfaceCalculator implements Calculator {
   }
 
   @Override
-  public Set<FactKey<?>> needs() {
+  public Set<FactKey<?>> wants() {
     return Set.of(YardFacts.DRIPLINES);
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import yardloom.facts.BillGroup;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
@@ -27,6 +28,11 @@ final class PlantingJobs {
   }
 
   private PlantingJobs() {}
+
+  /** Where it stands on the bill: what is woody costs several times what is not. */
+  static BillGroup group(Plant plant) {
+    return plant.form().isWoody() ? BillGroup.TREES : BillGroup.PLANTS;
+  }
 
   /** When it is bought and planted. */
   static WorkPhase phase(Plant plant) {

@@ -200,7 +200,7 @@ public final class StandCalculator implements Calculator {
     }
     Derived<Integer> count = p.count();
     return new BillLine(
-        BillGroup.PLANTS,
+        PlantingJobs.group(p.plant()),
         PlantingJobs.phase(p.plant()),
         p.plant().name() + " (" + p.plant().botanical() + ")",
         Optional.of(p.bed().id()),
@@ -212,7 +212,7 @@ public final class StandCalculator implements Calculator {
   private static BillLine bill(Planting.Specimen s) {
     Derived<Integer> one = Derived.given(1, "tree of the plan", s.tree().place());
     return new BillLine(
-        BillGroup.PLANTS,
+        PlantingJobs.group(s.plant()),
         PlantingJobs.phase(s.plant()),
         s.plant().name() + " (" + s.plant().botanical() + "), tree",
         Optional.of(s.tree().id()),

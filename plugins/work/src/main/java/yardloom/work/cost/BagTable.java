@@ -20,13 +20,13 @@ public final class BagTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(BagChoice.FACT);
+    return Set.of(BagChoice.FACT, CostEstimate.FACT);
   }
 
   @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table =
-        Table.titled(id(), "Bags or bulk")
+        Table.titled(id(), CostTable.title("Bags or bulk", facts))
             .column(Column.text("item", "Item"))
             .column(Column.text("phase", "For"))
             .column(Column.of("order", "Order", Measure.VOLUME))
@@ -45,6 +45,12 @@ public final class BagTable implements TableMaker {
           cost.map(c -> Cell.of(c.inBulk())).orElse(Cell.BLANK),
           cost.map(c -> c.breakEven().map(Cell::of).orElse(Cell.text("never"))).orElse(Cell.BLANK));
     }
-    return table.note(CostTable.DEMO).build();
+    if (facts.find(CostEstimate.FACT).map(CostEstimate::demo).orElse(false)) {
+      table.note(CostTable.DEMO);
+    }
+    if (facts.all(BagChoice.FACT).stream().anyMatch(b -> b.cost().isEmpty())) {
+      table.note("No money where the plan gives no price of bags, bulk and delivery.");
+    }
+    return table.build();
   }
 }

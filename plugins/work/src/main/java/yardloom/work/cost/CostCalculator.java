@@ -20,6 +20,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.unit.Unit;
 import yardloom.kernel.unit.Volume;
 import yardloom.work.cost.CostEstimate.Driver;
 import yardloom.work.cost.CostEstimate.Row;
@@ -165,11 +166,12 @@ public final class CostCalculator implements Calculator {
 
   private static CostEstimate estimate(List<Item> items, List<String> unpriced) {
     Inputs inputs = Inputs.of(items);
+    double[] likely = inputs.likely();
     Sampling sampling = new Sampling(inputs.spreads());
     List<Row> rows = new ArrayList<>();
     for (int i = 0; i < items.size(); i++) {
       int at = i;
-      rows.add(row(items.get(i), sampling.of(x -> inputs.cost(at, x))));
+      rows.add(row(items.get(i), inputs.cost(at, likely), sampling.of(x -> inputs.cost(at, x))));
     }
     Percentiles all = sampling.of(inputs::total);
     Derived.Builder why = Derived.by("percentiles of the sampled sum of all rows", Sampling.SOURCE);
@@ -177,6 +179,7 @@ public final class CostCalculator implements Calculator {
     Row total =
         new Row(
             "total",
+            sum(rows),
             why.gives(Money.amount(all.p10())),
             why.gives(Money.amount(all.p50())),
             why.gives(Money.amount(all.p90())));
@@ -184,7 +187,17 @@ public final class CostCalculator implements Calculator {
     return new CostEstimate(rows, total, unpriced, drivers(inputs), demo);
   }
 
-  private static Row row(Item item, Percentiles p) {
+  private static Derived<Money> sum(List<Row> rows) {
+    Derived.Builder why = Derived.by("sum over rows", Source.plan("rows of the table"));
+    rows.forEach(r -> why.from(r.item(), r.likely()));
+    return why.gives(rows.stream().map(r -> r.likely().value()).reduce(Money::plus).orElseThrow());
+  }
+
+  private static String amount(Item item) {
+    return Unit.byWord(item.price().unit()).map(u -> "amount in " + u.symbol()).orElse("amount");
+  }
+
+  private static Row row(Item item, double likely, Percentiles p) {
     Spread price = item.price().perUnit();
     Derived.Builder why =
         Derived.by("percentiles of sampled amount × price", price.source())
@@ -192,8 +205,14 @@ public final class CostCalculator implements Calculator {
             .from("price per " + item.price().unit() + ", low", price.low())
             .from("likely", price.likely())
             .from("high", price.high());
+    Derived<Money> atLikely =
+        Derived.by(amount(item) + " × likely price", price.source())
+            .from("amount", item.amount())
+            .from("likely price", price.likely())
+            .gives(Money.amount(likely));
     return new Row(
         item.name(),
+        atLikely,
         why.gives(Money.amount(p.p10())),
         why.gives(Money.amount(p.p50())),
         why.gives(Money.amount(p.p90())));
@@ -210,6 +229,11 @@ public final class CostCalculator implements Calculator {
         spreads.add(item.pace());
       }
       return new Inputs(items, spreads);
+    }
+
+    /** Every input at its likely value. */
+    double[] likely() {
+      return spreads.stream().mapToDouble(Spread::likely).toArray();
     }
 
     /** Whose input number {@code at} is. */
@@ -239,7 +263,7 @@ public final class CostCalculator implements Calculator {
   }
 
   private static List<Driver> drivers(Inputs inputs) {
-    double[] likely = inputs.spreads().stream().mapToDouble(Spread::likely).toArray();
+    double[] likely = inputs.likely();
     List<Driver> drivers = new ArrayList<>();
     for (int at = 0; at < likely.length; at++) {
       Spread input = inputs.spreads().get(at);

@@ -7,6 +7,7 @@ import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Offers;
@@ -116,17 +117,28 @@ public final class CrewSheets implements SheetMaker {
     Table.Builder table =
         Table.titled("crew-" + time.phase().id().id() + "-layers", "Lay, by surface")
             .column(Column.text("surface", "Surface"))
+            .column(Column.of("sheets", "Sheets", Measure.COUNT))
             .column(Column.text("layer", "Layer"))
             .column(Column.of("depth", "Deep", Measure.DEPTH))
             .column(Column.text("amount", "Amount"));
     for (Surface s : facts.all(YardFacts.SURFACES)) {
-      for (Course course : s.courses()) {
-        if (course.phase() == time.phase().id()) {
+      List<Course> laid = s.courses().stream().filter(c -> c.phase() == time.phase().id()).toList();
+      // Sheets stand in the row of what covers them, or the page would not hold all.
+      Cell sheets =
+          laid.stream().anyMatch(c -> c.material() == Material.CARDBOARD)
+              ? s.sheets().map(Cell::of).orElse(Cell.BLANK)
+              : Cell.BLANK;
+      for (Course course : laid) {
+        if (course.material() != Material.CARDBOARD || laid.size() == 1) {
           table.row(
               Cell.text(s.of().toString()),
+              sheets,
               Cell.text(course.material().title()),
               course.depth().map(Cell::of).orElse(Cell.BLANK),
-              Amounts.cell(plan, course.amount()));
+              course.material() == Material.CARDBOARD
+                  ? Cell.BLANK
+                  : Amounts.cell(plan, course.amount()));
+          sheets = Cell.BLANK;
         }
       }
     }

@@ -21,7 +21,7 @@ import yardloom.work.labour.WorkSettings;
 public final class PhaseTable implements TableMaker {
   private static final String DAYS =
       "One crew, one phase after the other, Monday to Friday. Days on the calendar are working days"
-          + " begun, waiting included; hours are the likely ones of the labour table, without"
+          + " begun, waiting included, for visits from the first to the last, a week apart; hours are the likely ones of the labour table, without"
           + " waiting.";
 
   @Override

@@ -39,7 +39,7 @@ class AppendixLawTest {
           Map.entry("percentiles of the sampled sum of all rows", SAMPLED),
           Map.entry("area within all outlines", OUTLINES),
           Map.entry("area of beds and paths together", OUTLINES),
-          Map.entry("outer and inner edge of all surfaces together", OUTLINES),
+          Map.entry("edge of all surfaces together where they meet lawn", OUTLINES),
           Map.entry("Σ area × (ground − level) at the centroid", OUTLINES),
           Map.entry("lattice places in the bed", OUTLINES),
           Map.entry("(largest − least outlet flow) / largest", NETWORK),
@@ -54,6 +54,7 @@ class AppendixLawTest {
           "default of ",
           "no minimum load",
           "no supply is given; half-inch line",
+          "one for the yard",
           "one at the tap that feeds the dripline",
           "intake of the named soil",
           "of the trade rule");
