@@ -4,7 +4,7 @@ site 'Urbana, Illinois', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 
 climate 'urbana-il'
 formerLawn 'cool season'
 frost last: '04-25', first: '10-14', source: 'demo figures, ask the state climatologist'
-hardinessZone '6a', source: 'demo figure, look it up on the zone map'
+hardinessZone '6a', source: 'demo figure, look it up on the zone map'; demonstrationPrices()
 def bedWidth = param('bedWidth', 4.ft, 'width of the annual beds')
 // Baseline: the two front stakes. Three tapes to each rear stake check each other. The tape from the SE to
 // the NW stake first read 124.17 ft: its residual stood out, so it was dropped and taped again.

@@ -5,6 +5,7 @@ public enum BillGroup {
   SHEET_MULCH("sheet mulch"),
   HARD_GOODS("hard goods"),
   PLANTS("plants"),
+  TREES("trees and shrubs"),
   IRRIGATION("irrigation");
 
   private final String title;

@@ -3,14 +3,17 @@ package yardloom.facts;
 import yardloom.facts.mulch.BorneDepth;
 import yardloom.facts.mulch.BulkDensity;
 import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.mulch.Dripline;
 import yardloom.facts.mulch.DropPile;
+import yardloom.facts.mulch.Haul;
 import yardloom.facts.mulch.MulchTotals;
+import yardloom.facts.mulch.SoilTop;
 import yardloom.facts.mulch.Supply;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.mulch.TopUp;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
-import yardloom.facts.work.Haul;
+import yardloom.facts.work.Job;
 import yardloom.kernel.fact.FactKey;
 
 /** The facts that plugins share. A new one needs a giver and a reader in the same change. */
@@ -103,9 +106,13 @@ public final class YardFacts {
   public static final FactKey<Surface> SURFACES =
       FactKey.many("materials.surfaces", Surface.class).called("surfaces to cover");
 
-  /** How far mulch meets lawn that stays; given by site, read by work. */
-  public static final FactKey<LawnEdge> LAWN_EDGE =
-      FactKey.one("site.lawn-edge", LawnEdge.class).called("edge between mulch and lawn");
+  /** Soil of raised beds; given by sun, where it casts shade, read by materials. */
+  public static final FactKey<SoilTop> SOIL_TOPS =
+      FactKey.many("sun.soil-tops", SoilTop.class).called("soil of raised beds");
+
+  /** Dripline by bed; given by water, read by materials, which lays it between the layers. */
+  public static final FactKey<Dripline> DRIPLINES =
+      FactKey.many("water.driplines", Dripline.class).called("dripline in the beds");
 
   /** What the surfaces take together; given by materials, read by soil and work. */
   public static final FactKey<MulchTotals> MULCH_TOTALS =
@@ -134,6 +141,9 @@ public final class YardFacts {
   /** Barrow trips from the heaps; given by work, read by materials' painter. */
   public static final FactKey<Haul> HAULS =
       FactKey.many("work.hauls", Haul.class).called("barrow ways");
+
+  /** What is to be done; given by every plugin, read by work. */
+  public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");
 
   /** What is to be found or bought; given by every plugin, read by tables. */
   public static final FactKey<BillLine> BILL =

@@ -6,10 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.Set;
+import yardloom.facts.mulch.Dripline;
+import yardloom.facts.work.Job;
+import yardloom.facts.work.WorkPhase;
+import yardloom.facts.work.WorkTask;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactGraph;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -182,6 +187,12 @@ public final class PlanKit {
 
   /** Runs the plugins, with stands and a harvest that another plugin would give. */
   public static Results run(Plan plan, List<Stand> stands, Optional<Harvest> harvest) {
+    return run(plan, stands, harvest, List.of());
+  }
+
+  /** The same, with dripline that water would give. */
+  public static Results run(
+      Plan plan, List<Stand> stands, Optional<Harvest> harvest, List<Dripline> driplines) {
     List<Calculator> calculators = new ArrayList<>();
     plugins().forEach(p -> calculators.addAll(p.calculators()));
     calculators.add(
@@ -193,18 +204,31 @@ public final class PlanKit {
 
           @Override
           public Set<FactKey<?>> gives() {
-            return Set.of(YardFacts.STANDS, YardFacts.HARVEST);
+            return Set.of(YardFacts.STANDS, YardFacts.JOBS, YardFacts.HARVEST, YardFacts.DRIPLINES);
           }
 
           @Override
           public void compute(Plan p, Facts in, Sink out) {
             for (Stand s : stands) {
               out.give(YardFacts.STANDS, s);
+              out.give(YardFacts.JOBS, job(s));
             }
+            driplines.forEach(d -> out.give(YardFacts.DRIPLINES, d));
             harvest.ifPresent(h -> out.give(YardFacts.HARVEST, h));
           }
         });
     return FactGraph.of(calculators).run(plan);
+  }
+
+  /** As if all came in pots or as seed. */
+  private static Job job(Stand s) {
+    return s.drills().isPresent()
+        ? new Job(
+            WorkTask.SOW, WorkPhase.PLANT, Derived.given(s.drills().get(), s.plant(), s.place()))
+        : new Job(
+            WorkTask.PLANT_POT,
+            WorkPhase.PLANT,
+            Derived.given(s.at().size(), s.plant(), s.place()));
   }
 
   /** The bill's line of one item, if there is one. */

@@ -39,9 +39,11 @@ import yardloom.materials.pile.PileWords;
 import yardloom.materials.sourcing.SourcesTable;
 import yardloom.materials.sourcing.SupplyCalculator;
 import yardloom.materials.surface.DepthPainter;
+import yardloom.materials.surface.StackTable;
 import yardloom.materials.surface.SurfaceCalculator;
 import yardloom.materials.surface.SurfacePainter;
 import yardloom.materials.takeoff.BillCalculator;
+import yardloom.materials.takeoff.JobCalculator;
 import yardloom.materials.takeoff.MaterialSheet;
 import yardloom.materials.takeoff.OrderTable;
 import yardloom.materials.takeoff.TakeOffTable;
@@ -78,6 +80,7 @@ public final class MaterialsPlugin implements YardPlugin {
         new SurfaceCalculator(),
         new TotalsCalculator(),
         new BillCalculator(),
+        new JobCalculator(),
         new TopUpCalculator(),
         new DensityCalculator(),
         new LoadCalculator(),
@@ -105,6 +108,7 @@ public final class MaterialsPlugin implements YardPlugin {
   @Override
   public List<TableMaker> tables() {
     return List.of(
+        new StackTable(),
         new TakeOffTable(),
         new OrderTable(),
         new SourcesTable(),

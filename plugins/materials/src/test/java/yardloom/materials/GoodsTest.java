@@ -70,7 +70,8 @@ class GoodsTest {
     MulchWords.compost(bed, Length.inches(3));
     MulchWords.mulch(bed, Length.inches(2));
     HardWords.frame(bed, "2x10", Length.feet(8), null, null, 2);
-    BillLine soil = PlanKit.line(PlanKit.run(kit.plan()), "soil to fill frames").orElseThrow();
+    BillLine soil =
+        PlanKit.line(PlanKit.run(kit.plan()), "soil to fill frames and raised beds").orElseThrow();
     assertEquals(36.0 / 27, ((Volume) soil.exact().value()).cubicYards(), 1e-6);
     assertEquals(2, ((Volume) soil.order().value()).cubicYards(), 1e-6);
   }

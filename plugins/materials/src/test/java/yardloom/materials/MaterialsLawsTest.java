@@ -53,11 +53,14 @@ class MaterialsLawsTest {
     List<Surface> surfaces = r.all(YardFacts.SURFACES);
     double sum =
         surfaces.stream()
-            .flatMap(s -> s.course(Material.WOOD_CHIPS).stream())
-            .mapToDouble(c -> c.volume().value().si())
+            .flatMap(s -> s.volume(Material.WOOD_CHIPS).stream())
+            .mapToDouble(v -> v.value().si())
             .sum();
     double billed =
-        PlanKit.line(r, "wood-chip mulch").map(l -> ((Volume) l.exact().value()).si()).orElse(0.0);
+        r.all(YardFacts.BILL).stream()
+            .filter(l -> l.item().equals("wood-chip mulch"))
+            .mapToDouble(l -> ((Volume) l.exact().value()).si())
+            .sum();
     assertEquals(sum, billed, 1e-9);
     double areas = surfaces.stream().mapToDouble(s -> s.area().value().si()).sum();
     double union =
@@ -86,8 +89,8 @@ class MaterialsLawsTest {
   private static double bedChips(PlanKit kit) {
     return PlanKit.run(kit.plan()).all(YardFacts.SURFACES).stream()
         .filter(s -> s.of().kind() == yardloom.kernel.plan.ElementKind.BED)
-        .flatMap(s -> s.course(Material.WOOD_CHIPS).stream())
-        .mapToDouble(c -> c.volume().value().si())
+        .flatMap(s -> s.volume(Material.WOOD_CHIPS).stream())
+        .mapToDouble(v -> v.value().si())
         .sum();
   }
 

@@ -32,13 +32,13 @@ import yardloom.site.built.UtilityPainter;
 import yardloom.site.built.WaterPointPainter;
 import yardloom.site.element.ShapeRule;
 import yardloom.site.ground.ContourPainter;
+import yardloom.site.ground.EarthCalculator;
 import yardloom.site.ground.EarthWords;
 import yardloom.site.ground.GroundRules;
 import yardloom.site.ground.GroundTables;
 import yardloom.site.ground.LevelRules;
 import yardloom.site.ground.LevelWords;
 import yardloom.site.ground.SwalePainter;
-import yardloom.site.lawn.LawnEdgeCalculator;
 import yardloom.site.lawn.LawnStripRules;
 import yardloom.site.lot.LotLinePainter;
 import yardloom.site.lot.LotPainter;
@@ -109,7 +109,7 @@ public final class SitePlugin implements YardPlugin {
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(new WaysCalculator(), new LawnEdgeCalculator());
+    return List.of(new WaysCalculator(), new EarthCalculator());
   }
 
   @Override

@@ -252,7 +252,7 @@ class SoilPlanTest {
   }
 
   private static double depthInches(Surface s) {
-    return s.course(Material.WOOD_CHIPS).orElseThrow().depth().value().inches();
+    return s.depth(Material.WOOD_CHIPS).orElseThrow().value().inches();
   }
 
   @ParameterizedTest

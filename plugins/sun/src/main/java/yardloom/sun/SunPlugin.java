@@ -29,6 +29,7 @@ import yardloom.sun.spot.SpotCheck;
 import yardloom.sun.spot.SpotTable;
 import yardloom.sun.spot.SpotWords;
 import yardloom.sun.yard.SceneCalculator;
+import yardloom.sun.yard.SoilTopCalculator;
 import yardloom.sun.yard.YardWords;
 
 /** The sun plugin. */
@@ -64,6 +65,7 @@ public final class SunPlugin implements YardPlugin {
         new SceneCalculator(),
         new SunHoursCalculator(),
         new SpotCalculator(),
+        new SoilTopCalculator(),
         new LostSunCalculator());
   }
 

@@ -2,8 +2,12 @@ package yardloom.work;
 
 import java.util.List;
 import yardloom.kernel.check.Check;
+import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
@@ -14,6 +18,7 @@ import yardloom.work.client.WorkSheet;
 import yardloom.work.cost.BagCalculator;
 import yardloom.work.cost.BagTable;
 import yardloom.work.cost.CostCalculator;
+import yardloom.work.cost.CostEstimate;
 import yardloom.work.cost.CostTable;
 import yardloom.work.cost.DriverTable;
 import yardloom.work.cost.MissingPriceCheck;
@@ -85,5 +90,17 @@ public final class WorkPlugin implements YardPlugin {
   @Override
   public List<SheetMaker> sheets() {
     return List.of(new WorkSheet(), new ClientSheet(), new CrewSheets());
+  }
+
+  /** Every sheet of a plan with invented prices says so. */
+  @Override
+  public List<Caution> cautions(Plan plan, Facts facts) {
+    boolean demo = facts.find(CostEstimate.FACT).map(CostEstimate::demo).orElse(false);
+    return demo
+        ? List.of(
+            new Caution(
+                "Demonstration prices: every sum of money in this set is invented.",
+                Source.plan("`demonstrationPrices` of the plan")))
+        : List.of();
   }
 }

@@ -10,7 +10,8 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.PlanKit;
 import yardloom.facts.YardFacts;
-import yardloom.facts.work.Haul;
+import yardloom.facts.mulch.Haul;
+import yardloom.facts.work.WorkTask;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactGraph;
@@ -137,7 +138,7 @@ class HaulWaysTest {
   void slope_onAWayAlongPaths_costsFivePercentForEachPercent() {
     PlanKit flat = yard();
     PlanKit steep = yard();
-    WorkWords.work(steep.words(), 2, 6, 0.1, null, null, null);
+    WorkWords.work(steep.words(), 2, 6, 0.1, null, null, null, null);
     assertEquals(1.5, walkHours(steep) / walkHours(flat), 1e-9);
     // 50 ft one way to the path of 80 by 4 ft, 4 in deep: 106.7 cu ft, 18 barrows of 6 cu ft.
     assertEquals(2 * 18 * 50 * 0.3048 / 3000, walkHours(flat), 1e-6);
@@ -146,7 +147,7 @@ class HaulWaysTest {
   private static double walkHours(PlanKit kit) {
     List<TaskLoad> tasks = PlanKit.run(kit.plan()).all(TaskLoad.FACT);
     return tasks.stream()
-        .filter(t -> t.task().startsWith("walk with barrows"))
+        .filter(t -> t.task() == WorkTask.WALK)
         .mapToDouble(t -> t.likely().value().hours())
         .sum();
   }

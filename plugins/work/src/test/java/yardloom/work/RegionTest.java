@@ -12,6 +12,7 @@ import yardloom.facts.PlanKit;
 import yardloom.facts.SoilProfile;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.work.WorkTask;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Results;
@@ -102,7 +103,7 @@ class RegionTest {
   private static double edgeHours(PlanKit kit) {
     List<TaskLoad> tasks = PlanKit.run(kit.plan()).all(TaskLoad.FACT);
     return tasks.stream()
-        .filter(t -> t.task().equals("cut edge"))
+        .filter(t -> t.task() == WorkTask.CUT_EDGE)
         .findFirst()
         .orElseThrow()
         .likely()
@@ -148,8 +149,8 @@ class RegionTest {
   @Test
   void labour_planOverRegionOverGeneric() {
     PlanKit generic = inFlats();
-    // The shipped row is 0.06 h for a foot.
-    double feet = edgeHours(generic) / 0.06;
+    // The shipped row is 0.03 h for a foot.
+    double feet = edgeHours(generic) / 0.03;
     PlanKit kit = inFlats();
     rate(regional(kit), "labour", "cut edge", 0.1, "ft");
     assertEquals(feet * 0.1, edgeHours(kit), 1e-9);
@@ -160,6 +161,7 @@ class RegionTest {
   @Test
   void price_planOverRegionOverDemo_whateverTheOrder() {
     PlanKit kit = inFlats();
+    PriceWords.demonstrationPrices(kit.words());
     assertEquals(15, likelyChips(kit), 1e-9);
     rate(regional(kit), "price", "wood-chip mulch", 12, "yd3");
     assertEquals(12, likelyChips(kit), 1e-9);

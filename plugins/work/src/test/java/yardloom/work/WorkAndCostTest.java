@@ -18,6 +18,7 @@ import yardloom.facts.PlanKit;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.facts.work.WorkPhase;
+import yardloom.facts.work.WorkTask;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Derived;
@@ -61,7 +62,7 @@ class WorkAndCostTest {
   }
 
   private static void work(PlanKit kit, Number crew, String start, String last, String first) {
-    WorkWords.work(kit.words(), crew, 6, null, start, last, first);
+    WorkWords.work(kit.words(), crew, 6, null, start, last, first, null);
   }
 
   @Test
@@ -70,10 +71,10 @@ class WorkAndCostTest {
     Results r = PlanKit.run(yard(UnitSystem.US).plan());
     TaskLoad spread =
         r.all(TaskLoad.FACT).stream()
-            .filter(t -> t.task().equals("load and spread mulch") && t.phase() == WorkPhase.SHEET)
+            .filter(t -> t.task() == WorkTask.SPREAD && t.phase() == WorkPhase.FINISH)
             .findFirst()
             .orElseThrow();
-    double yd3 = (300.0 * 10 + 120 * 2 + 120 * 4) / 324;
+    double yd3 = (300.0 * 10 + 120 * 2) / 324;
     assertEquals(yd3, spread.likely().value().hours(), 1e-9);
   }
 
@@ -95,9 +96,9 @@ class WorkAndCostTest {
             Optional.of(Length.feet(200)),
             Optional.empty());
     List<TaskLoad> tasks = PlanKit.run(plan, carrots).all(TaskLoad.FACT);
-    TaskLoad sow = tasks.stream().filter(t -> t.task().equals("sow")).findFirst().orElseThrow();
+    TaskLoad sow = tasks.stream().filter(t -> t.task() == WorkTask.SOW).findFirst().orElseThrow();
     assertEquals(3, sow.likely().value().hours(), 1e-9);
-    assertTrue(tasks.stream().noneMatch(t -> t.task().equals("plant")));
+    assertTrue(tasks.stream().noneMatch(t -> t.task() == WorkTask.PLANT_POT));
   }
 
   @Test
@@ -105,11 +106,11 @@ class WorkAndCostTest {
     Results r = PlanKit.run(yard(UnitSystem.US).plan());
     TaskLoad edge =
         r.all(TaskLoad.FACT).stream()
-            .filter(t -> t.task().equals("cut edge"))
+            .filter(t -> t.task() == WorkTask.CUT_EDGE)
             .findFirst()
             .orElseThrow();
-    // Beds and path touch: one block of 30 by 18 ft, 96 ft around, 0.06 h/ft.
-    assertEquals(96 * 0.06, edge.likely().value().hours(), 1e-6);
+    // Beds and path touch: one block of 30 by 18 ft, 96 ft around, 0.03 h/ft.
+    assertEquals(96 * 0.03, edge.likely().value().hours(), 1e-6);
   }
 
   @Test
@@ -133,9 +134,88 @@ class WorkAndCostTest {
     assertEquals(60 * 0.25, cost.drivers().get(0).swing().amount(), 1e-9);
   }
 
+  /** Invented prices never make a total that nobody asked for. */
+  @Test
+  void cost_withoutPrices_isNotWorkedOut() {
+    Plan plan = yard(UnitSystem.US).plan();
+    assertTrue(PlanKit.run(plan).find(CostEstimate.FACT).isEmpty());
+    assertTrue(client(UnitSystem.US, Optional.empty()).contains("No prices are given"));
+    PlanKit kit = yard(UnitSystem.US);
+    PriceWords.price(kit.words(), "compost", Money.amount(30), null, null, "yd3");
+    CostEstimate own = PlanKit.run(kit.plan()).get(CostEstimate.FACT);
+    assertFalse(own.demo());
+    assertEquals(
+        List.of("cardboard, sheets", "wood-chip mulch"), own.unpriced().stream().sorted().toList());
+  }
+
+  @Test
+  void cost_demonstrationPrices_areNamedOnTableClientPageAndEverySheet() {
+    PlanKit kit = yard(UnitSystem.US);
+    PriceWords.demonstrationPrices(kit.words());
+    Plan plan = kit.plan();
+    Results r = PlanKit.run(plan);
+    for (String id : List.of("cost", "cost-drivers", "bags-or-bulk")) {
+      Table table = PlanKit.table("materials-" + id, plan, r);
+      assertTrue(table.title().endsWith(", demonstration prices"), table.title());
+    }
+    assertEquals(1, new WorkPlugin().cautions(plan, r).size());
+    assertTrue(new WorkPlugin().cautions(plan, r).get(0).text().startsWith("Demonstration prices"));
+  }
+
+  /** 24 an hour, 40 % overhead, 15 % markup on both: 24 × 1.4 × 1.15 = 38.64. */
+  @Test
+  void labourRate_wageOverheadMarkup_makeTheBilledHour() {
+    PlanKit kit = yard(UnitSystem.US);
+    PriceWords.labourRate(kit.words(), Money.amount(24), 0.4, 0.15);
+    Results r = PlanKit.run(kit.plan());
+    double hours = TaskLoad.sum(r.all(TaskLoad.FACT)).likely().hours();
+    CostEstimate cost = r.get(CostEstimate.FACT);
+    assertEquals(38.64 * hours, cost.total().likely().value().amount(), 1e-6);
+    assertThrows(
+        PlanException.class,
+        () -> PriceWords.labourRate(kit.words(), Money.amount(24), null, null));
+    assertThrows(
+        PlanException.class,
+        () -> PriceWords.labourRate(yard(UnitSystem.US).words(), Money.amount(24), 40, null));
+  }
+
+  @Test
+  void price_forNothingOnTheBill_isAFinding() {
+    PlanKit kit = yard(UnitSystem.US);
+    PriceWords.price(kit.words(), "gold leaf", Money.amount(9), null, null, null);
+    PriceWords.price(kit.words(), "composd", Money.amount(9), null, null, "yd3");
+    PriceWords.price(kit.words(), "labour", Money.amount(9), null, null, "h");
+    Plan plan = kit.plan();
+    List<String> texts =
+        PlanKit.findings(plan, PlanKit.run(plan)).stream()
+            .filter(f -> f.rule().equals("work.price-names"))
+            .map(f -> f.text())
+            .toList();
+    assertEquals(2, texts.size(), texts::toString);
+    assertTrue(texts.get(0).contains("'composd'"), texts::toString);
+    assertTrue(texts.get(1).contains("'gold leaf'"), texts::toString);
+  }
+
+  /** Chips at 0 to 100, likely 1, can only get dearer: the reason must be printed. */
+  @Test
+  void cost_likelyOutsideThePercentiles_printsTheReason() {
+    PlanKit kit = yard(UnitSystem.US);
+    PriceWords.price(
+        kit.words(), "wood-chip mulch", Money.amount(1), Money.amount(1), Money.amount(100), "yd3");
+    Plan plan = kit.plan();
+    Results r = PlanKit.run(plan);
+    assertFalse(r.get(CostEstimate.FACT).total().likelyLiesBetween());
+    Table table = PlanKit.table("materials-cost", plan, r);
+    assertTrue(
+        table.notes().stream().anyMatch(n -> n.contains("lies outside P10 to P90")),
+        table.notes()::toString);
+  }
+
   @Test
   void cost_percentiles_riseAndLieInTheSumOfRanges() {
-    CostEstimate cost = PlanKit.run(yard(UnitSystem.US).plan()).get(CostEstimate.FACT);
+    PlanKit kit = yard(UnitSystem.US);
+    PriceWords.demonstrationPrices(kit.words());
+    CostEstimate cost = PlanKit.run(kit.plan()).get(CostEstimate.FACT);
     assertTrue(cost.demo());
     double low = 0;
     double high = 0;
@@ -153,6 +233,7 @@ class WorkAndCostTest {
   @Test
   void price_ownWord_goesBeforeTheDemo() {
     PlanKit kit = yard(UnitSystem.US);
+    PriceWords.demonstrationPrices(kit.words());
     PriceWords.price(kit.words(), "compost", Money.amount(999), null, null, "yd3");
     Table table = PlanKit.table("materials-cost", kit.plan(), PlanKit.run(kit.plan()));
     double compost =
@@ -241,8 +322,12 @@ class WorkAndCostTest {
   }
 
   private static String client(UnitSystem units, Harvest harvest) {
+    return client(units, Optional.of(harvest));
+  }
+
+  private static String client(UnitSystem units, Optional<Harvest> harvest) {
     Plan plan = yard(units).plan();
-    Results r = PlanKit.run(plan, List.of(), Optional.of(harvest));
+    Results r = PlanKit.run(plan, List.of(), harvest);
     return PlanKit.sheets(plan, r).stream()
         .filter(s -> s.id().equals("client"))
         .flatMap(s -> s.panels().stream())
@@ -276,8 +361,7 @@ class WorkAndCostTest {
     Results r = PlanKit.run(yard(UnitSystem.US).plan());
     List<String> ids = r.all(PhaseTime.FACT).stream().map(t -> t.phase().id().id()).toList();
     assertEquals(
-        List.of("mark", "stake", "mow", "soak", "edge", "sheet", "compost", "finish", "establish"),
-        ids);
+        List.of("mark", "stake", "mow", "edge", "soak", "sheet", "finish", "establish"), ids);
   }
 
   @Test

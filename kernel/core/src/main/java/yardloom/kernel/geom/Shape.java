@@ -130,6 +130,14 @@ public final class Shape {
     return Length.metres(geometry.getLength());
   }
 
+  /** The length of the boundaries that lie in {@code area} and are not of {@code taken}. */
+  public Length perimeterIn(Shape area, Shape taken) {
+    return Length.metres(
+        Overlay.lineInside(
+                area.geometry, Overlay.linesOutside(geometry.getBoundary(), taken.geometry))
+            .getLength());
+  }
+
   public boolean isEmpty() {
     return geometry.isEmpty();
   }
@@ -196,13 +204,6 @@ public final class Shape {
   public Length inside() {
     requireArea();
     return Length.metres(MaximumInscribedCircle.getRadiusLine(geometry, 0.001).getLength());
-  }
-
-  /** How much of the boundary, holes included, lies outside {@code other}. */
-  public Length edgeOutside(Shape other) {
-    return other.isEmpty()
-        ? perimeter()
-        : Length.metres(Overlay.linesOutside(geometry.getBoundary(), other.geometry).getLength());
   }
 
   public Point centroid() {

@@ -1,5 +1,6 @@
 package yardloom.facts.mulch;
 
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
@@ -8,6 +9,7 @@ import yardloom.kernel.unit.Volume;
  * Truckloads and weight of a bulk order, each as a range.
  *
  * @param item as the bill has it
+ * @param phase when it is needed
  * @param fewest loads if the largest trucks come
  * @param most loads if the smallest come
  * @param lightest dry
@@ -15,6 +17,7 @@ import yardloom.kernel.unit.Volume;
  */
 public record BulkLoads(
     String item,
+    WorkPhase phase,
     Derived<Volume> order,
     Derived<Integer> fewest,
     Derived<Integer> likely,

@@ -4,6 +4,7 @@ package yardloom.facts.mulch;
 public enum Material {
   CARDBOARD("cardboard"),
   COMPOST("compost"),
+  DRIPLINE("dripline"),
   WOOD_CHIPS("wood-chip mulch");
 
   private final String title;

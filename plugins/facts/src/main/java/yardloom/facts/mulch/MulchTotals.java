@@ -1,5 +1,7 @@
 package yardloom.facts.mulch;
 
+import java.util.List;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Volume;
@@ -11,6 +13,8 @@ import yardloom.kernel.unit.Volume;
  * @param beds surfaces of beds
  * @param sheeted surfaces with cardboard
  * @param sheets pieces of cardboard
+ * @param lifts compost and chips by the phase in which they are laid, in the order of the phases;
+ *     together they are the compost and the chips
  */
 public record MulchTotals(
     Derived<Area> ground,
@@ -18,4 +22,12 @@ public record MulchTotals(
     Derived<Area> sheeted,
     Derived<Integer> sheets,
     Derived<Volume> compost,
-    Derived<Volume> chips) {}
+    Derived<Volume> chips,
+    List<Lift> lifts) {
+  public MulchTotals {
+    lifts = List.copyOf(lifts);
+  }
+
+  /** What all surfaces take of one material in one phase; more than nothing. */
+  public record Lift(Material material, WorkPhase phase, Derived<Volume> volume) {}
+}

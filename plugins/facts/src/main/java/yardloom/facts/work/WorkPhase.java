@@ -6,20 +6,36 @@ import yardloom.kernel.table.SheetUse;
 /**
  * The phases of the work in the trade's order. What is bought or done belongs to one of them; a
  * layer or table that offers itself for a phase stands on the crew's page of it.
+ *
+ * <p>Trees and shrubs go in before the cardboard, since their holes would go through it; all else
+ * is set through it into the compost. What covers the cardboard is laid with it, the dripline on
+ * that, and the chips of beds last.
  */
 public enum WorkPhase implements SheetUse {
-  MARK,
-  STAKE,
-  MOW,
-  SOAK,
-  EDGE,
-  HEAD,
-  SHEET,
-  COMPOST,
-  PLANT,
-  DRIP,
-  FINISH,
-  ESTABLISH;
+  MARK("Mark utilities"),
+  STAKE("Stake out"),
+  MOW("Mow low"),
+  EARTH("Earthwork"),
+  EDGE("Edges and trench"),
+  TREES("Plant trees and shrubs"),
+  HEAD("Head assembly"),
+  SOAK("Soak the ground"),
+  SHEET("Cardboard and its cover"),
+  PLANT("Plant"),
+  DRIP("Drip"),
+  FINISH("Finish mulch"),
+  ESTABLISH("Establish");
+
+  private final String title;
+
+  WorkPhase(String title) {
+    this.title = title;
+  }
+
+  /** How tables and sheets call it. */
+  public String title() {
+    return title;
+  }
 
   /** The name that tables and files have, such as {@code stake}. */
   public String id() {

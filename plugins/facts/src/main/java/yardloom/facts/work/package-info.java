@@ -1,5 +1,5 @@
 /**
- * The phases of the work and the pages of the crew, and the ways of the barrows. Start with {@link
+ * The phases of the work, what is to be done in them, and the pages of the crew. Start with {@link
  * yardloom.facts.work.WorkPhase}.
  */
 package yardloom.facts.work;

@@ -1,18 +1,27 @@
 package yardloom.materials.goods;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.SoilTop;
 import yardloom.facts.mulch.Surface;
+import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
+import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Say;
@@ -22,6 +31,7 @@ import yardloom.kernel.unit.Volume;
 import yardloom.materials.goods.formula.Lumber;
 import yardloom.materials.goods.formula.Pavers;
 import yardloom.materials.goods.formula.TrellisParts;
+import yardloom.materials.surface.LawnEdge;
 import yardloom.materials.takeoff.Ordering;
 
 /** Gives cut lists and the bill's lines of lumber, edging, pavers, posts and wire. */
@@ -43,8 +53,13 @@ public final class HardGoodsCalculator implements Calculator {
   }
 
   @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.SOIL_TOPS);
+  }
+
+  @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(SawList.FACT, YardFacts.BILL);
+    return Set.of(SawList.FACT, YardFacts.BILL, YardFacts.JOBS);
   }
 
   @Override
@@ -52,6 +67,7 @@ public final class HardGoodsCalculator implements Calculator {
     FrameWork frames = FrameWork.of(plan);
     for (SawList list : frames.sawLists()) {
       out.give(SawList.FACT, list);
+      job(out, WorkTask.BUILD_FRAMES, list.boards());
       line(
           out,
           "lumber " + list.size() + ", " + Say.distance(list.stock(), plan.info().units()),
@@ -62,56 +78,75 @@ public final class HardGoodsCalculator implements Calculator {
     frames.screws().ifPresent(n -> line(out, "exterior screws", n, n, NO_SPARES));
     frames.stakes().ifPresent(n -> line(out, "stakes", n, n, NO_SPARES));
     fills(plan, in, out);
-    edgings(plan, out);
+    edgings(plan, in.all(YardFacts.SURFACES), out);
     plan.attributes().all(Trellis.KEY).forEach(e -> trellis(e.value(), out));
     plan.attributes().all(PaverField.KEY).forEach(e -> pavers(plan, e.value(), out));
   }
 
   /**
-   * Soil that frames take below compost and chips: they stand on the ground, nothing is dug out.
+   * Soil that frames take below compost and chips, and raised beds below compost up to their soil
+   * top: they stand on the ground, nothing is dug out.
    */
   private static void fills(Plan plan, Facts in, Sink out) {
-    Derived.Builder why = Derived.by("sum over frames of area × (boards − layers)", FILL);
+    Map<ElementId, SoilTop> tops = new TreeMap<>();
+    in.all(YardFacts.SOIL_TOPS).forEach(t -> tops.put(t.in(), t));
+    Derived.Builder why = Derived.by("sum over beds of area × (height − layers)", FILL);
     Volume sum = Volume.ZERO;
     for (Surface s : in.all(YardFacts.SURFACES)) {
       Optional<Frame> frame = plan.element(s.of()).flatMap(bed -> bed.attributes().get(Frame.KEY));
-      if (frame.isPresent()) {
-        Length boards = Lumber.size(frame.get().size()).width().times(frame.get().courses());
-        Length layers =
-            s.courses().stream().map(c -> c.depth().value()).reduce(Length.ZERO, Length::plus);
-        sum = sum.plus(s.area().value().deep(boards.minus(layers).max(Length.ZERO)));
+      Length compost = s.depth(Material.COMPOST).map(Derived::value).orElse(Length.ZERO);
+      Length chips = s.depth(Material.WOOD_CHIPS).map(Derived::value).orElse(Length.ZERO);
+      Length height = Length.ZERO;
+      Length layers = compost;
+      if (s.of().kind() == ElementKind.BED && tops.containsKey(s.of())) {
+        height = tops.get(s.of()).height();
+      } else if (frame.isPresent()) {
+        height = Lumber.size(frame.get().size()).width().times(frame.get().courses());
+        layers = compost.plus(chips);
+      }
+      Length fill = height.minus(layers).max(Length.ZERO);
+      if (fill.metres() > 0) {
+        sum = sum.plus(s.area().value().deep(fill));
         why.from("area of " + s.title(), s.area())
-            .from("boards of " + s.title(), boards, frame.get().place())
+            .from("height of " + s.title(), height, s.place())
             .from("layers of " + s.title() + ", compost and chips", layers);
       }
     }
     if (sum.compareTo(Volume.ZERO) > 0) {
-      Derived<Volume> exact = why.gives(sum);
-      Derived<Double> settling = Derived.by("soil settles", FILL).gives(SETTLING);
-      Derived<Volume> least = Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
-      line(
-          out,
-          "soil to fill frames",
-          exact,
-          Ordering.bulk(exact, settling, least, plan.info().units()),
-          "15 % for settling");
+      fill(plan, why.gives(sum), out);
     }
   }
 
-  private static void edgings(Plan plan, Sink out) {
+  private static void fill(Plan plan, Derived<Volume> exact, Sink out) {
+    Derived<Double> settling = Derived.by("soil settles", FILL).gives(SETTLING);
+    Derived<Volume> least = Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
+    line(
+        out,
+        "soil to fill frames and raised beds",
+        exact,
+        Ordering.bulk(exact, settling, least, plan.info().units()),
+        "15 % for settling");
+    job(out, WorkTask.FILL_FRAMES, exact);
+  }
+
+  private static void edgings(Plan plan, List<Surface> surfaces, Sink out) {
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       Optional<Edging> edging = bed.attributes().get(Edging.KEY);
       if (edging.isPresent()) {
         Derived<Length> exact =
-            Derived.by("outline", OUTLINE)
-                .from("outline of the bed", bed.shape().perimeter(), bed.place())
-                .gives(bed.shape().perimeter());
+            Derived.by("outline of the bed where it meets lawn", OUTLINE)
+                .from("bed", bed.id(), bed.place())
+                .gives(LawnEdge.of(plan, bed, surfaces));
+        if (exact.value().metres() == 0) {
+          continue;
+        }
         Length piece = edging.get().piece();
         Derived<Integer> pieces =
             Derived.by("pieces = outline / piece, rounded up", Ordering.SOURCE)
                 .from("outline", exact)
                 .from("piece", piece, edging.get().place())
                 .gives((int) Math.ceil(exact.value().ratioTo(piece) - 1e-9));
+        job(out, WorkTask.SET_EDGING, exact);
         out.give(
             YardFacts.BILL,
             new BillLine(
@@ -134,6 +169,7 @@ public final class HardGoodsCalculator implements Calculator {
             .from("spacing", t.spacing(), t.place())
             .gives(TrellisParts.posts(t.line(), t.spacing()));
     line(out, "posts for " + t.name(), posts, posts, NO_SPARES);
+    job(out, WorkTask.SET_POSTS, posts);
     if (t.wires() > 0) {
       Derived<Length> wire =
           Derived.by("wire = length × wires × 1.1", TrellisParts.SOURCE)
@@ -141,6 +177,7 @@ public final class HardGoodsCalculator implements Calculator {
               .from("wires", t.wires(), t.place())
               .gives(TrellisParts.wire(t.line(), t.wires()));
       line(out, "wire for " + t.name(), wire, wire, "a tenth for tails and ties");
+      job(out, WorkTask.STRETCH_WIRE, wire);
       Derived<Integer> strainers =
           Derived.by("wires", TrellisParts.SOURCE)
               .from("wires", t.wires(), t.place())
@@ -163,6 +200,9 @@ public final class HardGoodsCalculator implements Calculator {
             .from("waste", field.waste(), field.place())
             .gives(Pavers.order(ground, field.length(), field.width(), field.waste()));
     line(out, "pavers for " + field.name(), exact, order, "cuts and breakage");
+    Derived<Area> area = Derived.given(ground, "paved ground", field.place());
+    job(out, WorkTask.GRADE_BASE, area);
+    job(out, WorkTask.LAY_PAVERS, area);
     layer(plan, out, "bedding sand for " + field.name(), ground, Pavers.BEDDING, field);
     layer(plan, out, "gravel base for " + field.name(), ground, field.base(), field);
   }
@@ -183,6 +223,10 @@ public final class HardGoodsCalculator implements Calculator {
         exact,
         Ordering.bulk(exact, packing, least, plan.info().units()),
         "20 % for packing");
+  }
+
+  private static void job(Sink out, WorkTask task, Derived<?> amount) {
+    out.give(YardFacts.JOBS, new Job(task, WorkPhase.EDGE, amount));
   }
 
   private static void line(

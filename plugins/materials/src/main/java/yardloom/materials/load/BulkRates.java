@@ -7,6 +7,7 @@ import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.LocalRate.Kind;
 import yardloom.facts.region.Region;
 import yardloom.facts.region.Spread;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
@@ -38,8 +39,9 @@ public final class BulkRates {
     return own(Kind.DENSITY, material).orElseGet(() -> BulkData.poundsPerCubicYard(material));
   }
 
-  BulkLoads loads(String material, Derived<Volume> order) {
-    return Loads.of(material, order, cubicYardsPerLoad(material), poundsPerCubicYard(material));
+  BulkLoads loads(String material, WorkPhase phase, Derived<Volume> order) {
+    return Loads.of(
+        material, phase, order, cubicYardsPerLoad(material), poundsPerCubicYard(material));
   }
 
   private Optional<Spread> own(Kind kind, String item) {

@@ -38,7 +38,8 @@ public final class LoadCalculator implements Calculator {
     BulkRates rates = BulkRates.of(plan, in.find(YardFacts.REGION));
     for (BillLine line : in.all(YardFacts.BILL)) {
       if (line.group() == BillGroup.SHEET_MULCH && line.order().value() instanceof Volume order) {
-        out.give(YardFacts.LOADS, rates.loads(line.item(), line.order().map(v -> order)));
+        out.give(
+            YardFacts.LOADS, rates.loads(line.item(), line.phase(), line.order().map(v -> order)));
       }
     }
   }

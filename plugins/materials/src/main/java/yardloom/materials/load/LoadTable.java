@@ -29,6 +29,7 @@ public final class LoadTable implements TableMaker {
     Table.Builder table =
         Table.titled(id(), "Loads and weight")
             .column(Column.text("item", "Item"))
+            .column(Column.text("phase", "For"))
             .column(Column.of("order", "Order", Measure.VOLUME))
             .column(Column.of("loads-least", "Loads, big trucks", Measure.COUNT))
             .column(Column.of("loads", "Loads, likely", Measure.COUNT))
@@ -38,6 +39,7 @@ public final class LoadTable implements TableMaker {
     for (BulkLoads loads : facts.all(YardFacts.LOADS)) {
       table.row(
           Cell.text(loads.item()),
+          Cell.text(loads.phase().title()),
           Cell.of(loads.order()),
           Cell.of(loads.fewest()),
           Cell.of(loads.likely()),

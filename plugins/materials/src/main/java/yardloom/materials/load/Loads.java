@@ -2,6 +2,7 @@ package yardloom.materials.load;
 
 import yardloom.facts.mulch.BulkLoads;
 import yardloom.facts.region.Spread;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
@@ -23,10 +24,13 @@ public final class Loads {
    * For trucks of {@code load} cubic yards and a {@code density} in pounds per cubic yard.
    *
    * @param item as the bill has it
+   * @param phase when it is needed
    */
-  public static BulkLoads of(String item, Derived<Volume> order, Spread load, Spread density) {
+  public static BulkLoads of(
+      String item, WorkPhase phase, Derived<Volume> order, Spread load, Spread density) {
     return new BulkLoads(
         item,
+        phase,
         order,
         loads(order, load.high(), load),
         loads(order, load.likely(), load),

@@ -1,7 +1,9 @@
 package yardloom.materials.pile;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
@@ -49,20 +51,21 @@ public final class PileCalculator implements Calculator {
     BulkRates rates = BulkRates.of(plan, in.find(YardFacts.REGION));
     for (var entry : plan.attributes().all(SPOTS)) {
       DropZone spot = entry.value();
-      order(in, spot.material())
-          .forEach(
+      largest(in, spot.material())
+          .ifPresent(
               order -> out.give(YardFacts.PILES, PilePlacer.place(spot, load(rates, spot, order))));
     }
   }
 
-  private static List<Derived<Volume>> order(Facts in, Material material) {
+  /** Chips for two phases come one after the other; the heap to plan for is the larger one. */
+  private static Optional<Derived<Volume>> largest(Facts in, Material material) {
     List<Derived<Volume>> orders = new ArrayList<>();
     for (BillLine line : in.all(YardFacts.BILL)) {
       if (line.item().equals(material.title()) && line.order().value() instanceof Volume v) {
         orders.add(line.order().map(x -> v));
       }
     }
-    return orders;
+    return orders.stream().max(Comparator.comparing(Derived::value));
   }
 
   /** Trucks come one after the other; the heap to plan for is one likely load, or the order. */

@@ -1,11 +1,12 @@
 package yardloom.materials.pile;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.DropPile;
-import yardloom.facts.work.Haul;
+import yardloom.facts.mulch.Haul;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
@@ -15,6 +16,7 @@ import yardloom.kernel.draw.Style;
 import yardloom.kernel.draw.Style.Hatch;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.geom.Line;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.table.SheetUse;
@@ -54,8 +56,12 @@ public final class PilePainter implements Painter {
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
     UnitSystem units = plan.info().units();
+    Set<Line> drawn = new HashSet<>();
     for (Haul haul : facts.all(YardFacts.HAULS)) {
-      marks.add(new Mark.Stroke(haul.way(), BARROW, "barrow way to " + haul.to().title()));
+      // Two lifts go the same way.
+      if (drawn.add(haul.way())) {
+        marks.add(new Mark.Stroke(haul.way(), BARROW, "barrow way to " + haul.to().title()));
+      }
     }
     for (DropPile pile : facts.all(YardFacts.PILES)) {
       String about = "heap on " + pile.spot().name();

@@ -18,10 +18,8 @@ public final class DepthNotes {
   /** Such as {@code 12 in chips / 1 in compost}; empty for bare ground. */
   static String of(Surface s, UnitSystem units) {
     List<String> parts = new ArrayList<>();
-    s.course(Material.WOOD_CHIPS)
-        .ifPresent(c -> parts.add(Say.depth(c.depth().value(), units) + " chips"));
-    s.course(Material.COMPOST)
-        .ifPresent(c -> parts.add(Say.depth(c.depth().value(), units) + " compost"));
+    s.depth(Material.WOOD_CHIPS).ifPresent(d -> parts.add(Say.depth(d.value(), units) + " chips"));
+    s.depth(Material.COMPOST).ifPresent(d -> parts.add(Say.depth(d.value(), units) + " compost"));
     return String.join(" / ", parts);
   }
 

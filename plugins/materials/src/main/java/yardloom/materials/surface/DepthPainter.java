@@ -42,7 +42,7 @@ public final class DepthPainter implements Painter {
 
   @Override
   public Set<SheetUse> uses() {
-    return Set.of(WorkPhase.SHEET, WorkPhase.COMPOST, WorkPhase.FINISH);
+    return Set.of(WorkPhase.SHEET, WorkPhase.FINISH);
   }
 
   @Override

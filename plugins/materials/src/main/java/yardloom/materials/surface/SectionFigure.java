@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import yardloom.facts.mulch.Course;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.Surface;
@@ -28,6 +27,9 @@ public final class SectionFigure {
   private static final double SOIL_M = 0.15;
   // Cardboard is 4 mm thick; drawn thicker, or a print at 1:10 would not show it.
   private static final double CARD_M = 0.008;
+
+  // Tube of half an inch with its wall.
+  private static final double TUBE_M = 0.016;
   private static final Style SOIL =
       Style.filled("section-soil", "#e9dfd0").hatched(Hatch.DIAGONAL).outlined(Palette.INK, 0.25);
   private static final Style CARD =
@@ -39,6 +41,8 @@ public final class SectionFigure {
     STYLES.put(
         Material.COMPOST,
         Style.filled("section-compost", "#cdbfa6").hatched(Hatch.DOTS).outlined(Palette.INK, 0.25));
+    STYLES.put(
+        Material.DRIPLINE, Style.filled("section-dripline", "#2b2b2b").outlined(Palette.INK, 0.18));
     STYLES.put(
         Material.WOOD_CHIPS,
         Style.filled("section-chips", "#f1e6d0").hatched(Hatch.CHIPS).outlined(Palette.INK, 0.25));
@@ -62,7 +66,7 @@ public final class SectionFigure {
   public static Panel.Figure of(List<Surface> surfaces, UnitSystem units) {
     SectionFigure figure = new SectionFigure(units);
     double x = 0;
-    for (Map.Entry<String, Surface> stack : stacks(surfaces, units).entrySet()) {
+    for (Map.Entry<String, Surface> stack : Stacks.of(surfaces, units).entrySet()) {
       figure.stack(x, stack.getKey(), stack.getValue());
       x += WIDTH_M + GAP_M;
     }
@@ -75,49 +79,12 @@ public final class SectionFigure {
     return new Panel.Figure("Sections through the stacks", figure.marks, legend, 90, scale);
   }
 
-  /** One surface for each different stack, by its kind and layers. */
-  private static Map<String, Surface> stacks(List<Surface> surfaces, UnitSystem units) {
-    Map<String, Surface> stacks = new TreeMap<>();
-    for (Surface s : surfaces) {
-      StringBuilder key = new StringBuilder(s.kind().title());
-      for (Course c : s.courses()) {
-        key.append(", ")
-            .append(c.material().title())
-            .append(' ')
-            .append(Say.depth(c.depth().value(), units));
-      }
-      if (s.sheets().isPresent()) {
-        key.append(", cardboard");
-      }
-      stacks.putIfAbsent(key.toString(), s);
-    }
-    return stacks;
-  }
-
   private void stack(double x, String key, Surface surface) {
     layer(x, -SOIL_M, SOIL_M, SOIL, "soil");
     lowestNote = -1;
     double y = 0;
-    if (surface.sheets().isPresent()) {
-      layer(x, y, CARD_M, CARD, "cardboard, lapped and wetted");
-      note(x, y + CARD_M / 2, "cardboard, wetted");
-      y += CARD_M;
-    }
     for (Course course : surface.courses()) {
-      double depth = course.depth().value().metres();
-      String text = course.material().title() + ", " + Say.depth(course.depth().value(), units);
-      layer(x, y, depth, STYLES.get(course.material()), text);
-      boolean thin = depth < LEAST_DIMENSION_M;
-      if (!thin) {
-        marks.add(
-            new Mark.Dimension(
-                Point.metres(x, y),
-                Point.metres(x, y + depth),
-                Length.metres(0.06),
-                Say.depth(course.depth().value(), units)));
-      }
-      note(x, y + depth / 2, thin ? text : course.material().title());
-      y += depth;
+      y += course(x, y, course);
     }
     marks.add(
         new Mark.Label(
@@ -127,6 +94,38 @@ public final class SectionFigure {
             true,
             0,
             Mark.Anchor.CENTRE));
+  }
+
+  /** Draws one layer on what lies at {@code y}; returns by how much the stack grows. */
+  private double course(double x, double y, Course course) {
+    Style style = STYLES.get(course.material());
+    if (course.material() == Material.DRIPLINE) {
+      for (double share : new double[] {0.25, 0.75}) {
+        Point middle = Point.metres(x + share * WIDTH_M, y + TUBE_M / 2);
+        marks.add(new Mark.Region(Shape.circle(middle, Length.metres(TUBE_M / 2)), style, "tube"));
+      }
+      note(x, y + TUBE_M / 2, course.material().title());
+      return 0;
+    }
+    if (course.depth().isEmpty()) {
+      layer(x, y, CARD_M, style, "cardboard, lapped and wetted");
+      note(x, y + CARD_M / 2, "cardboard, wetted");
+      return CARD_M;
+    }
+    Length depth = course.depth().get().value();
+    String text = Stacks.layer(course, units);
+    layer(x, y, depth.metres(), style, text);
+    boolean thin = depth.metres() < LEAST_DIMENSION_M;
+    if (!thin) {
+      marks.add(
+          new Mark.Dimension(
+              Point.metres(x, y),
+              Point.metres(x, y + depth.metres()),
+              Length.metres(0.06),
+              Say.depth(depth, units)));
+    }
+    note(x, y + depth.metres() / 2, thin ? text : course.material().title());
+    return depth.metres();
   }
 
   private void layer(double x, double y, double depthM, Style style, String about) {

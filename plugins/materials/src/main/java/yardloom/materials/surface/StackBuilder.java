@@ -3,14 +3,17 @@ package yardloom.materials.surface;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import yardloom.facts.mulch.Course;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.mulch.SurfaceKind;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
@@ -24,12 +27,13 @@ import yardloom.materials.surface.formula.RectangleSides;
 import yardloom.materials.surface.formula.TaperedLayer;
 
 /**
- * The layers over one piece of ground: cardboard, compost, chips, from the ground up.
+ * The layers over one piece of ground, from the ground up: cardboard, compost, a first lift of
+ * chips, dripline, chips; each with the phase in which it is laid.
  *
  * <p>Cardboard lies under beds and paths, not over the roots of trees. Layers of no depth are left
- * out. Only the topmost layer, the chips, tapers at the edge. Where tough weeds grow, cardboard
- * lies in more layers and chips deeper, by the weed that asks for most; not over the roots of
- * trees.
+ * out. {@link ChipLifts} says in which lifts the chips come. Only the topmost layer, the chips,
+ * tapers at the edge. Where tough weeds grow, cardboard lies in more layers and chips deeper, by
+ * the weed that asks for most; not over the roots of trees.
  *
  * <p>References: {@link TaperedLayer}, {@link Cardboard}.
  */
@@ -45,13 +49,17 @@ final class StackBuilder {
 
   private final MulchSettings settings;
   private final List<Weed> onSite;
+  private final Map<ElementId, Derived<Length>> driplines;
 
   /**
    * @param onSite tough weeds of the whole site
+   * @param driplines dripline by bed
    */
-  StackBuilder(MulchSettings settings, List<Weed> onSite) {
+  StackBuilder(
+      MulchSettings settings, List<Weed> onSite, Map<ElementId, Derived<Length>> driplines) {
     this.settings = settings;
     this.onSite = List.copyOf(onSite);
+    this.driplines = Map.copyOf(driplines);
   }
 
   Surface surface(
@@ -61,23 +69,29 @@ final class StackBuilder {
       Derived<Area> area,
       Derived<Length> mulch,
       Derived<Length> compost) {
-    List<Course> courses = new ArrayList<>();
-    if (compost != null && compost.value().metres() > 0) {
-      courses.add(new Course(Material.COMPOST, compost, even(area, compost)));
-    }
     Optional<Weed> weed = toughest(of, kind);
+    Optional<Derived<Integer>> sheets =
+        cardboard(of, kind, shape, weed.map(Weed::layers).orElse(1));
+    List<Course> stack = new ArrayList<>();
+    sheets.ifPresent(
+        n -> stack.add(new Course(Material.CARDBOARD, WorkPhase.SHEET, Optional.empty(), n)));
+    boolean covered = compost != null && compost.value().metres() > 0;
+    if (covered) {
+      stack.add(Course.bulk(Material.COMPOST, WorkPhase.SHEET, compost, even(area, compost)));
+    }
+    List<Course> chips = new ArrayList<>();
     if (mulch.value().metres() > 0) {
       Derived<Length> depth = weed.map(w -> deeper(mulch, w)).orElse(mulch);
-      courses.add(new Course(Material.WOOD_CHIPS, depth, chips(shape, area, depth)));
+      chips.addAll(
+          ChipLifts.of(kind, sheets.isPresent(), covered, depth, chips(shape, area, depth)));
     }
-    return new Surface(
-        of.id(),
-        of.place(),
-        kind,
-        shape,
-        area,
-        cardboard(of, kind, shape, weed.map(Weed::layers).orElse(1)),
-        courses);
+    chips.stream().filter(c -> c.phase() != WorkPhase.FINISH).forEach(stack::add);
+    if (driplines.containsKey(of.id())) {
+      Derived<Length> length = driplines.get(of.id());
+      stack.add(new Course(Material.DRIPLINE, WorkPhase.DRIP, Optional.empty(), length));
+    }
+    chips.stream().filter(c -> c.phase() == WorkPhase.FINISH).forEach(stack::add);
+    return new Surface(of.id(), of.place(), kind, shape, area, stack);
   }
 
   /** The weed that asks for most; over roots of trees nothing is added. */

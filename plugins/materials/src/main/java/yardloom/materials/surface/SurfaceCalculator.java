@@ -17,7 +17,7 @@ public final class SurfaceCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.BORNE_DEPTHS);
+    return Set.of(YardFacts.BORNE_DEPTHS, YardFacts.DRIPLINES);
   }
 
   @Override
@@ -27,7 +27,7 @@ public final class SurfaceCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    SurfaceLayout.of(plan, in.all(YardFacts.BORNE_DEPTHS))
+    SurfaceLayout.of(plan, in.all(YardFacts.BORNE_DEPTHS), in.all(YardFacts.DRIPLINES))
         .forEach(s -> out.give(YardFacts.SURFACES, s));
   }
 }

@@ -3,7 +3,10 @@ package yardloom.materials.surface;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import yardloom.facts.mulch.BorneDepth;
+import yardloom.facts.mulch.Dripline;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.fact.Derived;
@@ -11,6 +14,7 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
@@ -47,23 +51,31 @@ public final class SurfaceLayout {
   /** Ground already taken, and by what. */
   private record Claim(String by, Shape shape) {}
 
-  private SurfaceLayout(Plan plan, MulchSettings settings, BorneDepths borne) {
+  private SurfaceLayout(
+      Plan plan,
+      MulchSettings settings,
+      BorneDepths borne,
+      Map<ElementId, Derived<Length>> driplines) {
     this.plan = plan;
     this.settings = settings;
     this.borne = borne;
     this.stacks =
         new StackBuilder(
-            settings, plan.attributes().all(Weed.KEY).stream().map(e -> e.value()).toList());
+            settings,
+            plan.attributes().all(Weed.KEY).stream().map(e -> e.value()).toList(),
+            driplines);
   }
 
   /**
    * The surfaces of {@code plan} by kind and name, as its words and the defaults say.
    *
    * @param borne how deep chips may lie on what grows in the beds
+   * @param driplines dripline by bed
    */
-  public static List<Surface> of(Plan plan, List<BorneDepth> borne) {
-    MulchSettings settings = MulchSettings.of(plan);
-    return new SurfaceLayout(plan, settings, new BorneDepths(borne)).lay();
+  public static List<Surface> of(Plan plan, List<BorneDepth> borne, List<Dripline> driplines) {
+    Map<ElementId, Derived<Length>> byBed = new TreeMap<>();
+    driplines.forEach(d -> byBed.put(d.in(), d.length()));
+    return new SurfaceLayout(plan, MulchSettings.of(plan), new BorneDepths(borne), byBed).lay();
   }
 
   private List<Surface> lay() {

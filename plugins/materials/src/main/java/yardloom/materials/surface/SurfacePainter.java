@@ -52,7 +52,7 @@ public final class SurfacePainter implements Painter {
 
   @Override
   public Set<SheetUse> uses() {
-    return Set.of(WorkPhase.SHEET, WorkPhase.COMPOST, WorkPhase.FINISH);
+    return Set.of(WorkPhase.SHEET, WorkPhase.FINISH);
   }
 
   @Override

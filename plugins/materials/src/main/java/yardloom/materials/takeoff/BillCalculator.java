@@ -9,6 +9,7 @@ import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.MulchTotals;
+import yardloom.facts.mulch.MulchTotals.Lift;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -23,7 +24,10 @@ import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.mulch.MulchSettings;
 
-/** Gives the plan's lines for cardboard, compost and chips: one line each, over all surfaces. */
+/**
+ * Gives the plan's lines for cardboard, compost and chips over all surfaces, chips by the phase in
+ * which they are laid.
+ */
 public final class BillCalculator implements Calculator {
   @Override
   public String id() {
@@ -51,10 +55,34 @@ public final class BillCalculator implements Calculator {
     if (pockets.isPresent()) {
       compost = withPockets(compost, pockets.get());
     }
-    bulk(plan, compost, settings, Material.COMPOST)
-        .ifPresent(line -> out.give(YardFacts.BILL, line));
-    bulk(plan, totals.chips(), settings, Material.WOOD_CHIPS)
-        .ifPresent(line -> out.give(YardFacts.BILL, line));
+    if (compost.value().si() > 0) {
+      WorkPhase phase = laid(totals, Material.COMPOST).map(Lift::phase).orElse(WorkPhase.PLANT);
+      out.give(YardFacts.BILL, bulk(plan, compost, settings, Material.COMPOST, phase));
+    }
+    chips(plan, totals, settings).forEach(line -> out.give(YardFacts.BILL, line));
+  }
+
+  private static Optional<Lift> laid(MulchTotals totals, Material material) {
+    return totals.lifts().stream().filter(l -> l.material() == material).findFirst();
+  }
+
+  /**
+   * One order for each phase, so that no heap lies for weeks; one for all of them where a lift
+   * would be less than the least load.
+   */
+  private static List<BillLine> chips(Plan plan, MulchTotals totals, MulchSettings settings) {
+    List<Lift> lifts =
+        totals.lifts().stream().filter(l -> l.material() == Material.WOOD_CHIPS).toList();
+    Volume least = settings.minimumLoad().value();
+    double more = 1 + settings.allowance().value();
+    boolean apart =
+        lifts.stream().allMatch(l -> l.volume().value().times(more).compareTo(least) >= 0);
+    if (apart) {
+      return lifts.stream()
+          .map(l -> bulk(plan, l.volume(), settings, Material.WOOD_CHIPS, l.phase()))
+          .toList();
+    }
+    return List.of(bulk(plan, totals.chips(), settings, Material.WOOD_CHIPS, lifts.get(0).phase()));
   }
 
   private static Optional<BillLine> cardboard(Derived<Integer> exact, MulchSettings settings) {
@@ -72,26 +100,26 @@ public final class BillCalculator implements Calculator {
             Say.percent(settings.allowance().value()) + " for torn and odd sheets"));
   }
 
-  private static Optional<BillLine> bulk(
-      Plan plan, Derived<Volume> exact, MulchSettings settings, Material material) {
-    if (exact.value().si() == 0) {
-      return Optional.empty();
-    }
+  private static BillLine bulk(
+      Plan plan,
+      Derived<Volume> exact,
+      MulchSettings settings,
+      Material material,
+      WorkPhase phase) {
     Derived<Volume> least =
         material == Material.WOOD_CHIPS
             ? settings.minimumLoad()
             : Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
-    return Optional.of(
-        new BillLine(
-            BillGroup.SHEET_MULCH,
-            material == Material.COMPOST ? WorkPhase.COMPOST : WorkPhase.SHEET,
-            material.title(),
-            Optional.empty(),
-            exact,
-            Ordering.bulk(exact, settings.allowance(), least, plan.info().units()),
-            Say.percent(settings.allowance().value())
-                + " for packing and uneven ground, up to the next "
-                + Say.volume(Ordering.step(plan.info().units()), plan.info().units())));
+    return new BillLine(
+        BillGroup.SHEET_MULCH,
+        phase,
+        material.title(),
+        Optional.empty(),
+        exact,
+        Ordering.bulk(exact, settings.allowance(), least, plan.info().units()),
+        Say.percent(settings.allowance().value())
+            + " for packing and uneven ground, up to the next "
+            + Say.volume(Ordering.step(plan.info().units()), plan.info().units()));
   }
 
   /** Plants of perennial beds, each in its pocket. */

@@ -18,6 +18,7 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.materials.sourcing.SourcesTable;
 import yardloom.materials.surface.DepthPainter;
 import yardloom.materials.surface.SectionFigure;
+import yardloom.materials.surface.StackTable;
 import yardloom.materials.surface.SurfacePainter;
 
 /** Surfaces, stacks, take-off and orders. */
@@ -48,7 +49,8 @@ public final class MaterialSheet implements SheetMaker {
     List<Panel> panels = new ArrayList<>();
     panels.add(Panel.SitePlan.yardWith(ground(offers)));
     panels.add(SectionFigure.of(surfaces, plan.info().units()));
-    for (TableMaker maker : List.of(new TakeOffTable(), new OrderTable(), new SourcesTable())) {
+    for (TableMaker maker :
+        List.of(new StackTable(), new TakeOffTable(), new OrderTable(), new SourcesTable())) {
       panels.add(new Panel.TableBlock(maker.make(plan, facts)));
     }
     panels.add(
@@ -56,9 +58,11 @@ public final class MaterialSheet implements SheetMaker {
             "Laying the stack",
             List.of(
                 "Mow low, remove tough weeds, water. Do not till.",
-                "Cardboard without tape, staples or gloss, lapped, wetted, covered the same day.",
+                "Cardboard without tape, staples or gloss, lapped, wetted, covered the same day: paths"
+                    + " with all their chips, beds with compost or a first lift.",
                 "Keep chips off trunks, stems and walls as drawn.",
-                "Plant perennials in pockets of compost through the cardboard.")));
+                "Trees and shrubs go in before the cardboard; cut it to fit round them.",
+                "Plant the rest through the cardboard, lay the dripline, then the last chips.")));
     return List.of(new SheetPlan(MATERIALS, "materials", "Materials", panels));
   }
 

@@ -31,6 +31,7 @@ public final class OrderTable implements TableMaker {
     Table.Builder table =
         Table.titled(id(), "Materials to order")
             .column(Column.text("item", "Item"))
+            .column(Column.text("phase", "For"))
             .column(Column.of("exact", "Exact", Measure.VOLUME))
             .column(Column.of("order", "Order", Measure.VOLUME))
             .column(Column.of("exact-count", "Exact pieces", Measure.COUNT))
@@ -41,6 +42,7 @@ public final class OrderTable implements TableMaker {
         boolean bulk = line.order().value() instanceof Volume;
         table.row(
             Cell.text(line.item()),
+            Cell.text(line.phase().title()),
             bulk ? Cell.of(line.exact()) : Cell.BLANK,
             bulk ? Cell.of(line.order()) : Cell.BLANK,
             bulk ? Cell.BLANK : Cell.of(line.exact()),

@@ -97,10 +97,10 @@ public final class TakeOffTable implements TableMaker {
   }
 
   private static Cell depth(Surface s, Material material) {
-    return s.course(material).map(c -> Cell.of(c.depth())).orElse(Cell.BLANK);
+    return s.depth(material).map(Cell::of).orElse(Cell.BLANK);
   }
 
   private static Cell volume(Surface s, Material material) {
-    return s.course(material).map(c -> Cell.of(c.volume())).orElse(Cell.BLANK);
+    return s.volume(material).map(Cell::of).orElse(Cell.BLANK);
   }
 }

@@ -1,8 +1,13 @@
 package yardloom.materials.takeoff;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import yardloom.facts.mulch.Course;
 import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.MulchTotals.Lift;
 import yardloom.facts.mulch.Surface;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
@@ -22,13 +27,38 @@ public final class Totals {
     Derived.Builder why = Derived.by("sum over surfaces", SUM);
     Volume total = Volume.ZERO;
     for (Surface s : surfaces) {
-      if (s.course(material).isPresent()) {
-        Derived<Volume> term = s.course(material).get().volume();
+      Optional<Derived<Volume>> volume = s.volume(material);
+      if (volume.isPresent()) {
+        Derived<Volume> term = volume.get();
         why.from(s.title(), term, s.place());
         total = total.plus(term.value());
       }
     }
     return why.gives(total);
+  }
+
+  /**
+   * What is laid of {@code material} in each phase, in their order; phases without any left out.
+   */
+  public static List<Lift> lifts(List<Surface> surfaces, Material material) {
+    List<Lift> lifts = new ArrayList<>();
+    for (WorkPhase phase : WorkPhase.values()) {
+      Derived.Builder why = Derived.by("sum over surfaces", SUM);
+      Volume total = Volume.ZERO;
+      for (Surface s : surfaces) {
+        for (Course course : s.lifts(material)) {
+          if (course.phase() == phase) {
+            Derived<Volume> term = course.volume().orElseThrow();
+            why.from(s.title(), term, s.place());
+            total = total.plus(term.value());
+          }
+        }
+      }
+      if (total.compareTo(Volume.ZERO) > 0) {
+        lifts.add(new Lift(material, phase, why.gives(total)));
+      }
+    }
+    return lifts;
   }
 
   public static Derived<Integer> sheets(List<Surface> surfaces) {

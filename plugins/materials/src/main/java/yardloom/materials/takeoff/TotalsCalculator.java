@@ -1,10 +1,13 @@
 package yardloom.materials.takeoff;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.MulchTotals;
+import yardloom.facts.mulch.MulchTotals.Lift;
 import yardloom.facts.mulch.Surface;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
@@ -41,6 +44,10 @@ public final class TotalsCalculator implements Calculator {
             Totals.area(all.stream().filter(s -> s.sheets().isPresent()).toList()),
             Totals.sheets(all),
             Totals.volume(all, Material.COMPOST),
-            Totals.volume(all, Material.WOOD_CHIPS)));
+            Totals.volume(all, Material.WOOD_CHIPS),
+            Stream.of(Material.COMPOST, Material.WOOD_CHIPS)
+                .flatMap(m -> Totals.lifts(all, m).stream())
+                .sorted(Comparator.comparing(Lift::phase).thenComparing(Lift::material))
+                .toList()));
   }
 }

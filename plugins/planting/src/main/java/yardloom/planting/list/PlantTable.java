@@ -52,7 +52,7 @@ public final class PlantTable implements TableMaker {
     for (Planting.Specimen s : facts.get(PlantPlaces.KEY).specimens()) {
       table.row(
           Cell.text(s.tree().id().name()),
-            Cell.text(name(s.title(), s.tree().stands())),
+          Cell.text(name(s.title(), s.tree().stands())),
           Cell.text(s.plant().botanical()),
           Cell.number(1),
           Cell.BLANK,

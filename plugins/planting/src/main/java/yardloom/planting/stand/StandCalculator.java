@@ -45,7 +45,7 @@ public final class StandCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(YardFacts.STANDS, YardFacts.BILL, YardFacts.LIGHT_NEEDS);
+    return Set.of(YardFacts.STANDS, YardFacts.BILL, YardFacts.JOBS, YardFacts.LIGHT_NEEDS);
   }
 
   @Override
@@ -71,7 +71,9 @@ public final class StandCalculator implements Calculator {
               roots(p.plant()),
               p.choice().stands()));
       if (!p.choice().stands()) {
-        out.give(YardFacts.BILL, bill(p));
+        BillLine line = bill(p);
+        out.give(YardFacts.BILL, line);
+        PlantingJobs.of(p.plant(), line.exact()).forEach(job -> out.give(YardFacts.JOBS, job));
       }
       out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
     }
@@ -81,7 +83,9 @@ public final class StandCalculator implements Calculator {
         continue;
       }
       out.give(YardFacts.STANDS, stand(year, s));
-      out.give(YardFacts.BILL, bill(s));
+      BillLine line = bill(s);
+      out.give(YardFacts.BILL, line);
+      PlantingJobs.of(s.plant(), line.exact()).forEach(job -> out.give(YardFacts.JOBS, job));
       out.give(YardFacts.LIGHT_NEEDS, need(s.tree().id(), s.place(), s.plant()));
     }
   }
@@ -127,18 +131,6 @@ public final class StandCalculator implements Calculator {
             .gives(p.spacing().times(p.at().size())));
   }
 
-  private static BillLine bill(Planting.Specimen s) {
-    Derived<Integer> one = Derived.given(1, "new " + s.tree().id(), s.tree().place());
-    return new BillLine(
-        BillGroup.PLANTS,
-        WorkPhase.PLANT,
-        s.plant().name() + " (" + s.plant().botanical() + ")",
-        Optional.of(s.tree().id()),
-        one,
-        one,
-        "no spares included");
-  }
-
   private static BillLine bill(Planting p) {
     Optional<Derived<Length>> drills = drills(p);
     if (drills.isPresent()) {
@@ -153,12 +145,24 @@ public final class StandCalculator implements Calculator {
     }
     Derived<Integer> count = p.count();
     return new BillLine(
-        BillGroup.PLANTS,
-        WorkPhase.PLANT,
+        PlantingJobs.group(p.plant()),
+        PlantingJobs.phase(p.plant()),
         p.plant().name() + " (" + p.plant().botanical() + ")",
         Optional.of(p.bed().id()),
         count,
         count,
+        "no spares included");
+  }
+
+  private static BillLine bill(Planting.Specimen s) {
+    Derived<Integer> one = Derived.given(1, "tree of the plan", s.tree().place());
+    return new BillLine(
+        PlantingJobs.group(s.plant()),
+        PlantingJobs.phase(s.plant()),
+        s.plant().name() + " (" + s.plant().botanical() + "), tree",
+        Optional.of(s.tree().id()),
+        one,
+        one,
         "no spares included");
   }
 }

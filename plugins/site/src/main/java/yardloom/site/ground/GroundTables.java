@@ -14,6 +14,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
 import yardloom.site.ground.EarthWords.Earth;
 
 /** Tables of earth to move. */
@@ -67,15 +68,7 @@ public final class GroundTables {
           .ifPresent(
               s -> {
                 Swale swale = s.swale();
-                var volume =
-                    Derived.by(
-                            "(bottom + sides × depth) × depth × length",
-                            Source.commonPractice("volume of a trapezoid ditch"))
-                        .from("bottom", swale.bottom(), structure.place())
-                        .from("depth", swale.depth(), structure.place())
-                        .from("sides", swale.sides(), structure.place())
-                        .from("length", s.line().length(), structure.place())
-                        .gives(swale.volume(s.line().length()));
+                var volume = earthOf(structure, s);
                 table.row(
                     Cell.text(structure.id().name()),
                     Cell.of(s.line().length()),
@@ -86,6 +79,19 @@ public final class GroundTables {
               });
     }
     return table.build();
+  }
+
+  /** The earth that a swale takes. */
+  static Derived<Volume> earthOf(Element.Structure structure, LevelWords.SwaleLine s) {
+    Swale swale = s.swale();
+    return Derived.by(
+            "(bottom + sides × depth) × depth × length",
+            Source.commonPractice("volume of a trapezoid ditch"))
+        .from("bottom", swale.bottom(), structure.place())
+        .from("depth", swale.depth(), structure.place())
+        .from("sides", swale.sides(), structure.place())
+        .from("length", s.line().length(), structure.place())
+        .gives(swale.volume(s.line().length()));
   }
 
   public static Table earth(Plan plan) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Dripline;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -43,7 +45,7 @@ public final class DripCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(DripRun.KEY);
+    return Set.of(DripRun.KEY, YardFacts.DRIPLINES);
   }
 
   @Override
@@ -51,7 +53,12 @@ public final class DripCalculator implements Calculator {
     for (Element of : plan.elements()) {
       List<Entry<DripChoice>> lines = of.attributes().all(DripChoice.KEY);
       if (!lines.isEmpty()) {
-        lay(plan, of, lines.get(0)).ifPresent(run -> out.give(DripRun.KEY, run));
+        lay(plan, of, lines.get(0))
+            .ifPresent(
+                run -> {
+                  out.give(DripRun.KEY, run);
+                  out.give(YardFacts.DRIPLINES, new Dripline(of.id(), run.length()));
+                });
       }
     }
   }

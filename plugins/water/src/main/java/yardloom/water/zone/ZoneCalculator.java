@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -17,6 +18,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
 import yardloom.water.drip.DripBill;
+import yardloom.water.drip.DripJobs;
 import yardloom.water.drip.DripRun;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.timetable.PeakWatering;
@@ -44,7 +46,7 @@ public final class ZoneCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(Zone.KEY, YardFacts.BILL);
+    return Set.of(Zone.KEY, YardFacts.BILL, YardFacts.JOBS);
   }
 
   @Override
@@ -80,7 +82,9 @@ public final class ZoneCalculator implements Calculator {
               limit,
               Optional.ofNullable(peaks.get(group.get(0).name())).map(PeakWatering::weekly)));
     }
-    DripBill.of(plan, in.all(DripRun.KEY), number).forEach(line -> out.give(YardFacts.BILL, line));
+    List<BillLine> bill = DripBill.of(plan, in.all(DripRun.KEY), number);
+    bill.forEach(line -> out.give(YardFacts.BILL, line));
+    DripJobs.of(bill).forEach(job -> out.give(YardFacts.JOBS, job));
   }
 
   private static Derived<Flow> limit(Plan plan) {

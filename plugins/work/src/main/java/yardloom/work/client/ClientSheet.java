@@ -11,6 +11,7 @@ import yardloom.facts.LawnWater;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.MulchTotals;
 import yardloom.facts.mulch.TopUp;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
@@ -82,7 +83,11 @@ public final class ClientSheet implements SheetMaker {
             + Say.volume(totals.compost().value(), units)
             + " of compost in place.");
     PhaseTime first = phases.get(0);
-    PhaseTime last = phases.get(phases.size() - 1);
+    PhaseTime last =
+        phases.stream()
+            .filter(p -> p.phase().id() != WorkPhase.ESTABLISH)
+            .reduce((a, b) -> b)
+            .orElse(first);
     int days = last.firstDay() + last.days() - 1;
     lines.add(
         first.start().isPresent()
@@ -93,7 +98,11 @@ public final class ClientSheet implements SheetMaker {
                 + "."
             : "Work takes " + days + " working days; no date is set.");
     topUp(units, facts.all(YardFacts.TOP_UPS)).ifPresent(lines::add);
-    facts.find(CostEstimate.FACT).ifPresent(c -> lines.add(cost(plan, c)));
+    lines.add(
+        facts
+            .find(CostEstimate.FACT)
+            .map(c -> cost(plan, c))
+            .orElse("No prices are given: no cost is worked out."));
     facts
         .find(YardFacts.LAWN_WATER)
         .filter(w -> w.yearlySaving().litres() > 0)
@@ -142,10 +151,13 @@ public final class ClientSheet implements SheetMaker {
         + money(plan, cost.total().p10().value())
         + " to "
         + money(plan, cost.total().p90().value())
-        + ", likely "
+        + ", in the middle "
         + money(plan, cost.total().p50().value())
+        + (cost.unpriced().isEmpty()
+            ? ""
+            : ", and more for " + String.join(", ", cost.unpriced()) + ", which have no price")
         + (cost.demo()
-            ? "; at invented demonstration prices, which say nothing about yours."
+            ? "; at demonstration prices, which say nothing about yours."
             : ", without taxes, permits, disposal and hired machines.");
   }
 

@@ -86,7 +86,8 @@ public final class BagCalculator implements Calculator {
             .filter(s -> !s.isEmpty())
             .toList();
     if (!missing.isEmpty()) {
-      return new BagChoice(loads.item(), loads.order(), bags, Optional.empty(), missing);
+      return new BagChoice(
+          loads.item(), loads.phase(), loads.order(), bags, Optional.empty(), missing);
     }
     double unitsInOrder = PriceBook.units(bulkPrice.get(), order);
     Offer offer =
@@ -96,7 +97,7 @@ public final class BagCalculator implements Calculator {
             bulkPrice.get().perUnit().likely() / (order.cubicYards() / unitsInOrder),
             delivery.get().perUnit().likely());
     return new BagChoice(
-        loads.item(), loads.order(), bags, Optional.of(cost(loads, offer)), missing);
+        loads.item(), loads.phase(), loads.order(), bags, Optional.of(cost(loads, offer)), missing);
   }
 
   private static BagChoice.Cost cost(BulkLoads loads, Offer offer) {

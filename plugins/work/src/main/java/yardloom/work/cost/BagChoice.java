@@ -2,6 +2,7 @@ package yardloom.work.cost;
 
 import java.util.List;
 import java.util.Optional;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.unit.Money;
@@ -10,11 +11,13 @@ import yardloom.kernel.unit.Volume;
 /**
  * Bags against bulk for one order.
  *
+ * @param phase when it is needed
  * @param cost what both cost; empty where a price is missing
  * @param missing what has no price
  */
 public record BagChoice(
     String item,
+    WorkPhase phase,
     Derived<Volume> order,
     Derived<Integer> bags,
     Optional<Cost> cost,

@@ -20,14 +20,15 @@ public final class BagTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(BagChoice.FACT);
+    return Set.of(BagChoice.FACT, CostEstimate.FACT);
   }
 
   @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table =
-        Table.titled(id(), "Bags or bulk")
+        Table.titled(id(), CostTable.title("Bags or bulk", facts))
             .column(Column.text("item", "Item"))
+            .column(Column.text("phase", "For"))
             .column(Column.of("order", "Order", Measure.VOLUME))
             .column(Column.of("bags", "Bags", Measure.COUNT))
             .column(Column.of("in-bags", "In bags", Measure.MONEY))
@@ -37,12 +38,19 @@ public final class BagTable implements TableMaker {
       Optional<BagChoice.Cost> cost = choice.cost();
       table.row(
           Cell.text(choice.item()),
+          Cell.text(choice.phase().title()),
           Cell.of(choice.order()),
           Cell.of(choice.bags()),
           cost.map(c -> Cell.of(c.inBags())).orElse(Cell.BLANK),
           cost.map(c -> Cell.of(c.inBulk())).orElse(Cell.BLANK),
           cost.map(c -> c.breakEven().map(Cell::of).orElse(Cell.text("never"))).orElse(Cell.BLANK));
     }
-    return table.note(CostTable.DEMO).build();
+    if (facts.find(CostEstimate.FACT).map(CostEstimate::demo).orElse(false)) {
+      table.note(CostTable.DEMO);
+    }
+    if (facts.all(BagChoice.FACT).stream().anyMatch(b -> b.cost().isEmpty())) {
+      table.note("No money where the plan gives no price of bags, bulk and delivery.");
+    }
+    return table.build();
   }
 }

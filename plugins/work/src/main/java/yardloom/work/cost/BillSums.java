@@ -47,7 +47,7 @@ public final class BillSums {
   private static Derived<?> sum(List<BillLine> lines, Function<BillLine, Derived<?>> of) {
     Derived.Builder why = Derived.by("sum over beds", SUM);
     for (BillLine line : lines) {
-      why.from(line.element().map(Object::toString).orElse("plan"), of.apply(line));
+      why.from(line.element().map(Object::toString).orElse(line.phase().title()), of.apply(line));
     }
     List<?> amounts = lines.stream().map(line -> of.apply(line).value()).toList();
     return amounts.get(0) instanceof Quantity<?> first

@@ -20,6 +20,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.unit.Unit;
 import yardloom.kernel.unit.Volume;
 import yardloom.work.cost.CostEstimate.Driver;
 import yardloom.work.cost.CostEstimate.Row;
@@ -90,11 +91,7 @@ public final class CostCalculator implements Calculator {
     for (BillLine line : BillSums.byItem(in.all(YardFacts.BILL))) {
       item(line, book).ifPresentOrElse(items::add, () -> unpriced.add(line.item()));
       if (line.group() == BillGroup.SHEET_MULCH) {
-        in.all(YardFacts.LOADS).stream()
-            .filter(l -> l.item().equals(line.item()))
-            .findFirst()
-            .flatMap(l -> delivery(l, book))
-            .ifPresent(items::add);
+        delivery(line.item(), in.all(YardFacts.LOADS), book).ifPresent(items::add);
       }
     }
     labour(in.all(TaskLoad.FACT), book).ifPresent(items::add);
@@ -119,30 +116,30 @@ public final class CostCalculator implements Calculator {
                     fixed()));
   }
 
-  /** Bulk comes in loads; how many depends on the truck. */
-  private static Optional<Item> delivery(BulkLoads loads, PriceBook book) {
-    if (loads.order().value().si() == 0) {
+  /** Bulk comes in loads, for each phase by itself; how many depends on the truck. */
+  private static Optional<Item> delivery(String item, List<BulkLoads> all, PriceBook book) {
+    Derived.Builder why = Derived.by("sum over phases", Source.plan("loads of the plan"));
+    int fewest = 0;
+    int likely = 0;
+    int most = 0;
+    Source source = null;
+    for (BulkLoads loads : all) {
+      if (loads.item().equals(item)) {
+        why.from(loads.phase().title(), loads.likely());
+        fewest += loads.fewest().value();
+        likely += loads.likely().value();
+        most += loads.most().value();
+        source = loads.likely().source();
+      }
+    }
+    if (likely == 0) {
       return Optional.empty();
     }
-    double likely = loads.likely().value();
-    Spread trucks =
-        new Spread(
-            loads.fewest().value() / likely,
-            1,
-            loads.most().value() / likely,
-            "load size",
-            loads.likely().source());
-    return book.find("delivery of bulk", "delivery", loads.likely().value())
-        .map(
-            p ->
-                new Item(
-                    "delivery of " + loads.item(),
-                    loads.likely(),
-                    likely,
-                    p,
-                    false,
-                    false,
-                    trucks));
+    Derived<Integer> loads = why.gives(likely);
+    double of = likely;
+    Spread trucks = new Spread(fewest / of, 1, most / of, "load size", source);
+    return book.find("delivery of bulk", "delivery", likely)
+        .map(p -> new Item("delivery of " + item, loads, of, p, false, false, trucks));
   }
 
   private static Optional<Item> labour(List<TaskLoad> tasks, PriceBook book) {
@@ -151,7 +148,7 @@ public final class CostCalculator implements Calculator {
     double likely = all.likely().hours();
     double high = all.high().hours();
     Derived.Builder why = Derived.by("sum over tasks", Source.plan("tasks of the plan"));
-    tasks.forEach(t -> why.from(t.task() + " (" + t.phase().id() + ")", t.likely()));
+    tasks.forEach(t -> why.from(t.task().title() + " (" + t.phase().id() + ")", t.likely()));
     if (likely == 0) {
       return Optional.empty();
     }
@@ -169,11 +166,12 @@ public final class CostCalculator implements Calculator {
 
   private static CostEstimate estimate(List<Item> items, List<String> unpriced) {
     Inputs inputs = Inputs.of(items);
+    double[] likely = inputs.likely();
     Sampling sampling = new Sampling(inputs.spreads());
     List<Row> rows = new ArrayList<>();
     for (int i = 0; i < items.size(); i++) {
       int at = i;
-      rows.add(row(items.get(i), sampling.of(x -> inputs.cost(at, x))));
+      rows.add(row(items.get(i), inputs.cost(at, likely), sampling.of(x -> inputs.cost(at, x))));
     }
     Percentiles all = sampling.of(inputs::total);
     Derived.Builder why = Derived.by("percentiles of the sampled sum of all rows", Sampling.SOURCE);
@@ -181,6 +179,7 @@ public final class CostCalculator implements Calculator {
     Row total =
         new Row(
             "total",
+            sum(rows),
             why.gives(Money.amount(all.p10())),
             why.gives(Money.amount(all.p50())),
             why.gives(Money.amount(all.p90())));
@@ -188,9 +187,26 @@ public final class CostCalculator implements Calculator {
     return new CostEstimate(rows, total, unpriced, drivers(inputs), demo);
   }
 
-  private static Row row(Item item, Percentiles p) {
+  private static Derived<Money> sum(List<Row> rows) {
+    Derived.Builder why = Derived.by("sum over rows", Source.plan("rows of the table"));
+    rows.forEach(r -> why.from(r.item(), r.likely()));
+    return why.gives(rows.stream().map(r -> r.likely().value()).reduce(Money::plus).orElseThrow());
+  }
+
+  private static String amount(Item item) {
+    return Unit.byWord(item.price().unit()).map(u -> "amount in " + u.symbol()).orElse("amount");
+  }
+
+  private static Row row(Item item, double likely, Percentiles p) {
+    Spread price = item.price().perUnit();
+    Derived<Money> atLikely =
+        Derived.by(amount(item) + " × likely price", price.source())
+            .from("amount", item.amount())
+            .from("likely price", price.likely())
+            .gives(Money.amount(likely));
     return new Row(
         item.name(),
+        atLikely,
         why(item, "10th").gives(Money.amount(p.p10())),
         why(item, "50th").gives(Money.amount(p.p50())),
         why(item, "90th").gives(Money.amount(p.p90())));
@@ -238,6 +254,11 @@ public final class CostCalculator implements Calculator {
       return new Inputs(items, spreads);
     }
 
+    /** Every input at its likely value. */
+    double[] likely() {
+      return spreads.stream().mapToDouble(Spread::likely).toArray();
+    }
+
     /** Whose input number {@code at} is. */
     String name(int at) {
       return at < SHARED ? "all mulched ground" : items.get((at - SHARED) / 2).name();
@@ -265,7 +286,7 @@ public final class CostCalculator implements Calculator {
   }
 
   private static List<Driver> drivers(Inputs inputs) {
-    double[] likely = inputs.spreads().stream().mapToDouble(Spread::likely).toArray();
+    double[] likely = inputs.likely();
     List<Driver> drivers = new ArrayList<>();
     for (int at = 0; at < likely.length; at++) {
       Spread input = inputs.spreads().get(at);

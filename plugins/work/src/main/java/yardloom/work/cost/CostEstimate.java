@@ -28,9 +28,21 @@ public record CostEstimate(
   /**
    * The cost of one item.
    *
+   * @param likely the cost with every input at its likely value
    * @param p10 the cost that a tenth of the samples stay below
    */
-  public record Row(String item, Derived<Money> p10, Derived<Money> p50, Derived<Money> p90) {}
+  public record Row(
+      String item,
+      Derived<Money> likely,
+      Derived<Money> p10,
+      Derived<Money> p50,
+      Derived<Money> p90) {
+    /** Whether what it costs with everything likely lies between a tenth and nine tenths. */
+    public boolean likelyLiesBetween() {
+      return likely.value().compareTo(p10.value()) >= 0
+          && likely.value().compareTo(p90.value()) <= 0;
+    }
+  }
 
   /**
    * One cause of the spread.

@@ -8,15 +8,21 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 
 /** Cost of every priced line. */
 public final class CostTable implements TableMaker {
   /** Printed beside invented prices. */
   static final String DEMO =
-      "Prices marked so in the appendix are invented for demonstration: put your own in with"
-          + " `price` or `priceBook`.";
+      "Demonstration prices: invented, they say nothing about yours. Put your own in with `price`"
+          + " or `priceBook`.";
+
+  private static final String SKEWED =
+      "The total with everything likely lies outside P10 to P90: prices and pace can rise further"
+          + " than they can fall, and seldom is all of it likely at once.";
 
   @Override
   public String id() {
@@ -30,13 +36,14 @@ public final class CostTable implements TableMaker {
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    Table.Builder table =
-        Table.titled(id(), "Cost range")
-            .column(Column.text("item", "Item"))
-            .column(Column.of("p10", "Low (P10)", Measure.MONEY))
-            .column(Column.of("p50", "Likely (P50)", Measure.MONEY))
-            .column(Column.of("p90", "High (P90)", Measure.MONEY));
     Optional<CostEstimate> found = facts.find(CostEstimate.FACT);
+    Table.Builder table =
+        Table.titled(id(), title("Cost range", facts))
+            .column(Column.text("item", "Item"))
+            .column(Column.of("likely", "All likely", Measure.MONEY))
+            .column(Column.of("p10", "Low (P10)", Measure.MONEY))
+            .column(Column.of("p50", "Middle (P50)", Measure.MONEY))
+            .column(Column.of("p90", "High (P90)", Measure.MONEY));
     if (found.isEmpty()) {
       return table.build();
     }
@@ -46,20 +53,46 @@ public final class CostTable implements TableMaker {
     if (cost.demo()) {
       table.note(DEMO);
     }
+    if (!cost.total().likelyLiesBetween()) {
+      table.note(SKEWED);
+    }
+    plan.attributes().get(LabourRate.KEY).ifPresent(r -> table.note(labour(plan, r)));
     if (!cost.unpriced().isEmpty()) {
       table.note("Not priced: " + String.join(", ", cost.unpriced()) + ".");
     }
     return table
         .note(
-            "One in ten cases lies below P10, one in ten above P90; rows do not add up to the"
-                + " total's percentiles, because not everything goes wrong at once.")
+            "All likely: every amount, price and pace at its likely value; these rows add up. One in"
+                + " ten cases lies below P10, one in ten above P90; those do not add up, because not"
+                + " everything goes wrong at once.")
         .note("Without taxes, permits, disposal and hired machines.")
         .build();
   }
 
   private static Cell[] cells(CostEstimate.Row row) {
     return new Cell[] {
-      Cell.text(row.item()), Cell.of(row.p10()), Cell.of(row.p50()), Cell.of(row.p90())
+      Cell.text(row.item()),
+      Cell.of(row.likely()),
+      Cell.of(row.p10()),
+      Cell.of(row.p50()),
+      Cell.of(row.p90())
     };
+  }
+
+  /** A title that names invented prices. */
+  static String title(String title, Facts facts) {
+    boolean demo = facts.find(CostEstimate.FACT).map(CostEstimate::demo).orElse(false);
+    return demo ? title + ", demonstration prices" : title;
+  }
+
+  private static String labour(Plan plan, LabourRate rate) {
+    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    return "An hour of labour is billed at wage "
+        + format.withUnit(Measure.MONEY, rate.wage())
+        + " plus "
+        + Say.percent(rate.overhead())
+        + " overhead, "
+        + Say.percent(rate.markup())
+        + " markup on both.";
   }
 }

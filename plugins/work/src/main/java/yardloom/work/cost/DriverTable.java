@@ -9,6 +9,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Money;
 
 /** The inputs that make the total uncertain. */
 public final class DriverTable implements TableMaker {
@@ -27,7 +28,7 @@ public final class DriverTable implements TableMaker {
   @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table =
-        Table.titled(id(), "What drives the cost range")
+        Table.titled(id(), CostTable.title("What drives the cost range", facts))
             .column(Column.text("item", "Item"))
             .column(Column.text("cause", "Cause"))
             .column(Column.of("low", "Total if low", Measure.MONEY))
@@ -36,17 +37,29 @@ public final class DriverTable implements TableMaker {
     facts
         .find(CostEstimate.FACT)
         .ifPresent(
-            cost ->
-                cost.drivers().stream()
-                    .limit(MOST)
-                    .forEach(
-                        d ->
-                            table.row(
-                                Cell.text(d.name()),
-                                Cell.text(d.cause()),
-                                Cell.of(d.low()),
-                                Cell.of(d.high()),
-                                Cell.of(d.swing()))));
-    return table.note("Each alone at its low and high value, all others likely.").build();
+            cost -> {
+              Money likely = cost.total().likely().value();
+              table.row(
+                  Cell.text("everything likely"),
+                  Cell.BLANK,
+                  Cell.of(likely),
+                  Cell.of(likely),
+                  Cell.of(Money.amount(0)));
+              cost.drivers().stream()
+                  .limit(MOST)
+                  .forEach(
+                      d ->
+                          table.row(
+                              Cell.text(d.name()),
+                              Cell.text(d.cause()),
+                              Cell.of(d.low()),
+                              Cell.of(d.high()),
+                              Cell.of(d.swing())));
+            });
+    return table
+        .note(
+            "Each alone at its low and high value, all others likely, from the same run as the cost"
+                + " range.")
+        .build();
   }
 }

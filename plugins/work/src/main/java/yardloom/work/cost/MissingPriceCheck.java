@@ -12,7 +12,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 
-/** Says which things have no price, so that nobody takes them for free. */
+/** Says which things have no price where others have, so that nobody takes them for free. */
 public final class MissingPriceCheck implements Check {
   private static final Source BOOK = Source.plan("price book of the plan");
 
@@ -23,14 +23,13 @@ public final class MissingPriceCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(CostEstimate.FACT, BagChoice.FACT);
+    return Set.of(CostEstimate.FACT);
   }
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     Set<String> missing = new TreeSet<>();
     facts.find(CostEstimate.FACT).ifPresent(c -> missing.addAll(c.unpriced()));
-    facts.all(BagChoice.FACT).forEach(b -> missing.addAll(b.missing()));
     List<Finding> findings = new ArrayList<>();
     if (!missing.isEmpty()) {
       findings.add(

@@ -5,9 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
 import yardloom.facts.region.Spread;
+import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -19,12 +21,19 @@ import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
 
 /**
- * Prices by item and unit. The shipped ones are invented for demonstration; a user's own go before
- * them.
+ * Prices by item and unit. The shipped ones are invented for demonstration and are used where the
+ * plan asks for them only; a user's own go before them.
  *
  * <p>A line of the bill is priced by its own item, else by {@code any} and its group.
  */
 public final class PriceBook {
+  /** On the plan: whether it asks for the invented prices. */
+  public static final AttributeKey<Boolean> DEMONSTRATION =
+      new AttributeKey<>("work.demonstration-prices", Boolean.class);
+
+  private static final Set<String> GENERAL =
+      Set.of("labour", "delivery of bulk", "mulch bag, 2 cu ft", "compost bag, 1 cu ft");
+
   private static final String CAUSE = "price";
 
   private final List<Price> prices;
@@ -42,9 +51,16 @@ public final class PriceBook {
     return new PriceBook(prices);
   }
 
-  /** What the plan says, then its region, then the invented prices. */
+  /** What the plan says, then its region; the invented prices only where the plan asks for them. */
   public static PriceBook of(Plan plan, Optional<Region> region) {
-    return demo().with(Region.ownFirst(region, plan.attributes().all(Price.KEY)));
+    boolean invented = plan.attributes().get(DEMONSTRATION).orElse(false);
+    return (invented ? demo() : new PriceBook(List.of()))
+        .with(Region.ownFirst(region, plan.attributes().all(Price.KEY)));
+  }
+
+  /** Whether it has no price at all. */
+  public boolean isEmpty() {
+    return prices.isEmpty();
   }
 
   /**
@@ -107,6 +123,11 @@ public final class PriceBook {
     List<Price> all = new ArrayList<>(own);
     all.addAll(prices);
     return new PriceBook(all);
+  }
+
+  /** Whether the name is for no item of the bill, but for a group, labour, deliveries or bags. */
+  static boolean isGeneral(String item) {
+    return item.startsWith("any ") || GENERAL.contains(item);
   }
 
   /** What it has prices for, in the order of the book. */

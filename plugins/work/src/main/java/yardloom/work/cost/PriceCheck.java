@@ -16,9 +16,8 @@ import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.source.Source;
 
 /**
- * Says when a price of the plan is for nothing on the bill, but for a letter or two.
- *
- * <p>A price book serves many yards, so that items which this bill lacks are no mistake.
+ * Says when a price of the plan is for nothing on the bill: a warning where it misses by a letter
+ * or two, else one note for all, since a price book serves many yards.
  */
 public final class PriceCheck implements Check {
   private static final Source NAMES =
@@ -36,13 +35,21 @@ public final class PriceCheck implements Check {
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
+    Set<String> onBill = new TreeSet<>();
+    facts.all(YardFacts.BILL).forEach(line -> onBill.add(line.item()));
     Set<String> known = new TreeSet<>(PriceBook.demo().items());
-    facts.all(YardFacts.BILL).forEach(line -> known.add(line.item()));
+    known.addAll(onBill);
     List<Finding> findings = new ArrayList<>();
+    Set<String> idle = new TreeSet<>();
     for (Attributes.Entry<Price> entry : plan.attributes().all(Price.KEY)) {
       String item = entry.value().item();
+      if (onBill.contains(item) || PriceBook.isGeneral(item)) {
+        continue;
+      }
       String hint = known.contains(item) ? "" : Nearest.hint(item, known);
-      if (!hint.isEmpty()) {
+      if (hint.isEmpty()) {
+        idle.add("'" + item + "'");
+      } else {
         findings.add(
             Finding.of(
                     id(),
@@ -52,6 +59,15 @@ public final class PriceCheck implements Check {
                     NAMES)
                 .at(entry.place()));
       }
+    }
+    if (!idle.isEmpty()) {
+      findings.add(
+          Finding.of(
+              id(),
+              Severity.NOTE,
+              "nothing on this bill is called " + String.join(", ", idle) + ": not used",
+              "write items as the bill does; a price book for many yards may keep them",
+              NAMES));
     }
     return findings;
   }

@@ -18,7 +18,7 @@ public final class PriceWords {
   private PriceWords() {}
 
   @Verb(
-      help = "Sets your own price of an item; it goes before the invented demo price.",
+      help = "Sets your own price of an item; it goes before all others.",
       example = "price('wood-chip mulch', 12.money, low: 0.money, high: 20.money, per: 'yd3')")
   public static void price(
       PlanScope plan,
@@ -52,6 +52,47 @@ public final class PriceWords {
       @Opt(name = "name", help = "the file's name, for messages", fallback = "price book")
           String name) {
     add(plan, name == null ? "price book" : name, csv);
+  }
+
+  @Verb(
+      help = "Uses invented prices where the plan gives none; every sheet then says so.",
+      example = "demonstrationPrices()")
+  public static void demonstrationPrices(PlanScope plan) {
+    plan.draft().attributes().add(PriceBook.DEMONSTRATION, true, plan.place());
+  }
+
+  @Verb(
+      help = "Sets what an hour of labour is billed at: wage, overhead on it, markup on both.",
+      example = "labourRate(wage: 24.money, overhead: 0.4, markup: 0.15)")
+  public static void labourRate(
+      PlanScope plan,
+      @Opt(name = "wage", help = "paid to one person for an hour", required = true) Money wage,
+      @Opt(
+              name = "overhead",
+              help = "share of the wage for insurance, taxes, tools and idle time",
+              fallback = "0")
+          Number overhead,
+      @Opt(name = "markup", help = "share of wage and overhead for profit", fallback = "0")
+          Number markup) {
+    if (plan.draft().attributes().has(LabourRate.KEY)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, plan.place(), "`labourRate` is already given; say it once");
+    }
+    LabourRate rate =
+        LabourRate.of(wage, share("overhead", overhead, plan), share("markup", markup, plan), plan);
+    plan.draft().attributes().add(LabourRate.KEY, rate, plan.place());
+    plan.draft().attributes().add(Price.KEY, rate.price(), plan.place());
+  }
+
+  private static double share(String what, Number given, PlanScope plan) {
+    double share = given == null ? 0 : given.doubleValue();
+    if (!(share >= 0 && share <= 5)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          plan.place(),
+          what + " is a share from 0 to 5 (0.4 is 40 %), got " + given);
+    }
+    return share;
   }
 
   private static void add(PlanScope plan, String name, String csv) {

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Course;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.work.SheetPage;
-import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
@@ -63,13 +63,11 @@ public final class CrewSheets implements SheetMaker {
     panels.add(new Panel.Notes(time.phase().title(), steps(time, plan, facts)));
     panels.add(Panel.SitePlan.yardWith(offers.layers(SheetPage.WAYS, time.phase().id())));
     panels.add(new Panel.Notes("Safety", texts(time.phase().cautions(), units)));
-    for (Table table : List.of(needed(time, plan, facts), tasks(time, plan, facts))) {
+    for (Table table :
+        List.of(needed(time, plan, facts), tasks(time, plan, facts), layers(time, plan, facts))) {
       if (!table.isEmpty()) {
         panels.add(new Panel.TableBlock(table));
       }
-    }
-    if (time.phase().id() == WorkPhase.SHEET || time.phase().id() == WorkPhase.COMPOST) {
-      panels.add(new Panel.TableBlock(depths(time, facts)));
     }
     panels.add(
         new Panel.Notes(
@@ -92,14 +90,12 @@ public final class CrewSheets implements SheetMaker {
             : "working day " + time.firstDay();
     lines.add("When: " + when + ", " + time.days() + (time.days() == 1 ? " day" : " days") + ".");
     WorkSettings work = WorkSettings.of(plan);
-    double hours = 0;
-    for (TaskLoad task : facts.all(TaskLoad.FACT)) {
-      hours += task.phase() == time.phase().id() ? task.likely().value().hours() : 0;
-    }
     lines.add(
         "Crew of "
             + work.crew()
-            + (hours > 0 ? ", likely " + Say.number(hours) + " hours of one person in all." : ".")
+            + (time.hours() > 0
+                ? ", likely " + Say.number(time.hours()) + " hours of one person in all."
+                : ".")
             + (time.why().isEmpty() ? "" : " It " + time.why() + "."));
     lines.add(bring(time));
     int n = 1;
@@ -118,25 +114,35 @@ public final class CrewSheets implements SheetMaker {
     return "Bring " + tools + "; gloves, water, first aid, this page.";
   }
 
-  /** The take-off, narrow enough for the page. */
-  private static Table depths(PhaseTime time, Facts facts) {
-    boolean sheet = time.phase().id() == WorkPhase.SHEET;
-    Material material = sheet ? Material.WOOD_CHIPS : Material.COMPOST;
+  /** What of each stack is laid in this phase, from the ground up; narrow enough for the page. */
+  private static Table layers(PhaseTime time, Plan plan, Facts facts) {
     Table.Builder table =
-        Table.titled("crew-" + time.phase().id().id() + "-depths", "Lay, by surface")
+        Table.titled("crew-" + time.phase().id().id() + "-layers", "Lay, by surface")
             .column(Column.text("surface", "Surface"))
             .column(Column.of("sheets", "Sheets", Measure.COUNT))
+            .column(Column.text("layer", "Layer"))
             .column(Column.of("depth", "Deep", Measure.DEPTH))
-            .column(Column.of("volume", "Volume", Measure.VOLUME));
+            .column(Column.text("amount", "Amount"));
     for (Surface s : facts.all(YardFacts.SURFACES)) {
-      s.course(material)
-          .ifPresent(
-              c ->
-                  table.row(
-                      Cell.text(s.of().toString()),
-                      sheet ? s.sheets().map(Cell::of).orElse(Cell.BLANK) : Cell.BLANK,
-                      Cell.of(c.depth()),
-                      Cell.of(c.volume())));
+      List<Course> laid = s.courses().stream().filter(c -> c.phase() == time.phase().id()).toList();
+      // Sheets stand in the row of what covers them, or the page would not hold all.
+      Cell sheets =
+          laid.stream().anyMatch(c -> c.material() == Material.CARDBOARD)
+              ? s.sheets().map(Cell::of).orElse(Cell.BLANK)
+              : Cell.BLANK;
+      for (Course course : laid) {
+        if (course.material() != Material.CARDBOARD || laid.size() == 1) {
+          table.row(
+              Cell.text(s.of().toString()),
+              sheets,
+              Cell.text(course.material().title()),
+              course.depth().map(Cell::of).orElse(Cell.BLANK),
+              course.material() == Material.CARDBOARD
+                  ? Cell.BLANK
+                  : Amounts.cell(plan, course.amount()));
+          sheets = Cell.BLANK;
+        }
+      }
     }
     return table.build();
   }
@@ -170,7 +176,9 @@ public final class CrewSheets implements SheetMaker {
     for (TaskLoad task : facts.all(TaskLoad.FACT)) {
       if (task.phase() == time.phase().id()) {
         table.row(
-            Cell.text(task.task()), Amounts.cell(plan, task.amount()), Cell.of(task.likely()));
+            Cell.text(task.task().title()),
+            Amounts.cell(plan, task.amount()),
+            Cell.of(task.likely()));
       }
     }
     return table.build();

@@ -8,8 +8,8 @@ import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Course;
 import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.DropZone;
+import yardloom.facts.mulch.Haul;
 import yardloom.facts.mulch.Surface;
-import yardloom.facts.work.Haul;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -20,6 +20,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
 
 /** Gives the barrow trips from every heap. */
 public final class HaulCalculator implements Calculator {
@@ -70,24 +71,36 @@ public final class HaulCalculator implements Calculator {
   private static List<Haul> hauls(DropPile pile, List<Surface> surfaces, HaulWay.Finder ways) {
     List<Haul> hauls = new ArrayList<>();
     for (Surface s : surfaces) {
-      s.course(pile.spot().material())
-          .ifPresent(course -> hauls.add(haul(pile.spot(), s, course, ways.to(s))));
+      List<Course> lifts = s.lifts(pile.spot().material());
+      if (!lifts.isEmpty()) {
+        HaulWay way = ways.to(s);
+        lifts.forEach(lift -> hauls.add(haul(pile.spot(), s, lift, way)));
+      }
     }
     return hauls;
   }
 
   private static Haul haul(DropZone spot, Surface to, Course course, HaulWay way) {
+    Derived<Volume> volume = course.volume().orElseThrow();
     Derived<Integer> trips =
         Derived.by("trips = volume / barrow, rounded up", WholePieces.SOURCE)
-            .from("volume", course.volume())
+            .from("volume", volume)
             .from("barrow", spot.barrow(), spot.place())
-            .gives(WholePieces.of(course.volume().value(), spot.barrow()));
+            .gives(WholePieces.of(volume.value(), spot.barrow()));
     Derived<Length> walk =
         Derived.by("walk = 2 × trips × way", WALK)
             .from("trips", trips)
             .from("way", way.oneWay())
             .gives(way.oneWay().value().times(2.0 * trips.value()));
     return new Haul(
-        to, spot.material(), course.volume(), trips, way.line(), way.by(), way.oneWay(), walk);
+        to,
+        spot.material(),
+        course.phase(),
+        volume,
+        trips,
+        way.line(),
+        way.by(),
+        way.oneWay(),
+        walk);
   }
 }

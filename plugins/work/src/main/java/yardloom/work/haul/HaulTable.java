@@ -3,7 +3,7 @@ package yardloom.work.haul;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.YardFacts;
-import yardloom.facts.work.Haul;
+import yardloom.facts.mulch.Haul;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -42,6 +42,7 @@ public final class HaulTable implements TableMaker {
         Table.titled(id(), "Barrow trips")
             .column(Column.text("to", "To"))
             .column(Column.text("material", "Material"))
+            .column(Column.text("phase", "For"))
             .column(Column.of("volume", "Volume", Measure.VOLUME))
             .column(Column.of("trips", "Trips", Measure.COUNT))
             .column(Column.text("by", "By"))
@@ -55,6 +56,7 @@ public final class HaulTable implements TableMaker {
       table.row(
           Cell.text(h.to().title()),
           Cell.text(h.material().title()),
+          Cell.text(h.phase().title()),
           Cell.of(h.volume()),
           Cell.of(h.trips()),
           Cell.text(h.by().title()),
@@ -66,6 +68,7 @@ public final class HaulTable implements TableMaker {
     }
     table.total(
         Cell.text("all"),
+        Cell.BLANK,
         Cell.BLANK,
         Cell.BLANK,
         Cell.number(trips),

@@ -3,6 +3,7 @@ package yardloom.work.labour;
 import java.util.List;
 import java.util.function.Function;
 import yardloom.facts.work.WorkPhase;
+import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.unit.TimeSpan;
@@ -15,7 +16,7 @@ import yardloom.kernel.unit.TimeSpan;
  * @param low hours of one person if all goes well
  */
 public record TaskLoad(
-    String task,
+    WorkTask task,
     WorkPhase phase,
     Derived<?> amount,
     Derived<TimeSpan> low,

@@ -3,9 +3,11 @@ package yardloom.work.labour;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Optional;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
 
 /**
  * Who works when.
@@ -13,6 +15,7 @@ import yardloom.kernel.problem.SourceRef;
  * @param crew people at work
  * @param hoursPerDay of each
  * @param slope rise over run of the barrow's way
+ * @param visits visits after the work, through the first season
  * @param start the first day, if the plan says
  * @param lastFrost mean last frost of spring, if the plan says
  * @param firstFrost mean first frost of autumn, if the plan says
@@ -21,6 +24,7 @@ public record WorkSettings(
     int crew,
     double hoursPerDay,
     double slope,
+    Derived<Integer> visits,
     Optional<LocalDate> start,
     Optional<MonthDay> lastFrost,
     Optional<MonthDay> firstFrost,
@@ -29,10 +33,18 @@ public record WorkSettings(
   public static final AttributeKey<WorkSettings> KEY =
       new AttributeKey<>("work.work", WorkSettings.class);
 
+  private static final Source WEEKLY =
+      Source.memory(
+          "New plants are watered weekly for about twelve weeks", "recalled from practice", 0, "");
+
+  /** What a plan has that says nothing. */
+  public static final Derived<Integer> VISITS =
+      Derived.by("default of work visits", WEEKLY).gives(12);
+
   /** These with the frost days that hold for the whole plan. */
   public WorkSettings withFrost(MonthDay last, MonthDay first) {
     return new WorkSettings(
-        crew, hoursPerDay, slope, start, Optional.of(last), Optional.of(first), place);
+        crew, hoursPerDay, slope, visits, start, Optional.of(last), Optional.of(first), place);
   }
 
   /** What the plan says, or every default. */
@@ -43,6 +55,6 @@ public record WorkSettings(
   /** Two people, six hours a day, level ground, no dates. */
   public static WorkSettings defaults() {
     return new WorkSettings(
-        2, 6, 0, Optional.empty(), Optional.empty(), Optional.empty(), SourceRef.NONE);
+        2, 6, 0, VISITS, Optional.empty(), Optional.empty(), Optional.empty(), SourceRef.NONE);
   }
 }

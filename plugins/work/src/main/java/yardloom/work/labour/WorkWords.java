@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Spread;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -36,7 +37,12 @@ public final class WorkWords {
       @Opt(name = "lastFrost", help = "mean last frost, as month-day", fallback = "none")
           String lastFrost,
       @Opt(name = "firstFrost", help = "mean first frost, as month-day", fallback = "none")
-          String firstFrost) {
+          String firstFrost,
+      @Opt(
+              name = "visits",
+              help = "visits after the work to water and weed, through the first season",
+              fallback = "12")
+          Number visits) {
     double people = crew == null ? 2 : crew.doubleValue();
     double hours = hoursPerDay == null ? 6 : hoursPerDay.doubleValue();
     double rise = slope == null ? 0 : slope.doubleValue();
@@ -60,11 +66,24 @@ public final class WorkWords {
                 (int) people,
                 hours,
                 rise,
+                visits(visits, plan.place()),
                 date(start, plan.place(), "2026-09-14", LocalDate::parse),
                 date(lastFrost, plan.place(), "04-20", t -> MonthDay.parse("--" + t)),
                 date(firstFrost, plan.place(), "10-20", t -> MonthDay.parse("--" + t)),
                 plan.place()),
             plan.place());
+  }
+
+  private static Derived<Integer> visits(Number given, SourceRef place) {
+    if (given == null) {
+      return WorkSettings.VISITS;
+    }
+    double visits = given.doubleValue();
+    if (!(visits >= 0 && visits <= 366 && visits == Math.rint(visits))) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, place, "visits are a whole number from 0 to 366, got " + given);
+    }
+    return Derived.given((int) visits, "work visits", place);
   }
 
   private static <T> Optional<T> date(
@@ -85,7 +104,7 @@ public final class WorkWords {
   @Verb(
       help = "Gives the hours of a task here; they go before the shipped ones.",
       example =
-          "localLabour('plant', likely: 0.1, low: 0.05, high: 0.2, unit: 'piece',"
+          "localLabour('plant from pots', likely: 0.1, low: 0.05, high: 0.2, unit: 'piece',"
               + " source: publication('Planting', by: 'crew', seen: 'memory'))")
   public static void localLabour(
       PlanScope plan,

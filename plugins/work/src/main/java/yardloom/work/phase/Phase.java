@@ -8,17 +8,14 @@ import yardloom.facts.work.WorkPhase;
  *
  * @param after phases that must be done before
  * @param leastDays days it takes even without work, such as waiting for the utility marks
- * @param always whether it is worked even if nothing is bought or done in it
  * @param steps what the crew does, one sentence each; small lengths stand as {@code {4 in}}
  * @param tools what the crew brings
  * @param cautions what can hurt someone, one sentence each
  */
 public record Phase(
     WorkPhase id,
-    String title,
     List<WorkPhase> after,
     int leastDays,
-    boolean always,
     List<String> steps,
     List<String> tools,
     List<String> cautions) {
@@ -29,8 +26,13 @@ public record Phase(
     cautions = List.copyOf(cautions);
   }
 
+  /** How tables and sheets call it. */
+  public String title() {
+    return id.title();
+  }
+
   /** The same waiting for {@code others}. */
   public Phase after(List<WorkPhase> others) {
-    return new Phase(id, title, others, leastDays, always, steps, tools, cautions);
+    return new Phase(id, others, leastDays, steps, tools, cautions);
   }
 }

@@ -23,12 +23,10 @@ public final class PhaseData {
   private static Phase phase(DataRow row) {
     return new Phase(
         WorkPhase.valueOf(row.text("id").toUpperCase(Locale.ROOT)),
-        row.text("title"),
         split(row.text("after"), ";").stream()
             .map(id -> WorkPhase.valueOf(id.toUpperCase(Locale.ROOT)))
             .toList(),
         (int) row.number("days_least"),
-        row.text("when").equals("always"),
         split(row.text("steps"), "\\|"),
         split(row.text("tools"), "\\|"),
         split(row.text("cautions"), "\\|"));

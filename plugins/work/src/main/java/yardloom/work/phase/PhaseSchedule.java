@@ -21,16 +21,19 @@ import yardloom.work.labour.WorkSettings;
  * Phases in an order in which each follows what it waits for, on working days.
  *
  * <p>One crew does one phase after the other; a phase takes its hours / (crew × hours a day),
- * rounded up, at least its waiting days and at least one day. With a start date, days are Monday to
- * Friday. Planting waits for the first of the {@link PlantingVisit}s; where no kinds are known, it
- * does not fall between six weeks before the first frost and the last frost. A circle of phases or
- * an unknown one is CYCLE or UNKNOWN_WORD.
+ * rounded up, at least its waiting days and at least one day; the visits after the work are a week
+ * apart. With a start date, days are Monday to Friday. Planting waits for the first of the {@link
+ * PlantingVisit}s; where no kinds are known, it does not fall between six weeks before the first
+ * frost and the last frost. A circle of phases or an unknown one is CYCLE or UNKNOWN_WORD.
  *
  * <p>References: [1] A. B. Kahn, Topological sorting of large networks, Communications of the ACM
  * 5(11), 1962. The six weeks are common practice.
  */
 public final class PhaseSchedule {
   private static final int ROOTING_DAYS = 42;
+
+  /** Working days of a week. */
+  private static final int WEEK = 5;
 
   private PhaseSchedule() {}
 
@@ -48,8 +51,10 @@ public final class PhaseSchedule {
     List<PhaseTime> times = new ArrayList<>();
     int day = 1;
     for (Phase phase : sorted(phases)) {
-      double crewDays = hours.getOrDefault(phase.id(), 0.0) / (work.crew() * work.hoursPerDay());
-      int days = Math.max(1, Math.max(phase.leastDays(), (int) Math.ceil(crewDays - 1e-9)));
+      double worked = hours.getOrDefault(phase.id(), 0.0);
+      double crewDays = worked / (work.crew() * work.hoursPerDay());
+      int least = phase.id() == WorkPhase.ESTABLISH ? season(work) : phase.leastDays();
+      int days = Math.max(1, Math.max(least, (int) Math.ceil(crewDays - 1e-9)));
       String why = "";
       if (phase.id() == WorkPhase.PLANT && work.start().isPresent()) {
         LocalDate start = work.start().get();
@@ -67,12 +72,18 @@ public final class PhaseSchedule {
               phase,
               first,
               days,
+              worked,
               work.start().map(s -> workingDay(s, first)),
               work.start().map(s -> workingDay(s, last)),
               why));
       day = last + 1;
     }
     return List.copyOf(times);
+  }
+
+  /** Working days from the first of the weekly visits to the last. */
+  private static int season(WorkSettings work) {
+    return Math.max(0, (work.visits().value() - 1) * WEEK) + 1;
   }
 
   private static List<Phase> sorted(List<Phase> phases) {

@@ -14,10 +14,16 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.TimeSpan;
 import yardloom.work.labour.WorkSettings;
 
 /** When each phase is worked. */
 public final class PhaseTable implements TableMaker {
+  private static final String DAYS =
+      "One crew, one phase after the other, Monday to Friday. Days on the calendar are working days"
+          + " begun, waiting included, for visits from the first to the last, a week apart; hours are the likely ones of the labour table, without"
+          + " waiting.";
+
   @Override
   public String id() {
     return "materials-phases";
@@ -34,25 +40,24 @@ public final class PhaseTable implements TableMaker {
         Table.titled(id(), "Phases")
             .column(Column.text("phase", "Phase"))
             .column(Column.of("day", "Working day", Measure.COUNT))
-            .column(Column.of("days", "Days", Measure.COUNT))
+            .column(Column.of("days", "Days on the calendar", Measure.COUNT))
+            .column(Column.of("hours", "Hours of one person", Measure.HOURS))
             .column(Column.text("from", "From"))
             .column(Column.text("to", "To"))
             .column(Column.text("after", "After"));
     for (PhaseTime t : facts.all(PhaseTime.FACT)) {
-      String after = String.join(", ", t.phase().after().stream().map(WorkPhase::id).toList());
+      String after = String.join(", ", t.phase().after().stream().map(WorkPhase::title).toList());
       table.row(
           Cell.text(t.phase().title()),
           Cell.number(t.firstDay()),
           Cell.number(t.days()),
+          Cell.of(TimeSpan.hours(t.hours())),
           date(t.start()),
           date(t.end()),
           Cell.text(t.why().isEmpty() ? after : after + "; " + t.why()));
     }
     frost(plan, facts).ifPresent(table::note);
-    return table
-        .note("One crew, one phase after the other, Monday to Friday.")
-        .note("Cardboard is covered the day it is laid.")
-        .build();
+    return table.note(DAYS).note("Cardboard is covered the day it is laid.").build();
   }
 
   /** Which frost days hold planting back, and who says so. */

@@ -8,7 +8,8 @@ import yardloom.kernel.fact.FactKey;
  * When a phase is worked.
  *
  * @param firstDay working day, counted from 1
- * @param days working days, at least 1
+ * @param days working days on the calendar, waiting included, at least 1
+ * @param hours likely hours of one person
  * @param start its first date, if the plan gives a start
  * @param end its last date
  * @param why what holds it back, or empty
@@ -17,6 +18,7 @@ public record PhaseTime(
     Phase phase,
     int firstDay,
     int days,
+    double hours,
     Optional<LocalDate> start,
     Optional<LocalDate> end,
     String why) {

@@ -3,11 +3,13 @@ package yardloom.work.phase;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Surface;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
@@ -26,7 +28,7 @@ public final class ScheduleCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(TaskLoad.FACT, YardFacts.BILL);
+    return Set.of(TaskLoad.FACT, YardFacts.BILL, YardFacts.SURFACES);
   }
 
   @Override
@@ -48,8 +50,10 @@ public final class ScheduleCalculator implements Calculator {
     Map<WorkPhase, Double> hours = new EnumMap<>(WorkPhase.class);
     tasks.forEach(t -> hours.merge(t.phase(), t.likely().value().hours(), Double::sum));
     WorkSettings work = settings(plan, in);
-    PhaseSchedule.of(
-            needed(hours, in.all(YardFacts.BILL)), hours, work, in.all(YardFacts.PLANTING_WINDOWS))
+    List<Phase> phases =
+        needed(
+            layered(PhaseData.phases(), in.all(YardFacts.SURFACES)), hours, in.all(YardFacts.BILL));
+    PhaseSchedule.of(phases, hours, work, in.all(YardFacts.PLANTING_WINDOWS))
         .forEach(t -> out.give(PhaseTime.FACT, t));
   }
 
@@ -62,15 +66,38 @@ public final class ScheduleCalculator implements Calculator {
         .orElse(work);
   }
 
-  /** The phases that have work or are always there; waits pass through those left out. */
-  private static List<Phase> needed(Map<WorkPhase, Double> hours, List<BillLine> bill) {
+  /** The phases, each also waiting for those of the layers below its own. */
+  private static List<Phase> layered(List<Phase> phases, List<Surface> surfaces) {
+    Map<WorkPhase, Set<WorkPhase>> below = new EnumMap<>(WorkPhase.class);
+    for (Surface s : surfaces) {
+      for (int i = 1; i < s.courses().size(); i++) {
+        WorkPhase lower = s.courses().get(i - 1).phase();
+        WorkPhase upper = s.courses().get(i).phase();
+        if (lower != upper) {
+          below.computeIfAbsent(upper, p -> EnumSet.noneOf(WorkPhase.class)).add(lower);
+        }
+      }
+    }
+    return phases.stream()
+        .map(
+            p -> {
+              Set<WorkPhase> after = new LinkedHashSet<>(p.after());
+              after.addAll(below.getOrDefault(p.id(), Set.of()));
+              return p.after(List.copyOf(after));
+            })
+        .toList();
+  }
+
+  /** The phases in which something is done or bought; waits pass through those left out. */
+  private static List<Phase> needed(
+      List<Phase> phases, Map<WorkPhase, Double> hours, List<BillLine> bill) {
     Set<WorkPhase> used = EnumSet.noneOf(WorkPhase.class);
     used.addAll(hours.keySet());
     bill.forEach(line -> used.add(line.phase()));
     Map<WorkPhase, Phase> dropped = new EnumMap<>(WorkPhase.class);
     List<Phase> kept = new ArrayList<>();
-    for (Phase p : PhaseData.phases()) {
-      if (p.always() || used.contains(p.id())) {
+    for (Phase p : phases) {
+      if (used.contains(p.id())) {
         kept.add(p);
       } else {
         dropped.put(p.id(), p);

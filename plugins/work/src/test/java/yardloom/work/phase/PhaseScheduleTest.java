@@ -30,6 +30,7 @@ class PhaseScheduleTest {
         2,
         5,
         0,
+        WorkSettings.VISITS,
         Optional.ofNullable(start).map(LocalDate::parse),
         Optional.ofNullable(last).map(t -> MonthDay.parse("--" + t)),
         Optional.ofNullable(first).map(t -> MonthDay.parse("--" + t)),
@@ -46,13 +47,13 @@ class PhaseScheduleTest {
   }
 
   private static Phase phase(WorkPhase id, WorkPhase... after) {
-    return new Phase(id, id.id(), List.of(after), 0, true, List.of(), List.of(), List.of());
+    return new Phase(id, List.of(after), 0, List.of(), List.of(), List.of());
   }
 
   @Test
   void shippedPhases_tradeOrder_holds() {
     List<PhaseTime> times = schedule(PhaseData.phases(), Map.of(), WorkSettings.defaults());
-    assertEquals(12, times.size());
+    assertEquals(13, times.size());
     for (PhaseTime t : times) {
       for (WorkPhase before : t.phase().after()) {
         PhaseTime b = of(times, before);
@@ -61,7 +62,7 @@ class PhaseScheduleTest {
     }
     assertEquals(WorkPhase.MARK, times.get(0).phase().id());
     assertEquals(3, times.get(0).days());
-    assertEquals(WorkPhase.ESTABLISH, times.get(11).phase().id());
+    assertEquals(WorkPhase.ESTABLISH, times.get(12).phase().id());
   }
 
   @Test

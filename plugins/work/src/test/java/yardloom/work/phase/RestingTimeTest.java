@@ -22,7 +22,7 @@ class RestingTimeTest {
   void annualBeds_plantedSoonAfterCardboard_areNoted() {
     PlanKit kit = PlanKit.us();
     kit.bed("roots", BedUse.ANNUAL, PlanKit.box(0, 0, 27, 12));
-    WorkWords.work(kit.words(), 3, 6, null, "2026-05-04", "04-20", "10-20");
+    WorkWords.work(kit.words(), 3, 6, null, "2026-05-04", "04-20", "10-20", null);
     Plan plan = kit.plan();
     Results r = PlanKit.run(plan, stand("roots", 20));
     assertTrue(

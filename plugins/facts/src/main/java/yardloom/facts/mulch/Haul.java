@@ -1,15 +1,15 @@
-package yardloom.facts.work;
+package yardloom.facts.mulch;
 
-import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 
 /**
- * What is barrowed from the heap to one surface.
+ * What is barrowed from the heap to one surface for one of its layers.
  *
+ * @param phase when it is laid
  * @param way where the barrows go, from the heap to the middle of the surface
  * @param by whether paths lead there
  * @param oneWay the length of the way; over open ground times the detour
@@ -18,6 +18,7 @@ import yardloom.kernel.unit.Volume;
 public record Haul(
     Surface to,
     Material material,
+    WorkPhase phase,
     Derived<Volume> volume,
     Derived<Integer> trips,
     Line way,

@@ -1,0 +1,49 @@
+package yardloom.facts.work;
+
+/**
+ * What people do in a yard; each has a rate, under its title, in the table of labour, but for
+ * walks, which have a pace.
+ */
+public enum WorkTask {
+  MEET_MARKER("call for the marks, photograph them"),
+  STAKE_OUT("stake out"),
+  MOW("mow low"),
+  DIG_EARTH("dig swales and cuts by hand"),
+  FILL_EARTH("fill and tamp by hand"),
+  CUT_EDGE("cut edge"),
+  SET_EDGING("set edging"),
+  BUILD_FRAMES("saw and set frames"),
+  SET_POSTS("set posts"),
+  STRETCH_WIRE("stretch wire"),
+  GRADE_BASE("grade and compact base"),
+  LAY_PAVERS("lay pavers"),
+  FILL_FRAMES("fill frames and raised beds"),
+  PLANT_TREE("plant trees"),
+  PLANT_SHRUB("plant shrubs and vines"),
+  ASSEMBLE_HEAD("assemble the head"),
+  SOAK("soak the ground"),
+  LAY_CARDBOARD("lay cardboard"),
+  WALK("walk with barrows"),
+  SPREAD("load and spread mulch"),
+  PLANT_POT("plant from pots"),
+  PLANT_CROWN("plant crowns and runners"),
+  PLANT_PLUG("plant plugs and seedlings"),
+  SET_BULBS("set bulbs and tubers"),
+  SOW("sow"),
+  WATER_IN("water in"),
+  LAY_DRIPLINE("lay drip line"),
+  CLOSE_ENDS("flush and close ends"),
+  CLEAN_UP("rake level and clean up"),
+  VISIT("visit through the first season");
+
+  private final String title;
+
+  WorkTask(String title) {
+    this.title = title;
+  }
+
+  /** How tables call it; the name of its rate. */
+  public String title() {
+    return title;
+  }
+}

@@ -1,0 +1,71 @@
+package yardloom.materials.surface;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.Surface;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.UnitSystem;
+
+/** The layers of every different stack from the ground up, and when each is laid. */
+public final class StackTable implements TableMaker {
+  @Override
+  public String id() {
+    return "materials-stacks";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(YardFacts.SURFACES);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    UnitSystem units = plan.info().units();
+    List<Surface> surfaces = facts.all(YardFacts.SURFACES);
+    Table.Builder table =
+        Table.titled(id(), "Layers, from the ground up")
+            .column(Column.text("stack", "Stack"))
+            .column(Column.text("of", "Surfaces"))
+            .column(Column.of("nr", "Layer", Measure.COUNT))
+            .column(Column.text("layer", "What"))
+            .column(Column.of("depth", "Deep", Measure.DEPTH))
+            .column(Column.text("phase", "Laid in"));
+    int stack = 0;
+    for (Map.Entry<String, Surface> entry : Stacks.of(surfaces, units).entrySet()) {
+      stack++;
+      String of =
+          surfaces.stream()
+              .filter(s -> Stacks.key(s, units).equals(entry.getKey()))
+              .map(s -> s.of().name())
+              .collect(Collectors.joining(", "));
+      int nr = 0;
+      for (Course course : entry.getValue().courses()) {
+        nr++;
+        table.row(
+            Cell.text(stack + " " + entry.getValue().kind().title()),
+            Cell.text(nr == 1 ? of : ""),
+            Cell.number(nr),
+            Cell.text(course.material().title()),
+            course.depth().map(Cell::of).orElse(Cell.BLANK),
+            Cell.text(course.phase().title()));
+      }
+    }
+    return table
+        .note("Phases, orders, hauls, hours and crew pages follow these layers.")
+        .note(
+            "Trees and shrubs are planted before the cardboard, all else through it into compost;"
+                + " dripline lies on what covers the cardboard, the last chips on the dripline.")
+        .build();
+  }
+}

@@ -1,0 +1,38 @@
+package yardloom.materials.surface;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.Surface;
+import yardloom.kernel.table.Say;
+import yardloom.kernel.unit.UnitSystem;
+
+/** The different stacks of a plan, for the figure and the table of them. */
+final class Stacks {
+  private Stacks() {}
+
+  /** One surface for each different stack, by its kind and layers. */
+  static Map<String, Surface> of(List<Surface> surfaces, UnitSystem units) {
+    Map<String, Surface> stacks = new TreeMap<>();
+    for (Surface s : surfaces) {
+      stacks.putIfAbsent(key(s, units), s);
+    }
+    return stacks;
+  }
+
+  /** Equal for surfaces of the same kind with the same layers, as depths are printed. */
+  static String key(Surface s, UnitSystem units) {
+    StringBuilder key = new StringBuilder(s.kind().title());
+    for (Course c : s.courses()) {
+      key.append(", ").append(layer(c, units)).append(' ').append(c.phase().id());
+    }
+    return key.toString();
+  }
+
+  /** Such as {@code wood-chip mulch, 10 in}, or {@code dripline}. */
+  static String layer(Course course, UnitSystem units) {
+    return course.material().title()
+        + course.depth().map(d -> ", " + Say.depth(d.value(), units)).orElse("");
+  }
+}
