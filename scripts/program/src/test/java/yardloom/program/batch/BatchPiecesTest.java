@@ -44,7 +44,10 @@ class BatchPiecesTest {
   }
 
   @Test
-  void part_ofThree_hasItsSummary() {
+  void part_ofThree_takesEveryThirdLot_andHasItsSummary() {
+    List<String> all = List.of("a", "b", "c", "d", "e", "f", "g");
+    assertEquals(List.of("a", "d", "g"), new Part(1, 3).of(all));
+    assertEquals(List.of("b", "e"), new Part(2, 3).of(all));
     assertEquals("summary-2-of-3.csv", Part.read("2/3").orElseThrow().summary());
     assertEquals("summary.csv", Part.WHOLE.summary());
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -133,6 +134,26 @@ class CompareTest {
     Run none = Run.in(dir, "compare", "old", "new.groovy");
     assertEquals(ExitCode.PLAN, none.code());
     assertTrue(none.err().contains("there is no results.json here"), none.err());
+  }
+
+  /** Likely hours of the phase "sheet" as the labour table prints them task by task. */
+  private String sheetHours(String plan) throws IOException {
+    Run.in(dir, "draw", plan + ".groovy", "--out", "hours", "--as", "csv");
+    List<BigDecimal> tasks =
+        Files.readAllLines(dir.resolve("hours/" + plan + "/tables/materials-labour.csv")).stream()
+            .map(line -> line.split(","))
+            .filter(cells -> cells[1].equals("sheet"))
+            .map(cells -> new BigDecimal(cells[cells.length - 2]))
+            .toList();
+    assertEquals(2, tasks.size(), "cardboard and mulch");
+    return tasks.get(0).add(tasks.get(1)).toPlainString();
+  }
+
+  @Test
+  void hoursOfAPhase_areTheSumOfItsTasks() throws IOException {
+    String text = compare("old.groovy", "new.groovy");
+    String line = "  sheet: " + sheetHours("old") + " h → " + sheetHours("new") + " h  (+";
+    assertTrue(text.contains(line), line + "\n" + text);
   }
 
   @Test
