@@ -4,16 +4,18 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 
 /**
  * When a kind of plant may be planted.
  *
  * @param plant the catalogue name
+ * @param phase in which it is planted: before the cardboard, or through it
  * @param periods in the order of the growing year, at least one; those of bare roots and of pots
  *     may overlap
  */
-public record PlantingWindow(String plant, List<Period> periods) {
+public record PlantingWindow(String plant, WorkPhase phase, List<Period> periods) {
   private static final int DAYS_AHEAD = 731;
 
   public PlantingWindow {

@@ -210,6 +210,7 @@ class PlantsInTheColdTest {
     PlantingWindow window =
         new PlantingWindow(
             "t",
+            yardloom.facts.work.WorkPhase.PLANT,
             List.of(
                 new PlantingWindow.Period(
                     "bare root",

@@ -1,8 +1,8 @@
 package yardloom.materials.surface;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import yardloom.facts.mulch.Course;
 import yardloom.facts.mulch.Surface;
 import yardloom.kernel.table.Say;
@@ -14,7 +14,7 @@ final class Stacks {
 
   /** One surface for each different stack, by its kind and layers. */
   static Map<String, Surface> of(List<Surface> surfaces, UnitSystem units) {
-    Map<String, Surface> stacks = new TreeMap<>();
+    Map<String, Surface> stacks = new LinkedHashMap<>();
     for (Surface s : surfaces) {
       stacks.putIfAbsent(key(s, units), s);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import yardloom.facts.LightNeed;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.unit.Length;
@@ -98,6 +99,11 @@ public record Plant(
    * @param most depth as laid; what is deeper smothers its crown or stems
    */
   public record Borne(Length most, Source source) {}
+
+  /** When it is bought and planted: what is woody before the cardboard, all else through it. */
+  public WorkPhase phase() {
+    return form.isWoody() ? WorkPhase.TREES : WorkPhase.PLANT;
+  }
 
   /** What of this row was recalled and not verified. */
   public List<String> unverified() {

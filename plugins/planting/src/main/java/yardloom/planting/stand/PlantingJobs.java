@@ -34,18 +34,13 @@ final class PlantingJobs {
     return plant.form().isWoody() ? BillGroup.TREES : BillGroup.PLANTS;
   }
 
-  /** When it is bought and planted. */
-  static WorkPhase phase(Plant plant) {
-    return plant.form().isWoody() ? WorkPhase.TREES : WorkPhase.PLANT;
-  }
-
   /**
    * What is to be done for plants of one kind.
    *
    * @param amount pieces, or the length of its drills
    */
   static List<Job> of(Plant plant, Derived<?> amount) {
-    WorkPhase phase = phase(plant);
+    WorkPhase phase = plant.phase();
     Job set = new Job(task(plant), phase, amount);
     return amount.value() instanceof Integer
         ? List.of(set, new Job(WorkTask.WATER_IN, phase, amount))

@@ -146,7 +146,7 @@ public final class StandCalculator implements Calculator {
     Derived<Integer> count = p.count();
     return new BillLine(
         PlantingJobs.group(p.plant()),
-        PlantingJobs.phase(p.plant()),
+        p.plant().phase(),
         p.plant().name() + " (" + p.plant().botanical() + ")",
         Optional.of(p.bed().id()),
         count,
@@ -158,7 +158,7 @@ public final class StandCalculator implements Calculator {
     Derived<Integer> one = Derived.given(1, "tree of the plan", s.tree().place());
     return new BillLine(
         PlantingJobs.group(s.plant()),
-        PlantingJobs.phase(s.plant()),
+        s.plant().phase(),
         s.plant().name() + " (" + s.plant().botanical() + "), tree",
         Optional.of(s.tree().id()),
         one,

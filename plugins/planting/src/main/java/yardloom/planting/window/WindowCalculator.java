@@ -84,7 +84,7 @@ public final class WindowCalculator implements Calculator {
               day(rule.time().from(), rule.source(), frost),
               day(rule.time().until(), rule.source(), frost)));
     }
-    return new PlantingWindow(plant.name(), periods);
+    return new PlantingWindow(plant.name(), plant.phase(), periods);
   }
 
   private static Derived<MonthDay> day(Offset offset, Source source, FrostDates frost) {

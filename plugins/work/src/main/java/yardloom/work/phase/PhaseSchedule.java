@@ -56,10 +56,11 @@ public final class PhaseSchedule {
       int least = phase.id() == WorkPhase.ESTABLISH ? season(work) : phase.leastDays();
       int days = Math.max(1, Math.max(least, (int) Math.ceil(crewDays - 1e-9)));
       String why = "";
-      if (phase.id() == WorkPhase.PLANT && work.start().isPresent()) {
+      List<PlantingWindow> own = PlantingVisit.windowsOf(phase.id(), windows);
+      boolean known = !own.isEmpty();
+      if ((known || phase.id() == WorkPhase.PLANT) && work.start().isPresent()) {
         LocalDate start = work.start().get();
-        boolean known = !windows.isEmpty();
-        int ready = known ? inSeason(start, day, windows) : afterFrost(start, day, work);
+        int ready = known ? inSeason(start, day, own) : afterFrost(start, day, work);
         if (ready > day) {
           why = known ? "waits for the season of its plants" : "waits for the last frost";
           day = ready;

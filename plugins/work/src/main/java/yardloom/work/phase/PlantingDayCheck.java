@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
-import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
@@ -53,7 +52,9 @@ public final class PlantingDayCheck implements Check {
               "Plan for the later visits, or raise those kinds under cover.",
               RULE));
     }
-    outOfSeason(facts, visits).ifPresent(findings::add);
+    for (PhaseTime time : facts.all(PhaseTime.FACT)) {
+      outOfSeason(facts, time).ifPresent(findings::add);
+    }
     return findings;
   }
 
@@ -61,19 +62,15 @@ public final class PlantingDayCheck implements Check {
     return TableFormat.date(visit.date()) + " " + String.join(", ", visit.kinds().keySet());
   }
 
-  /** Kinds of the first visit whose days are over before the crew has done planting. */
-  private Optional<Finding> outOfSeason(Facts facts, List<PlantingVisit> visits) {
-    Optional<LocalDate> end =
-        facts.all(PhaseTime.FACT).stream()
-            .filter(p -> p.phase().id() == WorkPhase.PLANT)
-            .flatMap(p -> p.end().stream())
-            .findFirst();
-    if (end.isEmpty() || visits.isEmpty()) {
+  /** Kinds in season when their phase begins, whose days are over before the crew has done. */
+  private Optional<Finding> outOfSeason(Facts facts, PhaseTime time) {
+    Optional<LocalDate> end = time.end();
+    if (end.isEmpty()) {
       return Optional.empty();
     }
     List<String> over =
-        facts.all(YardFacts.PLANTING_WINDOWS).stream()
-            .filter(w -> visits.get(0).kinds().containsKey(w.plant()))
+        PlantingVisit.windowsOf(time.phase().id(), facts.all(YardFacts.PLANTING_WINDOWS)).stream()
+            .filter(w -> time.start().filter(s -> w.on(s).isPresent()).isPresent())
             .filter(w -> w.on(end.get()).isEmpty())
             .map(PlantingWindow::plant)
             .toList();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import yardloom.facts.PlantingWindow;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.FactKey;
 
 /**
@@ -58,6 +59,21 @@ public record PlantingVisit(int number, LocalDate date, SortedMap<String, String
       left.removeAll(now);
     }
     return List.copyOf(visits);
+  }
+
+  /** What is planted in one phase. */
+  static List<PlantingWindow> windowsOf(WorkPhase phase, List<PlantingWindow> windows) {
+    return windows.stream().filter(w -> w.phase() == phase).toList();
+  }
+
+  /** By date and numbered through; visits of two phases on one day are one. */
+  static List<PlantingVisit> inOrder(List<PlantingVisit> visits) {
+    SortedMap<LocalDate, SortedMap<String, String>> byDate = new TreeMap<>();
+    visits.forEach(v -> byDate.computeIfAbsent(v.date(), d -> new TreeMap<>()).putAll(v.kinds()));
+    List<PlantingVisit> ordered = new ArrayList<>();
+    byDate.forEach(
+        (date, kinds) -> ordered.add(new PlantingVisit(ordered.size() + 1, date, kinds)));
+    return List.copyOf(ordered);
   }
 
   private static String how(PlantingWindow window, LocalDate date) {

@@ -1,8 +1,10 @@
 package yardloom.work.phase;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
+import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
-import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -33,13 +35,12 @@ public final class VisitCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    in.all(PhaseTime.FACT).stream()
-        .filter(p -> p.phase().id() == WorkPhase.PLANT)
-        .flatMap(p -> p.start().stream())
-        .findFirst()
-        .ifPresent(
-            start ->
-                PlantingVisit.of(in.all(YardFacts.PLANTING_WINDOWS), start)
-                    .forEach(visit -> out.give(PlantingVisit.FACT, visit)));
+    List<PlantingVisit> visits = new ArrayList<>();
+    for (PhaseTime time : in.all(PhaseTime.FACT)) {
+      List<PlantingWindow> windows =
+          PlantingVisit.windowsOf(time.phase().id(), in.all(YardFacts.PLANTING_WINDOWS));
+      time.start().ifPresent(start -> visits.addAll(PlantingVisit.of(windows, start)));
+    }
+    PlantingVisit.inOrder(visits).forEach(visit -> out.give(PlantingVisit.FACT, visit));
   }
 }

@@ -165,6 +165,7 @@ class PhaseScheduleTest {
   private static PlantingWindow window(String plant, String from, String until) {
     return new PlantingWindow(
         plant,
+        WorkPhase.PLANT,
         List.of(
             new PlantingWindow.Period(
                 "potted",
@@ -209,6 +210,22 @@ class PhaseScheduleTest {
     // 9 May 2027 is a Sunday.
     assertEquals(LocalDate.parse("2027-05-10"), times.get(0).start().orElseThrow());
     assertEquals("waits for the season of its plants", times.get(0).why());
+  }
+
+  /** Trees before the cardboard and what is planted through it wait for seasons of their own. */
+  @Test
+  void treesAndPlants_waitForTheirOwnKindsOnly() {
+    PlantingWindow pear =
+        new PlantingWindow("pear", WorkPhase.TREES, window("pear", "11-15", "12-20").periods());
+    List<PhaseTime> times =
+        PhaseSchedule.of(
+            List.of(phase(WorkPhase.TREES), phase(WorkPhase.PLANT)),
+            Map.of(),
+            work("2027-10-04", "04-20", "10-20"),
+            List.of(window("kale", "03-28", "05-14"), pear));
+    // 15 November 2027 is a Monday; 28 March 2028 a Tuesday.
+    assertEquals(LocalDate.parse("2027-11-15"), times.get(0).start().orElseThrow());
+    assertEquals(LocalDate.parse("2028-03-28"), times.get(1).start().orElseThrow());
   }
 
   /** Visits chosen again from the first one's day are the same visits. */

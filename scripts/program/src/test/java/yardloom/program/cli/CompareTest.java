@@ -136,23 +136,25 @@ class CompareTest {
     assertTrue(none.err().contains("there is no results.json here"), none.err());
   }
 
-  /** Likely hours of the phase "sheet" as the labour table prints them task by task. */
+  private static final String SHEET = "Cardboard and its cover";
+
+  /** Likely hours of that phase as the labour table prints them task by task. */
   private String sheetHours(String plan) throws IOException {
     Run.in(dir, "draw", plan + ".groovy", "--out", "hours", "--as", "csv");
     List<BigDecimal> tasks =
         Files.readAllLines(dir.resolve("hours/" + plan + "/tables/materials-labour.csv")).stream()
             .map(line -> line.split(","))
-            .filter(cells -> cells[1].equals("sheet"))
+            .filter(cells -> cells[1].equals(SHEET))
             .map(cells -> new BigDecimal(cells[cells.length - 2]))
             .toList();
-    assertEquals(2, tasks.size(), "cardboard and mulch");
-    return tasks.get(0).add(tasks.get(1)).toPlainString();
+    assertTrue(tasks.size() >= 2, "cardboard and what covers it: " + tasks);
+    return tasks.stream().reduce(BigDecimal.ZERO, BigDecimal::add).toPlainString();
   }
 
   @Test
   void hoursOfAPhase_areTheSumOfItsTasks() throws IOException {
     String text = compare("old.groovy", "new.groovy");
-    String line = "  sheet: " + sheetHours("old") + " h → " + sheetHours("new") + " h  (+";
+    String line = "  " + SHEET + ": " + sheetHours("old") + " h → " + sheetHours("new") + " h  (+";
     assertTrue(text.contains(line), line + "\n" + text);
   }
 

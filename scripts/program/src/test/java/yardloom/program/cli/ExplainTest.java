@@ -156,7 +156,7 @@ class ExplainTest {
     for (String column : List.of("p10", "p50", "p90")) {
       assertTrue(cost.text().contains("\"materials-cost / total / " + column + "\""), cost.text());
     }
-    Explanation.Answer july = explanation.of("irrigation need in July");
+    Explanation.Answer july = explanation.of("gross need in July");
     assertTrue(july.found(), july.text());
     assertTrue(july.text().startsWith("Water by month  (water-by-month / Jul / "), july.text());
   }

@@ -110,18 +110,20 @@ class WaterYardTest {
 
   /**
    * Six steps a month, use before rain (yield after spillage: what is used in two steps that
-   * overflow is the tank): in July and August, where a step asks for more than half of 400 L, 3 ×
-   * 400 L are used; the other months get all they need.
+   * overflow is the tank): where a step of a month asks for more than half of 400 L, 3 × 400 L are
+   * used; the other months get all they need.
    */
   @Test
   void tankOf400Litres_byHand() throws IOException {
-    double others =
-        number("water-by-month", "May", 5)
-            + number("water-by-month", "Jun", 5)
-            + number("water-by-month", "Sep", 5);
-    assertTrue(number("water-by-month", "Jul", 5) / 6 > 200);
-    assertTrue(number("water-by-month", "Aug", 5) / 6 > 200);
-    assertEquals(others + 2 * 3 * 400, number("tank-sizes", "400", 1), 2);
+    double used = 0;
+    int short400 = 0;
+    for (String month : List.of("Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct")) {
+      double need = number("water-by-month", month, 5);
+      short400 += need / 6 > 200 ? 1 : 0;
+      used += need / 6 > 200 ? 3 * 400 : need;
+    }
+    assertTrue(short400 >= 1 && short400 <= 3, "the tank is too small in some months only");
+    assertEquals(used, number("tank-sizes", "400", 1), 4);
   }
 
   /** 36 m² of metal, of which 95 % runs off: 36 × rain in mm × 0.95 L; rain is printed whole. */

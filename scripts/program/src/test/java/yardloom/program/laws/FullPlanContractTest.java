@@ -28,6 +28,9 @@ class FullPlanContractTest {
   private static final Set<String> NOT_ASKED =
       Set.of(
           "climate.daily-rain",
+          "site.earth",
+          "sun.soil-tops",
+          "work.frost-said",
           "materials.hard-goods",
           "soil.region",
           "soil.amendments",

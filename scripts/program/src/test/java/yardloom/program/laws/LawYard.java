@@ -205,6 +205,7 @@ final class LawYard {
             + " ; compost annual: "
             + inch(3)
             + " }");
+    all.add("demonstrationPrices()");
     all.add("lightScheme 'temperate'");
     all.add("sunGrid " + length(1));
     all.add("work crew: 2, hoursPerDay: 6, start: '" + start + "'");

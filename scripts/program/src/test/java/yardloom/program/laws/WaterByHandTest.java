@@ -105,16 +105,16 @@ class WaterByHandTest {
     Drawn drawn =
         Drawn.of(
             YARD.formatted("plant 'red raspberry'")
-                + "sheetMulch { chips perennial: 10.inch }\n"
+                + "sheetMulch { chips perennial: 5.inch }\n"
                 + "localDensity 'wood-chip mulch', likely: 640, low: 500, high: 900, unit: 'lb/yd3',"
                 + " source: publication('scales', by: 'by hand', seen: 'memory')\n");
     double yards = number(drawn, "materials-loads", "wood-chip mulch", "order");
     assertEquals(500 * yards, number(drawn, "materials-loads", "wood-chip mulch", "weight-low"), 1);
     assertEquals(
         900 * yards, number(drawn, "materials-loads", "wood-chip mulch", "weight-high"), 1);
-    // 140 sq ft × 10 in / 324 = 4.32 cu yd and the allowance.
+    // 140 sq ft × 5 in / 324 = 2.16 cu yd and the allowance; raspberries bear 6 in.
     assertEquals(
-        140 * 10 / 324.0, number(drawn, "materials-order", "wood-chip mulch", "exact"), 0.006);
+        140 * 5 / 324.0, number(drawn, "materials-order", "wood-chip mulch", "exact"), 0.006);
   }
 
   /** A dry April of 7.5 °C: hardy kale grows from 5 °C on, tender tomatoes stand indoors. */
