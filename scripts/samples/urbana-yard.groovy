@@ -1,8 +1,7 @@
 // An invented yard in Urbana, Illinois, about 60 by 120 ft, measured by tape; street to the south.
 plan 'Urbana yard', client: 'demo household', author: 'demo', date: '2026-03-01', units: 'us'
 site 'Urbana, Illinois', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
-climate 'urbana-il'
-formerLawn 'cool season'
+climate 'urbana-il'; formerLawn 'cool season'
 frost last: '04-25', first: '10-14', source: 'demo figures, ask the state climatologist'
 hardinessZone '6a', source: 'demo figure, look it up on the zone map'; demonstrationPrices()
 include 'regional/tallgrass-flats'
@@ -10,8 +9,7 @@ soilNamed 'Catlin silt loam', depth: 24.inch
 def bedWidth = param('bedWidth', 4.ft, 'width of the berry and kitchen beds')
 // Baseline: the two front stakes. Three tapes to each rear stake check each other. The tape from the SE to
 // the NW stake first read 124.17 ft: its residual stood out, so it was dropped and taped again.
-def sw = point(0.ft, 0.ft)
-def se = point(60.ft, 0.ft)
+def sw = point(0.ft, 0.ft); def se = point(60.ft, 0.ft)
 def corner = point(12.ft, 27.ft)
 def nw = tied('NW stake', near: point(0.ft, 120.ft)) {
   tape sw, 120.01.ft, name: 'SW stake'
@@ -48,8 +46,8 @@ path 'wall path', line([point(12.ft, 55.25.ft), point(50.ft, 55.25.ft)]), width:
 path 'cross path', line([point(0.5.ft, 62.5.ft), point(59.5.ft, 62.5.ft)]), width: 4.ft, use: 'barrow'
 for (y in [104, 111, 118]) path("path ${y}", line([point(3.5.ft, y * 1.ft), point(56.5.ft, y * 1.ft)]), width: 3.ft, use: 'barrow')
 for (i in 0..8) {
-  def end = i % 8 == 0 ? 119.5.ft : 102.5.ft
-  path("row ${i + 1}", line([point(2.ft + 7.ft * i, 64.5.ft), point(2.ft + 7.ft * i, end)]), width: 3.ft, use: 'barrow')
+  def x = i == 0 ? 2.ft : 7.ft * i + bedWidth / 2
+  path("row ${i + 1}", line([point(x, 64.5.ft), point(x, i % 8 == 0 ? 119.5.ft : 102.5.ft)]), width: i == 0 ? 3.ft : 7.ft - bedWidth, use: 'barrow')
 }
 def names = ['Asparagus', 'Raspberries', 'Sea kale', 'Strawberries', 'Kitchen 1', 'Kitchen 2', 'Herbs', 'Rhubarb', 'Shade bed',
   'Berry row', 'Apple bed']
