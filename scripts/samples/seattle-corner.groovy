@@ -35,6 +35,30 @@ dropZone 'drive', rect(39.ft, 70.5.ft, 20.ft, 13.ft), access: 10.ft
 work crew: 2, hoursPerDay: 6, start: '2026-10-05', lastFrost: '03-15', firstFrost: '11-15'
 soilTexture 'sandy loam', organic: 3
 soilTest { acidity ph: 5.8, wanted: 6.5, buffer: 6.3 ; lead 42 ; organic wanted: 4, mixDepth: 6.inch }
+shadeStage 'year 5'
 
-// The yard behind the house is turned whole; the side to the street keeps its lawn under the birch.
-path 'back path', line([point(0.5.ft, 57.5.ft), point(38.ft, 57.5.ft)]), width: 3.ft, use: 'barrow'
+// Behind the house all lawn is turned; the power company's strip and the street corner stay in grass.
+path 'west path', line([point(2.75.ft, 54.ft), point(2.75.ft, 92.ft)]), width: 4.5.ft, use: 'barrow'
+path 'spine', line([point(36.5.ft, 54.ft), point(36.5.ft, 92.ft)]), width: 3.ft, use: 'barrow'
+path 'wall path', line([point(38.ft, 24.ft), point(38.ft, 54.ft)]), width: 4.ft, use: 'barrow'
+path 'drive path', line([point(39.ft, 54.ft), point(39.ft, 70.ft)]), width: 2.ft
+path 'berry path', line([point(45.5.ft, 24.ft), point(45.5.ft, 70.ft)]), width: 3.ft, use: 'barrow'
+for (i in 0..5) path("row ${i + 1}", line([point(5.ft, 55.5.ft + 7.ft * i), point(35.ft, 55.5.ft + 7.ft * i)]), width: 3.ft, use: 'barrow')
+path 'herb path', line([point(40.ft, 47.ft), point(44.ft, 47.ft)]), width: 2.ft
+def names = ['Shade bed', 'Greens', 'Strawberries', 'Dry herbs', 'Espaliers', 'Herbs', 'Raspberries']
+def kinds = [['lovage', 'sorrel'], ['kale', 'onion', 'lettuce'], ['garden strawberry'], ['rosemary', 'thyme'], ['chives', 'garlic chives'],
+  ['sage', 'sorrel'], ['red raspberry']]
+for (i in 0..6) {
+  def east = i == 5 ? rect(40.ft, 48.ft, 4.ft, 22.ft) : rect(40.ft, 24.ft, 4.ft, 22.ft)
+  bed(names[i], i < 5 ? rect(5.ft, 57.ft + 7.ft * i, 30.ft, 4.ft) : east, use: i == 1 ? 'annual' : 'perennial') {
+    drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
+    for (kind in kinds[i]) plant kind
+  }
+}
+for (i in 0..1) {
+  tree("Apple ${i + 1}", point(12.ft + 15.ft * i, 87.ft), crown: 10.ft, height: 8.ft, standing: false) {
+    species 'apple (dwarf)'
+    trained 'espalier', width: 10.ft
+  }
+}
+trellis 'wires', line([point(6.ft, 87.ft), point(33.ft, 87.ft)]), wires: 4
