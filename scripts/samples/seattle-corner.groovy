@@ -19,36 +19,46 @@ lotFrom(parcel) {
 }
 easement 'power', rect(0.ft, 95.ft, 60.ft, 5.ft), holder: 'the power company'
 
-def house = building('house', rect(8.ft, 24.ft, 28.ft, 30.ft), eaves: 11.ft, ridge: 20.ft, overhang: 1.5.ft, roof: 'hip')
+building 'house', rect(8.ft, 24.ft, 28.ft, 30.ft), eaves: 11.ft, ridge: 20.ft, overhang: 1.5.ft, roof: 'hip'
 building 'west neighbor', rect(-34.ft, 26.ft, 26.ft, 34.ft), eaves: 11.ft, ridge: 20.ft, roof: 'gable', neighbour: true
 paving 'drive', rect(38.ft, 70.ft, 21.9.ft, 14.ft), surface: 'concrete'
-fence 'rear fence', line([point(0.5.ft, 60.ft), point(0.5.ft, 99.5.ft), point(59.ft, 99.5.ft)]), height: 5.ft, openness: 0.3
+fence 'rear fence', line([point(0.2.ft, 56.ft), point(0.2.ft, 99.8.ft), point(59.ft, 99.8.ft)]), height: 5.ft, openness: 0.3
 gate 'drive', point(58.ft, 76.ft)
 tap 'east tap', point(36.ft, 50.ft), source: 'mains'
 roof 'whole roof', rect(6.5.ft, 22.5.ft, 31.ft, 33.ft), surface: 'metal'
 utility 'water service', line([point(30.ft, 0.ft), point(30.ft, 24.ft)]), carries: 'water', clearance: 2.ft
-tree 'birch', point(50.ft, 60.ft), crown: 14.ft, height: 28.ft, crownBase: 6.ft, trunk: 8.inch, standing: true, leaf: 'deciduous'
+tree 'birch', point(52.ft, 61.ft), crown: 14.ft, height: 28.ft, crownBase: 6.ft, trunk: 8.inch, standing: true, leaf: 'deciduous'
 
-sheetMulch { chips perennial: 12.inch, annual: 2.inch, path: 4.inch ; compost annual: 3.inch }
+sheetMulch { chips perennial: 3.inch, annual: 2.inch, path: 4.inch ; compost annual: 3.inch }
 lightScheme 'temperate'
-bestSpot 100.sqft, crop: 'kale'
 dropZone 'drive', rect(39.ft, 70.5.ft, 20.ft, 13.ft), access: 10.ft
 work crew: 2, hoursPerDay: 6, start: '2026-10-05', lastFrost: '03-15', firstFrost: '11-15'
 soilTexture 'sandy loam', organic: 3
+soilTest { acidity ph: 5.8, wanted: 6.5, buffer: 6.3 ; lead 42 ; organic wanted: 4, mixDepth: 6.inch }
+shadeStage 'year 5'
 
-path 'garden path', line([point(39.ft, 69.ft), point(5.ft, 69.ft)]), width: 3.ft, use: 'barrow'
-path 'greens path', line([point(36.ft, 70.ft), point(36.ft, 90.ft)]), width: 3.ft, use: 'barrow'
-path 'berry path', line([point(43.ft, 70.5.ft), point(43.ft, 28.ft)]), width: 3.ft, use: 'barrow'
-beds('greens', rect(6.ft, 73.ft, 28.5.ft, 16.ft), width: 4.ft, gap: 2.ft, bearing: 90.deg, use: 'annual') {
-  drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
-  plant 'kale'
+// Behind the house all lawn is turned; the power company's strip and the street corner stay in grass.
+path 'west path', line([point(2.75.ft, 54.ft), point(2.75.ft, 92.ft)]), width: 4.5.ft, use: 'barrow'
+path 'spine', line([point(36.5.ft, 54.ft), point(36.5.ft, 92.ft)]), width: 3.ft, use: 'barrow'
+path 'wall path', line([point(38.ft, 24.ft), point(38.ft, 54.ft)]), width: 4.ft, use: 'barrow'
+path 'drive path', line([point(39.ft, 54.ft), point(39.ft, 70.ft)]), width: 2.ft
+path 'berry path', line([point(45.5.ft, 24.ft), point(45.5.ft, 70.ft)]), width: 3.ft, use: 'barrow'
+for (i in 0..5) path("row ${i + 1}", line([point(5.ft, 55.5.ft + 7.ft * i), point(35.ft, 55.5.ft + 7.ft * i)]), width: 3.ft, use: 'barrow')
+path 'herb path', line([point(40.ft, 47.ft), point(44.ft, 47.ft)]), width: 2.ft
+def names = ['Shade bed', 'Greens', 'Strawberries', 'Dry herbs', 'Espaliers', 'Herbs', 'Raspberries']
+def kinds = [['lovage', 'sorrel'], ['kale', 'onion', 'lettuce'], ['garden strawberry'], ['rosemary', 'thyme'], ['chives', 'garlic chives'],
+  ['sage', 'sorrel'], ['red raspberry']]
+for (i in 0..6) {
+  def east = i == 5 ? rect(40.ft, 48.ft, 4.ft, 22.ft) : rect(40.ft, 24.ft, 4.ft, 22.ft)
+  bed(names[i], i < 5 ? rect(5.ft, 57.ft + 7.ft * i, 30.ft, 4.ft) : east, use: i == 1 ? 'annual' : 'perennial') {
+    drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
+    for (kind in kinds[i]) plant kind
+  }
 }
-bed('herb bed', rect(12.ft, 63.5.ft, 20.ft, 4.ft), use: 'perennial') {
-  drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
-  plant 'chives', share: 0.5
-  plant 'sage', share: 0.5
+for (i in 0..1) {
+  tree("Apple ${i + 1}", point(12.ft + 15.ft * i, 87.ft), crown: 10.ft, height: 8.ft, standing: false) {
+    species 'apple (dwarf)'
+    trained 'espalier', width: 10.ft
+  }
 }
-bed('berry bed', rect(44.5.ft, 28.ft, 4.ft, 22.ft), use: 'perennial') {
-  drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch
-  plant 'red raspberry'
-}
+trellis 'wires', line([point(6.ft, 87.ft), point(33.ft, 87.ft)]), wires: 4
