@@ -1,5 +1,7 @@
 package yardloom.kernel.draw;
 
+import java.util.regex.Pattern;
+
 /**
  * How a kind of mark looks on paper; lengths are paper millimetres, whatever the scale.
  *
@@ -27,12 +29,15 @@ public record Style(
     BRICK
   }
 
+  private static final Pattern NAME = Pattern.compile("[a-z0-9-]+");
+  private static final Pattern COLOUR = Pattern.compile("#[0-9a-f]{6}");
+
   public Style {
-    if (!name.matches("[a-z0-9-]+")) {
+    if (!NAME.matcher(name).matches()) {
       throw new IllegalArgumentException("style name \"" + name + "\"");
     }
     for (String colour : new String[] {fill, stroke}) {
-      if (!colour.isEmpty() && !colour.matches("#[0-9a-f]{6}")) {
+      if (!colour.isEmpty() && !COLOUR.matcher(colour).matches()) {
         throw new IllegalArgumentException("colour \"" + colour + "\" of style " + name);
       }
     }

@@ -54,17 +54,22 @@ final class Page {
   boolean place(Block block) {
     int span = grid.columnsFor(block.minWidthMm());
     int best = -1;
+    Block.Placed set = null;
     for (int i = 0; i + span <= grid.columns(); i++) {
       Box room = at(i, span);
       boolean higher = best < 0 || room.y() < at(best, span).y() - 1e-9;
-      if (higher && room.height() > 0 && block.place(room, false).isPresent()) {
-        best = i;
+      if (higher && room.height() > 0) {
+        Optional<Block.Placed> placed = block.place(room, false);
+        if (placed.isPresent()) {
+          best = i;
+          set = placed.get();
+        }
       }
     }
     if (best < 0) {
       return false;
     }
-    put(best, span, block.place(at(best, span), false).orElseThrow());
+    put(best, span, set);
     return true;
   }
 

@@ -1,7 +1,9 @@
 package yardloom.sheet.compose;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import yardloom.kernel.draw.Palette;
@@ -32,6 +34,31 @@ record Stack(
   private static final Style TOP_RULE = Style.line("block-rule", Palette.INK, 0.5);
   private static final Style BOX = Style.filled("caution-box", "").outlined(Palette.ALERT, 0.5);
 
+  Stack {
+    content = content instanceof Remembered ? content : new Remembered(content);
+  }
+
+  /** Rows by width: one block is tried in many places before it is set. For one thread. */
+  private static final class Remembered implements DoubleFunction<Content> {
+    private final DoubleFunction<Content> made;
+    private final Map<Double, Content> byWidth = new HashMap<>();
+
+    Remembered(DoubleFunction<Content> made) {
+      this.made = made;
+    }
+
+    @Override
+    public Content apply(double widthMm) {
+      // Not computeIfAbsent: a block may be made of others.
+      Content known = byWidth.get(widthMm);
+      if (known == null) {
+        known = made.apply(widthMm);
+        byWidth.put(widthMm, known);
+      }
+      return known;
+    }
+  }
+
   /** One row: its height, and its inks for a given upper left corner. */
   record Row(double heightMm, Drawn drawn) {}
 
@@ -53,30 +80,41 @@ record Stack(
     double y = room.y() + (boxed ? PADDING_MM : 0.5);
     List<String> heading =
         type.wrap(from == 0 ? title : title + " (continued)", Type.HEADING, true, innerWidth);
-    inks.addAll(Type.lines(heading, x, y, Type.HEADING, true, boxed ? Palette.ALERT : Palette.INK));
-    y += heading.size() * Type.pitch(Type.HEADING) + TITLE_GAP_MM;
+    double headTop = y + heading.size() * Type.pitch(Type.HEADING) + TITLE_GAP_MM;
+    double end = headTop;
     for (Row row : rows.head()) {
-      inks.addAll(row.drawn().at(x, y));
-      y += row.heightMm();
+      end += row.heightMm();
     }
     double limit = room.bottom() - pad;
     int next = from;
-    while (next < rows.body().size() && y + rows.body().get(next).heightMm() <= limit + 1e-9) {
-      inks.addAll(rows.body().get(next).drawn().at(x, y));
-      y += rows.body().get(next).heightMm();
+    while (next < rows.body().size() && end + rows.body().get(next).heightMm() <= limit + 1e-9) {
+      end += rows.body().get(next).heightMm();
       next++;
     }
     boolean whole = next == rows.body().size();
-    if (y > limit + 1e-9 || !whole && (!partly || next == from)) {
+    if (end > limit + 1e-9 || !whole && (!partly || next == from)) {
       return Optional.empty();
     }
-    double height = y + pad - room.y();
-    inks.add(0, edge(room, height));
+    double height = end + pad - room.y();
+    inks.add(edge(room, height));
+    inks.addAll(Type.lines(heading, x, y, Type.HEADING, true, boxed ? Palette.ALERT : Palette.INK));
+    double top = draw(rows.head(), x, headTop, inks);
+    draw(rows.body().subList(from, next), x, top, inks);
     return Optional.of(
         new Placed(
             List.of(Ink.Group.of(name, title, inks)),
             height,
             whole ? Optional.empty() : Optional.of(from(next))));
+  }
+
+  /** Draws rows one under the other; returns where the last one ends. */
+  private static double draw(List<Row> rows, double x, double top, List<Ink> inks) {
+    double y = top;
+    for (Row row : rows) {
+      inks.addAll(row.drawn().at(x, y));
+      y += row.heightMm();
+    }
+    return y;
   }
 
   private Ink edge(Box room, double height) {

@@ -6,7 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import yardloom.kernel.draw.TextMetrics;
 
@@ -31,15 +31,17 @@ public final class FontWidths implements TextMetrics {
 
   private record Advance(int regular, int bold) {}
 
-  private final Map<Integer, Advance> advances;
+  /** By code point: layout asks for widths many thousand times a sheet. */
+  private final Advance[] advances;
 
-  private FontWidths(Map<Integer, Advance> advances) {
-    this.advances = advances;
+  private FontWidths(SortedMap<Integer, Advance> listed) {
+    advances = new Advance[listed.lastKey() + 1];
+    listed.forEach((codePoint, advance) -> advances[codePoint] = advance);
   }
 
   /** The widths of the shipped font. */
   public static FontWidths shipped() {
-    Map<Integer, Advance> advances = new TreeMap<>();
+    SortedMap<Integer, Advance> advances = new TreeMap<>();
     try (InputStream in = FontWidths.class.getResourceAsStream(TABLE);
         BufferedReader lines =
             new BufferedReader(new InputStreamReader(in, StandardCharsets.US_ASCII))) {
@@ -58,16 +60,22 @@ public final class FontWidths implements TextMetrics {
 
   @Override
   public double widthMm(String text, double emMm, boolean bold) {
-    long perMille =
-        text.codePoints()
-            .mapToObj(advances::get)
-            .mapToLong(a -> a == null ? UNKNOWN_PER_MILLE : bold ? a.bold() : a.regular())
-            .sum();
+    long perMille = 0;
+    for (int i = 0; i < text.length(); ) {
+      int codePoint = text.codePointAt(i);
+      Advance advance = advance(codePoint);
+      perMille += advance == null ? UNKNOWN_PER_MILLE : bold ? advance.bold() : advance.regular();
+      i += Character.charCount(codePoint);
+    }
     return perMille * emMm / 1000;
+  }
+
+  private Advance advance(int codePoint) {
+    return codePoint < advances.length ? advances[codePoint] : null;
   }
 
   /** Whether the table lists the character. */
   public boolean knows(int codePoint) {
-    return advances.containsKey(codePoint);
+    return advance(codePoint) != null;
   }
 }

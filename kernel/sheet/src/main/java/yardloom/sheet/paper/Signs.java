@@ -13,7 +13,7 @@ public final class Signs {
 
   /** One line of {@code text}; control characters become spaces. */
   public static String shown(String text) {
-    if (text.chars().allMatch(c -> c >= 0x20 && c < 0x2190)) {
+    if (isPlain(text)) {
       return text;
     }
     StringBuilder shown = new StringBuilder();
@@ -27,5 +27,15 @@ public final class Signs {
               }
             });
     return shown.toString();
+  }
+
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < 0x20 || c >= 0x2190) {
+        return false;
+      }
+    }
+    return true;
   }
 }

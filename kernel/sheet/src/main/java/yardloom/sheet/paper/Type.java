@@ -2,6 +2,7 @@ package yardloom.sheet.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.TextMetrics;
 
@@ -22,6 +23,10 @@ public final class Type {
   public static final double NAME = 5.0;
   private static final double LINE_PER_EM = 1.32;
   private static final double BASELINE_PER_EM = 1.0;
+
+  private static final Pattern BLANKS = Pattern.compile("[ \n]+");
+  private static final Pattern SPACES = Pattern.compile(" +");
+  private static final Pattern LINE_END = Pattern.compile("\n");
 
   private final TextMetrics metrics;
 
@@ -69,7 +74,7 @@ public final class Type {
   /** The width of the longest word. */
   public double longestWord(String text, double heightMm, boolean bold) {
     double longest = 0;
-    for (String word : text.split("[ \n]+")) {
+    for (String word : BLANKS.split(text)) {
       longest = Math.max(longest, width(word, heightMm, bold));
     }
     return longest;
@@ -81,9 +86,9 @@ public final class Type {
    */
   public List<String> wrap(String text, double heightMm, boolean bold, double widthMm) {
     List<String> lines = new ArrayList<>();
-    for (String paragraph : text.strip().split("\n")) {
+    for (String paragraph : LINE_END.split(text.strip())) {
       StringBuilder line = new StringBuilder();
-      for (String word : paragraph.strip().split(" +")) {
+      for (String word : SPACES.split(paragraph.strip())) {
         String rest = word;
         if (!line.isEmpty() && width(line + " " + word, heightMm, bold) <= widthMm) {
           line.append(' ').append(word);

@@ -80,8 +80,30 @@ final class SvgXml {
 
   /** Two decimals at most, no trailing zeros, no negative zero. */
   static String number(double value) {
+    double hundredths = Math.abs(value) * 100;
+    double whole = Math.floor(hundredths);
+    double part = hundredths - whole;
+    if (hundredths < 1e9 && Math.abs(part - 0.5) > 1e-5) {
+      // Far enough from a half that the product's own rounding cannot turn it.
+      return plain((long) whole + (part > 0.5 ? 1 : 0), value < 0);
+    }
     BigDecimal rounded =
         BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+  }
+
+  private static String plain(long hundredths, boolean negative) {
+    if (hundredths == 0) {
+      return "0";
+    }
+    StringBuilder text = new StringBuilder(negative ? "-" : "").append(hundredths / 100);
+    int rest = (int) (hundredths % 100);
+    if (rest > 0) {
+      text.append('.').append((char) ('0' + rest / 10));
+      if (rest % 10 > 0) {
+        text.append((char) ('0' + rest % 10));
+      }
+    }
+    return text.toString();
   }
 }

@@ -46,6 +46,31 @@ public final class DayTally {
     return tan.length;
   }
 
+  /** The direct hours of day {@code d}, as {@link #of} gives them with all the rest. */
+  double directHours(ColumnProfile profile, int d) {
+    double t = tan[d];
+    double sum = 0;
+    for (int j = columns.first; j <= columns.last; j++) {
+      if (t >= columns.low[j] && t < columns.high[j]) {
+        sum += profile.count[j] == 0 ? 1 : passing(profile, j, d);
+      }
+    }
+    return sum * columns.stepHours;
+  }
+
+  /** What passes all that stands in column {@code j} on day {@code d}. */
+  private double passing(ColumnProfile profile, int j, int d) {
+    double t = tan[d];
+    double passes = 1;
+    int start = profile.start(j);
+    for (int i = start; i < start + profile.count[j] && passes > 0; i++) {
+      if (profile.low[i] <= t && t < profile.high[i]) {
+        passes *= scene.pass(scene.schedule(profile.who[i]), month[d]);
+      }
+    }
+    return passes;
+  }
+
   /** The share of direct light in each column on day {@code d}; negative where the sun is down. */
   double[] light(ColumnProfile profile, int d) {
     Arrays.fill(light, -1);
@@ -54,14 +79,7 @@ public final class DayTally {
       if (t < columns.low[j] || t >= columns.high[j]) {
         continue;
       }
-      double passes = 1;
-      int start = profile.start(j);
-      for (int i = start; i < start + profile.count[j] && passes > 0; i++) {
-        if (profile.low[i] <= t && t < profile.high[i]) {
-          passes *= scene.pass(scene.schedule(profile.who[i]), month[d]);
-        }
-      }
-      light[j] = passes;
+      light[j] = passing(profile, j, d);
     }
     return light;
   }

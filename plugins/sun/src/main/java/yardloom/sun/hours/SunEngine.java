@@ -130,6 +130,11 @@ public final class SunEngine {
       return sums;
     }
 
+    /** The direct hours of the {@code d}-th of the chosen days at this place. */
+    public double directHours(int d) {
+      return days.directHours(profile, d);
+    }
+
     /** The course of the {@code d}-th of the chosen days at this place. */
     public DayLight day(int d) {
       return days.of(profile, d);

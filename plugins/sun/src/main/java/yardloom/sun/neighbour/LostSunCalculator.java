@@ -164,8 +164,8 @@ public final class LostSunCalculator implements Calculator {
       now.at(p[0], p[1], p[2], ShadeScene.NOBODY);
       then.at(p[0], p[1], p[2], ShadeScene.NOBODY);
       for (int m = 0; m < 12; m++) {
-        double before = now.day(m).directHours();
-        double after = then.day(m).directHours();
+        double before = now.directHours(m);
+        double after = then.directHours(m);
         if (before - after > most) {
           most = before - after;
           Point at = Point.metres(p[0], p[1]);

@@ -85,7 +85,7 @@ public final class FieldMaker {
           }
           looker.at(grid.xM(column), grid.yM(row), cells.aboveM()[i], ownShade[i]);
           for (int m = 0; m < 12; m++) {
-            months[m][i] = looker.day(m).directHours();
+            months[m][i] = looker.directHours(m);
           }
           SunEngine.Sums sums = looker.sums();
           season[i] = seasonMean(sums.hours(), yard);

@@ -43,8 +43,8 @@ public final class PdfWriter {
         out -> {
           List<PDDocument> parts = new ArrayList<>();
           try (PDDocument set = new PDDocument()) {
-            for (ComposedSheet sheet : sheets) {
-              PDDocument part = Loader.loadPDF(page(sheet));
+            for (byte[] page : PageWorkers.each(sheets, PdfWriter::page)) {
+              PDDocument part = Loader.loadPDF(page);
               parts.add(part);
               new PDFMergerUtility().appendDocument(set, part);
             }

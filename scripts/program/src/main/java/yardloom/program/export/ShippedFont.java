@@ -1,21 +1,31 @@
 package yardloom.program.export;
 
+import java.awt.Shape;
 import java.awt.geom.GeneralPath;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URL;
+import java.util.HashMap;
+import java.util.Map;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
-/** One face of the font inside the program: its glyph outlines and widths, without AWT fonts. */
+/**
+ * One face of the font inside the program: its glyph outlines and widths, without AWT fonts. Read
+ * once for all sheets; may be shared by threads.
+ */
 final class ShippedFont {
   /** The name in our drawings. */
   static final String FAMILY = "Noto Sans";
 
+  private static ShippedFont regularFace;
+  private static ShippedFont boldFace;
+
   private final TrueTypeFont font;
+  private final Map<Integer, GeneralPath> outlines = new HashMap<>();
   private final CmapLookup glyphs;
 
   private ShippedFont(TrueTypeFont font) throws IOException {
@@ -28,7 +38,20 @@ final class ShippedFont {
         bold ? "fonts/NotoSans-Bold.ttf" : "fonts/NotoSans-Regular.ttf");
   }
 
-  static ShippedFont load(boolean bold) throws IOException {
+  static synchronized ShippedFont load(boolean bold) throws IOException {
+    ShippedFont known = bold ? boldFace : regularFace;
+    if (known == null) {
+      known = read(bold);
+      if (bold) {
+        boldFace = known;
+      } else {
+        regularFace = known;
+      }
+    }
+    return known;
+  }
+
+  private static ShippedFont read(boolean bold) throws IOException {
     try (InputStream in = file(bold).openStream()) {
       return new ShippedFont(new TTFParser().parse(new RandomAccessReadBuffer(in)));
     }
@@ -40,15 +63,20 @@ final class ShippedFont {
   }
 
   /** The advance in thousandths of the letter size. */
-  int perMille(int codePoint) throws IOException {
+  synchronized int perMille(int codePoint) throws IOException {
     int advance = font.getAdvanceWidth(glyphs.getGlyphId(codePoint));
     return Math.round(advance * 1000f / font.getUnitsPerEm());
   }
 
   /** The outline in font units, y up; empty for spaces. */
-  GeneralPath outline(int codePoint) throws IOException {
-    GlyphData glyph = font.getGlyph().getGlyph(glyphs.getGlyphId(codePoint));
-    return glyph == null ? new GeneralPath() : glyph.getPath();
+  synchronized Shape outline(int codePoint) throws IOException {
+    GeneralPath known = outlines.get(codePoint);
+    if (known == null) {
+      GlyphData glyph = font.getGlyph().getGlyph(glyphs.getGlyphId(codePoint));
+      known = glyph == null ? new GeneralPath() : glyph.getPath();
+      outlines.put(codePoint, known);
+    }
+    return known;
   }
 
   double unitsPerEm() throws IOException {

@@ -4,9 +4,10 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -88,8 +89,25 @@ final class TextOutlines {
   private static String numbers(double[] c, int count) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < count; i++) {
-      text.append(i == 0 ? "" : " ").append(String.format(Locale.ROOT, "%.4f", c[i]));
+      text.append(i == 0 ? "" : " ");
+      append(c[i], text);
     }
     return text.toString();
+  }
+
+  /** Four decimals, a half rounded away from zero. */
+  private static void append(double value, StringBuilder text) {
+    double scaled = Math.abs(value) * 1e4;
+    double part = scaled - Math.floor(scaled);
+    if (scaled > 1e10 || Math.abs(part - 0.5) < 1e-4) {
+      // So near to a half that the product's own rounding might turn it.
+      text.append(BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_UP).toPlainString());
+      return;
+    }
+    long n = (long) scaled + (part > 0.5 ? 1 : 0);
+    text.append(value < 0 ? "-" : "").append(n / 10_000).append('.');
+    for (long place = 1000; place > 0; place /= 10) {
+      text.append((char) ('0' + n / place % 10));
+    }
   }
 }

@@ -15,6 +15,7 @@ import yardloom.kernel.table.CsvWriter;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.program.export.HtmlReport;
+import yardloom.program.export.PageWorkers;
 import yardloom.program.export.PdfWriter;
 import yardloom.program.export.PngWriter;
 import yardloom.program.sitefile.GeoJsonWriter;
@@ -74,9 +75,13 @@ public final class PlanWriter {
     }
     if (kinds.contains(OutputKind.PNG)) {
       Path pictures = Files.createDirectories(folder.resolve("sheets"));
-      for (ComposedSheet sheet : sheets) {
-        PngWriter.write(sheet, PngWriter.USUAL_DPI, pictures.resolve(name(sheet) + ".png"));
-      }
+      PageWorkers.each(
+          sheets,
+          sheet -> {
+            Path file = pictures.resolve(name(sheet) + ".png");
+            PngWriter.write(sheet, PngWriter.USUAL_DPI, file);
+            return file;
+          });
     }
     if (kinds.contains(OutputKind.PDF)) {
       PdfWriter.write(

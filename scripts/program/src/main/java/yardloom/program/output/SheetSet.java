@@ -77,18 +77,19 @@ public final class SheetSet {
 
   private static List<ComposedSheet> compose(Outcome outcome, Paper paper) {
     List<Table> rest = tablesOnNoSheet(outcome);
+    List<Mark> findings = FindingMarks.of(outcome.findings());
     List<SheetRequest> requests = new ArrayList<>();
     requests.add(
-        request(outcome, SITE, paper)
+        request(outcome, findings, SITE, paper)
             .withCautions(outcome.cautions())
             .withOptional(besidePlan(outcome, rest)));
     for (SheetPlan sheet : outcome.sheets()) {
-      requests.add(request(outcome, sheet, paperOf(sheet, paper, outcome)));
+      requests.add(request(outcome, findings, sheet, paperOf(sheet, paper, outcome)));
     }
     List<Panel> panels = rest.stream().<Panel>map(Panel.TableBlock::new).toList();
     SheetPlan schedules = new SheetPlan(SCHEDULES, "schedules", "Schedules", panels);
     return new SheetComposer(FontWidths.shipped())
-        .composeSet(requests, request(outcome, schedules, paper));
+        .composeSet(requests, request(outcome, findings, schedules, paper));
   }
 
   /** What is asked for most first, then what else would need a sheet of its own. */
@@ -109,7 +110,8 @@ public final class SheetSet {
     return Paper.named(page).portrait();
   }
 
-  private static SheetRequest request(Outcome outcome, SheetPlan sheet, Paper paper) {
+  private static SheetRequest request(
+      Outcome outcome, List<Mark> findings, SheetPlan sheet, Paper paper) {
     SortedMap<Layer, List<Mark>> layers = new TreeMap<>();
     Set<LegendEntry> legend = new LinkedHashSet<>();
     outcome
@@ -121,9 +123,8 @@ public final class SheetSet {
                 legend.addAll(drawn.legend());
               }
             });
-    List<Mark> marks = FindingMarks.of(outcome.findings());
-    if (!marks.isEmpty() && marksFindings(sheet)) {
-      layers.put(FindingMarks.LAYER, marks);
+    if (!findings.isEmpty() && marksFindings(sheet)) {
+      layers.put(FindingMarks.LAYER, findings);
       legend.addAll(FindingMarks.legend(outcome.findings()));
     }
     return SheetRequest.of(sheet, paper, outcome.plan().info())
