@@ -1,6 +1,9 @@
 package yardloom.materials.surface.formula;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.unit.Length;
@@ -9,7 +12,8 @@ import yardloom.kernel.unit.Length;
  * The sides of an outline that is a rectangle, upright or turned; the longer one first.
  *
  * <p>An outline counts as a rectangle if it has four corners and its diagonals are equal and halve
- * each other, to a millimetre. Anything else, holes included, has no sides.
+ * each other, to a millimetre. Points along a straight side, such as the ends of a path's line, are
+ * no corners. Anything else, holes included, has no sides.
  *
  * <p>References: Euclid, Elements, book I.
  */
@@ -17,8 +21,11 @@ public record RectangleSides(Length length, Length width) {
   private static final double TOLERANCE_M = 1e-3;
 
   public static Optional<RectangleSides> of(Shape shape) {
-    Coordinate[] c = shape.jts().getCoordinates();
-    if (shape.polygons().size() != 1 || c.length != 5) {
+    if (shape.polygons().size() != 1 || shape.polygons().get(0).getNumInteriorRing() > 0) {
+      return Optional.empty();
+    }
+    Coordinate[] c = corners(shape.jts().getCoordinates());
+    if (c.length != 4) {
       return Optional.empty();
     }
     boolean halved =
@@ -31,5 +38,18 @@ public record RectangleSides(Length length, Length width) {
     Length a = Length.metres(c[0].distance(c[1]));
     Length b = Length.metres(c[1].distance(c[2]));
     return Optional.of(new RectangleSides(a.max(b), a.min(b)));
+  }
+
+  /** Where a closed ring turns: the points off the line between the corner before and the next. */
+  private static Coordinate[] corners(Coordinate[] ring) {
+    int n = ring.length - 1;
+    List<Coordinate> corners = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      Coordinate before = ring[(i + n - 1) % n];
+      if (Distance.pointToSegment(ring[i], before, ring[i + 1]) > TOLERANCE_M) {
+        corners.add(ring[i]);
+      }
+    }
+    return corners.toArray(Coordinate[]::new);
   }
 }

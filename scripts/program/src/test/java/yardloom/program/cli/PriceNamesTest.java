@@ -1,0 +1,76 @@
+package yardloom.program.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yardloom.kernel.table.DataTable;
+
+/** Prices are found by name, so every row of the shipped book must be for something on a bill. */
+class PriceNamesTest {
+  /** Beds in frames with drip from a tap, tended by the rows' names as a book of the plan's own. */
+  private static final String SCRIPT =
+      """
+      plan 'Priced', units: 'us'
+      site 'here', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
+      climate 'urbana-il'
+      lot([point(-9.ft, -9.ft), point(60.ft, -9.ft), point(60.ft, 50.ft), point(-9.ft, 50.ft)])
+      tap 'tap', point(-3.ft, 5.ft)
+      bed('roots', rect(0.ft, 0.ft, 20.ft, 4.ft), use: 'annual') {
+        frame '2x10', stock: 8.ft
+        drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
+        plant 'kale'
+      }
+      bed('berries', rect(0.ft, 10.ft, 30.ft, 4.ft), use: 'perennial') {
+        drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
+        plant 'garden strawberry'
+      }
+      priceBook fileText('book.csv'), name: 'book.csv'
+      """;
+
+  @TempDir private static Path dir;
+
+  /** The book under the names of its own rows; those for a whole group stand in another test. */
+  private static String book() throws IOException {
+    try (InputStream in =
+        PriceNamesTest.class.getResourceAsStream("/yardloom/work/cost/price-demo.csv")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  @Test
+  void everyRowOfTheShippedBook_isBilledInAYardOfAllTrades() throws IOException {
+    Files.writeString(dir.resolve("book.csv"), book());
+    Files.writeString(dir.resolve("priced.groovy"), SCRIPT);
+    Run run = Run.in(dir, "draw", "priced.groovy", "--out", "out", "--as", "csv");
+    assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+    String findings = Run.files(dir.resolve("out/priced")).get("findings.txt");
+    assertFalse(findings.contains("work.price-names"), findings);
+    List<String> own =
+        DataTable.parse("book", book()).rows().stream()
+            .map(r -> r.text("item"))
+            .filter(i -> !i.startsWith("any "))
+            .toList();
+    assertTrue(own.size() > 8, own::toString);
+  }
+
+  /** The finding would tell: a name that no bill has is named in it. */
+  @Test
+  void aRowThatNothingIsCalled_isAFinding() throws IOException {
+    Files.writeString(
+        dir.resolve("book.csv"), book() + "left-handed shovels,piece,1,2,3,t,p,0,,MEMORY\n");
+    Files.writeString(dir.resolve("odd.groovy"), SCRIPT);
+    Run run = Run.in(dir, "draw", "odd.groovy", "--out", "out", "--as", "csv");
+    assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+    String findings = Run.files(dir.resolve("out/odd")).get("findings.txt");
+    assertTrue(findings.contains("'left-handed shovels'"), findings);
+  }
+}

@@ -1,0 +1,306 @@
+package yardloom.program.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A small yard from script to printed tables, worked by hand. Beds of 27 by 12 and 18 by 9 ft, a
+ * path of 38 by 3 ft, apart from each other: 324, 162 and 114 sq ft. A cubic yard covers 324 sq ft
+ * an inch deep. Rates, truck and weight are rows of the shipped tables, prices the script's own.
+ */
+class WorkedOrderTest {
+  private static final String SCRIPT =
+      """
+      plan 'Worked', units: 'us'
+      work crew: 2, hoursPerDay: 4, start: '2026-09-03', visits: 3
+      price 'wood-chip mulch', 13.money, low: 11.money, high: 17.money, per: 'yd3'
+      price 'compost', 41.money, low: 37.money, high: 50.money, per: 'yd3'
+      price 'cardboard, sheets', 0.7.money, low: 0.5.money, high: 1.1.money
+      price 'delivery of bulk', 60.money, low: 52.money, high: 75.money
+      price 'soil to fill frames and raised beds', 33.money, low: 31.money, high: 46.money, per: 'yd3'
+      price 'mulch bag, 2 cu ft', 4.money
+      price 'compost bag, 1 cu ft', 6.money
+      labourRate wage: 20.money, overhead: 0.3, markup: 0.1
+      sheetMulch {
+        chips perennial: 9.inch, annual: 3.inch, path: 5.inch, settling: 0.2
+        compost perennial: 0.inch, annual: 2.inch
+      }
+      lot([point(-60.ft, -15.ft), point(70.ft, -15.ft), point(70.ft, 60.ft), point(-60.ft, 60.ft)])
+      bed('berries', rect(0.ft, 0.ft, 27.ft, 12.ft), use: 'perennial') { }
+      bed('roots', rect(0.ft, 20.ft, 18.ft, 9.ft), use: 'annual') { soilTop 18.inch }
+      path 'way', line([point(0.ft, 16.ft), point(38.ft, 16.ft)]), width: 3.ft
+      dropZone 'apron', rect(40.ft, 8.ft, 20.ft, 16.ft)
+      dropZone 'side', rect(-30.ft, 18.ft, 12.ft, 16.ft), material: 'compost', barrow: 5.ft3, detour: 1.5
+      """;
+
+  private static final String SHEET = "Cardboard and its cover";
+
+  @TempDir private static Path dir;
+
+  private static Map<String, String> files;
+
+  @BeforeAll
+  static void draw() throws IOException {
+    Files.writeString(dir.resolve("worked.groovy"), SCRIPT);
+    Run run = Run.in(dir, "draw", "worked.groovy", "--out", "out", "--as", "csv");
+    assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+    files = Run.files(dir.resolve("out/worked"));
+  }
+
+  /** Quantities inside texts are printed with spaces that do not break. */
+  private static List<String> rows(String table) {
+    String csv = files.get("tables/materials-" + table + ".csv").replace('\u00a0', ' ');
+    return csv.lines().skip(1).toList();
+  }
+
+  /** Berries have no compost, so 2 in of chips hold the cardboard; 7 in follow. */
+  @Test
+  void layers_fromTheGroundUp() {
+    assertEquals(
+        List.of(
+            "1 annual bed,roots,1,cardboard,," + SHEET,
+            "1 annual bed,,2,compost,2.0," + SHEET,
+            "1 annual bed,,3,wood-chip mulch,3.0,Finish mulch",
+            "2 path,way,1,cardboard,," + SHEET,
+            "2 path,,2,wood-chip mulch,5.0," + SHEET,
+            "3 perennial bed,berries,1,cardboard,," + SHEET,
+            "3 perennial bed,,2,wood-chip mulch,2.0," + SHEET,
+            "3 perennial bed,,3,wood-chip mulch,7.0,Finish mulch"),
+        rows("stacks"));
+  }
+
+  /**
+   * Sheets of 4 by 3 ft lapped 6 in cover 3.5 by 2.5: 26.5 / 3.5 up × 11.5 / 2.5 up = 8 × 5 = 40
+   * for the berries, 17.5 / 3.5 × 8.5 / 2.5 = 5 × 4 = 20 for the roots, 37.5 / 3.5 = 11 in one row
+   * for the path. Chips 114 × 5 / 324 = 1.76, 324 × 9 / 324 = 9, 162 × 3 / 324 = 1.5.
+   */
+  @Test
+  void takeOff_bySurface() {
+    assertEquals(
+        List.of(
+            "\"path \"\"way\"\"\",path,114,11,,,5.0,1.76",
+            "\"bed \"\"berries\"\"\",perennial bed,324,40,,,9.0,9.00",
+            "\"bed \"\"roots\"\"\",annual bed,162,20,2.0,1.00,3.0,1.50",
+            "\"all surfaces, exact\",,600,71,,1.00,,12.26"),
+        rows("take-off"));
+  }
+
+  /**
+   * Chips with the cardboard: 324 × 2 / 324 + 114 × 5 / 324 = 3.76 cu yd, + 10 % = 4.14; after: 324
+   * × 7 / 324 + 162 × 3 / 324 = 8.5, 9.35. Compost 162 × 2 / 324 = 1, 1.1. All up to the next half
+   * yard; 71 sheets + 10 % = 78.1.
+   */
+  @Test
+  void order_byPhase() {
+    String why = ",\"10 % for packing and uneven ground, up to the next 0.5 cu yd\"";
+    assertEquals(
+        List.of(
+            "\"cardboard, sheets\"," + SHEET + ",,,71,79,10 % for torn and odd sheets",
+            "compost," + SHEET + ",1.00,1.50,," + why,
+            "wood-chip mulch," + SHEET + ",3.76,4.50,," + why,
+            "wood-chip mulch,Finish mulch,8.50,9.50,," + why),
+        rows("order"));
+  }
+
+  /**
+   * Trucks of 15, 10 and 4 cu yd of chips, of 10, 5 and 1 of compost; a cubic yard of chips weighs
+   * 480 to 720 lb, of compost 1,000 to 1,200.
+   */
+  @Test
+  void loads_andTheirWeight() {
+    assertEquals(
+        List.of(
+            "compost," + SHEET + ",1.50,1,1,2,1500,1800",
+            "wood-chip mulch," + SHEET + ",4.50,1,1,2,2160,3240",
+            "wood-chip mulch,Finish mulch,9.50,1,1,3,4560,6840"),
+        rows("loads"));
+  }
+
+  /**
+   * Compost: 40.5 bags of a cubic foot, so 41 at 6; in bulk 1.5 × 41 + 60; they meet at 60 / (6 ×
+   * 27 − 41). Chips, bags of 2 cu ft at 4: 4.5 × 13.5 = 60.75 and 128.25 bags; in bulk 4.5 × 13 +
+   * 60 and 9.5 × 13 + 60; they meet at 60 / (4 × 13.5 − 13).
+   */
+  @Test
+  void bagsOrBulk() {
+    assertEquals(
+        List.of(
+            "compost," + SHEET + ",1.50,41,246,122,0.50",
+            "wood-chip mulch," + SHEET + ",4.50,61,244,119,1.46",
+            "wood-chip mulch,Finish mulch,9.50,129,516,184,1.46"),
+        rows("bags-or-bulk"));
+  }
+
+  /** A fifth of 12.26 cu yd, then half as much each year. */
+  @Test
+  void topUp_byYear() {
+    assertEquals(List.of("1,2.45", "2,1.23", "3,0.61"), rows("top-up"));
+  }
+
+  /**
+   * From the middle of the apron, 50 and 16 ft, to the middle of the path 31 ft, of the berries
+   * √(36.5² + 10²) = 37.84, of the roots √(41² + 8.5²) = 41.87, each × 1.2; of the side heap, −24
+   * and 26, to the roots √(33² + 1.5²) = 33.03 × 1.5. Barrows take 6 cu ft of chips, 5 of compost:
+   * 47.5 / 6, 54 / 6, 189 / 6, 40.5 / 6 and 27 / 5, up. There and back.
+   */
+  @Test
+  void barrows() {
+    String berries = "\"bed \"\"berries\"\"\",wood-chip mulch,";
+    String roots = "\"bed \"\"roots\"\"\",";
+    assertEquals(
+        List.of(
+            "\"path \"\"way\"\"\",wood-chip mulch," + SHEET + ",1.76,8,open ground,37.2,595.2",
+            berries + SHEET + ",2.00,9,open ground,45.4,817.5",
+            berries + "Finish mulch,7.00,32,open ground,45.4,2906.5",
+            roots + "wood-chip mulch,Finish mulch,1.50,7,open ground,50.2,703.4",
+            roots + "compost," + SHEET + ",1.00,6,open ground,49.6,594.6",
+            "all,,,,62,,,5617.2"),
+        rows("barrows"));
+  }
+
+  /**
+   * Soil up to 18 in under 2 in of compost: 162 sq ft × 16 in = 216 cu ft = 8 cu yd, + 15 % = 9.2,
+   * so 9.5.
+   */
+  @Test
+  void soilOfTheRaisedBed_isOrdered() {
+    assertEquals(
+        List.of("soil to fill frames and raised beds,,8.00 cu yd,9.50 cu yd,15 % for settling"),
+        rows("hard-goods"));
+  }
+
+  /**
+   * Ground 600 sq ft; edges 78 + 54 + 82 = 214 ft at 0.015, 0.03 and 0.06 h; 3.76 cu yd of chips
+   * and 1 of compost with the cardboard at an hour each. Barrows go 2,007.3 ft = 611.8 m and
+   * 3,609.9 ft = 1,100.3 m at 4, 3 and 2 km/h: 0.204 and 0.367 h likely.
+   */
+  @Test
+  void labour_hours() {
+    assertEquals(
+        List.of(
+            "\"call for the marks, photograph them\",Mark utilities,1,0.3,0.5,1.0",
+            "stake out,Stake out,600 sq ft,0.6,1.2,2.4",
+            "mow low,Mow low,600 sq ft,0.3,0.6,1.2",
+            "cut edge,Edges and trench,214.0 ft,3.2,6.4,12.8",
+            "fill frames and raised beds,Edges and trench,8.00 cu yd,4.0,8.0,12.0",
+            "soak the ground,Soak the ground,600 sq ft,0.3,0.6,1.2",
+            "lay cardboard," + SHEET + ",600 sq ft,2.4,4.8,9.0",
+            "walk with barrows," + SHEET + ",\"2,007.3 ft\",0.2,0.2,0.3",
+            "load and spread mulch," + SHEET + ",4.76 cu yd,2.4,4.8,7.1",
+            "walk with barrows,Finish mulch,\"3,609.9 ft\",0.3,0.4,0.6",
+            "load and spread mulch,Finish mulch,8.50 cu yd,4.3,8.5,12.8",
+            "rake level and clean up,Finish mulch,600 sq ft,0.3,0.6,1.8",
+            "visit through the first season,Establish,3,1.5,3.0,6.0",
+            "\"all, hours of one person\",,,19.9,39.5,68.2"),
+        rows("labour"));
+  }
+
+  /**
+   * 3 September 2026 is a Thursday; two people at 4 hours make 8 a day. Marks take three days over
+   * a weekend; edges 14.4 h two days, cardboard 9.8 h two, finish 9.5 h two. Three visits a week
+   * apart take 11 working days from Monday the 21st: the last is Monday two weeks later.
+   */
+  @Test
+  void phases_daysAndDates() {
+    assertEquals(
+        List.of(
+            "Mark utilities,1,3,0.5,2026-09-03,2026-09-07",
+            "Stake out,4,1,1.2,2026-09-08,2026-09-08",
+            "Mow low,5,1,0.6,2026-09-09,2026-09-09",
+            "Edges and trench,6,2,14.4,2026-09-10,2026-09-11",
+            "Soak the ground,8,1,0.6,2026-09-14,2026-09-14",
+            SHEET + ",9,2,9.8,2026-09-15,2026-09-16",
+            "Finish mulch,11,2,9.5,2026-09-17,2026-09-18",
+            "Establish,13,11,3.0,2026-09-21,2026-10-05"),
+        rows("phases").stream().map(r -> r.replaceAll("^((?:[^,]*,){5}[^,]*),.*", "$1")).toList());
+  }
+
+  /**
+   * Leads of the shipped sources: soil unknown, a week; cardboard and compost 14, chips 30 days.
+   */
+  @Test
+  void orders_byDate() {
+    assertEquals(
+        List.of(
+            "Edges and trench,soil to fill frames and raised beds,9.50 cu yd,7,2026-09-03",
+            SHEET + ",\"cardboard, sheets\",79,14,2026-09-01",
+            SHEET + ",compost,1.50 cu yd,14,2026-09-01",
+            SHEET + ",wood-chip mulch,4.50 cu yd,30,2026-08-16",
+            "Finish mulch,wood-chip mulch,9.50 cu yd,30,2026-08-18"),
+        rows("orders-by-phase"));
+  }
+
+  private static List<String> likely() {
+    return rows("cost").stream().map(r -> r.replaceAll(",[^,]*,[^,]*,[^,]*$", "")).toList();
+  }
+
+  /**
+   * With everything likely: 79 × 0.70 = 55.30, 1.5 × 41 = 61.50, 14 × 13, one load of compost and
+   * two of chips at 60, 9.5 × 33 = 313.50, and 39.55 h at 20 × 1.3 × 1.1 = 28.60: 1,131.13.
+   * Together 1,923.43.
+   */
+  @Test
+  void cost_everythingLikely() {
+    assertEquals(
+        List.of(
+            "soil to fill frames and raised beds,314",
+            "\"cardboard, sheets\",55",
+            "compost,62",
+            "delivery of compost,60",
+            "wood-chip mulch,182",
+            "delivery of wood-chip mulch,120",
+            "labour,1131",
+            "total,1923"),
+        likely());
+  }
+
+  /**
+   * Each alone at its low and high value, against 1,923.43. Labour 19.92 and 68.18 h instead of
+   * 39.55; chips in 2 + 3 loads instead of 2; soil 31 to 46 each instead of 33; chips 11 to 17
+   * instead of 13; 243.50 of chips and compost 10 % down and 15 % up; compost in 2 loads; sheets at
+   * 0.50 to 1.10; the two loads of chips at 52 to 75.
+   */
+  @Test
+  void drivers_eachAlone() {
+    assertEquals(
+        List.of(
+            "everything likely,,1923,1923,0",
+            "labour,pace of work,1362,2742,1380",
+            "delivery of wood-chip mulch,load size,1923,2103,180",
+            "soil to fill frames and raised beds,price,1904,2047,143",
+            "wood-chip mulch,price,1895,1979,84",
+            "all mulched ground,depth and settling,1899,1960,61",
+            "delivery of compost,load size,1923,1983,60",
+            "\"cardboard, sheets\",price,1908,1955,47",
+            "delivery of wood-chip mulch,price,1907,1953,46"),
+        rows("cost-drivers"));
+  }
+
+  /**
+   * Where one input alone varies, percentiles of the triangle from a over b to c are known: a + √(p
+   * (c − a) (b − a)) below b, c − √((1 − p) (c − a) (c − b)) above. Soil from 294.50 over 313.50 to
+   * 437, labour from 569.65 over 1,131.13 to 1,950.09; samples hit them to 0.2 %.
+   */
+  @Test
+  void costRange_ofOneTriangle() {
+    near("soil to fill frames and raised beds", 310.95, 343.20, 395.05);
+    near("labour", 848.05, 1198.25, 1613.86);
+  }
+
+  private static void near(String item, double... percentiles) {
+    String row = rows("cost").stream().filter(r -> r.startsWith(item)).findFirst().orElseThrow();
+    String[] cells = row.split(",");
+    for (int i = 0; i < percentiles.length; i++) {
+      double printed = Double.parseDouble(cells[i + 2]);
+      assertEquals(percentiles[i], printed, 0.5 + 0.002 * percentiles[i], row);
+    }
+  }
+}
