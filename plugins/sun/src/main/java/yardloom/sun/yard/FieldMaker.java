@@ -68,7 +68,6 @@ public final class FieldMaker {
     double[][] months = new double[12][grid.cells()];
     double[] season = new double[grid.cells()];
     double[] morning = new double[grid.cells()];
-    double[] sky = new double[grid.cells()];
     int[] ownShade = cells.ownShade(yard.scene);
     SunEngine.visit(
         grid,
@@ -80,7 +79,6 @@ public final class FieldMaker {
             }
             season[i] = LEFT_OUT;
             morning[i] = LEFT_OUT;
-            sky[i] = LEFT_OUT;
             return;
           }
           looker.at(grid.xM(column), grid.yM(row), cells.aboveM()[i], ownShade[i]);
@@ -90,22 +88,12 @@ public final class FieldMaker {
           SunEngine.Sums sums = looker.sums();
           season[i] = seasonMean(sums.hours(), yard);
           morning[i] = seasonMean(sums.morningHours(), yard);
-          sky[i] = seasonSky(looker.skyView());
         });
     List<Field> monthFields = new ArrayList<>();
     for (double[] month : months) {
       monthFields.add(field(month));
     }
-    return new SunField(monthFields, field(season), field(morning), field(sky), seasonText());
-  }
-
-  /** The sky view of the months in the season, each by its days. */
-  private double seasonSky(double[] months) {
-    double sum = 0;
-    for (int group : yard.groups.groupOfDay()) {
-      sum += group >= 12 ? months[group - 12] : 0;
-    }
-    return sum / yard.groups.seasonDays();
+    return new SunField(monthFields, field(season), field(morning), seasonText());
   }
 
   private Field field(double[] values) {

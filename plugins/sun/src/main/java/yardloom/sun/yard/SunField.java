@@ -11,11 +11,9 @@ import yardloom.kernel.fact.FactKey;
  * @param months for each month, January to December, on its mean day
  * @param season mean over the days of the growing season
  * @param morning the part of {@code season} before solar noon
- * @param skyView share of the sky's light that a level surface sees, 0 to 1
  * @param seasonText the days of the season in words
  */
-public record SunField(
-    List<Field> months, Field season, Field morning, Field skyView, String seasonText) {
+public record SunField(List<Field> months, Field season, Field morning, String seasonText) {
   /** The plugin's own fact; what other plugins need of it is in the shared facts. */
   public static final FactKey<SunField> KEY =
       FactKey.one("sun.field", SunField.class).called("sun over the lot");
@@ -24,7 +22,6 @@ public record SunField(
     months = List.copyOf(months);
     Objects.requireNonNull(season);
     Objects.requireNonNull(morning);
-    Objects.requireNonNull(skyView);
     if (months.size() != 12) {
       throw new IllegalArgumentException("a sun field needs 12 months, got " + months.size());
     }
