@@ -133,7 +133,7 @@ public final class CrewSheets implements SheetMaker {
       for (Course course : laid) {
         if (course.material() != Material.CARDBOARD || laid.size() == 1) {
           table.row(
-              Cell.text(s.of().toString()),
+              Cell.text(s.of().name()),
               sheets,
               Cell.text(course.material().title()),
               course.depth().map(Cell::of).orElse(Cell.BLANK),

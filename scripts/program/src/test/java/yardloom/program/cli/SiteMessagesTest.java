@@ -62,7 +62,7 @@ class SiteMessagesTest {
       if (!detail) {
         keep =
             finding
-                ? line.matches(".*\\[kernel\\.(?!skipped).*")
+                ? line.matches(".*\\[site\\..*")
                 : line.contains("plan.groovy:") && line.endsWith("]");
       }
       if (keep) {
