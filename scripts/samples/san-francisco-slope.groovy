@@ -30,27 +30,32 @@ tap 'garden tap', point(13.1.m, 2.m), source: 'mains'
 utility 'gas line', line([point(0.m, 8.3.m), point(5.m, 8.3.m)]), carries: 'gas', clearance: 600.mm
 paving 'forecourt', rect(0.2.m, 0.3.m, 4.7.m, 6.5.m), surface: 'permeable pavers'
 
-sheetMulch { chips perennial: 250.mm, annual: 50.mm, path: 100.mm ; compost annual: 75.mm }
+sheetMulch { chips perennial: 75.mm, annual: 50.mm, path: 100.mm ; compost annual: 75.mm }
 soilTexture 'sandy loam', organic: 2
-lightScheme 'temperate'
+lightScheme 'temperate'; shadeStage 'year 1'
 dropZone 'forecourt', rect(0.3.m, 1.8.m, 4.5.m, 5.m), access: 3.m
 work crew: 2, hoursPerDay: 6, slope: 0.15, start: '2026-10-05'
 
 gate 'street gate', point(1.m, 0.9.m)
 path 'side path', line([point(4.9.m, 0.9.m), point(29.5.m, 0.9.m)]), width: 1.m, use: 'barrow'
 path 'herb path', line([point(15.5.m, 0.9.m), point(15.5.m, 8.4.m)]), width: 800.mm, use: 'barrow'
+path 'fence path', line([point(13.9.m, 8.72.m), point(29.5.m, 8.72.m)]), width: 640.mm
 swale 'upper swale', ground.contour(59.25.m).part(1.8.m, 8.4.m), bottom: 400.mm, depth: 200.mm, sides: 3
 
-bed('herb bed', rect(13.8.m, 2.6.m, 1.2.m, 5.6.m), use: 'perennial') {
+bed('herb bed', rect(13.9.m, 1.4.m, 1.2.m, 7.m), use: 'perennial') {
   drip emitter: 2.lph, spacing: 30.cm, rowSpacing: 40.cm
   plant 'rosemary', share: 0.6
   plant 'thyme', share: 0.4
 }
-beds('terrace', rect(19.8.m, 1.5.m, 5.8.m, 7.m), width: 1.2.m, gap: 1.1.m, bearing: 0.deg, paths: 'foot', use: 'perennial') {
+beds('terrace', rect(19.8.m, 1.4.m, 5.8.m, 7.m), width: 1.2.m, gap: 1.1.m, bearing: 0.deg, paths: 'foot', use: 'perennial') {
   drip emitter: 2.lph, spacing: 30.cm, rowSpacing: 40.cm
-  plant 'globe artichoke', share: 0.5
+  plant 'sage', share: 0.5
   plant 'garden strawberry', layout: 'staggered', share: 0.5
 }
 for (i in 0..1) {
-  tree("apple ${i + 1}", point(28.m, 3.m + 4.m * i), crown: 2.5.m, height: 2.5.m, leaf: 'deciduous', standing: false) { species 'apple (dwarf)' }
+  tree("apple ${i + 1}", point(28.m, 3.m + 4.m * i), crown: 2.5.m, height: 2.5.m, leaf: 'deciduous', standing: false) {
+    species 'apple (dwarf)'
+    mulchRing 1.m
+    drip emitter: 2.lph, spacing: 30.cm, rowSpacing: 40.cm
+  }
 }

@@ -34,7 +34,7 @@ lightScheme 'temperate'
 dropZone 'drive', rect(39.ft, 70.5.ft, 20.ft, 13.ft), access: 10.ft
 work crew: 2, hoursPerDay: 6, start: '2026-10-05', lastFrost: '03-15', firstFrost: '11-15'
 soilTexture 'sandy loam', organic: 3
-soilTest { acidity ph: 5.8, wanted: 6.5, buffer: 6.3 ; lead 42 ; organic wanted: 4, mixDepth: 6.inch }
+soilTest { acidity ph: 5.8, wanted: 6.5 ; lead 42 ; organic wanted: 4, mixDepth: 6.inch }
 shadeStage 'year 5'
 
 // Behind the house all lawn is turned; the power company's strip and the street corner stay in grass.

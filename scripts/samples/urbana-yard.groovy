@@ -44,7 +44,7 @@ sheetMulch { chips perennial: 8.inch, annual: 2.inch, path: 4.inch ; compost ann
 path 'drive path', line([point(52.ft, 46.ft), point(52.ft, 60.5.ft)]), width: 4.ft, use: 'barrow'
 path 'wall path', line([point(12.ft, 55.25.ft), point(50.ft, 55.25.ft)]), width: 2.5.ft
 path 'cross path', line([point(0.5.ft, 62.5.ft), point(59.5.ft, 62.5.ft)]), width: 4.ft, use: 'barrow'
-for (y in [104, 111, 118]) path("path ${y}", line([point(3.5.ft, y * 1.ft), point(56.5.ft, y * 1.ft)]), width: 3.ft, use: 'barrow')
+for (y in [104, 111, 118]) path("path ${y}", line([point(3.5.ft, y * 1.ft), point(52.5.ft + bedWidth, y * 1.ft)]), width: 3.ft, use: 'barrow')
 for (i in 0..8) {
   def x = i == 0 ? 2.ft : 7.ft * i + bedWidth / 2
   path("row ${i + 1}", line([point(x, 64.5.ft), point(x, i % 8 == 0 ? 119.5.ft : 102.5.ft)]), width: i == 0 ? 3.ft : 7.ft - bedWidth, use: 'barrow')
@@ -54,7 +54,7 @@ def names = ['Asparagus', 'Raspberries', 'Sea kale', 'Strawberries', 'Kitchen 1'
 def kinds = [['asparagus'], ['red raspberry'], ['sea kale'], ['garden strawberry'], ['tomato', 'kale'],
   ['zucchini', 'lettuce'], ['sage', 'thyme', 'chives'], ['rhubarb'], ['lovage', 'sorrel'], ['red raspberry'], ['garlic chives', 'sorrel']]
 for (i in 0..10) {
-  def cross = i == 8 ? rect(12.ft, 56.5.ft, 38.ft, 4.ft) : rect(3.5.ft, 42.5.ft + 7.ft * i, 53.ft, 4.ft)
+  def cross = i == 8 ? rect(12.ft, 56.5.ft, 38.ft, 4.ft) : rect(3.5.ft, 42.5.ft + 7.ft * i, 49.ft + bedWidth, 4.ft)
   bed(names[i], i < 8 ? rect(3.5.ft + 7.ft * i, 64.5.ft, bedWidth, 38.ft) : cross, use: names[i].startsWith('Kitchen') ? 'annual' : 'perennial') {
     mulch i in [4, 5] ? 2.inch : i in [0, 1, 9] ? 6.inch : 3.inch
     drip emitter: 0.4.gph, spacing: 12.inch, rowSpacing: 16.inch
