@@ -41,9 +41,7 @@ class AppendixLawTest {
           Map.entry("area of beds and paths together", OUTLINES),
           Map.entry("edge of all surfaces together where they meet lawn", OUTLINES),
           Map.entry("outline of the bed where it meets lawn", OUTLINES),
-          Map.entry(
-              "2000 lb an acre × 4 × (6.6 − buffer pH)",
-              "an amount by the acre, its unit in words"),
+          Map.entry("an amount by the acre, its unit in words"),
           Map.entry("Σ area × (ground − level) at the centroid", OUTLINES),
           Map.entry("lattice places in the bed", OUTLINES),
           Map.entry("(largest − least outlet flow) / largest", NETWORK),
