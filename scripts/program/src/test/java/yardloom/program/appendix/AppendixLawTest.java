@@ -41,7 +41,6 @@ class AppendixLawTest {
           Map.entry("area of beds and paths together", OUTLINES),
           Map.entry("edge of all surfaces together where they meet lawn", OUTLINES),
           Map.entry("outline of the bed where it meets lawn", OUTLINES),
-          Map.entry("an amount by the acre, its unit in words"),
           Map.entry("Σ area × (ground − level) at the centroid", OUTLINES),
           Map.entry("lattice places in the bed", OUTLINES),
           Map.entry("(largest − least outlet flow) / largest", NETWORK),
