@@ -61,19 +61,22 @@ class WorkedOrderTest {
     return csv.lines().skip(1).toList();
   }
 
-  /** Berries have no compost, so 2 in of chips hold the cardboard; 7 in follow. */
+  /**
+   * Berries have no compost, so 2 in of chips hold the cardboard; 7 in follow. In the order of the
+   * surfaces.
+   */
   @Test
   void layers_fromTheGroundUp() {
     assertEquals(
         List.of(
-            "1 annual bed,roots,1,cardboard,," + SHEET,
-            "1 annual bed,,2,compost,2.0," + SHEET,
-            "1 annual bed,,3,wood-chip mulch,3.0,Finish mulch",
-            "2 path,way,1,cardboard,," + SHEET,
-            "2 path,,2,wood-chip mulch,5.0," + SHEET,
-            "3 perennial bed,berries,1,cardboard,," + SHEET,
-            "3 perennial bed,,2,wood-chip mulch,2.0," + SHEET,
-            "3 perennial bed,,3,wood-chip mulch,7.0,Finish mulch"),
+            "1 path,way,1,cardboard,," + SHEET,
+            "1 path,,2,wood-chip mulch,5.0," + SHEET,
+            "2 perennial bed,berries,1,cardboard,," + SHEET,
+            "2 perennial bed,,2,wood-chip mulch,2.0," + SHEET,
+            "2 perennial bed,,3,wood-chip mulch,7.0,Finish mulch",
+            "3 annual bed,roots,1,cardboard,," + SHEET,
+            "3 annual bed,,2,compost,2.0," + SHEET,
+            "3 annual bed,,3,wood-chip mulch,3.0,Finish mulch"),
         rows("stacks"));
   }
 
