@@ -81,8 +81,8 @@ class PackagedIT {
     assertEquals(ExitCode.FINE, start(jars(), "new", "oak-street").code());
     Ended why = start(jars(), "explain", "oak-street.groovy", "mulch", "of", "berry", "bed");
     assertEquals(ExitCode.FINE, why.code(), why.text());
-    // 24 × 4 ft, 10 in deep: 96 × 10 / 324 = 2.963 cu yd.
-    assertTrue(why.text().contains("Chips = 2.963\u00a0cu yd"), why.text());
+    // 24 × 4 ft; raspberries bear 6 in of the 10: 96 × 6 / 324 = 1.778 cu yd.
+    assertTrue(why.text().contains("Chips = 1.778\u00a0cu yd"), why.text());
     Ended changed = start(jars(), "compare", "oak-street.groovy", "--new", "bedWidth=3.5ft");
     assertEquals(ExitCode.FINE, changed.code(), changed.text());
     // 16 × 4 and 16 × 3.5 ft.
