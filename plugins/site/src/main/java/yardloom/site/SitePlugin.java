@@ -39,7 +39,9 @@ import yardloom.site.ground.GroundTables;
 import yardloom.site.ground.LevelRules;
 import yardloom.site.ground.LevelWords;
 import yardloom.site.ground.SwalePainter;
-import yardloom.site.lawn.LawnStripRules;
+import yardloom.site.lawn.LawnStripCalculator;
+import yardloom.site.lawn.LawnStripCheck;
+import yardloom.site.lawn.LawnStripTable;
 import yardloom.site.lot.LotLinePainter;
 import yardloom.site.lot.LotPainter;
 import yardloom.site.lot.LotRules;
@@ -109,7 +111,7 @@ public final class SitePlugin implements YardPlugin {
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(new WaysCalculator(), new EarthCalculator());
+    return List.of(new WaysCalculator(), new EarthCalculator(), new LawnStripCalculator());
   }
 
   @Override
@@ -126,7 +128,7 @@ public final class SitePlugin implements YardPlugin {
         new ShapeRule("site.keep-out", BedRules::keepOut),
         new ShapeRule("site.path-building", PathRules::throughBuilding),
         new ShapeRule("site.path-slope", GroundRules::pathSlope),
-        new ShapeRule("site.lawn-strip", LawnStripRules::strips),
+        new LawnStripCheck(),
         new ShapeRule("site.levels", LevelRules::levels),
         new ShapeRule("site.path-passing", PathRules::passing),
         new ShapeRule("site.path-turning", PathRules::turning),
@@ -177,7 +179,7 @@ public final class SitePlugin implements YardPlugin {
         new PlanTable("areas", SiteTables::areas),
         new PlanTable("buildable-limits", SiteTables::buildableLimits),
         new PlanTable("beds", SiteTables::beds),
-        new PlanTable("lawn-strips", LawnStripRules::table),
+        new LawnStripTable(),
         new PlanTable("setting-out", SettingOutTable::of),
         new PlanTable("routes", AccessRules::routes),
         new PlanTable("level-beds", GroundTables::levelBeds),

@@ -3,7 +3,8 @@ package yardloom.site.lawn;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import yardloom.kernel.geom.Point;
+import java.util.stream.Collectors;
+import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
@@ -22,6 +23,10 @@ import yardloom.site.element.Covering;
  * @param width where it is widest
  */
 public record LawnStrip(List<Element.Bed> beside, Shape ground, Length width) {
+  /** The strips of the plan, for the finding and the table. */
+  static final FactKey<LawnStrip> FACT =
+      FactKey.many("site.lawn-strips", LawnStrip.class).called("strips of lawn");
+
   /** Nothing narrower is mown (common practice, no source). */
   public static final Length MOWN = Length.inches(30);
 
@@ -41,6 +46,11 @@ public record LawnStrip(List<Element.Bed> beside, Shape ground, Length width) {
   /** About as long as an even strip of its area and width. */
   public Length length() {
     return Length.metres(ground.area().squareMetres() / width.metres());
+  }
+
+  /** The beds beside it, as findings and tables name them. */
+  String names() {
+    return beside.stream().map(b -> b.id().toString()).collect(Collectors.joining(", "));
   }
 
   /** What to make of it. */
@@ -71,13 +81,8 @@ public record LawnStrip(List<Element.Bed> beside, Shape ground, Length width) {
         strips.add(new LawnStrip(beside, part, widest(part)));
       }
     }
-    Comparator<LawnStrip> order = Comparator.comparing(s -> middle(s.ground()));
-    strips.sort(order);
+    strips.sort(Comparator.comparing((LawnStrip s) -> s.ground().centroid()));
     return List.copyOf(strips);
-  }
-
-  private static Point middle(Shape ground) {
-    return ground.centroid();
   }
 
   private static Length widest(Shape part) {

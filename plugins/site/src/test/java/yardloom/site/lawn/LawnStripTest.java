@@ -54,11 +54,11 @@ class LawnStripTest {
     assertEquals(1, strips.size());
     assertEquals(2, strips.get(0).width().feet(), 0.01);
     assertEquals(38.60, strips.get(0).ground().area().squareFeet(), 0.01);
-    Finding finding = LawnStripRules.strips(draft.freeze()).get(0);
+    Finding finding = LawnStripCheck.findings(draft.freeze(), strips).get(0);
     assertTrue(finding.text().contains("24 in wide"), finding.text());
     assertTrue(finding.text().contains("bed \"a\", bed \"b\""), finding.text());
     // One strip and the sum.
-    assertEquals(2, LawnStripRules.table(draft.freeze()).rows().size());
+    assertEquals(2, LawnStripTable.of(strips).rows().size());
   }
 
   /**
