@@ -12,20 +12,19 @@ import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.unit.Length;
+import yardloom.site.annotation.LotDistances.Distance;
 
 /**
  * The distance from a building to a lot side as a dimension beside the lot, where the way itself is
  * full of beds and paths: an extension line leaves the building's corner, and the measure stands
  * outside the measure of the lot.
- *
- * @param from a corner of the building that is nearest to the side
- * @param to its foot on the side
- * @param offset from that way to the dimension line, to the left of its direction if positive
  */
-record OutsideChain(Point from, Point to, Length offset) {
+final class OutsideChain {
   private static final double EQUAL_M = 0.01;
 
-  private record Candidate(OutsideChain chain, long crossed, double extensionM) {}
+  private OutsideChain() {}
+
+  private record Candidate(Distance chain, long crossed, double extensionM) {}
 
   /**
    * The chain whose lines cross the fewest of {@code things}, of equals the one with the shortest
@@ -33,7 +32,7 @@ record OutsideChain(Point from, Point to, Length offset) {
    *
    * @param beyondM how far outside the lot the dimension line runs
    */
-  static Optional<OutsideChain> of(
+  static Optional<Distance> of(
       Shape building, Line side, Shape lot, List<Geometry> things, double beyondM, long most) {
     LineSegment edge = new LineSegment(side.start().coordinate(), side.end().coordinate());
     double shortest = building.jts().distance(side.jts());
@@ -80,7 +79,6 @@ record OutsideChain(Point from, Point to, Length offset) {
     Geometry measure = Line.between(lineFrom, lineTo).jts();
     long crossed =
         things.stream().filter(g -> g.intersects(extension) || g.intersects(measure)).count();
-    return new Candidate(
-        new OutsideChain(from, to, Length.metres(hand * offsetM)), crossed, offsetM);
+    return new Candidate(new Distance(from, to, Length.metres(hand * offsetM)), crossed, offsetM);
   }
 }

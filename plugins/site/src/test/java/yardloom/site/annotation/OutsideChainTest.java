@@ -25,7 +25,7 @@ class OutsideChainTest {
     return Shape.rectangle(p(xM, yM), Length.metres(widthM), Length.metres(depthM));
   }
 
-  private static OutsideChain chain(Geometry... things) {
+  private static LotDistances.Distance chain(Geometry... things) {
     return OutsideChain.of(HOUSE, NORTH, LOT, List.of(things), 3, 9).orElseThrow();
   }
 
@@ -34,7 +34,7 @@ class OutsideChainTest {
    */
   @Test
   void of_freeGround_runsBesideTheNearerSide() {
-    OutsideChain chain = chain();
+    LotDistances.Distance chain = chain();
     assertEquals(0, chain.from().distance(p(7, 29)).metres(), 1e-9);
     assertEquals(0, chain.to().distance(p(7, 40)).metres(), 1e-9);
     assertEquals(7 + 3, chain.offset().metres(), 1e-9);
@@ -43,7 +43,7 @@ class OutsideChainTest {
   /** A neighbour's house in the west: from the corner (17, 29) it is 13 m to the east side. */
   @Test
   void of_neighbourOnTheNearerSide_runsBesideTheOther() {
-    OutsideChain chain = chain(box(-6, 25, 5, 10).jts());
+    LotDistances.Distance chain = chain(box(-6, 25, 5, 10).jts());
     assertEquals(0, chain.from().distance(p(17, 29)).metres(), 1e-9);
     assertEquals(-(13 + 3), chain.offset().metres(), 1e-9);
   }
