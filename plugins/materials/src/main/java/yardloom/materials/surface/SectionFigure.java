@@ -66,8 +66,8 @@ public final class SectionFigure {
   public static Panel.Figure of(List<Surface> surfaces, UnitSystem units) {
     SectionFigure figure = new SectionFigure(units);
     double x = 0;
-    for (Map.Entry<String, Surface> stack : Stacks.of(surfaces, units).entrySet()) {
-      figure.stack(x, stack.getKey(), stack.getValue());
+    for (Map.Entry<String, List<Surface>> stack : Stacks.of(surfaces, units).entrySet()) {
+      figure.stack(x, stack.getKey(), stack.getValue().get(0));
       x += WIDTH_M + GAP_M;
     }
     List<LegendEntry> legend = new ArrayList<>();

@@ -1,7 +1,6 @@
 package yardloom.materials.surface;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
@@ -42,18 +41,14 @@ public final class StackTable implements TableMaker {
             .column(Column.of("depth", "Deep", Measure.DEPTH))
             .column(Column.text("phase", "Laid in"));
     int stack = 0;
-    for (Map.Entry<String, Surface> entry : Stacks.of(surfaces, units).entrySet()) {
+    for (List<Surface> same : Stacks.of(surfaces, units).values()) {
       stack++;
-      String of =
-          surfaces.stream()
-              .filter(s -> Stacks.key(s, units).equals(entry.getKey()))
-              .map(s -> s.of().name())
-              .collect(Collectors.joining(", "));
+      String of = same.stream().map(s -> s.of().name()).collect(Collectors.joining(", "));
       int nr = 0;
-      for (Course course : entry.getValue().courses()) {
+      for (Course course : same.get(0).courses()) {
         nr++;
         table.row(
-            Cell.text(stack + " " + entry.getValue().kind().title()),
+            Cell.text(stack + " " + same.get(0).kind().title()),
             Cell.text(nr == 1 ? of : ""),
             Cell.number(nr),
             Cell.text(course.material().title()),

@@ -1,5 +1,6 @@
 package yardloom.materials.surface;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,17 +13,15 @@ import yardloom.kernel.unit.UnitSystem;
 final class Stacks {
   private Stacks() {}
 
-  /** One surface for each different stack, by its kind and layers. */
-  static Map<String, Surface> of(List<Surface> surfaces, UnitSystem units) {
-    Map<String, Surface> stacks = new LinkedHashMap<>();
-    for (Surface s : surfaces) {
-      stacks.putIfAbsent(key(s, units), s);
-    }
+  /** The surfaces of each different stack, by its kind and layers, in the order of the surfaces. */
+  static Map<String, List<Surface>> of(List<Surface> surfaces, UnitSystem units) {
+    Map<String, List<Surface>> stacks = new LinkedHashMap<>();
+    surfaces.forEach(s -> stacks.computeIfAbsent(key(s, units), k -> new ArrayList<>()).add(s));
     return stacks;
   }
 
   /** Equal for surfaces of the same kind with the same layers, as depths are printed. */
-  static String key(Surface s, UnitSystem units) {
+  private static String key(Surface s, UnitSystem units) {
     StringBuilder key = new StringBuilder(s.kind().title());
     for (Course c : s.courses()) {
       key.append(", ").append(layer(c, units)).append(' ').append(c.phase().id());
