@@ -95,8 +95,7 @@ public final class WorkPlugin implements YardPlugin {
   /** Every sheet of a plan with invented prices says so. */
   @Override
   public List<Caution> cautions(Plan plan, Facts facts) {
-    boolean demo = facts.find(CostEstimate.FACT).map(CostEstimate::demo).orElse(false);
-    return demo
+    return CostEstimate.atDemonstrationPrices(facts)
         ? List.of(
             new Caution(
                 "Demonstration prices: every sum of money in this set is invented.",

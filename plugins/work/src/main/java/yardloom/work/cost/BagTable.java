@@ -45,7 +45,7 @@ public final class BagTable implements TableMaker {
           cost.map(c -> Cell.of(c.inBulk())).orElse(Cell.BLANK),
           cost.map(c -> c.breakEven().map(Cell::of).orElse(Cell.text("never"))).orElse(Cell.BLANK));
     }
-    if (facts.find(CostEstimate.FACT).map(CostEstimate::demo).orElse(false)) {
+    if (CostEstimate.atDemonstrationPrices(facts)) {
       table.note(CostTable.DEMO);
     }
     if (facts.all(BagChoice.FACT).stream().anyMatch(b -> b.cost().isEmpty())) {

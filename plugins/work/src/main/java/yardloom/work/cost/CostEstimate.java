@@ -3,6 +3,7 @@ package yardloom.work.cost;
 import java.util.List;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
 import yardloom.kernel.unit.Money;
 
 /**
@@ -18,6 +19,11 @@ public record CostEstimate(
   /** What it may cost. */
   public static final FactKey<CostEstimate> FACT =
       FactKey.one("work.cost", CostEstimate.class).called("cost");
+
+  /** Whether any sum of the plan is at invented prices; not where no cost is worked out. */
+  public static boolean atDemonstrationPrices(Facts facts) {
+    return facts.find(FACT).map(CostEstimate::demo).orElse(false);
+  }
 
   public CostEstimate {
     rows = List.copyOf(rows);

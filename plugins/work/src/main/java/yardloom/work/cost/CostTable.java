@@ -81,8 +81,7 @@ public final class CostTable implements TableMaker {
 
   /** A title that names invented prices. */
   static String title(String title, Facts facts) {
-    boolean demo = facts.find(CostEstimate.FACT).map(CostEstimate::demo).orElse(false);
-    return demo ? title + ", demonstration prices" : title;
+    return CostEstimate.atDemonstrationPrices(facts) ? title + ", demonstration prices" : title;
   }
 
   private static String labour(Plan plan, LabourRate rate) {
