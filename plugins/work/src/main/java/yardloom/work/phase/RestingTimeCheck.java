@@ -4,7 +4,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Surface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.check.Check;
@@ -12,6 +15,7 @@ import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.TableFormat;
@@ -33,17 +37,19 @@ public final class RestingTimeCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(PhaseTime.FACT, YardFacts.SURFACES);
+    return Set.of(PhaseTime.FACT, PlantingVisit.FACT, YardFacts.STANDS, YardFacts.SURFACES);
   }
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
-    boolean annual =
+    Set<ElementId> annual =
         facts.all(YardFacts.SURFACES).stream()
-            .anyMatch(s -> s.kind() == SurfaceKind.ANNUAL_BED && s.sheets().isPresent());
+            .filter(s -> s.kind() == SurfaceKind.ANNUAL_BED && s.sheets().isPresent())
+            .map(Surface::of)
+            .collect(Collectors.toSet());
     Optional<LocalDate> laid = date(facts, WorkPhase.SHEET);
-    Optional<LocalDate> planted = date(facts, WorkPhase.PLANT);
-    if (!annual || laid.isEmpty() || planted.isEmpty()) {
+    Optional<LocalDate> planted = firstVisit(facts, annual).or(() -> date(facts, WorkPhase.PLANT));
+    if (annual.isEmpty() || laid.isEmpty() || planted.isEmpty()) {
       return List.of();
     }
     if (!planted.get().isBefore(laid.get().plusMonths(MONTHS))) {
@@ -60,6 +66,19 @@ public final class RestingTimeCheck implements Check {
                 + ").",
             "Cut holes for transplants, or lay in autumn for planting in spring.",
             SOURCE));
+  }
+
+  /** When the first of what grows in those beds is planted, if its seasons are known. */
+  private static Optional<LocalDate> firstVisit(Facts facts, Set<ElementId> beds) {
+    Set<String> kinds =
+        facts.all(YardFacts.STANDS).stream()
+            .filter(s -> beds.contains(s.in()) && !s.stands())
+            .map(Stand::plant)
+            .collect(Collectors.toSet());
+    return facts.all(PlantingVisit.FACT).stream()
+        .filter(v -> v.kinds().keySet().stream().anyMatch(kinds::contains))
+        .map(PlantingVisit::date)
+        .findFirst();
   }
 
   private static Optional<LocalDate> date(Facts facts, WorkPhase phase) {

@@ -66,6 +66,25 @@ class PlantingDayTest {
     assertTrue(files.get("results.json").contains("\"iso\" : \"2027-05-10\""));
   }
 
+  /**
+   * Tomatoes wait for 10 May. Cardboard of September rests longer than six months until then, that
+   * of January does not, and chives of another bed in fall say nothing about it.
+   */
+  @Test
+  void restOfTheCardboard_countsToTheVisitThatPlantsTheAnnuals() throws IOException {
+    String yard =
+        plan(FROST, "work start: '%s'", "tomato", "chives")
+            .replace(
+                "4.ft, 8.ft), use: 'annual') { plant 'chives'",
+                "4.ft, 8.ft), use: 'perennial') { plant 'chives'");
+    assertTrue(yard.contains("perennial"), yard);
+    String fall = said(yard.formatted("2026-09-14"));
+    assertTrue(fall.contains("Planting takes 2 visits"), fall);
+    assertFalse(fall.contains("work.resting-time"), fall);
+    String winter = said(yard.formatted("2027-01-04"));
+    assertTrue(winter.contains("Annual beds are planted on 10 May 2027, less than six"), winter);
+  }
+
   @Test
   void kindsThatNeverMeet_needTwoVisits_andThePlanSaysSo() throws IOException {
     String said = said(plan(FROST, "work start: '2027-06-01'", "tomato", "chives"));
