@@ -43,22 +43,6 @@ public record Stand(
    */
   public record Roots(Length depth, double easyShare, Source source) {}
 
-  /** Plants that are to be planted. */
-  public Stand(
-      ElementId in,
-      SourceRef place,
-      String plant,
-      String botanical,
-      List<Point> at,
-      Area area,
-      Length spread,
-      List<Double> kc,
-      Source kcSource,
-      Optional<Length> drills,
-      Optional<Roots> roots) {
-    this(in, place, plant, botanical, at, area, spread, kc, kcSource, drills, roots, false);
-  }
-
   public Stand {
     at = List.copyOf(at);
     kc = List.copyOf(kc);

@@ -228,6 +228,7 @@ class MaterialsBillTest {
         java.util.Collections.nCopies(12, 1.0),
         Source.plan("test"),
         java.util.Optional.empty(),
-        java.util.Optional.empty());
+        java.util.Optional.empty(),
+        false);
   }
 }

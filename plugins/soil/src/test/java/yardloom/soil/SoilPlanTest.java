@@ -232,7 +232,8 @@ class SoilPlanTest {
         List.of(),
         Source.plan("test"),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        false);
   }
 
   @Test

@@ -94,7 +94,8 @@ class WorkAndCostTest {
             List.of(),
             Source.plan("test"),
             Optional.of(Length.feet(200)),
-            Optional.empty());
+            Optional.empty(),
+            false);
     List<TaskLoad> tasks = PlanKit.run(plan, carrots).all(TaskLoad.FACT);
     TaskLoad sow = tasks.stream().filter(t -> t.task() == WorkTask.SOW).findFirst().orElseThrow();
     assertEquals(3, sow.likely().value().hours(), 1e-9);

@@ -106,7 +106,8 @@ public final class StandCalculator implements Calculator {
         year.months(s.plant(), s.kc()),
         year.source(s.plant(), s.inGrass()),
         Optional.empty(),
-        roots(s.plant()));
+        roots(s.plant()),
+        s.tree().stands());
   }
 
   /**

@@ -113,7 +113,8 @@ class LawnWaterTest {
               Collections.nCopies(12, kc),
               Source.commonPractice("one Kc"),
               Optional.empty(),
-              Optional.empty()));
+              Optional.empty(),
+              false));
     }
   }
 

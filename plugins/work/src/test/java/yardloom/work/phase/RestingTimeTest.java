@@ -41,6 +41,7 @@ class RestingTimeTest {
         java.util.Collections.nCopies(12, 1.0),
         Source.plan("test"),
         java.util.Optional.empty(),
-        java.util.Optional.empty());
+        java.util.Optional.empty(),
+        false);
   }
 }
