@@ -1,5 +1,6 @@
 package yardloom.facts;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.source.Source;
@@ -21,6 +22,11 @@ public record ClimateNormals(
     if (months.size() != 12) {
       throw new IllegalArgumentException("normals need 12 months, got " + months.size());
     }
+  }
+
+  /** The mean daily maximum of the hottest month; empty where no month has one. */
+  public Optional<Temperature> hottestDays() {
+    return months.stream().flatMap(m -> m.dailyMax().stream()).max(Comparator.naturalOrder());
   }
 
   /**

@@ -187,6 +187,34 @@ class WaterPluginTest extends PluginContract {
   }
 
   /**
+   * Drip brings 0.81 of its water to the roots (worksheet of California's model ordinance, read):
+   * what two beds need in July and in the year, divided by 0.81.
+   */
+  @Test
+  void grossNeed_isTheNetOneOfAllBedsOverTheEfficiencyOfDrip() {
+    urbana();
+    bed("a", 4, 25);
+    bed("b", 3, 12);
+    Outcome outcome = outcome();
+    List<WaterDemand> demands = outcome.results().all(WaterDemand.KEY);
+    assertEquals(2, demands.size());
+    double july = demands.stream().mapToDouble(d -> d.monthly().get(6).value().gallons()).sum();
+    double year =
+        demands.stream()
+            .flatMap(d -> d.monthly().stream())
+            .mapToDouble(d -> d.value().gallons())
+            .sum();
+    assertTrue(july > 0 && year > july);
+    Table table = table(outcome, "water-by-month");
+    assertEquals(july / 0.81, gallons(table, 6), 1e-6);
+    assertEquals(year / 0.81, gallons(table, 12), 1e-6);
+  }
+
+  private static double gallons(Table table, int row) {
+    return ((Volume) table.rows().get(row).get(5).value().orElseThrow()).gallons();
+  }
+
+  /**
    * By hand: 0.125 of half a metre of soil, of which 0.4 + 0.04 (5 − use in mm a day) is drawn
    * easily (FAO-56, footnote of Table 22), over June's use of plants with Kc 1.
    */

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import yardloom.facts.LightNeed;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
@@ -23,6 +24,7 @@ public final class PlantCatalogue {
   private static final String STAND_IN = "S";
 
   private static final DataTable MULCH = DataTable.shipped(PlantCatalogue.class, "mulch-depth.csv");
+  private static final SourceTable SOURCES = SourceTable.beside(PlantCatalogue.class);
   private static final PlantCatalogue SHIPPED = read();
 
   private final Map<String, Plant> byName;
@@ -77,11 +79,10 @@ public final class PlantCatalogue {
   }
 
   private static PlantCatalogue read() {
-    SourceTable sources = sources();
     Map<String, Crop> crops = CropTables.read();
     Map<String, Plant> plants = new TreeMap<>();
     for (DataRow row : DataTable.shipped(PlantCatalogue.class, "plants.csv").rows()) {
-      Plant plant = new Row(row, sources, crops).plant();
+      Plant plant = new Row(row, crops).plant();
       if (plants.put(key(plant.name()), plant) != null) {
         throw new IllegalStateException("plants.csv lists " + plant.name() + " twice");
       }
@@ -91,10 +92,30 @@ public final class PlantCatalogue {
 
   /** The sources of all tables of plants, by code. */
   public static SourceTable sources() {
-    return SourceTable.beside(PlantCatalogue.class);
+    return SOURCES;
   }
 
-  private record Row(DataRow cells, SourceTable sources, Map<String, Crop> crops) {
+  /**
+   * What a table beside a class says of each plant, by catalogue name; a later row of a plant takes
+   * the place of an earlier one.
+   *
+   * @throws PlanException (UNKNOWN_WORD) if its column {@code plant} names none of the catalogue
+   */
+  public static <T> Map<String, T> byPlant(
+      Class<?> beside, String table, Function<DataRow, T> reader) {
+    Map<String, T> found = new TreeMap<>();
+    for (DataRow row : DataTable.shipped(beside, table).rows()) {
+      found.put(nameIn(row), reader.apply(row));
+    }
+    return found;
+  }
+
+  /** The catalogue name of the plant that a row's column {@code plant} names. */
+  public static String nameIn(DataRow row) {
+    return SHIPPED.plant(row.text("plant")).name();
+  }
+
+  private record Row(DataRow cells, Map<String, Crop> crops) {
     Plant plant() {
       boolean standsIn = cells.text("crop_stands_in").equals("yes");
       Crop crop = crop();
@@ -114,8 +135,8 @@ public final class PlantCatalogue {
           source("light_source"),
           crop,
           standsIn,
-          sources.source(standsIn ? crop.source() + STAND_IN : crop.source()),
-          Optional.of(cells.text("juglone_source")).filter(c -> !c.isEmpty()).map(sources::source),
+          SOURCES.source(standsIn ? crop.source() + STAND_IN : crop.source()),
+          Optional.of(cells.text("juglone_source")).filter(c -> !c.isEmpty()).map(SOURCES::source),
           cells.text("makes_juglone").equals("yes"),
           cells.text("harm").equals("yes"),
           cells.text("caution"),
@@ -127,7 +148,7 @@ public final class PlantCatalogue {
     /** By how it grows: woody, spreading from below, low, or an annual. */
     private Plant.Borne borne() {
       DataRow row = MULCH.row("mulch", cells.text("mulch"));
-      return new Plant.Borne(Length.inches(row.number("most_in")), sources.cited(row, "source"));
+      return new Plant.Borne(Length.inches(row.number("most_in")), SOURCES.cited(row, "source"));
     }
 
     private Crop crop() {
@@ -151,7 +172,7 @@ public final class PlantCatalogue {
     }
 
     private Source source(String column) {
-      return sources.cited(cells, column);
+      return SOURCES.cited(cells, column);
     }
   }
 }

@@ -14,6 +14,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.planting.placing.PlantPlaces;
@@ -45,10 +46,10 @@ public final class ChillCheck implements Check {
     if (hours.isEmpty()) {
       return found;
     }
-    Set<String> said = new HashSet<>();
+    Set<ElementId> said = new HashSet<>();
     for (Element.Tree tree : plan.all(Element.Tree.class)) {
       for (Entry<Double> need : tree.attributes().all(ChillWords.CHILL)) {
-        said.add(tree.id().toString());
+        said.add(tree.id());
         if (hours.get() < need.value()) {
           found.add(lacking(hours.get(), need).about(tree.id(), need.place()));
         }
@@ -58,7 +59,7 @@ public final class ChillCheck implements Check {
         .forEach(
             (plant, first) ->
                 ChillNeeds.of(plant)
-                    .filter(need -> !said.contains(first.in().toString()))
+                    .filter(need -> !said.contains(first.in()))
                     .flatMap(need -> judge(plant, need, hours.get()))
                     .ifPresent(f -> found.add(first.on(f))));
     return found;

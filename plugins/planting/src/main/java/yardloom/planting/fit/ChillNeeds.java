@@ -3,16 +3,14 @@ package yardloom.planting.fit;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
-import yardloom.kernel.table.DataTable;
-import yardloom.kernel.table.SourceTable;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /** Hours of winter chill that the plants of the catalogue ask for. */
 public final class ChillNeeds {
-  private static final Map<String, Need> SHIPPED = read();
+  private static final Map<String, Need> SHIPPED =
+      PlantCatalogue.byPlant(ChillNeeds.class, "chill.csv", ChillNeeds::need);
 
   private ChillNeeds() {}
 
@@ -29,14 +27,8 @@ public final class ChillNeeds {
     return Optional.ofNullable(SHIPPED.get(plant));
   }
 
-  private static Map<String, Need> read() {
-    SourceTable sources = PlantCatalogue.sources();
-    Map<String, Need> needs = new TreeMap<>();
-    for (DataRow row : DataTable.shipped(ChillNeeds.class, "chill.csv").rows()) {
-      String plant = PlantCatalogue.shipped().plant(row.text("plant")).name();
-      Need need = new Need(row.number("low_h"), row.maybe("high_h"), sources.cited(row, "source"));
-      needs.put(plant, need);
-    }
-    return needs;
+  private static Need need(DataRow row) {
+    return new Need(
+        row.number("low_h"), row.maybe("high_h"), PlantCatalogue.sources().cited(row, "source"));
   }
 }

@@ -2,11 +2,8 @@ package yardloom.planting.fit;
 
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
-import yardloom.kernel.table.DataTable;
-import yardloom.kernel.table.SourceTable;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /**
@@ -16,7 +13,8 @@ import yardloom.planting.catalogue.PlantCatalogue;
  * Heat and chill have tables of their own.
  */
 public final class ColdLimits {
-  private static final Map<String, Limit> SHIPPED = read();
+  private static final Map<String, Limit> SHIPPED =
+      PlantCatalogue.byPlant(ColdLimits.class, "zones.csv", ColdLimits::limit);
 
   private ColdLimits() {}
 
@@ -32,14 +30,7 @@ public final class ColdLimits {
     return Optional.ofNullable(SHIPPED.get(plant));
   }
 
-  private static Map<String, Limit> read() {
-    SourceTable sources = PlantCatalogue.sources();
-    Map<String, Limit> limits = new TreeMap<>();
-    for (DataRow row : DataTable.shipped(ColdLimits.class, "zones.csv").rows()) {
-      String plant = PlantCatalogue.shipped().plant(row.text("plant")).name();
-      Source source = sources.cited(row, "source");
-      limits.put(plant, new Limit((int) row.number("coldest"), source));
-    }
-    return limits;
+  private static Limit limit(DataRow row) {
+    return new Limit((int) row.number("coldest"), PlantCatalogue.sources().cited(row, "source"));
   }
 }

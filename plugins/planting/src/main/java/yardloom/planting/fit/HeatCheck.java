@@ -1,7 +1,6 @@
 package yardloom.planting.fit;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -32,7 +31,8 @@ public final class HeatCheck implements Check {
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> found = new ArrayList<>();
-    Optional<Temperature> hottest = facts.find(YardFacts.CLIMATE).flatMap(HeatCheck::hottest);
+    Optional<Temperature> hottest =
+        facts.find(YardFacts.CLIMATE).flatMap(ClimateNormals::hottestDays);
     if (hottest.isEmpty()) {
       return found;
     }
@@ -44,13 +44,6 @@ public final class HeatCheck implements Check {
                     .ifPresent(
                         limit -> found.add(first.on(tooHot(plan, plant, limit, hottest.get())))));
     return found;
-  }
-
-  /** The mean daily maximum of the hottest month, where the climate has daily maxima. */
-  static Optional<Temperature> hottest(ClimateNormals climate) {
-    return climate.months().stream()
-        .flatMap(m -> m.dailyMax().stream())
-        .max(Comparator.naturalOrder());
   }
 
   private Finding tooHot(Plan plan, String plant, HeatLimits.Limit limit, Temperature hottest) {

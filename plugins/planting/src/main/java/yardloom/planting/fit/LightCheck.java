@@ -59,7 +59,7 @@ public final class LightCheck implements Check {
   private static String asks(LightNeed.Amount amount) {
     return switch (amount) {
       case FULL_SUN -> "full sun";
-      case HALF_DAY -> "4 h of direct sun a day";
+      case HALF_DAY -> String.format(Locale.ROOT, "%.0f h of direct sun a day", HALF_DAY_HOURS);
       case SUN_OR_PART_SHADE -> "sun or part shade";
     };
   }

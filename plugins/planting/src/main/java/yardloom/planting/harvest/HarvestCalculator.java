@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import yardloom.facts.Harvest;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
@@ -105,11 +104,7 @@ public final class HarvestCalculator implements Calculator {
           case ROW_FOOT -> plants * p.spacing().feet() * share;
           case SQUARE_FOOT -> p.ground().area().squareFeet();
         };
-    return why.from("yields of " + p.plant().name(), cite(yield)).gives(each.times(count));
-  }
-
-  private static String cite(Yield yield) {
-    return yield.sources().stream().map(Source::cite).collect(Collectors.joining("; "));
+    return why.from("yields of " + p.plant().name(), yield.cite()).gives(each.times(count));
   }
 
   private static Derived<Mass> sum(List<Line> lines, Function<Range<Mass>, Derived<Mass>> end) {

@@ -23,7 +23,8 @@ import yardloom.planting.catalogue.PlantCatalogue;
 public final class PlantYields {
   private static final SourceTable SOURCES = PlantCatalogue.sources();
   private static final Map<String, Yield> YIELDS = yields();
-  private static final Map<String, First> FIRST = first();
+  private static final Map<String, First> FIRST =
+      PlantCatalogue.byPlant(PlantYields.class, "first-harvest.csv", PlantYields::firstIn);
 
   private PlantYields() {}
 
@@ -53,7 +54,7 @@ public final class PlantYields {
               Mass.pounds(row.number("high_lb")),
               Choices.parse(Yield.Per.class, row.text("per")),
               List.of(SOURCES.cited(row, "source")));
-      yields.merge(plant(row), one, PlantYields::both);
+      yields.merge(PlantCatalogue.nameIn(row), one, PlantYields::both);
     }
     return yields;
   }
@@ -67,15 +68,7 @@ public final class PlantYields {
     return new Yield(a.low().min(b.low()), a.high().max(b.high()), a.per(), sources);
   }
 
-  private static Map<String, First> first() {
-    Map<String, First> first = new TreeMap<>();
-    for (DataRow row : DataTable.shipped(PlantYields.class, "first-harvest.csv").rows()) {
-      first.put(plant(row), new First(row.text("first"), SOURCES.cited(row, "source")));
-    }
-    return first;
-  }
-
-  private static String plant(DataRow row) {
-    return PlantCatalogue.shipped().plant(row.text("plant")).name();
+  private static First firstIn(DataRow row) {
+    return new First(row.text("first"), SOURCES.cited(row, "source"));
   }
 }

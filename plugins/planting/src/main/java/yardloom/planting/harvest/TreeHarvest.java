@@ -1,7 +1,6 @@
 package yardloom.planting.harvest;
 
 import java.util.Optional;
-import java.util.stream.Collectors;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
@@ -62,9 +61,7 @@ final class TreeHarvest {
         .from("mature spread", spread)
         .from("crown in the plan", s.tree().crown(), s.place())
         .from("share of its crown", share)
-        .from(
-            "yields of " + s.plant().name(),
-            yield.sources().stream().map(Source::cite).collect(Collectors.joining("; ")))
+        .from("yields of " + s.plant().name(), yield.cite())
         .gives(each.times(share));
   }
 

@@ -1,6 +1,7 @@
 package yardloom.planting.harvest;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Mass;
 
@@ -24,5 +25,10 @@ public record Yield(Mass low, Mass high, Per per, List<Source> sources) {
     if (low.kilograms() < 0 || low.compareTo(high) > 0 || high.kilograms() == 0) {
       throw new IllegalArgumentException("yield from " + low + " to " + high);
     }
+  }
+
+  /** Its sources in one text. */
+  String cite() {
+    return sources.stream().map(Source::cite).collect(Collectors.joining("; "));
   }
 }

@@ -7,6 +7,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.table.Cell;
@@ -35,25 +36,18 @@ public final class PlantList implements TableMaker {
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    Map<String, Plant> kinds = new TreeMap<>();
-    Map<String, Integer> counts = new TreeMap<>();
-    Map<String, Derived.Builder> why = new TreeMap<>();
-    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
+    PlantPlaces layout = facts.get(PlantPlaces.KEY);
+    Map<String, Plant> kinds = layout.toPlant();
+    Map<String, Count> counts = new TreeMap<>();
+    kinds.keySet().forEach(name -> counts.put(name, new Count()));
+    for (Planting p : layout.plantings()) {
       if (!p.choice().stands()) {
-        String name = p.plant().name();
-        kinds.put(name, p.plant());
-        counts.merge(name, p.at().size(), Integer::sum);
-        why.computeIfAbsent(name, k -> Derived.by("sum over beds and new trees", SUM))
-            .from(p.bed().id().name(), p.at().size(), p.place());
+        counts.get(p.plant().name()).add(p.bed().id().name(), p.at().size(), p.place());
       }
     }
-    for (Planting.Specimen s : facts.get(PlantPlaces.KEY).specimens()) {
+    for (Planting.Specimen s : layout.specimens()) {
       if (!s.tree().stands()) {
-        String name = s.plant().name();
-        kinds.put(name, s.plant());
-        counts.merge(name, 1, Integer::sum);
-        why.computeIfAbsent(name, k -> Derived.by("sum over beds and new trees", SUM))
-            .from(s.tree().id().toString(), 1, s.place());
+        counts.get(s.plant().name()).add(s.tree().id().toString(), 1, s.place());
       }
     }
     Table.Builder table =
@@ -68,7 +62,7 @@ public final class PlantList implements TableMaker {
                 Cell.text(name + drills(plant)),
                 Cell.text(plant.botanical()),
                 Cell.text(family(plant)),
-                Cell.of(why.get(name).gives(counts.get(name)))));
+                Cell.of(counts.get(name).total())));
     if (!kinds.isEmpty()) {
       if (kinds.values().stream().anyMatch(p -> p.start().isInDrills())) {
         table.note("Seed and sets: as many plants stand once thinned; get them by length of row.");
@@ -85,5 +79,20 @@ public final class PlantList implements TableMaker {
   private static String family(Plant plant) {
     boolean recalled = plant.familySource().standing() == Standing.MEMORY;
     return plant.family() + (recalled ? " (m)" : "");
+  }
+
+  /** Of one kind, place by place. */
+  private static final class Count {
+    private final Derived.Builder why = Derived.by("sum over beds and new trees", SUM);
+    private int sum;
+
+    void add(String in, int pieces, SourceRef place) {
+      sum += pieces;
+      why.from(in, pieces, place);
+    }
+
+    Derived<Integer> total() {
+      return why.gives(sum);
+    }
   }
 }

@@ -14,7 +14,6 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
-import yardloom.planting.trained.Trained;
 
 /** What to plant, how many and where. */
 public final class PlantTable implements TableMaker {
@@ -57,7 +56,7 @@ public final class PlantTable implements TableMaker {
           Cell.number(1),
           Cell.BLANK,
           Cell.BLANK,
-          Cell.of(s.trained().map(Trained::width).orElseGet(() -> s.tree().crown())),
+          Cell.of(s.crown()),
           Cell.text(Choices.text(s.plant().light())),
           Cell.text(caution(s.plant())),
           Cell.text("given in the plan"));

@@ -56,6 +56,11 @@ public record Planting(
       return trained.map(Trained::width).orElseGet(() -> plant.spread().middle());
     }
 
+    /** How wide its leaves reach: as it is trained, else as drawn. */
+    public Length crown() {
+      return trained.map(Trained::width).orElseGet(tree::crown);
+    }
+
     /** The ground below its leaves, as drawn or trained. */
     public Area ground() {
       return trained.map(Trained::ground).orElseGet(() -> tree.shape().area());

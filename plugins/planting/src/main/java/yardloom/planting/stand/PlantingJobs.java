@@ -3,29 +3,24 @@ package yardloom.planting.stand;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import yardloom.facts.BillGroup;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Derived;
-import yardloom.kernel.table.DataRow;
-import yardloom.kernel.table.DataTable;
 import yardloom.planting.catalogue.Plant;
+import yardloom.planting.catalogue.PlantCatalogue;
 
 /**
  * In which form a kind comes, how that is planted, and when: trees, shrubs and vines before the
  * cardboard, since their holes go through it; all else after.
  */
 final class PlantingJobs {
-  private static final DataTable STOCK = DataTable.shipped(PlantingJobs.class, "stock.csv");
-  private static final Map<String, WorkTask> BY_NAME = new TreeMap<>();
-
-  static {
-    for (DataRow row : STOCK.rows()) {
-      BY_NAME.put(row.text("plant"), WorkTask.valueOf(row.text("task").toUpperCase(Locale.ROOT)));
-    }
-  }
+  private static final Map<String, WorkTask> BY_NAME =
+      PlantCatalogue.byPlant(
+          PlantingJobs.class,
+          "stock.csv",
+          row -> WorkTask.valueOf(row.text("task").toUpperCase(Locale.ROOT)));
 
   private PlantingJobs() {}
 

@@ -22,7 +22,6 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
-import yardloom.planting.trained.Trained;
 
 /**
  * Gives what stands where, with water use by month, the sun it asks for, and the bill of plants.
@@ -71,9 +70,7 @@ public final class StandCalculator implements Calculator {
               roots(p.plant()),
               p.choice().stands()));
       if (!p.choice().stands()) {
-        BillLine line = bill(p);
-        out.give(YardFacts.BILL, line);
-        PlantingJobs.of(p.plant(), line.exact()).forEach(job -> out.give(YardFacts.JOBS, job));
+        toGet(p.plant(), bill(p), out);
       }
       out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
     }
@@ -83,11 +80,14 @@ public final class StandCalculator implements Calculator {
         continue;
       }
       out.give(YardFacts.STANDS, stand(year, s));
-      BillLine line = bill(s);
-      out.give(YardFacts.BILL, line);
-      PlantingJobs.of(s.plant(), line.exact()).forEach(job -> out.give(YardFacts.JOBS, job));
+      toGet(s.plant(), bill(s), out);
       out.give(YardFacts.LIGHT_NEEDS, need(s.tree().id(), s.place(), s.plant()));
     }
+  }
+
+  private static void toGet(Plant plant, BillLine line, Sink out) {
+    out.give(YardFacts.BILL, line);
+    PlantingJobs.of(plant, line.exact()).forEach(job -> out.give(YardFacts.JOBS, job));
   }
 
   private static LightNeed need(ElementId in, SourceRef place, Plant plant) {
@@ -102,7 +102,7 @@ public final class StandCalculator implements Calculator {
         s.plant().botanical(),
         List.of(s.tree().at()),
         s.ground(),
-        s.trained().map(Trained::width).orElseGet(() -> s.tree().crown()),
+        s.crown(),
         year.months(s.plant(), s.kc()),
         year.source(s.plant(), s.inGrass()),
         Optional.empty(),

@@ -67,11 +67,12 @@ public final class WindowCalculator implements Calculator {
     if (climate.isEmpty()) {
       return new Place(true, true);
     }
-    List<ClimateNormals.Month> months = climate.get().months();
-    boolean hot =
-        months.stream().flatMap(m -> m.dailyMax().stream()).anyMatch(t -> t.compareTo(HOT) > 0);
+    boolean hot = climate.get().hottestDays().filter(t -> t.compareTo(HOT) > 0).isPresent();
     Temperature coldest =
-        months.stream().map(ClimateNormals.Month::mean).min(Comparator.naturalOrder()).get();
+        climate.get().months().stream()
+            .map(ClimateNormals.Month::mean)
+            .min(Comparator.naturalOrder())
+            .get();
     return new Place(hot, coldest.compareTo(FREEZING) < 0);
   }
 

@@ -10,6 +10,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
@@ -154,8 +155,7 @@ public final class HeapCalculator implements Calculator {
         "what there is", Mass.kilograms(wet), carbon / dry, nitrogen / dry, (1 - dry / wet) * 100);
   }
 
-  private static Derived.Builder masses(
-      List<Part> parts, String formula, yardloom.kernel.source.Source source) {
+  private static Derived.Builder masses(List<Part> parts, String formula, Source source) {
     Derived.Builder why = Derived.by(formula, source);
     for (Part p : parts) {
       inputs(why, p);

@@ -1,7 +1,5 @@
 package yardloom.soil.texture;
 
-import java.util.Optional;
-import java.util.OptionalDouble;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
@@ -19,20 +17,15 @@ import yardloom.soil.texture.formula.TextureClass;
  * 2, as quoted on a question-and-answer page (sandy loam 20 to 30, loam 10 to 20, clay loam 5 to
  * 10, clay 1 to 5 mm/h); sand above 30 from memory.
  *
- * @param low depth in an hour
- * @param high likewise; empty where the table has no upper end
+ * @param low depth in an hour, of the slowest soil of the class
  */
-public record BasicIntake(Length low, Optional<Length> high, Source source) {
+public record BasicIntake(Length low, Source source) {
   private static final DataTable TABLE = DataTable.shipped(BasicIntake.class, "basic-intake.csv");
 
   /** Of any class. */
   public static BasicIntake of(TextureClass texture) {
     DataRow row = TABLE.row("texture", row(texture));
-    OptionalDouble high = row.maybe("high_mm");
-    return new BasicIntake(
-        Length.millimetres(row.number("low_mm")),
-        high.isPresent() ? Optional.of(Length.millimetres(high.getAsDouble())) : Optional.empty(),
-        row.source());
+    return new BasicIntake(Length.millimetres(row.number("low_mm")), row.source());
   }
 
   private static String row(TextureClass texture) {

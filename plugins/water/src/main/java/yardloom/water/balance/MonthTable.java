@@ -23,6 +23,7 @@ import yardloom.kernel.unit.Volume;
 import yardloom.water.need.GrossNeed;
 import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
+import yardloom.water.need.formula.WaterBudget;
 import yardloom.water.roof.WaterSupply;
 
 /** What the plants need and the rain and roofs give, month by month. */
@@ -52,7 +53,7 @@ public final class MonthTable implements TableMaker {
     List<WaterDemand> demands = facts.all(WaterDemand.KEY);
     List<WaterSupply> supplies = facts.all(WaterSupply.KEY);
     Length[] depths = {Length.ZERO, Length.ZERO, Length.ZERO};
-    Volume[] volumes = {Volume.ZERO, Volume.ZERO};
+    Volume[] volumes = {Volume.ZERO, Volume.ZERO, Volume.ZERO};
     List<Derived<Volume>> gross = GrossNeed.monthly(demands);
     for (int m = 0; m < 12; m++) {
       int month = m;
@@ -65,7 +66,8 @@ public final class MonthTable implements TableMaker {
       depths[1] = depths[1].plus(rain);
       depths[2] = depths[2].plus(effective.map(Derived::value).orElse(Length.ZERO));
       volumes[0] = volumes[0].plus(need.value());
-      volumes[1] = volumes[1].plus(roof.value());
+      volumes[1] = volumes[1].plus(gross.get(m).value());
+      volumes[2] = volumes[2].plus(roof.value());
       table.row(
           Cell.text(Months.name(m)),
           et.map(Cell::of).orElse(Cell.BLANK),
@@ -81,8 +83,8 @@ public final class MonthTable implements TableMaker {
         Cell.of(depths[1]),
         weather.isPresent() ? Cell.of(depths[2]) : Cell.BLANK,
         weather.isPresent() ? Cell.of(volumes[0]) : Cell.BLANK,
-        weather.isPresent() ? Cell.of(GrossNeed.yearly(demands)) : Cell.BLANK,
-        Cell.of(volumes[1]));
+        weather.isPresent() ? Cell.of(volumes[1]) : Cell.BLANK,
+        Cell.of(volumes[2]));
     notes(table, climate.get(), weather);
     return table.build();
   }
@@ -129,7 +131,9 @@ public final class MonthTable implements TableMaker {
         "Effective rain by "
             + weather.get().rainBy().title()
             + ". The net need is what grown plants"
-            + " take beyond it, the gross need what drip at an efficiency of 0.81 delivers for that:"
+            + " take beyond it, the gross need what drip at an efficiency of "
+            + WaterBudget.DRIP_EFFICIENCY
+            + " delivers for that:"
             + " tank and lawn tables compare the gross one. An average year, not a dry one. Crop coefficients of"
             + " FAO-56 Table 12 are spread over the season by the stages of its Table 11, or by recalled"
             + " shares for crops it lacks.");

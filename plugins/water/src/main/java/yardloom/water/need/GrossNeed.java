@@ -23,12 +23,8 @@ public final class GrossNeed {
       Derived.Builder why =
           Derived.by("sum over beds and trees of need / efficiency", WaterBudget.EFFICIENCIES)
               .from("efficiency", WaterBudget.DRIP_EFFICIENCY);
-      Volume sum = Volume.ZERO;
-      for (WaterDemand demand : demands) {
-        why.from("need of " + demand.of(), demand.monthly().get(m));
-        sum = sum.plus(demand.monthly().get(m).value());
-      }
-      months.add(why.gives(sum.times(1 / WaterBudget.DRIP_EFFICIENCY)));
+      Volume net = WaterDemand.together(demands, m, why);
+      months.add(why.gives(net.times(1 / WaterBudget.DRIP_EFFICIENCY)));
     }
     return months;
   }

@@ -19,4 +19,20 @@ public record WaterDemand(ElementId of, List<Derived<Volume>> monthly) {
   public WaterDemand {
     monthly = List.copyOf(monthly);
   }
+
+  /**
+   * What several need together.
+   *
+   * @param month 0 (January) to 11
+   * @param why takes each one's need as an input
+   */
+  public static Volume together(List<WaterDemand> demands, int month, Derived.Builder why) {
+    Volume sum = Volume.ZERO;
+    for (WaterDemand demand : demands) {
+      Derived<Volume> need = demand.monthly().get(month);
+      why.from("need of " + demand.of(), need);
+      sum = sum.plus(need.value());
+    }
+    return sum;
+  }
 }

@@ -63,12 +63,7 @@ public record PeakWatering(int month, Derived<TimeSpan> weekly) {
     for (int m = 0; m < 12; m++) {
       Derived.Builder why =
           Derived.by("sum over what the dripline waters", WaterBudget.EFFICIENCIES);
-      Volume sum = Volume.ZERO;
-      for (WaterDemand demand : demands) {
-        why.from("need of " + demand.of(), demand.monthly().get(m));
-        sum = sum.plus(demand.monthly().get(m).value());
-      }
-      months.add(why.gives(sum));
+      months.add(why.gives(WaterDemand.together(demands, m, why)));
     }
     return new WaterDemand(run.bed(), months);
   }

@@ -1,7 +1,6 @@
 package yardloom.soil.amendment.formula;
 
 import java.util.List;
-import java.util.Locale;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
@@ -9,6 +8,7 @@ import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Mass;
+import yardloom.kernel.vocab.Choices;
 import yardloom.soil.texture.formula.TextureClass;
 
 /**
@@ -37,11 +37,7 @@ public final class LimeByTexture {
     SAND,
     SANDY_LOAM,
     LOAM,
-    CLAY_LOAM;
-
-    private String row() {
-      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
+    CLAY_LOAM
   }
 
   /** The column for a texture class. */
@@ -92,7 +88,9 @@ public final class LimeByTexture {
   }
 
   private static List<DataRow> rows(Ground ground) {
-    return TABLE.rows().stream().filter(r -> r.text("texture").equals(ground.row())).toList();
+    return TABLE.rows().stream()
+        .filter(r -> r.text("texture").equals(Choices.text(ground)))
+        .toList();
   }
 
   private static double ph(DataRow row) {

@@ -85,6 +85,19 @@ class SoilAmendmentTest {
     assertThrows(PlanException.class, () -> limeOnLoam(6.5, 6.0));
   }
 
+  /**
+   * Pounds on 100 square feet of sandy loam at each pH (the first table), times ten; sands take 50
+   * lb at 4.5 (N06) along the same course: 50 × lb / 9.5.
+   */
+  @ParameterizedTest(name = "pH {0}: {1} lb on 100 sq ft of sandy loam")
+  @CsvSource({"4.0, 11.5", "4.5, 9.5", "5.0, 8", "5.5, 6", "6.0, 3"})
+  void lime_onSand_followsTheCourseOfSandyLoam(double ph, double onHundred) {
+    double loam = LimeByTexture.lime(ph, 6.5, LimeByTexture.Ground.SANDY_LOAM, THOUSAND).pounds();
+    double sand = LimeByTexture.lime(ph, 6.5, LimeByTexture.Ground.SAND, THOUSAND).pounds();
+    assertEquals(10 * onHundred, loam, 1e-9);
+    assertEquals(50 * onHundred / 9.5, sand, 0.05);
+  }
+
   private static double limeOnLoam(double now, double wanted) {
     return LimeByTexture.lime(now, wanted, LimeByTexture.Ground.LOAM, THOUSAND).pounds();
   }

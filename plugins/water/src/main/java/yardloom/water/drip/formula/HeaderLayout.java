@@ -74,9 +74,9 @@ public final class HeaderLayout {
     }
     Point from = joined.get(way.from()).line().start();
     Point to = way.line().start();
-    Optional<Line> header =
-        from.distance(to).metres() < SAME_M ? Optional.empty() : ways.between(from, to);
-    boolean isApart = header.isEmpty() && from.distance(to).metres() >= SAME_M;
+    boolean isSame = from.distance(to).metres() < SAME_M;
+    Optional<Line> header = isSame ? Optional.empty() : ways.between(from, to);
+    boolean isApart = !isSame && header.isEmpty();
     join(new Joined(way.line(), isApart ? -1 : way.from(), header));
   }
 
