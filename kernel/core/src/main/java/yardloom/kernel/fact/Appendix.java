@@ -2,6 +2,7 @@ package yardloom.kernel.fact;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import java.util.function.Function;
 public final class Appendix {
   private final Function<Object, String> show;
   private final Map<String, Integer> numbers = new HashMap<>();
+  private final Map<Derived<?>, Integer> written = new IdentityHashMap<>();
   private final List<Entry> entries = new ArrayList<>();
   private final Map<String, Integer> sources = new LinkedHashMap<>();
 
@@ -46,6 +48,16 @@ public final class Appendix {
 
   /** Writes a derivation and all it rests on; returns its number. */
   public int add(String name, Derived<?> derived) {
+    // Many numbers rest on the same ones; what they rest on is walked once only.
+    Integer before = written.get(derived);
+    if (before == null) {
+      before = write(name, derived);
+      written.put(derived, before);
+    }
+    return before;
+  }
+
+  private int write(String name, Derived<?> derived) {
     List<String> inputs = new ArrayList<>();
     for (Derived.Input input : derived.inputs()) {
       if (input.value() instanceof Derived<?> inner) {

@@ -2,13 +2,11 @@ package yardloom.kernel.geom;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.linearref.LengthIndexedLine;
-import org.locationtech.jts.operation.linemerge.LineMerger;
 import yardloom.kernel.unit.Length;
 
 /**
@@ -55,7 +53,7 @@ public final class Loops {
     }
     Polygon polygon = part.polygons().get(0);
     boolean hasHole = polygon.getNumInteriorRing() > 0;
-    double insideM = MaximumInscribedCircle.getRadiusLine(polygon, FINE_M).getLength();
+    double insideM = part.inside().metres();
     double depthM = hasHole ? 2 * insideM : insideM;
     double count = Math.max(1, Math.floor(depthM / spacing.metres() + 0.5 + 1e-6));
     Shape filled = Shape.of(Overlay.FACTORY.createPolygon(polygon.getExteriorRing()));
@@ -76,15 +74,9 @@ public final class Loops {
     if (inside.getLength() > loop.getLength() - FINE_M) {
       return List.of(new Line(loop));
     }
-    LineMerger merger = new LineMerger();
-    merger.add(inside);
-    List<Line> pieces = new ArrayList<>();
-    for (Object piece : merger.getMergedLineStrings()) {
-      if (((LineString) piece).getLength() > FINE_M) {
-        pieces.add(new Line((LineString) piece));
-      }
-    }
-    return pieces;
+    return Overlay.merged(inside).stream()
+        .filter(piece -> piece.length().metres() > FINE_M)
+        .toList();
   }
 
   /** The same closed line begun where it comes nearest to {@code to}; an open one as it is. */

@@ -6,10 +6,12 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 import yardloom.kernel.unit.Length;
@@ -76,6 +78,17 @@ final class Overlay {
   /** The pieces of {@code lines} that lie outside {@code area}. */
   static Geometry linesOutside(Geometry lines, Geometry area) {
     return OverlayNG.overlay(lines, area, OverlayNG.DIFFERENCE, GRID);
+  }
+
+  /** Pieces of lines joined where two of them meet. */
+  static List<Line> merged(Geometry pieces) {
+    LineMerger merger = new LineMerger();
+    merger.add(pieces);
+    List<Line> lines = new ArrayList<>();
+    for (Object line : merger.getMergedLineStrings()) {
+      lines.add(new Line((LineString) line));
+    }
+    return lines;
   }
 
   /** The valid polygonal part of {@code g}, slivers dropped, in normal form. */

@@ -15,7 +15,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.operation.distance.DistanceOp;
-import org.locationtech.jts.operation.linemerge.LineMerger;
 import yardloom.kernel.unit.Length;
 
 /**
@@ -57,11 +56,8 @@ public final class WayNetwork {
       if (lines.getLength() >= middle.get().length().metres() - ON_LINE_M) {
         return List.of(new Way(left, middle));
       }
-      LineMerger merger = new LineMerger();
-      merger.add(lines);
       List<Way> ways = new ArrayList<>();
-      for (Object merged : merger.getMergedLineStrings()) {
-        Line piece = new Line((LineString) merged);
+      for (Line piece : Overlay.merged(lines)) {
         left.parts().stream()
             .filter(part -> part.contains(piece.middle()))
             .findFirst()

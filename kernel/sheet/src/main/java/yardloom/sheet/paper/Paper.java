@@ -6,6 +6,7 @@ import java.util.Locale;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.UnitSystem;
 
 /**
  * A sheet of paper, lying (landscape) unless turned.
@@ -66,6 +67,16 @@ public record Paper(String name, double widthMm, double heightMm) {
             + "\"; sizes are "
             + String.join(", ", names)
             + Nearest.to(name, names).map(n -> ". Did you mean " + n + "?").orElse(""));
+  }
+
+  /** What plans are drawn on unless something else is asked for, in countries of these units. */
+  public static Paper usual(UnitSystem units) {
+    return named(units == UnitSystem.US ? "ARCH C" : "A3");
+  }
+
+  /** The page that offices print on, standing. */
+  public static Paper page(UnitSystem units) {
+    return named(units == UnitSystem.US ? "ANSI A" : "A4").portrait();
   }
 
   private static String key(String name) {

@@ -22,15 +22,26 @@ import yardloom.sheet.paper.View;
 class DrawingLabelsTest {
   private static final Box AREA = new Box(0, 0, 100, 100);
 
+  private static Shape bed(double widthM, double depthM) {
+    return Shape.rectangle(Point.metres(2, 2), Length.metres(widthM), Length.metres(depthM));
+  }
+
+  private static Mark.Label label(Shape bed, String text, int rank) {
+    return new Mark.Label(bed.heart(), text, 2, false, rank, Mark.Anchor.CENTRE);
+  }
+
   private static List<String> texts(double widthM, double depthM, boolean ofGround) {
-    Shape bed = Shape.rectangle(Point.metres(2, 2), Length.metres(widthM), Length.metres(depthM));
-    Mark.Label label = new Mark.Label(bed.heart(), "Bed A\n12 m²", 2, false, 1, Mark.Anchor.CENTRE);
+    Shape bed = bed(widthM, depthM);
+    Mark.Label label = label(bed, "Bed A\n12 m²", 1);
+    return texts(bed, List.of(ofGround ? label.on(bed) : label));
+  }
+
+  private static List<String> texts(Shape bed, List<Mark> labels) {
     TreeMap<Layer, List<Mark>> layers = new TreeMap<>();
     layers.put(
         new Layer("bed", "Beds", Layer.Band.WORKS),
         List.of(new Mark.Region(bed, Palette.BED, "bed")));
-    layers.put(
-        new Layer("labels", "Labels", Layer.Band.NOTES), List.of(ofGround ? label.on(bed) : label));
+    layers.put(new Layer("labels", "Labels", Layer.Band.NOTES), labels);
     View view = View.centred(bed.bounds(), 10, AREA);
     Type type = new Type(FontWidths.shipped());
     return texts(new Drawing(layers, view, AREA, type).inks());
@@ -69,5 +80,17 @@ class DrawingLabelsTest {
   @Test
   void atAPoint_allIsSaid() {
     assertEquals(List.of("Bed A", "12 m²"), texts(0.2, 0.2, false));
+  }
+
+  /** Two painters name one bed; the one that ranks first begins, whoever paints first. */
+  @Test
+  void ofOneGround_allIsSaidInOneText_wholeAlsoWhereTheGroundIsSmall() {
+    for (double widthM : new double[] {4, 1.2}) {
+      Shape bed = bed(widthM, 0.5);
+      List<Mark> labels =
+          List.of(
+              label(bed, "tomato", 2).on(bed(widthM, 0.5)), label(bed, "Bed A\n12 m²", 1).on(bed));
+      assertEquals(List.of("Bed A, 12 m², tomato"), texts(bed, labels), widthM + " m");
+    }
   }
 }

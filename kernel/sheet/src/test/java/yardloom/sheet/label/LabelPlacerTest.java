@@ -163,6 +163,45 @@ class LabelPlacerTest {
     }
   }
 
+  /** A step aside costs a tenth a millimetre, a line under the text two: less than a plant does. */
+  @Test
+  void label_plantInTheMiddleOfItsGround_standsBesideThePlant() {
+    Footprint bed = rectangle(50, 50, 80, 40);
+    Request request = ofGround(bed, 20, 4, Anchor.CENTRE);
+    LabelSpace planted = new LabelSpace(PAGE);
+    planted.avoidSymbol(new Xy(89, 69), new Xy(91, 71));
+    Spot aside = place(planted, request);
+    assertTrue(bed.contains(aside.box()));
+    assertEquals(0, planted.symbolsUnder(aside.box()));
+    LabelSpace piped = new LabelSpace(PAGE);
+    piped.avoid(new Xy(89, 69), new Xy(91, 71));
+    assertEquals(new Xy(90, 70), place(piped, request).box().centre(), "on a line");
+  }
+
+  /**
+   * Texts on both sides leave the point only places with a leader, the nearest of them above it:
+   * free ground at first, then ground that another label names.
+   */
+  @Test
+  void label_led_standsOffGroundThatAnotherNames() {
+    Request point = request(new Xy(100, 100), 20, 4, Anchor.NEAR);
+    Spot alone = new LabelPlacer(textsOnBothSides()).place(List.of(point)).get(0).orElseThrow();
+    assertTrue(alone.leader().isPresent());
+    assertTrue(alone.box().bottom() < 97);
+    Footprint bed = rectangle(60, 60, 80, 37);
+    List<Request> both = List.of(ofGround(bed, 20, 4, Anchor.CENTRE), point);
+    Spot led = new LabelPlacer(textsOnBothSides()).place(both).get(1).orElseThrow();
+    assertTrue(led.leader().isPresent());
+    assertTrue(bed.distance(led.box()) > 0, led.box().toString());
+  }
+
+  private static LabelSpace textsOnBothSides() {
+    LabelSpace space = new LabelSpace(PAGE);
+    space.take(Quad.of(new Box(88, 96, 4, 8)));
+    space.take(Quad.of(new Box(108, 96, 4, 8)));
+    return space;
+  }
+
   private static Footprint rectangle(double x, double y, double width, double height) {
     return new Footprint(Quad.of(new Box(x, y, width, height)).corners());
   }

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -68,25 +69,26 @@ public final class Batch {
       List<Lot> all, Part part, Function<Lot, String> fingerprint, Drawer drawer) {
     List<Lot> lots = part.of(all);
     Map<String, LotResult> results = new ConcurrentHashMap<>();
-    List<Lot> open = new ArrayList<>();
+    Map<Lot, String> open = new LinkedHashMap<>();
     for (Lot lot : lots) {
-      kept.find(lot, fingerprint.apply(lot))
-          .ifPresentOrElse(r -> results.put(lot.name(), r), () -> open.add(lot));
+      String drawnFrom = fingerprint.apply(lot);
+      kept.find(lot, drawnFrom)
+          .ifPresentOrElse(r -> results.put(lot.name(), r), () -> open.put(lot, drawnFrom));
     }
     Progress progress = new Progress(lots.size(), results.size());
     long start = System.nanoTime();
     ExecutorService workers = Executors.newFixedThreadPool(jobs);
     try {
       List<Future<?>> running = new ArrayList<>();
-      for (Lot lot : open) {
-        running.add(
-            workers.submit(
-                () -> {
-                  LotResult result = drawn(lot, fingerprint.apply(lot), drawer);
-                  results.put(lot.name(), result);
-                  tell(progress, result, Duration.ofNanos(System.nanoTime() - start));
-                }));
-      }
+      open.forEach(
+          (lot, drawnFrom) ->
+              running.add(
+                  workers.submit(
+                      () -> {
+                        LotResult result = drawn(lot, drawnFrom, drawer);
+                        results.put(lot.name(), result);
+                        tell(progress, result, Duration.ofNanos(System.nanoTime() - start));
+                      })));
       finish(running);
     } finally {
       workers.shutdownNow();

@@ -20,7 +20,6 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.TableFormat;
-import yardloom.kernel.unit.UnitSystem;
 import yardloom.program.compare.ChangeFiles;
 import yardloom.program.compare.ChangeText;
 import yardloom.program.compare.Comparison;
@@ -97,8 +96,8 @@ final class CompareCommand implements Callable<Integer> {
     Comparison comparison =
         new Comparison(read(plans.get(0), was), read(plans.get(plans.size() - 1), is));
     if (out != null) {
-      boolean us = comparison.now().info().units() == UnitSystem.US;
-      ChangeFiles files = new ChangeFiles(comparison, Paper.named(us ? "ARCH C" : "A3"));
+      Paper paper = Paper.usual(comparison.now().info().units());
+      ChangeFiles files = new ChangeFiles(comparison, paper);
       OutputFolder.write(
           base.resolve(out),
           folder -> {

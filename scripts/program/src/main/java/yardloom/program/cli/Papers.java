@@ -1,7 +1,6 @@
 package yardloom.program.cli;
 
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.unit.UnitSystem;
 import yardloom.sheet.paper.Paper;
 
 /** The paper that a command line asks for. */
@@ -14,9 +13,6 @@ final class Papers {
    * @throws yardloom.kernel.problem.PlanException if there is no such paper
    */
   static Paper of(String name, Plan plan) {
-    if (name == null) {
-      return Paper.named(plan.info().units() == UnitSystem.US ? "ARCH C" : "A3");
-    }
-    return Paper.named(name);
+    return name == null ? Paper.usual(plan.info().units()) : Paper.named(name);
   }
 }

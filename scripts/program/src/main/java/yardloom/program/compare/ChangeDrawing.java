@@ -90,21 +90,13 @@ final class ChangeDrawing {
     for (Thing thing : comparison.now().things()) {
       if (!changed.contains(thing.id())) {
         draw(STAYS, thing, STAYS_STYLE);
-        thing
-            .middle()
-            .filter(m -> !thing.shape().isEmpty())
-            .ifPresent(
-                m ->
-                    add(
-                        NOTES,
-                        new Mark.Label(
-                                thing.shape().heart(),
-                                thing.name(),
-                                2,
-                                false,
-                                5,
-                                Mark.Anchor.CENTRE)
-                            .on(thing.shape())));
+        if (!thing.shape().isEmpty()) {
+          Point heart = thing.shape().heart();
+          add(
+              NOTES,
+              new Mark.Label(heart, thing.name(), 2, false, 5, Mark.Anchor.CENTRE)
+                  .on(thing.shape()));
+        }
       }
     }
   }

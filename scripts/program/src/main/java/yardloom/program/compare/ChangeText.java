@@ -2,7 +2,6 @@ package yardloom.program.compare;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import yardloom.kernel.table.TableFormat;
@@ -123,15 +122,11 @@ public final class ChangeText {
       return;
     }
     if (!all) {
-      heading(
-          Optional.of(ChangeOrder.count(comparison))
-              .map(
-                  c ->
-                      c.entrySet().stream()
-                          .map(e -> e.getKey() + " (" + e.getValue() + ")")
-                          .collect(Collectors.joining(", ")))
-              .map(t -> "Figures that are other, by table: " + t + ". --all lists them.")
-              .orElseThrow());
+      String tables =
+          ChangeOrder.count(comparison).entrySet().stream()
+              .map(e -> e.getKey() + " (" + e.getValue() + ")")
+              .collect(Collectors.joining(", "));
+      heading("Figures that are other, by table: " + tables + ". --all lists them.");
       return;
     }
     Grid headed = null;

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.program.output.RowNames;
@@ -100,8 +101,8 @@ public final class Comparison {
   }
 
   private static List<ThingChange> things(List<Thing> old, List<Thing> now) {
-    Map<String, Thing> was = byId(old);
-    Map<String, Thing> is = byId(now);
+    Map<String, Thing> was = byId(old, Thing::id);
+    Map<String, Thing> is = byId(now, Thing::id);
     List<ThingChange> changes = new ArrayList<>();
     was.forEach(
         (id, thing) -> {
@@ -126,15 +127,15 @@ public final class Comparison {
     return List.copyOf(changes);
   }
 
-  private static Map<String, Thing> byId(List<Thing> things) {
-    Map<String, Thing> byId = new TreeMap<>();
-    things.forEach(t -> byId.put(t.id(), t));
+  private static <T> Map<String, T> byId(List<T> all, Function<T, String> id) {
+    Map<String, T> byId = new TreeMap<>();
+    all.forEach(t -> byId.put(id.apply(t), t));
     return byId;
   }
 
   private static List<FigureChange> figures(List<Grid> old, List<Grid> now) {
-    Map<String, Grid> was = grids(old);
-    Map<String, Grid> is = grids(now);
+    Map<String, Grid> was = byId(old, Grid::id);
+    Map<String, Grid> is = byId(now, Grid::id);
     Set<String> ids = new TreeSet<>(was.keySet());
     ids.addAll(is.keySet());
     ids.remove(FINDINGS);
@@ -147,12 +148,6 @@ public final class Comparison {
     return List.copyOf(changes);
   }
 
-  private static Map<String, Grid> grids(List<Grid> tables) {
-    Map<String, Grid> byId = new TreeMap<>();
-    tables.forEach(t -> byId.put(t.id(), t));
-    return byId;
-  }
-
   private static void compare(Grid old, Grid now, List<FigureChange> changes) {
     List<List<String>> names = RowNames.ofBoth(old.naming(), now.naming());
     Set<String> rows = new LinkedHashSet<>(names.get(1));
@@ -160,9 +155,11 @@ public final class Comparison {
     Set<Grid.Head> columns = new LinkedHashSet<>(now.columns());
     columns.addAll(old.columns());
     for (String row : rows) {
+      int oldRow = names.get(0).indexOf(row);
+      int newRow = names.get(1).indexOf(row);
       for (Grid.Head column : columns) {
-        String was = old.shown(names.get(0).indexOf(row), column.id());
-        String is = now.shown(names.get(1).indexOf(row), column.id());
+        String was = old.shown(oldRow, column.id());
+        String is = now.shown(newRow, column.id());
         boolean isName = column.equals(now.columns().get(0));
         if (!was.equals(is) && !isName) {
           changes.add(new FigureChange(now, row, column, was, is));

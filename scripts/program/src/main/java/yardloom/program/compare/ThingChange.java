@@ -1,6 +1,7 @@
 package yardloom.program.compare;
 
 import java.util.Optional;
+import java.util.function.Function;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.unit.Length;
@@ -84,16 +85,18 @@ record ThingChange(How how, Optional<Thing> old, Optional<Thing> now) {
 
   /** How far its middle went east on the plan; zero unless both plans have it. */
   Length east() {
-    return old.flatMap(Thing::middle).isEmpty() || now.flatMap(Thing::middle).isEmpty()
-        ? Length.ZERO
-        : now.get().middle().get().x().minus(old.get().middle().get().x());
+    return gone(Point::x);
   }
 
   /** How far its middle went north on the plan. */
   Length north() {
-    return old.flatMap(Thing::middle).isEmpty() || now.flatMap(Thing::middle).isEmpty()
-        ? Length.ZERO
-        : now.get().middle().get().y().minus(old.get().middle().get().y());
+    return gone(Point::y);
+  }
+
+  private Length gone(Function<Point, Length> along) {
+    Optional<Length> from = old.flatMap(Thing::middle).map(along);
+    Optional<Length> to = now.flatMap(Thing::middle).map(along);
+    return from.isPresent() && to.isPresent() ? to.get().minus(from.get()) : Length.ZERO;
   }
 
   /** Whether it went further than a tape can tell. */

@@ -104,10 +104,9 @@ final class Question {
   private Found byWords(String text) {
     Set<String> asked = Words.asked(text);
     List<Askable> meant =
-        directory.cells().stream()
-            .filter(c -> !asked.isEmpty())
-            .filter(c -> asked.stream().allMatch(w -> Words.means(w, said(c))))
-            .toList();
+        asked.isEmpty()
+            ? List.of()
+            : directory.cells().stream().filter(c -> hits(c, asked) == asked.size()).toList();
     List<Fit> fits = figures(meant).stream().map(c -> fit(c, asked)).toList();
     if (fits.isEmpty()) {
       return Found.missed(nearly(asked));
@@ -176,15 +175,20 @@ final class Question {
       return hints;
     }
     return directory.cells().stream()
-        .filter(c -> hits(c, asked) > 0)
-        .sorted(
-            Comparator.comparingLong((Askable c) -> hits(c, asked))
-                .reversed()
-                .thenComparingInt(c -> fit(c, asked).unasked()))
+        .map(c -> new Near(c, hits(c, asked), fit(c, asked).unasked()))
+        .filter(n -> n.hits() > 0)
+        .sorted(Comparator.comparingLong(Near::hits).reversed().thenComparingInt(Near::unasked))
         .limit(5)
-        .map(Askable::address)
+        .map(n -> n.cell().address())
         .toList();
   }
+
+  /**
+   * A cell that some of the words fit.
+   *
+   * @param hits how many of the words asked for fit it
+   */
+  private record Near(Askable cell, long hits, int unasked) {}
 
   private static long hits(Askable cell, Set<String> asked) {
     Set<String> said = said(cell);

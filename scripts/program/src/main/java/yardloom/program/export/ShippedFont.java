@@ -21,8 +21,7 @@ final class ShippedFont {
   /** The name in our drawings. */
   static final String FAMILY = "Noto Sans";
 
-  private static ShippedFont regularFace;
-  private static ShippedFont boldFace;
+  private static final Map<Boolean, ShippedFont> BY_BOLD = new HashMap<>();
 
   private final TrueTypeFont font;
   private final Map<Integer, GeneralPath> outlines = new HashMap<>();
@@ -39,14 +38,10 @@ final class ShippedFont {
   }
 
   static synchronized ShippedFont load(boolean bold) throws IOException {
-    ShippedFont known = bold ? boldFace : regularFace;
+    ShippedFont known = BY_BOLD.get(bold);
     if (known == null) {
       known = read(bold);
-      if (bold) {
-        boldFace = known;
-      } else {
-        regularFace = known;
-      }
+      BY_BOLD.put(bold, known);
     }
     return known;
   }

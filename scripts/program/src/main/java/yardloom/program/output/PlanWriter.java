@@ -66,22 +66,10 @@ public final class PlanWriter {
   /** Writes everything into {@code folder}, which must exist and be empty. */
   public void write(Path folder) throws IOException {
     if (kinds.contains(OutputKind.SVG)) {
-      Path sheetFolder = Files.createDirectories(folder.resolve("sheets"));
-      for (ComposedSheet sheet : sheets) {
-        try (OutputStream out = open(sheetFolder.resolve(name(sheet) + ".svg"))) {
-          SvgWriter.write(sheet, out);
-        }
-      }
+      writeDrawings(sheets, Files.createDirectories(folder.resolve("sheets")));
     }
     if (kinds.contains(OutputKind.PNG)) {
-      Path pictures = Files.createDirectories(folder.resolve("sheets"));
-      PageWorkers.each(
-          sheets,
-          sheet -> {
-            Path file = pictures.resolve(name(sheet) + ".png");
-            PngWriter.write(sheet, PngWriter.USUAL_DPI, file);
-            return file;
-          });
+      writePictures(sheets, Files.createDirectories(folder.resolve("sheets")));
     }
     if (kinds.contains(OutputKind.PDF)) {
       PdfWriter.write(
@@ -95,11 +83,7 @@ public final class PlanWriter {
     if (kinds.contains(OutputKind.CSV)) {
       Path tableFolder = Files.createDirectories(folder.resolve("tables"));
       for (Table table : outcome.tables()) {
-        try (Writer out =
-            Files.newBufferedWriter(
-                tableFolder.resolve(table.id() + ".csv"), StandardCharsets.UTF_8)) {
-          CsvWriter.write(table, format, out);
-        }
+        writeTable(table, format, tableFolder);
       }
     }
     if (kinds.contains(OutputKind.JSON)) {
@@ -120,6 +104,34 @@ public final class PlanWriter {
         folder.resolve("findings.txt"),
         FindingsText.of(outcome.findings()),
         StandardCharsets.UTF_8);
+  }
+
+  /** Writes each sheet as SVG into {@code folder}, which must exist. */
+  public static void writeDrawings(List<ComposedSheet> sheets, Path folder) throws IOException {
+    for (ComposedSheet sheet : sheets) {
+      try (OutputStream out = open(folder.resolve(name(sheet) + ".svg"))) {
+        SvgWriter.write(sheet, out);
+      }
+    }
+  }
+
+  /** Writes each sheet as PNG into {@code folder}, which must exist. */
+  public static void writePictures(List<ComposedSheet> sheets, Path folder) throws IOException {
+    PageWorkers.each(
+        sheets,
+        sheet -> {
+          Path file = folder.resolve(name(sheet) + ".png");
+          PngWriter.write(sheet, PngWriter.USUAL_DPI, file);
+          return file;
+        });
+  }
+
+  /** Writes a table as CSV, named by its id, into {@code folder}, which must exist. */
+  public static void writeTable(Table table, TableFormat format, Path folder) throws IOException {
+    try (Writer out =
+        Files.newBufferedWriter(folder.resolve(table.id() + ".csv"), StandardCharsets.UTF_8)) {
+      CsvWriter.write(table, format, out);
+    }
   }
 
   private static OutputStream open(Path file) throws IOException {

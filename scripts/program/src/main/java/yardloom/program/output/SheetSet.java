@@ -24,7 +24,6 @@ import yardloom.kernel.study.FindingMarks;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
-import yardloom.kernel.unit.UnitSystem;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.compose.SheetComposer;
 import yardloom.sheet.compose.SheetRequest;
@@ -103,11 +102,9 @@ public final class SheetSet {
   }
 
   private static Paper paperOf(SheetPlan sheet, Paper chosen, Outcome outcome) {
-    if (sheet.format() == SheetPlan.Format.SHEET) {
-      return chosen;
-    }
-    String page = outcome.plan().info().units() == UnitSystem.US ? "ANSI A" : "A4";
-    return Paper.named(page).portrait();
+    return sheet.format() == SheetPlan.Format.SHEET
+        ? chosen
+        : Paper.page(outcome.plan().info().units());
   }
 
   private static SheetRequest request(
