@@ -12,6 +12,7 @@ import yardloom.kernel.unit.Quantity;
  * @param group the trade it belongs to
  * @param phase when it is needed
  * @param item what it is, such as {@code wood-chip mulch}
+ * @param plant the catalogue name, where it is a plant, by which its visit is found
  * @param exact the quantity in place, without allowance: a {@link Quantity} or a count
  * @param order what to order after allowance and rounding to what is sold
  * @param allowance why the two differ
@@ -21,6 +22,7 @@ public record BillLine(
     WorkPhase phase,
     String item,
     Optional<ElementId> element,
+    Optional<String> plant,
     Derived<?> exact,
     Derived<?> order,
     String allowance) {}

@@ -154,6 +154,7 @@ public final class HardGoodsCalculator implements Calculator {
                 WorkPhase.EDGE,
                 edging.get().what() + " edging, pieces",
                 Optional.of(bed.id()),
+                Optional.empty(),
                 pieces,
                 pieces,
                 "whole pieces"));
@@ -234,6 +235,13 @@ public final class HardGoodsCalculator implements Calculator {
     out.give(
         YardFacts.BILL,
         new BillLine(
-            BillGroup.HARD_GOODS, WorkPhase.EDGE, item, Optional.empty(), exact, order, allowance));
+            BillGroup.HARD_GOODS,
+            WorkPhase.EDGE,
+            item,
+            Optional.empty(),
+            Optional.empty(),
+            exact,
+            order,
+            allowance));
   }
 }

@@ -95,6 +95,7 @@ public final class BillCalculator implements Calculator {
             WorkPhase.SHEET,
             Material.CARDBOARD.title() + ", sheets",
             Optional.empty(),
+            Optional.empty(),
             exact,
             Ordering.pieces(exact, settings.allowance()),
             Say.percent(settings.allowance().value()) + " for torn and odd sheets"));
@@ -114,6 +115,7 @@ public final class BillCalculator implements Calculator {
         BillGroup.SHEET_MULCH,
         phase,
         material.title(),
+        Optional.empty(),
         Optional.empty(),
         exact,
         Ordering.bulk(exact, settings.allowance(), least, plan.info().units()),

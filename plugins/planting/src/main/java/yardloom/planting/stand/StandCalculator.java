@@ -140,6 +140,7 @@ public final class StandCalculator implements Calculator {
           WorkPhase.PLANT,
           p.plant().name() + " " + Choices.text(p.plant().start()) + ", by row",
           Optional.of(p.bed().id()),
+          Optional.of(p.plant().name()),
           drills.get(),
           drills.get(),
           "for this length of row; some do not come up");
@@ -150,6 +151,7 @@ public final class StandCalculator implements Calculator {
         p.plant().phase(),
         p.plant().name() + " (" + p.plant().botanical() + ")",
         Optional.of(p.bed().id()),
+        Optional.of(p.plant().name()),
         count,
         count,
         "no spares included");
@@ -162,6 +164,7 @@ public final class StandCalculator implements Calculator {
         s.plant().phase(),
         s.plant().name() + " (" + s.plant().botanical() + "), tree",
         Optional.of(s.tree().id()),
+        Optional.of(s.plant().name()),
         one,
         one,
         "no spares included");

@@ -119,6 +119,7 @@ public final class DripBill {
         WorkPhase.DRIP,
         item,
         Optional.empty(),
+        Optional.empty(),
         exact,
         order,
         CUTTING.title());
@@ -127,6 +128,13 @@ public final class DripBill {
   private static BillLine pieces(
       WorkPhase phase, String item, Derived<Integer> count, String allowance) {
     return new BillLine(
-        BillGroup.IRRIGATION, phase, item, Optional.empty(), count, count, allowance);
+        BillGroup.IRRIGATION,
+        phase,
+        item,
+        Optional.empty(),
+        Optional.empty(),
+        count,
+        count,
+        allowance);
   }
 }

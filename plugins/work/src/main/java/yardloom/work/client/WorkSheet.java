@@ -24,6 +24,7 @@ import yardloom.work.labour.TaskLoad;
 import yardloom.work.phase.OrdersTable;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PhaseTime;
+import yardloom.work.phase.PlantingVisit;
 
 /** Phases, hours and cost, for client and builder. */
 public final class WorkSheet implements SheetMaker {
@@ -39,6 +40,7 @@ public final class WorkSheet implements SheetMaker {
     return Set.of(
         TaskLoad.FACT,
         PhaseTime.FACT,
+        PlantingVisit.FACT,
         CostEstimate.FACT,
         YardFacts.HAULS,
         YardFacts.BILL,

@@ -39,6 +39,7 @@ public final class BillSums {
         first.phase(),
         first.item(),
         Optional.empty(),
+        first.plant(),
         sum(lines, BillLine::exact),
         sum(lines, BillLine::order),
         first.allowance());

@@ -28,8 +28,8 @@ import yardloom.work.cost.BillSums;
 import yardloom.work.labour.TaskLoad;
 import yardloom.work.labour.WorkSettings;
 import yardloom.work.phase.PhaseOrders;
-import yardloom.work.phase.PhaseSchedule;
 import yardloom.work.phase.PhaseTime;
+import yardloom.work.phase.PlantingVisit;
 
 /** One page for each phase: when, where, what to bring, what to order, what to do and mind. */
 public final class CrewSheets implements SheetMaker {
@@ -43,7 +43,12 @@ public final class CrewSheets implements SheetMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        TaskLoad.FACT, PhaseTime.FACT, YardFacts.SURFACES, YardFacts.BILL, YardFacts.SUPPLIES);
+        TaskLoad.FACT,
+        PhaseTime.FACT,
+        PlantingVisit.FACT,
+        YardFacts.SURFACES,
+        YardFacts.BILL,
+        YardFacts.SUPPLIES);
   }
 
   @Override
@@ -159,7 +164,7 @@ public final class CrewSheets implements SheetMaker {
       table.row(
           Cell.text(line.item()),
           Amounts.cell(plan, line.order()),
-          PhaseSchedule.orderBy(time.start(), lead)
+          PhaseOrders.orderBy(line, time, facts)
               .map(Cell::of)
               .orElseGet(() -> Cell.text(lead + " days ahead")),
           Cell.text("[  ]"));

@@ -23,7 +23,7 @@ public final class OrdersTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(PhaseTime.FACT, YardFacts.BILL, YardFacts.SUPPLIES);
+    return Set.of(PhaseTime.FACT, PlantingVisit.FACT, YardFacts.BILL, YardFacts.SUPPLIES);
   }
 
   @Override
@@ -43,7 +43,7 @@ public final class OrdersTable implements TableMaker {
             Cell.text(line.element().map(e -> line.item() + ", " + e).orElse(line.item())),
             Amounts.cell(plan, line.order()),
             Cell.number(lead),
-            PhaseTable.date(PhaseSchedule.orderBy(t.start(), lead)));
+            PhaseTable.date(PhaseOrders.orderBy(line, t, facts)));
       }
     }
     return table

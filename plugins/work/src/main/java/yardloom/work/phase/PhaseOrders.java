@@ -1,6 +1,8 @@
 package yardloom.work.phase;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Supply;
@@ -15,6 +17,22 @@ public final class PhaseOrders {
   /** The lines of the bill that a phase uses. */
   public static List<BillLine> neededIn(PhaseTime time, List<BillLine> bill) {
     return bill.stream().filter(line -> line.phase() == time.phase().id()).toList();
+  }
+
+  /**
+   * When a line must be ordered: its lead before the visit that plants it, or else before its phase
+   * begins; empty where no date is set.
+   */
+  public static Optional<LocalDate> orderBy(BillLine line, PhaseTime time, Facts facts) {
+    Optional<LocalDate> visit =
+        line.plant()
+            .flatMap(
+                plant ->
+                    facts.all(PlantingVisit.FACT).stream()
+                        .filter(v -> v.kinds().containsKey(plant))
+                        .map(PlantingVisit::date)
+                        .findFirst());
+    return PhaseSchedule.orderBy(visit.or(time::start), leadDays(line.item(), facts));
   }
 
   /** The longest lead of an item's sources; a week where none is known. */

@@ -14,7 +14,8 @@ import yardloom.kernel.problem.SourceRef;
 class PhaseNeedsTest {
   private static BillLine pieces(String item, WorkPhase phase) {
     Derived<Integer> two = Derived.given(2, item, SourceRef.NONE);
-    return new BillLine(BillGroup.IRRIGATION, phase, item, Optional.empty(), two, two, "");
+    return new BillLine(
+        BillGroup.IRRIGATION, phase, item, Optional.empty(), Optional.empty(), two, two, "");
   }
 
   private static List<String> neededIn(WorkPhase phase) {

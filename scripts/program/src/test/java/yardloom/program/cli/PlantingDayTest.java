@@ -85,6 +85,23 @@ class PlantingDayTest {
     assertTrue(winter.contains("Annual beds are planted on 10 May 2027, less than six"), winter);
   }
 
+  /**
+   * A week ahead of the visit that plants them: tomatoes by 3 May for Monday, 10 May 2027, whatever
+   * is planted in fall.
+   */
+  @Test
+  void orders_areAheadOfTheVisitThatPlantsTheKind() throws IOException {
+    String yard = plan(FROST, "work start: '2026-09-14'", "tomato", "chives");
+    Map<String, String> files = drawn(yard);
+    String fall = files.get("tables/planting-visits.csv").lines().skip(1).findFirst().orElseThrow();
+    assertTrue(fall.startsWith("1,2026-09-") && fall.contains("chives"), fall);
+    String ordered = files.get("tables/materials-orders-by-phase.csv");
+    String tomato = ordered.lines().filter(l -> l.contains("tomato")).findFirst().orElseThrow();
+    assertTrue(tomato.endsWith(",7,2027-05-03"), tomato);
+    String chives = ordered.lines().filter(l -> l.contains("chives")).findFirst().orElseThrow();
+    assertTrue(chives.contains(",7,2026-"), chives);
+  }
+
   @Test
   void kindsThatNeverMeet_needTwoVisits_andThePlanSaysSo() throws IOException {
     String said = said(plan(FROST, "work start: '2027-06-01'", "tomato", "chives"));
