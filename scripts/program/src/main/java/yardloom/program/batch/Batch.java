@@ -60,6 +60,14 @@ public final class Batch {
   }
 
   /**
+   * Lets the part's lots be drawn again. Forgotten before the first is drawn, so that a run that is
+   * cut off goes on where it stopped.
+   */
+  public void forget(List<Lot> all, Part part) {
+    part.of(all).forEach(kept::forget);
+  }
+
+  /**
    * The results of the part's lots in the order of the list, those of an earlier run among them;
    * writes the summary.
    *

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,6 +55,19 @@ final class DoneLots {
         kept.path("hours").asText(),
         kept.path("cost").asText(),
         kept.path("message").asText());
+  }
+
+  /**
+   * Forgets what is done of a lot; its drawings stay until it is drawn again.
+   *
+   * @throws UncheckedIOException if the file of it cannot be removed
+   */
+  void forget(Lot lot) {
+    try {
+      Files.deleteIfExists(file(lot));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   void keep(Lot lot, String fingerprint, LotResult result) throws IOException {

@@ -124,14 +124,12 @@ final class BatchCommand implements Callable<Integer> {
     Fingerprint fingerprint =
         Fingerprint.of(base.resolve(plan), base.resolve(out), base.resolve(list))
             .with(wantedKinds + " " + sheet + " " + Version.text());
-    String nonce = again ? " " + System.nanoTime() : "";
     Batch batch = new Batch(base.resolve(out), workers(), this::tell);
+    if (again) {
+      batch.forget(lots, wanted);
+    }
     List<LotResult> results =
-        batch.run(
-            lots,
-            wanted,
-            lot -> fingerprint.of(lot) + nonce,
-            lot -> draw(toolkit, lot, wantedKinds));
+        batch.run(lots, wanted, fingerprint::of, lot -> draw(toolkit, lot, wantedKinds));
     console.endProgress();
     long fine = results.stream().filter(LotResult::isFine).count();
     console.say(
