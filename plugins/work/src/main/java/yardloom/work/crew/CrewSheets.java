@@ -181,9 +181,7 @@ public final class CrewSheets implements SheetMaker {
     for (TaskLoad task : facts.all(TaskLoad.FACT)) {
       if (task.phase() == time.phase().id()) {
         table.row(
-            Cell.text(task.task().title()),
-            Amounts.cell(plan, task.amount()),
-            Cell.of(task.likely()));
+            Cell.text(task.title()), Amounts.cell(plan, task.amount()), Cell.of(task.likely()));
       }
     }
     return table.build();
