@@ -52,6 +52,9 @@ import yardloom.site.outline.ShapeWords;
 import yardloom.site.path.PathPainter;
 import yardloom.site.path.PathRules;
 import yardloom.site.path.PathWords;
+import yardloom.site.remark.HiddenLabels;
+import yardloom.site.remark.RemarkPainter;
+import yardloom.site.remark.RemarkWords;
 import yardloom.site.setback.DrainFieldRules;
 import yardloom.site.setback.RestrictionPainter;
 import yardloom.site.setback.RestrictionRules;
@@ -106,7 +109,8 @@ public final class SitePlugin implements YardPlugin {
                 BedWords.class,
                 LevelWords.class,
                 EarthWords.class,
-                RestrictionWords.class)));
+                RestrictionWords.class,
+                RemarkWords.class)));
   }
 
   @Override
@@ -117,6 +121,7 @@ public final class SitePlugin implements YardPlugin {
   @Override
   public List<Check> checks() {
     return List.of(
+        new HiddenLabels(),
         new ShapeRule("site.access", AccessRules::access),
         new ShapeRule("site.bed-outside-lot", LotRules::bedOutsideLot),
         new ShapeRule("site.bed-overlap", BedRules::overlaps),
@@ -167,6 +172,7 @@ public final class SitePlugin implements YardPlugin {
         new LotLinePainter(),
         new TapePointPainter(),
         new LabelPainter(),
+        new RemarkPainter(),
         new DimensionPainter());
   }
 

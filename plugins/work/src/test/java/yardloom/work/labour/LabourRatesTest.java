@@ -34,7 +34,7 @@ class LabourRatesTest {
       }
     }
     assertEquals(
-        WorkTask.values().length - 1,
+        WorkTask.values().length - 2,
         DataTable.shipped(LabourData.class, "labour.csv").rows().size());
   }
 }

@@ -40,3 +40,7 @@ item 'drain rock', amount: 2.5.yd3, per: 'yd3', price: 44.money, low: 40.money, 
 task 'carry the old shed out', hours: 6, phase: 'earth'
 itemBook 'item,count,unit,price,hours,phase\nbench,3,piece,180,0.5,finish'
 labourBook 'task,unit,low,likely,high\ncut edge,ft,0.02,0.04,0.07'
+note 'old well, filled', at: point(66.ft, 30.ft)
+dimension point(40.ft, 34.ft), point(40.ft, 51.ft), offset: 1.ft, text: 'beds'
+hideLabel 'path'
+accept 'planting.harm', why: 'the household has no children'
