@@ -30,6 +30,8 @@ import yardloom.site.built.PavingPainter;
 import yardloom.site.built.StructurePainter;
 import yardloom.site.built.UtilityPainter;
 import yardloom.site.built.WaterPointPainter;
+import yardloom.site.country.CountryWords;
+import yardloom.site.country.DigCallCalculator;
 import yardloom.site.element.ShapeRule;
 import yardloom.site.ground.ContourPainter;
 import yardloom.site.ground.EarthCalculator;
@@ -110,12 +112,17 @@ public final class SitePlugin implements YardPlugin {
                 LevelWords.class,
                 EarthWords.class,
                 RestrictionWords.class,
-                RemarkWords.class)));
+                RemarkWords.class,
+                CountryWords.class)));
   }
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(new WaysCalculator(), new EarthCalculator(), new LawnStripCalculator());
+    return List.of(
+        new WaysCalculator(),
+        new DigCallCalculator(),
+        new EarthCalculator(),
+        new LawnStripCalculator());
   }
 
   @Override

@@ -48,7 +48,8 @@ public final class CrewSheets implements SheetMaker {
         PlantingVisit.FACT,
         YardFacts.SURFACES,
         YardFacts.BILL,
-        YardFacts.SUPPLIES);
+        YardFacts.SUPPLIES,
+        YardFacts.DIG_CALL);
   }
 
   @Override
@@ -104,8 +105,9 @@ public final class CrewSheets implements SheetMaker {
             + (time.why().isEmpty() ? "" : " It " + time.why() + "."));
     lines.add(bring(time));
     int n = 1;
+    String dig = facts.find(YardFacts.DIG_CALL).map(c -> " (" + c.call() + ")").orElse("");
     for (String step : texts(time.phase().steps(), plan.info().units())) {
-      lines.add(n++ + ". " + step);
+      lines.add(n++ + ". " + step.replace("{dig call}", dig));
     }
     return lines;
   }

@@ -44,3 +44,4 @@ note 'old well, filled', at: point(66.ft, 30.ft)
 dimension point(40.ft, 34.ft), point(40.ft, 51.ft), offset: 1.ft, text: 'beds'
 hideLabel 'path'
 accept 'planting.harm', why: 'the household has no children'
+country 'US'
