@@ -34,6 +34,7 @@ import yardloom.work.labour.WorkWords;
 import yardloom.work.own.OwnBillCalculator;
 import yardloom.work.own.OwnTable;
 import yardloom.work.own.OwnWords;
+import yardloom.work.own.UncountedCheck;
 import yardloom.work.phase.OrdersTable;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PlantingDayCheck;
@@ -76,7 +77,11 @@ public final class WorkPlugin implements YardPlugin {
   @Override
   public List<Check> checks() {
     return List.of(
-        new RestingTimeCheck(), new PlantingDayCheck(), new PriceCheck(), new MissingPriceCheck());
+        new UncountedCheck(),
+        new RestingTimeCheck(),
+        new PlantingDayCheck(),
+        new PriceCheck(),
+        new MissingPriceCheck());
   }
 
   @Override

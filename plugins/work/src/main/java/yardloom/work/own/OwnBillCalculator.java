@@ -39,7 +39,7 @@ public final class OwnBillCalculator implements Calculator {
                 BillGroup.OWN,
                 item.phase(),
                 item.name(),
-                Optional.empty(),
+                item.of(plan),
                 Optional.empty(),
                 item.amount(),
                 item.amount(),

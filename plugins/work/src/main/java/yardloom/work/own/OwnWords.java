@@ -56,6 +56,7 @@ public final class OwnWords {
       @Opt(name = "low", help = "lowest price", fallback = "the likely price") Money low,
       @Opt(name = "high", help = "highest price", fallback = "the likely price") Money high,
       @Opt(name = "hours", help = "hours of one person for one unit", fallback = "0") Number hours,
+      @Opt(name = "of", help = "the name of the element it is for", fallback = "none") String of,
       @Opt(name = "source", help = "as `publication` names it", fallback = "the plan")
           Source source) {
     SourceRef at = plan.place();
@@ -68,6 +69,7 @@ public final class OwnWords {
             unit,
             hours(hours, at),
             Choices.parse(WorkPhase.class, phase),
+            Optional.ofNullable(of),
             true,
             from);
     add(plan, item);
@@ -96,6 +98,7 @@ public final class OwnWords {
           Quantity<?> amount,
       @Opt(name = "per", help = "the unit of the amount that hours are for", fallback = "piece")
           String per,
+      @Opt(name = "of", help = "the name of the element it is for", fallback = "none") String of,
       @Opt(name = "source", help = "as `publication` names it", fallback = "the plan")
           Source source) {
     SourceRef at = plan.place();
@@ -112,6 +115,7 @@ public final class OwnWords {
             unit(amount, per, at),
             each,
             Choices.parse(WorkPhase.class, phase),
+            Optional.ofNullable(of),
             false,
             source == null ? Source.plan("task of the plan") : source));
   }
@@ -167,6 +171,7 @@ public final class OwnWords {
             unit,
             hours(row.maybe("hours").orElse(0), row.placeOf("hours")),
             phase(row),
+            Optional.empty(),
             true,
             source);
     add(plan, item);
