@@ -99,7 +99,7 @@ class EverythingDrawnTest {
     String found =
         findings
             .lines()
-            .filter(l -> l.contains("is drawn as new") || l.startsWith("    also: "))
+            .filter(l -> l.contains("is drawn as new, and") || l.startsWith("    also: "))
             .collect(Collectors.joining("\n"));
     for (String name : List.of("new shed", "new fence", "new hedge", "new terrace", "nameless")) {
       assertTrue(found.contains("\"" + name + "\""), name + findings);
@@ -107,7 +107,7 @@ class EverythingDrawnTest {
     for (String name : List.of("counted shed", "counted fence", "old shed", "named", "way")) {
       assertFalse(found.contains("\"" + name + "\""), name + findings);
     }
-    assertEquals(2, found.lines().filter(l -> l.contains("is drawn as new")).count(), found);
+    assertEquals(2, found.lines().filter(l -> l.contains("is drawn as new, and")).count(), found);
     assertTrue(findings.contains("Did you mean `counted shed`?"), findings);
   }
 
