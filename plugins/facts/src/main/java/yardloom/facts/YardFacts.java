@@ -42,6 +42,10 @@ public final class YardFacts {
   public static final FactKey<Hardiness> HARDINESS =
       FactKey.one("climate.hardiness", Hardiness.class).called("hardiness zone");
 
+  /** Whom to ask before digging; given by site, read by soil and work. */
+  public static final FactKey<DigCall> DIG_CALL =
+      FactKey.one("site.dig-call", DigCall.class).called("service that marks buried lines");
+
   /** Paths and hard surfaces to carry along; given by site, read by the hauls. */
   public static final FactKey<Ways> WAYS =
       FactKey.one("site.ways", Ways.class).called("ways through the yard");

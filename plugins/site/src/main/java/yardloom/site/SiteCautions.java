@@ -6,6 +6,7 @@ import yardloom.kernel.draw.Caution;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.site.country.DigCalls;
 
 /** The cautions that any plan calls for by what stands on it; all are read before work begins. */
 public final class SiteCautions {
@@ -18,7 +19,8 @@ public final class SiteCautions {
     cautions.add(
         practice(
             "Before any digging have all buried utilities located and marked by the local service"
-                + " (in the United States call 811 some days before); dig by hand near the marks."
+                + DigCalls.inBrackets(plan)
+                + "; dig by hand near the marks."
                 + " Lines on this drawing are not proof of where they lie."));
     cautions.add(
         practice(

@@ -30,6 +30,8 @@ import yardloom.site.built.PavingPainter;
 import yardloom.site.built.StructurePainter;
 import yardloom.site.built.UtilityPainter;
 import yardloom.site.built.WaterPointPainter;
+import yardloom.site.country.CountryWords;
+import yardloom.site.country.DigCallCalculator;
 import yardloom.site.element.ShapeRule;
 import yardloom.site.ground.ContourPainter;
 import yardloom.site.ground.EarthCalculator;
@@ -52,6 +54,9 @@ import yardloom.site.outline.ShapeWords;
 import yardloom.site.path.PathPainter;
 import yardloom.site.path.PathRules;
 import yardloom.site.path.PathWords;
+import yardloom.site.remark.HiddenLabels;
+import yardloom.site.remark.RemarkPainter;
+import yardloom.site.remark.RemarkWords;
 import yardloom.site.setback.DrainFieldRules;
 import yardloom.site.setback.RestrictionPainter;
 import yardloom.site.setback.RestrictionRules;
@@ -106,17 +111,24 @@ public final class SitePlugin implements YardPlugin {
                 BedWords.class,
                 LevelWords.class,
                 EarthWords.class,
-                RestrictionWords.class)));
+                RestrictionWords.class,
+                RemarkWords.class,
+                CountryWords.class)));
   }
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(new WaysCalculator(), new EarthCalculator(), new LawnStripCalculator());
+    return List.of(
+        new WaysCalculator(),
+        new DigCallCalculator(),
+        new EarthCalculator(),
+        new LawnStripCalculator());
   }
 
   @Override
   public List<Check> checks() {
     return List.of(
+        new HiddenLabels(),
         new ShapeRule("site.access", AccessRules::access),
         new ShapeRule("site.bed-outside-lot", LotRules::bedOutsideLot),
         new ShapeRule("site.bed-overlap", BedRules::overlaps),
@@ -167,6 +179,7 @@ public final class SitePlugin implements YardPlugin {
         new LotLinePainter(),
         new TapePointPainter(),
         new LabelPainter(),
+        new RemarkPainter(),
         new DimensionPainter());
   }
 

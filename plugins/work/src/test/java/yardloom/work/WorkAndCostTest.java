@@ -303,7 +303,9 @@ class WorkAndCostTest {
     Panel.Notes notes = (Panel.Notes) mark.panels().get(0);
     assertEquals("When: 3 Aug 2026 to 5 Aug 2026, 3 days.", notes.paragraphs().get(0));
     assertTrue(notes.paragraphs().get(2).startsWith("Bring "));
-    assertTrue(notes.paragraphs().get(3).contains("811"));
+    assertEquals(
+        "1. Ask the service that marks buried lines before the date below and wait for the marks.",
+        notes.paragraphs().get(3));
   }
 
   /** 1,604 lb are 728 kg: no harvest is known to more than two digits. */

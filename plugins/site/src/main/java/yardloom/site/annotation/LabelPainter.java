@@ -15,6 +15,7 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.TableFormat;
 import yardloom.site.built.StructurePainter;
 import yardloom.site.element.Show;
+import yardloom.site.remark.HiddenLabels;
 
 /**
  * Names of elements that every drawing of the yard shows; beds with their area. What only some
@@ -34,7 +35,9 @@ public final class LabelPainter implements Painter {
     TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
     List<Mark> marks = new ArrayList<>();
     for (Element element : plan.elements()) {
-      label(element, format, marks);
+      if (HiddenLabels.shows(plan, element)) {
+        label(element, format, marks);
+      }
     }
     return marks;
   }

@@ -12,6 +12,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
+import yardloom.site.country.DigCalls;
 import yardloom.site.element.Covering;
 import yardloom.site.element.Show;
 import yardloom.site.element.Sources;
@@ -99,8 +100,9 @@ public final class BedRules {
                           + utility.carries()
                           + ") on "
                           + Show.area(plan, both.area()),
-                      "have buried lines marked before any digging (call 811 in the US), dig by"
-                          + " hand there, or move it",
+                      "have buried lines marked before any digging"
+                          + DigCalls.inBrackets(plan)
+                          + ", dig by hand there, or move it",
                       Sources.BURIED_LINES)
                   .about(element.id(), element.place())
                   .marking(both));

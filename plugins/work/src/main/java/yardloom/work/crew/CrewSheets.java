@@ -48,7 +48,8 @@ public final class CrewSheets implements SheetMaker {
         PlantingVisit.FACT,
         YardFacts.SURFACES,
         YardFacts.BILL,
-        YardFacts.SUPPLIES);
+        YardFacts.SUPPLIES,
+        YardFacts.DIG_CALL);
   }
 
   @Override
@@ -104,8 +105,9 @@ public final class CrewSheets implements SheetMaker {
             + (time.why().isEmpty() ? "" : " It " + time.why() + "."));
     lines.add(bring(time));
     int n = 1;
+    String dig = facts.find(YardFacts.DIG_CALL).map(c -> " (" + c.call() + ")").orElse("");
     for (String step : texts(time.phase().steps(), plan.info().units())) {
-      lines.add(n++ + ". " + step);
+      lines.add(n++ + ". " + step.replace("{dig call}", dig));
     }
     return lines;
   }
@@ -181,9 +183,7 @@ public final class CrewSheets implements SheetMaker {
     for (TaskLoad task : facts.all(TaskLoad.FACT)) {
       if (task.phase() == time.phase().id()) {
         table.row(
-            Cell.text(task.task().title()),
-            Amounts.cell(plan, task.amount()),
-            Cell.of(task.likely()));
+            Cell.text(task.title()), Amounts.cell(plan, task.amount()), Cell.of(task.likely()));
       }
     }
     return table.build();

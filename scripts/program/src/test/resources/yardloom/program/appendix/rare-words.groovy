@@ -36,3 +36,12 @@ tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
 path 'way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow'
 bestSpot 60.sqft, crop: 'kale'
 work crew: 3, hoursPerDay: 7, start: '2026-09-07', lastFrost: '04-25', firstFrost: '10-14'
+item 'drain rock', amount: 2.5.yd3, per: 'yd3', price: 44.money, low: 40.money, high: 50.money, hours: 1.5, phase: 'earth'
+task 'carry the old shed out', hours: 6, phase: 'earth'
+itemBook 'item,count,unit,price,hours,phase\nbench,3,piece,180,0.5,finish'
+labourBook 'task,unit,low,likely,high\ncut edge,ft,0.02,0.04,0.07'
+note 'old well, filled', at: point(66.ft, 30.ft)
+dimension point(40.ft, 34.ft), point(40.ft, 51.ft), offset: 1.ft, text: 'beds'
+hideLabel 'path'
+accept 'planting.harm', why: 'the household has no children'
+country 'US'
