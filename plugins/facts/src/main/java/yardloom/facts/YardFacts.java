@@ -26,6 +26,10 @@ public final class YardFacts {
   public static final FactKey<ReferenceEt> REFERENCE_ET =
       FactKey.one("climate.reference-et", ReferenceEt.class).called("reference evapotranspiration");
 
+  /** Evapotranspiration of short grass by the day; given by climate, read by water. */
+  public static final FactKey<DailyEt> DAILY_ET =
+      FactKey.one("climate.daily-et", DailyEt.class).called("reference evapotranspiration by day");
+
   /** Rain of every day of a year or more; given by climate, read by water. */
   public static final FactKey<DailyRain> DAILY_RAIN =
       FactKey.one("climate.daily-rain", DailyRain.class).called("rain by the day");
