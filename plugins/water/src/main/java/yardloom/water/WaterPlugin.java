@@ -38,6 +38,7 @@ import yardloom.water.overflow.OverflowWords;
 import yardloom.water.roof.RoofCalculator;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.roof.RoofWords;
+import yardloom.water.soilwater.SoilWaterTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.zone.IrrigationChecks;
@@ -110,6 +111,7 @@ public final class WaterPlugin implements YardPlugin {
         new RoofDrainageTable(),
         new OverflowTable(),
         new EstablishmentTable(),
+        new SoilWaterTable(),
         new LawnTable());
   }
 
