@@ -14,6 +14,7 @@ import yardloom.facts.mulch.TopUp;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
 import yardloom.facts.work.Job;
+import yardloom.facts.work.PlantingDay;
 import yardloom.kernel.fact.FactKey;
 
 /** The facts that plugins share. A new one needs a giver and a reader in the same change. */
@@ -25,6 +26,10 @@ public final class YardFacts {
   /** Evapotranspiration of short grass by month; given by climate, read by water. */
   public static final FactKey<ReferenceEt> REFERENCE_ET =
       FactKey.one("climate.reference-et", ReferenceEt.class).called("reference evapotranspiration");
+
+  /** Evapotranspiration of short grass by the day; given by climate, read by water. */
+  public static final FactKey<DailyEt> DAILY_ET =
+      FactKey.one("climate.daily-et", DailyEt.class).called("reference evapotranspiration by day");
 
   /** Rain of every day of a year or more; given by climate, read by water. */
   public static final FactKey<DailyRain> DAILY_RAIN =
@@ -145,6 +150,10 @@ public final class YardFacts {
   /** Barrow trips from the heaps; given by work, read by materials' painter. */
   public static final FactKey<Haul> HAULS =
       FactKey.many("work.hauls", Haul.class).called("barrow ways");
+
+  /** The days on which kinds are planted; given by work, read by water. */
+  public static final FactKey<PlantingDay> PLANTING_DAYS =
+      FactKey.many("work.planting-days", PlantingDay.class).called("days on which kinds are planted");
 
   /** What is to be done; given by every plugin, read by work. */
   public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");

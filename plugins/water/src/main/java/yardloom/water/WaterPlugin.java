@@ -28,7 +28,10 @@ import yardloom.water.lawn.LawnCalculator;
 import yardloom.water.lawn.LawnCheck;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.lawn.LawnWords;
+import yardloom.water.need.AllowanceTable;
+import yardloom.water.need.AllowanceWords;
 import yardloom.water.need.DemandCalculator;
+import yardloom.water.need.TaperTable;
 import yardloom.water.need.EstablishmentTable;
 import yardloom.water.need.NeedWords;
 import yardloom.water.need.WeatherCalculator;
@@ -38,6 +41,7 @@ import yardloom.water.overflow.OverflowWords;
 import yardloom.water.roof.RoofCalculator;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.roof.RoofWords;
+import yardloom.water.soilwater.SoilWaterTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.zone.IrrigationChecks;
@@ -65,6 +69,7 @@ public final class WaterPlugin implements YardPlugin {
             "water",
             List.of(
                 NeedWords.class,
+                AllowanceWords.class,
                 LawnWords.class,
                 DripWords.class,
                 ZoneWords.class,
@@ -110,6 +115,9 @@ public final class WaterPlugin implements YardPlugin {
         new RoofDrainageTable(),
         new OverflowTable(),
         new EstablishmentTable(),
+        new TaperTable(),
+        new AllowanceTable(),
+        new SoilWaterTable(),
         new LawnTable());
   }
 
