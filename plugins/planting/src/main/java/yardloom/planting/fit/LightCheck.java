@@ -53,6 +53,7 @@ public final class LightCheck implements Check {
       case FULL_SUN -> place.lightClass().equals(classes.get(0));
       case HALF_DAY -> place.season().hours() >= HALF_DAY_HOURS;
       case SUN_OR_PART_SHADE -> !place.lightClass().equals(classes.get(classes.size() - 1));
+      case PART_SHADE_OR_SHADE -> !place.lightClass().equals(classes.get(0));
     };
   }
 
@@ -61,6 +62,7 @@ public final class LightCheck implements Check {
       case FULL_SUN -> "full sun";
       case HALF_DAY -> String.format(Locale.ROOT, "%.0f h of direct sun a day", HALF_DAY_HOURS);
       case SUN_OR_PART_SHADE -> "sun or part shade";
+      case PART_SHADE_OR_SHADE -> "part shade or shade";
     };
   }
 
@@ -77,7 +79,9 @@ public final class LightCheck implements Check {
                 sun.season(),
                 place.lightClass(),
                 sun.scheme()),
-            "choose a plant for less sun, or a sunnier place",
+            need.amount() == LightNeed.Amount.PART_SHADE_OR_SHADE
+                ? "choose a plant for full sun, or a shadier place"
+                : "choose a plant for less sun, or a sunnier place",
             need.source())
         .about(need.in(), need.place());
   }
