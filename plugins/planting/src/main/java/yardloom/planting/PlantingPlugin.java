@@ -10,6 +10,7 @@ import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
@@ -27,6 +28,7 @@ import yardloom.planting.fit.RotationCheck;
 import yardloom.planting.harvest.HarvestCalculator;
 import yardloom.planting.harvest.HarvestTable;
 import yardloom.planting.harvest.YieldCheck;
+import yardloom.planting.list.PlantCatalogueList;
 import yardloom.planting.list.PlantList;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
@@ -100,6 +102,11 @@ public final class PlantingPlugin implements YardPlugin {
   @Override
   public List<SheetMaker> sheets() {
     return List.of(new PlantingSheet());
+  }
+
+  @Override
+  public List<Catalogue> catalogues() {
+    return List.of(PlantCatalogueList.plants());
   }
 
   @Override

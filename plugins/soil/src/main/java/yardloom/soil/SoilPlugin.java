@@ -3,6 +3,8 @@ package yardloom.soil;
 import java.util.List;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.spi.Catalogue;
+import yardloom.soil.texture.SoilList;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
@@ -73,5 +75,10 @@ public final class SoilPlugin implements YardPlugin {
   public List<TableMaker> tables() {
     return List.of(
         new SoilTable(), new AmendmentTable(), new HeapTable(), new RuleTable(), new RegionTable());
+  }
+
+  @Override
+  public List<Catalogue> catalogues() {
+    return List.of(SoilList.soils());
   }
 }
