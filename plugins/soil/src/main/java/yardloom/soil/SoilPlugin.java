@@ -15,6 +15,7 @@ import yardloom.soil.amendment.AmendmentTable;
 import yardloom.soil.compost.CompostWords;
 import yardloom.soil.compost.HeapCalculator;
 import yardloom.soil.compost.HeapTable;
+import yardloom.soil.lab.AcidityCalculator;
 import yardloom.soil.lab.SoilTestWords;
 import yardloom.soil.lead.LeadCheck;
 import yardloom.soil.region.LocalCheckWords;
@@ -62,6 +63,7 @@ public final class SoilPlugin implements YardPlugin {
         new LocalRuleCalculator(),
         new GivenSoilCalculator(),
         new SoilCalculator(),
+        new AcidityCalculator(),
         new AmendmentCalculator(),
         new HeapCalculator());
   }
