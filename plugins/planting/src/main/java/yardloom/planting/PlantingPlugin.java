@@ -38,6 +38,10 @@ import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.suit.SuitCalculator;
+import yardloom.planting.suit.SuitCheck;
+import yardloom.planting.suit.SuitTable;
+import yardloom.planting.suit.SuitWords;
 import yardloom.planting.trained.TrainedWords;
 import yardloom.planting.window.PlantingTimes;
 import yardloom.planting.window.WindowCalculator;
@@ -58,7 +62,8 @@ public final class PlantingPlugin implements YardPlugin {
   public List<Vocabulary> vocabularies() {
     return List.of(
         new Vocabulary(
-            "planting", List.of(PlantingWords.class, ChillWords.class, TrainedWords.class)));
+            "planting", List.of(
+                PlantingWords.class, ChillWords.class, SuitWords.class, TrainedWords.class)));
   }
 
   @Override
@@ -69,7 +74,8 @@ public final class PlantingPlugin implements YardPlugin {
         new WindowCalculator(),
         new BorneDepthCalculator(),
         new StandCalculator(),
-        new HarvestCalculator());
+        new HarvestCalculator(),
+        new SuitCalculator());
   }
 
   @Override
@@ -81,6 +87,7 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new HeatCheck());
     checks.add(new YieldCheck());
     checks.add(new RotationCheck());
+    checks.addAll(SuitCheck.all());
     return checks;
   }
 
@@ -96,7 +103,8 @@ public final class PlantingPlugin implements YardPlugin {
         new PlantList(),
         new PlantingTimes(),
         new HarvestTable(),
-        new PlantWaterTable());
+        new PlantWaterTable(),
+        new SuitTable());
   }
 
   @Override

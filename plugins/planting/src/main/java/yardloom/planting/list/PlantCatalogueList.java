@@ -7,7 +7,7 @@ import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.vocab.Choices;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
-import yardloom.planting.fit.ColdLimits;
+import yardloom.planting.traits.ColdLimits;
 import yardloom.planting.traits.Growth;
 import yardloom.planting.traits.Pollination;
 import yardloom.planting.traits.SoilNeed;
