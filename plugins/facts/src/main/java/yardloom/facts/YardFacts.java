@@ -99,6 +99,14 @@ public final class YardFacts {
   public static final FactKey<SoilProfile> SOIL =
       FactKey.one("soil.profile", SoilProfile.class).called("soil");
 
+  /** The acidity of the soil by its test; given by soil, read by planting. */
+  public static final FactKey<SoilAcidity> SOIL_ACIDITY =
+      FactKey.one("soil.acidity", SoilAcidity.class).called("acidity of the soil");
+
+  /** Beds that are watered together; given by water, read by planting. */
+  public static final FactKey<WateringValve> WATERING_VALVES =
+      FactKey.many("water.valves", WateringValve.class).called("beds by valve");
+
   /** The region that the yard lies in; given by soil, read by materials and work. */
   public static final FactKey<Region> REGION =
       FactKey.one("site.region", Region.class).called("region");

@@ -10,6 +10,7 @@ import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
@@ -27,6 +28,7 @@ import yardloom.planting.fit.RotationCheck;
 import yardloom.planting.harvest.HarvestCalculator;
 import yardloom.planting.harvest.HarvestTable;
 import yardloom.planting.harvest.YieldCheck;
+import yardloom.planting.list.PlantCatalogueList;
 import yardloom.planting.list.PlantList;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
@@ -36,6 +38,10 @@ import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.suit.SuitCalculator;
+import yardloom.planting.suit.SuitCheck;
+import yardloom.planting.suit.SuitTable;
+import yardloom.planting.suit.SuitWords;
 import yardloom.planting.trained.TrainedWords;
 import yardloom.planting.window.PlantingTimes;
 import yardloom.planting.window.WindowCalculator;
@@ -56,7 +62,8 @@ public final class PlantingPlugin implements YardPlugin {
   public List<Vocabulary> vocabularies() {
     return List.of(
         new Vocabulary(
-            "planting", List.of(PlantingWords.class, ChillWords.class, TrainedWords.class)));
+            "planting", List.of(
+                PlantingWords.class, ChillWords.class, SuitWords.class, TrainedWords.class)));
   }
 
   @Override
@@ -67,7 +74,8 @@ public final class PlantingPlugin implements YardPlugin {
         new WindowCalculator(),
         new BorneDepthCalculator(),
         new StandCalculator(),
-        new HarvestCalculator());
+        new HarvestCalculator(),
+        new SuitCalculator());
   }
 
   @Override
@@ -79,6 +87,7 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new HeatCheck());
     checks.add(new YieldCheck());
     checks.add(new RotationCheck());
+    checks.addAll(SuitCheck.all());
     return checks;
   }
 
@@ -94,12 +103,18 @@ public final class PlantingPlugin implements YardPlugin {
         new PlantList(),
         new PlantingTimes(),
         new HarvestTable(),
-        new PlantWaterTable());
+        new PlantWaterTable(),
+        new SuitTable());
   }
 
   @Override
   public List<SheetMaker> sheets() {
     return List.of(new PlantingSheet());
+  }
+
+  @Override
+  public List<Catalogue> catalogues() {
+    return List.of(PlantCatalogueList.plants());
   }
 
   @Override

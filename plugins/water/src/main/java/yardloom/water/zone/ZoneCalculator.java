@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.BillLine;
+import yardloom.facts.WateringValve;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -14,6 +15,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Attributes.Entry;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
@@ -46,7 +48,7 @@ public final class ZoneCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(Zone.KEY, YardFacts.BILL, YardFacts.JOBS);
+    return Set.of(Zone.KEY, YardFacts.WATERING_VALVES, YardFacts.BILL, YardFacts.JOBS);
   }
 
   @Override
@@ -73,11 +75,13 @@ public final class ZoneCalculator implements Calculator {
         flow = flow.plus(runs.get(load.name()).flow().value());
         why.from("flow of " + load.name(), runs.get(load.name()).flow());
       }
+      List<ElementId> beds = group.stream().map(l -> runs.get(l.name()).bed()).toList();
+      out.give(YardFacts.WATERING_VALVES, new WateringValve(number, beds));
       out.give(
           Zone.KEY,
           new Zone(
               number,
-              group.stream().map(l -> runs.get(l.name()).bed()).toList(),
+              beds,
               why.gives(flow),
               limit,
               Optional.ofNullable(peaks.get(group.get(0).name())).map(PeakWatering::weekly)));

@@ -1,4 +1,4 @@
-package yardloom.planting.fit;
+package yardloom.planting.traits;
 
 import java.util.Map;
 import java.util.Optional;
