@@ -14,6 +14,7 @@ import yardloom.facts.mulch.TopUp;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
 import yardloom.facts.work.Job;
+import yardloom.facts.work.PlantingDay;
 import yardloom.kernel.fact.FactKey;
 
 /** The facts that plugins share. A new one needs a giver and a reader in the same change. */
@@ -141,6 +142,10 @@ public final class YardFacts {
   /** Barrow trips from the heaps; given by work, read by materials' painter. */
   public static final FactKey<Haul> HAULS =
       FactKey.many("work.hauls", Haul.class).called("barrow ways");
+
+  /** When the crew plants each kind; given by work, read by planting. */
+  public static final FactKey<PlantingDay> PLANTING_DAYS =
+      FactKey.many("work.planting-days", PlantingDay.class).called("days on which the crew plants");
 
   /** What is to be done; given by every plugin, read by work. */
   public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");

@@ -16,6 +16,9 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.planting.canopy.CanopyCalculator;
+import yardloom.planting.care.CareCalculator;
+import yardloom.planting.care.CareHoursTable;
+import yardloom.planting.care.CareTable;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.fit.ChillCheck;
 import yardloom.planting.fit.ChillWords;
@@ -67,7 +70,8 @@ public final class PlantingPlugin implements YardPlugin {
         new WindowCalculator(),
         new BorneDepthCalculator(),
         new StandCalculator(),
-        new HarvestCalculator());
+        new HarvestCalculator(),
+        new CareCalculator());
   }
 
   @Override
@@ -94,7 +98,9 @@ public final class PlantingPlugin implements YardPlugin {
         new PlantList(),
         new PlantingTimes(),
         new HarvestTable(),
-        new PlantWaterTable());
+        new PlantWaterTable(),
+        new CareTable(),
+        new CareHoursTable());
   }
 
   @Override
