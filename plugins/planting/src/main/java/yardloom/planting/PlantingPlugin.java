@@ -41,6 +41,7 @@ import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
 import yardloom.planting.trained.TrainedWords;
 import yardloom.planting.window.PlantingTimes;
+import yardloom.planting.window.ShortSeasonCheck;
 import yardloom.planting.window.WindowCalculator;
 
 /** The planting plugin. */
@@ -83,6 +84,7 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new HeatCheck());
     checks.add(new YieldCheck());
     checks.add(new RotationCheck());
+    checks.add(new ShortSeasonCheck());
     return checks;
   }
 

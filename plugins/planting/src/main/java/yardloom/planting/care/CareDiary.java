@@ -9,7 +9,7 @@ final class CareDiary {
   static DiaryEntry entry(CareAct act) {
     String plants = String.join(", ", act.plants());
     return new DiaryEntry(
-        act.key() + "-" + act.from().getYear(),
+        act.key() + "-s" + act.season(),
         act.from(),
         act.until(),
         act.what() + (plants.isEmpty() ? "" : ": " + plants),

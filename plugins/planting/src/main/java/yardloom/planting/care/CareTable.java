@@ -78,7 +78,7 @@ public final class CareTable implements TableMaker {
         .forEach(
             a ->
                 byKey
-                    .computeIfAbsent(MonthDay.from(a.until()) + a.key(), k -> new ArrayList<>())
+                    .computeIfAbsent(MonthDay.from(a.until()) + a.what(), k -> new ArrayList<>())
                     .add(a));
     return byKey;
   }

@@ -299,7 +299,7 @@ final class CareYears {
     }
     acts.add(
         new CareAct(
-            slug(row.what()),
+            slug(row.what()) + (isFirstWinter(row, n, from) ? "-first-winter" : ""),
             row.act(),
             row.what(),
             kinds,
@@ -310,6 +310,11 @@ final class CareYears {
             row.every(),
             how,
             row.source()));
+  }
+
+  /** What is planted in fall has a winter before its first season, beside that at its end. */
+  private boolean isFirstWinter(CareRow row, int n, LocalDate from) {
+    return row.act() == Act.WINTER && n == 1 && from.isBefore(season(firstYear).lastFrost());
   }
 
   /** What the materials of that year after laying come to. */
