@@ -19,6 +19,9 @@ import yardloom.planting.canopy.CanopyCalculator;
 import yardloom.planting.care.CareCalculator;
 import yardloom.planting.care.CareHoursTable;
 import yardloom.planting.care.CareTable;
+import yardloom.planting.care.HouseholdSheet;
+import yardloom.planting.care.HouseholdTables;
+import yardloom.planting.care.LossesTable;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.fit.ChillCheck;
 import yardloom.planting.fit.ChillWords;
@@ -102,12 +105,16 @@ public final class PlantingPlugin implements YardPlugin {
         new HarvestTable(),
         new PlantWaterTable(),
         new CareTable(),
-        new CareHoursTable());
+        new CareHoursTable(),
+        HouseholdTables.establishment(),
+        HouseholdTables.weeds(),
+        HouseholdTables.bay(),
+        new LossesTable());
   }
 
   @Override
   public List<SheetMaker> sheets() {
-    return List.of(new PlantingSheet());
+    return List.of(new PlantingSheet(), new HouseholdSheet());
   }
 
   @Override
