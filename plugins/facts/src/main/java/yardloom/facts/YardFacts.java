@@ -159,9 +159,9 @@ public final class YardFacts {
   public static final FactKey<Haul> HAULS =
       FactKey.many("work.hauls", Haul.class).called("barrow ways");
 
-  /** The days on which kinds are planted; given by work, read by water. */
+  /** When the crew plants each kind; given by work, read by planting and water. */
   public static final FactKey<PlantingDay> PLANTING_DAYS =
-      FactKey.many("work.planting-days", PlantingDay.class).called("days on which kinds are planted");
+      FactKey.many("work.planting-days", PlantingDay.class).called("days on which the crew plants");
 
   /** What is to be done; given by every plugin, read by work. */
   public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");

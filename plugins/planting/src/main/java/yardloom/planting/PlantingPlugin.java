@@ -17,6 +17,12 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.planting.canopy.CanopyCalculator;
+import yardloom.planting.care.CareCalculator;
+import yardloom.planting.care.CareHoursTable;
+import yardloom.planting.care.CareTable;
+import yardloom.planting.care.HouseholdSheet;
+import yardloom.planting.care.HouseholdTables;
+import yardloom.planting.care.LossesTable;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.fit.ChillCheck;
 import yardloom.planting.fit.ChillWords;
@@ -44,6 +50,7 @@ import yardloom.planting.suit.SuitTable;
 import yardloom.planting.suit.SuitWords;
 import yardloom.planting.trained.TrainedWords;
 import yardloom.planting.window.PlantingTimes;
+import yardloom.planting.window.ShortSeasonCheck;
 import yardloom.planting.window.WindowCalculator;
 
 /** The planting plugin. */
@@ -75,7 +82,8 @@ public final class PlantingPlugin implements YardPlugin {
         new BorneDepthCalculator(),
         new StandCalculator(),
         new HarvestCalculator(),
-        new SuitCalculator());
+        new SuitCalculator(),
+        new CareCalculator());
   }
 
   @Override
@@ -88,6 +96,7 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new YieldCheck());
     checks.add(new RotationCheck());
     checks.addAll(SuitCheck.all());
+    checks.add(new ShortSeasonCheck());
     return checks;
   }
 
@@ -104,12 +113,18 @@ public final class PlantingPlugin implements YardPlugin {
         new PlantingTimes(),
         new HarvestTable(),
         new PlantWaterTable(),
-        new SuitTable());
+        new SuitTable(),
+        new CareTable(),
+        new CareHoursTable(),
+        HouseholdTables.establishment(),
+        HouseholdTables.weeds(),
+        HouseholdTables.bay(),
+        new LossesTable());
   }
 
   @Override
   public List<SheetMaker> sheets() {
-    return List.of(new PlantingSheet());
+    return List.of(new PlantingSheet(), new HouseholdSheet());
   }
 
   @Override
