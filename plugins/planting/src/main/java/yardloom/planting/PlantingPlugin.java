@@ -30,6 +30,7 @@ import yardloom.planting.harvest.YieldCheck;
 import yardloom.planting.list.PlantList;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
+import yardloom.planting.placing.GrownPicture;
 import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlantPainter;
 import yardloom.planting.placing.PlantPlaces;
@@ -84,7 +85,7 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Painter> painters() {
-    return List.of(new PlantPainter());
+    return List.of(new PlantPainter(), new GrownPicture());
   }
 
   @Override

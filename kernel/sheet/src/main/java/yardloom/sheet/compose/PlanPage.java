@@ -154,7 +154,7 @@ final class PlanPage {
   }
 
   private double margin() {
-    return request.sheet().format() == SheetPlan.Format.PAGE ? PAGE_MARGIN_MM : MARGIN_MM;
+    return request.sheet().format().isPocket() ? PAGE_MARGIN_MM : MARGIN_MM;
   }
 
   /** The arrangements in which the drawing fits, preferred ones first. */

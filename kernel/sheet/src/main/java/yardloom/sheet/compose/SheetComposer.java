@@ -1,12 +1,11 @@
 package yardloom.sheet.compose;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.Style;
@@ -28,6 +27,8 @@ public final class SheetComposer {
 
   /** The widest words that a scale has decide how much room the title block needs. */
   private static final String WIDEST_SCALE = "1/2\" = 1'-0\"";
+
+  private static final int MOST_INDEX_PAGES = 5;
 
   private final Type type;
 
@@ -62,28 +63,37 @@ public final class SheetComposer {
 
   /** All sheets of a set, in order of their plans, numbered through from 1. */
   public List<ComposedSheet> composeSet(List<SheetRequest> requests) {
-    return numbered(fillAll(requests));
+    List<List<Filled>> pages = new ArrayList<>();
+    List<SheetRequest> sorted =
+        requests.stream().sorted(Comparator.comparing(SheetRequest::sheet)).toList();
+    for (SheetRequest request : sorted) {
+      pages.add(SheetIndex.isAskedBy(request) ? List.of() : fill(request));
+    }
+    for (int i = 0; i < sorted.size(); i++) {
+      if (SheetIndex.isAskedBy(sorted.get(i))) {
+        pages.set(i, withIndex(sorted.get(i), i, pages));
+      }
+    }
+    return numbered(pages.stream().flatMap(List::stream).toList());
   }
 
-  /**
-   * The same with a last sheet for tables: those of {@code schedules} that stand on no other sheet
-   * as {@linkplain SheetRequest#withOptional optional} ones; none if all do.
-   */
-  public List<ComposedSheet> composeSet(List<SheetRequest> requests, SheetRequest schedules) {
-    List<Filled> pages = fillAll(requests);
-    Set<String> placed =
-        pages.stream()
-            .flatMap(page -> page.optional().stream())
-            .map(Table::id)
-            .collect(Collectors.toSet());
-    List<Panel> rest =
-        schedules.sheet().panels().stream()
-            .filter(p -> !(p instanceof Panel.TableBlock t && placed.contains(t.table().id())))
-            .toList();
-    if (!rest.isEmpty()) {
-      pages.addAll(fill(schedules.withPanels(rest)));
+  /** The sheet that lists the others; it is taken to be one page long unless it shows otherwise. */
+  private List<Filled> withIndex(SheetRequest request, int at, List<List<Filled>> pages) {
+    List<Filled> filled = List.of();
+    int length = 0;
+    for (int guess = 1; length != guess && guess < MOST_INDEX_PAGES; guess++) {
+      SheetIndex index = new SheetIndex(guess);
+      for (int i = 0; i < pages.size(); i++) {
+        if (i == at) {
+          index.itself();
+        } else {
+          pages.get(i).forEach(p -> index.add(p.title(), p.scale(), p.request().paper()));
+        }
+      }
+      filled = fill(index.in(request));
+      length = filled.size();
     }
-    return numbered(pages);
+    return filled;
   }
 
   /**
@@ -97,14 +107,6 @@ public final class SheetComposer {
     if (turned.lot().isPresent()) {
       panel(turned).ifPresent(panel -> planPage(turned).scale());
     }
-  }
-
-  private List<Filled> fillAll(List<SheetRequest> requests) {
-    List<Filled> pages = new ArrayList<>();
-    requests.stream()
-        .sorted((a, b) -> a.sheet().compareTo(b.sheet()))
-        .forEach(r -> pages.addAll(fill(r)));
-    return pages;
   }
 
   private List<ComposedSheet> numbered(List<Filled> pages) {
@@ -225,7 +227,12 @@ public final class SheetComposer {
   }
 
   private static String title(SheetRequest request, int part) {
-    return part == 0 ? request.sheet().title() : request.sheet().title() + " (continued)";
+    return part == 0 ? request.sheet().title() : goesOn(request.sheet().title());
+  }
+
+  /** The title of a sheet that goes on with {@code title}. */
+  static String goesOn(String title) {
+    return title + " (continued)";
   }
 
   private double titleHeight(SheetRequest request, Grid grid, String title, String scale) {

@@ -3,7 +3,6 @@ package yardloom.sheet.compose;
 import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.draw.Palette;
-import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.unit.UnitSystem;
@@ -41,7 +40,7 @@ final class TitleBlock {
     this.sheetTitle = sheetTitle;
     this.scale = scale;
     this.paper = request.paper().name();
-    this.brief = request.sheet().format() == SheetPlan.Format.PAGE;
+    this.brief = request.sheet().format().isPocket();
     this.type = type;
   }
 

@@ -29,7 +29,7 @@ import yardloom.sun.yard.YardSun;
 
 /** The sun sheet: season and months, shade, the sun's way, classes, best ground. */
 public final class SunSheet implements SheetMaker {
-  private static final int NUMBER = 20;
+  private static final int NUMBER = 40;
 
   @Override
   public String id() {
