@@ -2,6 +2,7 @@ package yardloom.planting;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
@@ -115,10 +116,10 @@ public final class PlantingPlugin implements YardPlugin {
     }
     return List.of(
         new Caution(
-            "Some plants here harm people or animals when eaten or touched in the wrong part or"
-                + " season: "
-                + String.join(", ", harmful)
-                + ". Read the planting table; ask a doctor or veterinarian when in doubt.",
-            Source.commonPractice("cautions of the plant catalogue")));
+                "Parts of these harm people or animals, see the planting table: "
+                    + String.join(", ", harmful)
+                    + ".",
+                Source.commonPractice("cautions of the plant catalogue"))
+            .on(SheetPage.PLANTING));
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.draw.TextMetrics;
 import yardloom.kernel.table.Table;
@@ -30,10 +31,14 @@ public final class SheetComposer {
 
   private static final int MOST_INDEX_PAGES = 5;
 
-  private final Type type;
+  private final TextMetrics metrics;
 
   public SheetComposer(TextMetrics metrics) {
-    this.type = new Type(metrics);
+    this.metrics = metrics;
+  }
+
+  private Type type(SheetRequest request) {
+    return request.sheet().format().isPocket() ? Type.ofPages(metrics) : new Type(metrics);
   }
 
   /** A filled page without its title block. */
@@ -129,7 +134,7 @@ public final class SheetComposer {
     while (!waiting.isEmpty()) {
       String title = title(request, filled.size());
       Page page = new Page(grid, titleHeight(request, grid, title, ""));
-      waiting = pour(waiting, page);
+      waiting = isRead(request) ? flow(waiting, page) : pour(waiting, page);
       List<Table> room = waiting.isEmpty() ? fillUp(page, optional) : List.of();
       filled.add(new Filled(request, page, title, "", filled.size(), room));
     }
@@ -138,7 +143,7 @@ public final class SheetComposer {
 
   private List<Block> waiting(SheetRequest request, Grid grid) {
     List<Block> waiting = new ArrayList<>();
-    Blocks blocks = new Blocks(type);
+    Blocks blocks = new Blocks(type(request));
     if (panel(request).isPresent() && !request.legend().isEmpty()) {
       waiting.add(blocks.legend(request.legend()));
     }
@@ -185,7 +190,7 @@ public final class SheetComposer {
   private PlanPage planPage(SheetRequest request) {
     Grid grid = Grid.of(request.paper());
     String title = request.sheet().title();
-    return new PlanPage(request, grid, type, titleHeight(request, grid, title, WIDEST_SCALE));
+    return new PlanPage(request, grid, type(request), titleHeight(request, grid, title, WIDEST_SCALE));
   }
 
   private List<Block> sitePlan(
@@ -196,7 +201,7 @@ public final class SheetComposer {
       List<Filled> filled) {
     String title = title(request, filled.size());
     double titleHeight = titleHeight(request, grid, title, WIDEST_SCALE);
-    PlanPage plan = new PlanPage(request, grid, type, titleHeight);
+    PlanPage plan = new PlanPage(request, grid, type(request), titleHeight);
     PlanPage.Filled page = plan.filled(request.sheet().title(), waiting, optional.keySet());
     Map<Block, Table> placed = new LinkedHashMap<>(optional);
     placed.keySet().removeAll(page.rest());
@@ -218,7 +223,7 @@ public final class SheetComposer {
     TableFormat format = new TableFormat(request.info().units(), request.info().currency());
     Map<Block, Table> blocks = new LinkedHashMap<>();
     for (Table table : request.optional()) {
-      List<Block> parts = TableBlock.of(table, format, type, grid.content().width());
+      List<Block> parts = TableBlock.of(table, format, type(request), grid.content().width());
       if (parts.size() == 1 && !table.isEmpty()) {
         blocks.put(parts.get(0), table);
       }
@@ -236,7 +241,7 @@ public final class SheetComposer {
   }
 
   private double titleHeight(SheetRequest request, Grid grid, String title, String scale) {
-    return new TitleBlock(request, title, scale, type).height(grid.titleBlockMm());
+    return new TitleBlock(request, title, scale, type(request)).height(grid.titleBlockMm());
   }
 
   private List<Block> blocks(SheetRequest request, Grid grid) {
@@ -244,7 +249,18 @@ public final class SheetComposer {
     double width = grid.content().width();
     // As much as a fresh page offers across all its columns.
     double height = new Page(grid, titleHeight(request, grid, title(request, 1), "")).room(width);
-    return new PanelBlocks(type, format, width, height).of(request.sheet().panels());
+    return new PanelBlocks(type(request), format, width, height).of(request.sheet().panels());
+  }
+
+  /** Whether its pages are read from first to last. */
+  static boolean isRead(SheetRequest request) {
+    return request.sheet().format() == SheetPlan.Format.BOOKLET;
+  }
+
+  /** The same in reading order. */
+  private static List<Block> flow(List<Block> blocks, Page page) {
+    List<Block> rest = page.flow(blocks);
+    return rest.size() == blocks.size() && rest.get(0) == blocks.get(0) ? pour(blocks, page) : rest;
   }
 
   /** Fills a fresh page; returns what is left. At least part of one block is always set. */
@@ -290,7 +306,7 @@ public final class SheetComposer {
     Grid grid = filled.page().grid();
     List<Ink> inks = new ArrayList<>(filled.page().inks());
     inks.add(Ink.Path.box(FRAME, grid.frame()));
-    TitleBlock title = new TitleBlock(request, filled.title(), filled.scale(), type);
+    TitleBlock title = new TitleBlock(request, filled.title(), filled.scale(), type(request));
     inks.addAll(title.inks(grid.titleBlockMm(), grid.frame(), number + " of " + count));
     String id = request.sheet().id() + (filled.part() == 0 ? "" : "-" + (filled.part() + 1));
     String description =

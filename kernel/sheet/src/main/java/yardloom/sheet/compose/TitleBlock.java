@@ -131,18 +131,18 @@ final class TitleBlock {
               fields[i].caption(),
               x,
               y + CELL_GAP_MM,
-              Type.BODY,
+              type.body(),
               false,
               Ink.Align.START,
               Palette.MUTED));
-      double top = y + CELL_GAP_MM + Type.pitch(Type.BODY);
+      double top = y + CELL_GAP_MM + Type.pitch(type.body());
       List<String> value =
           shortened(type.wrap(orNone(fields[i].value()), Type.HEADING, false, room), 2);
       inks.addAll(Type.lines(value, x, top, Type.HEADING, false, Palette.INK));
       height =
           Math.max(
               height,
-              Type.pitch(Type.BODY) + value.size() * Type.pitch(Type.HEADING) + 2 * CELL_GAP_MM);
+              Type.pitch(type.body()) + value.size() * Type.pitch(Type.HEADING) + 2 * CELL_GAP_MM);
     }
     for (int i = 1; i < fields.length; i++) {
       double x = box.x() + i * cell;

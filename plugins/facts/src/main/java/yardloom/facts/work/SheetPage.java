@@ -12,6 +12,8 @@ public enum SheetPage implements SheetUse {
   LAYOUT,
   /** The grading sheet: levels, and what is dug and filled. */
   GRADING,
+  /** The materials sheet: what is laid, ordered and delivered. */
+  MATERIALS,
   /** The crew's map: what it works by in most phases. */
   CREW,
   /** The client's pages: what the yard brings, and what it asks for. */

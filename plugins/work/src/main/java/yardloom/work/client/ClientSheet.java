@@ -66,7 +66,7 @@ public final class ClientSheet implements SheetMaker {
     panels.add(new Panel.TableBlock(days(phases)));
     offers.tables(SheetPage.CLIENT).forEach(t -> panels.add(new Panel.TableBlock(t)));
     return List.of(
-        new SheetPlan(NUMBER, "client", "Your yard", SheetPlan.Format.BOOKLET, panels));
+        new SheetPlan(NUMBER, "client", "Your yard", SheetPlan.Format.PAGE, panels));
   }
 
   private static List<String> summary(

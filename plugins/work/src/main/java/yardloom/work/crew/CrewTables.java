@@ -1,6 +1,7 @@
 package yardloom.work.crew;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Course;
@@ -11,56 +12,64 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Amounts;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
-import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.work.cost.BillSums;
 import yardloom.work.phase.PhaseOrders;
 import yardloom.work.phase.PhaseTime;
 
 /** What is laid and what must be there, under a heading for each phase. */
 final class CrewTables {
+  private static final Column AMOUNT = Column.text("amount", "Amount");
+
   private final Plan plan;
   private final Facts facts;
+  private final TableFormat format;
 
   CrewTables(Plan plan, Facts facts) {
     this.plan = plan;
     this.facts = facts;
+    this.format = new TableFormat(plan.info().units(), plan.info().currency());
   }
 
-  /** What of each stack is laid in which phase, from the ground up. */
+  /** What of each stack is laid in which phase, from the ground up; a row for each surface. */
   Table layers(List<PhaseTime> phases) {
     Table.Builder table =
         Table.titled("crew-layers", "Lay, by phase and surface")
             .column(Column.text("surface", "Surface"))
-            .column(Column.text("layer", "Layer"))
-            .column(Column.of("depth", "Deep", Measure.DEPTH))
-            .column(Column.text("amount", "Amount"));
+            .column(Column.text("layers", "Layers, from the ground up"));
     for (PhaseTime time : phases) {
       boolean named = false;
       for (Surface s : facts.all(YardFacts.SURFACES)) {
-        for (Course course : s.courses()) {
-          if (course.phase() == time.phase().id()) {
-            if (!named) {
-              table.heading(time.phase().title());
-              named = true;
-            }
-            row(table, s, course);
+        String laid =
+            s.courses().stream()
+                .filter(c -> c.phase() == time.phase().id())
+                .map(c -> text(s, c))
+                .collect(Collectors.joining("; "));
+        if (!laid.isEmpty()) {
+          if (!named) {
+            table.heading(time.phase().title());
+            named = true;
           }
+          table.row(Cell.text(s.of().name()), Cell.text(laid));
         }
       }
     }
     return table.build();
   }
 
-  private void row(Table.Builder table, Surface s, Course course) {
-    boolean sheets = course.material() == Material.CARDBOARD && s.sheets().isPresent();
-    table.row(
-        Cell.text(s.of().name()),
-        Cell.text(course.material().title()),
-        course.depth().map(Cell::of).orElse(Cell.BLANK),
-        sheets
-            ? Cell.text(s.sheets().get().value() + " sheets")
-            : Amounts.cell(plan, course.amount()));
+  /** Such as {@code 3 in compost, 0.8 cu yd}. */
+  private String text(Surface s, Course course) {
+    String material = course.material().title();
+    if (course.material() == Material.CARDBOARD && s.sheets().isPresent()) {
+      int sheets = s.sheets().get().value();
+      return sheets + (sheets == 1 ? " sheet of " : " sheets of ") + material;
+    }
+    String depth =
+        course.depth().map(d -> Say.depth(d.value(), plan.info().units()) + " ").orElse("");
+    String amount = format.text(AMOUNT, Amounts.cell(plan, course.amount()));
+    return depth + material + (amount.isEmpty() ? "" : ", " + amount);
   }
 
   /** What to order and have on site, with a box to tick. */

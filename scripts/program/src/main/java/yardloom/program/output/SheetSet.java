@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -23,6 +25,7 @@ import yardloom.kernel.study.DrawnLayer;
 import yardloom.kernel.study.FindingMarks;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 import yardloom.sheet.compose.ComposedSheet;
@@ -99,17 +102,31 @@ public final class SheetSet {
     }
     SheetPlan first =
         plans.stream().filter(SheetSet::isWorkDrawing).findFirst().orElse(plans.get(0));
+    Set<String> pocket = pocketTables(plans);
     List<SheetRequest> requests = new ArrayList<>();
     for (SheetPlan plan : plans) {
       List<Table> optional = new ArrayList<>();
-      SheetRequest request = request(sorted(plan, optional), plan == first);
+      SheetRequest request = request(sorted(plan, pocket, optional), plan == first);
       if (plan == first) {
-        optional.addAll(0, tablesOnNoSheet(plans));
-        request = request.withCautions(outcome.cautions());
+        optional.addAll(0, tablesOnNoSheet());
       }
-      requests.add(request.withOptional(optional));
+      requests.add(request.withCautions(cautions(plan, first, plans)).withOptional(optional));
     }
     return new SheetComposer(FontWidths.shipped()).composeSet(requests);
+  }
+
+  /** Those that speak of the sheet's work; on the first also those whose sheet is not drawn. */
+  private List<Caution> cautions(SheetPlan plan, SheetPlan first, List<SheetPlan> plans) {
+    Set<String> drawn = plans.stream().map(SheetPlan::id).collect(Collectors.toSet());
+    return outcome.cautions().stream()
+        .filter(
+            c ->
+                c.where()
+                    .map(SheetUse::sheetId)
+                    .filter(drawn::contains)
+                    .orElse(first.id())
+                    .equals(plan.id()))
+        .toList();
   }
 
   /** Whether only some of the sheets are wanted; then no other is added. */
@@ -125,18 +142,32 @@ public final class SheetSet {
   }
 
   /** The sheet without tables that need not stand on it; those that may are optional. */
-  private SheetPlan sorted(SheetPlan plan, List<Table> optional) {
+  private SheetPlan sorted(SheetPlan plan, Set<String> pocket, List<Table> optional) {
     List<Panel> panels = new ArrayList<>();
     for (Panel panel : plan.panels()) {
       OnPaper worth =
           panel instanceof Panel.TableBlock t && plan.usual() ? worth(t.table()) : OnPaper.ALWAYS;
-      if (worth == OnPaper.ALWAYS) {
+      boolean elsewhere =
+          panel instanceof Panel.TableBlock t
+              && !plan.format().isPocket()
+              && pocket.contains(t.table().id());
+      if (worth == OnPaper.ALWAYS && !elsewhere) {
         panels.add(panel);
-      } else if (worth == OnPaper.IF_ROOM) {
+      } else if (worth != OnPaper.REPORT) {
         optional.add(((Panel.TableBlock) panel).table());
       }
     }
     return plan.with(panels);
+  }
+
+  /** Tables on pages to carry: whoever works by the sheets has these too. */
+  private static Set<String> pocketTables(List<SheetPlan> plans) {
+    return plans.stream()
+        .filter(p -> p.format().isPocket())
+        .flatMap(p -> p.panels().stream())
+        .filter(Panel.TableBlock.class::isInstance)
+        .map(p -> ((Panel.TableBlock) p).table().id())
+        .collect(Collectors.toSet());
   }
 
   /** Tables that a sheet maker makes for its own sheet alone always stand there. */
@@ -190,7 +221,7 @@ public final class SheetSet {
         .map(Panel.SitePlan.class::cast);
   }
 
-  private List<Table> tablesOnNoSheet(List<SheetPlan> plans) {
+  private List<Table> tablesOnNoSheet() {
     Set<String> shown = new HashSet<>();
     for (SheetPlan sheet : outcome.sheets()) {
       for (Panel panel : sheet.panels()) {
