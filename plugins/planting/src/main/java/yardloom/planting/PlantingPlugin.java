@@ -2,6 +2,7 @@ package yardloom.planting;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
@@ -38,6 +39,7 @@ import yardloom.planting.list.PlantCatalogueList;
 import yardloom.planting.list.PlantList;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
+import yardloom.planting.placing.GrownPicture;
 import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlantPainter;
 import yardloom.planting.placing.PlantPlaces;
@@ -102,7 +104,7 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Painter> painters() {
-    return List.of(new PlantPainter());
+    return List.of(new PlantPainter(), new GrownPicture());
   }
 
   @Override
@@ -144,10 +146,10 @@ public final class PlantingPlugin implements YardPlugin {
     }
     return List.of(
         new Caution(
-            "Some plants here harm people or animals when eaten or touched in the wrong part or"
-                + " season: "
-                + String.join(", ", harmful)
-                + ". Read the planting table; ask a doctor or veterinarian when in doubt.",
-            Source.commonPractice("cautions of the plant catalogue")));
+                "Parts of these harm people or animals, see the planting table: "
+                    + String.join(", ", harmful)
+                    + ".",
+                Source.commonPractice("cautions of the plant catalogue"))
+            .on(SheetPage.PLANTING));
   }
 }

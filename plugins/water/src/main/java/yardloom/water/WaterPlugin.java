@@ -2,6 +2,7 @@ package yardloom.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
@@ -15,6 +16,7 @@ import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.water.balance.BalanceCheck;
 import yardloom.water.balance.MonthTable;
@@ -132,26 +134,26 @@ public final class WaterPlugin implements YardPlugin {
     if (!facts.all(DripRun.KEY).isEmpty()) {
       cautions.add(
           caution(
-              "Dripline fed from the mains needs a backflow preventer that the local code accepts,"
-                  + " so that garden water cannot enter drinking water. Have a licensed plumber"
-                  + " make the connection."));
+              "Dripline on the mains needs a backflow preventer that the code accepts; a licensed"
+                  + " plumber connects it."));
     }
     if (!plan.all(Element.Roof.class).isEmpty()) {
       cautions.add(
           caution(
-              "Stored roof water is not drinking water. Water the soil, not leaves that are eaten;"
-                  + " wash produce; label the taps; screen every opening against mosquitoes and"
-                  + " children."));
+              "Roof water is not for drinking: water the soil, wash produce, label taps, screen every"
+                  + " opening."));
       cautions.add(
           caution(
-              "A full tank weighs 8.3 lb for each gallon (1 kg for each litre). Its footing, its"
-                  + " distance from foundations and its overflow follow the local code; ask a"
-                  + " licensed engineer where it stands on a slope, a deck or fill."));
+              (plan.info().units() == UnitSystem.US
+                      ? "A full tank weighs 8.3 lb a gallon"
+                      : "A full tank weighs 1 kg a litre")
+                  + ": footing and overflow by code, an engineer on slopes, decks or fill."));
     }
     return cautions;
   }
 
   private static Caution caution(String text) {
-    return new Caution(text, Source.commonPractice("usual cautions for garden water"));
+    return new Caution(text, Source.commonPractice("usual cautions for garden water"))
+        .on(SheetPage.IRRIGATION);
   }
 }

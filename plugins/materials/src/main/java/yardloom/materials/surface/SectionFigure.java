@@ -76,7 +76,7 @@ public final class SectionFigure {
     }
     legend.add(LegendEntry.area("soil, not tilled", SOIL));
     double scale = units == UnitSystem.US ? 12 : 10;
-    return new Panel.Figure("Sections through the stacks", figure.marks, legend, 90, scale);
+    return new Panel.Figure("Mulch build-up sections", figure.marks, legend, 90, scale);
   }
 
   private void stack(double x, String key, Surface surface) {

@@ -9,6 +9,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
@@ -23,6 +24,11 @@ public final class ZoneTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(Zone.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
   }
 
   @Override

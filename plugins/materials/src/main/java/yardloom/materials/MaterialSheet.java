@@ -1,4 +1,4 @@
-package yardloom.materials.takeoff;
+package yardloom.materials;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -15,15 +15,20 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.TableMaker;
+import yardloom.materials.load.LoadTable;
+import yardloom.materials.pile.DriverNotes;
 import yardloom.materials.sourcing.SourcesTable;
 import yardloom.materials.surface.DepthPainter;
 import yardloom.materials.surface.SectionFigure;
 import yardloom.materials.surface.StackTable;
 import yardloom.materials.surface.SurfacePainter;
+import yardloom.materials.takeoff.OrderTable;
+import yardloom.materials.takeoff.Pockets;
+import yardloom.materials.takeoff.TakeOffTable;
 
-/** Surfaces, stacks, take-off and orders. */
+/** Surfaces, build-up, take-off, orders and what the driver needs. */
 public final class MaterialSheet implements SheetMaker {
-  private static final int MATERIALS = 40;
+  private static final int MATERIALS = 20;
 
   @Override
   public String id() {
@@ -37,6 +42,8 @@ public final class MaterialSheet implements SheetMaker {
         YardFacts.MULCH_TOTALS,
         YardFacts.SUPPLIES,
         Pockets.FACT,
+        YardFacts.PILES,
+        YardFacts.LOADS,
         YardFacts.BILL);
   }
 
@@ -50,12 +57,21 @@ public final class MaterialSheet implements SheetMaker {
     panels.add(Panel.SitePlan.yardWith(ground(offers)));
     panels.add(SectionFigure.of(surfaces, plan.info().units()));
     for (TableMaker maker :
-        List.of(new StackTable(), new TakeOffTable(), new OrderTable(), new SourcesTable())) {
+        List.of(
+            new StackTable(),
+            new TakeOffTable(),
+            new OrderTable(),
+            new LoadTable(),
+            new SourcesTable())) {
       panels.add(new Panel.TableBlock(maker.make(plan, facts)));
+    }
+    List<String> driver = DriverNotes.of(plan, facts);
+    if (!driver.isEmpty()) {
+      panels.add(new Panel.Notes("For the driver", driver));
     }
     panels.add(
         new Panel.Notes(
-            "Laying the stack",
+            "Laying the mulch",
             List.of(
                 "Mow low, remove tough weeds, water. Do not till.",
                 "Cardboard without tape, staples or gloss, lapped, wetted, covered the same day: paths"
@@ -63,7 +79,7 @@ public final class MaterialSheet implements SheetMaker {
                 "Keep chips off trunks, stems and walls as drawn.",
                 "Trees and shrubs go in before the cardboard; cut it to fit round them.",
                 "Plant the rest through the cardboard, lay the dripline, then the last chips.")));
-    return List.of(new SheetPlan(MATERIALS, "materials", "Materials", panels));
+    return List.of(new SheetPlan(MATERIALS, "materials", "Materials and delivery", panels));
   }
 
   private static Set<String> ground(Offers offers) {

@@ -2,54 +2,25 @@ package yardloom.materials.pile;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.DropPile;
-import yardloom.facts.work.SheetPage;
-import yardloom.kernel.draw.Offers;
-import yardloom.kernel.draw.Panel;
-import yardloom.kernel.draw.SheetMaker;
-import yardloom.kernel.draw.SheetPlan;
-import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.materials.load.LoadTable;
 
-/** What the truck driver needs: a page for the cab. */
-public final class DeliverySheet implements SheetMaker {
-  private static final int NUMBER = 41;
+/** What a truck driver has to know before the bed goes up. */
+public final class DriverNotes {
   private static final Length OVERHEAD = Length.feet(20);
 
-  @Override
-  public String id() {
-    return "materials.delivery";
-  }
+  private DriverNotes() {}
 
-  @Override
-  public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.PILES, YardFacts.LOADS);
-  }
-
-  @Override
-  public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
+  /** The paragraphs; none if nothing is tipped. */
+  public static List<String> of(Plan plan, Facts facts) {
     List<DropPile> piles = facts.all(YardFacts.PILES);
-    if (piles.isEmpty()) {
-      return List.of();
-    }
-    return List.of(
-        new SheetPlan(
-            NUMBER,
-            "delivery",
-            "Delivery",
-            SheetPlan.Format.PAGE,
-            List.of(
-                new Panel.Notes("For the driver", driver(plan, piles)),
-                Panel.SitePlan.yardWith(offers.layers(SheetPage.WAYS)),
-                new Panel.TableBlock(new LoadTable().make(plan, facts)))));
+    return piles.isEmpty() ? List.of() : driver(plan, piles);
   }
 
   private static List<String> driver(Plan plan, List<DropPile> piles) {
