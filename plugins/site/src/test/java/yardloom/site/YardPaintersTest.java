@@ -125,7 +125,7 @@ class YardPaintersTest {
             "Lot",
             "Lot line",
             "Labels",
-            "Beds",
+            "Beds", "Mulched whole",
             "Paths",
             "Paving",
             "Buildings",

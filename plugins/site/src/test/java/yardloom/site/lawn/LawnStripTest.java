@@ -82,4 +82,23 @@ class LawnStripTest {
     bed("c", 33, 40, 4, 20);
     assertEquals(List.of(), LawnStrip.of(draft.freeze()));
   }
+
+  /** A lawn turned over up to 9 in from the fence line leaves 0.75 × 30 = 22.5 sq ft of grass. */
+  @Test
+  void stripBesideGroundMulchedWhole_isJoinedToIt() {
+    GroundWords.mulchedGround(in, "turned", Shape.rectangle(p(0.75, 90), ft(59.25), ft(30)), null);
+    LawnStrip strip = LawnStrip.of(draft.freeze()).get(0);
+    assertEquals("mulched ground \"turned\"", strip.names());
+    assertEquals(22.5, strip.ground().area().squareFeet(), 0.9);
+    assertEquals("join it to the mulched ground, or sheet-mulch it", strip.advice());
+  }
+
+  /** Beds in it leave aisles of chips, not lawn. */
+  @Test
+  void gapBetweenBedsInMulchedGround_isNoStrip() {
+    GroundWords.mulchedGround(in, "turned", Shape.rectangle(p(0, 30), ft(60), ft(90)), null);
+    bed("a", 20, 40, 4, 20);
+    bed("b", 26, 40, 4, 20);
+    assertEquals(List.of(), LawnStrip.of(draft.freeze()));
+  }
 }
