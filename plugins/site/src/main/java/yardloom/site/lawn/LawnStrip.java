@@ -17,7 +17,8 @@ import yardloom.site.element.Covering;
  * nobody wants to keep.
  *
  * <p>Open ground is the lot without all that covers it. Narrow is what no circle of {@link #MOWN}
- * that lies in the open ground reaches; pieces of less than a square foot, such as the corners that
+ * that lies in the open ground reaches. What lies within {@link #SLIVER} of both
+ * a fence and the lot line is behind the fence and not counted; pieces of less than a square foot, such as the corners that
  * no circle fits, do not count.
  *
  * @param beside the beds and mulched ground that it touches, beds first
@@ -78,7 +79,8 @@ public record LawnStrip(List<Element> beside, Shape ground, Length width) {
       return List.of();
     }
     Shape covered = Shape.union(Covering.elements(plan).stream().map(Element::shape).toList());
-    Shape open = plan.lot().get().shape().minus(covered);
+    Shape lot = plan.lot().get().shape();
+    Shape open = lot.minus(covered).minus(behindFences(plan, lot));
     Length half = MOWN.div(2);
     Shape narrow = open.minus(open.shrunk(half).grown(half));
     List<LawnStrip> strips = new ArrayList<>();
@@ -91,6 +93,14 @@ public record LawnStrip(List<Element> beside, Shape ground, Length width) {
     }
     strips.sort(Comparator.comparing((LawnStrip s) -> s.ground().centroid()));
     return List.copyOf(strips);
+  }
+
+  /** Fences stand a little inside the lot line; what is left behind them is no lawn. */
+  private static Shape behindFences(Plan plan, Shape lot) {
+    Shape fences =
+        Shape.union(
+            plan.all(Element.Fence.class).stream().map(f -> f.shape().grown(SLIVER)).toList());
+    return fences.minus(lot.shrunk(SLIVER));
   }
 
   private static Length widest(Shape part) {
