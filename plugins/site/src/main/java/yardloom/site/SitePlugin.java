@@ -48,6 +48,8 @@ import yardloom.site.ground.GroundTables;
 import yardloom.site.ground.LevelRules;
 import yardloom.site.ground.LevelWords;
 import yardloom.site.ground.SwalePainter;
+import yardloom.site.lawn.GroundPainter;
+import yardloom.site.lawn.GroundWords;
 import yardloom.site.lawn.LawnStripCalculator;
 import yardloom.site.lawn.LawnStripCheck;
 import yardloom.site.lawn.LawnStripTable;
@@ -117,6 +119,7 @@ public final class SitePlugin implements YardPlugin {
                 BuiltWords.class,
                 TreeWords.class,
                 BedWords.class,
+                GroundWords.class,
                 LevelWords.class,
                 EarthWords.class,
                 RestrictionWords.class,
@@ -145,6 +148,7 @@ public final class SitePlugin implements YardPlugin {
         new ShapeRule("site.deed", SurveyRules::deeds),
         new ShapeRule("site.drain-field", DrainFieldRules::near),
         new ShapeRule("site.fall-from-house", GroundRules::fallFromHouse),
+        new ShapeRule("site.ground-outside-lot", LotRules::groundOutsideLot),
         new ShapeRule("site.keep-out", BedRules::keepOut),
         new ShapeRule("site.path-building", PathRules::throughBuilding),
         new ShapeRule("site.path-slope", GroundRules::pathSlope),
@@ -174,6 +178,7 @@ public final class SitePlugin implements YardPlugin {
         new LotPainter(),
         new ContourPainter(),
         new SetbackPainter(),
+        new GroundPainter(),
         new PavingPainter(),
         new PathPainter(),
         new BedPainter(),

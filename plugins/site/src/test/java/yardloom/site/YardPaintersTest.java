@@ -127,6 +127,7 @@ class YardPaintersTest {
             "Lot line",
             "Labels",
             "Beds",
+            "Mulched whole",
             "Paths",
             "Paving",
             "Buildings",
