@@ -1,6 +1,7 @@
 package yardloom.water.drip;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -85,12 +86,9 @@ public record BedHydraulics(
     Emitter emitter = Emitter.rated(choice.emitter().cubicMetresPerSecond(), headM(), TURBULENT);
     PipeNetwork.Solution solved = network(joined, choice, emitter).solve();
     DoubleSummaryStatistics flows =
-        solved.emitterM3s().values().stream()
-            .filter(q -> q > 0)
-            .mapToDouble(q -> q)
-            .summaryStatistics();
+        Arrays.stream(solved.outletsM3s()).filter(q -> q > 0).summaryStatistics();
     // The least of all joints: those of the header lie upstream of outlets and have more.
-    double leastM = solved.pressureM().values().stream().mapToDouble(p -> p).min().orElseThrow();
+    double leastM = solved.leastPressureM();
     boolean isDry = flows.getCount() < outlets.value();
     double leastFlow = isDry ? 0 : flows.getMin();
     return new BedHydraulics(
@@ -124,7 +122,7 @@ public record BedHydraulics(
 
   private static double lowQuarter(PipeNetwork.Solution solved) {
     return CatchUniformity.of(
-            solved.emitterM3s().values().stream().filter(q -> q > 0).mapToDouble(q -> q).toArray())
+            Arrays.stream(solved.outletsM3s()).filter(q -> q > 0).toArray())
         .lowQuarter();
   }
 
