@@ -22,12 +22,17 @@ import yardloom.water.drip.DripCalculator;
 import yardloom.water.drip.DripPainter;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
-import yardloom.water.drip.HydraulicsTable;
-import yardloom.water.drip.PartsTable;
+import yardloom.water.drip.RouteCalculator;
+import yardloom.water.head.HeadWords;
 import yardloom.water.lawn.LawnCalculator;
 import yardloom.water.lawn.LawnCheck;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.lawn.LawnWords;
+import yardloom.water.line.HydraulicsTable;
+import yardloom.water.line.IrrigationChecks;
+import yardloom.water.line.LineCalculator;
+import yardloom.water.line.PartsTable;
+import yardloom.water.line.ZoneTable;
 import yardloom.water.need.DemandCalculator;
 import yardloom.water.need.EstablishmentTable;
 import yardloom.water.need.NeedWords;
@@ -40,11 +45,8 @@ import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.roof.RoofWords;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
-import yardloom.water.zone.IrrigationChecks;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
-import yardloom.water.zone.ZoneTable;
-import yardloom.water.zone.ZoneWords;
 
 /** The water plugin. */
 public final class WaterPlugin implements YardPlugin {
@@ -67,7 +69,7 @@ public final class WaterPlugin implements YardPlugin {
                 NeedWords.class,
                 LawnWords.class,
                 DripWords.class,
-                ZoneWords.class,
+                HeadWords.class,
                 RoofWords.class,
                 OverflowWords.class)));
   }
@@ -78,8 +80,10 @@ public final class WaterPlugin implements YardPlugin {
         new WeatherCalculator(),
         new DemandCalculator(),
         new RoofCalculator(),
+        new RouteCalculator(),
         new DripCalculator(),
         new ZoneCalculator(),
+        new LineCalculator(),
         new LawnCalculator());
   }
 

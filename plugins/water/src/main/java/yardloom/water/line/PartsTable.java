@@ -1,4 +1,4 @@
-package yardloom.water.drip;
+package yardloom.water.line;
 
 import java.util.Set;
 import yardloom.facts.BillGroup;

@@ -1,4 +1,4 @@
-package yardloom.water.zone;
+package yardloom.water.line;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -13,12 +13,14 @@ import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.water.drip.DripRun;
+import yardloom.water.zone.Zone;
 
 /** Holds dripline against what tube and supply can carry and the soil can take. */
 public final class IrrigationChecks implements Check {
@@ -34,14 +36,16 @@ public final class IrrigationChecks implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(DripRun.KEY, Zone.KEY, YardFacts.SOIL);
+    return Set.of(
+        DripRun.KEY, BedHydraulics.KEY, Zone.KEY, ZoneLine.KEY, Trenches.KEY, YardFacts.SOIL);
   }
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> found = new ArrayList<>();
     for (DripRun run : facts.all(DripRun.KEY)) {
-      if (run.isUneven()) {
+      BedHydraulics solved = BedHydraulics.of(run.bed(), facts);
+      if (solved.isUneven()) {
         found.add(
             Finding.of(
                     id(),
@@ -50,8 +54,8 @@ public final class IrrigationChecks implements Check {
                         Locale.ROOT,
                         "outlets of the bed differ by %.0f percent; 10 percent is usual, which a row"
                             + " of up to %s keeps",
-                        run.hydraulics().variation().value() * 100,
-                        length(plan, run.hydraulics().longestRun().value())),
+                        solved.variation().value() * 100,
+                        length(plan, solved.longestRun().value())),
                     "feed the rows from their middle, shorten them, or use outlets that compensate"
                         + " pressure",
                     EVEN)
@@ -74,7 +78,7 @@ public final class IrrigationChecks implements Check {
                         + both(plan, zone.limit().value()),
                     "use outlets of less flow, wider spacing, or split the bed",
                     zone.limit().source())
-                .about(zone.beds().get(0), placeOf(facts, zone)));
+                .about(zone.beds().get(0), placeOf(facts, zone.beds().get(0))));
       }
     }
     return found;
@@ -84,7 +88,7 @@ public final class IrrigationChecks implements Check {
    * One finding, on the fastest bed: water that the soil does not take runs off under the chips.
    */
   private void fasterThanSoil(Plan plan, Facts facts, Derived<Length> intake, List<Finding> found) {
-    facts.all(DripRun.KEY).stream()
+    facts.all(BedHydraulics.KEY).stream()
         .filter(r -> r.rate().value().compareTo(intake.value()) > 0)
         .max(Comparator.comparing(r -> r.rate().value()))
         .ifPresent(
@@ -99,7 +103,7 @@ public final class IrrigationChecks implements Check {
                                 + perHour(plan, intake.value()),
                             "water in short turns with an hour between, or use outlets of less flow",
                             SOAKS)
-                        .about(fastest.bed(), fastest.place())));
+                        .about(fastest.bed(), placeOf(facts, fastest.bed()))));
   }
 
   private static String length(Plan plan, Length length) {
@@ -118,9 +122,9 @@ public final class IrrigationChecks implements Check {
             String.format(Locale.ROOT, "%.0f mm an hour", depth.millimetres()));
   }
 
-  private static SourceRef placeOf(Facts facts, Zone zone) {
+  private static SourceRef placeOf(Facts facts, ElementId bed) {
     return facts.all(DripRun.KEY).stream()
-        .filter(r -> r.bed().equals(zone.beds().get(0)))
+        .filter(r -> r.bed().equals(bed))
         .findFirst()
         .map(DripRun::place)
         .orElse(SourceRef.NONE);
