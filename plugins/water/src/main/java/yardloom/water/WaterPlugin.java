@@ -19,7 +19,6 @@ import yardloom.kernel.vocab.Vocabulary;
 import yardloom.water.balance.BalanceCheck;
 import yardloom.water.balance.MonthTable;
 import yardloom.water.drip.DripCalculator;
-import yardloom.water.drip.DripPainter;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
 import yardloom.water.drip.RouteCalculator;
@@ -28,9 +27,13 @@ import yardloom.water.lawn.LawnCalculator;
 import yardloom.water.lawn.LawnCheck;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.lawn.LawnWords;
+import yardloom.water.line.DripPainter;
+import yardloom.water.line.HeadTable;
 import yardloom.water.line.HydraulicsTable;
 import yardloom.water.line.IrrigationChecks;
 import yardloom.water.line.LineCalculator;
+import yardloom.water.line.LinePainter;
+import yardloom.water.line.LineTable;
 import yardloom.water.line.PartsTable;
 import yardloom.water.line.ZoneTable;
 import yardloom.water.need.DemandCalculator;
@@ -99,7 +102,7 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<Painter> painters() {
-    return List.of(new DripPainter(), new ZonePainter());
+    return List.of(new LinePainter(), new DripPainter(), new ZonePainter());
   }
 
   @Override
@@ -108,6 +111,8 @@ public final class WaterPlugin implements YardPlugin {
         new MonthTable(),
         new IrrigationTable(),
         new HydraulicsTable(),
+        new HeadTable(),
+        new LineTable(),
         new PartsTable(),
         new ZoneTable(),
         new TankTable(),

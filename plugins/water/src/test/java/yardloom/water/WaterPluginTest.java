@@ -617,7 +617,7 @@ class WaterPluginTest extends PluginContract {
                 f ->
                     f.text()
                         .equals(
-                            "the dripline gives 1.61 in an hour (37 mm an hour), the soil takes 0.10"
+                            "the dripline gives 1.61 in an hour (41 mm an hour), the soil takes 0.10"
                                 + " in an hour (3 mm an hour)")),
         () -> outcome.findings().toString());
     assertTrue(outcome().findings().stream().noneMatch(f -> f.text().contains("the soil takes")));

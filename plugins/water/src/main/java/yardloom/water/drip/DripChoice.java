@@ -43,10 +43,15 @@ public record DripChoice(
   static final double COMPENSATING = 0.03;
 
   /** Below this outlets that compensate begin to fail; from memory. */
-  static final Pressure LEAST = Pressure.psi(8);
+  public static final Pressure LEAST = Pressure.psi(8);
 
   /** Of common 17 mm dripline; from memory. */
   static final Length USUAL_BORE = Length.millimetres(14.5);
+
+  /** Whether outlets that compensate cannot do so at that pressure. */
+  public boolean isTooLow(Pressure pressure) {
+    return isCompensating && pressure.compareTo(LEAST) < 0;
+  }
 
   /** The outlet as hydraulics take it. */
   public Emitter outlet() {

@@ -13,12 +13,15 @@ import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Pressure;
+import yardloom.water.drip.DripChoice;
 import yardloom.water.drip.DripRun;
 import yardloom.water.zone.Zone;
 
@@ -28,6 +31,14 @@ public final class IrrigationChecks implements Check {
       Source.commonPractice("water comes no faster than the soil takes it");
   private static final Source EVEN =
       Source.commonPractice("outlet flows along one row differ by at most 10 percent");
+
+  private static final Source WAYS =
+      Source.commonPractice("pipe lies on open ground and along edges, not under walls or in beds");
+  private static final Source WATERED =
+      Source.commonPractice("every bed is watered, or is meant to stay dry");
+
+  /** Below this share of the rated flow water is too little to speak of evenness. */
+  private static final double WEAK = 0.5;
 
   @Override
   public String id() {
@@ -66,6 +77,9 @@ public final class IrrigationChecks implements Check {
         .find(YardFacts.SOIL)
         .flatMap(SoilProfile::intakePerHour)
         .ifPresent(intake -> fasterThanSoil(plan, facts, intake, found));
+    lowPressure(plan, facts, found);
+    noWay(facts, found);
+    noWater(plan, facts, found);
     for (Zone zone : facts.all(Zone.KEY)) {
       if (zone.flow().value().compareTo(zone.limit().value().times(1 + 1e-9)) > 0) {
         found.add(
@@ -82,6 +96,81 @@ public final class IrrigationChecks implements Check {
       }
     }
     return found;
+  }
+
+  /** Outlets that get no water at all, or less than half of what they are rated for. */
+  private void lowPressure(Plan plan, Facts facts, List<Finding> found) {
+    for (DripRun run : facts.all(DripRun.KEY)) {
+      BedHydraulics solved = BedHydraulics.of(run.bed(), facts);
+      Pressure least = solved.least().value();
+      boolean isDry = least.compareTo(Pressure.ZERO) <= 0;
+      boolean isWeak =
+          solved.flow().value().compareTo(run.rated().value().times(WEAK)) < 0
+              || run.choice().isTooLow(least);
+      if (isDry || isWeak) {
+        found.add(
+            Finding.of(
+                    id(),
+                    Severity.WARNING,
+                    isDry
+                        ? "outlets of the bed get no water: the ground or the lines take all pressure"
+                        : "outlets of the bed have "
+                            + pressure(plan, least)
+                            + " at least and give "
+                            + both(plan, solved.flow().value())
+                            + " of the rated "
+                            + both(plan, run.rated().value()),
+                    "raise the tank, feed the bed from higher up, widen the pipe, or use outlets for"
+                        + " low pressure",
+                    EVEN)
+                .about(run.bed(), run.place()));
+      }
+    }
+  }
+
+  private void noWay(Facts facts, List<Finding> found) {
+    facts
+        .find(Trenches.KEY)
+        .filter(t -> !t.missed().isEmpty())
+        .ifPresent(
+            t ->
+                found.add(
+                    Finding.of(
+                        id(),
+                        Severity.WARNING,
+                        "no way for pipe leads from the tap to " + String.join(", ", t.missed()),
+                        "leave open ground or a path between the tap and the bed; its line is"
+                            + " neither drawn nor bought",
+                        WAYS)));
+  }
+
+  /** Where some beds have dripline, one without is an oversight unless the plan says otherwise. */
+  private void noWater(Plan plan, Facts facts, List<Finding> found) {
+    List<DripRun> runs = facts.all(DripRun.KEY);
+    if (runs.isEmpty()) {
+      return;
+    }
+    for (Element.Bed bed : plan.all(Element.Bed.class)) {
+      boolean isWatered = runs.stream().anyMatch(r -> r.waters().contains(bed.id()));
+      if (!isWatered && bed.attributes().all(DripChoice.DRY).isEmpty()) {
+        found.add(
+            Finding.of(
+                    id(),
+                    Severity.NOTE,
+                    "the bed has no dripline while others have",
+                    "lay `drip` in it, or say `dry 'why'` in its block",
+                    WATERED)
+                .about(bed.id(), bed.place()));
+      }
+    }
+  }
+
+  private static String pressure(Plan plan, Pressure pressure) {
+    return plan.info()
+        .units()
+        .both(
+            String.format(Locale.ROOT, "%.1f psi", pressure.psi()),
+            String.format(Locale.ROOT, "%.0f kPa", pressure.kilopascals()));
   }
 
   /**

@@ -40,6 +40,8 @@ public final class LineCalculator implements Calculator {
   private static final Source TRENCH =
       Source.commonPractice("pipe lies along the edges of paths and beds, zones share a trench");
 
+  private static final double SAME_M = 1e-6;
+
   @Override
   public String id() {
     return "water.lines";
@@ -69,7 +71,7 @@ public final class LineCalculator implements Calculator {
       lines.add(solve(plan, zone, its, tree, ways, tap, out));
     }
     lines.forEach(line -> out.give(ZoneLine.KEY, line));
-    Optional<Trenches> trenches = tree.map(t -> trenches(t, ways.orElseThrow(), beds));
+    Optional<Trenches> trenches = tree.map(t -> trenches(t, ways.orElseThrow(), beds, lines));
     trenches.ifPresent(t -> out.give(Trenches.KEY, t));
     List<BillLine> bill = LineBill.of(plan, in.all(DripRun.KEY), lines, trenches);
     bill.forEach(line -> out.give(YardFacts.BILL, line));
@@ -89,14 +91,18 @@ public final class LineCalculator implements Calculator {
     return feeds;
   }
 
-  private static Trenches trenches(LineTree tree, LineWays ways, Map<String, DripRun> beds) {
+  private static Trenches trenches(
+      LineTree tree, LineWays ways, Map<String, DripRun> beds, List<ZoneLine> zones) {
     Derived.Builder length = Derived.by("sum over trenches of length", TRENCH);
     Derived.Builder paved = Derived.by("sum over trenches of what lies under paving", TRENCH);
     Length sum = Length.ZERO;
     Length under = Length.ZERO;
-    int number = 0;
+    List<Trenches.Trench> found = new ArrayList<>();
     for (Line trench : tree.trenches()) {
-      number++;
+      found.add(
+          new Trenches.Trench(
+              trench, pipesIn(trench, zones), ways.ground().piecesUnderPaving(trench)));
+      int number = found.size();
       Length its = ways.ground().underPaving(trench);
       sum = sum.plus(trench.length());
       under = under.plus(its);
@@ -105,7 +111,20 @@ public final class LineCalculator implements Calculator {
     }
     List<String> missed =
         feeds(beds).stream().map(LineWays.Feed::name).filter(f -> !tree.reaches(f)).toList();
-    return new Trenches(tree.trenches(), length.gives(sum), paved.gives(under), missed);
+    return new Trenches(found, length.gives(sum), paved.gives(under), missed);
+  }
+
+  /** The runs of each zone that lie in a trench: those that pass its middle. */
+  private static List<Trenches.Pipe> pipesIn(Line trench, List<ZoneLine> zones) {
+    List<Trenches.Pipe> pipes = new ArrayList<>();
+    Point middle = trench.middle();
+    for (ZoneLine zone : zones) {
+      zone.runs().stream()
+          .filter(r -> r.way().nearest(middle).distance(middle).metres() < SAME_M)
+          .findFirst()
+          .ifPresent(r -> pipes.add(new Trenches.Pipe(zone.number(), r.size())));
+    }
+    return pipes;
   }
 
   private static ZoneLine solve(
@@ -163,10 +182,10 @@ public final class LineCalculator implements Calculator {
               size,
               carried(runs, r),
               flow,
-              Derived.by("flow / (π / 4 × bore²)", SPEED)
+              Derived.by("flow × 1 s / (π / 4 × bore²)", SPEED)
                   .from("flow", flow)
                   .from("bore", size.bore())
-                  .gives(speed),
+                  .gives(Length.metres(speed)),
               Water.pressure(Length.metres(ZoneNetwork.endM(chosen.solved(), r))),
               ways.map(w -> w.ground().underPaving(run.way())).orElse(Length.ZERO)));
     }

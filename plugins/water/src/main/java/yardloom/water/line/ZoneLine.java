@@ -39,6 +39,7 @@ public record ZoneLine(
    *
    * @param from the run before it, -1 at the valve
    * @param to the beds and rings whose water it carries, by feed
+   * @param speed way of the water in a second
    * @param paved how much of it lies under paving
    */
   public record PipeRun(
@@ -47,7 +48,7 @@ public record ZoneLine(
       PipeSize size,
       List<String> to,
       Flow flow,
-      Derived<Double> speedMs,
+      Derived<Length> speed,
       Pressure end,
       Length paved) {
     public PipeRun {

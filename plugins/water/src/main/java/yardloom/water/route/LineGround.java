@@ -1,6 +1,7 @@
 package yardloom.water.route;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
@@ -128,6 +129,23 @@ public final class LineGround {
   /** How much of a line lies under paving. */
   public Length underPaving(Line line) {
     return Length.metres(pavedM(line));
+  }
+
+  /** The pieces of a line under paving. */
+  public List<Line> piecesUnderPaving(Line line) {
+    List<Line> pieces = new ArrayList<>();
+    for (Shape shape : paved) {
+      Geometry under = line.jts().intersection(shape.jts());
+      for (int i = 0; i < under.getNumGeometries(); i++) {
+        Coordinate[] c = under.getGeometryN(i).getCoordinates();
+        if (c.length > 1) {
+          pieces.add(
+              Line.through(
+                  Arrays.stream(c).map(at -> Point.metres(at.x, at.y)).toList()));
+        }
+      }
+    }
+    return pieces;
   }
 
   private double pavedM(Line line) {
