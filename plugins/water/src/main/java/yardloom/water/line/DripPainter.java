@@ -1,4 +1,4 @@
-package yardloom.water.drip;
+package yardloom.water.line;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,11 +15,18 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.SheetUse;
+import yardloom.water.drip.DripRun;
+import yardloom.water.zone.Zone;
 
-/** Draws the rows of dripline and the header that joins them. */
+/**
+ * Draws the rows of dripline and the header that joins them; rows of different zones have different
+ * dashes, which stay apart in black and white.
+ */
 public final class DripPainter implements Painter {
-  private static final Style ROW = Style.line("dripline", "#1f6fb2", 0.18).dashed("2 0.8");
-  private static final Style HEADER = Style.line("drip-header", "#1f6fb2", 0.35);
+  private static final List<String> DASHES =
+      List.of("2 0.8", "0.6 0.6", "4 0.8 0.6 0.8", "4 0.8", "1.2 0.5 0.4 0.5 0.4 0.5", "6 1.6");
+  private static final String COLOUR = "#1f6fb2";
+  private static final Style HEADER = Style.line("drip-header", COLOUR, 0.35);
 
   @Override
   public Layer layer() {
@@ -28,7 +35,7 @@ public final class DripPainter implements Painter {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(DripRun.KEY);
+    return Set.of(DripRun.KEY, BedHydraulics.KEY, Zone.KEY);
   }
 
   @Override
@@ -36,12 +43,18 @@ public final class DripPainter implements Painter {
     return Set.of(WorkPhase.DRIP, SheetPage.IRRIGATION);
   }
 
+  private static Style row(int zone) {
+    return Style.line("dripline-" + zone, COLOUR, 0.18)
+        .dashed(DASHES.get((zone - 1) % DASHES.size()));
+  }
+
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
     for (DripRun run : facts.all(DripRun.KEY)) {
+      Style style = row(BedHydraulics.of(run.bed(), facts).zone());
       for (Line row : run.rows()) {
-        marks.add(new Mark.Stroke(row, ROW, "dripline in " + run.bed().name()));
+        marks.add(new Mark.Stroke(row, style, "dripline in " + run.bed().name()));
       }
       for (Line header : run.headers()) {
         marks.add(new Mark.Stroke(header, HEADER, "header in " + run.bed().name()));
@@ -52,9 +65,13 @@ public final class DripPainter implements Painter {
 
   @Override
   public List<LegendEntry> legend(Plan plan, Facts facts) {
-    if (facts.all(DripRun.KEY).isEmpty()) {
-      return List.of();
+    List<LegendEntry> entries = new ArrayList<>();
+    for (Zone zone : facts.all(Zone.KEY)) {
+      entries.add(LegendEntry.line("Dripline of zone " + zone.number(), row(zone.number())));
     }
-    return List.of(LegendEntry.line("Dripline", ROW), LegendEntry.line("Drip header", HEADER));
+    if (!entries.isEmpty()) {
+      entries.add(LegendEntry.line("Drip header", HEADER));
+    }
+    return entries;
   }
 }

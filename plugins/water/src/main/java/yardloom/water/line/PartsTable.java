@@ -1,4 +1,4 @@
-package yardloom.water.drip;
+package yardloom.water.line;
 
 import java.util.Set;
 import yardloom.facts.BillGroup;
@@ -56,8 +56,9 @@ public final class PartsTable implements TableMaker {
     }
     if (any) {
       table.note(
-          "The line from the tap to the beds, tees, elbows and stakes are not counted here. Which"
-              + " backflow preventer is needed, and where it stands, the local code says.");
+          "Counted from the lines that are drawn: a tee at each fork, an elbow at each bend of more"
+              + " than 30°, a stake every 3 ft (0.9 m) of dripline. Which backflow preventer is"
+              + " needed, and where it stands, the local code says.");
     }
     return table.build();
   }

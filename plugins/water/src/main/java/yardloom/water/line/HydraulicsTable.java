@@ -1,4 +1,4 @@
-package yardloom.water.drip;
+package yardloom.water.line;
 
 import java.util.List;
 import java.util.Set;
@@ -10,6 +10,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.water.drip.DripRun;
 
 /** What the tubes of each bed take from pressure and flow, and how long a row may be. */
 public final class HydraulicsTable implements TableMaker {
@@ -22,7 +23,7 @@ public final class HydraulicsTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(DripRun.KEY);
+    return Set.of(BedHydraulics.KEY, DripRun.KEY);
   }
 
   @Override
@@ -30,36 +31,43 @@ public final class HydraulicsTable implements TableMaker {
     Table.Builder table =
         Table.titled(ID, "Pressure and flow of dripline")
             .column(Column.text("bed", "Bed"))
+            .column(Column.of("zone", "Zone", Measure.COUNT))
             .column(Column.of("rated", "Rated flow", Measure.FLOW))
             .column(Column.of("flow", "Flow", Measure.FLOW))
+            .column(Column.of("inlet", "Pressure at the feed", Measure.PRESSURE))
             .column(Column.of("least", "Least pressure", Measure.PRESSURE))
             .column(Column.of("variation", "Flow variation", Measure.PERCENT))
             .column(Column.of("low-quarter", "Distribution uniformity", Measure.PERCENT))
             .column(Column.of("design", "Emission uniformity", Measure.PERCENT))
+            .column(Column.of("allowed-drop", "Pressure may fall by", Measure.PERCENT))
             .column(Column.of("longest-row", "Longest row", Measure.LENGTH))
             .column(Column.of("longest-run", "A row may be", Measure.LENGTH));
     List<DripRun> runs = facts.all(DripRun.KEY);
     for (DripRun run : runs) {
-      BedHydraulics solved = run.hydraulics();
+      BedHydraulics solved = BedHydraulics.of(run.bed(), facts);
       table.row(
           Cell.text(run.bed().name()),
-          Cell.of(solved.rated()),
+          Cell.number(solved.zone()),
+          Cell.of(run.rated()),
           Cell.of(solved.flow()),
+          Cell.of(solved.inlet()),
           Cell.of(solved.least()),
           Cell.of(solved.variation()),
           solved.lowQuarter().map(Cell::of).orElse(Cell.BLANK),
           Cell.of(solved.design()),
+          Cell.of(solved.allowedDrop()),
           Cell.of(solved.longestRow()),
           Cell.of(solved.longestRun()));
     }
     if (!runs.isEmpty()) {
       table.note(
-          "Rows on a header fed at its end with 20 psi (138 kPa), at which the outlets are taken to"
-              + " give their rated flow; level ground, outlets that do not compensate, tube and"
-              + " header of 14.5 mm inside (from memory). A row may be: alone on its feed, with"
-              + " outlet flows that differ by at most 10 percent. Distribution uniformity: mean of the"
-              + " quarter of outlets that gives least over the mean; emission uniformity: also for"
-              + " outlets that differ by 5 percent as they are made (from memory).");
+          "While the whole zone runs, from the tap to every outlet. Outlets follow their exponent"
+              + " of pressure (0.5 unless the plan says otherwise, from memory). Pressure may fall"
+              + " by: along a row, before its flow has fallen by 10 percent. A row may be: alone on"
+              + " its feed, level, with flows that differ by at most 10 percent. Distribution"
+              + " uniformity: mean of the quarter of outlets that gives least over the mean;"
+              + " emission uniformity: also for outlets that differ by 5 percent as they are made"
+              + " (from memory).");
     }
     return table.build();
   }
