@@ -76,6 +76,15 @@ public final class Study {
     return said;
   }
 
+  /**
+   * What the checks find, without tables, drawings and sheets; the same as those of {@link #of}.
+   *
+   * @throws yardloom.kernel.problem.PlanException if the plan's data make a calculation impossible
+   */
+  public List<Finding> check(Plan plan) {
+    return findings(plan, plugins.graph().run(plan));
+  }
+
   private List<Painter> painters() {
     return plugins.all().stream().flatMap(p -> p.painters().stream()).toList();
   }
