@@ -49,14 +49,15 @@ public final class JobCalculator implements Calculator {
     }
     MulchTotals totals = in.get(YardFacts.MULCH_TOTALS);
     give(out, WorkTask.STAKE_OUT, WorkPhase.STAKE, totals.ground());
-    give(out, WorkTask.MOW, WorkPhase.MOW, totals.ground());
     give(
         out,
         WorkTask.CUT_EDGE,
         WorkPhase.EDGE,
         Derived.by("edge of all surfaces together where they meet lawn", OUTLINES)
             .gives(LawnEdge.ofAll(plan, surfaces)));
+    // Sod is what cardboard is laid for: where the plan lays none there is nothing to mow.
     if (totals.sheets().value() > 0) {
+      give(out, WorkTask.MOW, WorkPhase.MOW, totals.ground());
       give(out, WorkTask.SOAK, WorkPhase.SOAK, totals.sheeted());
       give(out, WorkTask.LAY_CARDBOARD, WorkPhase.SHEET, totals.sheeted());
     }

@@ -1,6 +1,7 @@
 package yardloom.program.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -148,5 +149,28 @@ class DemoYardsTest {
     }
     assertTrue(files.get("tables/swales.csv").contains("upper swale"));
     assertTrue(files.get("tables/level-beds.csv").contains("terrace 1"));
+  }
+
+  /**
+   * By hand: a swale 2 ft wide at the bottom and 8 in deep with sides of 3:1 is 6 ft wide at the top
+   * and holds 50 × (2 + 6) / 2 × 2/3 = 133.3 cu ft, 4.94 cu yd or 997 gal. The year's rain is 7.22
+   * in by the normals of 1991 to 2020 (secondary: abc15.com, March 2023); the demo's months are
+   * rounded to a tenth. No sheet of cardboard is bought for ground without sod, and none is mown.
+   */
+  @Test
+  void desert_drawn_hasSwalesDeepChipsWithoutCardboardAndTheStationsRain() {
+    Map<String, String> files = Samples.drawn("desert-basins");
+    String swales = files.get("tables/swales.csv");
+    for (String name : List.of("swale 66", "swale 85")) {
+      assertTrue(swales.contains(name + ",50.0,6.0,8.0,4.94,997"), swales);
+    }
+    String year =
+        files.get("tables/water-by-month.csv").lines().reduce((a, b) -> b).orElseThrow();
+    assertEquals(7.22, Double.parseDouble(year.split(",")[2]), 0.05);
+    assertFalse(files.get("tables/materials-order.csv").contains("cardboard, sheets"));
+    assertTrue(files.get("tables/materials-order.csv").contains("wood-chip mulch"));
+    assertFalse(files.get("tables/materials-labour.csv").contains("mow low"));
+    assertFalse(files.get("findings.txt").contains("WARNING"), files.get("findings.txt"));
+    assertTrue(files.get("results.json").contains("secondary, from the climate chart"));
   }
 }
