@@ -2,6 +2,7 @@ package yardloom.facts;
 
 import java.util.List;
 import java.util.Optional;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.problem.SourceRef;
@@ -21,6 +22,7 @@ import yardloom.kernel.unit.Length;
  * @param drills length of rows when it is sown in drills; empty when planted one by one
  * @param roots how deep it draws water, where known
  * @param stands whether they stand already and are kept: watered, not bought or planted
+ * @param phase when they are planted: woody plants before the cardboard, all else through it
  */
 public record Stand(
     ElementId in,
@@ -34,7 +36,8 @@ public record Stand(
     Source kcSource,
     Optional<Length> drills,
     Optional<Roots> roots,
-    boolean stands) {
+    boolean stands,
+    WorkPhase phase) {
   /**
    * How deep a full-grown crop draws water.
    *
@@ -43,6 +46,36 @@ public record Stand(
    * @param isNewEachYear whether roots start anew each year, as those of annuals do
    */
   public record Roots(Length depth, double easyShare, Source source, boolean isNewEachYear) {}
+
+  /** Plants that are set through the cardboard. */
+  public Stand(
+      ElementId in,
+      SourceRef place,
+      String plant,
+      String botanical,
+      List<Point> at,
+      Area area,
+      Length spread,
+      List<Double> kc,
+      Source kcSource,
+      Optional<Length> drills,
+      Optional<Roots> roots,
+      boolean stands) {
+    this(
+        in,
+        place,
+        plant,
+        botanical,
+        at,
+        area,
+        spread,
+        kc,
+        kcSource,
+        drills,
+        roots,
+        stands,
+        WorkPhase.PLANT);
+  }
 
   public Stand {
     at = List.copyOf(at);

@@ -12,6 +12,8 @@ import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.mulch.SurfaceKind;
+import yardloom.facts.work.WorkPhase;
+import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Element.BedUse;
@@ -216,7 +218,44 @@ class MaterialsBillTest {
         4.5, ((Volume) table.rows().get(3).get(5).value().orElseThrow()).cubicYards(), 1e-9);
   }
 
+  /**
+   * 27 shrubs at half a cubic foot go in before the cardboard: half a cubic yard is spread there,
+   * and all compost is ordered for it; 54 herbs need a whole one later. What stands needs none.
+   */
+  @Test
+  void pockets_ofShrubs_areFilledAndOrderedBeforeTheCardboard() {
+    PlanKit kit = PlanKit.us();
+    MulchWords.sheetMulch(
+        kit.words(), m -> MulchWords.compost(m, null, null, null, Volume.cubicFeet(0.5)));
+    kit.bed("berries", BedUse.PERENNIAL, PlanKit.box(0, 0, 27, 12));
+    Plan plan = kit.plan();
+    Results r =
+        PlanKit.run(
+            plan,
+            stand("berries", 27, false, WorkPhase.TREES),
+            stand("berries", 54, false, WorkPhase.PLANT),
+            stand("berries", 108, true, WorkPhase.TREES));
+    assertEquals(2.5, exact(r, "compost").cubicYards(), 1e-9);
+    assertTrue(
+        r.all(YardFacts.BILL).stream()
+            .filter(l -> l.item().equals("compost"))
+            .allMatch(l -> l.phase() == WorkPhase.TREES));
+    assertEquals(0.5, spread(r, WorkPhase.TREES), 1e-9);
+    assertEquals(1.0, spread(r, WorkPhase.PLANT), 1e-9);
+  }
+
+  private static double spread(Results r, WorkPhase phase) {
+    return r.all(YardFacts.JOBS).stream()
+        .filter(j -> j.task() == WorkTask.SPREAD && j.phase() == phase)
+        .mapToDouble(j -> ((Volume) j.amount().value()).cubicYards())
+        .sum();
+  }
+
   private static Stand stand(String bed, int plants) {
+    return stand(bed, plants, false, WorkPhase.PLANT);
+  }
+
+  private static Stand stand(String bed, int plants, boolean stands, WorkPhase phase) {
     return new Stand(
         new ElementId(ElementKind.BED, bed),
         SourceRef.NONE,
@@ -229,6 +268,7 @@ class MaterialsBillTest {
         Source.plan("test"),
         java.util.Optional.empty(),
         java.util.Optional.empty(),
-        false);
+        stands,
+        phase);
   }
 }

@@ -56,7 +56,11 @@ public final class BillCalculator implements Calculator {
       compost = withPockets(compost, pockets.get());
     }
     if (compost.value().si() > 0) {
-      WorkPhase phase = laid(totals, Material.COMPOST).map(Lift::phase).orElse(WorkPhase.PLANT);
+      boolean shrubs = pockets.filter(p -> p.withShrubs().value().si() > 0).isPresent();
+      WorkPhase phase =
+          shrubs
+              ? WorkPhase.TREES
+              : laid(totals, Material.COMPOST).map(Lift::phase).orElse(WorkPhase.PLANT);
       out.give(YardFacts.BILL, bulk(plan, compost, settings, Material.COMPOST, phase));
     }
     chips(plan, totals, settings).forEach(line -> out.give(YardFacts.BILL, line));
@@ -127,15 +131,22 @@ public final class BillCalculator implements Calculator {
   /** Plants of perennial beds, each in its pocket. */
   private static Optional<Pockets> pockets(Plan plan, List<Stand> stands, MulchSettings settings) {
     Derived.Builder why = Derived.by("plants of perennial beds", Source.plan("planting"));
+    Derived.Builder whyShrubs =
+        Derived.by("plants that go in before the cardboard", Source.plan("planting"));
     int plants = 0;
+    int shrubs = 0;
     for (Stand stand : stands) {
       boolean perennial =
           plan.element(stand.in())
               .filter(e -> e instanceof Element.Bed bed && bed.use() == BedUse.PERENNIAL)
               .isPresent();
-      if (perennial && stand.drills().isEmpty()) {
+      if (perennial && stand.drills().isEmpty() && !stand.stands()) {
         why.from(stand.plant() + " in " + stand.in(), stand.at().size(), stand.place());
         plants += stand.at().size();
+        if (stand.phase() == WorkPhase.TREES) {
+          whyShrubs.from(stand.plant() + " in " + stand.in(), stand.at().size(), stand.place());
+          shrubs += stand.at().size();
+        }
       }
     }
     if (plants == 0 || settings.pocket().value().si() == 0) {
@@ -144,11 +155,14 @@ public final class BillCalculator implements Calculator {
     Derived<Integer> count = why.gives(plants);
     return Optional.of(
         new Pockets(
-            count,
-            Derived.by("compost = plants × pocket", Source.plan("planting pockets"))
-                .from("plants", count)
-                .from("pocket", settings.pocket())
-                .gives(settings.pocket().value().times(plants))));
+            count, filled(count, settings), filled(whyShrubs.gives(shrubs), settings)));
+  }
+
+  private static Derived<Volume> filled(Derived<Integer> plants, MulchSettings settings) {
+    return Derived.by("compost = plants × pocket", Source.plan("planting pockets"))
+        .from("plants", plants)
+        .from("pocket", settings.pocket())
+        .gives(settings.pocket().value().times(plants.value()));
   }
 
   private static Derived<Volume> withPockets(Derived<Volume> layers, Pockets pockets) {

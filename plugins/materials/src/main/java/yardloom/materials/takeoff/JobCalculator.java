@@ -14,6 +14,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Volume;
 import yardloom.kernel.source.Source;
 import yardloom.materials.surface.LawnEdge;
 
@@ -62,8 +63,18 @@ public final class JobCalculator implements Calculator {
       give(out, WorkTask.LAY_CARDBOARD, WorkPhase.SHEET, totals.sheeted());
     }
     totals.lifts().forEach(l -> give(out, WorkTask.SPREAD, l.phase(), l.volume()));
-    in.find(Pockets.FACT).ifPresent(p -> give(out, WorkTask.SPREAD, WorkPhase.PLANT, p.compost()));
+    in.find(Pockets.FACT).ifPresent(p -> pockets(out, p));
     give(out, WorkTask.CLEAN_UP, WorkPhase.FINISH, totals.ground());
+  }
+
+  private static void pockets(Sink out, Pockets pockets) {
+    Derived<Volume> rest = pockets.throughCardboard();
+    if (pockets.withShrubs().value().si() > 0) {
+      give(out, WorkTask.SPREAD, WorkPhase.TREES, pockets.withShrubs());
+    }
+    if (rest.value().si() > 0) {
+      give(out, WorkTask.SPREAD, WorkPhase.PLANT, rest);
+    }
   }
 
   private static void give(Sink out, WorkTask task, WorkPhase phase, Derived<?> amount) {

@@ -68,7 +68,8 @@ public final class StandCalculator implements Calculator {
               year.source(p.plant(), false),
               drills(p).map(Derived::value),
               roots(p.plant()),
-              p.choice().stands()));
+              p.choice().stands(),
+              p.plant().phase()));
       if (!p.choice().stands()) {
         toGet(p.plant(), bill(p), out);
       }
@@ -107,7 +108,8 @@ public final class StandCalculator implements Calculator {
         year.source(s.plant(), s.inGrass()),
         Optional.empty(),
         roots(s.plant()),
-        s.tree().stands());
+        s.tree().stands(),
+        s.plant().phase());
   }
 
   /**
