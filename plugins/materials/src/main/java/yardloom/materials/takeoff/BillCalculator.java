@@ -154,8 +154,7 @@ public final class BillCalculator implements Calculator {
     }
     Derived<Integer> count = why.gives(plants);
     return Optional.of(
-        new Pockets(
-            count, filled(count, settings), filled(whyShrubs.gives(shrubs), settings)));
+        new Pockets(count, filled(count, settings), filled(whyShrubs.gives(shrubs), settings)));
   }
 
   private static Derived<Volume> filled(Derived<Integer> plants, MulchSettings settings) {

@@ -14,8 +14,8 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.unit.Volume;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Volume;
 import yardloom.materials.surface.LawnEdge;
 
 /** Gives what is to be done on mulched ground. */

@@ -12,7 +12,8 @@ import yardloom.kernel.unit.Volume;
  * @param compost for all of them
  * @param withShrubs the part for those that are planted before the cardboard, such as shrubs
  */
-public record Pockets(Derived<Integer> plants, Derived<Volume> compost, Derived<Volume> withShrubs) {
+public record Pockets(
+    Derived<Integer> plants, Derived<Volume> compost, Derived<Volume> withShrubs) {
   /** The part for what is planted through the cardboard. */
   Derived<Volume> throughCardboard() {
     return Derived.by("all − with shrubs", Source.plan("planting pockets"))

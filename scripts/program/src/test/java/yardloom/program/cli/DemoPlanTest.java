@@ -35,8 +35,7 @@ class DemoPlanTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {"urbana-yard", "seattle-corner", "san-francisco-slope", "desert-basins"})
+  @ValueSource(strings = {"urbana-yard", "seattle-corner", "san-francisco-slope", "desert-basins"})
   void demo_drawnAgainInOtherLocaleAndZone_isTheSameToTheByte(String name) {
     Map<String, String> first = Samples.drawn(name);
     Locale locale = Locale.getDefault();
@@ -77,8 +76,7 @@ class DemoPlanTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {"urbana-yard", "seattle-corner", "san-francisco-slope", "desert-basins"})
+  @ValueSource(strings = {"urbana-yard", "seattle-corner", "san-francisco-slope", "desert-basins"})
   void demo_scriptFile_isUnderSeventyLines(String name) throws IOException {
     assertTrue(Files.readAllLines(SAMPLES.resolve(name + ".groovy")).size() < 70);
   }

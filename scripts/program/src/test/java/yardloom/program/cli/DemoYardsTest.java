@@ -152,10 +152,11 @@ class DemoYardsTest {
   }
 
   /**
-   * By hand: a swale 2 ft wide at the bottom and 8 in deep with sides of 3:1 is 6 ft wide at the top
-   * and holds 50 × (2 + 6) / 2 × 2/3 = 133.3 cu ft, 4.94 cu yd or 997 gal. The year's rain is 7.22
-   * in by the normals of 1991 to 2020 (secondary: abc15.com, March 2023); the demo's months are
-   * rounded to a tenth. No sheet of cardboard is bought for ground without sod, and none is mown.
+   * By hand: a swale 2 ft wide at the bottom and 8 in deep with sides of 3:1 is 6 ft wide at the
+   * top and holds 50 × (2 + 6) / 2 × 2/3 = 133.3 cu ft, 4.94 cu yd or 997 gal. The year's rain is
+   * 7.22 in by the normals of 1991 to 2020 (secondary: abc15.com, March 2023); the demo's months
+   * are rounded to a tenth. No sheet of cardboard is bought for ground without sod, and none is
+   * mown.
    */
   @Test
   void desert_drawn_hasSwalesDeepChipsWithoutCardboardAndTheStationsRain() {
@@ -164,8 +165,7 @@ class DemoYardsTest {
     for (String name : List.of("swale 66", "swale 85")) {
       assertTrue(swales.contains(name + ",50.0,6.0,8.0,4.94,997"), swales);
     }
-    String year =
-        files.get("tables/water-by-month.csv").lines().reduce((a, b) -> b).orElseThrow();
+    String year = files.get("tables/water-by-month.csv").lines().reduce((a, b) -> b).orElseThrow();
     assertEquals(7.22, Double.parseDouble(year.split(",")[2]), 0.05);
     assertFalse(files.get("tables/materials-order.csv").contains("cardboard, sheets"));
     assertTrue(files.get("tables/materials-order.csv").contains("wood-chip mulch"));
