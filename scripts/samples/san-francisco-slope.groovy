@@ -4,7 +4,7 @@ site 'San Francisco, California', latitude: 37.76.deg, longitude: -122.44.deg, e
 climate 'san-francisco-ca'
 formerLawn 'cool season'
 
-lotOutline(geoOutline(fileText('san-francisco-slope.geojson'), latitude: 37.76.deg, longitude: -122.44.deg)) {
+def yard = lotOutline(geoOutline(fileText('san-francisco-slope.geojson'), latitude: 37.76.deg, longitude: -122.44.deg)) {
   side 'west', role: 'front', setback: 3.m, rule: 'demo rule, verify locally'
   side 'south', role: 'side', setback: 0.m, rule: 'demo rule, verify locally'
   side 'north', role: 'side', setback: 0.m, rule: 'demo rule, verify locally'
@@ -37,6 +37,8 @@ dropZone 'forecourt', rect(0.3.m, 1.8.m, 4.5.m, 5.m), access: 3.m
 work crew: 2, hoursPerDay: 6, slope: 0.15, start: '2026-10-05'
 
 gate 'street gate', point(1.m, 0.9.m)
+// All grass about the forecourt, beside and behind the house is turned over, but for the swale: no strip is left to mow on the slope.
+mulchedGround 'turned grass', (rect(5.m, -1.m, 27.m, 12.m) + rect(-1.m, -1.m, 6.m, 7.8.m)) & yard.shape
 path 'side path', line([point(4.9.m, 0.9.m), point(29.5.m, 0.9.m)]), width: 1.m, use: 'barrow'
 path 'herb path', line([point(15.5.m, 0.9.m), point(15.5.m, 8.4.m)]), width: 800.mm, use: 'barrow'
 path 'fence path', line([point(13.9.m, 8.72.m), point(29.5.m, 8.72.m)]), width: 640.mm
