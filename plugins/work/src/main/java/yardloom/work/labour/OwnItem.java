@@ -1,4 +1,4 @@
-package yardloom.work.own;
+package yardloom.work.labour;
 
 import java.util.Optional;
 import yardloom.facts.work.WorkPhase;
