@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.ParentCommand;
 import yardloom.kernel.study.Outcome;
 import yardloom.program.output.FindingsText;
 
@@ -13,6 +14,8 @@ import yardloom.program.output.FindingsText;
     description = "Read plans and print findings; write nothing.",
     footer = {"", "Example:", "  yardloom check yard.groovy --set bedWidth=3.5ft"})
 final class CheckCommand implements Callable<Integer> {
+  @ParentCommand private Main main;
+
   private final Console console;
   private final Path base;
 
@@ -25,7 +28,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Toolkit toolkit = Toolkit.load();
+    Toolkit toolkit = main.toolkit();
     boolean errors = false;
     for (Path plan : arguments.plans()) {
       Outcome outcome = toolkit.study(toolkit.read(base.resolve(plan), arguments.settings()));

@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.vocab.Lexicon;
@@ -20,6 +21,8 @@ import yardloom.kernel.vocab.Word;
     description = "List the words of the plan language, or explain one.",
     footer = {"", "Example:", "  yardloom words sheetMulch"})
 final class WordsCommand implements Callable<Integer> {
+  @ParentCommand private Main main;
+
   private final Console console;
 
   @Parameters(arity = "0..1", paramLabel = "WORD", description = "The word to explain.")
@@ -37,7 +40,7 @@ final class WordsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Lexicon lexicon = Toolkit.load().plugins().lexicon();
+    Lexicon lexicon = main.toolkit().plugins().lexicon();
     if (word.isEmpty()) {
       list(lexicon);
       return ExitCode.FINE;
