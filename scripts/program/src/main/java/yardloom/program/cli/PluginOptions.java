@@ -58,7 +58,8 @@ final class PluginOptions {
     for (Path folder : folders) {
       if (!Files.isDirectory(base.resolve(folder))) {
         throw new ParameterException(
-            command.commandLine(), "--plugins needs a folder with jars; there is none at " + folder);
+            command.commandLine(),
+            "--plugins needs a folder with jars; there is none at " + folder);
       }
       all.add(base.resolve(folder));
     }

@@ -37,6 +37,8 @@ record Guest(JarLoader loader, String id) {
     }
     String said = cause.getMessage();
     String kind = cause.getClass().getSimpleName();
-    return said == null || said.isBlank() ? kind : kind + ": " + said.lines().findFirst().orElse("");
+    return said == null || said.isBlank()
+        ? kind
+        : kind + ": " + said.lines().findFirst().orElse("");
   }
 }

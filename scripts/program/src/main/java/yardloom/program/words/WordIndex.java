@@ -116,7 +116,10 @@ public final class WordIndex {
     String parted = text.replaceAll("(\\p{Ll})(\\p{Lu})", "$1 $2").toLowerCase(Locale.ROOT);
     for (String token : parted.split("[^\\p{L}\\p{N}]+")) {
       if (!token.isEmpty()) {
-        tokens.add(token.length() > 3 && token.endsWith("s") ? token.substring(0, token.length() - 1) : token);
+        tokens.add(
+            token.length() > 3 && token.endsWith("s")
+                ? token.substring(0, token.length() - 1)
+                : token);
       }
     }
     return tokens;

@@ -205,8 +205,7 @@ class PluginFolderTest {
   @Test
   void throwingWord_isThePluginsFault() throws IOException {
     jar(ID, TABLE, "");
-    refused(
-        "outsideMark 'break'", "broke in a word: UnsupportedOperationException: word at odds");
+    refused("outsideMark 'break'", "broke in a word: UnsupportedOperationException: word at odds");
   }
 
   /** A check and a table cost their own output: the plan's is whole, and says what is missing. */
@@ -230,7 +229,8 @@ class PluginFolderTest {
     assertTrue(
         files
             .get("tables/outside.odd.csv")
-            .contains("\"the table outside.odd broke, from outside.jar\",IllegalStateException: odd day"),
+            .contains(
+                "\"the table outside.odd broke, from outside.jar\",IllegalStateException: odd day"),
         files.get("tables/outside.odd.csv"));
     assertEquals(List.of("mark", "seen"), files.get("tables/outside-marks.csv").lines().toList());
   }
