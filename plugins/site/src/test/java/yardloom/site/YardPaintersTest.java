@@ -127,6 +127,7 @@ class YardPaintersTest {
             "Lot line",
             "Labels",
             "Beds",
+            "Mulched whole",
             "Paths",
             "Paving",
             "Buildings",
@@ -147,6 +148,11 @@ class YardPaintersTest {
     "STAKE, Dimensions+Points to set out from",
     "HEAD, Water points",
     "DRIP, Water points",
+    "LAYOUT, Contours+Dimensions+Points to set out from+Restrictions+Setbacks+Utilities+Water"
+        + " points",
+    "GRADING, Contours+Utilities",
+    "COVER, Picture: beds and buildings+Picture: ground+Picture: trees",
+    "CREW, Points to set out from+Water points",
     "MOW, ''"
   })
   void offers_showEachPageWhatItNeeds(String use, String titles) {

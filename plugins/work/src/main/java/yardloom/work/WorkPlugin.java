@@ -14,6 +14,7 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.work.client.ClientSheet;
+import yardloom.work.client.CoverSheet;
 import yardloom.work.client.WorkSheet;
 import yardloom.work.cost.BagCalculator;
 import yardloom.work.cost.BagTable;
@@ -24,7 +25,7 @@ import yardloom.work.cost.DriverTable;
 import yardloom.work.cost.MissingPriceCheck;
 import yardloom.work.cost.PriceCheck;
 import yardloom.work.cost.PriceWords;
-import yardloom.work.crew.CrewSheets;
+import yardloom.work.crew.CrewBooklet;
 import yardloom.work.haul.HaulCalculator;
 import yardloom.work.haul.HaulTable;
 import yardloom.work.labour.FrostSaidCalculator;
@@ -100,7 +101,7 @@ public final class WorkPlugin implements YardPlugin {
 
   @Override
   public List<SheetMaker> sheets() {
-    return List.of(new WorkSheet(), new ClientSheet(), new CrewSheets());
+    return List.of(new CoverSheet(), new WorkSheet(), new ClientSheet(), new CrewBooklet());
   }
 
   /** Every sheet of a plan with invented prices says so. */

@@ -32,7 +32,9 @@ public final class BedRules {
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       for (int i : nearby.to(bed.shape(), Length.ZERO)) {
         Element other = others.get(i);
-        boolean counted = other instanceof Element.Bed && other.id().compareTo(bed.id()) >= 0;
+        boolean counted =
+            other instanceof Element.MulchedGround
+                || other instanceof Element.Bed && other.id().compareTo(bed.id()) >= 0;
         if (!counted) {
           overlap(plan, bed, other, findings);
         }
@@ -60,7 +62,10 @@ public final class BedRules {
     List<Finding> findings = new ArrayList<>();
     for (Element.KeepOut keepOut : plan.all(Element.KeepOut.class)) {
       for (Element element : Covering.elements(plan)) {
-        boolean passable = element instanceof Element.Path || element instanceof Element.Fence;
+        boolean passable =
+            element instanceof Element.Path
+                || element instanceof Element.Fence
+                || element instanceof Element.MulchedGround;
         Shape both = element.shape().and(keepOut.shape());
         if (!passable && both.area().compareTo(TRIFLE) > 0) {
           findings.add(

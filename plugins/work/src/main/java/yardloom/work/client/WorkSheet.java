@@ -27,9 +27,9 @@ import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PhaseTime;
 import yardloom.work.phase.PlantingVisit;
 
-/** Phases, hours and cost, for client and builder. */
+/** Phases, hours and cost, for who plans the work; drawn where the plan asks for it. */
 public final class WorkSheet implements SheetMaker {
-  private static final int WORK = 42;
+  private static final int WORK = 45;
 
   @Override
   public String id() {
@@ -69,6 +69,6 @@ public final class WorkSheet implements SheetMaker {
         panels.add(new Panel.TableBlock(table));
       }
     }
-    return List.of(new SheetPlan(WORK, "work", "Work, orders and cost", panels));
+    return List.of(new SheetPlan(WORK, "work", "Work, orders and cost", panels).onRequest());
   }
 }

@@ -60,11 +60,6 @@ public final class PriceBook {
         .with(Region.ownFirst(region, plan.attributes().all(Price.KEY)));
   }
 
-  /** Whether it has no price at all. */
-  public boolean isEmpty() {
-    return prices.isEmpty();
-  }
-
   /**
    * A user's book: a CSV with the columns item, unit, low, likely, high, and where wanted the
    * columns of a source (title, publisher, year, locator, standing).

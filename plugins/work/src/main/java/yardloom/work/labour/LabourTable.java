@@ -9,6 +9,7 @@ import yardloom.kernel.table.Amounts;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 
@@ -22,6 +23,11 @@ public final class LabourTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(TaskLoad.FACT);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
   }
 
   @Override

@@ -1,11 +1,13 @@
 package yardloom.program.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParentCommand;
-import yardloom.kernel.study.Outcome;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
 import yardloom.program.output.FindingsText;
 
 /** Reads plans and prints what is found, without writing anything. */
@@ -31,10 +33,11 @@ final class CheckCommand implements Callable<Integer> {
     Toolkit toolkit = main.toolkit();
     boolean errors = false;
     for (Path plan : arguments.plans()) {
-      Outcome outcome = toolkit.study(toolkit.read(base.resolve(plan), arguments.settings()));
-      console.say(plan + ": " + FindingsText.summary(outcome.findings()));
-      console.say(FindingsText.of(outcome.findings()));
-      errors |= outcome.hasErrors();
+      List<Finding> findings =
+          toolkit.check(toolkit.read(base.resolve(plan), arguments.settings()));
+      console.say(plan + ": " + FindingsText.summary(findings));
+      console.say(FindingsText.of(findings));
+      errors |= findings.stream().anyMatch(f -> f.severity() == Severity.ERROR);
     }
     return errors ? ExitCode.FINDINGS : ExitCode.FINE;
   }

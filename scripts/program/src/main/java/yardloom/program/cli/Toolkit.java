@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import yardloom.kernel.check.Finding;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
@@ -95,6 +96,11 @@ final class Toolkit {
       boolean ours = e.problems().stream().noneMatch(p -> p.code() == ProblemCode.INTERNAL);
       throw ours || e.getCause() == null ? e : jars.blamed(e.getCause()).orElse(e);
     }
+  }
+
+  /** What the checks find; no table, drawing or sheet is made. */
+  List<Finding> check(Plan plan) {
+    return new Study(plugins).check(plan);
   }
 
   Outcome study(Plan plan) {
