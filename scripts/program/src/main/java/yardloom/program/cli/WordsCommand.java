@@ -92,6 +92,12 @@ final class WordsCommand implements Callable<Integer> {
     for (Word each : found) {
       explain(each).forEach(line -> Wrapped.of(line, 6).forEach(console::say));
     }
+    Lists.of(word.get(), plugins)
+        .ifPresent(
+            lines -> {
+              console.say("of that name there is a list too:");
+              lines.forEach(console::say);
+            });
     return ExitCode.FINE;
   }
 

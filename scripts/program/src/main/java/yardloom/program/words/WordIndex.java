@@ -52,10 +52,6 @@ public final class WordIndex {
     BuiltIn.ALL.forEach(b -> entries.add(new Entry(b.name(), "plan", b.help(), b.example())));
   }
 
-  /** The terms that have other names, for a test that all of them lead somewhere. */
-  static List<String> otherNames() {
-    return OTHER_NAMES.rows().stream().map(r -> r.text("asked")).toList();
-  }
 
   /** What answers the question, best first; nothing if nothing does. */
   public List<Found> search(String question) {
