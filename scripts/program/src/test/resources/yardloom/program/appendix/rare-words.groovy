@@ -25,12 +25,15 @@ bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
   edging 'steel strip', piece: 10.ft
   drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch
   plant 'asparagus'
+  varieties 'asparagus', names: 'one, two'
 }
+household children: true, pets: true
 bed 'keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual'
 trellis 'grapes', line([point(52.ft, 34.ft), point(52.ft, 55.ft)]), wires: 3
 pavers 'terrace', rect(42.ft, 10.ft, 11.ft, 7.ft), length: 8.inch, width: 4.inch
 tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
   species 'apple (semi-dwarf)'
+  variety 'Ashmead', selfFruitful: false, blooms: 'late'
   mulchRing 3.ft
 }
 path 'way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow'
