@@ -52,8 +52,7 @@ final class Substitutes {
   }
 
   private static boolean doesBetter(List<Reason> reasons, Set<String> known) {
-    return reasons.stream()
-        .allMatch(r -> r.suits() == Suits.FITS_IF && known.contains(r.rule()));
+    return reasons.stream().allMatch(r -> r.suits() == Suits.FITS_IF && known.contains(r.rule()));
   }
 
   private static String genus(Plant plant) {

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
-import java.util.stream.Collectors;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.table.NameRuns;
@@ -31,8 +31,7 @@ public record SuitCheck(String id, String rule) implements Check {
   /** The rules without a check of their own. */
   public static List<Check> all() {
     List<Check> checks = new ArrayList<>();
-    for (String rule :
-        List.of("acidity", "drainage", "water", "pollination", "room", HOUSEHOLD)) {
+    for (String rule : List.of("acidity", "drainage", "water", "pollination", "room", HOUSEHOLD)) {
       checks.add(new SuitCheck("planting.fit-" + rule, rule));
     }
     return checks;
@@ -52,8 +51,7 @@ public record SuitCheck(String id, String rule) implements Check {
       for (Reason reason : line.reasons()) {
         if (reason.rule().equals(rule)) {
           // Who is at risk reads one finding, not one for each plant.
-          String key =
-              rule.equals(HOUSEHOLD) ? rule : line.plant().plant().name() + reason.suits();
+          String key = rule.equals(HOUSEHOLD) ? rule : line.plant().plant().name() + reason.suits();
           kinds.computeIfAbsent(key, k -> new ArrayList<>()).add(new Said(line, reason));
         }
       }
@@ -87,8 +85,7 @@ public record SuitCheck(String id, String rule) implements Check {
 
   private Finding finding(List<Said> kind) {
     Said first = kind.get(0);
-    List<String> places =
-        kind.stream().map(s -> s.line().plant().in().name()).distinct().toList();
+    List<String> places = kind.stream().map(s -> s.line().plant().in().name()).distinct().toList();
     String others = places.size() == 1 ? "" : " (so at " + NameRuns.text(places) + ")";
     boolean sure = first.reason().source().standing() != Standing.MEMORY;
     boolean fails = first.reason().suits() == Suits.DOES_NOT_FIT;

@@ -100,9 +100,7 @@ class FitByHandTest {
   }
 
   private static List<Finding> findings(String script, String rule) {
-    return outcome(SITE + script).findings().stream()
-        .filter(f -> f.rule().equals(rule))
-        .toList();
+    return outcome(SITE + script).findings().stream().filter(f -> f.rule().equals(rule)).toList();
   }
 
   /** A lone sweet cherry: the plan has no other one. */
@@ -116,7 +114,10 @@ class FitByHandTest {
                     + " within 100.0 ft (30.48 m); the plan has none"));
     assertEquals(Severity.WARNING, findings(lone, "planting.fit-pollination").get(0).severity());
     assertEquals(
-        "", said(tree("C", "sweet cherry", 40, 40, "variety 'Stella', selfFruitful: true"), "C",
+        "",
+        said(
+            tree("C", "sweet cherry", 40, 40, "variety 'Stella', selfFruitful: true"),
+            "C",
             "pollination"));
     assertEquals("", said(tree("S", "sour cherry", 40, 40, ""), "S", "pollination"));
   }
@@ -125,8 +126,8 @@ class FitByHandTest {
   @Test
   void cherries_helpEachOtherFromAHundredFeet_ifTheyAreTwoVarieties() {
     String one = tree("C", "sweet cherry", 40, 40, "variety 'Bing'");
-    assertEquals("", said(one + tree("D", "sweet cherry", 100, 120, "variety 'Van'"), "C",
-        "pollination"));
+    assertEquals(
+        "", said(one + tree("D", "sweet cherry", 100, 120, "variety 'Van'"), "C", "pollination"));
     assertTrue(
         said(one + tree("D", "sweet cherry", 101, 120, "variety 'Van'"), "C", "pollination")
             .endsWith("the nearest stands 100.6 ft (30.66 m) away"));
@@ -184,10 +185,7 @@ class FitByHandTest {
   void acidity_beyondTheBestRange_isLetPassAmendedOrRefused(
       String plant, String ph, String expected) {
     String script =
-        bed("B", 20, 20, 12, 12, "plant '" + plant + "'")
-            + "soilTest { acidity ph: "
-            + ph
-            + " }\n";
+        bed("B", 20, 20, 12, 12, "plant '" + plant + "'") + "soilTest { acidity ph: " + ph + " }\n";
     assertEquals(expected, said(script, "B", "acidity").split(":")[0]);
   }
 
@@ -204,7 +202,8 @@ class FitByHandTest {
   /** The trunk is at 40 ft, the wall at 45: 5 ft; grown 13.5 ft wide, it wants 6.75. */
   @Test
   void room_isHalfTheGrownWidthToWallAndLine() {
-    String house = "building('house', rect(%d.ft, 30.ft, 20.ft, 20.ft), eaves: 9.ft, ridge: 9.ft)\n";
+    String house =
+        "building('house', rect(%d.ft, 30.ft, 20.ft, 20.ft), eaves: 9.ft, ridge: 9.ft)\n";
     String apple = tree("A", "apple (semi-dwarf)", 40, 40, "");
     assertEquals(
         "fits if: grown, it is 13.5 ft (4.11 m) wide and stands 5.0 ft (1.52 m) from building"
@@ -255,11 +254,14 @@ class FitByHandTest {
     String both = rhubarb + bed("C", 50, 20, 12, 12, "plant 'chives'") + "household pets: true\n";
     assertEquals(1, findings(both, "planting.fit-household").size(), "one finding for all");
     assertEquals(
-        "", said(bed("K", 20, 20, 12, 12, "plant 'kale'") + "household pets: true\n", "K",
-            "household"));
+        "",
+        said(
+            bed("K", 20, 20, 12, 12, "plant 'kale'") + "household pets: true\n", "K", "household"));
   }
 
-  /** Clay loam drains slowly; sage wants it well drained, rhubarb bears it, tomatoes are annuals. */
+  /**
+   * Clay loam drains slowly; sage wants it well drained, rhubarb bears it, tomatoes are annuals.
+   */
   @Test
   void heavySoil_isACondition_forPerennialsThatRotInIt() {
     String beds =
