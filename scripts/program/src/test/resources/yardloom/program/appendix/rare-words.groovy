@@ -10,7 +10,7 @@ building('house', rect(8.ft, 8.ft, 30.ft, 20.ft), eaves: 10.ft, ridge: 16.ft, ov
 roof 'south slope', rect(7.ft, 7.ft, 32.ft, 11.ft), surface: 'metal'
 rainGarden 'south slope', slope: 3, storm: 1.inch
 soilTexture 'clay loam', organic: 3
-soilTest { nitrogen rate: 2.lb, grade: '5-10-10' ; organic wanted: 4, mixDepth: 6.inch }
+soilTest { acidity ph: 6.8 ; nitrogen rate: 2.lb, grade: '5-10-10' ; organic wanted: 4, mixDepth: 6.inch }
 residue 'shrub trimmings', 1.5.yd3
 residue 'grass clippings', 1.yd3
 sheetMulch { chips perennial: 10.inch, annual: 2.inch, path: 4.inch, edgeTaper: 2.ft, settling: 0.25 ; compost annual: 3.inch, perennial: 1.5.inch }
