@@ -33,6 +33,7 @@ class FullPlanContractTest {
           "work.frost-said",
           "materials.hard-goods",
           "soil.region",
+          "soil.acidity",
           "soil.amendments",
           "soil.heap",
           "sun.spots",
