@@ -27,6 +27,8 @@ import yardloom.planting.fit.PlantingChecks;
 import yardloom.planting.fit.RotationCheck;
 import yardloom.planting.harvest.HarvestCalculator;
 import yardloom.planting.harvest.HarvestTable;
+import yardloom.planting.harvest.HarvestYearCalculator;
+import yardloom.planting.harvest.HarvestYearTable;
 import yardloom.planting.harvest.YieldCheck;
 import yardloom.planting.list.PlantCatalogueList;
 import yardloom.planting.list.PlantList;
@@ -75,6 +77,7 @@ public final class PlantingPlugin implements YardPlugin {
         new BorneDepthCalculator(),
         new StandCalculator(),
         new HarvestCalculator(),
+        new HarvestYearCalculator(),
         new SuitCalculator());
   }
 
@@ -103,6 +106,7 @@ public final class PlantingPlugin implements YardPlugin {
         new PlantList(),
         new PlantingTimes(),
         new HarvestTable(),
+        new HarvestYearTable(),
         new PlantWaterTable(),
         new SuitTable());
   }
