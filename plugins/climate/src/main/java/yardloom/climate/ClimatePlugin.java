@@ -1,7 +1,9 @@
 package yardloom.climate;
 
 import java.util.List;
+import yardloom.climate.et.DailyEtCalculator;
 import yardloom.climate.et.EtCalculator;
+import yardloom.climate.et.EtTable;
 import yardloom.climate.frost.ColdCalculator;
 import yardloom.climate.frost.FrostTable;
 import yardloom.climate.frost.FrostWords;
@@ -56,7 +58,8 @@ public final class ClimatePlugin implements YardPlugin {
         new DailyRainCalculator(),
         new ColdCalculator(),
         new RadiationCalculator(),
-        new EtCalculator());
+        new EtCalculator(),
+        new DailyEtCalculator());
   }
 
   @Override
@@ -66,7 +69,7 @@ public final class ClimatePlugin implements YardPlugin {
 
   @Override
   public List<TableMaker> tables() {
-    return List.of(new FrostTable(), new WarmthTable());
+    return List.of(new FrostTable(), new WarmthTable(), new EtTable());
   }
 
   @Override

@@ -2,6 +2,7 @@ package yardloom.planting;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
@@ -17,6 +18,12 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.planting.canopy.CanopyCalculator;
+import yardloom.planting.care.CareCalculator;
+import yardloom.planting.care.CareHoursTable;
+import yardloom.planting.care.CareTable;
+import yardloom.planting.care.HouseholdSheet;
+import yardloom.planting.care.HouseholdTables;
+import yardloom.planting.care.LossesTable;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.fit.ChillCheck;
 import yardloom.planting.fit.ChillWords;
@@ -34,6 +41,7 @@ import yardloom.planting.list.PlantCatalogueList;
 import yardloom.planting.list.PlantList;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
+import yardloom.planting.placing.GrownPicture;
 import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlantPainter;
 import yardloom.planting.placing.PlantPlaces;
@@ -46,6 +54,7 @@ import yardloom.planting.suit.SuitTable;
 import yardloom.planting.suit.SuitWords;
 import yardloom.planting.trained.TrainedWords;
 import yardloom.planting.window.PlantingTimes;
+import yardloom.planting.window.ShortSeasonCheck;
 import yardloom.planting.window.WindowCalculator;
 
 /** The planting plugin. */
@@ -78,7 +87,8 @@ public final class PlantingPlugin implements YardPlugin {
         new StandCalculator(),
         new HarvestCalculator(),
         new HarvestYearCalculator(),
-        new SuitCalculator());
+        new SuitCalculator(),
+        new CareCalculator());
   }
 
   @Override
@@ -91,12 +101,13 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new YieldCheck());
     checks.add(new RotationCheck());
     checks.addAll(SuitCheck.all());
+    checks.add(new ShortSeasonCheck());
     return checks;
   }
 
   @Override
   public List<Painter> painters() {
-    return List.of(new PlantPainter());
+    return List.of(new PlantPainter(), new GrownPicture());
   }
 
   @Override
@@ -108,12 +119,18 @@ public final class PlantingPlugin implements YardPlugin {
         new HarvestTable(),
         new HarvestYearTable(),
         new PlantWaterTable(),
-        new SuitTable());
+        new SuitTable(),
+        new CareTable(),
+        new CareHoursTable(),
+        HouseholdTables.establishment(),
+        HouseholdTables.weeds(),
+        HouseholdTables.bay(),
+        new LossesTable());
   }
 
   @Override
   public List<SheetMaker> sheets() {
-    return List.of(new PlantingSheet());
+    return List.of(new PlantingSheet(), new HouseholdSheet());
   }
 
   @Override
@@ -133,10 +150,10 @@ public final class PlantingPlugin implements YardPlugin {
     }
     return List.of(
         new Caution(
-            "Some plants here harm people or animals when eaten or touched in the wrong part or"
-                + " season: "
-                + String.join(", ", harmful)
-                + ". Read the planting table; ask a doctor or veterinarian when in doubt.",
-            Source.commonPractice("cautions of the plant catalogue")));
+                "Parts of these harm people or animals, see the planting table: "
+                    + String.join(", ", harmful)
+                    + ".",
+                Source.commonPractice("cautions of the plant catalogue"))
+            .on(SheetPage.PLANTING));
   }
 }
