@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import yardloom.facts.FrostDates;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -36,7 +37,12 @@ public final class HarvestYearCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(HarvestPlan.KEY, YardFacts.FROST);
+    return Set.of(HarvestPlan.KEY);
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.FROST);
   }
 
   @Override
@@ -46,7 +52,11 @@ public final class HarvestYearCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    MonthDay lastFrost = in.get(YardFacts.FROST).lastOfSpring().value();
+    Optional<FrostDates> frost = in.find(YardFacts.FROST);
+    if (frost.isEmpty()) {
+      return;
+    }
+    MonthDay lastFrost = frost.get().lastOfSpring().value();
     List<Line> lines = new ArrayList<>();
     Set<String> leftOut = new TreeSet<>();
     for (Line line : in.get(HarvestPlan.KEY).lines()) {
