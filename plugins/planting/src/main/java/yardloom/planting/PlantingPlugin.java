@@ -48,6 +48,9 @@ import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.suggest.SuggestCalculator;
+import yardloom.planting.suggest.SuggestTable;
+import yardloom.planting.suggest.SuggestWords;
 import yardloom.planting.suit.SuitCalculator;
 import yardloom.planting.suit.SuitCheck;
 import yardloom.planting.suit.SuitTable;
@@ -74,7 +77,7 @@ public final class PlantingPlugin implements YardPlugin {
     return List.of(
         new Vocabulary(
             "planting",
-            List.of(PlantingWords.class, ChillWords.class, SuitWords.class, TrainedWords.class)));
+            List.of(PlantingWords.class, ChillWords.class, SuitWords.class, SuggestWords.class, TrainedWords.class)));
   }
 
   @Override
@@ -88,6 +91,7 @@ public final class PlantingPlugin implements YardPlugin {
         new HarvestCalculator(),
         new HarvestYearCalculator(),
         new SuitCalculator(),
+        new SuggestCalculator(),
         new CareCalculator());
   }
 
@@ -120,6 +124,7 @@ public final class PlantingPlugin implements YardPlugin {
         new HarvestYearTable(),
         new PlantWaterTable(),
         new SuitTable(),
+        new SuggestTable(),
         new CareTable(),
         new CareHoursTable(),
         HouseholdTables.establishment(),
