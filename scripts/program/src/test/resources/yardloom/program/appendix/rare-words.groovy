@@ -32,7 +32,7 @@ bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
 }
 household children: true, pets: true
 mulchedGround('turned over', rect(2.ft, 30.ft, 15.ft, 28.ft)) { mulch 5.inch ; compost 0.5.inch }
-bed 'keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual'
+bed('keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual') { suggest kinds: 2, harvest: 'May to October' }
 trellis 'grapes', line([point(52.ft, 34.ft), point(52.ft, 55.ft)]), wires: 3
 pavers 'terrace', rect(42.ft, 10.ft, 11.ft, 7.ft), length: 8.inch, width: 4.inch
 tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
