@@ -48,6 +48,9 @@ import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.rotation.RotationCalculator;
+import yardloom.planting.rotation.RotationTable;
+import yardloom.planting.rotation.RotationWords;
 import yardloom.planting.suggest.SuggestCalculator;
 import yardloom.planting.suggest.SuggestTable;
 import yardloom.planting.suggest.SuggestWords;
@@ -77,7 +80,9 @@ public final class PlantingPlugin implements YardPlugin {
     return List.of(
         new Vocabulary(
             "planting",
-            List.of(PlantingWords.class, ChillWords.class, SuitWords.class, SuggestWords.class, TrainedWords.class)));
+            List.of(PlantingWords.class, ChillWords.class, RotationWords.class,
+                SuitWords.class,
+                SuggestWords.class, TrainedWords.class)));
   }
 
   @Override
@@ -92,6 +97,7 @@ public final class PlantingPlugin implements YardPlugin {
         new HarvestYearCalculator(),
         new SuitCalculator(),
         new SuggestCalculator(),
+        new RotationCalculator(),
         new CareCalculator());
   }
 
@@ -125,6 +131,7 @@ public final class PlantingPlugin implements YardPlugin {
         new PlantWaterTable(),
         new SuitTable(),
         new SuggestTable(),
+        new RotationTable(),
         new CareTable(),
         new CareHoursTable(),
         HouseholdTables.establishment(),

@@ -30,7 +30,7 @@ bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
   varieties 'asparagus', names: 'one, two'
   plantFactor 0.4
 }
-household children: true, pets: true
+household children: true, pets: true ; rotation years: 3
 mulchedGround('turned over', rect(2.ft, 30.ft, 15.ft, 28.ft)) { mulch 5.inch ; compost 0.5.inch }
 bed('keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual') { suggest kinds: 2, harvest: 'May to October' }
 trellis 'grapes', line([point(52.ft, 34.ft), point(52.ft, 55.ft)]), wires: 3
