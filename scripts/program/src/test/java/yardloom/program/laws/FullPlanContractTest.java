@@ -33,6 +33,7 @@ class FullPlanContractTest {
           "work.frost-said",
           "materials.hard-goods",
           "soil.region",
+          "planting.rotation-plan",
           "soil.acidity",
           "soil.amendments",
           "soil.heap",
