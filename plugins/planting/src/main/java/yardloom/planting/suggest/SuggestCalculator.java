@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import yardloom.facts.FrostDates;
 import yardloom.facts.YardFacts;
@@ -145,7 +146,9 @@ public final class SuggestCalculator implements Calculator {
       lines.add(
           new Suggestions.Line(
               kind.plant().name(),
-              count(kind.plant(), bed, wish),
+              kind.plant().start().isInDrills()
+                  ? OptionalInt.empty()
+                  : OptionalInt.of(count(kind.plant(), bed, wish)),
               months(kind.months()),
               String.join(", ", Growth.roles(kind.plant().name())),
               why(kind, others)));

@@ -43,7 +43,7 @@ public final class SuggestTable implements TableMaker {
               Cell.text(bed.in().name()),
               Cell.number(number),
               Cell.text(line.plant()),
-              Cell.number(line.count()),
+              line.count().isPresent() ? Cell.number(line.count().getAsInt()) : Cell.BLANK,
               text(line.harvest()),
               text(line.uses()),
               Cell.text(line.why()));
@@ -57,7 +57,8 @@ public final class SuggestTable implements TableMaker {
               + " part of it when grown, and agrees with the others: no two of one genus, one"
               + " watering, one soil, no runner beside a low kind. Of these the set with most"
               + " months of harvest, then most uses, then most layers. Set 2 has no kind of set 1."
-              + " Months are recalled for most kinds; tall kinds go to the shady side.");
+              + " Room is what an equal part of the bed holds, not what a household needs; fill the rest"
+              + " with more kinds. Months are recalled for most; tall kinds go to the shady side.");
     }
     return table.build();
   }

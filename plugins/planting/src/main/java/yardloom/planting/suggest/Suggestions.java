@@ -1,6 +1,7 @@
 package yardloom.planting.suggest;
 
 import java.util.List;
+import java.util.OptionalInt;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.ElementId;
 
@@ -40,8 +41,8 @@ public record Suggestions(List<Bed> beds) {
   /**
    * One kind of a set.
    *
-   * @param count how many stand in its equal part of the bed
+   * @param count how many stand in its equal part of the bed; empty for what is sown in drills
    * @param why what it brings, and what it alone brings
    */
-  public record Line(String plant, int count, String harvest, String uses, String why) {}
+  public record Line(String plant, OptionalInt count, String harvest, String uses, String why) {}
 }
