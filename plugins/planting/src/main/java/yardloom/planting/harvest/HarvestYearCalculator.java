@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import yardloom.facts.ClimateNormals;
 import yardloom.facts.FrostDates;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
@@ -42,7 +43,7 @@ public final class HarvestYearCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.FROST);
+    return Set.of(YardFacts.FROST, YardFacts.CLIMATE);
   }
 
   @Override
@@ -71,18 +72,22 @@ public final class HarvestYearCalculator implements Calculator {
     }
     List<HarvestYear.Month> months = new ArrayList<>();
     for (int month = 0; month < 12; month++) {
-      months.add(month(lines, month, lastFrost));
+      months.add(month(lines, month, lastFrost, in.find(YardFacts.CLIMATE)));
     }
     out.give(HarvestYear.KEY, new HarvestYear(months, List.copyOf(leftOut)));
   }
 
-  private static HarvestYear.Month month(List<Line> lines, int month, MonthDay lastFrost) {
+  private static HarvestYear.Month month(
+      List<Line> lines, int month, MonthDay lastFrost, Optional<ClimateNormals> climate) {
     Map<Line, Double> shares = new HashMap<>();
     Set<String> plants = new TreeSet<>();
     List<Line> picked = new ArrayList<>();
     for (Line line : lines) {
       double share =
-          HarvestSeason.of(line.plant().name()).orElseThrow().shares(lastFrost).get(month);
+          HarvestSeason.of(line.plant().name())
+              .orElseThrow()
+              .shares(lastFrost, HarvestSeason.rests(line.plant(), climate))
+              .get(month);
       if (share > 0) {
         shares.put(line, share);
         picked.add(line);

@@ -50,7 +50,8 @@ public final class HarvestYearTable implements TableMaker {
     }
     table.note(
         "Low, likely and high are of full bearing; young plants bear less, and nothing before"
-            + " their first year. The last frost moves all seasons. Days of picking are recalled"
+            + " their first year. The last frost moves all seasons; cool-season annuals rest where days"
+            + " reach 90 °F (32 °C). Days of picking are recalled"
             + " for most kinds: expect a harvest to come some weeks sooner or later.");
     if (!year.get().leftOut().isEmpty()) {
       table.note("Of unknown season: " + String.join(", ", year.get().leftOut()) + ".");

@@ -5,6 +5,7 @@ import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.ClimateNormals;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.harvest.HarvestSeason;
 import yardloom.planting.traits.Growth;
@@ -27,11 +28,17 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
   private static final String RUNS = "spreading";
   private static final String LOW = "low";
 
-  static Kind of(Plant plant, Optional<MonthDay> lastFrost, Set<Month> wished) {
+  static Kind of(
+      Plant plant,
+      Optional<MonthDay> lastFrost,
+      Optional<ClimateNormals> climate,
+      Set<Month> wished) {
     String name = plant.name();
     int months = 0;
     if (lastFrost.isPresent() && HarvestSeason.of(name).isPresent()) {
-      List<Double> shares = HarvestSeason.of(name).get().shares(lastFrost.get());
+      List<Double> shares = HarvestSeason.of(name)
+              .get()
+              .shares(lastFrost.get(), HarvestSeason.rests(plant, climate));
       for (Month month : wished) {
         months |= shares.get(month.getValue() - 1) > 0 ? 1 << (month.getValue() - 1) : 0;
       }

@@ -100,7 +100,7 @@ public final class SuggestCalculator implements Calculator {
     Set<String> names = new HashSet<>();
     for (Candidate plant : yard.plants()) {
       if (plant.in().equals(bed.id()) && names.add(plant.plant().name())) {
-        there.add(Kind.of(plant.plant(), frost, wish.months()));
+        there.add(Kind.of(plant.plant(), frost, yard.climate(), wish.months()));
       }
     }
     return PlantCatalogue.shipped().all().stream()
@@ -108,7 +108,7 @@ public final class SuggestCalculator implements Calculator {
         .filter(p -> p.form() != Plant.Form.TREE && p.form() != Plant.Form.VINE)
         .filter(p -> !wish.natives() || Growth.of(p.name()).nativeTo().isPresent())
         .filter(p -> hasRoom(p, bed, wish))
-        .map(p -> Kind.of(p, frost, wish.months()))
+        .map(p -> Kind.of(p, frost, yard.climate(), wish.months()))
         .filter(k -> k.months() != 0 || k.uses() != 0)
         .filter(k -> !wish.littleWork() || k.stays() && !k.runs())
         .filter(k -> there.stream().allMatch(k::agreesWith))

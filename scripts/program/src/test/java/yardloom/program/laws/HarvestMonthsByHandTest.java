@@ -91,6 +91,29 @@ class HarvestMonthsByHandTest {
     assertEquals(125 * 18 / 46.0, pounds(old, "Jul", "year-1"), 1e-6, "what stands bears");
   }
 
+  /**
+   * Houston's days reach 90 °F from June to September (91, 94, 95, 90): kale is picked on
+   * days 35 to 220 after 10 February, 17 March to 18 September, of which only 17 March to 31 May is
+   * cool enough: 15 + 30 + 31 = 76 days.
+   */
+  @Test
+  void coolSeasonAnnuals_restInTheHeat() {
+    String houston =
+        """
+        plan 'Heat', units: 'us'
+        site 'Houston', latitude: 29.76.deg, longitude: -95.37.deg, zone: 'America/Chicago'
+        climate 'houston-tx'
+        frost last: '02-10', first: '12-05', source: 'demo figures'
+        lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 40.ft), point(0.ft, 40.ft)])
+        bed('K', rect(10.ft, 10.ft, 20.ft, 5.ft), use: 'annual') { plant 'kale' }
+        """;
+    Table table = table(houston, "harvest-months");
+    // 100 sq ft at 0.23 to 0.413 lb a square foot: 41.3 lb at most.
+    assertEquals(100 * 0.413 * 31 / 76, pounds(table, "May", "high"), 1e-6);
+    assertEquals(100 * 0.23 * 15 / 76, pounds(table, "Mar", "low"), 1e-6);
+    assertEquals(0, pounds(table, "Jul", "high"), 1e-6);
+  }
+
   /** Wherever the frost lies, the months add up to the year. */
   @Property(tries = 15)
   void months_addUpToTheYear(@ForAll @IntRange(min = 1, max = 6) int month) {
