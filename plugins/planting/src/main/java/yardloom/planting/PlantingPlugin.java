@@ -46,11 +46,11 @@ import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlantPainter;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
-import yardloom.planting.stand.PlantWaterTable;
-import yardloom.planting.stand.StandCalculator;
 import yardloom.planting.rotation.RotationCalculator;
 import yardloom.planting.rotation.RotationTable;
 import yardloom.planting.rotation.RotationWords;
+import yardloom.planting.stand.PlantWaterTable;
+import yardloom.planting.stand.StandCalculator;
 import yardloom.planting.suggest.SuggestCalculator;
 import yardloom.planting.suggest.SuggestTable;
 import yardloom.planting.suggest.SuggestWords;
@@ -80,9 +80,13 @@ public final class PlantingPlugin implements YardPlugin {
     return List.of(
         new Vocabulary(
             "planting",
-            List.of(PlantingWords.class, ChillWords.class, RotationWords.class,
+            List.of(
+                PlantingWords.class,
+                ChillWords.class,
+                RotationWords.class,
                 SuitWords.class,
-                SuggestWords.class, TrainedWords.class)));
+                SuggestWords.class,
+                TrainedWords.class)));
   }
 
   @Override

@@ -59,8 +59,7 @@ public final class HarvestCalculator implements Calculator {
     for (Planting.Specimen s : in.get(PlantPlaces.KEY).specimens()) {
       Optional<Range<Mass>> mass = TreeHarvest.of(s);
       boolean stands = s.tree().stands();
-      lines.add(
-          new Line(s.tree().id(), s.plant(), s.title(), Optional.empty(), mass, stands));
+      lines.add(new Line(s.tree().id(), s.plant(), s.title(), Optional.empty(), mass, stands));
     }
     HarvestPlan harvest = withArea(lines);
     out.give(HarvestPlan.KEY, harvest);

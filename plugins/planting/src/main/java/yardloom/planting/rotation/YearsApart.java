@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Moves kinds from plot to plot, year by year, so that a family stays away from a plot for two years
- * after it stood there. In each year every kind has one plot.
+ * Moves kinds from plot to plot, year by year, so that a family stays away from a plot for two
+ * years after it stood there. In each year every kind has one plot.
  *
  * <p>Year by year the arrangement with fewest early returns is taken, of those the first in the
  * order of the plots: all are looked at up to eight plots, of more the turns of the whole round.
@@ -103,8 +103,7 @@ final class YearsApart {
   }
 
   /** Whether the family of a kind stood on the plot in the two years before. */
-  static boolean isEarly(
-      List<String> families, List<int[]> years, int year, int plot, int kind) {
+  static boolean isEarly(List<String> families, List<int[]> years, int year, int plot, int kind) {
     for (int before = Math.max(0, year - AWAY); before < year; before++) {
       if (families.get(years.get(before)[plot]).equals(families.get(kind))) {
         return true;

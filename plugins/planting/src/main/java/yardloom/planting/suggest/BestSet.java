@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The best set of a given size, by exact search: branch and bound over all sets, in the order of the
- * kinds. Better is first more months of harvest, then more uses, then more layers; of equal sets the
- * first in the order of the kinds. The search ends early only when nothing can be better, or after
- * {@link #MOST_STEPS} steps, which {@link Found#exact} tells.
+ * The best set of a given size, by exact search: branch and bound over all sets, in the order of
+ * the kinds. Better is first more months of harvest, then more uses, then more layers; of equal
+ * sets the first in the order of the kinds. The search ends early only when nothing can be better,
+ * or after {@link #MOST_STEPS} steps, which {@link Found#exact} tells.
  *
  * <p>The bound of a branch is what its kinds and all that may still come would bring together. No
- * solver of a library is used: with 5 kinds of at most some 100 the search is small, its order gives
- * the same answer on every machine, and it needs no rounding.
+ * solver of a library is used: with 5 kinds of at most some 100 the search is small, its order
+ * gives the same answer on every machine, and it needs no rounding.
  *
  * <p>References: branch and bound, A. H. Land and A. G. Doig, An Automatic Method of Solving
  * Discrete Programming Problems, Econometrica 28, 1960 (from memory).
@@ -99,8 +99,7 @@ final class BestSet {
     }
     int missing = size - chosen.size();
     for (int i = from; i + missing <= kinds.size() && steps < MOST_STEPS; i++) {
-      int bound =
-          score(months | monthsAfter[i], uses | usesAfter[i], layers | layersAfter[i]);
+      int bound = score(months | monthsAfter[i], uses | usesAfter[i], layers | layersAfter[i]);
       if (bound <= best) {
         return;
       }
@@ -108,8 +107,7 @@ final class BestSet {
       Kind kind = kinds.get(i);
       if (chosen.stream().allMatch(kind::agreesWith)) {
         chosen.add(kind);
-        extend(
-            chosen, i + 1, months | kind.months(), uses | kind.uses(), layers | kind.layer());
+        extend(chosen, i + 1, months | kind.months(), uses | kind.uses(), layers | kind.layer());
         chosen.remove(chosen.size() - 1);
       }
     }

@@ -36,9 +36,8 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
     String name = plant.name();
     int months = 0;
     if (lastFrost.isPresent() && HarvestSeason.of(name).isPresent()) {
-      List<Double> shares = HarvestSeason.of(name)
-              .get()
-              .shares(lastFrost.get(), HarvestSeason.rests(plant, climate));
+      List<Double> shares =
+          HarvestSeason.of(name).get().shares(lastFrost.get(), HarvestSeason.rests(plant, climate));
       for (Month month : wished) {
         months |= shares.get(month.getValue() - 1) > 0 ? 1 << (month.getValue() - 1) : 0;
       }

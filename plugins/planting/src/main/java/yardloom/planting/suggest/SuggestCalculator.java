@@ -94,8 +94,7 @@ public final class SuggestCalculator implements Calculator {
   }
 
   /** The kinds that suit the bed and agree with what is planted there, best known first. */
-  static List<Kind> pool(
-      Element.Bed bed, Wish wish, Yard yard, Optional<MonthDay> frost) {
+  static List<Kind> pool(Element.Bed bed, Wish wish, Yard yard, Optional<MonthDay> frost) {
     List<Kind> there = new ArrayList<>();
     Set<String> names = new HashSet<>();
     for (Candidate plant : yard.plants()) {
@@ -177,8 +176,10 @@ public final class SuggestCalculator implements Calculator {
       said.add("is the " + String.join(" and ", alone) + " of the set");
     }
     if (said.isEmpty()) {
-      said.add("adds its layer (" + Growth.of(kind.plant().name()).layer().name().toLowerCase(Locale.ROOT)
-          + ") and suits the others");
+      said.add(
+          "adds its layer ("
+              + Growth.of(kind.plant().name()).layer().name().toLowerCase(Locale.ROOT)
+              + ") and suits the others");
     }
     if (Pollination.of(kind.plant().name()).isCross()) {
       said.add("plant two varieties");

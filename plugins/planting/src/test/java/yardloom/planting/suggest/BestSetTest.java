@@ -22,7 +22,8 @@ class BestSetTest {
   private static final Optional<MonthDay> FROST = Optional.of(MonthDay.of(4, 25));
 
   private static Kind kind(String name) {
-    return Kind.of(PlantCatalogue.shipped().plant(name), FROST, Optional.empty(), EnumSet.allOf(Month.class));
+    return Kind.of(
+        PlantCatalogue.shipped().plant(name), FROST, Optional.empty(), EnumSet.allOf(Month.class));
   }
 
   /** Last frost 25 April: asparagus is picked on days 0 to 56, to 20 June: April, May and June. */

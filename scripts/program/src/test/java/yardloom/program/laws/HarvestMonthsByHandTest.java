@@ -61,9 +61,9 @@ class HarvestMonthsByHandTest {
   }
 
   /**
-   * Last frost 25 April. Rhubarb, three crowns 4 ft apart in 12 ft: 6 to 18 lb, likely 12, over days
-   * 0 to 60: 6 in April, 31 in May, 24 in June. The peach, 100 to 150 lb, likely 125, over days 80 to
-   * 125: 14 July to 28 August, 18 and 28 days.
+   * Last frost 25 April. Rhubarb, three crowns 4 ft apart in 12 ft: 6 to 18 lb, likely 12, over
+   * days 0 to 60: 6 in April, 31 in May, 24 in June. The peach, 100 to 150 lb, likely 125, over
+   * days 80 to 125: 14 July to 28 August, 18 and 28 days.
    */
   @Test
   void months_areTheDaysOfTheSeasonsInThem() {
@@ -92,9 +92,9 @@ class HarvestMonthsByHandTest {
   }
 
   /**
-   * Houston's days reach 90 °F from June to September (91, 94, 95, 90): kale is picked on
-   * days 35 to 220 after 10 February, 17 March to 18 September, of which only 17 March to 31 May is
-   * cool enough: 15 + 30 + 31 = 76 days.
+   * Houston's days reach 90 °F from June to September (91, 94, 95, 90): kale is picked on days 35
+   * to 220 after 10 February, 17 March to 18 September, of which only 17 March to 31 May is cool
+   * enough: 15 + 30 + 31 = 76 days.
    */
   @Test
   void coolSeasonAnnuals_restInTheHeat() {

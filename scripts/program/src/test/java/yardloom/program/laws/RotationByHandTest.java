@@ -13,8 +13,8 @@ import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.table.Table;
 
 /**
- * From plan text to the printed rotation: two years of unrelated vegetables between related ones (L.
- * Woodruff, Rotating vegetables by family, Cornell Cooperative Extension, 2021, read).
+ * From plan text to the printed rotation: two years of unrelated vegetables between related ones
+ * (L. Woodruff, Rotating vegetables by family, Cornell Cooperative Extension, 2021, read).
  */
 class RotationByHandTest {
   private static final Plugins PLUGINS =
@@ -49,8 +49,7 @@ class RotationByHandTest {
   void fourFamilies_moveOnByOnePlotAYear() {
     Table table = table(YARD.formatted("lettuce") + "rotation years: 3\n");
     assertEquals(
-        List.of(
-            "K, part 1", "tomato (Solanaceae)", "kale (Brassicaceae)", "bush bean (Fabaceae)"),
+        List.of("K, part 1", "tomato (Solanaceae)", "kale (Brassicaceae)", "bush bean (Fabaceae)"),
         row(table, 0));
     assertEquals(
         List.of("M", "lettuce (Asteraceae)", "tomato (Solanaceae)", "kale (Brassicaceae)"),
@@ -73,8 +72,7 @@ class RotationByHandTest {
   void rotationOfOneYear_isRefused() {
     assertTrue(
         assertThrows(
-                PlanException.class,
-                () -> table(YARD.formatted("lettuce") + "rotation years: 1\n"))
+                PlanException.class, () -> table(YARD.formatted("lettuce") + "rotation years: 1\n"))
             .getMessage()
             .contains("years must be 2 to 8, got 1"));
   }

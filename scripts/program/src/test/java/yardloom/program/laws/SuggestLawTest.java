@@ -129,8 +129,7 @@ class SuggestLawTest {
             .contains("kinds must be 2, 3, 4 or 5, got 9"));
     assertTrue(
         assertThrows(
-                PlanException.class,
-                () -> table(yard(6, 6.5, "suggest harvest: 'summer'"), "beds"))
+                PlanException.class, () -> table(yard(6, 6.5, "suggest harvest: 'summer'"), "beds"))
             .getMessage()
             .contains("such as 'May to October'; got 'summer'"));
   }

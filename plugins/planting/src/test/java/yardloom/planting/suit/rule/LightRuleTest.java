@@ -25,8 +25,8 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /**
- * Light by month against the need; leaves 3 h, roots 4 h and fruit 6 h of direct sun at least (Ideal
- * amount of sunlight for your vegetables, 2017, a web page, read), hazelnuts 4 h (Cornell
+ * Light by month against the need; leaves 3 h, roots 4 h and fruit 6 h of direct sun at least
+ * (Ideal amount of sunlight for your vegetables, 2017, a web page, read), hazelnuts 4 h (Cornell
  * Cooperative Extension Cayuga, 2022, read).
  */
 class LightRuleTest {
