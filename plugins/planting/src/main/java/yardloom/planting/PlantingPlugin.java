@@ -34,6 +34,8 @@ import yardloom.planting.fit.PlantingChecks;
 import yardloom.planting.fit.RotationCheck;
 import yardloom.planting.harvest.HarvestCalculator;
 import yardloom.planting.harvest.HarvestTable;
+import yardloom.planting.harvest.HarvestYearCalculator;
+import yardloom.planting.harvest.HarvestYearTable;
 import yardloom.planting.harvest.YieldCheck;
 import yardloom.planting.list.PlantCatalogueList;
 import yardloom.planting.list.PlantList;
@@ -44,8 +46,14 @@ import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlantPainter;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
+import yardloom.planting.rotation.RotationCalculator;
+import yardloom.planting.rotation.RotationTable;
+import yardloom.planting.rotation.RotationWords;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.suggest.SuggestCalculator;
+import yardloom.planting.suggest.SuggestTable;
+import yardloom.planting.suggest.SuggestWords;
 import yardloom.planting.suit.SuitCalculator;
 import yardloom.planting.suit.SuitCheck;
 import yardloom.planting.suit.SuitTable;
@@ -71,8 +79,14 @@ public final class PlantingPlugin implements YardPlugin {
   public List<Vocabulary> vocabularies() {
     return List.of(
         new Vocabulary(
-            "planting", List.of(
-                PlantingWords.class, ChillWords.class, SuitWords.class, TrainedWords.class)));
+            "planting",
+            List.of(
+                PlantingWords.class,
+                ChillWords.class,
+                RotationWords.class,
+                SuitWords.class,
+                SuggestWords.class,
+                TrainedWords.class)));
   }
 
   @Override
@@ -84,7 +98,10 @@ public final class PlantingPlugin implements YardPlugin {
         new BorneDepthCalculator(),
         new StandCalculator(),
         new HarvestCalculator(),
+        new HarvestYearCalculator(),
         new SuitCalculator(),
+        new SuggestCalculator(),
+        new RotationCalculator(),
         new CareCalculator());
   }
 
@@ -114,8 +131,11 @@ public final class PlantingPlugin implements YardPlugin {
         new PlantList(),
         new PlantingTimes(),
         new HarvestTable(),
+        new HarvestYearTable(),
         new PlantWaterTable(),
         new SuitTable(),
+        new SuggestTable(),
+        new RotationTable(),
         new CareTable(),
         new CareHoursTable(),
         HouseholdTables.establishment(),

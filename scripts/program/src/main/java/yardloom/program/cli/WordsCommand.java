@@ -43,7 +43,11 @@ final class WordsCommand implements Callable<Integer> {
 
   private final Console console;
 
-  @Parameters(index = "0", arity = "0..1", paramLabel = "WORD", description = "The word to explain, or a catalogue.")
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "WORD",
+      description = "The word to explain, or a catalogue.")
   private Optional<String> word;
 
   @Parameters(

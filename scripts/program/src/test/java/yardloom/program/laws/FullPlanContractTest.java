@@ -35,6 +35,8 @@ class FullPlanContractTest {
           "work.own-bill",
           "materials.hard-goods",
           "soil.region",
+          "planting.rotation-plan",
+          "soil.acidity",
           "soil.amendments",
           "soil.heap",
           "sun.spots",

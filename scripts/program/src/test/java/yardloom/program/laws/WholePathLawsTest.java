@@ -176,6 +176,8 @@ class WholePathLawsTest {
             .withoutRows("setback from .*|dripline, .*|total")
             .without("findings.finding", "says lengths in its own units")
             .without("harvest.by-area", "printed as text")
+            .without("plant-fit.why", "says lengths in its own units")
+            .without("plant-fit.do", "says lengths in its own units")
             .without("setting-out", "tapes are printed as text")
             .without("tank-sizes", sold)
             .without("irrigation-parts.order", sold)

@@ -12,7 +12,7 @@ building('house', rect(8.ft, 8.ft, 30.ft, 20.ft), eaves: 10.ft, ridge: 16.ft, ov
 roof 'south slope', rect(7.ft, 7.ft, 32.ft, 11.ft), surface: 'metal'
 rainGarden 'south slope', slope: 3, storm: 1.inch
 soilTexture 'clay loam', organic: 3
-soilTest { nitrogen rate: 2.lb, grade: '5-10-10' ; organic wanted: 4, mixDepth: 6.inch }
+soilTest { acidity ph: 6.8 ; nitrogen rate: 2.lb, grade: '5-10-10' ; organic wanted: 4, mixDepth: 6.inch }
 residue 'shrub trimmings', 1.5.yd3
 residue 'grass clippings', 1.yd3
 sheetMulch { chips perennial: 10.inch, annual: 2.inch, path: 4.inch, edgeTaper: 2.ft, settling: 0.25 ; compost annual: 3.inch, perennial: 1.5.inch }
@@ -27,14 +27,17 @@ bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
   edging 'steel strip', piece: 10.ft
   drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch
   plant 'asparagus'
+  varieties 'asparagus', names: 'one, two'
   plantFactor 0.4
 }
+household children: true, pets: true ; rotation years: 3
 mulchedGround('turned over', rect(2.ft, 30.ft, 15.ft, 28.ft)) { mulch 5.inch ; compost 0.5.inch }
-bed 'keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual'
+bed('keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual') { suggest kinds: 2, harvest: 'May to October' }
 trellis 'grapes', line([point(52.ft, 34.ft), point(52.ft, 55.ft)]), wires: 3
 pavers 'terrace', rect(42.ft, 10.ft, 11.ft, 7.ft), length: 8.inch, width: 4.inch
 tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
   species 'apple (semi-dwarf)'
+  variety 'Ashmead', selfFruitful: false, blooms: 'late'
   mulchRing 3.ft
 }
 path 'way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow'
