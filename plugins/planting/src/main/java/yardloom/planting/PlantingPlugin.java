@@ -39,6 +39,7 @@ import yardloom.planting.mulch.BorneDepthCalculator;
 import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlantPainter;
 import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.PlacingWords;
 import yardloom.planting.placing.PlantingWords;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
@@ -63,7 +64,7 @@ public final class PlantingPlugin implements YardPlugin {
   public List<Vocabulary> vocabularies() {
     return List.of(
         new Vocabulary(
-            "planting", List.of(PlantingWords.class, ChillWords.class, TrainedWords.class)));
+            "planting", List.of(PlantingWords.class, PlacingWords.class, ChillWords.class, TrainedWords.class)));
   }
 
   @Override
