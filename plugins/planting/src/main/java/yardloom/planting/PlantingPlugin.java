@@ -39,8 +39,10 @@ import yardloom.planting.mulch.BorneDepthCalculator;
 import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlantPainter;
 import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.PlacedCheck;
 import yardloom.planting.placing.PlacingWords;
 import yardloom.planting.placing.PlantingWords;
+import yardloom.planting.placing.ThinningTable;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
 import yardloom.planting.trained.TrainedWords;
@@ -89,6 +91,7 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new YieldCheck());
     checks.add(new RotationCheck());
     checks.add(new ShortSeasonCheck());
+    checks.add(new PlacedCheck());
     return checks;
   }
 
@@ -110,7 +113,8 @@ public final class PlantingPlugin implements YardPlugin {
         HouseholdTables.establishment(),
         HouseholdTables.weeds(),
         HouseholdTables.bay(),
-        new LossesTable());
+        new LossesTable(),
+        new ThinningTable());
   }
 
   @Override

@@ -44,7 +44,7 @@ public final class CareTable implements TableMaker {
     List<CareAct> dated = acts.stream().filter(CareTable::isOnce).toList();
     if (!dated.isEmpty()) {
       table.heading("Once, from the days of planting");
-      dated.forEach(a -> table.row(row(a, Cell.of(a.from()), Cell.of(a.until()), "1")));
+      dated.forEach(a -> table.row(row(a, Cell.of(a.from()), Cell.of(a.until()), "" + a.season())));
     }
     Map<String, List<CareAct>> yearly = yearly(acts);
     if (!yearly.isEmpty()) {

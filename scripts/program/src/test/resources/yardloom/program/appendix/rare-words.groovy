@@ -25,6 +25,7 @@ bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
   edging 'steel strip', piece: 10.ft
   drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch
   plant 'asparagus'
+  plantThinned 'asparagus', to: 3.ft, season: 3
 }
 bed 'keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual'
 trellis 'grapes', line([point(52.ft, 34.ft), point(52.ft, 55.ft)]), wires: 3
@@ -36,3 +37,13 @@ tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
 path 'way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow'
 bestSpot 60.sqft, crop: 'kale'
 work crew: 3, hoursPerDay: 7, start: '2026-09-07', lastFrost: '04-25', firstFrost: '10-14'
+tree('guild pear', point(62.ft, 12.ft), crown: 10.ft, height: 12.ft, standing: true) { species 'European pear' }
+bed('guild', rect(57.ft, 6.ft, 10.ft, 12.ft), use: 'perennial') {
+  plantRing 'chives', round: 'guild pear', radius: 3.ft, count: 7
+  plantRow 'sage', along: line([point(58.5.ft, 7.ft), point(58.5.ft, 17.ft)]), spacing: 2.ft
+  plantDrift 'thyme', about: point(65.ft, 16.ft), count: 3
+}
+bed('meadow', rect(57.ft, 48.ft, 11.ft, 4.ft), use: 'perennial') {
+  plantMix 'garden strawberry', share: 0.6
+  plantMix 'sorrel', count: 5
+}
