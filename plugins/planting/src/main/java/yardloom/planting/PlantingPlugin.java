@@ -33,14 +33,17 @@ import yardloom.planting.fit.RotationCheck;
 import yardloom.planting.harvest.HarvestCalculator;
 import yardloom.planting.harvest.HarvestTable;
 import yardloom.planting.harvest.YieldCheck;
+import yardloom.planting.list.PlantKeyPainter;
 import yardloom.planting.list.PlantList;
+import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
 import yardloom.planting.placing.LayoutCalculator;
-import yardloom.planting.placing.PlantPainter;
-import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlacedCheck;
 import yardloom.planting.placing.PlacingWords;
+import yardloom.planting.placing.PlantNamePainter;
+import yardloom.planting.placing.PlantPainter;
+import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
 import yardloom.planting.placing.ThinningTable;
 import yardloom.planting.stand.PlantWaterTable;
@@ -66,7 +69,9 @@ public final class PlantingPlugin implements YardPlugin {
   public List<Vocabulary> vocabularies() {
     return List.of(
         new Vocabulary(
-            "planting", List.of(PlantingWords.class, PlacingWords.class, ChillWords.class, TrainedWords.class)));
+            "planting",
+            List.of(
+                PlantingWords.class, PlacingWords.class, ChillWords.class, TrainedWords.class)));
   }
 
   @Override
@@ -97,7 +102,7 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Painter> painters() {
-    return List.of(new PlantPainter());
+    return List.of(new PlantPainter(), new PlantNamePainter(), new PlantKeyPainter());
   }
 
   @Override
@@ -114,7 +119,8 @@ public final class PlantingPlugin implements YardPlugin {
         HouseholdTables.weeds(),
         HouseholdTables.bay(),
         new LossesTable(),
-        new ThinningTable());
+        new ThinningTable(),
+        new PlantSchedule());
   }
 
   @Override

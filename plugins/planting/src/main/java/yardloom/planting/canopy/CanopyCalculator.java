@@ -73,7 +73,7 @@ public final class CanopyCalculator implements Calculator {
     boolean south = plan.isSouthern();
     for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
       for (Stage stage : List.of(Stage.YEAR_1, Stage.YEAR_5, Stage.MATURE)) {
-        double grown = grown(p.plant(), stage);
+        double grown = Growth.share(p.plant(), stage);
         Length height = p.plant().height().middle().times(grown);
         if (p.at().isEmpty() || height.compareTo(LOW) <= 0) {
           continue;
@@ -99,15 +99,6 @@ public final class CanopyCalculator implements Calculator {
     return stage == Stage.YEAR_1
         ? p.at()
         : Thinning.of(p).map(t -> Thinning.kept(p, t)).orElse(p.at());
-  }
-
-  /** The share of full height and spread that a plant has reached. */
-  private static double grown(Plant plant, Stage stage) {
-    if (plant.season().isAnnual() || stage == Stage.MATURE) {
-      return 1;
-    }
-    boolean first = stage == Stage.YEAR_1;
-    return plant.form().isWoody() ? (first ? 0.3 : 0.8) : (first ? 0.5 : 1);
   }
 
   /** The discs around plants; what touches is filled up to its hull if that adds little. */

@@ -47,7 +47,9 @@ public final class PlacedCheck implements Check {
               Finding.of(
                       id(),
                       Severity.WARNING,
-                      "plantThinned names " + e.value().plant() + ", which no `plant` line of this bed plants",
+                      "plantThinned names "
+                          + e.value().plant()
+                          + ", which no `plant` line of this bed plants",
                       "name a plant that stands in rows here, or take the line out",
                       Source.plan("the plan itself"))
                   .about(bed.id(), e.place()));

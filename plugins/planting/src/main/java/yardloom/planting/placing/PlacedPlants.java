@@ -131,7 +131,8 @@ final class PlacedPlants {
     List<Double> weights = weights(lines, places.size());
     List<Integer> dealt = EvenMix.of(places.size(), weights);
     double all = weights.stream().mapToDouble(w -> w).sum();
-    List<Shape> grounds = BedShares.cut(rest, weights.stream().map(w -> Optional.of(w / all)).toList());
+    List<Shape> grounds =
+        BedShares.cut(rest, weights.stream().map(w -> Optional.of(w / all)).toList());
     for (int k = 0; k < plants.size(); k++) {
       List<Point> at = new ArrayList<>();
       for (int i = 0; i < places.size(); i++) {
@@ -142,7 +143,14 @@ final class PlacedPlants {
       Entry<Placed> line = lines.get(k);
       plantings.add(
           new Planting(
-              bed, line.place(), line.value().choice(), plants.get(k), grounds.get(k), spacing, rows, at));
+              bed,
+              line.place(),
+              line.value().choice(),
+              plants.get(k),
+              grounds.get(k),
+              spacing,
+              rows,
+              at));
     }
     rest = Shape.EMPTY;
   }

@@ -61,8 +61,8 @@ class PlacingByHandTest {
    * = 38, of which 0.7 are 26.6.
    *
    * <p>Currants at 2 ft in 24 by 8 ft: 12 × 4 = 48. Sorrel at 2 ft in 8 by 8 ft: 4 × 4 = 16, of
-   * which the nearest to the plum stand 1.41 ft from it: more than a foot, and than half of their
-   * 1 ft. None of them goes.
+   * which the nearest to the plum stand 1.41 ft from it: more than a foot, and than half of their 1
+   * ft. None of them goes.
    */
   @ParameterizedTest(name = "{0}: {1}")
   @CsvSource({
@@ -96,7 +96,8 @@ class PlacingByHandTest {
   @Test
   void plants_keepOffStems() {
     Drawn drawn =
-        Drawn.of(YARD.formatted("apple", "3.ft", "").replace("spacing: 2.ft }", "spacing: 32.inch }"));
+        Drawn.of(
+            YARD.formatted("apple", "3.ft", "").replace("spacing: 2.ft }", "spacing: 32.inch }"));
     assertEquals("8", count(drawn, "ring", "sorrel"));
   }
 
@@ -114,8 +115,7 @@ class PlacingByHandTest {
   @Test
   void ringRoundNoTree_andMixOfTooMany_areRefused() {
     PlanException noTree =
-        assertThrows(
-            PlanException.class, () -> Drawn.of(YARD.formatted("aple", "3.ft", "")));
+        assertThrows(PlanException.class, () -> Drawn.of(YARD.formatted("aple", "3.ft", "")));
     assertTrue(noTree.getMessage().contains("there is no tree 'aple'"), noTree.getMessage());
     PlanException tooMany =
         assertThrows(

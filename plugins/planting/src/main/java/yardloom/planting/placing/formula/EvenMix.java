@@ -8,8 +8,8 @@ import java.util.List;
  * alone.
  *
  * <p>Each place goes to the kind that lags furthest behind its share, the first of those that lag
- * equally. Of any beginning of the places no kind has more than one above or {@code k − 1} below its
- * share, where {@code k} kinds are mixed.
+ * equally. Of any beginning of the places no kind has more than one above or {@code k − 1} below
+ * its share, where {@code k} kinds are mixed.
  *
  * <p>References: [1] R. Tijdeman, The chairman assignment problem, Discrete Mathematics 32(3), 1980
  * (that such a dealing exists; the greedy one used here is simpler and a little looser; from

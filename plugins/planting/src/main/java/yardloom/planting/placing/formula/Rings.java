@@ -20,9 +20,7 @@ public final class Rings {
     List<Point> at = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       double turn = 2 * Math.PI * i / count;
-      at.add(
-          centre.moved(
-              radius.times(StrictMath.sin(turn)), radius.times(StrictMath.cos(turn))));
+      at.add(centre.moved(radius.times(StrictMath.sin(turn)), radius.times(StrictMath.cos(turn))));
     }
     return List.copyOf(at);
   }

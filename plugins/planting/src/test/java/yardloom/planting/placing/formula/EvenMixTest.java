@@ -54,8 +54,7 @@ class EvenMixTest {
   @Test
   void row_isCentredOnItsLine() {
     List<Point> at =
-        Rings.along(
-            Line.between(Point.metres(1, 1), Point.metres(8.3, 1)), Length.metres(2));
+        Rings.along(Line.between(Point.metres(1, 1), Point.metres(8.3, 1)), Length.metres(2));
     assertEquals(3, at.size());
     assertEquals(2.65, at.get(0).x().metres(), 1e-9);
     assertEquals(6.65, at.get(2).x().metres(), 1e-9);
