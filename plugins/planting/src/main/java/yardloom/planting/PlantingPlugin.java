@@ -16,6 +16,7 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.planting.canopy.CanopyCalculator;
+import yardloom.planting.care.BayWords;
 import yardloom.planting.care.CareCalculator;
 import yardloom.planting.care.CareHoursTable;
 import yardloom.planting.care.CareTable;
@@ -71,7 +72,11 @@ public final class PlantingPlugin implements YardPlugin {
         new Vocabulary(
             "planting",
             List.of(
-                PlantingWords.class, PlacingWords.class, ChillWords.class, TrainedWords.class)));
+                PlantingWords.class,
+                PlacingWords.class,
+                BayWords.class,
+                ChillWords.class,
+                TrainedWords.class)));
   }
 
   @Override

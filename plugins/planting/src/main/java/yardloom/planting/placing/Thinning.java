@@ -33,8 +33,10 @@ public final class Thinning {
     int rows = steps(thinned.to(), planting.rowSpacing());
     List<Point> kept = new ArrayList<>();
     List<List<Point>> drills = planting.drills();
-    for (int row = 0; row < drills.size(); row += rows) {
-      for (int i = 0; i < drills.get(row).size(); i += inRow) {
+    // What is left over at the ends is left over at both.
+    for (int row = (drills.size() - 1) % rows / 2; row < drills.size(); row += rows) {
+      int size = drills.get(row).size();
+      for (int i = (size - 1) % inRow / 2; i < size; i += inRow) {
         kept.add(drills.get(row).get(i));
       }
     }

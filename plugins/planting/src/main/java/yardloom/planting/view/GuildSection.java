@@ -2,6 +2,7 @@ package yardloom.planting.view;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,6 +39,11 @@ public final class GuildSection {
 
   private static final double STEM_M = 0.15;
   private static final double LETTERS_MM = 2.2;
+
+  /** Below this a key stands above its plant; within that of one of its kind it is left out. */
+  private static final double LOW_M = 1;
+
+  private static final double APART_M = 1.2;
   private static final Style GROUND = Style.line("section-ground", Palette.INK, 0.5);
   private static final Style RULER = Style.line("section-height", Palette.RULE, 0.13);
   private static final Style STEM = Style.filled("section-stem", Palette.MUTED);
@@ -89,6 +95,7 @@ public final class GuildSection {
     cuts.stream()
         .sorted(Comparator.comparingDouble(Cut::heightM).reversed().thenComparingDouble(Cut::xM))
         .forEach(c -> draw(marks, c));
+    keys(marks, cuts);
     marks.add(stroke(0, 0, length, 0, GROUND));
     return new Panel.Figure(
         "Section along " + bed.id().name(),
@@ -165,7 +172,22 @@ public final class GuildSection {
       Shape first = crown(cut.xM(), base * share, cut.heightM() * share, cut.spreadM() * share);
       marks.add(new Mark.Region(first, FIRST, cut.plant().name() + " in the first year"));
     }
-    marks.add(label(cut.xM(), (base + cut.heightM()) / 2, cut.key()));
+  }
+
+  /** Keys in crowns, or above what is low; of neighbours of one kind only the first. */
+  private static void keys(List<Mark> marks, List<Cut> cuts) {
+    Map<String, Double> last = new HashMap<>();
+    cuts.stream()
+        .sorted(Comparator.comparingDouble(Cut::xM))
+        .forEach(
+            c -> {
+              Double before = last.put(c.key(), c.xM());
+              if (before == null || c.xM() - before > APART_M) {
+                boolean low = c.heightM() < LOW_M;
+                double y = low ? c.heightM() + LOW_M / 4 : c.heightM() * 0.65;
+                marks.add(label(c.xM(), y, c.key()));
+              }
+            });
   }
 
   /** An ellipse between two heights; what stands on the ground has its lower half cut off. */
@@ -190,6 +212,6 @@ public final class GuildSection {
   }
 
   private static Mark label(double x, double y, String text) {
-    return new Mark.Label(Point.metres(x, y), text, LETTERS_MM, false, 4, Mark.Anchor.FIXED);
+    return new Mark.Label(Point.metres(x, y), text, LETTERS_MM, false, 2, Mark.Anchor.CENTRE);
   }
 }

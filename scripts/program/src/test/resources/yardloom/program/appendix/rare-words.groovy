@@ -47,3 +47,4 @@ bed('meadow', rect(57.ft, 48.ft, 11.ft, 4.ft), use: 'perennial') {
   plantMix 'garden strawberry', share: 0.6
   plantMix 'sorrel', count: 5
 }
+compostBay 'bay', rect(50.ft, 12.ft, 4.ft, 3.ft)
