@@ -2,6 +2,7 @@ package yardloom.planting;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
@@ -10,6 +11,7 @@ import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
@@ -34,11 +36,13 @@ import yardloom.planting.fit.RotationCheck;
 import yardloom.planting.harvest.HarvestCalculator;
 import yardloom.planting.harvest.HarvestTable;
 import yardloom.planting.harvest.YieldCheck;
+import yardloom.planting.list.PlantCatalogueList;
 import yardloom.planting.list.PlantKeyPainter;
 import yardloom.planting.list.PlantList;
 import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
+import yardloom.planting.placing.GrownPicture;
 import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlacedCheck;
 import yardloom.planting.placing.PlacingWords;
@@ -49,6 +53,10 @@ import yardloom.planting.placing.PlantingWords;
 import yardloom.planting.placing.ThinningTable;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.suit.SuitCalculator;
+import yardloom.planting.suit.SuitCheck;
+import yardloom.planting.suit.SuitTable;
+import yardloom.planting.suit.SuitWords;
 import yardloom.planting.trained.TrainedWords;
 import yardloom.planting.window.PlantingTimes;
 import yardloom.planting.window.ShortSeasonCheck;
@@ -76,6 +84,7 @@ public final class PlantingPlugin implements YardPlugin {
                 PlacingWords.class,
                 BayWords.class,
                 ChillWords.class,
+                SuitWords.class,
                 TrainedWords.class)));
   }
 
@@ -88,6 +97,7 @@ public final class PlantingPlugin implements YardPlugin {
         new BorneDepthCalculator(),
         new StandCalculator(),
         new HarvestCalculator(),
+        new SuitCalculator(),
         new CareCalculator());
   }
 
@@ -100,6 +110,7 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new HeatCheck());
     checks.add(new YieldCheck());
     checks.add(new RotationCheck());
+    checks.addAll(SuitCheck.all());
     checks.add(new ShortSeasonCheck());
     checks.add(new PlacedCheck());
     return checks;
@@ -107,7 +118,8 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Painter> painters() {
-    return List.of(new PlantPainter(), new PlantNamePainter(), new PlantKeyPainter());
+    return List.of(
+        new PlantPainter(), new PlantNamePainter(), new PlantKeyPainter(), new GrownPicture());
   }
 
   @Override
@@ -118,6 +130,7 @@ public final class PlantingPlugin implements YardPlugin {
         new PlantingTimes(),
         new HarvestTable(),
         new PlantWaterTable(),
+        new SuitTable(),
         new CareTable(),
         new CareHoursTable(),
         HouseholdTables.establishment(),
@@ -134,6 +147,11 @@ public final class PlantingPlugin implements YardPlugin {
   }
 
   @Override
+  public List<Catalogue> catalogues() {
+    return List.of(PlantCatalogueList.plants());
+  }
+
+  @Override
   public List<Caution> cautions(Plan plan, Facts facts) {
     List<String> harmful =
         facts.get(PlantPlaces.KEY).kinds().values().stream()
@@ -145,10 +163,10 @@ public final class PlantingPlugin implements YardPlugin {
     }
     return List.of(
         new Caution(
-            "Some plants here harm people or animals when eaten or touched in the wrong part or"
-                + " season: "
-                + String.join(", ", harmful)
-                + ". Read the planting table; ask a doctor or veterinarian when in doubt.",
-            Source.commonPractice("cautions of the plant catalogue")));
+                "Parts of these harm people or animals, see the planting table: "
+                    + String.join(", ", harmful)
+                    + ".",
+                Source.commonPractice("cautions of the plant catalogue"))
+            .on(SheetPage.PLANTING));
   }
 }

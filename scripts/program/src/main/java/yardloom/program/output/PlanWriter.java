@@ -38,10 +38,20 @@ public final class PlanWriter {
    * @throws yardloom.kernel.problem.PlanException if the site plan does not fit on the paper
    */
   public PlanWriter(Outcome outcome, Paper paper, Set<OutputKind> kinds) {
+    this(outcome, paper, kinds, List.of());
+  }
+
+  /**
+   * The same with only the sheets that are asked for.
+   *
+   * @throws yardloom.kernel.problem.PlanException if there is no such sheet, or the site plan does
+   *     not fit on the paper
+   */
+  public PlanWriter(Outcome outcome, Paper paper, Set<OutputKind> kinds, List<String> asked) {
     this.outcome = outcome;
     this.kinds = Set.copyOf(kinds);
     this.format = new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
-    this.sheets = SheetSet.of(outcome, paper);
+    this.sheets = SheetSet.of(outcome, paper, asked);
   }
 
   /** What is written, in one line. */
