@@ -18,10 +18,8 @@ import yardloom.planting.harvest.HarvestPlan;
 import yardloom.planting.harvest.HarvestTable;
 import yardloom.planting.list.PlantKeys;
 import yardloom.planting.list.PlantSchedule;
-import yardloom.planting.list.PlantTable;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.ThinningTable;
-import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.view.FirstYearView;
 import yardloom.planting.view.GuildSection;
 import yardloom.planting.window.PlantingTimes;
@@ -64,13 +62,11 @@ public final class PlantingSheet implements SheetMaker {
     panels.add(Panel.SitePlan.yardWith(offers.layers(SheetPage.PLANTING)));
     List.of(
             new PlantSchedule(),
-            new PlantTable(),
             new ThinningTable(),
             new PlantingTimes(),
             new HarvestTable(),
-            new PlantWaterTable(),
             new CareTable())
-        .forEach(m -> panels.add(new Panel.TableBlock(m.make(plan, facts))));
+        .forEach(m -> panels.add(new Panel.TableBlock(m.forSheet(plan, facts))));
     PlantPlaces places = facts.get(PlantPlaces.KEY);
     panels.add(FirstYearView.of(places));
     GuildSection.of(places, PlantKeys.of(places), plan.info().units()).ifPresent(panels::add);

@@ -73,7 +73,7 @@ public final class CanopyCalculator implements Calculator {
     boolean south = plan.isSouthern();
     for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
       for (Stage stage : List.of(Stage.YEAR_1, Stage.YEAR_5, Stage.MATURE)) {
-        double grown = Growth.share(p.plant(), stage);
+        double grown = GrownShare.share(p.plant(), stage);
         Length height = p.plant().height().middle().times(grown);
         if (p.at().isEmpty() || height.compareTo(LOW) <= 0) {
           continue;

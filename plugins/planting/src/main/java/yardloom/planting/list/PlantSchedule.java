@@ -16,6 +16,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
@@ -38,6 +39,11 @@ public final class PlantSchedule implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(PlantPlaces.KEY, YardFacts.PLANTING_DAYS, YardFacts.PLANTING_WINDOWS);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
   }
 
   /** One kind, over all beds. */

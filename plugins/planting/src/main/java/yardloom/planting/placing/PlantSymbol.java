@@ -14,6 +14,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.Plant.Form;
 import yardloom.planting.catalogue.Plant.Season;
+import yardloom.planting.traits.Growth;
 
 /**
  * How a plant is drawn, so that form and leaf habit are told apart without colour: the outline is
@@ -27,9 +28,6 @@ record PlantSymbol(Habit habit, boolean evergreen, boolean small)
     implements Comparable<PlantSymbol> {
   /** Plants with a smaller spread have no outline. */
   static final Length SMALL = Length.feet(2);
-
-  /** A perennial no higher than this part of its spread covers the ground. */
-  private static final double FLAT = 0.75;
 
   /** The forms that symbols tell apart. */
   enum Habit {
@@ -59,8 +57,9 @@ record PlantSymbol(Habit habit, boolean evergreen, boolean small)
 
   private static Habit habitOf(Plant plant) {
     if (plant.form() == Form.HERB) {
-      boolean flat = plant.height().middle().compareTo(plant.spread().middle().times(FLAT)) <= 0;
-      return flat ? Habit.COVER : Habit.PERENNIAL;
+      return Growth.of(plant.name()).layer() == Growth.Layer.COVER
+          ? Habit.COVER
+          : Habit.PERENNIAL;
     }
     return switch (plant.form()) {
       case TREE -> Habit.TREE;

@@ -16,7 +16,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
-import yardloom.planting.canopy.Growth;
+import yardloom.planting.canopy.GrownShare;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
 
@@ -38,7 +38,7 @@ public final class FirstYearView {
     beds.values().forEach(b -> marks.add(new Mark.Region(b.shape(), BED, b.id().name())));
     for (Planting p : places.plantings()) {
       Stage stage = p.choice().stands() ? Stage.MATURE : Stage.YEAR_1;
-      Length spread = p.plant().spread().middle().times(Growth.share(p.plant(), stage));
+      Length spread = p.plant().spread().middle().times(GrownShare.share(p.plant(), stage));
       for (Point at : p.at()) {
         marks.add(
             new Mark.Symbol(at, SymbolForm.DISC, spread, Angle.ZERO, PLANT, p.plant().name()));
@@ -46,7 +46,7 @@ public final class FirstYearView {
     }
     for (Planting.Specimen s : places.specimens()) {
       Stage stage = s.tree().stands() ? Stage.MATURE : Stage.YEAR_1;
-      Length crown = s.crown().times(Growth.share(s.plant(), stage));
+      Length crown = s.crown().times(GrownShare.share(s.plant(), stage));
       marks.add(
           new Mark.Symbol(
               s.tree().at(), SymbolForm.DISC, crown, Angle.ZERO, PLANT, s.plant().name()));

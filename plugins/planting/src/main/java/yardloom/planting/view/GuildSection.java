@@ -21,7 +21,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
-import yardloom.planting.canopy.Growth;
+import yardloom.planting.canopy.GrownShare;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
@@ -167,7 +167,7 @@ public final class GuildSection {
     boolean evergreen = cut.plant().season() == Plant.Season.EVERGREEN;
     Shape grown = crown(cut.xM(), base, cut.heightM(), cut.spreadM());
     marks.add(new Mark.Region(grown, evergreen ? EVERGREEN : GROWN, cut.plant().name()));
-    double share = Growth.share(cut.plant(), Stage.YEAR_1);
+    double share = GrownShare.share(cut.plant(), Stage.YEAR_1);
     if (share < 1) {
       Shape first = crown(cut.xM(), base * share, cut.heightM() * share, cut.spreadM() * share);
       marks.add(new Mark.Region(first, FIRST, cut.plant().name() + " in the first year"));

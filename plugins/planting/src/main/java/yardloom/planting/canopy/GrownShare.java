@@ -9,8 +9,8 @@ import yardloom.planting.catalogue.Plant;
  *
  * <p>References: common practice, no source.
  */
-public final class Growth {
-  private Growth() {}
+public final class GrownShare {
+  private GrownShare() {}
 
   public static double share(Plant plant, Stage stage) {
     if (plant.season().isAnnual() || stage == Stage.MATURE || stage == Stage.STANDING) {
