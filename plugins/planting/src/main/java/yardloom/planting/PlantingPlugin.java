@@ -50,6 +50,7 @@ import yardloom.planting.placing.PlantNamePainter;
 import yardloom.planting.placing.PlantPainter;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
+import yardloom.planting.placing.TallSideCheck;
 import yardloom.planting.placing.ThinningTable;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
@@ -113,6 +114,7 @@ public final class PlantingPlugin implements YardPlugin {
     checks.addAll(SuitCheck.all());
     checks.add(new ShortSeasonCheck());
     checks.add(new PlacedCheck());
+    checks.add(new TallSideCheck());
     return checks;
   }
 

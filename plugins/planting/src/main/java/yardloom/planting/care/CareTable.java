@@ -56,7 +56,8 @@ public final class CareTable implements TableMaker {
     List<CareAct> dated = acts.stream().filter(CareTable::isOnce).toList();
     if (!dated.isEmpty()) {
       table.heading("Once, from the days of planting");
-      dated.forEach(a -> table.row(row(how, a, Cell.of(a.from()), Cell.of(a.until()), "" + a.season())));
+      dated.forEach(
+          a -> table.row(row(how, a, Cell.of(a.from()), Cell.of(a.until()), "" + a.season())));
     }
     Map<String, List<CareAct>> yearly = yearly(acts);
     if (!yearly.isEmpty()) {
@@ -113,17 +114,16 @@ public final class CareTable implements TableMaker {
     return first == seasons.last() ? "" + first : first + " to " + seasons.last();
   }
 
-  private static List<Cell> row(
-      boolean how, CareAct act, Cell from, Cell until, String seasons) {
+  private static List<Cell> row(boolean how, CareAct act, Cell from, Cell until, String seasons) {
     List<Cell> cells =
         new ArrayList<>(
             List.of(
-      Cell.text(act.what()),
-      Cell.text(String.join(", ", act.plants())),
-      from,
-      until,
-      Cell.text(seasons),
-      act.hours().map(Cell::of).orElse(Cell.BLANK)));
+                Cell.text(act.what()),
+                Cell.text(String.join(", ", act.plants())),
+                from,
+                until,
+                Cell.text(seasons),
+                act.hours().map(Cell::of).orElse(Cell.BLANK)));
     if (how) {
       cells.add(Cell.text(act.how()));
     }

@@ -13,6 +13,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
 import yardloom.kernel.table.NameRuns;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 
@@ -85,6 +86,11 @@ public final class HouseholdTables implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(CareAct.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
   }
 
   @Override

@@ -8,6 +8,7 @@ import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Mark.SymbolForm;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.draw.Style.Hatch;
+import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
@@ -28,6 +29,9 @@ record PlantSymbol(Habit habit, boolean evergreen, boolean small)
     implements Comparable<PlantSymbol> {
   /** Plants with a smaller spread have no outline. */
   static final Length SMALL = Length.feet(2);
+
+  /** Of the spread of a small annual, how much its cross takes. */
+  private static final double CROSS = 0.6;
 
   /** The forms that symbols tell apart. */
   enum Habit {
@@ -57,9 +61,7 @@ record PlantSymbol(Habit habit, boolean evergreen, boolean small)
 
   private static Habit habitOf(Plant plant) {
     if (plant.form() == Form.HERB) {
-      return Growth.of(plant.name()).layer() == Growth.Layer.COVER
-          ? Habit.COVER
-          : Habit.PERENNIAL;
+      return Growth.of(plant.name()).layer() == Growth.Layer.COVER ? Habit.COVER : Habit.PERENNIAL;
     }
     return switch (plant.form()) {
       case TREE -> Habit.TREE;
@@ -76,10 +78,28 @@ record PlantSymbol(Habit habit, boolean evergreen, boolean small)
       Style ring = stands ? outline().existing() : outline();
       marks.add(new Mark.Symbol(at, SymbolForm.DISC, spread, Angle.ZERO, ring, about));
     }
+    if (small && habit == Habit.ANNUAL) {
+      marks.addAll(cross(at, spread.times(CROSS / 2), about));
+      return marks;
+    }
     middle()
         .ifPresent(
             form -> marks.add(new Mark.Symbol(at, form, spread, Angle.ZERO, centre(), about)));
     return marks;
+  }
+
+  /** A cross that keeps off its neighbours, whatever the scale. */
+  private List<Mark> cross(Point at, Length arm, String about) {
+    Length back = arm.negative();
+    Point left = at.moved(back, Length.ZERO);
+    Point down = at.moved(Length.ZERO, back);
+    return List.of(
+        new Mark.Stroke(Line.between(left, at.moved(arm, Length.ZERO)), crossing(), about),
+        new Mark.Stroke(Line.between(down, at.moved(Length.ZERO, arm)), crossing(), about));
+  }
+
+  private Style crossing() {
+    return Style.line(name() + "-cross", ink(), 0.25);
   }
 
   private Optional<SymbolForm> middle() {
@@ -140,7 +160,8 @@ record PlantSymbol(Habit habit, boolean evergreen, boolean small)
     String leaves = evergreen ? ", keeps its leaves" : "";
     if (middle().isPresent() && (small || !evergreen)) {
       String where = small ? "" : ", in a circle of its mature spread";
-      return LegendEntry.symbol(habit.words + leaves + where, middle().get(), centre());
+      Style style = small && habit == Habit.ANNUAL ? crossing() : centre();
+      return LegendEntry.symbol(habit.words + leaves + where, middle().get(), style);
     }
     String text = habit.words + leaves + ", at mature spread";
     return LegendEntry.symbol(text, SymbolForm.DISC, outline());

@@ -122,4 +122,33 @@ class PlacingByHandTest {
             PlanException.class, () -> Drawn.of(YARD.formatted("apple", "3.ft", ", share: 0.4")));
     assertTrue(tooMany.getMessage().contains("more plants than the 38"), tooMany.getMessage());
   }
+
+  private static final String ROWS =
+      """
+      plan 'Tall and low', units: 'us'
+      site 'place', latitude: %s.deg, longitude: -88.21.deg, zone: 'America/Chicago'%s
+      lot([point(0.ft, 0.ft), point(30.ft, 0.ft), point(30.ft, 40.ft), point(0.ft, 40.ft)])
+      bed('row', rect(10.ft, 5.ft, 4.ft, 30.ft), use: 'annual') { plant '%s' ; plant '%s' }
+      """;
+
+  /**
+   * Kinds follow along the bed from its south end. Tomatoes grow 36 to 72 in, so 4.5 ft, lettuce 6
+   * to 12 in: the shadow at noon falls north, and south of the equator south.
+   */
+  @ParameterizedTest(name = "{0}°, {2} then {3}: {4}")
+  @CsvSource({
+    "40, '', tomato, lettuce, true",
+    "40, '', lettuce, tomato, false",
+    "-40, '', tomato, lettuce, false",
+    "-40, '', lettuce, tomato, true",
+    "40, ', north: 180.deg', lettuce, tomato, true",
+    "40, ', north: 90.deg', tomato, lettuce, false",
+  })
+  void tallKinds_belongOnTheSideOfThePole(
+      String latitude, String north, String first, String second, boolean said) {
+    Drawn drawn = Drawn.of(ROWS.formatted(latitude, north, first, second));
+    assertEquals(
+        said,
+        drawn.outcome().findings().stream().anyMatch(f -> f.rule().equals("planting.tall-side")));
+  }
 }
