@@ -28,6 +28,7 @@ bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
   drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch
   plant 'asparagus'
   varieties 'asparagus', names: 'one, two'
+  plantThinned 'asparagus', to: 3.ft, season: 3
   plantFactor 0.4
 }
 household children: true, pets: true ; rotation years: 3
@@ -43,6 +44,17 @@ tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
 path 'way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow'
 bestSpot 60.sqft, crop: 'kale'
 work crew: 3, hoursPerDay: 7, start: '2026-09-07', lastFrost: '04-25', firstFrost: '10-14'
+tree('guild pear', point(62.ft, 12.ft), crown: 10.ft, height: 12.ft, standing: true) { species 'European pear' }
+bed('guild', rect(57.ft, 6.ft, 10.ft, 12.ft), use: 'perennial') {
+  plantRing 'chives', round: 'guild pear', radius: 3.ft, count: 7
+  plantRow 'sage', along: line([point(58.5.ft, 7.ft), point(58.5.ft, 17.ft)]), spacing: 2.ft
+  plantDrift 'thyme', about: point(65.ft, 16.ft), count: 3
+}
+bed('meadow', rect(57.ft, 48.ft, 11.ft, 4.ft), use: 'perennial') {
+  plantMix 'garden strawberry', share: 0.6
+  plantMix 'sorrel', count: 5
+}
+compostBay 'bay', rect(50.ft, 12.ft, 4.ft, 3.ft)
 item 'drain rock', amount: 2.5.yd3, per: 'yd3', price: 44.money, low: 40.money, high: 50.money, hours: 1.5, phase: 'earth'
 task 'carry the old shed out', hours: 6, phase: 'earth'
 itemBook 'item,count,unit,price,hours,phase\nbench,3,piece,180,0.5,finish'
