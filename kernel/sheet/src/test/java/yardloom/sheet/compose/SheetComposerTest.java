@@ -62,14 +62,14 @@ class SheetComposerTest {
     }
   }
 
-  /** D-11: the front of 60 ft is 152.4 mm long at 1" = 10', and the side 304.8 mm. */
+  /** D-11: the front of 60 ft is 190.5 mm long at 1/8" = 1'-0" (1:96), and the side 381 mm. */
   @Test
   void sitePlan_onArchC_isTrueToScale() {
     ComposedSheet sheet = compose(DemoSheet.request(Paper.named("ARCH C"), UnitSystem.US)).get(0);
-    assertEquals("1\" = 10'", sheet.scale());
+    assertEquals("1/8\" = 1'-0\"", sheet.scale());
     List<Xy> corners = path(sheet.inks(), "lot-line").tracks().get(0).points();
-    assertEquals(152.4, span(corners.stream().map(Xy::x).toList()), 1e-6);
-    assertEquals(304.8, span(corners.stream().map(Xy::y).toList()), 1e-6);
+    assertEquals(190.5, span(corners.stream().map(Xy::x).toList()), 1e-6);
+    assertEquals(381, span(corners.stream().map(Xy::y).toList()), 1e-6);
   }
 
   private static double span(List<Double> values) {
@@ -97,7 +97,7 @@ class SheetComposerTest {
     PlanException e =
         assertThrows(PlanException.class, () -> compose(request.withScale(Optional.of(larger))));
     assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
-    assertTrue(e.getMessage().contains("1\" = 10'"), e.getMessage());
+    assertTrue(e.getMessage().contains("1/8\" = 1'-0\""), e.getMessage());
   }
 
   /** D-25, D-26: written and graphic scale, north arrow, dimensions, date on a permit plan. */
@@ -106,7 +106,7 @@ class SheetComposerTest {
     ComposedSheet sheet = compose(DemoSheet.request(Paper.named("ARCH C"), UnitSystem.US)).get(0);
     List<String> texts = InkAudit.texts(sheet).stream().map(Ink.Text::content).toList();
     for (String wanted :
-        List.of("N", "Scale 1\" = 10' (1:120)", "40 ft", "60'-0\"", "120'-0\"", "2026-03-01")) {
+        List.of("N", "Scale 1/8\" = 1'-0\" (1:96)", "20 ft", "60'-0\"", "120'-0\"", "2026-03-01")) {
       assertTrue(texts.contains(wanted), wanted + " in " + texts);
     }
     assertTrue(texts.contains("1 of 1"));
