@@ -19,10 +19,9 @@ public final class SiteCautions {
     cautions.add(
         practice(
             plan.info().units() == UnitSystem.US
-                ? "Call 811 before any digging; dig by hand near the marks. Lines drawn here are no"
-                    + " proof."
-                : "Have buried services located before any digging; dig by hand near the marks. Lines"
-                    + " drawn here are no proof."));
+                ? "Call 811 before any digging to have buried utilities marked; dig by hand near the"
+                    + " marks."
+                : "Have buried utilities located before any digging; dig by hand near the marks."));
     cautions.add(
         practice(
             "Not a survey. Check lot lines, setbacks, easements and measures on site; local codes"

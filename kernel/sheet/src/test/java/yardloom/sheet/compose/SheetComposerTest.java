@@ -97,7 +97,7 @@ class SheetComposerTest {
     PlanException e =
         assertThrows(PlanException.class, () -> compose(request.withScale(Optional.of(larger))));
     assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
-    assertTrue(e.getMessage().contains("1/8\" = 1'-0\""), e.getMessage());
+    assertTrue(e.getMessage().contains("1\" = 10'"), e.getMessage());
   }
 
   /** D-25, D-26: written and graphic scale, north arrow, dimensions, date on a permit plan. */
