@@ -159,25 +159,26 @@ public final class SitePlugin implements YardPlugin {
     return Stream.concat(
             PicturePainter.all().stream(),
             Stream.of(
-        new LotPainter(),
-        new ContourPainter(),
-        new SetbackPainter(),
-        new PavingPainter(),
-        new PathPainter(),
-        new BedPainter(),
-        new BuildingPainter(),
-        new StructurePainter(),
-        new SwalePainter(),
-        new FencePainter(),
-        new UtilityPainter(),
-        new KeepOutPainter(),
-        new TreePainter(),
-        new WaterPointPainter(),
-        new RestrictionPainter(),
-        new LotLinePainter(),
-        new TapePointPainter(),
-        new LabelPainter(),
-        new DimensionPainter())).toList();
+                new LotPainter(),
+                new ContourPainter(),
+                new SetbackPainter(),
+                new PavingPainter(),
+                new PathPainter(),
+                new BedPainter(),
+                new BuildingPainter(),
+                new StructurePainter(),
+                new SwalePainter(),
+                new FencePainter(),
+                new UtilityPainter(),
+                new KeepOutPainter(),
+                new TreePainter(),
+                new WaterPointPainter(),
+                new RestrictionPainter(),
+                new LotLinePainter(),
+                new TapePointPainter(),
+                new LabelPainter(),
+                new DimensionPainter()))
+        .toList();
   }
 
   @Override

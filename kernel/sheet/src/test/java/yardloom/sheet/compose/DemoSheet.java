@@ -46,7 +46,8 @@ public final class DemoSheet {
         new SitePlugin()
             .painters().stream()
                 .filter(Painter::shownByDefault)
-                .sorted((a, b) -> a.layer().compareTo(b.layer())).toList()) {
+                .sorted((a, b) -> a.layer().compareTo(b.layer()))
+                .toList()) {
       layers.put(painter.layer(), painter.paint(plan, facts));
       legend.addAll(painter.legend(plan, facts));
     }
