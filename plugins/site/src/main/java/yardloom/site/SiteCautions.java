@@ -7,6 +7,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.site.country.DigCalls;
 
 /** The cautions that any plan calls for by what stands on it; all are read before work begins. */
 public final class SiteCautions {
@@ -18,10 +19,9 @@ public final class SiteCautions {
     List<Caution> cautions = new ArrayList<>();
     cautions.add(
         practice(
-            plan.info().units() == UnitSystem.US
-                ? "Call 811 before any digging to have buried utilities marked; dig by hand near the"
-                    + " marks."
-                : "Have buried utilities located before any digging; dig by hand near the marks."));
+            "Before any digging have buried utilities located and marked"
+                + DigCalls.inBrackets(plan)
+                + "; dig by hand near the marks. Lines drawn here are no proof."));
     cautions.add(
         practice(
             "Not a survey. Check lot lines, setbacks, easements and measures on site; local codes"

@@ -36,6 +36,8 @@ import yardloom.site.built.PavingPainter;
 import yardloom.site.built.StructurePainter;
 import yardloom.site.built.UtilityPainter;
 import yardloom.site.built.WaterPointPainter;
+import yardloom.site.country.CountryWords;
+import yardloom.site.country.DigCallCalculator;
 import yardloom.site.element.ShapeRule;
 import yardloom.site.ground.ContourPainter;
 import yardloom.site.ground.EarthCalculator;
@@ -46,6 +48,8 @@ import yardloom.site.ground.GroundTables;
 import yardloom.site.ground.LevelRules;
 import yardloom.site.ground.LevelWords;
 import yardloom.site.ground.SwalePainter;
+import yardloom.site.lawn.GroundPainter;
+import yardloom.site.lawn.GroundWords;
 import yardloom.site.lawn.LawnStripCalculator;
 import yardloom.site.lawn.LawnStripCheck;
 import yardloom.site.lawn.LawnStripTable;
@@ -59,6 +63,9 @@ import yardloom.site.outline.ShapeWords;
 import yardloom.site.path.PathPainter;
 import yardloom.site.path.PathRules;
 import yardloom.site.path.PathWords;
+import yardloom.site.remark.HiddenLabels;
+import yardloom.site.remark.RemarkPainter;
+import yardloom.site.remark.RemarkWords;
 import yardloom.site.picture.PicturePainter;
 import yardloom.site.setback.DrainFieldRules;
 import yardloom.site.setback.RestrictionPainter;
@@ -112,19 +119,27 @@ public final class SitePlugin implements YardPlugin {
                 BuiltWords.class,
                 TreeWords.class,
                 BedWords.class,
+                GroundWords.class,
                 LevelWords.class,
                 EarthWords.class,
-                RestrictionWords.class)));
+                RestrictionWords.class,
+                RemarkWords.class,
+                CountryWords.class)));
   }
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(new WaysCalculator(), new EarthCalculator(), new LawnStripCalculator());
+    return List.of(
+        new WaysCalculator(),
+        new DigCallCalculator(),
+        new EarthCalculator(),
+        new LawnStripCalculator());
   }
 
   @Override
   public List<Check> checks() {
     return List.of(
+        new HiddenLabels(),
         new ShapeRule("site.access", AccessRules::access),
         new ShapeRule("site.bed-outside-lot", LotRules::bedOutsideLot),
         new ShapeRule("site.bed-overlap", BedRules::overlaps),
@@ -133,6 +148,7 @@ public final class SitePlugin implements YardPlugin {
         new ShapeRule("site.deed", SurveyRules::deeds),
         new ShapeRule("site.drain-field", DrainFieldRules::near),
         new ShapeRule("site.fall-from-house", GroundRules::fallFromHouse),
+        new ShapeRule("site.ground-outside-lot", LotRules::groundOutsideLot),
         new ShapeRule("site.keep-out", BedRules::keepOut),
         new ShapeRule("site.path-building", PathRules::throughBuilding),
         new ShapeRule("site.path-slope", GroundRules::pathSlope),
@@ -159,26 +175,27 @@ public final class SitePlugin implements YardPlugin {
     return Stream.concat(
             PicturePainter.all().stream(),
             Stream.of(
-                new LotPainter(),
-                new ContourPainter(),
-                new SetbackPainter(),
-                new PavingPainter(),
-                new PathPainter(),
-                new BedPainter(),
-                new BuildingPainter(),
-                new StructurePainter(),
-                new SwalePainter(),
-                new FencePainter(),
-                new UtilityPainter(),
-                new KeepOutPainter(),
-                new TreePainter(),
-                new WaterPointPainter(),
-                new RestrictionPainter(),
-                new LotLinePainter(),
-                new TapePointPainter(),
-                new LabelPainter(),
-                new DimensionPainter()))
-        .toList();
+        new LotPainter(),
+        new ContourPainter(),
+        new SetbackPainter(),
+        new GroundPainter(),
+        new PavingPainter(),
+        new PathPainter(),
+        new BedPainter(),
+        new BuildingPainter(),
+        new StructurePainter(),
+        new SwalePainter(),
+        new FencePainter(),
+        new UtilityPainter(),
+        new KeepOutPainter(),
+        new TreePainter(),
+        new WaterPointPainter(),
+        new RestrictionPainter(),
+        new LotLinePainter(),
+        new TapePointPainter(),
+        new LabelPainter(),
+        new RemarkPainter(),
+        new DimensionPainter())).toList();
   }
 
   @Override

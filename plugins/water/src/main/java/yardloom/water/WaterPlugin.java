@@ -21,16 +21,27 @@ import yardloom.kernel.vocab.Vocabulary;
 import yardloom.water.balance.BalanceCheck;
 import yardloom.water.balance.MonthTable;
 import yardloom.water.drip.DripCalculator;
-import yardloom.water.drip.DripPainter;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
-import yardloom.water.drip.HydraulicsTable;
-import yardloom.water.drip.PartsTable;
+import yardloom.water.drip.RouteCalculator;
+import yardloom.water.head.HeadWords;
 import yardloom.water.lawn.LawnCalculator;
 import yardloom.water.lawn.LawnCheck;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.lawn.LawnWords;
+import yardloom.water.need.AllowanceTable;
+import yardloom.water.need.AllowanceWords;
+import yardloom.water.line.DripPainter;
+import yardloom.water.line.HeadTable;
+import yardloom.water.line.HydraulicsTable;
+import yardloom.water.line.IrrigationChecks;
+import yardloom.water.line.LineCalculator;
+import yardloom.water.line.LinePainter;
+import yardloom.water.line.LineTable;
+import yardloom.water.line.PartsTable;
+import yardloom.water.line.ZoneTable;
 import yardloom.water.need.DemandCalculator;
+import yardloom.water.need.TaperTable;
 import yardloom.water.need.EstablishmentTable;
 import yardloom.water.need.NeedWords;
 import yardloom.water.need.WeatherCalculator;
@@ -40,13 +51,11 @@ import yardloom.water.overflow.OverflowWords;
 import yardloom.water.roof.RoofCalculator;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.roof.RoofWords;
+import yardloom.water.soilwater.SoilWaterTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
-import yardloom.water.zone.IrrigationChecks;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
-import yardloom.water.zone.ZoneTable;
-import yardloom.water.zone.ZoneWords;
 
 /** The water plugin. */
 public final class WaterPlugin implements YardPlugin {
@@ -67,9 +76,10 @@ public final class WaterPlugin implements YardPlugin {
             "water",
             List.of(
                 NeedWords.class,
+                AllowanceWords.class,
                 LawnWords.class,
                 DripWords.class,
-                ZoneWords.class,
+                HeadWords.class,
                 RoofWords.class,
                 OverflowWords.class)));
   }
@@ -80,8 +90,10 @@ public final class WaterPlugin implements YardPlugin {
         new WeatherCalculator(),
         new DemandCalculator(),
         new RoofCalculator(),
+        new RouteCalculator(),
         new DripCalculator(),
         new ZoneCalculator(),
+        new LineCalculator(),
         new LawnCalculator());
   }
 
@@ -97,7 +109,7 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<Painter> painters() {
-    return List.of(new DripPainter(), new ZonePainter());
+    return List.of(new LinePainter(), new DripPainter(), new ZonePainter());
   }
 
   @Override
@@ -106,12 +118,17 @@ public final class WaterPlugin implements YardPlugin {
         new MonthTable(),
         new IrrigationTable(),
         new HydraulicsTable(),
+        new HeadTable(),
+        new LineTable(),
         new PartsTable(),
         new ZoneTable(),
         new TankTable(),
         new RoofDrainageTable(),
         new OverflowTable(),
         new EstablishmentTable(),
+        new TaperTable(),
+        new AllowanceTable(),
+        new SoilWaterTable(),
         new LawnTable());
   }
 

@@ -32,6 +32,10 @@ import yardloom.work.labour.FrostSaidCalculator;
 import yardloom.work.labour.LabourCalculator;
 import yardloom.work.labour.LabourTable;
 import yardloom.work.labour.WorkWords;
+import yardloom.work.own.OwnBillCalculator;
+import yardloom.work.own.OwnTable;
+import yardloom.work.own.OwnWords;
+import yardloom.work.own.UncountedCheck;
 import yardloom.work.phase.OrdersTable;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PlantingDayCheck;
@@ -54,13 +58,15 @@ public final class WorkPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("work", List.of(WorkWords.class, PriceWords.class)));
+    return List.of(
+        new Vocabulary("work", List.of(WorkWords.class, PriceWords.class, OwnWords.class)));
   }
 
   @Override
   public List<Calculator> calculators() {
     return List.of(
         new HaulCalculator(),
+        new OwnBillCalculator(),
         new LabourCalculator(),
         new FrostSaidCalculator(),
         new ScheduleCalculator(),
@@ -72,7 +78,11 @@ public final class WorkPlugin implements YardPlugin {
   @Override
   public List<Check> checks() {
     return List.of(
-        new RestingTimeCheck(), new PlantingDayCheck(), new PriceCheck(), new MissingPriceCheck());
+        new UncountedCheck(),
+        new RestingTimeCheck(),
+        new PlantingDayCheck(),
+        new PriceCheck(),
+        new MissingPriceCheck());
   }
 
   @Override
@@ -80,6 +90,7 @@ public final class WorkPlugin implements YardPlugin {
     return List.of(
         new HaulTable(),
         new LabourTable(),
+        new OwnTable(),
         new PhaseTable(),
         new VisitTable(),
         new OrdersTable(),

@@ -14,6 +14,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
@@ -75,6 +76,15 @@ public final class Study {
     return said;
   }
 
+  /**
+   * What the checks find, without tables, drawings and sheets; the same as those of {@link #of}.
+   *
+   * @throws yardloom.kernel.problem.PlanException if the plan's data make a calculation impossible
+   */
+  public List<Finding> check(Plan plan) {
+    return findings(plan, plugins.graph().run(plan));
+  }
+
   private List<Painter> painters() {
     return plugins.all().stream().flatMap(p -> p.painters().stream()).toList();
   }
@@ -107,7 +117,8 @@ public final class Study {
             check ->
                 findings.addAll(check.run(plan, declared(check.id(), check.reads(), results))));
     findings.addAll(skipped(results));
-    return findings.stream().sorted().toList();
+    Set<String> rules = checks().map(Check::id).collect(Collectors.toCollection(TreeSet::new));
+    return Accepting.of(plan, findings, rules).stream().sorted().toList();
   }
 
   /** One note for each missing fact, not for what falls away only because of another. */

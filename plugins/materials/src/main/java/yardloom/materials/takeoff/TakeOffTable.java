@@ -86,7 +86,7 @@ public final class TakeOffTable implements TableMaker {
     return table
         .note(
             "Depths as laid. Ground claimed twice is counted once: hard surfaces, wall strips and"
-                + " trunk gaps first, then paths, tree rings, beds.")
+                + " trunk gaps first, then paths, tree rings, beds, ground mulched whole.")
         .build();
   }
 

@@ -21,6 +21,7 @@ import yardloom.work.cost.DriverTable;
 import yardloom.work.haul.HaulTable;
 import yardloom.work.labour.LabourTable;
 import yardloom.work.labour.TaskLoad;
+import yardloom.work.own.OwnTable;
 import yardloom.work.phase.OrdersTable;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PhaseTime;
@@ -56,7 +57,7 @@ public final class WorkSheet implements SheetMaker {
     }
     List<Panel> panels = new ArrayList<>();
     List<Table> tables = new ArrayList<>();
-    List.of(new LabourTable(), new PhaseTable(), new OrdersTable())
+    List.of(new LabourTable(), new PhaseTable(), new OwnTable(), new OrdersTable())
         .forEach(m -> tables.add(m.make(plan, facts)));
     List.of(new CostTable(), new DriverTable(), new BagTable())
         .forEach(m -> tables.add(m.make(plan, facts)));

@@ -42,7 +42,8 @@ public final class CrewBooklet implements SheetMaker {
         PlantingVisit.FACT,
         YardFacts.SURFACES,
         YardFacts.BILL,
-        YardFacts.SUPPLIES);
+        YardFacts.SUPPLIES,
+        YardFacts.DIG_CALL);
   }
 
   @Override
@@ -57,7 +58,7 @@ public final class CrewBooklet implements SheetMaker {
     for (int i = 0; i < phases.size(); i++) {
       panels.add(
           new Panel.Notes(
-              (i + 1) + ". " + phases.get(i).phase().title(), steps(phases.get(i), plan)));
+              (i + 1) + ". " + phases.get(i).phase().title(), steps(phases.get(i), plan, facts)));
     }
     CrewTables tables = new CrewTables(plan, facts);
     add(panels, tables.layers(phases));
@@ -88,14 +89,16 @@ public final class CrewBooklet implements SheetMaker {
     return lines;
   }
 
-  private static List<String> steps(PhaseTime time, Plan plan) {
+  private static List<String> steps(PhaseTime time, Plan plan, Facts facts) {
     List<String> lines = new ArrayList<>();
     lines.add(when(time) + (time.why().isEmpty() ? "" : " It " + time.why() + "."));
     String tools = String.join(", ", time.phase().tools());
     if (!tools.isEmpty()) {
       lines.add("Bring " + tools + ".");
     }
-    texts(time.phase().steps(), plan.info().units()).forEach(s -> lines.add("[  ] " + s));
+    String dig = facts.find(YardFacts.DIG_CALL).map(c -> " (" + c.call() + ")").orElse("");
+    texts(time.phase().steps(), plan.info().units())
+        .forEach(s -> lines.add("[  ] " + s.replace("{dig call}", dig)));
     return lines;
   }
 

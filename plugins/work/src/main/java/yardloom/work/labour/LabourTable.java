@@ -44,7 +44,7 @@ public final class LabourTable implements TableMaker {
     List<TaskLoad> tasks = facts.all(TaskLoad.FACT);
     for (TaskLoad t : tasks) {
       table.row(
-          Cell.text(t.task().title()),
+          Cell.text(t.title()),
           Cell.text(t.phase().title()),
           Amounts.cell(plan, t.amount()),
           Cell.of(t.low()),

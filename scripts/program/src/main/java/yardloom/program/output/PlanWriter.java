@@ -10,10 +10,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import yardloom.kernel.diary.DiaryEntry;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.CsvWriter;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
+import yardloom.program.export.CalendarWriter;
 import yardloom.program.export.HtmlReport;
 import yardloom.program.export.PageWorkers;
 import yardloom.program.export.PdfWriter;
@@ -105,6 +107,13 @@ public final class PlanWriter {
           GeoJsonWriter.write(outcome.plan(), out);
         }
       }
+    }
+    List<DiaryEntry> diary = outcome.results().all(DiaryEntry.FACT);
+    if (kinds.contains(OutputKind.ICS) && !diary.isEmpty()) {
+      Files.writeString(
+          folder.resolve("calendar.ics"),
+          CalendarWriter.text(outcome.plan().info(), diary),
+          StandardCharsets.UTF_8);
     }
     Files.writeString(
         folder.resolve("calculations.txt"),
