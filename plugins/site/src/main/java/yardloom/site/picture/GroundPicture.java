@@ -18,6 +18,8 @@ final class GroundPicture {
   private static final Style LAWN =
       Style.filled("picture-lawn", "#c9dba8").outlined("#5f7a45", 0.5);
   private static final Style AROUND = Style.filled("picture-around", "#eef0e6");
+  private static final Style CHIPS =
+      Style.filled("picture-chips", "#dcc49a").outlined("#b79b66", 0.18);
   private static final Style PAVING =
       Style.filled("picture-paving", "#d9d6cf").outlined("#a8a398", 0.18);
   private static final Style SHADOW = Style.filled("picture-shadow", "#a3b785");
@@ -46,6 +48,8 @@ final class GroundPicture {
       marks.add(new Mark.Region(around.minus(lot), AROUND, "ground around the lot"));
       marks.add(new Mark.Region(lot, LAWN, "lawn"));
     }
+    plan.all(Element.MulchedGround.class)
+        .forEach(m -> marks.add(new Mark.Region(m.shape(), CHIPS, m.id().toString())));
     plan.all(Element.Paving.class)
         .forEach(p -> marks.add(new Mark.Region(p.shape(), PAVING, p.id().toString())));
     for (Element.Building b : plan.all(Element.Building.class)) {
@@ -71,6 +75,9 @@ final class GroundPicture {
     List<LegendEntry> entries = new ArrayList<>();
     if (plan.lot().isPresent()) {
       entries.add(LegendEntry.area("Lawn or open ground", LAWN));
+    }
+    if (!plan.all(Element.MulchedGround.class).isEmpty()) {
+      entries.add(LegendEntry.area("Ground under chips", CHIPS));
     }
     if (!plan.all(Element.Paving.class).isEmpty()) {
       entries.add(LegendEntry.area("Paving", PAVING));
