@@ -123,7 +123,7 @@ public final class SheetComposer {
   }
 
   private List<Filled> fill(SheetRequest asked) {
-    SheetRequest request = turned(asked);
+    SheetRequest request = turned(new PaperWords(asked.info().units()).in(asked));
     Grid grid = Grid.of(request.paper());
     List<Filled> filled = new ArrayList<>();
     List<Block> waiting = waiting(request, grid);

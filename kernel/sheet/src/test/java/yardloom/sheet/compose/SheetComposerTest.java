@@ -106,7 +106,7 @@ class SheetComposerTest {
     ComposedSheet sheet = compose(DemoSheet.request(Paper.named("ARCH C"), UnitSystem.US)).get(0);
     List<String> texts = InkAudit.texts(sheet).stream().map(Ink.Text::content).toList();
     for (String wanted :
-        List.of("N", "Scale 1/8\" = 1'-0\" (1:96)", "20 ft", "60'-0\"", "120'-0\"", "2026-03-01")) {
+        List.of("N", "Scale 1/8\" = 1'-0\" (1:96)", "20 ft", "60'-0\"", "120'-0\"", "1 Mar 2026")) {
       assertTrue(texts.contains(wanted), wanted + " in " + texts);
     }
     assertTrue(texts.contains("1 of 1"));
