@@ -2,10 +2,12 @@ package yardloom.sheet.compose;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
@@ -66,13 +68,23 @@ public final class SheetComposer {
     return sheets;
   }
 
-  /** All sheets of a set, in order of their plans, numbered through from 1. */
+  /**
+   * All sheets of a set, in order of their plans, numbered through from 1. An optional table of
+   * several sheets stands on the first that has room.
+   */
   public List<ComposedSheet> composeSet(List<SheetRequest> requests) {
     List<List<Filled>> pages = new ArrayList<>();
     List<SheetRequest> sorted =
         requests.stream().sorted(Comparator.comparing(SheetRequest::sheet)).toList();
+    Set<String> placed = new HashSet<>();
     for (SheetRequest request : sorted) {
-      pages.add(SheetIndex.isAskedBy(request) ? List.of() : fill(request));
+      // A table that found room on one sheet needs none on a later one.
+      SheetRequest open =
+          request.withOptional(
+              request.optional().stream().filter(t -> !placed.contains(t.id())).toList());
+      List<Filled> filled = SheetIndex.isAskedBy(request) ? List.of() : fill(open);
+      filled.forEach(page -> page.optional().forEach(t -> placed.add(t.id())));
+      pages.add(filled);
     }
     for (int i = 0; i < sorted.size(); i++) {
       if (SheetIndex.isAskedBy(sorted.get(i))) {

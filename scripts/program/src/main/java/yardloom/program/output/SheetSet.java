@@ -109,6 +109,8 @@ public final class SheetSet {
       SheetRequest request = request(sorted(plan, pocket, optional), plan == first);
       if (plan == first) {
         optional.addAll(0, tablesOnNoSheet());
+      } else if (isWorkDrawing(plan)) {
+        optional.addAll(tablesOnNoSheet());
       }
       requests.add(request.withCautions(cautions(plan, first, plans)).withOptional(optional));
     }
