@@ -2,6 +2,7 @@ package yardloom.work.crew;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import yardloom.work.phase.PlantingVisit;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.table.Measure;
@@ -25,6 +26,9 @@ import yardloom.work.phase.PhaseTime;
 /** What is done, laid and ordered, under a heading for each phase. */
 final class CrewTables {
   private static final String TICK = "[  ]";
+
+  /** Such as {@code (Thymus vulgaris)}, which stands in the planting table. */
+  private static final Pattern BOTANICAL = Pattern.compile(" \\(\\p{Lu}[^)]*\\)");
 
   private final Plan plan;
   private final Facts facts;
@@ -103,7 +107,11 @@ final class CrewTables {
       List<List<Cell>> rows = new ArrayList<>();
       for (Surface s : facts.all(YardFacts.SURFACES)) {
         rows.addAll(
-            laid(s, s.courses().stream().filter(c -> c.phase() == time.phase().id()).toList()));
+            laid(s, s.courses().stream()
+                    .filter(c -> c.phase() == time.phase().id())
+                    // Its length stands with what is ordered, its place on the irrigation sheet.
+                    .filter(c -> c.material() != Material.DRIPLINE)
+                    .toList()));
       }
       if (!rows.isEmpty()) {
         table.heading(time.phase().title());
@@ -151,7 +159,7 @@ final class CrewTables {
       for (BillLine line : lines) {
         int lead = PhaseOrders.leadDays(line.item(), facts);
         table.row(
-            Cell.text(TICK + " " + line.item()),
+            Cell.text(TICK + " " + BOTANICAL.matcher(line.item()).replaceAll("")),
             Amounts.cell(plan, line.order()),
             PhaseOrders.orderBy(line, time, facts)
                 .map(Cell::of)
