@@ -31,8 +31,6 @@ public final class SheetComposer {
   /** The widest words that a scale has decide how much room the title block needs. */
   private static final String WIDEST_SCALE = "1/2\" = 1'-0\"";
 
-  private static final int MOST_INDEX_PAGES = 5;
-
   private final TextMetrics metrics;
 
   public SheetComposer(TextMetrics metrics) {
@@ -97,8 +95,7 @@ public final class SheetComposer {
   /** The sheet that lists the others; it is taken to be one page long unless it shows otherwise. */
   private List<Filled> withIndex(SheetRequest request, int at, List<List<Filled>> pages) {
     List<Filled> filled = List.of();
-    int length = 0;
-    for (int guess = 1; length != guess && guess < MOST_INDEX_PAGES; guess++) {
+    for (int guess = 1; filled.size() != guess - 1 || guess == 1; guess++) {
       SheetIndex index = new SheetIndex(guess);
       for (int i = 0; i < pages.size(); i++) {
         if (i == at) {
@@ -108,7 +105,6 @@ public final class SheetComposer {
         }
       }
       filled = fill(index.in(request));
-      length = filled.size();
     }
     return filled;
   }

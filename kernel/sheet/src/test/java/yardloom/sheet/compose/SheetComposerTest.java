@@ -139,6 +139,41 @@ class SheetComposerTest {
     }
   }
 
+  /** The cover is 1; the long sheet runs over 2 and 3, so the last one is 4. */
+  @Test
+  void set_index_listsSheetsByTheirNumbers() {
+    Paper paper = Paper.named("ARCH A");
+    SheetPlan cover = new SheetPlan(1, "cover", "Cover", List.of(new Panel.SheetIndex()));
+    SheetPlan lists =
+        new SheetPlan(2, "lists", "Lists", List.of(new Panel.TableBlock(list("long", 200))));
+    SheetPlan notes =
+        new SheetPlan(3, "notes", "Notes", List.of(new Panel.Notes("Method", List.of("Measured."))));
+    List<ComposedSheet> set =
+        new SheetComposer(WIDTHS)
+            .composeSet(
+                List.of(
+                    SheetRequest.of(notes, paper, INFO),
+                    SheetRequest.of(cover, paper, INFO),
+                    SheetRequest.of(lists, paper, INFO)));
+    int last = set.size();
+    assertTrue(last > 3, "the long list does not run on");
+    List<String> texts = InkAudit.texts(set.get(0)).stream().map(Ink.Text::content).toList();
+    int at = texts.indexOf("Lists");
+    assertEquals("2\u2013" + (last - 1), texts.get(at - 1));
+    assertEquals(String.valueOf(last), texts.get(texts.indexOf("Notes") - 1));
+  }
+
+  /** Names stand bare, and feet and inches go with the spelling of the United States. */
+  @Test
+  void words_onPaper_areThoseOfTheReader() {
+    PaperWords us = new PaperWords(UnitSystem.US);
+    PaperWords metric = new PaperWords(UnitSystem.METRIC);
+    assertEquals("Neighbor's drive, centers", us.of("Neighbour's drive, centres"));
+    assertEquals("Neighbour's drive", metric.of("Neighbour's drive"));
+    assertEquals("Asparagus to row 1", metric.of("bed \"Asparagus\" to path \"row 1\""));
+    assertEquals("concentred", us.of("concentred"));
+  }
+
   private static Table list(String id, int rows) {
     Table.Builder table = Table.titled(id, "List " + id).column(Column.text("what", "What"));
     for (int i = 0; i < rows; i++) {

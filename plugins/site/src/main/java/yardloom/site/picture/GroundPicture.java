@@ -30,7 +30,7 @@ final class GroundPicture {
   /** More than any sheet shows: the tint runs on to the edge of the picture. */
   private static final double AROUND_M = 500;
 
-  private static final int SWEEP = 12;
+  private static final double LEAST_ACROSS_M = 0.01;
 
   private GroundPicture() {}
 
@@ -61,14 +61,22 @@ final class GroundPicture {
     return marks;
   }
 
+  /** What the shape passes over when it is moved up and right by its share of the height. */
   private static Shape swept(Shape shape, Length height) {
-    List<Shape> steps = new ArrayList<>();
-    double reachM = height.metres() * SHADOW_PER_HEIGHT;
-    for (int i = 0; i <= SWEEP; i++) {
-      Length by = Length.metres(reachM * i / SWEEP);
-      steps.add(shape.moved(by, by));
+    Length by = Length.metres(height.metres() * SHADOW_PER_HEIGHT);
+    List<Shape> parts = new ArrayList<>(List.of(shape, shape.moved(by, by)));
+    List<Point> corners = shape.corners();
+    for (int i = 0; i < corners.size(); i++) {
+      Point from = corners.get(i);
+      Point to = corners.get((i + 1) % corners.size());
+      // An edge that runs along the shadow sweeps nothing.
+      double across =
+          to.x().minus(from.x()).metres() - to.y().minus(from.y()).metres();
+      if (by.metres() > 0 && Math.abs(across) > LEAST_ACROSS_M) {
+        parts.add(Shape.polygon(List.of(from, to, to.moved(by, by), from.moved(by, by))));
+      }
     }
-    return Shape.union(steps);
+    return Shape.union(parts);
   }
 
   static List<LegendEntry> legend(Plan plan) {
