@@ -56,7 +56,7 @@ final class DrawCommand implements Callable<Integer> {
       names = "--sheet",
       paramLabel = "SIZE",
       description =
-          "Paper, such as arch-c, ansi-b or a3 (default: the plan's units decide, arch-c or a3).")
+          "Paper, such as arch-c, ansi-b or a3 (default: the plan's units decide, arch-c or a2).")
   private String sheet;
 
   @Option(
