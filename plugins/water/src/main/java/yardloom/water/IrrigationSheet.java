@@ -26,6 +26,7 @@ import yardloom.water.overflow.OverflowTable;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
+import yardloom.water.timetable.TimetableTable;
 import yardloom.water.line.ZoneTable;
 
 /** The irrigation plan: rows of dripline, zones and taps, without plants; what to buy and run. */
@@ -35,6 +36,7 @@ public final class IrrigationSheet implements SheetMaker {
   private static final List<TableMaker> TABLES =
       List.of(
           new IrrigationTable(),
+          new TimetableTable(),
           new HydraulicsTable(),
           new ZoneTable(),
           new HeadTable(),

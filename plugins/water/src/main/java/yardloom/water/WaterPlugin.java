@@ -48,6 +48,8 @@ import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.roof.RoofWords;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
+import yardloom.water.timetable.TimetableCalculator;
+import yardloom.water.timetable.TimetableTable;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
 
@@ -87,6 +89,7 @@ public final class WaterPlugin implements YardPlugin {
         new DripCalculator(),
         new ZoneCalculator(),
         new LineCalculator(),
+        new TimetableCalculator(),
         new LawnCalculator());
   }
 
@@ -110,6 +113,7 @@ public final class WaterPlugin implements YardPlugin {
     return List.of(
         new MonthTable(),
         new IrrigationTable(),
+        new TimetableTable(),
         new HydraulicsTable(),
         new HeadTable(),
         new LineTable(),
