@@ -2,6 +2,7 @@ package yardloom.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
@@ -15,6 +16,7 @@ import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.water.balance.BalanceCheck;
 import yardloom.water.balance.MonthTable;
@@ -27,6 +29,8 @@ import yardloom.water.lawn.LawnCalculator;
 import yardloom.water.lawn.LawnCheck;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.lawn.LawnWords;
+import yardloom.water.need.AllowanceTable;
+import yardloom.water.need.AllowanceWords;
 import yardloom.water.line.DripPainter;
 import yardloom.water.line.HeadTable;
 import yardloom.water.line.HydraulicsTable;
@@ -37,6 +41,7 @@ import yardloom.water.line.LineTable;
 import yardloom.water.line.PartsTable;
 import yardloom.water.line.ZoneTable;
 import yardloom.water.need.DemandCalculator;
+import yardloom.water.need.TaperTable;
 import yardloom.water.need.EstablishmentTable;
 import yardloom.water.need.NeedWords;
 import yardloom.water.need.WeatherCalculator;
@@ -46,6 +51,7 @@ import yardloom.water.overflow.OverflowWords;
 import yardloom.water.roof.RoofCalculator;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.roof.RoofWords;
+import yardloom.water.soilwater.SoilWaterTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.timetable.TimetableCalculator;
@@ -72,6 +78,7 @@ public final class WaterPlugin implements YardPlugin {
             "water",
             List.of(
                 NeedWords.class,
+                AllowanceWords.class,
                 LawnWords.class,
                 DripWords.class,
                 HeadWords.class,
@@ -123,6 +130,9 @@ public final class WaterPlugin implements YardPlugin {
         new RoofDrainageTable(),
         new OverflowTable(),
         new EstablishmentTable(),
+        new TaperTable(),
+        new AllowanceTable(),
+        new SoilWaterTable(),
         new LawnTable());
   }
 
@@ -137,26 +147,26 @@ public final class WaterPlugin implements YardPlugin {
     if (!facts.all(DripRun.KEY).isEmpty()) {
       cautions.add(
           caution(
-              "Dripline fed from the mains needs a backflow preventer that the local code accepts,"
-                  + " so that garden water cannot enter drinking water. Have a licensed plumber"
-                  + " make the connection."));
+              "Dripline on the mains needs a backflow preventer that the code accepts; a licensed"
+                  + " plumber connects it."));
     }
     if (!plan.all(Element.Roof.class).isEmpty()) {
       cautions.add(
           caution(
-              "Stored roof water is not drinking water. Water the soil, not leaves that are eaten;"
-                  + " wash produce; label the taps; screen every opening against mosquitoes and"
-                  + " children."));
+              "Roof water is not for drinking: water the soil, wash produce, label taps, screen every"
+                  + " opening."));
       cautions.add(
           caution(
-              "A full tank weighs 8.3 lb for each gallon (1 kg for each litre). Its footing, its"
-                  + " distance from foundations and its overflow follow the local code; ask a"
-                  + " licensed engineer where it stands on a slope, a deck or fill."));
+              (plan.info().units() == UnitSystem.US
+                      ? "A full tank weighs 8.3 lb a gallon"
+                      : "A full tank weighs 1 kg a litre")
+                  + ": footing and overflow by code, an engineer on slopes, decks or fill."));
     }
     return cautions;
   }
 
   private static Caution caution(String text) {
-    return new Caution(text, Source.commonPractice("usual cautions for garden water"));
+    return new Caution(text, Source.commonPractice("usual cautions for garden water"))
+        .on(SheetPage.IRRIGATION);
   }
 }

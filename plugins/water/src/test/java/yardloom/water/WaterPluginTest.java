@@ -97,7 +97,7 @@ class WaterPluginTest extends PluginContract {
               Source.commonPractice("Kc 1"),
               Optional.empty(),
               Optional.of(
-                  new Stand.Roots(Length.metres(0.5), 0.4, Source.commonPractice("half a metre"))),
+                  new Stand.Roots(Length.metres(0.5), 0.4, Source.commonPractice("half a metre"), false)),
               false));
     }
   }

@@ -12,6 +12,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Flow;
@@ -37,6 +38,11 @@ public final class IrrigationTable implements TableMaker {
   public Set<FactKey<?>> reads() {
     return Set.of(
         DripRun.KEY, BedHydraulics.KEY, MonthlyWeather.KEY, YardFacts.SOIL, YardFacts.STANDS, WaterDemand.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.SunHours;
+import yardloom.facts.WateringValve;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -42,7 +43,7 @@ public final class ZoneCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(Zone.KEY);
+    return Set.of(Zone.KEY, YardFacts.WATERING_VALVES);
   }
 
   @Override
@@ -74,6 +75,7 @@ public final class ZoneCalculator implements Calculator {
         why.from("flow of " + runs.get(load.name()).bed().name(), flows.get(load.name()));
       }
       List<ElementId> beds = group.stream().map(l -> runs.get(l.name()).bed()).toList();
+      out.give(YardFacts.WATERING_VALVES, new WateringValve(number, beds));
       out.give(Zone.KEY, new Zone(number, group.get(0).light(), beds, why.gives(flow), limit));
     }
   }

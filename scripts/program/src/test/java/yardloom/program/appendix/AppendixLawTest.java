@@ -36,6 +36,7 @@ class AppendixLawTest {
           Map.entry("direct sun a day in the season", MANY_STEPS),
           Map.entry("connected free ground", MANY_STEPS),
           Map.entry("steps of the tank", MANY_STEPS),
+          Map.entry("steps of the root zone", MANY_STEPS),
           Map.entry("percentiles of the sampled sum of all rows", SAMPLED),
           Map.entry("area within all outlines", OUTLINES),
           Map.entry("area of beds and paths together", OUTLINES),
