@@ -30,7 +30,7 @@ public final class LinePainter implements Painter {
   private static final Style FLOW = Style.filled("line-flow", COLOUR);
   private static final Style VALVE = Style.filled("zone-valve", COLOUR).outlined("#000000", 0.18);
   private static final int SIZE_RANK = 4;
-  private static final int PRESSURE_RANK = 5;
+  private static final int PRESSURE_RANK = 3;
   private static final Length ROOM_FOR_TEXT = Length.metres(1.5);
 
   @Override

@@ -18,6 +18,9 @@ public record TimerProgram(int everyDays, int turns, int turnMinutes) {
 
   private static final double TOLERANCE = 0.05;
 
+  /** Turns more than are needed, where that makes the minutes whole. */
+  private static final int MORE_TURNS = 3;
+
   /**
    * The program.
    *
@@ -47,10 +50,16 @@ public record TimerProgram(int everyDays, int turns, int turnMinutes) {
     return one == null || !isGood && other.miss(need, days) < one.miss(need, days) ? other : one;
   }
 
+  /** The fewest turns in which whole minutes come near enough. */
   private static TimerProgram at(int every, double minutes, int days, double longestTurn) {
     double day = minutes * every / days;
-    int turns = Math.max(1, (int) Math.ceil(day / longestTurn - 1e-9));
-    return new TimerProgram(every, turns, Math.max(1, (int) Math.round(day / turns)));
+    int fewest = Math.max(1, (int) Math.ceil(day / longestTurn - 1e-9));
+    TimerProgram best = null;
+    for (int turns = fewest; turns <= fewest + MORE_TURNS; turns++) {
+      int each = Math.max(1, (int) Math.round(day / turns));
+      best = better(best, new TimerProgram(every, turns, each), minutes, days);
+    }
+    return best;
   }
 
   /** Minutes on a day of watering. */
