@@ -20,6 +20,8 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.water.balance.BalanceCheck;
 import yardloom.water.balance.MonthTable;
+import yardloom.water.catchtest.CatchTable;
+import yardloom.water.catchtest.CatchWords;
 import yardloom.water.drip.DripCalculator;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
@@ -82,6 +84,7 @@ public final class WaterPlugin implements YardPlugin {
                 LawnWords.class,
                 DripWords.class,
                 HeadWords.class,
+                CatchWords.class,
                 RoofWords.class,
                 OverflowWords.class)));
   }
@@ -121,6 +124,7 @@ public final class WaterPlugin implements YardPlugin {
         new MonthTable(),
         new IrrigationTable(),
         new TimetableTable(),
+        new CatchTable(),
         new HydraulicsTable(),
         new HeadTable(),
         new LineTable(),

@@ -90,11 +90,11 @@ public final class TimetableTable implements TableMaker {
         isSplit ? Cell.number((int) month.soak().minutes()) : Cell.BLANK,
         Cell.of(month.need()),
         Cell.of(
-            Derived.by("turns × time of a turn × days / every … days", SET)
+            Derived.by("turns × time of a turn × days / days apart", SET)
                 .from("turns", month.program().turns())
                 .from("time of a turn", TimeSpan.minutes(month.program().turnMinutes()))
                 .from("days", days)
-                .from("every … days", month.program().everyDays())
+                .from("days apart", month.program().everyDays())
                 .gives(TimeSpan.minutes(month.program().monthMinutes(days)))),
         Cell.number((int) Math.round(month.need().value().minutes() * 7 / days)));
   }
