@@ -68,8 +68,9 @@ public final class CatchTable implements TableMaker {
     CatchUniformity even = CatchUniformity.of(readings);
     double least = Arrays.stream(readings).min().orElseThrow();
     Derived<Double> quarter =
-        Derived.by("mean of the least quarter of readings / mean", DAVIS)
+        Derived.by("mean of the least quarter / mean", DAVIS)
             .from("readings", readings.length, test.place())
+            .from("mean of the least quarter", even.lowQuarter() * even.mean())
             .from("mean", even.mean())
             .gives(even.lowQuarter());
     table.row(

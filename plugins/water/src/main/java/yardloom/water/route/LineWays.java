@@ -63,11 +63,18 @@ public final class LineWays {
     fromTap = new DijkstraShortestPath<>(graph).getPaths(TAP);
   }
 
-  /** The ways from the first tap of a plan, by name; empty without one. */
-  public static Optional<LineWays> of(Plan plan) {
+  /**
+   * The ways from the tap of a plan that lies nearest to all that is watered, by the sum of straight
+   * distances; empty without a tap.
+   */
+  public static Optional<LineWays> of(Plan plan, List<Shape> watered) {
     return plan.all(Element.WaterPoint.class).stream()
-        .findFirst()
+        .min(Comparator.comparingDouble((Element.WaterPoint tap) -> away(tap, watered)))
         .map(tap -> new LineWays(tap, LineGround.of(plan)));
+  }
+
+  private static double away(Element.WaterPoint tap, List<Shape> watered) {
+    return watered.stream().mapToDouble(s -> s.distance(tap.at()).metres()).sum();
   }
 
   private void joinNearest(int i) {
