@@ -20,6 +20,8 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.water.balance.BalanceCheck;
 import yardloom.water.balance.MonthTable;
+import yardloom.water.catchtest.CatchTable;
+import yardloom.water.catchtest.CatchWords;
 import yardloom.water.drip.DripCalculator;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
@@ -54,6 +56,8 @@ import yardloom.water.roof.RoofWords;
 import yardloom.water.soilwater.SoilWaterTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
+import yardloom.water.timetable.TimetableCalculator;
+import yardloom.water.timetable.TimetableTable;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
 
@@ -80,6 +84,7 @@ public final class WaterPlugin implements YardPlugin {
                 LawnWords.class,
                 DripWords.class,
                 HeadWords.class,
+                CatchWords.class,
                 RoofWords.class,
                 OverflowWords.class)));
   }
@@ -94,6 +99,7 @@ public final class WaterPlugin implements YardPlugin {
         new DripCalculator(),
         new ZoneCalculator(),
         new LineCalculator(),
+        new TimetableCalculator(),
         new LawnCalculator());
   }
 
@@ -117,6 +123,8 @@ public final class WaterPlugin implements YardPlugin {
     return List.of(
         new MonthTable(),
         new IrrigationTable(),
+        new TimetableTable(),
+        new CatchTable(),
         new HydraulicsTable(),
         new HeadTable(),
         new LineTable(),

@@ -16,6 +16,10 @@ soilTexture 'clay loam', organic: 3
 soilTest { acidity ph: 6.8 ; nitrogen rate: 2.lb, grade: '5-10-10' ; organic wanted: 4, mixDepth: 6.inch }
 residue 'shrub trimmings', 1.5.yd3
 residue 'grass clippings', 1.yd3
+tap 'bib', point(39.ft, 18.ft)
+supply pressure: 55.psi
+bucketTest volume: 4.gal, seconds: 45
+headAssembly regulator: 18.psi, backflow: 'reduced pressure', timer: false
 sheetMulch { chips perennial: 10.inch, annual: 2.inch, path: 4.inch, edgeTaper: 2.ft, settling: 0.25 ; compost annual: 3.inch, perennial: 1.5.inch }
 bed('framed', rect(10.ft, 34.ft, 4.ft, 13.ft), use: 'annual') {
   frame '2x10', stock: 8.ft
@@ -26,7 +30,7 @@ bed('framed', rect(10.ft, 34.ft, 4.ft, 13.ft), use: 'annual') {
 }
 bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
   edging 'steel strip', piece: 10.ft
-  drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch
+  drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch, compensating: true, rated: 15.psi, exponent: 0.05, bore: 0.6.inch
   plant 'asparagus'
   varieties 'asparagus', names: 'one, two'
   plantThinned 'asparagus', to: 3.ft, season: 3
@@ -34,7 +38,7 @@ bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
 }
 household children: true, pets: true ; rotation years: 3
 mulchedGround('turned over', rect(2.ft, 30.ft, 15.ft, 28.ft)) { mulch 5.inch ; compost 0.5.inch }
-bed('keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual') { suggest kinds: 2, harvest: 'May to October' }
+bed('keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual') { dry 'herbs of the steppe' ; suggest kinds: 2, harvest: 'May to October' }
 trellis 'grapes', line([point(52.ft, 34.ft), point(52.ft, 55.ft)]), wires: 3
 pavers 'terrace', rect(42.ft, 10.ft, 11.ft, 7.ft), length: 8.inch, width: 4.inch
 tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
@@ -65,3 +69,4 @@ dimension point(40.ft, 34.ft), point(40.ft, 51.ft), offset: 1.ft, text: 'beds'
 hideLabel 'path'
 accept 'planting.harm', why: 'the household has no children'
 country 'US'
+catchTest 'zone 1', [60, 62, 58, 55, 64, 61, 59, 57]
