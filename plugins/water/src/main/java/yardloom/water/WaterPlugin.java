@@ -42,7 +42,9 @@ import yardloom.water.roof.RoofCalculator;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.roof.RoofWords;
 import yardloom.water.soilwater.SoilWaterTable;
+import yardloom.water.tank.TankCalculator;
 import yardloom.water.tank.TankTable;
+import yardloom.water.tank.TankWords;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.zone.IrrigationChecks;
 import yardloom.water.zone.ZoneCalculator;
@@ -74,6 +76,7 @@ public final class WaterPlugin implements YardPlugin {
                 DripWords.class,
                 ZoneWords.class,
                 RoofWords.class,
+                TankWords.class,
                 OverflowWords.class)));
   }
 
@@ -83,6 +86,7 @@ public final class WaterPlugin implements YardPlugin {
         new WeatherCalculator(),
         new DemandCalculator(),
         new RoofCalculator(),
+        new TankCalculator(),
         new DripCalculator(),
         new ZoneCalculator(),
         new LawnCalculator());
