@@ -16,6 +16,16 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
+import yardloom.water.overflow.BasinCheck;
+import yardloom.water.overflow.BasinTable;
+import yardloom.water.overflow.LotRunoffTable;
+import yardloom.water.overflow.OverflowPipeCheck;
+import yardloom.water.roof.DownspoutCheck;
+import yardloom.water.roofwater.RoofWaterPainter;
+import yardloom.water.roofwater.RoofWaterSheet;
+import yardloom.water.tank.HeadTable;
+import yardloom.water.tank.StandingTable;
+import yardloom.water.tank.TankCheck;
 import yardloom.water.balance.BalanceCheck;
 import yardloom.water.balance.MonthTable;
 import yardloom.water.drip.DripCalculator;
@@ -99,12 +109,16 @@ public final class WaterPlugin implements YardPlugin {
         new IrrigationChecks(),
         new BalanceCheck(),
         new LawnCheck(),
-        new OverflowCheck());
+        new OverflowCheck(),
+        new BasinCheck(),
+        new OverflowPipeCheck(),
+        new TankCheck(),
+        new DownspoutCheck());
   }
 
   @Override
   public List<Painter> painters() {
-    return List.of(new DripPainter(), new ZonePainter());
+    return List.of(new DripPainter(), new ZonePainter(), new RoofWaterPainter());
   }
 
   @Override
@@ -116,8 +130,12 @@ public final class WaterPlugin implements YardPlugin {
         new PartsTable(),
         new ZoneTable(),
         new TankTable(),
+        new StandingTable(),
+        new HeadTable(),
         new RoofDrainageTable(),
         new OverflowTable(),
+        new BasinTable(),
+        new LotRunoffTable(),
         new EstablishmentTable(),
         new TaperTable(),
         new AllowanceTable(),
@@ -127,7 +145,7 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<SheetMaker> sheets() {
-    return List.of(new IrrigationSheet());
+    return List.of(new IrrigationSheet(), new RoofWaterSheet());
   }
 
   @Override

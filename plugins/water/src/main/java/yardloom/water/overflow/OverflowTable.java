@@ -27,9 +27,6 @@ import yardloom.water.overflow.formula.SoilGroup;
 /** How large a rain garden is that takes a storm off a roof, and how soon it is dry again. */
 public final class OverflowTable implements TableMaker {
   private static final String ID = "rain-gardens";
-  private static final Source RUNOFF =
-      Source.computed(
-          "TR-55, Urban Hydrology for Small Watersheds", "USDA NRCS", 1986, "equations 2-1 to 2-4");
   private static final Source DEPTHS =
       Source.read(
           "Rain Gardens: A Design Guide for Homeowners",
@@ -87,7 +84,7 @@ public final class OverflowTable implements TableMaker {
       Entry<OverflowGarden> entry, Element.Roof roof, Optional<Derived<Length>> intake) {
     OverflowGarden garden = entry.value();
     Area area = roof.shape().area();
-    Derived<Volume> runoff = runoff(entry, roof, intake);
+    Derived<Volume> runoff = Storms.roofRunoff(roof, garden.storm(), entry.place(), intake);
     Derived<Length> depth =
         Derived.by("shallow end of the depths for the slope", DEPTHS)
             .from("slope in percent", garden.slopePercent(), entry.place())
@@ -123,22 +120,5 @@ public final class OverflowTable implements TableMaker {
                           .gives(RainGarden.drawdown(depth.value(), i.value()))))
           .orElse(Cell.BLANK)
     };
-  }
-
-  private static Derived<Volume> runoff(
-      Entry<OverflowGarden> entry, Element.Roof roof, Optional<Derived<Length>> intake) {
-    // A roof runs off alike on every soil; the slowest group stands for an unknown one.
-    SoilGroup group = intake.map(i -> SoilGroup.of(i.value())).orElse(SoilGroup.D);
-    Cited<Double> number = CurveNumbers.of("roof", group);
-    Derived<Length> held =
-        Derived.by("(1000 / CN − 10) × 1 in", RUNOFF)
-            .from("CN", number.value())
-            .from("source of CN", number.source().cite())
-            .gives(CurveNumber.retention(number.value()));
-    return Derived.by("plan area × max(P − 0.2 × S, 0 in)² / (P + 0.8 × S)", RUNOFF)
-        .from("plan area", roof.shape().area(), roof.place())
-        .from("P, storm", entry.value().storm(), entry.place())
-        .from("S, held back", held)
-        .gives(roof.shape().area().deep(CurveNumber.runoff(entry.value().storm(), number.value())));
   }
 }

@@ -59,6 +59,7 @@ public final class RoofDrainageTable implements TableMaker {
             .column(Column.of("flow", "Flow off the roof", Measure.FLOW))
             .column(Column.of("downspout", "Round downspout, inside", Measure.DEPTH))
             .column(Column.of("size", "Next whole inch", Measure.DEPTH))
+            .column(Column.of("drained", "Drained by those of the plan", Measure.AREA))
             .column(Column.of("first", "First flush", Measure.WATER))
             .column(Column.of("pipe-4", "Standing pipe for it, 4 in bore", Measure.LENGTH))
             .column(Column.of("pipe-6", "6 in bore", Measure.LENGTH))
@@ -79,6 +80,7 @@ public final class RoofDrainageTable implements TableMaker {
       row.add(Cell.of(flow(roof, rain)));
       row.add(Cell.of(downspout));
       row.add(Cell.of(toBuy(downspout)));
+      row.add(drained(plan, roof, rain));
       row.add(Cell.of(first));
       STANDING_PIPES.forEach(inside -> row.add(Cell.of(standingPipe(first, inside))));
       table.row(row);
@@ -100,6 +102,19 @@ public final class RoofDrainageTable implements TableMaker {
         .from("inside diameter", inside)
         .from("step", WHOLE_INCH)
         .gives(WHOLE_INCH.times(Math.ceil(inside.value().ratioTo(WHOLE_INCH))));
+  }
+
+  /** Blank where the plan has no downspouts for the roof. */
+  private static Cell drained(Plan plan, Element.Roof roof, Derived<Length> rain) {
+    Area section = DownspoutCheck.section(plan, roof);
+    if (section.squareMetres() <= 0) {
+      return Cell.BLANK;
+    }
+    return Cell.of(
+        Derived.by("section × 1200 / cloudburst in in × 1 sq ft", DOWNSPOUT)
+            .from("section", section.ratioTo(SQUARE_INCH))
+            .from("cloudburst", rain)
+            .gives(RoofDrainage.drained(section, rain.value())));
   }
 
   private static Derived<Length> standingPipe(Derived<Volume> first, Length inside) {

@@ -18,7 +18,7 @@ import yardloom.kernel.unit.Volume;
  * @param how rain and order, for notes
  * @param years how many were run
  */
-record TankCurve(
+public record TankCurve(
     String name,
     Optional<TankPlan> tank,
     SourceRef place,
@@ -29,7 +29,7 @@ record TankCurve(
     Point knee,
     String how,
     int years) {
-  static final FactKey<TankCurve> KEY =
+  public static final FactKey<TankCurve> KEY =
       FactKey.many("water.tank-curve", TankCurve.class).called("what tanks bring");
 
   /**
@@ -42,7 +42,7 @@ record TankCurve(
    * @param overflow in a mean year
    * @param emptyDays on which it gives less than is asked, in a mean year
    */
-  record Point(
+  public record Point(
       Volume size, Volume used, double dry, double usual, double wet, Volume overflow,
       double emptyDays) {}
 }

@@ -26,7 +26,7 @@ import yardloom.water.tank.formula.TankBehaviour.Order;
  * @param order of use and rain within a day
  * @param cost of all with stand and screen, in the plan's currency
  */
-record TankPlan(
+public record TankPlan(
     String name,
     Point at,
     String roof,
@@ -43,18 +43,18 @@ record TankPlan(
     Order order,
     Optional<Double> cost) {
   /** The tanks of the plan. */
-  static final AttributeKey<TankPlan> KEY = new AttributeKey<>("water.tank", TankPlan.class);
+  public static final AttributeKey<TankPlan> KEY = new AttributeKey<>("water.tank", TankPlan.class);
 
-  TankPlan {
+  public TankPlan {
     serves = List.copyOf(serves);
   }
 
-  Volume size() {
+  public Volume size() {
     return each.times(count);
   }
 
   /** The ground that each one stands on, in a row to the right. */
-  List<Shape> feet() {
+  public List<Shape> feet() {
     return java.util.stream.IntStream.range(0, count).mapToObj(this::foot).toList();
   }
 
