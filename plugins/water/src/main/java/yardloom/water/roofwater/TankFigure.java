@@ -11,6 +11,7 @@ import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
@@ -24,6 +25,7 @@ final class TankFigure {
   private static final double MIN_WIDTH_MM = 120;
   private static final Style AXIS = Style.line("curve-axis", Palette.INK, 0.25);
   private static final Style GRID = Style.line("curve-grid", Palette.RULE, 0.18);
+  private static final Style PAPER = Style.filled("curve-paper", Palette.PAPER);
   private static final Style DRY = Style.line("curve-dry", Palette.INK, 0.7);
   private static final Style USUAL = Style.line("curve-usual", Palette.INK, 0.5).dashed("2 1");
   private static final Style WET = Style.line("curve-wet", Palette.INK, 0.35).dashed("0.6 0.8");
@@ -35,6 +37,15 @@ final class TankFigure {
   static Panel.Figure of(TankCurve curve, UnitSystem units) {
     List<Mark> marks = new ArrayList<>();
     int last = curve.points().size() - 1;
+    // Texts stand within the bounds of what is drawn.
+    marks.add(
+        new Mark.Region(
+            Shape.rectangle(
+                Point.metres(-1, -0.6),
+                Length.metres(last * STEP_M + 1.6),
+                Length.metres(HEIGHT_M + 0.9)),
+            PAPER,
+            "ground of the figure"));
     for (int percent = 0; percent <= 100; percent += 25) {
       double y = HEIGHT_M * percent / 100;
       stroke(marks, 0, y, last * STEP_M, y, percent == 0 ? AXIS : GRID);

@@ -138,7 +138,7 @@ public final class TankTable implements TableMaker {
     double used = us ? own.used().gallons() / 1000 : own.used().cubicMetres();
     return String.format(
         Locale.ROOT,
-        "%sIt costs %.2f %s for each %s that it gives in a mean year.",
+        "%sIt costs %.0f %s for each %s that it gives in a mean year.",
         head,
         cost / used,
         plan.info().currency(),
