@@ -18,6 +18,8 @@ import yardloom.climate.weather.RainWords;
 import yardloom.climate.weather.WeatherWords;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.fact.Calculator;
+import yardloom.climate.normals.ClimateList;
+import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
@@ -68,5 +70,10 @@ public final class ClimatePlugin implements YardPlugin {
   @Override
   public List<TableMaker> tables() {
     return List.of(new FrostTable(), new WarmthTable(), new EtTable());
+  }
+
+  @Override
+  public List<Catalogue> catalogues() {
+    return List.of(ClimateList.climates());
   }
 }

@@ -47,6 +47,10 @@ public final class YardFacts {
   public static final FactKey<Hardiness> HARDINESS =
       FactKey.one("climate.hardiness", Hardiness.class).called("hardiness zone");
 
+  /** Whom to ask before digging; given by site, read by soil and work. */
+  public static final FactKey<DigCall> DIG_CALL =
+      FactKey.one("site.dig-call", DigCall.class).called("service that marks buried lines");
+
   /** Paths and hard surfaces to carry along; given by site, read by the hauls. */
   public static final FactKey<Ways> WAYS =
       FactKey.one("site.ways", Ways.class).called("ways through the yard");
@@ -94,6 +98,14 @@ public final class YardFacts {
   /** The soil of the yard; given by soil, read by materials, water and planting. */
   public static final FactKey<SoilProfile> SOIL =
       FactKey.one("soil.profile", SoilProfile.class).called("soil");
+
+  /** The acidity of the soil by its test; given by soil, read by planting. */
+  public static final FactKey<SoilAcidity> SOIL_ACIDITY =
+      FactKey.one("soil.acidity", SoilAcidity.class).called("acidity of the soil");
+
+  /** Beds that are watered together; given by water, read by planting. */
+  public static final FactKey<WateringValve> WATERING_VALVES =
+      FactKey.many("water.valves", WateringValve.class).called("beds by valve");
 
   /** The region that the yard lies in; given by soil, read by materials and work. */
   public static final FactKey<Region> REGION =
@@ -147,9 +159,9 @@ public final class YardFacts {
   public static final FactKey<Haul> HAULS =
       FactKey.many("work.hauls", Haul.class).called("barrow ways");
 
-  /** The days on which kinds are planted; given by work, read by water. */
+  /** When the crew plants each kind; given by work, read by planting and water. */
   public static final FactKey<PlantingDay> PLANTING_DAYS =
-      FactKey.many("work.planting-days", PlantingDay.class).called("days on which kinds are planted");
+      FactKey.many("work.planting-days", PlantingDay.class).called("days on which the crew plants");
 
   /** What is to be done; given by every plugin, read by work. */
   public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");

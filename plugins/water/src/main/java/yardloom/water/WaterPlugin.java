@@ -2,6 +2,7 @@ package yardloom.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
@@ -15,6 +16,7 @@ import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.water.overflow.BasinCheck;
 import yardloom.water.overflow.BasinTable;
@@ -23,23 +25,31 @@ import yardloom.water.overflow.OverflowPipeCheck;
 import yardloom.water.roof.DownspoutCheck;
 import yardloom.water.roofwater.RoofWaterPainter;
 import yardloom.water.roofwater.RoofWaterSheet;
-import yardloom.water.tank.HeadTable;
+import yardloom.water.tank.TankHeadTable;
 import yardloom.water.tank.StandingTable;
 import yardloom.water.tank.TankCheck;
 import yardloom.water.balance.BalanceCheck;
 import yardloom.water.balance.MonthTable;
 import yardloom.water.drip.DripCalculator;
-import yardloom.water.drip.DripPainter;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
-import yardloom.water.drip.HydraulicsTable;
-import yardloom.water.drip.PartsTable;
+import yardloom.water.drip.RouteCalculator;
+import yardloom.water.head.HeadWords;
 import yardloom.water.lawn.LawnCalculator;
 import yardloom.water.lawn.LawnCheck;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.lawn.LawnWords;
 import yardloom.water.need.AllowanceTable;
 import yardloom.water.need.AllowanceWords;
+import yardloom.water.line.DripPainter;
+import yardloom.water.line.HeadTable;
+import yardloom.water.line.HydraulicsTable;
+import yardloom.water.line.IrrigationChecks;
+import yardloom.water.line.LineCalculator;
+import yardloom.water.line.LinePainter;
+import yardloom.water.line.LineTable;
+import yardloom.water.line.PartsTable;
+import yardloom.water.line.ZoneTable;
 import yardloom.water.need.DemandCalculator;
 import yardloom.water.need.TaperTable;
 import yardloom.water.need.EstablishmentTable;
@@ -56,11 +66,8 @@ import yardloom.water.tank.TankCalculator;
 import yardloom.water.tank.TankTable;
 import yardloom.water.tank.TankWords;
 import yardloom.water.timetable.IrrigationTable;
-import yardloom.water.zone.IrrigationChecks;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
-import yardloom.water.zone.ZoneTable;
-import yardloom.water.zone.ZoneWords;
 
 /** The water plugin. */
 public final class WaterPlugin implements YardPlugin {
@@ -84,7 +91,7 @@ public final class WaterPlugin implements YardPlugin {
                 AllowanceWords.class,
                 LawnWords.class,
                 DripWords.class,
-                ZoneWords.class,
+                HeadWords.class,
                 RoofWords.class,
                 TankWords.class,
                 OverflowWords.class)));
@@ -97,8 +104,10 @@ public final class WaterPlugin implements YardPlugin {
         new DemandCalculator(),
         new RoofCalculator(),
         new TankCalculator(),
+        new RouteCalculator(),
         new DripCalculator(),
         new ZoneCalculator(),
+        new LineCalculator(),
         new LawnCalculator());
   }
 
@@ -118,7 +127,8 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<Painter> painters() {
-    return List.of(new DripPainter(), new ZonePainter(), new RoofWaterPainter());
+    return List.of(
+        new LinePainter(), new DripPainter(), new ZonePainter(), new RoofWaterPainter());
   }
 
   @Override
@@ -127,6 +137,8 @@ public final class WaterPlugin implements YardPlugin {
         new MonthTable(),
         new IrrigationTable(),
         new HydraulicsTable(),
+        new TankHeadTable(),
+        new LineTable(),
         new PartsTable(),
         new ZoneTable(),
         new TankTable(),
@@ -154,26 +166,26 @@ public final class WaterPlugin implements YardPlugin {
     if (!facts.all(DripRun.KEY).isEmpty()) {
       cautions.add(
           caution(
-              "Dripline fed from the mains needs a backflow preventer that the local code accepts,"
-                  + " so that garden water cannot enter drinking water. Have a licensed plumber"
-                  + " make the connection."));
+              "Dripline on the mains needs a backflow preventer that the code accepts; a licensed"
+                  + " plumber connects it."));
     }
     if (!plan.all(Element.Roof.class).isEmpty()) {
       cautions.add(
           caution(
-              "Stored roof water is not drinking water. Water the soil, not leaves that are eaten;"
-                  + " wash produce; label the taps; screen every opening against mosquitoes and"
-                  + " children."));
+              "Roof water is not for drinking: water the soil, wash produce, label taps, screen every"
+                  + " opening."));
       cautions.add(
           caution(
-              "A full tank weighs 8.3 lb for each gallon (1 kg for each litre). Its footing, its"
-                  + " distance from foundations and its overflow follow the local code; ask a"
-                  + " licensed engineer where it stands on a slope, a deck or fill."));
+              (plan.info().units() == UnitSystem.US
+                      ? "A full tank weighs 8.3 lb a gallon"
+                      : "A full tank weighs 1 kg a litre")
+                  + ": footing and overflow by code, an engineer on slopes, decks or fill."));
     }
     return cautions;
   }
 
   private static Caution caution(String text) {
-    return new Caution(text, Source.commonPractice("usual cautions for garden water"));
+    return new Caution(text, Source.commonPractice("usual cautions for garden water"))
+        .on(SheetPage.IRRIGATION);
   }
 }

@@ -38,6 +38,9 @@ public final class YardSun {
   /** Above this many cells the cells are made larger. */
   static final int MOST_CELLS = 60_000;
 
+  /** The same where the plan says no size: the means of beds are as good, the map is coarser. */
+  static final int MOST_CELLS_UNASKED = 16_000;
+
   private static final double SURVEY_M = 0.5;
 
   public final SunSettings settings;
@@ -176,7 +179,8 @@ public final class YardSun {
       return Optional.empty();
     }
     double cellM = settings.cell().metres();
-    while (cells(bounds, cellM) > MOST_CELLS) {
+    int most = plan.attributes().get(YardWords.CELL).isPresent() ? MOST_CELLS : MOST_CELLS_UNASKED;
+    while (cells(bounds, cellM) > most) {
       cellM *= 2;
     }
     return Optional.of(

@@ -17,7 +17,7 @@ import yardloom.water.overflow.Basin;
 import yardloom.water.overflow.BasinTable;
 import yardloom.water.overflow.LotRunoffTable;
 import yardloom.water.roof.RoofDrainageTable;
-import yardloom.water.tank.HeadTable;
+import yardloom.water.tank.TankHeadTable;
 import yardloom.water.tank.StandingTable;
 import yardloom.water.tank.TankCurve;
 import yardloom.water.tank.TankPlan;
@@ -30,7 +30,7 @@ public final class RoofWaterSheet implements SheetMaker {
   private static final List<TableMaker> TABLES =
       List.of(
           new StandingTable(),
-          new HeadTable(),
+          new TankHeadTable(),
           new TankTable(),
           new RoofDrainageTable(),
           new BasinTable(),

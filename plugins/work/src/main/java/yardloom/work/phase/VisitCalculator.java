@@ -42,16 +42,13 @@ public final class VisitCalculator implements Calculator {
           PlantingVisit.windowsOf(time.phase().id(), in.all(YardFacts.PLANTING_WINDOWS));
       time.start().ifPresent(start -> visits.addAll(PlantingVisit.of(windows, start)));
     }
-    PlantingVisit.inOrder(visits)
-        .forEach(
-            visit -> {
-              out.give(PlantingVisit.FACT, visit);
-              visit
-                  .kinds()
-                  .keySet()
-                  .forEach(
-                      kind ->
-                          out.give(YardFacts.PLANTING_DAYS, new PlantingDay(kind, visit.date())));
-            });
+    for (PlantingVisit visit : PlantingVisit.inOrder(visits)) {
+      out.give(PlantingVisit.FACT, visit);
+      visit
+          .kinds()
+          .forEach(
+              (plant, how) ->
+                  out.give(YardFacts.PLANTING_DAYS, new PlantingDay(plant, how, visit.date())));
+    }
   }
 }

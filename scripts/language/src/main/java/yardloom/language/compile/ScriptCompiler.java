@@ -1,6 +1,8 @@
 package yardloom.language.compile;
 
 import groovy.lang.GroovyClassLoader;
+import groovyjarjarasm.asm.ClassTooLargeException;
+import groovyjarjarasm.asm.MethodTooLargeException;
 import java.io.Reader;
 import java.lang.reflect.Modifier;
 import java.util.ArrayList;
@@ -24,10 +26,12 @@ import org.codehaus.groovy.classgen.VariableScopeVisitor;
 import org.codehaus.groovy.control.CompilationFailedException;
 import org.codehaus.groovy.control.CompilationUnit;
 import org.codehaus.groovy.control.CompilerConfiguration;
+import org.codehaus.groovy.control.MultipleCompilationErrorsException;
 import org.codehaus.groovy.control.ParserPlugin;
 import org.codehaus.groovy.control.ParserPluginFactory;
 import org.codehaus.groovy.control.Phases;
 import org.codehaus.groovy.control.SourceUnit;
+import org.codehaus.groovy.control.messages.ExceptionMessage;
 import org.codehaus.groovy.syntax.ParserException;
 import org.codehaus.groovy.syntax.Reduction;
 import org.codehaus.groovy.tools.GroovyClass;
@@ -44,6 +48,8 @@ import yardloom.language.text.RawScript;
 import yardloom.language.text.Report;
 import yardloom.language.text.SourceText;
 import yardloom.language.text.TextGate;
+import yardloom.language.tree.Parts;
+import yardloom.language.tree.Tree;
 import yardloom.language.type.HostClasses;
 import yardloom.language.typed.PlainCasts;
 import yardloom.language.typed.TypedPass;
@@ -59,6 +65,10 @@ import yardloom.language.word.WordCalls;
  * call is spelled out; Groovy compiles only that class, statically. The raw tree is thrown away.
  */
 public final class ScriptCompiler {
+  private static final String TOO_LONG =
+      "this is too long to be compiled; most room is taken from here on. Write what repeats as a"
+          + " loop or a helper, read long lists from a file, or spread the plan over included files";
+
   private final Lexicon lexicon;
   private final HostClasses host;
   private final BiFunction<String, String, Optional<String>> missing;
@@ -152,6 +162,7 @@ public final class ScriptCompiler {
     Map<MethodNode, Statement> bodies = fill(program, raw, rewriter);
     List<String> parameters =
         rewriter.params().stream().map(WordCalls.Declared::name).distinct().toList();
+    bodies.values().forEach(b -> Parts.cut(b, Tree.method(host.guard(), "part")));
     Map<String, byte[]> classes = generate(program, bodies, report);
     if (!report.isEmpty()) {
       return failed(className, parameters, report);
@@ -236,7 +247,9 @@ public final class ScriptCompiler {
       }
       unit.compile(Phases.CLASS_GENERATION);
     } catch (CompilationFailedException e) {
-      if (report.isEmpty()) {
+      if (report.isEmpty() && isTooLong(e)) {
+        report.add(ProblemCode.LIMIT, Parts.longest(bodies.values()), TOO_LONG);
+      } else if (report.isEmpty()) {
         String first = e.getMessage().lines().skip(1).findFirst().orElse(e.getMessage());
         report.add(ProblemCode.SYNTAX, 1, 1, "this cannot be compiled: " + first);
       }
@@ -247,6 +260,14 @@ public final class ScriptCompiler {
       classes.put(each.getName(), PlainCasts.in(each.getBytes()));
     }
     return classes;
+  }
+
+  private static boolean isTooLong(CompilationFailedException thrown) {
+    return thrown instanceof MultipleCompilationErrorsException many
+        && many.getErrorCollector().getErrors().stream()
+            .map(m -> m instanceof ExceptionMessage e ? e.getCause() : null)
+            .anyMatch(
+                c -> c instanceof MethodTooLargeException || c instanceof ClassTooLargeException);
   }
 
   /** Groovy's static compilation with our visitor. */

@@ -53,6 +53,11 @@ public final class Guard {
     };
   }
 
+  /** A part of a body that is too long for one method. */
+  public static Object part(Closure<?> body) {
+    return body.call();
+  }
+
   /** Stands where an expression had a problem; never reached, as such scripts do not run. */
   public static Object hole() {
     throw new IllegalStateException("a script with problems was run");

@@ -1,5 +1,7 @@
 package yardloom.language.text;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import yardloom.kernel.problem.ProblemCode;
 
 /**
@@ -7,8 +9,8 @@ import yardloom.kernel.problem.ProblemCode;
  * is refused here.
  */
 public final class TextGate {
-  /** One compiled method holds 64 kB; a longer script belongs into several files. */
-  static final int MAX_CHARS = 60_000;
+  /** Some 3,000 statements; a longer script belongs into several files. */
+  static final int MAX_CHARS = 250_000;
 
   static final int MAX_DEPTH = 40;
   static final int MAX_LINE = 2_000;
@@ -34,7 +36,7 @@ public final class TextGate {
     }
     int line = 1;
     int column = 0;
-    int depth = 0;
+    Deque<Character> open = new ArrayDeque<>();
     int signs = 0;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
@@ -42,12 +44,12 @@ public final class TextGate {
       if (c == '\n') {
         line++;
         column = 0;
-        signs = depth == 0 ? 0 : signs;
+        signs = open.isEmpty() || open.peek() == '{' ? 0 : signs;
       } else if (c == '(' || c == '[' || c == '{') {
-        depth++;
+        open.push(c);
         signs++;
       } else if (c == ')' || c == ']' || c == '}') {
-        depth = Math.max(0, depth - 1);
+        open.poll();
       } else if ("+-*/%<>=?:&|!~^".indexOf(c) >= 0) {
         signs++;
       } else if (c == ';') {
@@ -56,7 +58,7 @@ public final class TextGate {
       if (c == '{' || c == '}') {
         signs = 0;
       }
-      String wrong = wrong(c, depth, signs, column);
+      String wrong = wrong(c, open.size(), signs, column);
       if (wrong != null) {
         report.add(
             wrong.startsWith("the character") ? ProblemCode.SYNTAX : ProblemCode.LIMIT,

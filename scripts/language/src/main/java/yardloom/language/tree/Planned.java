@@ -4,6 +4,7 @@ import java.lang.reflect.Method;
 import java.util.List;
 import org.codehaus.groovy.ast.ClassNode;
 import org.codehaus.groovy.ast.MethodNode;
+import org.codehaus.groovy.ast.expr.ClosureExpression;
 import org.codehaus.groovy.ast.expr.Expression;
 import org.codehaus.groovy.ast.expr.MethodCallExpression;
 import yardloom.kernel.vocab.Word;
@@ -41,6 +42,9 @@ public sealed interface Planned {
 
   /** A call that Groovy's own checker resolves, if the name is on the list of library loops. */
   record Library(String name) implements Planned {}
+
+  /** A cast around the value of a part of a long body, to what the closure gives. */
+  record Part(ClosureExpression body) implements Planned {}
 
   /** A call of a closure held in a variable. */
   record ClosureCall(String name) implements Planned {}

@@ -67,6 +67,11 @@ public final class TypedPass extends StaticCompilationVisitor {
       ClassNode type = late.paramType(param.fallback());
       cast.setType(type);
       storeType(cast, type);
+    } else if (planned instanceof Planned.Part part) {
+      cast.getExpression().visit(this);
+      ClassNode type = ElementTypes.plain(getInferredReturnType(part.body()));
+      cast.setType(TypeWords.boxed(type).getPlainNodeReference());
+      storeType(cast, type);
     } else if (planned instanceof Planned.Late call) {
       call.operands().forEach(e -> e.visit(this));
       LateCalls.Found found = late.resolve(call);

@@ -1,10 +1,12 @@
 package yardloom.program.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import yardloom.kernel.study.Outcome;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
 import yardloom.program.output.FindingsText;
 
 /** Reads plans and prints what is found, without writing anything. */
@@ -28,10 +30,11 @@ final class CheckCommand implements Callable<Integer> {
     Toolkit toolkit = Toolkit.load();
     boolean errors = false;
     for (Path plan : arguments.plans()) {
-      Outcome outcome = toolkit.study(toolkit.read(base.resolve(plan), arguments.settings()));
-      console.say(plan + ": " + FindingsText.summary(outcome.findings()));
-      console.say(FindingsText.of(outcome.findings()));
-      errors |= outcome.hasErrors();
+      List<Finding> findings =
+          toolkit.check(toolkit.read(base.resolve(plan), arguments.settings()));
+      console.say(plan + ": " + FindingsText.summary(findings));
+      console.say(FindingsText.of(findings));
+      errors |= findings.stream().anyMatch(f -> f.severity() == Severity.ERROR);
     }
     return errors ? ExitCode.FINDINGS : ExitCode.FINE;
   }

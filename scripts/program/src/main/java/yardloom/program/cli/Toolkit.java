@@ -1,7 +1,9 @@
 package yardloom.program.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import yardloom.kernel.check.Finding;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.spi.Plugins;
@@ -30,6 +32,11 @@ final class Toolkit {
   Plan read(Path script, Map<String, String> settings) {
     return new PlanRunner(plugins.lexicon(), Limits.standard(), ShippedWords.read())
         .run(script, settings);
+  }
+
+  /** What the checks find; no table, drawing or sheet is made. */
+  List<Finding> check(Plan plan) {
+    return new Study(plugins).check(plan);
   }
 
   Outcome study(Plan plan) {

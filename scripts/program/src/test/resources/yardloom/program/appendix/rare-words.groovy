@@ -41,6 +41,7 @@ bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
   plant 'asparagus'
   plantFactor 0.4
 }
+mulchedGround('turned over', rect(2.ft, 30.ft, 15.ft, 28.ft)) { mulch 5.inch ; compost 0.5.inch }
 bed 'keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual'
 trellis 'grapes', line([point(52.ft, 34.ft), point(52.ft, 55.ft)]), wires: 3
 pavers 'terrace', rect(42.ft, 10.ft, 11.ft, 7.ft), length: 8.inch, width: 4.inch
@@ -51,3 +52,12 @@ tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
 path 'way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow'
 bestSpot 60.sqft, crop: 'kale'
 work crew: 3, hoursPerDay: 7, start: '2026-09-07', lastFrost: '04-25', firstFrost: '10-14'
+item 'drain rock', amount: 2.5.yd3, per: 'yd3', price: 44.money, low: 40.money, high: 50.money, hours: 1.5, phase: 'earth'
+task 'carry the old shed out', hours: 6, phase: 'earth'
+itemBook 'item,count,unit,price,hours,phase\nbench,3,piece,180,0.5,finish'
+labourBook 'task,unit,low,likely,high\ncut edge,ft,0.02,0.04,0.07'
+note 'old well, filled', at: point(66.ft, 30.ft)
+dimension point(40.ft, 34.ft), point(40.ft, 51.ft), offset: 1.ft, text: 'beds'
+hideLabel 'path'
+accept 'planting.harm', why: 'the household has no children'
+country 'US'
