@@ -59,11 +59,11 @@ public final class RoofDrainageTable implements TableMaker {
             .column(Column.of("flow", "Flow off the roof", Measure.FLOW))
             .column(Column.of("downspout", "Round downspout, inside", Measure.DEPTH))
             .column(Column.of("size", "Next whole inch", Measure.DEPTH))
-            .column(Column.of("drained", "Drained by those of the plan", Measure.AREA))
             .column(Column.of("first", "First flush", Measure.WATER))
             .column(Column.of("pipe-4", "Standing pipe for it, 4 in bore", Measure.LENGTH))
             .column(Column.of("pipe-6", "6 in bore", Measure.LENGTH))
-            .column(Column.of("pipe-8", "8 in bore", Measure.LENGTH));
+            .column(Column.of("pipe-8", "8 in bore", Measure.LENGTH))
+            .column(Column.of("drained", "Drained by the plan's downspouts", Measure.AREA));
     List<Element.Roof> roofs = plan.all(Element.Roof.class);
     Derived<Length> rain = Cloudburst.of(plan);
     for (Element.Roof roof : roofs) {
@@ -80,9 +80,9 @@ public final class RoofDrainageTable implements TableMaker {
       row.add(Cell.of(flow(roof, rain)));
       row.add(Cell.of(downspout));
       row.add(Cell.of(toBuy(downspout)));
-      row.add(drained(plan, roof, rain));
       row.add(Cell.of(first));
       STANDING_PIPES.forEach(inside -> row.add(Cell.of(standingPipe(first, inside))));
+      row.add(drained(plan, roof, rain));
       table.row(row);
     }
     if (!roofs.isEmpty()) {
