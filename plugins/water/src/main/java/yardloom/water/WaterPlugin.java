@@ -27,6 +27,8 @@ import yardloom.water.roofwater.RoofWaterPainter;
 import yardloom.water.roofwater.RoofWaterSheet;
 import yardloom.water.tank.TankHeadTable;
 import yardloom.water.tank.StandingTable;
+import yardloom.water.tank.TankBill;
+import yardloom.water.overflow.OverflowBill;
 import yardloom.water.tank.TankCheck;
 import yardloom.water.balance.BalanceCheck;
 import yardloom.water.balance.MonthTable;
@@ -104,6 +106,8 @@ public final class WaterPlugin implements YardPlugin {
         new DemandCalculator(),
         new RoofCalculator(),
         new TankCalculator(),
+        new TankBill(),
+        new OverflowBill(),
         new RouteCalculator(),
         new DripCalculator(),
         new ZoneCalculator(),

@@ -59,13 +59,12 @@ public final class OverflowTable implements TableMaker {
             .column(Column.of("holds", "Area that holds it", Measure.AREA))
             .column(Column.of("by-factor", "Area by size factor", Measure.AREA))
             .column(Column.of("dry-after", "Sinks in within", Measure.HOURS));
-    Optional<Derived<Length>> intake =
-        facts.find(YardFacts.SOIL).flatMap(SoilProfile::intakePerHour);
+    Optional<SoilProfile> soil = facts.find(YardFacts.SOIL);
     boolean any = false;
     for (Entry<OverflowGarden> entry : plan.attributes().all(OverflowGarden.KEY)) {
       Optional<Element.Roof> roof = OverflowCheck.roof(plan, entry.value());
       if (roof.isPresent()) {
-        table.row(row(entry, roof.get(), intake));
+        table.row(row(entry, roof.get(), soil));
         any = true;
       }
     }
@@ -81,7 +80,8 @@ public final class OverflowTable implements TableMaker {
   }
 
   private static Cell[] row(
-      Entry<OverflowGarden> entry, Element.Roof roof, Optional<Derived<Length>> intake) {
+      Entry<OverflowGarden> entry, Element.Roof roof, Optional<SoilProfile> soil) {
+    Optional<Derived<Length>> intake = soil.flatMap(SoilProfile::intakePerHour);
     OverflowGarden garden = entry.value();
     Area area = roof.shape().area();
     Derived<Volume> runoff = Storms.roofRunoff(roof, garden.storm(), entry.place(), intake);
@@ -100,16 +100,7 @@ public final class OverflowTable implements TableMaker {
               .from("runoff", runoff)
               .from("depth", depth)
               .gives(RainGarden.holding(runoff.value(), depth.value()))),
-      garden
-          .sizeFactor()
-          .map(
-              factor ->
-                  Cell.of(
-                      Derived.by("plan area × size factor", FACTORS)
-                          .from("plan area", area, roof.place())
-                          .from("size factor", factor, entry.place())
-                          .gives(RainGarden.area(area, factor))))
-          .orElse(Cell.BLANK),
+      byFactor(entry, roof, soil),
       intake
           .map(
               i ->
@@ -120,5 +111,26 @@ public final class OverflowTable implements TableMaker {
                           .gives(RainGarden.drawdown(depth.value(), i.value()))))
           .orElse(Cell.BLANK)
     };
+  }
+
+  /** By the plan's factor, else by that of the soil; blank without either. */
+  private static Cell byFactor(
+      Entry<OverflowGarden> entry, Element.Roof roof, Optional<SoilProfile> soil) {
+    OverflowGarden garden = entry.value();
+    Area area = roof.shape().area();
+    Optional<Cited<Double>> factor =
+        garden
+            .sizeFactor()
+            .map(f -> new Cited<>(f, FACTORS))
+            .or(() -> soil.map(s -> GardenFactors.of(s, garden.slopePercent())));
+    return factor
+        .map(
+            f ->
+                Cell.of(
+                    Derived.by("plan area × size factor", f.source())
+                        .from("plan area", area, roof.place())
+                        .from("size factor", f.value(), entry.place())
+                        .gives(RainGarden.area(area, f.value()))))
+        .orElse(Cell.BLANK);
   }
 }

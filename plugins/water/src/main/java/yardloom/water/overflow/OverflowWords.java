@@ -32,7 +32,7 @@ public final class OverflowWords {
       @Opt(
               name = "sizeFactor",
               help = "share of the roof's area that your extension service asks for",
-              fallback = "none: sized by the storm alone")
+              fallback = "that of the soil, if one is given")
           Number sizeFactor) {
     double percent = slope.doubleValue();
     if (!(percent >= 0) || RainGarden.depth(percent).isEmpty()) {

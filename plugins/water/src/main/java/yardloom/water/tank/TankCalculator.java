@@ -17,6 +17,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.need.GrossNeed;
@@ -80,7 +81,7 @@ public final class TankCalculator implements Calculator {
               plan.all(Element.Roof.class).stream()
                   .filter(r -> r.id().name().equals(tank.roof()))
                   .toList(),
-              monthly(its),
+              with(monthly(its), tank.otherUse()),
               tank.firstFlush(),
               tank.screened(),
               tank.order());
@@ -90,6 +91,14 @@ public final class TankCalculator implements Calculator {
 
   private static List<Volume> monthly(List<WaterDemand> demands) {
     return GrossNeed.monthly(demands).stream().map(Derived::value).toList();
+  }
+
+  private static List<Volume> with(List<Volume> months, Volume daily) {
+    List<Volume> all = new ArrayList<>();
+    for (int m = 0; m < 12; m++) {
+      all.add(months.get(m).plus(daily.times(Months.days(m))));
+    }
+    return all;
   }
 
   private static void give(

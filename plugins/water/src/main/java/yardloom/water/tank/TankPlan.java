@@ -21,6 +21,7 @@ import yardloom.water.tank.formula.TankBehaviour.Order;
  * @param height of the water when full
  * @param stand its foot above the ground
  * @param serves names of beds and trees; all where empty
+ * @param otherUse what is drawn each day for something else
  * @param firstFlush depth over the roof that is led past it after a dry day
  * @param screened share that screen and filter let through
  * @param order of use and rain within a day
@@ -38,6 +39,7 @@ public record TankPlan(
     Length height,
     Length stand,
     List<String> serves,
+    Volume otherUse,
     Length firstFlush,
     double screened,
     Order order,

@@ -26,6 +26,7 @@ public final class TankScope extends Scope {
     private Length height;
     private Length stand = Length.ZERO;
     private final List<String> serves = new ArrayList<>();
+    private Volume otherUse = Volume.ZERO;
     private Length firstFlush = FirstFlush.LEAST;
     private double screened = TankWords.USUAL_SCREEN;
     private Order order = Order.YIELD_AFTER_SPILL;
@@ -42,7 +43,7 @@ public final class TankScope extends Scope {
                 + " depth: 4.ft, height: 5.ft` in its block");
       }
       return new TankPlan(
-          name, at, roof, each, count, width, depth, isRound, height, stand, serves, firstFlush,
+          name, at, roof, each, count, width, depth, isRound, height, stand, serves, otherUse, firstFlush,
           screened, order, Optional.ofNullable(cost));
     }
   }
@@ -81,6 +82,10 @@ public final class TankScope extends Scope {
 
   void serves(List<String> names) {
     given.serves.addAll(names);
+  }
+
+  void otherUse(Volume daily) {
+    given.otherUse = daily;
   }
 
   void inlet(Length firstFlush, double screened) {

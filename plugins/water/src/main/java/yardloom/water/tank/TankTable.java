@@ -114,7 +114,7 @@ public final class TankTable implements TableMaker {
         String.format(
             Locale.ROOT,
             "%sComes in in a mean year: %s after first flush and screen. Need: %s, %s a year; what"
-                + " plants take over the efficiency of drip, each month's spread evenly over its days.",
+                + " plants take over the efficiency of drip, with what else is drawn; each month's spread evenly over its days.",
             head,
             WaterText.both(plan, curve.yield()),
             GrossNeed.TITLE.toLowerCase(Locale.ROOT),

@@ -8,6 +8,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
@@ -104,6 +105,24 @@ public final class TankWords {
   public static void serves(
       TankScope in, @Arg(name = "names", help = "beds and trees of the plan") List<?> names) {
     in.serves(names.stream().map(String::valueOf).toList());
+  }
+
+  @Verb(
+      help = "What is drawn from the tank every day for something else, such as hens or cleaning.",
+      example = "otherUse 5.gal")
+  public static void otherUse(
+      TankScope in, @Arg(name = "daily", help = "in a day, all year") Volume daily) {
+    if (daily.litres() < 0 || daily.litres() > 10_000) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          in.place(),
+          String.format(
+              Locale.ROOT,
+              "`otherUse` is 0 to 2,640 gal (10,000 L) a day, got %.0f gal (%.0f L)",
+              daily.gallons(),
+              daily.litres()));
+    }
+    in.otherUse(daily);
   }
 
   @Verb(

@@ -16,6 +16,7 @@ tank('cistern', point(44.ft, 3.ft), roof: 'south slope') {
   round diameter: 3.ft, height: 3.5.ft, count: 2
   stand 9.inch
   serves(['framed', 'edged'])
+  otherUse 2.gal
   inlet firstFlush: 0.02.inch, screened: 0.95
   order 'rain before use'
   costs 640
