@@ -82,4 +82,27 @@ public final class RoofWords {
     }
     in.draft().attributes().add(Downspout.KEY, new Downspout(at, roof, section), in.place());
   }
+
+  @Verb(
+      help = "Gives the share of the rain that a roof sheds, where you know better than the table.",
+      example = "roofShare 'south slope', 0.85, source: 'measured, 2024'")
+  public static void roofShare(
+      PlanScope in,
+      @Arg(name = "roof", help = "the roof, by its name") String roof,
+      @Arg(name = "share", help = "above 0 and up to 1") Number share,
+      @Opt(name = "source", help = "who says so", required = true) String source) {
+    double value = share.doubleValue();
+    if (!(value > 0 && value <= 1)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, "a roof sheds a share above 0 and up to 1, got " + share);
+    }
+    if (in.draft().attributes().all(OwnShare.KEY).stream()
+        .anyMatch(e -> e.value().roof().equals(roof))) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, "the share of the roof '" + roof + "' is already given");
+    }
+    in.draft()
+        .attributes()
+        .add(OwnShare.KEY, new OwnShare(roof, value, Source.plan(source)), in.place());
+  }
 }

@@ -55,15 +55,20 @@ final class TankFigure {
     for (int i = 0; i <= last; i++) {
       text(marks, i * STEP_M, -0.3, size(curve.points().get(i).size(), units));
     }
-    line(marks, curve, TankCurve.Point::wet, WET, "wet year");
+    boolean isRange = curve.years() > 1;
     line(marks, curve, TankCurve.Point::usual, USUAL, "usual year");
-    line(marks, curve, TankCurve.Point::dry, DRY, "dry year");
+    if (isRange) {
+      line(marks, curve, TankCurve.Point::wet, WET, "wet year");
+      line(marks, curve, TankCurve.Point::dry, DRY, "dry year");
+    }
     symbol(marks, curve, curve.knee(), KNEE, "knee");
     curve.own().ifPresent(own -> symbol(marks, curve, own, OWN, "tank of the plan"));
     List<LegendEntry> legend = new ArrayList<>();
-    legend.add(LegendEntry.line("dry year", DRY));
-    legend.add(LegendEntry.line("usual year", USUAL));
-    legend.add(LegendEntry.line("wet year", WET));
+    legend.add(LegendEntry.line(isRange ? "usual year" : "the year of the record", USUAL));
+    if (isRange) {
+      legend.add(LegendEntry.line("dry year", DRY));
+      legend.add(LegendEntry.line("wet year", WET));
+    }
     legend.add(LegendEntry.symbol("more brings little", Mark.SymbolForm.DOT, KNEE));
     curve
         .own()

@@ -61,6 +61,7 @@ public final class TankCalculator implements Calculator {
     if (tanks.isEmpty()) {
       TankYears years =
           new TankYears(
+              plan,
               rain.get(),
               plan.all(Element.Roof.class),
               monthly(demands),
@@ -77,6 +78,7 @@ public final class TankCalculator implements Calculator {
               .toList();
       TankYears years =
           new TankYears(
+              plan,
               rain.get(),
               plan.all(Element.Roof.class).stream()
                   .filter(r -> r.id().name().equals(tank.roof()))
@@ -143,8 +145,8 @@ public final class TankCalculator implements Calculator {
   }
 
   /** What a roof collects from rain in the tank's terms. */
-  static double litres(Element.Roof roof, double rainMm) {
+  static double litres(Plan plan, Element.Roof roof, double rainMm) {
     return roof.shape().area().deep(Length.millimetres(rainMm)).litres()
-        * RoofShares.of(roof.surface()).value();
+        * RoofShares.of(plan, roof).value();
   }
 }

@@ -77,9 +77,13 @@ public final class TankTable implements TableMaker {
       Cell.of(point.size()),
       Cell.text(isOwn ? curve.name() : isKnee ? "knee: more brings little" : ""),
       Cell.of(why(curve, point).gives(point.used())),
-      Cell.of(why(curve, point).from("need", curve.need()).gives(point.dry())),
+      curve.years() < 2
+          ? Cell.BLANK
+          : Cell.of(why(curve, point).from("need", curve.need()).gives(point.dry())),
       Cell.of(why(curve, point).from("need", curve.need()).gives(point.usual())),
-      Cell.of(why(curve, point).from("need", curve.need()).gives(point.wet())),
+      curve.years() < 2
+          ? Cell.BLANK
+          : Cell.of(why(curve, point).from("need", curve.need()).gives(point.wet())),
       Cell.number((int) Math.round(point.emptyDays())),
       Cell.of(why(curve, point).gives(point.overflow())),
       Cell.number(point.used().ratioTo(point.size())),
@@ -100,9 +104,11 @@ public final class TankTable implements TableMaker {
         head
             + curve.how()
             + " "
-            + (curve.years() < 10
-                ? "Dry and wet year are the worst and best of these."
-                : "One year in ten is drier than the dry one, one wetter than the wet one.")
+            + (curve.years() < 2
+                ? "One year tells of no drier one."
+                : curve.years() < 10
+                    ? "Dry and wet year are the worst and best of these."
+                    : "One year in ten is drier than the dry one, one wetter than the wet one.")
             + " Within a day "
             + switch (order) {
               case YIELD_AFTER_SPILL -> "use comes before rain (yield after spillage), the cautious order";

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Volume;
@@ -27,6 +28,7 @@ final class TankYears {
 
   /** Roofs without a tank of their own lead to one; needs are those of twelve months. */
   TankYears(
+      Plan plan,
       RainYears rain,
       List<Element.Roof> roofs,
       List<Volume> monthlyNeed,
@@ -41,7 +43,7 @@ final class TankYears {
         double mm = year.rainMm()[d];
         // Dirt gathers on dry days; on a second wet day the roof is clean.
         double kept = Math.max(0, mm - (wasDry ? firstFlush.millimetres() : 0));
-        double litres = roofs.stream().mapToDouble(r -> TankCalculator.litres(r, kept)).sum();
+        double litres = roofs.stream().mapToDouble(r -> TankCalculator.litres(plan, r, kept)).sum();
         inflows.add(Volume.litres(litres * screened));
         int month = year.months()[d];
         needs.add(monthlyNeed.get(month).div(Months.days(month)));

@@ -117,4 +117,24 @@ class NeedByHandTest {
     // 93.75 sq ft (Illinois DNR's 0.25, G-01; UW Extension's silty soil at 6 to 7 in).
     assertEquals("94", drawn.printed("rain-gardens", "main", "by-factor"));
   }
+
+  /** Half of what is shed by the table's metal, 0.95, is shed by a share of 0.475. */
+  @Test
+  void ownShare_goesBeforeTheTable() {
+    String yard =
+        """
+        plan 'Share', units: 'us'
+        climate 'urbana-il'
+        lot([point(0.ft, 0.ft), point(99.ft, 0.ft), point(99.ft, 99.ft), point(0.ft, 99.ft)])
+        roof 'main', rect(10.ft, 10.ft, 50.ft, 40.ft), surface: 'metal'
+        """;
+    double table = number(Drawn.of(yard), "water-by-month", "Jul", "roof-yield");
+    double own =
+        number(
+            Drawn.of(yard + "roofShare 'main', 0.475, source: 'measured'\n"),
+            "water-by-month",
+            "Jul",
+            "roof-yield");
+    assertEquals(table / 2, own, 1);
+  }
 }

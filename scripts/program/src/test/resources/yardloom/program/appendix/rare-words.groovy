@@ -10,6 +10,7 @@ cloudburst 5.inch, source: 'by hand'
 lot([point(0.ft, 0.ft), point(70.ft, 0.ft), point(70.ft, 60.ft), point(0.ft, 60.ft)])
 building('house', rect(8.ft, 8.ft, 30.ft, 20.ft), eaves: 10.ft, ridge: 16.ft, overhang: 1.ft, roof: 'hip')
 roof 'south slope', rect(7.ft, 7.ft, 32.ft, 11.ft), surface: 'metal'
+roofShare 'south slope', 0.91, source: 'measured'
 rainGarden 'south slope', slope: 3, storm: 1.inch
 downspout point(38.ft, 7.ft), roof: 'south slope', inside: 3.inch
 tank('cistern', point(44.ft, 3.ft), roof: 'south slope') {
