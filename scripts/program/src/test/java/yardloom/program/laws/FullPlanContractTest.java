@@ -28,6 +28,7 @@ class FullPlanContractTest {
    */
   private static final Set<String> NOT_ASKED =
       Set.of(
+          "climate.daily-et",
           "climate.daily-rain",
           "site.earth",
           "sun.soil-tops",

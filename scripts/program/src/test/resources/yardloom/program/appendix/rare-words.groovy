@@ -11,7 +11,21 @@ cloudburst 5.inch, source: 'by hand'
 lot([point(0.ft, 0.ft), point(70.ft, 0.ft), point(70.ft, 60.ft), point(0.ft, 60.ft)])
 building('house', rect(8.ft, 8.ft, 30.ft, 20.ft), eaves: 10.ft, ridge: 16.ft, overhang: 1.ft, roof: 'hip')
 roof 'south slope', rect(7.ft, 7.ft, 32.ft, 11.ft), surface: 'metal'
+roofShare 'south slope', 0.91, source: 'measured'
 rainGarden 'south slope', slope: 3, storm: 1.inch
+downspout point(38.ft, 7.ft), roof: 'south slope', inside: 3.inch
+tank('cistern', point(44.ft, 3.ft), roof: 'south slope') {
+  round diameter: 3.ft, height: 3.5.ft, count: 2
+  stand 9.inch
+  serves(['framed', 'edged'])
+  otherUse 2.gal
+  inlet firstFlush: 0.02.inch, screened: 0.95
+  order 'rain before use'
+  costs 640
+}
+tank('barrel', point(3.ft, 3.ft), roof: 'south slope') { box width: 2.ft, depth: 2.ft, height: 3.ft }
+overflow(line([point(44.ft, 3.ft), point(55.ft, 3.ft)]), from: 'cistern', inside: 4.inch)
+basin('corner', rect(54.ft, 1.ft, 13.ft, 7.ft), drains: 'south slope', depth: 6.inch, storm: 1.25.inch)
 soilTexture 'clay loam', organic: 3
 soilTest { acidity ph: 6.8 ; nitrogen rate: 2.lb, grade: '5-10-10' ; organic wanted: 4, mixDepth: 6.inch }
 residue 'shrub trimmings', 1.5.yd3
