@@ -10,7 +10,7 @@ dailyRain fileText('seattle-rain-2012.csv'), station: 'Seattle-Tacoma airport', 
 include 'regional/demo-street-code'
 // The calls as copied from the deed; the curve gives more than it needs, and all of it agrees.
 def parcel = deed('Lot 12, block 3', start: point(0.ft, 0.ft)) { calls fileText('seattle-corner-deed.csv') }
-lotFrom(parcel) {
+def yard = lotFrom(parcel) {
   side 'south', role: 'front'
   for (s in ['corner', 'east']) side s, role: 'corner side'
   side 'north', role: 'rear'
@@ -37,14 +37,13 @@ soilTexture 'sandy loam', organic: 3
 soilTest { acidity ph: 5.8, wanted: 6.5 ; lead 42 ; organic wanted: 4, mixDepth: 6.inch }
 shadeStage 'year 5'
 
-// Behind the house all lawn is turned; the power company's strip and the street corner stay in grass.
+// Behind and beside the house the lawn is turned over; the power company's strip and the street corner stay in grass.
+mulchedGround('turned lawn', (rect(-1.ft, 54.ft, 39.ft, 38.ft) + rect(36.ft, 24.ft, 11.ft, 46.ft)) & yard.shape) { mulch 3.inch }
 path 'west path', line([point(2.75.ft, 54.ft), point(2.75.ft, 92.ft)]), width: 4.5.ft, use: 'barrow'
 path 'spine', line([point(36.5.ft, 54.ft), point(36.5.ft, 92.ft)]), width: 3.ft, use: 'barrow'
 path 'wall path', line([point(38.ft, 24.ft), point(38.ft, 54.ft)]), width: 4.ft, use: 'barrow'
 path 'drive path', line([point(39.ft, 54.ft), point(39.ft, 70.ft)]), width: 2.ft
 path 'berry path', line([point(45.5.ft, 24.ft), point(45.5.ft, 70.ft)]), width: 3.ft, use: 'barrow'
-for (i in 0..5) path("row ${i + 1}", line([point(5.ft, 55.5.ft + 7.ft * i), point(35.ft, 55.5.ft + 7.ft * i)]), width: 3.ft, use: 'barrow')
-path 'herb path', line([point(40.ft, 47.ft), point(44.ft, 47.ft)]), width: 2.ft
 def names = ['Shade bed', 'Greens', 'Strawberries', 'Dry herbs', 'Espaliers', 'Herbs', 'Raspberries']
 def kinds = [['lovage', 'sorrel'], ['kale', 'onion', 'lettuce'], ['garden strawberry'], ['rosemary', 'thyme'], ['chives', 'garlic chives'],
   ['sage', 'sorrel'], ['red raspberry']]

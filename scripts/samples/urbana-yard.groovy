@@ -21,7 +21,7 @@ def ne = tied('NE stake', near: point(60.ft, 120.ft)) {
   tape se, 120.00.ft, name: 'SE stake'
   tape corner, 104.67.ft, name: 'house corner'
 }
-lot([sw, se, ne, nw]) {
+def yard = lot([sw, se, ne, nw]) {
   side 'south', role: 'front', setback: 25.ft, rule: 'demo rule, verify locally'
   for (s in ['east', 'west']) side s, role: 'side', setback: 3.ft, rule: 'demo rule, verify locally'
   side 'north', role: 'rear', setback: 3.ft, rule: 'demo rule, verify locally'
@@ -39,16 +39,14 @@ tree 'maple', point(20.ft, 12.ft), crown: 22.ft, height: 30.ft, trunk: 12.inch, 
 shadeStage 'mature'
 work crew: 3, hoursPerDay: 6, start: '2026-09-14'
 
-// The whole back lawn is turned, fence to fence: beds and paths of chips share their edges.
-sheetMulch { chips perennial: 8.inch, annual: 2.inch, path: 4.inch ; compost annual: 3.inch }
+// The whole back lawn is turned over, fence to fence: beds and barrow paths lie in it, aisles are what is left.
+sheetMulch { chips perennial: 8.inch, annual: 2.inch, path: 4.inch, ground: 4.inch ; compost annual: 3.inch }
+mulchedGround 'back lawn', rect(-1.ft, 54.ft, 62.ft, 67.ft) & yard.shape
 path 'drive path', line([point(52.ft, 46.ft), point(52.ft, 60.5.ft)]), width: 4.ft, use: 'barrow'
-path 'wall path', line([point(12.ft, 55.25.ft), point(50.ft, 55.25.ft)]), width: 2.5.ft
-path 'cross path', line([point(0.5.ft, 62.5.ft), point(59.5.ft, 62.5.ft)]), width: 4.ft, use: 'barrow'
-for (y in [104, 111, 118]) path("path ${y}", line([point(3.5.ft, y * 1.ft), point(52.5.ft + bedWidth, y * 1.ft)]), width: 3.ft, use: 'barrow')
-for (i in 0..8) {
-  def x = i == 0 ? 2.ft : 7.ft * i + bedWidth / 2
-  path("row ${i + 1}", line([point(x, 64.5.ft), point(x, i % 8 == 0 ? 119.5.ft : 102.5.ft)]), width: i == 0 ? 3.ft : 7.ft - bedWidth, use: 'barrow')
-}
+path 'cross path', line([point(3.5.ft, 62.5.ft), point(59.5.ft, 62.5.ft)]), width: 4.ft, use: 'barrow'
+path 'middle path', line([point(30.ft, 64.5.ft), point(30.ft, 102.5.ft)]), width: 7.ft - bedWidth, use: 'barrow'
+path 'east path', line([point(58.ft, 64.5.ft), point(58.ft, 112.5.ft)]), width: 3.ft, use: 'barrow'
+for (y in [104, 111]) path("path ${y}", line([point(3.5.ft, y * 1.ft), point(56.5.ft, y * 1.ft)]), width: 3.ft, use: 'barrow')
 def names = ['Asparagus', 'Raspberries', 'Sea kale', 'Strawberries', 'Kitchen 1', 'Kitchen 2', 'Herbs', 'Rhubarb', 'Shade bed',
   'Berry row', 'Apple bed']
 def kinds = [['asparagus'], ['red raspberry'], ['sea kale'], ['garden strawberry'], ['tomato', 'kale'],

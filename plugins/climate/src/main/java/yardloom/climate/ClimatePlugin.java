@@ -1,7 +1,9 @@
 package yardloom.climate;
 
 import java.util.List;
+import yardloom.climate.et.DailyEtCalculator;
 import yardloom.climate.et.EtCalculator;
+import yardloom.climate.et.EtTable;
 import yardloom.climate.frost.ColdCalculator;
 import yardloom.climate.frost.FrostTable;
 import yardloom.climate.frost.FrostWords;
@@ -16,6 +18,8 @@ import yardloom.climate.weather.RainWords;
 import yardloom.climate.weather.WeatherWords;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.fact.Calculator;
+import yardloom.climate.normals.ClimateList;
+import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
@@ -54,7 +58,8 @@ public final class ClimatePlugin implements YardPlugin {
         new DailyRainCalculator(),
         new ColdCalculator(),
         new RadiationCalculator(),
-        new EtCalculator());
+        new EtCalculator(),
+        new DailyEtCalculator());
   }
 
   @Override
@@ -64,6 +69,11 @@ public final class ClimatePlugin implements YardPlugin {
 
   @Override
   public List<TableMaker> tables() {
-    return List.of(new FrostTable(), new WarmthTable());
+    return List.of(new FrostTable(), new WarmthTable(), new EtTable());
+  }
+
+  @Override
+  public List<Catalogue> catalogues() {
+    return List.of(ClimateList.climates());
   }
 }

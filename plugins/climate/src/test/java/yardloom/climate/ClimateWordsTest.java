@@ -130,7 +130,7 @@ class ClimateWordsTest {
   @Test
   void weatherRecord_givesFrostZoneAndChill() {
     String text = "date,max,min\n" + year(2018) + year(2019) + year(2020);
-    WeatherWords.dailyWeather(plan, text, "made up", "celsius");
+    WeatherWords.dailyWeather(plan, text, "made up", "celsius", null);
     Outcome outcome = outcome();
     FrostDates frost = outcome.results().get(YardFacts.FROST);
     assertEquals(MonthDay.of(4, 10), frost.lastOfSpring().value());
@@ -180,7 +180,7 @@ class ClimateWordsTest {
 
   @Test
   void statedFrostAndZone_comeBeforeTheRecord() {
-    WeatherWords.dailyWeather(plan, "date,max,min\n" + year(2018), "made up", null);
+    WeatherWords.dailyWeather(plan, "date,max,min\n" + year(2018), "made up", null, null);
     FrostWords.frost(plan, "05-01", "10-01", null, null);
     zone("5a");
     assertEquals(
@@ -207,7 +207,7 @@ class ClimateWordsTest {
   }
 
   private void weather(String text) {
-    WeatherWords.dailyWeather(plan, text, "made up", null);
+    WeatherWords.dailyWeather(plan, text, "made up", null, null);
   }
 
   @Test

@@ -6,7 +6,9 @@ public enum BillGroup {
   HARD_GOODS("hard goods"),
   PLANTS("plants"),
   TREES("trees and shrubs"),
-  IRRIGATION("irrigation");
+  IRRIGATION("irrigation"),
+  /** What the plan counts itself. */
+  OWN("own items");
 
   private final String title;
 

@@ -14,14 +14,21 @@ import yardloom.kernel.unit.Temperature;
  * @param months January to December
  * @param temperatureRangeSource where the daily range of temperature comes from; often another
  *     source than the means
+ * @param air wind and vapour of the air, as far as they are known
  */
 public record ClimateNormals(
-    String place, List<Month> months, Source source, Source temperatureRangeSource) {
+    String place, List<Month> months, Source source, Source temperatureRangeSource, Air air) {
   public ClimateNormals {
     months = List.copyOf(months);
     if (months.size() != 12) {
       throw new IllegalArgumentException("normals need 12 months, got " + months.size());
     }
+  }
+
+  /** Normals of rain and temperature alone. */
+  public ClimateNormals(
+      String place, List<Month> months, Source source, Source temperatureRangeSource) {
+    this(place, months, source, temperatureRangeSource, Air.UNKNOWN);
   }
 
   /** The mean daily maximum of the hottest month; empty where no month has one. */
@@ -42,4 +49,32 @@ public record ClimateNormals(
       Temperature mean,
       Optional<Temperature> dailyMax,
       Optional<Temperature> dailyMin) {}
+
+  /**
+   * What else the air brings, January to December.
+   *
+   * @param windMs mean wind at 2 m, metres per second; empty where unknown
+   * @param dewPoints mean dew point; empty where unknown
+   * @param wetDays days with 0.01 in (0.25 mm) of rain or more; empty where unknown
+   * @param wetDaySource who counted them; of no matter where they are unknown
+   */
+  public record Air(
+      List<Double> windMs, List<Temperature> dewPoints, List<Double> wetDays, Source wetDaySource) {
+    /** Where only rain and temperature are known. */
+    public static final Air UNKNOWN =
+        new Air(List.of(), List.of(), List.of(), Source.commonPractice("not known"));
+
+    public Air {
+      windMs = noneOrTwelve(windMs);
+      dewPoints = noneOrTwelve(dewPoints);
+      wetDays = noneOrTwelve(wetDays);
+    }
+
+    private static <T> List<T> noneOrTwelve(List<T> months) {
+      if (!months.isEmpty() && months.size() != 12) {
+        throw new IllegalArgumentException("normals need 12 months, got " + months.size());
+      }
+      return List.copyOf(months);
+    }
+  }
 }

@@ -125,17 +125,4 @@ public final class Field {
     }
     return count == 0 ? OptionalDouble.empty() : OptionalDouble.of(sum / count);
   }
-
-  /** The least and the greatest value; empty if every cell is left out. */
-  public Optional<double[]> range() {
-    double least = Double.POSITIVE_INFINITY;
-    double most = LEFT_OUT;
-    for (double value : values) {
-      if (value != LEFT_OUT) {
-        least = Math.min(least, value);
-        most = Math.max(most, value);
-      }
-    }
-    return most == LEFT_OUT ? Optional.empty() : Optional.of(new double[] {least, most});
-  }
 }

@@ -23,7 +23,9 @@ public record LightNeed(ElementId in, SourceRef place, String plant, Amount amou
     /** At least four hours a day, whatever the scheme calls that. */
     HALF_DAY,
     /** Any class of the scheme but its shadiest. */
-    SUN_OR_PART_SHADE
+    SUN_OR_PART_SHADE,
+    /** Any class of the scheme but its sunniest. */
+    PART_SHADE_OR_SHADE
   }
 
   public LightNeed {

@@ -40,8 +40,9 @@ public record Stand(
    *
    * @param depth the depth for timing irrigation: the lower one of a range
    * @param easyShare the share of the water held there that it draws without stress, 0 to 1
+   * @param isNewEachYear whether roots start anew each year, as those of annuals do
    */
-  public record Roots(Length depth, double easyShare, Source source) {}
+  public record Roots(Length depth, double easyShare, Source source, boolean isNewEachYear) {}
 
   public Stand {
     at = List.copyOf(at);

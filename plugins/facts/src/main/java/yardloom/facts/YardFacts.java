@@ -14,6 +14,7 @@ import yardloom.facts.mulch.TopUp;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
 import yardloom.facts.work.Job;
+import yardloom.facts.work.PlantingDay;
 import yardloom.kernel.fact.FactKey;
 
 /** The facts that plugins share. A new one needs a giver and a reader in the same change. */
@@ -25,6 +26,10 @@ public final class YardFacts {
   /** Evapotranspiration of short grass by month; given by climate, read by water. */
   public static final FactKey<ReferenceEt> REFERENCE_ET =
       FactKey.one("climate.reference-et", ReferenceEt.class).called("reference evapotranspiration");
+
+  /** Evapotranspiration of short grass by the day; given by climate, read by water. */
+  public static final FactKey<DailyEt> DAILY_ET =
+      FactKey.one("climate.daily-et", DailyEt.class).called("reference evapotranspiration by day");
 
   /** Rain of every day of a year or more; given by climate, read by water. */
   public static final FactKey<DailyRain> DAILY_RAIN =
@@ -41,6 +46,10 @@ public final class YardFacts {
   /** The plant hardiness zone; given by climate, read by planting. */
   public static final FactKey<Hardiness> HARDINESS =
       FactKey.one("climate.hardiness", Hardiness.class).called("hardiness zone");
+
+  /** Whom to ask before digging; given by site, read by soil and work. */
+  public static final FactKey<DigCall> DIG_CALL =
+      FactKey.one("site.dig-call", DigCall.class).called("service that marks buried lines");
 
   /** Paths and hard surfaces to carry along; given by site, read by the hauls. */
   public static final FactKey<Ways> WAYS =
@@ -89,6 +98,14 @@ public final class YardFacts {
   /** The soil of the yard; given by soil, read by materials, water and planting. */
   public static final FactKey<SoilProfile> SOIL =
       FactKey.one("soil.profile", SoilProfile.class).called("soil");
+
+  /** The acidity of the soil by its test; given by soil, read by planting. */
+  public static final FactKey<SoilAcidity> SOIL_ACIDITY =
+      FactKey.one("soil.acidity", SoilAcidity.class).called("acidity of the soil");
+
+  /** Beds that are watered together; given by water, read by planting. */
+  public static final FactKey<WateringValve> WATERING_VALVES =
+      FactKey.many("water.valves", WateringValve.class).called("beds by valve");
 
   /** The region that the yard lies in; given by soil, read by materials and work. */
   public static final FactKey<Region> REGION =
@@ -141,6 +158,10 @@ public final class YardFacts {
   /** Barrow trips from the heaps; given by work, read by materials' painter. */
   public static final FactKey<Haul> HAULS =
       FactKey.many("work.hauls", Haul.class).called("barrow ways");
+
+  /** When the crew plants each kind; given by work, read by planting and water. */
+  public static final FactKey<PlantingDay> PLANTING_DAYS =
+      FactKey.many("work.planting-days", PlantingDay.class).called("days on which the crew plants");
 
   /** What is to be done; given by every plugin, read by work. */
   public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");

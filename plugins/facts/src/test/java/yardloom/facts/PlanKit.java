@@ -32,6 +32,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.BedScope;
+import yardloom.kernel.scope.GroundScope;
 import yardloom.kernel.scope.PathScope;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.scope.TreeScope;
@@ -69,6 +70,12 @@ public final class PlanKit {
   public BedScope bed(String name, Element.BedUse use, Shape shape) {
     ElementDraft d = add(ElementKind.BED, name, c -> new Element.Bed(c, shape, use));
     return new BedScope(draft, d, next());
+  }
+
+  public GroundScope ground(String name, Shape shape) {
+    ElementDraft d =
+        add(ElementKind.MULCHED_GROUND, name, c -> new Element.MulchedGround(c, shape));
+    return new GroundScope(draft, d, next());
   }
 
   public PathScope path(String name, Shape shape) {

@@ -31,7 +31,6 @@ import yardloom.materials.mulch.TopUpCalculator;
 import yardloom.materials.mulch.TopUpTable;
 import yardloom.materials.mulch.WeedCheck;
 import yardloom.materials.mulch.WeedWords;
-import yardloom.materials.pile.DeliverySheet;
 import yardloom.materials.pile.DropZoneCheck;
 import yardloom.materials.pile.PileCalculator;
 import yardloom.materials.pile.PilePainter;
@@ -44,7 +43,6 @@ import yardloom.materials.surface.SurfaceCalculator;
 import yardloom.materials.surface.SurfacePainter;
 import yardloom.materials.takeoff.BillCalculator;
 import yardloom.materials.takeoff.JobCalculator;
-import yardloom.materials.takeoff.MaterialSheet;
 import yardloom.materials.takeoff.OrderTable;
 import yardloom.materials.takeoff.TakeOffTable;
 import yardloom.materials.takeoff.TotalsCalculator;
@@ -120,7 +118,7 @@ public final class MaterialsPlugin implements YardPlugin {
 
   @Override
   public List<SheetMaker> sheets() {
-    return List.of(new MaterialSheet(), new DeliverySheet());
+    return List.of(new MaterialSheet());
   }
 
   @Override

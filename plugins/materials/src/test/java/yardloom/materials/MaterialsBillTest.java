@@ -50,7 +50,7 @@ class MaterialsBillTest {
     MulchWords.sheetMulch(
         kit.words(),
         m -> {
-          MulchWords.chips(m, perennial, null, null, null, null, null, null);
+          MulchWords.chips(m, perennial, null, null, null, null, null, null, null);
           MulchWords.ordering(m, null, least);
         });
   }
@@ -203,7 +203,7 @@ class MaterialsBillTest {
   void pockets_perennialPlants_addCompostForEach() {
     PlanKit kit = PlanKit.us();
     MulchWords.sheetMulch(
-        kit.words(), m -> MulchWords.compost(m, null, null, Volume.cubicFeet(0.5)));
+        kit.words(), m -> MulchWords.compost(m, null, null, null, Volume.cubicFeet(0.5)));
     kit.bed("berries", BedUse.PERENNIAL, PlanKit.box(0, 0, 27, 12));
     kit.bed("roots", BedUse.ANNUAL, PlanKit.box(0, 20, 27, 12));
     Plan plan = kit.plan();

@@ -14,6 +14,7 @@ import yardloom.facts.PlanKit;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
@@ -74,6 +75,41 @@ class MaterialsLawsTest {
               .sum();
       assertTrue(net <= bed.shape().area().squareMetres() + 1e-9);
     }
+  }
+
+  private static double netGround(PlanKit kit) {
+    return PlanKit.run(kit.plan()).all(YardFacts.SURFACES).stream()
+        .filter(s -> s.kind() == SurfaceKind.MULCHED_GROUND)
+        .mapToDouble(s -> s.area().value().squareFeet())
+        .sum();
+  }
+
+  private static double chips(PlanKit kit) {
+    return PlanKit.run(kit.plan()).get(YardFacts.MULCH_TOTALS).chips().value().cubicFeet();
+  }
+
+  /** All that lies in the ground, path, tree or bed, keeps its own; a cut changes no total. */
+  @Property(tries = 30, seed = "20261127")
+  void mulchedGround_cutInTwo_changesNoTotal(
+      @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 0, max = 1100) Integer> seeds,
+      @ForAll @DoubleRange(min = 3, max = 37) double cutFt) {
+    PlanKit whole = yard(seeds, Length.inches(3));
+    whole.ground("lawn", PlanKit.box(0, 0, 40, 30));
+    PlanKit cut = yard(seeds, Length.inches(3));
+    cut.ground("east", PlanKit.box(cutFt, 0, 40 - cutFt, 30));
+    cut.ground("west", PlanKit.box(0, 0, cutFt, 30));
+    assertEquals(netGround(whole), netGround(cut), 1e-3);
+    assertEquals(chips(whole), chips(cut), 1e-3);
+  }
+
+  @Property(tries = 30, seed = "20261127")
+  void bedInMulchedGround_lowersItByItsArea(
+      @ForAll @DoubleRange(min = 1, max = 17) double widthFt,
+      @ForAll @DoubleRange(min = 1, max = 13) double depthFt) {
+    PlanKit kit = PlanKit.us();
+    kit.ground("lawn", PlanKit.box(0, 0, 40, 30));
+    kit.bed("bed", BedUse.ANNUAL, PlanKit.box(5, 7, widthFt, depthFt));
+    assertEquals(40 * 30 - widthFt * depthFt, netGround(kit), 1e-4);
   }
 
   @Property(tries = 40, seed = "20261125")

@@ -2,6 +2,7 @@ package yardloom.planting;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
@@ -10,12 +11,19 @@ import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.planting.canopy.CanopyCalculator;
+import yardloom.planting.care.CareCalculator;
+import yardloom.planting.care.CareHoursTable;
+import yardloom.planting.care.CareTable;
+import yardloom.planting.care.HouseholdSheet;
+import yardloom.planting.care.HouseholdTables;
+import yardloom.planting.care.LossesTable;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.fit.ChillCheck;
 import yardloom.planting.fit.ChillWords;
@@ -27,17 +35,24 @@ import yardloom.planting.fit.RotationCheck;
 import yardloom.planting.harvest.HarvestCalculator;
 import yardloom.planting.harvest.HarvestTable;
 import yardloom.planting.harvest.YieldCheck;
+import yardloom.planting.list.PlantCatalogueList;
 import yardloom.planting.list.PlantList;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
+import yardloom.planting.placing.GrownPicture;
 import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlantPainter;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.suit.SuitCalculator;
+import yardloom.planting.suit.SuitCheck;
+import yardloom.planting.suit.SuitTable;
+import yardloom.planting.suit.SuitWords;
 import yardloom.planting.trained.TrainedWords;
 import yardloom.planting.window.PlantingTimes;
+import yardloom.planting.window.ShortSeasonCheck;
 import yardloom.planting.window.WindowCalculator;
 
 /** The planting plugin. */
@@ -56,7 +71,8 @@ public final class PlantingPlugin implements YardPlugin {
   public List<Vocabulary> vocabularies() {
     return List.of(
         new Vocabulary(
-            "planting", List.of(PlantingWords.class, ChillWords.class, TrainedWords.class)));
+            "planting", List.of(
+                PlantingWords.class, ChillWords.class, SuitWords.class, TrainedWords.class)));
   }
 
   @Override
@@ -67,7 +83,9 @@ public final class PlantingPlugin implements YardPlugin {
         new WindowCalculator(),
         new BorneDepthCalculator(),
         new StandCalculator(),
-        new HarvestCalculator());
+        new HarvestCalculator(),
+        new SuitCalculator(),
+        new CareCalculator());
   }
 
   @Override
@@ -79,12 +97,14 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new HeatCheck());
     checks.add(new YieldCheck());
     checks.add(new RotationCheck());
+    checks.addAll(SuitCheck.all());
+    checks.add(new ShortSeasonCheck());
     return checks;
   }
 
   @Override
   public List<Painter> painters() {
-    return List.of(new PlantPainter());
+    return List.of(new PlantPainter(), new GrownPicture());
   }
 
   @Override
@@ -94,12 +114,24 @@ public final class PlantingPlugin implements YardPlugin {
         new PlantList(),
         new PlantingTimes(),
         new HarvestTable(),
-        new PlantWaterTable());
+        new PlantWaterTable(),
+        new SuitTable(),
+        new CareTable(),
+        new CareHoursTable(),
+        HouseholdTables.establishment(),
+        HouseholdTables.weeds(),
+        HouseholdTables.bay(),
+        new LossesTable());
   }
 
   @Override
   public List<SheetMaker> sheets() {
-    return List.of(new PlantingSheet());
+    return List.of(new PlantingSheet(), new HouseholdSheet());
+  }
+
+  @Override
+  public List<Catalogue> catalogues() {
+    return List.of(PlantCatalogueList.plants());
   }
 
   @Override
@@ -114,10 +146,10 @@ public final class PlantingPlugin implements YardPlugin {
     }
     return List.of(
         new Caution(
-            "Some plants here harm people or animals when eaten or touched in the wrong part or"
-                + " season: "
-                + String.join(", ", harmful)
-                + ". Read the planting table; ask a doctor or veterinarian when in doubt.",
-            Source.commonPractice("cautions of the plant catalogue")));
+                "Parts of these harm people or animals, see the planting table: "
+                    + String.join(", ", harmful)
+                    + ".",
+                Source.commonPractice("cautions of the plant catalogue"))
+            .on(SheetPage.PLANTING));
   }
 }

@@ -11,6 +11,8 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.planting.care.CareAct;
+import yardloom.planting.care.CareTable;
 import yardloom.planting.harvest.HarvestPlan;
 import yardloom.planting.harvest.HarvestTable;
 import yardloom.planting.list.PlantList;
@@ -35,7 +37,8 @@ public final class PlantingSheet implements SheetMaker {
         YardFacts.PLANTING_WINDOWS,
         YardFacts.HARVEST,
         PlantPlaces.KEY,
-        HarvestPlan.KEY);
+        HarvestPlan.KEY,
+        CareAct.KEY);
   }
 
   @Override
@@ -55,6 +58,7 @@ public final class PlantingSheet implements SheetMaker {
                 new Panel.TableBlock(new PlantingTimes().make(plan, facts)),
                 new Panel.TableBlock(new HarvestTable().make(plan, facts)),
                 new Panel.TableBlock(new PlantWaterTable().make(plan, facts)),
+                new Panel.TableBlock(new CareTable().make(plan, facts)),
                 new Panel.Notes(
                     "Setting out plants",
                     List.of(

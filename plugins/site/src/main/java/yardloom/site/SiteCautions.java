@@ -6,6 +6,8 @@ import yardloom.kernel.draw.Caution;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.site.country.DigCalls;
 
 /** The cautions that any plan calls for by what stands on it; all are read before work begins. */
 public final class SiteCautions {
@@ -17,18 +19,19 @@ public final class SiteCautions {
     List<Caution> cautions = new ArrayList<>();
     cautions.add(
         practice(
-            "Before any digging have all buried utilities located and marked by the local service"
-                + " (in the United States call 811 some days before); dig by hand near the marks."
-                + " Lines on this drawing are not proof of where they lie."));
+            "Before any digging have buried utilities located and marked"
+                + DigCalls.inBrackets(plan)
+                + "; dig by hand near the marks. Lines drawn here are no proof."));
     cautions.add(
         practice(
-            "Not a survey. Check lot lines, setbacks, easements and all measures on site before"
-                + " work; local codes and licensed professionals decide."));
+            "Not a survey. Check lot lines, setbacks, easements and measures on site; local codes"
+                + " decide."));
     if (has(plan, Element.Building.class)) {
       cautions.add(
           new Caution(
-              "Keep ground falling away from buildings, at least 6 in within the first 10 ft (5 %),"
-                  + " and keep soil and mulch clear of walls and vents.",
+              "Keep ground falling away from buildings, "
+                  + (plan.info().units() == UnitSystem.US ? "6 in in 10 ft" : "150 mm in 3 m")
+                  + ", and soil and mulch clear of walls and vents.",
               Source.read(
                   "International Residential Code, R401.3 Drainage",
                   "International Code Council",
@@ -39,14 +42,14 @@ public final class SiteCautions {
     if (has(plan, Element.Structure.class) || has(plan, Element.Fence.class)) {
       cautions.add(
           practice(
-              "Structures, retaining walls and fences may need a permit and an engineer; ask the"
-                  + " local building office first."));
+              "Structures, walls and fences may need a permit and an engineer: ask the building office"
+                  + " first."));
     }
     if (has(plan, Element.Tree.class)) {
       cautions.add(
           practice(
-              "Do not cut roots, raise or pave the ground under trees that are to stay without an"
-                  + " arborist's advice."));
+              "Under trees that stay, ask an arborist before you cut roots, or raise or pave the"
+                  + " ground."));
     }
     if (has(plan, Element.Utility.class)) {
       cautions.add(

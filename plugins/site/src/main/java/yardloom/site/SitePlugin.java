@@ -1,7 +1,11 @@
 package yardloom.site;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import yardloom.facts.work.SheetPage;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
@@ -12,6 +16,8 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
@@ -30,15 +36,20 @@ import yardloom.site.built.PavingPainter;
 import yardloom.site.built.StructurePainter;
 import yardloom.site.built.UtilityPainter;
 import yardloom.site.built.WaterPointPainter;
+import yardloom.site.country.CountryWords;
+import yardloom.site.country.DigCallCalculator;
 import yardloom.site.element.ShapeRule;
 import yardloom.site.ground.ContourPainter;
 import yardloom.site.ground.EarthCalculator;
 import yardloom.site.ground.EarthWords;
+import yardloom.site.ground.GradingSheet;
 import yardloom.site.ground.GroundRules;
 import yardloom.site.ground.GroundTables;
 import yardloom.site.ground.LevelRules;
 import yardloom.site.ground.LevelWords;
 import yardloom.site.ground.SwalePainter;
+import yardloom.site.lawn.GroundPainter;
+import yardloom.site.lawn.GroundWords;
 import yardloom.site.lawn.LawnStripCalculator;
 import yardloom.site.lawn.LawnStripCheck;
 import yardloom.site.lawn.LawnStripTable;
@@ -52,6 +63,10 @@ import yardloom.site.outline.ShapeWords;
 import yardloom.site.path.PathPainter;
 import yardloom.site.path.PathRules;
 import yardloom.site.path.PathWords;
+import yardloom.site.remark.HiddenLabels;
+import yardloom.site.remark.RemarkPainter;
+import yardloom.site.remark.RemarkWords;
+import yardloom.site.picture.PicturePainter;
 import yardloom.site.setback.DrainFieldRules;
 import yardloom.site.setback.RestrictionPainter;
 import yardloom.site.setback.RestrictionRules;
@@ -60,9 +75,9 @@ import yardloom.site.setback.SetbackPainter;
 import yardloom.site.setback.SetbackRules;
 import yardloom.site.setback.SideWords;
 import yardloom.site.setback.SightWords;
+import yardloom.site.settingout.LayoutSheet;
 import yardloom.site.settingout.SettingOutTable;
 import yardloom.site.settingout.TapePointPainter;
-import yardloom.site.settingout.TapeSheet;
 import yardloom.site.survey.DeedWords;
 import yardloom.site.survey.SurveyRules;
 import yardloom.site.survey.SurveyTables;
@@ -104,19 +119,27 @@ public final class SitePlugin implements YardPlugin {
                 BuiltWords.class,
                 TreeWords.class,
                 BedWords.class,
+                GroundWords.class,
                 LevelWords.class,
                 EarthWords.class,
-                RestrictionWords.class)));
+                RestrictionWords.class,
+                RemarkWords.class,
+                CountryWords.class)));
   }
 
   @Override
   public List<Calculator> calculators() {
-    return List.of(new WaysCalculator(), new EarthCalculator(), new LawnStripCalculator());
+    return List.of(
+        new WaysCalculator(),
+        new DigCallCalculator(),
+        new EarthCalculator(),
+        new LawnStripCalculator());
   }
 
   @Override
   public List<Check> checks() {
     return List.of(
+        new HiddenLabels(),
         new ShapeRule("site.access", AccessRules::access),
         new ShapeRule("site.bed-outside-lot", LotRules::bedOutsideLot),
         new ShapeRule("site.bed-overlap", BedRules::overlaps),
@@ -125,6 +148,7 @@ public final class SitePlugin implements YardPlugin {
         new ShapeRule("site.deed", SurveyRules::deeds),
         new ShapeRule("site.drain-field", DrainFieldRules::near),
         new ShapeRule("site.fall-from-house", GroundRules::fallFromHouse),
+        new ShapeRule("site.ground-outside-lot", LotRules::groundOutsideLot),
         new ShapeRule("site.keep-out", BedRules::keepOut),
         new ShapeRule("site.path-building", PathRules::throughBuilding),
         new ShapeRule("site.path-slope", GroundRules::pathSlope),
@@ -148,10 +172,13 @@ public final class SitePlugin implements YardPlugin {
 
   @Override
   public List<Painter> painters() {
-    return List.of(
+    return Stream.concat(
+            PicturePainter.all().stream(),
+            Stream.of(
         new LotPainter(),
         new ContourPainter(),
         new SetbackPainter(),
+        new GroundPainter(),
         new PavingPainter(),
         new PathPainter(),
         new BedPainter(),
@@ -167,29 +194,30 @@ public final class SitePlugin implements YardPlugin {
         new LotLinePainter(),
         new TapePointPainter(),
         new LabelPainter(),
-        new DimensionPainter());
+        new RemarkPainter(),
+        new DimensionPainter())).toList();
   }
 
   @Override
   public List<TableMaker> tables() {
     return List.of(
-        new PlanTable("ties", SurveyTables::ties),
-        new PlanTable("deed", SurveyTables::deeds),
-        new PlanTable("lot-sides", SiteTables::lotSides),
-        new PlanTable("areas", SiteTables::areas),
+        new PlanTable("ties", SurveyTables::ties, OnPaper.IF_ROOM, SheetPage.LAYOUT),
+        new PlanTable("deed", SurveyTables::deeds, OnPaper.IF_ROOM, SheetPage.LAYOUT),
+        new PlanTable("lot-sides", SiteTables::lotSides, OnPaper.IF_ROOM, SheetPage.LAYOUT),
+        new PlanTable("areas", SiteTables::areas, OnPaper.IF_ROOM, SheetPage.LAYOUT),
         new PlanTable("buildable-limits", SiteTables::buildableLimits),
-        new PlanTable("beds", SiteTables::beds),
+        new PlanTable("beds", SiteTables::beds, OnPaper.IF_ROOM, SheetPage.LAYOUT),
         new LawnStripTable(),
-        new PlanTable("setting-out", SettingOutTable::of),
+        new TapeTable(),
         new PlanTable("routes", AccessRules::routes),
-        new PlanTable("level-beds", GroundTables::levelBeds),
-        new PlanTable("earth", GroundTables::earth),
-        new PlanTable("swales", GroundTables::swales));
+        new PlanTable("level-beds", GroundTables::levelBeds, OnPaper.ALWAYS, SheetPage.GRADING),
+        new PlanTable("earth", GroundTables::earth, OnPaper.ALWAYS, SheetPage.GRADING),
+        new PlanTable("swales", GroundTables::swales, OnPaper.ALWAYS, SheetPage.GRADING));
   }
 
   @Override
   public List<SheetMaker> sheets() {
-    return List.of(new TapeSheet());
+    return List.of(new LayoutSheet(), new GradingSheet());
   }
 
   @Override
@@ -197,8 +225,47 @@ public final class SitePlugin implements YardPlugin {
     return SiteCautions.of(plan);
   }
 
+  /** The readings of the tapes; on sheets in a form that a crew carries. */
+  private static final class TapeTable implements TableMaker {
+    @Override
+    public String id() {
+      return SettingOutTable.ID;
+    }
+
+    @Override
+    public OnPaper onPaper() {
+      return OnPaper.ALWAYS;
+    }
+
+    @Override
+    public Set<SheetUse> uses() {
+      return Set.of(SheetPage.LAYOUT, WorkPhase.STAKE);
+    }
+
+    @Override
+    public Table make(Plan plan, Facts facts) {
+      return SettingOutTable.of(plan);
+    }
+
+    @Override
+    public Table forSheet(Plan plan, Facts facts) {
+      return SettingOutTable.toCarry(plan);
+    }
+  }
+
   /** A table made from the plan alone. */
-  private record PlanTable(String id, Function<Plan, Table> body) implements TableMaker {
+  private record PlanTable(
+      String id, Function<Plan, Table> body, OnPaper onPaper, Set<SheetPage> uses)
+      implements TableMaker {
+    /** A table for the desk. */
+    PlanTable(String id, Function<Plan, Table> body) {
+      this(id, body, OnPaper.REPORT, Set.of());
+    }
+
+    PlanTable(String id, Function<Plan, Table> body, OnPaper onPaper, SheetPage page) {
+      this(id, body, onPaper, Set.of(page));
+    }
+
     @Override
     public Table make(Plan plan, Facts facts) {
       return body.apply(plan);

@@ -27,6 +27,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.site.bed.BedWords;
 import yardloom.site.built.BuiltWords;
+import yardloom.site.country.CountryWords;
 import yardloom.site.lot.LotWords;
 import yardloom.site.path.PathWords;
 import yardloom.site.setback.RestrictionWords;
@@ -134,6 +135,7 @@ class SiteRulesTest {
 
   @Test
   void utilityClearance_bedOverGas_tellsToCall() {
+    CountryWords.country(in, "US");
     BuiltWords.utility(in, "gas", Line.between(p(0, 5), p(60, 5)), "gas", ft(2));
     bed("near", box(0, 6, 4, 10));
     bed("far", box(10, 7, 4, 10));

@@ -102,7 +102,8 @@ class YardPaintersTest {
   void findings_withGround_areNumberedAsListed() {
     Shape ground = Shape.rectangle(Point.metres(0, 0), Length.metres(1), Length.metres(1));
     Finding plain = Finding.of("kernel.a", Severity.ERROR, "bad", "mend it", Source.plan("plan"));
-    List<Mark> marks = FindingMarks.of(List.of(plain, plain.marking(ground)));
+    Finding marked = Finding.of("kernel.b", Severity.NOTE, "here", "", Source.plan("plan"));
+    List<Mark> marks = FindingMarks.of(List.of(plain, marked.marking(ground)));
     assertEquals(2, marks.size());
     assertEquals("(2)", ((Mark.Label) marks.get(1)).text());
     assertEquals(1, FindingMarks.legend(List.of(plain.marking(ground))).size());
@@ -126,6 +127,7 @@ class YardPaintersTest {
             "Lot line",
             "Labels",
             "Beds",
+            "Mulched whole",
             "Paths",
             "Paving",
             "Buildings",
@@ -146,6 +148,11 @@ class YardPaintersTest {
     "STAKE, Dimensions+Points to set out from",
     "HEAD, Water points",
     "DRIP, Water points",
+    "LAYOUT, Contours+Dimensions+Points to set out from+Restrictions+Setbacks+Utilities+Water"
+        + " points",
+    "GRADING, Contours+Utilities",
+    "COVER, Picture: beds and buildings+Picture: ground+Picture: trees",
+    "CREW, Points to set out from+Water points",
     "MOW, ''"
   })
   void offers_showEachPageWhatItNeeds(String use, String titles) {

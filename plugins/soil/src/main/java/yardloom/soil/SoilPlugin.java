@@ -3,6 +3,8 @@ package yardloom.soil;
 import java.util.List;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.spi.Catalogue;
+import yardloom.soil.texture.SoilList;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
@@ -13,6 +15,7 @@ import yardloom.soil.amendment.AmendmentTable;
 import yardloom.soil.compost.CompostWords;
 import yardloom.soil.compost.HeapCalculator;
 import yardloom.soil.compost.HeapTable;
+import yardloom.soil.lab.AcidityCalculator;
 import yardloom.soil.lab.SoilTestWords;
 import yardloom.soil.lead.LeadCheck;
 import yardloom.soil.region.LocalCheckWords;
@@ -60,6 +63,7 @@ public final class SoilPlugin implements YardPlugin {
         new LocalRuleCalculator(),
         new GivenSoilCalculator(),
         new SoilCalculator(),
+        new AcidityCalculator(),
         new AmendmentCalculator(),
         new HeapCalculator());
   }
@@ -73,5 +77,10 @@ public final class SoilPlugin implements YardPlugin {
   public List<TableMaker> tables() {
     return List.of(
         new SoilTable(), new AmendmentTable(), new HeapTable(), new RuleTable(), new RegionTable());
+  }
+
+  @Override
+  public List<Catalogue> catalogues() {
+    return List.of(SoilList.soils());
   }
 }

@@ -16,15 +16,17 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.water.balance.MonthTable;
 import yardloom.water.drip.DripRun;
-import yardloom.water.drip.HydraulicsTable;
-import yardloom.water.drip.PartsTable;
+import yardloom.water.line.HeadTable;
+import yardloom.water.line.HydraulicsTable;
+import yardloom.water.line.LineTable;
+import yardloom.water.line.PartsTable;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.need.EstablishmentTable;
 import yardloom.water.overflow.OverflowTable;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
-import yardloom.water.zone.ZoneTable;
+import yardloom.water.line.ZoneTable;
 
 /** The irrigation plan: rows of dripline, zones and taps, without plants; what to buy and run. */
 public final class IrrigationSheet implements SheetMaker {
@@ -35,6 +37,8 @@ public final class IrrigationSheet implements SheetMaker {
           new IrrigationTable(),
           new HydraulicsTable(),
           new ZoneTable(),
+          new HeadTable(),
+          new LineTable(),
           new PartsTable(),
           new EstablishmentTable(),
           new MonthTable(),
@@ -75,8 +79,9 @@ public final class IrrigationSheet implements SheetMaker {
             List.of(
                 "Lay the rows on the soil or compost, under the chips, and pin them down.",
                 "Flush every zone before you close the ends; then look for dry ends.",
-                "The line from the tap to the beds is not drawn: lead it along path edges, clear"
-                    + " of buried lines.")));
+                "Dig the trenches a spade wide along the edges that are drawn, clear of buried lines;"
+                    + " lay the pipes of all zones in them and mark each end with its zone.",
+                "Fill the trenches when every zone has run and holds.")));
     return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
   }
 }

@@ -2,6 +2,7 @@ package yardloom.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
@@ -15,20 +16,32 @@ import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.water.balance.BalanceCheck;
 import yardloom.water.balance.MonthTable;
 import yardloom.water.drip.DripCalculator;
-import yardloom.water.drip.DripPainter;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
-import yardloom.water.drip.HydraulicsTable;
-import yardloom.water.drip.PartsTable;
+import yardloom.water.drip.RouteCalculator;
+import yardloom.water.head.HeadWords;
 import yardloom.water.lawn.LawnCalculator;
 import yardloom.water.lawn.LawnCheck;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.lawn.LawnWords;
+import yardloom.water.need.AllowanceTable;
+import yardloom.water.need.AllowanceWords;
+import yardloom.water.line.DripPainter;
+import yardloom.water.line.HeadTable;
+import yardloom.water.line.HydraulicsTable;
+import yardloom.water.line.IrrigationChecks;
+import yardloom.water.line.LineCalculator;
+import yardloom.water.line.LinePainter;
+import yardloom.water.line.LineTable;
+import yardloom.water.line.PartsTable;
+import yardloom.water.line.ZoneTable;
 import yardloom.water.need.DemandCalculator;
+import yardloom.water.need.TaperTable;
 import yardloom.water.need.EstablishmentTable;
 import yardloom.water.need.NeedWords;
 import yardloom.water.need.WeatherCalculator;
@@ -38,13 +51,11 @@ import yardloom.water.overflow.OverflowWords;
 import yardloom.water.roof.RoofCalculator;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.roof.RoofWords;
+import yardloom.water.soilwater.SoilWaterTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
-import yardloom.water.zone.IrrigationChecks;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
-import yardloom.water.zone.ZoneTable;
-import yardloom.water.zone.ZoneWords;
 
 /** The water plugin. */
 public final class WaterPlugin implements YardPlugin {
@@ -65,9 +76,10 @@ public final class WaterPlugin implements YardPlugin {
             "water",
             List.of(
                 NeedWords.class,
+                AllowanceWords.class,
                 LawnWords.class,
                 DripWords.class,
-                ZoneWords.class,
+                HeadWords.class,
                 RoofWords.class,
                 OverflowWords.class)));
   }
@@ -78,8 +90,10 @@ public final class WaterPlugin implements YardPlugin {
         new WeatherCalculator(),
         new DemandCalculator(),
         new RoofCalculator(),
+        new RouteCalculator(),
         new DripCalculator(),
         new ZoneCalculator(),
+        new LineCalculator(),
         new LawnCalculator());
   }
 
@@ -95,7 +109,7 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<Painter> painters() {
-    return List.of(new DripPainter(), new ZonePainter());
+    return List.of(new LinePainter(), new DripPainter(), new ZonePainter());
   }
 
   @Override
@@ -104,12 +118,17 @@ public final class WaterPlugin implements YardPlugin {
         new MonthTable(),
         new IrrigationTable(),
         new HydraulicsTable(),
+        new HeadTable(),
+        new LineTable(),
         new PartsTable(),
         new ZoneTable(),
         new TankTable(),
         new RoofDrainageTable(),
         new OverflowTable(),
         new EstablishmentTable(),
+        new TaperTable(),
+        new AllowanceTable(),
+        new SoilWaterTable(),
         new LawnTable());
   }
 
@@ -124,26 +143,26 @@ public final class WaterPlugin implements YardPlugin {
     if (!facts.all(DripRun.KEY).isEmpty()) {
       cautions.add(
           caution(
-              "Dripline fed from the mains needs a backflow preventer that the local code accepts,"
-                  + " so that garden water cannot enter drinking water. Have a licensed plumber"
-                  + " make the connection."));
+              "Dripline on the mains needs a backflow preventer that the code accepts; a licensed"
+                  + " plumber connects it."));
     }
     if (!plan.all(Element.Roof.class).isEmpty()) {
       cautions.add(
           caution(
-              "Stored roof water is not drinking water. Water the soil, not leaves that are eaten;"
-                  + " wash produce; label the taps; screen every opening against mosquitoes and"
-                  + " children."));
+              "Roof water is not for drinking: water the soil, wash produce, label taps, screen every"
+                  + " opening."));
       cautions.add(
           caution(
-              "A full tank weighs 8.3 lb for each gallon (1 kg for each litre). Its footing, its"
-                  + " distance from foundations and its overflow follow the local code; ask a"
-                  + " licensed engineer where it stands on a slope, a deck or fill."));
+              (plan.info().units() == UnitSystem.US
+                      ? "A full tank weighs 8.3 lb a gallon"
+                      : "A full tank weighs 1 kg a litre")
+                  + ": footing and overflow by code, an engineer on slopes, decks or fill."));
     }
     return cautions;
   }
 
   private static Caution caution(String text) {
-    return new Caution(text, Source.commonPractice("usual cautions for garden water"));
+    return new Caution(text, Source.commonPractice("usual cautions for garden water"))
+        .on(SheetPage.IRRIGATION);
   }
 }

@@ -14,6 +14,7 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.work.client.ClientSheet;
+import yardloom.work.client.CoverSheet;
 import yardloom.work.client.WorkSheet;
 import yardloom.work.cost.BagCalculator;
 import yardloom.work.cost.BagTable;
@@ -24,13 +25,17 @@ import yardloom.work.cost.DriverTable;
 import yardloom.work.cost.MissingPriceCheck;
 import yardloom.work.cost.PriceCheck;
 import yardloom.work.cost.PriceWords;
-import yardloom.work.crew.CrewSheets;
+import yardloom.work.crew.CrewBooklet;
 import yardloom.work.haul.HaulCalculator;
 import yardloom.work.haul.HaulTable;
 import yardloom.work.labour.FrostSaidCalculator;
 import yardloom.work.labour.LabourCalculator;
 import yardloom.work.labour.LabourTable;
 import yardloom.work.labour.WorkWords;
+import yardloom.work.own.OwnBillCalculator;
+import yardloom.work.own.OwnTable;
+import yardloom.work.own.OwnWords;
+import yardloom.work.own.UncountedCheck;
 import yardloom.work.phase.OrdersTable;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PlantingDayCheck;
@@ -53,13 +58,15 @@ public final class WorkPlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("work", List.of(WorkWords.class, PriceWords.class)));
+    return List.of(
+        new Vocabulary("work", List.of(WorkWords.class, PriceWords.class, OwnWords.class)));
   }
 
   @Override
   public List<Calculator> calculators() {
     return List.of(
         new HaulCalculator(),
+        new OwnBillCalculator(),
         new LabourCalculator(),
         new FrostSaidCalculator(),
         new ScheduleCalculator(),
@@ -71,7 +78,11 @@ public final class WorkPlugin implements YardPlugin {
   @Override
   public List<Check> checks() {
     return List.of(
-        new RestingTimeCheck(), new PlantingDayCheck(), new PriceCheck(), new MissingPriceCheck());
+        new UncountedCheck(),
+        new RestingTimeCheck(),
+        new PlantingDayCheck(),
+        new PriceCheck(),
+        new MissingPriceCheck());
   }
 
   @Override
@@ -79,6 +90,7 @@ public final class WorkPlugin implements YardPlugin {
     return List.of(
         new HaulTable(),
         new LabourTable(),
+        new OwnTable(),
         new PhaseTable(),
         new VisitTable(),
         new OrdersTable(),
@@ -89,7 +101,7 @@ public final class WorkPlugin implements YardPlugin {
 
   @Override
   public List<SheetMaker> sheets() {
-    return List.of(new WorkSheet(), new ClientSheet(), new CrewSheets());
+    return List.of(new CoverSheet(), new WorkSheet(), new ClientSheet(), new CrewBooklet());
   }
 
   /** Every sheet of a plan with invented prices says so. */

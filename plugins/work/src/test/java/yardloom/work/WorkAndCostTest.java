@@ -287,23 +287,44 @@ class WorkAndCostTest {
   }
 
   @Test
-  void crewSheets_everyPhase_hasOnePageWithSteps() {
+  void crewBooklet_hasTheStepsOfEveryPhaseInWorkingOrder() {
     PlanKit kit = yard(UnitSystem.METRIC);
     work(kit, 3, "2026-08-03", "04-20", "10-20");
     Plan plan = kit.plan();
     Results r = PlanKit.run(plan);
     List<SheetPlan> sheets = PlanKit.sheets(plan, r).stream().toList();
-    int phases = r.all(PhaseTime.FACT).size();
-    assertEquals(phases, sheets.stream().filter(s -> s.id().startsWith("crew-")).count());
-    for (String id : List.of("materials", "delivery", "work", "client")) {
+    for (String id : List.of("materials", "work", "crew", "client")) {
       assertEquals(1, sheets.stream().filter(s -> s.id().equals(id)).count(), id);
     }
-    SheetPlan mark =
-        sheets.stream().filter(s -> s.id().equals("crew-mark")).findFirst().orElseThrow();
-    Panel.Notes notes = (Panel.Notes) mark.panels().get(0);
-    assertEquals("When: 3 Aug 2026 to 5 Aug 2026, 3 days.", notes.paragraphs().get(0));
-    assertTrue(notes.paragraphs().get(2).startsWith("Bring "));
-    assertTrue(notes.paragraphs().get(3).contains("811"));
+    SheetPlan crew = sheets.stream().filter(s -> s.id().equals("crew")).findFirst().orElseThrow();
+    assertEquals(SheetPlan.Format.BOOKLET, crew.format());
+    List<Panel.Notes> notes =
+        crew.panels().stream()
+            .filter(Panel.Notes.class::isInstance)
+            .map(Panel.Notes.class::cast)
+            .toList();
+    List<PhaseTime> phases = r.all(PhaseTime.FACT);
+    for (int i = 0; i < phases.size(); i++) {
+      assertEquals((i + 1) + ". " + phases.get(i).phase().title(), notes.get(i + 1).title());
+    }
+    List<String> mark = notes.get(1).paragraphs();
+    assertEquals("3 Aug 2026 to 5 Aug 2026.", mark.get(0));
+    assertTrue(mark.get(1).startsWith("Bring "));
+    assertEquals(
+        "[  ] Ask the service that marks buried lines before the date below and wait for the marks.",
+        mark.get(2));
+  }
+
+  /** The plan of hours and cost is for the desk unless the plan asks for it. */
+  @Test
+  void workSheet_isDrawnOnRequest() {
+    Plan plan = yard(UnitSystem.US).plan();
+    assertEquals(
+        List.of("work"),
+        PlanKit.sheets(plan, PlanKit.run(plan)).stream()
+            .filter(s -> !s.usual())
+            .map(SheetPlan::id)
+            .toList());
   }
 
   /** 1,604 lb are 728 kg: no harvest is known to more than two digits. */
@@ -345,7 +366,7 @@ class WorkAndCostTest {
     Results r = PlanKit.run(plan);
     List<String> texts =
         PlanKit.sheets(plan, r).stream()
-            .filter(s -> s.format() == SheetPlan.Format.PAGE)
+            .filter(s -> s.format().isPocket())
             .flatMap(s -> s.panels().stream())
             .filter(Panel.Notes.class::isInstance)
             .flatMap(n -> ((Panel.Notes) n).paragraphs().stream())

@@ -68,6 +68,12 @@ public record Finding(
     return new Finding(rule, severity, element, place, text, advice, source, Optional.of(ground));
   }
 
+  /** The same finding, decided by the plan's author; its advice is the reason. */
+  public Finding accepted(String why) {
+    return new Finding(
+        rule, Severity.ACCEPTED, element, place, text, "accepted: " + why, source, where);
+  }
+
   @Override
   public int compareTo(Finding other) {
     return ORDER.compare(this, other);

@@ -7,5 +7,7 @@ public enum Severity {
   /** Something to change or to decide knowingly. */
   WARNING,
   /** Worth knowing. */
-  NOTE
+  NOTE,
+  /** Found, and accepted by the plan's author with a reason. */
+  ACCEPTED
 }

@@ -52,6 +52,8 @@ public final class Palette {
       Style.filled("paving", "#e4e4e1").hatched(Hatch.SPARSE_DOTS).outlined("#6b726d", 0.25);
   public static final Style PATH =
       Style.filled("path", "#efe3cc").hatched(Hatch.CHIPS).outlined("#8a7344", 0.18);
+  public static final Style MULCHED_GROUND =
+      Style.filled("mulched-ground", "#f4ebda").hatched(Hatch.DOTS).outlined("#8a7344", 0.18);
   public static final Style BED = Style.filled("bed", "#dfe9d2").outlined("#3f6212", 0.35);
   public static final Style TREE = Style.filled("tree", "").outlined("#2f6b3a", 0.25);
   public static final Style WATER_POINT =

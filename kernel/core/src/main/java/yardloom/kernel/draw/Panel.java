@@ -5,7 +5,7 @@ import java.util.Set;
 import yardloom.kernel.table.Table;
 
 /** One block of a sheet. */
-public sealed interface Panel permits Panel.SitePlan, Panel.Figure, Panel.TableBlock, Panel.Notes {
+public sealed interface Panel permits Panel.SitePlan, Panel.Figure, Panel.TableBlock, Panel.Notes, Panel.SheetIndex {
 
   /**
    * The site at the sheet's true scale.
@@ -19,7 +19,9 @@ public sealed interface Panel permits Panel.SitePlan, Panel.Figure, Panel.TableB
       /** Those that are on unless told otherwise. */
       SHOWN,
       /** The yard by which anybody finds their way. */
-      YARD
+      YARD,
+      /** Nothing but the layers that are named. */
+      NAMED
     }
 
     public SitePlan {
@@ -34,6 +36,11 @@ public sealed interface Panel permits Panel.SitePlan, Panel.Figure, Panel.TableB
     /** The yard and more layers, for a sheet of its own subject. */
     public static SitePlan yardWith(Set<String> more) {
       return new SitePlan(Base.YARD, more);
+    }
+
+    /** These layers and nothing else, such as a picture of the grown yard. */
+    public static SitePlan only(Set<String> layers) {
+      return new SitePlan(Base.NAMED, layers);
     }
   }
 
@@ -53,6 +60,9 @@ public sealed interface Panel permits Panel.SitePlan, Panel.Figure, Panel.TableB
 
   /** A table. */
   record TableBlock(Table table) implements Panel {}
+
+  /** The list of all sheets of the set, filled in when they are numbered. */
+  record SheetIndex() implements Panel {}
 
   /** Paragraphs of text under a heading. */
   record Notes(String title, List<String> paragraphs) implements Panel {}

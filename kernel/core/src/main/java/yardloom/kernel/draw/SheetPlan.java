@@ -8,8 +8,10 @@ import java.util.List;
  * @param number order among the sheets, also the start of the file name
  * @param id file name part, lower case with hyphens
  * @param format what it is meant to be read as; the writer picks the paper
+ * @param usual whether a set has it unless the plan says which sheets it wants
  */
-public record SheetPlan(int number, String id, String title, Format format, List<Panel> panels)
+public record SheetPlan(
+    int number, String id, String title, Format format, List<Panel> panels, boolean usual)
     implements Comparable<SheetPlan> {
 
   /** How a sheet is used. */
@@ -17,11 +19,33 @@ public record SheetPlan(int number, String id, String title, Format format, List
     /** A drawing sheet, spread on a table. */
     SHEET,
     /** A page to carry in a pocket: letter or A4, upright. */
-    PAGE
+    PAGE,
+    /** Pages of that size that are read one after the other. */
+    BOOKLET;
+
+    /** Whether it is printed on the paper of an office. */
+    public boolean isPocket() {
+      return this != SHEET;
+    }
   }
 
   public SheetPlan {
     panels = List.copyOf(panels);
+  }
+
+  /** A sheet of the usual set. */
+  public SheetPlan(int number, String id, String title, Format format, List<Panel> panels) {
+    this(number, id, title, format, panels, true);
+  }
+
+  /** The same, drawn only where the plan asks for it. */
+  public SheetPlan onRequest() {
+    return new SheetPlan(number, id, title, format, panels, false);
+  }
+
+  /** The same with other panels. */
+  public SheetPlan with(List<Panel> others) {
+    return new SheetPlan(number, id, title, format, others, usual);
   }
 
   /** A drawing sheet. */

@@ -143,11 +143,6 @@ public final class FactGraph {
     return order;
   }
 
-  /** The ids of the calculators that give {@code key}. */
-  public List<String> givers(FactKey<?> key) {
-    return List.copyOf(givers.getOrDefault(key.id(), List.of()));
-  }
-
   /**
    * Runs every calculator once.
    *

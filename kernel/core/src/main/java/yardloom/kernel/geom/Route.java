@@ -19,10 +19,6 @@ public record Route(List<Point> bends) {
     }
   }
 
-  public Point start() {
-    return bends.get(0);
-  }
-
   public Point end() {
     return bends.get(bends.size() - 1);
   }

@@ -15,20 +15,6 @@ import yardloom.kernel.unit.Length;
 public final class SightTriangle {
   private SightTriangle() {}
 
-  /**
-   * The triangle; parts of it may lie outside the lot.
-   *
-   * @param first a straight side, counter-clockwise around the lot
-   * @param second the other one
-   * @param outside how far outside of the sides the datum lines run
-   * @throws PlanException (BAD_SHAPE) if the sides are parallel, (OUT_OF_RANGE) if a leg is not
-   *     positive
-   */
-  public static Shape of(
-      Line first, Line second, Length legFirst, Length legSecond, Length outside) {
-    return Shape.polygon(corners(first, second, legFirst, legSecond, outside));
-  }
-
   /** The corner of the datum lines, then the ends of both legs; as {@link #of}. */
   public static List<Point> corners(
       Line first, Line second, Length legFirst, Length legSecond, Length outside) {

@@ -33,11 +33,6 @@ public final class StripSearch {
     public Found {
       strips = List.copyOf(strips);
     }
-
-    /** How much area the search gained. */
-    public Area gain() {
-      return area.minus(plain);
-    }
   }
 
   private StripSearch() {}

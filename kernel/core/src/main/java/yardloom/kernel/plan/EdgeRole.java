@@ -10,8 +10,4 @@ public enum EdgeRole {
   REAR,
   /** The plan does not say; no setback rule applies, and a finding says so. */
   UNSTATED;
-
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-  }
 }

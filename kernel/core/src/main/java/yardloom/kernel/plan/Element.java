@@ -16,6 +16,7 @@ public sealed interface Element
         Element.Tree,
         Element.Path,
         Element.Bed,
+        Element.MulchedGround,
         Element.WaterPoint,
         Element.Roof,
         Element.Utility,
@@ -143,6 +144,13 @@ public sealed interface Element
 
   /** Ground to be planted. */
   record Bed(Common common, Shape shape, BedUse use) implements Element {}
+
+  /**
+   * Ground that is mulched whole, such as a lawn turned over.
+   *
+   * @param shape all of it; beds, paths and what is built may lie in it
+   */
+  record MulchedGround(Common common, Shape shape) implements Element {}
 
   /** A tap, tank or other place where water can be taken. */
   record WaterPoint(Common common, Point at, String source) implements Element {

@@ -28,11 +28,6 @@ public final class ElementDraft {
     return attributes;
   }
 
-  /** Replaces how the element is made; for options that a block sets. */
-  public void finishWith(Function<Element.Common, ? extends Element> newFinish) {
-    finish = newFinish;
-  }
-
   Element freeze() {
     return finish.apply(new Element.Common(id, place, attributes.build()));
   }

@@ -12,6 +12,7 @@ public enum ElementKind {
   TREE,
   PATH,
   BED,
+  MULCHED_GROUND,
   WATER_POINT,
   ROOF,
   UTILITY,

@@ -27,13 +27,16 @@ public record Standing(boolean stands, boolean said) {
   }
 
   /**
-   * Without a word of the script: beds and paths are to be made, what is built is there, a tree is
-   * there if its trunk is thicker than {@link #THICKEST_PLANTED} (common practice, no source).
+   * Without a word of the script: beds, paths and mulched ground are to be made, what is built is
+   * there, a tree is there if its trunk is thicker than {@link #THICKEST_PLANTED} (common practice,
+   * no source).
    */
   private static boolean usually(Element element) {
     if (element instanceof Element.Tree tree) {
       return tree.trunk().compareTo(THICKEST_PLANTED) > 0;
     }
-    return !(element instanceof Element.Bed || element instanceof Element.Path);
+    return !(element instanceof Element.Bed
+        || element instanceof Element.Path
+        || element instanceof Element.MulchedGround);
   }
 }

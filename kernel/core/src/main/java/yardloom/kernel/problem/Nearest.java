@@ -2,8 +2,11 @@ package yardloom.kernel.problem;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The known name nearest to a misspelt one.
@@ -32,6 +35,30 @@ public final class Nearest {
   /** " Did you mean `bed`?" or nothing. */
   public static String hint(String wrong, Collection<String> known) {
     return to(wrong, known).map(best -> " Did you mean `" + best + "`?").orElse("");
+  }
+
+  /**
+   * The known names that share a word of at least four letters with {@code wrong}, plurals and case
+   * aside; at most five, sorted.
+   */
+  public static List<String> sharingAWord(String wrong, Collection<String> known) {
+    Set<String> words = words(wrong);
+    return known.stream()
+        .filter(k -> words(k).stream().anyMatch(words::contains))
+        .sorted()
+        .limit(5)
+        .toList();
+  }
+
+  private static Set<String> words(String name) {
+    Set<String> words = new TreeSet<>();
+    for (String word : name.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+")) {
+      String stem = word.endsWith("s") ? word.substring(0, word.length() - 1) : word;
+      if (stem.length() >= 4) {
+        words.add(stem);
+      }
+    }
+    return words;
   }
 
   private static int distance(String a, String b) {

@@ -51,6 +51,11 @@ public interface YardPlugin {
     return List.of();
   }
 
+  /** Rows of data that plans may name, for the reader of lists. */
+  default List<Catalogue> catalogues() {
+    return List.of();
+  }
+
   /** Cautions that this plan's work calls for. */
   default List<Caution> cautions(Plan plan, Facts facts) {
     return List.of();

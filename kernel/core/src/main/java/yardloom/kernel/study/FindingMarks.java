@@ -9,6 +9,7 @@ import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Style;
+import yardloom.kernel.geom.Shape;
 
 /**
  * Marks the ground of findings on the site plan, numbered as in the list of findings. Not a {@link
@@ -19,23 +20,23 @@ public final class FindingMarks {
 
   private FindingMarks() {}
 
-  /** The marks of {@code findings}; numbers count from 1 in the given order. */
+  /** The marks of {@code findings} under the numbers of their groups; accepted ones have none. */
   public static List<Mark> of(List<Finding> findings) {
     List<Mark> marks = new ArrayList<>();
-    for (int i = 0; i < findings.size(); i++) {
-      Finding finding = findings.get(i);
-      int number = i + 1;
-      finding
-          .ground()
-          .ifPresent(
-              ground -> {
-                marks.add(new Mark.Region(ground, style(finding), "finding " + number));
-                marks.add(
-                    new Mark.Label(
-                        ground.heart(), "(" + number + ")", 2.5, true, 1, Mark.Anchor.NEAR));
-              });
+    for (FindingGroup group : FindingGroup.of(findings)) {
+      if (group.first().severity() == Severity.ACCEPTED) {
+        continue;
+      }
+      for (Finding finding : group.all()) {
+        finding.ground().ifPresent(ground -> mark(finding, ground, group.number(), marks));
+      }
     }
     return marks;
+  }
+
+  private static void mark(Finding finding, Shape ground, int number, List<Mark> marks) {
+    marks.add(new Mark.Region(ground, style(finding), "finding " + number));
+    marks.add(new Mark.Label(ground.heart(), "(" + number + ")", 2.5, true, 1, Mark.Anchor.NEAR));
   }
 
   private static Style style(Finding finding) {
@@ -45,7 +46,10 @@ public final class FindingMarks {
   /** What the legend says about those marks. */
   public static List<LegendEntry> legend(List<Finding> findings) {
     List<LegendEntry> entries = new ArrayList<>();
-    List<Finding> marked = findings.stream().filter(f -> f.ground().isPresent()).toList();
+    List<Finding> marked =
+        findings.stream()
+            .filter(f -> f.ground().isPresent() && f.severity() != Severity.ACCEPTED)
+            .toList();
     boolean error = marked.stream().anyMatch(f -> f.severity() == Severity.ERROR);
     boolean other = marked.stream().anyMatch(f -> f.severity() != Severity.ERROR);
     if (error) {

@@ -23,13 +23,13 @@ final class FindingTable {
             .column(Column.text("number", "No."))
             .column(Column.text("finding", "Finding"))
             .column(Column.text("do", "What to do"));
-    for (int i = 0; i < findings.size(); i++) {
-      Finding f = findings.get(i);
-      if (f.ground().isPresent() || f.severity() != Severity.NOTE) {
-        String about = f.element().map(id -> id + ": ").orElse("");
+    for (FindingGroup group : FindingGroup.of(findings)) {
+      Finding f = group.first();
+      boolean marked = group.all().stream().anyMatch(one -> one.ground().isPresent());
+      if (marked || f.severity() != Severity.NOTE) {
         table.row(
-            Cell.text("(" + (i + 1) + ")"),
-            Cell.text(Choices.text(f.severity()) + ": " + about + f.text()),
+            Cell.text("(" + group.number() + ")"),
+            Cell.text(Choices.text(f.severity()) + ": " + group.about() + f.text()),
             f.advice().isBlank() ? Cell.BLANK : Cell.text(f.advice()));
       }
     }

@@ -1,6 +1,7 @@
 package yardloom.kernel.study;
 
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
@@ -9,6 +10,7 @@ import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 
 /**
@@ -17,7 +19,8 @@ import yardloom.kernel.table.Table;
  * @param findings sorted, errors first
  * @param tables sorted by id, empty ones left out
  * @param layers the layers of the site plan that have marks, in drawing order
- * @param sheets sheets that plugins offer beside the site plan
+ * @param sheets sheets that plugins offer
+ * @param onPaper what makers say of their tables, by table id
  */
 public record Outcome(
     Plan plan,
@@ -26,7 +29,24 @@ public record Outcome(
     List<Table> tables,
     SortedMap<Layer, DrawnLayer> layers,
     List<Caution> cautions,
-    List<SheetPlan> sheets) {
+    List<SheetPlan> sheets,
+    Map<String, OnPaper> onPaper) {
+
+  public Outcome {
+    onPaper = Map.copyOf(onPaper);
+  }
+
+  /** Without a word about tables on paper: sheets may show them. */
+  public Outcome(
+      Plan plan,
+      Results results,
+      List<Finding> findings,
+      List<Table> tables,
+      SortedMap<Layer, DrawnLayer> layers,
+      List<Caution> cautions,
+      List<SheetPlan> sheets) {
+    this(plan, results, findings, tables, layers, cautions, sheets, Map.of());
+  }
 
   /** Whether some finding says that the plan must not be built so. */
   public boolean hasErrors() {

@@ -14,6 +14,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
@@ -34,6 +35,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 
@@ -64,7 +66,14 @@ public final class Study {
         tables(made.values(), findings),
         layers(plan, results),
         cautions(plan, results),
-        sheets(plan, results, new Offers(painters(), made)));
+        sheets(plan, results, new Offers(painters(), forSheets(plan, results))),
+        onPaper(made));
+  }
+
+  private static Map<String, OnPaper> onPaper(Map<TableMaker, Table> made) {
+    Map<String, OnPaper> said = new TreeMap<>();
+    made.forEach((maker, table) -> said.put(table.id(), maker.onPaper()));
+    return said;
   }
 
   /**
@@ -108,7 +117,8 @@ public final class Study {
             check ->
                 findings.addAll(check.run(plan, declared(check.id(), check.reads(), results))));
     findings.addAll(skipped(results));
-    return findings.stream().sorted().toList();
+    Set<String> rules = checks().map(Check::id).collect(Collectors.toCollection(TreeSet::new));
+    return Accepting.of(plan, findings, rules).stream().sorted().toList();
   }
 
   /** One note for each missing fact, not for what falls away only because of another. */
@@ -159,6 +169,15 @@ public final class Study {
     plugins.all().stream()
         .flatMap(p -> p.tables().stream())
         .forEach(m -> made.put(m, m.make(plan, declared(m.id(), m.reads(), results))));
+    return made;
+  }
+
+  private Map<TableMaker, Table> forSheets(Plan plan, Results results) {
+    Map<TableMaker, Table> made = new LinkedHashMap<>();
+    plugins.all().stream()
+        .flatMap(p -> p.tables().stream())
+        .filter(m -> !m.uses().isEmpty())
+        .forEach(m -> made.put(m, m.forSheet(plan, declared(m.id(), m.reads(), results))));
     return made;
   }
 

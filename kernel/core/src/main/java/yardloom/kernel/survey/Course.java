@@ -7,11 +7,6 @@ import yardloom.kernel.unit.Length;
 /** One straight line of a traverse. */
 public record Course(Angle azimuth, Length distance) {
 
-  /** The course from one point to another; its azimuth is 0° if they are the same. */
-  public static Course between(Point from, Point to) {
-    return ofParts(to.y().minus(from.y()), to.x().minus(from.x()));
-  }
-
   /** The course with these northward and eastward parts. */
   public static Course ofParts(Length latitude, Length departure) {
     double deg = Math.toDegrees(StrictMath.atan2(departure.metres(), latitude.metres()));
@@ -28,9 +23,5 @@ public record Course(Angle azimuth, Length distance) {
   /** The eastward part. */
   public Length departure() {
     return distance.times(StrictMath.sin(azimuth.radians()));
-  }
-
-  public Point from(Point start) {
-    return start.moved(departure(), latitude());
   }
 }

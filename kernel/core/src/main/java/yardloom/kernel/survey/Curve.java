@@ -39,30 +39,10 @@ public record Curve(Length radius, Angle delta, Definition definition) {
     return radius.times(2 * StrictMath.sin(half()));
   }
 
-  /** From either end to where the tangents meet; meaningless from a half circle on. */
-  public Length tangent() {
-    return radius.times(StrictMath.tan(half()));
-  }
-
-  /** From the curve's middle to where the tangents meet. */
-  public Length external() {
-    return radius.times(1 / StrictMath.cos(half()) - 1);
-  }
-
-  /** From the chord's middle to the curve's. */
-  public Length middleOrdinate() {
-    return radius.times(1 - StrictMath.cos(half()));
-  }
-
   /** Between chord and arc. */
   public Area segment() {
     double d = delta.radians();
     return Area.squareMetres(radius.metres() * radius.metres() / 2 * (d - StrictMath.sin(d)));
-  }
-
-  /** Between the arc and its two radii. */
-  public Area sector() {
-    return Area.squareMetres(radius.metres() * radius.metres() / 2 * delta.radians());
   }
 
   /** The angle that one station of 100 ft subtends, by this curve's definition. */

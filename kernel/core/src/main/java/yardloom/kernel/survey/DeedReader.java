@@ -123,11 +123,6 @@ public final class DeedReader {
     calls.add(new Deed.Call(given, place, chord, bend, closes));
   }
 
-  /** How many calls were read so far. */
-  public int size() {
-    return calls.size();
-  }
-
   /**
    * The deed.
    *

@@ -105,9 +105,4 @@ public record Traverse(List<Course> courses) {
     }
     return List.copyOf(corners);
   }
-
-  /** The area within the steps; the gap of an open traverse is closed by a straight line. */
-  public static Area area(List<Step> steps) {
-    return PlaneAreas.byCoordinates(corners(Point.metres(0, 0), steps));
-  }
 }

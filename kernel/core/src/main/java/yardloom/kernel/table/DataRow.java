@@ -66,6 +66,11 @@ public record DataRow(Map<String, String> cells, SourceRef place, Map<String, So
         ProblemCode.WRONG_TYPE, placeOf(column), "the column `" + column + "` " + what);
   }
 
+  /** The source that the row names, or {@code otherwise} where the table has no column for it. */
+  public Source sourceOr(Source otherwise) {
+    return cells.containsKey("title") && !text("title").isEmpty() ? source() : otherwise;
+  }
+
   /** The source that the row names in its columns title, publisher, year, locator, standing. */
   public Source source() {
     try {

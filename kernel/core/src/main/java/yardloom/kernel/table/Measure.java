@@ -19,6 +19,8 @@ public enum Measure {
   VOLUME(Unit.CUBIC_YARD, Unit.CUBIC_METRE, 2, 2),
   WATER(Unit.GALLON, Unit.LITRE, 0, 0),
   RAIN(Unit.INCH, Unit.MILLIMETRE, 2, 0),
+  /** Rain or evapotranspiration of a single day. */
+  DAILY_DEPTH(Unit.INCH, Unit.MILLIMETRE, 2, 1),
   MASS(Unit.POUND, Unit.KILOGRAM, 0, 0),
   FLOW(Unit.GALLON_PER_MINUTE, Unit.LITRE_PER_HOUR, 2, 0),
   SMALL_FLOW(Unit.GALLON_PER_HOUR, Unit.LITRE_PER_HOUR, 1, 1),

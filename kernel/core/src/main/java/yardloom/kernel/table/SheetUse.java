@@ -1,5 +1,7 @@
 package yardloom.kernel.table;
 
+import java.util.Locale;
+
 /**
  * What a sheet or one page of it is for, such as the crew's page of a phase.
  *
@@ -9,4 +11,9 @@ package yardloom.kernel.table;
 public interface SheetUse {
   /** Its name, unique in its enum. */
   String name();
+
+  /** The id of the sheet that is for this use alone, if the set has one. */
+  default String sheetId() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
 }

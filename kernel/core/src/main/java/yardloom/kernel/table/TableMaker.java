@@ -20,5 +20,15 @@ public interface TableMaker {
     return Set.of();
   }
 
+  /** Whether sheets have to show it, or may; the report always does. */
+  default OnPaper onPaper() {
+    return OnPaper.IF_ROOM;
+  }
+
   Table make(Plan plan, Facts facts);
+
+  /** The same in the form that it takes on sheets, narrower perhaps; under the same id. */
+  default Table forSheet(Plan plan, Facts facts) {
+    return make(plan, facts);
+  }
 }

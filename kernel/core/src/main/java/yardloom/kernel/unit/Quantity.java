@@ -31,6 +31,23 @@ public abstract sealed class Quantity<Q extends Quantity<Q>> implements Comparab
   /** A quantity of the same kind with another SI value. */
   abstract Q of(double newSi);
 
+  /** So much of a unit, as the quantity of the unit's kind. */
+  public static Quantity<?> of(double value, Unit unit) {
+    double si = unit.toSi(value);
+    return switch (unit.dimension()) {
+      case LENGTH -> Length.metres(si);
+      case AREA -> Area.squareMetres(si);
+      case VOLUME -> Volume.cubicMetres(si);
+      case MASS -> Mass.kilograms(si);
+      case ANGLE -> Angle.radians(si);
+      case FLOW -> Flow.cubicMetresPerSecond(si);
+      case PRESSURE -> Pressure.pascals(si);
+      case TEMPERATURE -> Temperature.kelvins(si);
+      case DURATION -> TimeSpan.seconds(si);
+      case MONEY -> Money.amount(si);
+    };
+  }
+
   /** The value in the SI unit of the dimension (metres, square metres, kilograms, kelvins …). */
   public final double si() {
     return si;

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The units that scripts may write and sheets may show, each with its exact factor to SI.
@@ -16,39 +17,39 @@ import java.util.Optional;
  * Units, 2008, Appendix B. [2] NIST, U.S. Survey Foot: Revised Unit Conversion Factors, 2022.
  */
 public enum Unit {
-  METRE(Dimension.LENGTH, "m", "m", 1),
-  CENTIMETRE(Dimension.LENGTH, "cm", "cm", 0.01),
-  MILLIMETRE(Dimension.LENGTH, "mm", "mm", 0.001),
+  METRE(Dimension.LENGTH, "m", "m", 1, "metre", "metres", "meter", "meters"),
+  CENTIMETRE(Dimension.LENGTH, "cm", "cm", 0.01, "centimetres", "centimeters"),
+  MILLIMETRE(Dimension.LENGTH, "mm", "mm", 0.001, "millimetres", "millimeters"),
   KILOMETRE(Dimension.LENGTH, "km", "km", 1000),
-  FOOT(Dimension.LENGTH, "ft", "ft", Unit.FT),
-  INCH(Dimension.LENGTH, "in", "inch", Unit.FT / 12),
-  YARD(Dimension.LENGTH, "yd", "yd", Unit.FT * 3),
+  FOOT(Dimension.LENGTH, "ft", "ft", Unit.FT, "foot", "feet"),
+  INCH(Dimension.LENGTH, "in", "inch", Unit.FT / 12, "inches", "in"),
+  YARD(Dimension.LENGTH, "yd", "yd", Unit.FT * 3, "yard", "yards"),
   SURVEY_FOOT(Dimension.LENGTH, "ft(US)", "usft", 1200.0 / 3937.0),
   CHAIN(Dimension.LENGTH, "ch", "ch", Unit.FT * 66),
   LINK(Dimension.LENGTH, "li", "li", Unit.FT * 0.66),
   ROD(Dimension.LENGTH, "rd", "rd", Unit.FT * 16.5),
 
-  SQUARE_METRE(Dimension.AREA, "m²", "sqm", 1),
-  SQUARE_FOOT(Dimension.AREA, "sq ft", "sqft", Unit.FT * Unit.FT),
-  SQUARE_YARD(Dimension.AREA, "sq yd", "sqyd", Unit.FT * Unit.FT * 9),
-  HECTARE(Dimension.AREA, "ha", "ha", 10_000),
-  ACRE(Dimension.AREA, "acre", "acre", Unit.FT * Unit.FT * 43_560),
+  SQUARE_METRE(Dimension.AREA, "m²", "sqm", 1, "m2", "m²"),
+  SQUARE_FOOT(Dimension.AREA, "sq ft", "sqft", Unit.FT * Unit.FT, "ft2", "ft²"),
+  SQUARE_YARD(Dimension.AREA, "sq yd", "sqyd", Unit.FT * Unit.FT * 9, "yd2", "yd²"),
+  HECTARE(Dimension.AREA, "ha", "ha", 10_000, "hectare", "hectares"),
+  ACRE(Dimension.AREA, "acre", "acre", Unit.FT * Unit.FT * 43_560, "acres"),
 
-  CUBIC_METRE(Dimension.VOLUME, "m³", "m3", 1),
-  LITRE(Dimension.VOLUME, "L", "L", 0.001),
-  CUBIC_FOOT(Dimension.VOLUME, "cu ft", "ft3", Unit.FT3),
-  CUBIC_YARD(Dimension.VOLUME, "cu yd", "yd3", Unit.FT3 * 27),
-  GALLON(Dimension.VOLUME, "gal", "gal", Unit.FT3 / 1728 * 231),
+  CUBIC_METRE(Dimension.VOLUME, "m³", "m3", 1, "cum", "m³"),
+  LITRE(Dimension.VOLUME, "L", "L", 0.001, "l", "litre", "litres", "liter", "liters"),
+  CUBIC_FOOT(Dimension.VOLUME, "cu ft", "ft3", Unit.FT3, "cuft", "ft³"),
+  CUBIC_YARD(Dimension.VOLUME, "cu yd", "yd3", Unit.FT3 * 27, "cuyd", "yd³"),
+  GALLON(Dimension.VOLUME, "gal", "gal", Unit.FT3 / 1728 * 231, "gallon", "gallons"),
 
   KILOGRAM(Dimension.MASS, "kg", "kg", 1),
   GRAM(Dimension.MASS, "g", "g", 0.001),
-  TONNE(Dimension.MASS, "t", "t", 1000),
-  POUND(Dimension.MASS, "lb", "lb", Unit.LB),
-  OUNCE(Dimension.MASS, "oz", "oz", Unit.LB / 16),
-  SHORT_TON(Dimension.MASS, "ton", "ton", Unit.LB * 2000),
+  TONNE(Dimension.MASS, "t", "t", 1000, "tonne", "tonnes"),
+  POUND(Dimension.MASS, "lb", "lb", Unit.LB, "lbs", "pound", "pounds"),
+  OUNCE(Dimension.MASS, "oz", "oz", Unit.LB / 16, "ounce", "ounces"),
+  SHORT_TON(Dimension.MASS, "ton", "ton", Unit.LB * 2000, "tons"),
 
   RADIAN(Dimension.ANGLE, "rad", "rad", 1),
-  DEGREE(Dimension.ANGLE, "°", "deg", Math.PI / 180),
+  DEGREE(Dimension.ANGLE, "°", "deg", Math.PI / 180, "degree", "degrees"),
 
   CUBIC_METRE_PER_SECOND(Dimension.FLOW, "m³/s", "m3s", 1),
   LITRE_PER_HOUR(Dimension.FLOW, "L/h", "lph", 0.001 / 3600),
@@ -66,11 +67,11 @@ public enum Unit {
   CELSIUS(Dimension.TEMPERATURE, "°C", "degC", 1, 273.15),
   FAHRENHEIT(Dimension.TEMPERATURE, "°F", "degF", 5.0 / 9.0, 273.15 - 32 * 5.0 / 9.0),
 
-  SECOND(Dimension.DURATION, "s", "s", 1),
-  MINUTE(Dimension.DURATION, "min", "min", 60),
-  HOUR(Dimension.DURATION, "h", "h", 3600),
-  DAY(Dimension.DURATION, "d", "days", 86_400),
-  WEEK(Dimension.DURATION, "wk", "weeks", 604_800),
+  SECOND(Dimension.DURATION, "s", "s", 1, "seconds"),
+  MINUTE(Dimension.DURATION, "min", "min", 60, "minute", "minutes"),
+  HOUR(Dimension.DURATION, "h", "h", 3600, "hour", "hours", "hr"),
+  DAY(Dimension.DURATION, "d", "days", 86_400, "day"),
+  WEEK(Dimension.DURATION, "wk", "weeks", 604_800, "week"),
 
   /** Money in the plan's own currency; the plan says how to print it. */
   MONEY_UNIT(Dimension.MONEY, "", "money", 1);
@@ -84,17 +85,25 @@ public enum Unit {
   private final String word;
   private final double factor;
   private final double offset;
+  private final List<String> also;
 
-  Unit(Dimension dimension, String symbol, String word, double factor) {
-    this(dimension, symbol, word, factor, 0);
+  Unit(Dimension dimension, String symbol, String word, double factor, String... also) {
+    this(dimension, symbol, word, factor, 0, also);
   }
 
-  Unit(Dimension dimension, String symbol, String word, double factor, double offset) {
+  Unit(
+      Dimension dimension,
+      String symbol,
+      String word,
+      double factor,
+      double offset,
+      String... also) {
     this.dimension = dimension;
     this.symbol = symbol;
     this.word = word;
     this.factor = factor;
     this.offset = offset;
+    this.also = List.of(also);
   }
 
   public Dimension dimension() {
@@ -121,9 +130,28 @@ public enum Unit {
     return (si - offset) / factor;
   }
 
-  /** The unit that scripts call {@code word}, if there is one. */
+  /** Other spellings that scripts and tables may use, such as {@code litre} and {@code liter}. */
+  public List<String> also() {
+    return also;
+  }
+
+  /** The unit that scripts call {@code word}, by its own word or another spelling. */
   public static Optional<Unit> byWord(String word) {
-    return Arrays.stream(values()).filter(u -> u.word.equals(word)).findFirst();
+    return Arrays.stream(values())
+        .filter(u -> u.word.equals(word) || u.also.contains(word))
+        .findFirst();
+  }
+
+  /** The words of one dimension for messages: {@code cm, ft, inch …}. */
+  public static String words(Dimension dimension) {
+    return of(dimension).stream().map(Unit::word).collect(Collectors.joining(", "));
+  }
+
+  /** All words by dimension for messages: {@code length: cm, ft …; area: …}. */
+  public static String words() {
+    return Arrays.stream(Dimension.values())
+        .map(d -> d.word() + ": " + words(d))
+        .collect(Collectors.joining("; "));
   }
 
   /** All units of one dimension, in the order of their script words. */

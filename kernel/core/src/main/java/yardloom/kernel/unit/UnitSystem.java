@@ -27,16 +27,6 @@ public enum UnitSystem {
     return this == US ? Unit.INCH : Unit.CENTIMETRE;
   }
 
-  /** The unit for amounts of water. */
-  public Unit waterUnit() {
-    return this == US ? Unit.GALLON : Unit.LITRE;
-  }
-
-  /** The unit for rain and evapotranspiration depths. */
-  public Unit rainUnit() {
-    return this == US ? Unit.INCH : Unit.MILLIMETRE;
-  }
-
   /** A measure said in both systems, this one first and the other in brackets. */
   public String both(String us, String metric) {
     return this == US ? us + " (" + metric + ")" : metric + " (" + us + ")";

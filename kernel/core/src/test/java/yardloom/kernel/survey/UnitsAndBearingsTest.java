@@ -121,27 +121,4 @@ class UnitsAndBearingsTest {
     Angle azimuth = Angle.degrees(seconds / 3600.0);
     assertEquals(azimuth.degrees(), Bearings.parse(Bearings.quadrant(azimuth)).degrees(), 1e-9);
   }
-
-  @Test
-  void simpsonAndTrapezoid_offsets_haveTheStandardAreas() {
-    // S-37, standard rules; ordinates every 10 ft.
-    java.util.List<Length> ordinates =
-        java.util.stream.DoubleStream.of(0, 12.5, 18.2, 21.7, 19.4, 15.1, 6.3)
-            .mapToObj(Length::feet)
-            .toList();
-    assertEquals(900.5, PlaneAreas.trapezoidal(ordinates, Length.feet(10)).squareFeet(), 1e-9);
-    assertEquals(929.0, PlaneAreas.simpson(ordinates, Length.feet(10)).squareFeet(), 1e-9);
-    assertThrows(
-        PlanException.class, () -> PlaneAreas.simpson(ordinates.subList(0, 6), Length.feet(10)));
-  }
-
-  /** S-33, Heron. */
-  @Test
-  void byThreeSides_tapes_giveHeronsArea() {
-    Area area = PlaneAreas.byThreeSides(Length.metres(50), Length.metres(60), Length.metres(70));
-    assertEquals(1469.6938, area.squareMetres(), 1e-4);
-    assertThrows(
-        PlanException.class,
-        () -> PlaneAreas.byThreeSides(Length.metres(10), Length.metres(20), Length.metres(40)));
-  }
 }

@@ -6,7 +6,6 @@ import java.util.Locale;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Palette;
-import yardloom.kernel.source.Source;
 import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Ink;
 import yardloom.sheet.paper.Type;
@@ -55,10 +54,6 @@ final class Blocks {
           List<Stack.Row> rows = new ArrayList<>();
           for (Caution caution : cautions) {
             addParagraph(rows, caution.text(), width, Palette.INK);
-            if (caution.source().standing() != Source.Standing.COMMON_PRACTICE) {
-              rows.remove(rows.size() - 1);
-              addParagraph(rows, caution.source().cite(), width, Palette.MUTED);
-            }
           }
           return new Stack.Content(List.of(), rows);
         },
@@ -66,11 +61,11 @@ final class Blocks {
   }
 
   private void addParagraph(List<Stack.Row> rows, String paragraph, double width, String colour) {
-    for (String line : type.wrap(paragraph, Type.BODY, false, width)) {
+    for (String line : type.wrap(paragraph, type.body(), false, width)) {
       rows.add(
           new Stack.Row(
-              Type.pitch(Type.BODY),
-              (x, y) -> List.of(Type.line(line, x, y, Type.BODY, false, Ink.Align.START, colour))));
+              Type.pitch(type.body()),
+              (x, y) -> List.of(Type.line(line, x, y, type.body(), false, Ink.Align.START, colour))));
     }
     rows.add(gap(PARAGRAPH_GAP_MM));
   }
@@ -110,7 +105,7 @@ final class Blocks {
       longest =
           Math.max(
               longest,
-              SWATCH_WIDTH_MM + 2 * SWATCH_GAP_MM + type.width(entry.text(), Type.BODY, false));
+              SWATCH_WIDTH_MM + 2 * SWATCH_GAP_MM + type.width(entry.text(), type.body(), false));
     }
     // Long legends stand in two columns even where some texts then wrap.
     int least = entries.size() > LONG_LEGEND && width >= 2 * LEGEND_ITEM_MIN_MM ? 2 : 1;
@@ -133,11 +128,11 @@ final class Blocks {
     List<List<String>> texts = new ArrayList<>();
     int most = 1;
     for (LegendEntry entry : side) {
-      List<String> lines = type.wrap(entry.text(), Type.BODY, false, itemWidth - textLeft - 1);
+      List<String> lines = type.wrap(entry.text(), type.body(), false, itemWidth - textLeft - 1);
       texts.add(lines);
       most = Math.max(most, lines.size());
     }
-    double height = Math.max(SWATCH_HEIGHT_MM, most * Type.pitch(Type.BODY)) + LEGEND_ROW_GAP_MM;
+    double height = Math.max(SWATCH_HEIGHT_MM, most * Type.pitch(type.body())) + LEGEND_ROW_GAP_MM;
     return new Stack.Row(
         height,
         (x, y) -> {
@@ -146,9 +141,9 @@ final class Blocks {
             double left = x + i * itemWidth;
             Box swatch = new Box(left, y, SWATCH_WIDTH_MM, SWATCH_HEIGHT_MM);
             inks.addAll(Symbols.swatch(side.get(i), swatch));
-            double textTop = y + (SWATCH_HEIGHT_MM - Type.pitch(Type.BODY)) / 2;
+            double textTop = y + (SWATCH_HEIGHT_MM - Type.pitch(type.body())) / 2;
             inks.addAll(
-                Type.lines(texts.get(i), left + textLeft, textTop, Type.BODY, false, Palette.INK));
+                Type.lines(texts.get(i), left + textLeft, textTop, type.body(), false, Palette.INK));
           }
           return inks;
         });

@@ -150,7 +150,9 @@ public final class Drawing {
         tracks.add(new Ink.Track(ring(polygon.getInteriorRingN(i), outlined), true));
       }
     }
-    tracks.forEach(track -> breaks.addAll(BreakLine.where(track.points(), area)));
+    // A tint without an edge has none that could break off.
+    (outlined ? tracks : List.<Ink.Track>of())
+        .forEach(track -> breaks.addAll(BreakLine.where(track.points(), area)));
     return tracks.isEmpty() ? List.of() : List.of(new Ink.Path(tracks, region.style()));
   }
 

@@ -10,6 +10,9 @@ import yardloom.sheet.paper.Ink;
 
 /** One sheet while it is filled: columns that blocks go down. */
 final class Page {
+  /** A part of a block needs so much room, or it is hardly seen. */
+  private static final double LEAST_PART_MM = 25;
+
   private final Grid grid;
   private final double[] top;
   private final double[] bottom;
@@ -86,6 +89,36 @@ final class Page {
     int column = best;
     placed.ifPresent(p -> put(column, span, p));
     return placed;
+  }
+
+  /**
+   * Sets blocks one after the other down the columns, as they are read; one that does not fit goes
+   * on in the next column.
+   *
+   * @return what is left for a further page
+   */
+  List<Block> flow(List<Block> blocks) {
+    int column = 0;
+    List<Block> waiting = new ArrayList<>(blocks);
+    while (!waiting.isEmpty() && column < grid.columns()) {
+      Block block = waiting.get(0);
+      int span = grid.columnsFor(block.minWidthMm());
+      int at = Math.min(column, grid.columns() - span);
+      Box room = at(at, span);
+      Optional<Block.Placed> placed =
+          room.height() <= 0 ? Optional.empty() : block.place(room, false);
+      if (placed.isEmpty() && room.height() >= LEAST_PART_MM) {
+        placed = block.place(room, true);
+      }
+      if (placed.isEmpty()) {
+        column++;
+        continue;
+      }
+      put(at, span, placed.get());
+      waiting.remove(0);
+      placed.get().rest().ifPresent(rest -> waiting.add(0, rest));
+    }
+    return waiting;
   }
 
   private void put(int column, int span, Block.Placed placed) {

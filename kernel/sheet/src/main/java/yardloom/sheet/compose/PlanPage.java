@@ -10,7 +10,8 @@ import org.locationtech.jts.geom.Envelope;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Palette;
-import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.Panel.SitePlan.Base;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -60,11 +61,22 @@ final class PlanPage {
     this.grid = grid;
     this.type = type;
     this.titleHeightMm = titleHeightMm;
-    this.extent = View.extent(SheetRequest.all(layers), request.lot().map(lot -> lot.bounds()));
+    this.extent = extent(request);
     if (extent.isNull()) {
       throw new PlanException(
           ProblemCode.MISSING_OPTION, "the site plan has nothing to draw; give the plan a lot");
     }
+  }
+
+  /** What is shown: of a picture the lot alone, else also what stands near it. */
+  private static Envelope extent(SheetRequest request) {
+    boolean picture =
+        request.lot().isPresent()
+            && request.sheet().panels().stream()
+                .anyMatch(p -> p instanceof Panel.SitePlan s && s.base() == Base.NAMED);
+    return picture
+        ? new Envelope(request.lot().get().bounds())
+        : View.extent(SheetRequest.all(request.layers()), request.lot().map(lot -> lot.bounds()));
   }
 
   /**
@@ -89,13 +101,13 @@ final class PlanPage {
   record Filled(Page page, Scale scale, List<Block> rest) {}
 
   /**
-   * The page at {@link #scale}; on a page to carry whose scale is free, at a smaller one if {@code
-   * blocks} all stand beside the drawing only so: a second page is easily lost.
+   * The page at {@link #scale}; where the scale is free, at a smaller one if {@code blocks} all
+   * stand beside the drawing only so: a further sheet is easily lost. A booklet is read on.
    */
   Filled filled(String title, List<Block> blocks, Collection<Block> optional) {
     Scale largest = scale();
     Filled first = filled(largest, title, blocks, optional);
-    boolean free = request.sheet().format() == SheetPlan.Format.PAGE && request.scale().isEmpty();
+    boolean free = !SheetComposer.isRead(request) && request.scale().isEmpty();
     if (!free || optional.containsAll(first.rest())) {
       return first;
     }
@@ -154,7 +166,7 @@ final class PlanPage {
   }
 
   private double margin() {
-    return request.sheet().format() == SheetPlan.Format.PAGE ? PAGE_MARGIN_MM : MARGIN_MM;
+    return request.sheet().format().isPocket() ? PAGE_MARGIN_MM : MARGIN_MM;
   }
 
   /** The arrangements in which the drawing fits, preferred ones first. */
@@ -182,9 +194,9 @@ final class PlanPage {
    */
   private List<Block> fill(
       Page page, Scale scale, String title, List<Block> blocks, Collection<Block> optional) {
-    Arrangement best = null;
+    Arrangement best = SheetComposer.isRead(request) ? overColumns(scale) : null;
     int fewest = Integer.MAX_VALUE;
-    for (Arrangement candidate : arrangements(scale)) {
+    for (Arrangement candidate : best == null ? arrangements(scale) : List.<Arrangement>of()) {
       Page trial = new Page(grid, titleHeightMm);
       reserve(trial, candidate, scale);
       int left = (optional.size() + 1) * notPlaced(trial, blocks) + notPlaced(trial, optional);
@@ -201,6 +213,9 @@ final class PlanPage {
           new Blocks(type).notes("unplaced", "Labels that found no room on the drawing", homeless));
     }
     all.addAll(optional);
+    if (SheetComposer.isRead(request)) {
+      return page.flow(all);
+    }
     List<Block> rest = new ArrayList<>();
     for (Block block : all) {
       if (!page.place(block)) {
@@ -208,6 +223,12 @@ final class PlanPage {
       }
     }
     return rest;
+  }
+
+  /** The drawing over all columns, so that what is read goes on below it. */
+  private Arrangement overColumns(Scale scale) {
+    List<Arrangement> all = arrangements(scale);
+    return all.get(all.size() - 1);
   }
 
   private static int notPlaced(Page page, Collection<Block> blocks) {

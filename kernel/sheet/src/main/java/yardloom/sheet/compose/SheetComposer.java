@@ -1,14 +1,14 @@
 package yardloom.sheet.compose;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.draw.TextMetrics;
 import yardloom.kernel.table.Table;
@@ -29,10 +29,16 @@ public final class SheetComposer {
   /** The widest words that a scale has decide how much room the title block needs. */
   private static final String WIDEST_SCALE = "1/2\" = 1'-0\"";
 
-  private final Type type;
+  private static final int MOST_INDEX_PAGES = 5;
+
+  private final TextMetrics metrics;
 
   public SheetComposer(TextMetrics metrics) {
-    this.type = new Type(metrics);
+    this.metrics = metrics;
+  }
+
+  private Type type(SheetRequest request) {
+    return request.sheet().format().isPocket() ? Type.ofPages(metrics) : new Type(metrics);
   }
 
   /** A filled page without its title block. */
@@ -62,28 +68,37 @@ public final class SheetComposer {
 
   /** All sheets of a set, in order of their plans, numbered through from 1. */
   public List<ComposedSheet> composeSet(List<SheetRequest> requests) {
-    return numbered(fillAll(requests));
+    List<List<Filled>> pages = new ArrayList<>();
+    List<SheetRequest> sorted =
+        requests.stream().sorted(Comparator.comparing(SheetRequest::sheet)).toList();
+    for (SheetRequest request : sorted) {
+      pages.add(SheetIndex.isAskedBy(request) ? List.of() : fill(request));
+    }
+    for (int i = 0; i < sorted.size(); i++) {
+      if (SheetIndex.isAskedBy(sorted.get(i))) {
+        pages.set(i, withIndex(sorted.get(i), i, pages));
+      }
+    }
+    return numbered(pages.stream().flatMap(List::stream).toList());
   }
 
-  /**
-   * The same with a last sheet for tables: those of {@code schedules} that stand on no other sheet
-   * as {@linkplain SheetRequest#withOptional optional} ones; none if all do.
-   */
-  public List<ComposedSheet> composeSet(List<SheetRequest> requests, SheetRequest schedules) {
-    List<Filled> pages = fillAll(requests);
-    Set<String> placed =
-        pages.stream()
-            .flatMap(page -> page.optional().stream())
-            .map(Table::id)
-            .collect(Collectors.toSet());
-    List<Panel> rest =
-        schedules.sheet().panels().stream()
-            .filter(p -> !(p instanceof Panel.TableBlock t && placed.contains(t.table().id())))
-            .toList();
-    if (!rest.isEmpty()) {
-      pages.addAll(fill(schedules.withPanels(rest)));
+  /** The sheet that lists the others; it is taken to be one page long unless it shows otherwise. */
+  private List<Filled> withIndex(SheetRequest request, int at, List<List<Filled>> pages) {
+    List<Filled> filled = List.of();
+    int length = 0;
+    for (int guess = 1; length != guess && guess < MOST_INDEX_PAGES; guess++) {
+      SheetIndex index = new SheetIndex(guess);
+      for (int i = 0; i < pages.size(); i++) {
+        if (i == at) {
+          index.itself();
+        } else {
+          pages.get(i).forEach(p -> index.add(p.title(), p.scale(), p.request().paper()));
+        }
+      }
+      filled = fill(index.in(request));
+      length = filled.size();
     }
-    return numbered(pages);
+    return filled;
   }
 
   /**
@@ -97,14 +112,6 @@ public final class SheetComposer {
     if (turned.lot().isPresent()) {
       panel(turned).ifPresent(panel -> planPage(turned).scale());
     }
-  }
-
-  private List<Filled> fillAll(List<SheetRequest> requests) {
-    List<Filled> pages = new ArrayList<>();
-    requests.stream()
-        .sorted((a, b) -> a.sheet().compareTo(b.sheet()))
-        .forEach(r -> pages.addAll(fill(r)));
-    return pages;
   }
 
   private List<ComposedSheet> numbered(List<Filled> pages) {
@@ -127,7 +134,7 @@ public final class SheetComposer {
     while (!waiting.isEmpty()) {
       String title = title(request, filled.size());
       Page page = new Page(grid, titleHeight(request, grid, title, ""));
-      waiting = pour(waiting, page);
+      waiting = isRead(request) ? flow(waiting, page) : pour(waiting, page);
       List<Table> room = waiting.isEmpty() ? fillUp(page, optional) : List.of();
       filled.add(new Filled(request, page, title, "", filled.size(), room));
     }
@@ -136,7 +143,7 @@ public final class SheetComposer {
 
   private List<Block> waiting(SheetRequest request, Grid grid) {
     List<Block> waiting = new ArrayList<>();
-    Blocks blocks = new Blocks(type);
+    Blocks blocks = new Blocks(type(request));
     if (panel(request).isPresent() && !request.legend().isEmpty()) {
       waiting.add(blocks.legend(request.legend()));
     }
@@ -183,7 +190,7 @@ public final class SheetComposer {
   private PlanPage planPage(SheetRequest request) {
     Grid grid = Grid.of(request.paper());
     String title = request.sheet().title();
-    return new PlanPage(request, grid, type, titleHeight(request, grid, title, WIDEST_SCALE));
+    return new PlanPage(request, grid, type(request), titleHeight(request, grid, title, WIDEST_SCALE));
   }
 
   private List<Block> sitePlan(
@@ -194,7 +201,7 @@ public final class SheetComposer {
       List<Filled> filled) {
     String title = title(request, filled.size());
     double titleHeight = titleHeight(request, grid, title, WIDEST_SCALE);
-    PlanPage plan = new PlanPage(request, grid, type, titleHeight);
+    PlanPage plan = new PlanPage(request, grid, type(request), titleHeight);
     PlanPage.Filled page = plan.filled(request.sheet().title(), waiting, optional.keySet());
     Map<Block, Table> placed = new LinkedHashMap<>(optional);
     placed.keySet().removeAll(page.rest());
@@ -216,7 +223,7 @@ public final class SheetComposer {
     TableFormat format = new TableFormat(request.info().units(), request.info().currency());
     Map<Block, Table> blocks = new LinkedHashMap<>();
     for (Table table : request.optional()) {
-      List<Block> parts = TableBlock.of(table, format, type, grid.content().width());
+      List<Block> parts = TableBlock.of(table, format, type(request), grid.content().width());
       if (parts.size() == 1 && !table.isEmpty()) {
         blocks.put(parts.get(0), table);
       }
@@ -225,11 +232,16 @@ public final class SheetComposer {
   }
 
   private static String title(SheetRequest request, int part) {
-    return part == 0 ? request.sheet().title() : request.sheet().title() + " (continued)";
+    return part == 0 ? request.sheet().title() : goesOn(request.sheet().title());
+  }
+
+  /** The title of a sheet that goes on with {@code title}. */
+  static String goesOn(String title) {
+    return title + " (continued)";
   }
 
   private double titleHeight(SheetRequest request, Grid grid, String title, String scale) {
-    return new TitleBlock(request, title, scale, type).height(grid.titleBlockMm());
+    return new TitleBlock(request, title, scale, type(request)).height(grid.titleBlockMm());
   }
 
   private List<Block> blocks(SheetRequest request, Grid grid) {
@@ -237,7 +249,18 @@ public final class SheetComposer {
     double width = grid.content().width();
     // As much as a fresh page offers across all its columns.
     double height = new Page(grid, titleHeight(request, grid, title(request, 1), "")).room(width);
-    return new PanelBlocks(type, format, width, height).of(request.sheet().panels());
+    return new PanelBlocks(type(request), format, width, height).of(request.sheet().panels());
+  }
+
+  /** Whether its pages are read from first to last. */
+  static boolean isRead(SheetRequest request) {
+    return request.sheet().format() == SheetPlan.Format.BOOKLET;
+  }
+
+  /** The same in reading order. */
+  private static List<Block> flow(List<Block> blocks, Page page) {
+    List<Block> rest = page.flow(blocks);
+    return rest.size() == blocks.size() && rest.get(0) == blocks.get(0) ? pour(blocks, page) : rest;
   }
 
   /** Fills a fresh page; returns what is left. At least part of one block is always set. */
@@ -283,7 +306,7 @@ public final class SheetComposer {
     Grid grid = filled.page().grid();
     List<Ink> inks = new ArrayList<>(filled.page().inks());
     inks.add(Ink.Path.box(FRAME, grid.frame()));
-    TitleBlock title = new TitleBlock(request, filled.title(), filled.scale(), type);
+    TitleBlock title = new TitleBlock(request, filled.title(), filled.scale(), type(request));
     inks.addAll(title.inks(grid.titleBlockMm(), grid.frame(), number + " of " + count));
     String id = request.sheet().id() + (filled.part() == 0 ? "" : "-" + (filled.part() + 1));
     String description =

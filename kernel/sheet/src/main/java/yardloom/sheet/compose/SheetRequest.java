@@ -105,8 +105,7 @@ public record SheetRequest(
   SheetRequest withPanels(List<Panel> panels) {
     return copy(
         c ->
-            c.sheet =
-                new SheetPlan(sheet.number(), sheet.id(), sheet.title(), sheet.format(), panels));
+            c.sheet = sheet.with(panels));
   }
 
   /** The components while one copy is made of another, so that each change names only itself. */

@@ -73,19 +73,19 @@ final class TableBlock {
 
   private void measure(int i) {
     boolean number = isNumber(i);
-    double leastWidth = type.longestWord(headings.get(i), Type.BODY, true);
+    double leastWidth = type.longestWord(headings.get(i), type.body(), true);
     // A heading over numbers runs over two lines at best; over text it may run out.
-    double heading = type.width(headings.get(i), Type.BODY, true);
+    double heading = type.width(headings.get(i), type.body(), true);
     double naturalWidth = Math.max(leastWidth, number ? heading * HEADING_SHARE : heading);
     for (int r = 0; r < texts.size(); r++) {
       if (isHeading(r)) {
         continue;
       }
       String text = texts.get(r).get(i);
-      double width = type.width(text, Type.BODY, isTotal(r));
+      double width = type.width(text, type.body(), isTotal(r));
       naturalWidth = Math.max(naturalWidth, width);
       leastWidth =
-          Math.max(leastWidth, number ? width : type.longestWord(text, Type.BODY, isTotal(r)));
+          Math.max(leastWidth, number ? width : type.longestWord(text, type.body(), isTotal(r)));
     }
     columns.leastMm()[i] = leastWidth + leftPadding(i) + SIDE_PADDING_MM;
     columns.naturalMm()[i] = naturalWidth + leftPadding(i) + SIDE_PADDING_MM;
@@ -185,13 +185,13 @@ final class TableBlock {
     rows.add(rule(widths, RULE));
     for (String note : table.notes()) {
       rows.add(Blocks.gap(0.8));
-      for (String line : type.wrap(note, Type.BODY, false, width)) {
+      for (String line : type.wrap(note, type.body(), false, width)) {
         rows.add(
             new Stack.Row(
-                Type.pitch(Type.BODY),
+                Type.pitch(type.body()),
                 (x, y) ->
                     List.of(
-                        Type.line(line, x, y, Type.BODY, false, Ink.Align.START, Palette.MUTED))));
+                        Type.line(line, x, y, type.body(), false, Ink.Align.START, Palette.MUTED))));
       }
     }
     return rows;
@@ -199,12 +199,12 @@ final class TableBlock {
 
   private Stack.Row heading(int r, double width) {
     List<String> lines =
-        type.wrap(texts.get(r).get(0), Type.BODY, true, width - 2 * SIDE_PADDING_MM);
+        type.wrap(texts.get(r).get(0), type.body(), true, width - 2 * SIDE_PADDING_MM);
     return new Stack.Row(
-        lines.size() * Type.pitch(Type.BODY) + 2 * ROW_PADDING_MM,
+        lines.size() * Type.pitch(type.body()) + 2 * ROW_PADDING_MM,
         (x, y) ->
             Type.lines(
-                lines, x + SIDE_PADDING_MM, y + ROW_PADDING_MM, Type.BODY, true, Palette.INK));
+                lines, x + SIDE_PADDING_MM, y + ROW_PADDING_MM, type.body(), true, Palette.INK));
   }
 
   /** Rows that no break may part. */
@@ -250,13 +250,13 @@ final class TableBlock {
   private List<String> wrapped(String text, int column, double width, boolean bold) {
     return text.isBlank()
         ? List.of()
-        : type.wrap(text, Type.BODY, bold, width - leftPadding(column) - SIDE_PADDING_MM);
+        : type.wrap(text, type.body(), bold, width - leftPadding(column) - SIDE_PADDING_MM);
   }
 
   private Stack.Row row(
       List<List<String>> cells, double[] widths, boolean bold, boolean bottomAligned) {
     int most = Math.max(1, cells.stream().mapToInt(List::size).max().orElse(1));
-    double height = most * Type.pitch(Type.BODY) + 2 * ROW_PADDING_MM;
+    double height = most * Type.pitch(type.body()) + 2 * ROW_PADDING_MM;
     return new Stack.Row(
         height,
         (x, y) -> {
@@ -267,9 +267,9 @@ final class TableBlock {
             double at = number ? left + widths[i] - SIDE_PADDING_MM : left + leftPadding(i);
             int skipped = bottomAligned ? most - cells.get(i).size() : 0;
             for (int k = 0; k < cells.get(i).size(); k++) {
-              double top = y + ROW_PADDING_MM + (k + skipped) * Type.pitch(Type.BODY);
+              double top = y + ROW_PADDING_MM + (k + skipped) * Type.pitch(type.body());
               Ink.Align align = number ? Ink.Align.END : Ink.Align.START;
-              inks.add(Type.line(cells.get(i).get(k), at, top, Type.BODY, bold, align));
+              inks.add(Type.line(cells.get(i).get(k), at, top, type.body(), bold, align));
             }
             left += widths[i];
           }

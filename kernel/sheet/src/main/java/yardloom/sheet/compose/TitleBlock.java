@@ -3,7 +3,6 @@ package yardloom.sheet.compose;
 import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.draw.Palette;
-import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.unit.UnitSystem;
@@ -41,7 +40,7 @@ final class TitleBlock {
     this.sheetTitle = sheetTitle;
     this.scale = scale;
     this.paper = request.paper().name();
-    this.brief = request.sheet().format() == SheetPlan.Format.PAGE;
+    this.brief = request.sheet().format().isPocket();
     this.type = type;
   }
 
@@ -132,18 +131,18 @@ final class TitleBlock {
               fields[i].caption(),
               x,
               y + CELL_GAP_MM,
-              Type.BODY,
+              type.body(),
               false,
               Ink.Align.START,
               Palette.MUTED));
-      double top = y + CELL_GAP_MM + Type.pitch(Type.BODY);
+      double top = y + CELL_GAP_MM + Type.pitch(type.body());
       List<String> value =
           shortened(type.wrap(orNone(fields[i].value()), Type.HEADING, false, room), 2);
       inks.addAll(Type.lines(value, x, top, Type.HEADING, false, Palette.INK));
       height =
           Math.max(
               height,
-              Type.pitch(Type.BODY) + value.size() * Type.pitch(Type.HEADING) + 2 * CELL_GAP_MM);
+              Type.pitch(type.body()) + value.size() * Type.pitch(Type.HEADING) + 2 * CELL_GAP_MM);
     }
     for (int i = 1; i < fields.length; i++) {
       double x = box.x() + i * cell;

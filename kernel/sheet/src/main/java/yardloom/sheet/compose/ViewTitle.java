@@ -63,7 +63,7 @@ final class ViewTitle {
     if (type.width(title, Type.TITLE, true) <= largeRoomMm) {
       return Type.TITLE;
     }
-    return type.width(title, Type.HEADING, true) <= roomMm ? Type.HEADING : Type.BODY;
+    return type.width(title, Type.HEADING, true) <= roomMm ? Type.HEADING : type.body();
   }
 
   /** An arrow to true north; {@code degrees} clockwise from the sheet's up direction. */

@@ -104,7 +104,7 @@ public final class DrawingLabels {
     return new Waiting(
         area.inset(2).nearest(view.toPaper(label.at())),
         List.of(label.text().strip().split("\n")),
-        Math.max(Type.BODY, label.heightMm()),
+        Math.max(type.body(), label.heightMm()),
         label.bold(),
         label.rank(),
         label.anchor(),

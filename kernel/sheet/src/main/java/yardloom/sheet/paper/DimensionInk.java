@@ -14,7 +14,7 @@ import yardloom.kernel.draw.Style;
  * <p>References: [1] ISO 129 dimensioning (from memory, unverified).
  */
 public final class DimensionInk {
-  public static final double TEXT_MM = 2.0;
+  public static final double TEXT_MM = 2.5;
   private static final double LEAST_OFFSET_MM = 5;
   private static final double GAP_MM = 1;
   private static final double BEYOND_MM = 1.5;

@@ -21,7 +21,9 @@ public record Scale(double denominator, String words) implements Comparable<Scal
       List.of(
           architect("1/2", 24),
           architect("1/4", 48),
+          architect("1/8", 96),
           engineer(10),
+          architect("1/16", 192),
           engineer(20),
           engineer(30),
           engineer(40),

@@ -10,14 +10,16 @@ import yardloom.kernel.draw.TextMetrics;
  * Sets text on sheets: sizes, line spacing, wrapping.
  *
  * <p>Widths get {@link #SLACK} more than the shipped font needs, because a viewer without it takes
- * a wider one. Letter heights are capital heights: 2 mm is the least, 2.5, 3.5 and 5 mm follow the
+ * a wider one. Letter heights are capital heights: 2.4 mm is the least on drawing
+ * sheets and 2 mm on pages, 2.5, 3.5 and 5 mm follow the
  * lettering series.
  *
  * <p>References: [1] Machine Drawing, section 2.5, Table 2.6: lettering heights 2.5 3.5 5 7 10 mm.
  */
 public final class Type {
   static final double SLACK = 1.08;
-  public static final double BODY = 2.0;
+  public static final double BODY = 2.4;
+  private static final double PAGE_BODY = 2.0;
   public static final double HEADING = 2.5;
   public static final double TITLE = 3.5;
   public static final double NAME = 5.0;
@@ -29,9 +31,26 @@ public final class Type {
   private static final Pattern LINE_END = Pattern.compile("\n");
 
   private final TextMetrics metrics;
+  private final double bodyMm;
 
+  /** For drawing sheets, which are read from further off. */
   public Type(TextMetrics metrics) {
+    this(metrics, BODY);
+  }
+
+  private Type(TextMetrics metrics, double bodyMm) {
     this.metrics = metrics;
+    this.bodyMm = bodyMm;
+  }
+
+  /** For pages held in the hand. */
+  public static Type ofPages(TextMetrics metrics) {
+    return new Type(metrics, PAGE_BODY);
+  }
+
+  /** The capital height of running text. */
+  public double body() {
+    return bodyMm;
   }
 
   public TextMetrics metrics() {

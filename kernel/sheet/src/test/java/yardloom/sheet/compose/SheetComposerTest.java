@@ -139,12 +139,6 @@ class SheetComposerTest {
     }
   }
 
-  private static SheetRequest schedules(List<Table> tables) {
-    List<Panel> panels = tables.stream().<Panel>map(Panel.TableBlock::new).toList();
-    SheetPlan sheet = new SheetPlan(90, "schedules", "Schedules", panels);
-    return SheetRequest.of(sheet, Paper.named("ARCH C"), INFO);
-  }
-
   private static Table list(String id, int rows) {
     Table.Builder table = Table.titled(id, "List " + id).column(Column.text("what", "What"));
     for (int i = 0; i < rows; i++) {
@@ -164,22 +158,21 @@ class SheetComposerTest {
     List<Table> tables = List.of(list("short", 3));
     SheetRequest plan =
         DemoSheet.request(Paper.named("ARCH C"), UnitSystem.US).withOptional(tables);
-    List<ComposedSheet> set =
-        new SheetComposer(WIDTHS).composeSet(List.of(plan), schedules(tables));
+    List<ComposedSheet> set = new SheetComposer(WIDTHS).composeSet(List.of(plan));
     assertEquals(1, set.size());
     assertEquals(1, sheetsWith(set, "List short"));
   }
 
+  /** They stand in the report. */
   @Test
-  void set_tablesTooLongForThePlansSheet_standOnceOnTheLastSheet() {
+  void set_optionalTablesTooLongForThePlansSheet_takeNoFurtherSheet() {
     List<Table> tables = List.of(list("long", 400), list("short", 3));
     SheetRequest plan =
         DemoSheet.request(Paper.named("ARCH C"), UnitSystem.US).withOptional(tables);
-    List<ComposedSheet> set =
-        new SheetComposer(WIDTHS).composeSet(List.of(plan), schedules(tables));
+    List<ComposedSheet> set = new SheetComposer(WIDTHS).composeSet(List.of(plan));
+    assertEquals(1, set.size());
     assertEquals(1, sheetsWith(set, "List short"));
-    assertEquals(1, sheetsWith(set, "long row a0x"));
-    assertEquals("schedules", set.get(set.size() - 1).id());
+    assertEquals(0, sheetsWith(set, "long row a0x"));
   }
 
   /** What does not fit beside the plan makes a second sheet; that is filled up with tables. */
@@ -188,10 +181,9 @@ class SheetComposerTest {
     List<Table> tables = List.of(list("short", 6));
     SheetRequest plan =
         DemoSheet.request(Paper.named("ARCH A"), UnitSystem.US).withOptional(tables);
-    List<ComposedSheet> set =
-        new SheetComposer(WIDTHS).composeSet(List.of(plan), schedules(tables));
+    List<ComposedSheet> set = new SheetComposer(WIDTHS).composeSet(List.of(plan));
     List<String> ids = set.stream().map(ComposedSheet::id).toList();
-    assertTrue(ids.contains("site-plan-2") && !ids.contains("schedules"), ids.toString());
+    assertTrue(ids.contains("site-plan-2"), ids.toString());
     assertEquals(1, sheetsWith(set, "List short"));
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.climate.et.formula.Hargreaves;
+import yardloom.climate.et.formula.StandardizedEt.Surface;
 import yardloom.climate.radiation.formula.SolarDay;
 import yardloom.facts.ClimateNormals;
 import yardloom.facts.ReferenceEt;
@@ -22,10 +23,12 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 
 /**
- * Gives monthly reference evapotranspiration: by Penman-Monteith where radiation is given, else by
- * Hargreaves; nothing without a site or a daily temperature range.
+ * Gives monthly reference evapotranspiration: by the standardized equation where radiation, wind or
+ * dew point is given, else by Hargreaves; nothing without a site or a daily temperature range.
  */
 public final class EtCalculator implements Calculator {
+  private static final double SEMI_ARID = 0.5;
+
   private static final Source HARGREAVES =
       Source.computed(
           "Crop evapotranspiration, Irrigation and Drainage Paper 56",
@@ -56,31 +59,55 @@ public final class EtCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     ClimateNormals climate = in.get(YardFacts.CLIMATE);
-    boolean ranges =
-        climate.months().stream()
-            .allMatch(m -> m.dailyMax().isPresent() && m.dailyMin().isPresent());
-    if (plan.site().isEmpty() || !ranges) {
+    if (plan.site().isEmpty() || !hasRanges(climate)) {
       return;
     }
     Site site = plan.site().get();
-    Optional<SolarRadiation> radiation =
-        in.find(YardFacts.RADIATION).filter(r -> r.given().isPresent());
+    Optional<SolarRadiation.Given> given =
+        in.find(YardFacts.RADIATION).flatMap(SolarRadiation::given);
     List<Derived<Length>> months = new ArrayList<>();
-    for (int m = 0; m < 12; m++) {
-      months.add(
-          radiation.isPresent()
-              ? RadiationEt.of(site, climate, radiation.get(), m)
-              : referenceEt(site, climate, m));
+    List<Derived<Length>> tall = new ArrayList<>();
+    if (given.isEmpty() && climate.air().windMs().isEmpty() && climate.air().dewPoints().isEmpty()) {
+      for (int m = 0; m < 12; m++) {
+        months.add(hargreaves(site, climate, m));
+      }
+      out.give(
+          YardFacts.REFERENCE_ET,
+          new ReferenceEt(
+              months, tall, "Hargreaves (FAO-56 eq. 52) from mean temperature and daily range"));
+      return;
     }
-    String method =
-        radiation.isPresent()
-            ? "Penman-Monteith (FAO-56 eq. 6) with given radiation, wind taken as 2 m/s and dew"
-                + " point as the daily minimum"
-            : "Hargreaves (FAO-56 eq. 52) from mean temperature and daily range";
-    out.give(YardFacts.REFERENCE_ET, new ReferenceEt(months, method));
+    MonthlyEt et = new MonthlyEt(site, climate, given, isDry(site, climate));
+    for (int m = 0; m < 12; m++) {
+      months.add(et.of(Surface.SHORT, m));
+      tall.add(et.of(Surface.TALL, m));
+    }
+    out.give(YardFacts.REFERENCE_ET, new ReferenceEt(months, tall, et.method()));
   }
 
-  private static Derived<Length> referenceEt(Site site, ClimateNormals climate, int month) {
+  private static boolean hasRanges(ClimateNormals climate) {
+    return climate.months().stream()
+        .allMatch(m -> m.dailyMax().isPresent() && m.dailyMin().isPresent());
+  }
+
+  /**
+   * Whether the climate is arid or semi-arid: less rain in a year than half of what the air takes
+   * (the ratio of the United Nations' environment programme, from memory).
+   */
+  static boolean isDry(Site site, ClimateNormals climate) {
+    if (!hasRanges(climate)) {
+      return false;
+    }
+    double rainMm = 0;
+    double etMm = 0;
+    for (int m = 0; m < 12; m++) {
+      rainMm += climate.months().get(m).rain().millimetres();
+      etMm += hargreaves(site, climate, m).value().millimetres();
+    }
+    return rainMm < SEMI_ARID * etMm;
+  }
+
+  private static Derived<Length> hargreaves(Site site, ClimateNormals climate, int month) {
     ClimateNormals.Month means = climate.months().get(month);
     double maxC = means.dailyMax().orElseThrow().celsius();
     double minC = means.dailyMin().orElseThrow().celsius();

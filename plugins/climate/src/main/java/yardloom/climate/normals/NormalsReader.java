@@ -67,7 +67,7 @@ public final class NormalsReader {
     return new ClimateNormals(place, months, source, source);
   }
 
-  private static List<Double> numbers(String row, List<?> given) {
+  static List<Double> numbers(String row, List<?> given) {
     if (given.size() != 12) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
@@ -94,7 +94,7 @@ public final class NormalsReader {
     return rain;
   }
 
-  private static Temperature temperature(String row, int month, double value, Units units) {
+  static Temperature temperature(String row, int month, double value, Units units) {
     boolean isMetric = units == Units.MM_CELSIUS;
     // Absolute zero and below cannot be made a temperature, so the numbers are looked at first.
     double celsius = isMetric ? value : (value - 32) / 1.8;
@@ -104,7 +104,7 @@ public final class NormalsReader {
     return isMetric ? Temperature.celsius(value) : Temperature.fahrenheit(value);
   }
 
-  private static PlanException outOfRange(String row, int month, double value, String allowed) {
+  static PlanException outOfRange(String row, int month, double value, String allowed) {
     return new PlanException(
         ProblemCode.OUT_OF_RANGE,
         "`"

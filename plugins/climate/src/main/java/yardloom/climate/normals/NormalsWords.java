@@ -1,12 +1,14 @@
 package yardloom.climate.normals;
 
 import java.util.List;
+import yardloom.climate.weather.WeatherWords;
 import yardloom.facts.ClimateNormals;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
@@ -49,9 +51,37 @@ public final class NormalsWords {
               choices = NormalsReader.Units.class)
           String units,
       @Opt(name = "source", help = "who published them, over which years", required = true)
-          String source) {
+          String source,
+      @Opt(
+              name = "wind",
+              help = "mean of each month, m/s with mm celsius, mph with inch fahrenheit",
+              fallback = "2 m/s (4.5 mph) all year")
+          List<?> wind,
+      @Opt(
+              name = "windHeight",
+              help = "how high above the ground the wind was measured",
+              fallback = "2 m (7 ft)")
+          Length windHeight,
+      @Opt(
+              name = "dew",
+              help = "mean dew point of each month",
+              fallback = "the mean minimum, 2 °C (3.6 °F) less in dry places")
+          List<?> dew,
+      @Opt(
+              name = "humidity",
+              help = "mean relative humidity of each month in percent, instead of the dew point",
+              fallback = "none")
+          List<?> humidity,
+      @Opt(
+              name = "wetDays",
+              help = "days of each month with 0.01 in (0.25 mm) of rain or more",
+              fallback = "one for each 8 mm (0.31 in) of rain")
+          List<?> wetDays) {
     NormalsReader.Units given = Choices.parse(NormalsReader.Units.class, units);
-    climate(in, NormalsReader.read(place, rain, max, min, given, Source.plan(source)));
+    ClimateNormals normals =
+        NormalsReader.read(place, rain, max, min, given, Source.plan(source));
+    AirReader air = new AirReader(normals, given, WeatherWords.windHeightM(in, windHeight));
+    climate(in, air.with(wind, dew, humidity, wetDays));
   }
 
   /** A plan may say otherwise than its regional file, not twice in one file. */

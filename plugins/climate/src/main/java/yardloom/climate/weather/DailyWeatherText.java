@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import yardloom.kernel.problem.PlanException;
@@ -12,13 +13,12 @@ import yardloom.kernel.table.CsvReader;
 
 /**
  * Reads daily extremes of temperature from comma-separated text: a first line with the columns
- * {@code date}, {@code max} and {@code min} in any order, dates as year-month-day. Days without
- * both temperatures are left out. Throws PlanException (WRONG_TYPE, OUT_OF_RANGE, DUPLICATE)
+ * {@code date}, {@code max} and {@code min} in any order, dates as year-month-day; {@code dew},
+ * {@code wind_ms} or {@code wind_mph} and {@code solar_mj} or {@code solar_kwh} where they were
+ * measured, their cells may be empty. Days without both temperatures are left out. Throws PlanException (WRONG_TYPE, OUT_OF_RANGE, DUPLICATE)
  * without a place, naming the line.
  */
 public final class DailyWeatherText {
-  private static final double COLDEST_C = -90;
-  private static final double HOTTEST_C = 60;
 
   private DailyWeatherText() {}
 
@@ -26,8 +26,10 @@ public final class DailyWeatherText {
    * The record.
    *
    * @param fahrenheit whether the temperatures are in degrees Fahrenheit, not Celsius
+   * @param windHeightM how high above the ground the wind was measured
    */
-  public static DailyWeather read(String text, boolean fahrenheit, String source) {
+  public static DailyWeather read(
+      String text, boolean fahrenheit, double windHeightM, String source) {
     List<CsvReader.Row> rows = CsvReader.read(text, "the weather record");
     List<Integer> columns = columns(rows.isEmpty() ? List.of() : rows.get(0).texts());
     if (columns.contains(-1)) {
@@ -44,10 +46,17 @@ public final class DailyWeatherText {
       if (max.isEmpty() || min.isEmpty()) {
         continue;
       }
+      WeatherCells more = new WeatherCells(rows.get(0).texts(), cells, row.line());
       LocalDate date = date(cell(cells, columns.get(0)), row.line());
       DailyWeather.Day day =
           new DailyWeather.Day(
-              celsius(max, fahrenheit, row.line()), celsius(min, fahrenheit, row.line()));
+              more.celsius(max, fahrenheit),
+              more.celsius(min, fahrenheit),
+              more.cell("dew").isEmpty()
+                  ? OptionalDouble.empty()
+                  : OptionalDouble.of(more.celsius(more.cell("dew"), fahrenheit)),
+              more.wind(windHeightM),
+              more.solar());
       if (day.minC() > day.maxC()) {
         throw problem(ProblemCode.OUT_OF_RANGE, row.line(), "the minimum is above the maximum");
       }
@@ -75,27 +84,6 @@ public final class DailyWeatherText {
       throw problem(
           ProblemCode.WRONG_TYPE, line, "'" + text + "' is no date; write it as 2020-04-15");
     }
-  }
-
-  private static double celsius(String text, boolean fahrenheit, int line) {
-    double value;
-    try {
-      value = Double.parseDouble(text);
-    } catch (NumberFormatException e) {
-      throw problem(ProblemCode.WRONG_TYPE, line, "'" + text + "' is no temperature");
-    }
-    double celsius = fahrenheit ? (value - 32) * 5 / 9 : value;
-    if (!(celsius >= COLDEST_C && celsius <= HOTTEST_C)) {
-      throw problem(
-          ProblemCode.OUT_OF_RANGE,
-          line,
-          "temperatures run from -90 to 60 °C (-130 to 140 °F), got "
-              + text
-              + (fahrenheit ? " °F" : " °C")
-              + "; check the unit, and leave cells without a value empty");
-    }
-    // Limits of frost are whole degrees: no dust of the conversion may cross them.
-    return Math.rint(celsius * 1e6) / 1e6;
   }
 
   private static PlanException problem(ProblemCode code, int line, String message) {

@@ -5,7 +5,8 @@ public enum SurfaceKind {
   PATH("path"),
   TREE_RING("tree ring"),
   PERENNIAL_BED("perennial bed"),
-  ANNUAL_BED("annual bed");
+  ANNUAL_BED("annual bed"),
+  MULCHED_GROUND("mulched ground");
 
   private final String title;
 

@@ -6,6 +6,18 @@ import yardloom.kernel.table.SheetUse;
 public enum SheetPage implements SheetUse {
   /** Whoever brings or carries something: drivers, and the crew on every page. */
   WAYS,
+  /** The cover: a picture of the grown yard in colour, and the figures that matter most. */
+  COVER,
+  /** The layout sheet: what is measured, kept clear and set out. */
+  LAYOUT,
+  /** The grading sheet: levels, and what is dug and filled. */
+  GRADING,
+  /** The materials sheet: what is laid, ordered and delivered. */
+  MATERIALS,
+  /** The crew's map: what it works by in most phases. */
+  CREW,
+  /** The client's pages: what the yard brings, and what it asks for. */
+  CLIENT,
   /** The work sheet, after the tables of cost. */
   WORK_COST,
   /** The work sheet, at its end: what holds where the yard lies. */

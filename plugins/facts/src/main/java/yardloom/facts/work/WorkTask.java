@@ -2,7 +2,7 @@ package yardloom.facts.work;
 
 /**
  * What people do in a yard; each has a rate, under its title, in the table of labour, but for
- * walks, which have a pace.
+ * walks, which have a pace, and the plan's own.
  */
 public enum WorkTask {
   MEET_MARKER("call for the marks, photograph them"),
@@ -12,6 +12,9 @@ public enum WorkTask {
   FILL_EARTH("fill and tamp by hand"),
   CUT_EDGE("cut edge"),
   SET_EDGING("set edging"),
+  DIG_TRENCH("dig and fill trenches for pipe"),
+  LAY_PIPE("lay pipe in trenches"),
+  SET_FITTING("set fittings of pipe"),
   BUILD_FRAMES("saw and set frames"),
   SET_POSTS("set posts"),
   STRETCH_WIRE("stretch wire"),
@@ -34,6 +37,8 @@ public enum WorkTask {
   LAY_DRIPLINE("lay drip line"),
   CLOSE_ENDS("flush and close ends"),
   CLEAN_UP("rake level and clean up"),
+  /** A task of the plan's own, which brings its name and its hours. */
+  OWN("own tasks"),
   VISIT("visit through the first season");
 
   private final String title;

@@ -84,11 +84,6 @@ public final class CuttingStock {
   /** A board with its pieces, while the list is sought. */
   record Board(int stock, int cost, int[] pieces) {}
 
-  /** The fewest boards of one length. */
-  public static CutList solve(long stockNm, long kerfNm, List<Demand> demands) {
-    return solve(List.of(stockNm), kerfNm, demands);
-  }
-
   /** The least length of boards of the given lengths. */
   public static CutList solve(List<Long> stocksNm, long kerfNm, List<Demand> demands) {
     long[] stocks = stocksNm.stream().mapToLong(v -> v).sorted().distinct().toArray();

@@ -9,6 +9,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 
@@ -22,6 +23,11 @@ public final class LoadTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(YardFacts.LOADS);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
   }
 
   @Override

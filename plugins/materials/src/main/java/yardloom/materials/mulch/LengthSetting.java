@@ -22,7 +22,9 @@ public enum LengthSetting {
   ANNUAL_COMPOST("compost annual", 3, 0, 24, Practice.ANNUAL_COMPOST),
   TRUNK_GAP("gaps trunk", 6, 0, 36, Practice.TREE_CHIPS),
   WALL_GAP("gaps wall", 12, 0, 60, Practice.WALL),
-  EDGE_TAPER("chips edgeTaper", 0, 0, 60, Practice.TAPER);
+  EDGE_TAPER("chips edgeTaper", 0, 0, 60, Practice.TAPER),
+  GROUND_MULCH("chips ground", 4, 0, 24, Practice.GROUND),
+  GROUND_COMPOST("compost ground", 0, 0, 24, Practice.NO_COMPOST);
 
   private final String word;
   private final Length fallback;
@@ -93,6 +95,9 @@ public enum LengthSetting {
             "North Carolina State University Extension",
             0,
             "");
+    static final Source GROUND =
+        Source.commonPractice("4 in of chips over cardboard on lawn that is not planted");
+    static final Source NO_COMPOST = Source.commonPractice("no compost where nothing is planted");
     static final Source TAPER = Source.commonPractice("edges cut square against an edging");
   }
 }

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import yardloom.facts.LocalRule;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Say;
 
 /** What the sheets warn of when ground is mulched or dug. */
 public final class MaterialCautions {
@@ -28,28 +30,33 @@ public final class MaterialCautions {
     }
     cautions.add(
         new Caution(
-            "Fresh chips and compost are dusty and a deep pile heats up: wet them before moving,"
-                + " wear gloves and a dust mask, keep piles away from walls, lift with the legs.",
-            Source.commonPractice("handling of chips and compost")));
+                "Chips and compost are dusty and deep heaps heat up: wet them, wear gloves and a mask,"
+                    + " keep heaps off walls.",
+                Source.commonPractice("handling of chips and compost"))
+            .on(SheetPage.MATERIALS));
     if (!plan.all(Element.Building.class).isEmpty()) {
       cautions.add(
           new Caution(
-              "Keep soil and mulch 6 in below siding and away from vents; mulch against a"
-                  + " foundation hides termites.",
-              Source.read("ENY-832", "University of Florida IFAS Extension", 0, "figure 1")));
+                  Say.inText(
+                      "Keep soil and mulch {6 in} below siding and off vents; against a foundation it"
+                          + " hides termites.",
+                      plan.info().units()),
+                  Source.read("ENY-832", "University of Florida IFAS Extension", 0, "figure 1"))
+              .on(SheetPage.MATERIALS));
     }
     boolean cardboard =
         !plan.attributes().get(MulchSettings.KEY).map(MulchSettings::chipsOnly).orElse(false);
     if (cardboard) {
       cautions.add(
           new Caution(
-              "Cardboard forms an interface that slows water and air and does not suit every site;"
-                  + " wet it through, and leave it out on wet or compacted ground.",
-              Source.read(
-                  "Sheet mulching, aka lasagna composting",
-                  "Oregon State University Extension",
-                  0,
-                  "")));
+                  "Cardboard slows water and air: wet it through, and leave it out on wet or compacted"
+                      + " ground.",
+                  Source.read(
+                      "Sheet mulching, aka lasagna composting",
+                      "Oregon State University Extension",
+                      0,
+                      ""))
+              .on(SheetPage.MATERIALS));
     }
     return cautions;
   }

@@ -8,6 +8,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.BedScope;
+import yardloom.kernel.scope.GroundScope;
 import yardloom.kernel.scope.PathScope;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.scope.TreeScope;
@@ -49,6 +50,8 @@ public final class MulchWords {
           Length perennial,
       @Opt(name = "annual", help = "depth on annual beds", fallback = "2 in") Length annual,
       @Opt(name = "path", help = "depth on paths", fallback = "4 in") Length path,
+      @Opt(name = "ground", help = "depth on ground mulched whole", fallback = "4 in")
+          Length ground,
       @Opt(name = "treeRing", help = "depth over tree roots", fallback = "4 in") Length treeRing,
       @Opt(name = "ringWidth", help = "width of that ring from the trunk", fallback = "36 in")
           Length ringWidth,
@@ -59,6 +62,7 @@ public final class MulchWords {
     mulch.set(LengthSetting.PERENNIAL_MULCH, perennial);
     mulch.set(LengthSetting.ANNUAL_MULCH, annual);
     mulch.set(LengthSetting.PATH_MULCH, path);
+    mulch.set(LengthSetting.GROUND_MULCH, ground);
     mulch.set(LengthSetting.TREE_RING_MULCH, treeRing);
     mulch.set(LengthSetting.TREE_RING_WIDTH, ringWidth);
     mulch.set(LengthSetting.EDGE_TAPER, edgeTaper);
@@ -73,6 +77,8 @@ public final class MulchWords {
       @Opt(name = "perennial", help = "depth on perennial beds", fallback = "1 in")
           Length perennial,
       @Opt(name = "annual", help = "depth on annual beds", fallback = "3 in") Length annual,
+      @Opt(name = "ground", help = "depth on ground mulched whole", fallback = "none")
+          Length ground,
       @Opt(
               name = "pocket",
               help = "for each plant of a perennial bed",
@@ -80,6 +86,7 @@ public final class MulchWords {
           Volume pocket) {
     mulch.set(LengthSetting.PERENNIAL_COMPOST, perennial);
     mulch.set(LengthSetting.ANNUAL_COMPOST, annual);
+    mulch.set(LengthSetting.GROUND_COMPOST, ground);
     mulch.pocket(pocket);
   }
 
@@ -131,6 +138,25 @@ public final class MulchWords {
   public static void mulch(
       PathScope path, @Arg(name = "depth", help = "depth as laid; zero for none") Length depth) {
     setDepth(path.element(), GroundKeys.MULCH_DEPTH, "mulch", depth, path.place());
+  }
+
+  @Verb(help = "Sets the depth of chips on this ground, as laid.", example = "mulch 5.inch")
+  public static void mulch(
+      GroundScope ground,
+      @Arg(name = "depth", help = "depth as laid; zero for none") Length depth) {
+    setDepth(ground.element(), GroundKeys.MULCH_DEPTH, "mulch", depth, ground.place());
+  }
+
+  @Verb(help = "Sets the depth of compost on this ground.", example = "compost 1.inch")
+  public static void compost(
+      GroundScope ground,
+      @Arg(name = "depth", help = "depth as laid; zero for none") Length depth) {
+    setDepth(ground.element(), GroundKeys.COMPOST_DEPTH, "compost", depth, ground.place());
+  }
+
+  @Verb(help = "Lays no cardboard under this ground.", example = "noCardboard()")
+  public static void noCardboard(GroundScope ground) {
+    ground.element().attributes().add(GroundKeys.NO_CARDBOARD, true, ground.place());
   }
 
   @Verb(help = "Sets the depth of compost on this bed.", example = "compost 3.inch")

@@ -14,11 +14,11 @@ import yardloom.kernel.unit.Volume;
  * In which lifts the chips of one surface come, from the ground up.
  *
  * <p>Cardboard is covered the day it is laid, and nothing is planted or laid through chips that
- * would have to be parted again. So paths get all of theirs with the cardboard; ground that compost
- * covers, and ground without cardboard, gets all of its chips last, after planting and dripline;
- * cardboard without compost gets a first lift of 2 in (at most half the depth) with it and the rest
- * last. Lifts share the volume as they share the depth, since both taper over the same width, and
- * add up to it.
+ * would have to be parted again. So paths and ground mulched whole, where nothing is planted, get
+ * all of theirs with the cardboard; ground that compost covers, and ground without cardboard, gets
+ * all of its chips last, after planting and dripline; cardboard without compost gets a first lift
+ * of 2 in (at most half the depth) with it and the rest last. Lifts share the volume as they share
+ * the depth, since both taper over the same width, and add up to it.
  *
  * <p>References: common practice of sheet mulching; no publication is needed.
  */
@@ -43,7 +43,7 @@ final class ChipLifts {
       boolean covered,
       Derived<Length> depth,
       Derived<Volume> volume) {
-    if (kind == SurfaceKind.PATH) {
+    if (kind == SurfaceKind.PATH || kind == SurfaceKind.MULCHED_GROUND) {
       return List.of(Course.bulk(Material.WOOD_CHIPS, WorkPhase.SHEET, depth, volume));
     }
     if (!sheeted || covered) {

@@ -20,10 +20,14 @@ import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 
-/** Sections through every different stack of the plan, side by side, to scale. */
+/** Sections through every different stack of the plan, in rows of four, to scale. */
 public final class SectionFigure {
   private static final double WIDTH_M = 0.6;
-  private static final double GAP_M = 0.45;
+  private static final double GAP_M = 0.55;
+  private static final int IN_A_ROW = 4;
+
+  // The name under a section, and the notes of the row below that stand above its top layer.
+  private static final double BETWEEN_ROWS_M = 0.25;
   private static final double SOIL_M = 0.15;
   // Cardboard is 4 mm thick; drawn thicker, or a print at 1:10 would not show it.
   private static final double CARD_M = 0.008;
@@ -34,6 +38,7 @@ public final class SectionFigure {
       Style.filled("section-soil", "#e9dfd0").hatched(Hatch.DIAGONAL).outlined(Palette.INK, 0.25);
   private static final Style CARD =
       Style.filled("section-cardboard", "#4a3c28").outlined(Palette.INK, 0.18);
+  private static final Style BASE = Style.line("section-base", Palette.MUTED, 0.18);
   private static final Map<Material, Style> STYLES = new EnumMap<>(Material.class);
 
   static {
@@ -65,10 +70,13 @@ public final class SectionFigure {
 
   public static Panel.Figure of(List<Surface> surfaces, UnitSystem units) {
     SectionFigure figure = new SectionFigure(units);
-    double x = 0;
-    for (Map.Entry<String, List<Surface>> stack : Stacks.of(surfaces, units).entrySet()) {
-      figure.stack(x, stack.getKey(), stack.getValue().get(0));
-      x += WIDTH_M + GAP_M;
+    List<Surface> different =
+        Stacks.of(surfaces, units).values().stream().map(alike -> alike.get(0)).toList();
+    double floor = 0;
+    for (int from = 0; from < different.size(); from += IN_A_ROW) {
+      List<Surface> row = different.subList(from, Math.min(from + IN_A_ROW, different.size()));
+      floor -= from == 0 ? 0 : SOIL_M + BETWEEN_ROWS_M + highest(row);
+      figure.row(row, floor);
     }
     List<LegendEntry> legend = new ArrayList<>();
     for (Material material : Material.values()) {
@@ -76,19 +84,42 @@ public final class SectionFigure {
     }
     legend.add(LegendEntry.area("soil, not tilled", SOIL));
     double scale = units == UnitSystem.US ? 12 : 10;
-    return new Panel.Figure("Sections through the stacks", figure.marks, legend, 90, scale);
+    return new Panel.Figure("Mulch build-up sections", figure.marks, legend, 90, scale);
   }
 
-  private void stack(double x, String key, Surface surface) {
-    layer(x, -SOIL_M, SOIL_M, SOIL, "soil");
-    lowestNote = -1;
-    double y = 0;
+  private static double highest(List<Surface> row) {
+    return row.stream().mapToDouble(SectionFigure::heightM).max().orElse(0);
+  }
+
+  private static double heightM(Surface surface) {
+    return surface.courses().stream()
+        .mapToDouble(c -> c.depth().map(d -> d.value().metres()).orElse(CARD_M))
+        .sum();
+  }
+
+  /** Sections from left to right on one line, which keeps room for the notes of the last. */
+  private void row(List<Surface> row, double floor) {
+    double end = row.size() * (WIDTH_M + GAP_M);
+    marks.add(
+        new Mark.Stroke(
+            Line.between(Point.metres(0, floor - SOIL_M), Point.metres(end, floor - SOIL_M)),
+            BASE,
+            "base"));
+    for (int i = 0; i < row.size(); i++) {
+      stack(i * (WIDTH_M + GAP_M), floor, row.get(i));
+    }
+  }
+
+  private void stack(double x, double floor, Surface surface) {
+    layer(x, floor - SOIL_M, SOIL_M, SOIL, "soil");
+    lowestNote = floor - 1;
+    double y = floor;
     for (Course course : surface.courses()) {
       y += course(x, y, course);
     }
     marks.add(
         new Mark.Label(
-            Point.metres(x + WIDTH_M / 2, -SOIL_M - 0.05),
+            Point.metres(x + WIDTH_M / 2, floor - SOIL_M - 0.05),
             surface.kind().title(),
             2.5,
             true,

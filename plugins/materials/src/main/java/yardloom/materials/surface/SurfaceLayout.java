@@ -27,13 +27,13 @@ import yardloom.materials.mulch.MulchSettings;
 import yardloom.materials.mulch.Weed;
 
 /**
- * The surfaces of a plan: every path, tree ring and bed without what wins over it, so that no
- * ground is counted twice.
+ * The surfaces of a plan: every path, tree ring, bed and mulched ground without what wins over it,
+ * so that no ground is counted twice.
  *
  * <p>Hard things (buildings with the strip along their walls, structures, paving, tree trunks with
- * the gap about them) win over everything; then paths over tree rings over beds; among equals the
- * first by name wins. What is left of nothing is left out. The strip along a wall and the gap at a
- * trunk are sourced in {@link LengthSetting}.
+ * the gap about them) win over everything; then paths over tree rings over beds over ground mulched
+ * whole; among equals the first by name wins. What is left of nothing is left out. The strip along
+ * a wall and the gap at a trunk are sourced in {@link LengthSetting}.
  *
  * <p>References: plane geometry; no publication is needed.
  */
@@ -99,6 +99,15 @@ public final class SurfaceLayout {
           bedMulch(bed),
           compost(bed, annual));
     }
+    for (Element.MulchedGround ground : plan.all(Element.MulchedGround.class)) {
+      add(
+          ground,
+          SurfaceKind.MULCHED_GROUND,
+          ground.shape(),
+          depth(ground, LengthSetting.GROUND_MULCH),
+          given(
+              ground, GroundKeys.COMPOST_DEPTH, LengthSetting.GROUND_COMPOST, "compost depth of "));
+    }
     surfaces.sort(Comparator.comparing(Surface::kind).thenComparing(Surface::of));
     return List.copyOf(surfaces);
   }
@@ -141,14 +150,17 @@ public final class SurfaceLayout {
     add(tree, SurfaceKind.TREE_RING, ring, depth(tree, LengthSetting.TREE_RING_MULCH), null);
   }
 
-  /** The beds in which chips would lie deeper than roots bear. */
+  /** The beds and ground in which chips would lie deeper than roots bear. */
   private Shape deeplyMulched() {
     Length bearable = settings.length(LengthSetting.TREE_RING_MULCH).value();
-    return Shape.union(
-        plan.all(Element.Bed.class).stream()
-            .filter(bed -> bedMulch(bed).value().compareTo(bearable) > 0)
-            .map(Element.Bed::shape)
-            .toList());
+    List<Shape> deep = new ArrayList<>();
+    plan.all(Element.Bed.class).stream()
+        .filter(bed -> bedMulch(bed).value().compareTo(bearable) > 0)
+        .forEach(bed -> deep.add(bed.shape()));
+    plan.all(Element.MulchedGround.class).stream()
+        .filter(g -> depth(g, LengthSetting.GROUND_MULCH).value().compareTo(bearable) > 0)
+        .forEach(g -> deep.add(g.shape()));
+    return Shape.union(deep);
   }
 
   private Derived<Length> bedMulch(Element.Bed bed) {

@@ -31,6 +31,7 @@ public final class SurfacePainter implements Painter {
     STYLES.put(SurfaceKind.PATH, style("mulch-path", Hatch.CHIPS));
     STYLES.put(SurfaceKind.TREE_RING, style("mulch-tree-ring", Hatch.CROSS));
     STYLES.put(SurfaceKind.PERENNIAL_BED, style("mulch-perennial", Hatch.SPARSE_DOTS));
+    STYLES.put(SurfaceKind.MULCHED_GROUND, style("mulch-ground", Hatch.DOTS));
     STYLES.put(SurfaceKind.ANNUAL_BED, style("mulch-annual", Hatch.HORIZONTAL));
   }
 
@@ -77,10 +78,10 @@ public final class SurfacePainter implements Painter {
     return legend;
   }
 
-  /** Paths carry their own pattern already. */
+  /** Paths and ground mulched whole carry their own pattern already. */
   private static List<Surface> shown(Facts facts) {
     return facts.all(YardFacts.SURFACES).stream()
-        .filter(s -> s.kind() != SurfaceKind.PATH)
+        .filter(s -> s.kind() != SurfaceKind.PATH && s.kind() != SurfaceKind.MULCHED_GROUND)
         .toList();
   }
 

@@ -14,6 +14,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Volume;
@@ -28,6 +29,11 @@ public final class TakeOffTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(YardFacts.SURFACES, YardFacts.MULCH_TOTALS, Pockets.FACT);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
   }
 
   @Override
@@ -80,7 +86,7 @@ public final class TakeOffTable implements TableMaker {
     return table
         .note(
             "Depths as laid. Ground claimed twice is counted once: hard surfaces, wall strips and"
-                + " trunk gaps first, then paths, tree rings, beds.")
+                + " trunk gaps first, then paths, tree rings, beds, ground mulched whole.")
         .build();
   }
 

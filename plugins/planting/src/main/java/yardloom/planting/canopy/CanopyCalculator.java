@@ -1,8 +1,12 @@
 package yardloom.planting.canopy;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
 import yardloom.facts.Obstacle;
 import yardloom.facts.Obstacle.Stage;
 import yardloom.facts.YardFacts;
@@ -23,6 +27,12 @@ import yardloom.planting.placing.Planting;
  * above 3 ft is one block over the discs of its spread, from the ground to its height; crowns that
  * touch make one even block.
  *
+ * <p>More than {@value #FEW} plants are one block over the ground they stand on, whether they touch
+ * or not: the hull of their discs, kept as far from the edge of their ground as crowns keep. Where
+ * crowns fill only a part of a row's side, the block lets the light of the rest through: a beam
+ * through one row meets that part of leaves, a lower beam through more rows meets more. One body
+ * for each of a thousand plants would be asked of every cell of the sun's grid.
+ *
  * <p>Trees are plan elements and cast their shade through the plan; this adds none for them. A
  * block shades somewhat more than the plants it stands for. Light that passes: 0.3 in leaf, 0.7
  * without leaves, 1 where the plant dies back or is not there (from memory, unverified). Leaf
@@ -33,6 +43,9 @@ import yardloom.planting.placing.Planting;
 public final class CanopyCalculator implements Calculator {
   /** Below this height a plant is not counted as an obstacle. */
   public static final Length LOW = Length.feet(3);
+
+  /** Up to so many plants every crown that stands free has a body of its own. */
+  static final int FEW = 50;
 
   private static final int SIDES = 12;
   private static final double EVEN = 1.2;
@@ -70,10 +83,10 @@ public final class CanopyCalculator implements Calculator {
             new Obstacle(
                 p.bed().id(),
                 Obstacle.Form.PRISM,
-                block(p.at(), radius),
+                p.at().size() > FEW ? oneBlock(p, radius) : block(p.at(), radius),
                 Length.ZERO,
                 height,
-                passes(p.plant(), south),
+                passes(p.plant(), south, p.at().size() > FEW ? filled(p, radius) : 1),
                 stage));
       }
     }
@@ -100,6 +113,25 @@ public final class CanopyCalculator implements Calculator {
     return Shape.union(parts);
   }
 
+  /** The hull of all discs, as far inside the edge of the ground as the crowns are. */
+  private static Shape oneBlock(Planting p, Length radius) {
+    List<Shape> corners = hull(p.at()).stream().map(c -> disc(c, radius)).toList();
+    Shape hull = Shape.of(Shape.union(corners).jts().convexHull());
+    return hull.and(p.ground().grown(radius.minus(p.spacing().div(2))));
+  }
+
+  private static List<Point> hull(List<Point> at) {
+    Coordinate[] places = at.stream().map(Point::coordinate).toArray(Coordinate[]::new);
+    Coordinate[] corners =
+        new ConvexHull(places, new GeometryFactory()).getConvexHull().getCoordinates();
+    return Arrays.stream(corners).map(c -> Point.metres(c.x, c.y)).toList();
+  }
+
+  /** What of a row's side its crowns fill. */
+  private static double filled(Planting p, Length radius) {
+    return Math.min(1, radius.times(2).ratioTo(p.spacing()));
+  }
+
   /** A regular polygon of the disc's area. */
   private static Shape disc(Point centre, Length radius) {
     double corner = 2 * Math.PI / SIDES;
@@ -114,7 +146,7 @@ public final class CanopyCalculator implements Calculator {
     return Shape.polygon(ring);
   }
 
-  private static List<Double> passes(Plant plant, boolean south) {
+  private static List<Double> passes(Plant plant, boolean south, double filled) {
     double winter =
         switch (plant.season()) {
           case EVERGREEN -> IN_LEAF;
@@ -124,7 +156,7 @@ public final class CanopyCalculator implements Calculator {
     List<Double> months = new ArrayList<>();
     for (int m = 0; m < 12; m++) {
       boolean summer = m >= 4 && m <= 9;
-      months.add(summer != south ? IN_LEAF : winter);
+      months.add(1 - filled * (1 - (summer != south ? IN_LEAF : winter)));
     }
     return months;
   }

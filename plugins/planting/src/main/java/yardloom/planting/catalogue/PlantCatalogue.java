@@ -1,5 +1,6 @@
 package yardloom.planting.catalogue;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -106,6 +107,16 @@ public final class PlantCatalogue {
     Map<String, T> found = new TreeMap<>();
     for (DataRow row : DataTable.shipped(beside, table).rows()) {
       found.put(nameIn(row), reader.apply(row));
+    }
+    return found;
+  }
+
+  /** The same of tables with several rows for a plant, in their order. */
+  public static <T> Map<String, List<T>> listsByPlant(
+      Class<?> beside, String table, Function<DataRow, T> reader) {
+    Map<String, List<T>> found = new TreeMap<>();
+    for (DataRow row : DataTable.shipped(beside, table).rows()) {
+      found.computeIfAbsent(nameIn(row), k -> new ArrayList<>()).add(reader.apply(row));
     }
     return found;
   }

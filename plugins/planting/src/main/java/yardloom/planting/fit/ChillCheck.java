@@ -18,6 +18,9 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.suit.rule.ChillRule;
+import yardloom.planting.suit.rule.Suits;
+import yardloom.planting.traits.ChillNeeds;
 
 /**
  * Says which fruit lacks winter chill: trees by what the plan says of them, kinds by the catalogue.
@@ -66,42 +69,14 @@ public final class ChillCheck implements Check {
   }
 
   private Optional<Finding> judge(String plant, ChillNeeds.Need need, double hours) {
-    if (hours < need.low()) {
-      return Optional.of(
-          Finding.of(
-              id(),
-              Severity.WARNING,
-              asks(plant, need) + here(hours),
-              "choose a variety that is bred for little chill, or another kind",
-              need.source()));
-    }
-    if (need.high().isPresent() && hours < need.high().getAsDouble()) {
-      return Optional.of(
-          Finding.of(
-              id(),
-              Severity.NOTE,
-              asks(plant, need) + here(hours),
-              String.format(Locale.ROOT, "choose a variety that asks for %.0f h or less", hours),
-              need.source()));
-    }
-    return Optional.empty();
-  }
-
-  private static String asks(String plant, ChillNeeds.Need need) {
-    return need.high().isPresent()
-        ? String.format(
-            Locale.ROOT,
-            "%s asks for %.0f to %.0f h of winter chill by variety",
-            plant,
-            need.low(),
-            need.high().getAsDouble())
-        : String.format(
-            Locale.ROOT, "%s asks for %.0f h of winter chill or more", plant, need.low());
-  }
-
-  private static String here(double hours) {
-    return String.format(
-        Locale.ROOT, "; a usual winter here has about %.0f h below 45 °F (7 °C)", hours);
+    return ChillRule.judge(need, hours)
+        .map(
+            reason ->
+                Reasons.finding(
+                    id(),
+                    reason.suits() == Suits.DOES_NOT_FIT ? Severity.WARNING : Severity.NOTE,
+                    plant,
+                    reason));
   }
 
   private Finding lacking(double hours, Entry<Double> need) {
@@ -109,7 +84,7 @@ public final class ChillCheck implements Check {
         id(),
         Severity.WARNING,
         String.format(Locale.ROOT, "it asks for %.0f h of winter chill", need.value())
-            + here(hours),
+            + ChillRule.here(hours),
         "choose a variety that needs less chill",
         CULTIVARS);
   }

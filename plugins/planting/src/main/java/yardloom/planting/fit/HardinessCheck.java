@@ -13,6 +13,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.suit.rule.ColdRule;
 
 /**
  * Says which plants the winter of the site's hardiness zone kills. Each kind is named once, where
@@ -39,25 +40,12 @@ public final class HardinessCheck implements Check {
     FirstPlanted.of(facts.get(PlantPlaces.KEY))
         .forEach(
             (plant, first) ->
-                ColdLimits.of(plant)
-                    .filter(limit -> site.get().zone() < limit.coldest())
-                    .ifPresent(limit -> found.add(first.on(tender(plant, limit, site.get())))));
+                ColdRule.judge(plant, site.get())
+                    .ifPresent(
+                        reason ->
+                            found.add(
+                                first.on(
+                                    Reasons.finding(id(), Severity.WARNING, plant, reason)))));
     return found;
-  }
-
-  private Finding tender(String plant, ColdLimits.Limit limit, Hardiness site) {
-    return Finding.of(
-        id(),
-        Severity.WARNING,
-        plant
-            + " winters in zone "
-            + limit.coldest()
-            + " and warmer; this yard lies in zone "
-            + site.text()
-            + " ("
-            + site.source().cite()
-            + ")",
-        "choose a hardier kind or variety, or grow it in a pot that winters indoors",
-        limit.source());
   }
 }

@@ -2,7 +2,6 @@ package yardloom.planting.fit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.ClimateNormals;
@@ -15,6 +14,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Temperature;
 import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.suit.rule.HeatRule;
 
 /** Says which plants suffer in the hottest month of the climate, whatever its winters are like. */
 public final class HeatCheck implements Check {
@@ -39,32 +39,11 @@ public final class HeatCheck implements Check {
     FirstPlanted.of(facts.get(PlantPlaces.KEY))
         .forEach(
             (plant, first) ->
-                HeatLimits.of(plant)
-                    .filter(limit -> hottest.get().compareTo(limit.day()) >= 0)
+                HeatRule.judge(plan, plant, hottest.get())
                     .ifPresent(
-                        limit -> found.add(first.on(tooHot(plan, plant, limit, hottest.get())))));
+                        reason ->
+                            found.add(
+                                first.on(Reasons.finding(id(), Severity.NOTE, plant, reason)))));
     return found;
-  }
-
-  private Finding tooHot(Plan plan, String plant, HeatLimits.Limit limit, Temperature hottest) {
-    return Finding.of(
-        id(),
-        Severity.NOTE,
-        plant
-            + " suffers where days reach "
-            + both(plan, limit.day())
-            + "; those of the hottest month here reach "
-            + both(plan, hottest)
-            + " on the mean",
-        "give it shade in the afternoon, or a kind that bears before or after the heat",
-        limit.source());
-  }
-
-  private static String both(Plan plan, Temperature t) {
-    return plan.info()
-        .units()
-        .both(
-            String.format(Locale.ROOT, "%.0f °F", t.fahrenheit()),
-            String.format(Locale.ROOT, "%.0f °C", t.celsius()));
   }
 }

@@ -10,6 +10,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
+import yardloom.planting.suit.rule.JugloneNearRule;
 
 /**
  * Flags plants that suffer from juglone within 60 ft of a tree whose roots give it off.
@@ -20,9 +21,6 @@ import yardloom.planting.placing.Planting;
  * revised May 2005 (tomatoes, eggplant, peppers).
  */
 final class JugloneRule {
-  /** The distance from which nothing is flagged. */
-  static final Length LIMIT = Length.feet(60);
-
   /** A tree that gives off juglone, and how far a plant stands from it. */
   private record Near(Planting.Specimen tree, Length distance) {}
 
@@ -39,7 +37,7 @@ final class JugloneRule {
               .min(Comparator.comparing(Near::distance));
       if (nearest.isPresent()
           && p.plant().juglone().isPresent()
-          && nearest.get().distance().compareTo(LIMIT) < 0) {
+          && nearest.get().distance().compareTo(JugloneNearRule.LIMIT) < 0) {
         found.add(
             Finding.of(
                     id,
@@ -50,7 +48,7 @@ final class JugloneRule {
                         + " from a "
                         + nearest.get().tree().plant().name()
                         + ", whose roots poison it",
-                    "keep it at least " + PlantingChecks.both(plan, LIMIT) + " away",
+                    "keep it at least " + PlantingChecks.both(plan, JugloneNearRule.LIMIT) + " away",
                     p.plant().juglone().get())
                 .about(p.bed().id(), p.place()));
       }

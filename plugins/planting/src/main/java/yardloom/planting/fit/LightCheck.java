@@ -14,6 +14,7 @@ import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.planting.suit.rule.LightRule;
 
 /**
  * Names beds whose sun does not suit their plants, with hours and class. What full sun and shade
@@ -23,8 +24,6 @@ import yardloom.kernel.plan.Plan;
  * least four hours of direct sun).
  */
 public final class LightCheck implements Check {
-  private static final double HALF_DAY_HOURS = 4;
-
   @Override
   public String id() {
     return "planting.light";
@@ -41,27 +40,10 @@ public final class LightCheck implements Check {
     List<Finding> found = new ArrayList<>();
     for (LightNeed need : facts.all(YardFacts.LIGHT_NEEDS)) {
       sun.flatMap(s -> s.of(need.in()))
-          .filter(p -> !suits(need.amount(), p, sun.get()))
+          .filter(p -> !LightRule.suits(need.amount(), p, sun.get()))
           .ifPresent(p -> found.add(finding(need, p, sun.get())));
     }
     return found;
-  }
-
-  private static boolean suits(LightNeed.Amount amount, SunHours.Place place, SunHours sun) {
-    List<String> classes = sun.classes();
-    return switch (amount) {
-      case FULL_SUN -> place.lightClass().equals(classes.get(0));
-      case HALF_DAY -> place.season().hours() >= HALF_DAY_HOURS;
-      case SUN_OR_PART_SHADE -> !place.lightClass().equals(classes.get(classes.size() - 1));
-    };
-  }
-
-  private static String asks(LightNeed.Amount amount) {
-    return switch (amount) {
-      case FULL_SUN -> "full sun";
-      case HALF_DAY -> String.format(Locale.ROOT, "%.0f h of direct sun a day", HALF_DAY_HOURS);
-      case SUN_OR_PART_SHADE -> "sun or part shade";
-    };
   }
 
   private Finding finding(LightNeed need, SunHours.Place place, SunHours sun) {
@@ -72,12 +54,14 @@ public final class LightCheck implements Check {
                 Locale.ROOT,
                 "%s asks for %s; this place has %.1f h of direct sun a day from %s: %s (scheme %s)",
                 need.plant(),
-                asks(need.amount()),
+                LightRule.asks(need.amount()),
                 place.season().hours(),
                 sun.season(),
                 place.lightClass(),
                 sun.scheme()),
-            "choose a plant for less sun, or a sunnier place",
+            need.amount() == LightNeed.Amount.PART_SHADE_OR_SHADE
+                ? "choose a plant for full sun, or a shadier place"
+                : "choose a plant for less sun, or a sunnier place",
             need.source())
         .about(need.in(), need.place());
   }

@@ -8,6 +8,7 @@ import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Choices;
@@ -27,6 +28,11 @@ public final class PlantTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(PlantPlaces.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
   }
 
   @Override

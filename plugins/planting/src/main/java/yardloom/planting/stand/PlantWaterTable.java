@@ -9,6 +9,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.planting.catalogue.Crop;
@@ -25,6 +26,11 @@ public final class PlantWaterTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(PlantPlaces.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
   }
 
   @Override

@@ -118,7 +118,10 @@ public final class StandCalculator implements Calculator {
     return plant
         .crop()
         .roots()
-        .map(r -> new Stand.Roots(r.low(), r.easyShare(), plant.cropSource()));
+        .map(
+            r ->
+                new Stand.Roots(
+                    r.low(), r.easyShare(), plant.cropSource(), plant.season().isAnnual()));
   }
 
   private static Optional<Derived<Length>> drills(Planting p) {

@@ -63,7 +63,7 @@ public final class WindowCalculator implements Calculator {
     }
   }
 
-  private static Place place(Optional<ClimateNormals> climate) {
+  static Place place(Optional<ClimateNormals> climate) {
     if (climate.isEmpty()) {
       return new Place(true, true);
     }
@@ -83,9 +83,16 @@ public final class WindowCalculator implements Calculator {
           new PlantingWindow.Period(
               rule.time().how(),
               day(rule.time().from(), rule.source(), frost),
-              day(rule.time().until(), rule.source(), frost)));
+              isShort(rule, frost)
+                  ? day(rule.time().from(), rule.source(), frost)
+                  : day(rule.time().until(), rule.source(), frost)));
     }
     return new PlantingWindow(plant.name(), plant.phase(), periods);
+  }
+
+  /** Whether even what is planted on the first day does not ripen before the frost. */
+  static boolean isShort(PlantingRules.Rule rule, FrostDates frost) {
+    return rule.time().shortBy(frost.lastOfSpring().value(), frost.firstOfFall().value()) > 0;
   }
 
   private static Derived<MonthDay> day(Offset offset, Source source, FrostDates frost) {

@@ -104,7 +104,9 @@ class PlantCatalogueTest {
     Map<String, String> genera = new TreeMap<>();
     for (Plant plant : catalogue.all()) {
       assertTrue(plant.family().matches("[A-Z][a-z]+aceae"), plant.name());
-      assertFalse(old.contains(plant.family()), plant.name());
+      // Honeysuckles kept that name when elders left it.
+      boolean kept = plant.botanical().startsWith("Lonicera");
+      assertFalse(old.contains(plant.family()) && !kept, plant.name());
       String genus = plant.botanical().split(" ")[0];
       String other = genera.putIfAbsent(genus, plant.family());
       assertTrue(other == null || other.equals(plant.family()), plant.name());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
+import yardloom.facts.work.SheetPage;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.DimensionText;
 import yardloom.kernel.draw.Layer;
@@ -104,6 +105,6 @@ public final class DimensionPainter implements Painter {
 
   @Override
   public Set<SheetUse> uses() {
-    return Set.of(WorkPhase.STAKE);
+    return Set.of(WorkPhase.STAKE, SheetPage.LAYOUT);
   }
 }

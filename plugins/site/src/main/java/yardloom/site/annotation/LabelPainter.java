@@ -14,7 +14,9 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.TableFormat;
 import yardloom.site.built.StructurePainter;
+import yardloom.site.element.Covering;
 import yardloom.site.element.Show;
+import yardloom.site.remark.HiddenLabels;
 
 /**
  * Names of elements that every drawing of the yard shows; beds with their area. What only some
@@ -34,7 +36,12 @@ public final class LabelPainter implements Painter {
     TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
     List<Mark> marks = new ArrayList<>();
     for (Element element : plan.elements()) {
-      label(element, format, marks);
+      if (HiddenLabels.shows(plan, element)) {
+        label(element, format, marks);
+      }
+    }
+    for (Element.MulchedGround ground : plan.all(Element.MulchedGround.class)) {
+      inside(bare(plan, ground), Show.name(ground), 3, marks);
     }
     return marks;
   }
@@ -63,6 +70,18 @@ public final class LabelPainter implements Painter {
     } else if (element instanceof Element.Fence fence) {
       marks.add(text(fence.line().middle(), Show.name(fence), 3, Anchor.NEAR));
     }
+  }
+
+  /** Where its name stands on nothing else. */
+  private static Shape bare(Plan plan, Element.MulchedGround ground) {
+    return ground
+        .shape()
+        .minus(
+            Shape.union(
+                Covering.elements(plan).stream()
+                    .filter(e -> !(e instanceof Element.MulchedGround))
+                    .map(Element::shape)
+                    .toList()));
   }
 
   private static void inside(Shape shape, String text, int rank, List<Mark> marks) {

@@ -26,7 +26,8 @@ final class LotDistances {
 
   /** What a dimension line runs across without harm. */
   private static final Set<ElementKind> LINES_PASS =
-      EnumSet.of(ElementKind.BUILDING, ElementKind.ROOF, ElementKind.FENCE);
+      EnumSet.of(
+          ElementKind.BUILDING, ElementKind.ROOF, ElementKind.FENCE, ElementKind.MULCHED_GROUND);
 
   /** What it may run across, though free ground is better. */
   private static final Set<ElementKind> LINES_MAY_CROSS =

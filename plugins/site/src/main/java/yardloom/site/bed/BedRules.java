@@ -12,6 +12,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
+import yardloom.site.country.DigCalls;
 import yardloom.site.element.Covering;
 import yardloom.site.element.Show;
 import yardloom.site.element.Sources;
@@ -31,7 +32,9 @@ public final class BedRules {
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       for (int i : nearby.to(bed.shape(), Length.ZERO)) {
         Element other = others.get(i);
-        boolean counted = other instanceof Element.Bed && other.id().compareTo(bed.id()) >= 0;
+        boolean counted =
+            other instanceof Element.MulchedGround
+                || other instanceof Element.Bed && other.id().compareTo(bed.id()) >= 0;
         if (!counted) {
           overlap(plan, bed, other, findings);
         }
@@ -59,7 +62,10 @@ public final class BedRules {
     List<Finding> findings = new ArrayList<>();
     for (Element.KeepOut keepOut : plan.all(Element.KeepOut.class)) {
       for (Element element : Covering.elements(plan)) {
-        boolean passable = element instanceof Element.Path || element instanceof Element.Fence;
+        boolean passable =
+            element instanceof Element.Path
+                || element instanceof Element.Fence
+                || element instanceof Element.MulchedGround;
         Shape both = element.shape().and(keepOut.shape());
         if (!passable && both.area().compareTo(TRIFLE) > 0) {
           findings.add(
@@ -99,8 +105,9 @@ public final class BedRules {
                           + utility.carries()
                           + ") on "
                           + Show.area(plan, both.area()),
-                      "have buried lines marked before any digging (call 811 in the US), dig by"
-                          + " hand there, or move it",
+                      "have buried lines marked before any digging"
+                          + DigCalls.inBrackets(plan)
+                          + ", dig by hand there, or move it",
                       Sources.BURIED_LINES)
                   .about(element.id(), element.place())
                   .marking(both));

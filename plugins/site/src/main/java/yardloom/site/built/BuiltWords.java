@@ -231,8 +231,7 @@ public final class BuiltWords {
   }
 
   @Verb(
-      help =
-          "A buried or overhead line. Have buried lines marked (call 811 in the US) before digging.",
+      help = "A buried or overhead line. Have buried lines marked before digging.",
       example = "utility('gas', line([point(30.ft, 0.ft), point(30.ft, 40.ft)]), carries: 'gas')")
   public static Handle utility(
       PlanScope in,

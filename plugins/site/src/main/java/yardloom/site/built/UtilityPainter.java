@@ -44,6 +44,7 @@ public final class UtilityPainter extends ElementPainter<Element.Utility> {
 
   @Override
   public Set<SheetUse> uses() {
-    return Set.of(SheetPage.WAYS, SheetPage.PLANTING, SheetPage.IRRIGATION);
+    return Set.of(
+        SheetPage.WAYS, SheetPage.LAYOUT, SheetPage.GRADING, SheetPage.PLANTING, SheetPage.IRRIGATION);
   }
 }

@@ -24,7 +24,10 @@ public final class Covering {
     return Partition.of(lot.shape(), claims, "open ground");
   }
 
-  /** The elements that cover ground at ground level, what is built first. */
+  /**
+   * The elements that cover ground at ground level, what is built first and what is mulched whole
+   * last.
+   */
   public static List<Element> elements(Plan plan) {
     List<Element> found = new ArrayList<>();
     plan.all(Element.Building.class).stream().filter(b -> !b.neighbour()).forEach(found::add);
@@ -33,6 +36,7 @@ public final class Covering {
     found.addAll(plan.all(Element.Paving.class));
     found.addAll(plan.all(Element.Path.class));
     found.addAll(plan.all(Element.Bed.class));
+    found.addAll(plan.all(Element.MulchedGround.class));
     return found;
   }
 

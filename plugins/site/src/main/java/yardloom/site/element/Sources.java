@@ -32,8 +32,8 @@ public final class Sources {
 
   public static final Source BURIED_LINES =
       Source.commonPractice(
-          "have buried lines marked before digging (call 811 in the US); dig by hand beside them."
-              + " The width to keep is set by state law");
+          "have buried lines marked before digging; dig by hand beside them. The width to keep is"
+              + " set by law");
 
   private Sources() {}
 

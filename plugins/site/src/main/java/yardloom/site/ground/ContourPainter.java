@@ -2,8 +2,10 @@ package yardloom.site.ground;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.Locale;
 import java.util.Optional;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -72,5 +74,10 @@ public final class ContourPainter implements Painter {
     return paint(plan, facts).isEmpty()
         ? List.of()
         : List.of(LegendEntry.line("Contour line", THIN));
+  }
+
+  @Override
+  public Set<SheetPage> uses() {
+    return Set.of(SheetPage.LAYOUT, SheetPage.GRADING);
   }
 }

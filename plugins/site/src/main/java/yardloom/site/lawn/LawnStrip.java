@@ -13,16 +13,18 @@ import yardloom.kernel.unit.Length;
 import yardloom.site.element.Covering;
 
 /**
- * Open ground beside or between beds that is too narrow to mow: lawn that nobody wants to keep.
+ * Open ground beside or between beds and ground mulched whole that is too narrow to mow: lawn that
+ * nobody wants to keep.
  *
  * <p>Open ground is the lot without all that covers it. Narrow is what no circle of {@link #MOWN}
- * that lies in the open ground reaches; pieces of less than a square foot, such as the corners that
+ * that lies in the open ground reaches. What lies within {@link #SLIVER} of both
+ * a fence and the lot line is behind the fence and not counted; pieces of less than a square foot, such as the corners that
  * no circle fits, do not count.
  *
- * @param beside the beds that it touches, by name
+ * @param beside the beds and mulched ground that it touches, beds first
  * @param width where it is widest
  */
-public record LawnStrip(List<Element.Bed> beside, Shape ground, Length width) {
+public record LawnStrip(List<Element> beside, Shape ground, Length width) {
   /** The strips of the plan, for the finding and the table. */
   static final FactKey<LawnStrip> FACT =
       FactKey.many("site.lawn-strips", LawnStrip.class).called("strips of lawn");
@@ -48,7 +50,7 @@ public record LawnStrip(List<Element.Bed> beside, Shape ground, Length width) {
     return Length.metres(ground.area().squareMetres() / width.metres());
   }
 
-  /** The beds beside it, as findings and tables name them. */
+  /** What lies beside it, as findings and tables name them. */
   String names() {
     return beside.stream().map(b -> b.id().toString()).collect(Collectors.joining(", "));
   }
@@ -56,33 +58,49 @@ public record LawnStrip(List<Element.Bed> beside, Shape ground, Length width) {
   /** What to make of it. */
   public String advice() {
     if (width.isShortOf(SLIVER)) {
-      return "join it to the bed";
+      return join();
     }
     return width.isShortOf(WALKED)
-        ? "join it to the bed, or sheet-mulch it"
+        ? join() + ", or sheet-mulch it"
         : "make it a path, or sheet-mulch it";
+  }
+
+  private String join() {
+    return beside.get(0) instanceof Element.Bed
+        ? "join it to the bed"
+        : "join it to the mulched ground";
   }
 
   /** The strips of a plan with a lot, from left to right. */
   public static List<LawnStrip> of(Plan plan) {
-    List<Element.Bed> beds = plan.all(Element.Bed.class);
-    if (plan.lot().isEmpty() || beds.isEmpty()) {
+    List<Element> made = new ArrayList<>(plan.all(Element.Bed.class));
+    made.addAll(plan.all(Element.MulchedGround.class));
+    if (plan.lot().isEmpty() || made.isEmpty()) {
       return List.of();
     }
     Shape covered = Shape.union(Covering.elements(plan).stream().map(Element::shape).toList());
-    Shape open = plan.lot().get().shape().minus(covered);
+    Shape lot = plan.lot().get().shape();
+    Shape open = lot.minus(covered).minus(behindFences(plan, lot));
     Length half = MOWN.div(2);
     Shape narrow = open.minus(open.shrunk(half).grown(half));
     List<LawnStrip> strips = new ArrayList<>();
     for (Shape part : narrow.parts()) {
-      List<Element.Bed> beside =
-          beds.stream().filter(b -> b.shape().distance(part).compareTo(TOUCH) <= 0).toList();
+      List<Element> beside =
+          made.stream().filter(b -> b.shape().distance(part).compareTo(TOUCH) <= 0).toList();
       if (!beside.isEmpty() && part.area().compareTo(LEAST) >= 0) {
         strips.add(new LawnStrip(beside, part, widest(part)));
       }
     }
     strips.sort(Comparator.comparing((LawnStrip s) -> s.ground().centroid()));
     return List.copyOf(strips);
+  }
+
+  /** Fences stand a little inside the lot line; what is left behind them is no lawn. */
+  private static Shape behindFences(Plan plan, Shape lot) {
+    Shape fences =
+        Shape.union(
+            plan.all(Element.Fence.class).stream().map(f -> f.shape().grown(SLIVER)).toList());
+    return fences.minus(lot.shrunk(SLIVER));
   }
 
   private static Length widest(Shape part) {

@@ -56,7 +56,7 @@ public final class LawnStripTable implements TableMaker {
     if (!strips.isEmpty()) {
       table.total(Cell.text("All together"), Cell.BLANK, Cell.BLANK, Cell.of(sum), Cell.BLANK);
       table.note(
-          "Open ground of the lot that touches a bed and where no circle of 30 in (76 cm) fits; less"
+          "Open ground of the lot that touches a bed or mulched ground and where no circle of 30 in (76 cm) fits; less"
               + " than a square foot is not listed.");
     }
     return table.build();

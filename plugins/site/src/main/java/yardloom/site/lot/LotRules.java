@@ -42,6 +42,15 @@ public final class LotRules {
         "check the measurements; a house of the neighbours needs `neighbour: true`");
   }
 
+  public static List<Finding> groundOutsideLot(Plan plan) {
+    return outside(
+        plan,
+        plan.all(Element.MulchedGround.class),
+        "site.ground-outside-lot",
+        Severity.WARNING,
+        "trim it; `shape & lot.shape` keeps the part inside");
+  }
+
   public static List<Finding> wayOutsideLot(Plan plan) {
     List<Element> ways = new ArrayList<>(plan.all(Element.Path.class));
     ways.addAll(plan.all(Element.Paving.class));

@@ -2,6 +2,8 @@ package yardloom.site.outline;
 
 import java.time.DateTimeException;
 import java.time.ZoneId;
+import java.util.List;
+import yardloom.kernel.draw.SheetChoice;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.plan.Site;
 import yardloom.kernel.problem.PlanException;
@@ -61,6 +63,22 @@ public final class PlanWords {
                 Choices.parse(UnitSystem.class, units, UnitSystem.US),
                 Limits.or(currency, "$")),
             in.place());
+  }
+
+  @Verb(
+      help =
+          "Says which sheets are drawn, in place of the usual set: cover, layout, grading, materials,"
+              + " planting, irrigation, sun, work, crew, client, as far as the plan has them.",
+      example = "sheets(['cover', 'planting', 'crew'])")
+  public static void sheets(
+      PlanScope in, @Arg(name = "names", help = "names of sheets") List<String> names) {
+    if (names.isEmpty()) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          in.place(),
+          "`sheets` needs at least one name; leave the line out for the usual set");
+    }
+    in.draft().attributes().add(SheetChoice.KEY, new SheetChoice(names), in.place());
   }
 
   @Verb(

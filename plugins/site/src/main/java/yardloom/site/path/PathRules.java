@@ -181,6 +181,7 @@ public final class PathRules {
         boolean backed = barrow && path.line().length().compareTo(BACKED_OUT) <= 0;
         if (!backed
             && isBlind(plan, path, end)
+            && !(barrow && goesOn(plan, path, end))
             && !turns(plan, path, end, turning.get().value(), barrow)) {
           if (barrow) {
             tight.add(path);
@@ -210,6 +211,17 @@ public final class PathRules {
     return !gate && !way;
   }
 
+  /** Whether ground mulched whole leads on from this end, as wide as a barrow's path. */
+  private static boolean goesOn(Plan plan, Element.Path path, Point end) {
+    Length wide = PathStandard.of(plan, path.use()).least().value();
+    Length near = wide.plus(path.width().div(2));
+    Shape mulched =
+        Shape.union(plan.all(Element.MulchedGround.class).stream().map(Element::shape).toList());
+    Shape bare = open(plan, Shape.circle(end, near.plus(wide))).and(mulched).minus(path.shape());
+    Shape room = bare.shrunk(wide.div(2).minus(SLACK));
+    return !room.isEmpty() && room.distance(end).compareTo(near) <= 0;
+  }
+
   /** A wheelchair turns on firm ground; a barrow on any ground where nothing stands or grows. */
   private static boolean turns(
       Plan plan, Element.Path path, Point end, Length circle, boolean anyGround) {
@@ -223,7 +235,11 @@ public final class PathRules {
     Shape ground = plan.lot().map(lot -> near.and(lot.shape())).orElse(near);
     List<Shape> taken = new ArrayList<>();
     for (Element element : Covering.elements(plan)) {
-      if (!(element instanceof Element.Path) && !(element instanceof Element.Paving)) {
+      boolean goes =
+          element instanceof Element.Path
+              || element instanceof Element.Paving
+              || element instanceof Element.MulchedGround;
+      if (!goes) {
         taken.add(element.shape());
       }
     }

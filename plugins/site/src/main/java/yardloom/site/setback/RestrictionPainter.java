@@ -3,8 +3,10 @@ package yardloom.site.setback;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Set;
 import java.util.Locale;
 import java.util.Map;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.DimensionText;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
@@ -145,5 +147,10 @@ public final class RestrictionPainter implements Painter {
     return value == Math.rint(value)
         ? String.format(Locale.ROOT, "%.0f", value)
         : String.format(Locale.ROOT, "%.1f", value);
+  }
+
+  @Override
+  public Set<SheetPage> uses() {
+    return Set.of(SheetPage.LAYOUT);
   }
 }

@@ -1,6 +1,8 @@
 package yardloom.site.setback;
 
 import java.util.List;
+import java.util.Set;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -39,5 +41,10 @@ public final class SetbackPainter implements Painter {
     return hasSetback(plan)
         ? List.of(LegendEntry.line("Setback line", Palette.SETBACK))
         : List.of();
+  }
+
+  @Override
+  public Set<SheetPage> uses() {
+    return Set.of(SheetPage.LAYOUT);
   }
 }

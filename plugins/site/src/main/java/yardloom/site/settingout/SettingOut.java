@@ -83,6 +83,9 @@ public record SettingOut(Optional<TapePair> tapes, List<Figure> figures, List<Sh
         figures.add(ground(bed.id().name() + part, parts.get(i)));
       }
     }
+    for (Element.MulchedGround mulched : plan.all(Element.MulchedGround.class)) {
+      mulched.shape().parts().forEach(p -> figures.add(ground(mulched.id().name(), p)));
+    }
     for (Element.Path path : plan.all(Element.Path.class)) {
       if (!path.stands()) {
         figures.add(new Figure(path.id().name(), Form.WAY, bends(path.line()), Length.ZERO));

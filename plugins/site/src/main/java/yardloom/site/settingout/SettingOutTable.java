@@ -18,7 +18,8 @@ import yardloom.kernel.unit.UnitSystem;
  * or centimetre.
  */
 public final class SettingOutTable {
-  private static final String ID = "setting-out";
+  /** Its id, on paper and in files. */
+  public static final String ID = "setting-out";
 
   private static final Source TAPES =
       Source.commonPractice("common practice: two tapes from fixed points");

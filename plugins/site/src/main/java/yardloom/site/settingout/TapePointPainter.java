@@ -3,6 +3,7 @@ package yardloom.site.settingout;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import yardloom.facts.work.SheetPage;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
@@ -55,6 +56,6 @@ public final class TapePointPainter implements Painter {
 
   @Override
   public Set<SheetUse> uses() {
-    return Set.of(WorkPhase.STAKE);
+    return Set.of(WorkPhase.STAKE, SheetPage.LAYOUT, SheetPage.CREW);
   }
 }

@@ -17,6 +17,7 @@ import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.site.bed.BedWords;
+import yardloom.site.built.BuiltWords;
 import yardloom.site.lot.LotWords;
 import yardloom.site.path.PathWords;
 
@@ -81,5 +82,35 @@ class LawnStripTest {
     PathWords.path(in, "between", Line.between(p(25, 40), p(25, 60)), ft(2), null, null, null);
     bed("c", 33, 40, 4, 20);
     assertEquals(List.of(), LawnStrip.of(draft.freeze()));
+  }
+
+  /** A lawn turned over up to 9 in from the fence line leaves 0.75 × 30 = 22.5 sq ft of grass. */
+  @Test
+  void stripBesideGroundMulchedWhole_isJoinedToIt() {
+    GroundWords.mulchedGround(in, "turned", Shape.rectangle(p(0.75, 90), ft(59.25), ft(30)), null);
+    LawnStrip strip = LawnStrip.of(draft.freeze()).get(0);
+    assertEquals("mulched ground \"turned\"", strip.names());
+    assertEquals(22.5, strip.ground().area().squareFeet(), 0.9);
+    assertEquals("join it to the mulched ground, or sheet-mulch it", strip.advice());
+  }
+
+  /** Beds in it leave aisles of chips, not lawn. */
+  @Test
+  void gapBetweenBedsInMulchedGround_isNoStrip() {
+    GroundWords.mulchedGround(in, "turned", Shape.rectangle(p(0, 30), ft(60), ft(90)), null);
+    bed("a", 20, 40, 4, 20);
+    bed("b", 26, 40, 4, 20);
+    assertEquals(List.of(), LawnStrip.of(draft.freeze()));
+  }
+
+  /** 2 in between a fence and the lot line are not lawn; 20 in between fence and bed are. */
+  @Test
+  void groundBehindAFence_isNoStrip_groundBeforeItIs() {
+    BuiltWords.fence(
+        in, "fence", Line.between(p(0.2, 0), p(0.2, 120)), ft(5), null, null, null);
+    GroundWords.mulchedGround(in, "turned", Shape.rectangle(p(0, 90), ft(60), ft(30)), null);
+    assertEquals(List.of(), LawnStrip.of(draft.freeze()));
+    bed("a", 2, 20, 4, 20);
+    assertEquals(1, LawnStrip.of(draft.freeze()).size());
   }
 }

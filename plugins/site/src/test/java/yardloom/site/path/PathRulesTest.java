@@ -21,6 +21,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.site.bed.BedWords;
 import yardloom.site.built.BuiltWords;
+import yardloom.site.lawn.GroundWords;
 
 /** Widths, passing and turning places of paths against published access rules. */
 class PathRulesTest {
@@ -147,6 +148,29 @@ class PathRulesTest {
     assertEquals(1, found.size());
     assertEquals(Severity.NOTE, found.get(0).severity());
     assertTrue(found.get(0).text().contains("row 0, row 1"), found.get(0).text());
+  }
+
+  /**
+   * A path of 4 ft that ends at a lawn turned over: an aisle of 3 ft between two beds leads a barrow
+   * on, since 30 in is the least width of its path; one of 2 ft does not.
+   */
+  @Test
+  void turning_barrowPathIntoAnAisleOfMulchedGround_isFineFromThirtyInches() {
+    path("p", "barrow", 48, p(0, 0), p(30, 0));
+    GroundWords.mulchedGround(in, "turned", box(30, -20, 30, 40), null);
+    BedWords.bed(in, "north", box(32, -20, 30, 40), null, null);
+    BedWords.bed(in, "left", box(0, 2, 30, 9), null, null);
+    BedWords.bed(in, "right", box(0, -11, 30, 9), null, null);
+    assertEquals(1, PathRules.turning(draft.freeze()).size());
+    Draft wider = new Draft(new PlanInfo("t", "", "", "", "", "", UnitSystem.US, "$"));
+    PlanScope other = new PlanScope(wider, new SourceRef("t.groovy", 7, 3));
+    PathWords.path(
+        other, "p", Line.between(p(0, 0), p(30, 0)), Length.inches(48), "barrow", null, null);
+    GroundWords.mulchedGround(other, "turned", box(30, -20, 30, 40), null);
+    BedWords.bed(other, "north", box(33, -20, 30, 40), null, null);
+    BedWords.bed(other, "left", box(0, 2, 30, 9), null, null);
+    BedWords.bed(other, "right", box(0, -11, 30, 9), null, null);
+    assertEquals(List.of(), PathRules.turning(wider.freeze()));
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import yardloom.facts.DigCall;
 import yardloom.facts.LocalRule;
 import yardloom.facts.YardFacts;
 import yardloom.facts.region.Region;
@@ -27,6 +28,8 @@ public final class LocalRuleCalculator implements Calculator {
   private static final DataTable GENERIC =
       DataTable.shipped(LocalRuleCalculator.class, "local-rule.csv");
 
+  private static final String DIG_CALL = "{dig call}";
+
   @Override
   public String id() {
     return "soil.local-rules";
@@ -34,7 +37,7 @@ public final class LocalRuleCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.REGION);
+    return Set.of(YardFacts.REGION, YardFacts.DIG_CALL);
   }
 
   @Override
@@ -45,11 +48,8 @@ public final class LocalRuleCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     List<LocalRule> rules = new ArrayList<>();
-    for (DataRow row : GENERIC.rows()) {
-      rules.add(
-          new LocalRule(
-              row.text("topic"), "generic", LocalRule.GENERIC, row.text("text"), row.source()));
-    }
+    Optional<DigCall> dig = in.find(YardFacts.DIG_CALL);
+    GENERIC.rows().forEach(row -> rules.add(generic(row, dig)));
     Optional<Region> region = in.find(YardFacts.REGION);
     for (var entry : plan.attributes().all(KEY)) {
       LocalRule rule = entry.value();
@@ -63,6 +63,18 @@ public final class LocalRuleCalculator implements Calculator {
               rule.source()));
     }
     inForce(rules).forEach(rule -> out.give(YardFacts.LOCAL_RULES, rule));
+  }
+
+  /** A shipped rule; who is to be called stands in it where that is known. */
+  private static LocalRule generic(DataRow row, Optional<DigCall> dig) {
+    String text = row.text("text");
+    boolean calls = text.contains(DIG_CALL);
+    return new LocalRule(
+        row.text("topic"),
+        "generic",
+        LocalRule.GENERIC,
+        text.replace(DIG_CALL, dig.map(c -> " (" + c.call() + ")").orElse("")),
+        dig.filter(c -> calls).map(DigCall::source).orElseGet(row::source));
   }
 
   /** For each topic, sorted, the rules of the highest rank. */

@@ -20,6 +20,7 @@ import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.table.SheetUse;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.UnitSystem;
@@ -42,6 +43,11 @@ public final class RegionTable implements TableMaker {
   @Override
   public Set<SheetUse> uses() {
     return Set.of(SheetPage.WORK_PLACE);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
   }
 
   @Override

@@ -19,6 +19,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.sun.hours.DayLight;
@@ -52,6 +53,11 @@ public final class LightTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(BedSuns.KEY, YardFacts.RADIATION);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
   }
 
   @Override

@@ -99,11 +99,6 @@ public final class Isolines {
     return count == 0 ? OptionalDouble.empty() : OptionalDouble.of(sum / count);
   }
 
-  /** The ground that has at least {@code level}. */
-  public Shape atLeast(double level) {
-    return atLeast(level, DUST_M2);
-  }
-
   /** The same without islands and holes of less than {@code leastM2}. */
   public Shape atLeast(double level, double leastM2) {
     List<Coordinate[]> outer = new ArrayList<>();

@@ -18,12 +18,12 @@ import yardloom.sun.yard.SunField;
 /** Maps of direct sun: the season with the best free ground, and the twelve months. */
 final class SunFigures {
   private static final Style SPOT = Style.line("sun-best-spot", "#b3261e", 0.7);
-  private static final double SEASON_MM = 180;
-  private static final double MONTHS_MM = 560;
+  private static final double SEASON_MM = 110;
+  private static final double MONTHS_MM = 250;
   private static final int MONTHS = 12;
   private static final double RANK_MM = 3.5;
 
-  private static final double TALL_SEASON_MM = 130;
+  private static final double TALL_SEASON_MM = 85;
 
   private SunFigures() {}
 
@@ -52,8 +52,7 @@ final class SunFigures {
   }
 
   static Panel.Figure months(Plan plan, SunField field) {
-    int columns = YardOutline.isTall(plan) ? MONTHS / 2 : MONTHS / 4;
-    YardOutline yard = new YardOutline(plan, MONTHS_MM, columns);
+    YardOutline yard = new YardOutline(plan, MONTHS_MM, MONTHS / 2);
     Shape room = YardOutline.roomOf(plan);
     List<Mark> marks = new ArrayList<>();
     for (int m = 0; m < MONTHS; m++) {

@@ -30,7 +30,7 @@ final class SunPathFigure {
   /** Sectors overlap by a hair, so that no seam is left between them. */
   private static final double LAP_DEG = 0.01;
 
-  private static final double WIDTH_MM = 110;
+  private static final double WIDTH_MM = 85;
   private static final Style RING = Style.line("sky-ring", Palette.RULE, 0.18);
   private static final Style RIM = Style.line("sky-rim", Palette.INK, 0.35);
   private static final Style HIDDEN =
@@ -70,7 +70,7 @@ final class SunPathFigure {
     }
     legend.add(LegendEntry.symbol("full hours of solar time", SymbolForm.DOT, DOT));
     legend.add(LegendEntry.area("hidden by buildings, trees or hills", HIDDEN));
-    return new Panel.Figure("The sun's way over " + place, marks, legend, WIDTH_MM, 0);
+    return new Panel.Figure("Sun path at " + place, marks, legend, WIDTH_MM, 0);
   }
 
   private static double radiusM(double elevationDeg) {

@@ -27,9 +27,9 @@ import yardloom.sun.spot.SunSpots;
 import yardloom.sun.yard.SunField;
 import yardloom.sun.yard.YardSun;
 
-/** The sun sheet: season and months, shade, the sun's way, classes, best ground. */
+/** The sun sheet: season and months, shade, sun path, classes, best ground. */
 public final class SunSheet implements SheetMaker {
-  private static final int NUMBER = 20;
+  private static final int NUMBER = 40;
 
   @Override
   public String id() {
@@ -51,6 +51,7 @@ public final class SunSheet implements SheetMaker {
     YardSun yard = facts.get(YardSun.KEY);
     List<Panel> panels = new ArrayList<>();
     panels.add(SunFigures.season(plan, field.get(), facts.find(SunSpots.KEY)));
+    panels.add(SunFigures.months(plan, field.get()));
     Point at = point(plan);
     panels.add(
         SunPathFigure.of(
@@ -62,12 +63,11 @@ public final class SunSheet implements SheetMaker {
                 at.y().metres(),
                 ownShade(plan, yard, at)),
             place(plan, at)));
+    panels.add(new ShadowFigure(plan, site, yard.ground(), yard.standing()).make());
+    panels.add(notes(facts));
     addTable(panels, new SunTable().make(plan, facts));
     addTable(panels, new SpotTable().make(plan, facts));
     offers.tables(SheetPage.SUN).forEach(table -> addTable(panels, table));
-    panels.add(notes(facts));
-    panels.add(new ShadowFigure(plan, site, yard.ground(), yard.standing()).make());
-    panels.add(SunFigures.months(plan, field.get()));
     return List.of(new SheetPlan(NUMBER, "sun", "Sun and shade", panels));
   }
 

@@ -42,10 +42,6 @@ public final class DayTally {
     light = new double[columns.count];
   }
 
-  int days() {
-    return tan.length;
-  }
-
   /** The direct hours of day {@code d}, as {@link #of} gives them with all the rest. */
   double directHours(ColumnProfile profile, int d) {
     double t = tan[d];

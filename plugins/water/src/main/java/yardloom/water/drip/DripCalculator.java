@@ -19,11 +19,12 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
-import yardloom.water.drip.formula.ApplicationRate;
 import yardloom.water.drip.formula.DripLayout;
 import yardloom.water.drip.formula.HeaderLayout;
 import yardloom.water.drip.formula.HeaderLayout.Joined;
+import yardloom.water.route.LineWays;
 
 /** Lays dripline in the beds and round the trees that ask for it. */
 public final class DripCalculator implements Calculator {
@@ -34,13 +35,16 @@ public final class DripCalculator implements Calculator {
   /** The ground that stays bare about a trunk. */
   private static final Length OFF_TRUNK = Length.inches(12);
 
-  private static final Source RATE =
-      Source.computed(
-          "flow over area; 96.25 in/h for 1 gpm on 1 sq ft", "definition", 0, "60 × 231 / 144");
+  private static final Source COUNT = Source.commonPractice("every outlet gives its rated flow");
 
   @Override
   public String id() {
     return "water.drip";
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(LineWays.KEY);
   }
 
   @Override
@@ -53,7 +57,7 @@ public final class DripCalculator implements Calculator {
     for (Element of : plan.elements()) {
       List<Entry<DripChoice>> lines = of.attributes().all(DripChoice.KEY);
       if (!lines.isEmpty()) {
-        lay(plan, of, lines.get(0))
+        lay(plan, of, lines.get(0), in.find(LineWays.KEY))
             .ifPresent(
                 run -> {
                   out.give(DripRun.KEY, run);
@@ -100,11 +104,15 @@ public final class DripCalculator implements Calculator {
     return why;
   }
 
-  private static Optional<DripRun> lay(Plan plan, Element bed, Entry<DripChoice> line) {
+  private static Optional<DripRun> lay(
+      Plan plan, Element bed, Entry<DripChoice> line, Optional<LineWays> ways) {
     DripChoice choice = line.value();
     Shape ground = ground(plan, bed);
     List<Joined> joined =
-        HeaderLayout.of(ground, DripLayout.rows(ground, choice.rowSpacing(), choice.spacing()));
+        HeaderLayout.of(
+            ground,
+            DripLayout.rows(ground, choice.rowSpacing(), choice.spacing()),
+            ways.flatMap(w -> w.nearestCorner(ground)));
     if (joined.isEmpty()) {
       return Optional.empty();
     }
@@ -126,26 +134,24 @@ public final class DripCalculator implements Calculator {
             .from("dripline", length)
             .from("outlet spacing", choice.spacing(), line.place())
             .gives(count);
-    BedHydraulics hydraulics = BedHydraulics.of(joined, line, outlets);
-    Derived<Length> rate =
-        Derived.by("flow × 1 h / bed area", RATE)
-            .from("flow", hydraulics.flow())
-            .from("bed area", area, bed.place())
-            .gives(ApplicationRate.perHour(hydraulics.flow().value(), area));
+    Derived<Flow> rated =
+        Derived.by("outlets × flow of one", COUNT)
+            .from("outlets", outlets)
+            .from("flow of one", choice.emitter(), line.place())
+            .gives(choice.emitter().times(count));
     return Optional.of(
         new DripRun(
             bed.id(),
             line.place(),
             waters(plan, bed),
             choice,
-            rows,
-            joined.stream().flatMap(j -> j.header().stream()).toList(),
+            joined,
+            ground,
             area,
             length,
             header(joined, line),
             outlets,
-            rate,
-            hydraulics));
+            rated));
   }
 
   private static Derived<Length> header(List<Joined> joined, Entry<DripChoice> line) {

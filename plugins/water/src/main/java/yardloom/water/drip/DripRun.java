@@ -1,58 +1,96 @@
 package yardloom.water.drip;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Flow;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Pressure;
+import yardloom.water.drip.formula.ApplicationRate;
+import yardloom.water.drip.formula.HeaderLayout.Joined;
+import yardloom.water.pipe.formula.Water;
 
 /**
  * Dripline laid in one bed or round one tree.
  *
  * @param waters the bed or tree, and the trees that stand in the bed or in its ring without
  *     dripline of their own
- * @param rows the tubes, each from where it is fed
- * @param headers solid tube that joins the rows, inside the bed
+ * @param joined the tubes, each from where it is fed, and the headers that join them
+ * @param ground where tube may lie
+ * @param area what it waters
  * @param length of all tubes together
  * @param header length of all headers together
  * @param outlets emitters of all tubes together
- * @param rate depth that one hour of watering puts on the bed
- * @param hydraulics flow and pressure in its tubes
+ * @param rated what the outlets give where no tube takes pressure
  */
 public record DripRun(
     ElementId bed,
     SourceRef place,
     List<ElementId> waters,
     DripChoice choice,
-    List<Line> rows,
-    List<Line> headers,
+    List<Joined> joined,
+    Shape ground,
     Area area,
     Derived<Length> length,
     Derived<Length> header,
     Derived<Integer> outlets,
-    Derived<Length> rate,
-    BedHydraulics hydraulics) {
+    Derived<Flow> rated) {
   /** Dripline by bed. */
   public static final FactKey<DripRun> KEY =
       FactKey.many("water.drip", DripRun.class).called("dripline");
 
+  private static final Source RATED =
+      Source.computed(
+          "EPANET 2.2 User Manual", "US EPA", 2020, "chapter 3, emitters; exponents from memory");
+
   public DripRun {
     waters = List.copyOf(waters);
-    rows = List.copyOf(rows);
-    headers = List.copyOf(headers);
+    joined = List.copyOf(joined);
   }
 
-  /** Whether its outlets differ more than is usual. */
-  public boolean isUneven() {
-    return hydraulics.variation().value() > BedHydraulics.ALLOWED;
+  /** The tubes. */
+  public List<Line> rows() {
+    return joined.stream().map(Joined::line).toList();
   }
 
-  /** What all outlets give together. */
-  public Derived<Flow> flow() {
-    return hydraulics.flow();
+  /** Solid tube that joins the rows, inside the bed. */
+  public List<Line> headers() {
+    return joined.stream().flatMap(j -> j.header().stream()).toList();
+  }
+
+  /** Where water comes in: the bed's name, and a number behind it for each further part. */
+  public Map<String, Integer> feeds() {
+    Map<String, Integer> feeds = new LinkedHashMap<>();
+    for (int i = 0; i < joined.size(); i++) {
+      if (joined.get(i).from() < 0) {
+        feeds.put(bed.toString() + (feeds.isEmpty() ? "" : " " + (feeds.size() + 1)), i);
+      }
+    }
+    return feeds;
+  }
+
+  /** What the outlets give where no tube takes pressure, at another pressure than the rated. */
+  public Derived<Flow> flowAt(Derived<Pressure> pressure) {
+    double headM = Water.head(pressure.value()).metres();
+    double one = choice.outlet().flowM3s(headM);
+    return Derived.by("rated flow × (pressure / rated pressure)^exponent", RATED)
+        .from("rated flow", rated)
+        .from("pressure", pressure)
+        .from("rated pressure", choice.rated(), place)
+        .from("exponent", choice.exponent(), place)
+        .gives(Flow.cubicMetresPerSecond(one * outlets.value()));
+  }
+
+  /** Depth that an hour puts on it at the rated flow. */
+  public Length ratedPerHour() {
+    return ApplicationRate.perHour(rated.value(), area);
   }
 }

@@ -8,6 +8,8 @@ import yardloom.kernel.scope.ElementScope;
 import yardloom.kernel.scope.TreeScope;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Pressure;
+import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 
@@ -26,8 +28,25 @@ public final class DripWords {
       @Opt(name = "spacing", help = "distance of outlets along the tube", required = true)
           Length spacing,
       @Opt(name = "rowSpacing", help = "distance of rows", fallback = "the same as the spacing")
-          Length rowSpacing) {
-    lay(in, emitter, spacing, rowSpacing);
+          Length rowSpacing,
+      @Opt(
+              name = "compensating",
+              help = "whether outlets hold their flow at any pressure from 8 psi (55 kPa) on",
+              fallback = "false")
+          Boolean compensating,
+      @Opt(
+              name = "rated",
+              help = "pressure for which the outlet's flow is given",
+              fallback = "20 psi (138 kPa)")
+          Pressure rated,
+      @Opt(
+              name = "exponent",
+              help = "power of pressure by which the flow grows, from the maker's curve",
+              fallback = "0.5; 0.03 in outlets that compensate")
+          Number exponent,
+      @Opt(name = "bore", help = "inside diameter of the tube", fallback = "0.57 in (14.5 mm)")
+          Length bore) {
+    lay(in, emitter, spacing, rowSpacing, new Tube(compensating, rated, exponent, bore));
   }
 
   @Verb(
@@ -41,11 +60,77 @@ public final class DripWords {
       @Opt(name = "spacing", help = "distance of outlets along the tube", required = true)
           Length spacing,
       @Opt(name = "rowSpacing", help = "distance of rings", fallback = "the same as the spacing")
-          Length rowSpacing) {
-    lay(in, emitter, spacing, rowSpacing);
+          Length rowSpacing,
+      @Opt(
+              name = "compensating",
+              help = "whether outlets hold their flow at any pressure from 8 psi (55 kPa) on",
+              fallback = "false")
+          Boolean compensating,
+      @Opt(
+              name = "rated",
+              help = "pressure for which the outlet's flow is given",
+              fallback = "20 psi (138 kPa)")
+          Pressure rated,
+      @Opt(
+              name = "exponent",
+              help = "power of pressure by which the flow grows, from the maker's curve",
+              fallback = "0.5; 0.03 in outlets that compensate")
+          Number exponent,
+      @Opt(name = "bore", help = "inside diameter of the tube", fallback = "0.57 in (14.5 mm)")
+          Length bore) {
+    lay(in, emitter, spacing, rowSpacing, new Tube(compensating, rated, exponent, bore));
   }
 
-  private static void lay(ElementScope in, Flow emitter, Length spacing, Length rowSpacing) {
+  @Verb(
+      help = "Says that the bed gets no water but rain, so that nobody asks for dripline in it.",
+      example = "dry 'sedums on the wall'")
+  public static void dry(BedScope in, @Arg(name = "reason", help = "why") String reason) {
+    if (in.element().attributes().has(DripChoice.KEY)) {
+      throw new PlanException(
+          ProblemCode.CONTRADICTION, in.place(), in.element().id() + " has dripline and is dry");
+    }
+    in.element().attributes().add(DripChoice.DRY, reason, in.place());
+  }
+
+  /** What is rarely said of a tube. */
+  private record Tube(Boolean compensating, Pressure rated, Number exponent, Length bore) {
+    DripChoice with(Flow emitter, Length spacing, Length rowSpacing) {
+      boolean compensates = compensating != null && compensating;
+      double usual = compensates ? DripChoice.COMPENSATING : DripChoice.TURBULENT;
+      double power = exponent == null ? usual : exponent.doubleValue();
+      if (!(power >= 0.01 && power <= 1)) {
+        throw new PlanException(
+            ProblemCode.OUT_OF_RANGE,
+            "the exponent of an outlet lies between 0.01 and 1 (laminar), got " + exponent);
+      }
+      Pressure at = rated == null ? DripChoice.USUAL_RATING : rated;
+      if (at.psi() < 1 || at.psi() > 60) {
+        throw new PlanException(
+            ProblemCode.OUT_OF_RANGE,
+            String.format(
+                Locale.ROOT,
+                "outlets are rated between 1 psi (7 kPa) and 60 psi (414 kPa), got %.1f psi"
+                    + " (%.0f kPa); check the unit",
+                at.psi(),
+                at.kilopascals()));
+      }
+      Length inside = bore == null ? DripChoice.USUAL_BORE : bore;
+      if (inside.millimetres() < 3 || inside.millimetres() > 40) {
+        throw new PlanException(
+            ProblemCode.OUT_OF_RANGE,
+            String.format(
+                Locale.ROOT,
+                "dripline is between 0.12 in (3 mm) and 1.57 in (40 mm) wide inside, got %.2f in"
+                    + " (%.1f mm); check the unit",
+                inside.inches(),
+                inside.millimetres()));
+      }
+      return new DripChoice(emitter, spacing, rowSpacing, at, power, compensates, inside);
+    }
+  }
+
+  private static void lay(
+      ElementScope in, Flow emitter, Length spacing, Length rowSpacing, Tube tube) {
     Length rows = rowSpacing == null ? spacing : rowSpacing;
     if (emitter.litresPerHour() < 0.2 || emitter.gallonsPerHour() > 60) {
       throw new PlanException(
@@ -63,9 +148,13 @@ public final class DripWords {
       throw new PlanException(
           ProblemCode.DUPLICATE, in.place(), in.element().id() + " already has dripline");
     }
+    if (in.element().attributes().has(DripChoice.DRY)) {
+      throw new PlanException(
+          ProblemCode.CONTRADICTION, in.place(), in.element().id() + " has dripline and is dry");
+    }
     in.element()
         .attributes()
-        .add(DripChoice.KEY, new DripChoice(emitter, spacing, rows), in.place());
+        .add(DripChoice.KEY, tube.with(emitter, spacing, rows), in.place());
   }
 
   private static void checkSpacing(String what, Length value) {

@@ -56,7 +56,11 @@ public final class LawnCalculator implements Calculator {
   public void compute(Plan plan, Facts in, Sink out) {
     for (Attributes.Entry<FormerLawn> lawn : plan.attributes().all(FormerLawn.KEY)) {
       Derived<Area> ground =
-          Derived.by("area of beds and paths together, overlaps once", GROUND)
+          Derived.by(
+                  plan.all(Element.MulchedGround.class).isEmpty()
+                      ? "area of beds and paths together, overlaps once"
+                      : "area of beds, paths and mulched ground together, overlaps once",
+                  GROUND)
               .gives(ground(plan).area());
       out.give(
           YardFacts.LAWN_WATER,
@@ -68,11 +72,12 @@ public final class LawnCalculator implements Calculator {
     }
   }
 
-  /** Beds and paths together. */
+  /** Beds, paths and ground mulched whole together. */
   static Shape ground(Plan plan) {
     List<Shape> shapes = new ArrayList<>();
     plan.all(Element.Bed.class).forEach(b -> shapes.add(b.shape()));
     plan.all(Element.Path.class).forEach(p -> shapes.add(p.shape()));
+    plan.all(Element.MulchedGround.class).forEach(g -> shapes.add(g.shape()));
     return Shape.union(shapes);
   }
 

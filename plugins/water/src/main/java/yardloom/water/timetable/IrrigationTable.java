@@ -12,12 +12,16 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 import yardloom.water.drip.DripRun;
+import yardloom.water.line.BedHydraulics;
+import yardloom.water.line.PeakWatering;
+import yardloom.water.zone.PeakNeed;
 import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
 
@@ -33,14 +37,19 @@ public final class IrrigationTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        DripRun.KEY, MonthlyWeather.KEY, YardFacts.SOIL, YardFacts.STANDS, WaterDemand.KEY);
+        DripRun.KEY, BedHydraulics.KEY, MonthlyWeather.KEY, YardFacts.SOIL, YardFacts.STANDS, WaterDemand.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
   }
 
   @Override
   public Table make(Plan plan, Facts facts) {
     List<DripRun> runs = facts.all(DripRun.KEY);
     List<WaterDemand> demands = facts.all(WaterDemand.KEY);
-    List<List<Cell>> rows = runs.stream().map(run -> row(run, demands)).toList();
+    List<List<Cell>> rows = runs.stream().map(run -> row(run, facts)).toList();
     List<Cell> apart = runs.stream().map(run -> daysApart(run, demands, facts)).toList();
     boolean known = apart.stream().anyMatch(cell -> cell.value().isPresent());
     Table.Builder table = columns();
@@ -55,14 +64,15 @@ public final class IrrigationTable implements TableMaker {
       table.row(cells);
     }
     if (!runs.isEmpty()) {
-      table.total(total(runs, rows.get(0).size() + (known ? 1 : 0)));
+      table.total(total(runs, facts, rows.get(0).size() + (known ? 1 : 0)));
       notes(table, known);
     }
     return table.build();
   }
 
-  private static List<Cell> row(DripRun run, List<WaterDemand> demands) {
-    Optional<PeakWatering> peak = PeakWatering.of(run, demands);
+  private static List<Cell> row(DripRun run, Facts facts) {
+    BedHydraulics solved = BedHydraulics.of(run.bed(), facts);
+    Optional<PeakWatering> peak = PeakWatering.of(run, solved, facts.all(WaterDemand.KEY));
     return List.of(
         Cell.text(run.bed().name()),
         Cell.of(run.area()),
@@ -70,27 +80,27 @@ public final class IrrigationTable implements TableMaker {
         Cell.of(run.length()),
         Cell.of(run.outlets()),
         Cell.of(run.choice().emitter()),
-        Cell.of(run.flow()),
-        Cell.of(run.rate()),
-        Cell.of(run.hydraulics().variation()),
+        Cell.of(solved.flow()),
+        Cell.of(solved.rate()),
+        Cell.of(solved.variation()),
         peak.map(p -> Cell.text(Months.name(p.month()))).orElse(Cell.BLANK),
         peak.map(p -> Cell.of(p.weekly())).orElse(Cell.BLANK));
   }
 
   private static Cell daysApart(DripRun run, List<WaterDemand> demands, Facts facts) {
-    return PeakWatering.of(run, demands)
+    return PeakNeed.of(run, demands)
         .flatMap(p -> WateringInterval.of(run.waters(), p.month(), facts))
         .map(Cell::of)
         .orElse(Cell.BLANK);
   }
 
-  private static Cell[] total(List<DripRun> runs, int width) {
+  private static Cell[] total(List<DripRun> runs, Facts facts, int width) {
     Length length = Length.ZERO;
     Flow flow = Flow.ZERO;
     int outlets = 0;
     for (DripRun run : runs) {
       length = length.plus(run.length().value());
-      flow = flow.plus(run.flow().value());
+      flow = flow.plus(BedHydraulics.of(run.bed(), facts).flow().value());
       outlets += run.outlets().value();
     }
     Cell[] cells = new Cell[width];

@@ -6,33 +6,30 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.BillLine;
+import yardloom.facts.SunHours;
+import yardloom.facts.WateringValve;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
-import yardloom.kernel.plan.Attributes.Entry;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
-import yardloom.water.drip.DripBill;
-import yardloom.water.drip.DripJobs;
+import yardloom.kernel.unit.Pressure;
 import yardloom.water.drip.DripRun;
+import yardloom.water.head.HeadAssembly;
+import yardloom.water.head.Supply;
 import yardloom.water.need.WaterDemand;
-import yardloom.water.timetable.PeakWatering;
 import yardloom.water.zone.formula.Zoning;
 
-/** Groups beds with dripline into zones that the supply can feed, and bills what it all takes. */
+/** Groups beds with dripline into zones that the supply can feed. */
 public final class ZoneCalculator implements Calculator {
-  /** What half-inch line carries. */
-  private static final Flow HALF_INCH_LINE = Flow.gallonsPerHour(200);
-
-  private static final Source RULE =
-      Source.memory("Rule of thumb: half-inch line carries 200 gph", "drip handbooks", 0, "");
   private static final Source PACKING =
       Source.commonPractice("beds of like need share a valve as far as the supply allows");
+  private static final Source SET = Source.commonPractice("what the head assembly lets through");
 
   @Override
   public String id() {
@@ -41,56 +38,57 @@ public final class ZoneCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(DripRun.KEY, WaterDemand.KEY);
+    return Set.of(DripRun.KEY, WaterDemand.KEY, YardFacts.SUN_HOURS);
   }
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(Zone.KEY, YardFacts.BILL, YardFacts.JOBS);
+    return Set.of(Zone.KEY, YardFacts.WATERING_VALVES);
   }
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    List<WaterDemand> demands = in.all(WaterDemand.KEY);
     Map<String, DripRun> runs = new LinkedHashMap<>();
-    Map<String, PeakWatering> peaks = new LinkedHashMap<>();
+    Map<String, Derived<Flow>> flows = new LinkedHashMap<>();
     List<Zoning.Load> loads = new ArrayList<>();
+    Derived<Pressure> at = pressure(plan);
+    Optional<SunHours> sun = in.find(YardFacts.SUN_HOURS);
     for (DripRun run : in.all(DripRun.KEY)) {
-      String name = run.bed().name();
-      Optional<PeakWatering> peak = PeakWatering.of(run, demands);
+      String name = run.bed().toString();
       runs.put(name, run);
-      peak.ifPresent(p -> peaks.put(name, p));
-      double hours = peak.map(p -> p.weekly().value().hours()).orElse(0.0);
-      loads.add(new Zoning.Load(name, run.flow().value().litresPerHour(), hours));
+      flows.put(name, run.flowAt(at));
+      double hours =
+          PeakNeed.of(run, in.all(WaterDemand.KEY))
+              .map(p -> p.dailyM3() / run.rated().value().cubicMetresPerSecond())
+              .orElse(0.0);
+      double flow = flows.get(name).value().litresPerHour();
+      loads.add(new Zoning.Load(name, flow, hours, light(sun, run.bed())));
     }
-    Derived<Flow> limit = limit(plan);
+    Derived<Flow> limit = Supply.limit(plan);
     int number = 0;
     for (List<Zoning.Load> group : Zoning.zones(loads, limit.value().litresPerHour())) {
       number++;
       Derived.Builder why = Derived.by("sum over beds", PACKING);
       Flow flow = Flow.ZERO;
       for (Zoning.Load load : group) {
-        flow = flow.plus(runs.get(load.name()).flow().value());
-        why.from("flow of " + load.name(), runs.get(load.name()).flow());
+        flow = flow.plus(flows.get(load.name()).value());
+        why.from("flow of " + runs.get(load.name()).bed().name(), flows.get(load.name()));
       }
-      out.give(
-          Zone.KEY,
-          new Zone(
-              number,
-              group.stream().map(l -> runs.get(l.name()).bed()).toList(),
-              why.gives(flow),
-              limit,
-              Optional.ofNullable(peaks.get(group.get(0).name())).map(PeakWatering::weekly)));
+      List<ElementId> beds = group.stream().map(l -> runs.get(l.name()).bed()).toList();
+      out.give(YardFacts.WATERING_VALVES, new WateringValve(number, beds));
+      out.give(Zone.KEY, new Zone(number, group.get(0).light(), beds, why.gives(flow), limit));
     }
-    List<BillLine> bill = DripBill.of(plan, in.all(DripRun.KEY), number);
-    bill.forEach(line -> out.give(YardFacts.BILL, line));
-    DripJobs.of(bill).forEach(job -> out.give(YardFacts.JOBS, job));
   }
 
-  private static Derived<Flow> limit(Plan plan) {
-    List<Entry<Flow>> given = plan.attributes().all(Zone.SUPPLY);
-    return given.isEmpty()
-        ? Derived.by("no supply is given; half-inch line", RULE).gives(HALF_INCH_LINE)
-        : Derived.given(given.get(0).value(), "supply", given.get(0).place());
+  /** What stands behind the head assembly while nothing runs: no zone takes more than at that. */
+  private static Derived<Pressure> pressure(Plan plan) {
+    boolean isTank = Supply.isTank(plan);
+    HeadAssembly head = HeadAssembly.of(plan);
+    Pressure still = head.behind(Supply.pressure(plan, Flow.ZERO), Flow.ZERO, isTank);
+    return Derived.by("pressure behind the head assembly", SET).gives(still);
+  }
+
+  private static String light(Optional<SunHours> sun, ElementId bed) {
+    return sun.flatMap(s -> s.of(bed)).map(SunHours.Place::lightClass).orElse("");
   }
 }

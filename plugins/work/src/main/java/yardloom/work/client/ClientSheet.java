@@ -1,7 +1,5 @@
 package yardloom.work.client;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +9,9 @@ import yardloom.facts.LawnWater;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.MulchTotals;
 import yardloom.facts.mulch.TopUp;
+import yardloom.facts.work.SheetPage;
 import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
@@ -24,16 +24,15 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
-import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.work.cost.CostEstimate;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PhaseTime;
 
-/** What the client needs on one page: what, when, what it costs, and what stays to be done. */
+/** What the client needs on two pages: the grown yard, what, when, what it costs, and what stays to be done. */
 public final class ClientSheet implements SheetMaker {
-  private static final int NUMBER = 43;
+  private static final int NUMBER = 80;
 
   @Override
   public String id() {
@@ -54,19 +53,20 @@ public final class ClientSheet implements SheetMaker {
   }
 
   @Override
-  public List<SheetPlan> make(Plan plan, Facts facts) {
+  public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
     Optional<MulchTotals> totals = facts.find(YardFacts.MULCH_TOTALS);
     List<PhaseTime> phases = facts.all(PhaseTime.FACT);
     if (totals.isEmpty() || phases.isEmpty()) {
       return List.of();
     }
     List<Panel> panels = new ArrayList<>();
+    panels.add(Panel.SitePlan.only(offers.layers(SheetPage.COVER)));
     panels.add(new Panel.Notes("In short", summary(plan, facts, totals.get(), phases)));
-    panels.add(Panel.SitePlan.yardWith(Set.of()));
     panels.add(new Panel.Notes("What we need from you", asks()));
     panels.add(new Panel.TableBlock(days(phases)));
+    offers.tables(SheetPage.CLIENT).forEach(t -> panels.add(new Panel.TableBlock(t)));
     return List.of(
-        new SheetPlan(NUMBER, "client", "Client summary", SheetPlan.Format.PAGE, panels));
+        new SheetPlan(NUMBER, "client", "Your yard", SheetPlan.Format.PAGE, panels));
   }
 
   private static List<String> summary(
@@ -98,11 +98,11 @@ public final class ClientSheet implements SheetMaker {
                 + "."
             : "Work takes " + days + " working days; no date is set.");
     topUp(units, facts.all(YardFacts.TOP_UPS)).ifPresent(lines::add);
-    lines.add(
-        facts
-            .find(CostEstimate.FACT)
-            .map(c -> cost(plan, c))
-            .orElse("No prices are given: no cost is worked out."));
+    // Invented prices say nothing to a client.
+    facts
+        .find(CostEstimate.FACT)
+        .filter(c -> !c.demo())
+        .ifPresent(c -> lines.add(cost(plan, c)));
     facts
         .find(YardFacts.LAWN_WATER)
         .filter(w -> w.yearlySaving().litres() > 0)
@@ -126,24 +126,10 @@ public final class ClientSheet implements SheetMaker {
 
   /** More where a yield is not known; which ones stands below the harvest table. */
   private static String harvest(Plan plan, Harvest harvest) {
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
-    Cell low = Cell.of(twoDigits(plan, harvest.low().value()));
     return "Grown, it may bring "
-        + format.text(Column.of("low", "Low", Measure.MASS), low)
-        + " to "
-        + format.withUnit(Measure.MASS, twoDigits(plan, harvest.high().value()))
+        + Yield.range(plan, harvest)
         + " of food a year"
         + (harvest.leftOut().isEmpty() ? "." : ", or more.");
-  }
-
-  /** No harvest is known better. */
-  private static Mass twoDigits(Plan plan, Mass mass) {
-    if (mass.kilograms() == 0) {
-      return mass;
-    }
-    double shown = mass.in(plan.info().units().unit(mass.dimension()));
-    BigDecimal rounded = BigDecimal.valueOf(shown).round(new MathContext(2));
-    return mass.times(rounded.doubleValue() / shown);
   }
 
   private static String cost(Plan plan, CostEstimate cost) {
@@ -156,9 +142,7 @@ public final class ClientSheet implements SheetMaker {
         + (cost.unpriced().isEmpty()
             ? ""
             : ", and more for " + String.join(", ", cost.unpriced()) + ", which have no price")
-        + (cost.demo()
-            ? "; at demonstration prices, which say nothing about yours."
-            : ", without taxes, permits, disposal and hired machines.");
+        + ", without taxes, permits, disposal and hired machines.";
   }
 
   private static String lessThanLawn(Plan plan, LawnWater water) {

@@ -21,14 +21,15 @@ import yardloom.work.cost.DriverTable;
 import yardloom.work.haul.HaulTable;
 import yardloom.work.labour.LabourTable;
 import yardloom.work.labour.TaskLoad;
+import yardloom.work.own.OwnTable;
 import yardloom.work.phase.OrdersTable;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PhaseTime;
 import yardloom.work.phase.PlantingVisit;
 
-/** Phases, hours and cost, for client and builder. */
+/** Phases, hours and cost, for who plans the work; drawn where the plan asks for it. */
 public final class WorkSheet implements SheetMaker {
-  private static final int WORK = 42;
+  private static final int WORK = 45;
 
   @Override
   public String id() {
@@ -56,7 +57,7 @@ public final class WorkSheet implements SheetMaker {
     }
     List<Panel> panels = new ArrayList<>();
     List<Table> tables = new ArrayList<>();
-    List.of(new LabourTable(), new PhaseTable(), new OrdersTable())
+    List.of(new LabourTable(), new PhaseTable(), new OwnTable(), new OrdersTable())
         .forEach(m -> tables.add(m.make(plan, facts)));
     List.of(new CostTable(), new DriverTable(), new BagTable())
         .forEach(m -> tables.add(m.make(plan, facts)));
@@ -68,6 +69,6 @@ public final class WorkSheet implements SheetMaker {
         panels.add(new Panel.TableBlock(table));
       }
     }
-    return List.of(new SheetPlan(WORK, "work", "Work, orders and cost", panels));
+    return List.of(new SheetPlan(WORK, "work", "Work, orders and cost", panels).onRequest());
   }
 }

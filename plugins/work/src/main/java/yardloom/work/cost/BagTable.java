@@ -8,6 +8,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 
@@ -21,6 +22,11 @@ public final class BagTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(BagChoice.FACT, CostEstimate.FACT);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
   }
 
   @Override

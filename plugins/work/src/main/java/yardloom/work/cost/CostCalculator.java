@@ -148,7 +148,7 @@ public final class CostCalculator implements Calculator {
     double likely = all.likely().hours();
     double high = all.high().hours();
     Derived.Builder why = Derived.by("sum over tasks", Source.plan("tasks of the plan"));
-    tasks.forEach(t -> why.from(t.task().title() + " (" + t.phase().id() + ")", t.likely()));
+    tasks.forEach(t -> why.from(t.title() + " (" + t.phase().id() + ")", t.likely()));
     if (likely == 0) {
       return Optional.empty();
     }

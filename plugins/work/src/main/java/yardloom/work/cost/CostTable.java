@@ -8,6 +8,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
@@ -32,6 +33,11 @@ public final class CostTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(CostEstimate.FACT);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
   }
 
   @Override

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import yardloom.facts.BillGroup;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
 import yardloom.facts.region.Spread;
@@ -58,13 +60,9 @@ public final class PriceBook {
         .with(Region.ownFirst(region, plan.attributes().all(Price.KEY)));
   }
 
-  /** Whether it has no price at all. */
-  public boolean isEmpty() {
-    return prices.isEmpty();
-  }
-
   /**
-   * A user's book: a CSV with the columns item, unit, low, likely, high.
+   * A user's book: a CSV with the columns item, unit, low, likely, high, and where wanted the
+   * columns of a source (title, publisher, year, locator, standing).
    *
    * @throws PlanException with file and line for what is wrong in it
    */
@@ -80,7 +78,7 @@ public final class PriceBook {
     Map<String, Integer> lines = new HashMap<>();
     List<Price> prices = new ArrayList<>();
     for (DataRow row : rows) {
-      Price price = price(row, source, false);
+      Price price = price(row, row.sourceOr(source), false);
       Integer before = lines.putIfAbsent(price.item() + " per " + price.unit(), row.place().line());
       if (before != null) {
         throw new PlanException(
@@ -127,7 +125,16 @@ public final class PriceBook {
 
   /** Whether the name is for no item of the bill, but for a group, labour, deliveries or bags. */
   static boolean isGeneral(String item) {
-    return item.startsWith("any ") || GENERAL.contains(item);
+    return general().contains(item);
+  }
+
+  /** The names that are for no single item of a bill, sorted. */
+  static Set<String> general() {
+    Set<String> names = new TreeSet<>(GENERAL);
+    for (BillGroup group : BillGroup.values()) {
+      names.add("any " + group.title());
+    }
+    return names;
   }
 
   /** What it has prices for, in the order of the book. */
@@ -147,7 +154,8 @@ public final class PriceBook {
         .findFirst();
   }
 
-  private static boolean measures(String unit, Object amount) {
+  /** Whether a price per {@code unit} is for amounts of this kind. */
+  static boolean measures(String unit, Object amount) {
     if (!(amount instanceof Quantity<?> q)) {
       return unit.equals(LocalRate.PIECE);
     }

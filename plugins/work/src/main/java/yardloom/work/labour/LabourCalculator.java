@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Haul;
@@ -24,6 +25,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Unit;
+import yardloom.work.own.OwnItem;
 
 /**
  * Gives the hours of every task: what the plugins say is to be done, times its rate, and the walks
@@ -69,6 +71,7 @@ public final class LabourCalculator implements Calculator {
     List<TaskLoad> tasks = new ArrayList<>();
     JobSums.of(in.all(YardFacts.JOBS)).forEach(job -> tasks.add(task(local, job)));
     tasks.addAll(walks(plan, in.all(YardFacts.HAULS)));
+    plan.attributes().all(OwnItem.KEY).forEach(e -> tasks.add(own(e.value())));
     tasks.removeIf(t -> t.high().value().hours() <= 0);
     if (tasks.isEmpty()) {
       return;
@@ -80,7 +83,10 @@ public final class LabourCalculator implements Calculator {
       tasks.add(task(local, new Job(WorkTask.VISIT, WorkPhase.ESTABLISH, visits)));
     }
     tasks.stream()
-        .sorted(Comparator.comparing(TaskLoad::phase).thenComparing(TaskLoad::task))
+        .sorted(
+            Comparator.comparing(TaskLoad::phase)
+                .thenComparing(TaskLoad::task)
+                .thenComparing(TaskLoad::title))
         .forEach(t -> out.give(TaskLoad.FACT, t));
   }
 
@@ -89,17 +95,39 @@ public final class LabourCalculator implements Calculator {
     LocalRate rate = local.of(job.task().title());
     Spread perUnit = rate.value();
     String unit = rate.unit();
-    double units =
-        unit.equals(LocalRate.PIECE)
-            ? ((Number) amount.value()).doubleValue()
-            : ((Quantity<?>) amount.value()).in(Unit.byWord(unit).orElseThrow());
+    double units = units(amount, unit);
     return new TaskLoad(
         job.task(),
+        Optional.empty(),
         job.phase(),
         amount,
         hours(amount, unit, units, perUnit.low(), perUnit),
         hours(amount, unit, units, perUnit.likely(), perUnit),
         hours(amount, unit, units, perUnit.high(), perUnit));
+  }
+
+  /** The plan knows one figure of its own work, not a range. */
+  private static TaskLoad own(OwnItem item) {
+    Derived<TimeSpan> hours =
+        hours(
+            item.amount(),
+            item.unit(),
+            units(item.amount(), item.unit()),
+            item.hoursPerUnit(),
+            new Spread(
+                item.hoursPerUnit(),
+                item.hoursPerUnit(),
+                item.hoursPerUnit(),
+                "pace of work",
+                item.source()));
+    return new TaskLoad(
+        WorkTask.OWN, Optional.of(item.task()), item.phase(), item.amount(), hours, hours, hours);
+  }
+
+  private static double units(Derived<?> amount, String unit) {
+    return unit.equals(LocalRate.PIECE)
+        ? ((Number) amount.value()).doubleValue()
+        : ((Quantity<?>) amount.value()).in(Unit.byWord(unit).orElseThrow());
   }
 
   private static Derived<TimeSpan> hours(
@@ -129,6 +157,7 @@ public final class LabourCalculator implements Calculator {
           tasks.add(
               new TaskLoad(
                   WorkTask.WALK,
+                  Optional.empty(),
                   phase,
                   walk,
                   walking(walk, METRES_PER_HOUR.high(), slower),

@@ -9,6 +9,7 @@ import yardloom.kernel.table.Amounts;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 
@@ -25,6 +26,11 @@ public final class LabourTable implements TableMaker {
   }
 
   @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     WorkSettings work = WorkSettings.of(plan);
     Table.Builder table =
@@ -38,7 +44,7 @@ public final class LabourTable implements TableMaker {
     List<TaskLoad> tasks = facts.all(TaskLoad.FACT);
     for (TaskLoad t : tasks) {
       table.row(
-          Cell.text(t.task().title()),
+          Cell.text(t.title()),
           Cell.text(t.phase().title()),
           Amounts.cell(plan, t.amount()),
           Cell.of(t.low()),

@@ -1,6 +1,7 @@
 package yardloom.work.labour;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
@@ -11,12 +12,14 @@ import yardloom.kernel.unit.TimeSpan;
 /**
  * The work of one task.
  *
+ * @param own the name of a task of the plan's own
  * @param phase the phase it belongs to
  * @param amount what is worked, a quantity or a count
  * @param low hours of one person if all goes well
  */
 public record TaskLoad(
     WorkTask task,
+    Optional<String> own,
     WorkPhase phase,
     Derived<?> amount,
     Derived<TimeSpan> low,
@@ -25,6 +28,11 @@ public record TaskLoad(
   /** Hours by task. */
   public static final FactKey<TaskLoad> FACT =
       FactKey.many("work.tasks", TaskLoad.class).called("tasks");
+
+  /** How tables call it. */
+  public String title() {
+    return own.orElse(task.title());
+  }
 
   /** Hours of several tasks together. */
   public record Sum(TimeSpan low, TimeSpan likely, TimeSpan high) {}

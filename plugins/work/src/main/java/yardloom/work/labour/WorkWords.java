@@ -13,6 +13,8 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
 import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Unit;
 import yardloom.kernel.vocab.Arg;
@@ -21,6 +23,8 @@ import yardloom.kernel.vocab.Verb;
 
 /** The words about the crew, its days and its pace. */
 public final class WorkWords {
+  private static final String PACE = "pace of work";
+
   private WorkWords() {}
 
   @Verb(
@@ -115,24 +119,69 @@ public final class WorkWords {
       @Opt(name = "high", help = "most", fallback = "the likely") Number high,
       @Opt(name = "unit", help = "per what: the unit of the task", required = true) String unit,
       @Opt(name = "source", help = "as `publication` names it", required = true) Source source) {
-    LocalRate rate;
     try {
-      Spread hours = Spread.given(low, likely, high, 0, "pace of work", source);
-      requireUnit(task, unit);
-      rate = new LocalRate(LocalRate.Kind.LABOUR, task, unit, hours, plan.place());
+      add(plan, rate(plan, task, unit, Spread.given(low, likely, high, 0, PACE, source)));
     } catch (PlanException e) {
       throw e.at(plan.place());
     }
+  }
+
+  @Verb(
+      help =
+          "Takes hours of tasks from a table: a header task,unit,low,likely,high and a line for"
+              + " each, hours of one person for one unit.",
+      example = "labourBook('task,unit,low,likely,high\\ncut edge,ft,0.02,0.04,0.07')")
+  public static void labourBook(
+      PlanScope plan,
+      @Arg(name = "csv", help = "the table, as from fileText('labour.csv')") String csv,
+      @Opt(name = "name", help = "the file's name, for messages", fallback = "labour book")
+          String name) {
+    String file = name == null ? "labour book" : name;
+    try {
+      for (DataRow row : DataTable.parse(file, csv).rows()) {
+        row(plan, row, Source.plan("labour book " + file));
+      }
+    } catch (PlanException e) {
+      SourceRef in = e.problems().get(0).place();
+      throw new PlanException(
+          e.problems().get(0).code(),
+          plan.place(),
+          (in.line() == 0 ? "" : in + ": ") + e.problems().get(0).message());
+    }
+  }
+
+  private static void row(PlanScope plan, DataRow row, Source book) {
+    try {
+      Spread hours =
+          Spread.given(
+              row.number("low"),
+              row.number("likely"),
+              row.number("high"),
+              0,
+              PACE,
+              row.sourceOr(book));
+      add(plan, rate(plan, row.text("task"), row.text("unit"), hours));
+    } catch (PlanException e) {
+      throw e.at(row.place());
+    }
+  }
+
+  private static LocalRate rate(PlanScope plan, String task, String unit, Spread hours) {
+    requireUnit(task, unit);
+    return new LocalRate(LocalRate.Kind.LABOUR, task, unit, hours, plan.place());
+  }
+
+  private static void add(PlanScope plan, LocalRate rate) {
     plan.draft()
         .attributes()
-        .saidInFile(LabourRates.KEY, plan.place(), r -> r.item().equals(task))
+        .saidInFile(LabourRates.KEY, plan.place(), r -> r.item().equals(rate.item()))
         .ifPresent(
             entry -> {
               throw new PlanException(
                   ProblemCode.DUPLICATE,
                   plan.place(),
                   "the rate of \""
-                      + task
+                      + rate.item()
                       + "\""
                       + " is already given in line "
                       + entry.place().line()

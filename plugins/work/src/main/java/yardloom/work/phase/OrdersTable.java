@@ -10,6 +10,7 @@ import yardloom.kernel.table.Amounts;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.work.cost.BillSums;
@@ -24,6 +25,11 @@ public final class OrdersTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(PhaseTime.FACT, PlantingVisit.FACT, YardFacts.BILL, YardFacts.SUPPLIES);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
   }
 
   @Override

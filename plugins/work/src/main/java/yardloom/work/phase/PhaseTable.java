@@ -11,6 +11,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
@@ -32,6 +33,11 @@ public final class PhaseTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(PhaseTime.FACT, YardFacts.FROST);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.PlantingDay;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -30,7 +31,7 @@ public final class VisitCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(PlantingVisit.FACT);
+    return Set.of(PlantingVisit.FACT, YardFacts.PLANTING_DAYS);
   }
 
   @Override
@@ -41,6 +42,13 @@ public final class VisitCalculator implements Calculator {
           PlantingVisit.windowsOf(time.phase().id(), in.all(YardFacts.PLANTING_WINDOWS));
       time.start().ifPresent(start -> visits.addAll(PlantingVisit.of(windows, start)));
     }
-    PlantingVisit.inOrder(visits).forEach(visit -> out.give(PlantingVisit.FACT, visit));
+    for (PlantingVisit visit : PlantingVisit.inOrder(visits)) {
+      out.give(PlantingVisit.FACT, visit);
+      visit
+          .kinds()
+          .forEach(
+              (plant, how) ->
+                  out.give(YardFacts.PLANTING_DAYS, new PlantingDay(plant, how, visit.date())));
+    }
   }
 }

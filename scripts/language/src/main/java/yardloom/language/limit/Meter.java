@@ -162,8 +162,4 @@ public final class Meter {
   public Optional<SourceRef> word() {
     return Optional.ofNullable(words.peek());
   }
-
-  Limits limits() {
-    return limits;
-  }
 }

@@ -63,14 +63,8 @@ public final class SyntaxWords {
   public static boolean bareUnit(int line, SourceText source, Report report) {
     Matcher unit = BARE_UNIT.matcher(source.line(line));
     while (unit.find()) {
-      String word =
-          switch (unit.group(2)) {
-            case "feet", "foot" -> "ft";
-            case "inches", "in" -> "inch";
-            case "metres", "meters" -> "m";
-            default -> unit.group(2);
-          };
-      if (Unit.byWord(word).isPresent()) {
+      String word = Unit.byWord(unit.group(2)).map(Unit::word).orElse("");
+      if (!word.isEmpty()) {
         report.add(
             ProblemCode.SYNTAX,
             line,
@@ -93,6 +87,9 @@ public final class SyntaxWords {
       String found = sign.group(1);
       if (found.isBlank() || found.contains("EOF")) {
         return "the script ends too early; a bracket or brace is still open";
+      }
+      if ("²³".contains(found.strip())) {
+        return "a script writes square and cubic units as sqm, sqft, m3, yd3, as in 12.sqm";
       }
       return "`"
           + found.strip()

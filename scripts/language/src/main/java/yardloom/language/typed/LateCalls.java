@@ -18,6 +18,7 @@ import org.codehaus.groovy.ast.expr.ConstantExpression;
 import org.codehaus.groovy.ast.expr.Expression;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.unit.Unit;
 import yardloom.language.text.Report;
 import yardloom.language.tree.Planned;
 import yardloom.language.tree.Tree;
@@ -100,22 +101,28 @@ final class LateCalls {
   private Found property(Planned.Late call, Class<?> receiver) {
     Expression from = call.operands().get(0);
     String name = call.name();
-    String getter = "get" + Character.toUpperCase(name.charAt(0)) + name.substring(1);
+    String getter = getter(name);
     if (receiver == Map.class) {
       Expression key = Tree.constant(call.call(), name);
       return host(
           host.operators(), "get", List.of(from, key), ElementTypes.part(typeOf(from), "V"));
     }
     if (TypeWords.isNumber(receiver)) {
-      Optional<Method> unit = single(host.units(), getter);
-      if (unit.isPresent() && yardloom.kernel.unit.Unit.byWord(name).isPresent()) {
-        return host(
-            host.units(), getter, List.of(from), ClassHelper.make(unit.get().getReturnType()));
+      Optional<Unit> unit = Unit.byWord(name);
+      if (unit.isPresent()) {
+        String made = getter(unit.get().word());
+        Method method = single(host.units(), made).orElseThrow();
+        return host(host.units(), made, List.of(from), ClassHelper.make(method.getReturnType()));
       }
       report.add(
           ProblemCode.UNKNOWN_WORD,
           call.call(),
-          "there is no unit `" + name + "`." + unitHint(name));
+          "there is no unit `"
+              + name
+              + "`."
+              + Nearest.hint(name, unitWords())
+              + " Units are "
+              + Unit.words());
       return null;
     }
     for (String candidate : List.of(name, getter, "is" + getter.substring(3))) {
@@ -133,18 +140,14 @@ final class LateCalls {
     return null;
   }
 
-  private TreeSet<String> unitWords() {
-    TreeSet<String> words = new TreeSet<>();
-    Arrays.stream(yardloom.kernel.unit.Unit.values()).forEach(u -> words.add(u.word()));
-    return words;
+  private static String getter(String name) {
+    return "get" + Character.toUpperCase(name.charAt(0)) + name.substring(1);
   }
 
-  private String unitHint(String name) {
-    return switch (name) {
-      case "in", "inches" -> " Inches are written 3.inch";
-      case "feet", "foot" -> " Feet are written 3.ft";
-      default -> Nearest.hint(name, unitWords());
-    };
+  private TreeSet<String> unitWords() {
+    TreeSet<String> words = new TreeSet<>();
+    Arrays.stream(Unit.values()).forEach(u -> words.add(u.word()));
+    return words;
   }
 
   private Found method(Planned.Late call, List<Class<?>> given) {

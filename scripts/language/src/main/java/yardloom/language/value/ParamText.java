@@ -1,6 +1,5 @@
 package yardloom.language.value;
 
-import java.lang.reflect.Method;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -71,17 +70,7 @@ public final class ParamText {
       throw wrong(name, wanted, text);
     }
     double number = Double.parseDouble(parts.group(1));
-    try {
-      Method getter =
-          NumberUnits.class.getMethod(
-              "get"
-                  + Character.toUpperCase(unit.get().word().charAt(0))
-                  + unit.get().word().substring(1),
-              Number.class);
-      return getter.invoke(null, number);
-    } catch (ReflectiveOperationException e) {
-      throw wrong(name, wanted, text);
-    }
+    return Quantity.of(number, unit.get());
   }
 
   private static Optional<Unit> unit(String text) {

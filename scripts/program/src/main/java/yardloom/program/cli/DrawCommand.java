@@ -56,6 +56,13 @@ final class DrawCommand implements Callable<Integer> {
           "Paper, such as arch-c, ansi-b or a3 (default: the plan's units decide, arch-c or a3).")
   private String sheet;
 
+  @Option(
+      names = "--sheets",
+      paramLabel = "NAME",
+      split = ",",
+      description = "Which sheets, such as cover,planting,crew (default: what the plan says).")
+  private List<String> sheets;
+
   DrawCommand(Console console, Path base) {
     this.console = console;
     this.base = base;
@@ -85,7 +92,12 @@ final class DrawCommand implements Callable<Integer> {
     for (int i = 0; i < outcomes.size(); i++) {
       Outcome outcome = outcomes.get(i);
       Path folder = base.resolve(out).resolve(outcome.plan().info().id());
-      PlanWriter writer = new PlanWriter(outcome, Papers.of(sheet, outcome.plan()), wanted);
+      PlanWriter writer = 
+          new PlanWriter(
+              outcome,
+              Papers.of(sheet, outcome.plan()),
+              wanted,
+              sheets == null ? List.of() : sheets);
       OutputFolder.write(folder, writer::write);
       console.say(
           arguments.plans().get(i)

@@ -9,6 +9,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import yardloom.kernel.problem.Nearest;
+import yardloom.kernel.spi.Catalogue;
+import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.vocab.Lexicon;
 import yardloom.kernel.vocab.Scope;
@@ -17,13 +19,28 @@ import yardloom.kernel.vocab.Word;
 /** Explains the words of the plan language. */
 @Command(
     name = "words",
-    description = "List the words of the plan language, or explain one.",
-    footer = {"", "Example:", "  yardloom words sheetMulch"})
+    description = {
+      "List the words of the plan language, or explain one.",
+      "The name of a catalogue lists its rows; TRAIT:TEXT keeps those that say so."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  yardloom words sheetMulch",
+      "  yardloom words plants light:shade water:low"
+    })
 final class WordsCommand implements Callable<Integer> {
   private final Console console;
 
-  @Parameters(arity = "0..1", paramLabel = "WORD", description = "The word to explain.")
+  @Parameters(index = "0", arity = "0..1", paramLabel = "WORD", description = "The word to explain, or a catalogue.")
   private Optional<String> word;
+
+  @Parameters(
+      index = "1..*",
+      arity = "0..*",
+      paramLabel = "TRAIT:TEXT",
+      description = "What rows of a catalogue must say, such as light:shade.")
+  private List<String> asked = List.of();
 
   @Option(
       names = {"-h", "--help"},
@@ -37,10 +54,19 @@ final class WordsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Lexicon lexicon = Toolkit.load().plugins().lexicon();
+    Plugins plugins = Toolkit.load().plugins();
+    Lexicon lexicon = plugins.lexicon();
     if (word.isEmpty()) {
       list(lexicon);
       return ExitCode.FINE;
+    }
+    Optional<Catalogue> catalogue =
+        plugins.all().stream()
+            .flatMap(p -> p.catalogues().stream())
+            .filter(c -> c.name().equals(word.get()))
+            .findFirst();
+    if (catalogue.isPresent()) {
+      return new CatalogueList(console).print(catalogue.get(), asked);
     }
     List<Word> found = lexicon.all().stream().filter(w -> w.name().equals(word.get())).toList();
     if (found.isEmpty()) {

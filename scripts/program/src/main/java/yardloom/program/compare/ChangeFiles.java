@@ -57,7 +57,7 @@ public final class ChangeFiles {
     // It is signed and carried: a page, not a drawing sheet.
     Paper page = Paper.page(info.units());
     SheetPlan signed = new SheetPlan(2, "change-order", "Change order", panels);
-    return composer.composeSet(List.of(site), SheetRequest.of(signed, page, info));
+    return composer.composeSet(List.of(site, SheetRequest.of(signed, page, info)));
   }
 
   /** Writes everything into {@code folder}, which must exist. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
+import yardloom.kernel.study.FindingGroup;
 import yardloom.kernel.vocab.Choices;
 
 /** Findings as text, for the console and {@code findings.txt}. */
@@ -16,41 +17,43 @@ public final class FindingsText {
     for (Severity severity : Severity.values()) {
       long count = findings.stream().filter(f -> f.severity() == severity).count();
       if (count > 0) {
-        parts.add(count + " " + Choices.text(severity) + (count == 1 ? "" : "s"));
+        boolean one = count == 1 || severity == Severity.ACCEPTED;
+        parts.add(count + " " + Choices.text(severity) + (one ? "" : "s"));
       }
     }
     return parts.isEmpty() ? "no findings" : String.join(", ", parts);
   }
 
   /**
-   * One block of lines for each finding under its number on the sheets, or one sentence if there
-   * are none.
+   * One block of lines for each group of findings under its number on the sheets, or one sentence
+   * if there are none.
    */
   public static String of(List<Finding> findings) {
     if (findings.isEmpty()) {
       return "No findings.\n";
     }
     StringBuilder text = new StringBuilder();
-    for (int i = 0; i < findings.size(); i++) {
-      Finding f = findings.get(i);
-      String where = f.place().line() == 0 ? "" : f.place() + ": ";
-      String about = f.element().map(id -> id + ": ").orElse("");
-      text.append('(')
-          .append(i + 1)
-          .append(") ")
-          .append(f.severity())
-          .append("  ")
-          .append(where)
-          .append(about)
-          .append(f.text())
-          .append(" [")
-          .append(f.rule())
-          .append("]\n");
-      if (!f.advice().isBlank()) {
-        text.append("    do: ").append(f.advice()).append('\n');
-      }
-      text.append("    by: ").append(f.source().cite()).append('\n');
-    }
+    FindingGroup.of(findings).forEach(group -> group(group, text));
     return text.toString();
+  }
+
+  private static void group(FindingGroup group, StringBuilder text) {
+    Finding f = group.first();
+    text.append('(').append(group.number()).append(") ").append(f.severity()).append("  ");
+    text.append(where(f)).append(f.text()).append(" [").append(f.rule()).append("]\n");
+    for (Finding also : group.all().subList(1, group.all().size())) {
+      text.append("    also: ").append(where(also).replaceFirst(": $", "")).append('\n');
+    }
+    if (f.severity() == Severity.ACCEPTED) {
+      text.append("    ").append(f.advice()).append('\n');
+    } else if (!f.advice().isBlank()) {
+      text.append("    do: ").append(f.advice()).append('\n');
+    }
+    text.append("    by: ").append(f.source().cite()).append('\n');
+  }
+
+  private static String where(Finding f) {
+    String place = f.place().line() == 0 ? "" : f.place() + ": ";
+    return place + f.element().map(id -> id + ": ").orElse("");
   }
 }

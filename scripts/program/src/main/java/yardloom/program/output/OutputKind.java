@@ -13,5 +13,7 @@ public enum OutputKind {
   /** Tables. */
   CSV,
   /** Results for other programs. */
-  JSON
+  JSON,
+  /** What is to be done on which days, for calendar programs. */
+  ICS
 }

@@ -10,10 +10,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import yardloom.kernel.diary.DiaryEntry;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.CsvWriter;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
+import yardloom.program.export.CalendarWriter;
 import yardloom.program.export.HtmlReport;
 import yardloom.program.export.PageWorkers;
 import yardloom.program.export.PdfWriter;
@@ -36,10 +38,20 @@ public final class PlanWriter {
    * @throws yardloom.kernel.problem.PlanException if the site plan does not fit on the paper
    */
   public PlanWriter(Outcome outcome, Paper paper, Set<OutputKind> kinds) {
+    this(outcome, paper, kinds, List.of());
+  }
+
+  /**
+   * The same with only the sheets that are asked for.
+   *
+   * @throws yardloom.kernel.problem.PlanException if there is no such sheet, or the site plan does
+   *     not fit on the paper
+   */
+  public PlanWriter(Outcome outcome, Paper paper, Set<OutputKind> kinds, List<String> asked) {
     this.outcome = outcome;
     this.kinds = Set.copyOf(kinds);
     this.format = new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
-    this.sheets = SheetSet.of(outcome, paper);
+    this.sheets = SheetSet.of(outcome, paper, asked);
   }
 
   /** What is written, in one line. */
@@ -95,6 +107,13 @@ public final class PlanWriter {
           GeoJsonWriter.write(outcome.plan(), out);
         }
       }
+    }
+    List<DiaryEntry> diary = outcome.results().all(DiaryEntry.FACT);
+    if (kinds.contains(OutputKind.ICS) && !diary.isEmpty()) {
+      Files.writeString(
+          folder.resolve("calendar.ics"),
+          CalendarWriter.text(outcome.plan().info(), diary),
+          StandardCharsets.UTF_8);
     }
     Files.writeString(
         folder.resolve("calculations.txt"),

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -22,6 +24,8 @@ import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.study.DrawnLayer;
 import yardloom.kernel.study.FindingMarks;
 import yardloom.kernel.study.Outcome;
+import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 import yardloom.sheet.compose.ComposedSheet;
@@ -31,27 +35,44 @@ import yardloom.sheet.font.FontWidths;
 import yardloom.sheet.paper.Paper;
 
 /**
- * The sheets of a plan: the site plan first, then what plugins offer, last the tables that stand on
- * no other sheet and find no room beside the site plan.
+ * The sheets of a plan: those that plugins offer, or those of them that are asked for. What a table
+ * is worth on paper its maker says: some always stand on a sheet, others fill the room that is
+ * left, the rest is read in the report. Cautions and marks of findings stand once, on
+ * the first plan that is built from.
  */
 public final class SheetSet {
   private static final SheetPlan SITE =
       new SheetPlan(1, "site-plan", "Site plan", List.of(Panel.SitePlan.shown()));
-  private static final int SCHEDULES = 90;
 
-  /** Tables that are first to stand beside the site plan. */
-  private static final List<String> BESIDE_PLAN =
-      List.of("findings", "beds", "plant-list", "materials-order");
+  private final Outcome outcome;
+  private final Paper paper;
+  private final List<Mark> findings;
 
-  private SheetSet() {}
+  private SheetSet(Outcome outcome, Paper paper) {
+    this.outcome = outcome;
+    this.paper = paper;
+    this.findings = FindingMarks.of(outcome.findings());
+  }
 
-  /** All sheets, numbered through. */
-  public static List<ComposedSheet> of(Outcome outcome, Paper paper) {
+  /**
+   * The sheets, numbered through.
+   *
+   * @param asked ids of the sheets that the command asks for; empty for what the plan says
+   * @throws PlanException (UNKNOWN_WORD) if there is no such sheet, (OUT_OF_RANGE) if the lot does
+   *     not fit on the paper
+   */
+  public static List<ComposedSheet> of(Outcome outcome, Paper paper, List<String> asked) {
+    List<SheetPlan> chosen = WantedSheets.of(outcome, asked);
     try {
-      return compose(outcome, paper);
+      return new SheetSet(outcome, paper).compose(chosen);
     } catch (PlanException e) {
       throw atLot(outcome.plan(), e);
     }
+  }
+
+  /** The sheets that the plan asks for. */
+  public static List<ComposedSheet> of(Outcome outcome, Paper paper) {
+    return of(outcome, paper, List.of());
   }
 
   /**
@@ -74,41 +95,87 @@ public final class SheetSet {
     return e.at(plan.lot().map(Lot::place).orElse(SourceRef.NONE));
   }
 
-  private static List<ComposedSheet> compose(Outcome outcome, Paper paper) {
-    List<Table> rest = tablesOnNoSheet(outcome);
-    List<Mark> findings = FindingMarks.of(outcome.findings());
+  private List<ComposedSheet> compose(List<SheetPlan> chosen) {
+    List<SheetPlan> plans = new ArrayList<>(chosen);
+    if (plans.stream().noneMatch(SheetSet::isWorkDrawing) && !isChosen(chosen)) {
+      plans.add(0, SITE);
+    }
+    SheetPlan first =
+        plans.stream().filter(SheetSet::isWorkDrawing).findFirst().orElse(plans.get(0));
+    Set<String> pocket = pocketTables(plans);
     List<SheetRequest> requests = new ArrayList<>();
-    requests.add(
-        request(outcome, findings, SITE, paper)
-            .withCautions(outcome.cautions())
-            .withOptional(besidePlan(outcome, rest)));
-    for (SheetPlan sheet : outcome.sheets()) {
-      requests.add(request(outcome, findings, sheet, paperOf(sheet, paper, outcome)));
+    for (SheetPlan plan : plans) {
+      List<Table> optional = new ArrayList<>();
+      SheetRequest request = request(sorted(plan, pocket, optional), plan == first);
+      if (plan == first) {
+        optional.addAll(0, tablesOnNoSheet());
+      }
+      requests.add(request.withCautions(cautions(plan, first, plans)).withOptional(optional));
     }
-    List<Panel> panels = rest.stream().<Panel>map(Panel.TableBlock::new).toList();
-    SheetPlan schedules = new SheetPlan(SCHEDULES, "schedules", "Schedules", panels);
-    return new SheetComposer(FontWidths.shipped())
-        .composeSet(requests, request(outcome, findings, schedules, paper));
+    return new SheetComposer(FontWidths.shipped()).composeSet(requests);
   }
 
-  /** What is asked for most first, then what else would need a sheet of its own. */
-  private static List<Table> besidePlan(Outcome outcome, List<Table> rest) {
-    Set<Table> beside = new LinkedHashSet<>();
-    for (String id : BESIDE_PLAN) {
-      outcome.tables().stream().filter(t -> t.id().equals(id)).forEach(beside::add);
-    }
-    beside.addAll(rest);
-    return List.copyOf(beside);
+  /** Those that speak of the sheet's work; on the first also those whose sheet is not drawn. */
+  private List<Caution> cautions(SheetPlan plan, SheetPlan first, List<SheetPlan> plans) {
+    Set<String> drawn = plans.stream().map(SheetPlan::id).collect(Collectors.toSet());
+    return outcome.cautions().stream()
+        .filter(
+            c ->
+                c.where()
+                    .map(SheetUse::sheetId)
+                    .filter(drawn::contains)
+                    .orElse(first.id())
+                    .equals(plan.id()))
+        .toList();
   }
 
-  private static Paper paperOf(SheetPlan sheet, Paper chosen, Outcome outcome) {
+  /** Whether only some of the sheets are wanted; then no other is added. */
+  private boolean isChosen(List<SheetPlan> chosen) {
+    return !chosen.isEmpty()
+        && chosen.size() < outcome.sheets().stream().filter(SheetPlan::usual).count();
+  }
+
+  /** Whether a large sheet shows the yard with more than a picture of it. */
+  private static boolean isWorkDrawing(SheetPlan sheet) {
     return sheet.format() == SheetPlan.Format.SHEET
-        ? chosen
-        : Paper.page(outcome.plan().info().units());
+        && sitePlans(sheet).anyMatch(p -> p.base() != Base.NAMED);
   }
 
-  private static SheetRequest request(
-      Outcome outcome, List<Mark> findings, SheetPlan sheet, Paper paper) {
+  /** The sheet without tables that need not stand on it; those that may are optional. */
+  private SheetPlan sorted(SheetPlan plan, Set<String> pocket, List<Table> optional) {
+    List<Panel> panels = new ArrayList<>();
+    for (Panel panel : plan.panels()) {
+      OnPaper worth =
+          panel instanceof Panel.TableBlock t && plan.usual() ? worth(t.table()) : OnPaper.ALWAYS;
+      boolean elsewhere =
+          panel instanceof Panel.TableBlock t
+              && !plan.format().isPocket()
+              && pocket.contains(t.table().id());
+      if (worth == OnPaper.ALWAYS && !elsewhere) {
+        panels.add(panel);
+      } else if (worth != OnPaper.REPORT) {
+        optional.add(((Panel.TableBlock) panel).table());
+      }
+    }
+    return plan.with(panels);
+  }
+
+  /** Tables on pages to carry: whoever works by the sheets has these too. */
+  private static Set<String> pocketTables(List<SheetPlan> plans) {
+    return plans.stream()
+        .filter(p -> p.format().isPocket())
+        .flatMap(p -> p.panels().stream())
+        .filter(Panel.TableBlock.class::isInstance)
+        .map(p -> ((Panel.TableBlock) p).table().id())
+        .collect(Collectors.toSet());
+  }
+
+  /** Tables that a sheet maker makes for its own sheet alone always stand there. */
+  private OnPaper worth(Table table) {
+    return outcome.onPaper().getOrDefault(table.id(), OnPaper.ALWAYS);
+  }
+
+  private SheetRequest request(SheetPlan sheet, boolean marksFindings) {
     SortedMap<Layer, List<Mark>> layers = new TreeMap<>();
     Set<LegendEntry> legend = new LinkedHashSet<>();
     outcome
@@ -120,11 +187,13 @@ public final class SheetSet {
                 legend.addAll(drawn.legend());
               }
             });
-    if (!findings.isEmpty() && marksFindings(sheet)) {
+    if (!findings.isEmpty() && marksFindings) {
       layers.put(FindingMarks.LAYER, findings);
       legend.addAll(FindingMarks.legend(outcome.findings()));
     }
-    return SheetRequest.of(sheet, paper, outcome.plan().info())
+    Paper on =
+        sheet.format().isPocket() ? Paper.page(outcome.plan().info().units()) : paper;
+    return SheetRequest.of(sheet, on, outcome.plan().info())
         .withDrawing(layers, List.copyOf(legend))
         .withSite(
             outcome.plan().lot().map(Lot::shape),
@@ -139,12 +208,11 @@ public final class SheetSet {
         .anyMatch(
             site ->
                 site.layers().contains(layer.id())
-                    || (site.base() == Base.YARD ? drawn.yard() : drawn.shown()));
-  }
-
-  /** Whether findings are marked: on the plan that shows all that is on. */
-  private static boolean marksFindings(SheetPlan sheet) {
-    return sitePlans(sheet).allMatch(site -> site.base() == Base.SHOWN);
+                    || switch (site.base()) {
+                      case SHOWN -> drawn.shown();
+                      case YARD -> drawn.yard();
+                      case NAMED -> false;
+                    });
   }
 
   private static Stream<Panel.SitePlan> sitePlans(SheetPlan sheet) {
@@ -153,7 +221,7 @@ public final class SheetSet {
         .map(Panel.SitePlan.class::cast);
   }
 
-  private static List<Table> tablesOnNoSheet(Outcome outcome) {
+  private List<Table> tablesOnNoSheet() {
     Set<String> shown = new HashSet<>();
     for (SheetPlan sheet : outcome.sheets()) {
       for (Panel panel : sheet.panels()) {
@@ -162,6 +230,8 @@ public final class SheetSet {
         }
       }
     }
-    return outcome.tables().stream().filter(t -> !shown.contains(t.id())).toList();
+    return outcome.tables().stream()
+        .filter(t -> !shown.contains(t.id()) && worth(t) != OnPaper.REPORT)
+        .toList();
   }
 }

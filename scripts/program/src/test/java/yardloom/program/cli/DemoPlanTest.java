@@ -59,7 +59,7 @@ class DemoPlanTest {
     Map<String, String> files = Samples.drawn("urbana-yard");
     assertTrue(files.containsKey("results.json"), () -> files.keySet().toString());
     assertTrue(files.containsKey("findings.txt"));
-    assertTrue(files.containsKey("sheets/01-site-plan.svg"));
+    assertTrue(files.containsKey("sheets/02-layout.svg"));
     for (String table :
         new String[] {
           "materials-take-off",

@@ -33,7 +33,7 @@ class NewTest {
     assertEquals(ExitCode.FINE, draw.code(), draw.err());
     Map<String, String> files = Run.files(dir.resolve("yardloom-out/first-try"));
     assertFalse(files.get("findings.txt").contains("WARNING"), files.get("findings.txt"));
-    assertTrue(files.get("sheets/01-site-plan.svg").contains("First try"));
+    assertTrue(files.get("sheets/02-layout.svg").contains("First try"));
     // Every starter grows something, waters it and mulches it.
     for (String table : List.of("plant-list", "irrigation", "materials-order", "materials-cost")) {
       assertTrue(files.containsKey("tables/" + table + ".csv"), files.keySet()::toString);

@@ -100,7 +100,7 @@ class StandingFromScriptTest {
   @Test
   void legend_tellsExistingFromNew() throws IOException {
     // Long entries of a legend break into lines, each an element of its own.
-    String sheet = text("sheets/01-site-plan.svg").replaceAll("\\s*<[^>]*>\\s*", " ");
+    String sheet = text("sheets/02-layout.svg").replaceAll("\\s*<[^>]*>\\s*", " ");
     sheet = sheet.replaceAll(" +", " ");
     for (String entry :
         List.of(

@@ -66,6 +66,8 @@ class WordExamplesTest {
                         Number.class,
                         Integer.class,
                         Double.class,
+                        // Sealed: any of the listed kinds of quantities.
+                        yardloom.kernel.unit.Quantity.class,
                         List.class)
                     .contains(p.type());
         if (!listed) {

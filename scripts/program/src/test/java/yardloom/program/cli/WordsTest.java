@@ -1,6 +1,7 @@
 package yardloom.program.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -76,6 +77,27 @@ class WordsTest {
     Run run = Run.in(Path.of("."), "words", "biulding");
     assertEquals(ExitCode.USE, run.code());
     assertTrue(run.err().contains("`building`"), run.err());
+  }
+
+  /** Ramps are a plant of the woods; tomatoes are none. */
+  @Test
+  void words_ofPlants_areThoseThatSayWhatIsAsked() {
+    Run run = Run.in(Path.of("."), "words", "plants", "light:or shade", "native:eastern");
+    assertEquals(ExitCode.FINE, run.code());
+    assertTrue(run.out().contains("  ramps "), run.out());
+    assertFalse(run.out().contains("  tomato "), run.out());
+    assertFalse(run.out().contains("  hosta "), "not native: " + run.out());
+    Run wrong = Run.in(Path.of("."), "words", "plants", "ligth:shade");
+    assertEquals(ExitCode.USE, wrong.code());
+    assertTrue(wrong.err().contains("Did you mean `light`?"), wrong.err());
+  }
+
+  @Test
+  void words_ofClimatesAndSoils_listThem() {
+    Run climates = Run.in(Path.of("."), "words", "climates");
+    assertTrue(climates.out().contains("phoenix-az"), climates.out());
+    assertTrue(climates.out().contains("41.4 in (1051 mm) a year"), "Urbana: " + climates.out());
+    assertTrue(Run.in(Path.of("."), "words", "soils").out().contains("clay loam"));
   }
 
   @Test

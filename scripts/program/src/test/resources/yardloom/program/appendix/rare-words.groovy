@@ -4,6 +4,8 @@ site 'Urbana', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zon
 climate 'urbana-il'
 effectiveRain 'usbr'
 solarRadiation([1.9, 2.7, 3.6, 4.7, 5.7, 6.3, 6.2, 5.5, 4.6, 3.3, 2.1, 1.6], source: 'by hand', unit: 'kwh')
+hourlyWeather 'time,temp,dew,wind_ms,solar_mj\n2025-07-01T10:00,28,15,2.1,2.5', source: 'by hand'
+waterAllowance factor: 0.5, efficiency: 0.9, rainCredit: true
 cloudburst 5.inch, source: 'by hand'
 lot([point(0.ft, 0.ft), point(70.ft, 0.ft), point(70.ft, 60.ft), point(0.ft, 60.ft)])
 building('house', rect(8.ft, 8.ft, 30.ft, 20.ft), eaves: 10.ft, ridge: 16.ft, overhang: 1.ft, roof: 'hip')
@@ -25,7 +27,9 @@ bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
   edging 'steel strip', piece: 10.ft
   drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch
   plant 'asparagus'
+  plantFactor 0.4
 }
+mulchedGround('turned over', rect(2.ft, 30.ft, 15.ft, 28.ft)) { mulch 5.inch ; compost 0.5.inch }
 bed 'keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual'
 trellis 'grapes', line([point(52.ft, 34.ft), point(52.ft, 55.ft)]), wires: 3
 pavers 'terrace', rect(42.ft, 10.ft, 11.ft, 7.ft), length: 8.inch, width: 4.inch
@@ -36,3 +40,12 @@ tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
 path 'way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow'
 bestSpot 60.sqft, crop: 'kale'
 work crew: 3, hoursPerDay: 7, start: '2026-09-07', lastFrost: '04-25', firstFrost: '10-14'
+item 'drain rock', amount: 2.5.yd3, per: 'yd3', price: 44.money, low: 40.money, high: 50.money, hours: 1.5, phase: 'earth'
+task 'carry the old shed out', hours: 6, phase: 'earth'
+itemBook 'item,count,unit,price,hours,phase\nbench,3,piece,180,0.5,finish'
+labourBook 'task,unit,low,likely,high\ncut edge,ft,0.02,0.04,0.07'
+note 'old well, filled', at: point(66.ft, 30.ft)
+dimension point(40.ft, 34.ft), point(40.ft, 51.ft), offset: 1.ft, text: 'beds'
+hideLabel 'path'
+accept 'planting.harm', why: 'the household has no children'
+country 'US'

@@ -4,7 +4,7 @@ package yardloom.climate.et.formula;
  * Pressure and vapour of the air after FAO-56; kilopascals and degrees Celsius.
  *
  * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
- * Drainage Paper 56, 1998, equations 7, 8, 11, 12 and 13. [2] The ASCE Standardized Reference
+ * Drainage Paper 56, 1998, equations 7, 8, 11, 12, 13, 47 and 48. [2] The ASCE Standardized Reference
  * Evapotranspiration Equation, ASCE-EWRI, 2005, equation D.3 (through published program outputs).
  */
 public final class Air {
@@ -39,5 +39,24 @@ public final class Air {
   /** Water in the column of air above the ground, as a depth in mm [2]. */
   public static double precipitableWaterMm(double vapourKpa, double pressureKpa) {
     return 0.14 * vapourKpa * pressureKpa + 2.1;
+  }
+
+  /** The temperature at which air with this much vapour is saturated: eq. 11 turned round. */
+  public static double dewPointC(double vapourKpa) {
+    double log = StrictMath.log(vapourKpa / 0.6108);
+    return 237.3 * log / (17.27 - log);
+  }
+
+  /** Wind at 2 m from wind measured at another height over short grass [1, eq. 47]. */
+  public static double windAt2m(double speed, double heightM) {
+    return speed * 4.87 / StrictMath.log(67.8 * heightM - 5.42);
+  }
+
+  /**
+   * The dew point where nobody measured it: the night's lowest temperature, in dry places 2 °C less
+   * (sources say 2 to 3, and 2 to 4; the least of them) [1, eq. 48 and its text].
+   */
+  public static double dewPointByMinimum(double minC, boolean isDry) {
+    return isDry ? minC - 2 : minC;
   }
 }

@@ -142,15 +142,23 @@ class Fao56Test {
             minC,
             (maxC + minC) / 2,
             Air.saturationKpa(dewC),
-            windAt2m(wind, windHeightM),
+            Air.windAt2m(wind, windHeightM),
             solarMj,
             0);
     assertEquals(expected, et, tolerance, id);
   }
 
-  /** FAO-56 equation 47. */
-  static double windAt2m(double speed, double heightM) {
-    return speed * 4.87 / Math.log(67.8 * heightM - 5.42);
+  /** FAO-56 example 14, from memory of its print: 3.2 m/s at 10 m are 2.4 m/s at 2 m. */
+  @org.junit.jupiter.api.Test
+  void windAtTenMetres_ofExample14() {
+    assertEquals(2.4, Air.windAt2m(3.2, 10), 0.05);
+  }
+
+  /** FAO-56 example 15 (F14): Lyon in July, 40.6 MJ above the air, 26.6 and 14.8 °C: 22.3 MJ. */
+  @org.junit.jupiter.api.Test
+  void radiationFromRange_ofExample15() {
+    assertEquals(22.3, Radiation.fromRange(26.6, 14.8, 40.6, 30.6), 0.05);
+    assertEquals(20.0, Radiation.fromRange(26.6, 14.8, 40.6, 20.0), "never more than a clear sky");
   }
 
   private static double et0(
@@ -169,7 +177,7 @@ class Fao56Test {
         Radiation.netShortwave(solarMj)
             - Radiation.netLongwave(
                 maxC, minC, vapourKpa, solarMj, Radiation.clearSky(ra, elevationM));
-    return new PenmanMonteith(
+    return new StandardizedEt(
             meanC,
             net,
             soilHeatMj,
@@ -177,7 +185,7 @@ class Fao56Test {
             Air.meanSaturationKpa(maxC, minC),
             vapourKpa,
             Air.pressureKpa(elevationM))
-        .et0MmPerDay();
+        .mmPerDay(StandardizedEt.Surface.SHORT);
   }
 
   @Property(seed = "20261125")

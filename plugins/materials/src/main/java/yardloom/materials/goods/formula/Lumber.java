@@ -50,9 +50,4 @@ public final class Lumber {
         Length.inches(row.number("thickness_in")),
         Length.inches(row.number("width_in")));
   }
-
-  /** Board feet of rough stock by its own nominal inches. */
-  public static double boardFeet(double thicknessIn, double widthIn, Length length) {
-    return thicknessIn * widthIn * length.feet() / 12;
-  }
 }

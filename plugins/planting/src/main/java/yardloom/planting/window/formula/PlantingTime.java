@@ -1,5 +1,6 @@
 package yardloom.planting.window.formula;
 
+import java.time.LocalDate;
 import java.time.MonthDay;
 
 /**
@@ -13,6 +14,22 @@ import java.time.MonthDay;
 public record PlantingTime(String how, Offset from, Offset until) {
   /** Any year without a leap day. */
   private static final int YEAR = 2021;
+
+  /**
+   * By how many days the season between the frosts is too short for planting on the first day; 0
+   * where it is not, or where it does not run from a frost of spring to one of fall.
+   */
+  public int shortBy(MonthDay lastFrost, MonthDay firstFrost) {
+    if (from.frost() != Frost.LAST || until.frost() != Frost.FIRST) {
+      return 0;
+    }
+    LocalDate spring = lastFrost.atYear(YEAR);
+    LocalDate fall = firstFrost.atYear(YEAR);
+    LocalDate end = fall.isAfter(spring) ? fall : fall.plusYears(1);
+    return (int)
+        Math.max(
+            0, spring.plusDays(from.days()).toEpochDay() - end.plusDays(until.days()).toEpochDay());
+  }
 
   /** The frost that days are counted from. */
   public enum Frost {

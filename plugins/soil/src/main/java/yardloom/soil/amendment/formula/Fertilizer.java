@@ -72,9 +72,4 @@ public final class Fertilizer {
     }
     return nitrogen.times(100 / grade.nitrogen());
   }
-
-  /** Nitrogen for {@code area} at {@code poundsPer1000} pounds per 1000 sq ft. */
-  public static Mass nitrogen(double poundsPer1000, Area area) {
-    return Mass.pounds(poundsPer1000 * area.squareFeet() / 1000);
-  }
 }

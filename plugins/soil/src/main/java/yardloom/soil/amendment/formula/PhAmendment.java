@@ -55,9 +55,6 @@ public final class PhAmendment {
    * @param later zero unless the total is to be split
    */
   public record Doses(Mass first, Mass later) {
-    public Mass total() {
-      return first.plus(later);
-    }
   }
 
   public static Doses sulfur(double phNow, double phWanted, Ground ground, Area area) {

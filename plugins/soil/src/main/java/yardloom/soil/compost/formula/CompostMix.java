@@ -55,11 +55,6 @@ public final class CompostMix {
       return ofRatio(name, wet, f.ratio(), f.nitrogen(), f.moisture());
     }
 
-    /** Its own carbon to nitrogen ratio. */
-    public double ratio() {
-      return carbon / nitrogen;
-    }
-
     private double dryShare() {
       return 100 - moisture;
     }

@@ -40,9 +40,4 @@ public final class FeedstockData {
         row.number("lb_yd3"),
         row.source());
   }
-
-  /** The names in the table. */
-  public static List<String> names() {
-    return TABLE.rows().stream().map(r -> r.text("name")).toList();
-  }
 }

@@ -17,8 +17,4 @@ public record Range(double low, double high, Source source) {
   public double middle() {
     return (low + high) / 2;
   }
-
-  public boolean contains(double value) {
-    return value >= low && value <= high;
-  }
 }

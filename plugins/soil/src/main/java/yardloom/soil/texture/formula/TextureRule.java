@@ -85,20 +85,6 @@ public final class TextureRule {
   }
 
   /**
-   * The class from all three parts, as a laboratory prints them.
-   *
-   * @throws PlanException (CONTRADICTION) unless they add up to 100 within 1
-   */
-  public static TextureClass classify(double sand, double silt, double clay) {
-    double sum = sand + silt + clay;
-    if (!(Math.abs(sum - 100) <= 1)) {
-      throw new PlanException(
-          ProblemCode.CONTRADICTION, "sand, silt and clay must add up to 100 percent, got " + sum);
-    }
-    return classify(sand * 100 / sum, clay * 100 / sum);
-  }
-
-  /**
    * Sand and clay percentages in the middle of a class: the mean of its whole-percent points.
    *
    * @return sand, then clay

@@ -75,11 +75,6 @@ public final class LightOfDays {
     return new LightOfDays(nowBeam, nowDiffuse);
   }
 
-  /** Radiation of a day in the open, MJ per square metre. */
-  public double open(int d) {
-    return beamDay[d] + diffuse[d];
-  }
-
   /**
    * What arrives in a day at a place, MJ per square metre.
    *

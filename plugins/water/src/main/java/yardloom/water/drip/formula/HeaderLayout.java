@@ -1,6 +1,7 @@
 package yardloom.water.drip.formula;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.geom.InsideWay;
@@ -50,13 +51,33 @@ public final class HeaderLayout {
     left.forEach(row -> best.add(null));
   }
 
-  /** The rows in the order in which they are joined. */
-  public static List<Joined> of(Shape bed, List<Line> rows) {
+  /**
+   * The rows in the order in which they are joined.
+   *
+   * @param feed where water comes from: the first row starts with its end that is nearest to it;
+   *     empty if nothing is known
+   */
+  public static List<Joined> of(Shape bed, List<Line> rows, Optional<Point> feed) {
     HeaderLayout layout = new HeaderLayout(bed, rows);
+    feed.ifPresent(layout::startNear);
     while (!layout.left.isEmpty()) {
       layout.joinNext();
     }
     return List.copyOf(layout.joined);
+  }
+
+  private void startNear(Point feed) {
+    for (int i = 0; i < left.size(); i++) {
+      Line row = Loops.startingNear(left.get(i), feed);
+      boolean isFar =
+          !row.isClosed()
+              && row.end().distance(feed).metres() < row.start().distance(feed).metres() - SAME_M;
+      left.set(i, isFar ? row.reversed() : row);
+    }
+    // A stable sort: rows that start equally far stay in the order of the bed.
+    left.sort(
+        Comparator.comparingLong(
+            row -> Math.round(row.start().distance(feed).metres() / SAME_M)));
   }
 
   private void joinNext() {

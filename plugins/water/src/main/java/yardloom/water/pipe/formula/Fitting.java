@@ -35,6 +35,10 @@ public enum Fitting {
   }
 
   static double lossM(double k, double speedMs) {
-    return k * speedMs * speedMs / (2 * DarcyWeisbach.GRAVITY);
+    return lossM(k, speedMs, DarcyWeisbach.GRAVITY);
+  }
+
+  static double lossM(double k, double speedMs, double gravityMs2) {
+    return k * speedMs * speedMs / (2 * gravityMs2);
   }
 }

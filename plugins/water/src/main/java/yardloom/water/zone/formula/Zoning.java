@@ -7,7 +7,8 @@ import yardloom.kernel.plan.NaturalOrder;
 
 /**
  * Puts beds together that can be watered at once: their flows stay within the limit, and none runs
- * less than seven tenths of the time of the thirstiest, so that none is much overwatered.
+ * less than seven tenths of the time of the thirstiest, so that none is much overwatered; and all have
+ * the same class of light, since shade dries later than sun.
  *
  * <p>First fit in order of falling run time, then falling flow, then name; the same beds give the
  * same zones in whatever order they come. A bed whose own flow is above the limit is a zone of its
@@ -20,7 +21,12 @@ public final class Zoning {
   private static final double LIKE = 0.7;
 
   /** A bed to water. */
-  public record Load(String name, double flow, double hours) {}
+  public record Load(String name, double flow, double hours, String light) {
+    /** A bed of whose light nothing is known. */
+    public Load(String name, double flow, double hours) {
+      this(name, flow, hours, "");
+    }
+  }
 
   private Zoning() {}
 
@@ -58,6 +64,7 @@ public final class Zoning {
   private static boolean fits(List<Load> zone, Load bed, double flowLimit) {
     double flow = zone.stream().mapToDouble(Load::flow).sum();
     return flow + bed.flow() <= flowLimit * (1 + 1e-9)
+        && bed.light().equals(zone.get(0).light())
         && bed.hours() >= LIKE * zone.get(0).hours() * (1 - 1e-9);
   }
 }

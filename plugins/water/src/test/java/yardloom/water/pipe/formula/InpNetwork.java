@@ -8,12 +8,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Pressure;
 
 /** Reads the engine's text input as far as the reference networks use it. */
 final class InpNetwork {
   private static final double FOOT = 0.3048;
   private static final double PSI_PER_FOOT = 0.4333;
   private static final double GPM = 231 * 16.387064e-6 / 60;
+
+  /** Of the water by which the engine's US report turns feet into psi: 0.4333 psi for a foot. */
+  static final double DENSITY =
+      Pressure.psi(PSI_PER_FOOT).pascals() / (FOOT * DarcyWeisbach.GRAVITY);
 
   final double sourceHeadM;
   final String supply;
@@ -57,7 +63,8 @@ final class InpNetwork {
       Friction friction =
           options.get("HEADLOSS").equals("H-W")
               ? new HazenWilliams(roughness)
-              : new DarcyWeisbach(roughness / 1000, Water.VISCOSITY_M2S);
+              : new DarcyWeisbach(
+                  roughness / 1000, Water.VISCOSITY_M2S, DarcyWeisbach.ENGINE_GRAVITY);
       pipes.add(
           new PipeNetwork.Pipe(
               p[0],
@@ -73,12 +80,16 @@ final class InpNetwork {
     return new InpNetwork(
         head,
         pipes.get(0).id(),
-        new PipeNetwork(joints, List.of(new PipeNetwork.Reservoir(source[0], head)), pipes));
+        new PipeNetwork(
+            joints,
+            List.of(new PipeNetwork.Reservoir(source[0], head)),
+            pipes,
+            DarcyWeisbach.ENGINE_GRAVITY));
   }
 
   /** Pressure as the engine's US report has it. */
   static double psi(double metres) {
-    return metres / FOOT * PSI_PER_FOOT;
+    return Water.pressure(Length.metres(metres), DENSITY).psi();
   }
 
   private static Map<String, List<String[]>> sections(String name) throws IOException {

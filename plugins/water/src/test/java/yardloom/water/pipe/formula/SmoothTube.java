@@ -20,7 +20,7 @@ public record SmoothTube(double viscosityM2s) implements Friction {
     double speed = PipeSpeed.metresPerSecond(flowM3s, diameterM);
     double reynolds = speed * diameterM / viscosityM2s;
     double factor =
-        reynolds <= 2000 ? FrictionFactor.laminar(reynolds) : FrictionFactor.blasius(reynolds);
-    return DarcyWeisbach.gradient(factor, speed, diameterM);
+        reynolds <= 2000 ? 64 / reynolds : 0.3164 * StrictMath.pow(reynolds, -0.25);
+    return factor * speed * speed / (2 * DarcyWeisbach.GRAVITY * diameterM);
   }
 }

@@ -1,0 +1,91 @@
+package yardloom.materials;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Surface;
+import yardloom.facts.work.SheetPage;
+import yardloom.kernel.draw.Offers;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.TableMaker;
+import yardloom.materials.load.LoadTable;
+import yardloom.materials.pile.DriverNotes;
+import yardloom.materials.sourcing.SourcesTable;
+import yardloom.materials.surface.DepthPainter;
+import yardloom.materials.surface.SectionFigure;
+import yardloom.materials.surface.StackTable;
+import yardloom.materials.surface.SurfacePainter;
+import yardloom.materials.takeoff.OrderTable;
+import yardloom.materials.takeoff.Pockets;
+import yardloom.materials.takeoff.TakeOffTable;
+
+/** Surfaces, build-up, take-off, orders and what the driver needs. */
+public final class MaterialSheet implements SheetMaker {
+  private static final int MATERIALS = 20;
+
+  @Override
+  public String id() {
+    return "materials.materials";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(
+        YardFacts.SURFACES,
+        YardFacts.MULCH_TOTALS,
+        YardFacts.SUPPLIES,
+        Pockets.FACT,
+        YardFacts.PILES,
+        YardFacts.LOADS,
+        YardFacts.BILL);
+  }
+
+  @Override
+  public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
+    List<Surface> surfaces = facts.all(YardFacts.SURFACES);
+    if (surfaces.isEmpty()) {
+      return List.of();
+    }
+    List<Panel> panels = new ArrayList<>();
+    panels.add(Panel.SitePlan.yardWith(ground(offers)));
+    panels.add(SectionFigure.of(surfaces, plan.info().units()));
+    for (TableMaker maker :
+        List.of(
+            new StackTable(),
+            new TakeOffTable(),
+            new OrderTable(),
+            new LoadTable(),
+            new SourcesTable())) {
+      panels.add(new Panel.TableBlock(maker.make(plan, facts)));
+    }
+    List<String> driver = DriverNotes.of(plan, facts);
+    if (!driver.isEmpty()) {
+      panels.add(new Panel.Notes("For the driver", driver));
+    }
+    panels.add(
+        new Panel.Notes(
+            "Laying the mulch",
+            List.of(
+                "Mow low, remove tough weeds, water. Do not till.",
+                "Cardboard without tape, staples or gloss, lapped, wetted, covered the same day: paths"
+                    + " with all their chips, beds with compost or a first lift.",
+                "Keep chips off trunks, stems and walls as drawn.",
+                "Trees and shrubs go in before the cardboard; cut it to fit round them.",
+                "Plant the rest through the cardboard, lay the dripline, then the last chips.")));
+    return List.of(new SheetPlan(MATERIALS, "materials", "Materials and delivery", panels));
+  }
+
+  private static Set<String> ground(Offers offers) {
+    Set<String> layers = new HashSet<>(offers.layers(SheetPage.WAYS));
+    layers.add(SurfacePainter.LAYER);
+    layers.add(DepthPainter.LAYER);
+    return Set.copyOf(layers);
+  }
+}

@@ -1,0 +1,67 @@
+package yardloom.materials.pile;
+
+import java.util.ArrayList;
+import java.util.List;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.DropPile;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Say;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+
+/** What a truck driver has to know before the bed goes up. */
+public final class DriverNotes {
+  private static final Length OVERHEAD = Length.feet(20);
+
+  private DriverNotes() {}
+
+  /** The paragraphs; none if nothing is tipped. */
+  public static List<String> of(Plan plan, Facts facts) {
+    List<DropPile> piles = facts.all(YardFacts.PILES);
+    return piles.isEmpty() ? List.of() : driver(plan, piles);
+  }
+
+  private static List<String> driver(Plan plan, List<DropPile> piles) {
+    UnitSystem units = plan.info().units();
+    List<String> notes = new ArrayList<>();
+    notes.add("Address: ____________________________  Phone on site: ____________________");
+    for (DropPile pile : piles) {
+      notes.add(describe(pile, units));
+    }
+    notes.add(
+        "Look up before the bed goes up: lines and branches need "
+            + Say.distance(OVERHEAD, units)
+            + " of room or more.");
+    List<String> lines =
+        plan.all(Element.Utility.class).stream().map(u -> u.id().toString()).toList();
+    if (!lines.isEmpty()) {
+      notes.add("On this lot: " + String.join(", ", lines) + ". Keep clear of their marks.");
+    }
+    notes.add("Keep the walk, the gutter and the neighbour's drive free.");
+    notes.add("Do not drive on soft ground or over a septic field.");
+    notes.add("No treated or painted wood, no trash, no vines: if in doubt, call before tipping.");
+    return notes;
+  }
+
+  private static String describe(DropPile pile, UnitSystem units) {
+    return "Drop "
+        + Say.volume(pile.load().value(), units)
+        + " of "
+        + pile.spot().material().title()
+        + " on \""
+        + pile.spot().name()
+        + "\": a "
+        + pile.form()
+        + " about "
+        + Say.distance(pile.width(), units)
+        + " wide, "
+        + Say.distance(pile.length(), units)
+        + " long and "
+        + Say.distance(pile.height().value(), units)
+        + " high. The way in is "
+        + Say.distance(pile.spot().access(), units)
+        + " wide.";
+  }
+}

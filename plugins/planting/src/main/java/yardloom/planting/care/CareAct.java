@@ -1,0 +1,53 @@
+package yardloom.planting.care;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.TimeSpan;
+
+/**
+ * One thing that is done in one season.
+ *
+ * @param key names it, without its season
+ * @param season of the garden, counted from 1; {@link #GROWN} stands for each one from then on
+ * @param plants the kinds it is done for; empty where it is for the yard
+ * @param hours of one person; absent where the work's own tables have them, or none are known
+ * @param every how many seasons apart it comes once the garden is grown; 0 if it does not
+ */
+public record CareAct(
+    String key,
+    Act act,
+    String what,
+    List<String> plants,
+    int season,
+    LocalDate from,
+    LocalDate until,
+    Optional<Derived<TimeSpan>> hours,
+    int every,
+    String how,
+    Source source)
+    implements Comparable<CareAct> {
+  /** The season from which a garden counts as grown. */
+  public static final int GROWN = 4;
+
+  /** The plugin's own fact: all tables, figures and files of care read it. */
+  public static final FactKey<CareAct> KEY =
+      FactKey.many("planting.care", CareAct.class).called("care of the plants");
+
+  public CareAct {
+    plants = List.copyOf(plants);
+  }
+
+  @Override
+  public int compareTo(CareAct other) {
+    return Comparator.comparingInt(CareAct::season)
+        .thenComparing(CareAct::from)
+        .thenComparing(CareAct::until)
+        .thenComparing(CareAct::key)
+        .compare(this, other);
+  }
+}

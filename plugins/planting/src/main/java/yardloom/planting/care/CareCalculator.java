@@ -1,0 +1,94 @@
+package yardloom.planting.care;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import yardloom.facts.FrostDates;
+import yardloom.facts.PlantingWindow;
+import yardloom.facts.YardFacts;
+import yardloom.facts.work.PlantingDay;
+import yardloom.kernel.diary.DiaryEntry;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Plan;
+import yardloom.planting.placing.PlantPlaces;
+
+/**
+ * Gives what is to be done for the plants in the first three seasons and in each one after: nothing
+ * without frost dates, or without any day to count from. Days of planting are those of the crew's
+ * visits; where no work is dated, the first ones in season after the date of the plan.
+ */
+public final class CareCalculator implements Calculator {
+  @Override
+  public String id() {
+    return "planting.care";
+  }
+
+  @Override
+  public Set<FactKey<?>> needs() {
+    return Set.of(PlantPlaces.KEY);
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(
+        YardFacts.FROST,
+        YardFacts.CLIMATE,
+        YardFacts.PLANTING_WINDOWS,
+        YardFacts.PLANTING_DAYS,
+        YardFacts.DRIPLINES,
+        YardFacts.TOP_UPS);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(CareAct.KEY, DiaryEntry.FACT);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    Optional<FrostDates> frost = in.find(YardFacts.FROST);
+    Map<String, LocalDate> planted = planted(plan, in);
+    Optional<LocalDate> start =
+        planted.values().stream().min(LocalDate::compareTo).or(() -> dated(plan));
+    PlantPlaces places = in.get(PlantPlaces.KEY);
+    if (frost.isEmpty() || start.isEmpty() || places.kinds().isEmpty()) {
+      return;
+    }
+    CareYears years = new CareYears(plan, in, frost.get(), start.get(), new Lots(places, planted));
+    for (CareAct act : years.acts()) {
+      out.give(CareAct.KEY, act);
+      out.give(DiaryEntry.FACT, CareDiary.entry(act));
+    }
+  }
+
+  /** The day of planting of each kind that is to be planted. */
+  private static Map<String, LocalDate> planted(Plan plan, Facts in) {
+    Map<String, LocalDate> days = new TreeMap<>();
+    dated(plan)
+        .ifPresent(
+            date -> {
+              for (PlantingWindow w : in.all(YardFacts.PLANTING_WINDOWS)) {
+                days.put(w.plant(), w.next(date));
+              }
+            });
+    List<PlantingDay> visits = in.all(YardFacts.PLANTING_DAYS);
+    visits.forEach(v -> days.put(v.plant(), v.date()));
+    return days;
+  }
+
+  /** The date of the plan, where it is written as one. */
+  private static Optional<LocalDate> dated(Plan plan) {
+    try {
+      return Optional.of(LocalDate.parse(plan.info().date()));
+    } catch (DateTimeException e) {
+      return Optional.empty();
+    }
+  }
+}

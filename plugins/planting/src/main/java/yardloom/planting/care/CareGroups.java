@@ -1,0 +1,65 @@
+package yardloom.planting.care;
+
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.catalogue.Plant.Form;
+import yardloom.planting.catalogue.Plant.Season;
+
+/**
+ * Which care a kind gets: by its genus, or species where that differs, and by how it grows. A kind
+ * added to the catalogue falls into its relatives' group by itself.
+ */
+final class CareGroups {
+  private static final Map<String, String> BY_NAME = read();
+  private static final Set<String> KEEP_THEIR_TOPS = Set.of("asparagus", "strawberry");
+
+  private CareGroups() {}
+
+  /** All groups of a kind, in no order. */
+  static Set<String> of(Plant plant) {
+    Set<String> groups = new HashSet<>();
+    String related = related(plant.botanical());
+    if (!related.isEmpty()) {
+      groups.add(related);
+    }
+    if (plant.form() == Form.TREE) {
+      groups.add("young tree");
+    }
+    if (plant.window().equals("tender woody")) {
+      groups.add("tender woody");
+    }
+    if (plant.season().isAnnual() && !plant.start().isInDrills()) {
+      groups.add("annual");
+    }
+    if (plant.form() == Form.HERB
+        && plant.season() == Season.DECIDUOUS
+        && !KEEP_THEIR_TOPS.contains(related)) {
+      groups.add("herb");
+    }
+    return groups;
+  }
+
+  /** The group of the longest name that the botanical name begins with; empty if none. */
+  private static String related(String botanical) {
+    String best = "";
+    for (String name : BY_NAME.keySet()) {
+      if ((botanical + " ").startsWith(name + " ") && name.length() > best.length()) {
+        best = name;
+      }
+    }
+    return best.isEmpty() ? "" : BY_NAME.get(best);
+  }
+
+  private static Map<String, String> read() {
+    Map<String, String> groups = new TreeMap<>();
+    for (DataRow row : DataTable.shipped(CareGroups.class, "care-groups.csv").rows()) {
+      groups.put(row.text("botanical"), row.text("group"));
+    }
+    return groups;
+  }
+}

@@ -1,0 +1,89 @@
+package yardloom.planting.care;
+
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.planting.care.formula.MonthShares;
+
+/** How many hours care takes in each month of the first three seasons, and once grown. */
+public final class CareHoursTable implements TableMaker {
+  private static final Source EVEN =
+      Source.commonPractice("hours of an act spread evenly over its days");
+
+  @Override
+  public String id() {
+    return "care-hours";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(CareAct.KEY);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "Hours of upkeep")
+            .column(Column.text("month", "Month"))
+            .column(Column.of("season-1", "Season 1", Measure.HOURS))
+            .column(Column.of("season-2", "Season 2", Measure.HOURS))
+            .column(Column.of("season-3", "Season 3", Measure.HOURS))
+            .column(Column.of("grown", "Grown", Measure.HOURS));
+    List<CareAct> acts = facts.all(CareAct.KEY);
+    if (acts.stream().allMatch(a -> a.hours().isEmpty())) {
+      return table.build();
+    }
+    List<Cell> all = new ArrayList<>(List.of(Cell.text("Year")));
+    for (int month = 1; month <= 12; month++) {
+      List<Cell> row = new ArrayList<>();
+      row.add(Cell.text(Month.of(month).getDisplayName(TextStyle.FULL, Locale.ENGLISH)));
+      for (int season = 1; season <= CareAct.GROWN; season++) {
+        row.add(Cell.of(sum(acts, season, month)));
+      }
+      table.row(row);
+    }
+    for (int season = 1; season <= CareAct.GROWN; season++) {
+      all.add(Cell.of(sum(acts, season, 0)));
+    }
+    return table
+        .total(all.toArray(Cell[]::new))
+        .note(
+            "Season 1 runs from the first day of planting, its first winter included. What comes"
+                + " every few seasons counts with its mean once grown. Planting and picking are not"
+                + " counted; minutes for each plant and area are common practice: write down your"
+                + " own.")
+        .build();
+  }
+
+  /** The hours of a month, or of the year if it is 0. */
+  private static Derived<TimeSpan> sum(List<CareAct> acts, int season, int month) {
+    Derived.Builder why = Derived.by("sum over acts", EVEN);
+    double hours = 0;
+    for (CareAct act : acts) {
+      if (act.season() == season && act.hours().isPresent()) {
+        double share = month == 0 ? 1 : MonthShares.of(act.from(), act.until())[month - 1];
+        double part = act.hours().get().value().hours() * share;
+        part = season == CareAct.GROWN ? part / act.every() : part;
+        if (part > 0) {
+          why.from(act.what() + " from " + act.from(), TimeSpan.hours(part));
+          hours += part;
+        }
+      }
+    }
+    return why.gives(TimeSpan.hours(hours));
+  }
+}

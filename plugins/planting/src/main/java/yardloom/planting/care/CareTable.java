@@ -1,0 +1,127 @@
+package yardloom.planting.care;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+
+/** What is done for the plants, from the days of planting on, act by act. */
+public final class CareTable implements TableMaker {
+  @Override
+  public String id() {
+    return "care";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(CareAct.KEY);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "Care through the seasons")
+            .column(Column.text("what", "What"))
+            .column(Column.text("plants", "For"))
+            .column(Column.text("from", "From"))
+            .column(Column.text("until", "Until"))
+            .column(Column.text("seasons", "Seasons"))
+            .column(Column.of("hours", "Hours each time", Measure.HOURS))
+            .column(Column.text("how", "How"));
+    List<CareAct> acts = facts.all(CareAct.KEY);
+    List<CareAct> dated = acts.stream().filter(CareTable::isOnce).toList();
+    if (!dated.isEmpty()) {
+      table.heading("Once, from the days of planting");
+      dated.forEach(a -> table.row(row(a, Cell.of(a.from()), Cell.of(a.until()), "1")));
+    }
+    Map<String, List<CareAct>> yearly = yearly(acts);
+    if (!yearly.isEmpty()) {
+      table.heading("By the season");
+    }
+    for (List<CareAct> same : yearly.values()) {
+      CareAct last = same.get(same.size() - 1);
+      Cell from = Cell.of(MonthDay.from(last.from()));
+      table.row(row(last, from, Cell.of(MonthDay.from(last.until())), seasons(same)));
+    }
+    if (!acts.isEmpty()) {
+      notes(table, acts);
+    }
+    return table.build();
+  }
+
+  private static boolean isOnce(CareAct act) {
+    return act.every() == 0;
+  }
+
+  /** The acts that come again, in the order of the year, each with its seasons. */
+  private static Map<String, List<CareAct>> yearly(List<CareAct> acts) {
+    Map<String, List<CareAct>> byKey = new LinkedHashMap<>();
+    acts.stream()
+        .filter(a -> !isOnce(a))
+        .sorted(
+            java.util.Comparator.comparing((CareAct a) -> MonthDay.from(a.until()))
+                .thenComparing(CareAct::key)
+                .thenComparing(CareAct::season)
+                .thenComparing(CareAct::from))
+        .forEach(
+            a ->
+                byKey
+                    .computeIfAbsent(MonthDay.from(a.until()) + a.what(), k -> new ArrayList<>())
+                    .add(a));
+    return byKey;
+  }
+
+  private static String seasons(List<CareAct> same) {
+    TreeSet<Integer> seasons = new TreeSet<>();
+    same.forEach(a -> seasons.add(a.season()));
+    int every = same.get(0).every();
+    if (every > 1) {
+      return "every " + every + " seasons";
+    }
+    boolean grown = seasons.contains(CareAct.GROWN);
+    int first = seasons.first();
+    if (grown && first == CareAct.GROWN) {
+      return "once grown";
+    }
+    if (grown) {
+      return first == 1 ? "each" : "from " + first + " on";
+    }
+    return first == seasons.last() ? "" + first : first + " to " + seasons.last();
+  }
+
+  private static Cell[] row(CareAct act, Cell from, Cell until, String seasons) {
+    return new Cell[] {
+      Cell.text(act.what()),
+      Cell.text(String.join(", ", act.plants())),
+      from,
+      until,
+      Cell.text(seasons),
+      act.hours().map(Cell::of).orElse(Cell.BLANK),
+      Cell.text(act.how())
+    };
+  }
+
+  private static void notes(Table.Builder table, List<CareAct> acts) {
+    LocalDate start = acts.stream().map(CareAct::from).min(LocalDate::compareTo).get();
+    Set<String> sources = new TreeSet<>();
+    acts.forEach(a -> sources.add(a.source().cite()));
+    table.note(
+        "Season 1 is the first that leaves new plants two months to grow; days shift with the"
+            + " weather of the year. The first days of all fall on "
+            + yardloom.kernel.table.TableFormat.date(start)
+            + ". Hours of planting stand with the work; those of picking are not counted.");
+    table.note("By: " + String.join("; ", sources) + ".");
+  }
+}

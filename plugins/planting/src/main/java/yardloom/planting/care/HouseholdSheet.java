@@ -1,0 +1,54 @@
+package yardloom.planting.care;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.draw.SheetMaker;
+import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.TableMaker;
+import yardloom.planting.placing.PlantPlaces;
+
+/** The page that hangs in the shed: when to do what, and what to look for at first. */
+public final class HouseholdSheet implements SheetMaker {
+  private static final int NUMBER = 44;
+
+  @Override
+  public String id() {
+    return "planting.care";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(CareAct.KEY, PlantPlaces.KEY, YardFacts.PLANTING_WINDOWS);
+  }
+
+  @Override
+  public List<SheetPlan> make(Plan plan, Facts facts) {
+    List<CareAct> acts = facts.all(CareAct.KEY);
+    if (acts.isEmpty()) {
+      return List.of();
+    }
+    Stream<Panel> tables =
+        Stream.<TableMaker>of(
+                HouseholdTables.establishment(),
+                new CareHoursTable(),
+                HouseholdTables.weeds(),
+                HouseholdTables.bay(),
+                new LossesTable())
+            .map(m -> m.make(plan, facts))
+            .filter(t -> !t.isEmpty())
+            .map(Panel.TableBlock::new);
+    return List.of(
+        new SheetPlan(
+            NUMBER,
+            "care",
+            "Care of the garden",
+            SheetPlan.Format.PAGE,
+            Stream.concat(Stream.of(CareFigure.of(acts)), tables).toList()));
+  }
+}

@@ -1,0 +1,89 @@
+package yardloom.planting.care;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+
+/** What a household looks for and does, the same in every yard, where the plan plants anything. */
+public final class HouseholdTables implements TableMaker {
+  private final String id;
+  private final String title;
+  private final List<Column> columns;
+  private final DataTable data;
+
+  private HouseholdTables(String id, String title, String file, Column... columns) {
+    this.id = id;
+    this.title = title;
+    this.columns = List.of(columns);
+    this.data = DataTable.shipped(HouseholdTables.class, file);
+  }
+
+  /** What to look for each week while plants root. */
+  public static HouseholdTables establishment() {
+    return new HouseholdTables(
+        "establishment",
+        "The first 45 days, from each day of planting",
+        "establishment.csv",
+        Column.text("days", "Days"),
+        Column.text("look", "If you see"),
+        Column.text("do", "Do"));
+  }
+
+  /** Which weeds come through the sheet, and what to do. */
+  public static HouseholdTables weeds() {
+    return new HouseholdTables(
+        "weeds-through",
+        "Weeds that come through",
+        "weeds-through.csv",
+        Column.text("weed", "Weed"),
+        Column.text("looks", "You know it by"),
+        Column.text("do", "Do"));
+  }
+
+  /** Where weeds and prunings go, and what never does. */
+  public static HouseholdTables bay() {
+    return new HouseholdTables(
+        "compost-bay",
+        "Weeds and prunings stay on site",
+        "bay.csv",
+        Column.text("what", "What"),
+        Column.text("where", "Where to"));
+  }
+
+  @Override
+  public String id() {
+    return id;
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(CareAct.KEY);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table = Table.titled(id, title);
+    columns.forEach(table::column);
+    boolean plants = facts.all(CareAct.KEY).stream().anyMatch(a -> a.act() == Act.PLANT);
+    if (!plants) {
+      return table.build();
+    }
+    Set<String> sources = new TreeSet<>();
+    for (DataRow row : data.rows()) {
+      table.row(columns.stream().map(c -> Cell.text(row.text(c.id()))).toList());
+      Source source = CareRow.sources().cited(row, "source");
+      sources.add(source.cite());
+    }
+    return table.note("By: " + String.join("; ", sources) + ".").build();
+  }
+}

@@ -1,0 +1,50 @@
+package yardloom.planting.list;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import yardloom.kernel.spi.Catalogue;
+import yardloom.kernel.vocab.Choices;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.catalogue.PlantCatalogue;
+import yardloom.planting.traits.ColdLimits;
+import yardloom.planting.traits.Growth;
+import yardloom.planting.traits.Pollination;
+import yardloom.planting.traits.SoilNeed;
+import yardloom.planting.traits.WaterClass;
+
+/** The plants that plans may name, for a reader. */
+public final class PlantCatalogueList {
+  private PlantCatalogueList() {}
+
+  /** By name, with what they ask for and are good for. */
+  public static Catalogue plants() {
+    return new Catalogue(
+        "plants",
+        "Plants that plans may name",
+        PlantCatalogue.shipped().all().stream().map(PlantCatalogueList::row).toList());
+  }
+
+  private static Catalogue.Row row(Plant plant) {
+    String name = plant.name();
+    Growth growth = Growth.of(name);
+    Map<String, String> traits = new TreeMap<>();
+    traits.put("botanical", plant.botanical());
+    traits.put("family", plant.family());
+    traits.put("layer", Choices.text(growth.layer()));
+    traits.put("life", Choices.text(growth.life()));
+    traits.put("light", Choices.text(plant.light()));
+    traits.put("native", growth.nativeTo().orElse(""));
+    traits.put("roles", String.join(", ", Growth.roles(name)));
+    traits.put("water", WaterClass.of(name).map(w -> Choices.text(w.of())).orElse(""));
+    traits.put("ph", SoilNeed.of(name).map(PlantCatalogueList::ph).orElse(""));
+    traits.put("drainage", SoilNeed.of(name).map(s -> Choices.text(s.drainage())).orElse(""));
+    traits.put("zone", ColdLimits.of(name).map(l -> l.coldest() + " and warmer").orElse(""));
+    traits.put("pollination", Choices.text(Pollination.of(name).need()));
+    return new Catalogue.Row(name, traits);
+  }
+
+  private static String ph(SoilNeed need) {
+    return String.format(Locale.ROOT, "%.1f to %.1f", need.lowPh(), need.highPh());
+  }
+}

@@ -1,0 +1,56 @@
+package yardloom.planting.suit;
+
+import java.util.Comparator;
+import java.util.List;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.catalogue.PlantCatalogue;
+import yardloom.planting.suit.rule.Candidate;
+import yardloom.planting.suit.rule.Yard;
+import yardloom.planting.traits.Growth;
+
+/**
+ * Kinds that could stand where one does not fit: of the same layer and length of life, no wider,
+ * with a use in common, and with nothing that speaks against them there. Those that share most uses
+ * come first, then by name.
+ */
+final class Substitutes {
+  private static final int MOST = 3;
+
+  private Substitutes() {}
+
+  /** Up to three names; none if nothing does better. */
+  static List<String> of(Candidate plant, Yard yard) {
+    Growth growth = Growth.of(plant.plant().name());
+    return PlantCatalogue.shipped().all().stream()
+        .filter(p -> !p.name().equals(plant.plant().name()))
+        .filter(p -> Growth.of(p.name()).layer() == growth.layer())
+        .filter(p -> Growth.of(p.name()).life() == growth.life())
+        .filter(p -> p.form() == plant.plant().form())
+        .filter(p -> p.spread().middle().compareTo(plant.width().times(1.1)) <= 0)
+        .filter(p -> shared(p, plant.plant()) > 0)
+        .filter(p -> SuitRules.judge(inPlaceOf(plant, p), yard).isEmpty())
+        .sorted(
+            Comparator.comparing((Plant p) -> -shared(p, plant.plant()))
+                .thenComparing(Plant::name))
+        .limit(MOST)
+        .map(Plant::name)
+        .toList();
+  }
+
+  private static Candidate inPlaceOf(Candidate plant, Plant other) {
+    return new Candidate(
+        other,
+        plant.in(),
+        plant.place(),
+        plant.at(),
+        other.spread().middle(),
+        false,
+        false,
+        java.util.Optional.empty());
+  }
+
+  private static long shared(Plant a, Plant b) {
+    List<String> roles = Growth.roles(b.name());
+    return Growth.roles(a.name()).stream().filter(roles::contains).count();
+  }
+}

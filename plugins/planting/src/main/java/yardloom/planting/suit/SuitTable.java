@@ -1,0 +1,104 @@
+package yardloom.planting.suit;
+
+import java.util.List;
+import java.util.Set;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.planting.suit.rule.Reason;
+import yardloom.planting.suit.rule.Suits;
+
+/** How each new plant suits its place: a row for each reason, one for what fits. */
+public final class SuitTable implements TableMaker {
+  @Override
+  public String id() {
+    return "plant-fit";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(SuitPlan.KEY);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    SuitPlan suits = facts.get(SuitPlan.KEY);
+    Table.Builder table =
+        Table.titled(id(), "How the plants fit their places")
+            .column(Column.text("where", "Where"))
+            .column(Column.text("plant", "Plant"))
+            .column(Column.text("fit", "Fit"))
+            .column(Column.text("question", "Question"))
+            .column(Column.text("why", "Why"))
+            .column(Column.text("do", "What to do"))
+            .column(Column.text("instead", "Instead"))
+            .column(Column.text("source", "Source"));
+    for (SuitPlan.Line line : suits.lines()) {
+      if (line.reasons().isEmpty()) {
+        table.row(row(line, "fits", "", "", "", "", ""));
+      }
+      for (Reason reason : line.reasons()) {
+        table.row(
+            row(
+                line,
+                said(reason.suits()),
+                reason.rule(),
+                reason.text(),
+                reason.todo(),
+                instead(line, reason, suits),
+                reason.source().cite()));
+      }
+    }
+    if (!suits.lines().isEmpty()) {
+      table.note("Asked were " + asked(suits) + "; of the others the plan says too little.");
+    }
+    return table.build();
+  }
+
+  /** In the words of the table. */
+  static String said(Suits suits) {
+    return switch (suits) {
+      case FITS -> "fits";
+      case FITS_IF -> "fits if";
+      case DOES_NOT_FIT -> "does not fit";
+    };
+  }
+
+  private static String instead(SuitPlan.Line line, Reason reason, SuitPlan suits) {
+    boolean asked = reason.suits() == Suits.DOES_NOT_FIT && reason == line.reasons().get(0);
+    return asked ? String.join(", ", Substitutes.of(line.plant(), suits.yard())) : "";
+  }
+
+  private static Cell[] row(SuitPlan.Line line, String... rest) {
+    Cell[] cells = new Cell[rest.length + 2];
+    cells[0] = Cell.text(line.plant().in().name());
+    cells[1] = Cell.text(line.plant().plant().name());
+    for (int i = 0; i < rest.length; i++) {
+      cells[i + 2] = rest[i].isEmpty() ? Cell.BLANK : Cell.text(rest[i]);
+    }
+    return cells;
+  }
+
+  /** What was known of the yard, in the order of the rules. */
+  private static String asked(SuitPlan suits) {
+    List<String> known = new java.util.ArrayList<>();
+    suits.yard().hardiness().ifPresent(h -> known.add("cold"));
+    suits.yard().climate().ifPresent(c -> known.add("heat"));
+    suits.yard().chill().ifPresent(c -> known.add("chill"));
+    suits.yard().sun().ifPresent(s -> known.add("light"));
+    suits.yard().acidity().ifPresent(a -> known.add("acidity"));
+    suits.yard().soil().ifPresent(s -> known.add("drainage"));
+    if (!suits.yard().valves().isEmpty()) {
+      known.add("water by valve");
+    }
+    known.add("pollination");
+    known.add("neighbours");
+    known.add("room to walls and lot line");
+    suits.yard().household().ifPresent(h -> known.add("the household"));
+    return String.join(", ", known);
+  }
+}

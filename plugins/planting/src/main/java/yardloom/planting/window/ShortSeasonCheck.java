@@ -1,0 +1,59 @@
+package yardloom.planting.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.FrostDates;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.placing.PlantPlaces;
+
+/** Flags kinds that take longer to ripen than the season between the usual frosts lasts. */
+public final class ShortSeasonCheck implements Check {
+  @Override
+  public String id() {
+    return "planting.short-season";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(PlantPlaces.KEY, YardFacts.FROST, YardFacts.CLIMATE);
+  }
+
+  @Override
+  public List<Finding> run(Plan plan, Facts facts) {
+    List<Finding> found = new ArrayList<>();
+    Optional<FrostDates> frost = facts.find(YardFacts.FROST);
+    if (frost.isPresent()) {
+      PlantingRules.Place place = WindowCalculator.place(facts.find(YardFacts.CLIMATE));
+      for (Plant plant : facts.get(PlantPlaces.KEY).toPlant().values()) {
+        PlantingRules.of(plant, place).stream()
+            .filter(rule -> WindowCalculator.isShort(rule, frost.get()))
+            .findFirst()
+            .ifPresent(rule -> found.add(finding(plant, rule, frost.get())));
+      }
+    }
+    return found;
+  }
+
+  private Finding finding(Plant plant, PlantingRules.Rule rule, FrostDates frost) {
+    return Finding.of(
+        id(),
+        Severity.NOTE,
+        plant.name()
+            + " ripens "
+            + rule.time().shortBy(frost.lastOfSpring().value(), frost.firstOfFall().value())
+            + " days after the first usual frost if it is planted on its first day; its crop takes "
+            + plant.crop().stages().map(s -> s.total()).orElse(0)
+            + " days by the table of crop stages",
+        "take an early variety, set out large plants, or cover the bed in spring and fall",
+        rule.source());
+  }
+}

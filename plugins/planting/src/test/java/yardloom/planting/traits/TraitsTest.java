@@ -1,0 +1,120 @@
+package yardloom.planting.traits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.kernel.source.Source.Standing;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.vocab.Choices;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.catalogue.PlantCatalogue;
+
+/** The tables of traits against what their sources print, and laws over all rows. */
+class TraitsTest {
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvFileSource(resources = "published-ph.csv", numLinesToSkip = 1)
+  void acidity_isThatOfItsSource(String id, String plant, double low, double high, String source) {
+    SoilNeed need = SoilNeed.of(plant).orElseThrow();
+    assertEquals(low, need.lowPh(), 1e-9, id);
+    assertEquals(high, need.highPh(), 1e-9, id);
+    assertEquals(Standing.READ, need.phSource().standing(), id);
+  }
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvFileSource(resources = "published-pollination.csv", numLinesToSkip = 1)
+  void pollination_isThatOfItsSource(
+      String id, String plant, String need, Double withinFt, String source) {
+    Pollination found = Pollination.of(plant);
+    assertEquals(need, Choices.text(found.need()), id);
+    assertEquals(Optional.ofNullable(withinFt).map(Length::feet), found.within(), id);
+    assertEquals(Standing.READ, found.source().standing(), id);
+  }
+
+  /** At least 150 kinds, most of them perennial. */
+  @Test
+  void catalogue_isLargeAndMostlyPerennial() {
+    long all = PlantCatalogue.shipped().all().size();
+    long perennial =
+        PlantCatalogue.shipped().all().stream()
+            .filter(p -> Growth.of(p.name()).life() == Growth.Life.PERENNIAL)
+            .count();
+    assertTrue(all >= 150, "plants " + all);
+    assertTrue(perennial >= 0.7 * all, "perennials " + perennial + " of " + all);
+  }
+
+  @Test
+  void everyPlant_hasEveryTrait() {
+    for (Plant plant : PlantCatalogue.shipped().all()) {
+      String name = plant.name();
+      assertTrue(SoilNeed.of(name).isPresent(), name);
+      assertTrue(WaterClass.of(name).isPresent(), name);
+      assertTrue(LeastLight.of(name).hours() >= 1, name);
+      assertEquals(plant.season().isAnnual(), Growth.of(name).life() == Growth.Life.ANNUAL, name);
+      boolean canopy = Growth.of(name).layer() == Growth.Layer.CANOPY;
+      assertTrue(canopy || plant.form() != Plant.Form.TREE, name);
+      SoilNeed soil = SoilNeed.of(name).orElseThrow();
+      assertTrue(3.5 <= soil.lowPh() && soil.lowPh() < soil.highPh() && soil.highPh() <= 9, name);
+    }
+  }
+
+  /** Who needs a partner says within what distance and when it blooms; who does not, neither. */
+  @Test
+  void crossPollinated_haveGroupDistanceAndBloom() {
+    for (Plant plant : PlantCatalogue.shipped().all()) {
+      Pollination p = Pollination.of(plant.name());
+      boolean partnered = p.isCross() || p.need() == Pollination.Need.HELPS;
+      assertEquals(partnered, p.within().isPresent(), plant.name());
+      assertEquals(partnered, !p.group().isEmpty(), plant.name());
+      if (partnered) {
+        Bloom bloom = Bloom.of(plant.name()).orElseThrow();
+        assertTrue(bloom.from() <= bloom.until(), plant.name());
+      }
+    }
+  }
+
+  /** Legumes and the actinorhizal families of this list: oleaster and buckthorn (Ceanothus). */
+  @Test
+  void nitrogenFixers_areOfFamiliesThatDo() {
+    Set<String> fixing = Set.of("Fabaceae", "Elaeagnaceae", "Rhamnaceae");
+    for (Plant plant : PlantCatalogue.shipped().all()) {
+      boolean fixes = Growth.roles(plant.name()).contains("nitrogen fixer");
+      assertFalse(fixes && !fixing.contains(plant.family()), plant.name());
+      assertFalse(!fixes && plant.family().equals("Fabaceae"), plant.name() + " is a legume");
+    }
+  }
+
+  /** Every onion, garlic and chive harms pets, as the shelter lists say of the genus. */
+  @Test
+  void alliums_areNamedAsHarmingPets() {
+    for (Plant plant : PlantCatalogue.shipped().all()) {
+      if (plant.botanical().startsWith("Allium")) {
+        assertTrue(
+            Hazard.of(plant.name()).stream().anyMatch(h -> h.to() == Hazard.Whom.PETS),
+            plant.name());
+        assertTrue(plant.harmful(), plant.name());
+      }
+    }
+  }
+
+  /** Worked by hand: days 0 to 14 and 10 to 20 share the days 10, 11, 12, 13 and 14. */
+  @Test
+  void bloom_isSharedOnWholeDays() {
+    Bloom early = new Bloom(0, 14, PlantCatalogue.sources().source("m"));
+    Bloom late = new Bloom(10, 20, PlantCatalogue.sources().source("m"));
+    assertEquals(5, early.daysWith(late));
+    assertEquals(5, late.daysWith(early));
+    assertEquals(0, early.daysWith(late.later(5)), "15 to 25 begins a day after 14");
+  }
+
+  @Test
+  void waters_nextToEachOther_shareAValve() {
+    assertTrue(WaterClass.LOW.sharesWith(WaterClass.MEDIUM));
+    assertFalse(WaterClass.HIGH.sharesWith(WaterClass.LOW));
+  }
+}

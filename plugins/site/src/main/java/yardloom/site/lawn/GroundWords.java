@@ -1,0 +1,36 @@
+package yardloom.site.lawn;
+
+import java.util.function.Consumer;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementDraft;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.scope.GroundScope;
+import yardloom.kernel.scope.Handle;
+import yardloom.kernel.scope.Making;
+import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Verb;
+
+/** The word for ground that is mulched whole. */
+public final class GroundWords {
+  private GroundWords() {}
+
+  @Verb(
+      help =
+          "Ground that is sheet-mulched whole, such as a lawn turned over; beds, paths and what is"
+              + " built in it keep their own.",
+      example = "mulchedGround('back lawn', rect(5.ft, 62.ft, 50.ft, 50.ft))")
+  public static Handle mulchedGround(
+      PlanScope in,
+      @Arg(name = "name", help = "its name on the plan") String name,
+      @Arg(name = "shape", help = "all of the ground, with what lies in it") Shape shape,
+      Consumer<GroundScope> block) {
+    ElementId id = Making.id(ElementKind.MULCHED_GROUND, name);
+    Making.requireGround(id, shape);
+    ElementDraft element = Making.add(in, id, c -> new Element.MulchedGround(c, shape));
+    Making.read(block, GroundScope::new, in, element);
+    return new Handle(id, shape);
+  }
+}

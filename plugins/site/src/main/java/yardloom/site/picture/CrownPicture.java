@@ -1,0 +1,83 @@
+package yardloom.site.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+
+/** Crowns of trees as lobed discs, lit from the upper left. */
+final class CrownPicture {
+  private static final Style SHADE = Style.filled("picture-crown-shade", "#5b7a41");
+  private static final Style DECIDUOUS =
+      Style.filled("picture-crown", "#7fa862").outlined("#3f6130", 0.25);
+  private static final Style DECIDUOUS_LIGHT = Style.filled("picture-crown-light", "#9cc47d");
+  private static final Style EVERGREEN =
+      Style.filled("picture-evergreen", "#5d8a68").outlined("#2d5238", 0.25);
+  private static final Style EVERGREEN_LIGHT = Style.filled("picture-evergreen-light", "#79a783");
+  private static final Style STEM = Style.filled("picture-stem", "#5a4632");
+  private static final int STEPS = 96;
+  private static final double LOBE_DEPTH = 0.12;
+  private static final double LOBE_M = 0.9;
+  private static final double STEM_M = 0.12;
+
+  private CrownPicture() {}
+
+  static List<Mark> marks(Plan plan) {
+    List<Mark> marks = new ArrayList<>();
+    for (Element.Tree tree : plan.all(Element.Tree.class)) {
+      String about = tree.id().toString();
+      double radius = tree.crown().metres() / 2;
+      if (radius <= 0) {
+        continue;
+      }
+      boolean deciduous = tree.leaf() == Element.Leaf.DECIDUOUS;
+      marks.add(new Mark.Region(lobed(tree.at(), radius, 0.08, -0.08, 1), SHADE, about));
+      marks.add(
+          new Mark.Region(
+              lobed(tree.at(), radius, 0, 0, 1), deciduous ? DECIDUOUS : EVERGREEN, about));
+      marks.add(
+          new Mark.Region(
+              lobed(tree.at(), radius, -0.16, 0.16, 0.62),
+              deciduous ? DECIDUOUS_LIGHT : EVERGREEN_LIGHT,
+              about));
+      marks.add(
+          new Mark.Region(
+              lobed(tree.at(), Math.max(STEM_M, tree.trunk().metres() / 2), 0, 0, 1), STEM, about));
+    }
+    return marks;
+  }
+
+  /** A disc with lobes of about equal width, moved and shrunk by shares of its radius. */
+  private static Shape lobed(Point at, double radiusM, double right, double up, double size) {
+    int lobes = (int) Math.max(6, Math.round(2 * Math.PI * radiusM / LOBE_M));
+    List<Point> ring = new ArrayList<>();
+    for (int i = 0; i < STEPS; i++) {
+      double angle = 2 * Math.PI * i / STEPS;
+      double bulge = Math.abs(StrictMath.sin(lobes * angle / 2));
+      double r = radiusM * size * (1 - LOBE_DEPTH * (1 - bulge));
+      ring.add(
+          Point.metres(
+              at.x().metres() + right * radiusM + r * StrictMath.cos(angle),
+              at.y().metres() + up * radiusM + r * StrictMath.sin(angle)));
+    }
+    return Shape.polygon(ring);
+  }
+
+  static List<LegendEntry> legend(Plan plan) {
+    List<LegendEntry> entries = new ArrayList<>();
+    List<Element.Tree> trees =
+        plan.all(Element.Tree.class).stream().filter(t -> t.crown().metres() > 0).toList();
+    if (trees.stream().anyMatch(t -> t.leaf() == Element.Leaf.DECIDUOUS)) {
+      entries.add(LegendEntry.area("Deciduous tree", DECIDUOUS));
+    }
+    if (trees.stream().anyMatch(t -> t.leaf() != Element.Leaf.DECIDUOUS)) {
+      entries.add(LegendEntry.area("Evergreen tree", EVERGREEN));
+    }
+    return entries;
+  }
+}

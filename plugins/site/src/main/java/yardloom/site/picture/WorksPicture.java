@@ -1,0 +1,123 @@
+package yardloom.site.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Envelope;
+import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Length;
+
+/** Paths, beds, fences and roofs. */
+final class WorksPicture {
+  private static final Style PATH = Style.filled("picture-path", "#e3cda0").outlined("#b79b66", 0.18);
+  private static final Style MULCH =
+      Style.filled("picture-mulch", "#b98f63").outlined("#7d5c39", 0.25);
+  private static final Style COMPOST =
+      Style.filled("picture-compost", "#7a604a").outlined("#54402f", 0.25);
+  private static final Style FENCE = Style.line("picture-fence", "#6d5a3c", 0.7);
+  private static final Style ROOF_LIGHT =
+      Style.filled("picture-roof-light", "#b7a597").outlined("#5e5148", 0.35);
+  private static final Style ROOF_DARK =
+      Style.filled("picture-roof-dark", "#95847a").outlined("#5e5148", 0.35);
+  private static final Style NEIGHBOUR =
+      Style.filled("picture-neighbour", "#dcd8d2").outlined("#a19c94", 0.25);
+  private static final Style BUILT =
+      Style.filled("picture-built", "#a98d6a").outlined("#63492c", 0.35);
+  private static final double NAME_MM = 2.5;
+
+  private WorksPicture() {}
+
+  static List<Mark> marks(Plan plan) {
+    List<Mark> marks = new ArrayList<>();
+    plan.all(Element.Path.class)
+        .forEach(p -> marks.add(new Mark.Region(p.shape(), PATH, p.id().toString())));
+    for (Element.Bed bed : plan.all(Element.Bed.class)) {
+      marks.add(new Mark.Region(bed.shape(), style(bed), bed.id().toString()));
+      marks.add(name(bed.shape(), bed.id().name(), 5));
+    }
+    plan.all(Element.Fence.class)
+        .forEach(f -> marks.add(new Mark.Stroke(f.line(), FENCE, f.id().toString())));
+    for (Element.Structure s : plan.all(Element.Structure.class)) {
+      if (!s.shape().isEmpty()) {
+        marks.add(new Mark.Region(s.shape(), BUILT, s.id().toString()));
+      }
+    }
+    for (Element.Building b : plan.all(Element.Building.class)) {
+      if (b.neighbour()) {
+        marks.add(new Mark.Region(b.shape(), NEIGHBOUR, b.id().toString()));
+      } else {
+        marks.addAll(roof(b));
+        marks.add(name(b.shape(), b.id().name(), 1));
+      }
+    }
+    return marks;
+  }
+
+  private static Mark name(Shape shape, String text, int rank) {
+    return new Mark.Label(shape.heart(), text, NAME_MM, rank == 1, rank, Mark.Anchor.CENTRE).on(shape);
+  }
+
+  private static Style style(Element.Bed bed) {
+    return bed.use() == Element.BedUse.ANNUAL ? COMPOST : MULCH;
+  }
+
+  /** Two faces that meet over the longer middle line; the one away from the sun is darker. */
+  private static List<Mark> roof(Element.Building b) {
+    Shape roof = b.shape().grown(b.overhang());
+    String about = b.id().toString();
+    if (b.roof() == Element.RoofForm.FLAT) {
+      return List.of(new Mark.Region(roof, ROOF_LIGHT, about));
+    }
+    Envelope box = roof.bounds();
+    boolean wide = box.getWidth() >= box.getHeight();
+    Shape half =
+        Shape.rectangle(
+            Point.metres(
+                wide ? box.getMinX() : box.centre().x, wide ? box.centre().y : box.getMinY()),
+            Length.metres(wide ? box.getWidth() : box.getWidth() / 2),
+            Length.metres(wide ? box.getHeight() / 2 : box.getHeight()));
+    return Stream.of(
+            new Mark.Region(roof.minus(half), ROOF_LIGHT, about),
+            new Mark.Region(roof.and(half), ROOF_DARK, about))
+        .filter(m -> !m.shape().isEmpty())
+        .map(m -> (Mark) m)
+        .toList();
+  }
+
+  static List<LegendEntry> legend(Plan plan) {
+    List<LegendEntry> entries = new ArrayList<>();
+    List<Element.Bed> beds = plan.all(Element.Bed.class);
+    if (beds.stream().anyMatch(b -> b.use() != Element.BedUse.ANNUAL)) {
+      entries.add(LegendEntry.area("Mulched bed", MULCH));
+    }
+    if (beds.stream().anyMatch(b -> b.use() == Element.BedUse.ANNUAL)) {
+      entries.add(LegendEntry.area("Bed of annuals", COMPOST));
+    }
+    if (!plan.all(Element.Path.class).isEmpty()) {
+      entries.add(LegendEntry.area("Path", PATH));
+    }
+    if (!plan.all(Element.Fence.class).isEmpty()) {
+      entries.add(LegendEntry.line("Fence, wall or hedge", FENCE));
+    }
+    if (plan.all(Element.Structure.class).stream().anyMatch(s -> !s.shape().isEmpty())) {
+      entries.add(LegendEntry.area("Shed, frame or tank", BUILT));
+    }
+    addBuildings(plan.all(Element.Building.class), entries);
+    return entries;
+  }
+
+  private static void addBuildings(List<Element.Building> buildings, List<LegendEntry> entries) {
+    if (buildings.stream().anyMatch(b -> !b.neighbour())) {
+      entries.add(LegendEntry.area("Building", ROOF_LIGHT));
+    }
+    if (buildings.stream().anyMatch(Element.Building::neighbour)) {
+      entries.add(LegendEntry.area("Neighbour's building", NEIGHBOUR));
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package yardloom.water.drip;
+
+import java.util.Set;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.water.route.LineWays;
+
+/** Finds the ways that pipe may take, where a plan has a tap and dripline. */
+public final class RouteCalculator implements Calculator {
+  @Override
+  public String id() {
+    return "water.routes";
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(LineWays.KEY);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    boolean isDrip =
+        plan.elements().stream()
+            .anyMatch((Element e) -> !e.attributes().all(DripChoice.KEY).isEmpty());
+    if (isDrip) {
+      LineWays.of(plan).ifPresent(ways -> out.give(LineWays.KEY, ways));
+    }
+  }
+}

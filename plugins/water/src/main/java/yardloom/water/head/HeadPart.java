@@ -1,0 +1,59 @@
+package yardloom.water.head;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.SourceTable;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Pressure;
+import yardloom.kernel.vocab.Choices;
+import yardloom.water.head.formula.TapCurve;
+
+/**
+ * One part at the tap.
+ *
+ * @param loss what it takes at the flow {@code at}, clean
+ */
+public record HeadPart(
+    String name, Kind kind, Pressure loss, Flow at, String purpose, Source source) {
+  /** What it is for. */
+  public enum Kind {
+    SHUT_OFF,
+    TIMER,
+    BACKFLOW,
+    FILTER,
+    REGULATOR,
+    ZONE_VALVE
+  }
+
+  private static final Map<String, HeadPart> SHIPPED = shipped();
+
+  /** The shipped part of that name. */
+  static HeadPart of(String name) {
+    return SHIPPED.get(name);
+  }
+
+  /** What it takes at another flow. */
+  public Pressure loss(Flow flow) {
+    return TapCurve.loss(flow, loss, at);
+  }
+
+  private static Map<String, HeadPart> shipped() {
+    SourceTable sources = SourceTable.beside(HeadPart.class);
+    Map<String, HeadPart> parts = new LinkedHashMap<>();
+    for (DataRow row : DataTable.shipped(HeadPart.class, "parts.csv").rows()) {
+      HeadPart part =
+          new HeadPart(
+              row.text("part"),
+              Choices.parse(Kind.class, row.text("kind")),
+              Pressure.psi(row.number("loss_psi")),
+              Flow.gallonsPerMinute(row.number("at_gpm")),
+              row.text("purpose"),
+              sources.cited(row, "source"));
+      parts.put(part.name(), part);
+    }
+    return parts;
+  }
+}

@@ -1,0 +1,161 @@
+package yardloom.water.head;
+
+import java.util.Locale;
+import java.util.Optional;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Pressure;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.unit.Volume;
+import yardloom.kernel.vocab.Choices;
+import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Verb;
+import yardloom.water.pipe.formula.Water;
+
+/** The words for what the tap gives and what stands behind it. */
+public final class HeadWords {
+  private HeadWords() {}
+
+  @Verb(
+      help =
+          "Says how much water the tap gives through the pressure regulator, zones keep below it;"
+              + " and the pressure at the closed tap, or how high a tank's water stands above it.",
+      example = "supply flow: 4.gpm, pressure: 45.psi")
+  public static void supply(
+      PlanScope in,
+      @Opt(
+              name = "flow",
+              help = "measured with a bucket and a watch, regulator in place",
+              fallback = "by `bucketTest`, else what half-inch line carries, 200 gph (757 L/h)")
+          Flow flow,
+      @Opt(
+              name = "pressure",
+              help = "by a gauge, with the tap closed",
+              fallback = "not known; the regulator is taken to hold")
+          Pressure pressure,
+      @Opt(
+              name = "tank",
+              help = "height of the tank's water above its tap, when it is low",
+              fallback = "none: water of the mains")
+          Length tank) {
+    if (flow == null && pressure == null && tank == null) {
+      throw new PlanException(
+          ProblemCode.MISSING_OPTION, "supply needs a flow, a pressure or the height in a tank");
+    }
+    if (pressure != null && tank != null) {
+      throw new PlanException(
+          ProblemCode.CONTRADICTION,
+          "supply has a pressure and a tank; the height in the tank is its pressure");
+    }
+    if (flow != null) {
+      check(flow);
+    }
+    if (pressure != null && (pressure.psi() < 5 || pressure.psi() > 150)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          String.format(
+              Locale.ROOT,
+              "a closed tap stands between 5 psi (34 kPa) and 150 psi (1,034 kPa), got %.1f psi"
+                  + " (%.0f kPa); give a tank by its height",
+              pressure.psi(),
+              pressure.kilopascals()));
+    }
+    if (tank != null && (tank.metres() < 0.1 || tank.metres() > 10)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          String.format(
+              Locale.ROOT,
+              "water stands between 4 in (0.1 m) and 33 ft (10 m) above a tank's tap, got %.2f ft"
+                  + " (%.2f m); check the unit",
+              tank.feet(),
+              tank.metres()));
+    }
+    if (in.draft().attributes().has(Supply.KEY)) {
+      throw new PlanException(ProblemCode.DUPLICATE, in.place(), "the supply is already given");
+    }
+    Optional<Pressure> still =
+        Optional.ofNullable(pressure).or(() -> Optional.ofNullable(tank).map(Water::pressure));
+    in.draft()
+        .attributes()
+        .add(Supply.KEY, new Supply(Optional.ofNullable(flow), still, tank != null), in.place());
+  }
+
+  private static void check(Flow flow) {
+    if (flow.gallonsPerMinute() < 0.1 || flow.gallonsPerMinute() > 100) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          String.format(
+              Locale.ROOT,
+              "a garden supply gives between 0.1 gpm (23 L/h) and 100 gpm (22,700 L/h), got %.2f gpm"
+                  + " (%.1f L/h); check the unit",
+              flow.gallonsPerMinute(),
+              flow.litresPerHour()));
+    }
+  }
+
+  @Verb(
+      help =
+          "Says how long the fully open tap took to fill a bucket; zones take three quarters of that"
+              + " flow.",
+      example = "bucketTest volume: 5.gal, seconds: 38")
+  public static void bucketTest(
+      PlanScope in,
+      @Opt(name = "volume", help = "what the bucket holds", required = true) Volume volume,
+      @Opt(name = "seconds", help = "time until it is full", required = true) Number seconds) {
+    if (!(seconds.doubleValue() > 0)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, "a bucket fills in more than 0 seconds, got " + seconds);
+    }
+    Supply.Bucket bucket =
+        new Supply.Bucket(volume, TimeSpan.seconds(seconds.doubleValue()));
+    check(bucket.flow());
+    if (in.draft().attributes().has(Supply.BUCKET)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), "the bucket test is already given");
+    }
+    in.draft().attributes().add(Supply.BUCKET, bucket, in.place());
+  }
+
+  @Verb(
+      help = "Says what stands between the tap and the lines, in the order in which water passes.",
+      example = "headAssembly regulator: 25.psi, backflow: 'double check'")
+  public static void headAssembly(
+      PlanScope in,
+      @Opt(name = "regulator", help = "pressure that it lets through", fallback = "25 psi (172 kPa)")
+          Pressure regulator,
+      @Opt(
+              name = "backflow",
+              help = "what keeps garden water out of the drinking water, as the local code asks",
+              fallback = "vacuum breaker",
+              choices = HeadAssembly.Backflow.class)
+          String backflow,
+      @Opt(name = "timer", help = "whether a timer opens the water", fallback = "true")
+          Boolean timer) {
+    Pressure set = regulator == null ? HeadAssembly.USUAL.regulator() : regulator;
+    if (set.psi() < 8 || set.psi() > 60) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          String.format(
+              Locale.ROOT,
+              "regulators for dripline let 8 psi (55 kPa) to 60 psi (414 kPa) through, got %.1f psi"
+                  + " (%.0f kPa); check the unit",
+              set.psi(),
+              set.kilopascals()));
+    }
+    if (in.draft().attributes().has(HeadAssembly.KEY)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), "the head assembly is already given");
+    }
+    HeadAssembly.Backflow kind =
+        Choices.parse(HeadAssembly.Backflow.class, backflow, HeadAssembly.USUAL.backflow());
+    in.draft()
+        .attributes()
+        .add(
+            HeadAssembly.KEY,
+            new HeadAssembly(set, kind, timer == null || timer),
+            in.place());
+  }
+}

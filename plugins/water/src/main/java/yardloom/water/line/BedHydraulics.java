@@ -1,0 +1,57 @@
+package yardloom.water.line;
+
+import java.util.Optional;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Pressure;
+
+/**
+ * What flows out of a bed's dripline while its zone runs.
+ *
+ * @param zone the number of its zone
+ * @param flow of all outlets together
+ * @param rate depth that one hour puts on the bed
+ * @param inlet pressure where it is fed
+ * @param least pressure at the outlet that gets least
+ * @param variation largest less least outlet flow over the largest
+ * @param lowQuarter mean of the quarter of outlets that gives least over the mean of all; empty
+ *     below four outlets or where some are dry
+ * @param design what is left of evenness when outlets differ as they are made
+ * @param allowedDrop how far pressure may fall along a row before flow has fallen by a tenth
+ * @param longestRow that the bed has
+ * @param longestRun a row that, alone, keeps within {@link #ALLOWED}
+ */
+public record BedHydraulics(
+    ElementId bed,
+    int zone,
+    Derived<Flow> flow,
+    Derived<Length> rate,
+    Derived<Pressure> inlet,
+    Derived<Pressure> least,
+    Derived<Double> variation,
+    Optional<Derived<Double>> lowQuarter,
+    Derived<Double> design,
+    Derived<Double> allowedDrop,
+    Length longestRow,
+    Derived<Length> longestRun) {
+  /** Flow and pressure by bed. */
+  public static final FactKey<BedHydraulics> KEY =
+      FactKey.many("water.hydraulics", BedHydraulics.class).called("flow and pressure in the beds");
+
+  /** How much outlets of one bed may differ. */
+  public static final double ALLOWED = 0.10;
+
+  /** That of one bed, which has dripline. */
+  public static BedHydraulics of(ElementId bed, Facts facts) {
+    return facts.all(KEY).stream().filter(h -> h.bed().equals(bed)).findFirst().orElseThrow();
+  }
+
+  /** Whether its outlets differ more than is usual. */
+  public boolean isUneven() {
+    return variation.value() > ALLOWED;
+  }
+}

@@ -1,0 +1,82 @@
+package yardloom.water.line;
+
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Pressure;
+import yardloom.water.head.HeadAssembly;
+import yardloom.water.head.HeadPart;
+import yardloom.water.head.Supply;
+
+/** The parts between tap and lines in order, what each is for, and what pressure it leaves. */
+public final class HeadTable implements TableMaker {
+  @Override
+  public String id() {
+    return "head-assembly";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(ZoneLine.KEY);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "Head assembly, in the order in which water passes it")
+            .column(Column.of("order", "Order", Measure.COUNT))
+            .column(Column.text("part", "Part"))
+            .column(Column.text("purpose", "What it is for"))
+            .column(Column.of("takes", "Takes", Measure.PRESSURE))
+            .column(Column.of("behind", "Pressure behind it", Measure.PRESSURE));
+    Optional<Flow> flow =
+        facts.all(ZoneLine.KEY).stream()
+            .map(z -> z.flow().value())
+            .max(Comparator.naturalOrder());
+    if (flow.isEmpty()) {
+      return table.build();
+    }
+    HeadAssembly head = HeadAssembly.of(plan);
+    boolean isTank = Supply.isTank(plan);
+    Optional<Pressure> left = Supply.pressure(plan, flow.get());
+    int order = 0;
+    for (HeadPart part : head.parts(isTank)) {
+      order++;
+      Pressure loss = part.loss(flow.get());
+      left = left.map(p -> p.minus(loss));
+      if (part.kind() == HeadPart.Kind.REGULATOR) {
+        left = Optional.of(left.orElse(head.regulator()).min(head.regulator()));
+      }
+      table.row(
+          Cell.number(order),
+          Cell.text(part.name()),
+          Cell.text(part.purpose()),
+          Cell.of(
+              Derived.by("loss × (flow / flow of that loss)²", part.source())
+                  .from("loss", part.loss())
+                  .from("flow of that loss", part.at())
+                  .from("flow", flow.get())
+                  .gives(loss)),
+          left.map(Cell::of).orElse(Cell.BLANK));
+    }
+    table.note(
+        "At the flow of the thirstiest zone. Valve and regulator stand once in each zone. Which"
+            + " backflow preventer is needed, and where it stands, the local code says; losses are"
+            + " those of clean parts, from memory: take them from the maker's sheet."
+            + (Supply.pressure(plan, flow.get()).isEmpty()
+                ? " No pressure of the tap is given, so the regulator is taken to hold; say it by"
+                    + " `supply pressure: 45.psi`."
+                : ""));
+    return table.build();
+  }
+}

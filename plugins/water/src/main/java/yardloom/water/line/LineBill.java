@@ -1,0 +1,265 @@
+package yardloom.water.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import yardloom.facts.BillGroup;
+import yardloom.facts.BillLine;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Pressure;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.water.drip.DripChoice;
+import yardloom.water.drip.DripRun;
+import yardloom.water.head.HeadAssembly;
+import yardloom.water.head.HeadPart;
+import yardloom.water.head.Supply;
+import yardloom.water.route.LineTree;
+
+/**
+ * What the lines and dripline of a whole plan take, counted from what is laid: tube by kind and
+ * size, fittings at every fork, bend and end, and the parts at the tap.
+ */
+final class LineBill {
+  private static final double CUTS = 1.05;
+
+  /** Rows are cut on a grid of 0.1 µm: 140 ft of them on slanting ground are a hair more. */
+  private static final double EPS = 1e-5;
+
+  private static final Length BETWEEN_STAKES = Length.feet(3);
+  private static final Source CUTTING = Source.commonPractice("5 % for cuts, rounded up");
+  private static final Source ROLLS = Source.commonPractice("5 % for cuts, whole rolls");
+  private static final Source SUM = Source.commonPractice("sum over the beds");
+  private static final Source FITTINGS =
+      Source.commonPractice("a tee at every fork, an elbow at every bend, a plug at every end");
+  private static final Source ASSEMBLY =
+      Source.read(
+          "Drip irrigation basics: shut-off, backflow preventer, filter, regulator",
+          "Arizona Municipal Water Users Association",
+          0,
+          "");
+  private static final String NO_SPARES = "no spares included";
+
+  private final Plan plan;
+  private final boolean us;
+  private final List<BillLine> lines = new ArrayList<>();
+
+  private LineBill(Plan plan) {
+    this.plan = plan;
+    us = plan.info().units() == UnitSystem.US;
+  }
+
+  /** The bill; nothing without dripline. */
+  static List<BillLine> of(
+      Plan plan, List<DripRun> runs, List<ZoneLine> zones, Optional<Trenches> trenches) {
+    LineBill bill = new LineBill(plan);
+    if (!runs.isEmpty()) {
+      bill.dripline(runs);
+      bill.pipe(zones);
+      trenches.ifPresent(bill::sleeves);
+      bill.fittings(runs, zones);
+      bill.head(zones.size());
+    }
+    return List.copyOf(bill.lines);
+  }
+
+  private void dripline(List<DripRun> runs) {
+    Map<String, List<DripRun>> kinds = new TreeMap<>();
+    runs.forEach(r -> kinds.computeIfAbsent(kind(r.choice()), k -> new ArrayList<>()).add(r));
+    kinds.forEach((kind, of) -> tube(WorkPhase.DRIP, kind, sum(of, false)));
+    Derived<Length> headers = sum(runs, true);
+    if (headers.value().metres() > 0) {
+      tube(WorkPhase.DRIP, "solid tube for headers in the beds", headers);
+    }
+  }
+
+  private String kind(DripChoice choice) {
+    String kind = choice.isCompensating() ? "dripline that compensates" : "dripline";
+    return us
+        ? String.format(
+            Locale.ROOT,
+            "%s, %.2f gph every %.0f in",
+            kind,
+            choice.emitter().gallonsPerHour(),
+            choice.spacing().inches())
+        : String.format(
+            Locale.ROOT,
+            "%s, %.1f L/h every %.0f cm",
+            kind,
+            choice.emitter().litresPerHour(),
+            choice.spacing().metres() * 100);
+  }
+
+  private static Derived<Length> sum(List<DripRun> runs, boolean headers) {
+    Derived.Builder why = Derived.by("sum over the beds", SUM);
+    Length sum = Length.ZERO;
+    for (DripRun run : runs) {
+      Derived<Length> its = headers ? run.header() : run.length();
+      sum = sum.plus(its.value());
+      why.from((headers ? "header in " : "") + run.bed().name(), its);
+    }
+    return why.gives(sum);
+  }
+
+  private void pipe(List<ZoneLine> zones) {
+    for (PipeSize size : PipeSize.all(plan.info().units())) {
+      Derived.Builder why = Derived.by("sum over zones of length", SUM);
+      Length sum = Length.ZERO;
+      for (ZoneLine zone : zones) {
+        Length its =
+            zone.runs().stream()
+                .filter(r -> r.size().equals(size))
+                .map(r -> r.way().length())
+                .reduce(Length.ZERO, Length::plus);
+        sum = sum.plus(its);
+        why.from("length in zone " + zone.number(), its);
+      }
+      if (sum.metres() > 0) {
+        rolls(size, why.gives(sum));
+      }
+    }
+  }
+
+  private void rolls(PipeSize size, Derived<Length> exact) {
+    double rolls = Math.ceil(exact.value().ratioTo(size.roll()) * CUTS - EPS);
+    Derived<Length> order =
+        Derived.by("length × 1.05, up to the next roll", ROLLS)
+            .from("length", exact)
+            .from("roll", size.roll())
+            .gives(size.roll().times(rolls));
+    line(
+        WorkPhase.EDGE,
+        size.name() + " polyethylene tube",
+        exact,
+        order,
+        String.format(Locale.ROOT, "%.0f rolls; ", rolls) + ROLLS.title());
+  }
+
+  private void sleeves(Trenches trenches) {
+    if (trenches.paved().value().metres() > 0) {
+      tube(WorkPhase.EDGE, "sleeve pipe under paving", trenches.paved());
+    }
+  }
+
+  private void tube(WorkPhase phase, String item, Derived<Length> exact) {
+    Length step = us ? Length.feet(1) : Length.metres(0.5);
+    double steps = Math.ceil(exact.value().ratioTo(step) * CUTS - EPS);
+    line(
+        phase,
+        item,
+        exact,
+        Derived.by("length × 1.05, up to the next step", CUTTING)
+            .from("length", exact)
+            .from("step", step)
+            .gives(step.times(steps)),
+        CUTTING.title());
+  }
+
+  private void fittings(List<DripRun> runs, List<ZoneLine> zones) {
+    int tees = 0;
+    int elbows = 0;
+    int reducers = 0;
+    for (ZoneLine zone : zones) {
+      List<ZoneLine.PipeRun> pipes = zone.runs();
+      for (int r = 0; r < pipes.size(); r++) {
+        int at = r;
+        long after = pipes.stream().filter(p -> p.from() == at).count();
+        tees += (int) Math.max(0, after - 1);
+        elbows += LineTree.bends(pipes.get(r).way());
+        int before = pipes.get(r).from();
+        reducers += before >= 0 && !pipes.get(before).size().equals(pipes.get(r).size()) ? 1 : 0;
+      }
+      tees += (int) Math.max(0, pipes.stream().filter(p -> p.from() < 0).count() - 1);
+    }
+    count(WorkPhase.EDGE, "tees for tube", "forks of the lines", tees);
+    count(WorkPhase.EDGE, "elbows for tube", "bends of the lines", elbows);
+    count(WorkPhase.EDGE, "reducers for tube", "changes of size", reducers);
+    rowFittings(runs);
+  }
+
+  private void rowFittings(List<DripRun> runs) {
+    Derived.Builder starts = Derived.by("sum over beds", FITTINGS);
+    Derived.Builder ends = Derived.by("sum over beds", SUM);
+    int rows = 0;
+    Length tube = Length.ZERO;
+    for (DripRun run : runs) {
+      rows += run.rows().size();
+      starts.from("rows in " + run.bed().name(), run.rows().size());
+      ends.from("rows in " + run.bed().name(), run.rows().size());
+      tube = tube.plus(run.length().value()).plus(run.header().value());
+    }
+    pieces(WorkPhase.DRIP, "fittings from header to row", starts.gives(rows), NO_SPARES);
+    pieces(WorkPhase.DRIP, "flush caps", ends.gives(rows), NO_SPARES);
+    int stakes = (int) Math.ceil(tube.ratioTo(BETWEEN_STAKES) - EPS);
+    pieces(
+        WorkPhase.DRIP,
+        "stakes for tube",
+        Derived.by("up(length / distance)", FITTINGS)
+            .from("length", tube)
+            .from("distance", BETWEEN_STAKES)
+            .gives(stakes),
+        NO_SPARES);
+  }
+
+  private void head(int zones) {
+    Derived<Integer> one = Derived.by("one at the tap that feeds the dripline", ASSEMBLY).gives(1);
+    for (HeadPart part : HeadAssembly.of(plan).parts(Supply.isTank(plan))) {
+      boolean isInEachZone =
+          part.kind() == HeadPart.Kind.ZONE_VALVE || part.kind() == HeadPart.Kind.REGULATOR;
+      if (isInEachZone) {
+        count(WorkPhase.HEAD, item(part), "zones", zones);
+      } else {
+        pieces(WorkPhase.HEAD, item(part), one, allowance(part));
+      }
+    }
+  }
+
+  private String item(HeadPart part) {
+    Pressure set = HeadAssembly.of(plan).regulator();
+    return switch (part.kind()) {
+      case REGULATOR ->
+          us
+              ? String.format(Locale.ROOT, "pressure regulator, %.0f psi", set.psi())
+              : String.format(Locale.ROOT, "pressure regulator, %.0f kPa", set.kilopascals());
+      case BACKFLOW -> "backflow preventer";
+      case ZONE_VALVE -> "zone valves";
+      default -> part.name();
+    };
+  }
+
+  private static String allowance(HeadPart part) {
+    return part.kind() == HeadPart.Kind.BACKFLOW
+        ? part.name() + ", as local code asks"
+        : "as local code asks";
+  }
+
+  private void count(WorkPhase phase, String item, String what, int pieces) {
+    if (pieces > 0) {
+      pieces(phase, item, Derived.by(what, FITTINGS).from(what, pieces).gives(pieces), NO_SPARES);
+    }
+  }
+
+  private void pieces(WorkPhase phase, String item, Derived<Integer> count, String allowance) {
+    line(phase, item, count, count, allowance);
+  }
+
+  private void line(
+      WorkPhase phase, String item, Derived<?> exact, Derived<?> order, String allowance) {
+    lines.add(
+        new BillLine(
+            BillGroup.IRRIGATION,
+            phase,
+            item,
+            Optional.empty(),
+            Optional.empty(),
+            exact,
+            order,
+            allowance));
+  }
+}

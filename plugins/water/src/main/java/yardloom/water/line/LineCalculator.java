@@ -1,0 +1,208 @@
+package yardloom.water.line;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.BillLine;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Pressure;
+import yardloom.water.drip.DripRun;
+import yardloom.water.pipe.formula.PipeSpeed;
+import yardloom.water.pipe.formula.Water;
+import yardloom.water.route.LineTree;
+import yardloom.water.route.LineWays;
+import yardloom.water.zone.Zone;
+
+/** Leads pipe from the tap to the beds, chooses its widths, and solves every zone as one network. */
+public final class LineCalculator implements Calculator {
+  static final Source METHOD =
+      Source.computed(
+          "EPANET 2.2 User Manual",
+          "US EPA",
+          2020,
+          "network of pipes by Darcy-Weisbach, fittings, and emitters; bores from memory");
+  private static final Source SPEED =
+      Source.memory("Pipes in gardens keep below 5 ft/s (1.5 m/s)", "drip handbooks", 0, "");
+  private static final Source TRENCH =
+      Source.commonPractice("pipe lies along the edges of paths and beds, zones share a trench");
+
+  private static final double SAME_M = 1e-6;
+
+  @Override
+  public String id() {
+    return "water.lines";
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(DripRun.KEY, Zone.KEY, LineWays.KEY);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(
+        ZoneLine.KEY, BedHydraulics.KEY, Trenches.KEY, YardFacts.BILL, YardFacts.JOBS);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    Map<String, DripRun> beds = new LinkedHashMap<>();
+    in.all(DripRun.KEY).forEach(run -> beds.put(run.bed().toString(), run));
+    Optional<LineWays> ways = in.find(LineWays.KEY);
+    Optional<LineTree> tree = ways.map(w -> w.tree(feeds(beds)));
+    Optional<Point> tap = ways.map(w -> w.tap().at());
+    List<ZoneLine> lines = new ArrayList<>();
+    for (Zone zone : in.all(Zone.KEY)) {
+      List<DripRun> its = zone.beds().stream().map(id -> beds.get(id.toString())).toList();
+      lines.add(solve(plan, zone, its, tree, ways, tap, out));
+    }
+    lines.forEach(line -> out.give(ZoneLine.KEY, line));
+    Optional<Trenches> trenches = tree.map(t -> trenches(t, ways.orElseThrow(), beds, lines));
+    trenches.ifPresent(t -> out.give(Trenches.KEY, t));
+    List<BillLine> bill = LineBill.of(plan, in.all(DripRun.KEY), lines, trenches);
+    bill.forEach(line -> out.give(YardFacts.BILL, line));
+    LineJobs.of(bill, trenches).forEach(job -> out.give(YardFacts.JOBS, job));
+  }
+
+  private static List<LineWays.Feed> feeds(Map<String, DripRun> beds) {
+    List<LineWays.Feed> feeds = new ArrayList<>();
+    for (DripRun run : beds.values()) {
+      run.feeds()
+          .forEach(
+              (name, row) ->
+                  feeds.add(
+                      new LineWays.Feed(
+                          name, run.ground(), run.joined().get(row).line().start())));
+    }
+    return feeds;
+  }
+
+  private static Trenches trenches(
+      LineTree tree, LineWays ways, Map<String, DripRun> beds, List<ZoneLine> zones) {
+    Derived.Builder length = Derived.by("sum over trenches of length", TRENCH);
+    Derived.Builder paved = Derived.by("sum over trenches of what lies under paving", TRENCH);
+    Length sum = Length.ZERO;
+    Length under = Length.ZERO;
+    List<Trenches.Trench> found = new ArrayList<>();
+    for (Line trench : tree.trenches()) {
+      found.add(
+          new Trenches.Trench(
+              trench, pipesIn(trench, zones), ways.ground().piecesUnderPaving(trench)));
+      int number = found.size();
+      Length its = ways.ground().underPaving(trench);
+      sum = sum.plus(trench.length());
+      under = under.plus(its);
+      length.from("length of trench " + number, trench.length());
+      paved.from("what lies under paving of trench " + number, its);
+    }
+    List<String> missed =
+        feeds(beds).stream().map(LineWays.Feed::name).filter(f -> !tree.reaches(f)).toList();
+    return new Trenches(found, length.gives(sum), paved.gives(under), missed);
+  }
+
+  /** The runs of each zone that lie in a trench: those that pass its middle. */
+  private static List<Trenches.Pipe> pipesIn(Line trench, List<ZoneLine> zones) {
+    List<Trenches.Pipe> pipes = new ArrayList<>();
+    Point middle = trench.middle();
+    for (ZoneLine zone : zones) {
+      zone.runs().stream()
+          .filter(r -> r.way().nearest(middle).distance(middle).metres() < SAME_M)
+          .findFirst()
+          .ifPresent(r -> pipes.add(new Trenches.Pipe(zone.number(), r.size())));
+    }
+    return pipes;
+  }
+
+  private static ZoneLine solve(
+      Plan plan,
+      Zone zone,
+      List<DripRun> beds,
+      Optional<LineTree> tree,
+      Optional<LineWays> ways,
+      Optional<Point> tap,
+      Sink out) {
+    List<String> feeds = beds.stream().flatMap(b -> b.feeds().keySet().stream()).toList();
+    List<LineTree.Run> runs = tree.map(t -> t.runs(feeds)).orElse(List.of());
+    ZoneNetwork network = new ZoneNetwork(plan, beds, runs, tap);
+    PipeSizing.Chosen chosen =
+        new PipeSizing(
+                network,
+                runs.stream().map(LineTree.Run::way).toList(),
+                PipeSize.all(plan.info().units()))
+            .choose();
+    BedResults results = new BedResults(network, chosen.solved());
+    List<BedHydraulics> solved = beds.stream().map(b -> results.of(b, zone.number())).toList();
+    solved.forEach(bed -> out.give(BedHydraulics.KEY, bed));
+    Derived.Builder sum = Derived.by("sum over beds of flow", METHOD);
+    solved.forEach(bed -> sum.from("flow of " + bed.bed().name(), bed.flow()));
+    return new ZoneLine(
+        zone.number(),
+        runs(runs, chosen, ways),
+        why("pressure behind the zone valve in the network of the zone", zone)
+            .gives(Water.pressure(Length.metres(chosen.solved().behindM()))),
+        sum.gives(Flow.cubicMetresPerSecond(chosen.solved().flowM3s())),
+        why("least pressure in the network of the zone", zone).gives(results.least(beds)),
+        results.most(beds),
+        why("(largest − least outlet flow) / largest, in the whole zone", zone)
+            .gives(network.variation(chosen.solved())),
+        chosen.binding());
+  }
+
+  private static Derived.Builder why(String what, Zone zone) {
+    return Derived.by(what, METHOD).from("beds", zone.beds().size()).from("rated flow", zone.flow());
+  }
+
+  private static List<ZoneLine.PipeRun> runs(
+      List<LineTree.Run> runs, PipeSizing.Chosen chosen, Optional<LineWays> ways) {
+    List<ZoneLine.PipeRun> pipes = new ArrayList<>();
+    for (int r = 0; r < runs.size(); r++) {
+      LineTree.Run run = runs.get(r);
+      PipeSize size = chosen.of().get(r);
+      Flow flow = Flow.cubicMetresPerSecond(ZoneNetwork.flowM3s(chosen.solved(), r));
+      double speed =
+          PipeSpeed.metresPerSecond(flow.cubicMetresPerSecond(), size.bore().metres());
+      pipes.add(
+          new ZoneLine.PipeRun(
+              run.from(),
+              run.way(),
+              size,
+              carried(runs, r),
+              flow,
+              Derived.by("flow × 1 s / (π / 4 × bore²)", SPEED)
+                  .from("flow", flow)
+                  .from("bore", size.bore())
+                  .gives(Length.metres(speed)),
+              Water.pressure(Length.metres(ZoneNetwork.endM(chosen.solved(), r))),
+              ways.map(w -> w.ground().underPaving(run.way())).orElse(Length.ZERO)));
+    }
+    return pipes;
+  }
+
+  private static List<String> carried(List<LineTree.Run> runs, int of) {
+    List<String> feeds = new ArrayList<>();
+    for (int r = of; r < runs.size(); r++) {
+      int up = r;
+      while (up > of) {
+        up = runs.get(up).from();
+      }
+      if (up == of) {
+        runs.get(r).feed().ifPresent(feeds::add);
+      }
+    }
+    return feeds;
+  }
+}

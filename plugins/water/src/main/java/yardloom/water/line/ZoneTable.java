@@ -1,0 +1,94 @@
+package yardloom.water.line;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.NameRuns;
+import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.water.drip.DripRun;
+import yardloom.water.need.WaterDemand;
+import yardloom.water.zone.Zone;
+
+/** Which beds are watered together, and for how long. */
+public final class ZoneTable implements TableMaker {
+  @Override
+  public String id() {
+    return "zones";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(Zone.KEY, ZoneLine.KEY, BedHydraulics.KEY, DripRun.KEY, WaterDemand.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "Watering zones")
+            .column(Column.of("zone", "Zone", Measure.COUNT))
+            .column(Column.text("beds", "Beds"))
+            .column(Column.text("light", "Light"))
+            .column(Column.of("flow", "Flow", Measure.FLOW))
+            .column(Column.of("supply", "Supply", Measure.FLOW))
+            .column(Column.of("behind", "Pressure behind the valve", Measure.PRESSURE))
+            .column(Column.of("least", "Least pressure", Measure.PRESSURE))
+            .column(Column.of("variation", "Flow variation", Measure.PERCENT))
+            .column(Column.text("binding", "Widths of pipe held by"))
+            .column(Column.of("peak-hours", "Weekly run time at peak", Measure.HOURS));
+    List<Zone> zones = facts.all(Zone.KEY);
+    for (Zone zone : zones) {
+      ZoneLine line =
+          facts.all(ZoneLine.KEY).stream()
+              .filter(l -> l.number() == zone.number())
+              .findFirst()
+              .orElseThrow();
+      table.row(
+          Cell.number(zone.number()),
+          Cell.text(NameRuns.text(zone.beds().stream().map(ElementId::name).toList())),
+          zone.light().isEmpty() ? Cell.BLANK : Cell.text(zone.light()),
+          Cell.of(line.flow()),
+          Cell.of(zone.limit()),
+          Cell.of(line.behind()),
+          Cell.of(line.least()),
+          Cell.of(line.variation()),
+          line.runs().isEmpty() ? Cell.BLANK : Cell.text(line.binding()),
+          longest(zone, facts).map(Cell::of).orElse(Cell.BLANK));
+    }
+    if (!zones.isEmpty()) {
+      table.note(
+          "A zone runs as long as its thirstiest bed asks; beds that ask for less than 70 percent"
+              + " of that, and beds of another class of light, are in another zone. Supply: "
+              + zones.get(0).limit().source().cite()
+              + ". Pressure, flow: the whole zone as one network from the tap to every outlet, on"
+              + " the ground's levels where they are given.");
+    }
+    return table.build();
+  }
+
+  /** That of its thirstiest bed. */
+  private static Optional<Derived<TimeSpan>> longest(Zone zone, Facts facts) {
+    List<WaterDemand> demands = facts.all(WaterDemand.KEY);
+    return facts.all(DripRun.KEY).stream()
+        .filter(run -> zone.beds().contains(run.bed()))
+        .flatMap(run -> PeakWatering.of(run, BedHydraulics.of(run.bed(), facts), demands).stream())
+        .map(PeakWatering::weekly)
+        .max(Comparator.comparing(Derived::value));
+  }
+}

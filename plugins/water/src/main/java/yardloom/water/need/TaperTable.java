@@ -1,0 +1,185 @@
+package yardloom.water.need;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
+import yardloom.kernel.unit.Volume;
+import yardloom.water.need.formula.Taper;
+import yardloom.water.need.formula.TreeEstablishment;
+import yardloom.water.need.formula.WaterBudget;
+
+/** What new plants are given in their first 45 days of growth, from their own planting day. */
+public final class TaperTable implements TableMaker {
+  private static final String ID = "first-weeks";
+  private static final Source TAPER =
+      Source.read(
+          "Watering newly planted trees and shrubs", "University of Minnesota Extension", 0, "");
+
+  /** Usual of young fruit trees in nurseries. */
+  private static final Length NURSERY_TRUNK = Length.inches(1);
+
+  @Override
+  public String id() {
+    return ID;
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(YardFacts.STANDS, YardFacts.PLANTING_DAYS, MonthlyWeather.KEY);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(ID, "Water for new plants, days 1 to 45")
+            .column(Column.text("in", "Bed or tree"))
+            .column(Column.text("plants", "Plants"))
+            .column(Column.text("from", "From"))
+            .column(Column.text("until", "Until"))
+            .column(Column.text("when", "Water and look"))
+            .column(Column.of("waterings", "Times", Measure.COUNT))
+            .column(Column.of("each", "Each time, from tap or tank", Measure.WATER))
+            .column(Column.of("all", "In all", Measure.WATER));
+    Optional<MonthlyWeather> weather = facts.find(MonthlyWeather.KEY);
+    List<NewPlants> all = NewPlants.of(facts);
+    if (weather.isEmpty() || all.isEmpty()) {
+      return table.build();
+    }
+    for (NewPlants plants : all) {
+      if (plants.rests()) {
+        LocalDate last = plants.grows().minusDays(1);
+        table.row(
+            dry(plants, plants.planted(), last, "water in on the day, then none: it rests; look monthly"));
+      }
+      for (Taper.Step step : Taper.STEPS) {
+        table.row(row(plan, plants, step, weather.get()));
+      }
+    }
+    notes(table);
+    return table.build();
+  }
+
+  private static Cell[] dry(NewPlants plants, LocalDate from, LocalDate until, String what) {
+    return new Cell[] {
+      Cell.text(plants.in().name()),
+      Cell.text(plants.kinds()),
+      Cell.of(from),
+      Cell.of(until),
+      Cell.text(what),
+      Cell.BLANK,
+      Cell.BLANK,
+      Cell.BLANK
+    };
+  }
+
+  private static Cell[] row(
+      Plan plan, NewPlants plants, Taper.Step step, MonthlyWeather weather) {
+    LocalDate from = plants.grows().plusDays(step.from() - 1L);
+    LocalDate until = plants.grows().plusDays(step.until() - 1L);
+    int month = from.plusDays(step.days() / 2).getMonthValue() - 1;
+    if (plants.stands().stream().allMatch(s -> s.kc().get(month) <= 0)) {
+      return dry(plants, from, until, "none: it rests; look monthly, weekly when leaves come");
+    }
+    Optional<Element.Tree> tree =
+        plan.all(Element.Tree.class).stream()
+            .filter(t -> t.id().equals(plants.in()))
+            .findFirst();
+    Derived<Volume> each =
+        tree.map(TaperTable::rootBall).orElseGet(() -> each(plants, step, weather, month));
+    return new Cell[] {
+      Cell.text(plants.in().name()),
+      Cell.text(plants.kinds()),
+      Cell.of(from),
+      Cell.of(until),
+      Cell.text(when(plants, step, weather, month)),
+      Cell.number(step.waterings()),
+      Cell.of(each),
+      Cell.of(
+          Derived.by("times × each time", TAPER)
+              .from("times", step.waterings())
+              .from("each time", each)
+              .gives(each.value().times(step.waterings())))
+    };
+  }
+
+  /** Where the month usually rains more than new plants take, someone looks and seldom waters. */
+  private static String when(
+      NewPlants plants, Taper.Step step, MonthlyWeather weather, int month) {
+    String days =
+        step.everyDays() == 1
+            ? "every day"
+            : step.everyDays() == 2 ? "every second day" : "every third day";
+    double kc = plants.stands().stream().mapToDouble(s -> s.kc().get(month)).max().orElse(0);
+    Length use = weather.referenceEt().get(month).value().times(Math.max(Taper.LEAST_KC, kc));
+    return weather.effectiveRain().get(month).value().compareTo(use) >= 0
+        ? "look " + days + ", water only if dry: rain usually does it then"
+        : days;
+  }
+
+  /** A new tree drinks from its root ball, whatever its crown will be. */
+  private static Derived<Volume> rootBall(Element.Tree tree) {
+    boolean isSaid = tree.trunk().metres() > 0;
+    Length trunk = isSaid ? tree.trunk() : NURSERY_TRUNK;
+    return Derived.by(
+            "1.5 gal for each inch of trunk" + (isSaid ? "" : ", taken as 1 in where not said"),
+            TAPER)
+        .from("trunk", trunk, tree.place())
+        .gives(TreeEstablishment.most(trunk));
+  }
+
+  /** Gross, for the days until the next one. */
+  private static Derived<Volume> each(
+      NewPlants plants, Taper.Step step, MonthlyWeather weather, int month) {
+    Derived<Length> monthly = weather.referenceEt().get(month);
+    Length day = monthly.value().times(1.0 / Months.days(month));
+    Derived.Builder why =
+        Derived.by(
+                "sum over plants of area × max(Kc, least Kc) × reference ET / days of the month ×"
+                    + " days between / efficiency",
+                TAPER)
+            .from("reference ET", monthly)
+            .from("days of the month", Months.days(month))
+            .from("days between", step.everyDays())
+            .from("least Kc", Taper.LEAST_KC)
+            .from("efficiency", WaterBudget.DRIP_EFFICIENCY);
+    Volume sum = Volume.ZERO;
+    for (Stand stand : plants.stands()) {
+      double kc = stand.kc().get(month);
+      if (kc > 0) {
+        sum = sum.plus(stand.area().deep(Taper.depth(kc, day, step.everyDays())));
+        why.from("Kc " + stand.plant(), kc, stand.place())
+            .from("area " + stand.plant(), stand.area(), stand.place());
+      }
+    }
+    return why.gives(sum.times(1 / WaterBudget.DRIP_EFFICIENCY));
+  }
+
+  private static void notes(Table.Builder table) {
+    table.note(
+        "Counted from the day of planting, or from the month in which leaves come where it is planted"
+            + " at rest. Each time brings what the days until the next one take, over the efficiency of"
+            + " drip; rain is not counted: leave one out after 1/2 in (12 mm) of rain.");
+    table.note(
+        "Look as often as you water: push a finger through the mulch to 2 in (5 cm) beside the stem."
+            + " Wet and cold: wait a day. Dry: water now. Keep mulch a hand's breadth off stems. Days of"
+            + " watering after "
+            + TAPER.cite()
+            + "; then by the tables of the grown garden, new trees by theirs.");
+  }
+}

@@ -1,0 +1,194 @@
+package yardloom.water.route;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import org.jgrapht.GraphPath;
+import org.jgrapht.alg.interfaces.ShortestPathAlgorithm.SingleSourcePaths;
+import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
+import org.jgrapht.graph.DefaultWeightedEdge;
+import org.jgrapht.graph.SimpleWeightedGraph;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+
+/**
+ * The ways that pipe may take from the tap, as a graph of the corners of paths, beds, paving and
+ * walls, joined straight where the ground allows it.
+ *
+ * <p>References: [1] E. W. Dijkstra, A note on two problems in connexion with graphs, 1959. [2] H.
+ * Takahashi and A. Matsuyama, An approximate solution for the Steiner problem in graphs, 1980: the
+ * tree grows by the nearest bed; it costs less than twice the least (from memory).
+ */
+public final class LineWays {
+  /** The ways of a plan with a tap. */
+  public static final FactKey<LineWays> KEY =
+      FactKey.one("water.line-ways", LineWays.class).called("ways for pipe from the tap");
+
+  /** Every corner is joined to so many of the nearest at most. */
+  private static final int NEAREST = 60;
+
+  private static final int TAP = 0;
+
+  private final Element.WaterPoint tap;
+  private final LineGround ground;
+  private final List<Point> points = new ArrayList<>();
+  private final SimpleWeightedGraph<Integer, DefaultWeightedEdge> graph =
+      new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
+  private final SingleSourcePaths<Integer, DefaultWeightedEdge> fromTap;
+
+  private LineWays(Element.WaterPoint tap, LineGround ground) {
+    this.tap = tap;
+    this.ground = ground;
+    points.add(tap.at());
+    TreeSet<Point> bends = new TreeSet<>(ground.bends());
+    Point last = null;
+    for (Point bend : bends) {
+      if (last == null || last.distance(bend).metres() > 0.01) {
+        points.add(bend);
+        last = bend;
+      }
+    }
+    IntStream.range(0, points.size()).forEach(graph::addVertex);
+    for (int i = 0; i < points.size(); i++) {
+      joinNearest(i);
+    }
+    fromTap = new DijkstraShortestPath<>(graph).getPaths(TAP);
+  }
+
+  /** The ways from the first tap of a plan, by name; empty without one. */
+  public static Optional<LineWays> of(Plan plan) {
+    return plan.all(Element.WaterPoint.class).stream()
+        .findFirst()
+        .map(tap -> new LineWays(tap, LineGround.of(plan)));
+  }
+
+  private void joinNearest(int i) {
+    Point here = points.get(i);
+    List<Integer> others =
+        IntStream.range(0, points.size())
+            .filter(j -> j != i)
+            .boxed()
+            .sorted(Comparator.comparing(j -> here.distance(points.get(j))))
+            .limit(NEAREST)
+            .toList();
+    for (int j : others) {
+      if (graph.getEdge(i, j) == null && isOpen(i, j)) {
+        join(i, j);
+      }
+    }
+  }
+
+  /** A tap stands at a wall: its first way may leave from within the wall's margin. */
+  private boolean isOpen(int i, int j) {
+    if (i != TAP && j != TAP) {
+      return ground.isAllowed(points.get(i).to(points.get(j)));
+    }
+    return points.get(i).distance(points.get(j)).metres() < 1.0
+        || ground.isAllowed(points.get(i).to(points.get(j)));
+  }
+
+  private void join(int i, int j) {
+    DefaultWeightedEdge edge = graph.addEdge(i, j);
+    graph.setEdgeWeight(edge, Math.max(1e-6, ground.cost(points.get(i).to(points.get(j)))));
+  }
+
+  /** The tap that the ways start from. */
+  public Element.WaterPoint tap() {
+    return tap;
+  }
+
+  public LineGround ground() {
+    return ground;
+  }
+
+  /** The corner of a bed or ring to which the cheapest way leads; empty if none does. */
+  public Optional<Point> nearestCorner(Shape bed) {
+    return entries(bed).stream()
+        .filter(i -> Double.isFinite(fromTap.getWeight(i)))
+        .min(Comparator.comparingDouble((Integer i) -> fromTap.getWeight(i)))
+        .map(points::get);
+  }
+
+  private List<Integer> entries(Shape bed) {
+    List<Integer> on = new ArrayList<>();
+    for (int i = 1; i < points.size(); i++) {
+      if (bed.distance(points.get(i)).metres() < 0.05) {
+        on.add(i);
+      }
+    }
+    return on;
+  }
+
+  /**
+   * Where a bed is fed.
+   *
+   * @param name of the bed, and of the part that has a feed of its own
+   */
+  public record Feed(String name, Shape bed, Point at) {}
+
+  /** The tree of trenches to all feeds; those that no way reaches are left out. */
+  public LineTree tree(List<Feed> feeds) {
+    SimpleWeightedGraph<Integer, DefaultWeightedEdge> grown = copy();
+    List<Point> places = new ArrayList<>(points);
+    Map<String, Integer> left = new TreeMap<>();
+    for (Feed feed : feeds) {
+      int at = places.size();
+      places.add(feed.at());
+      grown.addVertex(at);
+      for (int entry : doors(feed)) {
+        double metres = Math.max(1e-6, points.get(entry).distance(feed.at()).metres());
+        grown.setEdgeWeight(grown.addEdge(entry, at), metres);
+      }
+      left.put(feed.name(), at);
+    }
+    LineTree.Builder tree = new LineTree.Builder(places);
+    while (!left.isEmpty()) {
+      SingleSourcePaths<Integer, DefaultWeightedEdge> paths =
+          new DijkstraShortestPath<>(grown).getPaths(TAP);
+      String next =
+          left.keySet().stream()
+              .min(Comparator.comparingDouble(name -> paths.getWeight(left.get(name))))
+              .orElseThrow();
+      GraphPath<Integer, DefaultWeightedEdge> path = paths.getPath(left.get(next));
+      if (path == null) {
+        break;
+      }
+      tree.add(next, path.getVertexList());
+      path.getEdgeList().forEach(edge -> grown.setEdgeWeight(edge, 0));
+      left.remove(next);
+    }
+    return tree.build();
+  }
+
+  /** From where a feed inside its bed is reached: corners of the bed, or what lies in sight. */
+  private List<Integer> doors(Feed feed) {
+    List<Integer> doors = entries(feed.bed());
+    if (doors.isEmpty()) {
+      for (int i = 0; i < points.size(); i++) {
+        if (ground.isAllowed(points.get(i).to(feed.at()))) {
+          doors.add(i);
+        }
+      }
+    }
+    return doors;
+  }
+
+  private SimpleWeightedGraph<Integer, DefaultWeightedEdge> copy() {
+    SimpleWeightedGraph<Integer, DefaultWeightedEdge> copy =
+        new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
+    graph.vertexSet().forEach(copy::addVertex);
+    for (DefaultWeightedEdge edge : graph.edgeSet()) {
+      DefaultWeightedEdge same = copy.addEdge(graph.getEdgeSource(edge), graph.getEdgeTarget(edge));
+      copy.setEdgeWeight(same, graph.getEdgeWeight(edge));
+    }
+    return copy;
+  }
+}

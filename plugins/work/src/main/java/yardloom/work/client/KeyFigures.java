@@ -1,0 +1,99 @@
+package yardloom.work.client;
+
+import java.util.List;
+import yardloom.facts.Harvest;
+import yardloom.facts.LawnWater;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.MulchTotals;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Area;
+import yardloom.work.labour.TaskLoad;
+import yardloom.work.phase.PhaseTime;
+
+/** The figures that say at one look how large the work is; each stands in a table of its own too. */
+final class KeyFigures {
+  private final Plan plan;
+  private final Facts facts;
+  private final TableFormat format;
+  private final Table.Builder table =
+      Table.titled("key-figures", "Key figures")
+          .column(Column.text("what", "What"))
+          .column(Column.text("amount", "Amount"));
+
+  private KeyFigures(Plan plan, Facts facts) {
+    this.plan = plan;
+    this.facts = facts;
+    this.format = new TableFormat(plan.info().units(), plan.info().currency());
+  }
+
+  static Table of(Plan plan, Facts facts) {
+    return new KeyFigures(plan, facts).make();
+  }
+
+  private Table make() {
+    plan.lot().ifPresent(lot -> row("Lot", area(lot.shape().area())));
+    List<Element.Bed> beds = plan.all(Element.Bed.class);
+    if (!beds.isEmpty()) {
+      Area all = beds.stream().map(b -> b.shape().area()).reduce(Area.ZERO, Area::plus);
+      row(beds.size() == 1 ? "1 bed" : beds.size() + " beds", area(all));
+    }
+    long trees = plan.all(Element.Tree.class).stream().filter(t -> !t.stands()).count();
+    if (trees > 0) {
+      row("New trees", String.valueOf(trees));
+    }
+    facts.find(YardFacts.MULCH_TOTALS).ifPresent(this::mulch);
+    facts.find(YardFacts.HARVEST).ifPresent(this::harvest);
+    facts
+        .find(YardFacts.LAWN_WATER)
+        .map(LawnWater::yearlySaving)
+        .filter(w -> w.litres() > 0)
+        .ifPresent(w -> row("Tap water saved a year", format.withUnit(Measure.WATER, w)));
+    work();
+    return table.build();
+  }
+
+  private void mulch(MulchTotals totals) {
+    row("Ground mulched", area(totals.ground().value()));
+    row("Wood chips", Say.volume(totals.chips().value(), plan.info().units()));
+    row("Compost", Say.volume(totals.compost().value(), plan.info().units()));
+  }
+
+  private void harvest(Harvest harvest) {
+    row("Harvest a year, grown", Yield.range(plan, harvest));
+  }
+
+  private void work() {
+    double hours =
+        facts.all(TaskLoad.FACT).stream().mapToDouble(t -> t.likely().value().hours()).sum();
+    if (hours > 0) {
+      row("Work of one person", Say.number(Math.rint(hours)) + " h");
+    }
+    List<PhaseTime> phases = facts.all(PhaseTime.FACT);
+    if (!phases.isEmpty() && phases.get(0).start().isPresent()) {
+      PhaseTime last =
+          phases.stream()
+              .filter(p -> p.phase().id() != WorkPhase.ESTABLISH)
+              .reduce((a, b) -> b)
+              .orElse(phases.get(0));
+      row("Work begins", TableFormat.date(phases.get(0).start().get()));
+      row("Work ends", TableFormat.date(last.end().orElseThrow()));
+    }
+  }
+
+  private String area(Area area) {
+    return format.withUnit(Measure.AREA, area);
+  }
+
+  private void row(String what, String amount) {
+    table.row(Cell.text(what), Cell.text(amount));
+  }
+}

@@ -1,0 +1,34 @@
+package yardloom.work.client;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import yardloom.facts.Harvest;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Mass;
+
+/** A year's harvest in words, to two digits: no harvest is known better. */
+final class Yield {
+  private Yield() {}
+
+  /** Such as {@code 120 to 310 lb}. */
+  static String range(Plan plan, Harvest harvest) {
+    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    Cell low = Cell.of(twoDigits(plan, harvest.low().value()));
+    return format.text(Column.of("low", "Low", Measure.MASS), low)
+        + " to "
+        + format.withUnit(Measure.MASS, twoDigits(plan, harvest.high().value()));
+  }
+
+  private static Mass twoDigits(Plan plan, Mass mass) {
+    if (mass.kilograms() == 0) {
+      return mass;
+    }
+    double shown = mass.in(plan.info().units().unit(mass.dimension()));
+    BigDecimal rounded = BigDecimal.valueOf(shown).round(new MathContext(2));
+    return mass.times(rounded.doubleValue() / shown);
+  }
+}

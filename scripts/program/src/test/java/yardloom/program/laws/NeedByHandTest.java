@@ -1,0 +1,80 @@
+package yardloom.program.laws;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+
+/**
+ * New plants' water and the water allowance, from plan text to the printed
+ * tables, by hand; no two inputs are equal.
+ */
+class NeedByHandTest {
+  private static final String YARD =
+      """
+      plan 'Need by hand', units: 'us'
+      site 'Urbana', latitude: 40.11.deg, longitude: -88.21.deg, zone: 'America/Chicago'
+      climate 'urbana-il'
+      frost last: '04-25', first: '10-14'
+      lot([point(0.ft, 0.ft), point(45.ft, 0.ft), point(45.ft, 33.ft), point(0.ft, 33.ft)])
+      work start: '2027-04-26', crew: 3
+      sheetMulch { chips perennial: 4.inch }
+      bed('herbs', rect(10.ft, 10.ft, 12.ft, 5.ft), use: 'annual') { plant 'tomato', share: 0.5 }
+      """;
+
+  private static double number(Drawn drawn, String table, String row, String column) {
+    return Double.parseDouble(drawn.printed(table, row, column));
+  }
+
+  /**
+   * 30 sq ft of tomatoes in Urbana's May: 0.7 (the least coefficient of new plants) × ET of May / 31
+   * a day, through 231 cubic inches to the gallon and over 0.81; every day for 14 days.
+   */
+  @Test
+  void newPlants_getWhatTheDaysTake() {
+    Drawn drawn = Drawn.of(YARD);
+    double etIn = number(drawn, "water-by-month", "May", "reference-et");
+    double each = 30 * 144 * 0.7 * etIn / 31 / 231 / 0.81;
+    assertEquals("14", drawn.printed("first-weeks", "herbs", "waterings"));
+    assertEquals(each, number(drawn, "first-weeks", "herbs", "each"), 0.51 + 0.01 * each);
+    assertEquals(14 * each, number(drawn, "first-weeks", "herbs", "all"), 0.6 + 0.01 * 14 * each);
+  }
+
+  /**
+   * Published lines of a worksheet: 0.8 × 7,000, 0.7 × 10,000 and 0.5 × 16,000 sq ft are 5,600, 7,000
+   * and 8,000 (W-04, example of Fresno); with ETo 51.1 in and an efficiency of 0.71 the first uses
+   * 51.1 × 0.62 × 5,600 / 0.71 = 249,886 gal. Allowance: 51.1 × 0.62 × 0.7 × 33,000 = 731,854 gal.
+   */
+  @Test
+  void allowance_ofThePublishedWorksheet() {
+    Drawn drawn =
+        Drawn.of(
+            """
+            plan 'Fresno', units: 'us'
+            lot([point(0.ft, 0.ft), point(300.ft, 0.ft), point(300.ft, 300.ft), point(0.ft, 300.ft)])
+            waterAllowance factor: 0.7, efficiency: 0.71, yearlyEt: 51.1.inch
+            bed('high', rect(10.ft, 10.ft, 100.ft, 70.ft)) { plantFactor 0.8 }
+            bed('middle', rect(10.ft, 100.ft, 125.ft, 80.ft)) { plantFactor 0.7 }
+            bed('low', rect(150.ft, 100.ft, 100.ft, 160.ft)) { plantFactor 0.5 }
+            """);
+    assertEquals("5600", drawn.printed("water-allowance", "high", "factor-area"));
+    assertEquals("7000", drawn.printed("water-allowance", "middle", "factor-area"));
+    assertEquals("8000", drawn.printed("water-allowance", "low", "factor-area"));
+    assertEquals(249_886, number(drawn, "water-allowance", "high", "use"), 1);
+    assertEquals(731_854, number(drawn, "water-allowance", "Allowance", "use"), 1);
+  }
+
+  /** A food bed is special area: its allowance is its use, 51.1 × 0.62 × 200 sq ft = 6,336 gal. */
+  @Test
+  void foodBed_hasTheFullAllowance() {
+    Drawn drawn =
+        Drawn.of(
+            """
+            plan 'Food', units: 'us'
+            lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 50.ft), point(0.ft, 50.ft)])
+            waterAllowance yearlyEt: 51.1.inch
+            bed 'food', rect(10.ft, 10.ft, 20.ft, 10.ft)
+            """);
+    assertEquals(6336, number(drawn, "water-allowance", "food", "use"), 1);
+    assertEquals(6336, number(drawn, "water-allowance", "Allowance", "use"), 1);
+  }
+}
