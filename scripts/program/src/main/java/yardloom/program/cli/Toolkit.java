@@ -9,12 +9,15 @@ import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
+import yardloom.language.compile.CompileCache;
 import yardloom.language.limit.Limits;
 import yardloom.language.run.PlanRunner;
+import yardloom.program.cache.ProcessCache;
 
 /** The loaded plugins and what is built from them. */
 final class Toolkit {
   private final Plugins plugins;
+  private final CompileCache cache = ProcessCache.of(System.getenv());
 
   private Toolkit(Plugins plugins) {
     this.plugins = plugins;
@@ -30,7 +33,7 @@ final class Toolkit {
   }
 
   Plan read(Path script, Map<String, String> settings) {
-    return new PlanRunner(plugins.lexicon(), Limits.standard(), ShippedWords.read())
+    return new PlanRunner(plugins.lexicon(), Limits.standard(), ShippedWords.read(), cache)
         .run(script, settings);
   }
 
