@@ -18,10 +18,7 @@ import java.util.TreeMap;
  * @param asked each included script or data file in the order of asking, with the answer
  */
 record StoredScript(
-    String className,
-    Map<String, byte[]> classes,
-    List<String> parameters,
-    List<Asked> asked) {
+    String className, Map<String, byte[]> classes, List<String> parameters, List<Asked> asked) {
   private static final int MAGIC = 0x594c5331;
   private static final int MOST = 100_000;
 

@@ -89,12 +89,14 @@ class CompileCacheTest {
 
   @Test
   void changedIncludeOrData_isSeen() throws IOException {
-    Files.writeString(folder.resolve("part.groovy"), "def w = param('w', 1.m, 'width')\nnote \"$w\"\n");
+    Files.writeString(
+        folder.resolve("part.groovy"), "def w = param('w', 1.m, 'width')\nnote \"$w\"\n");
     Files.writeString(folder.resolve("data.txt"), "old");
     String plan = "include 'part'\nnote fileText('data.txt')\n";
     assertEquals("old", run(plan).parameters().get("note 2"));
     Files.writeString(folder.resolve("data.txt"), "new");
-    Files.writeString(folder.resolve("part.groovy"), "\n\n\ndef q = param('q', 7.m, 'width')\nnote \"$q\"\n");
+    Files.writeString(
+        folder.resolve("part.groovy"), "\n\n\ndef q = param('q', 7.m, 'width')\nnote \"$q\"\n");
     Plan again = run(plan);
     assertEquals("new", again.parameters().get("note 2"));
     assertEquals("7 m", again.parameters().get("note 5"));

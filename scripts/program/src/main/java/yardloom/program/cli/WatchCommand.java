@@ -57,7 +57,10 @@ final class WatchCommand implements Callable<Integer> {
     Path script = base.resolve(plan);
     try (Watching watching =
         new Watching(
-            script, base, Settings.of(command, "--set", settings), drawer(Toolkit.load(), script))) {
+            script,
+            base,
+            Settings.of(command, "--set", settings),
+            drawer(Toolkit.load(), script))) {
       console.say(plan + " is shown at " + watching.address());
       console.say("Save the plan and the page follows. Ctrl-C ends.");
       new CountDownLatch(1).await();

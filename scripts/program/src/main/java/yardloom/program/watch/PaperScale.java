@@ -24,8 +24,7 @@ final class PaperScale {
     Matcher feet = FEET.matcher(scale);
     if (feet.find()) {
       double second = Double.parseDouble(feet.group(2));
-      double inches =
-          feet.group(1) == null ? second : Double.parseDouble(feet.group(1)) / second;
+      double inches = feet.group(1) == null ? second : Double.parseDouble(feet.group(1)) / second;
       return inches * MM_PER_INCH / (Double.parseDouble(feet.group(3)) * M_PER_FOOT);
     }
     return 0;

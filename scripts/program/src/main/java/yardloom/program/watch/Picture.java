@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayOutputStream;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +19,7 @@ import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.program.explain.ScriptLines;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.svg.SvgWriter;
@@ -24,6 +27,8 @@ import yardloom.sheet.svg.SvgWriter;
 /** What the page shows of a plan, as JSON. */
 final class Picture {
   private static final ObjectMapper JSON = new ObjectMapper();
+
+  private static final BigDecimal METRES_PER_FOOT = new BigDecimal("0.3048");
 
   private Picture() {}
 
@@ -44,7 +49,9 @@ final class Picture {
     outcome
         .plan()
         .parameters()
-        .forEach((name, value) -> parameters.addObject().put("name", name).put("value", value));
+        .forEach(
+            (name, value) ->
+                parameters.addObject().put("name", name).put("value", inPlanUnits(value, outcome)));
     ArrayNode elements = page.putArray("elements");
     for (Element element : outcome.plan().elements()) {
       elements
@@ -79,6 +86,18 @@ final class Picture {
 
   static ObjectNode node() {
     return JSON.createObjectNode();
+  }
+
+  /** Lengths in feet where the plan speaks in feet; all else as the plan keeps it. */
+  private static String inPlanUnits(String value, Outcome outcome) {
+    boolean metres = value.matches("-?[0-9]+(\\.[0-9]+)? m");
+    if (!metres || outcome.plan().info().units() != UnitSystem.US) {
+      return value;
+    }
+    BigDecimal feet =
+        new BigDecimal(value.substring(0, value.length() - 2))
+            .divide(METRES_PER_FOOT, 3, RoundingMode.HALF_UP);
+    return feet.stripTrailingZeros().toPlainString() + " ft";
   }
 
   private static String place(SourceRef place) {

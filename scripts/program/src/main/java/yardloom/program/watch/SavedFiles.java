@@ -13,8 +13,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /**
- * Tells when a script or data file in a folder or three levels below it is saved. The system reports
- * changes, so nothing runs while nothing changes.
+ * Tells when a script or data file in a folder or three levels below it is saved. The system
+ * reports changes, so nothing runs while nothing changes.
  */
 final class SavedFiles implements AutoCloseable {
   private static final Set<String> READ_BY_PLANS =

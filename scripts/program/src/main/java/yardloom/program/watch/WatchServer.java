@@ -74,8 +74,7 @@ final class WatchServer implements AutoCloseable {
     }
   }
 
-  private void answer(HttpExchange exchange, String what)
-      throws IOException, InterruptedException {
+  private void answer(HttpExchange exchange, String what) throws IOException, InterruptedException {
     String query = String.valueOf(exchange.getRequestURI().getRawQuery());
     boolean post = exchange.getRequestMethod().equals("POST");
     if (what.equals("state") && !post) {

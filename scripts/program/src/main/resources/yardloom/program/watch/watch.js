@@ -204,9 +204,11 @@ async function pick(id) {
   const list = make('dl');
   const add = (name, text) => list.append(make('dt', name), make('dd', text));
   add('script line', e.place + (e.line ? ': ' + e.line : ''));
+  const more = make('details');
+  const rest = make('dl');
   for (const t of picture.tables) {
     for (const row of t.rows.filter(r => [e.name, e.id, e.id.replaceAll('"', '')].includes(r[0]))) {
-      add(t.title, row.slice(1).map((v, i) => v ? t.head[i + 1] + ' ' + v : '').filter(v => v).join('; '));
+      (list.childElementCount < 8 ? add : (name, text) => rest.append(make('dt', name), make('dd', text)))(t.title, row.slice(1).map((v, i) => v ? t.head[i + 1] + ' ' + v : '').filter(v => v).join('; '));
     }
   }
   const why = make('details');
@@ -216,7 +218,8 @@ async function pick(id) {
   why.addEventListener('toggle', async () => {
     if (why.open) text.textContent = await (await fetch('why?' + encodeURIComponent('area of ' + e.name))).text();
   });
-  box.replaceChildren(make('strong', e.id), list, why);
+  more.append(make('summary', 'More figures'), rest);
+  box.replaceChildren(make('strong', e.id), list, ...(rest.childElementCount ? [more] : []), why);
 }
 
 function mark() {
