@@ -17,7 +17,8 @@ import yardloom.kernel.problem.PlanException;
     footer = {
       "",
       "Exit codes: 0 fine; 1 some finding is an error; 2 the plan is wrong; 3 wrong use;"
-          + " 4 a fault of the program."
+          + " 4 a fault of the program.",
+      "Compiled plans are kept in your cache folder; with YARDLOOM_CACHE=off nothing is kept."
     })
 public final class Main implements Callable<Integer> {
   private final Console console;
@@ -65,6 +66,7 @@ public final class Main implements Callable<Integer> {
             .addSubcommand(new ExplainCommand(console, base))
             .addSubcommand(new CompareCommand(console, base))
             .addSubcommand(new BatchCommand(console, base))
+            .addSubcommand(new WatchCommand(console, base))
             .addSubcommand(new WordsCommand(console))
             .addSubcommand(new PluginsCommand(console))
             .setOut(console.outWriter())

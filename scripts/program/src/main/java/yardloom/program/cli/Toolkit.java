@@ -19,13 +19,16 @@ import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
+import yardloom.language.compile.CompileCache;
 import yardloom.language.limit.Limits;
 import yardloom.language.run.PlanRunner;
+import yardloom.program.cache.ProcessCache;
 import yardloom.program.plugin.PluginJars;
 
 /** The loaded plugins and what is built from them. */
 final class Toolkit {
   private final Plugins plugins;
+  private final CompileCache cache = ProcessCache.of(System.getenv());
   private final PluginJars jars;
 
   private Toolkit(Plugins plugins, PluginJars jars) {
@@ -90,7 +93,7 @@ final class Toolkit {
 
   Plan read(Path script, Map<String, String> settings) {
     try {
-      return new PlanRunner(plugins.lexicon(), Limits.standard(), ShippedWords.read())
+      return new PlanRunner(plugins.lexicon(), Limits.standard(), ShippedWords.read(), cache)
           .run(script, settings);
     } catch (PlanException e) {
       boolean ours = e.problems().stream().noneMatch(p -> p.code() == ProblemCode.INTERNAL);
