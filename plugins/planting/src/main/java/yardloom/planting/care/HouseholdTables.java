@@ -19,7 +19,7 @@ import yardloom.kernel.table.TableMaker;
 
 /** What a household looks for and does, the same in every yard, where the plan plants anything. */
 public final class HouseholdTables implements TableMaker {
-  private static final String ESTABLISHMENT = "establishment";
+  private static final String ESTABLISHMENT = "first-days";
   private static final String BAY = "compost-bay";
 
   private final String id;
