@@ -29,10 +29,7 @@ final class PlantingActs {
   private static final Source SOWN_IN =
       Source.commonPractice("plants are watered in and stems kept free of mulch");
   private static final Source THINNED = Source.plan("thinning as the plan says");
-  private static final int DAILY = 14;
   private static final int ROOTED = 45;
-  private static final int THAW = -21;
-  private static final int LEAF_FALL = 14;
 
   private final Facts in;
   private final Lots lots;
@@ -76,48 +73,18 @@ final class PlantingActs {
           day,
           "Water in at once; mulch a hand's width off every stem.",
           SOWN_IN);
-      water("water-" + visit, kinds, day);
-    }
-  }
-
-  /** From the thaw to leaf fall only: what is dormant asks for no water beyond the first. */
-  private void water(String key, List<String> kinds, LocalDate planted) {
-    Season now = seasonOf.apply(planted.getYear());
-    if (planted.isAfter(now.firstFrost().plusDays(LEAF_FALL))) {
-      now = seasonOf.apply(planted.getYear() + 1);
-    } else if (planted.isBefore(
-        seasonOf.apply(planted.getYear() - 1).firstFrost().plusDays(LEAF_FALL))) {
-      now = seasonOf.apply(planted.getYear() - 1);
-    }
-    LocalDate thaw = now.lastFrost().plusDays(THAW);
-    LocalDate from = planted.isAfter(thaw) ? planted : thaw;
-    LocalDate end = now.firstFrost().plusDays(LEAF_FALL);
-    Source source = CareRow.sources().source("AUG");
-    give(
-        key + "-daily",
-        Act.WATER,
-        "Water daily",
-        kinds,
-        from,
-        earlier(from.plusDays(DAILY - 1), end),
-        "Unless it rained: feel the root ball a finger deep, it stays moist, never wet.",
-        source);
-    LocalDate then = from.plusDays(DAILY);
-    if (!then.isAfter(end)) {
+      // How often in which of these days stands in the table of water for new plants.
       give(
-          key + "-taper",
+          "water-" + visit,
           Act.WATER,
-          "Water less often",
+          "Water new plants",
           kinds,
-          then,
-          earlier(from.plusDays(ROOTED - 1), end),
-          "Every second, then every third day, deeper each time; weekly from then on, unless it rains.",
-          source);
+          day,
+          day.plusDays(ROOTED - 1L),
+          "Daily for two weeks, then every second, then every third day, unless it rained: feel the"
+              + " root ball a finger deep. What rests without leaves waits until they come.",
+          CareRow.sources().source("AUG"));
     }
-  }
-
-  private static LocalDate earlier(LocalDate a, LocalDate b) {
-    return a.isBefore(b) ? a : b;
   }
 
   private void give(
