@@ -1,6 +1,7 @@
 package yardloom.planting.care;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,11 +19,15 @@ import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.planting.care.Lots.Lot;
 import yardloom.planting.care.formula.Season;
+import yardloom.planting.care.formula.WarmDay;
 
 /**
  * Lays the acts of care out over the seasons of one yard: the rows of the data, each as it is due.
  */
 final class CareYears {
+  /** From the first warm day to bloom: common practice. */
+  private static final int BLOOM_DAYS = 10;
+
   private final Facts in;
   private final FrostDates frost;
   private final UnitSystem units;
@@ -30,6 +35,7 @@ final class CareYears {
   private final LocalDate start;
   private final int firstYear;
   private final boolean frozen;
+  private final Optional<MonthDay> warm;
   private final List<CareAct> acts = new ArrayList<>();
 
   CareYears(Plan plan, Facts in, FrostDates frost, LocalDate start, Lots lots) {
@@ -39,7 +45,12 @@ final class CareYears {
     this.start = start;
     units = plan.info().units();
     firstYear = firstSeason(start);
+    warm = in.find(YardFacts.CLIMATE).flatMap(c -> WarmDay.of(means(c)));
     frozen = in.find(YardFacts.CLIMATE).map(CareYears::freezes).orElse(true);
+  }
+
+  private static List<Double> means(ClimateNormals climate) {
+    return climate.months().stream().map(m -> m.mean().celsius()).toList();
   }
 
   /** Whether the coldest month is below freezing. */
@@ -83,8 +94,9 @@ final class CareYears {
 
   private void due(CareRow row, int n, int year) {
     Season season = season(year);
-    LocalDate from = season.day(row.from().afterLast(), row.from().days());
-    LocalDate until = season.day(row.until().afterLast(), row.until().days());
+    int late = row.per() == CareRow.Per.PLANT && row.from().afterLast() ? late(season, row) : 0;
+    LocalDate from = season.day(row.from().afterLast(), row.from().days()).plusDays(late);
+    LocalDate until = season.day(row.until().afterLast(), row.until().days()).plusDays(late);
     if (row.per() == CareRow.Per.PLANT) {
       forPlants(row, n, year, from, until);
     } else if (applies(row.who())
@@ -93,6 +105,18 @@ final class CareYears {
       LocalDate begin = from.isBefore(start) ? start : from;
       add(row, n, begin, until, List.of(), byArea(row, begin, until));
     }
+  }
+
+  /**
+   * By how many days what plants do in spring and summer comes later than the last frost says: near
+   * the sea frost ends long before it is warm enough to bloom.
+   */
+  private int late(Season season, CareRow row) {
+    if (row.from().days() <= 0 || warm.isEmpty()) {
+      return 0;
+    }
+    LocalDate bloom = season.on(warm.get()).plusDays(BLOOM_DAYS);
+    return (int) Math.max(0, bloom.toEpochDay() - season.lastFrost().toEpochDay());
   }
 
   private boolean applies(String who) {
