@@ -18,6 +18,7 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.water.balance.MonthTable;
 import yardloom.water.catchtest.CatchTable;
 import yardloom.water.drip.DripRun;
+import yardloom.water.lawn.LawnTable;
 import yardloom.water.line.HeadTable;
 import yardloom.water.line.HydraulicsTable;
 import yardloom.water.line.LineTable;

@@ -91,7 +91,7 @@ public final class CareTable implements TableMaker {
         .forEach(
             a ->
                 byKey
-                    .computeIfAbsent(MonthDay.from(a.until()) + a.what(), k -> new ArrayList<>())
+                    .computeIfAbsent(a.key().replace("-first-winter", ""), k -> new ArrayList<>())
                     .add(a));
     return byKey;
   }

@@ -1,41 +1,32 @@
 package yardloom.planting.care;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import yardloom.facts.ClimateNormals;
 import yardloom.facts.FrostDates;
-import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.TopUp;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.planting.care.Lots.Lot;
 import yardloom.planting.care.formula.Season;
-import yardloom.planting.placing.PlantPlaces;
-import yardloom.planting.placing.Planting;
-import yardloom.planting.placing.Thinned;
-import yardloom.planting.placing.Thinning;
+import yardloom.planting.care.formula.WarmDay;
 
-/** Lays the acts of care out over the seasons of one yard. */
+/**
+ * Lays the acts of care out over the seasons of one yard: the rows of the data, each as it is due.
+ */
 final class CareYears {
-  private static final Source SOWN = Source.commonPractice("annuals are sown again each season");
-  private static final Source THINNED = Source.plan("thinning as the plan says");
-  private static final int DAILY = 14;
-  private static final int ROOTED = 45;
-  private static final int THAW = -21;
-  private static final int LEAF_FALL = 14;
+  /** From the first warm day to bloom: common practice. */
+  private static final int BLOOM_DAYS = 10;
 
   private final Facts in;
   private final FrostDates frost;
@@ -44,6 +35,7 @@ final class CareYears {
   private final LocalDate start;
   private final int firstYear;
   private final boolean frozen;
+  private final Optional<MonthDay> warm;
   private final List<CareAct> acts = new ArrayList<>();
 
   CareYears(Plan plan, Facts in, FrostDates frost, LocalDate start, Lots lots) {
@@ -53,7 +45,12 @@ final class CareYears {
     this.start = start;
     units = plan.info().units();
     firstYear = firstSeason(start);
+    warm = in.find(YardFacts.CLIMATE).flatMap(c -> WarmDay.of(means(c)));
     frozen = in.find(YardFacts.CLIMATE).map(CareYears::freezes).orElse(true);
+  }
+
+  private static List<Double> means(ClimateNormals climate) {
+    return climate.months().stream().map(m -> m.mean().celsius()).toList();
   }
 
   /** Whether the coldest month is below freezing. */
@@ -71,169 +68,13 @@ final class CareYears {
   }
 
   List<CareAct> acts() {
-    planting();
-    sowAgain();
-    thinOut();
+    acts.addAll(new PlantingActs(in, lots, start, firstYear, this::season).acts());
     for (CareRow row : CareRow.SHIPPED) {
       if (!row.onlyFrozen() || frozen) {
         row(row);
       }
     }
     return acts.stream().sorted().toList();
-  }
-
-  private void planting() {
-    Map<LocalDate, TreeSet<String>> visits = new TreeMap<>();
-    for (Lot lot : lots.all()) {
-      lot.planted()
-          .ifPresent(d -> visits.computeIfAbsent(d, k -> new TreeSet<>()).add(lot.plant().name()));
-    }
-    int visit = 0;
-    for (Map.Entry<LocalDate, TreeSet<String>> e : visits.entrySet()) {
-      visit++;
-      List<String> kinds = List.copyOf(e.getValue());
-      LocalDate day = e.getKey();
-      give(
-          "plant-" + visit,
-          Act.PLANT,
-          "Plant",
-          kinds,
-          day,
-          day,
-          "Water in at once; mulch a hand's width off every stem.",
-          SOWN_IN);
-      water("water-" + visit, kinds, day);
-    }
-  }
-
-  private static final Source SOWN_IN =
-      Source.commonPractice("plants are watered in and stems kept free of mulch");
-
-  /** From the thaw to leaf fall only: what is dormant asks for no water beyond the first. */
-  private void water(String key, List<String> kinds, LocalDate planted) {
-    Season now = season(planted.getYear());
-    if (planted.isAfter(now.firstFrost().plusDays(LEAF_FALL))) {
-      now = season(planted.getYear() + 1);
-    } else if (planted.isBefore(season(planted.getYear() - 1).firstFrost().plusDays(LEAF_FALL))) {
-      now = season(planted.getYear() - 1);
-    }
-    LocalDate thaw = now.lastFrost().plusDays(THAW);
-    LocalDate from = planted.isAfter(thaw) ? planted : thaw;
-    LocalDate end = now.firstFrost().plusDays(LEAF_FALL);
-    Source source = CareRow.sources().source("AUG");
-    give(
-        key + "-daily",
-        Act.WATER,
-        "Water daily",
-        kinds,
-        from,
-        earlier(from.plusDays(DAILY - 1), end),
-        "Unless it rained: feel the root ball a finger deep, it stays moist, never wet.",
-        source);
-    LocalDate then = from.plusDays(DAILY);
-    if (!then.isAfter(end)) {
-      give(
-          key + "-taper",
-          Act.WATER,
-          "Water less often",
-          kinds,
-          then,
-          earlier(from.plusDays(ROOTED - 1), end),
-          "Every second, then every third day, deeper each time; weekly from then on, unless it rains.",
-          source);
-    }
-  }
-
-  private static LocalDate earlier(LocalDate a, LocalDate b) {
-    return a.isBefore(b) ? a : b;
-  }
-
-  private void give(
-      String key,
-      Act act,
-      String what,
-      List<String> kinds,
-      LocalDate from,
-      LocalDate until,
-      String how,
-      Source source) {
-    acts.add(new CareAct(key, act, what, kinds, 1, from, until, Optional.empty(), 0, how, source));
-  }
-
-  /** Annuals in the seasons after the first, and second sowings, in the days that tables have. */
-  private void sowAgain() {
-    record Sowing(String key, String how, PlantingWindow.Period period, TreeSet<String> kinds) {}
-    Map<String, Sowing> sowings = new TreeMap<>();
-    for (PlantingWindow w : in.all(YardFacts.PLANTING_WINDOWS)) {
-      Optional<Lot> lot =
-          lots.all().stream().filter(l -> l.plant().name().equals(w.plant())).findFirst();
-      if (lot.isEmpty() || !lot.get().plant().season().isAnnual()) {
-        continue;
-      }
-      for (PlantingWindow.Period p : w.periods()) {
-        String key = slug(p.how() + " " + lot.get().plant().window()) + "-" + p.until().value();
-        sowings
-            .computeIfAbsent(key, k -> new Sowing(k, p.how(), p, new TreeSet<>()))
-            .kinds()
-            .add(w.plant());
-      }
-    }
-    for (Sowing s : sowings.values()) {
-      boolean second = s.how().startsWith("second");
-      for (int n = second ? 1 : 2; n <= CareAct.GROWN; n++) {
-        Season season = season(firstYear + n - 1);
-        LocalDate from = season.on(s.period().from().value());
-        LocalDate until = season.on(s.period().until().value());
-        if (from.isAfter(start) && !until.isBefore(from)) {
-          acts.add(
-              new CareAct(
-                  slug(s.key()),
-                  Act.SOW,
-                  capital(s.how()),
-                  List.copyOf(s.kinds()),
-                  n,
-                  from,
-                  until,
-                  Optional.empty(),
-                  1,
-                  "Where another family grew last season; see When to plant.",
-                  SOWN));
-        }
-      }
-    }
-  }
-
-  /** Dense plantings, late in the winter before the season in which the plan thins them. */
-  private void thinOut() {
-    for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
-      Optional<Thinned> thinned = Thinning.of(p);
-      if (thinned.isPresent() && !p.at().isEmpty()) {
-        int stay = Thinning.kept(p, thinned.get()).size();
-        Season season = season(firstYear + thinned.get().season() - 1);
-        acts.add(
-            new CareAct(
-                slug("thin out " + p.bed().id().name() + " " + p.plant().name()),
-                Act.THIN,
-                "Thin out " + p.bed().id().name(),
-                List.of(p.plant().name()),
-                Math.min(thinned.get().season(), CareAct.GROWN),
-                season.day(true, -60),
-                season.day(true, -21),
-                Optional.empty(),
-                0,
-                (p.at().size() - stay)
-                    + " of "
-                    + p.at().size()
-                    + " go, "
-                    + stay
-                    + " stay: lift and give away, or cut at the ground.",
-                THINNED));
-      }
-    }
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   /** One row of the data in every season in which it is due. */
@@ -253,8 +94,9 @@ final class CareYears {
 
   private void due(CareRow row, int n, int year) {
     Season season = season(year);
-    LocalDate from = season.day(row.from().afterLast(), row.from().days());
-    LocalDate until = season.day(row.until().afterLast(), row.until().days());
+    int late = row.per() == CareRow.Per.PLANT && row.from().afterLast() ? late(season, row) : 0;
+    LocalDate from = season.day(row.from().afterLast(), row.from().days()).plusDays(late);
+    LocalDate until = season.day(row.until().afterLast(), row.until().days()).plusDays(late);
     if (row.per() == CareRow.Per.PLANT) {
       forPlants(row, n, year, from, until);
     } else if (applies(row.who())
@@ -263,6 +105,18 @@ final class CareYears {
       LocalDate begin = from.isBefore(start) ? start : from;
       add(row, n, begin, until, List.of(), byArea(row, begin, until));
     }
+  }
+
+  /**
+   * By how many days what plants do in spring and summer comes later than the last frost says: near
+   * the sea frost ends long before it is warm enough to bloom.
+   */
+  private int late(Season season, CareRow row) {
+    if (row.from().days() <= 0 || warm.isEmpty()) {
+      return 0;
+    }
+    LocalDate bloom = season.on(warm.get()).plusDays(BLOOM_DAYS);
+    return (int) Math.max(0, bloom.toEpochDay() - season.lastFrost().toEpochDay());
   }
 
   private boolean applies(String who) {

@@ -19,6 +19,7 @@ import yardloom.kernel.table.TableMaker;
 
 /** What a household looks for and does, the same in every yard, where the plan plants anything. */
 public final class HouseholdTables implements TableMaker {
+  private static final String ESTABLISHMENT = "first-days";
   private static final String BAY = "compost-bay";
 
   private final String id;
@@ -36,8 +37,8 @@ public final class HouseholdTables implements TableMaker {
   /** What to look for each week while plants root. */
   public static HouseholdTables establishment() {
     return new HouseholdTables(
-        "establishment",
-        "The first 45 days, from each day of planting",
+        ESTABLISHMENT,
+        "The first 45 days",
         "establishment.csv",
         Column.text("days", "Days"),
         Column.text("look", "If you see"),
@@ -51,7 +52,6 @@ public final class HouseholdTables implements TableMaker {
         "Weeds that come through",
         "weeds-through.csv",
         Column.text("weed", "Weed"),
-        Column.text("looks", "You know it by"),
         Column.text("do", "Do"));
   }
 
@@ -106,6 +106,9 @@ public final class HouseholdTables implements TableMaker {
       table.row(columns.stream().map(c -> Cell.text(row.text(c.id()))).toList());
       Source source = CareRow.sources().cited(row, "source");
       sources.add(source.cite());
+    }
+    if (id.equals(ESTABLISHMENT)) {
+      table.note("Days count from each day of planting.");
     }
     if (id.equals(BAY)) {
       table.note(bays(plan));

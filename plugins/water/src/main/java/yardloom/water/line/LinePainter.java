@@ -79,9 +79,7 @@ public final class LinePainter implements Painter {
     trench.paved().forEach(p -> marks.add(new Mark.Stroke(p, SLEEVE, "sleeve under paving")));
     if (way.length().compareTo(ROOM_FOR_TEXT) > 0) {
       marks.add(arrow(way));
-      marks.add(
-          new Mark.Label(
-              way.middle(), trench.text(), 2, false, SIZE_RANK, Mark.Anchor.NEAR));
+      marks.add(new Mark.Label(way.middle(), trench.text(), 2, false, SIZE_RANK, Mark.Anchor.NEAR));
     }
   }
 
@@ -99,9 +97,7 @@ public final class LinePainter implements Painter {
   private static void valves(Point tap, Facts facts, List<Mark> marks) {
     int zones = facts.all(ZoneLine.KEY).size();
     String text = zones == 1 ? "head assembly, 1 valve" : "head assembly, " + zones + " valves";
-    marks.add(
-        new Mark.Symbol(
-            tap, Mark.SymbolForm.SQUARE, Length.ZERO, Angle.ZERO, VALVE, text));
+    marks.add(new Mark.Symbol(tap, Mark.SymbolForm.SQUARE, Length.ZERO, Angle.ZERO, VALVE, text));
     marks.add(new Mark.Label(tap, text, 2, false, 2, Mark.Anchor.NEAR));
   }
 

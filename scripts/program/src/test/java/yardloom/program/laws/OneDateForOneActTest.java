@@ -91,4 +91,31 @@ class OneDateForOneActTest {
     }
     assertTrue(times.containsAll(said), said + " against " + times);
   }
+
+  /** Forty-five days of water from a day of planting end in both tables on one day. */
+  @ParameterizedTest
+  @MethodSource("plans")
+  void daysOfWaterForNewPlants_areThoseOfTheTaper(String plan) {
+    Map<String, String> ends = new TreeMap<>();
+    for (DataRow row : rows(plan, "care")) {
+      if (row.text("what").equals("Water new plants")) {
+        ends.put(row.text("from"), row.text("until"));
+      }
+    }
+    Map<String, String> first = new TreeMap<>();
+    Map<String, String> last = new TreeMap<>();
+    for (DataRow row : rows(plan, "first-weeks")) {
+      String who = row.text("in") + " " + row.text("plants");
+      first.putIfAbsent(who, row.text("from"));
+      last.merge(who, row.text("until"), (a, b) -> a.compareTo(b) > 0 ? a : b);
+    }
+    boolean rests =
+        rows(plan, "first-weeks").stream().anyMatch(r -> r.text("when").contains("it rests"));
+    for (String who : first.keySet()) {
+      assertTrue(ends.containsKey(first.get(who)), who + " from " + first.get(who));
+      if (!rests) {
+        assertEquals(ends.get(first.get(who)), last.get(who), who);
+      }
+    }
+  }
 }

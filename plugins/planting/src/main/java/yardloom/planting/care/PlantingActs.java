@@ -1,0 +1,178 @@
+package yardloom.planting.care;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.IntFunction;
+import yardloom.facts.PlantingWindow;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.source.Source;
+import yardloom.planting.care.Lots.Lot;
+import yardloom.planting.care.formula.Season;
+import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.Planting;
+import yardloom.planting.placing.Thinned;
+import yardloom.planting.placing.Thinning;
+
+/**
+ * The acts that follow from days of planting: planting itself, water until roots have grown, sowing
+ * again in later seasons, thinning what was planted densely.
+ */
+final class PlantingActs {
+  private static final Source SOWN = Source.commonPractice("annuals are sown again each season");
+  private static final Source SOWN_IN =
+      Source.commonPractice("plants are watered in and stems kept free of mulch");
+  private static final Source THINNED = Source.plan("thinning as the plan says");
+  private static final int ROOTED = 45;
+
+  private final Facts in;
+  private final Lots lots;
+  private final LocalDate start;
+  private final int firstYear;
+  private final IntFunction<Season> seasonOf;
+  private final List<CareAct> acts = new ArrayList<>();
+
+  PlantingActs(Facts in, Lots lots, LocalDate start, int firstYear, IntFunction<Season> seasonOf) {
+    this.in = in;
+    this.lots = lots;
+    this.start = start;
+    this.firstYear = firstYear;
+    this.seasonOf = seasonOf;
+  }
+
+  List<CareAct> acts() {
+    planting();
+    sowAgain();
+    thinOut();
+    return List.copyOf(acts);
+  }
+
+  private void planting() {
+    Map<LocalDate, TreeSet<String>> visits = new TreeMap<>();
+    for (Lot lot : lots.all()) {
+      lot.planted()
+          .ifPresent(d -> visits.computeIfAbsent(d, k -> new TreeSet<>()).add(lot.plant().name()));
+    }
+    int visit = 0;
+    for (Map.Entry<LocalDate, TreeSet<String>> e : visits.entrySet()) {
+      visit++;
+      List<String> kinds = List.copyOf(e.getValue());
+      LocalDate day = e.getKey();
+      give(
+          "plant-" + visit,
+          Act.PLANT,
+          "Plant",
+          kinds,
+          day,
+          day,
+          "Water in at once; mulch a hand's width off every stem.",
+          SOWN_IN);
+      // How often in which of these days stands in the table of water for new plants.
+      give(
+          "water-" + visit,
+          Act.WATER,
+          "Water new plants",
+          kinds,
+          day,
+          day.plusDays(ROOTED - 1L),
+          "Daily for two weeks, then every second, then every third day, unless it rained: feel the"
+              + " root ball a finger deep. What rests without leaves waits until they come.",
+          CareRow.sources().source("AUG"));
+    }
+  }
+
+  private void give(
+      String key,
+      Act act,
+      String what,
+      List<String> kinds,
+      LocalDate from,
+      LocalDate until,
+      String how,
+      Source source) {
+    acts.add(new CareAct(key, act, what, kinds, 1, from, until, Optional.empty(), 0, how, source));
+  }
+
+  /** Annuals in the seasons after the first, and second sowings, in the days that tables have. */
+  private void sowAgain() {
+    record Sowing(String key, String how, PlantingWindow.Period period, TreeSet<String> kinds) {}
+    Map<String, Sowing> sowings = new TreeMap<>();
+    for (PlantingWindow w : in.all(YardFacts.PLANTING_WINDOWS)) {
+      Optional<Lot> lot =
+          lots.all().stream().filter(l -> l.plant().name().equals(w.plant())).findFirst();
+      if (lot.isEmpty() || !lot.get().plant().season().isAnnual()) {
+        continue;
+      }
+      for (PlantingWindow.Period p : w.periods()) {
+        String key =
+            CareYears.slug(p.how() + " " + lot.get().plant().window()) + "-" + p.until().value();
+        sowings
+            .computeIfAbsent(key, k -> new Sowing(k, p.how(), p, new TreeSet<>()))
+            .kinds()
+            .add(w.plant());
+      }
+    }
+    for (Sowing s : sowings.values()) {
+      boolean second = s.how().startsWith("second");
+      for (int n = second ? 1 : 2; n <= CareAct.GROWN; n++) {
+        Season season = seasonOf.apply(firstYear + n - 1);
+        LocalDate from = season.on(s.period().from().value());
+        LocalDate until = season.on(s.period().until().value());
+        if (from.isAfter(start) && !until.isBefore(from)) {
+          acts.add(
+              new CareAct(
+                  CareYears.slug(s.key()),
+                  Act.SOW,
+                  capital(s.how()),
+                  List.copyOf(s.kinds()),
+                  n,
+                  from,
+                  until,
+                  Optional.empty(),
+                  1,
+                  "Where another family grew last season; see When to plant.",
+                  SOWN));
+        }
+      }
+    }
+  }
+
+  /** Dense plantings, late in the winter before the season in which the plan thins them. */
+  private void thinOut() {
+    for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
+      Optional<Thinned> thinned = Thinning.of(p);
+      if (thinned.isPresent() && !p.at().isEmpty()) {
+        int stay = Thinning.kept(p, thinned.get()).size();
+        Season season = seasonOf.apply(firstYear + thinned.get().season() - 1);
+        acts.add(
+            new CareAct(
+                CareYears.slug("thin out " + p.bed().id().name() + " " + p.plant().name()),
+                Act.THIN,
+                "Thin out " + p.bed().id().name(),
+                List.of(p.plant().name()),
+                Math.min(thinned.get().season(), CareAct.GROWN),
+                season.day(true, -60),
+                season.day(true, -21),
+                Optional.empty(),
+                0,
+                (p.at().size() - stay)
+                    + " of "
+                    + p.at().size()
+                    + " go, "
+                    + stay
+                    + " stay: lift and give away, or cut at the ground.",
+                THINNED));
+      }
+    }
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}
