@@ -21,9 +21,9 @@ import yardloom.kernel.unit.Months;
 import yardloom.water.drip.DripRun;
 import yardloom.water.line.BedHydraulics;
 import yardloom.water.line.PeakWatering;
-import yardloom.water.zone.PeakNeed;
 import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
+import yardloom.water.zone.PeakNeed;
 
 /** The dripline of each bed and how long it runs when plants are thirstiest. */
 public final class IrrigationTable implements TableMaker {
@@ -37,7 +37,12 @@ public final class IrrigationTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        DripRun.KEY, BedHydraulics.KEY, MonthlyWeather.KEY, YardFacts.SOIL, YardFacts.STANDS, WaterDemand.KEY);
+        DripRun.KEY,
+        BedHydraulics.KEY,
+        MonthlyWeather.KEY,
+        YardFacts.SOIL,
+        YardFacts.STANDS,
+        WaterDemand.KEY);
   }
 
   @Override

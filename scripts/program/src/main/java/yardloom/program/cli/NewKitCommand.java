@@ -68,7 +68,8 @@ final class NewKitCommand implements Callable<Integer> {
       files.put(name + ".groovy", NewFiles.regional(name));
     }
     if (plugin && Files.exists(base.resolve(name))) {
-      console.complain("there is " + name + " already and it stays as it is; give another NAME [USE]");
+      console.complain(
+          "there is " + name + " already and it stays as it is; give another NAME [USE]");
       return ExitCode.USE;
     }
     files.forEach((path, text) -> NewCommand.write(base.resolve(path), Path.of(path), text));

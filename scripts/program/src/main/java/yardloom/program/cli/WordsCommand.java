@@ -43,7 +43,11 @@ final class WordsCommand implements Callable<Integer> {
 
   private final Console console;
 
-  @Parameters(index = "0", arity = "0..1", paramLabel = "WORD", description = "The word to explain, or a catalogue.")
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "WORD",
+      description = "The word to explain, or a catalogue.")
   private Optional<String> word;
 
   @Parameters(
@@ -140,7 +144,8 @@ final class WordsCommand implements Callable<Integer> {
   }
 
   private void line(WordIndex.Found found) {
-    String name = found.where().equals("plan") ? found.name() : found.name() + " in " + found.where();
+    String name =
+        found.where().equals("plan") ? found.name() : found.name() + " in " + found.where();
     Wrapped.of(String.format("  %-22s %s", name, firstSentence(found.help())), 25)
         .forEach(console::say);
   }

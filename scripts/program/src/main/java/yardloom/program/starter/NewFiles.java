@@ -8,7 +8,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** The files of a plugin or a regional file to begin with, by path; the same name gives the same. */
+/**
+ * The files of a plugin or a regional file to begin with, by path; the same name gives the same.
+ */
 public final class NewFiles {
   private NewFiles() {}
 

@@ -94,15 +94,25 @@ class NewKitTest {
     pack(classes, project, dir.resolve("jars/oak-county.jar"));
     Run run =
         Run.in(
-            dir, "draw", "oak-county/example.groovy", "--out", "out", "--as", "csv", "--plugins",
+            dir,
+            "draw",
+            "oak-county/example.groovy",
+            "--out",
+            "out",
+            "--as",
+            "csv",
+            "--plugins",
             "jars");
     assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
     Map<String, String> files = Run.files(dir.resolve("out/example"));
     assertEquals(
-        List.of("well,bed,distance_ft,least_ft", "the well,far,55.0,50.0", "the well,near,20.0,50.0"),
+        List.of(
+            "well,bed,distance_ft,least_ft", "the well,far,55.0,50.0", "the well,near,20.0,50.0"),
         files.get("tables/oak-county-wells.csv").lines().toList());
     assertTrue(
-        files.get("findings.txt").contains("bed \"near\": lies 20 ft from the well; the rule is 50 ft"),
+        files
+            .get("findings.txt")
+            .contains("bed \"near\": lies 20 ft from the well; the rule is 50 ft"),
         files.get("findings.txt"));
   }
 

@@ -39,8 +39,7 @@ class NetworkTest {
         switch (quantity) {
           case "inflow" -> s.flowM3s(input.supply);
           case "pressure" -> s.pressureM(of);
-          case "least pressure" ->
-              s.leastPressureM();
+          case "least pressure" -> s.leastPressureM();
           case "outlet" -> s.outletM3s(of);
           case "pipe" -> s.flowM3s(of);
           case "loss to" -> input.sourceHeadM - s.headM(of);
@@ -101,9 +100,7 @@ class NetworkTest {
 
   private static double pressure(Joint tap, Reservoir source, double k) {
     Pipe pipe = new Pipe("p", "source", "tap", 20, 0.015, new HazenWilliams(140), k);
-    return new PipeNetwork(List.of(tap), List.of(source), List.of(pipe))
-        .solve()
-        .pressureM("tap");
+    return new PipeNetwork(List.of(tap), List.of(source), List.of(pipe)).solve().pressureM("tap");
   }
 
   /**
