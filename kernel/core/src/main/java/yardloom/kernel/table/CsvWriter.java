@@ -6,7 +6,8 @@ import java.util.function.Function;
 
 /**
  * Writes a table as comma-separated values: one header line, lines ended by CR LF, fields quoted
- * where they hold a comma, quote or line break, quotes doubled.
+ * where they hold a comma, quote or line break, quotes doubled. Text that begins like a formula of
+ * a spreadsheet stands behind an apostrophe, so that no name in a plan is worked out.
  *
  * <p>References: [1] RFC 4180, Common Format and MIME Type for Comma-Separated Values (CSV) Files,
  * IETF, 2005, section 2 (line ends from memory; quoting as in the csv-spectrum fixtures).
@@ -18,8 +19,10 @@ public final class CsvWriter {
     line(table.columns(), format::csvHeader, out);
     for (List<Cell> row : table.rows()) {
       for (int i = 0; i < row.size(); i++) {
-        out.append(i == 0 ? "" : ",")
-            .append(field(format.plain(table.columns().get(i), row.get(i))));
+        Column column = table.columns().get(i);
+        String text = format.plain(column, row.get(i));
+        boolean number = column.measure().isNumber();
+        out.append(i == 0 ? "" : ",").append(field(number ? text : inert(text)));
       }
       out.append("\r\n");
     }
@@ -31,6 +34,13 @@ public final class CsvWriter {
       out.append(i == 0 ? "" : ",").append(field(text.apply(columns.get(i))));
     }
     out.append("\r\n");
+  }
+
+  /**
+   * Text that a spreadsheet would take for a formula, behind an apostrophe, which it leaves out.
+   */
+  private static String inert(String text) {
+    return !text.isEmpty() && "=+-@\t".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }
 
   static String field(String text) {

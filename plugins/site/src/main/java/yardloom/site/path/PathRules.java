@@ -67,9 +67,9 @@ public final class PathRules {
     List<Finding> findings = new ArrayList<>();
     for (Element.Path path : plan.all(Element.Path.class)) {
       PathStandard standard = PathStandard.of(plan, path.use());
-      if (narrower(path, standard.least().value())) {
+      if (narrower(plan, path, standard.least().value())) {
         findings.add(narrow(plan, path, standard.least(), Severity.WARNING, "use needs at least "));
-      } else if (standard.advised().filter(a -> narrower(path, a.value())).isPresent()) {
+      } else if (standard.advised().filter(a -> narrower(plan, path, a.value())).isPresent()) {
         findings.add(
             narrow(
                 plan, path, standard.advised().get(), Severity.NOTE, "use outdoors is advised "));
@@ -78,8 +78,10 @@ public final class PathRules {
     return findings;
   }
 
-  private static boolean narrower(Element.Path path, Length than) {
-    return path.width().metres() < than.metres() - EPSILON_M;
+  /** As printed: nobody can widen a path of 76 cm to the 76 cm that it needs. */
+  private static boolean narrower(Plan plan, Element.Path path, Length than) {
+    return path.width().metres() < than.metres() - EPSILON_M
+        && !Show.small(plan, path.width()).equals(Show.small(plan, than));
   }
 
   private static Finding narrow(
@@ -106,7 +108,7 @@ public final class PathRules {
       PathStandard standard = PathStandard.of(plan, path.use());
       if (standard.passing().isPresent()
           && standard.passingEvery().isPresent()
-          && narrower(path, standard.passing().get().value())
+          && narrower(plan, path, standard.passing().get().value())
           && path.line().length().compareTo(standard.passingEvery().get().value()) > 0) {
         passing(plan, path, standard.passing().get(), standard.passingEvery().get().value())
             .ifPresent(findings::add);

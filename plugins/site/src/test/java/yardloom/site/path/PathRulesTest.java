@@ -44,6 +44,24 @@ class PathRulesTest {
     PathWords.path(in, name, Line.between(from, to), Length.inches(widthIn), use, null, null);
   }
 
+  /**
+   * 30 in is 76.2 cm (NIST SP 811): a metric plan asks for 76 cm, so 76 cm is enough, 75 is not.
+   */
+  @Test
+  void width_thatPrintsAsTheLeast_isEnough() {
+    Draft metric = new Draft(new PlanInfo("t", "", "", "", "", "", UnitSystem.METRIC, "$"));
+    PlanScope plan = new PlanScope(metric, new SourceRef("t.groovy", 1, 1));
+    Line way = Line.between(p(0, 0), p(30, 0));
+    PathWords.path(plan, "enough", way, Length.metres(0.76), "barrow", null, null);
+    PathWords.path(plan, "narrow", way, Length.metres(0.75), "barrow", null, null);
+    List<Finding> found =
+        PathRules.width(metric.freeze()).stream()
+            .filter(f -> f.severity() == Severity.WARNING)
+            .toList();
+    assertEquals(1, found.size(), found.toString());
+    assertEquals("75 cm wide; barrow use needs at least 76 cm", found.get(0).text());
+  }
+
   /** A-03 and P-05: the published least and advised widths, on either side of each limit. */
   @ParameterizedTest(name = "{0} {1} in")
   @CsvFileSource(resources = "path-widths.csv", numLinesToSkip = 1)

@@ -18,9 +18,9 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Catalogue;
-import yardloom.kernel.table.Say;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
 

@@ -62,7 +62,10 @@ public final class Main implements Callable<Integer> {
         new CommandLine(new Main(console, base))
             .addSubcommand(new DrawCommand(console, base))
             .addSubcommand(new CheckCommand(console, base))
-            .addSubcommand(new NewCommand(console, base))
+            .addSubcommand(
+                new CommandLine(new NewCommand(console, base))
+                    .addSubcommand("plugin", NewKitCommand.plugin(console, base))
+                    .addSubcommand("regional", NewKitCommand.regional(console, base)))
             .addSubcommand(new ExplainCommand(console, base))
             .addSubcommand(new CompareCommand(console, base))
             .addSubcommand(new BatchCommand(console, base))

@@ -20,7 +20,13 @@ import yardloom.program.starter.Starter;
 @Command(
     name = "new",
     description = "Write a plan to begin with, with comments that teach; never over another file.",
-    footer = {"", "Example:", "  yardloom new oak-street --like corner --units metric"})
+    footer = {
+      "",
+      "Examples:",
+      "  yardloom new oak-street --like corner --units metric",
+      "  yardloom new plugin county-soil",
+      "  yardloom new regional river-flats"
+    })
 final class NewCommand implements Callable<Integer> {
   private static final String ENDING = ".groovy";
 
@@ -88,7 +94,7 @@ final class NewCommand implements Callable<Integer> {
   }
 
   /** Whole or not at all, and never over what stands there. */
-  private static void write(Path target, Path shown, String script) {
+  static void write(Path target, Path shown, String script) {
     try {
       Path folder = Files.createDirectories(target.toAbsolutePath().getParent());
       Path part = Files.createTempFile(folder, ".new-", ".part");
