@@ -92,7 +92,7 @@ class WorkAndCostTest {
             java.util.Collections.nCopies(1200, Point.metres(0, 0)),
             Area.squareFeet(40),
             Length.inches(3),
-            List.of(),
+            java.util.Collections.nCopies(12, 0.8),
             Source.plan("test"),
             Optional.of(Length.feet(200)),
             Optional.empty(),

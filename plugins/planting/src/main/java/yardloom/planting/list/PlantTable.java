@@ -32,7 +32,7 @@ public final class PlantTable implements TableMaker {
 
   @Override
   public OnPaper onPaper() {
-    return OnPaper.ALWAYS;
+    return OnPaper.REPORT;
   }
 
   @Override
