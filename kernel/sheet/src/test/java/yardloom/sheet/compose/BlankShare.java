@@ -6,8 +6,8 @@ import yardloom.sheet.paper.Ink;
 import yardloom.sheet.paper.Xy;
 
 /**
- * How much of a sheet's frame is blank. A table, a legend or a paragraph takes its whole box, gaps
- * between its columns included; of a drawing only what is inked counts: texts, and cells that a
+ * How much of a sheet's frame is blank. A table, a figure of several tiles or a paragraph takes its
+ * whole box, gaps between its columns included; of a site plan only what is inked counts: texts, and cells that a
  * line crosses or a filled outline covers. Gutters of half a cell belong to what stands beside
  * them.
  */
@@ -48,7 +48,7 @@ public final class BlankShare {
   }
 
   private static boolean isDrawing(Ink.Group group) {
-    return group.name().equals("site-plan") || group.name().startsWith("figure");
+    return group.name().equals("site-plan");
   }
 
   private static void bounds(Ink ink, double[] box) {

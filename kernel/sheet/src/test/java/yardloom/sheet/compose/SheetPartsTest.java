@@ -53,7 +53,7 @@ class SheetPartsTest {
         compose(Paper.named("A3"), List.of(new Panel.Notes("N", List.of("text")))).get(0);
     List<String> texts = InkAudit.texts(sheet).stream().map(Ink.Text::content).toList();
     for (String wanted :
-        List.of("Owner", "p-1", "2026-03-01", "1 of 1", "Plan", "Approved", "Maker", "C")) {
+        List.of("Owner", "p-1", "1 Mar 2026", "1 of 1", "Plan", "Approved", "Maker", "C")) {
       assertTrue(texts.contains(wanted), wanted + " in " + texts);
     }
   }

@@ -20,7 +20,7 @@ final class CrownPicture {
       Style.filled("picture-evergreen", "#5d8a68").outlined("#2d5238", 0.25);
   private static final Style EVERGREEN_LIGHT = Style.filled("picture-evergreen-light", "#79a783");
   private static final Style STEM = Style.filled("picture-stem", "#5a4632");
-  private static final int STEPS = 96;
+  private static final int STEPS_PER_LOBE = 10;
   private static final double LOBE_DEPTH = 0.12;
   private static final double LOBE_M = 0.9;
   private static final double STEM_M = 0.12;
@@ -56,8 +56,9 @@ final class CrownPicture {
   private static Shape lobed(Point at, double radiusM, double right, double up, double size) {
     int lobes = (int) Math.max(6, Math.round(2 * Math.PI * radiusM / LOBE_M));
     List<Point> ring = new ArrayList<>();
-    for (int i = 0; i < STEPS; i++) {
-      double angle = 2 * Math.PI * i / STEPS;
+    int steps = lobes * STEPS_PER_LOBE;
+    for (int i = 0; i < steps; i++) {
+      double angle = 2 * Math.PI * i / steps;
       double bulge = Math.abs(StrictMath.sin(lobes * angle / 2));
       double r = radiusM * size * (1 - LOBE_DEPTH * (1 - bulge));
       ring.add(

@@ -35,6 +35,7 @@ final class SunFigures {
             HourBands.marks(
                 field.season(), yard.ground(), YardOutline.roomOf(plan), yard.labelRoomM(), 0, 0));
     marks.addAll(yard.marks("Mean day of " + field.seasonText(), 0, 0));
+    marks.addAll(yard.northAndBar());
     List<LegendEntry> legend = new ArrayList<>(HourBands.legend());
     for (SunSpots.Search search : spots.map(SunSpots::searches).orElse(List.of())) {
       for (int i = 0; i < search.found().size(); i++) {

@@ -10,6 +10,11 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.plan.Site;
+import yardloom.kernel.geom.Line;
 
 /**
  * What a sun figure shows of the yard itself: lot, buildings, beds, crowns; once, or many times in
@@ -23,6 +28,11 @@ final class YardOutline {
   private static final Style BED_EDGE = Style.line("sun-bed-edge", Palette.INK, 0.25);
   private static final Style CROWN_EDGE =
       Style.line("sun-crown-edge", Palette.INK, 0.18).dashed("1.5 1");
+  private static final Style BAR = Style.line("sun-bar", Palette.INK, 0.7);
+  private static final Style NORTH = Style.filled("sun-north", Palette.INK).outlined(Palette.INK, 0.25);
+  private static final double BAR_BELOW_MM = 5;
+  private static final double BAR_TEXT_MM = 4;
+  private static final double BAR_LETTER_MM = 2.5;
   private static final double GAP_MM = 5;
   private static final double CAPTION_MM = 3;
   private static final double CAPTION_ROOM_MM = 10;
@@ -110,6 +120,34 @@ final class YardOutline {
     Point top = Point.metres(box.centre().x + rightM, box.getMaxY() + upM + middleM);
     marks.add(new Mark.Label(top, caption, CAPTION_MM, true, 0, Mark.Anchor.FIXED));
     return marks;
+  }
+
+  /** North and a bar of a round length below the first tile; all tiles are turned alike. */
+  List<Mark> northAndBar() {
+    Envelope box = ground.bounds();
+    boolean us = plan.info().units() == UnitSystem.US;
+    Length bar = us ? Length.feet(20) : Length.metres(5);
+    double y = box.getMinY() - BAR_BELOW_MM / mmPerM;
+    Point left = Point.metres(box.getMinX(), y);
+    Point north = Point.metres(box.getMaxX() - BAR_BELOW_MM / mmPerM, y);
+    Angle turn = plan.site().map(Site::north).orElse(Angle.ZERO);
+    return List.of(
+        new Mark.Stroke(Line.between(left, left.moved(bar, Length.ZERO)), BAR, "length of the bar"),
+        new Mark.Label(
+            left.moved(bar.times(0.5), Length.metres(-BAR_TEXT_MM / mmPerM)),
+            us ? "20 ft" : "5 m",
+            BAR_LETTER_MM,
+            false,
+            0,
+            Mark.Anchor.FIXED),
+        new Mark.Symbol(north, Mark.SymbolForm.ARROW, Length.ZERO, turn, NORTH, "north"),
+        new Mark.Label(
+            north.moved(Length.metres(BAR_TEXT_MM / mmPerM), Length.ZERO),
+            "N",
+            BAR_LETTER_MM,
+            true,
+            0,
+            Mark.Anchor.FIXED));
   }
 
   private static void add(

@@ -17,16 +17,18 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.compose.PaperWords;
 import yardloom.sheet.svg.SvgWriter;
 
 /**
- * Writes all results of a plan as one page for a browser: cautions, findings, sheets, tables,
- * sources. The page needs no other file and no network, works without scripts, and can be printed.
+ * Writes all results of a plan as one page for a browser: the cover, cautions, findings, then
+ * sheets, tables and sources; sheets and tables open at a touch. The page needs no other file and no network, works without scripts, and can be printed.
  */
 public final class HtmlReport {
   private final Outcome outcome;
   private final List<ComposedSheet> sheets;
   private final TableFormat format;
+  private final PaperWords words;
   private final Html html = new Html();
 
   private HtmlReport(Outcome outcome, List<ComposedSheet> sheets) {
@@ -34,6 +36,7 @@ public final class HtmlReport {
     this.sheets = sheets;
     PlanInfo info = outcome.plan().info();
     this.format = new TableFormat(info.units(), info.currency());
+    this.words = new PaperWords(info.units());
   }
 
   /**
@@ -58,6 +61,7 @@ public final class HtmlReport {
     html.open("style").raw(styleSheet()).close("style").close("head").open("body");
     header(info);
     html.open("main");
+    cover();
     cautions();
     findings();
     sheets();
@@ -141,22 +145,43 @@ public final class HtmlReport {
     html.close("ol").close("section");
   }
 
+  /** The first sheet is what a reader wants to see first. */
+  private void cover() {
+    if (!sheets.isEmpty()) {
+      html.open("section", "id", "cover").element("h2", sheets.get(0).title());
+      figure(sheets.get(0));
+      html.close("section");
+    }
+  }
+
+  /** The others open at a touch, so that a phone shows the story and not a mile of drawings. */
   private void sheets() {
     html.open("section", "id", "sheets").element("h2", "Sheets");
-    for (ComposedSheet sheet : sheets) {
-      html.open("figure").raw(svg(sheet));
-      String scale =
-          sheet.scale().isEmpty()
-              ? ""
-              : ". Scale "
-                  + sheet.scale()
-                  + " when printed from the PDF or SVG file on "
-                  + sheet.paper().name()
-                  + "; here the graphic scale counts";
-      html.element("figcaption", "Sheet " + sheet.number() + ": " + sheet.title() + scale + ".");
-      html.close("figure");
+    for (ComposedSheet sheet : sheets.subList(Math.min(1, sheets.size()), sheets.size())) {
+      html.open("details").element("summary", "Sheet " + sheet.number() + ": " + sheet.title());
+      figure(sheet);
+      html.close("details");
     }
     html.close("section");
+  }
+
+  private void figure(ComposedSheet sheet) {
+    // A region that scrolls has to be reached by keyboard too.
+    String name = "Sheet " + sheet.number() + ", drawing";
+    html.open("figure")
+        .open("div", "class", "drawing", "tabindex", "0", "role", "region", "aria-label", name)
+        .raw(svg(sheet))
+        .close("div");
+    String scale =
+        sheet.scale().isEmpty()
+            ? ""
+            : ". Scale "
+                + sheet.scale()
+                + " when printed from the PDF or SVG file on "
+                + sheet.paper().name()
+                + "; here the graphic scale counts";
+    html.element("figcaption", "Sheet " + sheet.number() + ": " + sheet.title() + scale + ".");
+    html.close("figure");
   }
 
   private static String svg(ComposedSheet sheet) {
@@ -173,10 +198,21 @@ public final class HtmlReport {
     }
     html.open("section", "id", "tables").element("h2", "Tables");
     for (Table table : outcome.tables()) {
-      html.open("div", "class", "scroll").open("table", "id", "table-" + table.id());
-      html.element("caption", table.title()).open("thead").open("tr");
+      html.open("details").element("summary", words.of(table.title()));
+      html.open(
+              "div",
+              "class",
+              "scroll",
+              "tabindex",
+              "0",
+              "role",
+              "region",
+              "aria-label",
+              words.of(table.title()))
+          .open("table", "id", "table-" + table.id());
+      html.element("caption", words.of(table.title())).open("thead").open("tr");
       for (Column column : table.columns()) {
-        html.element("th", format.header(column), "scope", "col", "class", align(column));
+        html.element("th", words.of(format.header(column)), "scope", "col", "class", align(column));
       }
       html.close("tr").close("thead");
       int totals = table.rows().size() - table.totals();
@@ -186,8 +222,9 @@ public final class HtmlReport {
       }
       html.close("table").close("div");
       for (String note : table.notes()) {
-        html.element("p", note, "class", "muted");
+        html.element("p", words.of(note), "class", "muted");
       }
+      html.close("details");
     }
     html.close("section");
   }
@@ -198,7 +235,7 @@ public final class HtmlReport {
       html.open("tr");
       for (int i = 0; i < row.size(); i++) {
         Column column = table.columns().get(i);
-        String text = format.text(column, row.get(i));
+        String text = words.of(format.text(column, row.get(i)));
         if (i == 0) {
           html.element("th", text, "scope", "row", "class", align(column));
         } else {

@@ -68,7 +68,7 @@ class DemoYardsTest {
             .sorted()
             .toList();
     List<String> pages =
-        sheets.stream().filter(f -> f.matches("sheets/\\d+-(crew|client).*\\.svg")).toList();
+        sheets.stream().filter(f -> f.matches("sheets/\\d+-(crew|client|care).*\\.svg")).toList();
     assertTrue(pages.size() >= 3 && pages.size() <= 6, pages::toString);
     assertTrue(sheets.size() - pages.size() <= 8, sheets::toString);
     assertTrue(sheets.get(0).equals("sheets/01-cover.svg"), sheets::toString);

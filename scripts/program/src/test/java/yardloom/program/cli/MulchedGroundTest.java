@@ -94,7 +94,7 @@ class MulchedGroundTest {
             .map(r -> r.substring(0, r.lastIndexOf(',')))
             .map(r -> r.contains(".") ? r : r + ".0")
             .toList());
-    assertTrue(files.get("sheets/01-site-plan.svg").contains("Mulched ground"));
+    assertTrue(files.get("sheets/02-layout.svg").contains("Mulched ground"));
   }
 
   /** The strip of two feet left of the bed is lawn, until the ground is mulched whole. */

@@ -60,7 +60,7 @@ class RemarksTest {
   }
 
   private static int marks(Map<String, String> files) {
-    return times(files.get("sheets/01-site-plan.svg"), "finding-warning\" ");
+    return times(files.get("sheets/02-layout.svg"), "finding-warning\" ");
   }
 
   private static int times(String text, String part) {
@@ -106,10 +106,10 @@ class RemarksTest {
                     dimension point(5.ft, 12.ft), point(5.ft, 25.ft), offset: 2.ft, text: 'lawn'
                     hideLabel 'Kale'
                     """)
-            .get("sheets/01-site-plan.svg");
+            .get("sheets/02-layout.svg");
     assertTrue(svg.contains("old well, filled"));
     assertTrue(svg.contains("lawn 13'-0"), "the dimension");
-    String plain = drawn("unsaid", SCRIPT).get("sheets/01-site-plan.svg");
+    String plain = drawn("unsaid", SCRIPT).get("sheets/02-layout.svg");
     assertEquals(times(plain, ">Kale<") - 2, times(svg, ">Kale<"), "letters and their halo");
     assertEquals(times(plain, ">Herbs<"), times(svg, ">Herbs<"));
   }

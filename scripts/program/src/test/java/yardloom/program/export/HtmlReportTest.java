@@ -112,6 +112,19 @@ class HtmlReportTest {
     assertFalse(Pattern.compile("url\\((?!#)").matcher(own).find());
   }
 
+  /** The picture is the first thing in the page's main part; all else of size opens at a touch. */
+  @Test
+  void page_beginsWithTheCover_otherSheetsAndTablesAreFolded() throws Exception {
+    String page = HtmlReport.page(outcome(), SHEETS);
+    int main = page.indexOf("<main>");
+    assertTrue(page.indexOf("<svg") < page.indexOf("id=\"cautions\""), "the cover comes first");
+    assertTrue(main < page.indexOf("<svg"));
+    Document parsed = parse(page);
+    int folded = parsed.getElementsByTagName("details").getLength();
+    assertEquals(SHEETS.size() - 1 + outcome().tables().size(), folded);
+    assertEquals(folded, parsed.getElementsByTagName("summary").getLength());
+  }
+
   @Test
   void page_idsAndLinks_areUniqueAndResolve() {
     String page = HtmlReport.page(outcome(), SHEETS);
