@@ -129,6 +129,15 @@ class LineYardTest {
     assertTrue(lower < 2 && lower > 1.95, "" + lower);
   }
 
+  /** HF-30: 0.600, 0.820 and 1.049 in reach 5 ft/s at 4.40, 8.23 and 13.46 gpm (arithmetic). */
+  @Test
+  void sizes_carryWhatTheLimitOfSpeedAllows() {
+    List<PipeSize> sizes = PipeSize.all(UnitSystem.US);
+    assertEquals(4.40, sizes.get(0).most().value().gallonsPerMinute(), 0.01);
+    assertEquals(8.23, sizes.get(1).most().value().gallonsPerMinute(), 0.01);
+    assertEquals(13.46, sizes.get(2).most().value().gallonsPerMinute(), 0.01);
+  }
+
   private static double inletM(Plan plan) {
     return Water.head(run(plan).all(BedHydraulics.KEY).get(0).inlet().value()).metres();
   }
