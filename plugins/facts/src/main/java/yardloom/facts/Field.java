@@ -1,6 +1,5 @@
 package yardloom.facts;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.Predicate;

@@ -71,8 +71,8 @@ public final class PlantingPlugin implements YardPlugin {
   public List<Vocabulary> vocabularies() {
     return List.of(
         new Vocabulary(
-            "planting", List.of(
-                PlantingWords.class, ChillWords.class, SuitWords.class, TrainedWords.class)));
+            "planting",
+            List.of(PlantingWords.class, ChillWords.class, SuitWords.class, TrainedWords.class)));
   }
 
   @Override

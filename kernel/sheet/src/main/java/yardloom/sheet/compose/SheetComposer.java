@@ -190,7 +190,8 @@ public final class SheetComposer {
   private PlanPage planPage(SheetRequest request) {
     Grid grid = Grid.of(request.paper());
     String title = request.sheet().title();
-    return new PlanPage(request, grid, type(request), titleHeight(request, grid, title, WIDEST_SCALE));
+    return new PlanPage(
+        request, grid, type(request), titleHeight(request, grid, title, WIDEST_SCALE));
   }
 
   private List<Block> sitePlan(

@@ -191,7 +191,8 @@ final class TableBlock {
                 Type.pitch(type.body()),
                 (x, y) ->
                     List.of(
-                        Type.line(line, x, y, type.body(), false, Ink.Align.START, Palette.MUTED))));
+                        Type.line(
+                            line, x, y, type.body(), false, Ink.Align.START, Palette.MUTED))));
       }
     }
     return rows;

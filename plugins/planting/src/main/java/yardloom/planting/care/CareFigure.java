@@ -117,8 +117,7 @@ public final class CareFigure {
   }
 
   private static Mark text(double x, double y, String text, boolean bold) {
-    return new Mark.Label(
-        Point.metres(x, y), text, LETTERS_MM, bold, 1, Mark.Anchor.FIXED);
+    return new Mark.Label(Point.metres(x, y), text, LETTERS_MM, bold, 1, Mark.Anchor.FIXED);
   }
 
   private static List<LegendEntry> legend() {

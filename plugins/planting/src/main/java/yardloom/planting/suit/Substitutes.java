@@ -30,8 +30,7 @@ final class Substitutes {
         .filter(p -> shared(p, plant.plant()) > 0)
         .filter(p -> SuitRules.judge(inPlaceOf(plant, p), yard).isEmpty())
         .sorted(
-            Comparator.comparing((Plant p) -> -shared(p, plant.plant()))
-                .thenComparing(Plant::name))
+            Comparator.comparing((Plant p) -> -shared(p, plant.plant())).thenComparing(Plant::name))
         .limit(MOST)
         .map(Plant::name)
         .toList();

@@ -57,8 +57,7 @@ public record SuitCheck(String id, String rule) implements Check {
 
   private Finding finding(List<Said> kind) {
     Said first = kind.get(0);
-    List<String> places =
-        kind.stream().map(s -> s.line().plant().in().name()).distinct().toList();
+    List<String> places = kind.stream().map(s -> s.line().plant().in().name()).distinct().toList();
     String others = places.size() == 1 ? "" : " (so at " + NameRuns.text(places) + ")";
     boolean sure = first.reason().source().standing() != Standing.MEMORY;
     boolean fails = first.reason().suits() == Suits.DOES_NOT_FIT;

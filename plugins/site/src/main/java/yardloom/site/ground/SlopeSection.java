@@ -101,7 +101,8 @@ final class SlopeSection {
     marks.add(new Mark.Region(Shape.polygon(outline), EARTH, "ground as measured"));
     marks.add(
         new Mark.Stroke(
-            Line.between(Point.metres(0, 0), Point.metres(ground.get(ground.size() - 1).x().metres(), 0)),
+            Line.between(
+                Point.metres(0, 0), Point.metres(ground.get(ground.size() - 1).x().metres(), 0)),
             LEVEL,
             "level of the lowest ground"));
     levels(ground, zero, units, marks);
@@ -134,7 +135,9 @@ final class SlopeSection {
   private void crossed(double first, double zero, List<Mark> marks) {
     for (Element e : plan.elements()) {
       boolean named =
-          e instanceof Element.Bed || e instanceof Element.Building || e instanceof Element.Structure;
+          e instanceof Element.Bed
+              || e instanceof Element.Building
+              || e instanceof Element.Structure;
       List<Sample> within =
           named ? samples.stream().filter(s -> e.shape().contains(s.at())).toList() : List.of();
       if (!within.isEmpty()) {

@@ -15,7 +15,8 @@ import yardloom.kernel.unit.Length;
 
 /** Lawn, paving, and the shadows that buildings throw on them. */
 final class GroundPicture {
-  private static final Style LAWN = Style.filled("picture-lawn", "#c9dba8").outlined("#5f7a45", 0.5);
+  private static final Style LAWN =
+      Style.filled("picture-lawn", "#c9dba8").outlined("#5f7a45", 0.5);
   private static final Style AROUND = Style.filled("picture-around", "#eef0e6");
   private static final Style PAVING =
       Style.filled("picture-paving", "#d9d6cf").outlined("#a8a398", 0.18);
@@ -74,7 +75,8 @@ final class GroundPicture {
     if (!plan.all(Element.Paving.class).isEmpty()) {
       entries.add(LegendEntry.area("Paving", PAVING));
     }
-    if (plan.lot().isPresent() && plan.all(Element.Building.class).stream().anyMatch(b -> !b.neighbour())) {
+    if (plan.lot().isPresent()
+        && plan.all(Element.Building.class).stream().anyMatch(b -> !b.neighbour())) {
       entries.add(LegendEntry.area("Shadow", SHADOW.outlined(Palette.RULE, 0.18)));
     }
     return entries;

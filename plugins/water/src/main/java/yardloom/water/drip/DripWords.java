@@ -152,9 +152,7 @@ public final class DripWords {
       throw new PlanException(
           ProblemCode.CONTRADICTION, in.place(), in.element().id() + " has dripline and is dry");
     }
-    in.element()
-        .attributes()
-        .add(DripChoice.KEY, tube.with(emitter, spacing, rows), in.place());
+    in.element().attributes().add(DripChoice.KEY, tube.with(emitter, spacing, rows), in.place());
   }
 
   private static void checkSpacing(String what, Length value) {

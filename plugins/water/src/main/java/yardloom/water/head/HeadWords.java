@@ -109,8 +109,7 @@ public final class HeadWords {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE, "a bucket fills in more than 0 seconds, got " + seconds);
     }
-    Supply.Bucket bucket =
-        new Supply.Bucket(volume, TimeSpan.seconds(seconds.doubleValue()));
+    Supply.Bucket bucket = new Supply.Bucket(volume, TimeSpan.seconds(seconds.doubleValue()));
     check(bucket.flow());
     if (in.draft().attributes().has(Supply.BUCKET)) {
       throw new PlanException(
@@ -124,7 +123,10 @@ public final class HeadWords {
       example = "headAssembly regulator: 25.psi, backflow: 'double check'")
   public static void headAssembly(
       PlanScope in,
-      @Opt(name = "regulator", help = "pressure that it lets through", fallback = "25 psi (172 kPa)")
+      @Opt(
+              name = "regulator",
+              help = "pressure that it lets through",
+              fallback = "25 psi (172 kPa)")
           Pressure regulator,
       @Opt(
               name = "backflow",
@@ -153,9 +155,6 @@ public final class HeadWords {
         Choices.parse(HeadAssembly.Backflow.class, backflow, HeadAssembly.USUAL.backflow());
     in.draft()
         .attributes()
-        .add(
-            HeadAssembly.KEY,
-            new HeadAssembly(set, kind, timer == null || timer),
-            in.place());
+        .add(HeadAssembly.KEY, new HeadAssembly(set, kind, timer == null || timer), in.place());
   }
 }

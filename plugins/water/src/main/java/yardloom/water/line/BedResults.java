@@ -109,7 +109,8 @@ final class BedResults {
             choice.outlet());
     double headM = Math.max(1e-3, Water.head(inlet.value()).metres());
     int most = LongestRun.outlets(row, headM, BedHydraulics.ALLOWED);
-    return Derived.by("outlets until their flow differs too much × outlet spacing", LineCalculator.METHOD)
+    return Derived.by(
+            "outlets until their flow differs too much × outlet spacing", LineCalculator.METHOD)
         .from("outlets until their flow differs too much", most)
         .from("outlet spacing", choice.spacing(), run.place())
         .from("pressure at its feed", inlet)
@@ -117,10 +118,7 @@ final class BedResults {
   }
 
   private static Length longest(DripRun run) {
-    return run.rows().stream()
-        .map(Line::length)
-        .max(Comparator.naturalOrder())
-        .orElse(Length.ZERO);
+    return run.rows().stream().map(Line::length).max(Comparator.naturalOrder()).orElse(Length.ZERO);
   }
 
   /** The least pressure at any outlet of several beds. */

@@ -40,9 +40,7 @@ public final class HeadTable implements TableMaker {
             .column(Column.of("takes", "Takes", Measure.PRESSURE))
             .column(Column.of("behind", "Pressure behind it", Measure.PRESSURE));
     Optional<Flow> flow =
-        facts.all(ZoneLine.KEY).stream()
-            .map(z -> z.flow().value())
-            .max(Comparator.naturalOrder());
+        facts.all(ZoneLine.KEY).stream().map(z -> z.flow().value()).max(Comparator.naturalOrder());
     if (flow.isEmpty()) {
       return table.build();
     }

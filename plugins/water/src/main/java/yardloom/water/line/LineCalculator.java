@@ -19,7 +19,6 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.Pressure;
 import yardloom.water.drip.DripRun;
 import yardloom.water.pipe.formula.PipeSpeed;
 import yardloom.water.pipe.formula.Water;
@@ -27,7 +26,9 @@ import yardloom.water.route.LineTree;
 import yardloom.water.route.LineWays;
 import yardloom.water.zone.Zone;
 
-/** Leads pipe from the tap to the beds, chooses its widths, and solves every zone as one network. */
+/**
+ * Leads pipe from the tap to the beds, chooses its widths, and solves every zone as one network.
+ */
 public final class LineCalculator implements Calculator {
   static final Source METHOD =
       Source.computed(
@@ -54,8 +55,7 @@ public final class LineCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(
-        ZoneLine.KEY, BedHydraulics.KEY, Trenches.KEY, YardFacts.BILL, YardFacts.JOBS);
+    return Set.of(ZoneLine.KEY, BedHydraulics.KEY, Trenches.KEY, YardFacts.BILL, YardFacts.JOBS);
   }
 
   @Override
@@ -85,8 +85,7 @@ public final class LineCalculator implements Calculator {
           .forEach(
               (name, row) ->
                   feeds.add(
-                      new LineWays.Feed(
-                          name, run.ground(), run.joined().get(row).line().start())));
+                      new LineWays.Feed(name, run.ground(), run.joined().get(row).line().start())));
     }
     return feeds;
   }
@@ -163,7 +162,9 @@ public final class LineCalculator implements Calculator {
   }
 
   private static Derived.Builder why(String what, Zone zone) {
-    return Derived.by(what, METHOD).from("beds", zone.beds().size()).from("rated flow", zone.flow());
+    return Derived.by(what, METHOD)
+        .from("beds", zone.beds().size())
+        .from("rated flow", zone.flow());
   }
 
   private static List<ZoneLine.PipeRun> runs(
@@ -173,8 +174,7 @@ public final class LineCalculator implements Calculator {
       LineTree.Run run = runs.get(r);
       PipeSize size = chosen.of().get(r);
       Flow flow = Flow.cubicMetresPerSecond(ZoneNetwork.flowM3s(chosen.solved(), r));
-      double speed =
-          PipeSpeed.metresPerSecond(flow.cubicMetresPerSecond(), size.bore().metres());
+      double speed = PipeSpeed.metresPerSecond(flow.cubicMetresPerSecond(), size.bore().metres());
       pipes.add(
           new ZoneLine.PipeRun(
               run.from(),

@@ -10,8 +10,8 @@ import yardloom.facts.work.WorkTask;
 import yardloom.kernel.unit.Length;
 
 /**
- * What is to be done with what the bill has: trenches are dug, tube is laid, fittings are set, every
- * part put together.
+ * What is to be done with what the bill has: trenches are dug, tube is laid, fittings are set,
+ * every part put together.
  */
 final class LineJobs {
   private LineJobs() {}

@@ -79,9 +79,7 @@ public final class LinePainter implements Painter {
     trench.paved().forEach(p -> marks.add(new Mark.Stroke(p, SLEEVE, "sleeve under paving")));
     if (way.length().compareTo(ROOM_FOR_TEXT) > 0) {
       marks.add(arrow(way));
-      marks.add(
-          new Mark.Label(
-              way.middle(), trench.text(), 2, false, SIZE_RANK, Mark.Anchor.NEAR));
+      marks.add(new Mark.Label(way.middle(), trench.text(), 2, false, SIZE_RANK, Mark.Anchor.NEAR));
     }
   }
 
@@ -92,16 +90,13 @@ public final class LinePainter implements Painter {
     double east = at.x().minus(before.x()).metres();
     double north = at.y().minus(before.y()).metres();
     Angle turn = Angle.radians(StrictMath.atan2(east, north));
-    return new Mark.Symbol(
-        at, Mark.SymbolForm.ARROW, Length.ZERO, turn, FLOW, "flow in the pipe");
+    return new Mark.Symbol(at, Mark.SymbolForm.ARROW, Length.ZERO, turn, FLOW, "flow in the pipe");
   }
 
   private static void valves(Point tap, Facts facts, List<Mark> marks) {
     int zones = facts.all(ZoneLine.KEY).size();
     String text = zones == 1 ? "head assembly, 1 valve" : "head assembly, " + zones + " valves";
-    marks.add(
-        new Mark.Symbol(
-            tap, Mark.SymbolForm.SQUARE, Length.ZERO, Angle.ZERO, VALVE, text));
+    marks.add(new Mark.Symbol(tap, Mark.SymbolForm.SQUARE, Length.ZERO, Angle.ZERO, VALVE, text));
     marks.add(new Mark.Label(tap, text, 2, false, 2, Mark.Anchor.NEAR));
   }
 
@@ -140,8 +135,7 @@ public final class LinePainter implements Painter {
               if (t.paved().value().metres() > 0) {
                 entries.add(LegendEntry.line("Sleeve under paving", SLEEVE));
               }
-              entries.add(
-                  LegendEntry.symbol("Head assembly", Mark.SymbolForm.SQUARE, VALVE));
+              entries.add(LegendEntry.symbol("Head assembly", Mark.SymbolForm.SQUARE, VALVE));
               entries.add(LegendEntry.symbol("Flow in the pipe", Mark.SymbolForm.ARROW, FLOW));
             });
     return entries;

@@ -11,8 +11,9 @@ import yardloom.water.pipe.formula.PipeSpeed;
  * The widths of a zone's runs: the narrowest in which water keeps below 1.5 m/s, then widened where
  * a step gives most evenness for its cost, until outlets of the zone differ by at most a tenth.
  *
- * <p>Where the rows themselves differ by more, pipes are widened until they add a hundredth at most.
- * One step at a time is not always the cheapest of all; the tests compare it with all combinations.
+ * <p>Where the rows themselves differ by more, pipes are widened until they add a hundredth at
+ * most. One step at a time is not always the cheapest of all; the tests compare it with all
+ * combinations.
  *
  * <p>References: limit of speed from memory, see {@link PipeSpeed}; ten percent see {@link
  * BedHydraulics#ALLOWED}.
@@ -88,8 +89,7 @@ final class PipeSizing {
         List<Integer> wider = new ArrayList<>(chosen);
         wider.set(r, chosen.get(r) + 1);
         Length length = ways.get(r).length();
-        double cost =
-            sizes.get(wider.get(r)).cost(length) - sizes.get(chosen.get(r)).cost(length);
+        double cost = sizes.get(wider.get(r)).cost(length) - sizes.get(chosen.get(r)).cost(length);
         double gain = (now - network.variation(solve(wider))) / cost;
         if (gain > most * (1 + 1e-9)) {
           most = gain;

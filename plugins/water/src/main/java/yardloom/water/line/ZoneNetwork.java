@@ -36,8 +36,7 @@ import yardloom.water.route.LineTree;
  * elbows where a run bends.
  */
 final class ZoneNetwork {
-  static final Friction FRICTION =
-      new DarcyWeisbach(DarcyWeisbach.PLASTIC_M, Water.VISCOSITY_M2S);
+  static final Friction FRICTION = new DarcyWeisbach(DarcyWeisbach.PLASTIC_M, Water.VISCOSITY_M2S);
 
   private static final String VALVE = "valve";
   private static final int MOST_STEPS = 60;

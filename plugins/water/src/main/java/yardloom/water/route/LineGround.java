@@ -99,7 +99,8 @@ public final class LineGround {
   }
 
   private boolean isOpen(Point point) {
-    return isWithinLot(point) && !isBarred(point.moved(Length.millimetres(1), Length.ZERO).to(point));
+    return isWithinLot(point)
+        && !isBarred(point.moved(Length.millimetres(1), Length.ZERO).to(point));
   }
 
   private boolean isWithinLot(Point point) {
@@ -139,9 +140,7 @@ public final class LineGround {
       for (int i = 0; i < under.getNumGeometries(); i++) {
         Coordinate[] c = under.getGeometryN(i).getCoordinates();
         if (c.length > 1) {
-          pieces.add(
-              Line.through(
-                  Arrays.stream(c).map(at -> Point.metres(at.x, at.y)).toList()));
+          pieces.add(Line.through(Arrays.stream(c).map(at -> Point.metres(at.x, at.y)).toList()));
         }
       }
     }

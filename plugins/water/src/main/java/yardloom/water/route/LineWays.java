@@ -68,8 +68,8 @@ public final class LineWays {
   }
 
   /**
-   * The ways from the tap of a plan that lies nearest to all that is watered, by the sum of straight
-   * distances; empty without a tap.
+   * The ways from the tap of a plan that lies nearest to all that is watered, by the sum of
+   * straight distances; empty without a tap.
    */
   public static Optional<LineWays> of(Plan plan, List<Shape> watered) {
     return plan.all(Element.WaterPoint.class).stream()

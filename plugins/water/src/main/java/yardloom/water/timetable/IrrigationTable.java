@@ -22,9 +22,9 @@ import yardloom.water.drip.DripRun;
 import yardloom.water.drip.WettedGround;
 import yardloom.water.line.BedHydraulics;
 import yardloom.water.line.PeakWatering;
-import yardloom.water.zone.PeakNeed;
 import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
+import yardloom.water.zone.PeakNeed;
 
 /** The dripline of each bed and how long it runs when plants are thirstiest. */
 public final class IrrigationTable implements TableMaker {
@@ -38,7 +38,12 @@ public final class IrrigationTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        DripRun.KEY, BedHydraulics.KEY, MonthlyWeather.KEY, YardFacts.SOIL, YardFacts.STANDS, WaterDemand.KEY);
+        DripRun.KEY,
+        BedHydraulics.KEY,
+        MonthlyWeather.KEY,
+        YardFacts.SOIL,
+        YardFacts.STANDS,
+        WaterDemand.KEY);
   }
 
   @Override
@@ -84,7 +89,11 @@ public final class IrrigationTable implements TableMaker {
         Cell.of(solved.flow()),
         Cell.of(solved.rate()),
         Cell.of(solved.variation()),
-        facts.find(YardFacts.SOIL).flatMap(s -> WettedGround.share(run, s)).map(Cell::of).orElse(Cell.BLANK),
+        facts
+            .find(YardFacts.SOIL)
+            .flatMap(s -> WettedGround.share(run, s))
+            .map(Cell::of)
+            .orElse(Cell.BLANK),
         peak.map(p -> Cell.text(Months.name(p.month()))).orElse(Cell.BLANK),
         peak.map(p -> Cell.of(p.weekly())).orElse(Cell.BLANK));
   }

@@ -34,9 +34,7 @@ public record PeakNeed(int month, List<Derived<Volume>> monthly) {
         peak = m;
       }
     }
-    return daily(months, peak) > 0
-        ? Optional.of(new PeakNeed(peak, months))
-        : Optional.empty();
+    return daily(months, peak) > 0 ? Optional.of(new PeakNeed(peak, months)) : Optional.empty();
   }
 
   private static List<Derived<Volume>> together(List<WaterDemand> demands) {

@@ -15,11 +15,7 @@ import yardloom.kernel.unit.Flow;
  * @param limit what the supply gives
  */
 public record Zone(
-    int number,
-    String light,
-    List<ElementId> beds,
-    Derived<Flow> flow,
-    Derived<Flow> limit) {
+    int number, String light, List<ElementId> beds, Derived<Flow> flow, Derived<Flow> limit) {
   /** Beds that are watered together. */
   public static final FactKey<Zone> KEY =
       FactKey.many("water.zones", Zone.class).called("watering zones");

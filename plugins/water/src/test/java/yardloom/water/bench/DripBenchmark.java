@@ -16,8 +16,8 @@ import yardloom.water.pipe.formula.PipeNetwork.Reservoir;
 import yardloom.water.pipe.formula.Water;
 
 /**
- * Times the hydraulic solve, parsing apart, of 100 rows of 100 outlets off one header; {@code benchmark.sh} runs it
- * beside the EPA's engine on the same network.
+ * Times the hydraulic solve, parsing apart, of 100 rows of 100 outlets off one header; {@code
+ * benchmark.sh} runs it beside the EPA's engine on the same network.
  */
 public final class DripBenchmark {
   private static final int ROWS = 100;
@@ -29,8 +29,7 @@ public final class DripBenchmark {
 
   /** The network, 15 m of head at its source, at the engine's gravity. */
   public static PipeNetwork network() {
-    Friction law =
-        new DarcyWeisbach(0.0015e-3, Water.VISCOSITY_M2S, DarcyWeisbach.ENGINE_GRAVITY);
+    Friction law = new DarcyWeisbach(0.0015e-3, Water.VISCOSITY_M2S, DarcyWeisbach.ENGINE_GRAVITY);
     Emitter outlet = new Emitter(2.0 / 3.6e6 / Math.sqrt(10), 0.5);
     List<Joint> joints = new ArrayList<>();
     List<Pipe> pipes = new ArrayList<>();

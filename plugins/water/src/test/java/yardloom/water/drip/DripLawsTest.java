@@ -121,7 +121,8 @@ class DripLawsTest {
     // Half of the beds reach over the lot line.
     Shape lot = beyondTheLot ? box(-20, -20, 40, 20.1) : box(-20, -20, 40, 40);
     LotWords.lot(new PlanScope(draft, HERE), lot.corners(), null);
-    DripWords.drip(bed(draft, "b", bed), Flow.litresPerHour(2), m(0.3), m(rowM), null, null, null, null);
+    DripWords.drip(
+        bed(draft, "b", bed), Flow.litresPerHour(2), m(0.3), m(rowM), null, null, null, null);
     Results results = FactGraph.of(List.of(new DripCalculator())).run(draft.freeze());
     Shape allowed = bed.and(lot).grown(Length.millimetres(2));
     for (DripRun run : results.all(DripRun.KEY)) {
@@ -168,7 +169,8 @@ class DripLawsTest {
     drip(bed(draft, "ring", ring), 0.3, 0.4);
     tree("inside", 5, 4, 0.02);
     tree("beside", 20, 4, 0.02);
-    DripWords.drip(tree("own", 5.5, 3, 0.04), Flow.litresPerHour(3), m(0.3), m(0.6), null, null, null, null);
+    DripWords.drip(
+        tree("own", 5.5, 3, 0.04), Flow.litresPerHour(3), m(0.3), m(0.6), null, null, null, null);
     List<DripRun> runs = runs();
     assertEquals(
         List.of(new ElementId(ElementKind.TREE, "own"), new ElementId(ElementKind.BED, "ring")),

@@ -19,7 +19,9 @@ import yardloom.kernel.unit.Area;
 import yardloom.work.labour.TaskLoad;
 import yardloom.work.phase.PhaseTime;
 
-/** The figures that say at one look how large the work is; each stands in a table of its own too. */
+/**
+ * The figures that say at one look how large the work is; each stands in a table of its own too.
+ */
 final class KeyFigures {
   private final Plan plan;
   private final Facts facts;

@@ -53,9 +53,7 @@ public final class CrewBooklet implements SheetMaker {
       return List.of();
     }
     List<Panel> panels = new ArrayList<>();
-    panels.add(
-        Panel.SitePlan.yardWith(
-            offers.layers(SheetPage.WAYS, SheetPage.CREW)));
+    panels.add(Panel.SitePlan.yardWith(offers.layers(SheetPage.WAYS, SheetPage.CREW)));
     panels.add(new Panel.Notes("Every day", everyDay(plan, phases)));
     for (int i = 0; i < phases.size(); i++) {
       panels.add(
@@ -69,8 +67,7 @@ public final class CrewBooklet implements SheetMaker {
     panels.add(
         new Panel.Notes(
             "Done", List.of("Date ____________  Hours ________  By ____________________")));
-    return List.of(
-        new SheetPlan(NUMBER, "crew", "Crew booklet", SheetPlan.Format.BOOKLET, panels));
+    return List.of(new SheetPlan(NUMBER, "crew", "Crew booklet", SheetPlan.Format.BOOKLET, panels));
   }
 
   private static void add(List<Panel> panels, Table table) {

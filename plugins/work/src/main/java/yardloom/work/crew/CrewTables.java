@@ -81,8 +81,7 @@ final class CrewTables {
             .column(Column.text("by", "Order by"))
             .column(Column.text("there", "There"));
     for (PhaseTime time : phases) {
-      List<BillLine> lines =
-          BillSums.byItem(PhaseOrders.neededIn(time, facts.all(YardFacts.BILL)));
+      List<BillLine> lines = BillSums.byItem(PhaseOrders.neededIn(time, facts.all(YardFacts.BILL)));
       if (!lines.isEmpty()) {
         table.heading(time.phase().title());
       }

@@ -92,7 +92,7 @@ final class DrawCommand implements Callable<Integer> {
     for (int i = 0; i < outcomes.size(); i++) {
       Outcome outcome = outcomes.get(i);
       Path folder = base.resolve(out).resolve(outcome.plan().info().id());
-      PlanWriter writer = 
+      PlanWriter writer =
           new PlanWriter(
               outcome,
               Papers.of(sheet, outcome.plan()),

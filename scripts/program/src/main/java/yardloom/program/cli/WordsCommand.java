@@ -32,7 +32,11 @@ import yardloom.kernel.vocab.Word;
 final class WordsCommand implements Callable<Integer> {
   private final Console console;
 
-  @Parameters(index = "0", arity = "0..1", paramLabel = "WORD", description = "The word to explain, or a catalogue.")
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "WORD",
+      description = "The word to explain, or a catalogue.")
   private Optional<String> word;
 
   @Parameters(

@@ -37,8 +37,8 @@ import yardloom.sheet.paper.Paper;
 /**
  * The sheets of a plan: those that plugins offer, or those of them that are asked for. What a table
  * is worth on paper its maker says: some always stand on a sheet, others fill the room that is
- * left, the rest is read in the report. Cautions and marks of findings stand once, on
- * the first plan that is built from.
+ * left, the rest is read in the report. Cautions and marks of findings stand once, on the first
+ * plan that is built from.
  */
 public final class SheetSet {
   private static final SheetPlan SITE =
@@ -191,8 +191,7 @@ public final class SheetSet {
       layers.put(FindingMarks.LAYER, findings);
       legend.addAll(FindingMarks.legend(outcome.findings()));
     }
-    Paper on =
-        sheet.format().isPocket() ? Paper.page(outcome.plan().info().units()) : paper;
+    Paper on = sheet.format().isPocket() ? Paper.page(outcome.plan().info().units()) : paper;
     return SheetRequest.of(sheet, on, outcome.plan().info())
         .withDrawing(layers, List.copyOf(legend))
         .withSite(

@@ -1,6 +1,5 @@
 package yardloom.soil.compost.formula;
 
-import java.util.List;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;

@@ -76,8 +76,7 @@ public final class HeaderLayout {
     }
     // A stable sort: rows that start equally far stay in the order of the bed.
     left.sort(
-        Comparator.comparingLong(
-            row -> Math.round(row.start().distance(feed).metres() / SAME_M)));
+        Comparator.comparingLong(row -> Math.round(row.start().distance(feed).metres() / SAME_M)));
   }
 
   private void joinNext() {

@@ -33,7 +33,9 @@ final class SparseSystem {
 
   private final int[] order;
 
-  /** For each unknown, those of its neighbours that are eliminated later, and the entries' places. */
+  /**
+   * For each unknown, those of its neighbours that are eliminated later, and the entries' places.
+   */
   private final int[][] later;
 
   private final int[][] places;

@@ -7,8 +7,8 @@ import yardloom.kernel.plan.NaturalOrder;
 
 /**
  * Puts beds together that can be watered at once: their flows stay within the limit, and none runs
- * less than seven tenths of the time of the thirstiest, so that none is much overwatered; and all have
- * the same class of light, since shade dries later than sun.
+ * less than seven tenths of the time of the thirstiest, so that none is much overwatered; and all
+ * have the same class of light, since shade dries later than sun.
  *
  * <p>First fit in order of falling run time, then falling flow, then name; the same beds give the
  * same zones in whatever order they come. A bed whose own flow is above the limit is a zone of its

@@ -10,7 +10,6 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
-import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Pressure;
@@ -138,8 +137,8 @@ class FrictionTest {
   }
 
   /**
-   * HF-23, HF-24: printed outputs of the R package hydraulics, read: 4 ft³/s in 20 in over 10,560 ft
-   * loses 5.72 ft, 1 ft³/s over 3,884 ft 0.160 ft. It solves Colebrook; within 3 percent.
+   * HF-23, HF-24: printed outputs of the R package hydraulics, read: 4 ft³/s in 20 in over 10,560
+   * ft loses 5.72 ft, 1 ft³/s over 3,884 ft 0.160 ft. It solves Colebrook; within 3 percent.
    */
   @Test
   void longPipes_ofTheHydraulicsPackage() {

@@ -79,6 +79,7 @@ class NetworkLawsTest {
 
   private static Pipe pipe(String from, String to, int id, Random random) {
     double boreM = 0.012 + 0.015 * random.nextDouble();
-    return new Pipe("p" + id, from, to, 0.1 + 9 * random.nextDouble(), boreM, LAW, random.nextInt(4));
+    return new Pipe(
+        "p" + id, from, to, 0.1 + 9 * random.nextDouble(), boreM, LAW, random.nextInt(4));
   }
 }

@@ -39,8 +39,7 @@ class NetworkTest {
         switch (quantity) {
           case "inflow" -> s.flowM3s(input.supply);
           case "pressure" -> s.pressureM(of);
-          case "least pressure" ->
-              s.leastPressureM();
+          case "least pressure" -> s.leastPressureM();
           case "outlet" -> s.outletM3s(of);
           case "pipe" -> s.flowM3s(of);
           case "loss to" -> input.sourceHeadM - s.headM(of);
@@ -95,16 +94,12 @@ class NetworkTest {
     double speed = PipeSpeed.metresPerSecond(2e-4, 0.015);
     assertEquals(
         // 0.9 and 1.8 of v² / 2 g (EPANET 2.2 manual, Table 3.3)
-        2.7 * speed * speed / (2 * 9.80665),
-        bare - fitted,
-        1e-9);
+        2.7 * speed * speed / (2 * 9.80665), bare - fitted, 1e-9);
   }
 
   private static double pressure(Joint tap, Reservoir source, double k) {
     Pipe pipe = new Pipe("p", "source", "tap", 20, 0.015, new HazenWilliams(140), k);
-    return new PipeNetwork(List.of(tap), List.of(source), List.of(pipe))
-        .solve()
-        .pressureM("tap");
+    return new PipeNetwork(List.of(tap), List.of(source), List.of(pipe)).solve().pressureM("tap");
   }
 
   /**

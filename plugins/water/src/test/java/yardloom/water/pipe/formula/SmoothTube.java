@@ -19,8 +19,7 @@ public record SmoothTube(double viscosityM2s) implements Friction {
     }
     double speed = PipeSpeed.metresPerSecond(flowM3s, diameterM);
     double reynolds = speed * diameterM / viscosityM2s;
-    double factor =
-        reynolds <= 2000 ? 64 / reynolds : 0.3164 * StrictMath.pow(reynolds, -0.25);
+    double factor = reynolds <= 2000 ? 64 / reynolds : 0.3164 * StrictMath.pow(reynolds, -0.25);
     return factor * speed * speed / (2 * DarcyWeisbach.GRAVITY * diameterM);
   }
 }
