@@ -47,6 +47,11 @@ public final class Type {
     return new Type(metrics, PAGE_BODY);
   }
 
+  /** Whether it sets pages held in the hand. */
+  public boolean isOfPages() {
+    return bodyMm < BODY;
+  }
+
   /** The capital height of running text. */
   public double body() {
     return bodyMm;
