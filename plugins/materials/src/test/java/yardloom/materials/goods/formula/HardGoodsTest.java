@@ -81,8 +81,7 @@ class HardGoodsTest {
   @Test
   void cutting_publishedModel_reachesItsOptimum() {
     // L06: GAMS model library, cutstock: 453 (bound 452.25).
-    CutList list =
-        CuttingStock.solve(List.of(100L), 0, demands(1, 45, 97, 36, 610, 31, 395, 14, 211));
+    CutList list = CuttingStock.solve(List.of(100L), 0, demands(1, 45, 97, 36, 610, 31, 395, 14, 211));
     assertEquals(453, list.boards());
     assertEquals(452.25, list.bound(), 1e-6);
     assertTrue(list.proven());
@@ -111,8 +110,7 @@ class HardGoodsTest {
   @Test
   void cutting_pieceLongerThanStock_isRefused() {
     assertThrows(
-        PlanException.class,
-        () -> CuttingStock.solve(List.of(96 * INCH), EIGHTH, demands(INCH, 97, 1)));
+        PlanException.class, () -> CuttingStock.solve(List.of(96 * INCH), EIGHTH, demands(INCH, 97, 1)));
     assertEquals(0, CuttingStock.solve(List.of(96 * INCH), EIGHTH, List.of()).boards());
     assertEquals(1, CuttingStock.solve(List.of(96 * INCH), EIGHTH, demands(INCH, 96, 1)).boards());
   }
@@ -145,8 +143,7 @@ class HardGoodsTest {
     assertTrue(cut.lengthNm() >= cut.bound() * cut.measureNm() - 1);
     requireValid(cut, list, 144 * INCH, kerf * EIGHTH);
     // One more length on offer never makes the list dearer.
-    assertTrue(
-        cut.lengthNm() <= CuttingStock.solve(List.of(144 * INCH), kerf * EIGHTH, list).lengthNm());
+    assertTrue(cut.lengthNm() <= CuttingStock.solve(List.of(144 * INCH), kerf * EIGHTH, list).lengthNm());
   }
 
   @Test

@@ -3,6 +3,7 @@ package yardloom.soil.amendment.formula;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Mass;
 
 /**

@@ -54,7 +54,8 @@ public final class PhAmendment {
    *
    * @param later zero unless the total is to be split
    */
-  public record Doses(Mass first, Mass later) {}
+  public record Doses(Mass first, Mass later) {
+  }
 
   public static Doses sulfur(double phNow, double phWanted, Ground ground, Area area) {
     if (!(phWanted <= phNow && phNow <= 10 && phWanted >= 3.5)) {

@@ -1,5 +1,6 @@
 package yardloom.soil.compost.formula;
 
+import java.util.List;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
