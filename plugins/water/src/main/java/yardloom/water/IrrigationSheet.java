@@ -24,16 +24,15 @@ import yardloom.water.line.HydraulicsTable;
 import yardloom.water.line.LineTable;
 import yardloom.water.line.PartsTable;
 import yardloom.water.line.ZoneLine;
-import yardloom.water.lawn.LawnTable;
+import yardloom.water.line.ZoneTable;
 import yardloom.water.need.EstablishmentTable;
 import yardloom.water.overflow.OverflowTable;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.tank.TankTable;
-import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.timetable.AsBuiltTable;
+import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.timetable.TimetableTable;
 import yardloom.water.timetable.ZoneTimes;
-import yardloom.water.line.ZoneTable;
 
 /** The irrigation plan: rows of dripline, zones and taps, without plants; what to buy and run. */
 public final class IrrigationSheet implements SheetMaker {

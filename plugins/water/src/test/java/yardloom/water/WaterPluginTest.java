@@ -53,6 +53,7 @@ import yardloom.kernel.unit.Pressure;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.catchtest.CatchWords;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
 import yardloom.water.head.HeadWords;
@@ -242,16 +243,52 @@ class WaterPluginTest extends PluginContract {
         null,
         null,
         null);
-    assertEquals(11, irrigation(outcome()).columns().size(), "no column without a soil");
+    assertEquals(12, irrigation(outcome()).columns().size(), "no column without a soil");
     Outcome outcome =
         outcome(new Giver(Set.of(YardFacts.STANDS, YardFacts.SOIL), WaterPluginTest::grassOnLoam));
     Table table = irrigation(outcome);
-    assertEquals("Jun", table.rows().get(0).get(9).value().get());
+    // Loam is wetted 3 ft wide, outlets stand a foot apart both ways: 32 × 1 × 1 of 32 sq ft.
+    assertEquals(1, (double) table.rows().get(0).get(9).value().get(), 1e-9);
+    assertEquals("Jun", table.rows().get(0).get(10).value().get());
     double useMm =
         outcome.results().get(MonthlyWeather.KEY).referenceEt().get(5).value().millimetres() / 30;
     double days = 0.125 * 500 * (0.4 + 0.04 * (5 - useMm)) / useMm;
-    assertEquals(days, ((TimeSpan) table.rows().get(0).get(11).value().get()).days(), 1e-9);
+    assertEquals(days, ((TimeSpan) table.rows().get(0).get(12).value().get()).days(), 1e-9);
     assertTrue(days > 3 && days < 8, "a few days: " + days);
+  }
+
+  /**
+   * Outlets every 4 ft in rows 5 ft apart in loam, each wetting 3 by 3 ft: 10 ft hold 2 rows, 24 ft
+   * 6 outlets in each: 12 × 9 of 240 sq ft, 45 percent.
+   */
+  @Test
+  void wettedGround_ofWideSpacing_isWorkedByHand() {
+    DripWords.drip(
+        bed("wide", 10, 24), Flow.gallonsPerHour(1), Length.feet(4), Length.feet(5), null, null, null, null);
+    Table table =
+        irrigation(outcome(new Giver(Set.of(YardFacts.STANDS, YardFacts.SOIL), WaterPluginTest::grassOnLoam)));
+    assertEquals(0.45, (double) table.rows().get(0).get(9).value().get(), 1e-9);
+  }
+
+  /**
+   * Reference row D-09 (procedure of UC Davis): mean 58.958, lowest six 52.667: 89.33 percent, lower
+   * half 94.28, Christiansen 94.12, variation 7.72. Run times × 1 / 0.8933 = 1.119; lawn × 1 / (0.4 +
+   * 0.6 × 0.8933) = 1.068; mean over least 58.958 / 48 = 1.228.
+   */
+  @Test
+  void caughtWater_givesTheReferenceFigures() {
+    CatchWords.catchTest(
+        new PlanScope(draft, HERE),
+        "zone 1",
+        List.of(
+            60, 62, 58, 55, 64, 61, 59, 57, 63, 65, 52, 54, 60, 61, 50, 66, 58, 62, 57, 59, 63, 48, 61,
+            60));
+    List<Cell> row = table(outcome(), "catch-test").rows().get(0);
+    double[] expected = {24, 58.958, 0.8933, 0.9428, 0.9412, 0.0772, 1.228, 1.119, 1.068};
+    for (int i = 0; i < expected.length; i++) {
+      double found = ((Number) row.get(i + 1).value().orElseThrow()).doubleValue();
+      assertEquals(expected[i], found, 0.0006, "column " + (i + 1));
+    }
   }
 
   private static Table irrigation(Outcome outcome) {

@@ -81,7 +81,9 @@ public final class CatchTable implements TableMaker {
         Cell.number(even.lowHalf()),
         Cell.number(even.christiansen()),
         Cell.number(even.variation()),
-        least > 0 ? Cell.number(WateringPlan.schedulingCoefficient(even.mean(), least)) : Cell.BLANK,
+        least > 0
+            ? Cell.number(WateringPlan.schedulingCoefficient(even.mean(), least))
+            : Cell.BLANK,
         even.lowQuarter() > 0
             ? Cell.of(
                 Derived.by("1 / distribution uniformity", DAVIS)

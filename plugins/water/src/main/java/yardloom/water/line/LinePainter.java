@@ -90,8 +90,7 @@ public final class LinePainter implements Painter {
     double east = at.x().minus(before.x()).metres();
     double north = at.y().minus(before.y()).metres();
     Angle turn = Angle.radians(StrictMath.atan2(east, north));
-    return new Mark.Symbol(
-        at, Mark.SymbolForm.ARROW, Length.ZERO, turn, FLOW, "flow in the pipe");
+    return new Mark.Symbol(at, Mark.SymbolForm.ARROW, Length.ZERO, turn, FLOW, "flow in the pipe");
   }
 
   private static void valves(Point tap, Facts facts, List<Mark> marks) {
@@ -136,8 +135,7 @@ public final class LinePainter implements Painter {
               if (t.paved().value().metres() > 0) {
                 entries.add(LegendEntry.line("Sleeve under paving", SLEEVE));
               }
-              entries.add(
-                  LegendEntry.symbol("Head assembly", Mark.SymbolForm.SQUARE, VALVE));
+              entries.add(LegendEntry.symbol("Head assembly", Mark.SymbolForm.SQUARE, VALVE));
               entries.add(LegendEntry.symbol("Flow in the pipe", Mark.SymbolForm.ARROW, FLOW));
             });
     return entries;

@@ -14,10 +14,12 @@ import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleWeightedGraph;
 import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Length;
 
 /**
  * The ways that pipe may take from the tap, as a graph of the corners of paths, beds, paving and
@@ -36,6 +38,8 @@ public final class LineWays {
   private static final int NEAREST = 60;
 
   private static final int TAP = 0;
+
+  private static final Length FIRST_STEP = Length.metres(0.4);
 
   private final Element.WaterPoint tap;
   private final LineGround ground;
@@ -64,8 +68,8 @@ public final class LineWays {
   }
 
   /**
-   * The ways from the tap of a plan that lies nearest to all that is watered, by the sum of straight
-   * distances; empty without a tap.
+   * The ways from the tap of a plan that lies nearest to all that is watered, by the sum of
+   * straight distances; empty without a tap.
    */
   public static Optional<LineWays> of(Plan plan, List<Shape> watered) {
     return plan.all(Element.WaterPoint.class).stream()
@@ -93,13 +97,14 @@ public final class LineWays {
     }
   }
 
-  /** A tap stands at a wall: its first way may leave from within the wall's margin. */
+  /** A tap stands at a wall: the first step from it may lie within the wall's margin. */
   private boolean isOpen(int i, int j) {
+    Line line = points.get(Math.min(i, j)).to(points.get(Math.max(i, j)));
     if (i != TAP && j != TAP) {
-      return ground.isAllowed(points.get(i).to(points.get(j)));
+      return ground.isAllowed(line);
     }
-    return points.get(i).distance(points.get(j)).metres() < 1.0
-        || ground.isAllowed(points.get(i).to(points.get(j)));
+    return line.length().compareTo(FIRST_STEP) <= 0
+        || ground.isAllowed(line.part(FIRST_STEP, line.length()));
   }
 
   private void join(int i, int j) {

@@ -89,7 +89,11 @@ public final class IrrigationTable implements TableMaker {
         Cell.of(solved.flow()),
         Cell.of(solved.rate()),
         Cell.of(solved.variation()),
-        facts.find(YardFacts.SOIL).flatMap(s -> WettedGround.share(run, s)).map(Cell::of).orElse(Cell.BLANK),
+        facts
+            .find(YardFacts.SOIL)
+            .flatMap(s -> WettedGround.share(run, s))
+            .map(Cell::of)
+            .orElse(Cell.BLANK),
         peak.map(p -> Cell.text(Months.name(p.month()))).orElse(Cell.BLANK),
         peak.map(p -> Cell.of(p.weekly())).orElse(Cell.BLANK));
   }

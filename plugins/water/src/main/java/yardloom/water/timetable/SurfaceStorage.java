@@ -28,7 +28,9 @@ final class SurfaceStorage {
             .findFirst()
             .orElse(ROWS.get(ROWS.size() - 1));
     String column =
-        slope <= 0.03 ? "to_3_in" : slope <= 0.06 ? "to_6_in" : slope <= 0.12 ? "to_12_in" : "above_in";
+        slope <= 0.03
+            ? "to_3_in"
+            : slope <= 0.06 ? "to_6_in" : slope <= 0.12 ? "to_12_in" : "above_in";
     Source source = SOURCES.cited(row, "source");
     return Derived.by("typical storage on the surface for texture and slope", source)
         .gives(Length.inches(row.number(column)));

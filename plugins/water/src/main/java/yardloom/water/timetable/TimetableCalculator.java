@@ -143,8 +143,7 @@ public final class TimetableCalculator implements Calculator {
             .map(i -> CycleSoak.longestTurn(storage(plan, in, runs), rate, i).minutes())
             .orElse(Double.POSITIVE_INFINITY);
     TimerProgram program =
-        TimerProgram.of(
-            need.get().value().minutes(), Months.days(m), apart(runs, in, m), longest);
+        TimerProgram.of(need.get().value().minutes(), Months.days(m), apart(runs, in, m), longest);
     TimeSpan soak =
         intake
             .filter(i -> program.turns() > 1)

@@ -66,14 +66,7 @@ class LineYardTest {
             draft.add(id, HERE, c -> new Element.Bed(c, shape, Element.BedUse.PERENNIAL)),
             HERE);
     DripWords.drip(
-        bed,
-        Flow.litresPerHour(lph),
-        m(spacingM),
-        m(0.4),
-        null,
-        Water.pressure(m(10)),
-        null,
-        null);
+        bed, Flow.litresPerHour(lph), m(spacingM), m(0.4), null, Water.pressure(m(10)), null, null);
   }
 
   private static void tap(Draft draft, double x, double y) {
@@ -129,6 +122,15 @@ class LineYardTest {
     assertTrue(lower < 2 && lower > 1.95, "" + lower);
   }
 
+  /** HF-30: 0.600, 0.820 and 1.049 in reach 5 ft/s at 4.40, 8.23 and 13.46 gpm (arithmetic). */
+  @Test
+  void sizes_carryWhatTheLimitOfSpeedAllows() {
+    List<PipeSize> sizes = PipeSize.all(UnitSystem.US);
+    assertEquals(4.40, sizes.get(0).most().value().gallonsPerMinute(), 0.01);
+    assertEquals(8.23, sizes.get(1).most().value().gallonsPerMinute(), 0.01);
+    assertEquals(13.46, sizes.get(2).most().value().gallonsPerMinute(), 0.01);
+  }
+
   private static double inletM(Plan plan) {
     return Water.head(run(plan).all(BedHydraulics.KEY).get(0).inlet().value()).metres();
   }
@@ -154,11 +156,9 @@ class LineYardTest {
     tap(draft, 0, 0);
     bed(draft, "a", box(1, 1, 20, 8), 4, 0.20);
     HeadWords.supply(new PlanScope(draft, HERE), null, Pressure.kilopascals(60), null);
-    HeadWords.bucketTest(
-        new PlanScope(draft, HERE), yardloom.kernel.unit.Volume.litres(10), 40);
+    HeadWords.bucketTest(new PlanScope(draft, HERE), yardloom.kernel.unit.Volume.litres(10), 40);
     List<Finding> found = findings(draft.freeze());
-    assertTrue(
-        found.stream().anyMatch(f -> f.text().contains("of the rated")), found.toString());
+    assertTrue(found.stream().anyMatch(f -> f.text().contains("of the rated")), found.toString());
   }
 
   /**
@@ -178,8 +178,7 @@ class LineYardTest {
     List<LineTree.Run> runs = runs(results);
     assertEquals(3, runs.size());
     ZoneNetwork network =
-        new ZoneNetwork(
-            plan, results.all(DripRun.KEY), runs, Optional.of(Point.metres(0, 0)));
+        new ZoneNetwork(plan, results.all(DripRun.KEY), runs, Optional.of(Point.metres(0, 0)));
     double best = Double.POSITIVE_INFINITY;
     for (int k = 0; k < 64; k++) {
       List<PipeSize> of = List.of(sizes.get(k % 4), sizes.get(k / 4 % 4), sizes.get(k / 16));
@@ -200,8 +199,7 @@ class LineYardTest {
           .forEach(
               (name, row) ->
                   feeds.add(
-                      new LineWays.Feed(
-                          name, run.ground(), run.joined().get(row).line().start())));
+                      new LineWays.Feed(name, run.ground(), run.joined().get(row).line().start())));
     }
     LineTree tree = results.get(LineWays.KEY).tree(feeds);
     return tree.runs(feeds.stream().map(LineWays.Feed::name).toList());

@@ -5,8 +5,8 @@ import yardloom.kernel.unit.TimeSpan;
 
 /**
  * Watering in turns where outlets give more than the soil takes: a turn lasts until as much water
- * stands on the ground as may, storage / (rate − intake); the next starts when it has gone, storage /
- * intake later.
+ * stands on the ground as may, storage / (rate − intake); the next starts when it has gone, storage
+ * / intake later.
  *
  * <p>References: common arithmetic of cycle and soak; a public worked example with 0.26 in of
  * storage, 1.5 in/h and 0.2 in/h gives turns of 12 minutes and 78 minutes until all has soaked in

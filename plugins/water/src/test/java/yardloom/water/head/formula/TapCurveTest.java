@@ -18,7 +18,8 @@ class TapCurveTest {
   }
 
   /**
-   * EPANET 2.2 manual: minor losses go by the square of flow: 3 psi at 5 gpm are 0.75 at half of it.
+   * EPANET 2.2 manual: minor losses go by the square of flow: 3 psi at 5 gpm are 0.75 at half of
+   * it.
    */
   @Test
   void lossOfAPart_goesByTheSquare() {

@@ -94,9 +94,7 @@ class NetworkTest {
     double speed = PipeSpeed.metresPerSecond(2e-4, 0.015);
     assertEquals(
         // 0.9 and 1.8 of v² / 2 g (EPANET 2.2 manual, Table 3.3)
-        2.7 * speed * speed / (2 * 9.80665),
-        bare - fitted,
-        1e-9);
+        2.7 * speed * speed / (2 * 9.80665), bare - fitted, 1e-9);
   }
 
   private static double pressure(Joint tap, Reservoir source, double k) {

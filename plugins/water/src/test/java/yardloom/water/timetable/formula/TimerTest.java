@@ -14,8 +14,8 @@ import yardloom.kernel.unit.TimeSpan;
 
 class TimerTest {
   /**
-   * A public worked example, read: 0.26 in may stand on level clay loam, which takes 0.2 in an hour;
-   * at 1.5 in an hour turns of 12 minutes, and 78 minutes until 0.26 in have soaked in.
+   * A public worked example, read: 0.26 in may stand on level clay loam, which takes 0.2 in an
+   * hour; at 1.5 in an hour turns of 12 minutes, and 78 minutes until 0.26 in have soaked in.
    */
   @Test
   void cycleAndSoak_ofThePublicExample() {
@@ -30,8 +30,7 @@ class TimerTest {
   @Test
   void soilThatKeepsUp_needsNoTurns() {
     Length slow = Length.inches(0.3);
-    assertEquals(
-        0, CycleSoak.soak(TimeSpan.minutes(20), slow, Length.inches(0.4)).minutes(), 0);
+    assertEquals(0, CycleSoak.soak(TimeSpan.minutes(20), slow, Length.inches(0.4)).minutes(), 0);
     assertThrows(
         IllegalArgumentException.class,
         () -> CycleSoak.longestTurn(Length.inches(0.2), slow, Length.inches(0.4)));
@@ -44,7 +43,9 @@ class TimerTest {
     assertEquals(414, TimerProgram.of(420, 30, 5, 25).monthMinutes(30), 1e-9);
   }
 
-  /** 12 minutes in a month of 31 days: 12 × 3 / 31 = 1.2 minutes are too short; every 26th day 10. */
+  /**
+   * 12 minutes in a month of 31 days: 12 × 3 / 31 = 1.2 minutes are too short; every 26th day 10.
+   */
   @Test
   void littleNeed_isWateredLessOften() {
     assertEquals(new TimerProgram(26, 1, 10), TimerProgram.of(12, 31, 3, 1000));
