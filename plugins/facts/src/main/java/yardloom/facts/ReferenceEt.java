@@ -11,8 +11,7 @@ import yardloom.kernel.unit.Length;
  * @param tall the same for tall alfalfa; empty where the method gives short grass only
  * @param method how it was found, for notes
  */
-public record ReferenceEt(
-    List<Derived<Length>> months, List<Derived<Length>> tall, String method) {
+public record ReferenceEt(List<Derived<Length>> months, List<Derived<Length>> tall, String method) {
   public ReferenceEt {
     months = List.copyOf(months);
     tall = List.copyOf(tall);

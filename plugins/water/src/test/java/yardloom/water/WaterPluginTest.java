@@ -97,7 +97,8 @@ class WaterPluginTest extends PluginContract {
               Source.commonPractice("Kc 1"),
               Optional.empty(),
               Optional.of(
-                  new Stand.Roots(Length.metres(0.5), 0.4, Source.commonPractice("half a metre"), false)),
+                  new Stand.Roots(
+                      Length.metres(0.5), 0.4, Source.commonPractice("half a metre"), false)),
               false));
     }
   }
@@ -146,7 +147,15 @@ class WaterPluginTest extends PluginContract {
    */
   @Test
   void drip_atAFoot_inFourByEightBed_hasFourRowsOfEightOutlets() {
-    DripWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12), null, null, null, null);
+    DripWords.drip(
+        bed("a", 4, 8),
+        Flow.gallonsPerHour(0.9),
+        Length.inches(12),
+        Length.inches(12),
+        null,
+        null,
+        null,
+        null);
     Outcome outcome = outcome();
     DripRun run = outcome.results().all(DripRun.KEY).get(0);
     assertEquals(4, run.rows().size());
@@ -224,7 +233,15 @@ class WaterPluginTest extends PluginContract {
   @Test
   void daysApart_areWhatRootsHoldOverTheUseOfADay() {
     urbana();
-    DripWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), Length.inches(12), null, null, null, null);
+    DripWords.drip(
+        bed("a", 4, 8),
+        Flow.gallonsPerHour(0.9),
+        Length.inches(12),
+        Length.inches(12),
+        null,
+        null,
+        null,
+        null);
     assertEquals(11, irrigation(outcome()).columns().size(), "no column without a soil");
     Outcome outcome =
         outcome(new Giver(Set.of(YardFacts.STANDS, YardFacts.SOIL), WaterPluginTest::grassOnLoam));
@@ -317,13 +334,31 @@ class WaterPluginTest extends PluginContract {
     PlanException flow =
         assertThrows(
             PlanException.class,
-            () -> DripWords.drip(bed, Flow.gallonsPerMinute(9), Length.inches(12), null, null, null, null, null));
+            () ->
+                DripWords.drip(
+                    bed,
+                    Flow.gallonsPerMinute(9),
+                    Length.inches(12),
+                    null,
+                    null,
+                    null,
+                    null,
+                    null));
     assertEquals(ProblemCode.OUT_OF_RANGE, flow.problems().get(0).code());
     DripWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null, null, null, null, null);
     PlanException twice =
         assertThrows(
             PlanException.class,
-            () -> DripWords.drip(bed, Flow.gallonsPerHour(0.9), Length.inches(12), null, null, null, null, null));
+            () ->
+                DripWords.drip(
+                    bed,
+                    Flow.gallonsPerHour(0.9),
+                    Length.inches(12),
+                    null,
+                    null,
+                    null,
+                    null,
+                    null));
     assertEquals(ProblemCode.DUPLICATE, twice.problems().get(0).code());
   }
 
@@ -336,7 +371,15 @@ class WaterPluginTest extends PluginContract {
     urbana();
     HeadWords.supply(new PlanScope(draft, HERE), Flow.gallonsPerMinute(1.1), null, null);
     for (String name : List.of("a", "b", "c")) {
-      DripWords.drip(bed(name, 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null, null, null, null, null);
+      DripWords.drip(
+          bed(name, 4, 8),
+          Flow.gallonsPerHour(0.9),
+          Length.inches(12),
+          null,
+          null,
+          null,
+          null,
+          null);
     }
     Outcome outcome = outcome();
     List<Zone> zones = outcome.results().all(Zone.KEY);
@@ -355,7 +398,15 @@ class WaterPluginTest extends PluginContract {
   @Test
   void bedAboveTheSupply_andLongRow_areFlagged() {
     HeadWords.supply(new PlanScope(draft, HERE), Flow.gallonsPerMinute(1), null, null);
-    DripWords.drip(bed("long", 2, 500), Flow.gallonsPerHour(0.9), Length.inches(12), null, null, null, null, null);
+    DripWords.drip(
+        bed("long", 2, 500),
+        Flow.gallonsPerHour(0.9),
+        Length.inches(12),
+        null,
+        null,
+        null,
+        null,
+        null);
     List<String> texts =
         outcome().findings().stream()
             .filter(f -> f.rule().equals("water.irrigation"))
@@ -374,7 +425,15 @@ class WaterPluginTest extends PluginContract {
   @Test
   void longRow_givesWhatTheEngineSays_notTheRatedFlow() {
     HeadWords.headAssembly(new PlanScope(draft, HERE), Pressure.psi(20), null, null);
-    DripWords.drip(bed("long", 1, 300), Flow.gallonsPerHour(0.9), Length.inches(12), null, null, null, null, null);
+    DripWords.drip(
+        bed("long", 1, 300),
+        Flow.gallonsPerHour(0.9),
+        Length.inches(12),
+        null,
+        null,
+        null,
+        null,
+        null);
 
     List<Cell> row = table(outcome(), "drip-hydraulics").rows().get(0);
 
@@ -397,12 +456,35 @@ class WaterPluginTest extends PluginContract {
   /** What the table says a row may be is not flagged; two outlets more are. */
   @Test
   void rowOfTheLengthThatItMayBe_isTheLongestThatIsNotFlagged() {
-    DripWords.drip(bed("probe", 1, 9), Flow.gallonsPerHour(0.6), Length.inches(18), null, null, null, null, null);
+    DripWords.drip(
+        bed("probe", 1, 9),
+        Flow.gallonsPerHour(0.6),
+        Length.inches(18),
+        null,
+        null,
+        null,
+        null,
+        null);
     double mayBeFt = length(table(outcome(), "drip-hydraulics").rows().get(0).get(11)).feet();
 
-    DripWords.drip(bed("just", 1.5, mayBeFt), Flow.gallonsPerHour(0.6), Length.inches(18), null, null, null, null, null);
     DripWords.drip(
-        bed("over", 1.5, mayBeFt + 3), Flow.gallonsPerHour(0.6), Length.inches(18), null, null, null, null, null);
+        bed("just", 1.5, mayBeFt),
+        Flow.gallonsPerHour(0.6),
+        Length.inches(18),
+        null,
+        null,
+        null,
+        null,
+        null);
+    DripWords.drip(
+        bed("over", 1.5, mayBeFt + 3),
+        Flow.gallonsPerHour(0.6),
+        Length.inches(18),
+        null,
+        null,
+        null,
+        null,
+        null);
 
     List<Finding> uneven =
         outcome().findings().stream()
@@ -416,8 +498,24 @@ class WaterPluginTest extends PluginContract {
   /** Twice the rows at twice the width: the header is longer, so each bed half gives no more. */
   @Test
   void widerBed_givesLessThanTwiceTheFlow_andLessPressureAtItsEnd() {
-    DripWords.drip(bed("narrow", 8, 60), Flow.gallonsPerHour(0.9), Length.inches(12), null, null, null, null, null);
-    DripWords.drip(bed("wide", 16, 60), Flow.gallonsPerHour(0.9), Length.inches(12), null, null, null, null, null);
+    DripWords.drip(
+        bed("narrow", 8, 60),
+        Flow.gallonsPerHour(0.9),
+        Length.inches(12),
+        null,
+        null,
+        null,
+        null,
+        null);
+    DripWords.drip(
+        bed("wide", 16, 60),
+        Flow.gallonsPerHour(0.9),
+        Length.inches(12),
+        null,
+        null,
+        null,
+        null,
+        null);
 
     Outcome outcome = outcome();
     List<DripRun> runs = outcome.results().all(DripRun.KEY);
@@ -600,12 +698,13 @@ class WaterPluginTest extends PluginContract {
   }
 
   /**
-   * 0.9 gph at 20 psi, a foot both ways, puts 1.44 in on the ground in an hour, 1.44 × √(25 / 20) = 1.61
-   * in at 25 psi; clay takes a tenth.
+   * 0.9 gph at 20 psi, a foot both ways, puts 1.44 in on the ground in an hour, 1.44 × √(25 / 20) =
+   * 1.61 in at 25 psi; clay takes a tenth.
    */
   @Test
   void dripFasterThanTheSoil_isNoted() {
-    DripWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null, null, null, null, null);
+    DripWords.drip(
+        bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null, null, null, null, null);
     Outcome outcome =
         new Study(
                 PluginLoader.of(
@@ -659,8 +758,10 @@ class WaterPluginTest extends PluginContract {
 
   @Test
   void driplineOfTwoBeds_isOrderedOnce_withOneRounding() {
-    DripWords.drip(bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null, null, null, null, null);
-    DripWords.drip(bed("b", 4, 9), Flow.gallonsPerHour(0.9), Length.inches(12), null, null, null, null, null);
+    DripWords.drip(
+        bed("a", 4, 8), Flow.gallonsPerHour(0.9), Length.inches(12), null, null, null, null, null);
+    DripWords.drip(
+        bed("b", 4, 9), Flow.gallonsPerHour(0.9), Length.inches(12), null, null, null, null, null);
     Table parts = table(outcome(), "irrigation-parts");
     List<Cell> tube = parts.rows().get(0);
     assertEquals(68, ((Length) tube.get(1).value().orElseThrow()).feet(), 1e-6);

@@ -8,8 +8,8 @@ import yardloom.climate.radiation.formula.Radiation;
 import yardloom.climate.radiation.formula.SolarDay;
 
 /**
- * The air of a day, or of the mean day of a month, at one place: from what was measured to reference
- * evapotranspiration.
+ * The air of a day, or of the mean day of a month, at one place: from what was measured to
+ * reference evapotranspiration.
  *
  * @param dayOfYear 1 to 366
  * @param windMs at 2 m

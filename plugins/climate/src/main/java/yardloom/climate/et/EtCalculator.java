@@ -67,7 +67,9 @@ public final class EtCalculator implements Calculator {
         in.find(YardFacts.RADIATION).flatMap(SolarRadiation::given);
     List<Derived<Length>> months = new ArrayList<>();
     List<Derived<Length>> tall = new ArrayList<>();
-    if (given.isEmpty() && climate.air().windMs().isEmpty() && climate.air().dewPoints().isEmpty()) {
+    if (given.isEmpty()
+        && climate.air().windMs().isEmpty()
+        && climate.air().dewPoints().isEmpty()) {
       for (int m = 0; m < 12; m++) {
         months.add(hargreaves(site, climate, m));
       }

@@ -45,13 +45,13 @@ final class HourlyEt {
     ZoneOffset standard =
         site.zone().getRules().getStandardOffset(begins.toInstant(ZoneOffset.UTC));
     double middleUtc =
-        begins.getHour()
-            + begins.getMinute() / 60.0
-            + 0.5
-            - standard.getTotalSeconds() / 3600.0;
+        begins.getHour() + begins.getMinute() / 60.0 + 0.5 - standard.getTotalSeconds() / 3600.0;
     SolarHour sun =
         SolarHour.of(
-            site.latitude().radians(), site.longitude().degrees(), begins.getDayOfYear(), middleUtc);
+            site.latitude().radians(),
+            site.longitude().degrees(),
+            begins.getDayOfYear(),
+            middleUtc);
     return new AirOfHour(
         sun, site.elevation().metres(), hour.airC(), hour.dewC(), hour.windMs(), hour.solarMj());
   }

@@ -15,8 +15,8 @@ import yardloom.kernel.unit.Temperature;
 
 /**
  * Monthly reference evapotranspiration by the standardized equation from normals, and from what
- * stands in for what they lack, as FAO-56 advises for missing data: wind 2 m/s, the dew point by the
- * night's minimum, radiation by the range of temperature.
+ * stands in for what they lack, as FAO-56 advises for missing data: wind 2 m/s, the dew point by
+ * the night's minimum, radiation by the range of temperature.
  *
  * @param given radiation that the plan states, if it does
  * @param isDry whether the climate is arid or semi-arid

@@ -38,11 +38,7 @@ record AirReader(ClimateNormals normals, NormalsReader.Units units, double windH
             wetDays == null ? List.of() : wetDays(wetDays),
             normals.source());
     return new ClimateNormals(
-        normals.place(),
-        normals.months(),
-        normals.source(),
-        normals.temperatureRangeSource(),
-        air);
+        normals.place(), normals.months(), normals.source(), normals.temperatureRangeSource(), air);
   }
 
   private List<Double> wind(List<?> given) {

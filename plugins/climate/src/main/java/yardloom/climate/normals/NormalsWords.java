@@ -78,8 +78,7 @@ public final class NormalsWords {
               fallback = "one for each 8 mm (0.31 in) of rain")
           List<?> wetDays) {
     NormalsReader.Units given = Choices.parse(NormalsReader.Units.class, units);
-    ClimateNormals normals =
-        NormalsReader.read(place, rain, max, min, given, Source.plan(source));
+    ClimateNormals normals = NormalsReader.read(place, rain, max, min, given, Source.plan(source));
     AirReader air = new AirReader(normals, given, WeatherWords.windHeightM(in, windHeight));
     climate(in, air.with(wind, dew, humidity, wetDays));
   }

@@ -29,8 +29,7 @@ public record DailyWeather(SortedMap<LocalDate, Day> days, String source) {
       OptionalDouble solarMj) {
     /** A day of which only the temperatures are known. */
     public Day(double maxC, double minC) {
-      this(
-          maxC, minC, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+      this(maxC, minC, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
     }
   }
 

@@ -15,8 +15,8 @@ import yardloom.kernel.table.CsvReader;
  * Reads daily extremes of temperature from comma-separated text: a first line with the columns
  * {@code date}, {@code max} and {@code min} in any order, dates as year-month-day; {@code dew},
  * {@code wind_ms} or {@code wind_mph} and {@code solar_mj} or {@code solar_kwh} where they were
- * measured, their cells may be empty. Days without both temperatures are left out. Throws PlanException (WRONG_TYPE, OUT_OF_RANGE, DUPLICATE)
- * without a place, naming the line.
+ * measured, their cells may be empty. Days without both temperatures are left out. Throws
+ * PlanException (WRONG_TYPE, OUT_OF_RANGE, DUPLICATE) without a place, naming the line.
  */
 public final class DailyWeatherText {
 

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import yardloom.kernel.table.CsvReader;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.table.CsvReader;
 
 /**
  * Reads hours of weather from comma-separated text with the columns {@code time} (the beginning of

@@ -37,9 +37,7 @@ record WeatherCells(List<String> header, List<String> cells, int line) {
         ms.isPresent()
             ? ms
             : amount("wind_mph", MS_PER_MPH, MOST_WIND_MS, "wind is 0 to 60 m/s (134 mph)");
-    return any.isPresent()
-        ? OptionalDouble.of(Air.windAt2m(any.getAsDouble(), heightM))
-        : any;
+    return any.isPresent() ? OptionalDouble.of(Air.windAt2m(any.getAsDouble(), heightM)) : any;
   }
 
   OptionalDouble solar() {

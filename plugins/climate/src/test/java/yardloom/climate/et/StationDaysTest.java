@@ -163,10 +163,7 @@ class StationDaysTest {
       LocalDateTime time = LocalDateTime.of(2015, 7, 1, h, 0);
       double temp = 24 + 9 * Math.cos(2 * Math.PI * (h + 0.5 - 15) / 24);
       double solar =
-          0.7
-              * HourlyEt.air(site, time, new HourlyWeather.Hour(temp, 8, 2, 0))
-                  .sun()
-                  .radiationMj();
+          0.7 * HourlyEt.air(site, time, new HourlyWeather.Hour(temp, 8, 2, 0)).sun().radiationMj();
       sum += solar;
       text.append(time).append(',').append(temp).append(",8,2,").append(solar).append('\n');
     }
@@ -204,9 +201,9 @@ class StationDaysTest {
   /**
    * FAO-56 example 17, Bangkok in April: 34.8 and 25.6 °C, 2.85 kPa of vapour (dew point 23.2 °C),
    * 2 m/s at 2 m, 22.65 MJ; a degree warmer each month, so that the soil takes 0.14 MJ: 5.72 mm a
-   * day, 172 mm in April. Its clear sky is the simple form, and the two methods differ by up
-   * to 0.15 mm a day on the same data (REF-ET outputs): 0.1 is allowed for that. Wind is given
-   * as 2.674 m/s at 10 m: × 4.87 / ln(67.8 × 10 − 5.42) = 2.00.
+   * day, 172 mm in April. Its clear sky is the simple form, and the two methods differ by up to
+   * 0.15 mm a day on the same data (REF-ET outputs): 0.1 is allowed for that. Wind is given as
+   * 2.674 m/s at 10 m: × 4.87 / ln(67.8 × 10 − 5.42) = 2.00.
    */
   @Test
   void month_withGivenWindAndDewPoint_isTheWorkedExample() {
@@ -239,9 +236,9 @@ class StationDaysTest {
   }
 
   /**
-   * FAO-56 example 20, Lyon in July with wind and humidity unknown, 22.29 MJ: 4.56 mm (from memory).
-   * Much rain: the dew point is the daily minimum. With little rain the climate is dry and the dew
-   * point 2 °C lower, which dries the air and raises the figure.
+   * FAO-56 example 20, Lyon in July with wind and humidity unknown, 22.29 MJ: 4.56 mm (from
+   * memory). Much rain: the dew point is the daily minimum. With little rain the climate is dry and
+   * the dew point 2 °C lower, which dries the air and raises the figure.
    */
   @Test
   void unknownWindAndVapour_areTakenAsTheHandbookSays() {
@@ -256,8 +253,18 @@ class StationDaysTest {
   private static double july(double rainMm) {
     Yard yard = new Yard(site(45.72, 4.8, 200, "Europe/Paris"));
     NormalsWords.climateNormals(
-        yard.plan, "Lyon", even(rainMm), even(26.6), even(14.8), "mm celsius", "test", null, null,
-        null, null, null);
+        yard.plan,
+        "Lyon",
+        even(rainMm),
+        even(26.6),
+        even(14.8),
+        "mm celsius",
+        "test",
+        null,
+        null,
+        null,
+        null,
+        null);
     RadiationWords.solarRadiation(yard.plan, even(22.29), "test", "mj");
     return yard.outcome()
         .results()
@@ -273,10 +280,19 @@ class StationDaysTest {
   void relativeHumidity_isTurnedIntoADewPoint() {
     Yard yard = new Yard(site(45, 5, 200, "Europe/Paris"));
     NormalsWords.climateNormals(
-        yard.plan, "x", even(40), even(24.5), even(15), "mm celsius", "test", null, null, null,
-        even(50), null);
-    double dew =
-        yard.outcome().results().get(YardFacts.CLIMATE).air().dewPoints().get(0).celsius();
+        yard.plan,
+        "x",
+        even(40),
+        even(24.5),
+        even(15),
+        "mm celsius",
+        "test",
+        null,
+        null,
+        null,
+        even(50),
+        null);
+    double dew = yard.outcome().results().get(YardFacts.CLIMATE).air().dewPoints().get(0).celsius();
     assertEquals(2.39 / 2, Air.saturationKpa(dew), 0.002);
   }
 
@@ -284,8 +300,7 @@ class StationDaysTest {
   void windierOrDrier_neverTakesLess() {
     double last = 0;
     for (double wind = 0.5; wind < 6; wind += 0.5) {
-      double now =
-          new AirOfDay(0.6, 300, 180, 33, 17, 12, wind, 0).mmPerDay(Surface.SHORT, 26);
+      double now = new AirOfDay(0.6, 300, 180, 33, 17, 12, wind, 0).mmPerDay(Surface.SHORT, 26);
       assertTrue(now > last, "wind " + wind);
       last = now;
     }

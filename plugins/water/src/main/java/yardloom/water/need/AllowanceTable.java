@@ -139,7 +139,9 @@ public final class AllowanceTable implements TableMaker {
   private static Optional<Derived<Length>> yearlyEt(Entry<Allowance> asked, Facts facts) {
     Length said = asked.value().yearlyEt();
     Optional<Length> gross =
-        said != null ? Optional.of(said) : facts.find(YardFacts.REFERENCE_ET).map(AllowanceTable::sum);
+        said != null
+            ? Optional.of(said)
+            : facts.find(YardFacts.REFERENCE_ET).map(AllowanceTable::sum);
     Optional<ClimateNormals> climate = facts.find(YardFacts.CLIMATE);
     if (!asked.value().hasRainCredit() || climate.isEmpty()) {
       return gross.map(et -> Derived.given(et, "reference ET of a year", asked.place()));

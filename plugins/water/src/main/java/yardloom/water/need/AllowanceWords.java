@@ -5,10 +5,10 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.BedScope;
 import yardloom.kernel.scope.PlanScope;
-import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Verb;
 import yardloom.water.need.formula.WaterBudget;
 

@@ -33,7 +33,8 @@ public final class NeedWords {
   }
 
   @Verb(
-      help = "Gives what the bed takes beyond the rain by month, where you know better than tables.",
+      help =
+          "Gives what the bed takes beyond the rain by month, where you know better than tables.",
       example =
           "waterNeed([0.mm, 0.mm, 0.mm, 10.mm, 30.mm, 60.mm, 80.mm, 70.mm, 40.mm, 10.mm, 0.mm, 0.mm],"
               + " source: 'measured')")

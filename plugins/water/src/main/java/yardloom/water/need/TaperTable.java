@@ -65,7 +65,11 @@ public final class TaperTable implements TableMaker {
       if (plants.rests()) {
         LocalDate last = plants.grows().minusDays(1);
         table.row(
-            dry(plants, plants.planted(), last, "water in on the day, then none: it rests; look monthly"));
+            dry(
+                plants,
+                plants.planted(),
+                last,
+                "water in on the day, then none: it rests; look monthly"));
       }
       for (Taper.Step step : Taper.STEPS) {
         table.row(row(plan, plants, step, weather.get()));
@@ -88,8 +92,7 @@ public final class TaperTable implements TableMaker {
     };
   }
 
-  private static Cell[] row(
-      Plan plan, NewPlants plants, Taper.Step step, MonthlyWeather weather) {
+  private static Cell[] row(Plan plan, NewPlants plants, Taper.Step step, MonthlyWeather weather) {
     LocalDate from = plants.grows().plusDays(step.from() - 1L);
     LocalDate until = plants.grows().plusDays(step.until() - 1L);
     int month = from.plusDays(step.days() / 2).getMonthValue() - 1;
@@ -97,9 +100,7 @@ public final class TaperTable implements TableMaker {
       return dry(plants, from, until, "none: it rests; look monthly, weekly when leaves come");
     }
     Optional<Element.Tree> tree =
-        plan.all(Element.Tree.class).stream()
-            .filter(t -> t.id().equals(plants.in()))
-            .findFirst();
+        plan.all(Element.Tree.class).stream().filter(t -> t.id().equals(plants.in())).findFirst();
     Derived<Volume> each =
         tree.map(TaperTable::rootBall).orElseGet(() -> each(plants, step, weather, month));
     return new Cell[] {
@@ -119,8 +120,7 @@ public final class TaperTable implements TableMaker {
   }
 
   /** Where the month usually rains more than new plants take, someone looks and seldom waters. */
-  private static String when(
-      NewPlants plants, Taper.Step step, MonthlyWeather weather, int month) {
+  private static String when(NewPlants plants, Taper.Step step, MonthlyWeather weather, int month) {
     String days =
         step.everyDays() == 1
             ? "every day"
@@ -136,8 +136,7 @@ public final class TaperTable implements TableMaker {
   private static Derived<Volume> rootBall(Element.Tree tree) {
     boolean isSaid = tree.trunk().metres() > 0;
     Length trunk = isSaid ? tree.trunk() : NURSERY_TRUNK;
-    return Derived.by(
-            "1.5 gal × trunk / 1 in", TAPER)
+    return Derived.by("1.5 gal × trunk / 1 in", TAPER)
         .from("trunk", trunk, tree.place())
         .from("trunk by", isSaid ? "the plan" : "the usual size in nurseries")
         .gives(TreeEstablishment.most(trunk));

@@ -68,10 +68,7 @@ final class SoilDays {
 
   RootZone.Sum run(Stand stand, boolean watered) {
     return RootZone.run(
-        days(stand),
-        soil.available().value(),
-        stand.roots().orElseThrow().easyShare(),
-        watered);
+        days(stand), soil.available().value(), stand.roots().orElseThrow().easyShare(), watered);
   }
 
   private List<RootZone.Day> days(Stand stand) {

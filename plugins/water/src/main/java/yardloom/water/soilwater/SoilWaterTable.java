@@ -6,8 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
-import yardloom.kernel.table.DataRow;
-import yardloom.kernel.table.DataTable;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -15,6 +13,8 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
@@ -93,8 +93,7 @@ public final class SoilWaterTable implements TableMaker {
         Derived.by("available share × root depth", BALANCE)
             .from("available share", days.soil().available())
             .from("root depth", days.rootDepth(stand), stand.place())
-            .gives(
-                SoilWater.total(days.soil().available().value(), 0, days.rootDepth(stand)));
+            .gives(SoilWater.total(days.soil().available().value(), 0, days.rootDepth(stand)));
     double easyShare = stand.roots().orElseThrow().easyShare();
     return new Cell[] {
       Cell.text(stand.in().name()),
@@ -107,9 +106,11 @@ public final class SoilWaterTable implements TableMaker {
               .from("easy share", easyShare)
               .gives(SoilWater.ready(held.value(), easyShare))),
       Cell.of(why(days, stand, "watered").gives(Length.millimetres(watered.useMm() / years))),
-      Cell.of(why(days, stand, "watered").gives(Length.millimetres(watered.irrigationMm() / years))),
+      Cell.of(
+          why(days, stand, "watered").gives(Length.millimetres(watered.irrigationMm() / years))),
       Cell.number((int) Math.round(watered.waterings() / years)),
-      Cell.of(why(days, stand, "watered").gives(Length.millimetres(watered.percolationMm() / years))),
+      Cell.of(
+          why(days, stand, "watered").gives(Length.millimetres(watered.percolationMm() / years))),
       Cell.number((int) Math.round(alone.shortDays() / years)),
       Cell.number(alone.longestShort()),
       alone.firstShort() < 0

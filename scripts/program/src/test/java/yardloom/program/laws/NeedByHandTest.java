@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 
 /**
- * New plants' water and the water allowance, from plan text to the printed
- * tables, by hand; no two inputs are equal.
+ * New plants' water and the water allowance, from plan text to the printed tables, by hand; no two
+ * inputs are equal.
  */
 class NeedByHandTest {
   private static final String YARD =
@@ -26,8 +26,8 @@ class NeedByHandTest {
   }
 
   /**
-   * 30 sq ft of tomatoes in Urbana's May: 0.7 (the least coefficient of new plants) × ET of May / 31
-   * a day, through 231 cubic inches to the gallon and over 0.81; every day for 14 days.
+   * 30 sq ft of tomatoes in Urbana's May: 0.7 (the least coefficient of new plants) × ET of May /
+   * 31 a day, through 231 cubic inches to the gallon and over 0.81; every day for 14 days.
    */
   @Test
   void newPlants_getWhatTheDaysTake() {
@@ -40,9 +40,10 @@ class NeedByHandTest {
   }
 
   /**
-   * Published lines of a worksheet: 0.8 × 7,000, 0.7 × 10,000 and 0.5 × 16,000 sq ft are 5,600, 7,000
-   * and 8,000 (W-04, example of Fresno); with ETo 51.1 in and an efficiency of 0.71 the first uses
-   * 51.1 × 0.62 × 5,600 / 0.71 = 249,886 gal. Allowance: 51.1 × 0.62 × 0.7 × 33,000 = 731,854 gal.
+   * Published lines of a worksheet: 0.8 × 7,000, 0.7 × 10,000 and 0.5 × 16,000 sq ft are 5,600,
+   * 7,000 and 8,000 (W-04, example of Fresno); with ETo 51.1 in and an efficiency of 0.71 the first
+   * uses 51.1 × 0.62 × 5,600 / 0.71 = 249,886 gal. Allowance: 51.1 × 0.62 × 0.7 × 33,000 = 731,854
+   * gal.
    */
   @Test
   void allowance_ofThePublishedWorksheet() {
@@ -79,8 +80,8 @@ class NeedByHandTest {
   }
 
   /**
-   * R-11, Kains: five persons at 5 gal a day use 5 × 5 × 365 = 9,125 gal a year; a roof of 3,000 sq ft
-   * and a tank of 5,000 gal give all of it in Urbana.
+   * R-11, Kains: five persons at 5 gal a day use 5 × 5 × 365 = 9,125 gal a year; a roof of 3,000 sq
+   * ft and a tank of 5,000 gal give all of it in Urbana.
    */
   @Test
   void otherUse_isDrawnEveryDay() {

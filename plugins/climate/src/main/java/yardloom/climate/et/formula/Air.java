@@ -4,8 +4,9 @@ package yardloom.climate.et.formula;
  * Pressure and vapour of the air after FAO-56; kilopascals and degrees Celsius.
  *
  * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
- * Drainage Paper 56, 1998, equations 7, 8, 11, 12, 13, 47 and 48. [2] The ASCE Standardized Reference
- * Evapotranspiration Equation, ASCE-EWRI, 2005, equation D.3 (through published program outputs).
+ * Drainage Paper 56, 1998, equations 7, 8, 11, 12, 13, 47 and 48. [2] The ASCE Standardized
+ * Reference Evapotranspiration Equation, ASCE-EWRI, 2005, equation D.3 (through published program
+ * outputs).
  */
 public final class Air {
   private Air() {}

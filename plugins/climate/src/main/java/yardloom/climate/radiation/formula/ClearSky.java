@@ -28,8 +28,7 @@ public final class ClearSky {
     double sine =
         Math.max(
             LEAST_SINE,
-            StrictMath.sin(
-                0.85 + 0.3 * latitudeRad * season - 0.42 * latitudeRad * latitudeRad));
+            StrictMath.sin(0.85 + 0.3 * latitudeRad * season - 0.42 * latitudeRad * latitudeRad));
     return share(sine, pressureKpa, waterMm) * day.radiationMj();
   }
 

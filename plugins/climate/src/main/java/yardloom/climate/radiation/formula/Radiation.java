@@ -4,8 +4,8 @@ package yardloom.climate.radiation.formula;
  * Radiation at the ground after FAO-56, MJ per square metre and day.
  *
  * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
- * Drainage Paper 56, 1998, equations 37, 38, 39, 43 and 50. [2] The ASCE Standardized
- * Reference Evapotranspiration Equation, ASCE-EWRI, 2005, equation 18 (from memory).
+ * Drainage Paper 56, 1998, equations 37, 38, 39, 43 and 50. [2] The ASCE Standardized Reference
+ * Evapotranspiration Equation, ASCE-EWRI, 2005, equation 18 (from memory).
  */
 public final class Radiation {
   /** Reflected by the reference grass. */
@@ -54,8 +54,7 @@ public final class Radiation {
 
   /** The cloud factor of an hour, 0.05 to 1; meaningful with the sun well above the horizon. */
   public static double cloud(double solarMj, double clearSkyMj) {
-    double ratio =
-        clearSkyMj <= 0 ? 1 : Math.max(MOST_CLOUD, Math.min(1, solarMj / clearSkyMj));
+    double ratio = clearSkyMj <= 0 ? 1 : Math.max(MOST_CLOUD, Math.min(1, solarMj / clearSkyMj));
     return 1.35 * ratio - 0.35;
   }
 

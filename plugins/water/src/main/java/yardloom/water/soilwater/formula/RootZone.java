@@ -9,10 +9,10 @@ import yardloom.water.timetable.formula.SoilWater;
  *
  * <p>Depletion begins at 0, field capacity, and follows Dr = Dr₋₁ − P − I + ETc + DP, held from 0
  * to the total; what is more than the soil holds percolates on the same day. Rain of less than a
- * fifth of the day's reference ET is lost to the air. Nothing runs off and nothing rises from below:
- * beds are level and mulched. As roots deepen they reach soil at field capacity; where new ones
- * begin short, what lies below them counts no more. Watering, if any,
- * refills the root zone in the evening of the day on which the easy water is used up.
+ * fifth of the day's reference ET is lost to the air. Nothing runs off and nothing rises from
+ * below: beds are level and mulched. As roots deepen they reach soil at field capacity; where new
+ * ones begin short, what lies below them counts no more. Watering, if any, refills the root zone in
+ * the evening of the day on which the easy water is used up.
  *
  * <p>References: [1] Allen, Pereira, Raes, Smith, Crop evapotranspiration, FAO Irrigation and
  * Drainage Paper 56, 1998, equations 82 to 88 and the footnote of Table 22, as coded in pyfao56
@@ -116,7 +116,6 @@ public final class RootZone {
       first = isShort && first < 0 ? i : first;
     }
     return new Sum(
-        use, rain, irrigation, waterings, percolation, shortDays, longest, first,
-        depletion);
+        use, rain, irrigation, waterings, percolation, shortDays, longest, first, depletion);
   }
 }

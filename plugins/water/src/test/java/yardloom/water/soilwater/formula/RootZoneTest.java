@@ -18,8 +18,8 @@ import yardloom.water.soilwater.formula.RootZone.Sum;
 class RootZoneTest {
   /**
    * 0.6 m of roots × 0.125 = 75 mm in all (T-04). Kc 1.1 × 6 mm = 6.6 mm a day; easy share 0.65 +
-   * 0.04 × (5 − 6.6) = 0.586, so 43.95 mm are easy: used up after 7 days (46.2 mm). Watered: 46.2 mm
-   * on the 7th evening and again on the 14th; the 15th day leaves 6.6 mm.
+   * 0.04 × (5 − 6.6) = 0.586, so 43.95 mm are easy: used up after 7 days (46.2 mm). Watered: 46.2
+   * mm on the 7th evening and again on the 14th; the 15th day leaves 6.6 mm.
    */
   @Test
   void dryDays_wateredWhenTheEasyWaterIsGone() {
@@ -44,7 +44,9 @@ class RootZoneTest {
     assertEquals(2, sum.longestShort());
   }
 
-  /** 3 days × 4.2 mm = 12.6 mm drawn, then 40 mm of rain on a day that draws 4.2: 23.2 mm go down. */
+  /**
+   * 3 days × 4.2 mm = 12.6 mm drawn, then 40 mm of rain on a day that draws 4.2: 23.2 mm go down.
+   */
   @Test
   void moreRainThanTheSoilHolds_percolates() {
     List<Day> days = new ArrayList<>(Collections.nCopies(3, new Day(0, 5, 0.84, 0.4)));
@@ -64,7 +66,9 @@ class RootZoneTest {
         1e-9);
   }
 
-  /** Half-grown coefficient, half the roots; never less than 0.15 m; no shrinking before the end. */
+  /**
+   * Half-grown coefficient, half the roots; never less than 0.15 m; no shrinking before the end.
+   */
   @Test
   void roots_deepenWithTheCoefficient() {
     assertEquals(0.4, RootZone.rootM(0.8, 0.6, 0.6, 1.2), 1e-12);
