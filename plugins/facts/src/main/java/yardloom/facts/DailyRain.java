@@ -18,10 +18,6 @@ public record DailyRain(String station, Source source, List<Day> days) {
     days = List.copyOf(days);
   }
 
-  public Length total() {
-    return days.stream().map(Day::rain).reduce(Length.ZERO, Length::plus);
-  }
-
   /** How many years the series holds; not a whole number when leap days are among them. */
   public double years() {
     return days.size() / 365.25;

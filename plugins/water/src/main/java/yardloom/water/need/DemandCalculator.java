@@ -12,6 +12,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
@@ -19,7 +20,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.need.formula.NetNeed;
 
-/** Gives the monthly irrigation need of every bed and tree that has plants. */
+/** Gives the monthly irrigation need of beds and trees: as said, else that of their plants. */
 public final class DemandCalculator implements Calculator {
   private static final Source CROP =
       Source.computed(
@@ -52,7 +53,17 @@ public final class DemandCalculator implements Calculator {
   public void compute(Plan plan, Facts in, Sink out) {
     MonthlyWeather weather = in.get(MonthlyWeather.KEY);
     Map<ElementId, List<Stand>> byElement = new TreeMap<>();
+    for (Element.Bed bed : plan.all(Element.Bed.class)) {
+      bed.attributes()
+          .get(OwnNeed.KEY)
+          .ifPresent(own -> out.give(WaterDemand.KEY, new WaterDemand(bed.id(), own(bed, own))));
+    }
     for (Stand stand : in.all(YardFacts.STANDS)) {
+      boolean isOwn =
+          plan.element(stand.in()).flatMap(e -> e.attributes().get(OwnNeed.KEY)).isPresent();
+      if (isOwn) {
+        continue;
+      }
       byElement.computeIfAbsent(stand.in(), k -> new ArrayList<>()).add(stand);
     }
     byElement.forEach(
@@ -63,6 +74,17 @@ public final class DemandCalculator implements Calculator {
           }
           out.give(WaterDemand.KEY, new WaterDemand(id, months));
         });
+  }
+
+  private static List<Derived<Volume>> own(Element.Bed bed, OwnNeed own) {
+    return own.months().stream()
+        .map(
+            depth ->
+                Derived.by("bed area × depth of the month", own.source())
+                    .from("bed area", bed.shape().area(), bed.place())
+                    .from("depth of the month", depth, bed.place())
+                    .gives(bed.shape().area().deep(depth)))
+        .toList();
   }
 
   private static Derived<Volume> need(List<Stand> stands, MonthlyWeather weather, int month) {

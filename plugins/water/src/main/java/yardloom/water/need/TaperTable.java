@@ -136,8 +136,7 @@ public final class TaperTable implements TableMaker {
   private static Derived<Volume> rootBall(Element.Tree tree) {
     boolean isSaid = tree.trunk().metres() > 0;
     Length trunk = isSaid ? tree.trunk() : NURSERY_TRUNK;
-    return Derived.by(
-            "1.5 gal × trunk / 1 in", TAPER)
+    return Derived.by("1.5 gal × trunk / 1 in", TAPER)
         .from("trunk", trunk, tree.place())
         .from("trunk by", isSaid ? "the plan" : "the usual size in nurseries")
         .gives(TreeEstablishment.most(trunk));

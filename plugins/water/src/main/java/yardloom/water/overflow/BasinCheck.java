@@ -66,8 +66,7 @@ public final class BasinCheck implements Check {
     return found;
   }
 
-  private Optional<Finding> size(
-      Plan plan, Facts facts, Entry<Basin> entry, Element.Roof roof) {
+  private Optional<Finding> size(Plan plan, Facts facts, Entry<Basin> entry, Element.Roof roof) {
     Volume runoff =
         Storms.roofRunoff(roof, entry.value().storm(), entry.place(), BasinTable.intake(facts))
             .value();
@@ -124,11 +123,7 @@ public final class BasinCheck implements Check {
 
   private Finding finding(Entry<Basin> entry, String what, String advice) {
     return Finding.of(
-            id(),
-            Severity.WARNING,
-            "basin '" + entry.value().name() + "': " + what,
-            advice,
-            SITING)
+            id(), Severity.WARNING, "basin '" + entry.value().name() + "': " + what, advice, SITING)
         .at(entry.place())
         .marking(entry.value().shape());
   }

@@ -42,8 +42,7 @@ public final class OverflowBill implements Calculator {
     boolean us = plan.info().units() == UnitSystem.US;
     for (Entry<OverflowPipe> entry : plan.attributes().all(OverflowPipe.KEY)) {
       OverflowPipe pipe = entry.value();
-      Derived<Length> exact =
-          Derived.given(pipe.line().length(), "length as drawn", entry.place());
+      Derived<Length> exact = Derived.given(pipe.line().length(), "length as drawn", entry.place());
       String size =
           us
               ? String.format(Locale.ROOT, "%.1f in", pipe.inside().inches())

@@ -20,9 +20,7 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
-import yardloom.water.overflow.formula.CurveNumber;
 import yardloom.water.overflow.formula.RainGarden;
-import yardloom.water.overflow.formula.SoilGroup;
 
 /** How large a rain garden is that takes a storm off a roof, and how soon it is dry again. */
 public final class OverflowTable implements TableMaker {

@@ -18,9 +18,8 @@ import yardloom.water.tank.formula.RainGenerator;
  *
  * @param years days of each year in mm, with the month of each day
  * @param how for notes
- * @param isMeasured whether it fell
  */
-record RainYears(List<Year> years, String how, boolean isMeasured) {
+record RainYears(List<Year> years, String how) {
   /** In normals without wet days. */
   private static final double USUAL_WET_DAY_MM = 8;
 
@@ -60,7 +59,7 @@ record RainYears(List<Year> years, String how, boolean isMeasured) {
             TableFormat.date(days.get(0).date()),
             TableFormat.date(days.get(days.size() - 1).date()),
             rain.longestDrySpell());
-    return new RainYears(years, how + "; " + rain.source().cite() + ".", true);
+    return new RainYears(years, how + "; " + rain.source().cite() + ".");
   }
 
   private static RainYears made(ClimateNormals climate) {
@@ -86,7 +85,6 @@ record RainYears(List<Year> years, String how, boolean isMeasured) {
             + (isCounted
                 ? "by " + climate.air().wetDaySource().cite()
                 : "taken as one for each 8 mm (0.31 in)")
-            + ". A measured series by `dailyRain` is better.",
-        false);
+            + ". A measured series by `dailyRain` is better.");
   }
 }

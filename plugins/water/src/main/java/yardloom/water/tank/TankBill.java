@@ -41,7 +41,11 @@ public final class TankBill implements Calculator {
               + (tank.isRound() ? ", round" : ", rectangular"),
           count,
           "as many as the plan has");
-      give(out, "valve at the foot of a tank", count, "one for each, so that it can be cleaned alone");
+      give(
+          out,
+          "valve at the foot of a tank",
+          count,
+          "one for each, so that it can be cleaned alone");
       Derived<Integer> one = Derived.given(1, "inlet of a tank", entry.place());
       give(out, "first-flush pipe with a cap to clean it", one, "one at each inlet");
       give(out, "inlet screen, 1/16 in (1.5 mm) mesh", one, "one at each inlet");

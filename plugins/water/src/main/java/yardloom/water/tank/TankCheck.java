@@ -19,7 +19,9 @@ import yardloom.kernel.unit.Length;
 
 /** Tanks that name what is not there, stand in the way or could fall. */
 public final class TankCheck implements Check {
-  /** Height of the water's middle above the ground, over the width of the foot (common practice). */
+  /**
+   * Height of the water's middle above the ground, over the width of the foot (common practice).
+   */
   private static final double TIPS = 1;
 
   private static final Source PRACTICE =
@@ -102,7 +104,11 @@ public final class TankCheck implements Check {
 
   private Finding finding(Entry<TankPlan> entry, String what, String advice) {
     return Finding.of(
-            id(), Severity.WARNING, "tank '" + entry.value().name() + "': " + what, advice, PRACTICE)
+            id(),
+            Severity.WARNING,
+            "tank '" + entry.value().name() + "': " + what,
+            advice,
+            PRACTICE)
         .at(entry.place());
   }
 }

@@ -43,6 +43,11 @@ public record TankCurve(
    * @param emptyDays on which it gives less than is asked, in a mean year
    */
   public record Point(
-      Volume size, Volume used, double dry, double usual, double wet, Volume overflow,
+      Volume size,
+      Volume used,
+      double dry,
+      double usual,
+      double wet,
+      Volume overflow,
       double emptyDays) {}
 }

@@ -43,8 +43,22 @@ public final class TankScope extends Scope {
                 + " depth: 4.ft, height: 5.ft` in its block");
       }
       return new TankPlan(
-          name, at, roof, each, count, width, depth, isRound, height, stand, serves, otherUse, firstFlush,
-          screened, order, Optional.ofNullable(cost));
+          name,
+          at,
+          roof,
+          each,
+          count,
+          width,
+          depth,
+          isRound,
+          height,
+          stand,
+          serves,
+          otherUse,
+          firstFlush,
+          screened,
+          order,
+          Optional.ofNullable(cost));
     }
   }
 
@@ -67,7 +81,9 @@ public final class TankScope extends Scope {
   private void size(Volume each, Length width, Length depth, Length height, int count) {
     if (given.each != null) {
       throw new PlanException(
-          ProblemCode.DUPLICATE, place(), "the tank has its size already; say `round` or `box` once");
+          ProblemCode.DUPLICATE,
+          place(),
+          "the tank has its size already; say `round` or `box` once");
     }
     given.each = each;
     given.width = width;

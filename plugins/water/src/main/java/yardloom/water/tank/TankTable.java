@@ -111,8 +111,10 @@ public final class TankTable implements TableMaker {
                     : "One year in ten is drier than the dry one, one wetter than the wet one.")
             + " Within a day "
             + switch (order) {
-              case YIELD_AFTER_SPILL -> "use comes before rain (yield after spillage), the cautious order";
-              case YIELD_BEFORE_SPILL -> "rain comes before use (yield before spillage), the hopeful order";
+              case YIELD_AFTER_SPILL ->
+                  "use comes before rain (yield after spillage), the cautious order";
+              case YIELD_BEFORE_SPILL ->
+                  "rain comes before use (yield before spillage), the hopeful order";
               case CAP_THEN_DRAW -> "the tank fills to the brim, then is used";
             }
             + ".");

@@ -49,7 +49,8 @@ public final class TankWords {
       PlanScope in,
       @Arg(name = "name", help = "what tables call it") String name,
       @Arg(name = "at", help = "the middle of the first one") Point at,
-      @Opt(name = "roof", help = "the roof that fills it, by its name", required = true) String roof,
+      @Opt(name = "roof", help = "the roof that fills it, by its name", required = true)
+          String roof,
       Consumer<TankScope> block) {
     if (in.draft().attributes().all(TankPlan.KEY).stream()
         .anyMatch(e -> e.value().name().equals(name))) {
@@ -183,7 +184,9 @@ public final class TankWords {
     int count = given == null ? 1 : given;
     if (count < 1 || count > MOST_LINKED) {
       throw new PlanException(
-          ProblemCode.OUT_OF_RANGE, in.place(), "`count:` is 1 to " + MOST_LINKED + ", got " + count);
+          ProblemCode.OUT_OF_RANGE,
+          in.place(),
+          "`count:` is 1 to " + MOST_LINKED + ", got " + count);
     }
     return count;
   }
@@ -192,7 +195,6 @@ public final class TankWords {
     return new PlanException(
         ProblemCode.OUT_OF_RANGE,
         in.place(),
-        String.format(
-            Locale.ROOT, "%s, got %.2f ft (%.2f m)", allowed, got.feet(), got.metres()));
+        String.format(Locale.ROOT, "%s, got %.2f ft (%.2f m)", allowed, got.feet(), got.metres()));
   }
 }

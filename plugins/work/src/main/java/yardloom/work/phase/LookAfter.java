@@ -23,7 +23,9 @@ record LookAfter(int first, int days, boolean pauses) {
   /** More weeks than that have no visits in them. */
   private static final int LONGEST_WEEKS = 156;
 
-  /** Months in which half or more of the new plants' ground draws water; all where none is known. */
+  /**
+   * Months in which half or more of the new plants' ground draws water; all where none is known.
+   */
   static Set<Month> growing(List<Stand> stands) {
     Set<Month> months = EnumSet.noneOf(Month.class);
     double all = stands.stream().filter(s -> !s.stands()).mapToDouble(LookAfter::area).sum();

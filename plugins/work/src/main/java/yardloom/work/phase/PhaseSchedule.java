@@ -23,10 +23,11 @@ import yardloom.work.labour.WorkSettings;
  * Phases in an order in which each follows what it waits for, on working days.
  *
  * <p>One crew does one phase after the other; a phase takes its hours / (crew × hours a day),
- * rounded up, at least its waiting days and at least one day; the visits after the work are those of
- * {@link LookAfter}. With a start date, days are Monday to Friday. Planting waits for the first of the {@link
- * PlantingVisit}s; where no kinds are known, it does not fall between six weeks before the first
- * frost and the last frost. A circle of phases or an unknown one is CYCLE or UNKNOWN_WORD.
+ * rounded up, at least its waiting days and at least one day; the visits after the work are those
+ * of {@link LookAfter}. With a start date, days are Monday to Friday. Planting waits for the first
+ * of the {@link PlantingVisit}s; where no kinds are known, it does not fall between six weeks
+ * before the first frost and the last frost. A circle of phases or an unknown one is CYCLE or
+ * UNKNOWN_WORD.
  *
  * <p>References: [1] A. B. Kahn, Topological sorting of large networks, Communications of the ACM
  * 5(11), 1962. The six weeks are common practice.

@@ -261,8 +261,8 @@ class PhaseScheduleTest {
   private static final Set<Month> APRIL_TO_OCTOBER = EnumSet.range(Month.APRIL, Month.OCTOBER);
 
   /**
-   * Twelve Mondays: 5, 12, 19, 26 October 2026, then after winter 5, 12, 19, 26 April and 3, 10, 17, 24
-   * May 2027; 5 October to 24 May are 33 weeks, 33 × 5 + 1 working days.
+   * Twelve Mondays: 5, 12, 19, 26 October 2026, then after winter 5, 12, 19, 26 April and 3, 10,
+   * 17, 24 May 2027; 5 October to 24 May are 33 weeks, 33 × 5 + 1 working days.
    */
   @Test
   void visits_ofAnAutumnPlanting_goOnInSpring() {
@@ -270,10 +270,14 @@ class PhaseScheduleTest {
     assertEquals(new LookAfter(1, 166, true), visits);
     assertEquals(
         LocalDate.parse("2027-05-24"),
-        PhaseSchedule.workingDay(LocalDate.parse("2026-10-05"), visits.first() + visits.days() - 1));
+        PhaseSchedule.workingDay(
+            LocalDate.parse("2026-10-05"), visits.first() + visits.days() - 1));
   }
 
-  /** Planted at rest on 16 November: the first visit is on Monday, 5 April, the last eleven weeks on. */
+  /**
+   * Planted at rest on 16 November: the first visit is on Monday, 5 April, the last eleven weeks
+   * on.
+   */
   @Test
   void visits_ofAPlantingAtRest_beginWithGrowth() {
     LookAfter visits = LookAfter.of(work("2026-11-16", "04-20", "10-20"), 1, APRIL_TO_OCTOBER);

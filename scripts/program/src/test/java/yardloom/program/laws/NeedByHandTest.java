@@ -80,8 +80,8 @@ class NeedByHandTest {
   }
 
   /**
-   * R-11, Kains: five persons at 5 gal a day use 5 × 5 × 365 = 9,125 gal a year; a roof of 3,000 sq ft
-   * and a tank of 5,000 gal give all of it in Urbana.
+   * R-11, Kains: five persons at 5 gal a day use 5 × 5 × 365 = 9,125 gal a year; a roof of 3,000 sq
+   * ft and a tank of 5,000 gal give all of it in Urbana.
    */
   @Test
   void otherUse_isDrawnEveryDay() {
@@ -117,6 +117,36 @@ class NeedByHandTest {
             """);
     // 93.75 sq ft (Illinois DNR's 0.25, G-01; UW Extension's silty soil at 6 to 7 in).
     assertEquals("94", drawn.printed("rain-gardens", "main", "by-factor"));
+    // G-03, sandy soil: 0.19 at 3 to 5 in, 0.15 at 6 to 7 in: 71.25 and 56.25 sq ft.
+    assertEquals("71", gardenOnSand(3).printed("rain-gardens", "main", "by-factor"));
+    assertEquals("56", gardenOnSand(6).printed("rain-gardens", "main", "by-factor"));
+  }
+
+  private static Drawn gardenOnSand(int slope) {
+    return Drawn.of(
+        """
+        plan 'Garden', units: 'us'
+        lot([point(0.ft, 0.ft), point(99.ft, 0.ft), point(99.ft, 99.ft), point(0.ft, 99.ft)])
+        soilTexture 'sandy loam'
+        roof 'main', rect(10.ft, 10.ft, 25.ft, 15.ft), surface: 'metal'
+        rainGarden 'main', slope: %d
+        """
+            .formatted(slope));
+  }
+
+  /** 200 sq ft × 1 in × 144 / 231 = 124.7 gal in July, whatever grows there; 154 gal over 0.81. */
+  @Test
+  void ownNeed_goesBeforeThePlants() {
+    Drawn drawn =
+        Drawn.of(
+            YARD.replace(
+                "bed('herbs', rect(10.ft, 10.ft, 12.ft, 5.ft), use: 'annual') { plant 'tomato', share: 0.5 }",
+                "bed('herbs', rect(10.ft, 10.ft, 20.ft, 10.ft), use: 'annual') {\n  plant 'tomato'\n"
+                    + "  waterNeed([0.inch, 0.inch, 0.inch, 0.inch, 0.inch, 0.inch, 1.inch, 0.inch,"
+                    + " 0.inch, 0.inch, 0.inch, 0.inch], source: 'measured')\n}"));
+    assertEquals("125", drawn.printed("water-by-month", "Jul", "need"));
+    assertEquals("154", drawn.printed("water-by-month", "Jul", "need-gross"));
+    assertEquals("0", drawn.printed("water-by-month", "Jun", "need"));
   }
 
   /** Half of what is shed by the table's metal, 0.95, is shed by a share of 0.475. */

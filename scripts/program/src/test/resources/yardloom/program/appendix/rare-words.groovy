@@ -40,6 +40,7 @@ bed('framed', rect(10.ft, 34.ft, 4.ft, 13.ft), use: 'annual') {
   soilTop 10.inch
   drip emitter: 0.5.gph, spacing: 9.inch, rowSpacing: 14.inch
   plant 'carrot', share: 0.5
+  waterNeed([0.inch, 0.inch, 0.inch, 0.5.inch, 1.inch, 2.inch, 3.inch, 2.5.inch, 1.5.inch, 0.inch, 0.inch, 0.inch], source: 'measured')
   plant 'kale', share: 0.5
 }
 bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {

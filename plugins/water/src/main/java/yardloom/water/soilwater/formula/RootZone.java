@@ -49,7 +49,6 @@ public final class RootZone {
    */
   public record Sum(
       double useMm,
-      double wantedMm,
       double rainMm,
       double irrigationMm,
       int waterings,
@@ -77,7 +76,6 @@ public final class RootZone {
   public static Sum run(List<Day> days, double available, double easyShare, boolean watered) {
     double depletion = 0;
     double use = 0;
-    double wanted = 0;
     double rain = 0;
     double irrigation = 0;
     int waterings = 0;
@@ -105,7 +103,6 @@ public final class RootZone {
                   total)
               .millimetres();
       use += actual;
-      wanted += fullUse;
       rain += fell;
       if (watered && depletion > 0 && depletion >= ready.millimetres() && fullUse > 0) {
         irrigation += depletion;
@@ -119,15 +116,6 @@ public final class RootZone {
       first = isShort && first < 0 ? i : first;
     }
     return new Sum(
-        use,
-        wanted,
-        rain,
-        irrigation,
-        waterings,
-        percolation,
-        shortDays,
-        longest,
-        first,
-        depletion);
+        use, rain, irrigation, waterings, percolation, shortDays, longest, first, depletion);
   }
 }

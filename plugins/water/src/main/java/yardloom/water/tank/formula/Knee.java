@@ -3,8 +3,8 @@ package yardloom.water.tank.formula;
 import java.util.List;
 
 /**
- * Where more size begins to bring little: the point of a curve that lies farthest above the straight
- * line between its ends, both axes from 0 to 1.
+ * Where more size begins to bring little: the point of a curve that lies farthest above the
+ * straight line between its ends, both axes from 0 to 1.
  *
  * <p>References: [1] V. Satopää, J. Albrecht, D. Irwin, B. Raghavan, Finding a "kneedle" in a
  * haystack, 2011 (from memory).

@@ -9,16 +9,16 @@ import java.util.SplittableRandom;
  * Markov chain of two states, amounts of wet days by a gamma distribution.
  *
  * <p>With f the share of wet days of a month: a wet day follows a dry one with 0.75 f, a wet one
- * with 0.25 + 0.75 f. The scale of the amounts is −2.16 + 1.83 × their mean in mm; where that is less
- * than the mean, the mean (an exponential distribution). Each calendar month is then scaled so that
- * its mean over all years is the normal. Years have 365 days. Wet spells last days, not weeks: the
- * driest years of a real place are drier.
+ * with 0.25 + 0.75 f. The scale of the amounts is −2.16 + 1.83 × their mean in mm; where that is
+ * less than the mean, the mean (an exponential distribution). Each calendar month is then scaled so
+ * that its mean over all years is the normal. Years have 365 days. Wet spells last days, not weeks:
+ * the driest years of a real place are drier.
  *
  * <p>References: [1] C. W. Richardson, D. A. Wright, WGEN, USDA ARS-8, 1984 (two-state chain and
  * gamma amounts). [2] S. Geng, F. W. T. Penning de Vries, I. Supit, A simple method for generating
  * daily rainfall data, Agricultural and Forest Meteorology 36, 1986 (the constants; from memory).
- * [3] G. Marsaglia, W. W. Tsang, A simple method for generating gamma variables, ACM Transactions on
- * Mathematical Software 26, 2000 (from memory).
+ * [3] G. Marsaglia, W. W. Tsang, A simple method for generating gamma variables, ACM Transactions
+ * on Mathematical Software 26, 2000 (from memory).
  */
 public final class RainGenerator {
   /** Years that are made. */

@@ -30,8 +30,8 @@ class RainGeneratorTest {
 
   /**
    * 18 of January's 31 days are wet; a binomial count over 930 days with the chain's correlation of
-   * 0.25 has a standard deviation of 20 days, 0.65 a year: three of them. After a wet day 0.25 + 0.75
-   * × 18 / 31 = 0.685 are wet, after a dry one 0.435.
+   * 0.25 has a standard deviation of 20 days, 0.65 a year: three of them. After a wet day 0.25 +
+   * 0.75 × 18 / 31 = 0.685 are wet, after a dry one 0.435.
    */
   @Test
   void wetDays_comeAsOftenAndAsLinkedAsTheChainSays() {

@@ -248,17 +248,11 @@ class TankTest {
             .toList();
     List<Volume> out = java.util.Collections.nCopies(10, Volume.litres(10));
     assertEquals(
-        100,
-        secondTime(Order.YIELD_BEFORE_SPILL, Volume.litres(100), in, out).litres(),
-        1e-9);
+        100, secondTime(Order.YIELD_BEFORE_SPILL, Volume.litres(100), in, out).litres(), 1e-9);
     // Half the room holds five days of use, beside the 10 L drawn while it rains.
     assertEquals(
-        60,
-        secondTime(Order.YIELD_BEFORE_SPILL, Volume.litres(50), in, out).litres(),
-        1e-9);
+        60, secondTime(Order.YIELD_BEFORE_SPILL, Volume.litres(50), in, out).litres(), 1e-9);
     assertEquals(
-        50,
-        secondTime(Order.YIELD_AFTER_SPILL, Volume.litres(50), in, out).litres(),
-        1e-9);
+        50, secondTime(Order.YIELD_AFTER_SPILL, Volume.litres(50), in, out).litres(), 1e-9);
   }
 }
