@@ -63,10 +63,10 @@ import yardloom.site.outline.ShapeWords;
 import yardloom.site.path.PathPainter;
 import yardloom.site.path.PathRules;
 import yardloom.site.path.PathWords;
+import yardloom.site.picture.PicturePainter;
 import yardloom.site.remark.HiddenLabels;
 import yardloom.site.remark.RemarkPainter;
 import yardloom.site.remark.RemarkWords;
-import yardloom.site.picture.PicturePainter;
 import yardloom.site.setback.DrainFieldRules;
 import yardloom.site.setback.RestrictionPainter;
 import yardloom.site.setback.RestrictionRules;
@@ -175,27 +175,28 @@ public final class SitePlugin implements YardPlugin {
     return Stream.concat(
             PicturePainter.all().stream(),
             Stream.of(
-        new LotPainter(),
-        new ContourPainter(),
-        new SetbackPainter(),
-        new GroundPainter(),
-        new PavingPainter(),
-        new PathPainter(),
-        new BedPainter(),
-        new BuildingPainter(),
-        new StructurePainter(),
-        new SwalePainter(),
-        new FencePainter(),
-        new UtilityPainter(),
-        new KeepOutPainter(),
-        new TreePainter(),
-        new WaterPointPainter(),
-        new RestrictionPainter(),
-        new LotLinePainter(),
-        new TapePointPainter(),
-        new LabelPainter(),
-        new RemarkPainter(),
-        new DimensionPainter())).toList();
+                new LotPainter(),
+                new ContourPainter(),
+                new SetbackPainter(),
+                new GroundPainter(),
+                new PavingPainter(),
+                new PathPainter(),
+                new BedPainter(),
+                new BuildingPainter(),
+                new StructurePainter(),
+                new SwalePainter(),
+                new FencePainter(),
+                new UtilityPainter(),
+                new KeepOutPainter(),
+                new TreePainter(),
+                new WaterPointPainter(),
+                new RestrictionPainter(),
+                new LotLinePainter(),
+                new TapePointPainter(),
+                new LabelPainter(),
+                new RemarkPainter(),
+                new DimensionPainter()))
+        .toList();
   }
 
   @Override

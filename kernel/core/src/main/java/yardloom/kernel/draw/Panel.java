@@ -5,7 +5,8 @@ import java.util.Set;
 import yardloom.kernel.table.Table;
 
 /** One block of a sheet. */
-public sealed interface Panel permits Panel.SitePlan, Panel.Figure, Panel.TableBlock, Panel.Notes, Panel.SheetIndex {
+public sealed interface Panel
+    permits Panel.SitePlan, Panel.Figure, Panel.TableBlock, Panel.Notes, Panel.SheetIndex {
 
   /**
    * The site at the sheet's true scale.

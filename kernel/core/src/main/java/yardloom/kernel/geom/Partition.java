@@ -2,7 +2,7 @@ package yardloom.kernel.geom;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.index.strtree.STRtree;
+import yardloom.kernel.unit.Length;
 
 /**
  * Divides a shape among claims, so that every square metre is counted once and the parts add up to
@@ -28,16 +28,16 @@ public final class Partition {
    * @param rest the name of what nobody claims
    */
   public static List<Part> of(Shape whole, List<Claim> claims, String rest) {
-    STRtree bounds = new STRtree();
-    for (int i = 0; i < claims.size(); i++) {
-      if (!claims.get(i).ground().isEmpty()) {
-        bounds.insert(claims.get(i).ground().bounds(), i);
-      }
-    }
+    Nearby nearby = new Nearby(claims.stream().map(Claim::ground).toList());
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < claims.size(); i++) {
       Claim claim = claims.get(i);
-      List<Shape> earlier = earlier(bounds, claims, i);
+      int present = i;
+      List<Shape> earlier =
+          nearby.to(claim.ground(), Length.ZERO).stream()
+              .filter(n -> n < present)
+              .map(n -> claims.get(n).ground())
+              .toList();
       Shape ground = whole.and(claim.ground());
       parts.add(
           new Part(claim.name(), earlier.isEmpty() ? ground : ground.minus(Shape.union(earlier))));
@@ -45,16 +45,5 @@ public final class Partition {
     parts.add(
         new Part(rest, whole.minus(Shape.union(claims.stream().map(Claim::ground).toList()))));
     return List.copyOf(parts);
-  }
-
-  /** The grounds of earlier claims that may overlap the {@code i}-th, in their order. */
-  private static List<Shape> earlier(STRtree bounds, List<Claim> claims, int i) {
-    List<Integer> near = new ArrayList<>();
-    for (Object each : bounds.query(claims.get(i).ground().bounds())) {
-      if ((int) each < i) {
-        near.add((int) each);
-      }
-    }
-    return near.stream().sorted().map(n -> claims.get(n).ground()).toList();
   }
 }

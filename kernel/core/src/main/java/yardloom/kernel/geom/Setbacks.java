@@ -86,8 +86,14 @@ public final class Setbacks {
     List<Taken> taken = new ArrayList<>();
     for (int i = 0; i < strips.size(); i++) {
       Shape ground = lot.and(strips.get(i));
-      for (int earlier : nearby.to(strips.get(i), Length.ZERO)) {
-        ground = earlier < i ? ground.minus(strips.get(earlier)) : ground;
+      List<Integer> near = nearby.to(strips.get(i), Length.ZERO);
+      // The side before goes first: what is left of a finely drawn curve is then a sliver that
+      // meets
+      // hardly any of the dozens of sides within one setback's reach.
+      for (int n = near.size() - 1; n >= 0; n--) {
+        if (near.get(n) < i && ground.meets(strips.get(near.get(n)))) {
+          ground = ground.minus(strips.get(near.get(n)));
+        }
       }
       taken.add(new Taken(taking.get(i), ground));
     }

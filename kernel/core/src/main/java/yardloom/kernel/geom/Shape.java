@@ -12,6 +12,8 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.distance.DistanceOp;
+import org.locationtech.jts.operation.relateng.RelateNG;
+import org.locationtech.jts.operation.relateng.RelatePredicate;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 import yardloom.kernel.problem.PlanException;
@@ -260,6 +262,12 @@ public final class Shape {
   /** This shape without the other; the plan language's {@code -} arrives here. */
   public Shape minus(Shape other) {
     return new Shape(Overlay.difference(geometry, other.geometry));
+  }
+
+  /** Whether they share a point, found without working out what they share. */
+  boolean meets(Shape other) {
+    return geometry.getEnvelopeInternal().intersects(other.geometry.getEnvelopeInternal())
+        && RelateNG.relate(geometry, other.geometry, RelatePredicate.intersects());
   }
 
   /** What both share; the plan language's {@code &} arrives here. */

@@ -1,7 +1,5 @@
 package yardloom.kernel.plan;
 
-import java.util.Locale;
-
 /** The role of a lot side in a setback rule. It is always given, never guessed from the shape. */
 public enum EdgeRole {
   FRONT,

@@ -1,6 +1,5 @@
 package yardloom.kernel.survey;
 
-import yardloom.kernel.geom.Point;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 

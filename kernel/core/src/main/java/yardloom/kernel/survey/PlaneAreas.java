@@ -1,12 +1,8 @@
 package yardloom.kernel.survey;
 
-import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.geom.Point;
-import yardloom.kernel.problem.PlanException;
-import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Area;
-import yardloom.kernel.unit.Length;
 
 /**
  * Areas as surveyors work them out.

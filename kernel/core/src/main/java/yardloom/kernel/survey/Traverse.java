@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 
 /**

@@ -31,7 +31,9 @@ class SightTriangleTest {
     Line first = Line.between(ft(-100, 0), ft(0, 0));
     Line second = Line.between(ft(0, 0), ft(-100 * Math.cos(a), 100 * Math.sin(a)));
     Shape triangle =
-        Shape.polygon(SightTriangle.corners(first, second, Length.feet(legA), Length.feet(legB), Length.ZERO));
+        Shape.polygon(
+            SightTriangle.corners(
+                first, second, Length.feet(legA), Length.feet(legB), Length.ZERO));
     assertEquals(areaFt2, triangle.area().squareFeet(), tolerance);
     assertTrue(triangle.distance(ft(-legA, 0)).feet() < 1e-6);
   }
@@ -43,7 +45,8 @@ class SightTriangleTest {
     Line second = Line.between(ft(0, 0), ft(0, 100));
     Shape lot = Shape.rectangle(ft(-100, 0), Length.feet(100), Length.feet(100));
     Shape triangle =
-        Shape.polygon(SightTriangle.corners(first, second, Length.feet(30), Length.feet(30), Length.feet(8)));
+        Shape.polygon(
+            SightTriangle.corners(first, second, Length.feet(30), Length.feet(30), Length.feet(8)));
     assertEquals(450, triangle.area().squareFeet(), 1e-6);
     assertEquals(14 * 14 / 2.0, triangle.and(lot).area().squareFeet(), 1e-4);
   }
@@ -53,7 +56,9 @@ class SightTriangleTest {
   void of_sidesThatDoNotTouch_meetAtTheExtendedCorner() {
     Line first = Line.between(ft(-100, 0), ft(-20, 0));
     Line second = Line.between(ft(0, 20), ft(0, 100));
-    Shape triangle = Shape.polygon(SightTriangle.corners(first, second, Length.feet(25), Length.feet(25), Length.ZERO));
+    Shape triangle =
+        Shape.polygon(
+            SightTriangle.corners(first, second, Length.feet(25), Length.feet(25), Length.ZERO));
     assertEquals(312.5, triangle.area().squareFeet(), 1e-6);
     assertTrue(triangle.distance(ft(0, 0)).feet() < 1e-6);
   }

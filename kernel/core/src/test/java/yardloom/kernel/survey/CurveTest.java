@@ -15,7 +15,6 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import yardloom.kernel.geom.Arc;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.unit.Angle;
-import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 
 class CurveTest {

@@ -133,10 +133,12 @@ class TraverseTest {
       assertEquals(expected[i][0], corners.get(i + 1).x().feet(), 0.02);
       assertEquals(expected[i][1], corners.get(i + 1).y().feet(), 0.02);
     }
-    double areaFt2 = PlaneAreas.byCoordinates(Traverse.corners(Point.metres(0, 0), steps)).squareFeet();
+    double areaFt2 =
+        PlaneAreas.byCoordinates(Traverse.corners(Point.metres(0, 0), steps)).squareFeet();
     assertEquals(272_611.2, areaFt2, 1.0);
     assertEquals(6.2583, areaFt2 / 43_560, 1e-4);
-    Course ab = Course.ofParts(
+    Course ab =
+        Course.ofParts(
             corners.get(1).y().minus(corners.get(0).y()),
             corners.get(1).x().minus(corners.get(0).x()));
     assertEquals(285.146, ab.distance().feet(), 1e-3);
@@ -178,7 +180,10 @@ class TraverseTest {
       assertEquals(expected[i][0], corners.get(i + 1).x().feet(), 0.002);
       assertEquals(expected[i][1], corners.get(i + 1).y().feet(), 0.002);
     }
-    assertEquals(102_935.7, PlaneAreas.byCoordinates(Traverse.corners(Point.metres(0, 0), steps)).squareFeet(), 0.5);
+    assertEquals(
+        102_935.7,
+        PlaneAreas.byCoordinates(Traverse.corners(Point.metres(0, 0), steps)).squareFeet(),
+        0.5);
   }
 
   private static List<Point> mahunCogo() {

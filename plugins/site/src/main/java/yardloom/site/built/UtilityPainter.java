@@ -45,6 +45,10 @@ public final class UtilityPainter extends ElementPainter<Element.Utility> {
   @Override
   public Set<SheetUse> uses() {
     return Set.of(
-        SheetPage.WAYS, SheetPage.LAYOUT, SheetPage.GRADING, SheetPage.PLANTING, SheetPage.IRRIGATION);
+        SheetPage.WAYS,
+        SheetPage.LAYOUT,
+        SheetPage.GRADING,
+        SheetPage.PLANTING,
+        SheetPage.IRRIGATION);
   }
 }

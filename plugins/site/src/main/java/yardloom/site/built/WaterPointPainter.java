@@ -45,6 +45,12 @@ public final class WaterPointPainter extends ElementPainter<Element.WaterPoint> 
 
   @Override
   public Set<SheetUse> uses() {
-    return Set.of(WorkPhase.HEAD, WorkPhase.DRIP, SheetPage.CREW, SheetPage.LAYOUT, SheetPage.PLANTING, SheetPage.IRRIGATION);
+    return Set.of(
+        WorkPhase.HEAD,
+        WorkPhase.DRIP,
+        SheetPage.CREW,
+        SheetPage.LAYOUT,
+        SheetPage.PLANTING,
+        SheetPage.IRRIGATION);
   }
 }

@@ -2,9 +2,9 @@ package yardloom.site.ground;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;

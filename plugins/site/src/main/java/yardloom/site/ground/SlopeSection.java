@@ -29,7 +29,7 @@ final class SlopeSection {
   private static final double STEP_M = 0.25;
   private static final double BELOW_M = 0.6;
   private static final double TEXT_MM = 2.5;
-  private static final double WIDTH_MM = 150;
+  private static final double WIDTH_MM = 300;
   private static final Style EARTH =
       Style.filled("section-ground", "#e9dfd0").hatched(Hatch.DIAGONAL).outlined(Palette.INK, 0.35);
   private static final Style LEVEL = Style.line("section-level", Palette.MUTED, 0.18).dashed("2 1");
@@ -101,7 +101,8 @@ final class SlopeSection {
     marks.add(new Mark.Region(Shape.polygon(outline), EARTH, "ground as measured"));
     marks.add(
         new Mark.Stroke(
-            Line.between(Point.metres(0, 0), Point.metres(ground.get(ground.size() - 1).x().metres(), 0)),
+            Line.between(
+                Point.metres(0, 0), Point.metres(ground.get(ground.size() - 1).x().metres(), 0)),
             LEVEL,
             "level of the lowest ground"));
     levels(ground, zero, units, marks);
@@ -134,7 +135,9 @@ final class SlopeSection {
   private void crossed(double first, double zero, List<Mark> marks) {
     for (Element e : plan.elements()) {
       boolean named =
-          e instanceof Element.Bed || e instanceof Element.Building || e instanceof Element.Structure;
+          e instanceof Element.Bed
+              || e instanceof Element.Building
+              || e instanceof Element.Structure;
       List<Sample> within =
           named ? samples.stream().filter(s -> e.shape().contains(s.at())).toList() : List.of();
       if (!within.isEmpty()) {

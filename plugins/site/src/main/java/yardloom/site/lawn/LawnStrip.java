@@ -17,9 +17,9 @@ import yardloom.site.element.Covering;
  * nobody wants to keep.
  *
  * <p>Open ground is the lot without all that covers it. Narrow is what no circle of {@link #MOWN}
- * that lies in the open ground reaches. What lies within {@link #SLIVER} of both
- * a fence and the lot line is behind the fence and not counted; pieces of less than a square foot, such as the corners that
- * no circle fits, do not count.
+ * that lies in the open ground reaches. What lies within {@link #SLIVER} of both a fence and the
+ * lot line is behind the fence and not counted; pieces of less than a square foot, such as the
+ * corners that no circle fits, do not count.
  *
  * @param beside the beds and mulched ground that it touches, beds first
  * @param width where it is widest

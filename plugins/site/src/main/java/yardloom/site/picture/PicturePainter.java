@@ -14,9 +14,7 @@ import yardloom.kernel.table.SheetUse;
 
 /** One layer of the picture of the yard; no sheet that is built from shows it. */
 public record PicturePainter(
-    Layer layer,
-    Function<Plan, List<Mark>> marks,
-    Function<Plan, List<LegendEntry>> entries)
+    Layer layer, Function<Plan, List<Mark>> marks, Function<Plan, List<LegendEntry>> entries)
     implements Painter {
 
   /** Ground, works and crowns, each under the band of what plugins draw between them. */

@@ -15,7 +15,8 @@ import yardloom.kernel.unit.Length;
 
 /** Paths, beds, fences and roofs. */
 final class WorksPicture {
-  private static final Style PATH = Style.filled("picture-path", "#e3cda0").outlined("#b79b66", 0.18);
+  private static final Style PATH =
+      Style.filled("picture-path", "#e3cda0").outlined("#b79b66", 0.18);
   private static final Style MULCH =
       Style.filled("picture-mulch", "#b98f63").outlined("#7d5c39", 0.25);
   private static final Style COMPOST =
@@ -60,7 +61,8 @@ final class WorksPicture {
   }
 
   private static Mark name(Shape shape, String text, int rank) {
-    return new Mark.Label(shape.heart(), text, NAME_MM, rank == 1, rank, Mark.Anchor.CENTRE).on(shape);
+    return new Mark.Label(shape.heart(), text, NAME_MM, rank == 1, rank, Mark.Anchor.CENTRE)
+        .on(shape);
   }
 
   private static Style style(Element.Bed bed) {

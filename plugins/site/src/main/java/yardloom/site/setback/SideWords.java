@@ -23,6 +23,9 @@ import yardloom.site.setback.SetbackRule.MeasuredTo;
 
 /** Words for the sides of the lot and the setbacks that codes ask of them. */
 public final class SideWords {
+  /** As many sides a message lists; a traced outline has hundreds. */
+  private static final int MOST_NAMES = 12;
+
   private SideWords() {}
 
   @Verb(
@@ -276,7 +279,8 @@ public final class SideWords {
           "the lot has no side '"
               + name
               + "'; it has "
-              + String.join(", ", names)
+              + String.join(", ", names.subList(0, Math.min(names.size(), MOST_NAMES)))
+              + (names.size() > MOST_NAMES ? " and " + (names.size() - MOST_NAMES) + " more" : "")
               + "."
               + Nearest.hint(name, names));
     }

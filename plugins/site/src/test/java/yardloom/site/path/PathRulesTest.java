@@ -151,8 +151,8 @@ class PathRulesTest {
   }
 
   /**
-   * A path of 4 ft that ends at a lawn turned over: an aisle of 3 ft between two beds leads a barrow
-   * on, since 30 in is the least width of its path; one of 2 ft does not.
+   * A path of 4 ft that ends at a lawn turned over: an aisle of 3 ft between two beds leads a
+   * barrow on, since 30 in is the least width of its path; one of 2 ft does not.
    */
   @Test
   void turning_barrowPathIntoAnAisleOfMulchedGround_isFineFromThirtyInches() {

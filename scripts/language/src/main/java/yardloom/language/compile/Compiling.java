@@ -17,7 +17,7 @@ import yardloom.language.limit.Limits;
 public final class Compiling {
   private static final long MAX_DATA = 8 << 20;
 
-  private final ScriptCompiler compiler;
+  private final StoringCompiler compiler;
   private final Limits limits;
   private final ScriptFiles folder;
   private final Map<Path, ScriptCompiler.Compiled> done = new LinkedHashMap<>();
@@ -26,8 +26,8 @@ public final class Compiling {
   private final TreeSet<Problem> problems = new TreeSet<>();
   private final Deque<Path> open = new ArrayDeque<>();
 
-  public Compiling(ScriptCompiler compiler, Limits limits, Path plan) {
-    this.compiler = compiler;
+  public Compiling(ScriptCompiler compiler, CompileCache cache, Limits limits, Path plan) {
+    this.compiler = new StoringCompiler(compiler, cache.store(), cache.stamp());
     this.limits = limits;
     this.folder = ScriptFiles.around(plan);
   }
@@ -46,6 +46,14 @@ public final class Compiling {
           ProblemCode.LIMIT, "files include files more than " + limits.includeDepth() + " deep");
     }
     open.push(real);
+    try {
+      return made(real, shown);
+    } finally {
+      open.pop();
+    }
+  }
+
+  private ScriptCompiler.Compiled made(Path real, String shown) {
     String name = "plan" + files.size();
     files.put(name, shown);
     ScriptCompiler.Compiled made =
@@ -66,7 +74,6 @@ public final class Compiling {
                 return dataFile(folder.data(wanted, real), beside(shown, wanted));
               }
             });
-    open.pop();
     problems.addAll(made.problems());
     done.put(real, made);
     return made;

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.BiFunction;
 import org.codehaus.groovy.ast.ASTNode;
 import org.codehaus.groovy.ast.AnnotationNode;
@@ -167,16 +168,34 @@ public final class ScriptCompiler {
     if (!report.isEmpty()) {
       return failed(className, parameters, report);
     }
-    for (Map.Entry<String, byte[]> each : classes.entrySet()) {
-      Set<String> faults = new ClassGate(allowed, className).check(each.getValue());
-      for (String fault : faults) {
-        report.add(
-            ProblemCode.FORBIDDEN, 1, 1, "the finished script would use what it may not: " + fault);
-      }
+    for (String fault : faults(className, classes)) {
+      report.add(
+          ProblemCode.FORBIDDEN, 1, 1, "the finished script would use what it may not: " + fault);
     }
     return report.isEmpty()
         ? new Compiled(className, Map.copyOf(classes), parameters, List.of())
         : failed(className, parameters, report);
+  }
+
+  /** What the class gate refuses in finished classes; empty if they may be run. */
+  Set<String> faults(String className, Map<String, byte[]> classes) {
+    Set<String> faults = new TreeSet<>();
+    try {
+      classes.values().forEach(c -> faults.addAll(new ClassGate(allowed, className).check(c)));
+    } catch (RuntimeException e) {
+      faults.add("no class: " + e.getMessage());
+    }
+    return faults;
+  }
+
+  /** The words as compiled scripts call them: another text, other scripts. */
+  String vocabulary() {
+    StringBuilder text = new StringBuilder();
+    lexicon.all().stream()
+        .map(w -> w.name() + " " + w.method().toGenericString() + " " + w.parameters())
+        .sorted()
+        .forEach(w -> text.append(w).append('\n'));
+    return text.toString();
   }
 
   private static Compiled failed(String className, List<String> parameters, Report report) {

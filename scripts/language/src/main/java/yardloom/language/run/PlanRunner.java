@@ -16,6 +16,7 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Lexicon;
+import yardloom.language.compile.CompileCache;
 import yardloom.language.compile.Compiling;
 import yardloom.language.compile.MissingWords;
 import yardloom.language.compile.ScriptCompiler;
@@ -45,9 +46,16 @@ public final class PlanRunner {
 
   private final Limits limits;
   private final ScriptCompiler compiler;
+  private final CompileCache cache;
 
   public PlanRunner(Lexicon lexicon, Limits limits, MissingWords missing) {
+    this(lexicon, limits, missing, CompileCache.OFF);
+  }
+
+  /** A runner that keeps compiled scripts. */
+  public PlanRunner(Lexicon lexicon, Limits limits, MissingWords missing, CompileCache cache) {
     this.limits = limits;
+    this.cache = cache;
     this.compiler = new ScriptCompiler(lexicon, HOST, missing::pluginOf);
   }
 
@@ -82,7 +90,7 @@ public final class PlanRunner {
   }
 
   private Compiling compiled(Path script) {
-    Compiling compiling = new Compiling(compiler, limits, script);
+    Compiling compiling = new Compiling(compiler, cache, limits, script);
     try {
       compiling.compile(script.toRealPath(), script.toString());
     } catch (IOException e) {

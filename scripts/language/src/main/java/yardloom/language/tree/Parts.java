@@ -35,8 +35,6 @@ public final class Parts extends CodeVisitorSupport {
   /** Nodes after which a part is full. */
   private static final int PART = 500;
 
-  private static final int LIST = 100;
-
   /** What is below this stays where it is alone: the call of a closure takes as much room. */
   private static final int SMALL = 20;
 
@@ -85,7 +83,7 @@ public final class Parts extends CodeVisitorSupport {
     super.visitCastExpression(cast);
     if (cast instanceof LateCast late
         && cast.getExpression() instanceof ListExpression list
-        && list.getExpressions().size() > LIST
+        && Uses.of(list).nodes() > PART
         && Uses.of(list).movesWithout(changed)) {
       late.hold(halves(list.getExpressions(), list));
     }
@@ -93,8 +91,9 @@ public final class Parts extends CodeVisitorSupport {
 
   /** The items as a sum of lists, each in a closure of its own. */
   private Expression halves(List<Expression> items, ListExpression where) {
-    if (items.size() <= LIST) {
-      return value(known(new ListExpression(new ArrayList<>(items)), where));
+    ListExpression all = new ListExpression(new ArrayList<>(items));
+    if (items.size() == 1 || Uses.of(all).nodes() <= PART) {
+      return value(known(all, where));
     }
     int half = items.size() / 2;
     List<Expression> both =

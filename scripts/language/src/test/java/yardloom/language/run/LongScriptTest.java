@@ -107,6 +107,18 @@ class LongScriptTest {
   }
 
   @Test
+  void listsOfPoints_addedToOneThatChanges_keepOrder() throws IOException {
+    String some = lines(90, i -> "point(%d.m, %d.m),".formatted(i, 2 * i));
+    Plan plan =
+        run(
+            "List<Point> all = []\n"
+                + lines(30, i -> "all = all + [\n" + some + "]")
+                + "note \"${all.size()} ${all[2699].y} ${all[91].x}\"\n");
+    // 30 times 90 points; the last has y = 2 × 89, the second of the second list x = 1
+    assertEquals("2700 178 m 1 m", note(plan));
+  }
+
+  @Test
   void longBodies_ofBlockLoopBranchAndHelper_runWhole() throws IOException {
     String words = lines(1_500, i -> "plant 'kale %d', spacing: %d.m".formatted(i, 1 + i % 7));
     String beds =

@@ -17,7 +17,8 @@ import yardloom.kernel.problem.PlanException;
     footer = {
       "",
       "Exit codes: 0 fine; 1 some finding is an error; 2 the plan is wrong; 3 wrong use;"
-          + " 4 a fault of the program."
+          + " 4 a fault of the program.",
+      "Compiled plans are kept in your cache folder; with YARDLOOM_CACHE=off nothing is kept."
     })
 public final class Main implements Callable<Integer> {
   private final Console console;
@@ -34,10 +35,18 @@ public final class Main implements Callable<Integer> {
       description = "Print the version.")
   private boolean version;
 
+  @CommandLine.Mixin private final PluginOptions plugins;
+
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
-  private Main(Console console) {
+  private Main(Console console, Path base) {
     this.console = console;
+    this.plugins = new PluginOptions(console, base);
+  }
+
+  /** The plugins that the options ask for. */
+  Toolkit toolkit() {
+    return plugins.toolkit();
   }
 
   /** Runs the command line and ends the process with its exit code. */
@@ -50,13 +59,14 @@ public final class Main implements Callable<Integer> {
   /** Runs the command line; relative paths are resolved against {@code base}. */
   static int run(Console console, Path base, String... args) {
     CommandLine line =
-        new CommandLine(new Main(console))
+        new CommandLine(new Main(console, base))
             .addSubcommand(new DrawCommand(console, base))
             .addSubcommand(new CheckCommand(console, base))
             .addSubcommand(new NewCommand(console, base))
             .addSubcommand(new ExplainCommand(console, base))
             .addSubcommand(new CompareCommand(console, base))
             .addSubcommand(new BatchCommand(console, base))
+            .addSubcommand(new WatchCommand(console, base))
             .addSubcommand(new WordsCommand(console))
             .addSubcommand(new PluginsCommand(console))
             .setOut(console.outWriter())

@@ -28,7 +28,7 @@ public final class ScriptLines {
   }
 
   /** The line, shortened; empty if the place names no line that can be read. */
-  Optional<String> at(SourceRef place) {
+  public Optional<String> at(SourceRef place) {
     List<String> lines = files.computeIfAbsent(place.file(), this::read);
     if (place.line() < 1 || place.line() > lines.size()) {
       return Optional.empty();

@@ -37,8 +37,8 @@ import yardloom.sheet.paper.Paper;
 /**
  * The sheets of a plan: those that plugins offer, or those of them that are asked for. What a table
  * is worth on paper its maker says: some always stand on a sheet, others fill the room that is
- * left, the rest is read in the report. Cautions and marks of findings stand once, on
- * the first plan that is built from.
+ * left, the rest is read in the report. Cautions and marks of findings stand once, on the first
+ * plan that is built from.
  */
 public final class SheetSet {
   private static final SheetPlan SITE =
@@ -109,6 +109,8 @@ public final class SheetSet {
       SheetRequest request = request(sorted(plan, pocket, optional), plan == first);
       if (plan == first) {
         optional.addAll(0, tablesOnNoSheet());
+      } else if (isWorkDrawing(plan)) {
+        optional.addAll(tablesOnNoSheet());
       }
       requests.add(request.withCautions(cautions(plan, first, plans)).withOptional(optional));
     }
@@ -191,13 +193,31 @@ public final class SheetSet {
       layers.put(FindingMarks.LAYER, findings);
       legend.addAll(FindingMarks.legend(outcome.findings()));
     }
-    Paper on =
-        sheet.format().isPocket() ? Paper.page(outcome.plan().info().units()) : paper;
+    Set<String> drawnStyles = styles(layers);
+    legend.removeIf(e -> !drawnStyles.contains(e.style().name()));
+    Paper on = sheet.format().isPocket() ? Paper.page(outcome.plan().info().units()) : paper;
     return SheetRequest.of(sheet, on, outcome.plan().info())
         .withDrawing(layers, List.copyOf(legend))
         .withSite(
             outcome.plan().lot().map(Lot::shape),
             outcome.plan().site().map(Site::north).orElse(Angle.ZERO));
+  }
+
+  /** A legend explains what is drawn and nothing else. */
+  private static Set<String> styles(SortedMap<Layer, List<Mark>> layers) {
+    Set<String> names = new HashSet<>();
+    for (List<Mark> marks : layers.values()) {
+      for (Mark mark : marks) {
+        if (mark instanceof Mark.Region region) {
+          names.add(region.style().name());
+        } else if (mark instanceof Mark.Stroke stroke) {
+          names.add(stroke.style().name());
+        } else if (mark instanceof Mark.Symbol symbol) {
+          names.add(symbol.style().name());
+        }
+      }
+    }
+    return names;
   }
 
   private static boolean isOn(Layer layer, DrawnLayer drawn, SheetPlan sheet) {

@@ -1,0 +1,124 @@
+package yardloom.program.cache;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import yardloom.language.compile.ScriptStore;
+
+/**
+ * Keeps files in a folder that only its user may write, at most {@link #MOST}, the oldest thrown
+ * away first. A folder that others can write is not used; nothing here ever fails a command.
+ */
+public final class CacheFolder implements ScriptStore {
+  static final int MOST = 200;
+  private static final int SUM = 32;
+  private static final long LARGEST = 32 << 20;
+  private static final Set<PosixFilePermission> OWN = PosixFilePermissions.fromString("rwx------");
+
+  private final Path folder;
+
+  public CacheFolder(Path folder) {
+    this.folder = folder;
+  }
+
+  @Override
+  public Optional<byte[]> get(String key) {
+    Path file = folder.resolve(key);
+    try {
+      if (!isOwn()
+          || !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+          || Files.size(file) > LARGEST) {
+        return Optional.empty();
+      }
+      byte[] all = Files.readAllBytes(file);
+      byte[] bytes = Arrays.copyOfRange(all, Math.min(SUM, all.length), all.length);
+      boolean whole = all.length >= SUM && Arrays.equals(sum(bytes), Arrays.copyOf(all, SUM));
+      return whole ? Optional.of(bytes) : Optional.empty();
+    } catch (IOException | RuntimeException e) {
+      return Optional.empty();
+    }
+  }
+
+  @Override
+  public void put(String key, byte[] bytes) {
+    try {
+      Files.createDirectories(folder);
+      if (posix()) {
+        Files.setPosixFilePermissions(folder, OWN);
+      }
+      if (!isOwn()) {
+        return;
+      }
+      // Written beside and moved into place: another run never reads half a file.
+      Path part = Files.createTempFile(folder, "part", "");
+      try {
+        byte[] all = Arrays.copyOf(sum(bytes), SUM + bytes.length);
+        System.arraycopy(bytes, 0, all, SUM, bytes.length);
+        Files.write(part, all);
+        Files.move(part, folder.resolve(key), StandardCopyOption.ATOMIC_MOVE);
+      } finally {
+        Files.deleteIfExists(part);
+      }
+      forgetOldest();
+    } catch (IOException | RuntimeException e) {
+      // A cache that cannot be written saves nothing; the plan is drawn all the same.
+    }
+  }
+
+  /** Told apart from what a full disk left; whoever may write here may also write the sum. */
+  private static byte[] sum(byte[] bytes) {
+    try {
+      return MessageDigest.getInstance("SHA-256").digest(bytes);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  private boolean isOwn() throws IOException {
+    if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+      return false;
+    }
+    return !posix()
+        || Files.getOwner(folder).getName().equals(System.getProperty("user.name"))
+            && OWN.containsAll(Files.getPosixFilePermissions(folder));
+  }
+
+  private boolean posix() {
+    return folder.getFileSystem().supportedFileAttributeViews().contains("posix");
+  }
+
+  private void forgetOldest() throws IOException {
+    List<Path> files = new ArrayList<>();
+    try (Stream<Path> all = Files.list(folder)) {
+      all.forEach(files::add);
+    }
+    if (files.size() > MOST) {
+      files.sort(Comparator.comparing(CacheFolder::age));
+      for (Path old : files.subList(0, files.size() - MOST)) {
+        Files.deleteIfExists(old);
+      }
+    }
+  }
+
+  private static FileTime age(Path file) {
+    try {
+      return Files.getLastModifiedTime(file);
+    } catch (IOException e) {
+      return FileTime.fromMillis(0);
+    }
+  }
+}

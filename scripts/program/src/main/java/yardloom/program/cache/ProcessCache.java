@@ -1,0 +1,75 @@
+package yardloom.program.cache;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.CodeSource;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import yardloom.language.compile.CompileCache;
+
+/** The cache of this process: on for the packaged program, unless switched off. */
+public final class ProcessCache {
+  /** Set to {@code off}, nothing is kept. */
+  public static final String SWITCH = "YARDLOOM_CACHE";
+
+  private ProcessCache() {}
+
+  /** The cache for these surroundings; off where the program does not run from its own jars. */
+  public static CompileCache of(Map<String, String> environment) {
+    if ("off".equalsIgnoreCase(environment.getOrDefault(SWITCH, ""))) {
+      return CompileCache.OFF;
+    }
+    try {
+      CodeSource source = ProcessCache.class.getProtectionDomain().getCodeSource();
+      Path jar = Path.of(source.getLocation().toURI());
+      return Files.isRegularFile(jar)
+          ? new CompileCache(
+              new CacheFolder(folder(environment).resolve("yardloom").resolve("scripts")),
+              stamp(jar.getParent()))
+          : CompileCache.OFF;
+    } catch (IOException | URISyntaxException | RuntimeException e) {
+      return CompileCache.OFF;
+    }
+  }
+
+  /** Where the system keeps what can be made again. */
+  static Path folder(Map<String, String> environment) {
+    String said = environment.getOrDefault("XDG_CACHE_HOME", "");
+    Path home = Path.of(System.getProperty("user.home"));
+    String system = System.getProperty("os.name").toLowerCase(Locale.ROOT);
+    if (!said.isBlank()) {
+      return Path.of(said);
+    } else if (system.startsWith("windows") && environment.containsKey("LOCALAPPDATA")) {
+      return Path.of(environment.get("LOCALAPPDATA"));
+    } else if (system.startsWith("mac")) {
+      return home.resolve("Library").resolve("Caches");
+    }
+    return home.resolve(".cache");
+  }
+
+  /** Names, sizes and contents of the program's own jars, and the Java that runs them. */
+  private static String stamp(Path lib) throws IOException {
+    try (Stream<Path> all = Files.list(lib)) {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      List<Path> jars = all.filter(p -> p.toString().endsWith(".jar")).sorted().toList();
+      for (Path jar : jars) {
+        String name = jar.getFileName().toString();
+        digest.update((name + " " + Files.size(jar) + "\n").getBytes("UTF-8"));
+        if (name.startsWith("yardloom")) {
+          digest.update(Files.readAllBytes(jar));
+        }
+      }
+      digest.update(System.getProperty("java.version").getBytes("UTF-8"));
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,90 @@
+package yardloom.program.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.study.Outcome;
+import yardloom.program.output.SheetSet;
+import yardloom.program.watch.Watching;
+import yardloom.sheet.compose.ComposedSheet;
+
+/** Shows a plan on a page that follows each save. */
+@Command(
+    name = "watch",
+    description =
+        "Show a plan in the browser of this machine; it is drawn again whenever its files are"
+            + " saved. Ctrl-C ends it.",
+    footer = {"", "Example:", "  yardloom watch yard.groovy"})
+final class WatchCommand implements Callable<Integer> {
+  private final Console console;
+  private final Path base;
+
+  @Parameters(paramLabel = "PLAN", description = "The plan script.")
+  private Path plan;
+
+  @Option(
+      names = "--set",
+      paramLabel = "NAME=VALUE",
+      description = "Give a parameter of the plan another value, such as --set bedWidth=3.5ft.")
+  private List<String> settings = List.of();
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Print this help.")
+  private boolean help;
+
+  @Spec private CommandSpec command;
+
+  WatchCommand(Console console, Path base) {
+    this.console = console;
+    this.base = base;
+  }
+
+  @Override
+  public Integer call() throws InterruptedException {
+    Path script = base.resolve(plan);
+    try (Watching watching =
+        new Watching(
+            script,
+            base,
+            Settings.of(command, "--set", settings),
+            drawer(Toolkit.load(), script))) {
+      console.say(plan + " is shown at " + watching.address());
+      console.say("Save the plan and the page follows. Ctrl-C ends.");
+      new CountDownLatch(1).await();
+      return ExitCode.FINE;
+    } catch (IOException e) {
+      throw new PlanException(
+          ProblemCode.FILE,
+          new SourceRef(plan.toString(), 0, 0),
+          "there is no such file, or its folder cannot be watched");
+    }
+  }
+
+  /** Draws as {@code draw} does. */
+  static Watching.Drawer drawer(Toolkit toolkit, Path script) {
+    return new Watching.Drawer() {
+      @Override
+      public Outcome study(Map<String, String> values) {
+        return toolkit.study(toolkit.read(script, values));
+      }
+
+      @Override
+      public List<ComposedSheet> sheets(Outcome outcome) {
+        return SheetSet.of(outcome, Papers.of(null, outcome.plan()));
+      }
+    };
+  }
+}

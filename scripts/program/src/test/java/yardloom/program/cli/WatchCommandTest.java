@@ -1,0 +1,173 @@
+package yardloom.program.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yardloom.program.watch.Watching;
+
+class WatchCommandTest {
+  private static final String PLAN =
+      """
+      plan 'Watched', units: 'us'
+      def wide = param('wide', 4.ft, 'width of the bed')
+      lot([point(0.ft, 0.ft), point(30.ft, 0.ft), point(30.ft, 50.ft), point(0.ft, 50.ft)])
+      include 'part'
+      bed 'kitchen', rect(5.ft, 20.ft, wide, 10.ft), use: 'perennial'
+      """;
+
+  @TempDir Path folder;
+
+  private final HttpClient client = HttpClient.newHttpClient();
+  private Path script;
+  private Watching watching;
+
+  @BeforeEach
+  void watch() throws IOException {
+    script = Files.writeString(folder.resolve("watched.groovy"), PLAN);
+    Files.writeString(
+        folder.resolve("part.groovy"),
+        "path 'walk', line([point(3.ft, 2.ft), point(3.ft, 40.ft)]), width: 3.ft\n");
+    watching = new Watching(script, folder, Map.of(), WatchCommand.drawer(Toolkit.load(), script));
+  }
+
+  @AfterEach
+  void end() {
+    watching.close();
+  }
+
+  private HttpResponse<String> get(String address) throws IOException, InterruptedException {
+    return client.send(
+        HttpRequest.newBuilder(URI.create(address)).build(), BodyHandlers.ofString());
+  }
+
+  private JsonNode state(long seen) throws IOException, InterruptedException {
+    return new ObjectMapper().readTree(get(watching.address() + "state?" + seen).body());
+  }
+
+  private static String area(JsonNode state) {
+    for (JsonNode table : state.at("/picture/tables")) {
+      if (table.get("id").asText().equals("beds")) {
+        return table.at("/rows/0/2").asText();
+      }
+    }
+    return "";
+  }
+
+  @Test
+  void page_savedAndSet_followsThePlan() throws IOException, InterruptedException {
+    JsonNode first = state(-1);
+    assertEquals("40", area(first).replaceAll("\\.0$", ""), "4 ft × 10 ft");
+    assertEquals("4 ft", first.at("/picture/parameters/0/value").asText());
+    JsonNode bed =
+        first.at("/picture/elements").findParents("id").stream()
+            .filter(e -> e.get("name").asText().equals("kitchen"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(bed.get("place").asText().endsWith("watched.groovy:5"), bed.toString());
+    assertTrue(bed.get("line").asText().startsWith("bed 'kitchen'"), bed.toString());
+    assertTrue(get(watching.address() + "why?area%20of%20kitchen").body().contains("area"));
+
+    client.send(
+        HttpRequest.newBuilder(URI.create(watching.address() + "set"))
+            .POST(BodyPublishers.ofString("wide=3ft"))
+            .build(),
+        BodyHandlers.discarding());
+    JsonNode set = state(first.get("version").asLong());
+    assertEquals("30", area(set).replaceAll("\\.0$", ""), "3 ft × 10 ft");
+    assertEquals("3ft", set.at("/settings/wide").asText());
+
+    Files.writeString(folder.resolve("part.groovy"), "pathh 'walk'\n");
+    JsonNode wrong = state(set.get("version").asLong());
+    assertTrue(wrong.at("/problems/0/place").asText().endsWith("part.groovy:1"), wrong.toString());
+    assertEquals("pathh 'walk'", wrong.at("/problems/0/line").asText());
+    assertEquals("30", area(wrong).replaceAll("\\.0$", ""), "the last good picture stays");
+
+    Files.writeString(folder.resolve("part.groovy"), "\n");
+    Files.writeString(script, PLAN.replace("10.ft)", "12.ft)"));
+    JsonNode mended = state(wrong.get("version").asLong());
+    while (!area(mended).startsWith("36")) {
+      mended = state(mended.get("version").asLong());
+    }
+    assertEquals(0, mended.get("problems").size());
+  }
+
+  @Test
+  void stranger_withoutTokenOrHost_getsNothing() throws IOException, InterruptedException {
+    URI address = URI.create(watching.address());
+    assertEquals(404, get("http://127.0.0.1:" + address.getPort() + "/").statusCode());
+    assertEquals(
+        404, get("http://127.0.0.1:" + address.getPort() + "/0123456789abcdef/").statusCode());
+    assertEquals(404, get(watching.address() + "../secret").statusCode());
+    HttpResponse<String> page = get(watching.address());
+    assertEquals(200, page.statusCode());
+    String policy = page.headers().firstValue("Content-Security-Policy").orElse("");
+    assertTrue(policy.startsWith("default-src 'none'"), policy);
+    assertTrue(!policy.contains("unsafe") && !policy.contains("http"), policy);
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), address.getPort())) {
+      // Another site's name that was made to lead here.
+      String asked =
+          "GET "
+              + address.getPath()
+              + " HTTP/1.1\r\nHost: rebound.example\r\nConnection: close\r\n\r\n";
+      socket.getOutputStream().write(asked.getBytes(StandardCharsets.US_ASCII));
+      String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      assertTrue(answer.startsWith("HTTP/1.1 404"), answer);
+    }
+  }
+
+  @Test
+  void closed_answersNoMore() throws InterruptedException {
+    URI address = URI.create(watching.address());
+    watching.close();
+    assertThrows(
+        IOException.class,
+        () -> new Socket(InetAddress.getLoopbackAddress(), address.getPort()).close());
+  }
+
+  /** The page itself, in a browser. */
+  @Test
+  void page_inABrowser_canBeUsedByKeyboardAndHasNoSeriousFinding()
+      throws IOException, InterruptedException {
+    String modules = String.valueOf(System.getenv("YARDLOOM_BROWSER_MODULES"));
+    Path browser = Path.of("/usr/bin/chromium");
+    assumeTrue(
+        Files.isDirectory(Path.of(modules, "puppeteer-core")) && Files.exists(browser),
+        "skipped: needs chromium, and puppeteer-core and axe-core in the folder that"
+            + " YARDLOOM_BROWSER_MODULES names");
+    Path said = folder.resolve("said.log");
+    ProcessBuilder run =
+        new ProcessBuilder(
+            "node",
+            Path.of("src/test/browser/watch.cjs").toAbsolutePath().toString(),
+            watching.address(),
+            script.toString(),
+            Files.createDirectories(Path.of("target/watch")).toString());
+    run.environment().put("NODE_PATH", modules);
+    Process process = run.redirectErrorStream(true).redirectOutput(said.toFile()).start();
+    assertTrue(process.waitFor(5, TimeUnit.MINUTES), "the browser did not end");
+    assertEquals("", Files.readString(said).strip());
+    assertEquals(0, process.exitValue());
+  }
+}
