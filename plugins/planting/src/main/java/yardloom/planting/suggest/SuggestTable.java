@@ -7,6 +7,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 
@@ -20,6 +21,11 @@ public final class SuggestTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(Suggestions.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
   }
 
   @Override

@@ -7,6 +7,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.planting.suit.rule.Reason;
@@ -22,6 +23,11 @@ public final class SuitTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(SuitPlan.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
   }
 
   @Override

@@ -149,6 +149,31 @@ class FitByHandTest {
     assertEquals("", said(early + mid, "C", "pollination"));
   }
 
+  /** Early apples bloom on days −7 to 7, late ones on 7 to 21: one day together is too few. */
+  @Test
+  void oneDayOfBloomTogether_isTooFew() {
+    String early = tree("A", "apple (dwarf)", 40, 40, "variety 'A', blooms: 'early'");
+    String late = tree("B", "apple (dwarf)", 60, 40, "variety 'B', blooms: 'late'");
+    assertTrue(said(early + late, "A", "pollination").contains("blooms at another time"));
+  }
+
+  /** What is named instead is planted there: it bears alone, and nothing speaks against it. */
+  @Test
+  void substitutes_doBetterInTheSamePlace() {
+    Table table =
+        outcome(SITE + tree("C", "sweet cherry", 40, 40, "")).tables().stream()
+            .filter(t -> t.id().equals("plant-fit"))
+            .findFirst()
+            .orElseThrow();
+    String[] names = text(table.rows().get(0), 6).split(", ");
+    assertEquals(3, names.length);
+    for (String name : names) {
+      String instead = tree("C", name, 40, 40, "");
+      assertEquals("", said(instead, "C", "pollination"), name);
+      assertEquals("fits: ", said(instead, "C", ""), name);
+    }
+  }
+
   /** 15 ft by 25 ft at 5 ft: three rows of five. Nine feet apart they would not count as one. */
   @Test
   void fifteenBlueberriesAtPh72_doNotFit_andSoSaysAWarning() {
