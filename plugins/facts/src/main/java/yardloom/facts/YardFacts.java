@@ -67,6 +67,10 @@ public final class YardFacts {
   public static final FactKey<SunHours> SUN_HOURS =
       FactKey.one("sun.hours", SunHours.class).called("hours of sun");
 
+  /** Earliest sunrise of each month; given by sun, read by water. */
+  public static final FactKey<Sunrises> SUNRISES =
+      FactKey.one("sun.sunrises", Sunrises.class).called("sunrise by month");
+
   /** Radiation above the air, under a clear sky and as given; given by climate, read by sun. */
   public static final FactKey<SolarRadiation> RADIATION =
       FactKey.one("sun.radiation", SolarRadiation.class).called("radiation of the sun");

@@ -8,6 +8,7 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
@@ -18,6 +19,7 @@ import yardloom.materials.goods.GoodsTable;
 import yardloom.materials.goods.HardGoodsCalculator;
 import yardloom.materials.goods.HardWords;
 import yardloom.materials.goods.TrellisPainter;
+import yardloom.materials.load.BulkData;
 import yardloom.materials.load.DensityCalculator;
 import yardloom.materials.load.LoadCalculator;
 import yardloom.materials.load.LoadTable;
@@ -124,5 +126,10 @@ public final class MaterialsPlugin implements YardPlugin {
   @Override
   public List<Caution> cautions(Plan plan, Facts facts) {
     return MaterialCautions.of(plan, facts);
+  }
+
+  @Override
+  public List<Catalogue> catalogues() {
+    return List.of(BulkData.catalogue());
   }
 }

@@ -18,6 +18,7 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.planting.canopy.CanopyCalculator;
+import yardloom.planting.care.BayWords;
 import yardloom.planting.care.CareCalculator;
 import yardloom.planting.care.CareHoursTable;
 import yardloom.planting.care.CareTable;
@@ -34,18 +35,33 @@ import yardloom.planting.fit.PlantingChecks;
 import yardloom.planting.fit.RotationCheck;
 import yardloom.planting.harvest.HarvestCalculator;
 import yardloom.planting.harvest.HarvestTable;
+import yardloom.planting.harvest.HarvestYearCalculator;
+import yardloom.planting.harvest.HarvestYearTable;
 import yardloom.planting.harvest.YieldCheck;
 import yardloom.planting.list.PlantCatalogueList;
+import yardloom.planting.list.PlantKeyPainter;
 import yardloom.planting.list.PlantList;
+import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
 import yardloom.planting.placing.GrownPicture;
 import yardloom.planting.placing.LayoutCalculator;
+import yardloom.planting.placing.PlacedCheck;
+import yardloom.planting.placing.PlacingWords;
+import yardloom.planting.placing.PlantNamePainter;
 import yardloom.planting.placing.PlantPainter;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
+import yardloom.planting.rotation.RotationCalculator;
+import yardloom.planting.rotation.RotationTable;
+import yardloom.planting.rotation.RotationWords;
+import yardloom.planting.placing.TallSideCheck;
+import yardloom.planting.placing.ThinningTable;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.suggest.SuggestCalculator;
+import yardloom.planting.suggest.SuggestTable;
+import yardloom.planting.suggest.SuggestWords;
 import yardloom.planting.suit.SuitCalculator;
 import yardloom.planting.suit.SuitCheck;
 import yardloom.planting.suit.SuitTable;
@@ -71,8 +87,16 @@ public final class PlantingPlugin implements YardPlugin {
   public List<Vocabulary> vocabularies() {
     return List.of(
         new Vocabulary(
-            "planting", List.of(
-                PlantingWords.class, ChillWords.class, SuitWords.class, TrainedWords.class)));
+            "planting",
+            List.of(
+                PlantingWords.class,
+                PlacingWords.class,
+                BayWords.class,
+                ChillWords.class,
+                RotationWords.class,
+                SuitWords.class,
+                SuggestWords.class,
+                TrainedWords.class)));
   }
 
   @Override
@@ -84,7 +108,10 @@ public final class PlantingPlugin implements YardPlugin {
         new BorneDepthCalculator(),
         new StandCalculator(),
         new HarvestCalculator(),
+        new HarvestYearCalculator(),
         new SuitCalculator(),
+        new SuggestCalculator(),
+        new RotationCalculator(),
         new CareCalculator());
   }
 
@@ -99,12 +126,15 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new RotationCheck());
     checks.addAll(SuitCheck.all());
     checks.add(new ShortSeasonCheck());
+    checks.add(new PlacedCheck());
+    checks.add(new TallSideCheck());
     return checks;
   }
 
   @Override
   public List<Painter> painters() {
-    return List.of(new PlantPainter(), new GrownPicture());
+    return List.of(
+        new PlantPainter(), new PlantNamePainter(), new PlantKeyPainter(), new GrownPicture());
   }
 
   @Override
@@ -114,14 +144,19 @@ public final class PlantingPlugin implements YardPlugin {
         new PlantList(),
         new PlantingTimes(),
         new HarvestTable(),
+        new HarvestYearTable(),
         new PlantWaterTable(),
         new SuitTable(),
+        new SuggestTable(),
+        new RotationTable(),
         new CareTable(),
         new CareHoursTable(),
         HouseholdTables.establishment(),
         HouseholdTables.weeds(),
         HouseholdTables.bay(),
-        new LossesTable());
+        new LossesTable(),
+        new ThinningTable(),
+        new PlantSchedule());
   }
 
   @Override

@@ -1,5 +1,6 @@
 package yardloom.planting;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.YardFacts;
@@ -15,15 +16,25 @@ import yardloom.planting.care.CareAct;
 import yardloom.planting.care.CareTable;
 import yardloom.planting.harvest.HarvestPlan;
 import yardloom.planting.harvest.HarvestTable;
-import yardloom.planting.list.PlantList;
-import yardloom.planting.list.PlantTable;
+import yardloom.planting.list.PlantKeys;
+import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.placing.PlantPlaces;
-import yardloom.planting.stand.PlantWaterTable;
+import yardloom.planting.placing.ThinningTable;
+import yardloom.planting.view.FirstYearView;
+import yardloom.planting.view.GuildSection;
 import yardloom.planting.window.PlantingTimes;
 
 /** The planting plan: where each plant stands, without pipes and dimensions, and what to get. */
 public final class PlantingSheet implements SheetMaker {
   private static final int NUMBER = 30;
+
+  private static final List<String> NOTES =
+      List.of(
+          "Set the plants out on the ground before you plant the first; shift rows that come close"
+              + " to a path.",
+          "Keep half a spacing from every edge of a bed.",
+          "Circles are drawn at the spread of grown plants; keys stand in the schedule.",
+          "Water each plant in, and keep chips off its stem.");
 
   @Override
   public String id() {
@@ -35,6 +46,7 @@ public final class PlantingSheet implements SheetMaker {
     return Set.of(
         YardFacts.FROST,
         YardFacts.PLANTING_WINDOWS,
+        YardFacts.PLANTING_DAYS,
         YardFacts.HARVEST,
         PlantPlaces.KEY,
         HarvestPlan.KEY,
@@ -46,26 +58,19 @@ public final class PlantingSheet implements SheetMaker {
     if (facts.get(PlantPlaces.KEY).plantings().isEmpty()) {
       return List.of();
     }
-    return List.of(
-        new SheetPlan(
-            NUMBER,
-            "planting",
-            "Planting",
-            List.of(
-                Panel.SitePlan.yardWith(offers.layers(SheetPage.PLANTING)),
-                new Panel.TableBlock(new PlantList().make(plan, facts)),
-                new Panel.TableBlock(new PlantTable().make(plan, facts)),
-                new Panel.TableBlock(new PlantingTimes().make(plan, facts)),
-                new Panel.TableBlock(new HarvestTable().make(plan, facts)),
-                new Panel.TableBlock(new PlantWaterTable().make(plan, facts)),
-                new Panel.TableBlock(new CareTable().make(plan, facts)),
-                new Panel.Notes(
-                    "Setting out plants",
-                    List.of(
-                        "Set the plants out on the ground before you plant the first; shift rows"
-                            + " that come close to a path.",
-                        "Keep half a spacing from every edge of a bed.",
-                        "Circles are drawn at the spread of grown plants, dots are not.",
-                        "Water each plant in, and keep chips off its stem.")))));
+    List<Panel> panels = new ArrayList<>();
+    panels.add(Panel.SitePlan.yardWith(offers.layers(SheetPage.PLANTING)));
+    List.of(
+            new PlantSchedule(),
+            new ThinningTable(),
+            new PlantingTimes(),
+            new HarvestTable(),
+            new CareTable())
+        .forEach(m -> panels.add(new Panel.TableBlock(m.forSheet(plan, facts))));
+    PlantPlaces places = facts.get(PlantPlaces.KEY);
+    panels.add(FirstYearView.of(places));
+    GuildSection.of(places, PlantKeys.of(places), plan.info().units()).ifPresent(panels::add);
+    panels.add(new Panel.Notes("Setting out plants", NOTES));
+    return List.of(new SheetPlan(NUMBER, "planting", "Planting", panels));
   }
 }

@@ -221,6 +221,7 @@ class PlantingPluginTest extends PluginContract {
         List.of(
             "planting.room",
             "planting.tree-room",
+            "planting.fit-pollination",
             "planting.harm",
             "planting.spread",
             "planting.unverified"),
@@ -323,7 +324,7 @@ class PlantingPluginTest extends PluginContract {
 
   @Test
   void everyPlant_hasSourcesAndSaneSizes() {
-    assertEquals(68, PlantCatalogue.shipped().all().size());
+    assertEquals(171, PlantCatalogue.shipped().all().size());
     PlantCatalogue.shipped()
         .all()
         .forEach(

@@ -148,8 +148,8 @@ class YardPaintersTest {
     "STAKE, Dimensions+Points to set out from",
     "HEAD, Water points",
     "DRIP, Water points",
-    "LAYOUT, Contours+Dimensions+Points to set out from+Restrictions+Setbacks+Utilities+Water"
-        + " points",
+    "LAYOUT, 'Contours+Dimensions+Points to set out from+Setback lines+Sight, easement and"
+        + " clearance+Utilities+Water points'",
     "GRADING, Contours+Utilities",
     "COVER, Picture: beds and buildings+Picture: ground+Picture: trees",
     "CREW, Points to set out from+Water points",

@@ -4,7 +4,6 @@ import java.util.List;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.spi.Catalogue;
-import yardloom.soil.texture.SoilList;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
@@ -28,6 +27,7 @@ import yardloom.soil.region.RuleTable;
 import yardloom.soil.texture.GivenSoilCalculator;
 import yardloom.soil.texture.SlowSoilCheck;
 import yardloom.soil.texture.SoilCalculator;
+import yardloom.soil.texture.SoilList;
 import yardloom.soil.texture.SoilTable;
 import yardloom.soil.texture.SoilWords;
 

@@ -24,6 +24,7 @@ import yardloom.sun.neighbour.ProposedCheck;
 import yardloom.sun.neighbour.ProposedWords;
 import yardloom.sun.obstacle.CrownWords;
 import yardloom.sun.obstacle.SiteObstacles;
+import yardloom.sun.position.SunriseCalculator;
 import yardloom.sun.spot.SpotCalculator;
 import yardloom.sun.spot.SpotCheck;
 import yardloom.sun.spot.SpotTable;
@@ -61,6 +62,7 @@ public final class SunPlugin implements YardPlugin {
   @Override
   public List<Calculator> calculators() {
     return List.of(
+        new SunriseCalculator(),
         new SiteObstacles(),
         new SceneCalculator(),
         new SunHoursCalculator(),

@@ -210,7 +210,7 @@ class SunPluginTest extends PluginContract {
         outcome(draft, gives(List.of(), List.of(shrubs))).sheets().get(0).panels().stream()
             .filter(p -> p instanceof Panel.Figure)
             .map(p -> (Panel.Figure) p)
-            .filter(f -> f.title().startsWith("The sun's way"))
+            .filter(f -> f.title().startsWith("Sun path"))
             .findFirst()
             .orElseThrow();
     assertTrue(path.title().contains("without its own plants"), path.title());

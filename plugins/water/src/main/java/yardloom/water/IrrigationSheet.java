@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.YardFacts;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
@@ -15,17 +16,22 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.water.balance.MonthTable;
+import yardloom.water.catchtest.CatchTable;
 import yardloom.water.drip.DripRun;
 import yardloom.water.line.HeadTable;
 import yardloom.water.line.HydraulicsTable;
 import yardloom.water.line.LineTable;
 import yardloom.water.line.PartsTable;
+import yardloom.water.line.ZoneLine;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.need.EstablishmentTable;
 import yardloom.water.overflow.OverflowTable;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.timetable.IrrigationTable;
+import yardloom.water.timetable.AsBuiltTable;
+import yardloom.water.timetable.TimetableTable;
+import yardloom.water.timetable.ZoneTimes;
 import yardloom.water.line.ZoneTable;
 
 /** The irrigation plan: rows of dripline, zones and taps, without plants; what to buy and run. */
@@ -35,6 +41,7 @@ public final class IrrigationSheet implements SheetMaker {
   private static final List<TableMaker> TABLES =
       List.of(
           new IrrigationTable(),
+          new CatchTable(),
           new HydraulicsTable(),
           new ZoneTable(),
           new HeadTable(),
@@ -56,6 +63,9 @@ public final class IrrigationSheet implements SheetMaker {
   public Set<FactKey<?>> reads() {
     Set<FactKey<?>> reads = new LinkedHashSet<>();
     reads.add(DripRun.KEY);
+    reads.add(YardFacts.FROST);
+    reads.add(ZoneLine.KEY);
+    reads.add(ZoneTimes.KEY);
     TABLES.forEach(maker -> reads.addAll(maker.reads()));
     return reads;
   }
@@ -82,6 +92,61 @@ public final class IrrigationSheet implements SheetMaker {
                 "Dig the trenches a spade wide along the edges that are drawn, clear of buried lines;"
                     + " lay the pipes of all zones in them and mark each end with its zone.",
                 "Fill the trenches when every zone has run and holds.")));
-    return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
+    panels.add(new Panel.Notes("Winter", winter(facts)));
+    List<SheetPlan> sheets = new ArrayList<>();
+    sheets.add(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
+    Table timetable = new TimetableTable().make(plan, facts);
+    if (!timetable.isEmpty()) {
+      sheets.add(
+          new SheetPlan(
+              NUMBER + 1,
+              "timetable",
+              "Watering times",
+              List.of(
+                  new Panel.TableBlock(timetable),
+                  new Panel.Notes("Into the timer", timer(facts)),
+                  new Panel.TableBlock(new AsBuiltTable().make(plan, facts)))));
+    }
+    return List.copyOf(sheets);
+  }
+
+  /** What a person does with any timer, whatever its buttons are called. */
+  private static List<String> timer(Facts facts) {
+    List<String> steps = new ArrayList<>();
+    steps.add(
+        "On the first of each month set for every zone: the days between waterings, the start, the"
+            + " minutes. A month without a line is off.");
+    boolean isInTurns =
+        facts.all(ZoneTimes.KEY).stream()
+            .flatMap(z -> z.months().stream())
+            .anyMatch(m -> m.program().turns() > 1);
+    if (isInTurns) {
+      steps.add(
+          "Turns: enter as many starts for the day as there are turns, each later by a turn and the"
+              + " minutes between; or set them as cycle and soak where the timer can.");
+    }
+    steps.add(
+        "Without a timer: open one zone's valve, set a kitchen clock, close it, go on to the next.");
+    steps.add("After a rain of half an inch (13 mm) or more skip the next watering.");
+    steps.add(
+        "Look at every zone while it runs once a month: no jets, no dry ends, the soil moist a hand"
+            + " deep.");
+    return steps;
+  }
+
+  private static List<String> winter(Facts facts) {
+    return facts.find(YardFacts.FROST).isPresent()
+        ? List.of(
+            "Before the first hard frost: close the shut-off valve, take timer, backflow preventer,"
+                + " filter and regulators indoors or drain them, and leave the valves half open.",
+            "Open the flush caps at all row ends and the lowest end of each line, let them run"
+                + " empty, and close them loosely against mice. Tube in the ground may keep a little"
+                + " water; it stretches.",
+            "In spring, after the last frost: put the head together, flush each zone with its caps"
+                + " open until the water is clear, close them, read the pressure.")
+        : List.of(
+            "No frost days are known for this place. Where it freezes, drain the head and the lines"
+                + " before the first hard frost; say `frost last:, first:, source:` in the plan for a"
+                + " winter plan.");
   }
 }

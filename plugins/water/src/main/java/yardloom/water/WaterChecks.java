@@ -62,7 +62,7 @@ public final class WaterChecks implements Check {
     }
     otherHemisphere(plan, climate.get()).ifPresent(found::add);
     for (Element.Roof roof : plan.all(Element.Roof.class)) {
-      if (RoofShares.of(roof.surface()) == RoofShares.ANY_ROOF) {
+      if (RoofShares.of(plan, roof) == RoofShares.ANY_ROOF) {
         found.add(
             note(
                     "no share of rain is known for '"

@@ -18,8 +18,22 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Vocabulary;
+import yardloom.water.overflow.BasinCheck;
+import yardloom.water.overflow.BasinTable;
+import yardloom.water.overflow.LotRunoffTable;
+import yardloom.water.overflow.OverflowPipeCheck;
+import yardloom.water.roof.DownspoutCheck;
+import yardloom.water.roofwater.RoofWaterPainter;
+import yardloom.water.roofwater.RoofWaterSheet;
+import yardloom.water.tank.TankHeadTable;
+import yardloom.water.tank.StandingTable;
+import yardloom.water.tank.TankBill;
+import yardloom.water.overflow.OverflowBill;
+import yardloom.water.tank.TankCheck;
 import yardloom.water.balance.BalanceCheck;
 import yardloom.water.balance.MonthTable;
+import yardloom.water.catchtest.CatchTable;
+import yardloom.water.catchtest.CatchWords;
 import yardloom.water.drip.DripCalculator;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
@@ -52,8 +66,12 @@ import yardloom.water.roof.RoofCalculator;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.roof.RoofWords;
 import yardloom.water.soilwater.SoilWaterTable;
+import yardloom.water.tank.TankCalculator;
 import yardloom.water.tank.TankTable;
+import yardloom.water.tank.TankWords;
 import yardloom.water.timetable.IrrigationTable;
+import yardloom.water.timetable.TimetableCalculator;
+import yardloom.water.timetable.TimetableTable;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
 
@@ -80,7 +98,9 @@ public final class WaterPlugin implements YardPlugin {
                 LawnWords.class,
                 DripWords.class,
                 HeadWords.class,
+                CatchWords.class,
                 RoofWords.class,
+                TankWords.class,
                 OverflowWords.class)));
   }
 
@@ -90,10 +110,14 @@ public final class WaterPlugin implements YardPlugin {
         new WeatherCalculator(),
         new DemandCalculator(),
         new RoofCalculator(),
+        new TankCalculator(),
+        new TankBill(),
+        new OverflowBill(),
         new RouteCalculator(),
         new DripCalculator(),
         new ZoneCalculator(),
         new LineCalculator(),
+        new TimetableCalculator(),
         new LawnCalculator());
   }
 
@@ -104,12 +128,17 @@ public final class WaterPlugin implements YardPlugin {
         new IrrigationChecks(),
         new BalanceCheck(),
         new LawnCheck(),
-        new OverflowCheck());
+        new OverflowCheck(),
+        new BasinCheck(),
+        new OverflowPipeCheck(),
+        new TankCheck(),
+        new DownspoutCheck());
   }
 
   @Override
   public List<Painter> painters() {
-    return List.of(new LinePainter(), new DripPainter(), new ZonePainter());
+    return List.of(
+        new LinePainter(), new DripPainter(), new ZonePainter(), new RoofWaterPainter());
   }
 
   @Override
@@ -117,14 +146,20 @@ public final class WaterPlugin implements YardPlugin {
     return List.of(
         new MonthTable(),
         new IrrigationTable(),
+        new TimetableTable(),
+        new CatchTable(),
         new HydraulicsTable(),
-        new HeadTable(),
+        new TankHeadTable(),
         new LineTable(),
         new PartsTable(),
         new ZoneTable(),
         new TankTable(),
+        new StandingTable(),
+        new HeadTable(),
         new RoofDrainageTable(),
         new OverflowTable(),
+        new BasinTable(),
+        new LotRunoffTable(),
         new EstablishmentTable(),
         new TaperTable(),
         new AllowanceTable(),
@@ -134,7 +169,7 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<SheetMaker> sheets() {
-    return List.of(new IrrigationSheet());
+    return List.of(new IrrigationSheet(), new RoofWaterSheet());
   }
 
   @Override

@@ -637,7 +637,7 @@ class WaterPluginTest extends PluginContract {
   }
 
   @Test
-  void tankTable_growsWithSize_andNamesOrderAndStep() {
+  void tankTable_growsWithSize_andNamesOrderAndRain() {
     urbana();
     roof(400, "metal");
     bed("a", 20, 40);
@@ -645,15 +645,16 @@ class WaterPluginTest extends PluginContract {
     Table tanks = table(outcome, "tank-sizes");
     double before = -1;
     for (List<Cell> row : tanks.rows()) {
-      double least = ((Number) row.get(2).value().orElseThrow()).doubleValue();
-      double most = ((Number) row.get(3).value().orElseThrow()).doubleValue();
-      assertTrue(least >= before && least <= most + 1e-9 && most <= 1 + 1e-9);
-      before = least;
+      double dry = ((Number) row.get(3).value().orElseThrow()).doubleValue();
+      double usual = ((Number) row.get(4).value().orElseThrow()).doubleValue();
+      double wet = ((Number) row.get(5).value().orElseThrow()).doubleValue();
+      assertTrue(dry >= before && dry <= usual && usual <= wet && wet <= 1 + 1e-9);
+      before = dry;
     }
     assertEquals(8, tanks.rows().size());
     assertTrue(tanks.notes().get(0).contains("yield after spillage"));
-    assertTrue(tanks.notes().get(0).contains("6 equal storms (an assumption)"));
-    assertTrue(outcome.cautions().stream().anyMatch(c -> c.text().contains("not drinking water")));
+    assertTrue(tanks.notes().get(0).contains("30 years of rain made from the normals"));
+    assertTrue(outcome.cautions().stream().anyMatch(c -> c.text().contains("not for drinking")));
   }
 
   @Test

@@ -8,6 +8,7 @@ import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
@@ -23,6 +24,7 @@ import yardloom.work.cost.CostEstimate;
 import yardloom.work.cost.CostTable;
 import yardloom.work.cost.DriverTable;
 import yardloom.work.cost.MissingPriceCheck;
+import yardloom.work.cost.PriceBook;
 import yardloom.work.cost.PriceCheck;
 import yardloom.work.cost.PriceWords;
 import yardloom.work.crew.CrewBooklet;
@@ -30,6 +32,7 @@ import yardloom.work.haul.HaulCalculator;
 import yardloom.work.haul.HaulTable;
 import yardloom.work.labour.FrostSaidCalculator;
 import yardloom.work.labour.LabourCalculator;
+import yardloom.work.labour.LabourData;
 import yardloom.work.labour.LabourTable;
 import yardloom.work.labour.WorkWords;
 import yardloom.work.own.OwnBillCalculator;
@@ -102,6 +105,11 @@ public final class WorkPlugin implements YardPlugin {
   @Override
   public List<SheetMaker> sheets() {
     return List.of(new CoverSheet(), new WorkSheet(), new ClientSheet(), new CrewBooklet());
+  }
+
+  @Override
+  public List<Catalogue> catalogues() {
+    return List.of(PriceBook.catalogue(), LabourData.catalogue());
   }
 
   /** Every sheet of a plan with invented prices says so. */

@@ -30,6 +30,8 @@ public enum ProblemCode {
   FILE,
   /** Plugins that cannot work together. */
   PLUGIN_CONFLICT,
+  /** A plugin from outside the program that is broken. */
+  PLUGIN_FAULT,
   /** Calculators that wait for each other. */
   CYCLE,
   /** A fault of the program itself. */

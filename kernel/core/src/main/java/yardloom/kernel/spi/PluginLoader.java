@@ -30,6 +30,15 @@ public final class PluginLoader {
    * @throws PlanException (PLUGIN_CONFLICT) if there are none, one cannot be made, or they clash
    */
   public static Plugins load(ClassLoader loader) {
+    return of(find(loader));
+  }
+
+  /**
+   * The plugins that {@code loader} can see, not yet held against each other.
+   *
+   * @throws PlanException (PLUGIN_CONFLICT) if there are none or one cannot be made
+   */
+  public static List<YardPlugin> find(ClassLoader loader) {
     List<YardPlugin> found = new ArrayList<>();
     try {
       ServiceLoader.load(YardPlugin.class, loader).forEach(found::add);
@@ -43,7 +52,7 @@ public final class PluginLoader {
           "no plugin was found; put the plugin jars beside the kernel's. If the jars were merged into"
               + " one, their META-INF/services files must be merged too");
     }
-    return of(found);
+    return found;
   }
 
   /**

@@ -65,7 +65,8 @@ final class Blocks {
       rows.add(
           new Stack.Row(
               Type.pitch(type.body()),
-              (x, y) -> List.of(Type.line(line, x, y, type.body(), false, Ink.Align.START, colour))));
+              (x, y) ->
+                  List.of(Type.line(line, x, y, type.body(), false, Ink.Align.START, colour))));
     }
     rows.add(gap(PARAGRAPH_GAP_MM));
   }
@@ -143,7 +144,8 @@ final class Blocks {
             inks.addAll(Symbols.swatch(side.get(i), swatch));
             double textTop = y + (SWATCH_HEIGHT_MM - Type.pitch(type.body())) / 2;
             inks.addAll(
-                Type.lines(texts.get(i), left + textLeft, textTop, type.body(), false, Palette.INK));
+                Type.lines(
+                    texts.get(i), left + textLeft, textTop, type.body(), false, Palette.INK));
           }
           return inks;
         });

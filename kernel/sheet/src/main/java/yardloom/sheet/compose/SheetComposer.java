@@ -2,10 +2,12 @@ package yardloom.sheet.compose;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
@@ -28,8 +30,6 @@ public final class SheetComposer {
 
   /** The widest words that a scale has decide how much room the title block needs. */
   private static final String WIDEST_SCALE = "1/2\" = 1'-0\"";
-
-  private static final int MOST_INDEX_PAGES = 5;
 
   private final TextMetrics metrics;
 
@@ -66,13 +66,23 @@ public final class SheetComposer {
     return sheets;
   }
 
-  /** All sheets of a set, in order of their plans, numbered through from 1. */
+  /**
+   * All sheets of a set, in order of their plans, numbered through from 1. An optional table of
+   * several sheets stands on the first that has room.
+   */
   public List<ComposedSheet> composeSet(List<SheetRequest> requests) {
     List<List<Filled>> pages = new ArrayList<>();
     List<SheetRequest> sorted =
         requests.stream().sorted(Comparator.comparing(SheetRequest::sheet)).toList();
+    Set<String> placed = new HashSet<>();
     for (SheetRequest request : sorted) {
-      pages.add(SheetIndex.isAskedBy(request) ? List.of() : fill(request));
+      // A table that found room on one sheet needs none on a later one.
+      SheetRequest open =
+          request.withOptional(
+              request.optional().stream().filter(t -> !placed.contains(t.id())).toList());
+      List<Filled> filled = SheetIndex.isAskedBy(request) ? List.of() : fill(open);
+      filled.forEach(page -> page.optional().forEach(t -> placed.add(t.id())));
+      pages.add(filled);
     }
     for (int i = 0; i < sorted.size(); i++) {
       if (SheetIndex.isAskedBy(sorted.get(i))) {
@@ -85,8 +95,7 @@ public final class SheetComposer {
   /** The sheet that lists the others; it is taken to be one page long unless it shows otherwise. */
   private List<Filled> withIndex(SheetRequest request, int at, List<List<Filled>> pages) {
     List<Filled> filled = List.of();
-    int length = 0;
-    for (int guess = 1; length != guess && guess < MOST_INDEX_PAGES; guess++) {
+    for (int guess = 1; filled.size() != guess - 1 || guess == 1; guess++) {
       SheetIndex index = new SheetIndex(guess);
       for (int i = 0; i < pages.size(); i++) {
         if (i == at) {
@@ -96,7 +105,6 @@ public final class SheetComposer {
         }
       }
       filled = fill(index.in(request));
-      length = filled.size();
     }
     return filled;
   }
@@ -123,7 +131,7 @@ public final class SheetComposer {
   }
 
   private List<Filled> fill(SheetRequest asked) {
-    SheetRequest request = turned(asked);
+    SheetRequest request = turned(new PaperWords(asked.info().units()).in(asked));
     Grid grid = Grid.of(request.paper());
     List<Filled> filled = new ArrayList<>();
     List<Block> waiting = waiting(request, grid);
@@ -190,7 +198,8 @@ public final class SheetComposer {
   private PlanPage planPage(SheetRequest request) {
     Grid grid = Grid.of(request.paper());
     String title = request.sheet().title();
-    return new PlanPage(request, grid, type(request), titleHeight(request, grid, title, WIDEST_SCALE));
+    return new PlanPage(
+        request, grid, type(request), titleHeight(request, grid, title, WIDEST_SCALE));
   }
 
   private List<Block> sitePlan(

@@ -103,9 +103,7 @@ public record SheetRequest(
 
   /** The same sheet with other panels. */
   SheetRequest withPanels(List<Panel> panels) {
-    return copy(
-        c ->
-            c.sheet = sheet.with(panels));
+    return copy(c -> c.sheet = sheet.with(panels));
   }
 
   /** The components while one copy is made of another, so that each change names only itself. */

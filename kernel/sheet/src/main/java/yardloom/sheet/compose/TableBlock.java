@@ -23,7 +23,8 @@ import yardloom.sheet.paper.Xy;
  */
 final class TableBlock {
   private static final double SIDE_PADDING_MM = 1.6;
-  private static final double ROW_PADDING_MM = 0.45;
+  private static final double ROW_PADDING_PER_LETTER = 0.19;
+  private static final double PAGE_ROW_PADDING_MM = 0.2;
 
   /** Set between numbers, which end right, and a text that begins left of them. */
   private static final double AFTER_NUMBER_MM = 2;
@@ -146,6 +147,11 @@ final class TableBlock {
         table.id(), table.title(), columns, rows, last ? table.notes() : List.of(), table.totals());
   }
 
+  /** Pages held in the hand are set closer. */
+  private double rowPaddingMm() {
+    return type.isOfPages() ? PAGE_ROW_PADDING_MM : ROW_PADDING_PER_LETTER * type.body();
+  }
+
   private Block block(double maxWidthMm) {
     return new Stack(
         "table-" + table.id(),
@@ -191,7 +197,8 @@ final class TableBlock {
                 Type.pitch(type.body()),
                 (x, y) ->
                     List.of(
-                        Type.line(line, x, y, type.body(), false, Ink.Align.START, Palette.MUTED))));
+                        Type.line(
+                            line, x, y, type.body(), false, Ink.Align.START, Palette.MUTED))));
       }
     }
     return rows;
@@ -201,10 +208,10 @@ final class TableBlock {
     List<String> lines =
         type.wrap(texts.get(r).get(0), type.body(), true, width - 2 * SIDE_PADDING_MM);
     return new Stack.Row(
-        lines.size() * Type.pitch(type.body()) + 2 * ROW_PADDING_MM,
+        lines.size() * Type.pitch(type.body()) + 2 * rowPaddingMm(),
         (x, y) ->
             Type.lines(
-                lines, x + SIDE_PADDING_MM, y + ROW_PADDING_MM, type.body(), true, Palette.INK));
+                lines, x + SIDE_PADDING_MM, y + rowPaddingMm(), type.body(), true, Palette.INK));
   }
 
   /** Rows that no break may part. */
@@ -256,7 +263,7 @@ final class TableBlock {
   private Stack.Row row(
       List<List<String>> cells, double[] widths, boolean bold, boolean bottomAligned) {
     int most = Math.max(1, cells.stream().mapToInt(List::size).max().orElse(1));
-    double height = most * Type.pitch(type.body()) + 2 * ROW_PADDING_MM;
+    double height = most * Type.pitch(type.body()) + 2 * rowPaddingMm();
     return new Stack.Row(
         height,
         (x, y) -> {
@@ -267,7 +274,7 @@ final class TableBlock {
             double at = number ? left + widths[i] - SIDE_PADDING_MM : left + leftPadding(i);
             int skipped = bottomAligned ? most - cells.get(i).size() : 0;
             for (int k = 0; k < cells.get(i).size(); k++) {
-              double top = y + ROW_PADDING_MM + (k + skipped) * Type.pitch(type.body());
+              double top = y + rowPaddingMm() + (k + skipped) * Type.pitch(type.body());
               Ink.Align align = number ? Ink.Align.END : Ink.Align.START;
               inks.add(Type.line(cells.get(i).get(k), at, top, type.body(), bold, align));
             }

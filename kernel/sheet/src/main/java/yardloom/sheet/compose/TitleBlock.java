@@ -1,10 +1,13 @@
 package yardloom.sheet.compose;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Ink;
@@ -82,7 +85,7 @@ final class TitleBlock {
   }
 
   private double briefRows(List<Ink> inks, Box box, double top, String sheetOf) {
-    double y = row(inks, box, top, new Field("Plan", info.id()), new Field("Date", info.date()));
+    double y = row(inks, box, top, new Field("Plan", info.id()), new Field("Date", date(info.date())));
     return row(
         inks,
         box,
@@ -107,7 +110,7 @@ final class TitleBlock {
             inks,
             box,
             y,
-            new Field("Date", info.date()),
+            new Field("Date", date(info.date())),
             new Field("Revision", info.revision()),
             new Field("Measures", units));
     return row(
@@ -149,6 +152,15 @@ final class TitleBlock {
       inks.add(Ink.Path.line(RULE, new Xy(x, y), new Xy(x, y + height)));
     }
     return y + height;
+  }
+
+  /** As dates stand on the sheet, if it is one; else as the plan writes it. */
+  private static String date(String said) {
+    try {
+      return TableFormat.date(LocalDate.parse(said));
+    } catch (DateTimeParseException e) {
+      return said;
+    }
   }
 
   private static String orNone(String value) {

@@ -71,7 +71,7 @@ public record Paper(String name, double widthMm, double heightMm) {
 
   /** What plans are drawn on unless something else is asked for, in countries of these units. */
   public static Paper usual(UnitSystem units) {
-    return named(units == UnitSystem.US ? "ARCH C" : "A3");
+    return named(units == UnitSystem.US ? "ARCH C" : "A2");
   }
 
   /** The page that offices print on, standing. */

@@ -10,9 +10,8 @@ import yardloom.kernel.draw.TextMetrics;
  * Sets text on sheets: sizes, line spacing, wrapping.
  *
  * <p>Widths get {@link #SLACK} more than the shipped font needs, because a viewer without it takes
- * a wider one. Letter heights are capital heights: 2.4 mm is the least on drawing
- * sheets and 2 mm on pages, 2.5, 3.5 and 5 mm follow the
- * lettering series.
+ * a wider one. Letter heights are capital heights: 2.4 mm is the least on drawing sheets and 2 mm
+ * on pages, 2.5, 3.5 and 5 mm follow the lettering series.
  *
  * <p>References: [1] Machine Drawing, section 2.5, Table 2.6: lettering heights 2.5 3.5 5 7 10 mm.
  */
@@ -46,6 +45,11 @@ public final class Type {
   /** For pages held in the hand. */
   public static Type ofPages(TextMetrics metrics) {
     return new Type(metrics, PAGE_BODY);
+  }
+
+  /** Whether it sets pages held in the hand. */
+  public boolean isOfPages() {
+    return bodyMm < BODY;
   }
 
   /** The capital height of running text. */

@@ -8,7 +8,8 @@ import yardloom.sheet.paper.Xy;
 /**
  * How much of a sheet's frame is blank. A table, a legend or a paragraph takes its whole box, gaps
  * between its columns included; of a drawing only what is inked counts: texts, and cells that a
- * line crosses or a filled outline covers. Gutters of half a cell belong to what stands beside them.
+ * line crosses or a filled outline covers. Gutters of half a cell belong to what stands beside
+ * them.
  */
 public final class BlankShare {
   private static final double CELL_MM = 7;

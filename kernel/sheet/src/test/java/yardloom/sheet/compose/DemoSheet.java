@@ -44,7 +44,10 @@ public final class DemoSheet {
     List<LegendEntry> legend = new ArrayList<>();
     for (Painter painter :
         new SitePlugin()
-            .painters().stream().sorted((a, b) -> a.layer().compareTo(b.layer())).toList()) {
+            .painters().stream()
+                .filter(Painter::shownByDefault)
+                .sorted((a, b) -> a.layer().compareTo(b.layer()))
+                .toList()) {
       layers.put(painter.layer(), painter.paint(plan, facts));
       legend.addAll(painter.legend(plan, facts));
     }

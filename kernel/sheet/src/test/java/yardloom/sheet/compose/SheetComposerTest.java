@@ -62,14 +62,14 @@ class SheetComposerTest {
     }
   }
 
-  /** D-11: the front of 60 ft is 152.4 mm long at 1" = 10', and the side 304.8 mm. */
+  /** D-11: the front of 60 ft is 190.5 mm long at 1/8" = 1'-0" (1:96), and the side 381 mm. */
   @Test
   void sitePlan_onArchC_isTrueToScale() {
     ComposedSheet sheet = compose(DemoSheet.request(Paper.named("ARCH C"), UnitSystem.US)).get(0);
-    assertEquals("1\" = 10'", sheet.scale());
+    assertEquals("1/8\" = 1'-0\"", sheet.scale());
     List<Xy> corners = path(sheet.inks(), "lot-line").tracks().get(0).points();
-    assertEquals(152.4, span(corners.stream().map(Xy::x).toList()), 1e-6);
-    assertEquals(304.8, span(corners.stream().map(Xy::y).toList()), 1e-6);
+    assertEquals(190.5, span(corners.stream().map(Xy::x).toList()), 1e-6);
+    assertEquals(381, span(corners.stream().map(Xy::y).toList()), 1e-6);
   }
 
   private static double span(List<Double> values) {
@@ -106,7 +106,7 @@ class SheetComposerTest {
     ComposedSheet sheet = compose(DemoSheet.request(Paper.named("ARCH C"), UnitSystem.US)).get(0);
     List<String> texts = InkAudit.texts(sheet).stream().map(Ink.Text::content).toList();
     for (String wanted :
-        List.of("N", "Scale 1\" = 10' (1:120)", "40 ft", "60'-0\"", "120'-0\"", "2026-03-01")) {
+        List.of("N", "Scale 1/8\" = 1'-0\" (1:96)", "20 ft", "60'-0\"", "120'-0\"", "1 Mar 2026")) {
       assertTrue(texts.contains(wanted), wanted + " in " + texts);
     }
     assertTrue(texts.contains("1 of 1"));
@@ -137,6 +137,41 @@ class SheetComposerTest {
       String sheetOf = (i + 1) + " of " + set.size();
       assertTrue(InkAudit.texts(set.get(i)).stream().anyMatch(t -> t.content().equals(sheetOf)));
     }
+  }
+
+  /** The cover is 1; the long sheet runs over 2 and 3, so the last one is 4. */
+  @Test
+  void set_index_listsSheetsByTheirNumbers() {
+    Paper paper = Paper.named("ARCH A");
+    SheetPlan cover = new SheetPlan(1, "cover", "Cover", List.of(new Panel.SheetIndex()));
+    SheetPlan lists =
+        new SheetPlan(2, "lists", "Lists", List.of(new Panel.TableBlock(list("long", 200))));
+    SheetPlan notes =
+        new SheetPlan(3, "notes", "Notes", List.of(new Panel.Notes("Method", List.of("Measured."))));
+    List<ComposedSheet> set =
+        new SheetComposer(WIDTHS)
+            .composeSet(
+                List.of(
+                    SheetRequest.of(notes, paper, INFO),
+                    SheetRequest.of(cover, paper, INFO),
+                    SheetRequest.of(lists, paper, INFO)));
+    int last = set.size();
+    assertTrue(last > 3, "the long list does not run on");
+    List<String> texts = InkAudit.texts(set.get(0)).stream().map(Ink.Text::content).toList();
+    int at = texts.indexOf("Lists");
+    assertEquals("2\u2013" + (last - 1), texts.get(at - 1));
+    assertEquals(String.valueOf(last), texts.get(texts.indexOf("Notes") - 1));
+  }
+
+  /** Names stand bare, and feet and inches go with the spelling of the United States. */
+  @Test
+  void words_onPaper_areThoseOfTheReader() {
+    PaperWords us = new PaperWords(UnitSystem.US);
+    PaperWords metric = new PaperWords(UnitSystem.METRIC);
+    assertEquals("Neighbor's drive, centers", us.of("Neighbour's drive, centres"));
+    assertEquals("Neighbour's drive", metric.of("Neighbour's drive"));
+    assertEquals("Asparagus to row 1", metric.of("bed \"Asparagus\" to path \"row 1\""));
+    assertEquals("concentred", us.of("concentred"));
   }
 
   private static Table list(String id, int rows) {

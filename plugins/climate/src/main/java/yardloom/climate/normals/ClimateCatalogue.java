@@ -90,7 +90,24 @@ public final class ClimateCatalogue {
               Optional.of(Temperature.kelvins(meanK - halfRangeK))));
     }
     return new ClimateNormals(
-        mean.get("place"), months, both(sources, rain, mean), sources.get(range.get("source")));
+        mean.get("place"),
+        months,
+        both(sources, rain, mean),
+        sources.get(range.get("source")),
+        air(rows, sources));
+  }
+
+  private static ClimateNormals.Air air(
+      Map<String, Map<String, String>> rows, Map<String, Source> sources) {
+    Map<String, String> wet = rows.get("wet days");
+    if (wet == null) {
+      return ClimateNormals.Air.UNKNOWN;
+    }
+    List<Double> days = new ArrayList<>();
+    for (String month : MONTHS) {
+      days.add(number(wet, month));
+    }
+    return new ClimateNormals.Air(List.of(), List.of(), days, sources.get(wet.get("source")));
   }
 
   /** Rain and means may come from two places; the weaker standing then holds for both. */

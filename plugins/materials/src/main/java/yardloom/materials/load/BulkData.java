@@ -1,6 +1,8 @@
 package yardloom.materials.load;
 
+import java.util.Map;
 import yardloom.facts.region.Spread;
+import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
 
@@ -19,6 +21,40 @@ public final class BulkData {
   /** Cubic yards that one truck brings. */
   public static Spread cubicYardsPerLoad(String material) {
     return spread(LOAD.row("material", material), "yd3", "truck size");
+  }
+
+  /** The bulk materials, with what a cubic yard weighs and a truck brings. */
+  public static Catalogue catalogue() {
+    return new Catalogue(
+        "materials",
+        "Bulk materials, low, likely and high",
+        DENSITY.rows().stream()
+            .map(
+                row ->
+                    new Catalogue.Row(
+                        row.text("material"),
+                        Map.of(
+                            "weight", three(row, "lb_yd3") + " lb/cu yd",
+                            "load", load(row.text("material")),
+                            "source", row.source().cite())))
+            .toList());
+  }
+
+  /** What comes by the piece has no load. */
+  private static String load(String material) {
+    return LOAD.rows().stream()
+        .filter(row -> row.text("material").equals(material))
+        .findFirst()
+        .map(row -> three(row, "yd3") + " cu yd")
+        .orElse("");
+  }
+
+  private static String three(DataRow row, String unit) {
+    return row.text("low_" + unit)
+        + ", "
+        + row.text("likely_" + unit)
+        + ", "
+        + row.text("high_" + unit);
   }
 
   private static Spread spread(DataRow row, String unit, String cause) {

@@ -55,7 +55,7 @@ public final class LoadTable implements TableMaker {
     }
     return table
         .note("Free chips come by the whole load: ask the crew how many yards its truck holds.")
-        .note("A load may stay out if the yard is nearly covered: order the last one on sight.")
+        .note("Order the last load once the others are spread.")
         .build();
   }
 }

@@ -29,7 +29,7 @@ public final class OrderTable implements TableMaker {
 
   @Override
   public OnPaper onPaper() {
-    return OnPaper.ALWAYS;
+    return OnPaper.IF_ROOM;
   }
 
   @Override

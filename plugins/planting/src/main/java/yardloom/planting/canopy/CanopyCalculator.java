@@ -21,6 +21,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
+import yardloom.planting.placing.Thinning;
 
 /**
  * Gives the shade of tall plants in beds for the first and fifth year and full size: each planting
@@ -72,33 +73,32 @@ public final class CanopyCalculator implements Calculator {
     boolean south = plan.isSouthern();
     for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
       for (Stage stage : List.of(Stage.YEAR_1, Stage.YEAR_5, Stage.MATURE)) {
-        double grown = grown(p.plant(), stage);
+        double grown = GrownShare.share(p.plant(), stage);
         Length height = p.plant().height().middle().times(grown);
         if (p.at().isEmpty() || height.compareTo(LOW) <= 0) {
           continue;
         }
         Length radius = p.plant().spread().middle().times(grown / 2);
+        List<Point> at = standing(p, stage);
         out.give(
             YardFacts.OBSTACLES,
             new Obstacle(
                 p.bed().id(),
                 Obstacle.Form.PRISM,
-                p.at().size() > FEW ? oneBlock(p, radius) : block(p.at(), radius),
+                at.size() > FEW ? oneBlock(p, at, radius) : block(at, radius),
                 Length.ZERO,
                 height,
-                passes(p.plant(), south, p.at().size() > FEW ? filled(p, radius) : 1),
+                passes(p.plant(), south, at.size() > FEW ? filled(p, radius) : 1),
                 stage));
       }
     }
   }
 
-  /** The share of full height and spread that a plant has reached. */
-  private static double grown(Plant plant, Stage stage) {
-    if (plant.season().isAnnual() || stage == Stage.MATURE) {
-      return 1;
-    }
-    boolean first = stage == Stage.YEAR_1;
-    return plant.form().isWoody() ? (first ? 0.3 : 0.8) : (first ? 0.5 : 1);
+  /** What stands once it is thinned, if it is; by the fifth year that is done. */
+  private static List<Point> standing(Planting p, Stage stage) {
+    return stage == Stage.YEAR_1
+        ? p.at()
+        : Thinning.of(p).map(t -> Thinning.kept(p, t)).orElse(p.at());
   }
 
   /** The discs around plants; what touches is filled up to its hull if that adds little. */
@@ -114,8 +114,8 @@ public final class CanopyCalculator implements Calculator {
   }
 
   /** The hull of all discs, as far inside the edge of the ground as the crowns are. */
-  private static Shape oneBlock(Planting p, Length radius) {
-    List<Shape> corners = hull(p.at()).stream().map(c -> disc(c, radius)).toList();
+  private static Shape oneBlock(Planting p, List<Point> at, Length radius) {
+    List<Shape> corners = hull(at).stream().map(c -> disc(c, radius)).toList();
     Shape hull = Shape.of(Shape.union(corners).jts().convexHull());
     return hull.and(p.ground().grown(radius.minus(p.spacing().div(2))));
   }

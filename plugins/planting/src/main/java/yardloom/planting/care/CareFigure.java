@@ -25,8 +25,8 @@ import yardloom.kernel.unit.Length;
 public final class CareFigure {
   private static final double NAMES_M = 52;
   private static final double MONTH_M = 11;
-  private static final double ROW_M = 4.4;
-  private static final double BAR_M = 2.8;
+  private static final double ROW_M = 5.8;
+  private static final double BAR_M = 3.4;
   private static final double LETTERS_MM = 2;
   private static final double WIDTH_MM = NAMES_M + 12 * MONTH_M;
 
@@ -117,8 +117,7 @@ public final class CareFigure {
   }
 
   private static Mark text(double x, double y, String text, boolean bold) {
-    return new Mark.Label(
-        Point.metres(x, y), text, LETTERS_MM, bold, 1, Mark.Anchor.FIXED);
+    return new Mark.Label(Point.metres(x, y), text, LETTERS_MM, bold, 1, Mark.Anchor.FIXED);
   }
 
   private static List<LegendEntry> legend() {

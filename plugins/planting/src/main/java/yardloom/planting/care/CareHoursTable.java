@@ -14,6 +14,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.TimeSpan;
@@ -32,6 +33,11 @@ public final class CareHoursTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(CareAct.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
   }
 
   @Override

@@ -31,6 +31,16 @@ public final class CareTable implements TableMaker {
 
   @Override
   public Table make(Plan plan, Facts facts) {
+    return table(facts, true);
+  }
+
+  /** Without how each is done, which the report and the calendar file say. */
+  @Override
+  public Table forSheet(Plan plan, Facts facts) {
+    return table(facts, false);
+  }
+
+  private Table table(Facts facts, boolean how) {
     Table.Builder table =
         Table.titled(id(), "Care through the seasons")
             .column(Column.text("what", "What"))
@@ -38,13 +48,16 @@ public final class CareTable implements TableMaker {
             .column(Column.text("from", "From"))
             .column(Column.text("until", "Until"))
             .column(Column.text("seasons", "Seasons"))
-            .column(Column.of("hours", "Hours each time", Measure.HOURS))
-            .column(Column.text("how", "How"));
+            .column(Column.of("hours", "Hours", Measure.HOURS));
+    if (how) {
+      table.column(Column.text("how", "How"));
+    }
     List<CareAct> acts = facts.all(CareAct.KEY);
     List<CareAct> dated = acts.stream().filter(CareTable::isOnce).toList();
     if (!dated.isEmpty()) {
       table.heading("Once, from the days of planting");
-      dated.forEach(a -> table.row(row(a, Cell.of(a.from()), Cell.of(a.until()), "1")));
+      dated.forEach(
+          a -> table.row(row(how, a, Cell.of(a.from()), Cell.of(a.until()), "" + a.season())));
     }
     Map<String, List<CareAct>> yearly = yearly(acts);
     if (!yearly.isEmpty()) {
@@ -53,10 +66,10 @@ public final class CareTable implements TableMaker {
     for (List<CareAct> same : yearly.values()) {
       CareAct last = same.get(same.size() - 1);
       Cell from = Cell.of(MonthDay.from(last.from()));
-      table.row(row(last, from, Cell.of(MonthDay.from(last.until())), seasons(same)));
+      table.row(row(how, last, from, Cell.of(MonthDay.from(last.until())), seasons(same)));
     }
     if (!acts.isEmpty()) {
-      notes(table, acts);
+      notes(table, acts, how);
     }
     return table.build();
   }
@@ -101,19 +114,23 @@ public final class CareTable implements TableMaker {
     return first == seasons.last() ? "" + first : first + " to " + seasons.last();
   }
 
-  private static Cell[] row(CareAct act, Cell from, Cell until, String seasons) {
-    return new Cell[] {
-      Cell.text(act.what()),
-      Cell.text(String.join(", ", act.plants())),
-      from,
-      until,
-      Cell.text(seasons),
-      act.hours().map(Cell::of).orElse(Cell.BLANK),
-      Cell.text(act.how())
-    };
+  private static List<Cell> row(boolean how, CareAct act, Cell from, Cell until, String seasons) {
+    List<Cell> cells =
+        new ArrayList<>(
+            List.of(
+                Cell.text(act.what()),
+                Cell.text(String.join(", ", act.plants())),
+                from,
+                until,
+                Cell.text(seasons),
+                act.hours().map(Cell::of).orElse(Cell.BLANK)));
+    if (how) {
+      cells.add(Cell.text(act.how()));
+    }
+    return cells;
   }
 
-  private static void notes(Table.Builder table, List<CareAct> acts) {
+  private static void notes(Table.Builder table, List<CareAct> acts, boolean sourced) {
     LocalDate start = acts.stream().map(CareAct::from).min(LocalDate::compareTo).get();
     Set<String> sources = new TreeSet<>();
     acts.forEach(a -> sources.add(a.source().cite()));
@@ -121,7 +138,10 @@ public final class CareTable implements TableMaker {
         "Season 1 is the first that leaves new plants two months to grow; days shift with the"
             + " weather of the year. The first days of all fall on "
             + yardloom.kernel.table.TableFormat.date(start)
-            + ". Hours of planting stand with the work; those of picking are not counted.");
-    table.note("By: " + String.join("; ", sources) + ".");
+            + ". Hours are for each time; those of planting stand with the work; those of picking are not counted.");
+    table.note(
+        sourced
+            ? "By: " + String.join("; ", sources) + "."
+            : "How each is done, and who says so, stands in the report and in the calendar file.");
   }
 }

@@ -23,10 +23,15 @@ import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.planting.care.Lots.Lot;
 import yardloom.planting.care.formula.Season;
+import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.Planting;
+import yardloom.planting.placing.Thinned;
+import yardloom.planting.placing.Thinning;
 
 /** Lays the acts of care out over the seasons of one yard. */
 final class CareYears {
   private static final Source SOWN = Source.commonPractice("annuals are sown again each season");
+  private static final Source THINNED = Source.plan("thinning as the plan says");
   private static final int DAILY = 14;
   private static final int ROOTED = 45;
   private static final int THAW = -21;
@@ -68,6 +73,7 @@ final class CareYears {
   List<CareAct> acts() {
     planting();
     sowAgain();
+    thinOut();
     for (CareRow row : CareRow.SHIPPED) {
       if (!row.onlyFrozen() || frozen) {
         row(row);
@@ -193,6 +199,35 @@ final class CareYears {
                   "Where another family grew last season; see When to plant.",
                   SOWN));
         }
+      }
+    }
+  }
+
+  /** Dense plantings, late in the winter before the season in which the plan thins them. */
+  private void thinOut() {
+    for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
+      Optional<Thinned> thinned = Thinning.of(p);
+      if (thinned.isPresent() && !p.at().isEmpty()) {
+        int stay = Thinning.kept(p, thinned.get()).size();
+        Season season = season(firstYear + thinned.get().season() - 1);
+        acts.add(
+            new CareAct(
+                slug("thin out " + p.bed().id().name() + " " + p.plant().name()),
+                Act.THIN,
+                "Thin out " + p.bed().id().name(),
+                List.of(p.plant().name()),
+                Math.min(thinned.get().season(), CareAct.GROWN),
+                season.day(true, -60),
+                season.day(true, -21),
+                Optional.empty(),
+                0,
+                (p.at().size() - stay)
+                    + " of "
+                    + p.at().size()
+                    + " go, "
+                    + stay
+                    + " stay: lift and give away, or cut at the ground.",
+                THINNED));
       }
     }
   }

@@ -5,17 +5,22 @@ import java.util.Set;
 import java.util.TreeSet;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.NameRuns;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 
 /** What a household looks for and does, the same in every yard, where the plan plants anything. */
 public final class HouseholdTables implements TableMaker {
+  private static final String BAY = "compost-bay";
+
   private final String id;
   private final String title;
   private final List<Column> columns;
@@ -53,11 +58,24 @@ public final class HouseholdTables implements TableMaker {
   /** Where weeds and prunings go, and what never does. */
   public static HouseholdTables bay() {
     return new HouseholdTables(
-        "compost-bay",
+        BAY,
         "Weeds and prunings stay on site",
         "bay.csv",
         Column.text("what", "What"),
         Column.text("where", "Where to"));
+  }
+
+  /** Where the bay is, or what to keep for one. */
+  private static String bays(Plan plan) {
+    List<String> bays =
+        plan.all(Element.Structure.class).stream()
+            .filter(s -> s.attributes().get(BayWords.BAY).isPresent())
+            .map(s -> s.id().name())
+            .toList();
+    return bays.isEmpty()
+        ? "No bay is drawn on the plan: keep a place of 4 by 4 ft (1.2 by 1.2 m) for one, by a path,"
+            + " off walls and windows."
+        : "On the plan: " + NameRuns.text(bays) + ".";
   }
 
   @Override
@@ -68,6 +86,11 @@ public final class HouseholdTables implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(CareAct.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
   }
 
   @Override
@@ -83,6 +106,9 @@ public final class HouseholdTables implements TableMaker {
       table.row(columns.stream().map(c -> Cell.text(row.text(c.id()))).toList());
       Source source = CareRow.sources().cited(row, "source");
       sources.add(source.cite());
+    }
+    if (id.equals(BAY)) {
+      table.note(bays(plan));
     }
     return table.note("By: " + String.join("; ", sources) + ".").build();
   }

@@ -24,6 +24,7 @@ import yardloom.kernel.unit.Length;
  * @param makesJuglone whether its roots give off juglone, which poisons some plants near it
  * @param harmful whether the caution is about harm to people or animals
  * @param window the group of kinds that are planted in the same days
+ * @param mulchGroup how it grows, for the chips it bears: woody, spreading, low or annual
  * @param mulch how deep chips may lie on it, by how it grows
  */
 public record Plant(
@@ -49,6 +50,7 @@ public record Plant(
     String caution,
     Source cautionSource,
     String window,
+    String mulchGroup,
     Borne mulch) {
 
   /** How it grows; decides symbol and row spacing. */

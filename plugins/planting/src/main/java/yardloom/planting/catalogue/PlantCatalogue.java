@@ -153,6 +153,7 @@ public final class PlantCatalogue {
           cells.text("caution"),
           source("caution_source"),
           cells.text("window"),
+          cells.text("mulch"),
           borne());
     }
 

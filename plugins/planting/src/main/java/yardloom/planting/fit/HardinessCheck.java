@@ -44,8 +44,7 @@ public final class HardinessCheck implements Check {
                     .ifPresent(
                         reason ->
                             found.add(
-                                first.on(
-                                    Reasons.finding(id(), Severity.WARNING, plant, reason)))));
+                                first.on(Reasons.finding(id(), Severity.WARNING, plant, reason)))));
     return found;
   }
 }

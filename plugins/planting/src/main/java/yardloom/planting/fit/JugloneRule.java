@@ -48,7 +48,9 @@ final class JugloneRule {
                         + " from a "
                         + nearest.get().tree().plant().name()
                         + ", whose roots poison it",
-                    "keep it at least " + PlantingChecks.both(plan, JugloneNearRule.LIMIT) + " away",
+                    "keep it at least "
+                        + PlantingChecks.both(plan, JugloneNearRule.LIMIT)
+                        + " away",
                     p.plant().juglone().get())
                 .about(p.bed().id(), p.place()));
       }

@@ -16,6 +16,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
+import yardloom.planting.placing.Thinning;
 
 /**
  * The rules that need only plan and layout: room, harm, neighbours, and how sure the catalogue is.
@@ -76,7 +77,7 @@ public final class PlantingChecks {
                     plant.inRow().source())
                 .about(p.bed().id(), p.place())
                 .marking(p.ground()));
-      } else if (p.spacing().compareTo(plant.inRow().low().times(0.999)) < 0) {
+      } else if (apart(p).compareTo(plant.inRow().low().times(0.999)) < 0) {
         found.add(
             Finding.of(
                     id,
@@ -93,6 +94,11 @@ public final class PlantingChecks {
       }
     }
     return found;
+  }
+
+  /** How far they stand apart, once thinned if they are. */
+  private static Length apart(Planting p) {
+    return Thinning.of(p).map(t -> t.to()).orElse(p.spacing());
   }
 
   private static List<Finding> treeRoom(String id, Plan plan, PlantPlaces layout) {

@@ -9,7 +9,6 @@ final class Reasons {
   private Reasons() {}
 
   static Finding finding(String rule, Severity severity, String plant, Reason reason) {
-    return Finding.of(
-        rule, severity, plant + " " + reason.text(), reason.todo(), reason.source());
+    return Finding.of(rule, severity, plant + " " + reason.text(), reason.todo(), reason.source());
   }
 }

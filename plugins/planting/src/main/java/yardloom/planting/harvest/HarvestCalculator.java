@@ -52,11 +52,14 @@ public final class HarvestCalculator implements Calculator {
       if (!p.at().isEmpty()) {
         Optional<Range<Mass>> mass = PlantYields.of(p.plant().name()).map(y -> harvest(p, y));
         Optional<Area> ground = Optional.of(p.ground().area());
-        lines.add(new Line(p.bed().id(), p.plant(), p.plant().name(), ground, mass));
+        boolean stands = p.choice().stands();
+        lines.add(new Line(p.bed().id(), p.plant(), p.plant().name(), ground, mass, stands));
       }
     }
     for (Planting.Specimen s : in.get(PlantPlaces.KEY).specimens()) {
-      lines.add(new Line(s.tree().id(), s.plant(), s.title(), Optional.empty(), TreeHarvest.of(s)));
+      Optional<Range<Mass>> mass = TreeHarvest.of(s);
+      boolean stands = s.tree().stands();
+      lines.add(new Line(s.tree().id(), s.plant(), s.title(), Optional.empty(), mass, stands));
     }
     HarvestPlan harvest = withArea(lines);
     out.give(HarvestPlan.KEY, harvest);

@@ -33,9 +33,15 @@ public record HarvestPlan(List<Line> lines, Area bedArea, Optional<Range<Mass>> 
    * @param title its kind, and how it is trained
    * @param ground the part of a bed it has; empty for a tree
    * @param mass empty where no yield is known
+   * @param stands whether it stands already and is in bearing
    */
   public record Line(
-      ElementId in, Plant plant, String title, Optional<Area> ground, Optional<Range<Mass>> mass) {}
+      ElementId in,
+      Plant plant,
+      String title,
+      Optional<Area> ground,
+      Optional<Range<Mass>> mass,
+      boolean stands) {}
 
   /** Names of plants without a known yield, each once, by name. */
   public List<String> leftOut() {

@@ -37,7 +37,7 @@ public final class PlantList implements TableMaker {
 
   @Override
   public OnPaper onPaper() {
-    return OnPaper.ALWAYS;
+    return OnPaper.REPORT;
   }
 
   @Override

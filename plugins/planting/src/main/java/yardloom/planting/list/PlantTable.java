@@ -32,7 +32,7 @@ public final class PlantTable implements TableMaker {
 
   @Override
   public OnPaper onPaper() {
-    return OnPaper.ALWAYS;
+    return OnPaper.REPORT;
   }
 
   @Override
@@ -68,8 +68,8 @@ public final class PlantTable implements TableMaker {
           Cell.text("given in the plan"));
     }
     return table
-        .note("Counts are lattice places that keep half a spacing from every edge; no spares.")
-        .note("Figures marked (m) are recalled and not verified; check them locally.")
+        .note("Counts follow the spacing grid, half a spacing from every edge; add spares.")
+        .note("Figures marked (m) are not verified; check them locally.")
         .build();
   }
 

@@ -3,6 +3,7 @@ package yardloom.planting.placing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -42,6 +43,9 @@ public record Planting(
   /** How plants are laid out. */
   public static final Source LATTICE =
       Source.commonPractice("square or staggered lattice, half a spacing from every edge");
+
+  /** Bark that mulch and plants keep off: common practice. */
+  private static final Length OFF_STEM = Length.feet(1);
 
   /**
    * A tree whose species the plan names.
@@ -105,30 +109,58 @@ public record Planting(
     List<Planting> found = new ArrayList<>();
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       List<Entry<PlantChoice>> lines = bed.attributes().all(PlantingKeys.PLANTS);
-      if (lines.isEmpty() || bed.shape().isEmpty()) {
+      if (bed.shape().isEmpty()) {
+        continue;
+      }
+      PlacedPlants placed = PlacedPlants.of(plan, bed);
+      found.addAll(placed.plantings());
+      if (lines.isEmpty()) {
         continue;
       }
       List<Optional<Double>> shares = lines.stream().map(e -> e.value().share()).toList();
       List<Shape> pieces;
       try {
-        pieces = BedShares.cut(bed.shape(), shares);
+        pieces = cut(placed.rest(), shares);
       } catch (PlanException e) {
         throw e.at(lines.get(0).place());
       }
       for (int i = 0; i < lines.size(); i++) {
-        found.add(lay(bed, lines.get(i), pieces.get(i)));
+        found.add(lay(bed, lines.get(i), pieces.get(i), stems(plan, bed)));
       }
     }
     return List.copyOf(found);
   }
 
-  private static Planting lay(Element.Bed bed, Entry<PlantChoice> line, Shape ground) {
+  private static List<Shape> cut(Shape ground, List<Optional<Double>> shares) {
+    return ground.isEmpty()
+        ? shares.stream().map(s -> Shape.EMPTY).toList()
+        : BedShares.cut(ground, shares);
+  }
+
+  /** The trees whose stems stand in a bed. */
+  private static List<Element.Tree> stems(Plan plan, Element.Bed bed) {
+    Predicate<Point> inside = bed.shape().insideTest();
+    return plan.all(Element.Tree.class).stream().filter(t -> inside.test(t.at())).toList();
+  }
+
+  /** Whether a plant keeps off all stems: half its grown spread, and a foot at least. */
+  private static boolean isOffStems(Point at, Plant plant, List<Element.Tree> stems) {
+    Length half = plant.spread().middle().div(2);
+    Length least = half.compareTo(OFF_STEM) > 0 ? half : OFF_STEM;
+    return stems.stream().allMatch(t -> t.at().distance(at).compareTo(least) >= 0);
+  }
+
+  private static Planting lay(
+      Element.Bed bed, Entry<PlantChoice> line, Shape ground, List<Element.Tree> stems) {
     PlantChoice choice = line.value();
     Plant plant = PlantCatalogue.shipped().plant(choice.plant());
     Length spacing = choice.spacing().orElseGet(() -> plant.inRow().middle());
     Length rows = choice.rowSpacing().orElseGet(() -> defaultRows(choice, plant, spacing));
     try {
-      List<Point> at = Lattice.points(ground, spacing, rows, choice.layout());
+      List<Point> at =
+          Lattice.points(ground, spacing, rows, choice.layout()).stream()
+              .filter(p -> isOffStems(p, plant, stems))
+              .toList();
       return new Planting(bed, line.place(), choice, plant, ground, spacing, rows, at);
     } catch (IllegalArgumentException e) {
       throw new PlanException(

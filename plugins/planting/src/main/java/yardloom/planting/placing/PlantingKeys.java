@@ -8,6 +8,14 @@ public final class PlantingKeys {
   public static final AttributeKey<PlantChoice> PLANTS =
       new AttributeKey<>("planting.plants", PlantChoice.class);
 
+  /** The plants of a bed whose lines say where they stand. */
+  public static final AttributeKey<Placed> PLACED =
+      new AttributeKey<>("planting.placed", Placed.class);
+
+  /** The kinds of a bed that are thinned later. */
+  public static final AttributeKey<Thinned> THINNED =
+      new AttributeKey<>("planting.thinned", Thinned.class);
+
   /** The catalogue name of a tree's species. */
   public static final AttributeKey<String> SPECIES =
       new AttributeKey<>("planting.species", String.class);

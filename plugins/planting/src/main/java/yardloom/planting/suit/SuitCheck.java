@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.table.NameRuns;
 import yardloom.planting.suit.rule.Reason;
@@ -24,11 +26,12 @@ import yardloom.planting.suit.rule.Suits;
  * @param rule the question
  */
 public record SuitCheck(String id, String rule) implements Check {
+  private static final String HOUSEHOLD = "household";
+
   /** The rules without a check of their own. */
   public static List<Check> all() {
     List<Check> checks = new ArrayList<>();
-    for (String rule :
-        List.of("acidity", "drainage", "water", "pollination", "room", "household")) {
+    for (String rule : List.of("acidity", "drainage", "water", "pollination", "room", HOUSEHOLD)) {
       checks.add(new SuitCheck("planting.fit-" + rule, rule));
     }
     return checks;
@@ -47,18 +50,42 @@ public record SuitCheck(String id, String rule) implements Check {
     for (SuitPlan.Line line : facts.get(SuitPlan.KEY).lines()) {
       for (Reason reason : line.reasons()) {
         if (reason.rule().equals(rule)) {
-          String key = line.plant().plant().name() + reason.suits();
+          // Who is at risk reads one finding, not one for each plant.
+          String key = rule.equals(HOUSEHOLD) ? rule : line.plant().plant().name() + reason.suits();
           kinds.computeIfAbsent(key, k -> new ArrayList<>()).add(new Said(line, reason));
         }
       }
     }
-    return kinds.values().stream().map(this::finding).toList();
+    return kinds.values().stream()
+        .map(said -> rule.equals(HOUSEHOLD) ? household(said) : finding(said))
+        .toList();
+  }
+
+  private Finding household(List<Said> all) {
+    String text =
+        all.stream()
+            .map(
+                s ->
+                    s.line().plant().plant().name()
+                        + ": "
+                        + s.reason().text()
+                        + " ["
+                        + s.reason().source().cite()
+                        + "]")
+            .distinct()
+            .sorted()
+            .collect(Collectors.joining("; "));
+    return Finding.of(
+        id(),
+        Severity.NOTE,
+        text,
+        all.get(0).reason().todo(),
+        Source.commonPractice("each plant that may harm is named with its own source"));
   }
 
   private Finding finding(List<Said> kind) {
     Said first = kind.get(0);
-    List<String> places =
-        kind.stream().map(s -> s.line().plant().in().name()).distinct().toList();
+    List<String> places = kind.stream().map(s -> s.line().plant().in().name()).distinct().toList();
     String others = places.size() == 1 ? "" : " (so at " + NameRuns.text(places) + ")";
     boolean sure = first.reason().source().standing() != Standing.MEMORY;
     boolean fails = first.reason().suits() == Suits.DOES_NOT_FIT;

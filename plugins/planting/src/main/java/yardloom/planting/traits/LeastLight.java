@@ -17,8 +17,7 @@ public record LeastLight(double hours, Source source) {
           LeastLight.class,
           "light.csv",
           row ->
-              new LeastLight(
-                  row.number("least_h"), PlantCatalogue.sources().cited(row, "source")));
+              new LeastLight(row.number("least_h"), PlantCatalogue.sources().cited(row, "source")));
 
   /** By catalogue name; every plant has one. */
   public static LeastLight of(String plant) {

@@ -18,6 +18,8 @@ final class GroundPicture {
   private static final Style LAWN =
       Style.filled("picture-lawn", "#c9dba8").outlined("#5f7a45", 0.5);
   private static final Style AROUND = Style.filled("picture-around", "#eef0e6");
+  private static final Style CHIPS =
+      Style.filled("picture-chips", "#dcc49a").outlined("#b79b66", 0.18);
   private static final Style PAVING =
       Style.filled("picture-paving", "#d9d6cf").outlined("#a8a398", 0.18);
   private static final Style SHADOW = Style.filled("picture-shadow", "#a3b785");
@@ -28,7 +30,7 @@ final class GroundPicture {
   /** More than any sheet shows: the tint runs on to the edge of the picture. */
   private static final double AROUND_M = 500;
 
-  private static final int SWEEP = 12;
+  private static final double LEAST_ACROSS_M = 0.01;
 
   private GroundPicture() {}
 
@@ -46,6 +48,8 @@ final class GroundPicture {
       marks.add(new Mark.Region(around.minus(lot), AROUND, "ground around the lot"));
       marks.add(new Mark.Region(lot, LAWN, "lawn"));
     }
+    plan.all(Element.MulchedGround.class)
+        .forEach(m -> marks.add(new Mark.Region(m.shape(), CHIPS, m.id().toString())));
     plan.all(Element.Paving.class)
         .forEach(p -> marks.add(new Mark.Region(p.shape(), PAVING, p.id().toString())));
     for (Element.Building b : plan.all(Element.Building.class)) {
@@ -57,20 +61,31 @@ final class GroundPicture {
     return marks;
   }
 
+  /** What the shape passes over when it is moved up and right by its share of the height. */
   private static Shape swept(Shape shape, Length height) {
-    List<Shape> steps = new ArrayList<>();
-    double reachM = height.metres() * SHADOW_PER_HEIGHT;
-    for (int i = 0; i <= SWEEP; i++) {
-      Length by = Length.metres(reachM * i / SWEEP);
-      steps.add(shape.moved(by, by));
+    Length by = Length.metres(height.metres() * SHADOW_PER_HEIGHT);
+    List<Shape> parts = new ArrayList<>(List.of(shape, shape.moved(by, by)));
+    List<Point> corners = shape.corners();
+    for (int i = 0; i < corners.size(); i++) {
+      Point from = corners.get(i);
+      Point to = corners.get((i + 1) % corners.size());
+      // An edge that runs along the shadow sweeps nothing.
+      double across =
+          to.x().minus(from.x()).metres() - to.y().minus(from.y()).metres();
+      if (by.metres() > 0 && Math.abs(across) > LEAST_ACROSS_M) {
+        parts.add(Shape.polygon(List.of(from, to, to.moved(by, by), from.moved(by, by))));
+      }
     }
-    return Shape.union(steps);
+    return Shape.union(parts);
   }
 
   static List<LegendEntry> legend(Plan plan) {
     List<LegendEntry> entries = new ArrayList<>();
     if (plan.lot().isPresent()) {
       entries.add(LegendEntry.area("Lawn or open ground", LAWN));
+    }
+    if (!plan.all(Element.MulchedGround.class).isEmpty()) {
+      entries.add(LegendEntry.area("Ground under chips", CHIPS));
     }
     if (!plan.all(Element.Paving.class).isEmpty()) {
       entries.add(LegendEntry.area("Paving", PAVING));

@@ -2,6 +2,8 @@ package yardloom.site.remark;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.DimensionText;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
@@ -47,5 +49,10 @@ public final class RemarkPainter implements Painter {
               marks.add(new Mark.Dimension(m.from(), m.to(), m.offset(), text));
             });
     return marks;
+  }
+
+  @Override
+  public Set<SheetPage> uses() {
+    return Set.of(SheetPage.LAYOUT, SheetPage.CREW);
   }
 }

@@ -86,10 +86,10 @@ public final class SettingOutTable {
         row(figure, i);
       }
     }
-    notes("");
+    notes();
   }
 
-  private void notes(String mark) {
+  private void notes() {
     table
         .note(
             "Hold one tape at A and one at B (marked on the plan, "
@@ -103,9 +103,8 @@ public final class SettingOutTable {
                 + " both diagonals (1-3, 2-4) of a bed with four corners, and the sides.")
         .note(
             "A and B are the two corners from which most points can be seen with tapes that cross"
-                + " at 30 to 150 degrees. Where a reading is marked"
-                + mark
-                + ", the tapes cross flatter or a building stands between: take a third measure.");
+                + " at 30 to 150 degrees. Where a reading is marked, the tapes cross flatter or a"
+                + " building stands between: take a third measure.");
   }
 
   private void row(SettingOut.Figure figure, int i) {
@@ -136,7 +135,12 @@ public final class SettingOutTable {
             Cell.text("[  ]"));
       }
     }
-    notes(" (*)");
+    table.note(
+        "Tapes from A and B, level and tight; A to B is "
+            + text(tapes.a().distance(tapes.b()))
+            + ", measure that first. Left and right as seen from A. Corners run counter-clockwise from"
+            + " the lower left; a path is set out by its middle. (*): flat crossing or a building"
+            + " between, take a third measure.");
   }
 
   private Derived<String> tape(String name, Point from, Point at, String ifBetween) {

@@ -59,8 +59,9 @@ public final class SurveyTables {
     }
     return String.format(
         Locale.ROOT,
-        "%d tape(s) more than needed, standard error %s by %s.",
+        "%d %s more than needed, standard error %s by %s.",
         fix.freedom(),
+        fix.freedom() == 1 ? "tape" : "tapes",
         Show.length(plan, fix.errorX().orElse(Length.ZERO)),
         Show.length(plan, fix.errorY().orElse(Length.ZERO)));
   }

@@ -53,7 +53,7 @@ public final class TreePainter extends ElementPainter<Element.Tree> {
     for (Leaf leaf : Leaf.values()) {
       List<Element.Tree> such = trees.stream().filter(t -> t.leaf() == leaf).toList();
       String words =
-          (leaf == Leaf.DECIDUOUS ? "Leaf-shedding" : "Evergreen") + " tree, crown as given";
+          (leaf == Leaf.DECIDUOUS ? "Deciduous" : "Evergreen") + " tree";
       entries.addAll(
           byStanding(
               such,

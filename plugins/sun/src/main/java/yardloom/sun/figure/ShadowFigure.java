@@ -29,7 +29,7 @@ final class ShadowFigure {
   private static final int[] MONTHS = {2, 5, 11};
 
   private static final double[] DECLINATION_DEG = {0, 23.44, -23.44};
-  private static final double WIDTH_MM = 85;
+  private static final double WIDTH_MM = 95;
   private static final double ROW_MM = 250;
   private static final Style SHADE =
       Style.filled("sun-shade", "#b4bccb").hatched(Hatch.DIAGONAL).outlined(Palette.INK, 0.25);

@@ -14,7 +14,6 @@ import yardloom.kernel.unit.Flow;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Pressure;
-import yardloom.water.drip.formula.ApplicationRate;
 import yardloom.water.drip.formula.HeaderLayout.Joined;
 import yardloom.water.pipe.formula.Water;
 
@@ -87,10 +86,5 @@ public record DripRun(
         .from("rated pressure", choice.rated(), place)
         .from("exponent", choice.exponent(), place)
         .gives(Flow.cubicMetresPerSecond(one * outlets.value()));
-  }
-
-  /** Depth that an hour puts on it at the rated flow. */
-  public Length ratedPerHour() {
-    return ApplicationRate.perHour(rated.value(), area);
   }
 }

@@ -1,10 +1,12 @@
 package yardloom.water.drip;
 
+import java.util.List;
 import java.util.Set;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.water.route.LineWays;
@@ -23,11 +25,13 @@ public final class RouteCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    boolean isDrip =
+    List<Shape> watered =
         plan.elements().stream()
-            .anyMatch((Element e) -> !e.attributes().all(DripChoice.KEY).isEmpty());
-    if (isDrip) {
-      LineWays.of(plan).ifPresent(ways -> out.give(LineWays.KEY, ways));
+            .filter((Element e) -> !e.attributes().all(DripChoice.KEY).isEmpty())
+            .map(Element::shape)
+            .toList();
+    if (!watered.isEmpty()) {
+      LineWays.of(plan, watered).ifPresent(ways -> out.give(LineWays.KEY, ways));
     }
   }
 }

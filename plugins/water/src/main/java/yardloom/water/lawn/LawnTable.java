@@ -47,7 +47,7 @@ public final class LawnTable implements TableMaker {
     boolean hasTrees = hasTrees(water);
     table
         .column(Column.text("month", "Month"))
-        .column(Column.of("lawn", "The lawn took", Measure.WATER))
+        .column(Column.of("lawn", "Lawn before", Measure.WATER))
         .column(Column.of("garden", "The grown garden takes", Measure.WATER));
     if (hasTrees) {
       table.column(Column.of("trees", "Trees that stay take", Measure.WATER));

@@ -62,7 +62,7 @@ public final class HeadTable implements TableMaker {
           Cell.text(part.name()),
           Cell.text(part.purpose()),
           Cell.of(
-              Derived.by("loss × (flow / flow of that loss)²", part.source())
+              Derived.by("loss × (flow / flow of that loss)^2", part.source())
                   .from("loss", part.loss())
                   .from("flow of that loss", part.at())
                   .from("flow", flow.get())

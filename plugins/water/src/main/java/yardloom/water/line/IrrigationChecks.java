@@ -190,7 +190,7 @@ public final class IrrigationChecks implements Check {
                                 + perHour(plan, fastest.rate().value())
                                 + ", the soil takes "
                                 + perHour(plan, intake.value()),
-                            "water in short turns with an hour between, or use outlets of less flow",
+                            "water in the turns of the timetable, or use outlets of less flow",
                             SOAKS)
                         .about(fastest.bed(), placeOf(facts, fastest.bed()))));
   }

@@ -182,7 +182,7 @@ public final class LineCalculator implements Calculator {
               size,
               carried(runs, r),
               flow,
-              Derived.by("flow × 1 s / (π / 4 × bore²)", SPEED)
+              Derived.by("flow × 1 s / (π / 4 × bore^2)", SPEED)
                   .from("flow", flow)
                   .from("bore", size.bore())
                   .gives(Length.metres(speed)),

@@ -30,7 +30,7 @@ public final class LinePainter implements Painter {
   private static final Style FLOW = Style.filled("line-flow", COLOUR);
   private static final Style VALVE = Style.filled("zone-valve", COLOUR).outlined("#000000", 0.18);
   private static final int SIZE_RANK = 4;
-  private static final int PRESSURE_RANK = 5;
+  private static final int PRESSURE_RANK = 3;
   private static final Length ROOM_FOR_TEXT = Length.metres(1.5);
 
   @Override
@@ -93,7 +93,7 @@ public final class LinePainter implements Painter {
     double north = at.y().minus(before.y()).metres();
     Angle turn = Angle.radians(StrictMath.atan2(east, north));
     return new Mark.Symbol(
-        at, Mark.SymbolForm.ARROW, Length.ZERO, turn, FLOW, "way of the water");
+        at, Mark.SymbolForm.ARROW, Length.ZERO, turn, FLOW, "flow in the pipe");
   }
 
   private static void valves(Point tap, Facts facts, List<Mark> marks) {
@@ -142,7 +142,7 @@ public final class LinePainter implements Painter {
               }
               entries.add(
                   LegendEntry.symbol("Head assembly", Mark.SymbolForm.SQUARE, VALVE));
-              entries.add(LegendEntry.symbol("Way of the water", Mark.SymbolForm.ARROW, FLOW));
+              entries.add(LegendEntry.symbol("Flow in the pipe", Mark.SymbolForm.ARROW, FLOW));
             });
     return entries;
   }

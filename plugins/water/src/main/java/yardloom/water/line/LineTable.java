@@ -37,6 +37,7 @@ public final class LineTable implements TableMaker {
             .column(Column.text("feeds", "Feeds"))
             .column(Column.text("size", "Size"))
             .column(Column.of("bore", "Bore", Measure.DEPTH))
+            .column(Column.of("carries", "Carries at most", Measure.FLOW))
             .column(Column.of("length", "Length", Measure.LENGTH))
             .column(Column.of("paved", "In sleeves", Measure.LENGTH))
             .column(Column.of("flow", "Flow", Measure.FLOW))
@@ -70,6 +71,7 @@ public final class LineTable implements TableMaker {
         Cell.text(NameRuns.text(names(run.to(), facts))),
         Cell.text(run.size().name()),
         Cell.of(run.size().bore()),
+        Cell.of(run.size().most()),
         Cell.of(run.way().length()),
         run.paved().metres() > 0 ? Cell.of(run.paved()) : Cell.BLANK,
         Cell.of(run.flow()),

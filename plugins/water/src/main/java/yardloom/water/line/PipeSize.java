@@ -2,12 +2,15 @@ package yardloom.water.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
 import yardloom.kernel.table.SourceTable;
+import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.water.pipe.formula.PipeSpeed;
 
 /**
  * A size of tube that is sold.
@@ -35,6 +38,15 @@ public record PipeSize(String name, Length bore, Length roll, String sleeve, Sou
       }
     }
     return List.copyOf(sizes);
+  }
+
+  /** The flow at which water in it reaches the usual limit of speed. */
+  Derived<Flow> most() {
+    double flow = PipeSpeed.flowM3s(PipeSpeed.LIMIT_MS, bore.metres());
+    return Derived.by("π / 4 × bore^2 × way in a second / 1 s", source)
+        .from("bore", bore)
+        .from("way in a second", Length.metres(PipeSpeed.LIMIT_MS))
+        .gives(Flow.cubicMetresPerSecond(flow));
   }
 
   /**

@@ -1,7 +1,6 @@
 package yardloom.water.line;
 
 import java.util.List;
-import java.util.Map;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.geom.Line;
@@ -58,12 +57,5 @@ public record ZoneLine(
 
   public ZoneLine {
     runs = List.copyOf(runs);
-  }
-
-  /** Lengths by size, as they lie. */
-  public Map<PipeSize, Length> lengths() {
-    Map<PipeSize, Length> lengths = new java.util.LinkedHashMap<>();
-    runs.forEach(r -> lengths.merge(r.size(), r.way().length(), Length::plus));
-    return lengths;
   }
 }

@@ -137,9 +137,9 @@ public final class TaperTable implements TableMaker {
     boolean isSaid = tree.trunk().metres() > 0;
     Length trunk = isSaid ? tree.trunk() : NURSERY_TRUNK;
     return Derived.by(
-            "1.5 gal for each inch of trunk" + (isSaid ? "" : ", taken as 1 in where not said"),
-            TAPER)
+            "1.5 gal × trunk / 1 in", TAPER)
         .from("trunk", trunk, tree.place())
+        .from("trunk by", isSaid ? "the plan" : "the usual size in nurseries")
         .gives(TreeEstablishment.most(trunk));
   }
 

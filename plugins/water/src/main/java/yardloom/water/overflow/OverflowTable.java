@@ -27,9 +27,6 @@ import yardloom.water.overflow.formula.SoilGroup;
 /** How large a rain garden is that takes a storm off a roof, and how soon it is dry again. */
 public final class OverflowTable implements TableMaker {
   private static final String ID = "rain-gardens";
-  private static final Source RUNOFF =
-      Source.computed(
-          "TR-55, Urban Hydrology for Small Watersheds", "USDA NRCS", 1986, "equations 2-1 to 2-4");
   private static final Source DEPTHS =
       Source.read(
           "Rain Gardens: A Design Guide for Homeowners",
@@ -62,13 +59,12 @@ public final class OverflowTable implements TableMaker {
             .column(Column.of("holds", "Area that holds it", Measure.AREA))
             .column(Column.of("by-factor", "Area by size factor", Measure.AREA))
             .column(Column.of("dry-after", "Sinks in within", Measure.HOURS));
-    Optional<Derived<Length>> intake =
-        facts.find(YardFacts.SOIL).flatMap(SoilProfile::intakePerHour);
+    Optional<SoilProfile> soil = facts.find(YardFacts.SOIL);
     boolean any = false;
     for (Entry<OverflowGarden> entry : plan.attributes().all(OverflowGarden.KEY)) {
       Optional<Element.Roof> roof = OverflowCheck.roof(plan, entry.value());
       if (roof.isPresent()) {
-        table.row(row(entry, roof.get(), intake));
+        table.row(row(entry, roof.get(), soil));
         any = true;
       }
     }
@@ -84,10 +80,11 @@ public final class OverflowTable implements TableMaker {
   }
 
   private static Cell[] row(
-      Entry<OverflowGarden> entry, Element.Roof roof, Optional<Derived<Length>> intake) {
+      Entry<OverflowGarden> entry, Element.Roof roof, Optional<SoilProfile> soil) {
+    Optional<Derived<Length>> intake = soil.flatMap(SoilProfile::intakePerHour);
     OverflowGarden garden = entry.value();
     Area area = roof.shape().area();
-    Derived<Volume> runoff = runoff(entry, roof, intake);
+    Derived<Volume> runoff = Storms.roofRunoff(roof, garden.storm(), entry.place(), intake);
     Derived<Length> depth =
         Derived.by("shallow end of the depths for the slope", DEPTHS)
             .from("slope in percent", garden.slopePercent(), entry.place())
@@ -103,16 +100,7 @@ public final class OverflowTable implements TableMaker {
               .from("runoff", runoff)
               .from("depth", depth)
               .gives(RainGarden.holding(runoff.value(), depth.value()))),
-      garden
-          .sizeFactor()
-          .map(
-              factor ->
-                  Cell.of(
-                      Derived.by("plan area × size factor", FACTORS)
-                          .from("plan area", area, roof.place())
-                          .from("size factor", factor, entry.place())
-                          .gives(RainGarden.area(area, factor))))
-          .orElse(Cell.BLANK),
+      byFactor(entry, roof, soil),
       intake
           .map(
               i ->
@@ -125,20 +113,24 @@ public final class OverflowTable implements TableMaker {
     };
   }
 
-  private static Derived<Volume> runoff(
-      Entry<OverflowGarden> entry, Element.Roof roof, Optional<Derived<Length>> intake) {
-    // A roof runs off alike on every soil; the slowest group stands for an unknown one.
-    SoilGroup group = intake.map(i -> SoilGroup.of(i.value())).orElse(SoilGroup.D);
-    Cited<Double> number = CurveNumbers.of("roof", group);
-    Derived<Length> held =
-        Derived.by("(1000 / CN − 10) × 1 in", RUNOFF)
-            .from("CN", number.value())
-            .from("source of CN", number.source().cite())
-            .gives(CurveNumber.retention(number.value()));
-    return Derived.by("plan area × max(P − 0.2 × S, 0 in)² / (P + 0.8 × S)", RUNOFF)
-        .from("plan area", roof.shape().area(), roof.place())
-        .from("P, storm", entry.value().storm(), entry.place())
-        .from("S, held back", held)
-        .gives(roof.shape().area().deep(CurveNumber.runoff(entry.value().storm(), number.value())));
+  /** By the plan's factor, else by that of the soil; blank without either. */
+  private static Cell byFactor(
+      Entry<OverflowGarden> entry, Element.Roof roof, Optional<SoilProfile> soil) {
+    OverflowGarden garden = entry.value();
+    Area area = roof.shape().area();
+    Optional<Cited<Double>> factor =
+        garden
+            .sizeFactor()
+            .map(f -> new Cited<>(f, FACTORS))
+            .or(() -> soil.map(s -> GardenFactors.of(s, garden.slopePercent())));
+    return factor
+        .map(
+            f ->
+                Cell.of(
+                    Derived.by("plan area × size factor", f.source())
+                        .from("plan area", area, roof.place())
+                        .from("size factor", f.value(), entry.place())
+                        .gives(RainGarden.area(area, f.value()))))
+        .orElse(Cell.BLANK);
   }
 }

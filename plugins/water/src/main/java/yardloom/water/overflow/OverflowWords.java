@@ -2,6 +2,8 @@ package yardloom.water.overflow;
 
 import java.util.Locale;
 import java.util.Optional;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.PlanScope;
@@ -30,7 +32,7 @@ public final class OverflowWords {
       @Opt(
               name = "sizeFactor",
               help = "share of the roof's area that your extension service asks for",
-              fallback = "none: sized by the storm alone")
+              fallback = "that of the soil, if one is given")
           Number sizeFactor) {
     double percent = slope.doubleValue();
     if (!(percent >= 0) || RainGarden.depth(percent).isEmpty()) {
@@ -62,5 +64,58 @@ public final class OverflowWords {
     in.draft()
         .attributes()
         .add(OverflowGarden.KEY, new OverflowGarden(roof, percent, held, factor), in.place());
+  }
+
+  @Verb(
+      help =
+          "A hollow at its place, planted or under chips, that takes what a roof or its full tank"
+              + " lets go; checked against a storm, the soil and the house.",
+      example =
+          "basin('rear basin', rect(60.ft, 40.ft, 10.ft, 12.ft), drains: 'south slope', depth:"
+              + " 6.inch, storm: 1.5.inch)")
+  public static void basin(
+      PlanScope in,
+      @Arg(name = "name", help = "what tables call it") String name,
+      @Arg(name = "shape", help = "its outline on the plan") Shape shape,
+      @Opt(name = "drains", help = "the roof whose water it takes, by its name", required = true)
+          String drains,
+      @Opt(name = "depth", help = "of water when it is full", required = true) Length depth,
+      @Opt(name = "storm", help = "rain that it holds at once", fallback = "1 in (25 mm)")
+          Length storm) {
+    if (depth.inches() < 2 || depth.inches() > 24) {
+      throw outOfRange("a basin is 2 in (5 cm) to 24 in (61 cm) deep", depth);
+    }
+    Length held = storm == null ? USUAL_STORM : storm;
+    if (held.inches() < 0.1 || held.inches() > 20) {
+      throw outOfRange("storm must be between 0.1 in (3 mm) and 20 in (508 mm)", held);
+    }
+    if (in.draft().attributes().all(Basin.KEY).stream()
+        .anyMatch(e -> e.value().name().equals(name))) {
+      throw new PlanException(ProblemCode.DUPLICATE, "there is a basin '" + name + "' already");
+    }
+    in.draft().attributes().add(Basin.KEY, new Basin(name, shape, drains, depth, held), in.place());
+  }
+
+  @Verb(
+      help = "The pipe or channel that leads away what a full tank lets go.",
+      example =
+          "overflow(line([point(12.ft, 30.ft), point(60.ft, 42.ft)]), from: 'barrels', inside:"
+              + " 3.inch)")
+  public static void overflow(
+      PlanScope in,
+      @Arg(name = "line", help = "from the tank to where the water may sink in") Line line,
+      @Opt(name = "from", help = "the tank, by its name", required = true) String from,
+      @Opt(name = "inside", help = "diameter of the pipe", required = true) Length inside) {
+    if (inside.inches() < 0.5 || inside.inches() > 12) {
+      throw outOfRange("an overflow is 0.5 in (13 mm) to 12 in (305 mm) wide inside", inside);
+    }
+    in.draft().attributes().add(OverflowPipe.KEY, new OverflowPipe(line, from, inside), in.place());
+  }
+
+  private static PlanException outOfRange(String allowed, Length got) {
+    return new PlanException(
+        ProblemCode.OUT_OF_RANGE,
+        String.format(
+            Locale.ROOT, "%s, got %.2f in (%.0f mm)", allowed, got.inches(), got.millimetres()));
   }
 }

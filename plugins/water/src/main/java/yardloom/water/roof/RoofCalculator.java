@@ -41,7 +41,7 @@ public final class RoofCalculator implements Calculator {
   public void compute(Plan plan, Facts in, Sink out) {
     ClimateNormals climate = in.get(YardFacts.CLIMATE);
     for (Element.Roof roof : plan.all(Element.Roof.class)) {
-      Cited<Double> share = RoofShares.of(roof.surface());
+      Cited<Double> share = RoofShares.of(plan, roof);
       List<Derived<Volume>> months = new ArrayList<>();
       for (ClimateNormals.Month month : climate.months()) {
         months.add(

@@ -62,7 +62,8 @@ public final class RoofDrainageTable implements TableMaker {
             .column(Column.of("first", "First flush", Measure.WATER))
             .column(Column.of("pipe-4", "Standing pipe for it, 4 in bore", Measure.LENGTH))
             .column(Column.of("pipe-6", "6 in bore", Measure.LENGTH))
-            .column(Column.of("pipe-8", "8 in bore", Measure.LENGTH));
+            .column(Column.of("pipe-8", "8 in bore", Measure.LENGTH))
+            .column(Column.of("drained", "Drained by the plan's downspouts", Measure.AREA));
     List<Element.Roof> roofs = plan.all(Element.Roof.class);
     Derived<Length> rain = Cloudburst.of(plan);
     for (Element.Roof roof : roofs) {
@@ -81,6 +82,7 @@ public final class RoofDrainageTable implements TableMaker {
       row.add(Cell.of(toBuy(downspout)));
       row.add(Cell.of(first));
       STANDING_PIPES.forEach(inside -> row.add(Cell.of(standingPipe(first, inside))));
+      row.add(drained(plan, roof, rain));
       table.row(row);
     }
     if (!roofs.isEmpty()) {
@@ -100,6 +102,19 @@ public final class RoofDrainageTable implements TableMaker {
         .from("inside diameter", inside)
         .from("step", WHOLE_INCH)
         .gives(WHOLE_INCH.times(Math.ceil(inside.value().ratioTo(WHOLE_INCH))));
+  }
+
+  /** Blank where the plan has no downspouts for the roof. */
+  private static Cell drained(Plan plan, Element.Roof roof, Derived<Length> rain) {
+    Area section = DownspoutCheck.section(plan, roof);
+    if (section.squareMetres() <= 0) {
+      return Cell.BLANK;
+    }
+    return Cell.of(
+        Derived.by("section × 1200 / cloudburst in in × 1 sq ft", DOWNSPOUT)
+            .from("section", section.ratioTo(SQUARE_INCH))
+            .from("cloudburst", rain)
+            .gives(RoofDrainage.drained(section, rain.value())));
   }
 
   private static Derived<Length> standingPipe(Derived<Volume> first, Length inside) {

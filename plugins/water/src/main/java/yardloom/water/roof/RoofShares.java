@@ -2,6 +2,9 @@ package yardloom.water.roof;
 
 import java.util.List;
 import java.util.Locale;
+import yardloom.kernel.plan.Attributes;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Cited;
 import yardloom.kernel.table.DataTable;
 import yardloom.kernel.table.SourceTable;
@@ -31,6 +34,16 @@ public final class RoofShares {
         .map(Row::share)
         .findFirst()
         .orElse(ANY_ROOF);
+  }
+
+  /** What the plan says of this roof, else that of its surface. */
+  public static Cited<Double> of(Plan plan, Element.Roof roof) {
+    return plan.attributes().all(OwnShare.KEY).stream()
+        .map(Attributes.Entry::value)
+        .filter(own -> own.roof().equals(roof.id().name()))
+        .findFirst()
+        .map(own -> new Cited<>(own.share(), own.source()))
+        .orElseGet(() -> of(roof.surface()));
   }
 
   /** The surfaces that have a row. */

@@ -1,10 +1,12 @@
 package yardloom.water.roof;
 
 import java.util.Locale;
+import yardloom.kernel.geom.Point;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
@@ -44,5 +46,63 @@ public final class RoofWords {
     in.draft()
         .attributes()
         .add(Cloudburst.KEY, new Cloudburst(perHour, Source.plan(source)), in.place());
+  }
+
+  @Verb(
+      help = "A downspout at its place; round, or flat with `width:` and `depth:`.",
+      example = "downspout point(38.ft, 7.ft), roof: 'south slope', inside: 3.inch")
+  public static void downspout(
+      PlanScope in,
+      @Arg(name = "at", help = "where it comes down") Point at,
+      @Opt(name = "roof", help = "the roof that it drains, by its name", required = true)
+          String roof,
+      @Opt(name = "inside", help = "diameter of a round one", fallback = "width and depth")
+          Length inside,
+      @Opt(name = "width", help = "of a flat one", fallback = "a round one") Length width,
+      @Opt(name = "depth", help = "of a flat one", fallback = "a round one") Length depth) {
+    boolean isRound = inside != null && width == null && depth == null;
+    boolean isFlat = inside == null && width != null && depth != null;
+    if (!isRound && !isFlat) {
+      throw new PlanException(
+          ProblemCode.CONTRADICTION,
+          "a downspout is round with `inside:`, or flat with `width:` and `depth:`; give one or the"
+              + " other");
+    }
+    Area section =
+        isRound
+            ? Area.squareMetres(Math.PI / 4 * inside.metres() * inside.metres())
+            : width.by(depth);
+    if (section.squareFeet() * 144 < 0.5 || section.squareFeet() * 144 > 150) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          String.format(
+              Locale.ROOT,
+              "a downspout has 0.5 to 150 sq in (3 to 970 cm²) inside, got %.1f sq in",
+              section.squareFeet() * 144));
+    }
+    in.draft().attributes().add(Downspout.KEY, new Downspout(at, roof, section), in.place());
+  }
+
+  @Verb(
+      help = "Gives the share of the rain that a roof sheds, where you know better than the table.",
+      example = "roofShare 'south slope', 0.85, source: 'measured, 2024'")
+  public static void roofShare(
+      PlanScope in,
+      @Arg(name = "roof", help = "the roof, by its name") String roof,
+      @Arg(name = "share", help = "above 0 and up to 1") Number share,
+      @Opt(name = "source", help = "who says so", required = true) String source) {
+    double value = share.doubleValue();
+    if (!(value > 0 && value <= 1)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, "a roof sheds a share above 0 and up to 1, got " + share);
+    }
+    if (in.draft().attributes().all(OwnShare.KEY).stream()
+        .anyMatch(e -> e.value().roof().equals(roof))) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, "the share of the roof '" + roof + "' is already given");
+    }
+    in.draft()
+        .attributes()
+        .add(OwnShare.KEY, new OwnShare(roof, value, Source.plan(source)), in.place());
   }
 }

@@ -2,7 +2,6 @@ package yardloom.water.route;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +10,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
-import yardloom.kernel.unit.Length;
 
 /** A tree of trenches from the tap to feeds. */
 public final class LineTree {
@@ -53,11 +51,6 @@ public final class LineTree {
   /** Whether a way leads to that feed. */
   public boolean reaches(String feed) {
     return ends.containsKey(feed);
-  }
-
-  /** All trenches together. */
-  public Length length() {
-    return trenches().stream().map(Line::length).reduce(Length.ZERO, Length::plus);
   }
 
   /** The trenches, each between two forks, ends or the tap. */
@@ -134,10 +127,5 @@ public final class LineTree {
       bends += turn > Math.PI / 6 ? 1 : 0;
     }
     return bends;
-  }
-
-  /** The feeds that are reached. */
-  public Collection<String> feeds() {
-    return Collections.unmodifiableCollection(ends.keySet());
   }
 }

@@ -63,11 +63,18 @@ public final class LineWays {
     fromTap = new DijkstraShortestPath<>(graph).getPaths(TAP);
   }
 
-  /** The ways from the first tap of a plan, by name; empty without one. */
-  public static Optional<LineWays> of(Plan plan) {
+  /**
+   * The ways from the tap of a plan that lies nearest to all that is watered, by the sum of straight
+   * distances; empty without a tap.
+   */
+  public static Optional<LineWays> of(Plan plan, List<Shape> watered) {
     return plan.all(Element.WaterPoint.class).stream()
-        .findFirst()
+        .min(Comparator.comparingDouble((Element.WaterPoint tap) -> away(tap, watered)))
         .map(tap -> new LineWays(tap, LineGround.of(plan)));
+  }
+
+  private static double away(Element.WaterPoint tap, List<Shape> watered) {
+    return watered.stream().mapToDouble(s -> s.distance(tap.at()).metres()).sum();
   }
 
   private void joinNearest(int i) {
@@ -143,10 +150,8 @@ public final class LineWays {
       int at = places.size();
       places.add(feed.at());
       grown.addVertex(at);
-      for (int entry : doors(feed)) {
-        double metres = Math.max(1e-6, points.get(entry).distance(feed.at()).metres());
-        grown.setEdgeWeight(grown.addEdge(entry, at), metres);
-      }
+      door(feed)
+          .ifPresent(entry -> grown.setEdgeWeight(grown.addEdge(entry, at), stub(entry, feed)));
       left.put(feed.name(), at);
     }
     LineTree.Builder tree = new LineTree.Builder(places);
@@ -168,8 +173,11 @@ public final class LineWays {
     return tree.build();
   }
 
-  /** From where a feed inside its bed is reached: corners of the bed, or what lies in sight. */
-  private List<Integer> doors(Feed feed) {
+  /**
+   * From where a feed inside its bed is reached: one corner of the bed, or what lies in sight. With
+   * one way only no line passes through the bed to somewhere else.
+   */
+  private Optional<Integer> door(Feed feed) {
     List<Integer> doors = entries(feed.bed());
     if (doors.isEmpty()) {
       for (int i = 0; i < points.size(); i++) {
@@ -178,7 +186,13 @@ public final class LineWays {
         }
       }
     }
-    return doors;
+    return doors.stream()
+        .filter(i -> Double.isFinite(fromTap.getWeight(i)))
+        .min(Comparator.comparingDouble(i -> fromTap.getWeight(i) + stub(i, feed)));
+  }
+
+  private double stub(int entry, Feed feed) {
+    return Math.max(1e-6, points.get(entry).distance(feed.at()).metres());
   }
 
   private SimpleWeightedGraph<Integer, DefaultWeightedEdge> copy() {

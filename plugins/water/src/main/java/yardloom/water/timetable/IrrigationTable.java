@@ -19,6 +19,7 @@ import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 import yardloom.water.drip.DripRun;
+import yardloom.water.drip.WettedGround;
 import yardloom.water.line.BedHydraulics;
 import yardloom.water.line.PeakWatering;
 import yardloom.water.zone.PeakNeed;
@@ -83,6 +84,7 @@ public final class IrrigationTable implements TableMaker {
         Cell.of(solved.flow()),
         Cell.of(solved.rate()),
         Cell.of(solved.variation()),
+        facts.find(YardFacts.SOIL).flatMap(s -> WettedGround.share(run, s)).map(Cell::of).orElse(Cell.BLANK),
         peak.map(p -> Cell.text(Months.name(p.month()))).orElse(Cell.BLANK),
         peak.map(p -> Cell.of(p.weekly())).orElse(Cell.BLANK));
   }
@@ -137,6 +139,7 @@ public final class IrrigationTable implements TableMaker {
         .column(Column.of("flow", "Flow", Measure.FLOW))
         .column(Column.of("rate", "Applied per hour", Measure.RAIN))
         .column(Column.of("variation", "Flow variation", Measure.PERCENT))
+        .column(Column.of("wetted", "Ground wetted", Measure.PERCENT))
         .column(Column.text("peak-month", "Peak month"))
         .column(Column.of("peak-hours", "Weekly run time at peak", Measure.HOURS));
   }

@@ -30,7 +30,10 @@ import yardloom.work.cost.CostEstimate;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PhaseTime;
 
-/** What the client needs on two pages: the grown yard, what, when, what it costs, and what stays to be done. */
+/**
+ * What the client needs on two pages: the grown yard, what, when, what it costs, and what stays to
+ * be done.
+ */
 public final class ClientSheet implements SheetMaker {
   private static final int NUMBER = 80;
 
@@ -65,8 +68,7 @@ public final class ClientSheet implements SheetMaker {
     panels.add(new Panel.Notes("What we need from you", asks()));
     panels.add(new Panel.TableBlock(days(phases)));
     offers.tables(SheetPage.CLIENT).forEach(t -> panels.add(new Panel.TableBlock(t)));
-    return List.of(
-        new SheetPlan(NUMBER, "client", "Your yard", SheetPlan.Format.PAGE, panels));
+    return List.of(new SheetPlan(NUMBER, "client", "Your yard", SheetPlan.Format.PAGE, panels));
   }
 
   private static List<String> summary(
@@ -99,10 +101,7 @@ public final class ClientSheet implements SheetMaker {
             : "Work takes " + days + " working days; no date is set.");
     topUp(units, facts.all(YardFacts.TOP_UPS)).ifPresent(lines::add);
     // Invented prices say nothing to a client.
-    facts
-        .find(CostEstimate.FACT)
-        .filter(c -> !c.demo())
-        .ifPresent(c -> lines.add(cost(plan, c)));
+    facts.find(CostEstimate.FACT).filter(c -> !c.demo()).ifPresent(c -> lines.add(cost(plan, c)));
     facts
         .find(YardFacts.LAWN_WATER)
         .filter(w -> w.yearlySaving().litres() > 0)

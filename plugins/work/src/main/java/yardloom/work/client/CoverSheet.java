@@ -52,8 +52,7 @@ public final class CoverSheet implements SheetMaker {
                 "Plants are drawn at their mature spread, trees at the crown that the plan gives.",
                 "Scale drawings from the graphic scale if the print is not at full size.",
                 "Tables that explain or compare stand in the report, not on the sheets.")));
-    plan.site()
-        .ifPresent(s -> panels.add(new Panel.Notes("Where", List.of(s.name()))));
+    plan.site().ifPresent(s -> panels.add(new Panel.Notes("Where", List.of(s.name()))));
     return List.of(new SheetPlan(NUMBER, "cover", "The yard when grown", panels));
   }
 }

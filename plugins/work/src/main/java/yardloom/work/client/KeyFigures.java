@@ -19,7 +19,9 @@ import yardloom.kernel.unit.Area;
 import yardloom.work.labour.TaskLoad;
 import yardloom.work.phase.PhaseTime;
 
-/** The figures that say at one look how large the work is; each stands in a table of its own too. */
+/**
+ * The figures that say at one look how large the work is; each stands in a table of its own too.
+ */
 final class KeyFigures {
   private final Plan plan;
   private final Facts facts;
@@ -56,7 +58,7 @@ final class KeyFigures {
         .find(YardFacts.LAWN_WATER)
         .map(LawnWater::yearlySaving)
         .filter(w -> w.litres() > 0)
-        .ifPresent(w -> row("Tap water saved a year", format.withUnit(Measure.WATER, w)));
+        .ifPresent(w -> row("Tap water saved a year", "about " + format.withUnit(Measure.WATER, Yield.twoDigits(plan, w))));
     work();
     return table.build();
   }

@@ -9,6 +9,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Mass;
+import yardloom.kernel.unit.Volume;
 
 /** A year's harvest in words, to two digits: no harvest is known better. */
 final class Yield {
@@ -24,11 +25,17 @@ final class Yield {
   }
 
   private static Mass twoDigits(Plan plan, Mass mass) {
-    if (mass.kilograms() == 0) {
-      return mass;
-    }
-    double shown = mass.in(plan.info().units().unit(mass.dimension()));
-    BigDecimal rounded = BigDecimal.valueOf(shown).round(new MathContext(2));
-    return mass.times(rounded.doubleValue() / shown);
+    return mass.times(share(mass.in(plan.info().units().unit(mass.dimension()))));
+  }
+
+  /** Water in two digits: it depends on the year's weather. */
+  static Volume twoDigits(Plan plan, Volume water) {
+    return water.times(share(water.in(Measure.WATER.unit(plan.info().units()).orElseThrow())));
+  }
+
+  private static double share(double shown) {
+    return shown == 0
+        ? 1
+        : BigDecimal.valueOf(shown).round(new MathContext(2)).doubleValue() / shown;
   }
 }

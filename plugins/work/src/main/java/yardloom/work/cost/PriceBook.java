@@ -17,6 +17,8 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.spi.Catalogue;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
 import yardloom.kernel.unit.Quantity;
@@ -51,6 +53,27 @@ public final class PriceBook {
       prices.add(price(row, row.source(), true));
     }
     return new PriceBook(prices);
+  }
+
+  /** The names that prices may be given for, with the unit of each and the invented price. */
+  public static Catalogue catalogue() {
+    List<Catalogue.Row> rows = new ArrayList<>();
+    for (Price price : demo().prices) {
+      Spread each = price.perUnit();
+      rows.add(
+          new Catalogue.Row(
+              price.item(),
+              Map.of(
+                  "unit",
+                  price.unit(),
+                  "invented",
+                  Say.number(each.low())
+                      + ", "
+                      + Say.number(each.likely())
+                      + ", "
+                      + Say.number(each.high()))));
+    }
+    return new Catalogue("prices", "Names on bills, and invented prices of a unit", rows);
   }
 
   /** What the plan says, then its region; the invented prices only where the plan asks for them. */

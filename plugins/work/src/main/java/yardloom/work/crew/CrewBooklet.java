@@ -13,10 +13,7 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
-import yardloom.kernel.table.TableFormat;
-import yardloom.kernel.unit.UnitSystem;
 import yardloom.work.labour.TaskLoad;
 import yardloom.work.labour.WorkSettings;
 import yardloom.work.phase.PhaseTime;
@@ -53,24 +50,14 @@ public final class CrewBooklet implements SheetMaker {
       return List.of();
     }
     List<Panel> panels = new ArrayList<>();
-    panels.add(
-        Panel.SitePlan.yardWith(
-            offers.layers(SheetPage.WAYS, SheetPage.CREW)));
+    panels.add(Panel.SitePlan.yardWith(offers.layers(SheetPage.WAYS, SheetPage.CREW)));
     panels.add(new Panel.Notes("Every day", everyDay(plan, phases)));
-    for (int i = 0; i < phases.size(); i++) {
-      panels.add(
-          new Panel.Notes(
-              (i + 1) + ". " + phases.get(i).phase().title(), steps(phases.get(i), plan, facts)));
-    }
     CrewTables tables = new CrewTables(plan, facts);
+    add(panels, tables.steps(phases));
     add(panels, tables.layers(phases));
     add(panels, tables.needed(phases));
     phases.forEach(p -> offers.tables(p.phase().id()).forEach(t -> add(panels, t)));
-    panels.add(
-        new Panel.Notes(
-            "Done", List.of("Date ____________  Hours ________  By ____________________")));
-    return List.of(
-        new SheetPlan(NUMBER, "crew", "Crew booklet", SheetPlan.Format.BOOKLET, panels));
+    return List.of(new SheetPlan(NUMBER, "crew", "Crew booklet", SheetPlan.Format.BOOKLET, panels));
   }
 
   private static void add(List<Panel> panels, Table table) {
@@ -79,43 +66,14 @@ public final class CrewBooklet implements SheetMaker {
     }
   }
 
-  /** What is said for each phase elsewhere, once. */
+  /** What holds for all phases, each sentence once. */
   private static List<String> everyDay(Plan plan, List<PhaseTime> phases) {
     Set<String> cautions = new LinkedHashSet<>();
-    phases.forEach(p -> cautions.addAll(texts(p.phase().cautions(), plan.info().units())));
-    List<String> lines = new ArrayList<>();
-    lines.add(
+    phases.forEach(p -> cautions.addAll(CrewTables.texts(p.phase().cautions(), plan)));
+    return List.of(
         "Crew of "
             + WorkSettings.of(plan).crew()
-            + ". Bring gloves, water, first aid and this booklet.");
-    lines.addAll(cautions);
-    return lines;
-  }
-
-  private static List<String> steps(PhaseTime time, Plan plan, Facts facts) {
-    List<String> lines = new ArrayList<>();
-    lines.add(when(time) + (time.why().isEmpty() ? "" : " It " + time.why() + "."));
-    String tools = String.join(", ", time.phase().tools());
-    if (!tools.isEmpty()) {
-      lines.add("Bring " + tools + ".");
-    }
-    String dig = facts.find(YardFacts.DIG_CALL).map(c -> " (" + c.call() + ")").orElse("");
-    texts(time.phase().steps(), plan.info().units())
-        .forEach(s -> lines.add("[  ] " + s.replace("{dig call}", dig)));
-    return lines;
-  }
-
-  private static String when(PhaseTime time) {
-    String days =
-        time.start().isPresent()
-            ? TableFormat.date(time.start().get())
-                + (time.days() == 1 ? "" : " to " + TableFormat.date(time.end().orElseThrow()))
-            : "Working day " + time.firstDay();
-    return days
-        + (time.hours() > 0 ? ", " + Say.number(time.hours()) + " hours of one person." : ".");
-  }
-
-  private static List<String> texts(List<String> texts, UnitSystem units) {
-    return texts.stream().map(t -> Say.inText(t, units)).toList();
+            + ". Bring gloves, water, first aid and this booklet.",
+        String.join(" ", cautions));
   }
 }

@@ -1,7 +1,11 @@
 package yardloom.work.crew;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.regex.Pattern;
+import yardloom.work.phase.PlantingVisit;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.table.Measure;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Course;
@@ -19,57 +23,125 @@ import yardloom.work.cost.BillSums;
 import yardloom.work.phase.PhaseOrders;
 import yardloom.work.phase.PhaseTime;
 
-/** What is laid and what must be there, under a heading for each phase. */
+/** What is done, laid and ordered, under a heading for each phase. */
 final class CrewTables {
-  private static final Column AMOUNT = Column.text("amount", "Amount");
+  private static final String TICK = "[  ]";
+
+  /** Such as {@code (Thymus vulgaris)}, which stands in the planting table. */
+  private static final Pattern BOTANICAL = Pattern.compile(" \\(\\p{Lu}[^)]*\\)");
 
   private final Plan plan;
   private final Facts facts;
-  private final TableFormat format;
 
   CrewTables(Plan plan, Facts facts) {
     this.plan = plan;
     this.facts = facts;
-    this.format = new TableFormat(plan.info().units(), plan.info().currency());
   }
 
-  /** What of each stack is laid in which phase, from the ground up; a row for each surface. */
-  Table layers(List<PhaseTime> phases) {
+  /** The steps of all phases in working order, with boxes to tick. */
+  Table steps(List<PhaseTime> phases) {
     Table.Builder table =
-        Table.titled("crew-layers", "Lay, by phase and surface")
-            .column(Column.text("surface", "Surface"))
-            .column(Column.text("layers", "Layers, from the ground up"));
+        Table.titled("crew-steps", "Steps, with hours of one person")
+            .column(Column.text("step", "Step"))
+            .column(Column.text("done", "Done"));
+    String call = facts.find(YardFacts.DIG_CALL).map(c -> " (" + c.call() + ")").orElse("");
+    int number = 1;
     for (PhaseTime time : phases) {
-      boolean named = false;
-      for (Surface s : facts.all(YardFacts.SURFACES)) {
-        String laid =
-            s.courses().stream()
-                .filter(c -> c.phase() == time.phase().id())
-                .map(c -> text(s, c))
-                .collect(Collectors.joining("; "));
-        if (!laid.isEmpty()) {
-          if (!named) {
-            table.heading(time.phase().title());
-            named = true;
-          }
-          table.row(Cell.text(s.of().name()), Cell.text(laid));
+      table.heading(number++ + ". " + time.phase().title() + ": " + when(time));
+      String first = beforeSteps(time);
+      if (!first.isEmpty()) {
+        table.row(Cell.text(first), Cell.BLANK);
+      }
+      for (String step : texts(time.phase().steps(), plan)) {
+        table.row(Cell.text(step.replace("{dig call}", call)), Cell.text(TICK));
+      }
+      if (time.phase().id() == WorkPhase.PLANT) {
+        for (PlantingVisit visit : facts.all(PlantingVisit.FACT)) {
+          table.row(Cell.text(visit(visit)), Cell.text(TICK));
         }
       }
     }
     return table.build();
   }
 
-  /** Such as {@code 3 in compost, 0.8 cu yd}. */
-  private String text(Surface s, Course course) {
-    String material = course.material().title();
-    if (course.material() == Material.CARDBOARD && s.sheets().isPresent()) {
-      int sheets = s.sheets().get().value();
-      return sheets + (sheets == 1 ? " sheet of " : " sheets of ") + material;
+  private static String beforeSteps(PhaseTime time) {
+    String tools = String.join(", ", time.phase().tools());
+    List<String> parts = new ArrayList<>();
+    if (!tools.isEmpty()) {
+      parts.add("Bring " + tools + ".");
     }
-    String depth =
-        course.depth().map(d -> Say.depth(d.value(), plan.info().units()) + " ").orElse("");
-    String amount = format.text(AMOUNT, Amounts.cell(plan, course.amount()));
-    return depth + material + (amount.isEmpty() ? "" : ", " + amount);
+    if (!time.why().isEmpty()) {
+      parts.add("It " + time.why() + ".");
+    }
+    return String.join(" ", parts);
+  }
+
+  private static String visit(PlantingVisit visit) {
+    return TableFormat.date(visit.date()) + ": " + String.join(", ", visit.kinds().keySet()) + ".";
+  }
+
+  private static String when(PhaseTime time) {
+    String hours = time.hours() > 0 ? ", " + Say.number(time.hours()) + " h" : "";
+    if (time.start().isEmpty()) {
+      return "working day " + time.firstDay() + hours;
+    }
+    String from = TableFormat.date(time.start().get());
+    String to = time.days() == 1 ? "" : " to " + TableFormat.date(time.end().orElseThrow());
+    return from + to + hours;
+  }
+
+  /** Texts with depths in the units of the plan. */
+  static List<String> texts(List<String> texts, Plan plan) {
+    return texts.stream().map(t -> Say.inText(t, plan.info().units())).toList();
+  }
+
+  /** What of each stack is laid in which phase; sheets stand in the row of what covers them. */
+  Table layers(List<PhaseTime> phases) {
+    Table.Builder table =
+        Table.titled("crew-layers", "Lay, by phase and surface")
+            .column(Column.text("surface", "Surface"))
+            .column(Column.of("sheets", "Sheets", Measure.COUNT))
+            .column(Column.text("layer", "Layer"))
+            .column(Column.text("amount", "Amount"));
+    for (PhaseTime time : phases) {
+      List<List<Cell>> rows = new ArrayList<>();
+      for (Surface s : facts.all(YardFacts.SURFACES)) {
+        rows.addAll(
+            laid(s, s.courses().stream()
+                    .filter(c -> c.phase() == time.phase().id())
+                    // Its length stands with what is ordered, its place on the irrigation sheet.
+                    .filter(c -> c.material() != Material.DRIPLINE)
+                    .toList()));
+      }
+      if (!rows.isEmpty()) {
+        table.heading(time.phase().title());
+        rows.forEach(table::row);
+      }
+    }
+    return table.build();
+  }
+
+  private List<List<Cell>> laid(Surface s, List<Course> courses) {
+    List<List<Cell>> rows = new ArrayList<>();
+    Cell sheets =
+        courses.stream().anyMatch(c -> c.material() == Material.CARDBOARD)
+            ? s.sheets().map(Cell::of).orElse(Cell.BLANK)
+            : Cell.BLANK;
+    for (Course course : courses) {
+      boolean sheet = course.material() == Material.CARDBOARD;
+      if (!sheet || courses.size() == 1) {
+        String depth =
+            course.depth().map(d -> Say.depth(d.value(), plan.info().units()) + " ").orElse("");
+        rows.add(
+            List.of(
+                Cell.text(s.of().name()),
+                sheets,
+                Cell.text(depth + course.material().title()),
+                sheet ? Cell.BLANK : Amounts.cell(plan, course.amount())));
+        sheets = Cell.BLANK;
+      }
+    }
+    return rows;
   }
 
   /** What to order and have on site, with a box to tick. */
@@ -78,23 +150,20 @@ final class CrewTables {
         Table.titled("crew-needs", "Order and have on site")
             .column(Column.text("item", "Item"))
             .column(Column.text("amount", "Amount"))
-            .column(Column.text("by", "Order by"))
-            .column(Column.text("there", "There"));
+            .column(Column.text("by", "Order by"));
     for (PhaseTime time : phases) {
-      List<BillLine> lines =
-          BillSums.byItem(PhaseOrders.neededIn(time, facts.all(YardFacts.BILL)));
+      List<BillLine> lines = BillSums.byItem(PhaseOrders.neededIn(time, facts.all(YardFacts.BILL)));
       if (!lines.isEmpty()) {
         table.heading(time.phase().title());
       }
       for (BillLine line : lines) {
         int lead = PhaseOrders.leadDays(line.item(), facts);
         table.row(
-            Cell.text(line.item()),
+            Cell.text(TICK + " " + BOTANICAL.matcher(line.item()).replaceAll("")),
             Amounts.cell(plan, line.order()),
             PhaseOrders.orderBy(line, time, facts)
                 .map(Cell::of)
-                .orElseGet(() -> Cell.text(lead + " days ahead")),
-            Cell.text("[  ]"));
+                .orElseGet(() -> Cell.text(lead + " days ahead")));
       }
     }
     return table.build();

@@ -25,7 +25,6 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Unit;
-import yardloom.work.own.OwnItem;
 
 /**
  * Gives the hours of every task: what the plugins say is to be done, times its rate, and the walks

@@ -1,8 +1,10 @@
 package yardloom.work.labour;
 
+import java.util.Map;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
 
@@ -26,6 +28,28 @@ public final class LabourData {
   /** The shipped rate of a task. */
   static LocalRate labour(String task) {
     return new LocalRate(LocalRate.Kind.LABOUR, task, unit(task), hours(task), SourceRef.NONE);
+  }
+
+  /** The tasks that have rates, with the unit of each and the hours of one person for one. */
+  public static Catalogue catalogue() {
+    return new Catalogue(
+        "tasks",
+        "Tasks, and hours of one person for one unit",
+        LABOUR.rows().stream()
+            .map(
+                row ->
+                    new Catalogue.Row(
+                        row.text("task"),
+                        Map.of(
+                            "unit",
+                            row.text("unit"),
+                            "hours",
+                            row.text("low_h")
+                                + ", "
+                                + row.text("likely_h")
+                                + ", "
+                                + row.text("high_h"))))
+            .toList());
   }
 
   /** The unit's word, or {@code piece}. */

@@ -10,6 +10,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
+import yardloom.work.labour.OwnItem;
 
 /** Gives the bill the lines of the plan's own items, ordered as they are counted. */
 public final class OwnBillCalculator implements Calculator {

@@ -13,6 +13,7 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Unit;
+import yardloom.work.labour.OwnItem;
 
 /** What the plan counts itself, and who says so. */
 public final class OwnTable implements TableMaker {

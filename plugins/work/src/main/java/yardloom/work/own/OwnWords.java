@@ -20,6 +20,7 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.work.cost.Price;
+import yardloom.work.labour.OwnItem;
 
 /** The words for what nothing else counts. */
 public final class OwnWords {

@@ -18,6 +18,7 @@ import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.source.Source;
+import yardloom.work.labour.OwnItem;
 
 /**
  * Says what is drawn as new and stands neither on the bill nor among the tasks, so that nobody

@@ -2,12 +2,14 @@ package yardloom.work.phase;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DirectedAcyclicGraph;
 import org.jgrapht.traverse.TopologicalOrderIterator;
@@ -21,8 +23,8 @@ import yardloom.work.labour.WorkSettings;
  * Phases in an order in which each follows what it waits for, on working days.
  *
  * <p>One crew does one phase after the other; a phase takes its hours / (crew × hours a day),
- * rounded up, at least its waiting days and at least one day; the visits after the work are a week
- * apart. With a start date, days are Monday to Friday. Planting waits for the first of the {@link
+ * rounded up, at least its waiting days and at least one day; the visits after the work are those of
+ * {@link LookAfter}. With a start date, days are Monday to Friday. Planting waits for the first of the {@link
  * PlantingVisit}s; where no kinds are known, it does not fall between six weeks before the first
  * frost and the last frost. A circle of phases or an unknown one is CYCLE or UNKNOWN_WORD.
  *
@@ -32,9 +34,6 @@ import yardloom.work.labour.WorkSettings;
 public final class PhaseSchedule {
   private static final int ROOTING_DAYS = 42;
 
-  /** Working days of a week. */
-  private static final int WEEK = 5;
-
   private PhaseSchedule() {}
 
   /**
@@ -42,20 +41,27 @@ public final class PhaseSchedule {
    *
    * @param hours hours of one person by phase id; phases not named take their least days
    * @param windows the days of each kind that is to be planted, where they are known
+   * @param growing the months in which the plants are looked after
    */
   public static List<PhaseTime> of(
       List<Phase> phases,
       Map<WorkPhase, Double> hours,
       WorkSettings work,
-      List<PlantingWindow> windows) {
+      List<PlantingWindow> windows,
+      Set<Month> growing) {
     List<PhaseTime> times = new ArrayList<>();
     int day = 1;
     for (Phase phase : sorted(phases)) {
       double worked = hours.getOrDefault(phase.id(), 0.0);
       double crewDays = worked / (work.crew() * work.hoursPerDay());
-      int least = phase.id() == WorkPhase.ESTABLISH ? season(work) : phase.leastDays();
-      int days = Math.max(1, Math.max(least, (int) Math.ceil(crewDays - 1e-9)));
+      int days = Math.max(1, Math.max(phase.leastDays(), (int) Math.ceil(crewDays - 1e-9)));
       String why = "";
+      if (phase.id() == WorkPhase.ESTABLISH) {
+        LookAfter visits = LookAfter.of(work, day, growing);
+        why = visits.pauses() ? "weekly while plants grow, none while they rest" : "";
+        day = visits.first();
+        days = Math.max(days, visits.days());
+      }
       List<PlantingWindow> own = PlantingVisit.windowsOf(phase.id(), windows);
       boolean known = !own.isEmpty();
       if ((known || phase.id() == WorkPhase.PLANT) && work.start().isPresent()) {
@@ -80,11 +86,6 @@ public final class PhaseSchedule {
       day = last + 1;
     }
     return List.copyOf(times);
-  }
-
-  /** Working days from the first of the weekly visits to the last. */
-  private static int season(WorkSettings work) {
-    return Math.max(0, (work.visits().value() - 1) * WEEK) + 1;
   }
 
   private static List<Phase> sorted(List<Phase> phases) {

@@ -33,7 +33,7 @@ public final class ScheduleCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.FROST, YardFacts.PLANTING_WINDOWS);
+    return Set.of(YardFacts.FROST, YardFacts.PLANTING_WINDOWS, YardFacts.STANDS);
   }
 
   @Override
@@ -53,7 +53,12 @@ public final class ScheduleCalculator implements Calculator {
     List<Phase> phases =
         needed(
             layered(PhaseData.phases(), in.all(YardFacts.SURFACES)), hours, in.all(YardFacts.BILL));
-    PhaseSchedule.of(phases, hours, work, in.all(YardFacts.PLANTING_WINDOWS))
+    PhaseSchedule.of(
+            phases,
+            hours,
+            work,
+            in.all(YardFacts.PLANTING_WINDOWS),
+            LookAfter.growing(in.all(YardFacts.STANDS)))
         .forEach(t -> out.give(PhaseTime.FACT, t));
   }
 

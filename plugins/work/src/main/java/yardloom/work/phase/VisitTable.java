@@ -3,7 +3,6 @@ package yardloom.work.phase;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -11,7 +10,6 @@ import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
-import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 
@@ -28,13 +26,8 @@ public final class VisitTable implements TableMaker {
   }
 
   @Override
-  public Set<SheetUse> uses() {
-    return Set.of(WorkPhase.PLANT);
-  }
-
-  @Override
   public OnPaper onPaper() {
-    return OnPaper.ALWAYS;
+    return OnPaper.REPORT;
   }
 
   @Override

@@ -14,6 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
@@ -47,6 +48,8 @@ import yardloom.sheet.paper.Paper;
 final class BatchCommand implements Callable<Integer> {
   /** What the study of one large plan takes. */
   private static final long PLAN_BYTES = 160_000_000;
+
+  @ParentCommand private Main main;
 
   private final Console console;
   private final Path base;
@@ -115,7 +118,7 @@ final class BatchCommand implements Callable<Integer> {
     if (jobs != null && jobs < 1) {
       throw new ParameterException(command.commandLine(), "--jobs needs 1 or more; got " + jobs);
     }
-    Toolkit toolkit = Toolkit.load();
+    Toolkit toolkit = main.toolkit();
     Set<OutputKind> wantedKinds = EnumSet.copyOf(kinds);
     // Once with its own values: a plan that is wrong is told at once, not for every lot.
     Plan own = toolkit.read(base.resolve(plan), Map.of());

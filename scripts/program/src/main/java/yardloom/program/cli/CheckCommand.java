@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.ParentCommand;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.program.output.FindingsText;
@@ -15,6 +16,8 @@ import yardloom.program.output.FindingsText;
     description = "Read plans and print findings; write nothing.",
     footer = {"", "Example:", "  yardloom check yard.groovy --set bedWidth=3.5ft"})
 final class CheckCommand implements Callable<Integer> {
+  @ParentCommand private Main main;
+
   private final Console console;
   private final Path base;
 
@@ -27,7 +30,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Toolkit toolkit = Toolkit.load();
+    Toolkit toolkit = main.toolkit();
     boolean errors = false;
     for (Path plan : arguments.plans()) {
       List<Finding> findings =

@@ -14,6 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -39,6 +40,8 @@ import yardloom.sheet.paper.Paper;
       "  yardloom compare yard.groovy --old bedWidth=4ft --new bedWidth=3.5ft"
     })
 final class CompareCommand implements Callable<Integer> {
+  @ParentCommand private Main main;
+
   private final Console console;
   private final Path base;
 
@@ -140,7 +143,7 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private Snapshot drawn(Path script, Map<String, String> settings) {
-    Toolkit toolkit = Toolkit.load();
+    Toolkit toolkit = main.toolkit();
     Outcome outcome = toolkit.study(toolkit.read(script, settings));
     JsonNode tree =
         ResultsJson.tree(

@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -29,6 +30,8 @@ import yardloom.sheet.paper.Paper;
     description = "Draw plans: sheets, tables, results and findings.",
     footer = {"", "Example:", "  yardloom draw yard.groovy --as svg,pdf --out drawings"})
 final class DrawCommand implements Callable<Integer> {
+  @ParentCommand private Main main;
+
   private final Console console;
   private final Path base;
 
@@ -53,7 +56,7 @@ final class DrawCommand implements Callable<Integer> {
       names = "--sheet",
       paramLabel = "SIZE",
       description =
-          "Paper, such as arch-c, ansi-b or a3 (default: the plan's units decide, arch-c or a3).")
+          "Paper, such as arch-c, ansi-b or a3 (default: the plan's units decide, arch-c or a2).")
   private String sheet;
 
   @Option(
@@ -78,7 +81,7 @@ final class DrawCommand implements Callable<Integer> {
         return ExitCode.USE;
       }
     }
-    Toolkit toolkit = Toolkit.load();
+    Toolkit toolkit = main.toolkit();
     Set<OutputKind> wanted = EnumSet.copyOf(kinds);
     // All plans are worked out before the first file is written: one wrong plan writes nothing.
     List<Outcome> outcomes = new ArrayList<>();

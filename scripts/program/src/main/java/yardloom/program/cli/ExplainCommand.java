@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import yardloom.kernel.study.Outcome;
 import yardloom.program.explain.Explanation;
@@ -26,6 +27,8 @@ import yardloom.program.explain.ScriptLines;
     })
 final class ExplainCommand implements Callable<Integer> {
   private static final int INDENT = 11;
+
+  @ParentCommand private Main main;
 
   private final Console console;
   private final Path base;
@@ -62,7 +65,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Toolkit toolkit = Toolkit.load();
+    Toolkit toolkit = main.toolkit();
     Outcome outcome =
         toolkit.study(toolkit.read(base.resolve(plan), Settings.of(command, "--set", settings)));
     Explanation explanation = new Explanation(outcome, new ScriptLines(base));

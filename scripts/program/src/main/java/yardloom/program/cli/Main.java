@@ -35,10 +35,18 @@ public final class Main implements Callable<Integer> {
       description = "Print the version.")
   private boolean version;
 
+  @CommandLine.Mixin private final PluginOptions plugins;
+
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
-  private Main(Console console) {
+  private Main(Console console, Path base) {
     this.console = console;
+    this.plugins = new PluginOptions(console, base);
+  }
+
+  /** The plugins that the options ask for. */
+  Toolkit toolkit() {
+    return plugins.toolkit();
   }
 
   /** Runs the command line and ends the process with its exit code. */
@@ -51,7 +59,7 @@ public final class Main implements Callable<Integer> {
   /** Runs the command line; relative paths are resolved against {@code base}. */
   static int run(Console console, Path base, String... args) {
     CommandLine line =
-        new CommandLine(new Main(console))
+        new CommandLine(new Main(console, base))
             .addSubcommand(new DrawCommand(console, base))
             .addSubcommand(new CheckCommand(console, base))
             .addSubcommand(new NewCommand(console, base))

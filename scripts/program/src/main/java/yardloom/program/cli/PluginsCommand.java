@@ -2,11 +2,14 @@ package yardloom.program.cli;
 
 import java.net.URL;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.spi.YardPlugin;
 
@@ -16,6 +19,8 @@ import yardloom.kernel.spi.YardPlugin;
     description = "List the loaded plugins and what each contributes.",
     footer = {"", "Example:", "  yardloom plugins --verbose"})
 final class PluginsCommand implements Callable<Integer> {
+  @ParentCommand private Main main;
+
   private final Console console;
 
   @Option(names = "--verbose", description = "One line for every contribution.")
@@ -33,7 +38,7 @@ final class PluginsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Toolkit toolkit = Toolkit.load();
+    Toolkit toolkit = main.toolkit();
     for (YardPlugin plugin : toolkit.plugins().all()) {
       console.say(
           plugin.info().id()
@@ -42,7 +47,11 @@ final class PluginsCommand implements Callable<Integer> {
               + "  "
               + plugin.info().title()
               + " (from "
-              + from(plugin)
+              + toolkit.jarOf(plugin).map(Path::toString).orElseGet(() -> from(plugin))
+              + ", level "
+              + plugin.spiLevel()
+              + ": "
+              + offers(toolkit, plugin)
               + ")");
       if (verbose) {
         contributions(toolkit, plugin);
@@ -53,6 +62,28 @@ final class PluginsCommand implements Callable<Integer> {
       toolkit.plugins().graph().order().forEach(c -> console.say("  " + c.id()));
     }
     return ExitCode.FINE;
+  }
+
+  /** How many of what it offers, in one line. */
+  private static String offers(Toolkit toolkit, YardPlugin plugin) {
+    long words =
+        toolkit.plugins().lexicon().all().stream()
+            .filter(w -> w.plugin().equals(plugin.info().id()))
+            .count();
+    List<String> parts = new ArrayList<>();
+    count(parts, words, "word");
+    count(parts, plugin.calculators().size(), "calculator");
+    count(parts, plugin.checks().size(), "check");
+    count(parts, plugin.painters().size(), "layer");
+    count(parts, plugin.tables().size(), "table");
+    count(parts, plugin.sheets().size(), "sheet");
+    return parts.isEmpty() ? "nothing" : String.join(", ", parts);
+  }
+
+  private static void count(List<String> parts, long number, String what) {
+    if (number > 0) {
+      parts.add(number + " " + what + (number == 1 ? "" : "s"));
+    }
   }
 
   private void contributions(Toolkit toolkit, YardPlugin plugin) {

@@ -1,40 +1,104 @@
 package yardloom.program.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.Nearest;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.spi.Plugins;
+import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
 import yardloom.language.compile.CompileCache;
 import yardloom.language.limit.Limits;
 import yardloom.language.run.PlanRunner;
 import yardloom.program.cache.ProcessCache;
+import yardloom.program.plugin.PluginJars;
 
 /** The loaded plugins and what is built from them. */
 final class Toolkit {
   private final Plugins plugins;
   private final CompileCache cache = ProcessCache.of(System.getenv());
+  private final PluginJars jars;
 
-  private Toolkit(Plugins plugins) {
+  private Toolkit(Plugins plugins, PluginJars jars) {
     this.plugins = plugins;
+    this.jars = jars;
   }
 
-  /** The plugins beside the program. */
+  /** The program's own plugins. */
   static Toolkit load() {
-    return new Toolkit(PluginLoader.load(Toolkit.class.getClassLoader()));
+    return load(List.of(), Set.of());
+  }
+
+  /**
+   * The program's plugins and those of the jars in some folders, without those of some ids.
+   *
+   * @throws PlanException (UNKNOWN_WORD) if there is none of an id that is to be left out
+   */
+  static Toolkit load(List<Path> folders, Set<String> without) {
+    ClassLoader program = Toolkit.class.getClassLoader();
+    PluginJars jars = PluginJars.in(folders, program);
+    List<YardPlugin> all = new ArrayList<>(PluginLoader.find(program));
+    Set<String> shipped = ids(all);
+    for (YardPlugin guest : jars.plugins()) {
+      String id = guest.info().id();
+      if (shipped.contains(id) && !without.contains(id)) {
+        throw new PlanException(
+            ProblemCode.PLUGIN_CONFLICT,
+            new SourceRef(jars.jarOf(id).orElseThrow().toString(), 0, 0),
+            "the plugin " + id + " has the id of one of the program's own; it needs another");
+      }
+      all.add(guest);
+    }
+    Set<String> known = ids(all);
+    for (String id : without) {
+      if (!known.contains(id)) {
+        throw new PlanException(
+            ProblemCode.UNKNOWN_WORD,
+            "--without: no plugin is called `"
+                + id
+                + "`."
+                + Nearest.hint(id, known)
+                + " Loaded are "
+                + String.join(", ", known));
+      }
+    }
+    all.removeIf(p -> without.contains(p.info().id()));
+    return new Toolkit(PluginLoader.of(all), jars);
+  }
+
+  private static Set<String> ids(List<YardPlugin> plugins) {
+    return plugins.stream().map(p -> p.info().id()).collect(Collectors.toCollection(TreeSet::new));
   }
 
   Plugins plugins() {
     return plugins;
   }
 
+  /** The jar of a plugin that is not the program's own. */
+  Optional<Path> jarOf(YardPlugin plugin) {
+    return jars.jarOf(plugin.info().id());
+  }
+
   Plan read(Path script, Map<String, String> settings) {
-    return new PlanRunner(plugins.lexicon(), Limits.standard(), ShippedWords.read(), cache)
-        .run(script, settings);
+    try {
+      return new PlanRunner(plugins.lexicon(), Limits.standard(), ShippedWords.read(), cache)
+          .run(script, settings);
+    } catch (PlanException e) {
+      boolean ours = e.problems().stream().noneMatch(p -> p.code() == ProblemCode.INTERNAL);
+      throw ours || e.getCause() == null ? e : jars.blamed(e.getCause()).orElse(e);
+    }
   }
 
   /** What the checks find; no table, drawing or sheet is made. */

@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.Plugins;
@@ -15,21 +16,31 @@ import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.vocab.Lexicon;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Word;
+import yardloom.program.words.BuiltIn;
+import yardloom.program.words.Lists;
+import yardloom.program.words.WordIndex;
 
 /** Explains the words of the plan language. */
 @Command(
     name = "words",
     description = {
-      "List the words of the plan language, or explain one.",
+      "List the words of the plan language, explain one, or find those for a topic.",
       "The name of a catalogue lists its rows; TRAIT:TEXT keeps those that say so."
     },
     footer = {
       "",
       "Examples:",
       "  yardloom words sheetMulch",
+      "  yardloom words rain barrel",
+      "  yardloom words units",
       "  yardloom words plants light:shade water:low"
     })
 final class WordsCommand implements Callable<Integer> {
+  /** Of a topic, no more than can be read at a glance. */
+  private static final int MOST = 15;
+
+  @ParentCommand private Main main;
+
   private final Console console;
 
   @Parameters(
@@ -58,10 +69,16 @@ final class WordsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Plugins plugins = Toolkit.load().plugins();
+    Plugins plugins = main.toolkit().plugins();
     Lexicon lexicon = plugins.lexicon();
     if (word.isEmpty()) {
       list(lexicon);
+      console.say("of the language itself:");
+      BuiltIn.ALL.forEach(
+          b ->
+              Wrapped.of(String.format("  %-16s %s", b.name(), firstSentence(b.help())), 19)
+                  .forEach(console::say));
+      console.say("lists, by `yardloom words NAME`: " + String.join(", ", lists(plugins)));
       return ExitCode.FINE;
     }
     Optional<Catalogue> catalogue =
@@ -74,18 +91,69 @@ final class WordsCommand implements Callable<Integer> {
     }
     List<Word> found = lexicon.all().stream().filter(w -> w.name().equals(word.get())).toList();
     if (found.isEmpty()) {
-      console.complain(
-          "there is no word `"
-              + word.get()
-              + "`."
-              + Nearest.hint(word.get(), new TreeSet<>(lexicon.names()))
-              + " [UNKNOWN_WORD]");
-      return ExitCode.USE;
+      return other(plugins);
     }
     for (Word each : found) {
       explain(each).forEach(line -> Wrapped.of(line, 6).forEach(console::say));
     }
+    Lists.of(word.get(), plugins)
+        .ifPresent(
+            lines -> {
+              console.say("of that name there is a list too:");
+              lines.forEach(console::say);
+            });
     return ExitCode.FINE;
+  }
+
+  /** No word is called so: a list, a word of the language itself, or a topic. */
+  private int other(Plugins plugins) {
+    String asked = word.orElseThrow();
+    Optional<List<String>> list = Lists.of(asked, plugins);
+    if (list.isPresent()) {
+      list.get().forEach(line -> Wrapped.of(line, 6).forEach(console::say));
+      return ExitCode.FINE;
+    }
+    for (BuiltIn each : BuiltIn.ALL) {
+      if (each.name().equals(asked)) {
+        console.say(each.signature() + "   (in the block of plan: the language itself)");
+        Wrapped.of("  " + each.help(), 6).forEach(console::say);
+        console.say("  example: " + each.example());
+        return ExitCode.FINE;
+      }
+    }
+    String question = asked + (this.asked.isEmpty() ? "" : " " + String.join(" ", this.asked));
+    List<WordIndex.Found> found = new WordIndex(plugins.lexicon()).search(question);
+    if (found.isEmpty()) {
+      console.complain(
+          "there is no word `"
+              + asked
+              + "`, and none speaks of it."
+              + Nearest.hint(asked, new TreeSet<>(plugins.lexicon().names()))
+              + " Lists are "
+              + String.join(", ", lists(plugins))
+              + " [UNKNOWN_WORD]");
+      return ExitCode.USE;
+    }
+    String near = Nearest.hint(asked, new TreeSet<>(plugins.lexicon().names()));
+    console.say("no word is called `" + question + "`." + near + " These speak of it:");
+    found.stream().limit(MOST).forEach(this::line);
+    if (found.size() > MOST) {
+      console.say("  and " + (found.size() - MOST) + " more");
+    }
+    return ExitCode.FINE;
+  }
+
+  private void line(WordIndex.Found found) {
+    String name = found.where().equals("plan") ? found.name() : found.name() + " in " + found.where();
+    Wrapped.of(String.format("  %-22s %s", name, firstSentence(found.help())), 25)
+        .forEach(console::say);
+  }
+
+  /** Everything that is listed under a name of its own. */
+  private static List<String> lists(Plugins plugins) {
+    TreeSet<String> names = new TreeSet<>(Lists.names());
+    plugins.all().forEach(p -> p.catalogues().forEach(c -> names.add(c.name())));
+    return List.copyOf(names);
   }
 
   private void list(Lexicon lexicon) {

@@ -22,7 +22,8 @@ import yardloom.sheet.compose.ComposedSheet;
 
 /**
  * Writes sheets as one PDF, a page each in the size of its paper. Text stays text, in the shipped
- * font, which is embedded. No dates are written.
+ * font, which is embedded. Bookmarks and page
+ * labels name the sheets. No dates are written.
  */
 public final class PdfWriter {
   /** Fixed, so that the same sheets give the same file. */
@@ -51,7 +52,9 @@ public final class PdfWriter {
             PDDocumentInformation info = new PDDocumentInformation();
             info.setTitle(title);
             info.setCreator("Yardloom");
+            info.setSubject(sheets.size() + (sheets.size() == 1 ? " sheet" : " sheets"));
             set.setDocumentInformation(info);
+            PdfPages.name(set, sheets);
             set.setDocumentId(DOCUMENT_ID);
             set.save(out);
           } finally {

@@ -12,6 +12,8 @@ public enum OutputKind {
   HTML,
   /** Tables. */
   CSV,
+  /** All tables as one workbook. */
+  XLSX,
   /** Results for other programs. */
   JSON,
   /** What is to be done on which days, for calendar programs. */

@@ -20,6 +20,7 @@ import yardloom.program.export.HtmlReport;
 import yardloom.program.export.PageWorkers;
 import yardloom.program.export.PdfWriter;
 import yardloom.program.export.PngWriter;
+import yardloom.program.export.WorkbookWriter;
 import yardloom.program.sitefile.GeoJsonWriter;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.paper.Paper;
@@ -91,6 +92,10 @@ public final class PlanWriter {
     }
     if (kinds.contains(OutputKind.HTML)) {
       HtmlReport.write(outcome, sheets, folder.resolve("report.html"));
+    }
+    if (kinds.contains(OutputKind.XLSX)) {
+      WorkbookWriter.write(
+          outcome.tables(), format, folder.resolve(outcome.plan().info().id() + ".xlsx"));
     }
     if (kinds.contains(OutputKind.CSV)) {
       Path tableFolder = Files.createDirectories(folder.resolve("tables"));

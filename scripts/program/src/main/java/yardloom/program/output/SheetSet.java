@@ -109,6 +109,8 @@ public final class SheetSet {
       SheetRequest request = request(sorted(plan, pocket, optional), plan == first);
       if (plan == first) {
         optional.addAll(0, tablesOnNoSheet());
+      } else if (isWorkDrawing(plan)) {
+        optional.addAll(tablesOnNoSheet());
       }
       requests.add(request.withCautions(cautions(plan, first, plans)).withOptional(optional));
     }
@@ -191,12 +193,31 @@ public final class SheetSet {
       layers.put(FindingMarks.LAYER, findings);
       legend.addAll(FindingMarks.legend(outcome.findings()));
     }
+    Set<String> drawnStyles = styles(layers);
+    legend.removeIf(e -> !drawnStyles.contains(e.style().name()));
     Paper on = sheet.format().isPocket() ? Paper.page(outcome.plan().info().units()) : paper;
     return SheetRequest.of(sheet, on, outcome.plan().info())
         .withDrawing(layers, List.copyOf(legend))
         .withSite(
             outcome.plan().lot().map(Lot::shape),
             outcome.plan().site().map(Site::north).orElse(Angle.ZERO));
+  }
+
+  /** A legend explains what is drawn and nothing else. */
+  private static Set<String> styles(SortedMap<Layer, List<Mark>> layers) {
+    Set<String> names = new HashSet<>();
+    for (List<Mark> marks : layers.values()) {
+      for (Mark mark : marks) {
+        if (mark instanceof Mark.Region region) {
+          names.add(region.style().name());
+        } else if (mark instanceof Mark.Stroke stroke) {
+          names.add(stroke.style().name());
+        } else if (mark instanceof Mark.Symbol symbol) {
+          names.add(symbol.style().name());
+        }
+      }
+    }
+    return names;
   }
 
   private static boolean isOn(Layer layer, DrawnLayer drawn, SheetPlan sheet) {

@@ -45,13 +45,18 @@ final class Drawn {
   }
 
   private static Drawn draw(String script) {
+    return new Drawn(study(script, PLUGINS));
+  }
+
+  /** What some of the plugins find of a plan, not kept. */
+  static Outcome study(String script, Plugins plugins) {
     try {
       Path file = Files.createTempDirectory("yardloom-laws").resolve("yard.groovy");
       Files.writeString(file, script, StandardCharsets.UTF_8);
-      Drawn drawn = new Drawn(new Study(PLUGINS).of(RUNNER.run(file, Map.of())));
+      Outcome outcome = new Study(plugins).of(RUNNER.run(file, Map.of()));
       Files.delete(file);
       Files.delete(file.getParent());
-      return drawn;
+      return outcome;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -78,4 +78,64 @@ class NeedByHandTest {
     assertEquals(6336, number(drawn, "water-allowance", "food", "use"), 1);
     assertEquals(6336, number(drawn, "water-allowance", "Allowance", "use"), 1);
   }
+
+  /**
+   * R-11, Kains: five persons at 5 gal a day use 5 × 5 × 365 = 9,125 gal a year; a roof of 3,000 sq ft
+   * and a tank of 5,000 gal give all of it in Urbana.
+   */
+  @Test
+  void otherUse_isDrawnEveryDay() {
+    Drawn drawn =
+        Drawn.of(
+            """
+            plan 'Household', units: 'us'
+            site 'Urbana', latitude: 40.11.deg, longitude: -88.21.deg, zone: 'America/Chicago'
+            climate 'urbana-il'
+            lot([point(0.ft, 0.ft), point(99.ft, 0.ft), point(99.ft, 99.ft), point(0.ft, 99.ft)])
+            roof 'barn', rect(10.ft, 10.ft, 60.ft, 50.ft), surface: 'metal'
+            tank('cistern', point(80.ft, 30.ft), roof: 'barn') {
+              round diameter: 10.ft, height: 8.ft
+              otherUse 25.gal
+            }
+            """);
+    assertEquals("9125", drawn.printed("tank-sizes", "5000", "used"));
+    // R-10, Kains: 10 ft by 8 ft hold 4,700 gal.
+    assertEquals(4700, number(drawn, "tanks", "cistern", "holds"), 1);
+  }
+
+  /** The size factor of a rain garden: 375 sq ft of roof on silt loam at 5 %: × 0.25. */
+  @Test
+  void rainGarden_bySoil_hasThePublishedFactor() {
+    Drawn drawn =
+        Drawn.of(
+            """
+            plan 'Garden', units: 'us'
+            lot([point(0.ft, 0.ft), point(99.ft, 0.ft), point(99.ft, 99.ft), point(0.ft, 99.ft)])
+            soilTexture 'silt loam'
+            roof 'main', rect(10.ft, 10.ft, 25.ft, 15.ft), surface: 'metal'
+            rainGarden 'main', slope: 5
+            """);
+    // 93.75 sq ft (Illinois DNR's 0.25, G-01; UW Extension's silty soil at 6 to 7 in).
+    assertEquals("94", drawn.printed("rain-gardens", "main", "by-factor"));
+  }
+
+  /** Half of what is shed by the table's metal, 0.95, is shed by a share of 0.475. */
+  @Test
+  void ownShare_goesBeforeTheTable() {
+    String yard =
+        """
+        plan 'Share', units: 'us'
+        climate 'urbana-il'
+        lot([point(0.ft, 0.ft), point(99.ft, 0.ft), point(99.ft, 99.ft), point(0.ft, 99.ft)])
+        roof 'main', rect(10.ft, 10.ft, 50.ft, 40.ft), surface: 'metal'
+        """;
+    double table = number(Drawn.of(yard), "water-by-month", "Jul", "roof-yield");
+    double own =
+        number(
+            Drawn.of(yard + "roofShare 'main', 0.475, source: 'measured'\n"),
+            "water-by-month",
+            "Jul",
+            "roof-yield");
+    assertEquals(table / 2, own, 1);
+  }
 }

@@ -176,6 +176,9 @@ class WholePathLawsTest {
             .withoutRows("setback from .*|dripline, .*|total")
             .without("findings.finding", "says lengths in its own units")
             .without("harvest.by-area", "printed as text")
+            .without("plant-fit.why", "says lengths in its own units")
+            .without("plant-fit.do", "says lengths in its own units")
+            .without("care.how", "says volumes in its own units")
             .without("setting-out", "tapes are printed as text")
             .without("tank-sizes", sold)
             .without("irrigation-parts.order", sold)
@@ -321,6 +324,8 @@ class WholePathLawsTest {
         new SameTables()
             .without("materials-phases", "see below")
             .without("planting-visits", "a day of the year falls on a weekend or not")
+            .without("care", "follows the visits")
+            .without("losses", "follows the visits")
             .without("materials-orders-by-phase.by", "is a date");
     Drawn later = Drawn.of(new LawYard().start("2027-10-04").script());
     assertSame(law, base(), later);

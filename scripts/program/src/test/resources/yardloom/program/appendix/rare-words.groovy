@@ -1,5 +1,6 @@
 // Words that no sample uses, so that their formulas too are worked out again from what is printed.
 plan 'Rare words', units: 'us'
+sheets(['cover', 'layout', 'crew'])
 site 'Urbana', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
 climate 'urbana-il'
 effectiveRain 'usbr'
@@ -10,11 +11,29 @@ cloudburst 5.inch, source: 'by hand'
 lot([point(0.ft, 0.ft), point(70.ft, 0.ft), point(70.ft, 60.ft), point(0.ft, 60.ft)])
 building('house', rect(8.ft, 8.ft, 30.ft, 20.ft), eaves: 10.ft, ridge: 16.ft, overhang: 1.ft, roof: 'hip')
 roof 'south slope', rect(7.ft, 7.ft, 32.ft, 11.ft), surface: 'metal'
+roofShare 'south slope', 0.91, source: 'measured'
 rainGarden 'south slope', slope: 3, storm: 1.inch
+downspout point(38.ft, 7.ft), roof: 'south slope', inside: 3.inch
+tank('cistern', point(44.ft, 3.ft), roof: 'south slope') {
+  round diameter: 3.ft, height: 3.5.ft, count: 2
+  stand 9.inch
+  serves(['framed', 'edged'])
+  otherUse 2.gal
+  inlet firstFlush: 0.02.inch, screened: 0.95
+  order 'rain before use'
+  costs 640
+}
+tank('barrel', point(3.ft, 3.ft), roof: 'south slope') { box width: 2.ft, depth: 2.ft, height: 3.ft }
+overflow(line([point(44.ft, 3.ft), point(55.ft, 3.ft)]), from: 'cistern', inside: 4.inch)
+basin('corner', rect(54.ft, 1.ft, 13.ft, 7.ft), drains: 'south slope', depth: 6.inch, storm: 1.25.inch)
 soilTexture 'clay loam', organic: 3
-soilTest { nitrogen rate: 2.lb, grade: '5-10-10' ; organic wanted: 4, mixDepth: 6.inch }
+soilTest { acidity ph: 6.8 ; nitrogen rate: 2.lb, grade: '5-10-10' ; organic wanted: 4, mixDepth: 6.inch }
 residue 'shrub trimmings', 1.5.yd3
 residue 'grass clippings', 1.yd3
+tap 'bib', point(39.ft, 18.ft)
+supply pressure: 55.psi
+bucketTest volume: 4.gal, seconds: 45
+headAssembly regulator: 18.psi, backflow: 'reduced pressure', timer: false
 sheetMulch { chips perennial: 10.inch, annual: 2.inch, path: 4.inch, edgeTaper: 2.ft, settling: 0.25 ; compost annual: 3.inch, perennial: 1.5.inch }
 bed('framed', rect(10.ft, 34.ft, 4.ft, 13.ft), use: 'annual') {
   frame '2x10', stock: 8.ft
@@ -25,21 +44,36 @@ bed('framed', rect(10.ft, 34.ft, 4.ft, 13.ft), use: 'annual') {
 }
 bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
   edging 'steel strip', piece: 10.ft
-  drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch
+  drip emitter: 0.9.gph, spacing: 18.inch, rowSpacing: 24.inch, compensating: true, rated: 15.psi, exponent: 0.05, bore: 0.6.inch
   plant 'asparagus'
+  varieties 'asparagus', names: 'one, two'
+  plantThinned 'asparagus', to: 3.ft, season: 3
   plantFactor 0.4
 }
+household children: true, pets: true ; rotation years: 3
 mulchedGround('turned over', rect(2.ft, 30.ft, 15.ft, 28.ft)) { mulch 5.inch ; compost 0.5.inch }
-bed 'keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual'
+bed('keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual') { dry 'herbs of the steppe' ; suggest kinds: 2, harvest: 'May to October' }
 trellis 'grapes', line([point(52.ft, 34.ft), point(52.ft, 55.ft)]), wires: 3
 pavers 'terrace', rect(42.ft, 10.ft, 11.ft, 7.ft), length: 8.inch, width: 4.inch
 tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
   species 'apple (semi-dwarf)'
+  variety 'Ashmead', selfFruitful: false, blooms: 'late'
   mulchRing 3.ft
 }
 path 'way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow'
 bestSpot 60.sqft, crop: 'kale'
 work crew: 3, hoursPerDay: 7, start: '2026-09-07', lastFrost: '04-25', firstFrost: '10-14'
+tree('guild pear', point(62.ft, 12.ft), crown: 10.ft, height: 12.ft, standing: true) { species 'European pear' }
+bed('guild', rect(57.ft, 6.ft, 10.ft, 12.ft), use: 'perennial') {
+  plantRing 'chives', round: 'guild pear', radius: 3.ft, count: 7
+  plantRow 'sage', along: line([point(58.5.ft, 7.ft), point(58.5.ft, 17.ft)]), spacing: 2.ft
+  plantDrift 'thyme', about: point(65.ft, 16.ft), count: 3
+}
+bed('meadow', rect(57.ft, 48.ft, 11.ft, 4.ft), use: 'perennial') {
+  plantMix 'garden strawberry', share: 0.6
+  plantMix 'sorrel', count: 5
+}
+compostBay 'bay', rect(50.ft, 12.ft, 4.ft, 3.ft)
 item 'drain rock', amount: 2.5.yd3, per: 'yd3', price: 44.money, low: 40.money, high: 50.money, hours: 1.5, phase: 'earth'
 task 'carry the old shed out', hours: 6, phase: 'earth'
 itemBook 'item,count,unit,price,hours,phase\nbench,3,piece,180,0.5,finish'
@@ -49,3 +83,4 @@ dimension point(40.ft, 34.ft), point(40.ft, 51.ft), offset: 1.ft, text: 'beds'
 hideLabel 'path'
 accept 'planting.harm', why: 'the household has no children'
 country 'US'
+catchTest 'zone 1', [60, 62, 58, 55, 64, 61, 59, 57]

@@ -6,8 +6,9 @@ import yardloom.facts.SoilAcidity;
 import yardloom.planting.traits.SoilNeed;
 
 /**
- * Is the soil as acid as the kind wants it? Half a unit beyond its best range is let pass; up to a
- * unit beyond can be amended; more cannot be held for years in open ground.
+ * Is the soil as acid as the kind wants it? Half a unit beyond its best range is let pass, a whole
+ * one on the sweet side of kinds that are not of acid soil: most garden plants bear neutral ground.
+ * As much again can be amended; more cannot be held for years in open ground.
  *
  * <p>References: [1] FAO, ECOCROP, optimum pH (a range of best growth, not a limit); [2] University
  * of Idaho Extension, Blueberries, 2012 (pH 4.2 to 5.2). The half and the whole unit are common
@@ -15,7 +16,8 @@ import yardloom.planting.traits.SoilNeed;
  */
 public final class AcidityRule implements SuitRule {
   private static final double LET_PASS = 0.5;
-  private static final double AMENDABLE = 1.0;
+  private static final double LET_PASS_SWEET = 1.0;
+  private static final double OF_ACID_SOIL = 6.0;
   private static final double ROUNDING = 1e-9;
 
   @Override
@@ -31,13 +33,12 @@ public final class AcidityRule implements SuitRule {
     }
     SoilAcidity acidity = yard.acidity().get();
     double found = acidity.found().value();
-    double beyond = beyond(found, need.get());
-    if (beyond <= LET_PASS + ROUNDING) {
+    double steps = steps(found, need.get());
+    if (steps <= 1) {
       return Optional.empty();
     }
-    boolean amends =
-        acidity.wanted().filter(w -> beyond(w, need.get()) <= LET_PASS + ROUNDING).isPresent();
-    boolean fails = beyond > AMENDABLE + ROUNDING && !amends;
+    boolean amends = acidity.wanted().filter(w -> steps(w, need.get()) <= 1).isPresent();
+    boolean fails = steps > 2 && !amends;
     return Optional.of(
         new Reason(
             id(),
@@ -74,8 +75,10 @@ public final class AcidityRule implements SuitRule {
         sweet ? "sulfur" : "lime");
   }
 
-  /** By how much the soil lies outside the best range; 0 within it. */
-  static double beyond(double ph, SoilNeed need) {
-    return Math.max(0, Math.max(need.lowPh() - ph, ph - need.highPh()));
+  /** How far the soil lies outside the best range, in steps of what is let pass; 0 within it. */
+  static double steps(double ph, SoilNeed need) {
+    double sweet = need.highPh() < OF_ACID_SOIL ? LET_PASS : LET_PASS_SWEET;
+    double steps = Math.max((need.lowPh() - ph) / LET_PASS, (ph - need.highPh()) / sweet);
+    return Math.max(0, steps - ROUNDING);
   }
 }

@@ -13,7 +13,7 @@ import yardloom.planting.catalogue.Plant;
  *
  * @param in the bed or tree
  * @param place the script line
- * @param at where each stands; empty for one that is only thought of
+ * @param at where each stands
  * @param width of one when grown, or as it is kept
  * @param trained whether it is kept flat or narrow
  * @param stands whether it stands already: it has shown what it bears there
@@ -33,12 +33,12 @@ public record Candidate(
   }
 
   /** A plant of the catalogue that might be planted in a bed. */
-  public static Candidate thoughtOf(Plant plant, ElementId in) {
+  public static Candidate thoughtOf(Plant plant, ElementId in, Point at) {
     return new Candidate(
         plant,
         in,
         SourceRef.NONE,
-        List.of(),
+        List.of(at),
         plant.spread().middle(),
         false,
         false,

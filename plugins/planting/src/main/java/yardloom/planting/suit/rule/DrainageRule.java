@@ -20,10 +20,7 @@ public final class DrainageRule implements SuitRule {
     Optional<SoilNeed> need = SoilNeed.of(plant.plant().name());
     boolean perennial = !plant.plant().season().isAnnual();
     boolean heavy = yard.soil().filter(s -> s.heavy()).isPresent();
-    if (need.isEmpty()
-        || !heavy
-        || !perennial
-        || need.get().drainage() != SoilNeed.Drainage.GOOD) {
+    if (need.isEmpty() || !heavy || !perennial || need.get().drainage() != SoilNeed.Drainage.GOOD) {
       return Optional.empty();
     }
     return Optional.of(

@@ -105,7 +105,7 @@ public final class LightRule implements SuitRule {
   }
 
   private static String name(Month month) {
-    return month.getDisplayName(TextStyle.FULL, Locale.ROOT);
+    return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
   }
 
   private static List<Month> growing(Yard yard) {

@@ -64,11 +64,7 @@ public final class PartnerRule implements SuitRule {
   }
 
   private Reason alone(
-      Candidate plant,
-      Yard yard,
-      Pollination needs,
-      List<Partner> group,
-      List<Partner> reach) {
+      Candidate plant, Yard yard, Pollination needs, List<Partner> group, List<Partner> reach) {
     String why;
     if (!reach.isEmpty()) {
       why = "; what stands in reach blooms at another time";

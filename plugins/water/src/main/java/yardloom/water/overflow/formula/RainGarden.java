@@ -56,15 +56,4 @@ public final class RainGarden {
   public static TimeSpan drawdown(Length ponded, Length infiltrationPerHour) {
     return TimeSpan.hours(ponded.ratioTo(infiltrationPerHour));
   }
-
-  /**
-   * What a swale of trapezoid section holds.
-   *
-   * @param bottom width of its floor
-   * @param sideSlope horizontal run of its sides for each unit of depth
-   */
-  public static Volume swale(Length bottom, double sideSlope, Length depth, Length length) {
-    double sectionM2 = (bottom.metres() + sideSlope * depth.metres()) * depth.metres();
-    return Volume.cubicMetres(sectionM2 * length.metres());
-  }
 }

@@ -46,11 +46,6 @@ public record Lateral(
     public double largest() {
       return java.util.Arrays.stream(flowM3s).max().orElseThrow();
     }
-
-    /** Least outlet flow over the mean. */
-    public double leastOverMean() {
-      return least() * flowM3s.length / inflowM3s;
-    }
   }
 
   /**

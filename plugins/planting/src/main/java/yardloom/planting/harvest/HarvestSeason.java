@@ -1,0 +1,98 @@
+package yardloom.planting.harvest;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.ClimateNormals;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.unit.Temperature;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.catalogue.PlantCatalogue;
+
+/**
+ * The days in which a kind is picked, counted from the last frost of spring, both ends included. A
+ * season may run on into the next year: citrus is picked in winter.
+ *
+ * <p>References: as the rows say; most are recalled.
+ *
+ * @param from the first day; negative before the last frost
+ * @param until the last day, less than a year after the first
+ */
+public record HarvestSeason(int from, int until, Source source) {
+  /** Any year without a leap day. */
+  private static final int YEAR = 2021;
+
+  private static final int DAYS = 365;
+  private static final Temperature HOT = Temperature.fahrenheit(90);
+  private static final Map<String, HarvestSeason> SHIPPED =
+      PlantCatalogue.byPlant(HarvestSeason.class, "seasons.csv", HarvestSeason::read);
+
+  public HarvestSeason {
+    if (until < from || until - from >= DAYS) {
+      throw new IllegalArgumentException("a season from day " + from + " to " + until);
+    }
+  }
+
+  /** By catalogue name; none for what is grown for its shade, flowers or roots in the ground. */
+  public static Optional<HarvestSeason> of(String plant) {
+    return Optional.ofNullable(SHIPPED.get(plant));
+  }
+
+  /**
+   * The share of the harvest in each month, January to December; day by day alike, 1 in all.
+   *
+   * @param rests months in which nothing is picked; all 0 if that is the whole season
+   */
+  public List<Double> shares(MonthDay lastFrost, Set<Month> rests) {
+    int[] days = new int[12];
+    int all = 0;
+    LocalDate frost = lastFrost.atYear(YEAR);
+    for (int day = from; day <= until; day++) {
+      Month month = frost.plusDays(day).getMonth();
+      if (!rests.contains(month)) {
+        days[month.getValue() - 1]++;
+        all++;
+      }
+    }
+    List<Double> shares = new ArrayList<>();
+    for (int month : days) {
+      shares.add(all == 0 ? 0.0 : month / (double) all);
+    }
+    return List.copyOf(shares);
+  }
+
+  /**
+   * The months in which a kind bolts or stands still: cool-season annuals where the days reach 90
+   * °F (32 °C) on the mean. They grow at 60 to 80 °F (page on cool-season vegetables, read); the
+   * limit, from which none is picked, is recalled.
+   */
+  public static Set<Month> rests(Plant plant, Optional<ClimateNormals> climate) {
+    Set<Month> rests = EnumSet.noneOf(Month.class);
+    if (climate.isPresent() && plant.season() == Plant.Season.ANNUAL) {
+      for (Month month : Month.values()) {
+        climate
+            .get()
+            .months()
+            .get(month.getValue() - 1)
+            .dailyMax()
+            .filter(day -> day.compareTo(HOT) >= 0)
+            .ifPresent(day -> rests.add(month));
+      }
+    }
+    return rests;
+  }
+
+  private static HarvestSeason read(DataRow row) {
+    return new HarvestSeason(
+        (int) row.number("from_days"),
+        (int) row.number("until_days"),
+        PlantCatalogue.sources().cited(row, "source"));
+  }
+}

@@ -1,0 +1,75 @@
+package yardloom.planting.harvest;
+
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Mass;
+
+/** What is picked in each month, at full bearing and in the first years. */
+public final class HarvestYearTable implements TableMaker {
+  @Override
+  public String id() {
+    return "harvest-months";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(HarvestYear.KEY);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "Harvest by month")
+            .column(Column.text("month", "Month"))
+            .column(Column.text("plants", "What is picked"))
+            .column(Column.of("low", "Low", Measure.MASS))
+            .column(Column.of("likely", "Likely", Measure.MASS))
+            .column(Column.of("high", "High", Measure.MASS));
+    HarvestYear.YEARS.forEach(
+        y -> table.column(Column.of("year-" + y, "Likely, year " + y, Measure.MASS)));
+    Optional<HarvestYear> year = facts.find(HarvestYear.KEY);
+    if (year.isEmpty() || year.get().months().stream().allMatch(m -> m.plants().isEmpty())) {
+      return table.build();
+    }
+    for (Month month : Month.values()) {
+      table.row(row(month, year.get().months().get(month.getValue() - 1)));
+    }
+    table.note(
+        "Low, likely and high are of full bearing; young plants bear less, and nothing before"
+            + " their first year. The last frost moves all seasons; cool-season annuals rest where days"
+            + " reach 90 °F (32 °C). Days of picking are recalled"
+            + " for most kinds: expect a harvest to come some weeks sooner or later.");
+    if (!year.get().leftOut().isEmpty()) {
+      table.note("Of unknown season: " + String.join(", ", year.get().leftOut()) + ".");
+    }
+    return table.build();
+  }
+
+  private static Cell[] row(Month month, HarvestYear.Month picked) {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(Cell.text(month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH)));
+    boolean none = picked.plants().isEmpty();
+    cells.add(none ? Cell.BLANK : Cell.text(String.join(", ", picked.plants())));
+    List<Derived<Mass>> all = new ArrayList<>();
+    all.add(picked.low());
+    all.add(picked.likely());
+    all.add(picked.high());
+    all.addAll(picked.young());
+    all.forEach(mass -> cells.add(none ? Cell.BLANK : Cell.of(mass)));
+    return cells.toArray(Cell[]::new);
+  }
+}

@@ -1,0 +1,73 @@
+package yardloom.planting.list;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import yardloom.facts.work.SheetPage;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Painter;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.SheetUse;
+import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.Planting;
+
+/** The key of each kind with its count, on the planting sheet; the schedule beside it explains. */
+public final class PlantKeyPainter implements Painter {
+  /** Keys are what this sheet is for: none is dropped. */
+  private static final int RANK = 3;
+
+  private static final double LETTERS_MM = 2.5;
+
+  @Override
+  public Layer layer() {
+    return new Layer("planting.keys", "Keys of plants", Layer.Band.PLANTS);
+  }
+
+  @Override
+  public boolean shownByDefault() {
+    return false;
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(PlantPlaces.KEY);
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(SheetPage.PLANTING);
+  }
+
+  @Override
+  public List<Mark> paint(Plan plan, Facts facts) {
+    PlantPlaces places = facts.get(PlantPlaces.KEY);
+    Map<String, String> keys = PlantKeys.of(places);
+    List<Mark> marks = new ArrayList<>();
+    Map<ElementId, String> texts = new TreeMap<>();
+    Map<ElementId, Shape> beds = new TreeMap<>();
+    for (Planting p : places.plantings()) {
+      if (!p.at().isEmpty()) {
+        String text = p.at().size() + " " + keys.get(p.plant().name());
+        texts.merge(p.bed().id(), text, (x, y) -> x + ", " + y);
+        beds.put(p.bed().id(), p.bed().shape());
+      }
+    }
+    texts.forEach(
+        (id, text) ->
+            marks.add(
+                new Mark.Label(beds.get(id).heart(), text, LETTERS_MM, true, RANK, Mark.Anchor.NEAR)
+                    .on(beds.get(id))));
+    for (Planting.Specimen s : places.specimens()) {
+      String text = "1 " + keys.get(s.plant().name());
+      marks.add(new Mark.Label(s.tree().at(), text, LETTERS_MM, true, RANK, Mark.Anchor.NEAR));
+    }
+    return marks;
+  }
+}

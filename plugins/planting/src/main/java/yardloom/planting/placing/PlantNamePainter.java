@@ -1,0 +1,73 @@
+package yardloom.planting.placing;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import yardloom.facts.work.WorkPhase;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.Painter;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.SheetUse;
+
+/**
+ * Says beside each bed how many of which plants stand in it; the planting sheet has keys instead.
+ */
+public final class PlantNamePainter implements Painter {
+  /** After the names of beds and paths, which matter more. */
+  private static final int LABEL_RANK = 4;
+
+  /** What another bed says too is in the table; no leader is worth it. */
+  private static final int REPEATED_RANK = 5;
+
+  @Override
+  public Layer layer() {
+    return new Layer("planting.names", "Names of plants", Layer.Band.PLANTS);
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(PlantPlaces.KEY);
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(WorkPhase.PLANT);
+  }
+
+  @Override
+  public List<Mark> paint(Plan plan, Facts facts) {
+    List<Mark> marks = new ArrayList<>();
+    Map<ElementId, String> labels = new TreeMap<>();
+    Map<ElementId, Shape> beds = new TreeMap<>();
+    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
+      if (!p.at().isEmpty()) {
+        labels.merge(p.bed().id(), label(p), (x, y) -> x + ", " + y);
+        beds.put(p.bed().id(), p.bed().shape());
+      }
+    }
+    Set<String> said = new HashSet<>();
+    labels.forEach(
+        (id, text) -> {
+          int rank = said.add(text) ? LABEL_RANK : REPEATED_RANK;
+          marks.add(
+              new Mark.Label(beds.get(id).heart(), text, 2, false, rank, Mark.Anchor.NEAR)
+                  .on(beds.get(id)));
+        });
+    return marks;
+  }
+
+  private static String label(Planting p) {
+    int drills = p.drills().size();
+    return p.plant().start().isInDrills()
+        ? drills + (drills == 1 ? " row of " : " rows of ") + p.plant().name()
+        : p.at().size() + " " + p.plant().name() + (p.choice().stands() ? " (existing)" : "");
+  }
+}

@@ -1,0 +1,49 @@
+package yardloom.planting.placing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.unit.Length;
+
+/**
+ * Which plants of a dense planting stay when it is thinned: each second, third … of a row, and of
+ * the rows, so that those that stay stand as far apart as the plan says, or a little less.
+ */
+public final class Thinning {
+  private Thinning() {}
+
+  /** What the plan says of thinning a planting; empty if nothing, or if it is not in rows. */
+  public static Optional<Thinned> of(Planting planting) {
+    boolean inRows =
+        planting.bed().attributes().all(PlantingKeys.PLANTS).stream()
+            .anyMatch(e -> e.place().equals(planting.place()));
+    if (!inRows) {
+      return Optional.empty();
+    }
+    return planting.bed().attributes().all(PlantingKeys.THINNED).stream()
+        .map(e -> e.value())
+        .filter(t -> t.plant().equals(planting.plant().name()))
+        .findFirst();
+  }
+
+  /** The places of those that stay. */
+  public static List<Point> kept(Planting planting, Thinned thinned) {
+    int inRow = steps(thinned.to(), planting.spacing());
+    int rows = steps(thinned.to(), planting.rowSpacing());
+    List<Point> kept = new ArrayList<>();
+    List<List<Point>> drills = planting.drills();
+    // What is left over at the ends is left over at both.
+    for (int row = (drills.size() - 1) % rows / 2; row < drills.size(); row += rows) {
+      int size = drills.get(row).size();
+      for (int i = (size - 1) % inRow / 2; i < size; i += inRow) {
+        kept.add(drills.get(row).get(i));
+      }
+    }
+    return List.copyOf(kept);
+  }
+
+  private static int steps(Length to, Length spacing) {
+    return Math.max(1, (int) Math.round(to.ratioTo(spacing)));
+  }
+}

@@ -1,0 +1,91 @@
+package yardloom.planting.suggest;
+
+import java.time.Month;
+import java.time.MonthDay;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.ClimateNormals;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.harvest.HarvestSeason;
+import yardloom.planting.traits.Growth;
+import yardloom.planting.traits.SoilNeed;
+import yardloom.planting.traits.WaterClass;
+
+/**
+ * A kind that may be suggested.
+ *
+ * @param months bits of the wished months in which it is picked, January the lowest
+ * @param uses bits of {@link #USES} that it has
+ * @param layer the bit of its layer
+ * @param stays whether it stays for years
+ */
+record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
+  /** What a bed should have besides food. */
+  static final List<String> USES =
+      List.of("nitrogen fixer", "insect plant", "mulch maker", "ground cover");
+
+  private static final String RUNS = "spreading";
+  private static final String LOW = "low";
+
+  static Kind of(
+      Plant plant,
+      Optional<MonthDay> lastFrost,
+      Optional<ClimateNormals> climate,
+      Set<Month> wished) {
+    String name = plant.name();
+    int months = 0;
+    if (lastFrost.isPresent() && HarvestSeason.of(name).isPresent()) {
+      List<Double> shares =
+          HarvestSeason.of(name).get().shares(lastFrost.get(), HarvestSeason.rests(plant, climate));
+      for (Month month : wished) {
+        months |= shares.get(month.getValue() - 1) > 0 ? 1 << (month.getValue() - 1) : 0;
+      }
+    }
+    int uses = 0;
+    for (int i = 0; i < USES.size(); i++) {
+      uses |= Growth.roles(name).contains(USES.get(i)) ? 1 << i : 0;
+    }
+    return new Kind(
+        plant,
+        months,
+        uses,
+        1 << Growth.of(name).layer().ordinal(),
+        Growth.of(name).life() == Growth.Life.PERENNIAL);
+  }
+
+  /** Whether it spreads from below into what stands beside it. */
+  boolean runs() {
+    return plant.mulchGroup().equals(RUNS);
+  }
+
+  /**
+   * Whether both may share a bed: of different genera (pests and viruses pass between relatives),
+   * under one watering, in one soil, and no runner beside a low kind, which it smothers.
+   */
+  boolean agreesWith(Kind other) {
+    return !genus(plant).equals(genus(other.plant))
+        && water(plant).sharesWith(water(other.plant))
+        && soilInCommon(plant, other.plant)
+        && !(runs() && other.isLow())
+        && !(other.runs() && isLow());
+  }
+
+  private boolean isLow() {
+    return plant.mulchGroup().equals(LOW);
+  }
+
+  private static String genus(Plant plant) {
+    return plant.botanical().split(" ")[0];
+  }
+
+  private static WaterClass water(Plant plant) {
+    return WaterClass.of(plant.name()).orElseThrow().of();
+  }
+
+  private static boolean soilInCommon(Plant a, Plant b) {
+    SoilNeed one = SoilNeed.of(a.name()).orElseThrow();
+    SoilNeed two = SoilNeed.of(b.name()).orElseThrow();
+    return one.lowPh() <= two.highPh() && two.lowPh() <= one.highPh();
+  }
+}

@@ -1,0 +1,71 @@
+package yardloom.water.overflow;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.BillGroup;
+import yardloom.facts.BillLine;
+import yardloom.facts.YardFacts;
+import yardloom.facts.work.Job;
+import yardloom.facts.work.WorkPhase;
+import yardloom.facts.work.WorkTask;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Attributes.Entry;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Volume;
+
+/** Gives the pipes of overflows to buy and the earth of basins to dig. */
+public final class OverflowBill implements Calculator {
+  private static final Source OFFCUTS =
+      Source.commonPractice("a tenth more than drawn, for bends and offcuts");
+  private static final double ALLOWANCE = 1.1;
+
+  @Override
+  public String id() {
+    return "water.overflow-bill";
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(YardFacts.BILL, YardFacts.JOBS);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    boolean us = plan.info().units() == UnitSystem.US;
+    for (Entry<OverflowPipe> entry : plan.attributes().all(OverflowPipe.KEY)) {
+      OverflowPipe pipe = entry.value();
+      Derived<Length> exact =
+          Derived.given(pipe.line().length(), "length as drawn", entry.place());
+      String size =
+          us
+              ? String.format(Locale.ROOT, "%.1f in", pipe.inside().inches())
+              : String.format(Locale.ROOT, "%.0f mm", pipe.inside().millimetres());
+      out.give(
+          YardFacts.BILL,
+          new BillLine(
+              BillGroup.IRRIGATION,
+              WorkPhase.EARTH,
+              "overflow pipe, " + size + " inside",
+              Optional.empty(),
+              Optional.empty(),
+              exact,
+              Derived.by("length as drawn × allowance", OFFCUTS)
+                  .from("length as drawn", exact)
+                  .from("allowance", ALLOWANCE)
+                  .gives(exact.value().times(ALLOWANCE)),
+              "a tenth for bends and offcuts"));
+    }
+    for (Entry<Basin> entry : plan.attributes().all(Basin.KEY)) {
+      Derived<Volume> earth = BasinTable.holds(entry);
+      out.give(YardFacts.JOBS, new Job(WorkTask.DIG_EARTH, WorkPhase.EARTH, earth));
+    }
+  }
+}

@@ -1,0 +1,92 @@
+package yardloom.water.tank;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import yardloom.facts.ClimateNormals;
+import yardloom.facts.DailyRain;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.table.TableFormat;
+import yardloom.water.tank.formula.RainGenerator;
+
+/**
+ * Rain by the day through whole years: measured where the plan gives a series, else made from the
+ * normals.
+ *
+ * @param years days of each year in mm, with the month of each day
+ * @param how for notes
+ * @param isMeasured whether it fell
+ */
+record RainYears(List<Year> years, String how, boolean isMeasured) {
+  /** In normals without wet days. */
+  private static final double USUAL_WET_DAY_MM = 8;
+
+  /**
+   * One year, or what a series has of it.
+   *
+   * @param months 0 (January) to 11, of each day
+   */
+  record Year(double[] rainMm, int[] months) {}
+
+  /** Empty without a series and without a climate. */
+  static Optional<RainYears> of(Facts facts) {
+    return facts
+        .find(YardFacts.DAILY_RAIN)
+        .map(RainYears::measured)
+        .or(() -> facts.find(YardFacts.CLIMATE).map(RainYears::made));
+  }
+
+  /** Runs of 365 days from the first day on; what is left over at the end is not a year. */
+  private static RainYears measured(DailyRain rain) {
+    List<Year> years = new ArrayList<>();
+    List<DailyRain.Day> days = rain.days();
+    for (int from = 0; from + 365 <= days.size(); from += 365) {
+      double[] mm = new double[365];
+      int[] months = new int[365];
+      for (int d = 0; d < 365; d++) {
+        mm[d] = days.get(from + d).rain().millimetres();
+        months[d] = days.get(from + d).date().getMonthValue() - 1;
+      }
+      years.add(new Year(mm, months));
+    }
+    String how =
+        String.format(
+            Locale.ROOT,
+            "Day by day through %s, %s to %s: %d days in a row without rain at most",
+            rain.station(),
+            TableFormat.date(days.get(0).date()),
+            TableFormat.date(days.get(days.size() - 1).date()),
+            rain.longestDrySpell());
+    return new RainYears(years, how + "; " + rain.source().cite() + ".", true);
+  }
+
+  private static RainYears made(ClimateNormals climate) {
+    double[] rain = new double[12];
+    double[] wet = new double[12];
+    boolean isCounted = !climate.air().wetDays().isEmpty();
+    for (int m = 0; m < 12; m++) {
+      rain[m] = climate.months().get(m).rain().millimetres();
+      wet[m] = isCounted ? climate.air().wetDays().get(m) : rain[m] / USUAL_WET_DAY_MM;
+    }
+    int[] months = new int[365];
+    for (int d = 0; d < 365; d++) {
+      months[d] = LocalDate.ofYearDay(2021, d + 1).getMonthValue() - 1;
+    }
+    List<Year> years = new ArrayList<>();
+    RainGenerator.years(rain, wet).forEach(y -> years.add(new Year(y, months)));
+    return new RainYears(
+        years,
+        "Day by day through "
+            + RainGenerator.YEARS
+            + " years of rain made from the normals (two-state Markov chain, gamma amounts; the same"
+            + " at every run), wet days "
+            + (isCounted
+                ? "by " + climate.air().wetDaySource().cite()
+                : "taken as one for each 8 mm (0.31 in)")
+            + ". A measured series by `dailyRain` is better.",
+        false);
+  }
+}

@@ -1,0 +1,65 @@
+package yardloom.water.tank;
+
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.BillGroup;
+import yardloom.facts.BillLine;
+import yardloom.facts.YardFacts;
+import yardloom.facts.work.Job;
+import yardloom.facts.work.WorkPhase;
+import yardloom.facts.work.WorkTask;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Attributes.Entry;
+import yardloom.kernel.plan.Plan;
+import yardloom.water.need.WaterText;
+
+/** Gives what the tanks of the plan are bought with, and the work of joining them. */
+public final class TankBill implements Calculator {
+  @Override
+  public String id() {
+    return "water.tank-bill";
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(YardFacts.BILL, YardFacts.JOBS);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    for (Entry<TankPlan> entry : plan.attributes().all(TankPlan.KEY)) {
+      TankPlan tank = entry.value();
+      Derived<Integer> count = Derived.given(tank.count(), "tanks linked", entry.place());
+      give(
+          out,
+          "tank of "
+              + WaterText.both(plan, tank.each())
+              + (tank.isRound() ? ", round" : ", rectangular"),
+          count,
+          "as many as the plan has");
+      give(out, "valve at the foot of a tank", count, "one for each, so that it can be cleaned alone");
+      Derived<Integer> one = Derived.given(1, "inlet of a tank", entry.place());
+      give(out, "first-flush pipe with a cap to clean it", one, "one at each inlet");
+      give(out, "inlet screen, 1/16 in (1.5 mm) mesh", one, "one at each inlet");
+      out.give(YardFacts.JOBS, new Job(WorkTask.ASSEMBLE_HEAD, WorkPhase.HEAD, count));
+    }
+  }
+
+  private static void give(Sink out, String item, Derived<Integer> count, String why) {
+    out.give(
+        YardFacts.BILL,
+        new BillLine(
+            BillGroup.IRRIGATION,
+            WorkPhase.HEAD,
+            item,
+            Optional.empty(),
+            Optional.empty(),
+            count,
+            count,
+            why));
+  }
+}

@@ -1,0 +1,152 @@
+package yardloom.water.tank;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.DoubleStream;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Attributes.Entry;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Volume;
+import yardloom.water.need.GrossNeed;
+import yardloom.water.need.WaterDemand;
+import yardloom.water.roof.RoofShares;
+import yardloom.water.roof.formula.FirstFlush;
+import yardloom.water.tank.formula.Knee;
+import yardloom.water.tank.formula.TankBehaviour.Order;
+
+/**
+ * Gives what tanks of growing size bring: for each tank of the plan with its roof and what it
+ * serves; where the plan has none, for all roofs and the whole need.
+ */
+public final class TankCalculator implements Calculator {
+  private static final double[] US_GALLONS = {55, 110, 250, 500, 1000, 1500, 2500, 5000};
+  private static final double[] METRIC_LITRES = {200, 400, 1000, 2000, 4000, 6000, 10_000, 20_000};
+
+  @Override
+  public String id() {
+    return "water.tanks";
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(YardFacts.CLIMATE, YardFacts.DAILY_RAIN, WaterDemand.KEY);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(TankCurve.KEY);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    Optional<RainYears> rain = RainYears.of(in);
+    if (rain.isEmpty()) {
+      return;
+    }
+    List<Entry<TankPlan>> tanks = plan.attributes().all(TankPlan.KEY);
+    List<WaterDemand> demands = in.all(WaterDemand.KEY);
+    if (tanks.isEmpty()) {
+      TankYears years =
+          new TankYears(
+              plan,
+              rain.get(),
+              plan.all(Element.Roof.class),
+              monthly(demands),
+              FirstFlush.LEAST,
+              TankWords.USUAL_SCREEN,
+              Order.YIELD_AFTER_SPILL);
+      give(plan, "", Optional.empty(), SourceRef.NONE, years, out);
+    }
+    for (Entry<TankPlan> entry : tanks) {
+      TankPlan tank = entry.value();
+      List<WaterDemand> its =
+          demands.stream()
+              .filter(d -> tank.serves().isEmpty() || tank.serves().contains(d.of().name()))
+              .toList();
+      TankYears years =
+          new TankYears(
+              plan,
+              rain.get(),
+              plan.all(Element.Roof.class).stream()
+                  .filter(r -> r.id().name().equals(tank.roof()))
+                  .toList(),
+              with(monthly(its), tank.otherUse()),
+              tank.firstFlush(),
+              tank.screened(),
+              tank.order());
+      give(plan, tank.name(), Optional.of(tank), entry.place(), years, out);
+    }
+  }
+
+  private static List<Volume> monthly(List<WaterDemand> demands) {
+    return GrossNeed.monthly(demands).stream().map(Derived::value).toList();
+  }
+
+  private static List<Volume> with(List<Volume> months, Volume daily) {
+    List<Volume> all = new ArrayList<>();
+    for (int m = 0; m < 12; m++) {
+      all.add(months.get(m).plus(daily.times(Months.days(m))));
+    }
+    return all;
+  }
+
+  private static void give(
+      Plan plan, String name, Optional<TankPlan> tank, SourceRef place, TankYears years, Sink out) {
+    if (years.meanYield().litres() <= 0 || years.meanNeed().litres() <= 0) {
+      return;
+    }
+    List<TankCurve.Point> points = new ArrayList<>();
+    for (Volume size : sizes(plan.info().units(), tank)) {
+      points.add(years.point(size));
+    }
+    Optional<TankCurve.Point> own =
+        tank.flatMap(t -> points.stream().filter(p -> p.size().equals(t.size())).findFirst());
+    int knee =
+        Knee.of(
+            points.stream().map(p -> p.size().litres()).toList(),
+            points.stream().map(p -> p.used().litres()).toList());
+    out.give(
+        TankCurve.KEY,
+        new TankCurve(
+            name,
+            tank,
+            place,
+            years.meanYield(),
+            years.meanNeed(),
+            points,
+            own,
+            points.get(knee),
+            years.how(),
+            years.count()));
+  }
+
+  private static List<Volume> sizes(UnitSystem units, Optional<TankPlan> tank) {
+    TreeSet<Volume> sizes = new TreeSet<>();
+    if (units == UnitSystem.US) {
+      DoubleStream.of(US_GALLONS).mapToObj(Volume::gallons).forEach(sizes::add);
+    } else {
+      DoubleStream.of(METRIC_LITRES).mapToObj(Volume::litres).forEach(sizes::add);
+    }
+    tank.ifPresent(t -> sizes.add(t.size()));
+    return List.copyOf(sizes);
+  }
+
+  /** What a roof collects from rain in the tank's terms. */
+  static double litres(Plan plan, Element.Roof roof, double rainMm) {
+    return roof.shape().area().deep(Length.millimetres(rainMm)).litres()
+        * RoofShares.of(plan, roof).value();
+  }
+}

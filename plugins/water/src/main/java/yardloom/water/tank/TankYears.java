@@ -1,0 +1,123 @@
+package yardloom.water.tank;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
+import yardloom.kernel.unit.Volume;
+import yardloom.water.tank.formula.TankBehaviour;
+import yardloom.water.tank.formula.TankBehaviour.Order;
+import yardloom.water.tank.formula.TankBehaviour.Step;
+
+/**
+ * A tank run day by day through all years in a row, after the first year once to fill it, and what
+ * each year met of the need.
+ */
+final class TankYears {
+  private static final double DRY = 0.1;
+  private static final double USUAL = 0.5;
+  private static final double WET = 0.9;
+
+  private final RainYears rain;
+  private final Order order;
+  private final List<Volume> inflows = new ArrayList<>();
+  private final List<Volume> needs = new ArrayList<>();
+
+  /** Roofs without a tank of their own lead to one; needs are those of twelve months. */
+  TankYears(
+      Plan plan,
+      RainYears rain,
+      List<Element.Roof> roofs,
+      List<Volume> monthlyNeed,
+      Length firstFlush,
+      double screened,
+      Order order) {
+    this.rain = rain;
+    this.order = order;
+    boolean wasDry = true;
+    for (RainYears.Year year : rain.years()) {
+      for (int d = 0; d < year.rainMm().length; d++) {
+        double mm = year.rainMm()[d];
+        // Dirt gathers on dry days; on a second wet day the roof is clean.
+        double kept = Math.max(0, mm - (wasDry ? firstFlush.millimetres() : 0));
+        double litres = roofs.stream().mapToDouble(r -> TankCalculator.litres(plan, r, kept)).sum();
+        inflows.add(Volume.litres(litres * screened));
+        int month = year.months()[d];
+        needs.add(monthlyNeed.get(month).div(Months.days(month)));
+        wasDry = mm <= 0;
+      }
+    }
+  }
+
+  int count() {
+    return rain.years().size();
+  }
+
+  String how() {
+    return rain.how();
+  }
+
+  Volume meanYield() {
+    return sum(inflows).div(count());
+  }
+
+  Volume meanNeed() {
+    return sum(needs).div(count());
+  }
+
+  TankCurve.Point point(Volume size) {
+    int year = inflows.size() / count();
+    List<Step> all =
+        TankBehaviour.run(order, size, Volume.ZERO, led(inflows, year), led(needs, year));
+    List<Step> steps = all.subList(year, all.size());
+    double[] met = new double[count()];
+    double used = 0;
+    double spilt = 0;
+    int lacking = 0;
+    for (int y = 0; y < count(); y++) {
+      double usedInYear = 0;
+      for (int d = y * year; d < (y + 1) * year; d++) {
+        usedInYear += steps.get(d).yield().litres();
+        spilt += steps.get(d).spill().litres();
+        boolean isShort = steps.get(d).yield().litres() < needs.get(d).litres() * (1 - 1e-9);
+        lacking += isShort ? 1 : 0;
+      }
+      met[y] = usedInYear / sum(needs.subList(y * year, (y + 1) * year)).litres();
+      used += usedInYear;
+    }
+    Arrays.sort(met);
+    return new TankCurve.Point(
+        size,
+        Volume.litres(used / count()),
+        quantile(met, DRY),
+        quantile(met, USUAL),
+        quantile(met, WET),
+        Volume.litres(spilt / count()),
+        (double) lacking / count());
+  }
+
+  /** The first year comes before them all. */
+  private static List<Volume> led(List<Volume> steps, int year) {
+    List<Volume> all = new ArrayList<>(steps.subList(0, year));
+    all.addAll(steps);
+    return all;
+  }
+
+  /** Between ordered values; of fewer than ten years the outermost ones. */
+  private static double quantile(double[] ordered, double share) {
+    if (ordered.length < 10 && share != USUAL) {
+      return share < USUAL ? ordered[0] : ordered[ordered.length - 1];
+    }
+    double at = share * (ordered.length - 1);
+    int below = (int) Math.floor(at);
+    int above = Math.min(ordered.length - 1, below + 1);
+    return ordered[below] + (at - below) * (ordered[above] - ordered[below]);
+  }
+
+  private static Volume sum(List<Volume> parts) {
+    return Volume.litres(parts.stream().mapToDouble(Volume::litres).sum());
+  }
+}

@@ -1,0 +1,71 @@
+package yardloom.water.timetable;
+
+import java.util.Set;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.NameRuns;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.water.line.ZoneLine;
+import yardloom.water.zone.Zone;
+
+/** What the installer measures and writes down beside what the plan expects, zone by zone. */
+public final class AsBuiltTable implements TableMaker {
+  private static final String BLANK_TO_FILL = "________";
+
+  @Override
+  public String id() {
+    return "as-built";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(Zone.KEY, ZoneLine.KEY);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "As built: fill in when the zones run")
+            .column(Column.of("zone", "Zone", Measure.COUNT))
+            .column(Column.text("beds", "Beds"))
+            .column(Column.of("flow", "Flow, planned", Measure.FLOW))
+            .column(Column.text("flow-read", "Flow, read"))
+            .column(Column.of("end", "Least pressure, planned", Measure.PRESSURE))
+            .column(Column.text("end-read", "Pressure at the last row, read"))
+            .column(Column.text("valve", "Valve stands at"))
+            .column(Column.text("changed", "Laid otherwise than drawn"))
+            .column(Column.text("day", "Day, by"));
+    for (ZoneLine line : facts.all(ZoneLine.KEY)) {
+      table.row(
+          Cell.number(line.number()),
+          Cell.text(beds(line.number(), facts)),
+          Cell.of(line.flow()),
+          Cell.text(BLANK_TO_FILL),
+          Cell.of(line.least()),
+          Cell.text(BLANK_TO_FILL),
+          Cell.text(BLANK_TO_FILL),
+          Cell.text(BLANK_TO_FILL + BLANK_TO_FILL),
+          Cell.text(BLANK_TO_FILL));
+    }
+    if (!facts.all(ZoneLine.KEY).isEmpty()) {
+      table.note(
+          "Flow: by the water meter over ten minutes. Pressure: a gauge in place of the last flush"
+              + " cap. More than a tenth off: look for a leak, a closed valve or a full filter.");
+    }
+    return table.build();
+  }
+
+  private static String beds(int number, Facts facts) {
+    return facts.all(Zone.KEY).stream()
+        .filter(z -> z.number() == number)
+        .findFirst()
+        .map(z -> NameRuns.text(z.beds().stream().map(ElementId::name).toList()))
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,203 @@
+package yardloom.water.timetable;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.facts.SoilProfile;
+import yardloom.facts.Sunrises;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.ground.Surface;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.water.drip.DripRun;
+import yardloom.water.line.BedHydraulics;
+import yardloom.water.need.MonthlyWeather;
+import yardloom.water.need.WaterDemand;
+import yardloom.water.need.formula.WaterBudget;
+import yardloom.water.timetable.formula.CycleSoak;
+import yardloom.water.timetable.formula.RunTime;
+import yardloom.water.timetable.formula.TimerProgram;
+import yardloom.water.zone.PeakNeed;
+import yardloom.water.zone.Zone;
+
+/**
+ * Sets the times of every zone and month: run time by the thirstiest bed, days apart by the soil,
+ * turns by its intake, and starts so that the last zone ends before the month's earliest sunrise.
+ */
+public final class TimetableCalculator implements Calculator {
+  /** Between waterings at most, whatever the soil holds: nobody looks less often. */
+  private static final int MOST_APART = 7;
+
+  /** Where the soil or the roots are not known. */
+  private static final int USUAL_APART = 3;
+
+  private static final TimeSpan BEFORE_SUNRISE = TimeSpan.minutes(10);
+  private static final int CLOCK_STEP = 5;
+
+  @Override
+  public String id() {
+    return "water.timetable";
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(
+        Zone.KEY,
+        DripRun.KEY,
+        BedHydraulics.KEY,
+        WaterDemand.KEY,
+        MonthlyWeather.KEY,
+        YardFacts.SOIL,
+        YardFacts.STANDS,
+        YardFacts.SUNRISES);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(ZoneTimes.KEY);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    List<Zone> zones = in.all(Zone.KEY);
+    List<List<ZoneTimes.Month>> times = new ArrayList<>();
+    zones.forEach(zone -> times.add(new ArrayList<>()));
+    for (int m = 0; m < 12; m++) {
+      List<Optional<ZoneTimes.Month>> its = new ArrayList<>();
+      for (Zone zone : zones) {
+        its.add(month(plan, in, zone, m));
+      }
+      List<Optional<ZoneTimes.Month>> started = starts(its, sunrise(in, m));
+      for (int z = 0; z < zones.size(); z++) {
+        started.get(z).ifPresent(times.get(z)::add);
+      }
+    }
+    for (int z = 0; z < zones.size(); z++) {
+      out.give(ZoneTimes.KEY, new ZoneTimes(zones.get(z).number(), times.get(z)));
+    }
+  }
+
+  private static Optional<LocalTime> sunrise(Facts in, int month) {
+    return in.find(YardFacts.SUNRISES).flatMap((Sunrises s) -> s.earliest().get(month));
+  }
+
+  /** One zone after the other, as if all were due on one day, the last ending before sunrise. */
+  private static List<Optional<ZoneTimes.Month>> starts(
+      List<Optional<ZoneTimes.Month>> zones, Optional<LocalTime> sunrise) {
+    double minutes = BEFORE_SUNRISE.minutes();
+    List<Optional<ZoneTimes.Month>> started = new ArrayList<>(zones);
+    for (int z = zones.size() - 1; z >= 0; z--) {
+      if (zones.get(z).isPresent() && sunrise.isPresent()) {
+        ZoneTimes.Month month = zones.get(z).get();
+        minutes += month.elapsed().minutes();
+        LocalTime at = sunrise.get().minusMinutes((long) Math.ceil(minutes));
+        int early = at.getMinute() % CLOCK_STEP;
+        minutes += early;
+        LocalTime start = at.withSecond(0).withNano(0).minusMinutes(early);
+        started.set(
+            z,
+            Optional.of(
+                new ZoneTimes.Month(
+                    month.month(),
+                    month.thirstiest(),
+                    month.need(),
+                    month.program(),
+                    month.soak(),
+                    Optional.of(start))));
+      }
+    }
+    return started;
+  }
+
+  private static Optional<ZoneTimes.Month> month(Plan plan, Facts in, Zone zone, int m) {
+    List<DripRun> runs =
+        in.all(DripRun.KEY).stream().filter(r -> zone.beds().contains(r.bed())).toList();
+    Optional<DripRun> thirstiest =
+        runs.stream()
+            .filter(r -> need(r, in, m).isPresent())
+            .max(Comparator.comparing((DripRun r) -> need(r, in, m).orElseThrow().value()));
+    Optional<Derived<TimeSpan>> need = thirstiest.flatMap(r -> need(r, in, m));
+    if (need.filter(n -> n.value().minutes() >= TimerProgram.LEAST_MINUTES).isEmpty()) {
+      return Optional.empty();
+    }
+    Length rate =
+        runs.stream()
+            .map(r -> BedHydraulics.of(r.bed(), in).rate().value())
+            .max(Comparator.naturalOrder())
+            .orElseThrow();
+    Optional<Length> intake =
+        in.find(YardFacts.SOIL).flatMap(SoilProfile::intakePerHour).map(Derived::value);
+    double longest =
+        intake
+            .filter(i -> rate.compareTo(i) > 0)
+            .map(i -> CycleSoak.longestTurn(storage(plan, in, runs), rate, i).minutes())
+            .orElse(Double.POSITIVE_INFINITY);
+    TimerProgram program =
+        TimerProgram.of(
+            need.get().value().minutes(), Months.days(m), apart(runs, in, m), longest);
+    TimeSpan soak =
+        intake
+            .filter(i -> program.turns() > 1)
+            .map(i -> CycleSoak.soak(TimeSpan.minutes(program.turnMinutes()), rate, i))
+            .map(s -> TimeSpan.minutes(Math.ceil(s.minutes())))
+            .orElse(TimeSpan.ZERO);
+    return Optional.of(
+        new ZoneTimes.Month(
+            m, thirstiest.get().bed(), need.get(), program, soak, Optional.empty()));
+  }
+
+  private static Length storage(Plan plan, Facts in, List<DripRun> runs) {
+    Optional<Surface> surface = plan.attributes().get(Surface.KEY);
+    double steepest =
+        runs.stream()
+            .flatMap(r -> surface.flatMap(s -> s.slopeAt(r.ground().heart())).stream())
+            .mapToDouble(s -> s.ratio())
+            .max()
+            .orElse(0);
+    return SurfaceStorage.of(in.get(YardFacts.SOIL).texture(), steepest).value();
+  }
+
+  private static Optional<Derived<TimeSpan>> need(DripRun run, Facts in, int m) {
+    BedHydraulics bed = BedHydraulics.of(run.bed(), in);
+    if (bed.rate().value().metres() <= 0) {
+      return Optional.empty();
+    }
+    return PeakNeed.of(run, in.all(WaterDemand.KEY))
+        .map(
+            peak ->
+                Derived.by(
+                        "need / bed area / (application rate × efficiency) × 1 h",
+                        WaterBudget.EFFICIENCIES)
+                    .from("need of " + Months.name(m), peak.monthly().get(m))
+                    .from("bed area", run.area())
+                    .from("application rate", bed.rate())
+                    .from("efficiency", WaterBudget.DRIP_EFFICIENCY)
+                    .gives(
+                        RunTime.of(
+                            Length.metres(
+                                peak.monthly().get(m).value().cubicMetres()
+                                    / run.area().squareMetres()),
+                            bed.rate().value(),
+                            WaterBudget.DRIP_EFFICIENCY)));
+  }
+
+  /** Whole days that the first plant to dry out can wait. */
+  private static int apart(List<DripRun> runs, Facts in, int m) {
+    return runs.stream()
+        .flatMap(r -> WateringInterval.of(r.waters(), m, in).stream())
+        .mapToInt(i -> (int) Math.floor(i.value().days()))
+        .map(days -> Math.max(1, Math.min(MOST_APART, days)))
+        .min()
+        .orElse(USUAL_APART);
+  }
+}

@@ -1,0 +1,101 @@
+package yardloom.water.timetable;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.NameRuns;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Months;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.water.zone.Zone;
+
+/** What is keyed into the timer, zone by zone and month by month, and for how long by hand. */
+public final class TimetableTable implements TableMaker {
+  private static final Source SET = Source.commonPractice("whole minutes on whole days");
+
+  @Override
+  public String id() {
+    return "timetable";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(ZoneTimes.KEY, Zone.KEY);
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "Timetable of the timer, plants grown")
+            .column(Column.text("month", "Month"))
+            .column(Column.of("every", "Every … days", Measure.COUNT))
+            .column(Column.text("start", "Start"))
+            .column(Column.of("turns", "Turns", Measure.COUNT))
+            .column(Column.of("minutes", "Minutes a turn", Measure.COUNT))
+            .column(Column.of("soak", "Minutes between turns", Measure.COUNT))
+            .column(Column.of("need", "Run time needed", Measure.HOURS))
+            .column(Column.of("set", "Run time set", Measure.HOURS))
+            .column(Column.of("by-hand", "By hand, minutes a week", Measure.COUNT));
+    boolean any = false;
+    for (ZoneTimes times : facts.all(ZoneTimes.KEY)) {
+      if (!times.months().isEmpty()) {
+        table.heading("Zone " + times.zone() + ": " + beds(times.zone(), facts));
+        times.months().forEach(month -> row(table, month));
+        any = true;
+      }
+    }
+    if (any) {
+      table.note(
+          "Months that are not listed: off. Start: so that the last zone ends 10 minutes before the"
+              + " month's earliest sunrise, if all are due on one day (common practice), by the"
+              + " clock with its summer time. Needed: by the thirstiest bed of the zone, for grown"
+              + " plants in a usual year; after good rain skip a watering, newly planted beds follow"
+              + " the table of establishment. Turns: where outlets give more than the soil takes,"
+              + " each lasts until water would run off, the next starts when it has soaked in. By"
+              + " hand: open the zone's valve for so long in all, on as many days as the timer"
+              + " would.");
+    }
+    return table.build();
+  }
+
+  private static String beds(int number, Facts facts) {
+    return facts.all(Zone.KEY).stream()
+        .filter(z -> z.number() == number)
+        .findFirst()
+        .map(z -> NameRuns.text(z.beds().stream().map(ElementId::name).toList()))
+        .orElseThrow();
+  }
+
+  private static void row(Table.Builder table, ZoneTimes.Month month) {
+    int days = Months.days(month.month());
+    Optional<String> start =
+        month.start().map(t -> String.format(Locale.ROOT, "%02d:%02d", t.getHour(), t.getMinute()));
+    boolean isSplit = month.program().turns() > 1;
+    table.row(
+        Cell.text(Months.name(month.month())),
+        Cell.number(month.program().everyDays()),
+        start.map(Cell::text).orElse(Cell.BLANK),
+        Cell.number(month.program().turns()),
+        Cell.number(month.program().turnMinutes()),
+        isSplit ? Cell.number((int) month.soak().minutes()) : Cell.BLANK,
+        Cell.of(month.need()),
+        Cell.of(
+            Derived.by("turns × time of a turn × days / days apart", SET)
+                .from("turns", month.program().turns())
+                .from("time of a turn", TimeSpan.minutes(month.program().turnMinutes()))
+                .from("days", days)
+                .from("days apart", month.program().everyDays())
+                .gives(TimeSpan.minutes(month.program().monthMinutes(days)))),
+        Cell.number((int) Math.round(month.need().value().minutes() * 7 / days)));
+  }
+}

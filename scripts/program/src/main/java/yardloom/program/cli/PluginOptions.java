@@ -1,0 +1,98 @@
+package yardloom.program.cli;
+
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.CodeSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+import yardloom.kernel.spi.YardPlugin;
+
+/** Which plugins a command works with; every command knows these options. */
+final class PluginOptions {
+  private final Path base;
+  private final Console console;
+
+  @Option(
+      names = "--plugins",
+      paramLabel = "DIR",
+      scope = ScopeType.INHERIT,
+      description =
+          "Also load the plugin jars of a folder, beside those of ~/.yardloom/plugins. A plugin is a"
+              + " program: load only what you trust.")
+  private List<Path> folders = List.of();
+
+  @Option(
+      names = "--without",
+      paramLabel = "ID",
+      scope = ScopeType.INHERIT,
+      description = "Leave a plugin out.")
+  private List<String> without = List.of();
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
+  PluginOptions(Console console, Path base) {
+    this.console = console;
+    this.base = base;
+  }
+
+  /**
+   * The plugins; those from outside are announced, since they may change any figure.
+   *
+   * @throws ParameterException if a folder that is named is not there
+   */
+  Toolkit toolkit() {
+    List<Path> all = new ArrayList<>();
+    besideTheProgram().ifPresent(all::add);
+    String home = System.getProperty("user.home");
+    if (home != null && !home.isBlank()) {
+      all.add(Path.of(home, ".yardloom", "plugins"));
+    }
+    for (Path folder : folders) {
+      if (!Files.isDirectory(base.resolve(folder))) {
+        throw new ParameterException(
+            command.commandLine(),
+            "--plugins needs a folder with jars; there is none at " + folder);
+      }
+      all.add(base.resolve(folder));
+    }
+    Toolkit toolkit = Toolkit.load(all.stream().distinct().toList(), new TreeSet<>(without));
+    for (YardPlugin plugin : toolkit.plugins().all()) {
+      toolkit
+          .jarOf(plugin)
+          .ifPresent(
+              jar ->
+                  console.complain(
+                      "with the plugin "
+                          + plugin.info().id()
+                          + " "
+                          + plugin.info().version()
+                          + " from "
+                          + jar));
+    }
+    return toolkit;
+  }
+
+  /** {@code plugins} beside the {@code lib} that the program's own jars are in. */
+  private static java.util.Optional<Path> besideTheProgram() {
+    CodeSource source = PluginOptions.class.getProtectionDomain().getCodeSource();
+    if (source == null) {
+      return java.util.Optional.empty();
+    }
+    try {
+      Path lib = Path.of(source.getLocation().toURI()).getParent();
+      return lib != null && lib.endsWith("lib")
+          ? java.util.Optional.of(lib.resolveSibling("plugins"))
+          : java.util.Optional.empty();
+    } catch (URISyntaxException e) {
+      return java.util.Optional.empty();
+    }
+  }
+}

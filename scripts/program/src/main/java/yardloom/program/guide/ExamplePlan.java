@@ -1,0 +1,62 @@
+package yardloom.program.guide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+import yardloom.kernel.vocab.Scope;
+import yardloom.kernel.vocab.Word;
+
+/**
+ * A word's example as a plan that runs: behind a usual beginning, inside the block that the word
+ * stands in, after what it speaks of.
+ */
+final class ExamplePlan {
+  /** The beginning, and what stands before and after a word in its block; lines parted by |. */
+  private static final DataTable FRAMES = DataTable.shipped(ExamplePlan.class, "frames.csv");
+
+  /**
+   * What single words ask for: a line of the beginning left out, lines before, another example.
+   */
+  private static final DataTable NEEDS = DataTable.shipped(ExamplePlan.class, "needs.csv");
+
+  private ExamplePlan() {}
+
+  static String of(Word word) {
+    String scope = scope(word);
+    Optional<DataRow> needs =
+        NEEDS.rows().stream()
+            .filter(r -> r.text("word").equals(word.name()) && r.text("in").equals(scope))
+            .findFirst();
+    Optional<DataRow> frame =
+        FRAMES.rows().stream().filter(r -> r.text("in").equals(scope)).findFirst();
+    List<String> lines = new ArrayList<>();
+    for (String line : lines(FRAMES.row("in", "beginning"), "before")) {
+      String begins = line.split("[ (]", 2)[0];
+      if (!begins.equals(word.name())
+          && needs.filter(r -> r.text("without").equals(begins)).isEmpty()) {
+        lines.add(line);
+      }
+    }
+    needs.ifPresent(r -> lines.addAll(lines(r, "first")));
+    frame.ifPresent(f -> lines.addAll(lines(f, "before")));
+    String example =
+        needs.map(r -> r.text("example")).filter(e -> !e.isEmpty()).orElse(word.example());
+    boolean value = scope.isEmpty() && needs.isEmpty();
+    String indent = frame.isPresent() ? "  " : "";
+    lines.add(value ? "def example = " + example : indent + example.replace("|", "\n"));
+    frame.ifPresent(f -> lines.addAll(lines(f, "after")));
+    return String.join("\n", lines) + "\n";
+  }
+
+  /** The block of a word; nothing for one that stands in every block and makes a value. */
+  static String scope(Word word) {
+    return word.scope() == Scope.class ? "" : Scope.nameOf(word.scope());
+  }
+
+  private static List<String> lines(DataRow row, String column) {
+    String text = row.text(column);
+    return text.isEmpty() ? List.of() : List.of(text.split("\\|"));
+  }
+}

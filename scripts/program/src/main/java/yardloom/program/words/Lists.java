@@ -1,0 +1,78 @@
+package yardloom.program.words;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import yardloom.kernel.spi.Plugins;
+import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.unit.Dimension;
+import yardloom.kernel.unit.Unit;
+
+/** Lists that are no words: units, sheets, layers, tables, rules, built-in words. */
+public final class Lists {
+  private static final Map<String, Function<Plugins, List<String>>> ALL = new TreeMap<>();
+
+  static {
+    ALL.put("units", plugins -> units());
+    ALL.put("sheets", plugins -> offered(plugins, p -> ids(p.sheets(), s -> s.id())));
+    ALL.put("layers", plugins -> offered(plugins, p -> ids(p.painters(), s -> s.layer().id())));
+    ALL.put("tables", plugins -> offered(plugins, p -> ids(p.tables(), t -> t.id())));
+    ALL.put("rules", plugins -> offered(plugins, p -> ids(p.checks(), c -> c.id())));
+    ALL.put("builtins", plugins -> builtIns());
+  }
+
+  private Lists() {}
+
+  /** The names of all lists, sorted. */
+  public static List<String> names() {
+    return List.copyOf(ALL.keySet());
+  }
+
+  /** The lines of the list called {@code name}, if there is one. */
+  public static Optional<List<String>> of(String name, Plugins plugins) {
+    return Optional.ofNullable(ALL.get(name)).map(make -> make.apply(plugins));
+  }
+
+  private static List<String> units() {
+    List<String> lines = new ArrayList<>();
+    for (Dimension dimension : Dimension.values()) {
+      lines.add(dimension.word() + ", such as " + dimension.example() + ":");
+      Unit.of(dimension).stream()
+          .sorted(Comparator.comparing(Unit::word))
+          .forEach(
+              u ->
+                  lines.add(
+                      String.format("  %-8s %-8s", u.word(), u.symbol())
+                          + (u.also().isEmpty() ? "" : " also " + String.join(", ", u.also()))));
+    }
+    lines.replaceAll(String::stripTrailing);
+    return lines;
+  }
+
+  private static List<String> builtIns() {
+    List<String> lines = new ArrayList<>();
+    for (BuiltIn word : BuiltIn.ALL) {
+      lines.add(word.signature());
+      lines.add("  " + word.help());
+      lines.add("  example: " + word.example());
+    }
+    return lines;
+  }
+
+  private static List<String> offered(Plugins plugins, Function<YardPlugin, List<String>> ids) {
+    List<String> lines = new ArrayList<>();
+    for (YardPlugin plugin : plugins.all()) {
+      ids.apply(plugin).forEach(id -> lines.add("  " + id));
+    }
+    return lines.stream().sorted().toList();
+  }
+
+  private static <T> List<String> ids(List<T> offers, Function<T, String> id) {
+    return Arrays.asList(offers.stream().map(id).toArray(String[]::new));
+  }
+}
