@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -169,5 +171,35 @@ class SetbacksTest {
             .area()
             .squareMetres();
     assertEquals(a, b, 1e-5);
+  }
+
+  /** Memory asked for stands for the work done: it is the same in every run, time is not. */
+  private static long workOfTaking(int corners) {
+    List<Point> ring = new ArrayList<>();
+    for (int i = 0; i < corners; i++) {
+      double a = 2 * Math.PI * i / corners;
+      ring.add(Point.metres(25 * StrictMath.cos(a), 25 * StrictMath.sin(a)));
+    }
+    List<Setbacks.Side> sides = new ArrayList<>();
+    for (int i = 0; i < corners; i++) {
+      sides.add(
+          new Setbacks.Side(
+              "side " + i,
+              Line.between(ring.get(i), ring.get((i + 1) % corners)),
+              Optional.empty(),
+              Length.metres(1.5)));
+    }
+    Shape lot = Shape.polygon(ring);
+    ThreadMXBean thread = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    long before = thread.getThreadAllocatedBytes(Thread.currentThread().getId());
+    Setbacks.taken(lot, sides);
+    return thread.getThreadAllocatedBytes(Thread.currentThread().getId()) - before;
+  }
+
+  @Test
+  void taken_fourTimesTheCorners_isFarFromSixteenTimesTheWork() {
+    workOfTaking(20);
+    double ratio = (double) workOfTaking(400) / workOfTaking(100);
+    assertTrue(ratio < 9, "400 sides took " + ratio + " times the work of 100");
   }
 }
