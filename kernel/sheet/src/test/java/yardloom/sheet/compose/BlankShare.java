@@ -7,9 +7,9 @@ import yardloom.sheet.paper.Xy;
 
 /**
  * How much of a sheet's frame is blank. A table, a figure of several tiles or a paragraph takes its
- * whole box, gaps between its columns included; of a site plan only what is inked counts: texts, and cells that a
- * line crosses or a filled outline covers. Gutters of half a cell belong to what stands beside
- * them.
+ * whole box, gaps between its columns included; of a site plan only what is inked counts: texts,
+ * and cells that a line crosses or a filled outline covers. Gutters of half a cell belong to what
+ * stands beside them.
  */
 public final class BlankShare {
   private static final double CELL_MM = 7;

@@ -6,15 +6,15 @@ import org.locationtech.jts.geom.Envelope;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Style;
+import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.unit.UnitSystem;
-import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.Angle;
 import yardloom.kernel.plan.Site;
-import yardloom.kernel.geom.Line;
+import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
 
 /**
  * What a sun figure shows of the yard itself: lot, buildings, beds, crowns; once, or many times in
@@ -29,7 +29,8 @@ final class YardOutline {
   private static final Style CROWN_EDGE =
       Style.line("sun-crown-edge", Palette.INK, 0.18).dashed("1.5 1");
   private static final Style BAR = Style.line("sun-bar", Palette.INK, 0.7);
-  private static final Style NORTH = Style.filled("sun-north", Palette.INK).outlined(Palette.INK, 0.25);
+  private static final Style NORTH =
+      Style.filled("sun-north", Palette.INK).outlined(Palette.INK, 0.25);
   private static final double BAR_BELOW_MM = 5;
   private static final double BAR_TEXT_MM = 4;
   private static final double BAR_LETTER_MM = 2.5;

@@ -22,7 +22,8 @@ import yardloom.sheet.svg.SvgWriter;
 
 /**
  * Writes all results of a plan as one page for a browser: the cover, cautions, findings, then
- * sheets, tables and sources; sheets and tables open at a touch. The page needs no other file and no network, works without scripts, and can be printed.
+ * sheets, tables and sources; sheets and tables open at a touch. The page needs no other file and
+ * no network, works without scripts, and can be printed.
  */
 public final class HtmlReport {
   private final Outcome outcome;
