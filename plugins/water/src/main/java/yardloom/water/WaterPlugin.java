@@ -18,18 +18,6 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Vocabulary;
-import yardloom.water.overflow.BasinCheck;
-import yardloom.water.overflow.BasinTable;
-import yardloom.water.overflow.LotRunoffTable;
-import yardloom.water.overflow.OverflowPipeCheck;
-import yardloom.water.roof.DownspoutCheck;
-import yardloom.water.roofwater.RoofWaterPainter;
-import yardloom.water.roofwater.RoofWaterSheet;
-import yardloom.water.tank.TankHeadTable;
-import yardloom.water.tank.StandingTable;
-import yardloom.water.tank.TankBill;
-import yardloom.water.overflow.OverflowBill;
-import yardloom.water.tank.TankCheck;
 import yardloom.water.balance.BalanceCheck;
 import yardloom.water.balance.MonthTable;
 import yardloom.water.catchtest.CatchTable;
@@ -59,14 +47,26 @@ import yardloom.water.need.EstablishmentTable;
 import yardloom.water.need.NeedWords;
 import yardloom.water.need.TaperTable;
 import yardloom.water.need.WeatherCalculator;
+import yardloom.water.overflow.BasinCheck;
+import yardloom.water.overflow.BasinTable;
+import yardloom.water.overflow.LotRunoffTable;
+import yardloom.water.overflow.OverflowBill;
 import yardloom.water.overflow.OverflowCheck;
+import yardloom.water.overflow.OverflowPipeCheck;
 import yardloom.water.overflow.OverflowTable;
 import yardloom.water.overflow.OverflowWords;
+import yardloom.water.roof.DownspoutCheck;
 import yardloom.water.roof.RoofCalculator;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.roof.RoofWords;
+import yardloom.water.roofwater.RoofWaterPainter;
+import yardloom.water.roofwater.RoofWaterSheet;
 import yardloom.water.soilwater.SoilWaterTable;
+import yardloom.water.tank.StandingTable;
+import yardloom.water.tank.TankBill;
 import yardloom.water.tank.TankCalculator;
+import yardloom.water.tank.TankCheck;
+import yardloom.water.tank.TankHeadTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.tank.TankWords;
 import yardloom.water.timetable.IrrigationTable;
@@ -137,8 +137,7 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<Painter> painters() {
-    return List.of(
-        new LinePainter(), new DripPainter(), new ZonePainter(), new RoofWaterPainter());
+    return List.of(new LinePainter(), new DripPainter(), new ZonePainter(), new RoofWaterPainter());
   }
 
   @Override
