@@ -264,16 +264,25 @@ class WaterPluginTest extends PluginContract {
   @Test
   void wettedGround_ofWideSpacing_isWorkedByHand() {
     DripWords.drip(
-        bed("wide", 10, 24), Flow.gallonsPerHour(1), Length.feet(4), Length.feet(5), null, null, null, null);
+        bed("wide", 10, 24),
+        Flow.gallonsPerHour(1),
+        Length.feet(4),
+        Length.feet(5),
+        null,
+        null,
+        null,
+        null);
     Table table =
-        irrigation(outcome(new Giver(Set.of(YardFacts.STANDS, YardFacts.SOIL), WaterPluginTest::grassOnLoam)));
+        irrigation(
+            outcome(
+                new Giver(Set.of(YardFacts.STANDS, YardFacts.SOIL), WaterPluginTest::grassOnLoam)));
     assertEquals(0.45, (double) table.rows().get(0).get(9).value().get(), 1e-9);
   }
 
   /**
-   * Reference row D-09 (procedure of UC Davis): mean 58.958, lowest six 52.667: 89.33 percent, lower
-   * half 94.28, Christiansen 94.12, variation 7.72. Run times × 1 / 0.8933 = 1.119; lawn × 1 / (0.4 +
-   * 0.6 × 0.8933) = 1.068; mean over least 58.958 / 48 = 1.228.
+   * Reference row D-09 (procedure of UC Davis): mean 58.958, lowest six 52.667: 89.33 percent,
+   * lower half 94.28, Christiansen 94.12, variation 7.72. Run times × 1 / 0.8933 = 1.119; lawn × 1
+   * / (0.4 + 0.6 × 0.8933) = 1.068; mean over least 58.958 / 48 = 1.228.
    */
   @Test
   void caughtWater_givesTheReferenceFigures() {
@@ -281,8 +290,8 @@ class WaterPluginTest extends PluginContract {
         new PlanScope(draft, HERE),
         "zone 1",
         List.of(
-            60, 62, 58, 55, 64, 61, 59, 57, 63, 65, 52, 54, 60, 61, 50, 66, 58, 62, 57, 59, 63, 48, 61,
-            60));
+            60, 62, 58, 55, 64, 61, 59, 57, 63, 65, 52, 54, 60, 61, 50, 66, 58, 62, 57, 59, 63, 48,
+            61, 60));
     List<Cell> row = table(outcome(), "catch-test").rows().get(0);
     double[] expected = {24, 58.958, 0.8933, 0.9428, 0.9412, 0.0772, 1.228, 1.119, 1.068};
     for (int i = 0; i < expected.length; i++) {
