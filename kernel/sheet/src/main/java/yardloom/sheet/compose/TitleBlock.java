@@ -85,7 +85,8 @@ final class TitleBlock {
   }
 
   private double briefRows(List<Ink> inks, Box box, double top, String sheetOf) {
-    double y = row(inks, box, top, new Field("Plan", info.id()), new Field("Date", date(info.date())));
+    double y =
+        row(inks, box, top, new Field("Plan", info.id()), new Field("Date", date(info.date())));
     return row(
         inks,
         box,

@@ -147,7 +147,8 @@ class SheetComposerTest {
     SheetPlan lists =
         new SheetPlan(2, "lists", "Lists", List.of(new Panel.TableBlock(list("long", 200))));
     SheetPlan notes =
-        new SheetPlan(3, "notes", "Notes", List.of(new Panel.Notes("Method", List.of("Measured."))));
+        new SheetPlan(
+            3, "notes", "Notes", List.of(new Panel.Notes("Method", List.of("Measured."))));
     List<ComposedSheet> set =
         new SheetComposer(WIDTHS)
             .composeSet(

@@ -58,7 +58,11 @@ final class KeyFigures {
         .find(YardFacts.LAWN_WATER)
         .map(LawnWater::yearlySaving)
         .filter(w -> w.litres() > 0)
-        .ifPresent(w -> row("Tap water saved a year", "about " + format.withUnit(Measure.WATER, Yield.twoDigits(plan, w))));
+        .ifPresent(
+            w ->
+                row(
+                    "Tap water saved a year",
+                    "about " + format.withUnit(Measure.WATER, Yield.twoDigits(plan, w))));
     work();
     return table.build();
   }

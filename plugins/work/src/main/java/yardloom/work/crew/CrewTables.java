@@ -3,25 +3,25 @@ package yardloom.work.crew;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import yardloom.work.phase.PlantingVisit;
-import yardloom.facts.work.WorkPhase;
-import yardloom.kernel.table.Measure;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Course;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.Surface;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Amounts;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.work.cost.BillSums;
 import yardloom.work.phase.PhaseOrders;
 import yardloom.work.phase.PhaseTime;
+import yardloom.work.phase.PlantingVisit;
 
 /** What is done, laid and ordered, under a heading for each phase. */
 final class CrewTables {
@@ -107,7 +107,9 @@ final class CrewTables {
       List<List<Cell>> rows = new ArrayList<>();
       for (Surface s : facts.all(YardFacts.SURFACES)) {
         rows.addAll(
-            laid(s, s.courses().stream()
+            laid(
+                s,
+                s.courses().stream()
                     .filter(c -> c.phase() == time.phase().id())
                     // Its length stands with what is ordered, its place on the irrigation sheet.
                     .filter(c -> c.material() != Material.DRIPLINE)
