@@ -70,8 +70,7 @@ final class GroundPicture {
       Point from = corners.get(i);
       Point to = corners.get((i + 1) % corners.size());
       // An edge that runs along the shadow sweeps nothing.
-      double across =
-          to.x().minus(from.x()).metres() - to.y().minus(from.y()).metres();
+      double across = to.x().minus(from.x()).metres() - to.y().minus(from.y()).metres();
       if (by.metres() > 0 && Math.abs(across) > LEAST_ACROSS_M) {
         parts.add(Shape.polygon(List.of(from, to, to.moved(by, by), from.moved(by, by))));
       }

@@ -52,8 +52,7 @@ public final class TreePainter extends ElementPainter<Element.Tree> {
     List<LegendEntry> entries = new ArrayList<>();
     for (Leaf leaf : Leaf.values()) {
       List<Element.Tree> such = trees.stream().filter(t -> t.leaf() == leaf).toList();
-      String words =
-          (leaf == Leaf.DECIDUOUS ? "Deciduous" : "Evergreen") + " tree";
+      String words = (leaf == Leaf.DECIDUOUS ? "Deciduous" : "Evergreen") + " tree";
       entries.addAll(
           byStanding(
               such,

@@ -46,7 +46,8 @@ class IsolinesTest {
     Field target = field(40, 40, (x, y) -> Math.cos(4 * Math.hypot(x - 2, y - 2)));
     Isolines lines = new Isolines(target);
     // cos(4 r) is above 0 for r below π/8 and between 3π/8 and 5π/8: a disc in a ring.
-    Shape near = Shape.circle(Point.metres(2, 2), Length.metres(1.9)).and(lines.atLeast(0, DUST_M2));
+    Shape near =
+        Shape.circle(Point.metres(2, 2), Length.metres(1.9)).and(lines.atLeast(0, DUST_M2));
     double disc = Math.PI * Math.pow(Math.PI / 8, 2);
     double ring = Math.PI * (Math.pow(1.9, 2) - Math.pow(3 * Math.PI / 8, 2));
     assertEquals(disc + ring, near.area().squareMetres(), 0.05);

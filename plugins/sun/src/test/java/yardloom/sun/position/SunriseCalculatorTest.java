@@ -46,9 +46,12 @@ class SunriseCalculatorTest {
   void earliestOfOctober_inGolden_isThatOfTheFirst_bySummerTime() {
     Sunrises golden = at(39.742476, -105.1786, "America/Denver");
     LocalTime october = golden.earliest().get(9).orElseThrow();
-    assertTrue(october.isBefore(LocalTime.of(7, 0)) && october.isAfter(LocalTime.of(6, 53)), "" + october);
+    assertTrue(
+        october.isBefore(LocalTime.of(7, 0)) && october.isAfter(LocalTime.of(6, 53)), "" + october);
     LocalTime november = golden.earliest().get(10).orElseThrow();
-    assertTrue(november.isBefore(LocalTime.of(6, 32)) && november.isAfter(LocalTime.of(6, 24)), "" + november);
+    assertTrue(
+        november.isBefore(LocalTime.of(6, 32)) && november.isAfter(LocalTime.of(6, 24)),
+        "" + november);
   }
 
   /** At 75° N the sun stays below the horizon in December and does not set in June. */

@@ -144,7 +144,8 @@ final class WordsCommand implements Callable<Integer> {
   }
 
   private void line(WordIndex.Found found) {
-    String name = found.where().equals("plan") ? found.name() : found.name() + " in " + found.where();
+    String name =
+        found.where().equals("plan") ? found.name() : found.name() + " in " + found.where();
     Wrapped.of(String.format("  %-22s %s", name, firstSentence(found.help())), 25)
         .forEach(console::say);
   }

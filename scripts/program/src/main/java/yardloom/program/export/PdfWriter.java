@@ -22,8 +22,7 @@ import yardloom.sheet.compose.ComposedSheet;
 
 /**
  * Writes sheets as one PDF, a page each in the size of its paper. Text stays text, in the shipped
- * font, which is embedded. Bookmarks and page
- * labels name the sheets. No dates are written.
+ * font, which is embedded. Bookmarks and page labels name the sheets. No dates are written.
  */
 public final class PdfWriter {
   /** Fixed, so that the same sheets give the same file. */

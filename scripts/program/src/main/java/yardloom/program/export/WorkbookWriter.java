@@ -150,7 +150,10 @@ public final class WorkbookWriter {
           ZipOutputStream zip = new ZipOutputStream(out)) {
         for (ZipEntry entry : in.stream().map(ZipEntry.class::cast).toList()) {
           byte[] content = in.getInputStream(entry).readAllBytes();
-          put(zip, entry.getName(), entry.getName().equals(PROPERTIES) ? undated(content) : content);
+          put(
+              zip,
+              entry.getName(),
+              entry.getName().equals(PROPERTIES) ? undated(content) : content);
         }
       }
     } finally {
@@ -165,8 +168,7 @@ public final class WorkbookWriter {
         .getBytes(StandardCharsets.UTF_8);
   }
 
-  private static void put(ZipOutputStream zip, String name, byte[] content)
-      throws IOException {
+  private static void put(ZipOutputStream zip, String name, byte[] content) throws IOException {
     ZipEntry entry = new ZipEntry(name);
     // In local time as it is kept in archives, so that no time zone shows.
     entry.setTimeLocal(LocalDateTime.of(2000, 1, 1, 0, 0));

@@ -16,9 +16,7 @@ final class ExamplePlan {
   /** The beginning, and what stands before and after a word in its block; lines parted by |. */
   private static final DataTable FRAMES = DataTable.shipped(ExamplePlan.class, "frames.csv");
 
-  /**
-   * What single words ask for: a line of the beginning left out, lines before, another example.
-   */
+  /** What single words ask for: a line of the beginning left out, lines before, another example. */
   private static final DataTable NEEDS = DataTable.shipped(ExamplePlan.class, "needs.csv");
 
   private ExamplePlan() {}

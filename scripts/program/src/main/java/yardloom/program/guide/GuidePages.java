@@ -15,7 +15,8 @@ public final class GuidePages {
   public static Map<String, String> of(Lexicon lexicon) {
     Map<String, String> pages = new TreeMap<>();
     StringBuilder index =
-        new StringBuilder("# Words of the plan language\n\nMade from the vocabulary; do not edit.\n");
+        new StringBuilder(
+            "# Words of the plan language\n\nMade from the vocabulary; do not edit.\n");
     Map<String, StringBuilder> byBlock = new TreeMap<>();
     for (Word word : lexicon.all()) {
       String path = path(word);
@@ -30,7 +31,8 @@ public final class GuidePages {
           .append(firstSentence(word.help()))
           .append('\n');
     }
-    byBlock.forEach((block, lines) -> index.append("\n## ").append(block).append("\n\n").append(lines));
+    byBlock.forEach(
+        (block, lines) -> index.append("\n## ").append(block).append("\n\n").append(lines));
     index.append("\n## Of the language itself\n\n");
     for (BuiltIn word : BuiltIn.ALL) {
       index.append("- `").append(word.signature()).append("` ").append(word.help()).append('\n');
@@ -47,7 +49,11 @@ public final class GuidePages {
   /** Where the page of a word stands. */
   public static String path(Word word) {
     String scope = ExamplePlan.scope(word);
-    return "words/" + (scope.isEmpty() ? "any" : scope.replace(' ', '-')) + "-" + word.name() + ".md";
+    return "words/"
+        + (scope.isEmpty() ? "any" : scope.replace(' ', '-'))
+        + "-"
+        + word.name()
+        + ".md";
   }
 
   private static String block(Word word) {
@@ -64,7 +70,9 @@ public final class GuidePages {
       page.append("| name | what | without it |\n| --- | --- | --- |\n");
       for (Word.Parameter p : word.parameters()) {
         String choices = p.choices().isEmpty() ? "" : "; one of " + String.join(", ", p.choices());
-        row(page, List.of(p.name(), p.help() + choices, p.required() ? "(required)" : p.fallback()));
+        row(
+            page,
+            List.of(p.name(), p.help() + choices, p.required() ? "(required)" : p.fallback()));
       }
       page.append('\n');
     }

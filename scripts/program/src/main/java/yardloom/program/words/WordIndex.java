@@ -52,7 +52,6 @@ public final class WordIndex {
     BuiltIn.ALL.forEach(b -> entries.add(new Entry(b.name(), "plan", b.help(), b.example())));
   }
 
-
   /** What answers the question, best first; nothing if nothing does. */
   public List<Found> search(String question) {
     String asked = question.toLowerCase(Locale.ROOT).strip();

@@ -91,9 +91,9 @@ class RoofWaterYardTest {
 
   /**
    * Each storm comes after dry days: (20 − 0.5) mm × 40 m² × 0.95 × 0.8 = 592.8 L, more than the
-   * tank holds. Use before rain: in ten days it gives 300 L or the need, so in a month the lesser of
-   * the need and 300 L × days / 10; storms fall on other days of the month than its first, which is
-   * half a tank at each change between full and short months.
+   * tank holds. Use before rain: in ten days it gives 300 L or the need, so in a month the lesser
+   * of the need and 300 L × days / 10; storms fall on other days of the month than its first, which
+   * is half a tank at each change between full and short months.
    */
   @Test
   void tank_givesAStormOrTheNeed() throws IOException {
@@ -110,7 +110,10 @@ class RoofWaterYardTest {
     assertTrue(most > 1000, "a month that is short, to tell by: " + most);
     double printed =
         Double.parseDouble(
-            rows("tank-sizes").stream().filter(r -> r[1].equals("box")).findFirst().orElseThrow()[2]);
+            rows("tank-sizes").stream()
+                .filter(r -> r[1].equals("box"))
+                .findFirst()
+                .orElseThrow()[2]);
     assertEquals(used, printed, 300);
   }
 
@@ -126,9 +129,9 @@ class RoofWaterYardTest {
   }
 
   /**
-   * CN 98: S = 5.184 mm; (40 − 1.037)² / (40 + 4.147) = 34.39 mm on 40 m² are 1,375 L; 12 m² × 0.15 m
-   * hold 1,800 L, 131 %; at 20 mm an hour, the lower end for sandy loam, 7.5 h. From (10, 7) to (14,
-   * 10.5): √(16 + 12.25) = 5.32 m.
+   * CN 98: S = 5.184 mm; (40 − 1.037)² / (40 + 4.147) = 34.39 mm on 40 m² are 1,375 L; 12 m² × 0.15
+   * m hold 1,800 L, 131 %; at 20 mm an hour, the lower end for sandy loam, 7.5 h. From (10, 7) to
+   * (14, 10.5): √(16 + 12.25) = 5.32 m.
    */
   @Test
   void basin_holdsItsStorm() throws IOException {
@@ -171,9 +174,9 @@ class RoofWaterYardTest {
   }
 
   /**
-   * In a year in which rain falls on 1 January alone, watering brings all that is used but for what is
-   * missing on the last evening, which is less than two fillings of the easily drawn water; the rain
-   * finds the soil full and drains away.
+   * In a year in which rain falls on 1 January alone, watering brings all that is used but for what
+   * is missing on the last evening, which is less than two fillings of the easily drawn water; the
+   * rain finds the soil full and drains away.
    */
   @Test
   void dryYear_isWateredThroughout() throws IOException {

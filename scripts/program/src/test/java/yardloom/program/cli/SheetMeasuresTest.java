@@ -23,8 +23,9 @@ import yardloom.sheet.paper.Paper;
 /**
  * What a drafting examiner measures, over every sheet of every demo.
  *
- * <p>References: [1] Machine Drawing, section 2.5, Table 2.6: capitals of 2.5 mm are the least of the
- * lettering series; the sheets' 2.4 mm are its shipped font's nearest, and dimensions have 2.5 mm.
+ * <p>References: [1] Machine Drawing, section 2.5, Table 2.6: capitals of 2.5 mm are the least of
+ * the lettering series; the sheets' 2.4 mm are its shipped font's nearest, and dimensions have 2.5
+ * mm.
  */
 class SheetMeasuresTest {
   private static final double MOST_BLANK = 0.45;

@@ -59,8 +59,7 @@ class WordsSearchTest {
       }
       List<String> found =
           new WordIndex(LEXICON).search(row.text("asked")).stream().map(f -> f.name()).toList();
-      assertTrue(
-          found.containsAll(Arrays.asList(row.text("for").split(";"))), row.text("asked"));
+      assertTrue(found.containsAll(Arrays.asList(row.text("for").split(";"))), row.text("asked"));
     }
   }
 

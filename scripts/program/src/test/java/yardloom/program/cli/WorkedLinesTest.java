@@ -68,13 +68,13 @@ class WorkedLinesTest {
 
   /**
    * Supply: 3 gal in 36 s are 5 gpm, three quarters of it 3.75. Bed a has 36 outlets in each of 3
-   * rows (30 ft / 10 in), 108 × 0.8 gph = 1.44 gpm, which they hold but for (21.6 / 20)^0.03 = 1.002.
-   * Bed b has 14 in each of 2 rows, 28 × 0.6 gph = 0.28 gpm at 15 psi; at 21.9 psi × 1.46^0.6 =
-   * 1.255: 0.351.
+   * rows (30 ft / 10 in), 108 × 0.8 gph = 1.44 gpm, which they hold but for (21.6 / 20)^0.03 =
+   * 1.002. Bed b has 14 in each of 2 rows, 28 × 0.6 gph = 0.28 gpm at 15 psi; at 21.9 psi ×
+   * 1.46^0.6 = 1.255: 0.351.
    *
-   * <p>Pipe to a: 30 ft along its edge from the tap to the corner, 0.5 ft to the first row. To b: 30
-   * ft, up the edge of a 30 ft, 10 ft of open ground, 1 ft to its first row: 71 ft; straight it would
-   * be 50 ft of open ground and 8.3 ft under the walk. Under the walk 5 ft.
+   * <p>Pipe to a: 30 ft along its edge from the tap to the corner, 0.5 ft to the first row. To b:
+   * 30 ft, up the edge of a 30 ft, 10 ft of open ground, 1 ft to its first row: 71 ft; straight it
+   * would be 50 ft of open ground and 8.3 ft under the walk. Under the walk 5 ft.
    *
    * <p>1.443 gpm in 0.600 in: 0.408709 × 1.443 / 0.36 = 1.64 ft/s (0.499 m/s); Re 7446, f 0.0338 by
    * Swamee and Jain; 9.30 m lose 0.0338 × 9.30 / 0.01524 × 0.499² / 19.61 = 0.262 m, an elbow 0.9 ×
@@ -102,7 +102,8 @@ class WorkedLinesTest {
 
   /**
    * At 1.443 of 5 gpm: tap 50 × (1 − 0.2886²) = 45.84 psi. Shares of what parts take at 5 gpm:
-   * 0.0833. Shut-off 0.5 → 0.04; timer 2 → 0.17; double check 5 → 0.42; filter 2 → 0.17: 45.04 left.
+   * 0.0833. Shut-off 0.5 → 0.04; timer 2 → 0.17; double check 5 → 0.42; filter 2 → 0.17: 45.04
+   * left.
    */
   @Test
   void head_leavesWhatIsWorkedByHand() {
@@ -138,10 +139,10 @@ class WorkedLinesTest {
   }
 
   /**
-   * Bed a gets 231 × 0.8 gph × 1.002 / (10 × 12) sq in = 1.54 in an hour, clay loam takes 5 mm, 0.197
-   * in (FAO manual 5); 0.26 in may stand: turns of 0.26 / (1.543 − 0.197) h = 11.6 minutes at most,
-   * and a turn of 10 minutes is gone after 10 × 1.346 / 0.197 = 68.4, 69 minutes. Sunrise is by 05:27
-   * on 1 July there (almanac, from memory); the last of all turns ends by 05:17.
+   * Bed a gets 231 × 0.8 gph × 1.002 / (10 × 12) sq in = 1.54 in an hour, clay loam takes 5 mm,
+   * 0.197 in (FAO manual 5); 0.26 in may stand: turns of 0.26 / (1.543 − 0.197) h = 11.6 minutes at
+   * most, and a turn of 10 minutes is gone after 10 × 1.346 / 0.197 = 68.4, 69 minutes. Sunrise is
+   * by 05:27 on 1 July there (almanac, from memory); the last of all turns ends by 05:17.
    */
   @Test
   void timetable_bringsTheNeed_inTurns_beforeSunrise() {
@@ -168,7 +169,8 @@ class WorkedLinesTest {
     assertTrue(end.isBefore(LocalTime.of(5, 18)) && end.isAfter(LocalTime.of(5, 8)), "" + end);
     // 7 days' share of the month's need.
     assertEquals(july.number("need_h") * 60 * 7 / 31, july.number("by-hand"), 1);
-    // Asparagus draws 0.95 of grass in July (FAO-56, Table 12), less the rain that counts, over 90 sq
+    // Asparagus draws 0.95 of grass in July (FAO-56, Table 12), less the rain that counts, over 90
+    // sq
     // ft, through 1.443 gpm at an efficiency of 0.81.
     DataRow water = row("water-by-month", "month", "Jul");
     double needIn = 0.95 * water.number("reference-et_inch") - water.number("effective-rain_inch");

@@ -80,8 +80,8 @@ class NeedByHandTest {
   }
 
   /**
-   * R-11, Kains: five persons at 5 gal a day use 5 × 5 × 365 = 9,125 gal a year; a roof of 3,000 sq ft
-   * and a tank of 5,000 gal give all of it in Urbana.
+   * R-11, Kains: five persons at 5 gal a day use 5 × 5 × 365 = 9,125 gal a year; a roof of 3,000 sq
+   * ft and a tank of 5,000 gal give all of it in Urbana.
    */
   @Test
   void otherUse_isDrawnEveryDay() {

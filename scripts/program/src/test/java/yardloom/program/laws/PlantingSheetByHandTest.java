@@ -41,10 +41,10 @@ class PlantingSheetByHandTest {
   private static final Drawn DRAWN = Drawn.of(YARD.formatted("6.ft"));
 
   /**
-   * Currants at 4 ft in 0.65 of 13 ft, 8.45 ft, by 4 ft: two. Sage at 2 ft in the other 4.55 ft: 2 × 2,
-   * each 1.41 ft from the apple amid them, more than half of its spread of 2 ft; in the second bed 4
-   * × 2: twelve. Two apples share their letters, so they are numbered. What stands already is not
-   * bought.
+   * Currants at 4 ft in 0.65 of 13 ft, 8.45 ft, by 4 ft: two. Sage at 2 ft in the other 4.55 ft: 2
+   * × 2, each 1.41 ft from the apple amid them, more than half of its spread of 2 ft; in the second
+   * bed 4 × 2: twelve. Two apples share their letters, so they are numbered. What stands already is
+   * not bought.
    */
   @ParameterizedTest(name = "{0}: {2} {1}")
   @CsvSource({
@@ -56,7 +56,13 @@ class PlantingSheetByHandTest {
     "MD2, apple (semi-dwarf), 1, bare root, 4 to 6 ft, '', ''",
   })
   void schedule_saysWhatANurseryQuotesFrom(
-      String key, String common, String count, String stock, String size, String spacing, String notes) {
+      String key,
+      String common,
+      String count,
+      String stock,
+      String size,
+      String spacing,
+      String notes) {
     assertEquals(common, DRAWN.printed("plant-schedule", key, "common"));
     assertEquals(count, DRAWN.printed("plant-schedule", key, "count"));
     assertEquals(stock, DRAWN.printed("plant-schedule", key, "stock"));
@@ -89,8 +95,15 @@ class PlantingSheetByHandTest {
         .forEach(
             e -> {
               Style s = e.style();
-              String look = e.symbol() + " " + s.hatch() + " " + s.strokeMm() + " " + s.dash()
-                  + (s.fill().isEmpty() ? "" : s.fill().equals(s.stroke()) ? " full" : " open");
+              String look =
+                  e.symbol()
+                      + " "
+                      + s.hatch()
+                      + " "
+                      + s.strokeMm()
+                      + " "
+                      + s.dash()
+                      + (s.fill().isEmpty() ? "" : s.fill().equals(s.stroke()) ? " full" : " open");
               String before = looks.put(look, e.text());
               assertEquals(null, before, e.text());
             });
@@ -123,8 +136,7 @@ class PlantingSheetByHandTest {
     assertTrue(
         DRAWN.tables().get("compost-bay").notes().contains("On the plan: bay."),
         DRAWN.tables().get("compost-bay").notes().toString());
-    PlanException small =
-        assertThrows(PlanException.class, () -> Drawn.of(YARD.formatted("2.ft")));
+    PlanException small = assertThrows(PlanException.class, () -> Drawn.of(YARD.formatted("2.ft")));
     assertTrue(small.getMessage().contains("covers 8.0 sq ft"), small.getMessage());
   }
 }
