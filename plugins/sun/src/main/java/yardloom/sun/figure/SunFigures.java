@@ -53,7 +53,8 @@ final class SunFigures {
   }
 
   static Panel.Figure months(Plan plan, SunField field) {
-    YardOutline yard = new YardOutline(plan, MONTHS_MM, YardOutline.isTall(plan) ? MONTHS / 2 : MONTHS / 3);
+    YardOutline yard =
+        new YardOutline(plan, MONTHS_MM, YardOutline.isTall(plan) ? MONTHS / 2 : MONTHS / 3);
     Shape room = YardOutline.roomOf(plan);
     List<Mark> marks = new ArrayList<>();
     for (int m = 0; m < MONTHS; m++) {
