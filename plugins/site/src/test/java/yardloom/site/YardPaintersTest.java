@@ -148,11 +148,11 @@ class YardPaintersTest {
     "STAKE, Dimensions+Points to set out from",
     "HEAD, Water points",
     "DRIP, Water points",
-    "LAYOUT, 'Contours+Dimensions+Points to set out from+Setback lines+Sight, easement and"
+    "LAYOUT, 'Contours+Dimensions+Notes and dimensions of the plan+Points to set out from+Setback lines+Sight, easement and"
         + " clearance+Utilities+Water points'",
     "GRADING, Contours+Utilities",
     "COVER, Picture: beds and buildings+Picture: ground+Picture: trees",
-    "CREW, Points to set out from+Water points",
+    "CREW, Notes and dimensions of the plan+Points to set out from+Water points",
     "MOW, ''"
   })
   void offers_showEachPageWhatItNeeds(String use, String titles) {
