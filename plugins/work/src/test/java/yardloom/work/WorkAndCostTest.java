@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -370,6 +371,19 @@ class WorkAndCostTest {
         .replace('\u00a0', ' ');
   }
 
+  private static Stream<String> texts(Panel panel) {
+    if (panel instanceof Panel.Notes notes) {
+      return notes.paragraphs().stream();
+    }
+    return panel instanceof Panel.TableBlock block
+        ? block.table().rows().stream()
+            .flatMap(List::stream)
+            .flatMap(cell -> cell.value().stream())
+            .filter(String.class::isInstance)
+            .map(String.class::cast)
+        : Stream.empty();
+  }
+
   @Test
   void crewPages_metricPlan_tellNoInches() {
     PlanKit kit = yard(UnitSystem.METRIC);
@@ -379,8 +393,7 @@ class WorkAndCostTest {
         PlanKit.sheets(plan, r).stream()
             .filter(s -> s.format().isPocket())
             .flatMap(s -> s.panels().stream())
-            .filter(Panel.Notes.class::isInstance)
-            .flatMap(n -> ((Panel.Notes) n).paragraphs().stream())
+            .flatMap(WorkAndCostTest::texts)
             .toList();
     assertTrue(texts.stream().anyMatch(t -> t.contains("edges 10 cm deep")), texts::toString);
     for (String text : texts) {
