@@ -159,7 +159,9 @@ class SettingOutTest {
     assertEquals(
         row(4).get(2).replace("(building between)", "*"), texts(list.rows().get(6)).get(1));
     assertTrue(texts(list.rows().get(6)).get(1).endsWith(" *"));
-    assertTrue(list.notes().stream().anyMatch(n -> n.contains("marked (*)")));
+    assertTrue(
+        list.notes().stream()
+            .anyMatch(n -> n.contains("(*): flat crossing or a building between")));
   }
 
   private static List<String> texts(List<Cell> row) {

@@ -81,10 +81,7 @@ public final class DownspoutCheck implements Check {
             .units()
             .both(
                 String.format(
-                    Locale.ROOT,
-                    "%.0f of its %.0f sq ft",
-                    drained.squareFeet(),
-                    area.squareFeet()),
+                    Locale.ROOT, "%.0f of its %.0f sq ft", drained.squareFeet(), area.squareFeet()),
                 String.format(
                     Locale.ROOT,
                     "%.0f of its %.0f m²",

@@ -9,6 +9,5 @@ import yardloom.kernel.source.Source;
  * @param roof by name
  */
 record OwnShare(String roof, double share, Source source) {
-  static final AttributeKey<OwnShare> KEY =
-      new AttributeKey<>("water.roof-share", OwnShare.class);
+  static final AttributeKey<OwnShare> KEY = new AttributeKey<>("water.roof-share", OwnShare.class);
 }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.work.SheetPage;
-import yardloom.kernel.draw.Style.Hatch;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Style;
+import yardloom.kernel.draw.Style.Hatch;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Shape;
@@ -59,8 +59,7 @@ public final class RoofWaterPainter implements Painter {
         .forEach(
             e ->
                 marks.add(
-                    new Mark.Stroke(
-                        e.value().line(), PIPE, "overflow of " + e.value().from())));
+                    new Mark.Stroke(e.value().line(), PIPE, "overflow of " + e.value().from())));
     plan.attributes()
         .all(Downspout.KEY)
         .forEach(

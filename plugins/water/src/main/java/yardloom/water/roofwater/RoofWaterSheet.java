@@ -17,9 +17,9 @@ import yardloom.water.overflow.Basin;
 import yardloom.water.overflow.BasinTable;
 import yardloom.water.overflow.LotRunoffTable;
 import yardloom.water.roof.RoofDrainageTable;
-import yardloom.water.tank.TankHeadTable;
 import yardloom.water.tank.StandingTable;
 import yardloom.water.tank.TankCurve;
+import yardloom.water.tank.TankHeadTable;
 import yardloom.water.tank.TankPlan;
 import yardloom.water.tank.TankTable;
 

@@ -29,7 +29,8 @@ final class TankFigure {
   private static final Style DRY = Style.line("curve-dry", Palette.INK, 0.7);
   private static final Style USUAL = Style.line("curve-usual", Palette.INK, 0.5).dashed("2 1");
   private static final Style WET = Style.line("curve-wet", Palette.INK, 0.35).dashed("0.6 0.8");
-  private static final Style KNEE = Style.filled("curve-knee", Palette.PAPER).outlined(Palette.INK, 0.5);
+  private static final Style KNEE =
+      Style.filled("curve-knee", Palette.PAPER).outlined(Palette.INK, 0.5);
   private static final Style OWN = Style.filled("curve-own", Palette.INK);
 
   private TankFigure() {}
@@ -72,7 +73,8 @@ final class TankFigure {
     legend.add(LegendEntry.symbol("more brings little", Mark.SymbolForm.DOT, KNEE));
     curve
         .own()
-        .ifPresent(o -> legend.add(LegendEntry.symbol("tank of the plan", Mark.SymbolForm.DOT, OWN)));
+        .ifPresent(
+            o -> legend.add(LegendEntry.symbol("tank of the plan", Mark.SymbolForm.DOT, OWN)));
     String name = curve.name().isEmpty() ? "" : ", " + curve.name();
     return new Panel.Figure(
         "Need met by tank size" + (units == UnitSystem.US ? " in gallons" : " in litres") + name,
@@ -95,8 +97,7 @@ final class TankFigure {
       String about) {
     List<Point> points = new ArrayList<>();
     for (int i = 0; i < curve.points().size(); i++) {
-      points.add(
-          Point.metres(i * STEP_M, HEIGHT_M * share.applyAsDouble(curve.points().get(i))));
+      points.add(Point.metres(i * STEP_M, HEIGHT_M * share.applyAsDouble(curve.points().get(i))));
     }
     marks.add(new Mark.Stroke(Line.through(points), style, about));
   }
