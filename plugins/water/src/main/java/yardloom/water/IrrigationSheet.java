@@ -93,21 +93,13 @@ public final class IrrigationSheet implements SheetMaker {
                     + " lay the pipes of all zones in them and mark each end with its zone.",
                 "Fill the trenches when every zone has run and holds.")));
     panels.add(new Panel.Notes("Winter", winter(facts)));
-    List<SheetPlan> sheets = new ArrayList<>();
-    sheets.add(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
     Table timetable = new TimetableTable().make(plan, facts);
     if (!timetable.isEmpty()) {
-      sheets.add(
-          new SheetPlan(
-              NUMBER + 1,
-              "timetable",
-              "Watering times",
-              List.of(
-                  new Panel.TableBlock(timetable),
-                  new Panel.Notes("Into the timer", timer(facts)),
-                  new Panel.TableBlock(new AsBuiltTable().make(plan, facts)))));
+      panels.add(new Panel.TableBlock(timetable));
+      panels.add(new Panel.Notes("Into the timer", timer(facts)));
+      panels.add(new Panel.TableBlock(new AsBuiltTable().make(plan, facts)));
     }
-    return List.copyOf(sheets);
+    return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
   }
 
   /** What a person does with any timer, whatever its buttons are called. */

@@ -3,6 +3,7 @@ package yardloom.kernel.table;
 import java.io.IOException;
 import java.util.List;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /**
  * Writes a table as comma-separated values: one header line, lines ended by CR LF, fields quoted
@@ -13,6 +14,10 @@ import java.util.function.Function;
  * IETF, 2005, section 2 (line ends from memory; quoting as in the csv-spectrum fixtures).
  */
 public final class CsvWriter {
+  /** Days of any year as ISO 8601 has them ({@code --05-09}); signed amounts before plain words. */
+  private static final Pattern HARMLESS =
+      Pattern.compile("--\\d\\d-\\d\\d|[+-]\\d[\\d.,]*(\\h[\\p{L}\\d\\h.,²³]*)?");
+
   private CsvWriter() {}
 
   public static void write(Table table, TableFormat format, Appendable out) throws IOException {
@@ -40,7 +45,11 @@ public final class CsvWriter {
    * Text that a spreadsheet would take for a formula, behind an apostrophe, which it leaves out.
    */
   private static String inert(String text) {
-    return !text.isEmpty() && "=+-@\t".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    boolean formula =
+        !text.isEmpty()
+            && "=+-@\t".indexOf(text.charAt(0)) >= 0
+            && !HARMLESS.matcher(text).matches();
+    return formula ? "'" + text : text;
   }
 
   static String field(String text) {

@@ -18,6 +18,8 @@ public enum Measure {
   AREA(Unit.SQUARE_FOOT, Unit.SQUARE_METRE, 0, 1),
   VOLUME(Unit.CUBIC_YARD, Unit.CUBIC_METRE, 2, 2),
   WATER(Unit.GALLON, Unit.LITRE, 0, 0),
+  /** Water of a single watering, poured or timed. */
+  SMALL_WATER(Unit.GALLON, Unit.LITRE, 1, 0),
   RAIN(Unit.INCH, Unit.MILLIMETRE, 2, 0),
   /** Rain or evapotranspiration of a single day. */
   DAILY_DEPTH(Unit.INCH, Unit.MILLIMETRE, 2, 1),

@@ -88,11 +88,6 @@ public record Paper(String name, double widthMm, double heightMm) {
     return new Paper(name, Math.min(widthMm, heightMm), Math.max(widthMm, heightMm));
   }
 
-  /** The same sheet lying. */
-  public Paper landscape() {
-    return new Paper(name, Math.max(widthMm, heightMm), Math.min(widthMm, heightMm));
-  }
-
   /** The room inside the frame line. */
   public Box frame() {
     return new Box(

@@ -30,10 +30,5 @@ public record SuitPlan(Yard yard, List<Line> lines) {
     public Line {
       reasons = List.copyOf(reasons);
     }
-
-    /** The worst of its reasons; it fits if there is none. */
-    public Suits suits() {
-      return reasons.isEmpty() ? Suits.FITS : reasons.get(0).suits();
-    }
   }
 }

@@ -54,7 +54,7 @@ public final class TaperTable implements TableMaker {
             .column(Column.text("until", "Until"))
             .column(Column.text("when", "Water and look"))
             .column(Column.of("waterings", "Times", Measure.COUNT))
-            .column(Column.of("each", "Each time, from tap or tank", Measure.WATER))
+            .column(Column.of("each", "Each time, from tap or tank", Measure.SMALL_WATER))
             .column(Column.of("all", "In all", Measure.WATER));
     Optional<MonthlyWeather> weather = facts.find(MonthlyWeather.KEY);
     List<NewPlants> all = NewPlants.of(facts);

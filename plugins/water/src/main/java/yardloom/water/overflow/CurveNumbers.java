@@ -20,10 +20,6 @@ public final class CurveNumbers {
 
   private CurveNumbers() {}
 
-  public static Set<String> covers() {
-    return Collections.unmodifiableSet(TABLE.keySet());
-  }
-
   /**
    * The number of a cover.
    *

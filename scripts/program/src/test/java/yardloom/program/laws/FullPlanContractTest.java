@@ -33,6 +33,8 @@ class FullPlanContractTest {
           "site.earth",
           "sun.soil-tops",
           "work.frost-said",
+          "water.overflow-bill",
+          "water.tank-bill",
           "work.own-bill",
           "materials.hard-goods",
           "soil.region",

@@ -22,7 +22,7 @@ class LeafMonthsTest {
     List<Obstacle> shrubs =
         Drawn.of(YARD.formatted(latitude)).outcome().results().all(YardFacts.OBSTACLES);
     assertFalse(shrubs.isEmpty());
-    return shrubs.get(0).passes();
+    return shrubs.get(0).passes().stream().map(p -> Math.round(p * 1e9) / 1e9).toList();
   }
 
   /** 0.3 in leaf, May to October; 0.7 without leaves. */

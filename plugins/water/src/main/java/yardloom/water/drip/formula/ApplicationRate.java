@@ -16,11 +16,6 @@ import yardloom.kernel.unit.TimeSpan;
 public final class ApplicationRate {
   private ApplicationRate() {}
 
-  /** Of outlets on a grid. */
-  public static Length perHour(Flow outlet, Length rowSpacing, Length outletSpacing) {
-    return perHour(outlet, rowSpacing.by(outletSpacing));
-  }
-
   /** Of a flow over an area. */
   public static Length perHour(Flow flow, Area area) {
     if (area.squareMetres() <= 0) {

@@ -40,7 +40,7 @@ class DripMathTest {
     Flow flow = Flow.cubicMetresPerSecond(Unit.byWord(flowUnit).orElseThrow().toSi(outlet));
     Length rate =
         ApplicationRate.perHour(
-            flow, Length.metres(length.toSi(row)), Length.metres(length.toSi(spacing)));
+            flow, Length.metres(length.toSi(row)).by(Length.metres(length.toSi(spacing))));
     assertEquals(expected, rate.in(Unit.byWord(unit).orElseThrow()), expected * 1e-4, id);
   }
 
@@ -48,7 +48,7 @@ class DripMathTest {
   @Test
   void rate_usesTheExactGallon_notTheTradeConstant() {
     Length rate =
-        ApplicationRate.perHour(Flow.gallonsPerHour(1), Length.inches(1), Length.inches(1));
+        ApplicationRate.perHour(Flow.gallonsPerHour(1), Length.inches(1).by(Length.inches(1)));
     assertEquals(231, rate.inches(), 1e-9);
     assertNotEquals(231.1, rate.inches(), 0.05);
   }
@@ -57,7 +57,7 @@ class DripMathTest {
   @Test
   void runTime_ofAnInch_is156Minutes() {
     Length rate =
-        ApplicationRate.perHour(Flow.gallonsPerHour(0.6), Length.inches(18), Length.inches(18));
+        ApplicationRate.perHour(Flow.gallonsPerHour(0.6), Length.inches(18).by(Length.inches(18)));
     assertEquals(155.8, RunTime.of(Length.inches(1), rate, 0.90).minutes(), 0.1);
     assertThrows(IllegalArgumentException.class, () -> RunTime.of(Length.inches(1), rate, 1.2));
   }
