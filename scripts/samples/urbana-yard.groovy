@@ -46,7 +46,7 @@ path 'drive path', line([point(52.ft, 46.ft), point(52.ft, 60.5.ft)]), width: 4.
 path 'cross path', line([point(3.5.ft, 62.5.ft), point(59.5.ft, 62.5.ft)]), width: 4.ft, use: 'barrow'
 path 'middle path', line([point(30.ft, 64.5.ft), point(30.ft, 102.5.ft)]), width: 7.ft - bedWidth, use: 'barrow'
 path 'east path', line([point(58.ft, 64.5.ft), point(58.ft, 112.5.ft)]), width: 3.ft, use: 'barrow'
-for (y in [104, 111]) path("path ${y}", line([point(3.5.ft, y * 1.ft), point(56.5.ft, y * 1.ft)]), width: 3.ft, use: 'barrow')
+for (y in [104, 111]) path(y == 104 ? 'berry path' : 'apple path', line([point(3.5.ft, y * 1.ft), point(56.5.ft, y * 1.ft)]), width: 3.ft, use: 'barrow')
 def names = ['Asparagus', 'Raspberries', 'Sea kale', 'Strawberries', 'Kitchen 1', 'Kitchen 2', 'Herbs', 'Rhubarb', 'Shade bed',
   'Berry row', 'Apple bed']
 def kinds = [['asparagus'], ['red raspberry'], ['sea kale'], ['garden strawberry'], ['tomato', 'kale'],
