@@ -71,8 +71,10 @@ class WaterYardTest {
     assertEquals(42 + 34 + 25, number("irrigation", "ring", 4));
     assertEquals(48, number("irrigation", "long", 4));
     // 101 × 2 and 48 × 1.5 L/h at 20 psi = 137.9 kPa; the regulator holds 25 psi = 172.4 kPa, of
-    // which the line takes a little. A plain outlet gives by the root of its pressure: 202 × √(167 /
-    // 137.9) = 222 and 72 × √(170 / 137.9) = 80 L/h. A pressure is printed whole, 0.15 % of the flow.
+    // which the line takes a little. A plain outlet gives by the root of its pressure: 202 × √(167
+    // /
+    // 137.9) = 222 and 72 × √(170 / 137.9) = 80 L/h. A pressure is printed whole, 0.15 % of the
+    // flow.
     for (String bed : List.of("ring", "long")) {
       double inletKpa = number("drip-hydraulics", bed, 4);
       assertTrue(inletKpa < 172.4 && inletKpa > 0.95 * 172.4, bed + ": " + inletKpa);

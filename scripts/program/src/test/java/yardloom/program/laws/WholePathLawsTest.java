@@ -173,7 +173,8 @@ class WholePathLawsTest {
   @Test
   void units_metresForFeet_areTheSameYard() {
     String sold = "sold in other steps";
-    // 1/2 in polyethylene tube of 15.24 mm bore or 16 mm tube of 13.6 mm: two goods, not a rounding.
+    // 1/2 in polyethylene tube of 15.24 mm bore or 16 mm tube of 13.6 mm: two goods, not a
+    // rounding.
     String tube = "a narrower tube takes a little more of the pressure";
     SameTables law =
         new SameTables()
@@ -356,7 +357,8 @@ class WholePathLawsTest {
             .without("planting-visits", "a day of the year falls on a weekend or not")
             .without("care", "follows the visits")
             .without("losses", "follows the visits")
-            .without("first-weeks", "begins with the visits, as the month does that it is reckoned by")
+            .without(
+                "first-weeks", "begins with the visits, as the month does that it is reckoned by")
             .without("materials-orders-by-phase.by", "is a date");
     Drawn later = Drawn.of(new LawYard().start("2027-10-04").script());
     assertSame(law, base(), later);
