@@ -116,8 +116,7 @@ public final class LotRunoffTable implements TableMaker {
 
   /** Never more than what their roofs shed. */
   private static Derived<Volume> kept(Plan plan, Facts facts, List<Entry<Basin>> basins) {
-    Derived.Builder why =
-        Derived.by("sum over basins of the lesser of runoff and what it holds", BALANCE);
+    Derived.Builder why = Derived.by("sum over basins of min(runoff, held)", BALANCE);
     Volume sum = Volume.ZERO;
     for (Entry<Basin> basin : basins) {
       Optional<Element.Roof> roof = basin.value().roof(plan);

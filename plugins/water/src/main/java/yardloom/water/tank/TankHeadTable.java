@@ -138,7 +138,7 @@ public final class TankHeadTable implements TableMaker {
   private static Derived<Pressure> pressure(
       Entry<TankPlan> entry, Length drop, Length water, String what) {
     Length head = drop.plus(water).max(Length.ZERO);
-    return Derived.by("max(drop + " + what + ", 0 ft) × 0.433 psi / 1 ft", HYDROSTATICS)
+    return Derived.by("max(drop + " + what + ", 0 ft) × 0.4331 psi / 1 ft", HYDROSTATICS)
         .from("drop", drop, entry.place())
         .from(what, water, entry.place())
         .gives(Water.pressure(head));

@@ -16,7 +16,7 @@ final class ExamplePlan {
   /** The beginning, and what stands before and after a word in its block; lines parted by |. */
   private static final DataTable FRAMES = DataTable.shipped(ExamplePlan.class, "frames.csv");
 
-  /** What single words ask for: a line of the beginning left out, lines before, another example. */
+  /** What single words ask for: a line before them left out, lines before, another example. */
   private static final DataTable NEEDS = DataTable.shipped(ExamplePlan.class, "needs.csv");
 
   private ExamplePlan() {}
@@ -30,15 +30,20 @@ final class ExamplePlan {
     Optional<DataRow> frame =
         FRAMES.rows().stream().filter(r -> r.text("in").equals(scope)).findFirst();
     List<String> lines = new ArrayList<>();
+    String without = needs.map(r -> r.text("without")).orElse("");
     for (String line : lines(FRAMES.row("in", "beginning"), "before")) {
-      String begins = line.split("[ (]", 2)[0];
-      if (!begins.equals(word.name())
-          && needs.filter(r -> r.text("without").equals(begins)).isEmpty()) {
+      String begins = begins(line);
+      if (!begins.equals(word.name()) && !begins.equals(without)) {
         lines.add(line);
       }
     }
     needs.ifPresent(r -> lines.addAll(lines(r, "first")));
-    frame.ifPresent(f -> lines.addAll(lines(f, "before")));
+    frame.ifPresent(
+        f ->
+            lines(f, "before").stream()
+                // The block itself has to stay; what it holds may make way for the word.
+                .filter(line -> !line.startsWith("  ") || !begins(line).equals(without))
+                .forEach(lines::add));
     String example =
         needs.map(r -> r.text("example")).filter(e -> !e.isEmpty()).orElse(word.example());
     boolean value = scope.isEmpty() && needs.isEmpty();
@@ -51,6 +56,10 @@ final class ExamplePlan {
   /** The block of a word; nothing for one that stands in every block and makes a value. */
   static String scope(Word word) {
     return word.scope() == Scope.class ? "" : Scope.nameOf(word.scope());
+  }
+
+  private static String begins(String line) {
+    return line.strip().split("[ (]", 2)[0];
   }
 
   private static List<String> lines(DataRow row, String column) {

@@ -39,7 +39,7 @@ class AppendixLawTest {
           Map.entry("steps of the root zone", MANY_STEPS),
           Map.entry("percentiles of the sampled sum of all rows", SAMPLED),
           Map.entry("area within all outlines", OUTLINES),
-          Map.entry("area of beds and paths together", OUTLINES),
+          Map.entry("area of beds, paths and mulched ground together", OUTLINES),
           Map.entry("edge of all surfaces together where they meet lawn", OUTLINES),
           Map.entry("outline of the bed where it meets lawn", OUTLINES),
           Map.entry("Σ area × (ground − level) at the centroid", OUTLINES),
@@ -79,7 +79,17 @@ class AppendixLawTest {
   /** A printed input of two or three figures leaves a result this loose, as a share. */
   private static final double LOOSE = 0.05;
 
-  private record Checked(PrintedEntry entry, Interval byFormula, Interval printed) {}
+  private static final double YEAR_DAYS = 365;
+
+  private record Checked(PrintedEntry entry, Interval byFormula, Interval printed) {
+    /** A day of the year is printed without its year: 21 days from 12 December are 2 January. */
+    boolean holds() {
+      return byFormula.meets(printed)
+          || entry.value().matches("\\d{1,2}.[A-Z][a-z]{2}")
+              && (byFormula.plus(Interval.exact(YEAR_DAYS)).meets(printed)
+                  || byFormula.minus(Interval.exact(YEAR_DAYS)).meets(printed));
+    }
+  }
 
   private static boolean starts(PrintedEntry entry, java.util.Collection<String> with) {
     return with.stream().anyMatch(entry.formula()::startsWith);
@@ -135,7 +145,7 @@ class AppendixLawTest {
       }
       try {
         for (Checked one : ends(entry)) {
-          if (one.byFormula().meets(one.printed())) {
+          if (one.holds()) {
             right++;
           } else {
             wrong.put(entry.formula(), one.byFormula() + " by its formula:\n" + entry);
