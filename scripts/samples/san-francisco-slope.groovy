@@ -46,8 +46,8 @@ swale 'upper swale', ground.contour(59.25.m).part(1.8.m, 8.4.m), bottom: 400.mm,
 
 bed('herb bed', rect(13.9.m, 1.4.m, 1.2.m, 7.m), use: 'perennial') {
   drip emitter: 2.lph, spacing: 30.cm, rowSpacing: 40.cm
-  plant 'rosemary', share: 0.6
   plant 'thyme', share: 0.4
+  plant 'rosemary', share: 0.6
 }
 beds('terrace', rect(19.8.m, 1.4.m, 5.8.m, 7.m), width: 1.2.m, gap: 1.1.m, bearing: 0.deg, paths: 'foot', use: 'perennial') {
   drip emitter: 2.lph, spacing: 30.cm, rowSpacing: 40.cm

@@ -44,12 +44,12 @@ sheetMulch { chips perennial: 8.inch, annual: 2.inch, path: 4.inch, ground: 4.in
 mulchedGround 'back lawn', rect(-1.ft, 54.ft, 62.ft, 67.ft) & yard.shape
 path 'drive path', line([point(52.ft, 46.ft), point(52.ft, 60.5.ft)]), width: 4.ft, use: 'barrow'
 path 'cross path', line([point(3.5.ft, 62.5.ft), point(59.5.ft, 62.5.ft)]), width: 4.ft, use: 'barrow'
-path 'middle path', line([point(30.ft, 64.5.ft), point(30.ft, 102.5.ft)]), width: 7.ft - bedWidth, use: 'barrow'
+path 'middle path', line([point(28.ft + bedWidth * 0.5, 64.5.ft), point(28.ft + bedWidth * 0.5, 102.5.ft)]), width: 7.ft - bedWidth, use: 'barrow'
 path 'east path', line([point(58.ft, 64.5.ft), point(58.ft, 112.5.ft)]), width: 3.ft, use: 'barrow'
 for (y in [104, 111]) path(y == 104 ? 'berry path' : 'apple path', line([point(3.5.ft, y * 1.ft), point(56.5.ft, y * 1.ft)]), width: 3.ft, use: 'barrow')
 def names = ['Asparagus', 'Raspberries', 'Sea kale', 'Strawberries', 'Kitchen 1', 'Kitchen 2', 'Herbs', 'Rhubarb', 'Shade bed',
   'Berry row', 'Apple bed']
-def kinds = [['asparagus'], ['red raspberry'], ['sea kale'], ['garden strawberry'], ['tomato', 'kale'],
+def kinds = [['asparagus'], ['red raspberry'], ['sea kale'], ['garden strawberry'], ['kale', 'tomato'],
   ['zucchini', 'lettuce'], ['sage', 'thyme', 'chives'], ['rhubarb'], ['lovage', 'sorrel'], ['red raspberry'], ['garlic chives', 'sorrel']]
 for (i in 0..10) {
   def cross = i == 8 ? rect(12.ft, 56.5.ft, 38.ft, 4.ft) : rect(3.5.ft, 42.5.ft + 7.ft * i, 49.ft + bedWidth, 4.ft)

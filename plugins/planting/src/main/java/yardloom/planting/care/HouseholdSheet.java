@@ -3,7 +3,6 @@ package yardloom.planting.care;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import yardloom.facts.YardFacts;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
@@ -11,9 +10,11 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.TableMaker;
-import yardloom.planting.placing.PlantPlaces;
 
-/** The page that hangs in the shed: when to do what, and what to look for at first. */
+/**
+ * The two pages that hang in the shed: when to do what, and what to look for at first. The bay and
+ * the list of losses stand in the report.
+ */
 public final class HouseholdSheet implements SheetMaker {
   private static final int NUMBER = 44;
 
@@ -24,7 +25,7 @@ public final class HouseholdSheet implements SheetMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(CareAct.KEY, PlantPlaces.KEY, YardFacts.PLANTING_WINDOWS);
+    return Set.of(CareAct.KEY);
   }
 
   @Override
@@ -37,9 +38,7 @@ public final class HouseholdSheet implements SheetMaker {
         Stream.<TableMaker>of(
                 HouseholdTables.establishment(),
                 new CareHoursTable(),
-                HouseholdTables.weeds(),
-                HouseholdTables.bay(),
-                new LossesTable())
+                HouseholdTables.weeds())
             .map(m -> m.make(plan, facts))
             .filter(t -> !t.isEmpty())
             .map(Panel.TableBlock::new);

@@ -90,7 +90,7 @@ public final class HouseholdTables implements TableMaker {
 
   @Override
   public OnPaper onPaper() {
-    return OnPaper.ALWAYS;
+    return id.equals(BAY) ? OnPaper.REPORT : OnPaper.ALWAYS;
   }
 
   @Override

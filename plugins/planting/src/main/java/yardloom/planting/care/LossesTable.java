@@ -12,6 +12,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.planting.placing.PlantPlaces;
@@ -29,6 +30,11 @@ public final class LossesTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(CareAct.KEY, PlantPlaces.KEY, YardFacts.PLANTING_WINDOWS);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
   }
 
   @Override

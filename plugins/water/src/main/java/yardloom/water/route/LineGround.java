@@ -2,12 +2,14 @@ package yardloom.water.route;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.operation.distance.DistanceOp;
 import org.locationtech.jts.index.strtree.STRtree;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
@@ -42,6 +44,7 @@ public final class LineGround {
   private final STRtree edges = new STRtree();
   private final List<Shape> paved = new ArrayList<>();
   private final List<Shape> crowns = new ArrayList<>();
+  private final List<Shape> margins = new ArrayList<>();
   private final List<Point> corners = new ArrayList<>();
 
   private LineGround(Optional<Shape> lot) {
@@ -64,6 +67,7 @@ public final class LineGround {
       Shape off = e.shape().grown(OFF_WALLS);
       barrier(e.shape().grown(OFF_WALLS.minus(EDGE)));
       edge(off);
+      margins.add(off);
     } else if (e instanceof Element.Bed) {
       barrier(e.shape().shrunk(EDGE));
       edge(e.shape());
@@ -96,6 +100,25 @@ public final class LineGround {
   /** Corners of edges on open ground, where a trench may bend. */
   List<Point> bends() {
     return corners.stream().filter(this::isOpen).toList();
+  }
+
+  /**
+   * Where a trench squarely off the wall leaves its margin on open ground; empty for a point in no
+   * margin, and where every way out is barred.
+   */
+  Optional<Point> offWall(Point point) {
+    return margins.stream()
+        .filter(m -> m.distance(point).metres() == 0)
+        .map(m -> nearestOnEdge(m, point))
+        .filter(this::isOpen)
+        .min(Comparator.comparing(p -> p.distance(point)));
+  }
+
+  private static Point nearestOnEdge(Shape shape, Point point) {
+    Coordinate at =
+        DistanceOp.nearestPoints(
+            shape.jts().getBoundary(), shape.jts().getFactory().createPoint(point.coordinate()))[0];
+    return Point.metres(at.x, at.y);
   }
 
   private boolean isOpen(Point point) {

@@ -60,7 +60,10 @@ public final class LineWays {
         last = bend;
       }
     }
+    Optional<Point> off = ground.offWall(tap.at()).filter(this::isFirstStep);
+    off.ifPresent(points::add);
     IntStream.range(0, points.size()).forEach(graph::addVertex);
+    off.ifPresent(p -> join(TAP, points.size() - 1));
     for (int i = 0; i < points.size(); i++) {
       joinNearest(i);
     }
@@ -81,6 +84,11 @@ public final class LineWays {
     return watered.stream().mapToDouble(s -> s.distance(tap.at()).metres()).sum();
   }
 
+  private boolean isFirstStep(Point at) {
+    double stepM = tap.at().distance(at).metres();
+    return stepM > 0.001 && stepM <= FIRST_STEP.metres();
+  }
+
   private void joinNearest(int i) {
     Point here = points.get(i);
     List<Integer> others =
@@ -97,7 +105,10 @@ public final class LineWays {
     }
   }
 
-  /** A tap stands at a wall: the first step from it may lie within the wall's margin. */
+  /**
+   * A tap stands at a wall: the first step from it may lie within the wall's margin. A slant over the
+   * margin is longer than that; for it the pipe first steps off the wall squarely.
+   */
   private boolean isOpen(int i, int j) {
     Line line = points.get(Math.min(i, j)).to(points.get(Math.max(i, j)));
     if (i != TAP && j != TAP) {

@@ -135,6 +135,25 @@ class LineYardTest {
     return Water.head(run(plan).all(BedHydraulics.KEY).get(0).inlet().value()).metres();
   }
 
+  /**
+   * A tap on the wall of a shed, a bed from 0.3 to 0.7 m off the wall: the slant to the corner that
+   * lies best (2.5 m along, 0.7 m off, 2.596 m long) lies 0.152 / 0.7 × 2.596 = 0.57 m over the
+   * margin of 6 in, more than the first step of 0.4 m.
+   */
+  @Test
+  void tapAtAWall_stepsOffItSquarely() {
+    draft.add(
+        new ElementId(ElementKind.STRUCTURE, "shed"),
+        HERE,
+        c -> new Element.Structure(c, box(-20, -5, 40, 5), m(2)));
+    tap(draft, 0, 0);
+    bed(draft, "a", box(2.5, 0.3, 6, 0.4), 2, 0.30);
+    assertTrue(
+        findings(draft.freeze()).stream()
+            .noneMatch(f -> f.text().startsWith("no way for pipe leads from the tap to")));
+    assertEquals(1, run(draft.freeze()).get(Trenches.KEY).trenches().size());
+  }
+
   @Test
   void bedBehindWallsOnAllSides_isFound_andNotPiped() {
     tap(draft, 0, 0);

@@ -41,6 +41,7 @@ class EverythingDrawnTest {
         plant 'kale'
         frame '2x10', stock: 8.ft
       }
+      mulchedGround 'corner', rect(5.ft, 60.ft, 10.ft, 8.ft)
       tap 'hose', point(40.ft, 12.ft)
       roof 'slope', rect(40.ft, 5.ft, 20.ft, 10.ft), surface: 'metal'
       utility 'gas', line([point(0.ft, 2.ft), point(40.ft, 4.ft)]), carries: 'gas', clearance: 0.5.ft
@@ -72,6 +73,7 @@ class EverythingDrawnTest {
     answers.put(ElementKind.TREE, List.of("tree \"nameless\"", "plant trees"));
     answers.put(ElementKind.PATH, List.of("wood-chip mulch"));
     answers.put(ElementKind.BED, List.of("fill frames and raised beds", "lumber 2x10"));
+    answers.put(ElementKind.MULCHED_GROUND, List.of("wood-chip mulch", "cardboard"));
     // These are always there before the work begins, or only keep ground free.
     answers.put(ElementKind.BUILDING, List.of());
     answers.put(ElementKind.WATER_POINT, List.of());
