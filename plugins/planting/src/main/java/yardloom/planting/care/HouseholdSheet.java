@@ -36,9 +36,7 @@ public final class HouseholdSheet implements SheetMaker {
     }
     Stream<Panel> tables =
         Stream.<TableMaker>of(
-                HouseholdTables.establishment(),
-                new CareHoursTable(),
-                HouseholdTables.weeds())
+                HouseholdTables.establishment(), new CareHoursTable(), HouseholdTables.weeds())
             .map(m -> m.make(plan, facts))
             .filter(t -> !t.isEmpty())
             .map(Panel.TableBlock::new);

@@ -4,7 +4,6 @@ import java.util.List;
 import yardloom.kernel.fact.FactKey;
 import yardloom.planting.suit.rule.Candidate;
 import yardloom.planting.suit.rule.Reason;
-import yardloom.planting.suit.rule.Suits;
 import yardloom.planting.suit.rule.Yard;
 
 /**

@@ -1,9 +1,7 @@
 package yardloom.water.overflow;
 
-import java.util.Collections;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;

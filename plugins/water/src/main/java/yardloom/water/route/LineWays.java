@@ -106,8 +106,8 @@ public final class LineWays {
   }
 
   /**
-   * A tap stands at a wall: the first step from it may lie within the wall's margin. A slant over the
-   * margin is longer than that; for it the pipe first steps off the wall squarely.
+   * A tap stands at a wall: the first step from it may lie within the wall's margin. A slant over
+   * the margin is longer than that; for it the pipe first steps off the wall squarely.
    */
   private boolean isOpen(int i, int j) {
     Line line = points.get(Math.min(i, j)).to(points.get(Math.max(i, j)));
