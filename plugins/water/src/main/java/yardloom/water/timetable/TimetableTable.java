@@ -13,6 +13,7 @@ import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.NameRuns;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Months;
@@ -31,6 +32,11 @@ public final class TimetableTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(ZoneTimes.KEY, Zone.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
   }
 
   @Override

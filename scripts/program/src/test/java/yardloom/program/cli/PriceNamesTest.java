@@ -24,13 +24,22 @@ class PriceNamesTest {
       climate 'urbana-il'
       lot([point(-9.ft, -9.ft), point(60.ft, -9.ft), point(60.ft, 50.ft), point(-9.ft, 50.ft)])
       tap 'tap', point(-3.ft, 5.ft)
+      supply flow: 14.gpm, pressure: 60.psi
       bed('roots', rect(0.ft, 0.ft, 20.ft, 4.ft), use: 'annual') {
         frame '2x10', stock: 8.ft
-        drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
+        drip emitter: 1.gph, spacing: 6.inch, rowSpacing: 16.inch
         plant 'kale'
       }
+      // Four thirsty beds on one valve: the line forks and changes its size.
+      for (i in 0..2) {
+        bed("roots ${i + 2}", rect(34.ft, 20.ft + 10.ft * i, 20.ft, 4.ft), use: 'annual') {
+          frame '2x10', stock: 8.ft
+          drip emitter: 1.gph, spacing: 6.inch, rowSpacing: 16.inch
+          plant 'kale'
+        }
+      }
       bed('berries', rect(0.ft, 10.ft, 30.ft, 4.ft), use: 'perennial') {
-        drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
+        drip emitter: 1.gph, spacing: 6.inch, rowSpacing: 16.inch
         plant 'garden strawberry'
       }
       priceBook fileText('book.csv'), name: 'book.csv'
