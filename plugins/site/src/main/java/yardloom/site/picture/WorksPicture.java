@@ -12,6 +12,7 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
+import yardloom.site.ground.LevelWords;
 
 /** Paths, beds, fences and roofs. */
 final class WorksPicture {
@@ -30,6 +31,8 @@ final class WorksPicture {
       Style.filled("picture-neighbour", "#dcd8d2").outlined("#a19c94", 0.25);
   private static final Style BUILT =
       Style.filled("picture-built", "#a98d6a").outlined("#63492c", 0.35);
+  private static final Style SWALE =
+      Style.filled("picture-swale", "#9db7a8").outlined("#6f8a79", 0.25);
   private static final double NAME_MM = 2.5;
 
   private WorksPicture() {}
@@ -46,7 +49,7 @@ final class WorksPicture {
         .forEach(f -> marks.add(new Mark.Stroke(f.line(), FENCE, f.id().toString())));
     for (Element.Structure s : plan.all(Element.Structure.class)) {
       if (!s.shape().isEmpty()) {
-        marks.add(new Mark.Region(s.shape(), BUILT, s.id().toString()));
+        marks.add(new Mark.Region(s.shape(), isSwale(s) ? SWALE : BUILT, s.id().toString()));
       }
     }
     for (Element.Building b : plan.all(Element.Building.class)) {
@@ -58,6 +61,11 @@ final class WorksPicture {
       }
     }
     return marks;
+  }
+
+  /** A hollow in the ground, not a thing on it. */
+  private static boolean isSwale(Element.Structure structure) {
+    return structure.attributes().get(LevelWords.SwaleLine.KEY).isPresent();
   }
 
   private static Mark name(Shape shape, String text, int rank) {
@@ -107,7 +115,12 @@ final class WorksPicture {
     if (!plan.all(Element.Fence.class).isEmpty()) {
       entries.add(LegendEntry.line("Fence, wall or hedge", FENCE));
     }
-    if (plan.all(Element.Structure.class).stream().anyMatch(s -> !s.shape().isEmpty())) {
+    List<Element.Structure> structures =
+        plan.all(Element.Structure.class).stream().filter(s -> !s.shape().isEmpty()).toList();
+    if (structures.stream().anyMatch(WorksPicture::isSwale)) {
+      entries.add(LegendEntry.area("Swale", SWALE));
+    }
+    if (structures.stream().anyMatch(s -> !isSwale(s))) {
       entries.add(LegendEntry.area("Shed, frame or tank", BUILT));
     }
     addBuildings(plan.all(Element.Building.class), entries);

@@ -78,6 +78,14 @@ class DemoYardsTest {
     assertTrue(sheets.get(0).equals("sheets/01-cover.svg"), sheets::toString);
   }
 
+  /** A swale is a hollow in the ground: on the cover it must not look like a shed. */
+  @Test
+  void desert_cover_tellsSwalesFromSheds() {
+    String cover = Samples.drawn("desert-basins").get("sheets/01-cover.svg");
+    assertTrue(cover.contains(">Swale<"), "no swale in the legend");
+    assertTrue(cover.contains("picture-swale"), "no swale is drawn");
+  }
+
   @Test
   void seattle_drawn_hasDeedSightTriangleUpperSetbackAndTanksByTheDay() {
     Map<String, String> files = Samples.drawn("seattle-corner");
