@@ -91,7 +91,8 @@ public final class IrrigationSheet implements SheetMaker {
                 "Flush every zone before you close the ends; then look for dry ends.",
                 "Dig the trenches a spade wide along the edges that are drawn, clear of buried lines;"
                     + " lay the pipes of all zones in them and mark each end with its zone.",
-                "Fill the trenches when every zone has run and holds.")));
+                "Run every line with its ends plugged and fill the trenches once all hold: cardboard and"
+                    + " chips come over them before the rows are joined on.")));
     panels.add(new Panel.Notes("Winter", winter(facts)));
     Table timetable = new TimetableTable().make(plan, facts);
     if (timetable.isEmpty()) {

@@ -22,8 +22,8 @@ import yardloom.kernel.unit.UnitSystem;
 
 /** Sections through every different stack of the plan, in rows of four, to scale. */
 public final class SectionFigure {
-  private static final double WIDTH_M = 0.6;
-  private static final double GAP_M = 0.55;
+  private static final double WIDTH_M = 0.5;
+  private static final double GAP_M = 0.68;
   private static final int IN_A_ROW = 4;
 
   // The name under a section, and the notes of the row below that stand above its top layer.
@@ -53,9 +53,9 @@ public final class SectionFigure {
         Style.filled("section-chips", "#f1e6d0").hatched(Hatch.CHIPS).outlined(Palette.INK, 0.25));
   }
 
-  // Room for letters of 2 mm at about 1:12.
-  private static final double NOTE_PITCH_M = 0.036;
-  private static final double NOTE_CHAR_M = 0.0135;
+  // Room for capitals of 2.4 mm at 1:12, which no sheet goes below.
+  private static final double NOTE_PITCH_M = 0.068;
+  private static final double NOTE_CHAR_M = 0.021;
 
   // The figures of thinner layers would run into each other; their depth stands in the note.
   private static final double LEAST_DIMENSION_M = 0.09;
@@ -124,7 +124,7 @@ public final class SectionFigure {
             2.5,
             true,
             0,
-            Mark.Anchor.CENTRE));
+            Mark.Anchor.FIXED));
   }
 
   /** Draws one layer on what lies at {@code y}; returns by how much the stack grows. */
@@ -181,6 +181,6 @@ public final class SectionFigure {
             2.0,
             false,
             2,
-            Mark.Anchor.CENTRE));
+            Mark.Anchor.FIXED));
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -14,6 +15,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Mass;
@@ -28,6 +30,12 @@ public final class HarvestYearTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(HarvestYear.KEY);
+  }
+
+  /** What the garden brings is for those who live with it. */
+  @Override
+  public Set<? extends SheetUse> uses() {
+    return Set.of(SheetPage.CLIENT);
   }
 
   @Override
@@ -63,7 +71,8 @@ public final class HarvestYearTable implements TableMaker {
     List<Cell> cells = new ArrayList<>();
     cells.add(Cell.text(month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH)));
     boolean none = picked.plants().isEmpty();
-    cells.add(none ? Cell.BLANK : Cell.text(String.join(", ", picked.plants())));
+    // Said, or the month would read as the heading of those below it.
+    cells.add(Cell.text(none ? "nothing" : String.join(", ", picked.plants())));
     List<Derived<Mass>> all = new ArrayList<>();
     all.add(picked.low());
     all.add(picked.likely());

@@ -1,5 +1,6 @@
 package yardloom.work.client;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,7 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.work.cost.CostEstimate;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PhaseTime;
+import yardloom.work.phase.PlantingVisit;
 
 /**
  * What the client needs on two pages: the grown yard, what, when, what it costs, and what stays to
@@ -48,6 +50,7 @@ public final class ClientSheet implements SheetMaker {
         YardFacts.MULCH_TOTALS,
         YardFacts.TOP_UPS,
         PhaseTime.FACT,
+        PlantingVisit.FACT,
         CostEstimate.FACT,
         YardFacts.BILL,
         YardFacts.FROST,
@@ -99,6 +102,7 @@ public final class ClientSheet implements SheetMaker {
                 + TableFormat.date(last.end().orElseThrow())
                 + "."
             : "Work takes " + days + " working days; no date is set.");
+    last.end().flatMap(end -> laterVisits(end, facts.all(PlantingVisit.FACT))).ifPresent(lines::add);
     topUp(units, facts.all(YardFacts.TOP_UPS)).ifPresent(lines::add);
     // Invented prices say nothing to a client.
     facts.find(CostEstimate.FACT).filter(c -> !c.demo()).ifPresent(c -> lines.add(cost(plan, c)));
@@ -107,8 +111,22 @@ public final class ClientSheet implements SheetMaker {
         .filter(w -> w.yearlySaving().litres() > 0)
         .ifPresent(w -> lines.add(lessThanLawn(plan, w)));
     facts.find(YardFacts.HARVEST).ifPresent(h -> lines.add(harvest(plan, h)));
-    lines.add("First season: water weekly unless it rains, and pull weeds.");
+    lines.add("New plants: water daily at first, then less, as the tables of the first weeks say; later in"
+            + " dry spells only. Pull weeds.");
     return lines;
+  }
+
+  /** What is in season only after the work is done is planted on days of its own. */
+  private static Optional<String> laterVisits(LocalDate end, List<PlantingVisit> visits) {
+    List<String> days =
+        visits.stream()
+            .map(PlantingVisit::date)
+            .filter(day -> day.isAfter(end))
+            .map(TableFormat::date)
+            .toList();
+    return days.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Then again, to plant what was not in season: " + String.join(", ", days) + ".");
   }
 
   /** The first two years; later ones add little. */
@@ -147,7 +165,7 @@ public final class ClientSheet implements SheetMaker {
   private static String lessThanLawn(Plan plan, LawnWater water) {
     return "Once grown it takes about "
         + new TableFormat(plan.info().units(), plan.info().currency())
-            .withUnit(Measure.WATER, water.yearlySaving())
+            .withUnit(Measure.WATER, Yield.twoDigits(plan, water.yearlySaving()))
         + " less from the tap in an average year than the watered lawn did.";
   }
 
