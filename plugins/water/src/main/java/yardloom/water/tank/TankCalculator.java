@@ -16,13 +16,12 @@ import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
-import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.need.GrossNeed;
 import yardloom.water.need.WaterDemand;
-import yardloom.water.roof.RoofShares;
+import yardloom.water.roof.Roofs;
 import yardloom.water.roof.formula.FirstFlush;
 import yardloom.water.tank.formula.Knee;
 import yardloom.water.tank.formula.TankBehaviour.Order;
@@ -80,9 +79,7 @@ public final class TankCalculator implements Calculator {
           new TankYears(
               plan,
               rain.get(),
-              plan.all(Element.Roof.class).stream()
-                  .filter(r -> r.id().name().equals(tank.roof()))
-                  .toList(),
+              Roofs.called(plan, tank.roof()).stream().toList(),
               with(monthly(its), tank.otherUse()),
               tank.firstFlush(),
               tank.screened(),
@@ -142,11 +139,5 @@ public final class TankCalculator implements Calculator {
     }
     tank.ifPresent(t -> sizes.add(t.size()));
     return List.copyOf(sizes);
-  }
-
-  /** What a roof collects from rain in the tank's terms. */
-  static double litres(Plan plan, Element.Roof roof, double rainMm) {
-    return roof.shape().area().deep(Length.millimetres(rainMm)).litres()
-        * RoofShares.of(plan, roof).value();
   }
 }
