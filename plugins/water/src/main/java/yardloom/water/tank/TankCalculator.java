@@ -51,6 +51,9 @@ public final class TankCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
+    if (plan.all(Element.Roof.class).isEmpty()) {
+      return; // no roof, no water: nothing to make thirty years of rain for
+    }
     Optional<RainYears> rain = RainYears.of(in);
     if (rain.isEmpty()) {
       return;
