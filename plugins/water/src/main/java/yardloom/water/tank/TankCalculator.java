@@ -15,7 +15,6 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
@@ -70,7 +69,7 @@ public final class TankCalculator implements Calculator {
               FirstFlush.LEAST,
               TankWords.USUAL_SCREEN,
               Order.YIELD_AFTER_SPILL);
-      give(plan, "", Optional.empty(), SourceRef.NONE, years, out);
+      give(plan, Optional.empty(), years, out);
     }
     for (Entry<TankPlan> entry : tanks) {
       TankPlan tank = entry.value();
@@ -87,7 +86,7 @@ public final class TankCalculator implements Calculator {
               tank.firstFlush(),
               tank.screened(),
               tank.order());
-      give(plan, tank.name(), Optional.of(tank), entry.place(), years, out);
+      give(plan, Optional.of(tank), years, out);
     }
   }
 
@@ -103,8 +102,7 @@ public final class TankCalculator implements Calculator {
     return all;
   }
 
-  private static void give(
-      Plan plan, String name, Optional<TankPlan> tank, SourceRef place, TankYears years, Sink out) {
+  private static void give(Plan plan, Optional<TankPlan> tank, TankYears years, Sink out) {
     if (years.meanYield().litres() <= 0 || years.meanNeed().litres() <= 0) {
       return;
     }
@@ -112,8 +110,6 @@ public final class TankCalculator implements Calculator {
     for (Volume size : sizes(plan.info().units(), tank)) {
       points.add(years.point(size));
     }
-    Optional<TankCurve.Point> own =
-        tank.flatMap(t -> points.stream().filter(p -> p.size().equals(t.size())).findFirst());
     int knee =
         Knee.of(
             points.stream().map(p -> p.size().litres()).toList(),
@@ -121,13 +117,10 @@ public final class TankCalculator implements Calculator {
     out.give(
         TankCurve.KEY,
         new TankCurve(
-            name,
             tank,
-            place,
             years.meanYield(),
             years.meanNeed(),
             points,
-            own,
             points.get(knee),
             years.how(),
             years.count()));
