@@ -22,7 +22,6 @@ import yardloom.kernel.unit.Temperature;
  * @param windHeightM how high the wind was measured
  */
 record AirReader(ClimateNormals normals, NormalsReader.Units units, double windHeightM) {
-  private static final double MS_PER_MPH = 0.44704;
   private static final double MOST_WIND_MS = 20;
 
   ClimateNormals with(List<?> wind, List<?> dew, List<?> humidity, List<?> wetDays) {
@@ -45,7 +44,7 @@ record AirReader(ClimateNormals normals, NormalsReader.Units units, double windH
     boolean metric = units == NormalsReader.Units.MM_CELSIUS;
     List<Double> months = new ArrayList<>();
     for (double value : NormalsReader.numbers("wind", given)) {
-      double ms = metric ? value : value * MS_PER_MPH;
+      double ms = metric ? value : value * Air.MS_PER_MPH;
       if (!(ms >= 0 && ms <= MOST_WIND_MS)) {
         throw NormalsReader.outOfRange(
             "wind", months.size(), value, metric ? "0 to 20 m/s" : "0 to 45 mph");

@@ -4,8 +4,7 @@ import java.util.List;
 import yardloom.climate.weather.WeatherWords;
 import yardloom.facts.ClimateNormals;
 import yardloom.kernel.plan.AttributeKey;
-import yardloom.kernel.problem.PlanException;
-import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
@@ -85,10 +84,7 @@ public final class NormalsWords {
 
   /** A plan may say otherwise than its regional file, not twice in one file. */
   private static void climate(PlanScope in, ClimateNormals normals) {
-    if (in.draft().attributes().saidInFile(CLIMATE, in.place(), c -> true).isPresent()) {
-      throw new PlanException(
-          ProblemCode.DUPLICATE, in.place(), "the climate is already given; a yard has one");
-    }
+    Making.once(in, CLIMATE, c -> true, "the climate");
     in.draft().attributes().add(CLIMATE, normals, in.place());
   }
 }

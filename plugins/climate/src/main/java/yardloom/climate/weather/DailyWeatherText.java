@@ -3,7 +3,6 @@ package yardloom.climate.weather;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -19,7 +18,6 @@ import yardloom.kernel.table.CsvReader;
  * PlanException (WRONG_TYPE, OUT_OF_RANGE, DUPLICATE) without a place, naming the line.
  */
 public final class DailyWeatherText {
-
   private DailyWeatherText() {}
 
   /**
@@ -31,8 +29,8 @@ public final class DailyWeatherText {
   public static DailyWeather read(
       String text, boolean fahrenheit, double windHeightM, String source) {
     List<CsvReader.Row> rows = CsvReader.read(text, "the weather record");
-    List<Integer> columns = columns(rows.isEmpty() ? List.of() : rows.get(0).texts());
-    if (columns.contains(-1)) {
+    List<String> header = WeatherCells.header(rows);
+    if (!header.containsAll(List.of("date", "max", "min"))) {
       throw new PlanException(
           ProblemCode.WRONG_TYPE,
           "a weather record begins with a line that names the columns date, max and min,"
@@ -40,53 +38,37 @@ public final class DailyWeatherText {
     }
     SortedMap<LocalDate, DailyWeather.Day> days = new TreeMap<>();
     for (CsvReader.Row row : rows.subList(1, rows.size())) {
-      List<String> cells = row.texts();
-      String max = cell(cells, columns.get(1));
-      String min = cell(cells, columns.get(2));
-      if (max.isEmpty() || min.isEmpty()) {
+      WeatherCells cells = new WeatherCells(header, row.texts(), row.line());
+      if (cells.cell("max").isEmpty() || cells.cell("min").isEmpty()) {
         continue;
       }
-      WeatherCells more = new WeatherCells(rows.get(0).texts(), cells, row.line());
-      LocalDate date = date(cell(cells, columns.get(0)), row.line());
+      LocalDate date = date(cells);
       DailyWeather.Day day =
           new DailyWeather.Day(
-              more.celsius(max, fahrenheit),
-              more.celsius(min, fahrenheit),
-              more.cell("dew").isEmpty()
+              cells.celsius("max", fahrenheit),
+              cells.celsius("min", fahrenheit),
+              cells.cell("dew").isEmpty()
                   ? OptionalDouble.empty()
-                  : OptionalDouble.of(more.celsius(more.cell("dew"), fahrenheit)),
-              more.wind(windHeightM),
-              more.solar());
+                  : OptionalDouble.of(cells.celsius("dew", fahrenheit)),
+              cells.wind(windHeightM),
+              cells.solar());
       if (day.minC() > day.maxC()) {
-        throw problem(ProblemCode.OUT_OF_RANGE, row.line(), "the minimum is above the maximum");
+        throw cells.problem(ProblemCode.OUT_OF_RANGE, "the minimum is above the maximum");
       }
       if (days.put(date, day) != null) {
-        throw problem(ProblemCode.DUPLICATE, row.line(), date + " is given twice");
+        throw cells.problem(ProblemCode.DUPLICATE, date + " is given twice");
       }
     }
     return new DailyWeather(days, source);
   }
 
-  /** Where date, max and min stand; −1 where they do not. */
-  private static List<Integer> columns(List<String> header) {
-    List<String> names = header.stream().map(n -> n.toLowerCase(Locale.ROOT)).toList();
-    return List.of(names.indexOf("date"), names.indexOf("max"), names.indexOf("min"));
-  }
-
-  private static String cell(List<String> cells, int column) {
-    return column < cells.size() ? cells.get(column) : "";
-  }
-
-  private static LocalDate date(String text, int line) {
+  private static LocalDate date(WeatherCells cells) {
     try {
-      return LocalDate.parse(text);
+      return LocalDate.parse(cells.cell("date"));
     } catch (DateTimeException e) {
-      throw problem(
-          ProblemCode.WRONG_TYPE, line, "'" + text + "' is no date; write it as 2020-04-15");
+      throw cells.problem(
+          ProblemCode.WRONG_TYPE,
+          "'" + cells.cell("date") + "' is no date; write it as 2020-04-15");
     }
-  }
-
-  private static PlanException problem(ProblemCode code, int line, String message) {
-    return new PlanException(code, "line " + line + " of the weather record: " + message);
   }
 }

@@ -23,8 +23,8 @@ public final class HourlyWeatherText {
   public static HourlyWeather read(
       String text, boolean fahrenheit, double windHeightM, String source) {
     List<CsvReader.Row> rows = CsvReader.read(text, "the hourly record");
-    List<String> header = rows.isEmpty() ? List.of() : rows.get(0).texts();
-    if (!header.contains("time") || !header.contains("temp") || !header.contains("dew")) {
+    List<String> header = WeatherCells.header(rows);
+    if (!header.containsAll(List.of("time", "temp", "dew"))) {
       throw new PlanException(
           ProblemCode.WRONG_TYPE,
           "an hourly record begins with a line that names the columns time, temp, dew, wind_ms and"
@@ -43,8 +43,8 @@ public final class HourlyWeatherText {
       }
       HourlyWeather.Hour hour =
           new HourlyWeather.Hour(
-              cells.celsius(cells.cell("temp"), fahrenheit),
-              cells.celsius(cells.cell("dew"), fahrenheit),
+              cells.celsius("temp", fahrenheit),
+              cells.celsius("dew", fahrenheit),
               wind.getAsDouble(),
               solar.getAsDouble());
       if (hours.put(time(cells), hour) != null) {

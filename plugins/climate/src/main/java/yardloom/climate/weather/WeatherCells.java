@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import yardloom.climate.et.formula.Air;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.table.CsvReader;
 
 /**
  * The cells of one line of a weather record, by the names of its first line. Throws PlanException
@@ -19,16 +20,19 @@ record WeatherCells(List<String> header, List<String> cells, int line) {
   private static final double MOST_WIND_MS = 60;
 
   private static final double MOST_SOLAR_MJ = 45;
-  private static final double MS_PER_MPH = 0.44704;
   private static final double MJ_PER_KWH = 3.6;
 
+  /** The names of the first line in lower case; none of an empty text. */
+  static List<String> header(List<CsvReader.Row> rows) {
+    return rows.isEmpty()
+        ? List.of()
+        : rows.get(0).texts().stream().map(n -> n.toLowerCase(Locale.ROOT)).toList();
+  }
+
+  /** The text under a name; empty where the line or the record has none. */
   String cell(String name) {
-    for (int i = 0; i < header.size(); i++) {
-      if (header.get(i).toLowerCase(Locale.ROOT).equals(name)) {
-        return i < cells.size() ? cells.get(i) : "";
-      }
-    }
-    return "";
+    int at = header.indexOf(name);
+    return at >= 0 && at < cells.size() ? cells.get(at) : "";
   }
 
   OptionalDouble wind(double heightM) {
@@ -36,7 +40,7 @@ record WeatherCells(List<String> header, List<String> cells, int line) {
     OptionalDouble any =
         ms.isPresent()
             ? ms
-            : amount("wind_mph", MS_PER_MPH, MOST_WIND_MS, "wind is 0 to 60 m/s (134 mph)");
+            : amount("wind_mph", Air.MS_PER_MPH, MOST_WIND_MS, "wind is 0 to 60 m/s (134 mph)");
     return any.isPresent() ? OptionalDouble.of(Air.windAt2m(any.getAsDouble(), heightM)) : any;
   }
 
@@ -62,7 +66,8 @@ record WeatherCells(List<String> header, List<String> cells, int line) {
     throw problem(ProblemCode.OUT_OF_RANGE, range + ", got " + name + " " + text);
   }
 
-  double celsius(String text, boolean fahrenheit) {
+  double celsius(String name, boolean fahrenheit) {
+    String text = cell(name);
     double value;
     try {
       value = Double.parseDouble(text);
@@ -82,7 +87,7 @@ record WeatherCells(List<String> header, List<String> cells, int line) {
     return Math.rint(celsius * 1e6) / 1e6;
   }
 
-  private PlanException problem(ProblemCode code, String message) {
+  PlanException problem(ProblemCode code, String message) {
     return new PlanException(code, "line " + line + " of the weather record: " + message);
   }
 }

@@ -56,20 +56,35 @@ public record HeadAssembly(Pressure regulator, Backflow backflow, boolean hasTim
     return names.stream().map(HeadPart::of).toList();
   }
 
-  /** The pressure behind it while so much runs, for a pressure at the tap: never above the set. */
-  public Pressure behind(Pressure tap, Flow flow, boolean isTank) {
-    Pressure left = tap;
+  /**
+   * A part while water runs.
+   *
+   * @param takes what it takes of the pressure
+   * @param behind what is left behind it; empty where nothing is known of the tap
+   */
+  public record Stage(HeadPart part, Pressure takes, Optional<Pressure> behind) {}
+
+  /**
+   * All parts while so much runs. Behind the regulator there is never more than it lets through;
+   * where nothing is known of the tap it is taken to hold.
+   */
+  public List<Stage> stages(Optional<Pressure> tap, Flow flow, boolean isTank) {
+    List<Stage> stages = new ArrayList<>();
+    Optional<Pressure> left = tap;
     for (HeadPart part : parts(isTank)) {
-      left = left.minus(part.loss(flow));
+      Pressure takes = part.loss(flow);
+      left = left.map(p -> p.minus(takes));
       if (part.kind() == HeadPart.Kind.REGULATOR) {
-        left = left.min(regulator);
+        left = Optional.of(left.orElse(regulator).min(regulator));
       }
+      stages.add(new Stage(part, takes, left));
     }
-    return left;
+    return stages;
   }
 
-  /** The same where nothing is known of the tap: the regulator is taken to hold. */
+  /** The pressure behind the last of them; a tank's own is always known. */
   public Pressure behind(Optional<Pressure> tap, Flow flow, boolean isTank) {
-    return behind(tap.orElse(regulator.times(10)), flow, isTank);
+    List<Stage> stages = stages(tap, flow, isTank);
+    return stages.get(stages.size() - 1).behind().orElseThrow();
   }
 }

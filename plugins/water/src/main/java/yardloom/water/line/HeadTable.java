@@ -45,16 +45,11 @@ public final class HeadTable implements TableMaker {
       return table.build();
     }
     HeadAssembly head = HeadAssembly.of(plan);
-    boolean isTank = Supply.isTank(plan);
-    Optional<Pressure> left = Supply.pressure(plan, flow.get());
+    Optional<Pressure> tap = Supply.pressure(plan, flow.get());
     int order = 0;
-    for (HeadPart part : head.parts(isTank)) {
+    for (HeadAssembly.Stage stage : head.stages(tap, flow.get(), Supply.isTank(plan))) {
       order++;
-      Pressure loss = part.loss(flow.get());
-      left = left.map(p -> p.minus(loss));
-      if (part.kind() == HeadPart.Kind.REGULATOR) {
-        left = Optional.of(left.orElse(head.regulator()).min(head.regulator()));
-      }
+      HeadPart part = stage.part();
       table.row(
           Cell.number(order),
           Cell.text(part.name()),
@@ -64,14 +59,14 @@ public final class HeadTable implements TableMaker {
                   .from("loss", part.loss())
                   .from("flow of that loss", part.at())
                   .from("flow", flow.get())
-                  .gives(loss)),
-          left.map(Cell::of).orElse(Cell.BLANK));
+                  .gives(stage.takes())),
+          stage.behind().map(Cell::of).orElse(Cell.BLANK));
     }
     table.note(
         "At the flow of the thirstiest zone. Valve and regulator stand once in each zone. Which"
             + " backflow preventer is needed, and where it stands, the local code says; losses are"
             + " those of clean parts, from memory: take them from the maker's sheet."
-            + (Supply.pressure(plan, flow.get()).isEmpty()
+            + (tap.isEmpty()
                 ? " No pressure of the tap is given, so the regulator is taken to hold; say it by"
                     + " `supply pressure: 45.psi`."
                 : ""));

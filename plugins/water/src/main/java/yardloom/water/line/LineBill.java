@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
+import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
+import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
@@ -48,7 +50,18 @@ final class LineBill {
 
   private final Plan plan;
   private final boolean us;
-  private final List<BillLine> lines = new ArrayList<>();
+  private final List<Item> items = new ArrayList<>();
+
+  /**
+   * A line of the bill and what is done with it.
+   *
+   * @param task empty where it is set while something else is laid
+   */
+  record Item(BillLine line, Optional<WorkTask> task) {
+    Optional<Job> job() {
+      return task.map(t -> new Job(t, line.phase(), line.exact()));
+    }
+  }
 
   private LineBill(Plan plan) {
     this.plan = plan;
@@ -56,7 +69,7 @@ final class LineBill {
   }
 
   /** The bill; nothing without dripline. */
-  static List<BillLine> of(
+  static List<Item> of(
       Plan plan, List<DripRun> runs, List<ZoneLine> zones, Optional<Trenches> trenches) {
     LineBill bill = new LineBill(plan);
     if (!runs.isEmpty()) {
@@ -66,16 +79,16 @@ final class LineBill {
       bill.fittings(runs, zones);
       bill.head(zones.size());
     }
-    return List.copyOf(bill.lines);
+    return List.copyOf(bill.items);
   }
 
   private void dripline(List<DripRun> runs) {
     Map<String, List<DripRun>> kinds = new TreeMap<>();
     runs.forEach(r -> kinds.computeIfAbsent(kind(r.choice()), k -> new ArrayList<>()).add(r));
-    kinds.forEach((kind, of) -> tube(WorkPhase.DRIP, kind, sum(of, false)));
+    kinds.forEach((kind, of) -> tube(WorkPhase.DRIP, WorkTask.LAY_DRIPLINE, kind, sum(of, false)));
     Derived<Length> headers = sum(runs, true);
     if (headers.value().metres() > 0) {
-      tube(WorkPhase.DRIP, "solid tube for headers in the beds", headers);
+      tube(WorkPhase.DRIP, WorkTask.LAY_DRIPLINE, "solid tube for headers in the beds", headers);
     }
   }
 
@@ -135,6 +148,7 @@ final class LineBill {
             .gives(size.roll().times(rolls));
     line(
         WorkPhase.EDGE,
+        Optional.of(WorkTask.LAY_PIPE),
         size.name() + " polyethylene tube",
         exact,
         order,
@@ -143,15 +157,16 @@ final class LineBill {
 
   private void sleeves(Trenches trenches) {
     if (trenches.paved().value().metres() > 0) {
-      tube(WorkPhase.EDGE, "sleeve pipe under paving", trenches.paved());
+      tube(WorkPhase.EDGE, WorkTask.LAY_PIPE, "sleeve pipe under paving", trenches.paved());
     }
   }
 
-  private void tube(WorkPhase phase, String item, Derived<Length> exact) {
+  private void tube(WorkPhase phase, WorkTask task, String item, Derived<Length> exact) {
     Length step = us ? Length.feet(1) : Length.metres(0.5);
     double steps = Math.ceil(exact.value().ratioTo(step) * CUTS - EPS);
     line(
         phase,
+        Optional.of(task),
         item,
         exact,
         Derived.by("length × 1.05, up to the next step", CUTTING)
@@ -177,9 +192,9 @@ final class LineBill {
       }
       tees += (int) Math.max(0, pipes.stream().filter(p -> p.from() < 0).count() - 1);
     }
-    count(WorkPhase.EDGE, "tees for tube", "forks of the lines", tees);
-    count(WorkPhase.EDGE, "elbows for tube", "bends of the lines", elbows);
-    count(WorkPhase.EDGE, "reducers for tube", "changes of size", reducers);
+    fittings("tees for tube", "forks of the lines", tees);
+    fittings("elbows for tube", "bends of the lines", elbows);
+    fittings("reducers for tube", "changes of size", reducers);
     rowFittings(runs);
   }
 
@@ -194,17 +209,17 @@ final class LineBill {
       ends.from("rows in " + run.bed().name(), run.rows().size());
       tube = tube.plus(run.length().value()).plus(run.header().value());
     }
-    pieces(WorkPhase.DRIP, "fittings from header to row", starts.gives(rows), NO_SPARES);
-    pieces(WorkPhase.DRIP, "flush caps", ends.gives(rows), NO_SPARES);
+    // Fittings of rows, and stakes, are set while the tube is laid.
+    rowPieces(Optional.empty(), "fittings from header to row", starts.gives(rows));
+    rowPieces(Optional.of(WorkTask.CLOSE_ENDS), "flush caps", ends.gives(rows));
     int stakes = (int) Math.ceil(tube.ratioTo(BETWEEN_STAKES) - EPS);
-    pieces(
-        WorkPhase.DRIP,
+    rowPieces(
+        Optional.empty(),
         "stakes for tube",
         Derived.by("up(length / distance)", FITTINGS)
             .from("length", tube)
             .from("distance", BETWEEN_STAKES)
-            .gives(stakes),
-        NO_SPARES);
+            .gives(stakes));
   }
 
   private void head(int zones) {
@@ -212,11 +227,14 @@ final class LineBill {
     for (HeadPart part : HeadAssembly.of(plan).parts(Supply.isTank(plan))) {
       boolean isInEachZone =
           part.kind() == HeadPart.Kind.ZONE_VALVE || part.kind() == HeadPart.Kind.REGULATOR;
-      if (isInEachZone) {
-        count(WorkPhase.HEAD, item(part), "zones", zones);
-      } else {
-        pieces(WorkPhase.HEAD, item(part), one, allowance(part));
-      }
+      Derived<Integer> count = isInEachZone ? counted("zones", zones) : one;
+      line(
+          WorkPhase.HEAD,
+          Optional.of(WorkTask.ASSEMBLE_HEAD),
+          item(part),
+          count,
+          count,
+          isInEachZone ? NO_SPARES : allowance(part));
     }
   }
 
@@ -239,19 +257,29 @@ final class LineBill {
         : "as local code asks";
   }
 
-  private void count(WorkPhase phase, String item, String what, int pieces) {
+  private void fittings(String item, String what, int pieces) {
     if (pieces > 0) {
-      pieces(phase, item, Derived.by(what, FITTINGS).from(what, pieces).gives(pieces), NO_SPARES);
+      Derived<Integer> count = counted(what, pieces);
+      line(WorkPhase.EDGE, Optional.of(WorkTask.SET_FITTING), item, count, count, NO_SPARES);
     }
   }
 
-  private void pieces(WorkPhase phase, String item, Derived<Integer> count, String allowance) {
-    line(phase, item, count, count, allowance);
+  private void rowPieces(Optional<WorkTask> task, String item, Derived<Integer> count) {
+    line(WorkPhase.DRIP, task, item, count, count, NO_SPARES);
+  }
+
+  private static Derived<Integer> counted(String what, int pieces) {
+    return Derived.by(what, FITTINGS).from(what, pieces).gives(pieces);
   }
 
   private void line(
-      WorkPhase phase, String item, Derived<?> exact, Derived<?> order, String allowance) {
-    lines.add(
+      WorkPhase phase,
+      Optional<WorkTask> task,
+      String item,
+      Derived<?> exact,
+      Derived<?> order,
+      String allowance) {
+    BillLine line =
         new BillLine(
             BillGroup.IRRIGATION,
             phase,
@@ -260,6 +288,7 @@ final class LineBill {
             Optional.empty(),
             exact,
             order,
-            allowance));
+            allowance);
+    items.add(new Item(line, task));
   }
 }

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.Job;
+import yardloom.facts.work.WorkPhase;
+import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -73,9 +75,14 @@ public final class LineCalculator implements Calculator {
     lines.forEach(line -> out.give(ZoneLine.KEY, line));
     Optional<Trenches> trenches = tree.map(t -> trenches(t, ways.orElseThrow(), beds, lines));
     trenches.ifPresent(t -> out.give(Trenches.KEY, t));
-    List<BillLine> bill = LineBill.of(plan, in.all(DripRun.KEY), lines, trenches);
-    bill.forEach(line -> out.give(YardFacts.BILL, line));
-    LineJobs.of(bill, trenches).forEach(job -> out.give(YardFacts.JOBS, job));
+    trenches
+        .filter(t -> t.length().value().metres() > 0)
+        .map(t -> new Job(WorkTask.DIG_TRENCH, WorkPhase.EDGE, t.length()))
+        .ifPresent(job -> out.give(YardFacts.JOBS, job));
+    for (LineBill.Item item : LineBill.of(plan, in.all(DripRun.KEY), lines, trenches)) {
+      out.give(YardFacts.BILL, item.line());
+      item.job().ifPresent(job -> out.give(YardFacts.JOBS, job));
+    }
   }
 
   private static List<LineWays.Feed> feeds(Map<String, DripRun> beds) {

@@ -19,9 +19,6 @@ import yardloom.water.zone.PeakNeed;
  * @param weekly hours in a week
  */
 public record PeakWatering(int month, Derived<TimeSpan> weekly) {
-  /** Share of drip water that reaches the roots: what the model ordinance asks of drip at least. */
-  public static final double EFFICIENCY = WaterBudget.DRIP_EFFICIENCY;
-
   /** Empty if the bed needs no water, nothing is known of it, or none comes out. */
   public static Optional<PeakWatering> of(
       DripRun run, BedHydraulics bed, List<WaterDemand> demands) {
@@ -40,8 +37,8 @@ public record PeakWatering(int month, Derived<TimeSpan> weekly) {
             .from("days of " + Months.name(peak.month()), Months.days(peak.month()))
             .from("bed area", run.area())
             .from("application rate", bed.rate())
-            .from("efficiency", EFFICIENCY)
-            .gives(RunTime.of(weekDepth, bed.rate().value(), EFFICIENCY));
+            .from("efficiency", WaterBudget.DRIP_EFFICIENCY)
+            .gives(RunTime.of(weekDepth, bed.rate().value(), WaterBudget.DRIP_EFFICIENCY));
     return new PeakWatering(peak.month(), weekly);
   }
 }

@@ -17,9 +17,8 @@ import yardloom.water.pipe.formula.PipeSpeed;
  *
  * @param bore inside
  * @param roll length that is sold in one piece
- * @param sleeve size of the pipe through which it passes under paving
  */
-public record PipeSize(String name, Length bore, Length roll, String sleeve, Source source) {
+public record PipeSize(String name, Length bore, Length roll, Source source) {
   private static final List<DataRow> ROWS = DataTable.shipped(PipeSize.class, "sizes.csv").rows();
   private static final SourceTable SOURCES = SourceTable.beside(PipeSize.class);
 
@@ -33,7 +32,6 @@ public record PipeSize(String name, Length bore, Length roll, String sleeve, Sou
                 row.text("size"),
                 Length.millimetres(row.number("bore_mm")),
                 Length.metres(row.number("roll_m")),
-                row.text("sleeve"),
                 SOURCES.cited(row, "source")));
       }
     }

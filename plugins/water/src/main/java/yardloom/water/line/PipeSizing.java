@@ -47,6 +47,9 @@ final class PipeSizing {
       solved = solve(chosen);
     }
     String binding = isWidened ? "speed of water" : "the narrowest pipe serves";
+    if (network.variation(solved) <= BedHydraulics.ALLOWED) {
+      return new Chosen(sizes(chosen), solved, binding);
+    }
     double widest = network.variation(solve(Collections.nCopies(ways.size(), sizes.size() - 1)));
     double goal = Math.max(BedHydraulics.ALLOWED, widest + RUNS_MAY_ADD);
     while (network.variation(solved) > goal) {
@@ -61,11 +64,15 @@ final class PipeSizing {
     if (widest > BedHydraulics.ALLOWED) {
       binding = "rows too long for evenness";
     }
-    return new Chosen(chosen.stream().map(sizes::get).toList(), solved, binding);
+    return new Chosen(sizes(chosen), solved, binding);
+  }
+
+  private List<PipeSize> sizes(List<Integer> of) {
+    return of.stream().map(sizes::get).toList();
   }
 
   private ZoneNetwork.Solved solve(List<Integer> chosen) {
-    return network.solve(chosen.stream().map(sizes::get).toList());
+    return network.solve(sizes(chosen));
   }
 
   private boolean widenFast(List<Integer> chosen, ZoneNetwork.Solved solved) {

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.ground.Surface;
@@ -48,6 +47,12 @@ final class ZoneNetwork {
   private final List<LineTree.Run> runs;
   private final double tapM;
 
+  /** Ends of runs, of headers, and outlets. */
+  private final List<Joint> joints = new ArrayList<>();
+
+  /** Headers and rows, whose width is that of the dripline. */
+  private final List<Pipe> tubes = new ArrayList<>();
+
   /** The joint at which each feed takes its water. */
   private final Map<String, String> feeds = new LinkedHashMap<>();
 
@@ -64,6 +69,12 @@ final class ZoneNetwork {
     surface = plan.attributes().get(Surface.KEY);
     Point reference = tap.orElseGet(() -> beds.get(0).rows().get(0).start());
     tapM = levelM(reference, 0);
+    for (int r = 0; r < runs.size(); r++) {
+      joints.add(new Joint(run(r), levelM(runs.get(r).way().end(), tapM), 0, null));
+      String end = run(r);
+      runs.get(r).feed().ifPresent(feed -> feeds.put(feed, end));
+    }
+    beds.forEach(this::rows);
   }
 
   private double levelM(Point at, double otherwise) {
@@ -79,14 +90,14 @@ final class ZoneNetwork {
 
   /** Solves it with a size for each run; what tap and head give depends on the flow. */
   Solved solve(List<PipeSize> sizes) {
-    DoubleUnaryOperator head = this::behindM;
+    List<Pipe> pipes = pipes(sizes);
     double low = 0;
-    double high = head.applyAsDouble(0);
+    double high = behindM(0);
     double tryM = high;
     Solved solved = null;
     for (int step = 0; step < MOST_STEPS; step++) {
-      solved = solve(sizes, tryM);
-      double givenM = head.applyAsDouble(solved.flowM3s());
+      solved = solve(pipes, tryM);
+      double givenM = behindM(solved.flowM3s());
       if (Math.abs(givenM - tryM) < SAME_HEAD_M) {
         break;
       }
@@ -110,15 +121,10 @@ final class ZoneNetwork {
     return Math.max(0, Water.head(left).metres());
   }
 
-  private Solved solve(List<PipeSize> sizes, double behindM) {
-    feeds.clear();
-    outlets.clear();
-    List<Joint> joints = new ArrayList<>();
+  private List<Pipe> pipes(List<PipeSize> sizes) {
     List<Pipe> pipes = new ArrayList<>();
     for (int r = 0; r < runs.size(); r++) {
       LineTree.Run run = runs.get(r);
-      double endM = levelM(run.way().end(), tapM);
-      joints.add(new Joint(run(r), endM, 0, null));
       pipes.add(
           new Pipe(
               run(r),
@@ -128,10 +134,12 @@ final class ZoneNetwork {
               sizes.get(r).bore().metres(),
               FRICTION,
               fittings(run)));
-      int end = r;
-      run.feed().ifPresent(feed -> feeds.put(feed, run(end)));
     }
-    beds.forEach(bed -> rows(bed, joints, pipes));
+    pipes.addAll(tubes);
+    return pipes;
+  }
+
+  private Solved solve(List<Pipe> pipes, double behindM) {
     PipeNetwork network =
         new PipeNetwork(joints, List.of(new Reservoir(VALVE, tapM + behindM)), pipes);
     PipeNetwork.Solution solution = network.solve();
@@ -147,9 +155,8 @@ final class ZoneNetwork {
     return "run " + r;
   }
 
-  private void rows(DripRun bed, List<Joint> joints, List<Pipe> pipes) {
+  private void rows(DripRun bed) {
     String name = bed.bed().toString();
-    Emitter outlet = bed.choice().outlet();
     double bore = bed.choice().bore().metres();
     Map<Integer, String> feedOfRow = new LinkedHashMap<>();
     bed.feeds().forEach((feed, row) -> feedOfRow.put(row, feeds.getOrDefault(feed, VALVE)));
@@ -162,23 +169,17 @@ final class ZoneNetwork {
         String next = name + " header " + r;
         joints.add(new Joint(next, levelM(row.line().start(), tapM), 0, null));
         double lengthM = row.headerLength().metres();
-        pipes.add(pipe(start, next, lengthM, bore, Fitting.TEE_RUN.k()));
+        tubes.add(pipe(start, next, lengthM, bore, Fitting.TEE_RUN.k()));
         start = next;
       }
       starts.add(start);
-      its.addAll(row(name + " row " + r, bed, row.line(), start, outlet, joints, pipes));
+      its.addAll(row(name + " row " + r, bed, row.line(), start));
     }
     outlets.put(name, its);
   }
 
-  private List<String> row(
-      String name,
-      DripRun bed,
-      Line line,
-      String start,
-      Emitter outlet,
-      List<Joint> joints,
-      List<Pipe> pipes) {
+  private List<String> row(String name, DripRun bed, Line line, String start) {
+    Emitter outlet = bed.choice().outlet();
     Length spacing = bed.choice().spacing();
     int count = DripLayout.outlets(line.length(), spacing);
     List<String> its = new ArrayList<>();
@@ -190,7 +191,7 @@ final class ZoneNetwork {
       joints.add(new Joint(next, levelM(line.at(at), tapM), 0, outlet));
       double lengthM = spacing.metres() * (i == 0 ? 0.5 : 1);
       double k = i == 0 && bed.joined().size() > 1 ? Fitting.TEE_BRANCH.k() : 0;
-      pipes.add(pipe(before, next, lengthM, bed.choice().bore().metres(), k));
+      tubes.add(pipe(before, next, lengthM, bed.choice().bore().metres(), k));
       its.add(next);
       before = next;
     }

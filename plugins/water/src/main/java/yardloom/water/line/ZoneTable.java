@@ -7,12 +7,10 @@ import java.util.Set;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
-import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
@@ -61,7 +59,7 @@ public final class ZoneTable implements TableMaker {
               .orElseThrow();
       table.row(
           Cell.number(zone.number()),
-          Cell.text(NameRuns.text(zone.beds().stream().map(ElementId::name).toList())),
+          Cell.text(zone.names()),
           zone.light().isEmpty() ? Cell.BLANK : Cell.text(zone.light()),
           Cell.of(line.flow()),
           Cell.of(zone.limit()),

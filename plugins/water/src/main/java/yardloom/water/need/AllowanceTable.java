@@ -56,8 +56,7 @@ public final class AllowanceTable implements TableMaker {
             .column(Column.of("area", "Area", Measure.AREA))
             .column(Column.of("factor-area", "Plant factor × area", Measure.AREA))
             .column(Column.of("use", "Estimated use", Measure.WATER));
-    Optional<Entry<Allowance>> asked =
-        plan.attributes().all(AllowanceWords.ALLOWANCE).stream().findFirst();
+    Optional<Entry<Allowance>> asked = plan.said(AllowanceWords.ALLOWANCE);
     Optional<Derived<Length>> et = asked.flatMap(a -> yearlyEt(a, facts));
     if (asked.isEmpty() || et.isEmpty() || plan.all(Element.Bed.class).isEmpty()) {
       return table.build();

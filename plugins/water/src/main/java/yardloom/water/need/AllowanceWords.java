@@ -4,6 +4,7 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.BedScope;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
@@ -69,10 +70,7 @@ public final class AllowanceWords {
           in.place(),
           "`yearlyEt:` is 1 in (25 mm) to 150 in (3810 mm), got " + yearlyEt.inches() + " in");
     }
-    if (in.draft().attributes().saidInFile(ALLOWANCE, in.place(), a -> true).isPresent()) {
-      throw new PlanException(
-          ProblemCode.DUPLICATE, in.place(), "`waterAllowance` is already said; a yard has one");
-    }
+    Making.once(in, ALLOWANCE, a -> true, "`waterAllowance`");
     in.draft()
         .attributes()
         .add(ALLOWANCE, new Allowance(f, e, yearlyEt, Boolean.TRUE.equals(rainCredit)), in.place());

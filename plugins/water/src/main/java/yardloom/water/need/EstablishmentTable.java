@@ -23,7 +23,7 @@ import yardloom.water.need.formula.TreeEstablishment;
 public final class EstablishmentTable implements TableMaker {
   private static final String ID = "establishment";
 
-  private static final Source MINNESOTA =
+  static final Source MINNESOTA =
       Source.read(
           "Watering newly planted trees and shrubs", "University of Minnesota Extension", 0, "");
 

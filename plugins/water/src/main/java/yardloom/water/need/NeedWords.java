@@ -5,6 +5,7 @@ import java.util.List;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.BedScope;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
@@ -23,10 +24,7 @@ public final class NeedWords {
   public static void effectiveRain(
       PlanScope in,
       @Arg(name = "method", help = "whose method", choices = EffectiveRain.class) String method) {
-    if (in.draft().attributes().saidInFile(EffectiveRain.KEY, in.place(), m -> true).isPresent()) {
-      throw new PlanException(
-          ProblemCode.DUPLICATE, in.place(), "the method is already given; a yard has one");
-    }
+    Making.once(in, EffectiveRain.KEY, m -> true, "the method");
     in.draft()
         .attributes()
         .add(EffectiveRain.KEY, Choices.parse(EffectiveRain.class, method), in.place());

@@ -11,7 +11,6 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -27,9 +26,6 @@ import yardloom.water.need.formula.WaterBudget;
 /** What new plants are given in their first 45 days of growth, from their own planting day. */
 public final class TaperTable implements TableMaker {
   private static final String ID = "first-weeks";
-  private static final Source TAPER =
-      Source.read(
-          "Watering newly planted trees and shrubs", "University of Minnesota Extension", 0, "");
 
   /** Usual of young fruit trees in nurseries. */
   private static final Length NURSERY_TRUNK = Length.inches(1);
@@ -112,7 +108,7 @@ public final class TaperTable implements TableMaker {
       Cell.number(step.waterings()),
       Cell.of(each),
       Cell.of(
-          Derived.by("times × each time", TAPER)
+          Derived.by("times × each time", EstablishmentTable.MINNESOTA)
               .from("times", step.waterings())
               .from("each time", each)
               .gives(each.value().times(step.waterings())))
@@ -136,7 +132,7 @@ public final class TaperTable implements TableMaker {
   private static Derived<Volume> rootBall(Element.Tree tree) {
     boolean isSaid = tree.trunk().metres() > 0;
     Length trunk = isSaid ? tree.trunk() : NURSERY_TRUNK;
-    return Derived.by("1.5 gal × trunk / 1 in", TAPER)
+    return Derived.by("1.5 gal × trunk / 1 in", EstablishmentTable.MINNESOTA)
         .from("trunk", trunk, tree.place())
         .from("trunk by", isSaid ? "the plan" : "the usual size in nurseries")
         .gives(TreeEstablishment.most(trunk));
@@ -151,7 +147,7 @@ public final class TaperTable implements TableMaker {
         Derived.by(
                 "sum over plants of area × max(Kc, least Kc) × reference ET / days of the month ×"
                     + " days between / efficiency",
-                TAPER)
+                EstablishmentTable.MINNESOTA)
             .from("reference ET", monthly)
             .from("days of the month", Months.days(month))
             .from("days between", step.everyDays())
@@ -178,7 +174,7 @@ public final class TaperTable implements TableMaker {
         "Look as often as you water: push a finger through the mulch to 2 in (5 cm) beside the stem."
             + " Wet and cold: wait a day. Dry: water now. Keep mulch a hand's breadth off stems. Days of"
             + " watering after "
-            + TAPER.cite()
+            + EstablishmentTable.MINNESOTA.cite()
             + "; then by the tables of the grown garden, new trees by theirs.");
   }
 }

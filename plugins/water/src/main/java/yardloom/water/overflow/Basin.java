@@ -6,6 +6,7 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
+import yardloom.water.roof.Roofs;
 
 /**
  * A hollow at its place in the yard that takes what a roof, or its full tank, lets go.
@@ -19,9 +20,7 @@ public record Basin(String name, Shape shape, String drains, Length depth, Lengt
   public static final AttributeKey<Basin> KEY = new AttributeKey<>("water.basin", Basin.class);
 
   Optional<Element.Roof> roof(Plan plan) {
-    return plan.all(Element.Roof.class).stream()
-        .filter(r -> r.id().name().equals(drains))
-        .findFirst();
+    return Roofs.called(plan, drains);
   }
 
   /** From the nearest building; empty without one. */

@@ -133,11 +133,7 @@ public final class OverflowPipeCheck implements Check {
   }
 
   private void narrow(Plan plan, Entry<OverflowPipe> pipe, TankPlan tank, List<Finding> found) {
-    Area inlet =
-        plan.attributes().all(Downspout.KEY).stream()
-            .filter(e -> e.value().roof().equals(tank.roof()))
-            .map(e -> e.value().section())
-            .reduce(Area.ZERO, Area::plus);
+    Area inlet = Downspout.section(plan, tank.roof());
     double m = pipe.value().inside().metres();
     Area section = Area.squareMetres(Math.PI / 4 * m * m);
     if (section.squareMetres() < inlet.squareMetres() * (1 - 1e-9)) {

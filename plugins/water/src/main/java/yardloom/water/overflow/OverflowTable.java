@@ -21,6 +21,7 @@ import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.overflow.formula.RainGarden;
+import yardloom.water.roof.Roofs;
 
 /** How large a rain garden is that takes a storm off a roof, and how soon it is dry again. */
 public final class OverflowTable implements TableMaker {
@@ -60,7 +61,7 @@ public final class OverflowTable implements TableMaker {
     Optional<SoilProfile> soil = facts.find(YardFacts.SOIL);
     boolean any = false;
     for (Entry<OverflowGarden> entry : plan.attributes().all(OverflowGarden.KEY)) {
-      Optional<Element.Roof> roof = OverflowCheck.roof(plan, entry.value());
+      Optional<Element.Roof> roof = Roofs.called(plan, entry.value().roof());
       if (roof.isPresent()) {
         table.row(row(entry, roof.get(), soil));
         any = true;

@@ -26,8 +26,7 @@ public record Cloudburst(Length perHour, Source source) {
 
   /** That of the plan, or the hard one that the trade's rule is made for. */
   static Derived<Length> of(Plan plan) {
-    return plan.attributes().all(KEY).stream()
-        .findFirst()
+    return plan.said(KEY)
         .map(Cloudburst::given)
         .orElseGet(() -> Derived.by("of the trade rule", RULE).gives(OF_THE_RULE));
   }

@@ -13,16 +13,12 @@ import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.water.roof.formula.RoofDrainage;
 
 /** Roofs whose downspouts on the plan cannot carry the cloudburst. */
 public final class DownspoutCheck implements Check {
-  private static final Source RULE =
-      Source.commonPractice("1 sq in of downspout drains 1,200 sq ft at 1 in/h, after SMACNA");
-
   @Override
   public String id() {
     return "water.downspout";
@@ -33,18 +29,10 @@ public final class DownspoutCheck implements Check {
     return Set.of();
   }
 
-  /** All downspouts of a roof together. */
-  static Area section(Plan plan, Element.Roof roof) {
-    return plan.attributes().all(Downspout.KEY).stream()
-        .filter(e -> e.value().roof().equals(roof.id().name()))
-        .map(e -> e.value().section())
-        .reduce(Area.ZERO, Area::plus);
-  }
-
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> found = new ArrayList<>();
-    List<String> roofs = plan.all(Element.Roof.class).stream().map(r -> r.id().name()).toList();
+    List<String> roofs = Roofs.names(plan);
     for (Entry<Downspout> entry : plan.attributes().all(Downspout.KEY)) {
       String name = entry.value().roof();
       if (!roofs.contains(name)) {
@@ -59,13 +47,13 @@ public final class DownspoutCheck implements Check {
                             + String.join(", ", roofs)
                             + "."
                             + Nearest.hint(name, roofs),
-                    RULE)
+                    Downspout.RULE)
                 .at(entry.place()));
       }
     }
     Length rain = Cloudburst.of(plan).value();
     for (Element.Roof roof : plan.all(Element.Roof.class)) {
-      Area section = section(plan, roof);
+      Area section = Downspout.section(plan, roof.id().name());
       Area drained = RoofDrainage.drained(section, rain);
       if (section.squareMetres() > 0 && drained.compareTo(roof.shape().area()) < 0) {
         found.add(tooSmall(plan, roof, drained));
@@ -92,7 +80,7 @@ public final class DownspoutCheck implements Check {
             Severity.WARNING,
             "the downspouts of '" + roof.id().name() + "' drain " + what + " in a cloudburst",
             "add one, or take a wider one; give your place's `cloudburst` if this one is too hard",
-            RULE)
+            Downspout.RULE)
         .about(roof.id(), roof.place());
   }
 }

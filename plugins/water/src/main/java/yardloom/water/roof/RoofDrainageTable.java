@@ -33,8 +33,6 @@ public final class RoofDrainageTable implements TableMaker {
   private static final Area SQUARE_INCH = Length.inches(1).by(Length.inches(1));
   private static final Source FIRST =
       Source.commonPractice("first flush of 10 gal for 1,000 sq ft, the usual least");
-  private static final Source DOWNSPOUT =
-      Source.commonPractice("1 sq in of downspout drains 1,200 sq ft at 1 in/h, after SMACNA");
 
   private static final Source SIZES =
       Source.commonPractice("round downspouts come in whole inches");
@@ -106,12 +104,12 @@ public final class RoofDrainageTable implements TableMaker {
 
   /** Blank where the plan has no downspouts for the roof. */
   private static Cell drained(Plan plan, Element.Roof roof, Derived<Length> rain) {
-    Area section = DownspoutCheck.section(plan, roof);
+    Area section = Downspout.section(plan, roof.id().name());
     if (section.squareMetres() <= 0) {
       return Cell.BLANK;
     }
     return Cell.of(
-        Derived.by("section × 1200 / cloudburst in in × 1 sq ft", DOWNSPOUT)
+        Derived.by("section × 1200 / cloudburst in in × 1 sq ft", Downspout.RULE)
             .from("section", section.ratioTo(SQUARE_INCH))
             .from("cloudburst", rain)
             .gives(RoofDrainage.drained(section, rain.value())));
@@ -125,7 +123,7 @@ public final class RoofDrainageTable implements TableMaker {
   }
 
   private static Derived<Flow> flow(Element.Roof roof, Derived<Length> rain) {
-    return Derived.by("plan area × cloudburst / 1 h", DOWNSPOUT)
+    return Derived.by("plan area × cloudburst / 1 h", Downspout.RULE)
         .from("plan area", roof.shape().area(), roof.place())
         .from("cloudburst", rain)
         .gives(RoofDrainage.flow(roof.shape().area(), rain.value()));
@@ -134,7 +132,8 @@ public final class RoofDrainageTable implements TableMaker {
   private static Derived<Length> downspout(Element.Roof roof, Derived<Length> rain) {
     double squareInches =
         roof.shape().area().ratioTo(RoofDrainage.drained(SQUARE_INCH, rain.value()));
-    return Derived.by("√(4 / π × plan area in sq ft × cloudburst in in / 1200) × 1 in", DOWNSPOUT)
+    return Derived.by(
+            "√(4 / π × plan area in sq ft × cloudburst in in / 1200) × 1 in", Downspout.RULE)
         .from("plan area", roof.shape().area(), roof.place())
         .from("cloudburst", rain)
         .gives(Length.inches(Math.sqrt(4 / Math.PI * squareInches)));

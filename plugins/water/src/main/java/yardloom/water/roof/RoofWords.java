@@ -4,6 +4,7 @@ import java.util.Locale;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
@@ -39,10 +40,7 @@ public final class RoofWords {
               perHour.inches(),
               perHour.millimetres()));
     }
-    if (in.draft().attributes().saidInFile(Cloudburst.KEY, in.place(), c -> true).isPresent()) {
-      throw new PlanException(
-          ProblemCode.DUPLICATE, in.place(), "the cloudburst is already given; a yard has one");
-    }
+    Making.once(in, Cloudburst.KEY, c -> true, "the cloudburst");
     in.draft()
         .attributes()
         .add(Cloudburst.KEY, new Cloudburst(perHour, Source.plan(source)), in.place());

@@ -23,6 +23,7 @@ final class SoilDays {
   private final Optional<DailyEt> record;
   private final MonthlyWeather weather;
   private final SoilProfile soil;
+  private final double measured;
 
   private SoilDays(
       DailyRain rain, Optional<DailyEt> record, MonthlyWeather weather, SoilProfile soil) {
@@ -30,6 +31,11 @@ final class SoilDays {
     this.record = record;
     this.weather = weather;
     this.soil = soil;
+    long known =
+        rain.days().stream()
+            .filter(d -> record.isPresent() && record.get().days().containsKey(d.date()))
+            .count();
+    measured = (double) known / rain.days().size();
   }
 
   /** Empty without daily rain, a climate with its ET, or a soil. */
@@ -54,11 +60,7 @@ final class SoilDays {
 
   /** The share of days whose ET is that of the record. */
   double measured() {
-    long known =
-        rain.days().stream()
-            .filter(d -> record.isPresent() && record.get().days().containsKey(d.date()))
-            .count();
-    return (double) known / rain.days().size();
+    return measured;
   }
 
   /** Roots of the grown plant, no deeper than the soil. */

@@ -15,14 +15,12 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.problem.SourceRef;
-import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.need.GrossNeed;
 import yardloom.water.need.WaterDemand;
-import yardloom.water.roof.RoofShares;
+import yardloom.water.roof.Roofs;
 import yardloom.water.roof.formula.FirstFlush;
 import yardloom.water.tank.formula.Knee;
 import yardloom.water.tank.formula.TankBehaviour.Order;
@@ -52,6 +50,9 @@ public final class TankCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
+    if (plan.all(Element.Roof.class).isEmpty()) {
+      return; // no roof, no water: nothing to make thirty years of rain for
+    }
     Optional<RainYears> rain = RainYears.of(in);
     if (rain.isEmpty()) {
       return;
@@ -68,7 +69,7 @@ public final class TankCalculator implements Calculator {
               FirstFlush.LEAST,
               TankWords.USUAL_SCREEN,
               Order.YIELD_AFTER_SPILL);
-      give(plan, "", Optional.empty(), SourceRef.NONE, years, out);
+      give(plan, Optional.empty(), years, out);
     }
     for (Entry<TankPlan> entry : tanks) {
       TankPlan tank = entry.value();
@@ -80,14 +81,12 @@ public final class TankCalculator implements Calculator {
           new TankYears(
               plan,
               rain.get(),
-              plan.all(Element.Roof.class).stream()
-                  .filter(r -> r.id().name().equals(tank.roof()))
-                  .toList(),
+              Roofs.called(plan, tank.roof()).stream().toList(),
               with(monthly(its), tank.otherUse()),
               tank.firstFlush(),
               tank.screened(),
               tank.order());
-      give(plan, tank.name(), Optional.of(tank), entry.place(), years, out);
+      give(plan, Optional.of(tank), years, out);
     }
   }
 
@@ -103,8 +102,7 @@ public final class TankCalculator implements Calculator {
     return all;
   }
 
-  private static void give(
-      Plan plan, String name, Optional<TankPlan> tank, SourceRef place, TankYears years, Sink out) {
+  private static void give(Plan plan, Optional<TankPlan> tank, TankYears years, Sink out) {
     if (years.meanYield().litres() <= 0 || years.meanNeed().litres() <= 0) {
       return;
     }
@@ -112,8 +110,6 @@ public final class TankCalculator implements Calculator {
     for (Volume size : sizes(plan.info().units(), tank)) {
       points.add(years.point(size));
     }
-    Optional<TankCurve.Point> own =
-        tank.flatMap(t -> points.stream().filter(p -> p.size().equals(t.size())).findFirst());
     int knee =
         Knee.of(
             points.stream().map(p -> p.size().litres()).toList(),
@@ -121,13 +117,10 @@ public final class TankCalculator implements Calculator {
     out.give(
         TankCurve.KEY,
         new TankCurve(
-            name,
             tank,
-            place,
             years.meanYield(),
             years.meanNeed(),
             points,
-            own,
             points.get(knee),
             years.how(),
             years.count()));
@@ -142,11 +135,5 @@ public final class TankCalculator implements Calculator {
     }
     tank.ifPresent(t -> sizes.add(t.size()));
     return List.copyOf(sizes);
-  }
-
-  /** What a roof collects from rain in the tank's terms. */
-  static double litres(Plan plan, Element.Roof roof, double rainMm) {
-    return roof.shape().area().deep(Length.millimetres(rainMm)).litres()
-        * RoofShares.of(plan, roof).value();
   }
 }

@@ -16,6 +16,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
+import yardloom.water.roof.Roofs;
 
 /** Tanks that name what is not there, stand in the way or could fall. */
 public final class TankCheck implements Check {
@@ -40,8 +41,7 @@ public final class TankCheck implements Check {
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> found = new ArrayList<>();
-    List<String> roofs =
-        plan.all(Element.Roof.class).stream().map(r -> r.id().name()).sorted().toList();
+    List<String> roofs = Roofs.names(plan).stream().sorted().toList();
     List<String> served = new ArrayList<>();
     plan.all(Element.Bed.class).forEach(b -> served.add(b.id().name()));
     plan.all(Element.Tree.class).forEach(t -> served.add(t.id().name()));

@@ -3,34 +3,39 @@ package yardloom.water.tank;
 import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.fact.FactKey;
-import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Volume;
 
 /**
  * What tanks of growing size make of the water of one roof, or of all roofs, for what they serve.
  *
- * @param name of the tank; empty where the plan has none yet
+ * @param tank of the plan; empty where it has none yet
  * @param yield what comes into a tank in a mean year, after first flush and screen
  * @param need gross need of what it serves in a year
  * @param points by growing size
- * @param own the size of the plan among them, if it has one
  * @param knee where more size begins to bring little
  * @param how rain and order, for notes
  * @param years how many were run
  */
 public record TankCurve(
-    String name,
     Optional<TankPlan> tank,
-    SourceRef place,
     Volume yield,
     Volume need,
     List<Point> points,
-    Optional<Point> own,
     Point knee,
     String how,
     int years) {
   public static final FactKey<TankCurve> KEY =
       FactKey.many("water.tank-curve", TankCurve.class).called("what tanks bring");
+
+  /** That of the tank; empty where the plan has none yet. */
+  public String name() {
+    return tank.map(TankPlan::name).orElse("");
+  }
+
+  /** The size of the plan among the points, if it has one. */
+  public Optional<Point> own() {
+    return tank.flatMap(t -> points.stream().filter(p -> p.size().equals(t.size())).findFirst());
+  }
 
   /**
    * One size.

@@ -5,9 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.roof.RoofShares;
 import yardloom.water.tank.formula.TankBehaviour;
 import yardloom.water.tank.formula.TankBehaviour.Order;
 import yardloom.water.tank.formula.TankBehaviour.Step;
@@ -26,6 +28,9 @@ final class TankYears {
   private final List<Volume> inflows = new ArrayList<>();
   private final List<Volume> needs = new ArrayList<>();
 
+  /** A roof, looked up once for all days. */
+  private record Shed(Area area, double share) {}
+
   /** Roofs without a tank of their own lead to one; needs are those of twelve months. */
   TankYears(
       Plan plan,
@@ -37,13 +42,18 @@ final class TankYears {
       Order order) {
     this.rain = rain;
     this.order = order;
+    List<Shed> sheds =
+        roofs.stream()
+            .map(r -> new Shed(r.shape().area(), RoofShares.of(plan, r).value()))
+            .toList();
     boolean wasDry = true;
     for (RainYears.Year year : rain.years()) {
       for (int d = 0; d < year.rainMm().length; d++) {
         double mm = year.rainMm()[d];
         // Dirt gathers on dry days; on a second wet day the roof is clean.
-        double kept = Math.max(0, mm - (wasDry ? firstFlush.millimetres() : 0));
-        double litres = roofs.stream().mapToDouble(r -> TankCalculator.litres(plan, r, kept)).sum();
+        Length kept = Length.millimetres(Math.max(0, mm - (wasDry ? firstFlush.millimetres() : 0)));
+        double litres =
+            sheds.stream().mapToDouble(s -> s.area().deep(kept).litres() * s.share()).sum();
         inflows.add(Volume.litres(litres * screened));
         int month = year.months()[d];
         needs.add(monthlyNeed.get(month).div(Months.days(month)));

@@ -3,12 +3,10 @@ package yardloom.water.timetable;
 import java.util.Set;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
-import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.water.line.ZoneLine;
@@ -44,7 +42,7 @@ public final class AsBuiltTable implements TableMaker {
     for (ZoneLine line : facts.all(ZoneLine.KEY)) {
       table.row(
           Cell.number(line.number()),
-          Cell.text(beds(line.number(), facts)),
+          Cell.text(Zone.of(line.number(), facts).names()),
           Cell.of(line.flow()),
           Cell.text(BLANK_TO_FILL),
           Cell.of(line.least()),
@@ -59,13 +57,5 @@ public final class AsBuiltTable implements TableMaker {
               + " cap. More than a tenth off: look for a leak, a closed valve or a full filter.");
     }
     return table.build();
-  }
-
-  private static String beds(int number, Facts facts) {
-    return facts.all(Zone.KEY).stream()
-        .filter(z -> z.number() == number)
-        .findFirst()
-        .map(z -> NameRuns.text(z.beds().stream().map(ElementId::name).toList()))
-        .orElseThrow();
   }
 }

@@ -119,17 +119,21 @@ public final class TimetableCalculator implements Calculator {
     return started;
   }
 
+  /** How long a dripline is to run in a month. */
+  private record Need(DripRun run, Derived<TimeSpan> time) {}
+
   private static Optional<ZoneTimes.Month> month(Plan plan, Facts in, Zone zone, int m) {
     List<DripRun> runs =
         in.all(DripRun.KEY).stream().filter(r -> zone.beds().contains(r.bed())).toList();
-    Optional<DripRun> thirstiest =
+    Optional<Need> thirstiest =
         runs.stream()
-            .filter(r -> need(r, in, m).isPresent())
-            .max(Comparator.comparing((DripRun r) -> need(r, in, m).orElseThrow().value()));
-    Optional<Derived<TimeSpan>> need = thirstiest.flatMap(r -> need(r, in, m));
-    if (need.filter(n -> n.value().minutes() >= TimerProgram.LEAST_MINUTES).isEmpty()) {
+            .flatMap(r -> need(r, in, m).map(time -> new Need(r, time)).stream())
+            .max(Comparator.comparing((Need n) -> n.time().value()))
+            .filter(n -> n.time().value().minutes() >= TimerProgram.LEAST_MINUTES);
+    if (thirstiest.isEmpty()) {
       return Optional.empty();
     }
+    Derived<TimeSpan> need = thirstiest.get().time();
     Length rate =
         runs.stream()
             .map(r -> BedHydraulics.of(r.bed(), in).rate().value())
@@ -143,7 +147,7 @@ public final class TimetableCalculator implements Calculator {
             .map(i -> CycleSoak.longestTurn(storage(plan, in, runs), rate, i).minutes())
             .orElse(Double.POSITIVE_INFINITY);
     TimerProgram program =
-        TimerProgram.of(need.get().value().minutes(), Months.days(m), apart(runs, in, m), longest);
+        TimerProgram.of(need.value().minutes(), Months.days(m), apart(runs, in, m), longest);
     TimeSpan soak =
         intake
             .filter(i -> program.turns() > 1)
@@ -152,7 +156,7 @@ public final class TimetableCalculator implements Calculator {
             .orElse(TimeSpan.ZERO);
     return Optional.of(
         new ZoneTimes.Month(
-            m, thirstiest.get().bed(), need.get(), program, soak, Optional.empty()));
+            m, thirstiest.get().run().bed(), need, program, soak, Optional.empty()));
   }
 
   private static Length storage(Plan plan, Facts in, List<DripRun> runs) {

@@ -6,13 +6,11 @@ import java.util.Set;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
-import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
@@ -55,7 +53,7 @@ public final class TimetableTable implements TableMaker {
     boolean any = false;
     for (ZoneTimes times : facts.all(ZoneTimes.KEY)) {
       if (!times.months().isEmpty()) {
-        table.heading("Zone " + times.zone() + ": " + beds(times.zone(), facts));
+        table.heading("Zone " + times.zone() + ": " + Zone.of(times.zone(), facts).names());
         times.months().forEach(month -> row(table, month));
         any = true;
       }
@@ -72,14 +70,6 @@ public final class TimetableTable implements TableMaker {
               + " would.");
     }
     return table.build();
-  }
-
-  private static String beds(int number, Facts facts) {
-    return facts.all(Zone.KEY).stream()
-        .filter(z -> z.number() == number)
-        .findFirst()
-        .map(z -> NameRuns.text(z.beds().stream().map(ElementId::name).toList()))
-        .orElseThrow();
   }
 
   private static void row(Table.Builder table, ZoneTimes.Month month) {

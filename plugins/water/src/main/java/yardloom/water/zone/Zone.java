@@ -3,7 +3,9 @@ package yardloom.water.zone;
 import java.util.List;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.unit.Flow;
 
 /**
@@ -22,5 +24,15 @@ public record Zone(
 
   public Zone {
     beds = List.copyOf(beds);
+  }
+
+  /** The zone of that number, which is one of the plan's. */
+  public static Zone of(int number, Facts facts) {
+    return facts.all(KEY).stream().filter(z -> z.number() == number).findFirst().orElseThrow();
+  }
+
+  /** Its beds in words. */
+  public String names() {
+    return NameRuns.text(beds.stream().map(ElementId::name).toList());
   }
 }

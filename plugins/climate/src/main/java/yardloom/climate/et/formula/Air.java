@@ -9,6 +9,9 @@ package yardloom.climate.et.formula;
  * outputs).
  */
 public final class Air {
+  /** A mile an hour, exactly. */
+  public static final double MS_PER_MPH = 0.44704;
+
   private Air() {}
 
   /** Mean pressure at an elevation. */

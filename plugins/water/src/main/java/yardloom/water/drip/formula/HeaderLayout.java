@@ -68,11 +68,7 @@ public final class HeaderLayout {
 
   private void startNear(Point feed) {
     for (int i = 0; i < left.size(); i++) {
-      Line row = Loops.startingNear(left.get(i), feed);
-      boolean isFar =
-          !row.isClosed()
-              && row.end().distance(feed).metres() < row.start().distance(feed).metres() - SAME_M;
-      left.set(i, isFar ? row.reversed() : row);
+      left.set(i, startingNear(left.get(i), feed));
     }
     // A stable sort: rows that start equally far stay in the order of the bed.
     left.sort(
@@ -111,14 +107,18 @@ public final class HeaderLayout {
   }
 
   private Best nearest(Line row, Point to) {
-    Line line = Loops.startingNear(row, to);
-    if (!row.isClosed()
-        && row.end().distance(to).metres() < row.start().distance(to).metres() - SAME_M) {
-      line = row.reversed();
-    }
+    Line line = startingNear(row, to);
     Point start = line.start();
     return new Best(
         line, joined.size() - 1, start.distance(to).metres(), ways.isStraight(start, to));
+  }
+
+  /** The same row from its end that is nearer, a closed one from its nearest point. */
+  private static Line startingNear(Line row, Point to) {
+    boolean isFar =
+        !row.isClosed()
+            && row.end().distance(to).metres() < row.start().distance(to).metres() - SAME_M;
+    return isFar ? row.reversed() : Loops.startingNear(row, to);
   }
 
   private static boolean isNearer(Best one, Best other) {

@@ -3,6 +3,7 @@ package yardloom.water.tank.formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import yardloom.kernel.unit.Months;
 
 /**
  * Daily rain made from monthly normals, always the same for the same normals: wet and dry days by a
@@ -24,7 +25,6 @@ public final class RainGenerator {
   /** Years that are made. */
   public static final int YEARS = 30;
 
-  private static final int[] DAYS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
   private static final long SEED = 19_860_401L;
 
   private final SplittableRandom random = new SplittableRandom(SEED);
@@ -46,8 +46,8 @@ public final class RainGenerator {
       double[] year = new double[365];
       int day = 0;
       for (int m = 0; m < 12; m++) {
-        for (int d = 0; d < DAYS[m]; d++, day++) {
-          isWet = generator.isWet(isWet, Math.min(1, wetDays[m] / DAYS[m]));
+        for (int d = 0; d < Months.days(m); d++, day++) {
+          isWet = generator.isWet(isWet, Math.min(1, wetDays[m] / Months.days(m)));
           year[day] = isWet ? generator.amount(rainMm[m] / wetDays[m]) : 0;
         }
       }
@@ -107,7 +107,7 @@ public final class RainGenerator {
   private static void scale(List<double[]> years, double[] rainMm) {
     int from = 0;
     for (int m = 0; m < 12; m++) {
-      int until = from + DAYS[m];
+      int until = from + Months.days(m);
       double sum = 0;
       for (double[] year : years) {
         for (int d = from; d < until; d++) {
