@@ -19,6 +19,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
@@ -132,7 +133,7 @@ public final class SuggestCalculator implements Calculator {
   }
 
   private static boolean suits(Plant plant, Element.Bed bed, Yard yard) {
-    Candidate candidate = Candidate.thoughtOf(plant, bed.id(), bed.shape().heart());
+    Candidate candidate = Candidate.thoughtOf(plant, bed.id(), SourceRef.NONE, List.of(bed.shape().heart()));
     List<Reason> reasons = SuitRules.judge(candidate, yard);
     return reasons.stream().allMatch(r -> r.rule().equals(POLLINATION));
   }
