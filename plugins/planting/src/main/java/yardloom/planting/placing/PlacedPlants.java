@@ -3,6 +3,7 @@ package yardloom.planting.placing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import yardloom.kernel.geom.Clearance;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -69,11 +70,12 @@ final class PlacedPlants {
     Length spacing = choice.spacing().orElseGet(() -> plant.inRow().middle());
     List<Point> wanted = wanted(line, spacing);
     Clearance inside = Clearance.within(bed.shape());
+    Predicate<Point> free = rest.insideTest();
     // As on a lattice, each keeps half a spacing from the bed's edge, and stands on free ground.
     Length least = spacing.times(0.5 - 1e-6);
     List<Point> at =
         wanted.stream()
-            .filter(p -> inside.of(p).compareTo(least) >= 0 && rest.insideTest().test(p))
+            .filter(p -> inside.of(p).compareTo(least) >= 0 && free.test(p))
             .toList();
     if (line.value().where() instanceof Placement.Drift drift) {
       at = Rings.nearest(at, drift.about(), drift.count());

@@ -124,8 +124,9 @@ public record Planting(
       } catch (PlanException e) {
         throw e.at(lines.get(0).place());
       }
+      List<Element.Tree> stems = stems(plan, bed);
       for (int i = 0; i < lines.size(); i++) {
-        found.add(lay(bed, lines.get(i), pieces.get(i), stems(plan, bed)));
+        found.add(lay(bed, lines.get(i), pieces.get(i), stems));
       }
     }
     return List.copyOf(found);
