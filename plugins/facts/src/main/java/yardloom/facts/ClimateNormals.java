@@ -18,6 +18,8 @@ import yardloom.kernel.unit.Temperature;
  */
 public record ClimateNormals(
     String place, List<Month> months, Source source, Source temperatureRangeSource, Air air) {
+  private static final Temperature FREEZING = Temperature.celsius(0);
+
   public ClimateNormals {
     months = List.copyOf(months);
     if (months.size() != 12) {
@@ -34,6 +36,11 @@ public record ClimateNormals(
   /** The mean daily maximum of the hottest month; empty where no month has one. */
   public Optional<Temperature> hottestDays() {
     return months.stream().flatMap(m -> m.dailyMax().stream()).max(Comparator.naturalOrder());
+  }
+
+  /** Whether the mean of the coldest month is below freezing. */
+  public boolean hasFrozenWinters() {
+    return months.stream().anyMatch(m -> m.mean().compareTo(FREEZING) < 0);
   }
 
   /**

@@ -25,6 +25,9 @@ public final class CareHoursTable implements TableMaker {
   private static final Source EVEN =
       Source.commonPractice("hours of an act spread evenly over its days");
 
+  /** An act that takes hours, and what of them falls into each month. */
+  private record Spread(CareAct act, double[] shares) {}
+
   @Override
   public String id() {
     return "care-hours";
@@ -49,8 +52,12 @@ public final class CareHoursTable implements TableMaker {
             .column(Column.of("season-2", "Season 2", Measure.HOURS))
             .column(Column.of("season-3", "Season 3", Measure.HOURS))
             .column(Column.of("grown", "Grown", Measure.HOURS));
-    List<CareAct> acts = facts.all(CareAct.KEY);
-    if (acts.stream().allMatch(a -> a.hours().isEmpty())) {
+    List<Spread> acts =
+        facts.all(CareAct.KEY).stream()
+            .filter(a -> a.hours().isPresent())
+            .map(a -> new Spread(a, MonthShares.of(a.from(), a.until())))
+            .toList();
+    if (acts.isEmpty()) {
       return table.build();
     }
     List<Cell> all = new ArrayList<>(List.of(Cell.text("Year")));
@@ -76,12 +83,13 @@ public final class CareHoursTable implements TableMaker {
   }
 
   /** The hours of a month, or of the year if it is 0. */
-  private static Derived<TimeSpan> sum(List<CareAct> acts, int season, int month) {
+  private static Derived<TimeSpan> sum(List<Spread> acts, int season, int month) {
     Derived.Builder why = Derived.by("sum over acts", EVEN);
     double hours = 0;
-    for (CareAct act : acts) {
-      if (act.season() == season && act.hours().isPresent()) {
-        double share = month == 0 ? 1 : MonthShares.of(act.from(), act.until())[month - 1];
+    for (Spread spread : acts) {
+      CareAct act = spread.act();
+      if (act.season() == season) {
+        double share = month == 0 ? 1 : spread.shares()[month - 1];
         double part = act.hours().get().value().hours() * share;
         part = season == CareAct.GROWN ? part / act.every() : part;
         if (part > 0) {

@@ -46,16 +46,11 @@ final class CareYears {
     units = plan.info().units();
     firstYear = firstSeason(start);
     warm = in.find(YardFacts.CLIMATE).flatMap(c -> WarmDay.of(means(c)));
-    frozen = in.find(YardFacts.CLIMATE).map(CareYears::freezes).orElse(true);
+    frozen = in.find(YardFacts.CLIMATE).map(ClimateNormals::hasFrozenWinters).orElse(true);
   }
 
   private static List<Double> means(ClimateNormals climate) {
     return climate.months().stream().map(m -> m.mean().celsius()).toList();
-  }
-
-  /** Whether the coldest month is below freezing. */
-  private static boolean freezes(ClimateNormals climate) {
-    return climate.months().stream().anyMatch(m -> m.mean().celsius() < 0);
   }
 
   private int firstSeason(LocalDate planted) {

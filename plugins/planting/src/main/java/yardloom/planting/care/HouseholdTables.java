@@ -25,13 +25,13 @@ public final class HouseholdTables implements TableMaker {
   private final String id;
   private final String title;
   private final List<Column> columns;
-  private final DataTable data;
+  private final String file;
 
   private HouseholdTables(String id, String title, String file, Column... columns) {
     this.id = id;
     this.title = title;
     this.columns = List.of(columns);
-    this.data = DataTable.shipped(HouseholdTables.class, file);
+    this.file = file;
   }
 
   /** What to look for each week while plants root. */
@@ -102,7 +102,7 @@ public final class HouseholdTables implements TableMaker {
       return table.build();
     }
     Set<String> sources = new TreeSet<>();
-    for (DataRow row : data.rows()) {
+    for (DataRow row : DataTable.shipped(HouseholdTables.class, file).rows()) {
       table.row(columns.stream().map(c -> Cell.text(row.text(c.id()))).toList());
       Source source = CareRow.sources().cited(row, "source");
       sources.add(source.cite());

@@ -102,6 +102,11 @@ public record Plant(
    */
   public record Borne(Length most, Source source) {}
 
+  /** The first word of its botanical name; relatives share it. */
+  public String genus() {
+    return botanical.split(" ")[0];
+  }
+
   /** When it is bought and planted: what is woody before the cardboard, all else through it. */
   public WorkPhase phase() {
     return form.isWoody() ? WorkPhase.TREES : WorkPhase.PLANT;

@@ -2,7 +2,6 @@ package yardloom.planting.fit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import yardloom.kernel.check.Check;
@@ -17,6 +16,7 @@ import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
 import yardloom.planting.placing.Thinning;
+import yardloom.planting.suit.rule.Words;
 
 /**
  * The rules that need only plan and layout: room, harm, neighbours, and how sure the catalogue is.
@@ -72,7 +72,7 @@ public final class PlantingChecks {
                     "no "
                         + plant.name()
                         + " fits: its part of the bed is narrower than "
-                        + both(plan, p.spacing()),
+                        + Words.both(plan, p.spacing()),
                     "widen the bed or give a smaller spacing",
                     plant.inRow().source())
                 .about(p.bed().id(), p.place())
@@ -84,9 +84,9 @@ public final class PlantingChecks {
                     Severity.WARNING,
                     plant.name()
                         + " stands at "
-                        + both(plan, p.spacing())
+                        + Words.both(plan, p.spacing())
                         + ", closer than the "
-                        + both(plan, plant.inRow().low())
+                        + Words.both(plan, plant.inRow().low())
                         + " of its source",
                     "space it wider, or thin it as it grows",
                     plant.inRow().source())
@@ -121,9 +121,9 @@ public final class PlantingChecks {
                           + " at "
                           + b.tree().id()
                           + " stand "
-                          + both(plan, apart)
+                          + Words.both(plan, apart)
                           + " apart; grown, they take "
-                          + both(plan, wanted),
+                          + Words.both(plan, wanted),
                       "move one of them, or choose a smaller tree",
                       ROOM)
                   .about(a.tree().id(), a.place()));
@@ -175,14 +175,5 @@ public final class PlantingChecks {
                 "recalled and not verified in the catalogue are, for " + named,
                 "check these against a local source before planting",
                 Source.commonPractice("unverified figures are said to be so")));
-  }
-
-  /** A length in both unit systems, as findings print it: the plan's own first. */
-  static String both(Plan plan, Length length) {
-    return plan.info()
-        .units()
-        .both(
-            String.format(Locale.ROOT, "%.1f ft", length.feet()),
-            String.format(Locale.ROOT, "%.2f m", length.metres()));
   }
 }

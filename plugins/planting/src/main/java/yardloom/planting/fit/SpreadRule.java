@@ -18,6 +18,7 @@ import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
+import yardloom.planting.suit.rule.Words;
 
 /**
  * Flags plants that outgrow their bed: wider, when grown, than the bed, or hanging far over its
@@ -74,7 +75,7 @@ final class SpreadRule {
             worst.isWider() ? Severity.WARNING : Severity.NOTE,
             text(plan, worst) + intoPath(worst.planting(), plan) + others,
             "make the bed "
-                + PlantingChecks.both(plan, worst.lack())
+                + Words.both(plan, worst.lack())
                 + " wider, set fewer rows nearer to its middle, take a smaller plant, or mean to"
                 + " cut it back each year",
             RULE)
@@ -102,10 +103,10 @@ final class SpreadRule {
     return "grown, "
         + o.planting().plant().name()
         + " spreads "
-        + PlantingChecks.both(plan, o.spread())
-        + (o.isWider() ? ", wider than the bed of " + PlantingChecks.both(plan, o.bedWidth()) : "")
+        + Words.both(plan, o.spread())
+        + (o.isWider() ? ", wider than the bed of " + Words.both(plan, o.bedWidth()) : "")
         + " and hangs "
-        + PlantingChecks.both(plan, o.over())
+        + Words.both(plan, o.over())
         + " over the edge";
   }
 
@@ -121,7 +122,7 @@ final class SpreadRule {
             .filter(r -> r.into().metres() > 0.005)
             .max(Comparator.comparing(Reach::into));
     return deepest
-        .map(r -> ", " + PlantingChecks.both(plan, r.into()) + " of it into " + r.path().id())
+        .map(r -> ", " + Words.both(plan, r.into()) + " of it into " + r.path().id())
         .orElse("");
   }
 }

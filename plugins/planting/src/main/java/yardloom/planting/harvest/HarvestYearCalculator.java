@@ -1,15 +1,13 @@
 package yardloom.planting.harvest;
 
+import java.time.Month;
 import java.time.MonthDay;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
-import yardloom.facts.ClimateNormals;
 import yardloom.facts.FrostDates;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
@@ -30,6 +28,21 @@ public final class HarvestYearCalculator implements Calculator {
   private static final Source MIDDLE =
       Source.commonPractice("the likely harvest is the middle of lowest and highest");
   private static final Source SUM = Source.commonPractice("sum over beds and trees");
+
+  /**
+   * A line of known season.
+   *
+   * @param shares of its harvest in each month, January to December
+   */
+  private record Picked(Line line, List<Double> shares) {
+    Derived<Mass> part(Derived<Mass> year, int month, double grown) {
+      return Derived.by("harvest of a year × share of the month × share of full bearing", SPREAD)
+          .from("harvest of a year", year)
+          .from("share of the month", shares.get(month))
+          .from("share of full bearing", grown)
+          .gives(year.value().times(shares.get(month) * grown));
+    }
+  }
 
   @Override
   public String id() {
@@ -58,51 +71,37 @@ public final class HarvestYearCalculator implements Calculator {
       return;
     }
     MonthDay lastFrost = frost.get().lastOfSpring().value();
-    List<Line> lines = new ArrayList<>();
+    List<Picked> lines = new ArrayList<>();
     Set<String> leftOut = new TreeSet<>();
     for (Line line : in.get(HarvestPlan.KEY).lines()) {
       if (line.mass().isPresent()) {
-        boolean known = HarvestSeason.of(line.plant().name()).isPresent();
-        if (known) {
-          lines.add(line);
-        } else {
-          leftOut.add(line.plant().name());
-        }
+        Set<Month> rests = HarvestSeason.rests(line.plant(), in.find(YardFacts.CLIMATE));
+        HarvestSeason.of(line.plant().name())
+            .ifPresentOrElse(
+                season -> lines.add(new Picked(line, season.shares(lastFrost, rests))),
+                () -> leftOut.add(line.plant().name()));
       }
     }
     List<HarvestYear.Month> months = new ArrayList<>();
     for (int month = 0; month < 12; month++) {
-      months.add(month(lines, month, lastFrost, in.find(YardFacts.CLIMATE)));
+      months.add(month(lines, month));
     }
     out.give(HarvestYear.KEY, new HarvestYear(months, List.copyOf(leftOut)));
   }
 
-  private static HarvestYear.Month month(
-      List<Line> lines, int month, MonthDay lastFrost, Optional<ClimateNormals> climate) {
-    Map<Line, Double> shares = new HashMap<>();
+  private static HarvestYear.Month month(List<Picked> lines, int month) {
+    List<Picked> picked = lines.stream().filter(p -> p.shares().get(month) > 0).toList();
     Set<String> plants = new TreeSet<>();
-    List<Line> picked = new ArrayList<>();
-    for (Line line : lines) {
-      double share =
-          HarvestSeason.of(line.plant().name())
-              .orElseThrow()
-              .shares(lastFrost, HarvestSeason.rests(line.plant(), climate))
-              .get(month);
-      if (share > 0) {
-        shares.put(line, share);
-        picked.add(line);
-        plants.add(line.plant().name());
-      }
-    }
+    picked.forEach(p -> plants.add(p.line().plant().name()));
     List<Derived<Mass>> young = new ArrayList<>();
     for (int year : HarvestYear.YEARS) {
-      young.add(sum(picked, line -> part(line, likely(line), shares.get(line), grown(line, year))));
+      young.add(sum(picked, p -> p.part(likely(p.line()), month, grown(p.line(), year))));
     }
     return new HarvestYear.Month(
         List.copyOf(plants),
-        sum(picked, line -> part(line, line.mass().get().low(), shares.get(line), 1)),
-        sum(picked, line -> part(line, likely(line), shares.get(line), 1)),
-        sum(picked, line -> part(line, line.mass().get().high(), shares.get(line), 1)),
+        sum(picked, p -> p.part(p.line().mass().get().low(), month, 1)),
+        sum(picked, p -> p.part(likely(p.line()), month, 1)),
+        sum(picked, p -> p.part(p.line().mass().get().high(), month, 1)),
         young);
   }
 
@@ -119,20 +118,12 @@ public final class HarvestYearCalculator implements Calculator {
         .gives(mass.low().value().plus(mass.high().value()).div(2));
   }
 
-  private static Derived<Mass> part(Line line, Derived<Mass> year, double share, double grown) {
-    return Derived.by("harvest of a year × share of the month × share of full bearing", SPREAD)
-        .from("harvest of a year", year)
-        .from("share of the month", share)
-        .from("share of full bearing", grown)
-        .gives(year.value().times(share * grown));
-  }
-
-  private static Derived<Mass> sum(List<Line> lines, Function<Line, Derived<Mass>> part) {
+  private static Derived<Mass> sum(List<Picked> lines, Function<Picked, Derived<Mass>> part) {
     Derived.Builder why = Derived.by("sum over beds and trees", SUM);
     Mass sum = Mass.ZERO;
-    for (Line line : lines) {
-      Derived<Mass> one = part.apply(line);
-      why.from(line.plant().name() + " in " + line.in().name(), one);
+    for (Picked picked : lines) {
+      Derived<Mass> one = part.apply(picked);
+      why.from(picked.line().plant().name() + " in " + picked.line().in().name(), one);
       sum = sum.plus(one.value());
     }
     return why.gives(sum);

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.stream.Collectors;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
@@ -12,7 +12,6 @@ import yardloom.kernel.draw.Painter;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Shape;
-import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.SheetUse;
 import yardloom.planting.placing.PlantPlaces;
@@ -50,20 +49,15 @@ public final class PlantKeyPainter implements Painter {
     PlantPlaces places = facts.get(PlantPlaces.KEY);
     Map<String, String> keys = PlantKeys.of(places);
     List<Mark> marks = new ArrayList<>();
-    Map<ElementId, String> texts = new TreeMap<>();
-    Map<ElementId, Shape> beds = new TreeMap<>();
-    for (Planting p : places.plantings()) {
-      if (!p.at().isEmpty()) {
-        String text = p.at().size() + " " + keys.get(p.plant().name());
-        texts.merge(p.bed().id(), text, (x, y) -> x + ", " + y);
-        beds.put(p.bed().id(), p.bed().shape());
-      }
+    for (List<Planting> bed : places.byBed().values()) {
+      String text =
+          bed.stream()
+              .map(p -> p.at().size() + " " + keys.get(p.plant().name()))
+              .collect(Collectors.joining(", "));
+      Shape shape = bed.get(0).bed().shape();
+      marks.add(
+          new Mark.Label(shape.heart(), text, LETTERS_MM, true, RANK, Mark.Anchor.NEAR).on(shape));
     }
-    texts.forEach(
-        (id, text) ->
-            marks.add(
-                new Mark.Label(beds.get(id).heart(), text, LETTERS_MM, true, RANK, Mark.Anchor.NEAR)
-                    .on(beds.get(id))));
     for (Planting.Specimen s : places.specimens()) {
       String text = "1 " + keys.get(s.plant().name());
       marks.add(new Mark.Label(s.tree().at(), text, LETTERS_MM, true, RANK, Mark.Anchor.NEAR));

@@ -3,6 +3,7 @@ package yardloom.planting.placing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import yardloom.kernel.geom.Clearance;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -12,6 +13,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
@@ -69,11 +71,12 @@ final class PlacedPlants {
     Length spacing = choice.spacing().orElseGet(() -> plant.inRow().middle());
     List<Point> wanted = wanted(line, spacing);
     Clearance inside = Clearance.within(bed.shape());
+    Predicate<Point> free = rest.insideTest();
     // As on a lattice, each keeps half a spacing from the bed's edge, and stands on free ground.
     Length least = spacing.times(0.5 - 1e-6);
     List<Point> at =
         wanted.stream()
-            .filter(p -> inside.of(p).compareTo(least) >= 0 && rest.insideTest().test(p))
+            .filter(p -> inside.of(p).compareTo(least) >= 0 && free.test(p))
             .toList();
     if (line.value().where() instanceof Placement.Drift drift) {
       at = Rings.nearest(at, drift.about(), drift.count());
@@ -92,10 +95,11 @@ final class PlacedPlants {
     if (where instanceof Placement.Along along) {
       return Rings.along(along.line(), spacing);
     }
-    Layout layout = Layout.STAGGERED;
-    return rest.isEmpty()
-        ? List.of()
-        : Lattice.points(rest, spacing, Lattice.rowSpacing(spacing, layout), layout);
+    return staggered(line.place(), spacing, Lattice.rowSpacing(spacing, Layout.STAGGERED));
+  }
+
+  private List<Point> staggered(SourceRef place, Length spacing, Length rows) {
+    return Planting.places(bed, place, rest, spacing, rows, Layout.STAGGERED);
   }
 
   private Element.Tree tree(Entry<Placed> line, String name) {
@@ -126,8 +130,7 @@ final class PlacedPlants {
       spacing = own.compareTo(spacing) > 0 ? own : spacing;
     }
     Length rows = Lattice.rowSpacing(spacing, Layout.STAGGERED);
-    List<Point> places =
-        rest.isEmpty() ? List.of() : Lattice.points(rest, spacing, rows, Layout.STAGGERED);
+    List<Point> places = staggered(lines.get(0).place(), spacing, rows);
     List<Double> weights = weights(lines, places.size());
     List<Integer> dealt = EvenMix.of(places.size(), weights);
     double all = weights.stream().mapToDouble(w -> w).sum();
@@ -164,7 +167,11 @@ final class PlacedPlants {
     List<Double> shares = new ArrayList<>();
     for (Placement.Mixed m : mixed) {
       double share =
-          m.count().map(c -> places == 0 ? 0.0 : (double) c / places).or(m::share).orElse(-1.0);
+          m.count()
+              // Where none has room, each still has its part of the ground.
+              .map(c -> places == 0 ? 1.0 / mixed.size() : (double) c / places)
+              .or(m::share)
+              .orElse(-1.0);
       shares.add(share);
       given += Math.max(0, share);
       open += share < 0 ? 1 : 0;

@@ -3,9 +3,8 @@ package yardloom.planting.placing;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.stream.Collectors;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
@@ -13,7 +12,6 @@ import yardloom.kernel.draw.Painter;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Shape;
-import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.SheetUse;
 
@@ -45,22 +43,14 @@ public final class PlantNamePainter implements Painter {
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
-    Map<ElementId, String> labels = new TreeMap<>();
-    Map<ElementId, Shape> beds = new TreeMap<>();
-    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
-      if (!p.at().isEmpty()) {
-        labels.merge(p.bed().id(), label(p), (x, y) -> x + ", " + y);
-        beds.put(p.bed().id(), p.bed().shape());
-      }
-    }
     Set<String> said = new HashSet<>();
-    labels.forEach(
-        (id, text) -> {
-          int rank = said.add(text) ? LABEL_RANK : REPEATED_RANK;
-          marks.add(
-              new Mark.Label(beds.get(id).heart(), text, 2, false, rank, Mark.Anchor.NEAR)
-                  .on(beds.get(id)));
-        });
+    for (List<Planting> bed : facts.get(PlantPlaces.KEY).byBed().values()) {
+      String text = bed.stream().map(PlantNamePainter::label).collect(Collectors.joining(", "));
+      int rank = said.add(text) ? LABEL_RANK : REPEATED_RANK;
+      Shape shape = bed.get(0).bed().shape();
+      marks.add(
+          new Mark.Label(shape.heart(), text, 2, false, rank, Mark.Anchor.NEAR).on(shape));
+    }
     return marks;
   }
 

@@ -1,9 +1,11 @@
 package yardloom.planting.placing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.plan.ElementId;
 import yardloom.planting.catalogue.Plant;
 
 /**
@@ -32,6 +34,15 @@ public record PlantPlaces(List<Planting> plantings, List<Planting.Specimen> spec
         .filter(s -> !s.tree().stands())
         .forEach(s -> kinds.put(s.plant().name(), s.plant()));
     return kinds;
+  }
+
+  /** The plantings of each bed in which any plant stands, in the order of their lines. */
+  public SortedMap<ElementId, List<Planting>> byBed() {
+    SortedMap<ElementId, List<Planting>> beds = new TreeMap<>();
+    plantings.stream()
+        .filter(p -> !p.at().isEmpty())
+        .forEach(p -> beds.computeIfAbsent(p.bed().id(), b -> new ArrayList<>()).add(p));
+    return beds;
   }
 
   /** The kinds that the plan names, by name. */

@@ -22,6 +22,7 @@ import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 import yardloom.planting.placing.formula.BedShares;
 import yardloom.planting.placing.formula.Lattice;
+import yardloom.planting.placing.formula.Layout;
 import yardloom.planting.trained.Trained;
 
 /**
@@ -124,8 +125,9 @@ public record Planting(
       } catch (PlanException e) {
         throw e.at(lines.get(0).place());
       }
+      List<Element.Tree> stems = stems(plan, bed);
       for (int i = 0; i < lines.size(); i++) {
-        found.add(lay(bed, lines.get(i), pieces.get(i), stems(plan, bed)));
+        found.add(lay(bed, lines.get(i), pieces.get(i), stems));
       }
     }
     return List.copyOf(found);
@@ -156,17 +158,26 @@ public record Planting(
     Plant plant = PlantCatalogue.shipped().plant(choice.plant());
     Length spacing = choice.spacing().orElseGet(() -> plant.inRow().middle());
     Length rows = choice.rowSpacing().orElseGet(() -> defaultRows(choice, plant, spacing));
+    List<Point> at =
+        places(bed, line.place(), ground, spacing, rows, choice.layout()).stream()
+            .filter(p -> isOffStems(p, plant, stems))
+            .toList();
+    return new Planting(bed, line.place(), choice, plant, ground, spacing, rows, at);
+  }
+
+  /** The places of a lattice in a part of a bed; what asks for too many is told where. */
+  static List<Point> places(
+      Element.Bed bed,
+      SourceRef place,
+      Shape ground,
+      Length spacing,
+      Length rows,
+      Layout layout) {
     try {
-      List<Point> at =
-          Lattice.points(ground, spacing, rows, choice.layout()).stream()
-              .filter(p -> isOffStems(p, plant, stems))
-              .toList();
-      return new Planting(bed, line.place(), choice, plant, ground, spacing, rows, at);
+      return Lattice.points(ground, spacing, rows, layout);
     } catch (IllegalArgumentException e) {
       throw new PlanException(
-          ProblemCode.LIMIT,
-          line.place(),
-          bed.id() + ": " + e.getMessage() + "; give a wider spacing");
+          ProblemCode.LIMIT, place, bed.id() + ": " + e.getMessage() + "; give a wider spacing");
     }
   }
 

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.TreeMap;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Point;
-import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
@@ -42,14 +40,11 @@ public final class TallSideCheck implements Check {
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
-    TreeMap<ElementId, List<Planting>> beds = new TreeMap<>();
-    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
-      if (!p.at().isEmpty() && plan.site().isPresent()) {
-        beds.computeIfAbsent(p.bed().id(), b -> new ArrayList<>()).add(p);
-      }
-    }
     List<Finding> found = new ArrayList<>();
-    for (List<Planting> bed : beds.values()) {
+    if (plan.site().isEmpty()) {
+      return found;
+    }
+    for (List<Planting> bed : facts.get(PlantPlaces.KEY).byBed().values()) {
       bed.stream()
           .flatMap(
               tall -> bed.stream().filter(low -> shades(plan, tall, low)).map(l -> pair(tall, l)))

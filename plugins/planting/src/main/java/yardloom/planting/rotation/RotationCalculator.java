@@ -34,13 +34,13 @@ public final class RotationCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     Optional<Integer> years = plan.attributes().get(RotationWords.YEARS);
+    if (years.isEmpty()) {
+      return;
+    }
     List<Planting> annuals =
         in.get(PlantPlaces.KEY).plantings().stream()
             .filter(p -> p.plant().season().isAnnual() && !p.at().isEmpty())
             .toList();
-    if (years.isEmpty()) {
-      return;
-    }
     List<String> families = annuals.stream().map(p -> p.plant().family()).toList();
     List<int[]> moved = YearsApart.of(families, years.get());
     List<String> names = names(annuals);

@@ -70,18 +70,6 @@ final class BestSet {
   }
 
   /** How good a set is. */
-  static int score(List<Kind> set) {
-    int months = 0;
-    int uses = 0;
-    int layers = 0;
-    for (Kind kind : set) {
-      months |= kind.months();
-      uses |= kind.uses();
-      layers |= kind.layer();
-    }
-    return score(months, uses, layers);
-  }
-
   private static int score(int months, int uses, int layers) {
     return MONTH * Integer.bitCount(months)
         + USE * Integer.bitCount(uses)

@@ -64,7 +64,7 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
    * under one watering, in one soil, and no runner beside a low kind, which it smothers.
    */
   boolean agreesWith(Kind other) {
-    return !genus(plant).equals(genus(other.plant))
+    return !plant.genus().equals(other.plant.genus())
         && water(plant).sharesWith(water(other.plant))
         && soilInCommon(plant, other.plant)
         && !(runs() && other.isLow())
@@ -73,10 +73,6 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
 
   private boolean isLow() {
     return plant.mulchGroup().equals(LOW);
-  }
-
-  private static String genus(Plant plant) {
-    return plant.botanical().split(" ")[0];
   }
 
   private static WaterClass water(Plant plant) {

@@ -17,8 +17,10 @@ import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
@@ -93,8 +95,11 @@ public final class SuggestCalculator implements Calculator {
     return new Suggestions.Bed(bed.id(), wish, pool.size(), frost.isPresent(), sets);
   }
 
-  /** The kinds that suit the bed and agree with what is planted there, best known first. */
-  static List<Kind> pool(Element.Bed bed, Wish wish, Yard yard, Optional<MonthDay> frost) {
+  /**
+   * The kinds that have room in the bed, grown and in an equal part of it, suit it, and agree with
+   * what is planted there; best known first.
+   */
+  private static List<Kind> pool(Element.Bed bed, Wish wish, Yard yard, Optional<MonthDay> frost) {
     List<Kind> there = new ArrayList<>();
     Set<String> names = new HashSet<>();
     for (Candidate plant : yard.plants()) {
@@ -102,16 +107,18 @@ public final class SuggestCalculator implements Calculator {
         there.add(Kind.of(plant.plant(), frost, yard.climate(), wish.months()));
       }
     }
+    Length width = bed.shape().inside().times(2).plus(OVER_THE_EDGE);
+    Point middle = bed.shape().heart();
     return PlantCatalogue.shipped().all().stream()
         .filter(p -> !names.contains(p.name()))
         .filter(p -> p.form() != Plant.Form.TREE && p.form() != Plant.Form.VINE)
         .filter(p -> !wish.natives() || Growth.of(p.name()).nativeTo().isPresent())
-        .filter(p -> hasRoom(p, bed, wish))
+        .filter(p -> p.spread().middle().compareTo(width) <= 0 && count(p, bed, wish) > 0)
         .map(p -> Kind.of(p, frost, yard.climate(), wish.months()))
         .filter(k -> k.months() != 0 || k.uses() != 0)
         .filter(k -> !wish.littleWork() || k.stays() && !k.runs())
         .filter(k -> there.stream().allMatch(k::agreesWith))
-        .filter(k -> suits(k.plant(), bed, yard))
+        .filter(k -> suits(k.plant(), bed, middle, yard))
         .sorted(
             Comparator.comparing((Kind k) -> !k.stays())
                 .thenComparing(k -> k.plant().unverified().size())
@@ -119,20 +126,15 @@ public final class SuggestCalculator implements Calculator {
         .toList();
   }
 
-  /** Its equal part of the bed holds one at least, and grown it keeps within the bed. */
-  private static boolean hasRoom(Plant plant, Element.Bed bed, Wish wish) {
-    Length width = bed.shape().inside().times(2).plus(OVER_THE_EDGE);
-    return plant.spread().middle().compareTo(width) <= 0 && count(plant, bed, wish) > 0;
-  }
-
+  /** How many its equal part of the bed holds. */
   private static int count(Plant plant, Element.Bed bed, Wish wish) {
     Length rows = plant.season().isAnnual() ? plant.inRow().middle() : plant.rows().middle();
     double each = plant.inRow().middle().by(rows).squareFeet();
     return (int) (bed.shape().area().squareFeet() / wish.kinds() / each);
   }
 
-  private static boolean suits(Plant plant, Element.Bed bed, Yard yard) {
-    Candidate candidate = Candidate.thoughtOf(plant, bed.id(), bed.shape().heart());
+  private static boolean suits(Plant plant, Element.Bed bed, Point at, Yard yard) {
+    Candidate candidate = Candidate.thoughtOf(plant, bed.id(), SourceRef.NONE, List.of(at));
     List<Reason> reasons = SuitRules.judge(candidate, yard);
     return reasons.stream().allMatch(r -> r.rule().equals(POLLINATION));
   }

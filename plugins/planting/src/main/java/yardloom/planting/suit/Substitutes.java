@@ -36,7 +36,7 @@ final class Substitutes {
         .filter(p -> shared(p, plant.plant()) > 0)
         .filter(p -> doesBetter(SuitRules.judge(inPlaceOf(plant, p), yard), known))
         .sorted(
-            Comparator.comparing((Plant p) -> !genus(p).equals(genus(plant.plant())))
+            Comparator.comparing((Plant p) -> !p.genus().equals(plant.plant().genus()))
                 .thenComparing(p -> -shared(p, plant.plant()))
                 .thenComparing(Plant::name))
         .limit(MOST)
@@ -55,20 +55,8 @@ final class Substitutes {
     return reasons.stream().allMatch(r -> r.suits() == Suits.FITS_IF && known.contains(r.rule()));
   }
 
-  private static String genus(Plant plant) {
-    return plant.botanical().split(" ")[0];
-  }
-
   private static Candidate inPlaceOf(Candidate plant, Plant other) {
-    return new Candidate(
-        other,
-        plant.in(),
-        plant.place(),
-        plant.at(),
-        other.spread().middle(),
-        false,
-        false,
-        java.util.Optional.empty());
+    return Candidate.thoughtOf(other, plant.in(), plant.place(), plant.at());
   }
 
   private static long shared(Plant a, Plant b) {

@@ -66,7 +66,7 @@ public final class SuitTable implements TableMaker {
   }
 
   /** In the words of the table. */
-  static String said(Suits suits) {
+  private static String said(Suits suits) {
     return switch (suits) {
       case FITS -> "fits";
       case FITS_IF -> "fits if";

@@ -68,7 +68,7 @@ public final class GuildSection {
       PlantPlaces places, Map<String, String> keys, UnitSystem units) {
     for (Planting.Specimen tree : places.specimens()) {
       for (Planting p : places.plantings()) {
-        if (p.bed().shape().insideTest().test(tree.tree().at())) {
+        if (p.bed().shape().contains(tree.tree().at())) {
           return Optional.of(figure(p.bed(), tree, places, keys, units));
         }
       }

@@ -2,7 +2,6 @@ package yardloom.planting.window;
 
 import java.time.MonthDay;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -28,8 +27,6 @@ import yardloom.planting.window.formula.PlantingTime.Offset;
 public final class WindowCalculator implements Calculator {
   /** Above this cool-season vegetables stop growing (page on cool-season vegetables, read). */
   private static final Temperature HOT = Temperature.fahrenheit(80);
-
-  private static final Temperature FREEZING = Temperature.celsius(0);
 
   @Override
   public String id() {
@@ -68,12 +65,7 @@ public final class WindowCalculator implements Calculator {
       return new Place(true, true);
     }
     boolean hot = climate.get().hottestDays().filter(t -> t.compareTo(HOT) > 0).isPresent();
-    Temperature coldest =
-        climate.get().months().stream()
-            .map(ClimateNormals.Month::mean)
-            .min(Comparator.naturalOrder())
-            .get();
-    return new Place(hot, coldest.compareTo(FREEZING) < 0);
+    return new Place(hot, climate.get().hasFrozenWinters());
   }
 
   private static PlantingWindow window(Plant plant, Place place, FrostDates frost) {

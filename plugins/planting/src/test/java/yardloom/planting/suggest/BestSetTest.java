@@ -66,7 +66,7 @@ class BestSetTest {
     found.ifPresent(
         f -> {
           assertTrue(f.exact());
-          assertEquals(best, BestSet.score(f.kinds()));
+          assertEquals(best, score(f.kinds()));
           assertEquals(size, f.kinds().size());
           assertTrue(f.kinds().stream().filter(Kind::stays).count() >= perennials);
           for (Kind a : f.kinds()) {
@@ -75,12 +75,20 @@ class BestSetTest {
         });
   }
 
+  /** A digit each: months in front, then uses, then layers, of which four kinds have 4 at most. */
+  private static int score(List<Kind> set) {
+    int months = set.stream().mapToInt(Kind::months).reduce(0, (a, b) -> a | b);
+    int uses = set.stream().mapToInt(Kind::uses).reduce(0, (a, b) -> a | b);
+    int layers = set.stream().mapToInt(Kind::layer).reduce(0, (a, b) -> a | b);
+    return 100 * Integer.bitCount(months) + 10 * Integer.bitCount(uses) + Integer.bitCount(layers);
+  }
+
   private static int best(List<Kind> pool, List<Kind> set, int from, int size, int perennials) {
     if (set.size() == size) {
       boolean agree =
           set.stream().allMatch(a -> set.stream().allMatch(b -> a == b || a.agreesWith(b)));
       boolean stays = set.stream().filter(Kind::stays).count() >= perennials;
-      return agree && stays ? BestSet.score(set) : -1;
+      return agree && stays ? score(set) : -1;
     }
     int best = -1;
     for (int i = from; i < pool.size(); i++) {

@@ -27,7 +27,7 @@ public final class DigCalls {
     return CALLS.rows().stream()
         .filter(row -> said.map(row.text("country")::equals).orElseGet(() -> holds(row, plan)))
         .findFirst()
-        .map(row -> new DigCall(row.text("country"), row.text("call"), row.source()));
+        .map(row -> new DigCall(row.text("call"), row.source()));
   }
 
   /** {@code (call 811 …)} after "have lines marked", or nothing. */

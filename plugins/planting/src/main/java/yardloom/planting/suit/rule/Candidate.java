@@ -32,13 +32,14 @@ public record Candidate(
     at = List.copyOf(at);
   }
 
-  /** A plant of the catalogue that might be planted in a bed. */
-  public static Candidate thoughtOf(Plant plant, ElementId in, Point at) {
+  /** A plant of the catalogue that might be planted there. */
+  public static Candidate thoughtOf(
+      Plant plant, ElementId in, SourceRef place, List<Point> at) {
     return new Candidate(
         plant,
         in,
-        SourceRef.NONE,
-        List.of(at),
+        place,
+        at,
         plant.spread().middle(),
         false,
         false,

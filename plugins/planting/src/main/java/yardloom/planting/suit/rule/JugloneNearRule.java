@@ -1,9 +1,12 @@
 package yardloom.planting.suit.rule;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.geom.Point;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
+import yardloom.planting.catalogue.Plant;
 
 /**
  * Does a tree near it give off juglone, which the kind suffers from? The source asks for 50 to 60
@@ -13,41 +16,52 @@ import yardloom.kernel.unit.Length;
  * revised May 2005 (tomatoes, eggplant, peppers).
  */
 public final class JugloneNearRule implements SuitRule {
-  /** The distance from which nothing is flagged. */
-  public static final Length LIMIT = Length.feet(60);
+  private static final String ID = "neighbours";
 
-  private record Near(Candidate tree, Length distance) {}
+  /** The distance from which nothing is flagged. */
+  private static final Length LIMIT = Length.feet(60);
+
+  /** A plant whose roots give off juglone. */
+  public record Poison(String name, Point at) {}
+
+  private record Near(Poison tree, Length distance) {}
 
   @Override
   public String id() {
-    return "neighbours";
+    return ID;
   }
 
   @Override
   public Optional<Reason> judge(Candidate plant, Yard yard) {
-    if (plant.plant().juglone().isEmpty()) {
+    List<Poison> trees =
+        yard.plants().stream()
+            .filter(other -> other.plant().makesJuglone())
+            .flatMap(tree -> tree.at().stream().map(at -> new Poison(tree.plant().name(), at)))
+            .toList();
+    return judge(yard.plan(), plant.plant(), plant.at(), trees);
+  }
+
+  /** The same by kind, the places where it stands, and the plants that poison it. */
+  public static Optional<Reason> judge(
+      Plan plan, Plant plant, List<Point> places, List<Poison> trees) {
+    if (plant.juglone().isEmpty()) {
       return Optional.empty();
     }
-    return yard.plants().stream()
-        .filter(other -> other.plant().makesJuglone())
-        .flatMap(tree -> plant.at().stream().map(at -> new Near(tree, distance(tree, at))))
+    return trees.stream()
+        .flatMap(tree -> places.stream().map(at -> new Near(tree, tree.at().distance(at))))
         .min(Comparator.comparing(Near::distance))
         .filter(near -> near.distance().compareTo(LIMIT) < 0)
         .map(
             near ->
                 new Reason(
-                    id(),
+                    ID,
                     Suits.DOES_NOT_FIT,
                     "stands "
-                        + Words.both(yard.plan(), near.distance())
+                        + Words.both(plan, near.distance())
                         + " from a "
-                        + near.tree().plant().name()
+                        + near.tree().name()
                         + ", whose roots poison it",
-                    "keep it at least " + Words.both(yard.plan(), LIMIT) + " away",
-                    plant.plant().juglone().get()));
-  }
-
-  private static Length distance(Candidate tree, Point at) {
-    return tree.at().stream().map(at::distance).min(Comparator.naturalOrder()).get();
+                    "keep it at least " + Words.both(plan, LIMIT) + " away",
+                    plant.juglone().get()));
   }
 }

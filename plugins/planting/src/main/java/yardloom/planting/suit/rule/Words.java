@@ -5,11 +5,11 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 
 /** Lengths and names as reasons print them. */
-final class Words {
+public final class Words {
   private Words() {}
 
   /** In both unit systems, the plan's own first. */
-  static String both(Plan plan, Length length) {
+  public static String both(Plan plan, Length length) {
     return plan.info()
         .units()
         .both(

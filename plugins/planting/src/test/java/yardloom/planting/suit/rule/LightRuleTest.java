@@ -71,7 +71,11 @@ class LightRuleTest {
   private static Optional<Reason> judge(String plant, Yard yard) {
     return new LightRule()
         .judge(
-            Candidate.thoughtOf(PlantCatalogue.shipped().plant(plant), BED, Point.metres(0, 0)),
+            Candidate.thoughtOf(
+                PlantCatalogue.shipped().plant(plant),
+                BED,
+                SourceRef.NONE,
+                List.of(Point.metres(0, 0))),
             yard);
   }
 
