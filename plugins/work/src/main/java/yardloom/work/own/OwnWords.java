@@ -137,16 +137,8 @@ public final class OwnWords {
         read(plan, row, file);
       }
     } catch (PlanException e) {
-      throw inside(plan, e);
+      throw e.inTextOf(plan.place());
     }
-  }
-
-  /** The word's own place leads to the table; the message says where in the table. */
-  private static PlanException inside(PlanScope plan, PlanException e) {
-    SourceRef in = e.problems().get(0).place();
-    String where = in.line() == 0 ? "" : in + ": ";
-    return new PlanException(
-        e.problems().get(0).code(), plan.place(), where + e.problems().get(0).message());
   }
 
   private static void read(PlanScope plan, DataRow row, String file) {
