@@ -27,12 +27,12 @@ public final class DigCalls {
     return CALLS.rows().stream()
         .filter(row -> said.map(row.text("country")::equals).orElseGet(() -> holds(row, plan)))
         .findFirst()
-        .map(row -> new DigCall(row.text("country"), row.text("call"), row.source()));
+        .map(row -> new DigCall(row.text("call"), row.source()));
   }
 
   /** {@code (call 811 …)} after "have lines marked", or nothing. */
   public static String inBrackets(Plan plan) {
-    return of(plan).map(c -> " (" + c.call() + ")").orElse("");
+    return DigCall.inBrackets(of(plan));
   }
 
   private static boolean holds(DataRow row, Plan plan) {
