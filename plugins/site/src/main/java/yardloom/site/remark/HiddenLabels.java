@@ -33,11 +33,7 @@ public final class HiddenLabels implements Check {
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     Set<String> known = new TreeSet<>();
-    for (Element element : plan.elements()) {
-      known.add(element.id().name());
-      known.add(element.id().kind().word());
-      known.add(element.id().toString());
-    }
+    plan.elements().forEach(element -> known.addAll(names(element)));
     List<Finding> findings = new ArrayList<>();
     for (var entry : plan.attributes().all(Remark.HIDDEN)) {
       if (!known.contains(entry.value())) {
