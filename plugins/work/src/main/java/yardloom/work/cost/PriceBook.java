@@ -38,8 +38,6 @@ public final class PriceBook {
   private static final Set<String> GENERAL =
       Set.of("labour", "delivery of bulk", "mulch bag, 2 cu ft", "compost bag, 1 cu ft");
 
-  private static final String CAUSE = "price";
-
   private final List<Price> prices;
 
   private PriceBook(List<Price> prices) {
@@ -116,27 +114,20 @@ public final class PriceBook {
 
   private static Price price(DataRow row, Source source, boolean demo) {
     String unit = row.text("unit");
-    double low = row.number("low");
-    double likely = row.number("likely");
-    double high = row.number("high");
-    if (!(low >= 0 && low <= likely && likely <= high)) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE,
-          row.placeOf("likely"),
-          "prices must rise from low to likely to high and not be negative, got "
-              + low
-              + ", "
-              + likely
-              + ", "
-              + high);
-    }
+    Spread perUnit =
+        Price.spread(
+            row.number("low"),
+            row.number("likely"),
+            row.number("high"),
+            source,
+            row.placeOf("likely"));
     if (!unit.equals(LocalRate.PIECE) && Unit.byWord(unit).isEmpty()) {
       throw new PlanException(
           ProblemCode.UNKNOWN_WORD,
           row.placeOf("unit"),
           "'" + unit + "' is not a unit; write piece, yd3, m3, ft, m, h or another unit word");
     }
-    return new Price(row.text("item"), unit, new Spread(low, likely, high, CAUSE, source), demo);
+    return new Price(row.text("item"), unit, perUnit, demo);
   }
 
   /** This book with {@code own} prices before its own. */
