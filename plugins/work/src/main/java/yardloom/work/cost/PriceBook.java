@@ -175,12 +175,4 @@ public final class PriceBook {
     }
     return Unit.byWord(unit).filter(u -> u.dimension() == q.dimension()).isPresent();
   }
-
-  /** How many units of {@code price} are in {@code amount}. */
-  public static double units(Price price, Object amount) {
-    if (amount instanceof Quantity<?> q) {
-      return q.in(Unit.byWord(price.unit()).orElseThrow());
-    }
-    return ((Number) amount).doubleValue();
-  }
 }
