@@ -38,6 +38,12 @@ public final class PriceBook {
   private static final Set<String> GENERAL =
       Set.of("labour", "delivery of bulk", "mulch bag, 2 cu ft", "compost bag, 1 cu ft");
 
+  private static final PriceBook DEMO =
+      new PriceBook(
+          DataTable.shipped(PriceBook.class, "price-demo.csv").rows().stream()
+              .map(row -> price(row, row.source(), true))
+              .toList());
+
   private final List<Price> prices;
 
   private PriceBook(List<Price> prices) {
@@ -46,11 +52,7 @@ public final class PriceBook {
 
   /** Invented prices, so that the tables have something to show. */
   public static PriceBook demo() {
-    List<Price> prices = new ArrayList<>();
-    for (DataRow row : DataTable.shipped(PriceBook.class, "price-demo.csv").rows()) {
-      prices.add(price(row, row.source(), true));
-    }
-    return new PriceBook(prices);
+    return DEMO;
   }
 
   /** The names that prices may be given for, with the unit of each and the invented price. */
