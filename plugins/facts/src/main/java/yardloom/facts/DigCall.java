@@ -1,5 +1,6 @@
 package yardloom.facts;
 
+import java.util.Optional;
 import yardloom.kernel.source.Source;
 
 /**
@@ -7,4 +8,12 @@ import yardloom.kernel.source.Source;
  *
  * @param call what to do, such as {@code call 811 some working days before}
  */
-public record DigCall(String call, Source source) {}
+public record DigCall(String call, Source source) {
+  /** Stands in shipped texts where {@link #inBrackets} goes. */
+  public static final String IN_TEXT = "{dig call}";
+
+  /** {@code  (call 811 …)} with a space before it, or nothing where nobody is known. */
+  public static String inBrackets(Optional<DigCall> known) {
+    return known.map(c -> " (" + c.call() + ")").orElse("");
+  }
+}

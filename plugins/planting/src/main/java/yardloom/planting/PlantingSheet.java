@@ -66,7 +66,8 @@ public final class PlantingSheet implements SheetMaker {
             new PlantingTimes(),
             new HarvestTable(),
             new CareTable())
-        .forEach(m -> panels.add(new Panel.TableBlock(m.forSheet(plan, facts))));
+        .forEach(
+            m -> panels.add(new Panel.TableBlock(m.forSheet(plan, facts, m.make(plan, facts)))));
     PlantPlaces places = facts.get(PlantPlaces.KEY);
     panels.add(FirstYearView.of(places));
     GuildSection.of(places, PlantKeys.of(places), plan.info().units()).ifPresent(panels::add);

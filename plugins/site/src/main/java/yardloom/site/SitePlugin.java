@@ -249,7 +249,7 @@ public final class SitePlugin implements YardPlugin {
     }
 
     @Override
-    public Table forSheet(Plan plan, Facts facts) {
+    public Table forSheet(Plan plan, Facts facts, Table made) {
       return SettingOutTable.toCarry(plan);
     }
   }

@@ -22,8 +22,11 @@ import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.site.bed.BedWords;
 import yardloom.site.ground.LevelWords;
+import yardloom.site.lawn.GroundWords;
 import yardloom.site.lot.LotWords;
+import yardloom.site.remark.RemarkWords;
 import yardloom.site.setback.RestrictionWords;
 import yardloom.site.setback.SideWords;
 import yardloom.site.setback.SightWords;
@@ -134,6 +137,26 @@ class SitePaintersTest {
     assertEquals(4 * 20 + Math.PI * 100, areas.get(Palette.CLEARANCE.name()), 0.5);
     assertTrue(!Palette.EASEMENT.dash().isEmpty() && Palette.EASEMENT.fill().isEmpty());
     assertTrue(legend("site.restriction").containsAll(List.of("Easement", "Edge of clearance")));
+  }
+
+  /** A bed may bear the name of its kind; hiding labels must not stumble over it. */
+  @Test
+  void labels_hiddenByNameAndByKind_leaveTheOthers() {
+    BedWords.bed(in, "bed", Shape.rectangle(p(0, 0), ft(7), ft(4)), null, b -> {});
+    BedWords.bed(in, "Kale", Shape.rectangle(p(10, 0), ft(9), ft(3)), null, b -> {});
+    GroundWords.mulchedGround(in, "lawn", Shape.rectangle(p(0, 9), ft(8), ft(5)), g -> {});
+    RemarkWords.hideLabel(in, "Kale");
+    assertEquals(List.of("Bed", "Lawn"), labels());
+    RemarkWords.hideLabel(in, "bed");
+    assertEquals(List.of("Lawn"), labels());
+    RemarkWords.hideLabel(in, "mulched ground \"lawn\"");
+    assertEquals(List.of(), labels());
+  }
+
+  private List<String> labels() {
+    return paint("site.labels").stream()
+        .map(m -> ((Mark.Label) m).text().split("\n")[0])
+        .toList();
   }
 
   /** A trunk of 1 ft with the usual 12 diameters, or with 18 where a code says so. */

@@ -21,11 +21,7 @@ public record Acceptance(String rule, Optional<String> element, String why) {
     return finding.severity() != Severity.ERROR
         && finding.rule().equals(rule)
         && element
-            .map(e -> finding.element().filter(id -> speaksOf(e, id)).isPresent())
+            .map(e -> finding.element().filter(id -> id.isCalled(e)).isPresent())
             .orElse(true);
-  }
-
-  private static boolean speaksOf(String name, yardloom.kernel.plan.ElementId id) {
-    return id.toString().equals(name) || id.name().equals(name);
   }
 }

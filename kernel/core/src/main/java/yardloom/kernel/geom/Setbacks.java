@@ -88,8 +88,7 @@ public final class Setbacks {
       Shape ground = lot.and(strips.get(i));
       List<Integer> near = nearby.to(strips.get(i), Length.ZERO);
       // The side before goes first: what is left of a finely drawn curve is then a sliver that
-      // meets
-      // hardly any of the dozens of sides within one setback's reach.
+      // meets hardly any of the dozens of sides within one setback's reach.
       for (int n = near.size() - 1; n >= 0; n--) {
         if (near.get(n) < i && ground.meets(strips.get(near.get(n)))) {
           ground = ground.minus(strips.get(near.get(n)));

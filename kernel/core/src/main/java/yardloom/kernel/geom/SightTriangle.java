@@ -15,7 +15,16 @@ import yardloom.kernel.unit.Length;
 public final class SightTriangle {
   private SightTriangle() {}
 
-  /** The corner of the datum lines, then the ends of both legs; as {@link #of}. */
+  /**
+   * The corner of the datum lines, then the ends of both legs; parts of the triangle may lie
+   * outside the lot.
+   *
+   * @param first a straight side, counter-clockwise around the lot
+   * @param second the other one
+   * @param outside how far outside of the sides the datum lines run
+   * @throws PlanException (BAD_SHAPE) if the sides are parallel, (OUT_OF_RANGE) if a leg is not
+   *     positive
+   */
   public static List<Point> corners(
       Line first, Line second, Length legFirst, Length legSecond, Length outside) {
     if (legFirst.metres() <= 0 || legSecond.metres() <= 0) {

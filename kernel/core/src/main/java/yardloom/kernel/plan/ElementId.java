@@ -12,6 +12,11 @@ public record ElementId(ElementKind kind, String name) implements Comparable<Ele
     return ORDER.compare(this, other);
   }
 
+  /** Whether {@code said} means it: its name, or kind and name as {@link #toString} has them. */
+  public boolean isCalled(String said) {
+    return name.equals(said) || toString().equals(said);
+  }
+
   /** {@code bed "south"}. */
   @Override
   public String toString() {

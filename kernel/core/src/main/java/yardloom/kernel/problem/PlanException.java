@@ -37,4 +37,16 @@ public final class PlanException extends RuntimeException {
     placed.initCause(this);
     return placed;
   }
+
+  /**
+   * The first problem at the word that was given a text, such as a price book: the word's place
+   * leads to the text, the message says where in the text.
+   */
+  public PlanException inTextOf(SourceRef word) {
+    Problem first = problems.get(0);
+    String where = first.place().line() == 0 ? "" : first.place() + ": ";
+    PlanException placed = new PlanException(first.code(), word, where + first.message());
+    placed.initCause(this);
+    return placed;
+  }
 }

@@ -1,5 +1,6 @@
 package yardloom.kernel.spi;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -27,7 +28,7 @@ public record Catalogue(String name, String title, List<Row> rows) {
    */
   public record Row(String name, Map<String, String> traits) {
     public Row {
-      traits = java.util.Collections.unmodifiableMap(new TreeMap<>(traits));
+      traits = Collections.unmodifiableMap(new TreeMap<>(traits));
     }
 
     /** Whether a trait holds the text, without regard to case. */

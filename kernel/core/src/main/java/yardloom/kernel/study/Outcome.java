@@ -36,18 +36,6 @@ public record Outcome(
     onPaper = Map.copyOf(onPaper);
   }
 
-  /** Without a word about tables on paper: sheets may show them. */
-  public Outcome(
-      Plan plan,
-      Results results,
-      List<Finding> findings,
-      List<Table> tables,
-      SortedMap<Layer, DrawnLayer> layers,
-      List<Caution> cautions,
-      List<SheetPlan> sheets) {
-    this(plan, results, findings, tables, layers, cautions, sheets, Map.of());
-  }
-
   /** Whether some finding says that the plan must not be built so. */
   public boolean hasErrors() {
     return findings.stream().anyMatch(f -> f.severity() == Severity.ERROR);

@@ -66,7 +66,7 @@ public final class Study {
         tables(made.values(), findings),
         layers(plan, results),
         cautions(plan, results),
-        sheets(plan, results, new Offers(painters(), forSheets(plan, results))),
+        sheets(plan, results, new Offers(painters(), forSheets(plan, results, made))),
         onPaper(made));
   }
 
@@ -172,13 +172,17 @@ public final class Study {
     return made;
   }
 
-  private Map<TableMaker, Table> forSheets(Plan plan, Results results) {
-    Map<TableMaker, Table> made = new LinkedHashMap<>();
-    plugins.all().stream()
-        .flatMap(p -> p.tables().stream())
-        .filter(m -> !m.uses().isEmpty())
-        .forEach(m -> made.put(m, m.forSheet(plan, declared(m.id(), m.reads(), results))));
-    return made;
+  private static Map<TableMaker, Table> forSheets(
+      Plan plan, Results results, Map<TableMaker, Table> made) {
+    Map<TableMaker, Table> offered = new LinkedHashMap<>();
+    made.forEach(
+        (maker, table) -> {
+          if (!maker.uses().isEmpty()) {
+            Facts facts = declared(maker.id(), maker.reads(), results);
+            offered.put(maker, maker.forSheet(plan, facts, table));
+          }
+        });
+    return offered;
   }
 
   private static List<Table> tables(Collection<Table> made, List<Finding> findings) {

@@ -7,9 +7,8 @@ import yardloom.kernel.unit.Length;
 /**
  * A circular curve of a deed or plat.
  *
- * <p>With Δ in radians: arc L = RΔ, chord C = 2R sin(Δ/2), tangent T = R tan(Δ/2), external E =
- * R(sec(Δ/2) − 1), middle ordinate M = R(1 − cos(Δ/2)), segment R²/2 (Δ − sin Δ), sector R²Δ/2. The
- * definition says how the length of the curve is counted: along the arc (highways) or along chords
+ * <p>With Δ in radians: arc L = RΔ, chord C = 2R sin(Δ/2), segment R²/2 (Δ − sin Δ). The definition
+ * says how the length of the curve is counted: along the arc (highways) or along chords
  * of 100 ft (railroads); the two differ by feet on sharp curves, so it is kept with the curve.
  *
  * <p>References: [1] J. Mahun, Open Access Surveying Library, COGO chapters F and G. [2] US Army FM

@@ -8,8 +8,6 @@ import yardloom.kernel.unit.Area;
  * Areas as surveyors work them out.
  *
  * <p>References: [1] J. Mahun, Open Access Surveying Library, COGO chapter H (area by coordinates).
- * [2] National Society of Professional Surveyors, definition of double meridian distance: the first
- * is the departure of its course; each further one adds the departure before and its own.
  */
 public final class PlaneAreas {
   private PlaneAreas() {}

@@ -27,8 +27,12 @@ public interface TableMaker {
 
   Table make(Plan plan, Facts facts);
 
-  /** The same in the form that it takes on sheets, narrower perhaps; under the same id. */
-  default Table forSheet(Plan plan, Facts facts) {
-    return make(plan, facts);
+  /**
+   * The same in the form that it takes on sheets, narrower perhaps; under the same id.
+   *
+   * @param made what {@link #make} gave
+   */
+  default Table forSheet(Plan plan, Facts facts, Table made) {
+    return made;
   }
 }

@@ -55,10 +55,14 @@ public final class PaperWords {
 
   /** The text as it is printed. */
   public String of(String text) {
-    String bare = NAMED.matcher(text).replaceAll(m -> Matcher.quoteReplacement(m.group(1)));
+    String bare = bare(text);
     return us
         ? BRITISH.matcher(bare).replaceAll(m -> Matcher.quoteReplacement(american(m.group(1))))
         : bare;
+  }
+
+  private static String bare(String text) {
+    return NAMED.matcher(text).replaceAll(m -> Matcher.quoteReplacement(m.group(1)));
   }
 
   private static String american(String word) {
@@ -114,7 +118,7 @@ public final class PaperWords {
           mark instanceof Mark.Label l
               ? new Mark.Label(
                   l.at(),
-                  NAMED.matcher(l.text()).replaceAll(m -> Matcher.quoteReplacement(m.group(1))),
+                  bare(l.text()),
                   l.heightMm(),
                   l.bold(),
                   l.rank(),

@@ -194,17 +194,8 @@ final class PlanPage {
    */
   private List<Block> fill(
       Page page, Scale scale, String title, List<Block> blocks, Collection<Block> optional) {
-    Arrangement best = SheetComposer.isRead(request) ? overColumns(scale) : null;
-    int fewest = Integer.MAX_VALUE;
-    for (Arrangement candidate : best == null ? arrangements(scale) : List.<Arrangement>of()) {
-      Page trial = new Page(grid, titleHeightMm);
-      reserve(trial, candidate, scale);
-      int left = (optional.size() + 1) * notPlaced(trial, blocks) + notPlaced(trial, optional);
-      if (left < fewest) {
-        best = candidate;
-        fewest = left;
-      }
-    }
+    boolean read = SheetComposer.isRead(request);
+    Arrangement best = read ? overColumns(scale) : fullest(scale, blocks, optional);
     reserve(page, best, scale);
     List<String> homeless = draw(page, best, scale, title);
     List<Block> all = new ArrayList<>(blocks);
@@ -213,7 +204,7 @@ final class PlanPage {
           new Blocks(type).notes("unplaced", "Labels that found no room on the drawing", homeless));
     }
     all.addAll(optional);
-    if (SheetComposer.isRead(request)) {
+    if (read) {
       return page.flow(all);
     }
     List<Block> rest = new ArrayList<>();
@@ -223,6 +214,22 @@ final class PlanPage {
       }
     }
     return rest;
+  }
+
+  /** The first arrangement that leaves out the fewest of {@code blocks}, then of the others. */
+  private Arrangement fullest(Scale scale, List<Block> blocks, Collection<Block> optional) {
+    Arrangement best = null;
+    int fewest = Integer.MAX_VALUE;
+    for (Arrangement candidate : arrangements(scale)) {
+      Page trial = new Page(grid, titleHeightMm);
+      reserve(trial, candidate, scale);
+      int left = (optional.size() + 1) * notPlaced(trial, blocks) + notPlaced(trial, optional);
+      if (left < fewest) {
+        best = candidate;
+        fewest = left;
+      }
+    }
+    return best;
   }
 
   /** The drawing over all columns, so that what is read goes on below it. */

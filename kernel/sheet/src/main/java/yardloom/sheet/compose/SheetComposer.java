@@ -94,8 +94,10 @@ public final class SheetComposer {
 
   /** The sheet that lists the others; it is taken to be one page long unless it shows otherwise. */
   private List<Filled> withIndex(SheetRequest request, int at, List<List<Filled>> pages) {
-    List<Filled> filled = List.of();
-    for (int guess = 1; filled.size() != guess - 1 || guess == 1; guess++) {
+    List<Filled> filled;
+    int guess = 0;
+    do {
+      guess++;
       SheetIndex index = new SheetIndex(guess);
       for (int i = 0; i < pages.size(); i++) {
         if (i == at) {
@@ -105,7 +107,7 @@ public final class SheetComposer {
         }
       }
       filled = fill(index.in(request));
-    }
+    } while (filled.size() != guess);
     return filled;
   }
 

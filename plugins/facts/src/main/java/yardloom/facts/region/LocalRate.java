@@ -1,6 +1,8 @@
 package yardloom.facts.region;
 
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.unit.Quantity;
+import yardloom.kernel.unit.Unit;
 
 /**
  * A rate that holds in a region or for one yard.
@@ -13,6 +15,17 @@ import yardloom.kernel.problem.SourceRef;
 public record LocalRate(Kind kind, String item, String unit, Spread value, SourceRef place) {
   /** The unit of counted things. */
   public static final String PIECE = "piece";
+
+  /**
+   * How many units a rate counts in an amount, a quantity or a count.
+   *
+   * @param unit the word of a unit of the quantity's kind; pieces for a count
+   */
+  public static double units(Object amount, String unit) {
+    return unit.equals(PIECE)
+        ? ((Number) amount).doubleValue()
+        : ((Quantity<?>) amount).in(Unit.byWord(unit).orElseThrow());
+  }
 
   /** What a rate is about. */
   public enum Kind {

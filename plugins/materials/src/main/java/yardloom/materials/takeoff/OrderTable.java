@@ -10,7 +10,6 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
-import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Volume;
@@ -25,11 +24,6 @@ public final class OrderTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(YardFacts.BILL);
-  }
-
-  @Override
-  public OnPaper onPaper() {
-    return OnPaper.IF_ROOM;
   }
 
   @Override

@@ -36,7 +36,7 @@ public final class CareTable implements TableMaker {
 
   /** Without how each is done, which the report and the calendar file say. */
   @Override
-  public Table forSheet(Plan plan, Facts facts) {
+  public Table forSheet(Plan plan, Facts facts, Table made) {
     return table(facts, false);
   }
 

@@ -41,7 +41,9 @@ public final class LabelPainter implements Painter {
       }
     }
     for (Element.MulchedGround ground : plan.all(Element.MulchedGround.class)) {
-      inside(bare(plan, ground), Show.name(ground), 3, marks);
+      if (HiddenLabels.shows(plan, ground)) {
+        inside(bare(plan, ground), Show.name(ground), 3, marks);
+      }
     }
     return marks;
   }

@@ -30,6 +30,7 @@ public final class StructurePainter extends ElementPainter<Element.Structure> {
     return byStanding(drawn, "Structure", Palette.STRUCTURE, LegendEntry::area);
   }
 
+  /** Whether it is a hollow in the ground, not a thing on it. */
   public static boolean isSwale(Element.Structure element) {
     return element.attributes().get(LevelWords.SwaleLine.KEY).isPresent();
   }

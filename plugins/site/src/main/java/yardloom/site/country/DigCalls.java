@@ -32,7 +32,7 @@ public final class DigCalls {
 
   /** {@code (call 811 …)} after "have lines marked", or nothing. */
   public static String inBrackets(Plan plan) {
-    return of(plan).map(c -> " (" + c.call() + ")").orElse("");
+    return DigCall.inBrackets(of(plan));
   }
 
   private static boolean holds(DataRow row, Plan plan) {

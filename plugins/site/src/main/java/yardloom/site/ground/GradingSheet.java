@@ -3,13 +3,11 @@ package yardloom.site.ground;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
-import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.ground.Surface;
 import yardloom.kernel.plan.Plan;
@@ -24,11 +22,6 @@ public final class GradingSheet implements SheetMaker {
   @Override
   public String id() {
     return "site.grading";
-  }
-
-  @Override
-  public Set<FactKey<?>> reads() {
-    return Set.of();
   }
 
   @Override

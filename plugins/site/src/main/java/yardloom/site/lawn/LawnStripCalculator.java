@@ -15,11 +15,6 @@ public final class LawnStripCalculator implements Calculator {
   }
 
   @Override
-  public Set<FactKey<?>> needs() {
-    return Set.of();
-  }
-
-  @Override
   public Set<FactKey<?>> gives() {
     return Set.of(LawnStrip.FACT);
   }

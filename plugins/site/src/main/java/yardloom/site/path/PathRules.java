@@ -215,6 +215,9 @@ public final class PathRules {
 
   /** Whether ground mulched whole leads on from this end, as wide as a barrow's path. */
   private static boolean goesOn(Plan plan, Element.Path path, Point end) {
+    if (plan.all(Element.MulchedGround.class).isEmpty()) {
+      return false;
+    }
     Length wide = PathStandard.of(plan, path.use()).least().value();
     Length near = wide.plus(path.width().div(2));
     Shape mulched =

@@ -12,7 +12,7 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
-import yardloom.site.ground.LevelWords;
+import yardloom.site.built.StructurePainter;
 
 /** Paths, beds, fences and roofs. */
 final class WorksPicture {
@@ -49,7 +49,7 @@ final class WorksPicture {
         .forEach(f -> marks.add(new Mark.Stroke(f.line(), FENCE, f.id().toString())));
     for (Element.Structure s : plan.all(Element.Structure.class)) {
       if (!s.shape().isEmpty()) {
-        marks.add(new Mark.Region(s.shape(), isSwale(s) ? SWALE : BUILT, s.id().toString()));
+        marks.add(new Mark.Region(s.shape(), StructurePainter.isSwale(s) ? SWALE : BUILT, s.id().toString()));
       }
     }
     for (Element.Building b : plan.all(Element.Building.class)) {
@@ -61,11 +61,6 @@ final class WorksPicture {
       }
     }
     return marks;
-  }
-
-  /** A hollow in the ground, not a thing on it. */
-  private static boolean isSwale(Element.Structure structure) {
-    return structure.attributes().get(LevelWords.SwaleLine.KEY).isPresent();
   }
 
   private static Mark name(Shape shape, String text, int rank) {
@@ -117,10 +112,10 @@ final class WorksPicture {
     }
     List<Element.Structure> structures =
         plan.all(Element.Structure.class).stream().filter(s -> !s.shape().isEmpty()).toList();
-    if (structures.stream().anyMatch(WorksPicture::isSwale)) {
+    if (structures.stream().anyMatch(StructurePainter::isSwale)) {
       entries.add(LegendEntry.area("Swale", SWALE));
     }
-    if (structures.stream().anyMatch(s -> !isSwale(s))) {
+    if (structures.stream().anyMatch(s -> !StructurePainter.isSwale(s))) {
       entries.add(LegendEntry.area("Shed, frame or tank", BUILT));
     }
     addBuildings(plan.all(Element.Building.class), entries);

@@ -21,8 +21,9 @@ public final class HiddenLabels implements Check {
         .noneMatch(e -> names(element).contains(e.value()));
   }
 
-  private static Set<String> names(Element element) {
-    return Set.of(element.id().name(), element.id().kind().word(), element.id().toString());
+  /** Some may be the same: a bed may be called "bed". */
+  private static List<String> names(Element element) {
+    return List.of(element.id().name(), element.id().kind().word(), element.id().toString());
   }
 
   @Override
@@ -33,11 +34,7 @@ public final class HiddenLabels implements Check {
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     Set<String> known = new TreeSet<>();
-    for (Element element : plan.elements()) {
-      known.add(element.id().name());
-      known.add(element.id().kind().word());
-      known.add(element.id().toString());
-    }
+    plan.elements().forEach(element -> known.addAll(names(element)));
     List<Finding> findings = new ArrayList<>();
     for (var entry : plan.attributes().all(Remark.HIDDEN)) {
       if (!known.contains(entry.value())) {

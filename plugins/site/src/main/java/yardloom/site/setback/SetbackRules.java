@@ -95,11 +95,7 @@ public final class SetbackRules {
 
   private static Optional<Finding> within(
       Plan plan, Lot lot, Setbacks.Taken taken, Optional<SetbackRule> rule, Element element) {
-    Shape measured = measured(element, rule);
-    if (!measured.bounds().intersects(taken.ground().bounds())) {
-      return Optional.empty();
-    }
-    Shape within = measured.and(taken.ground());
+    Shape within = measured(element, rule).and(taken.ground());
     if (within.area().compareTo(TRIFLE) <= 0) {
       return Optional.empty();
     }

@@ -2,13 +2,11 @@ package yardloom.site.settingout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
-import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 
@@ -19,11 +17,6 @@ public final class LayoutSheet implements SheetMaker {
   @Override
   public String id() {
     return "site.layout";
-  }
-
-  @Override
-  public Set<FactKey<?>> reads() {
-    return Set.of();
   }
 
   @Override

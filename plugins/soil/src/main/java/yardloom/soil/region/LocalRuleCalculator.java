@@ -28,8 +28,6 @@ public final class LocalRuleCalculator implements Calculator {
   private static final DataTable GENERIC =
       DataTable.shipped(LocalRuleCalculator.class, "local-rule.csv");
 
-  private static final String DIG_CALL = "{dig call}";
-
   @Override
   public String id() {
     return "soil.local-rules";
@@ -68,12 +66,12 @@ public final class LocalRuleCalculator implements Calculator {
   /** A shipped rule; who is to be called stands in it where that is known. */
   private static LocalRule generic(DataRow row, Optional<DigCall> dig) {
     String text = row.text("text");
-    boolean calls = text.contains(DIG_CALL);
+    boolean calls = text.contains(DigCall.IN_TEXT);
     return new LocalRule(
         row.text("topic"),
         "generic",
         LocalRule.GENERIC,
-        text.replace(DIG_CALL, dig.map(c -> " (" + c.call() + ")").orElse("")),
+        text.replace(DigCall.IN_TEXT, DigCall.inBrackets(dig)),
         dig.filter(c -> calls).map(DigCall::source).orElseGet(row::source));
   }
 

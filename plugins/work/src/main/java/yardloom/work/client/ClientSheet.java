@@ -11,7 +11,6 @@ import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.MulchTotals;
 import yardloom.facts.mulch.TopUp;
 import yardloom.facts.work.SheetPage;
-import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
@@ -88,11 +87,7 @@ public final class ClientSheet implements SheetMaker {
             + Say.volume(totals.compost().value(), units)
             + " of compost in place.");
     PhaseTime first = phases.get(0);
-    PhaseTime last =
-        phases.stream()
-            .filter(p -> p.phase().id() != WorkPhase.ESTABLISH)
-            .reduce((a, b) -> b)
-            .orElse(first);
+    PhaseTime last = PhaseTime.lastOfWork(phases);
     int days = last.firstDay() + last.days() - 1;
     lines.add(
         first.start().isPresent()

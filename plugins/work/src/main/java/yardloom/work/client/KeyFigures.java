@@ -5,7 +5,6 @@ import yardloom.facts.Harvest;
 import yardloom.facts.LawnWater;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.MulchTotals;
-import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
@@ -78,20 +77,14 @@ final class KeyFigures {
   }
 
   private void work() {
-    double hours =
-        facts.all(TaskLoad.FACT).stream().mapToDouble(t -> t.likely().value().hours()).sum();
+    double hours = TaskLoad.sum(facts.all(TaskLoad.FACT)).likely().hours();
     if (hours > 0) {
       row("Work of one person", Say.number(Math.rint(hours)) + " h");
     }
     List<PhaseTime> phases = facts.all(PhaseTime.FACT);
     if (!phases.isEmpty() && phases.get(0).start().isPresent()) {
-      PhaseTime last =
-          phases.stream()
-              .filter(p -> p.phase().id() != WorkPhase.ESTABLISH)
-              .reduce((a, b) -> b)
-              .orElse(phases.get(0));
       row("Work begins", TableFormat.date(phases.get(0).start().get()));
-      row("Work ends", TableFormat.date(last.end().orElseThrow()));
+      row("Work ends", TableFormat.date(PhaseTime.lastOfWork(phases).end().orElseThrow()));
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.BulkLoads;
 import yardloom.facts.mulch.Material;
+import yardloom.facts.region.LocalRate;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -89,7 +90,7 @@ public final class BagCalculator implements Calculator {
       return new BagChoice(
           loads.item(), loads.phase(), loads.order(), bags, Optional.empty(), missing);
     }
-    double unitsInOrder = PriceBook.units(bulkPrice.get(), order);
+    double unitsInOrder = LocalRate.units(order, bulkPrice.get().unit());
     Offer offer =
         new Offer(
             bag.volume,

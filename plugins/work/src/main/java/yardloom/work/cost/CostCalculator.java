@@ -109,7 +109,7 @@ public final class CostCalculator implements Calculator {
                 new Item(
                     line.item(),
                     line.order(),
-                    PriceBook.units(p, amount),
+                    LocalRate.units(amount, p.unit()),
                     p,
                     mulch,
                     mulch && amount instanceof Volume,

@@ -3,6 +3,10 @@ package yardloom.work.cost;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Unit;
 
 /**
@@ -16,6 +20,27 @@ import yardloom.kernel.unit.Unit;
 public record Price(String item, String unit, Spread perUnit, boolean demo) {
   /** On the plan, any number: the user's own prices. */
   public static final AttributeKey<Price> KEY = new AttributeKey<>("work.price", Price.class);
+
+  /**
+   * What one unit costs at the least, likely and at the most.
+   *
+   * @throws PlanException (OUT_OF_RANGE) at {@code place} if they do not rise or are negative
+   */
+  public static Spread spread(
+      double low, double likely, double high, Source source, SourceRef place) {
+    if (!(low >= 0 && low <= likely && likely <= high)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          place,
+          "prices must rise from low to likely to high and not be negative, got "
+              + low
+              + ", "
+              + likely
+              + ", "
+              + high);
+    }
+    return new Spread(low, likely, high, "price", source);
+  }
 
   public Price {
     if (!unit.equals(LocalRate.PIECE) && Unit.byWord(unit).isEmpty()) {

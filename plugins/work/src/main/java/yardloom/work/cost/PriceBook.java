@@ -38,7 +38,11 @@ public final class PriceBook {
   private static final Set<String> GENERAL =
       Set.of("labour", "delivery of bulk", "mulch bag, 2 cu ft", "compost bag, 1 cu ft");
 
-  private static final String CAUSE = "price";
+  private static final PriceBook DEMO =
+      new PriceBook(
+          DataTable.shipped(PriceBook.class, "price-demo.csv").rows().stream()
+              .map(row -> price(row, row.source(), true))
+              .toList());
 
   private final List<Price> prices;
 
@@ -48,11 +52,7 @@ public final class PriceBook {
 
   /** Invented prices, so that the tables have something to show. */
   public static PriceBook demo() {
-    List<Price> prices = new ArrayList<>();
-    for (DataRow row : DataTable.shipped(PriceBook.class, "price-demo.csv").rows()) {
-      prices.add(price(row, row.source(), true));
-    }
-    return new PriceBook(prices);
+    return DEMO;
   }
 
   /** The names that prices may be given for, with the unit of each and the invented price. */
@@ -116,27 +116,20 @@ public final class PriceBook {
 
   private static Price price(DataRow row, Source source, boolean demo) {
     String unit = row.text("unit");
-    double low = row.number("low");
-    double likely = row.number("likely");
-    double high = row.number("high");
-    if (!(low >= 0 && low <= likely && likely <= high)) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE,
-          row.placeOf("likely"),
-          "prices must rise from low to likely to high and not be negative, got "
-              + low
-              + ", "
-              + likely
-              + ", "
-              + high);
-    }
+    Spread perUnit =
+        Price.spread(
+            row.number("low"),
+            row.number("likely"),
+            row.number("high"),
+            source,
+            row.placeOf("likely"));
     if (!unit.equals(LocalRate.PIECE) && Unit.byWord(unit).isEmpty()) {
       throw new PlanException(
           ProblemCode.UNKNOWN_WORD,
           row.placeOf("unit"),
           "'" + unit + "' is not a unit; write piece, yd3, m3, ft, m, h or another unit word");
     }
-    return new Price(row.text("item"), unit, new Spread(low, likely, high, CAUSE, source), demo);
+    return new Price(row.text("item"), unit, perUnit, demo);
   }
 
   /** This book with {@code own} prices before its own. */
@@ -183,13 +176,5 @@ public final class PriceBook {
       return unit.equals(LocalRate.PIECE);
     }
     return Unit.byWord(unit).filter(u -> u.dimension() == q.dimension()).isPresent();
-  }
-
-  /** How many units of {@code price} are in {@code amount}. */
-  public static double units(Price price, Object amount) {
-    if (amount instanceof Quantity<?> q) {
-      return q.in(Unit.byWord(price.unit()).orElseThrow());
-    }
-    return ((Number) amount).doubleValue();
   }
 }

@@ -4,7 +4,6 @@ import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Money;
@@ -100,14 +99,7 @@ public final class PriceWords {
       PriceBook.read(name, csv)
           .forEach(p -> plan.draft().attributes().add(Price.KEY, p, plan.place()));
     } catch (PlanException e) {
-      // The word's own place leads to the text; the message says where in the text.
-      SourceRef in = e.problems().get(0).place();
-      String where =
-          in.line() <= 0
-              ? ""
-              : name + ":" + in.line() + (in.column() > 0 ? ":" + in.column() : "") + ": ";
-      throw new PlanException(
-          e.problems().get(0).code(), plan.place(), where + e.problems().get(0).message());
+      throw e.inTextOf(plan.place());
     }
   }
 

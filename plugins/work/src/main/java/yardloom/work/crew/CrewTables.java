@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import yardloom.facts.BillLine;
+import yardloom.facts.DigCall;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Course;
 import yardloom.facts.mulch.Material;
@@ -44,7 +45,7 @@ final class CrewTables {
         Table.titled("crew-steps", "Steps, with hours of one person")
             .column(Column.text("step", "Step"))
             .column(Column.text("done", "Done"));
-    String call = facts.find(YardFacts.DIG_CALL).map(c -> " (" + c.call() + ")").orElse("");
+    String call = DigCall.inBrackets(facts.find(YardFacts.DIG_CALL));
     int number = 1;
     for (PhaseTime time : phases) {
       table.heading(number++ + ". " + time.phase().title() + ": " + when(time));
@@ -53,7 +54,7 @@ final class CrewTables {
         table.row(Cell.text(first), Cell.BLANK);
       }
       for (String step : texts(time.phase().steps(), plan)) {
-        table.row(Cell.text(step.replace("{dig call}", call)), Cell.text(TICK));
+        table.row(Cell.text(step.replace(DigCall.IN_TEXT, call)), Cell.text(TICK));
       }
       if (time.phase().id() == WorkPhase.PLANT) {
         for (PlantingVisit visit : facts.all(PlantingVisit.FACT)) {

@@ -22,7 +22,6 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Unit;
 
@@ -94,7 +93,7 @@ public final class LabourCalculator implements Calculator {
     LocalRate rate = local.of(job.task().title());
     Spread perUnit = rate.value();
     String unit = rate.unit();
-    double units = units(amount, unit);
+    double units = LocalRate.units(amount.value(), unit);
     return new TaskLoad(
         job.task(),
         Optional.empty(),
@@ -111,7 +110,7 @@ public final class LabourCalculator implements Calculator {
         hours(
             item.amount(),
             item.unit(),
-            units(item.amount(), item.unit()),
+            LocalRate.units(item.amount().value(), item.unit()),
             item.hoursPerUnit(),
             new Spread(
                 item.hoursPerUnit(),
@@ -121,12 +120,6 @@ public final class LabourCalculator implements Calculator {
                 item.source()));
     return new TaskLoad(
         WorkTask.OWN, Optional.of(item.task()), item.phase(), item.amount(), hours, hours, hours);
-  }
-
-  private static double units(Derived<?> amount, String unit) {
-    return unit.equals(LocalRate.PIECE)
-        ? ((Number) amount.value()).doubleValue()
-        : ((Quantity<?>) amount.value()).in(Unit.byWord(unit).orElseThrow());
   }
 
   private static Derived<TimeSpan> hours(

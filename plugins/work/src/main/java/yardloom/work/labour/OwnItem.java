@@ -38,7 +38,7 @@ public record OwnItem(
         name ->
             plan.elements().stream()
                 .map(Element::id)
-                .filter(id -> id.name().equals(name) || id.toString().equals(name))
+                .filter(id -> id.isCalled(name))
                 .findFirst());
   }
 

@@ -142,11 +142,7 @@ public final class WorkWords {
         row(plan, row, Source.plan("labour book " + file));
       }
     } catch (PlanException e) {
-      SourceRef in = e.problems().get(0).place();
-      throw new PlanException(
-          e.problems().get(0).code(),
-          plan.place(),
-          (in.line() == 0 ? "" : in + ": ") + e.problems().get(0).message());
+      throw e.inTextOf(plan.place());
     }
   }
 

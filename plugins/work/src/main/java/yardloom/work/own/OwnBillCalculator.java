@@ -20,11 +20,6 @@ public final class OwnBillCalculator implements Calculator {
   }
 
   @Override
-  public Set<FactKey<?>> needs() {
-    return Set.of();
-  }
-
-  @Override
   public Set<FactKey<?>> gives() {
     return Set.of(YardFacts.BILL);
   }

@@ -1,8 +1,6 @@
 package yardloom.work.own;
 
-import java.util.Set;
 import yardloom.kernel.fact.Derived;
-import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Amounts;
@@ -20,11 +18,6 @@ public final class OwnTable implements TableMaker {
   @Override
   public String id() {
     return "work-own-items";
-  }
-
-  @Override
-  public Set<FactKey<?>> reads() {
-    return Set.of();
   }
 
   @Override

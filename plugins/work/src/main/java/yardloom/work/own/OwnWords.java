@@ -75,7 +75,11 @@ public final class OwnWords {
             from);
     add(plan, item);
     if (price != null) {
-      price(plan, name, unit, new double[] {of(low, price), price.amount(), of(high, price)}, from);
+      price(
+          plan,
+          name,
+          unit,
+          Price.spread(of(low, price), price.amount(), of(high, price), from, at));
     } else if (low != null || high != null) {
       throw new PlanException(
           ProblemCode.MISSING_OPTION, at, "with `low:` or `high:` goes a likely `price:`");
@@ -137,16 +141,8 @@ public final class OwnWords {
         read(plan, row, file);
       }
     } catch (PlanException e) {
-      throw inside(plan, e);
+      throw e.inTextOf(plan.place());
     }
-  }
-
-  /** The word's own place leads to the table; the message says where in the table. */
-  private static PlanException inside(PlanScope plan, PlanException e) {
-    SourceRef in = e.problems().get(0).place();
-    String where = in.line() == 0 ? "" : in + ": ";
-    return new PlanException(
-        e.problems().get(0).code(), plan.place(), where + e.problems().get(0).message());
   }
 
   private static void read(PlanScope plan, DataRow row, String file) {
@@ -177,7 +173,8 @@ public final class OwnWords {
             source);
     add(plan, item);
     row.maybe("price")
-        .ifPresent(p -> price(plan, item.name(), unit, new double[] {p, p, p}, source));
+        .ifPresent(
+            p -> price(plan, item.name(), unit, Price.spread(p, p, p, source, plan.place())));
   }
 
   private static WorkPhase phase(DataRow row) {
@@ -207,26 +204,10 @@ public final class OwnWords {
     plan.draft().attributes().add(OwnItem.KEY, item, plan.place());
   }
 
-  private static void price(
-      PlanScope plan, String name, String unit, double[] rising, Source source) {
-    if (!(rising[0] >= 0 && rising[0] <= rising[1] && rising[1] <= rising[2])) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE,
-          plan.place(),
-          "prices must rise from low to likely to high and not be negative, got "
-              + rising[0]
-              + ", "
-              + rising[1]
-              + ", "
-              + rising[2]);
-    }
+  private static void price(PlanScope plan, String name, String unit, Spread each) {
     plan.draft()
         .attributes()
-        .add(
-            Price.KEY,
-            new Price(
-                name, unit, new Spread(rising[0], rising[1], rising[2], "price", source), false),
-            plan.place());
+        .add(Price.KEY, new Price(name, unit, each, false), plan.place());
   }
 
   private static double of(Money given, Money likely) {

@@ -1,7 +1,9 @@
 package yardloom.work.phase;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.FactKey;
 
 /**
@@ -25,4 +27,12 @@ public record PhaseTime(
   /** Phases with their days, in working order. */
   public static final FactKey<PhaseTime> FACT =
       FactKey.many("work.phases", PhaseTime.class).called("phases");
+
+  /** The last of phases in working order before the yard is only looked after. */
+  public static PhaseTime lastOfWork(List<PhaseTime> phases) {
+    return phases.stream()
+        .filter(p -> p.phase().id() != WorkPhase.ESTABLISH)
+        .reduce((a, b) -> b)
+        .orElse(phases.get(0));
+  }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -70,7 +71,8 @@ class HtmlReportTest {
         List.of(table),
         new TreeMap<>(),
         SiteCautions.of(plan),
-        List.of());
+        List.of(),
+        Map.of());
   }
 
   private static Document parse(String page) throws Exception {
