@@ -108,34 +108,34 @@ final class WordsCommand implements Callable<Integer> {
 
   /** No word is called so: a list, a word of the language itself, or a topic. */
   private int other(Plugins plugins) {
-    String asked = word.orElseThrow();
-    Optional<List<String>> list = Lists.of(asked, plugins);
+    String name = word.orElseThrow();
+    Optional<List<String>> list = Lists.of(name, plugins);
     if (list.isPresent()) {
       list.get().forEach(line -> Wrapped.of(line, 6).forEach(console::say));
       return ExitCode.FINE;
     }
     for (BuiltIn each : BuiltIn.ALL) {
-      if (each.name().equals(asked)) {
+      if (each.name().equals(name)) {
         console.say(each.signature() + "   (in the block of plan: the language itself)");
         Wrapped.of("  " + each.help(), 6).forEach(console::say);
         console.say("  example: " + each.example());
         return ExitCode.FINE;
       }
     }
-    String question = asked + (this.asked.isEmpty() ? "" : " " + String.join(" ", this.asked));
+    String question = asked.isEmpty() ? name : name + " " + String.join(" ", asked);
     List<WordIndex.Found> found = new WordIndex(plugins.lexicon()).search(question);
+    String near = Nearest.hint(name, plugins.lexicon().names());
     if (found.isEmpty()) {
       console.complain(
           "there is no word `"
-              + asked
+              + name
               + "`, and none speaks of it."
-              + Nearest.hint(asked, new TreeSet<>(plugins.lexicon().names()))
+              + near
               + " Lists are "
               + String.join(", ", lists(plugins))
               + " [UNKNOWN_WORD]");
       return ExitCode.USE;
     }
-    String near = Nearest.hint(asked, new TreeSet<>(plugins.lexicon().names()));
     console.say("no word is called `" + question + "`." + near + " These speak of it:");
     found.stream().limit(MOST).forEach(this::line);
     if (found.size() > MOST) {

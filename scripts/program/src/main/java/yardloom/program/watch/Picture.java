@@ -131,8 +131,7 @@ final class Picture {
           .put("element", finding.element().map(Object::toString).orElse(""))
           .put("text", finding.text())
           .put("advice", finding.advice())
-          .put("place", place(finding.place()))
-          .put("source", finding.source().cite());
+          .put("place", place(finding.place()));
     }
   }
 }
