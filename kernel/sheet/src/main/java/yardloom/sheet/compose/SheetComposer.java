@@ -46,9 +46,13 @@ public final class SheetComposer {
       SheetRequest request,
       Page page,
       String title,
-      String scale,
+      Optional<Scale> drawnAt,
       int part,
-      List<Table> optional) {}
+      List<Table> optional) {
+    String scale() {
+      return drawnAt.map(Scale::words).orElse("");
+    }
+  }
 
   /**
    * The sheet and its continuations, numbered from the number of its plan.
@@ -146,7 +150,7 @@ public final class SheetComposer {
       Page page = new Page(grid, titleHeight(request, grid, title, ""));
       waiting = isRead(request) ? flow(waiting, page) : pour(waiting, page);
       List<Table> room = waiting.isEmpty() ? fillUp(page, optional) : List.of();
-      filled.add(new Filled(request, page, title, "", filled.size(), room));
+      filled.add(new Filled(request, page, title, Optional.empty(), filled.size(), room));
     }
     return filled;
   }
@@ -223,7 +227,7 @@ public final class SheetComposer {
             request,
             page.page(),
             title,
-            page.scale().words(),
+            Optional.of(page.scale()),
             filled.size(),
             List.copyOf(placed.values())));
     return left;
@@ -330,6 +334,6 @@ public final class SheetComposer {
             + " of "
             + count;
     return new ComposedSheet(
-        id, number, filled.title(), description, request.paper(), filled.scale(), inks);
+        id, number, filled.title(), description, request.paper(), filled.drawnAt(), inks);
   }
 }

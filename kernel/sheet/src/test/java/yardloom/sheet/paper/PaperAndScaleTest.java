@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.UnitSystem;
@@ -64,6 +65,24 @@ class PaperAndScaleTest {
     assertEquals("1\" = 10'", Scale.of(120, UnitSystem.US).words());
     assertEquals("1:120", Scale.of(120, UnitSystem.METRIC).words());
     assertEquals("1/4\" = 1'-0\"", Scale.of(48, UnitSystem.US).words());
+  }
+
+  /** By hand: 1000 / 96; 1000 / 50; 25.4 / (10 × 0.3048) = 1000 / 120; 1000 / (4 × 12). */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "US | 1/8\" = 1'-0\" | 10.416667",
+        "METRIC | 1:50 | 20",
+        "US | 1\" = 10' | 8.333333",
+        "US | 1/4\" = 1'-0\" | 20.833333"
+      })
+  void scale_asTitleBlocksWriteIt_givesPaperForAMetre(
+      UnitSystem units, String words, double wanted) {
+    Scale scale =
+        Scale.usual(units).stream().filter(s -> s.words().equals(words)).findFirst().orElseThrow();
+    assertEquals(wanted, scale.paperMm(1), 1e-6);
   }
 
   /** D-26: the scales that permit offices list. */

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import org.codehaus.groovy.ast.ASTNode;
 import org.codehaus.groovy.ast.AnnotationNode;
 import org.codehaus.groovy.ast.ClassHelper;
@@ -74,6 +75,7 @@ public final class ScriptCompiler {
   private final HostClasses host;
   private final BiFunction<String, String, Optional<String>> missing;
   private final Allowed allowed;
+  private String vocabulary;
 
   /**
    * @param missing the shipped plugin that offers a word (block name, word) but is not loaded
@@ -189,13 +191,15 @@ public final class ScriptCompiler {
   }
 
   /** The words as compiled scripts call them: another text, other scripts. */
-  String vocabulary() {
-    StringBuilder text = new StringBuilder();
-    lexicon.all().stream()
-        .map(w -> w.name() + " " + w.method().toGenericString() + " " + w.parameters())
-        .sorted()
-        .forEach(w -> text.append(w).append('\n'));
-    return text.toString();
+  synchronized String vocabulary() {
+    if (vocabulary == null) {
+      vocabulary =
+          lexicon.all().stream()
+              .map(w -> w.name() + " " + w.method().toGenericString() + " " + w.parameters() + "\n")
+              .sorted()
+              .collect(Collectors.joining());
+    }
+    return vocabulary;
   }
 
   private static Compiled failed(String className, List<String> parameters, Report report) {

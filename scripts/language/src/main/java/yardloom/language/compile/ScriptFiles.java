@@ -14,8 +14,9 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 
 /** Reads scripts and data files, and keeps what a script names below the folder of the plan. */
-final class ScriptFiles {
+public final class ScriptFiles {
   private static final long MAX_BYTES = 1 << 20;
+  private static final String SCRIPT_ENDING = ".groovy";
   private static final List<String> DATA_ENDINGS =
       List.of(".geojson", ".json", ".csv", ".wkt", ".txt");
 
@@ -37,11 +38,20 @@ final class ScriptFiles {
     }
   }
 
+  /** Whether a plan may read a file of this name, as a script or as data. */
+  public static boolean mayRead(String file) {
+    return file.endsWith(SCRIPT_ENDING) || isData(file);
+  }
+
+  private static boolean isData(String file) {
+    return DATA_ENDINGS.stream().anyMatch(file::endsWith);
+  }
+
   /** The real path of an included script, links followed. */
   Path included(String name, Path from) {
-    String file = name.endsWith(".groovy") ? name : name + ".groovy";
+    String file = name.endsWith(SCRIPT_ENDING) ? name : name + SCRIPT_ENDING;
     Path real = below("include", name, file, from);
-    if (!real.getFileName().toString().endsWith(".groovy")) {
+    if (!real.getFileName().toString().endsWith(SCRIPT_ENDING)) {
       throw new PlanException(ProblemCode.FORBIDDEN, "'" + name + "' is not a script file");
     }
     return real;
@@ -56,7 +66,7 @@ final class ScriptFiles {
   }
 
   private static void requireData(String name, String file) {
-    if (DATA_ENDINGS.stream().noneMatch(file::endsWith)) {
+    if (!isData(file)) {
       throw new PlanException(
           ProblemCode.FORBIDDEN,
           "'" + name + "' is no data file; `fileText` reads " + String.join(" ", DATA_ENDINGS));

@@ -2,7 +2,6 @@ package yardloom.language.compile;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -80,17 +79,13 @@ final class StoringCompiler {
   }
 
   private static String key(List<String> parts) {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      for (String part : parts) {
-        byte[] bytes = part.getBytes(StandardCharsets.UTF_8);
-        digest.update((bytes.length + ":").getBytes(StandardCharsets.UTF_8));
-        digest.update(bytes);
-      }
-      return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
+    MessageDigest digest = Sha256.begin();
+    for (String part : parts) {
+      byte[] bytes = part.getBytes(StandardCharsets.UTF_8);
+      digest.update((bytes.length + ":").getBytes(StandardCharsets.UTF_8));
+      digest.update(bytes);
     }
+    return HexFormat.of().formatHex(digest.digest());
   }
 
   /** Passes questions on and notes the answers. */

@@ -8,21 +8,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.EnumSet;
 import java.util.HexFormat;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import yardloom.language.compile.ScriptFiles;
+import yardloom.language.compile.Sha256;
+import yardloom.program.output.OutputFolder;
 
 /**
  * Tells whether a lot would be drawn from the same things: the plan and the scripts and data files
  * in its folder, which it may include, the lot's values, and what else is named.
  */
 public final class Fingerprint {
-  private static final Set<String> READ_BY_PLANS =
-      Set.of("groovy", "csv", "geojson", "json", "txt");
   private static final int DEPTH = 3;
 
   private final String base;
@@ -50,7 +48,7 @@ public final class Fingerprint {
             public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes attributes) {
               boolean ours =
                   dir.equals(out.toAbsolutePath().normalize())
-                      || Files.exists(dir.resolve(".yardloom"))
+                      || OutputFolder.isOne(dir)
                       || dir.getFileName() != null && dir.getFileName().toString().startsWith(".");
               return ours && !dir.equals(folder)
                   ? FileVisitResult.SKIP_SUBTREE
@@ -60,10 +58,8 @@ public final class Fingerprint {
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
                 throws IOException {
-              String name = file.getFileName().toString();
-              String ending = name.substring(name.lastIndexOf('.') + 1);
               if (attributes.isRegularFile()
-                  && READ_BY_PLANS.contains(ending)
+                  && ScriptFiles.mayRead(file.getFileName().toString())
                   && !file.equals(list.toAbsolutePath().normalize())) {
                 files.put(folder.relativize(file).toString(), digest(Files.readAllBytes(file)));
               }
@@ -92,10 +88,6 @@ public final class Fingerprint {
   }
 
   private static String digest(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    return HexFormat.of().formatHex(Sha256.begin().digest(bytes));
   }
 }

@@ -8,8 +8,6 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -18,6 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import yardloom.language.compile.ScriptStore;
+import yardloom.language.compile.Sha256;
 
 /**
  * Keeps files in a folder that only its user may write, at most {@link #MOST}, the oldest thrown
@@ -81,11 +80,7 @@ public final class CacheFolder implements ScriptStore {
 
   /** Told apart from what a full disk left; whoever may write here may also write the sum. */
   private static byte[] sum(byte[] bytes) {
-    try {
-      return MessageDigest.getInstance("SHA-256").digest(bytes);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    return Sha256.begin().digest(bytes);
   }
 
   private boolean isOwn() throws IOException {

@@ -2,17 +2,18 @@ package yardloom.program.cache;
 
 import java.io.IOException;
 import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import yardloom.language.compile.CompileCache;
+import yardloom.language.compile.Sha256;
 
 /** The cache of this process: on for the packaged program, unless switched off. */
 public final class ProcessCache {
@@ -57,19 +58,17 @@ public final class ProcessCache {
   /** Names, sizes and contents of the program's own jars, and the Java that runs them. */
   private static String stamp(Path lib) throws IOException {
     try (Stream<Path> all = Files.list(lib)) {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      MessageDigest digest = Sha256.begin();
       List<Path> jars = all.filter(p -> p.toString().endsWith(".jar")).sorted().toList();
       for (Path jar : jars) {
         String name = jar.getFileName().toString();
-        digest.update((name + " " + Files.size(jar) + "\n").getBytes("UTF-8"));
+        digest.update((name + " " + Files.size(jar) + "\n").getBytes(StandardCharsets.UTF_8));
         if (name.startsWith("yardloom")) {
           digest.update(Files.readAllBytes(jar));
         }
       }
-      digest.update(System.getProperty("java.version").getBytes("UTF-8"));
+      digest.update(System.getProperty("java.version").getBytes(StandardCharsets.UTF_8));
       return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
     }
   }
 }

@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -14,6 +13,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.program.starter.NewFiles;
 import yardloom.program.starter.Starter;
 
 /** Writes a plan to begin with. */
@@ -78,15 +78,9 @@ final class NewCommand implements Callable<Integer> {
       return ExitCode.USE;
     }
     Path file = name.resolveSibling(bare + ENDING);
-    write(base.resolve(file), file, like.script(title(bare), file.toString(), units));
+    write(base.resolve(file), file, like.script(NewFiles.title(bare), file.toString(), units));
     console.say(file + ": a plan to begin with. Draw it: yardloom draw " + quoted(file));
     return ExitCode.FINE;
-  }
-
-  private static String title(String bare) {
-    String words = bare.replaceAll("[-_]+", " ").strip();
-    int end = words.offsetByCodePoints(0, 1);
-    return words.substring(0, end).toUpperCase(Locale.ROOT) + words.substring(end);
   }
 
   private static String quoted(Path file) {

@@ -38,17 +38,27 @@ final class PluginOptions {
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
+  private Toolkit toolkit;
+
   PluginOptions(Console console, Path base) {
     this.console = console;
     this.base = base;
   }
 
   /**
-   * The plugins; those from outside are announced, since they may change any figure.
+   * The plugins, loaded once for a command; those from outside are announced then, since they may
+   * change any figure.
    *
    * @throws ParameterException if a folder that is named is not there
    */
   Toolkit toolkit() {
+    if (toolkit == null) {
+      toolkit = load();
+    }
+    return toolkit;
+  }
+
+  private Toolkit load() {
     List<Path> all = new ArrayList<>();
     besideTheProgram().ifPresent(all::add);
     String home = System.getProperty("user.home");
@@ -63,9 +73,9 @@ final class PluginOptions {
       }
       all.add(base.resolve(folder));
     }
-    Toolkit toolkit = Toolkit.load(all.stream().distinct().toList(), new TreeSet<>(without));
-    for (YardPlugin plugin : toolkit.plugins().all()) {
-      toolkit
+    Toolkit loaded = Toolkit.load(all.stream().distinct().toList(), new TreeSet<>(without));
+    for (YardPlugin plugin : loaded.plugins().all()) {
+      loaded
           .jarOf(plugin)
           .ifPresent(
               jar ->
@@ -77,7 +87,7 @@ final class PluginOptions {
                           + " from "
                           + jar));
     }
-    return toolkit;
+    return loaded;
   }
 
   /** {@code plugins} beside the {@code lib} that the program's own jars are in. */

@@ -19,7 +19,6 @@ import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
-import yardloom.language.compile.CompileCache;
 import yardloom.language.limit.Limits;
 import yardloom.language.run.PlanRunner;
 import yardloom.program.cache.ProcessCache;
@@ -28,8 +27,8 @@ import yardloom.program.plugin.PluginJars;
 /** The loaded plugins and what is built from them. */
 final class Toolkit {
   private final Plugins plugins;
-  private final CompileCache cache = ProcessCache.of(System.getenv());
   private final PluginJars jars;
+  private PlanRunner runner;
 
   private Toolkit(Plugins plugins, PluginJars jars) {
     this.plugins = plugins;
@@ -93,12 +92,24 @@ final class Toolkit {
 
   Plan read(Path script, Map<String, String> settings) {
     try {
-      return new PlanRunner(plugins.lexicon(), Limits.standard(), ShippedWords.read(), cache)
-          .run(script, settings);
+      return runner().run(script, settings);
     } catch (PlanException e) {
       boolean ours = e.problems().stream().noneMatch(p -> p.code() == ProblemCode.INTERNAL);
       throw ours || e.getCause() == null ? e : jars.blamed(e.getCause()).orElse(e);
     }
+  }
+
+  /** Made when the first plan is read, and once for all plans; many commands read none. */
+  private synchronized PlanRunner runner() {
+    if (runner == null) {
+      runner =
+          new PlanRunner(
+              plugins.lexicon(),
+              Limits.standard(),
+              ShippedWords.read(),
+              ProcessCache.of(System.getenv()));
+    }
+    return runner;
   }
 
   /** What the checks find; no table, drawing or sheet is made. */

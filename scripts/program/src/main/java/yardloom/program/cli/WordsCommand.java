@@ -17,6 +17,7 @@ import yardloom.kernel.vocab.Lexicon;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Word;
 import yardloom.program.words.BuiltIn;
+import yardloom.program.words.Help;
 import yardloom.program.words.Lists;
 import yardloom.program.words.WordIndex;
 
@@ -76,7 +77,7 @@ final class WordsCommand implements Callable<Integer> {
       console.say("of the language itself:");
       BuiltIn.ALL.forEach(
           b ->
-              Wrapped.of(String.format("  %-16s %s", b.name(), firstSentence(b.help())), 19)
+              Wrapped.of(String.format("  %-16s %s", b.name(), Help.firstSentence(b.help())), 19)
                   .forEach(console::say));
       console.say("lists, by `yardloom words NAME`: " + String.join(", ", lists(plugins)));
       return ExitCode.FINE;
@@ -107,34 +108,34 @@ final class WordsCommand implements Callable<Integer> {
 
   /** No word is called so: a list, a word of the language itself, or a topic. */
   private int other(Plugins plugins) {
-    String asked = word.orElseThrow();
-    Optional<List<String>> list = Lists.of(asked, plugins);
+    String name = word.orElseThrow();
+    Optional<List<String>> list = Lists.of(name, plugins);
     if (list.isPresent()) {
       list.get().forEach(line -> Wrapped.of(line, 6).forEach(console::say));
       return ExitCode.FINE;
     }
     for (BuiltIn each : BuiltIn.ALL) {
-      if (each.name().equals(asked)) {
+      if (each.name().equals(name)) {
         console.say(each.signature() + "   (in the block of plan: the language itself)");
         Wrapped.of("  " + each.help(), 6).forEach(console::say);
         console.say("  example: " + each.example());
         return ExitCode.FINE;
       }
     }
-    String question = asked + (this.asked.isEmpty() ? "" : " " + String.join(" ", this.asked));
+    String question = asked.isEmpty() ? name : name + " " + String.join(" ", asked);
     List<WordIndex.Found> found = new WordIndex(plugins.lexicon()).search(question);
+    String near = Nearest.hint(name, plugins.lexicon().names());
     if (found.isEmpty()) {
       console.complain(
           "there is no word `"
-              + asked
+              + name
               + "`, and none speaks of it."
-              + Nearest.hint(asked, new TreeSet<>(plugins.lexicon().names()))
+              + near
               + " Lists are "
               + String.join(", ", lists(plugins))
               + " [UNKNOWN_WORD]");
       return ExitCode.USE;
     }
-    String near = Nearest.hint(asked, new TreeSet<>(plugins.lexicon().names()));
     console.say("no word is called `" + question + "`." + near + " These speak of it:");
     found.stream().limit(MOST).forEach(this::line);
     if (found.size() > MOST) {
@@ -146,7 +147,7 @@ final class WordsCommand implements Callable<Integer> {
   private void line(WordIndex.Found found) {
     String name =
         found.where().equals("plan") ? found.name() : found.name() + " in " + found.where();
-    Wrapped.of(String.format("  %-22s %s", name, firstSentence(found.help())), 25)
+    Wrapped.of(String.format("  %-22s %s", name, Help.firstSentence(found.help())), 25)
         .forEach(console::say);
   }
 
@@ -167,14 +168,9 @@ final class WordsCommand implements Callable<Integer> {
           .filter(w -> w.scope() == scope)
           .forEach(
               w ->
-                  Wrapped.of(String.format("  %-16s %s", w.name(), firstSentence(w.help())), 19)
+                  Wrapped.of(String.format("  %-16s %s", w.name(), Help.firstSentence(w.help())), 19)
                       .forEach(console::say));
     }
-  }
-
-  private static String firstSentence(String help) {
-    int end = help.indexOf(". ");
-    return end < 0 ? help : help.substring(0, end + 1);
   }
 
   private static String heading(Class<? extends Scope> scope) {
@@ -189,11 +185,10 @@ final class WordsCommand implements Callable<Integer> {
     lines.add(word.signature() + "   (" + heading(word.scope()) + " plugin " + word.plugin() + ")");
     lines.add("  " + word.help());
     for (Word.Parameter p : word.parameters()) {
-      String choices = p.choices().isEmpty() ? "" : "; one of " + String.join(", ", p.choices());
       String fallback = p.required() ? " (required)" : " (without it: " + p.fallback() + ")";
       lines.add(
           String.format(
-              "  %-14s %-10s %s%s%s", p.name(), type(p.type()), p.help(), choices, fallback));
+              "  %-14s %-10s %s%s", p.name(), type(p.type()), Help.of(p), fallback));
     }
     lines.add("  example: " + word.example());
     return lines;

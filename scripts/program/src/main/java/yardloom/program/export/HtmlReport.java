@@ -1,6 +1,5 @@
 package yardloom.program.export;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -171,7 +170,7 @@ public final class HtmlReport {
     String name = "Sheet " + sheet.number() + ", drawing";
     html.open("figure")
         .open("div", "class", "drawing", "tabindex", "0", "role", "region", "aria-label", name)
-        .raw(svg(sheet))
+        .raw(SvgWriter.element(sheet))
         .close("div");
     String scale =
         sheet.scale().isEmpty()
@@ -183,14 +182,6 @@ public final class HtmlReport {
                 + "; here the graphic scale counts";
     html.element("figcaption", "Sheet " + sheet.number() + ": " + sheet.title() + scale + ".");
     html.close("figure");
-  }
-
-  private static String svg(ComposedSheet sheet) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    SvgWriter.write(sheet, out);
-    String text = out.toString(StandardCharsets.UTF_8);
-    // An XML declaration may not stand inside a page.
-    return text.substring(text.indexOf("<svg"));
   }
 
   private void tables() {

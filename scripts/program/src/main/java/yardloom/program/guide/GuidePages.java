@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import yardloom.kernel.vocab.Lexicon;
 import yardloom.kernel.vocab.Word;
 import yardloom.program.words.BuiltIn;
+import yardloom.program.words.Help;
 
 /** The pages of the guide as Markdown, by path; the same vocabulary gives the same pages. */
 public final class GuidePages {
@@ -28,7 +29,7 @@ public final class GuidePages {
           .append("`](")
           .append(path.substring("words/".length()))
           .append(") ")
-          .append(firstSentence(word.help()))
+          .append(Help.firstSentence(word.help()))
           .append('\n');
     }
     byBlock.forEach(
@@ -69,10 +70,7 @@ public final class GuidePages {
     if (!word.parameters().isEmpty()) {
       page.append("| name | what | without it |\n| --- | --- | --- |\n");
       for (Word.Parameter p : word.parameters()) {
-        String choices = p.choices().isEmpty() ? "" : "; one of " + String.join(", ", p.choices());
-        row(
-            page,
-            List.of(p.name(), p.help() + choices, p.required() ? "(required)" : p.fallback()));
+        row(page, List.of(p.name(), Help.of(p), p.required() ? "(required)" : p.fallback()));
       }
       page.append('\n');
     }
@@ -82,10 +80,5 @@ public final class GuidePages {
   private static void row(StringBuilder page, List<String> cells) {
     cells.forEach(c -> page.append("| ").append(c.replace("|", "\\|")).append(' '));
     page.append("|\n");
-  }
-
-  private static String firstSentence(String help) {
-    int end = help.indexOf(". ");
-    return end < 0 ? help : help.substring(0, end + 1);
   }
 }

@@ -77,6 +77,11 @@ public final class OutputFolder {
     }
   }
 
+  /** Whether the folder was written by this program. */
+  public static boolean isOne(Path folder) {
+    return Files.exists(folder.resolve(MARKER));
+  }
+
   private static void refuseForeign(Path target) {
     for (Path up = target; up != null; up = up.getParent()) {
       if (Files.exists(up) && !Files.isDirectory(up)) {
@@ -84,7 +89,7 @@ public final class OutputFolder {
             ProblemCode.FILE, up + " is a file; name another output folder with --out");
       }
     }
-    if (Files.isDirectory(target) && !Files.exists(target.resolve(MARKER)) && !isEmpty(target)) {
+    if (Files.isDirectory(target) && !isOne(target) && !isEmpty(target)) {
       throw new PlanException(
           ProblemCode.FILE,
           "the folder "

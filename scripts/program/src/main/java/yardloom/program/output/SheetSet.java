@@ -102,15 +102,16 @@ public final class SheetSet {
     }
     SheetPlan first =
         plans.stream().filter(SheetSet::isWorkDrawing).findFirst().orElse(plans.get(0));
-    Set<String> pocket = pocketTables(plans);
+    Set<String> pocket = tables(plans.stream().filter(p -> p.format().isPocket()));
+    List<Table> homeless = tablesOnNoSheet();
     List<SheetRequest> requests = new ArrayList<>();
     for (SheetPlan plan : plans) {
       List<Table> optional = new ArrayList<>();
       SheetRequest request = request(sorted(plan, pocket, optional), plan == first);
       if (plan == first) {
-        optional.addAll(0, tablesOnNoSheet());
+        optional.addAll(0, homeless);
       } else if (isWorkDrawing(plan)) {
-        optional.addAll(tablesOnNoSheet());
+        optional.addAll(homeless);
       }
       requests.add(request.withCautions(cautions(plan, first, plans)).withOptional(optional));
     }
@@ -143,29 +144,32 @@ public final class SheetSet {
         && sitePlans(sheet).anyMatch(p -> p.base() != Base.NAMED);
   }
 
-  /** The sheet without tables that need not stand on it; those that may are optional. */
+  /**
+   * The sheet without tables that need not stand on it; those that may are optional.
+   *
+   * @param pocket tables on pages to carry: whoever works by the sheets has these too
+   */
   private SheetPlan sorted(SheetPlan plan, Set<String> pocket, List<Table> optional) {
     List<Panel> panels = new ArrayList<>();
     for (Panel panel : plan.panels()) {
-      OnPaper worth =
-          panel instanceof Panel.TableBlock t && plan.usual() ? worth(t.table()) : OnPaper.ALWAYS;
-      boolean elsewhere =
-          panel instanceof Panel.TableBlock t
-              && !plan.format().isPocket()
-              && pocket.contains(t.table().id());
+      if (!(panel instanceof Panel.TableBlock block)) {
+        panels.add(panel);
+        continue;
+      }
+      Table table = block.table();
+      OnPaper worth = plan.usual() ? worth(table) : OnPaper.ALWAYS;
+      boolean elsewhere = !plan.format().isPocket() && pocket.contains(table.id());
       if (worth == OnPaper.ALWAYS && !elsewhere) {
         panels.add(panel);
       } else if (worth != OnPaper.REPORT) {
-        optional.add(((Panel.TableBlock) panel).table());
+        optional.add(table);
       }
     }
     return plan.with(panels);
   }
 
-  /** Tables on pages to carry: whoever works by the sheets has these too. */
-  private static Set<String> pocketTables(List<SheetPlan> plans) {
-    return plans.stream()
-        .filter(p -> p.format().isPocket())
+  private static Set<String> tables(Stream<SheetPlan> plans) {
+    return plans
         .flatMap(p -> p.panels().stream())
         .filter(Panel.TableBlock.class::isInstance)
         .map(p -> ((Panel.TableBlock) p).table().id())
@@ -242,14 +246,7 @@ public final class SheetSet {
   }
 
   private List<Table> tablesOnNoSheet() {
-    Set<String> shown = new HashSet<>();
-    for (SheetPlan sheet : outcome.sheets()) {
-      for (Panel panel : sheet.panels()) {
-        if (panel instanceof Panel.TableBlock block) {
-          shown.add(block.table().id());
-        }
-      }
-    }
+    Set<String> shown = tables(outcome.sheets().stream());
     return outcome.tables().stream()
         .filter(t -> !shown.contains(t.id()) && worth(t) != OnPaper.REPORT)
         .toList();

@@ -1,10 +1,7 @@
 package yardloom.program.output;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import yardloom.kernel.draw.SheetChoice;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.plan.Attributes;
@@ -24,26 +21,27 @@ final class WantedSheets {
    * @throws PlanException (UNKNOWN_WORD) if one is not on offer
    */
   static List<SheetPlan> of(Outcome outcome, List<String> asked) {
-    Optional<Attributes.Entry<SheetChoice>> said = outcome.plan().said(SheetChoice.KEY);
-    List<String> wanted =
-        asked.isEmpty() ? said.map(s -> s.value().ids()).orElse(List.of()) : asked;
-    if (wanted.isEmpty()) {
-      return outcome.sheets().stream().filter(SheetPlan::usual).toList();
+    if (!asked.isEmpty()) {
+      return named(asked, SourceRef.NONE, outcome);
     }
-    SourceRef place =
-        asked.isEmpty() ? said.map(Attributes.Entry::place).orElse(SourceRef.NONE) : SourceRef.NONE;
-    Set<String> offered = new LinkedHashSet<>();
-    outcome.sheets().forEach(s -> offered.add(s.id()));
+    Optional<Attributes.Entry<SheetChoice>> said = outcome.plan().said(SheetChoice.KEY);
+    if (said.isPresent() && !said.get().value().ids().isEmpty()) {
+      return named(said.get().value().ids(), said.get().place(), outcome);
+    }
+    return outcome.sheets().stream().filter(SheetPlan::usual).toList();
+  }
+
+  private static List<SheetPlan> named(List<String> wanted, SourceRef place, Outcome outcome) {
+    List<String> offered = outcome.sheets().stream().map(SheetPlan::id).distinct().toList();
     for (String id : wanted) {
       if (!offered.contains(id)) {
-        throw unknown(id, List.copyOf(offered), place);
+        throw unknown(id, offered, place);
       }
     }
     return outcome.sheets().stream().filter(s -> wanted.contains(s.id())).toList();
   }
 
-  private static PlanException unknown(String id, List<String> offered, SourceRef place) {
-    List<String> names = new ArrayList<>(offered);
+  private static PlanException unknown(String id, List<String> names, SourceRef place) {
     return new PlanException(
         ProblemCode.UNKNOWN_WORD,
         place,

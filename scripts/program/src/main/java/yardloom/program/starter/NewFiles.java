@@ -63,18 +63,28 @@ public final class NewFiles {
     return name.toString();
   }
 
-  private static String title(String id) {
-    String words = id.replace('-', ' ');
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  /** The name of a file as a title: hyphens and underscores are spaces, the first letter large. */
+  public static String title(String name) {
+    String words = name.replaceAll("[-_]+", " ").strip();
+    int end = words.offsetByCodePoints(0, 1);
+    return words.substring(0, end).toUpperCase(Locale.ROOT) + words.substring(end);
   }
 
   private static String filled(String resource, Map<String, String> names) {
+    String text = template(resource);
+    for (var name : names.entrySet()) {
+      text = text.replace(name.getKey(), name.getValue());
+    }
+    return text;
+  }
+
+  /** A file to begin with as it lies in the program. */
+  static String template(String resource) {
     try (InputStream in = NewFiles.class.getResourceAsStream(resource)) {
-      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      for (var name : names.entrySet()) {
-        text = text.replace(name.getKey(), name.getValue());
+      if (in == null) {
+        throw new IllegalStateException("the starter " + resource + " is missing");
       }
-      return text;
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

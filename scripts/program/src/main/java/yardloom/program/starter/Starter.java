@@ -1,9 +1,5 @@
 package yardloom.program.starter;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import yardloom.kernel.unit.UnitSystem;
@@ -31,22 +27,10 @@ public enum Starter {
   public String script(String title, String file, UnitSystem units) {
     String said = title.replace("\\", "\\\\").replace("'", "\\'");
     return EITHER
-        .matcher(template())
+        .matcher(NewFiles.template(name().toLowerCase(Locale.ROOT) + ".txt"))
         .replaceAll(units == UnitSystem.US ? "$1" : "$2")
         .replace("plan '‹title›'", "plan '" + said + "'")
         .replace("‹title›", title)
         .replace("‹file›", file);
-  }
-
-  private String template() {
-    String name = name().toLowerCase(Locale.ROOT) + ".txt";
-    try (InputStream in = Starter.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IllegalStateException("the starter " + name + " is missing");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -4,10 +4,8 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.ByteArrayOutputStream;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import yardloom.kernel.check.Finding;
@@ -41,7 +39,7 @@ final class Picture {
     for (ComposedSheet sheet : sheets) {
       ObjectNode node = drawn.addObject();
       node.put("id", sheet.id()).put("title", sheet.number() + " " + sheet.title());
-      node.put("svg", svg(sheet)).put("mmPerM", PaperScale.millimetresPerMetre(sheet.scale()));
+      node.put("svg", SvgWriter.element(sheet)).put("mmPerM", sheet.drawnAt().map(s -> s.paperMm(1)).orElse(0.0));
     }
     tables(page.putArray("tables"), outcome);
     findings(page.putArray("findings"), outcome.findings());
@@ -104,13 +102,6 @@ final class Picture {
     return place.line() < 1 ? place.file() : place.file() + ":" + place.line();
   }
 
-  private static String svg(ComposedSheet sheet) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    SvgWriter.write(sheet, out);
-    String text = out.toString(StandardCharsets.UTF_8);
-    return text.substring(text.indexOf("<svg"));
-  }
-
   private static void tables(ArrayNode all, Outcome outcome) {
     TableFormat format =
         new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
@@ -140,8 +131,7 @@ final class Picture {
           .put("element", finding.element().map(Object::toString).orElse(""))
           .put("text", finding.text())
           .put("advice", finding.advice())
-          .put("place", place(finding.place()))
-          .put("source", finding.source().cite());
+          .put("place", place(finding.place()));
     }
   }
 }

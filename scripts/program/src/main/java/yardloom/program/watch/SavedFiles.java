@@ -8,17 +8,16 @@ import java.nio.file.StandardWatchEventKinds;
 import java.nio.file.WatchEvent;
 import java.nio.file.WatchKey;
 import java.nio.file.WatchService;
-import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import yardloom.language.compile.ScriptFiles;
+import yardloom.program.output.OutputFolder;
 
 /**
  * Tells when a script or data file in a folder or three levels below it is saved. The system
  * reports changes, so nothing runs while nothing changes.
  */
 final class SavedFiles implements AutoCloseable {
-  private static final Set<String> READ_BY_PLANS =
-      Set.of("groovy", "csv", "geojson", "json", "wkt", "txt");
   private static final int DEPTH = 3;
 
   /** Editors write a file in several steps. */
@@ -47,7 +46,7 @@ final class SavedFiles implements AutoCloseable {
   private static boolean watched(Path folder, Path each) {
     return each.equals(folder)
         || !each.getFileName().toString().startsWith(".")
-            && !Files.exists(each.resolve(".yardloom"));
+            && !OutputFolder.isOne(each);
   }
 
   void start() {
@@ -75,10 +74,9 @@ final class SavedFiles implements AutoCloseable {
   private static boolean isOurs(WatchKey key) {
     boolean ours = false;
     for (WatchEvent<?> event : key.pollEvents()) {
-      String name = String.valueOf(event.context());
       ours |=
           event.kind() == StandardWatchEventKinds.OVERFLOW
-              || READ_BY_PLANS.contains(name.substring(name.lastIndexOf('.') + 1));
+              || ScriptFiles.mayRead(String.valueOf(event.context()));
     }
     key.reset();
     return ours;

@@ -1,15 +1,17 @@
 package yardloom.program.words;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Unit;
 
@@ -19,10 +21,10 @@ public final class Lists {
 
   static {
     ALL.put("units", plugins -> units());
-    ALL.put("sheets", plugins -> offered(plugins, p -> ids(p.sheets(), s -> s.id())));
-    ALL.put("layers", plugins -> offered(plugins, p -> ids(p.painters(), s -> s.layer().id())));
-    ALL.put("tables", plugins -> offered(plugins, p -> ids(p.tables(), t -> t.id())));
-    ALL.put("rules", plugins -> offered(plugins, p -> ids(p.checks(), c -> c.id())));
+    ALL.put("sheets", plugins -> offered(plugins, YardPlugin::sheets, SheetMaker::id));
+    ALL.put("layers", plugins -> offered(plugins, YardPlugin::painters, p -> p.layer().id()));
+    ALL.put("tables", plugins -> offered(plugins, YardPlugin::tables, TableMaker::id));
+    ALL.put("rules", plugins -> offered(plugins, YardPlugin::checks, Check::id));
     ALL.put("builtins", plugins -> builtIns());
   }
 
@@ -64,15 +66,12 @@ public final class Lists {
     return lines;
   }
 
-  private static List<String> offered(Plugins plugins, Function<YardPlugin, List<String>> ids) {
-    List<String> lines = new ArrayList<>();
-    for (YardPlugin plugin : plugins.all()) {
-      ids.apply(plugin).forEach(id -> lines.add("  " + id));
-    }
-    return lines.stream().sorted().toList();
-  }
-
-  private static <T> List<String> ids(List<T> offers, Function<T, String> id) {
-    return Arrays.asList(offers.stream().map(id).toArray(String[]::new));
+  private static <T> List<String> offered(
+      Plugins plugins, Function<YardPlugin, List<T>> offers, Function<T, String> id) {
+    return plugins.all().stream()
+        .flatMap(p -> offers.apply(p).stream())
+        .map(o -> "  " + id.apply(o))
+        .sorted()
+        .toList();
   }
 }

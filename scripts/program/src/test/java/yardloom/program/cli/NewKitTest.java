@@ -5,11 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.StringWriter;
 import java.lang.reflect.Method;
 import java.net.URL;
 import java.net.URLClassLoader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,10 +16,9 @@ import java.util.TreeMap;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
 import java.util.stream.Stream;
-import javax.tools.JavaCompiler;
-import javax.tools.ToolProvider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import yardloom.program.plugin.JarMaker;
 
 /** What `new plugin` and `new regional` write works as it stands. */
 class NewKitTest {
@@ -31,30 +28,6 @@ class NewKitTest {
     try (Stream<Path> all = Files.walk(folder)) {
       return all.filter(f -> f.toString().endsWith(ending)).sorted().toList();
     }
-  }
-
-  private static void compile(Path project, Path classes) throws IOException {
-    JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
-    StringWriter said = new StringWriter();
-    boolean fine =
-        compiler
-            .getTask(
-                said,
-                null,
-                null,
-                List.of(
-                    "-d",
-                    Files.createDirectories(classes).toString(),
-                    "-parameters",
-                    "-proc:none",
-                    "-cp",
-                    System.getProperty("java.class.path")),
-                null,
-                compiler
-                    .getStandardFileManager(null, null, StandardCharsets.UTF_8)
-                    .getJavaFileObjectsFromPaths(files(project, ".java")))
-            .call();
-    assertTrue(fine, said.toString());
   }
 
   private static void pack(Path classes, Path project, Path jar) throws IOException {
@@ -80,7 +53,7 @@ class NewKitTest {
     assertEquals(ExitCode.FINE, made.code(), made.err());
     Path project = dir.resolve("oak-county");
     Path classes = dir.resolve("classes");
-    compile(project, classes);
+    JarMaker.compile(files(project, ".java"), classes);
     try (URLClassLoader loader =
         new URLClassLoader(
             new URL[] {classes.toUri().toURL()}, NewKitTest.class.getClassLoader())) {

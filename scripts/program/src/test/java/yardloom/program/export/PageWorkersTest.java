@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -14,7 +15,7 @@ import yardloom.sheet.paper.Paper;
 class PageWorkersTest {
   private final List<ComposedSheet> sheets =
       IntStream.rangeClosed(1, 9)
-          .mapToObj(n -> new ComposedSheet("s" + n, n, "", "", Paper.named("a4"), "", List.of()))
+          .mapToObj(n -> new ComposedSheet("s" + n, n, "", "", Paper.named("a4"), Optional.empty(), List.of()))
           .toList();
 
   @Test

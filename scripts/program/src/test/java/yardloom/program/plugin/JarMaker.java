@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import javax.tools.JavaCompiler;
 import javax.tools.ToolProvider;
 
-/** Compiles one source file and packs it as a plugin jar. */
+/** Compiles sources, and packs one of them as a plugin jar. */
 public final class JarMaker {
   private JarMaker() {}
 
@@ -27,7 +27,30 @@ public final class JarMaker {
       throws IOException {
     Path work = Files.createTempDirectory("plugin");
     Path file = Files.writeString(work.resolve("Outside.java"), source);
-    Path classes = Files.createDirectories(work.resolve("classes"));
+    Path classes = work.resolve("classes");
+    compile(List.of(file), classes);
+    Files.createDirectories(jar.getParent());
+    try (OutputStream out = Files.newOutputStream(jar);
+        JarOutputStream made = new JarOutputStream(out);
+        Stream<Path> all = Files.walk(classes)) {
+      for (Path each : all.filter(Files::isRegularFile).sorted().toList()) {
+        String name = classes.relativize(each).toString().replace('\\', '/');
+        if (leftOut.isEmpty() || !name.contains(leftOut)) {
+          made.putNextEntry(new JarEntry(name));
+          made.write(Files.readAllBytes(each));
+        }
+      }
+      if (!service.isEmpty()) {
+        made.putNextEntry(new JarEntry("META-INF/services/yardloom.kernel.spi.YardPlugin"));
+        made.write((service + "\n").getBytes(StandardCharsets.UTF_8));
+      }
+    }
+    return jar;
+  }
+
+  /** Compiles sources against what this test sees. */
+  public static void compile(List<Path> sources, Path classes) throws IOException {
+    Files.createDirectories(classes);
     JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
     StringWriter said = new StringWriter();
     boolean fine =
@@ -46,25 +69,8 @@ public final class JarMaker {
                 null,
                 compiler
                     .getStandardFileManager(null, null, StandardCharsets.UTF_8)
-                    .getJavaFileObjects(file))
+                    .getJavaFileObjectsFromPaths(sources))
             .call();
     assertTrue(fine, said.toString());
-    Files.createDirectories(jar.getParent());
-    try (OutputStream out = Files.newOutputStream(jar);
-        JarOutputStream made = new JarOutputStream(out);
-        Stream<Path> all = Files.walk(classes)) {
-      for (Path each : all.filter(Files::isRegularFile).sorted().toList()) {
-        String name = classes.relativize(each).toString().replace('\\', '/');
-        if (leftOut.isEmpty() || !name.contains(leftOut)) {
-          made.putNextEntry(new JarEntry(name));
-          made.write(Files.readAllBytes(each));
-        }
-      }
-      if (!service.isEmpty()) {
-        made.putNextEntry(new JarEntry("META-INF/services/yardloom.kernel.spi.YardPlugin"));
-        made.write((service + "\n").getBytes(StandardCharsets.UTF_8));
-      }
-    }
-    return jar;
   }
 }
