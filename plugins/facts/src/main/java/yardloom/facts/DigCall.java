@@ -12,7 +12,7 @@ public record DigCall(String call, Source source) {
   /** Stands in shipped texts where {@link #inBrackets} goes. */
   public static final String IN_TEXT = "{dig call}";
 
-  /** {@code  (call 811 …)} with a space before it, or nothing where nobody is known. */
+  /** {@code (call 811 …)} with a space before it, or nothing where nobody is known. */
   public static String inBrackets(Optional<DigCall> known) {
     return known.map(c -> " (" + c.call() + ")").orElse("");
   }

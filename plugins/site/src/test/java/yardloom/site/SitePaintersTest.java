@@ -154,9 +154,7 @@ class SitePaintersTest {
   }
 
   private List<String> labels() {
-    return paint("site.labels").stream()
-        .map(m -> ((Mark.Label) m).text().split("\n")[0])
-        .toList();
+    return paint("site.labels").stream().map(m -> ((Mark.Label) m).text().split("\n")[0]).toList();
   }
 
   /** A trunk of 1 ft with the usual 12 diameters, or with 18 where a code says so. */

@@ -70,7 +70,8 @@ class WaterTablesTest {
   }
 
   private void roof(String name, Shape shape) {
-    draft.add(new ElementId(ElementKind.ROOF, name), HERE, c -> new Element.Roof(c, shape, "metal"));
+    draft.add(
+        new ElementId(ElementKind.ROOF, name), HERE, c -> new Element.Roof(c, shape, "metal"));
   }
 
   private Table table(String id, Giver... givers) {
@@ -80,9 +81,9 @@ class WaterTablesTest {
                         Stream.of(new WaterPlugin(), new ClimatePlugin()), Arrays.stream(givers))
                     .toList()))
         .of(draft.freeze()).tables().stream()
-        .filter(t -> t.id().equals(id))
-        .findFirst()
-        .orElseThrow();
+            .filter(t -> t.id().equals(id))
+            .findFirst()
+            .orElseThrow();
   }
 
   private static double gallons(Cell cell) {
@@ -119,8 +120,7 @@ class WaterTablesTest {
     RoofWords.cloudburst(region, Length.inches(3), "the state");
     RoofWords.cloudburst(plan, Length.inches(5), "the town");
 
-    Length rain =
-        (Length) table("roof-drainage").rows().get(0).get(2).value().orElseThrow();
+    Length rain = (Length) table("roof-drainage").rows().get(0).get(2).value().orElseThrow();
 
     assertEquals(5, rain.inches(), 1e-9);
   }

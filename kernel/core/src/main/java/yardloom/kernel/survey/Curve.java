@@ -8,8 +8,8 @@ import yardloom.kernel.unit.Length;
  * A circular curve of a deed or plat.
  *
  * <p>With Δ in radians: arc L = RΔ, chord C = 2R sin(Δ/2), segment R²/2 (Δ − sin Δ). The definition
- * says how the length of the curve is counted: along the arc (highways) or along chords
- * of 100 ft (railroads); the two differ by feet on sharp curves, so it is kept with the curve.
+ * says how the length of the curve is counted: along the arc (highways) or along chords of 100 ft
+ * (railroads); the two differ by feet on sharp curves, so it is kept with the curve.
  *
  * <p>References: [1] J. Mahun, Open Access Surveying Library, COGO chapters F and G. [2] US Army FM
  * 5-430-00-1, appendix F: R = 5,729.578 ft at a degree of curve of 1°.

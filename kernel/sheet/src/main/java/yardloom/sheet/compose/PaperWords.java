@@ -117,13 +117,7 @@ public final class PaperWords {
       said.add(
           mark instanceof Mark.Label l
               ? new Mark.Label(
-                  l.at(),
-                  bare(l.text()),
-                  l.heightMm(),
-                  l.bold(),
-                  l.rank(),
-                  l.anchor(),
-                  l.ground())
+                  l.at(), bare(l.text()), l.heightMm(), l.bold(), l.rank(), l.anchor(), l.ground())
               : mark);
     }
     return said;

@@ -75,9 +75,7 @@ final class PlacedPlants {
     // As on a lattice, each keeps half a spacing from the bed's edge, and stands on free ground.
     Length least = spacing.times(0.5 - 1e-6);
     List<Point> at =
-        wanted.stream()
-            .filter(p -> inside.of(p).compareTo(least) >= 0 && free.test(p))
-            .toList();
+        wanted.stream().filter(p -> inside.of(p).compareTo(least) >= 0 && free.test(p)).toList();
     if (line.value().where() instanceof Placement.Drift drift) {
       at = Rings.nearest(at, drift.about(), drift.count());
     }

@@ -48,8 +48,7 @@ public final class PlantNamePainter implements Painter {
       String text = bed.stream().map(PlantNamePainter::label).collect(Collectors.joining(", "));
       int rank = said.add(text) ? LABEL_RANK : REPEATED_RANK;
       Shape shape = bed.get(0).bed().shape();
-      marks.add(
-          new Mark.Label(shape.heart(), text, 2, false, rank, Mark.Anchor.NEAR).on(shape));
+      marks.add(new Mark.Label(shape.heart(), text, 2, false, rank, Mark.Anchor.NEAR).on(shape));
     }
     return marks;
   }

@@ -167,12 +167,7 @@ public record Planting(
 
   /** The places of a lattice in a part of a bed; what asks for too many is told where. */
   static List<Point> places(
-      Element.Bed bed,
-      SourceRef place,
-      Shape ground,
-      Length spacing,
-      Length rows,
-      Layout layout) {
+      Element.Bed bed, SourceRef place, Shape ground, Length spacing, Length rows, Layout layout) {
     try {
       return Lattice.points(ground, spacing, rows, layout);
     } catch (IllegalArgumentException e) {

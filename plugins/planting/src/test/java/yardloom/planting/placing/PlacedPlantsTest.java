@@ -29,8 +29,7 @@ class PlacedPlantsTest {
       new Draft(new PlanInfo("t", "T", "", "", "", "", UnitSystem.US, "USD"));
 
   private BedScope bed(double widthFt, double depthFt) {
-    Shape shape =
-        Shape.rectangle(Point.metres(0, 0), Length.feet(widthFt), Length.feet(depthFt));
+    Shape shape = Shape.rectangle(Point.metres(0, 0), Length.feet(widthFt), Length.feet(depthFt));
     ElementDraft element =
         draft.add(
             new ElementId(ElementKind.BED, "a"),
@@ -42,8 +41,7 @@ class PlacedPlantsTest {
   /** 40 by 40 ft hold more than 50,000 plants at an inch: 480 × 480 = 230,400. */
   @Test
   void tooManyPlaces_areAFaultOfTheLine() {
-    PlacingWords.plantDrift(
-        bed(40, 40), "chives", Point.metres(3, 3), 5, Length.inches(1));
+    PlacingWords.plantDrift(bed(40, 40), "chives", Point.metres(3, 3), 5, Length.inches(1));
     PlanException e = assertThrows(PlanException.class, () -> Planting.of(draft.freeze()));
     assertEquals(ProblemCode.LIMIT, e.problems().get(0).code());
     assertEquals(HERE, e.problems().get(0).place());

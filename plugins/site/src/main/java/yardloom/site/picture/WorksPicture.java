@@ -49,7 +49,9 @@ final class WorksPicture {
         .forEach(f -> marks.add(new Mark.Stroke(f.line(), FENCE, f.id().toString())));
     for (Element.Structure s : plan.all(Element.Structure.class)) {
       if (!s.shape().isEmpty()) {
-        marks.add(new Mark.Region(s.shape(), StructurePainter.isSwale(s) ? SWALE : BUILT, s.id().toString()));
+        marks.add(
+            new Mark.Region(
+                s.shape(), StructurePainter.isSwale(s) ? SWALE : BUILT, s.id().toString()));
       }
     }
     for (Element.Building b : plan.all(Element.Building.class)) {

@@ -97,7 +97,9 @@ public final class ClientSheet implements SheetMaker {
                 + TableFormat.date(last.end().orElseThrow())
                 + "."
             : "Work takes " + days + " working days; no date is set.");
-    last.end().flatMap(end -> laterVisits(end, facts.all(PlantingVisit.FACT))).ifPresent(lines::add);
+    last.end()
+        .flatMap(end -> laterVisits(end, facts.all(PlantingVisit.FACT)))
+        .ifPresent(lines::add);
     topUp(units, facts.all(YardFacts.TOP_UPS)).ifPresent(lines::add);
     // Invented prices say nothing to a client.
     facts.find(CostEstimate.FACT).filter(c -> !c.demo()).ifPresent(c -> lines.add(cost(plan, c)));
@@ -106,7 +108,8 @@ public final class ClientSheet implements SheetMaker {
         .filter(w -> w.yearlySaving().litres() > 0)
         .ifPresent(w -> lines.add(lessThanLawn(plan, w)));
     facts.find(YardFacts.HARVEST).ifPresent(h -> lines.add(harvest(plan, h)));
-    lines.add("New plants: water daily at first, then less, as the tables of the first weeks say; later in"
+    lines.add(
+        "New plants: water daily at first, then less, as the tables of the first weeks say; later in"
             + " dry spells only. Pull weeds.");
     return lines;
   }
@@ -121,7 +124,8 @@ public final class ClientSheet implements SheetMaker {
             .toList();
     return days.isEmpty()
         ? Optional.empty()
-        : Optional.of("Then again, to plant what was not in season: " + String.join(", ", days) + ".");
+        : Optional.of(
+            "Then again, to plant what was not in season: " + String.join(", ", days) + ".");
   }
 
   /** The first two years; later ones add little. */

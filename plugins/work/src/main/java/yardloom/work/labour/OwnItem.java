@@ -36,10 +36,7 @@ public record OwnItem(
   public Optional<ElementId> of(Plan plan) {
     return element.flatMap(
         name ->
-            plan.elements().stream()
-                .map(Element::id)
-                .filter(id -> id.isCalled(name))
-                .findFirst());
+            plan.elements().stream().map(Element::id).filter(id -> id.isCalled(name)).findFirst());
   }
 
   /** How the labour table calls the work of it. */

@@ -205,9 +205,7 @@ public final class OwnWords {
   }
 
   private static void price(PlanScope plan, String name, String unit, Spread each) {
-    plan.draft()
-        .attributes()
-        .add(Price.KEY, new Price(name, unit, each, false), plan.place());
+    plan.draft().attributes().add(Price.KEY, new Price(name, unit, each, false), plan.place());
   }
 
   private static double of(Money given, Money likely) {

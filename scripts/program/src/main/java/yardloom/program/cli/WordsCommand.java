@@ -168,7 +168,8 @@ final class WordsCommand implements Callable<Integer> {
           .filter(w -> w.scope() == scope)
           .forEach(
               w ->
-                  Wrapped.of(String.format("  %-16s %s", w.name(), Help.firstSentence(w.help())), 19)
+                  Wrapped.of(
+                          String.format("  %-16s %s", w.name(), Help.firstSentence(w.help())), 19)
                       .forEach(console::say));
     }
   }
@@ -187,8 +188,7 @@ final class WordsCommand implements Callable<Integer> {
     for (Word.Parameter p : word.parameters()) {
       String fallback = p.required() ? " (required)" : " (without it: " + p.fallback() + ")";
       lines.add(
-          String.format(
-              "  %-14s %-10s %s%s", p.name(), type(p.type()), Help.of(p), fallback));
+          String.format("  %-14s %-10s %s%s", p.name(), type(p.type()), Help.of(p), fallback));
     }
     lines.add("  example: " + word.example());
     return lines;

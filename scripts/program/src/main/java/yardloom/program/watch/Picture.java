@@ -39,7 +39,8 @@ final class Picture {
     for (ComposedSheet sheet : sheets) {
       ObjectNode node = drawn.addObject();
       node.put("id", sheet.id()).put("title", sheet.number() + " " + sheet.title());
-      node.put("svg", SvgWriter.element(sheet)).put("mmPerM", sheet.drawnAt().map(s -> s.paperMm(1)).orElse(0.0));
+      node.put("svg", SvgWriter.element(sheet))
+          .put("mmPerM", sheet.drawnAt().map(s -> s.paperMm(1)).orElse(0.0));
     }
     tables(page.putArray("tables"), outcome);
     findings(page.putArray("findings"), outcome.findings());

@@ -45,8 +45,7 @@ final class SavedFiles implements AutoCloseable {
   /** Neither hidden folders nor what yardloom itself wrote. */
   private static boolean watched(Path folder, Path each) {
     return each.equals(folder)
-        || !each.getFileName().toString().startsWith(".")
-            && !OutputFolder.isOne(each);
+        || !each.getFileName().toString().startsWith(".") && !OutputFolder.isOne(each);
   }
 
   void start() {

@@ -15,7 +15,10 @@ import yardloom.sheet.paper.Paper;
 class PageWorkersTest {
   private final List<ComposedSheet> sheets =
       IntStream.rangeClosed(1, 9)
-          .mapToObj(n -> new ComposedSheet("s" + n, n, "", "", Paper.named("a4"), Optional.empty(), List.of()))
+          .mapToObj(
+              n ->
+                  new ComposedSheet(
+                      "s" + n, n, "", "", Paper.named("a4"), Optional.empty(), List.of()))
           .toList();
 
   @Test

@@ -33,16 +33,8 @@ public record Candidate(
   }
 
   /** A plant of the catalogue that might be planted there. */
-  public static Candidate thoughtOf(
-      Plant plant, ElementId in, SourceRef place, List<Point> at) {
+  public static Candidate thoughtOf(Plant plant, ElementId in, SourceRef place, List<Point> at) {
     return new Candidate(
-        plant,
-        in,
-        place,
-        at,
-        plant.spread().middle(),
-        false,
-        false,
-        Optional.empty());
+        plant, in, place, at, plant.spread().middle(), false, false, Optional.empty());
   }
 }
