@@ -74,8 +74,7 @@ class FormulaLimitsTest {
     assertEquals(17.78, twice.first().pounds(), 0.005);
     assertEquals(8.89, twice.later().pounds(), 0.005);
     assertEquals(0, PhAmendment.sulfur(10, 10, PhAmendment.Ground.SAND, HALF).first().pounds());
-    assertEquals(
-        0, PhAmendment.sulfur(3.5, 3.5, PhAmendment.Ground.SAND, HALF).first().pounds());
+    assertEquals(0, PhAmendment.sulfur(3.5, 3.5, PhAmendment.Ground.SAND, HALF).first().pounds());
     refused(() -> PhAmendment.sulfur(6, 6.1, PhAmendment.Ground.SAND, HALF));
     refused(() -> PhAmendment.sulfur(10.1, 7, PhAmendment.Ground.SAND, HALF));
     refused(() -> PhAmendment.sulfur(6, 3.4, PhAmendment.Ground.SAND, HALF));
@@ -84,8 +83,7 @@ class FormulaLimitsTest {
   @Test
   void purityAndGrades_takeTheEndsOfTheirRanges() {
     // Burnt lime neutralises up to 1.8 times as much as pure carbonate.
-    assertEquals(
-        10, PhAmendment.correctedForPurity(Mass.pounds(18), 180).pounds(), 1e-9);
+    assertEquals(10, PhAmendment.correctedForPurity(Mass.pounds(18), 180).pounds(), 1e-9);
     refused(() -> PhAmendment.correctedForPurity(Mass.pounds(18), 0));
     refused(() -> PhAmendment.correctedForPurity(Mass.pounds(18), 181));
     Fertilizer.Grade grade = Fertilizer.Grade.parse("5-10-15");
@@ -126,8 +124,7 @@ class FormulaLimitsTest {
     OrganicMatter.Compost compost = new OrganicMatter.Compost(500, 0.4, 0.3);
     Area bed = Area.squareMetres(10);
     Length deep = Length.metres(0.2);
-    assertEquals(
-        1, OrganicMatter.compostFor(bed, deep, 1400, 0.05, compost).cubicMetres(), 1e-9);
+    assertEquals(1, OrganicMatter.compostFor(bed, deep, 1400, 0.05, compost).cubicMetres(), 1e-9);
     assertEquals(4, OrganicMatter.compostFor(bed, deep, 1400, 0.2, compost).cubicMetres(), 1e-9);
     assertEquals(0, OrganicMatter.compostFor(bed, deep, 1400, 0, compost).cubicMetres());
     refused(() -> OrganicMatter.compostFor(bed, deep, 0, 0.05, compost));
@@ -151,7 +148,9 @@ class FormulaLimitsTest {
     refused(() -> BulkMass.of(yard, 0));
   }
 
-  /** EPA, 17 January 2024: 200 ppm, 100 with other sources; 400 ppm before. A limit is not above. */
+  /**
+   * EPA, 17 January 2024: 200 ppm, 100 with other sources; 400 ppm before. A limit is not above.
+   */
   @ParameterizedTest
   @CsvSource({
     "0, false, BELOW",
@@ -203,7 +202,12 @@ class FormulaLimitsTest {
   /** Very low below 7.5 cm, low below 15, moderate up to 22.5. */
   @ParameterizedTest
   @CsvSource({
-    "7.4, VERY_LOW", "7.5, LOW", "14.9, LOW", "15, MODERATE", "22.5, MODERATE", "22.6, HIGH"
+    "7.4, VERY_LOW",
+    "7.5, LOW",
+    "14.9, LOW",
+    "15, MODERATE",
+    "22.5, MODERATE",
+    "22.6, HIGH"
   })
   void storage_hasThePublishedLimits(double cm, ProfileWater.StorageClass expected) {
     assertEquals(expected, ProfileWater.storageClass(Length.metres(cm / 100)));
@@ -218,7 +222,8 @@ class FormulaLimitsTest {
   @Test
   void waterPoints_areFittedUpToTheirLimits() {
     assertTrue(SaxtonRawls.of(0.4, 0.6, 0).wilting() > SaxtonRawls.of(0.4, 0.2, 0).wilting());
-    assertTrue(SaxtonRawls.of(0, 0.3, 8).fieldCapacity() > SaxtonRawls.of(0, 0.3, 0).fieldCapacity());
+    assertTrue(
+        SaxtonRawls.of(0, 0.3, 8).fieldCapacity() > SaxtonRawls.of(0, 0.3, 0).fieldCapacity());
     refused(() -> SaxtonRawls.of(-0.01, 0.2, 2));
     refused(() -> SaxtonRawls.of(0.4, -0.01, 2));
     refused(() -> SaxtonRawls.of(0.7, 0.4, 2));

@@ -130,8 +130,7 @@ class InsideLinesTest {
   /** A square of 4 m begun at the middle of its right side: 16 m round, from there to there. */
   @Test
   void loop_canBeginWhereItIsNearest() {
-    Line square =
-        Line.through(List.of(at(0, 0), at(4, 0), at(4, 4), at(0, 4), at(0, 0)));
+    Line square = Line.through(List.of(at(0, 0), at(4, 0), at(4, 4), at(0, 4), at(0, 0)));
     Line turned = Loops.startingNear(square, at(7, 2));
     assertEquals(4, turned.start().x().metres(), 1e-9);
     assertEquals(2, turned.start().y().metres(), 1e-9);

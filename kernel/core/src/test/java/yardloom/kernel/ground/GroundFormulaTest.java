@@ -49,8 +49,8 @@ class GroundFormulaTest {
 
   /**
    * Two by three crossings, cells of 10 m²: (0.1 + 0.3 + 0.2 + 0.6) / 4 = 0.3 m cut, 3 m³; (0.3 −
-   * 0.5 + 0.6 − 1.2) / 4 = −0.2 m, 2 m³ of fill. No cell reaches from the end of a row to the
-   * start of the next.
+   * 0.5 + 0.6 − 1.2) / 4 = −0.2 m, 2 m³ of fill. No cell reaches from the end of a row to the start
+   * of the next.
    */
   @Test
   void grid_keepsCutAndFillApart() {
@@ -65,8 +65,7 @@ class GroundFormulaTest {
   /** Residential Code R401.3: 6 in over the first 10 ft. */
   @Test
   void softGround_fallsSixInchesInTenFeet() {
-    FallFromHouse just =
-        FallFromHouse.judge(Length.inches(6), Length.ZERO, Length.feet(10), false);
+    FallFromHouse just = FallFromHouse.judge(Length.inches(6), Length.ZERO, Length.feet(10), false);
     assertTrue(just.passes());
     assertFalse(just.byException());
     assertEquals(0.05, just.ratio(), 1e-12);
@@ -83,8 +82,7 @@ class GroundFormulaTest {
   /** R401.3: nearer than 10 ft five percent to a drain; hard surfaces two percent. */
   @Test
   void nearLotLines_andHardSurfaces_areExceptions() {
-    FallFromHouse near =
-        FallFromHouse.judge(Length.inches(3), Length.ZERO, Length.feet(5), false);
+    FallFromHouse near = FallFromHouse.judge(Length.inches(3), Length.ZERO, Length.feet(5), false);
     assertTrue(near.passes());
     assertTrue(near.byException());
     assertFalse(
@@ -116,8 +114,7 @@ class GroundFormulaTest {
 
   /** The plane z = 100 + 0.03 x − 0.04 y: 5 % in all, down towards x −0.6, y 0.8. */
   private static Surface plane() {
-    return Surface.of(
-        List.of(spot(0, 0), spot(10, 0), spot(10, 8), spot(0, 8)), List.of());
+    return Surface.of(List.of(spot(0, 0), spot(10, 0), spot(10, 8), spot(0, 8)), List.of());
   }
 
   private static Spot spot(double x, double y) {
@@ -140,12 +137,12 @@ class GroundFormulaTest {
   /** Along x the path rises 3 % and leans 4 %, along y the other way about. */
   @Test
   void path_runsAndLeansAsThePlane() {
-    PathSlope along = PathSlope.of(plane(), Line.between(Point.metres(1, 2), Point.metres(8.5, 2)))
-        .orElseThrow();
+    PathSlope along =
+        PathSlope.of(plane(), Line.between(Point.metres(1, 2), Point.metres(8.5, 2))).orElseThrow();
     assertEquals(0.03, along.running(), 1e-9);
     assertEquals(0.04, along.cross(), 1e-9);
-    PathSlope up = PathSlope.of(plane(), Line.between(Point.metres(1, 7), Point.metres(1, 1)))
-        .orElseThrow();
+    PathSlope up =
+        PathSlope.of(plane(), Line.between(Point.metres(1, 7), Point.metres(1, 1))).orElseThrow();
     assertEquals(0.04, up.running(), 1e-9);
     assertEquals(0.03, up.cross(), 1e-9);
     assertTrue(

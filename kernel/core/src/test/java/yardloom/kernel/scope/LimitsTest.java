@@ -46,7 +46,8 @@ class LimitsTest {
     assertEquals(0, Limits.share("screen", 0));
     assertEquals(1, Limits.share("screen", 1));
     assertEquals(0.4, Limits.share("screen", 0.4));
-    refused("screen is a share between 0 (solid) and 1 (open), got 1.1",
+    refused(
+        "screen is a share between 0 (solid) and 1 (open), got 1.1",
         () -> Limits.share("screen", 1.1));
     refused("got -0.1", () -> Limits.share("screen", -0.1));
     refused("got NaN", () -> Limits.share("screen", Double.NaN));

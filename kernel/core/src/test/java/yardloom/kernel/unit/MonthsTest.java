@@ -21,10 +21,7 @@ class MonthsTest {
     assertEquals(28, Months.days(1));
     assertEquals(
         List.of("Apr", "Jun", "Sep", "Nov"),
-        IntStream.range(0, 12)
-            .filter(m -> Months.days(m) == 30)
-            .mapToObj(Months::name)
-            .toList());
+        IntStream.range(0, 12).filter(m -> Months.days(m) == 30).mapToObj(Months::name).toList());
   }
 
   /** NIST Special Publication 811: 1 psi = 6.894757 kPa. */

@@ -40,8 +40,7 @@ class ChoicesTest {
   void days_areMonthAndDay_andARealOne() {
     SourceRef here = new SourceRef("p.groovy", 3, 1);
     assertEquals(MonthDay.of(4, 15), YearDays.read(here, "04-15"));
-    PlanException refused =
-        assertThrows(PlanException.class, () -> YearDays.read(here, "04-31"));
+    PlanException refused = assertThrows(PlanException.class, () -> YearDays.read(here, "04-31"));
     assertEquals(ProblemCode.WRONG_TYPE, refused.problems().get(0).code());
     assertTrue(refused.getMessage().contains("such as '04-15'"), refused.getMessage());
   }

@@ -95,10 +95,7 @@ class LineTreeTest {
     return Shape.polygon(
         IntStream.range(0, corners)
             .mapToObj(
-                i ->
-                    at(
-                        Math.cos(i * 2 * Math.PI / corners),
-                        Math.sin(i * 2 * Math.PI / corners)))
+                i -> at(Math.cos(i * 2 * Math.PI / corners), Math.sin(i * 2 * Math.PI / corners)))
             .toList());
   }
 }

@@ -97,8 +97,7 @@ class WeatherYearsTest {
     for (int i = 0; i < 355; i++) {
       days.put(LocalDate.of(2013, 1, 1).plusDays(i), new DailyWeather.Day(10, 5));
     }
-    assertEquals(
-        List.of(2013), new WeatherYears(new DailyWeather(days, "x"), false).years());
+    assertEquals(List.of(2013), new WeatherYears(new DailyWeather(days, "x"), false).years());
     days.remove(LocalDate.of(2013, 3, 3));
     assertEquals(List.of(), new WeatherYears(new DailyWeather(days, "x"), false).years());
     assertEquals(
@@ -174,8 +173,7 @@ class WeatherYearsTest {
     assertEquals(0.5, Chill.utah(54));
     assertEquals(0, Chill.utah(60));
     assertEquals(-0.5, Chill.utah(65));
-    assertInstanceOf(
-        HardinessZone.AboveScale.class, HardinessZone.of(Temperature.fahrenheit(70)));
+    assertInstanceOf(HardinessZone.AboveScale.class, HardinessZone.of(Temperature.fahrenheit(70)));
   }
 
   /** FAO-56, Annex 2, Table 2.3: saturated at 20 °C with 2.338 kPa; 0.14 × 1.5 × 100 + 2.1 mm. */

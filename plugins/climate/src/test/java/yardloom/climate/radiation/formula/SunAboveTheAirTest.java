@@ -10,8 +10,8 @@ class SunAboveTheAirTest {
   private static final double N_DIAYE_EAST = -(16 + 15 / 60.0);
 
   /**
-   * FAO-56, example 19 (from memory): N'Diaye, 16°13' N 16°15' W, 1 October, 14 to 15 h local
-   * time, which is an hour behind universal time: 3.543 MJ/m² above the air.
+   * FAO-56, example 19 (from memory): N'Diaye, 16°13' N 16°15' W, 1 October, 14 to 15 h local time,
+   * which is an hour behind universal time: 3.543 MJ/m² above the air.
    */
   @Test
   void hour_ofNDiaye_isThatOfThePaper() {

@@ -19,9 +19,7 @@ class SettlingTest {
   @CsvSource({"1, 2", "2, 1", "3, 0.5", "4, 0.25"})
   void topUp_isTheLoss_andHalvesEachYear(int year, double cubicYards) {
     assertEquals(
-        cubicYards,
-        Settling.addedInYear(year, Volume.cubicYards(8), 0.25).cubicYards(),
-        1e-12);
+        cubicYards, Settling.addedInYear(year, Volume.cubicYards(8), 0.25).cubicYards(), 1e-12);
   }
 
   @Test

@@ -18,7 +18,11 @@ class PlantingTimeTest {
   /** April 24 less 28 days is March 27; October 12 and ten more is the 22nd. */
   @ParameterizedTest
   @CsvSource({
-    "LAST, -28, 03-27", "LAST, 0, 04-24", "LAST, 14, 05-08", "FIRST, 10, 10-22", "FIRST, 90, 01-10"
+    "LAST, -28, 03-27",
+    "LAST, 0, 04-24",
+    "LAST, 14, 05-08",
+    "FIRST, 10, 10-22",
+    "FIRST, 90, 01-10"
   })
   void offset_countsFromItsFrost(Frost frost, int days, String day) {
     assertEquals(
@@ -57,7 +61,6 @@ class PlantingTimeTest {
     Offset early = new Offset(Frost.LAST, -300);
     assertEquals(
         0, new PlantingTime("x", late, new Offset(Frost.FIRST, -120)).shortBy(last, first));
-    assertEquals(
-        0, new PlantingTime("x", new Offset(Frost.LAST, 14), early).shortBy(last, first));
+    assertEquals(0, new PlantingTime("x", new Offset(Frost.LAST, 14), early).shortBy(last, first));
   }
 }

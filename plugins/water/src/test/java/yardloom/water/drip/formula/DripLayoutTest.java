@@ -16,8 +16,7 @@ class DripLayoutTest {
   private static final double NEAR_M = 1e-6;
 
   private static Shape box(double left, double front, double width, double depth) {
-    return Shape.rectangle(
-        Point.metres(left, front), Length.metres(width), Length.metres(depth));
+    return Shape.rectangle(Point.metres(left, front), Length.metres(width), Length.metres(depth));
   }
 
   private static List<Line> rows(Shape bed, double rowM, double outletM) {
@@ -25,8 +24,8 @@ class DripLayoutTest {
   }
 
   /**
-   * 1.3 m over 0.4 m are 3.25, so 3 rows over 0.8 m; what is left of the width, 0.5 m, lies half
-   * in front, half behind: rows at 0.25, 0.65 and 1.05 m.
+   * 1.3 m over 0.4 m are 3.25, so 3 rows over 0.8 m; what is left of the width, 0.5 m, lies half in
+   * front, half behind: rows at 0.25, 0.65 and 1.05 m.
    */
   @Test
   void rowsLieInTheMiddle_withTheSpacingBetweenThem() {
@@ -50,7 +49,8 @@ class DripLayoutTest {
   /** Part by part from the left, whatever the order in which they were drawn. */
   @Test
   void partsComeFromLeftToRight() {
-    List<Line> rows = rows(box(10, 0, 3, 0.5).plus(box(0, 0, 6, 0.5)).plus(box(7, 0, 2, 0.5)), 0.4, 0.3);
+    List<Line> rows =
+        rows(box(10, 0, 3, 0.5).plus(box(0, 0, 6, 0.5)).plus(box(7, 0, 2, 0.5)), 0.4, 0.3);
     assertEquals(
         List.of(6L, 2L, 3L), rows.stream().map(r -> Math.round(r.length().metres())).toList());
   }

@@ -16,8 +16,7 @@ class HeaderLayoutTest {
   private static final double SAME_M = 1e-9;
 
   private static Shape box(double left, double front, double width, double depth) {
-    return Shape.rectangle(
-        Point.metres(left, front), Length.metres(width), Length.metres(depth));
+    return Shape.rectangle(Point.metres(left, front), Length.metres(width), Length.metres(depth));
   }
 
   private static Line row(double fromX, double fromY, double toX, double toY) {
@@ -49,7 +48,9 @@ class HeaderLayoutTest {
     assertEquals(1.1, rows.get(2).headerLength().metres(), SAME_M);
   }
 
-  /** The first row as it lies; of the others always the one whose end is nearest to a joined one. */
+  /**
+   * The first row as it lies; of the others always the one whose end is nearest to a joined one.
+   */
   @Test
   void withoutFeed_theFirstRowIsFirst_thenTheNearest() {
     List<HeaderLayout.Joined> rows =

@@ -87,7 +87,8 @@ class EmitterTest {
    */
   @Test
   void steepLateral_gainsWhatItFalls() {
-    Lateral down = new Lateral(10, 1, 0.0145, -0.5, new HazenWilliams(150), new Emitter(1e-12, 0.5));
+    Lateral down =
+        new Lateral(10, 1, 0.0145, -0.5, new HazenWilliams(150), new Emitter(1e-12, 0.5));
     Lateral.Solution solution = down.solve(3);
     assertEquals(3.5, solution.headM()[0], 1e-6);
     assertEquals(8, solution.headM()[9], 1e-6);
