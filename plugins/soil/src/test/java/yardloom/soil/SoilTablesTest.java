@@ -45,8 +45,7 @@ class SoilTablesTest {
 
   private static void soil(
       PlanKit kit, String name, Number organic, Length intake, Number available) {
-    RegionWords.localSoil(
-        regional(kit), name, 40, 20, organic, intake, available, survey(kit));
+    RegionWords.localSoil(regional(kit), name, 40, 20, organic, intake, available, survey(kit));
   }
 
   private static PlanKit inFlats(UnitSystem units) {
@@ -68,8 +67,8 @@ class SoilTablesTest {
   }
 
   /**
-   * 0.2 of the fine earth, a tenth of it rock: 18 % of 20 in are 3.6 in (9.14 cm), which is low (7.5
-   * to 15 cm); half an inch an hour, 12.7 mm, is moderate (5 to 75 mm).
+   * 0.2 of the fine earth, a tenth of it rock: 18 % of 20 in are 3.6 in (9.14 cm), which is low
+   * (7.5 to 15 cm); half an inch an hour, 12.7 mm, is moderate (5 to 75 mm).
    */
   @Test
   void soilNamed_isPrintedAsTheSurveySays() {
@@ -157,32 +156,25 @@ class SoilTablesTest {
     refused(ProblemCode.OUT_OF_RANGE, () -> soil(kit, "c", 2, Length.metres(1.01), null));
     refused(
         ProblemCode.OUT_OF_RANGE,
-        () ->
-            RegionWords.localSoil(regional(kit), "d", 80, 30, 2, null, null, survey(kit)));
+        () -> RegionWords.localSoil(regional(kit), "d", 80, 30, 2, null, null, survey(kit)));
   }
 
   @Test
   void theYardHasOneSoil_ofSomeDepth() {
     PlanKit kit = yard(UnitSystem.US);
     Length deep = Length.metres(5);
-    refused(
-        ProblemCode.OUT_OF_RANGE, () -> RegionWords.soilNamed(kit.words(), "a", -0.1, deep));
+    refused(ProblemCode.OUT_OF_RANGE, () -> RegionWords.soilNamed(kit.words(), "a", -0.1, deep));
     refused(ProblemCode.OUT_OF_RANGE, () -> RegionWords.soilNamed(kit.words(), "a", 1, deep));
     refused(
-        ProblemCode.OUT_OF_RANGE,
-        () -> RegionWords.soilNamed(kit.words(), "a", 0, Length.ZERO));
+        ProblemCode.OUT_OF_RANGE, () -> RegionWords.soilNamed(kit.words(), "a", 0, Length.ZERO));
     refused(
         ProblemCode.OUT_OF_RANGE,
         () -> RegionWords.soilNamed(kit.words(), "a", 0, Length.metres(5.1)));
-    refused(
-        ProblemCode.OUT_OF_RANGE, () -> SoilWords.soil(kit.words(), 40, 20, -1, 0.1, deep));
-    refused(
-        ProblemCode.OUT_OF_RANGE, () -> SoilWords.soil(kit.words(), 40, 20, 101, 0.1, deep));
+    refused(ProblemCode.OUT_OF_RANGE, () -> SoilWords.soil(kit.words(), 40, 20, -1, 0.1, deep));
+    refused(ProblemCode.OUT_OF_RANGE, () -> SoilWords.soil(kit.words(), 40, 20, 101, 0.1, deep));
     refused(ProblemCode.OUT_OF_RANGE, () -> SoilWords.soil(kit.words(), 40, 20, 2, -0.1, deep));
     refused(ProblemCode.OUT_OF_RANGE, () -> SoilWords.soil(kit.words(), 40, 20, 2, 1, deep));
-    refused(
-        ProblemCode.OUT_OF_RANGE,
-        () -> SoilWords.soil(kit.words(), 40, 20, 2, 0, Length.ZERO));
+    refused(ProblemCode.OUT_OF_RANGE, () -> SoilWords.soil(kit.words(), 40, 20, 2, 0, Length.ZERO));
     RegionWords.soilNamed(kit.words(), "a", 0, deep);
     refused(ProblemCode.DUPLICATE, () -> RegionWords.soilNamed(kit.words(), "b", 0, deep));
     refused(ProblemCode.DUPLICATE, () -> SoilWords.soil(kit.words(), 40, 20, 2, 0, deep));

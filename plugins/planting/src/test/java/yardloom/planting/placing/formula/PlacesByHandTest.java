@@ -27,7 +27,8 @@ class PlacesByHandTest {
   private static List<List<Long>> millimetres(List<Point> points) {
     return points.stream()
         .map(p -> List.of(Math.round(p.x().metres() * 1000), Math.round(p.y().metres() * 1000)))
-        .sorted(java.util.Comparator.comparing((List<Long> p) -> p.get(1)).thenComparing(p -> p.get(0)))
+        .sorted(
+            java.util.Comparator.comparing((List<Long> p) -> p.get(1)).thenComparing(p -> p.get(0)))
         .toList();
   }
 
@@ -117,7 +118,8 @@ class PlacesByHandTest {
   @Test
   void row_alongALine_isCentred_andAsLongAsItsSpacingHoldsOne() {
     List<Point> row = Rings.along(Line.between(Point.metres(1, 1), Point.metres(8.3, 1)), m(2));
-    assertEquals(List.of(2650L, 4650L, 6650L), millimetres(row).stream().map(p -> p.get(0)).toList());
+    assertEquals(
+        List.of(2650L, 4650L, 6650L), millimetres(row).stream().map(p -> p.get(0)).toList());
     assertEquals(
         3, Rings.along(Line.between(Point.metres(0, 0), Point.metres(0.9, 0)), m(0.3)).size());
   }
