@@ -15,7 +15,7 @@ import yardloom.planting.stand.formula.CropCurve;
 import yardloom.planting.stand.formula.StageShares;
 
 /** Seasons counted on a calendar. */
-class SeasonTest {
+class SeasonDaysTest {
   private static final Season NORTH = Season.of(2027, MonthDay.of(3, 20), MonthDay.of(11, 15));
 
   /** 120 days before 20 March are 20 November of the year before. */

@@ -27,7 +27,7 @@ import yardloom.water.soilwater.formula.RootZone;
 import yardloom.water.tank.formula.Knee;
 
 /** What formulas still take at the ends of their ranges, and what not. Worked beside each. */
-class FormulaLimitsTest {
+class WaterFormulaLimitsTest {
   private static final Length INCH = Length.inches(1);
   private static final Area SQFT = Area.squareFeet(1);
 

@@ -34,7 +34,7 @@ import yardloom.soil.texture.formula.TextureClass;
 import yardloom.soil.texture.formula.TextureRule;
 
 /** What formulas still take at the ends of their ranges, and what not. Worked beside each. */
-class FormulaLimitsTest {
+class SoilFormulaLimitsTest {
   private static final Area HALF = Area.squareFeet(500);
 
   private static void refused(Executable what) {
@@ -272,6 +272,6 @@ class FormulaLimitsTest {
             () -> TextureRule.classify(-1, 50),
             () -> TextureRule.classify(50, -1),
             () -> TextureRule.classify(51, 50));
-    outside.forEach(FormulaLimitsTest::refused);
+    outside.forEach(SoilFormulaLimitsTest::refused);
   }
 }
