@@ -16,6 +16,8 @@ public enum WorkPhase implements SheetUse {
   STAKE("Stake out"),
   MOW("Mow low"),
   EARTH("Earthwork"),
+  /** Walls, steps, paving, fences and sheds, before beds are edged along them. */
+  BUILD("Build"),
   EDGE("Edges and trench"),
   TREES("Plant trees and shrubs"),
   HEAD("Head assembly"),

@@ -35,7 +35,7 @@ public final class GoodsTable implements TableMaker {
             .column(Column.text("order", "Order"))
             .column(Column.text("allowance", "Allowance"));
     for (BillLine line : facts.all(YardFacts.BILL)) {
-      if (line.group() == BillGroup.HARD_GOODS) {
+      if (line.group() == BillGroup.HARD_GOODS || line.group() == BillGroup.BUILT) {
         table.row(
             Cell.text(line.item()),
             line.element().map(e -> Cell.text(e.toString())).orElse(Cell.BLANK),

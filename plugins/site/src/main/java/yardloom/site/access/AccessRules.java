@@ -21,7 +21,7 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.site.element.Show;
 import yardloom.site.element.Sources;
-import yardloom.site.path.Gate;
+import yardloom.facts.built.Gate;
 
 /** Whether every bed can be reached from the gates and from heaps, and how far it is. */
 public final class AccessRules {
