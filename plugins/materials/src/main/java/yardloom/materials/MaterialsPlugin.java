@@ -15,6 +15,7 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.materials.built.BuiltCalculator;
+import yardloom.materials.built.BuiltCheck;
 import yardloom.materials.goods.CutTable;
 import yardloom.materials.goods.GoodsTable;
 import yardloom.materials.goods.HardGoodsCalculator;
@@ -98,7 +99,8 @@ public final class MaterialsPlugin implements YardPlugin {
         new BorneDepthCheck(),
         new WeedCheck(),
         new HeavySoilCheck(),
-        new DropZoneCheck());
+        new DropZoneCheck(),
+        new BuiltCheck());
   }
 
   @Override

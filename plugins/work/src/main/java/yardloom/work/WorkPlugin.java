@@ -35,6 +35,7 @@ import yardloom.work.labour.LabourCalculator;
 import yardloom.work.labour.LabourData;
 import yardloom.work.labour.LabourTable;
 import yardloom.work.labour.WorkWords;
+import yardloom.work.own.ElementTable;
 import yardloom.work.own.OwnBillCalculator;
 import yardloom.work.own.OwnCountedCalculator;
 import yardloom.work.own.OwnTable;
@@ -96,6 +97,7 @@ public final class WorkPlugin implements YardPlugin {
         new HaulTable(),
         new LabourTable(),
         new OwnTable(),
+        new ElementTable(),
         new PhaseTable(),
         new VisitTable(),
         new OrdersTable(),

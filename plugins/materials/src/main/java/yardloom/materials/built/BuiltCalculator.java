@@ -44,14 +44,16 @@ public final class BuiltCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     Set<ElementId> counted = new HashSet<>(in.all(YardFacts.OWN_COUNTED));
+    Tally.Loose loose = new Tally.Loose();
     for (Element element : plan.elements()) {
       if (!element.stands() && !counted.contains(element.id())) {
-        count(plan, element, new Tally(out, Optional.of(element.id()), plan.info().units()));
+        count(plan, element, new Tally(out, Optional.of(element.id()), plan.info().units(), loose));
       }
     }
     for (Attributes.Entry<Gate> entry : plan.attributes().all(Gate.KEY)) {
-      gate(plan, entry.value(), counted, out);
+      gate(plan, entry.value(), counted, out, loose);
     }
+    loose.give(out, plan.info().units());
   }
 
   private static void count(Plan plan, Element element, Tally tally) {
@@ -82,7 +84,7 @@ public final class BuiltCalculator implements Calculator {
   }
 
   /** A gate is new where it says so, else where its fence is. */
-  private static void gate(Plan plan, Gate gate, Set<ElementId> counted, Sink out) {
+  private static void gate(Plan plan, Gate gate, Set<ElementId> counted, Sink out, Tally.Loose loose) {
     List<Element.Fence> fences =
         plan.all(Element.Fence.class).stream().filter(f -> Fences.isIn(gate, f.line())).toList();
     Optional<Element.Fence> built = fences.stream().filter(f -> !f.stands()).findFirst();
@@ -90,7 +92,7 @@ public final class BuiltCalculator implements Calculator {
     Optional<ElementId> of =
         built.or(() -> fences.stream().findFirst()).map(Element.Fence::id);
     if (!stands && of.filter(counted::contains).isEmpty()) {
-      Fences.gate(gate, new Tally(out, of, plan.info().units()));
+      Fences.gate(gate, new Tally(out, of, plan.info().units(), loose));
     }
   }
 }

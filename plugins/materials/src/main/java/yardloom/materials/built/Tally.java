@@ -1,6 +1,8 @@
 package yardloom.materials.built;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
@@ -29,8 +31,10 @@ final class Tally {
   private final Sink out;
   private final Optional<ElementId> of;
   private final UnitSystem units;
+  private final Loose loose;
 
-  Tally(Sink out, Optional<ElementId> of, UnitSystem units) {
+  Tally(Sink out, Optional<ElementId> of, UnitSystem units, Loose loose) {
+    this.loose = loose;
     this.out = out;
     this.of = of;
     this.units = units;
@@ -82,15 +86,37 @@ final class Tally {
         BillGroup.BUILT, WorkPhase.BUILD, item, exact, order, Say.percent(SPARE) + " for cuts");
   }
 
-  /** Rock, sand and gravel, which pack. */
+  /** Rock, sand and gravel, which pack; what is of one kind is ordered together. */
   void bulk(String item, Derived<Volume> exact) {
-    line(
-        BillGroup.BUILT,
-        WorkPhase.BUILD,
-        item,
-        exact,
-        ordered(exact, PACKED, PACKING),
-        Say.percent(PACKED) + " for packing");
+    loose.add(item, of, exact);
+  }
+
+  /** Bulk by item, for all that is built: rounding up belongs to the truck, not to the wall. */
+  static final class Loose {
+    private final Map<String, Derived.Builder> why = new TreeMap<>();
+    private final Map<String, Volume> sums = new TreeMap<>();
+
+    private void add(String item, Optional<ElementId> of, Derived<Volume> exact) {
+      why.computeIfAbsent(item, i -> Derived.by("sum over what is built", PACKING))
+          .from(of.map(ElementId::toString).orElse(item), exact);
+      sums.merge(item, exact.value(), Volume::plus);
+    }
+
+    /** One line for each item. */
+    void give(Sink out, UnitSystem units) {
+      Tally all = new Tally(out, Optional.empty(), units, this);
+      sums.forEach(
+          (item, sum) -> {
+            Derived<Volume> exact = why.get(item).gives(sum);
+            all.line(
+                BillGroup.BUILT,
+                WorkPhase.BUILD,
+                item,
+                exact,
+                all.ordered(exact, PACKED, PACKING),
+                Say.percent(PACKED) + " for packing");
+          });
+    }
   }
 
   /** Concrete, which is spilt. */

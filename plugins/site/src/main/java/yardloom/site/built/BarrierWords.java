@@ -172,7 +172,7 @@ public final class BarrierWords {
     Length most = Limits.positive("a riser", Limits.or(riser, RISER), Limits.THICKNESS);
     Shape ground = PathStrip.centred(line, wide);
     ElementDraft element = Making.add(in, id, c -> new Element.Paving(c, ground, "steps"));
-    element.attributes().add(Flight.KEY, new Flight(line.length(), up, wide, most), in.place());
+    element.attributes().add(Flight.KEY, new Flight(line, up, wide, most), in.place());
     Making.standing(element, standing);
     return Handle.along(id, line, ground);
   }
