@@ -24,7 +24,7 @@ final class Walls {
   static void wall(Element.Fence wall, Barrier how, Tally tally) {
     Length length = wall.line().length();
     Derived<Integer> courses =
-        Derived.by("height / course, rounded up + 1", WallParts.SOURCE)
+        Derived.by("up(height / course) + 1", WallParts.SOURCE)
             .from("height", wall.height(), wall.place())
             .from("course", how.unitHeight(), wall.place())
             .gives(WallParts.courses(wall.height(), how.unitHeight()) + 1);
