@@ -171,7 +171,9 @@ public final class YardFacts {
   /** What is to be done; given by every plugin, read by work. */
   public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");
 
-  /** Elements that the plan counts by items and tasks of its own; given by work, read by materials. */
+  /**
+   * Elements that the plan counts by items and tasks of its own; given by work, read by materials.
+   */
   public static final FactKey<ElementId> OWN_COUNTED =
       FactKey.many("work.own-counted", ElementId.class).called("elements that the plan counts");
 

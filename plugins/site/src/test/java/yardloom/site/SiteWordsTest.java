@@ -380,7 +380,9 @@ class SiteWordsTest {
   @Test
   void fence_opennessInPercent_isRefused() {
     refused(
-        () -> BarrierWords.fence(here(), "f", Line.between(p(0, 0), p(9, 0)), ft(6), 30, null, null, null, null),
+        () ->
+            BarrierWords.fence(
+                here(), "f", Line.between(p(0, 0), p(9, 0)), ft(6), 30, null, null, null, null),
         ProblemCode.OUT_OF_RANGE);
   }
 

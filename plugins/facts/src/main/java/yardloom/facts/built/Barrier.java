@@ -13,8 +13,7 @@ import yardloom.kernel.unit.Length;
  */
 public record Barrier(Made made, Length spacing, Length unitLength, Length unitHeight) {
   /** On a fence, which the plan draws for all of them. */
-  public static final AttributeKey<Barrier> KEY =
-      new AttributeKey<>("site.barrier", Barrier.class);
+  public static final AttributeKey<Barrier> KEY = new AttributeKey<>("site.barrier", Barrier.class);
 
   /** What a line that bars the way is made of. */
   public enum Made {

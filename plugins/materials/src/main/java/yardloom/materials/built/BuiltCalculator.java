@@ -84,13 +84,13 @@ public final class BuiltCalculator implements Calculator {
   }
 
   /** A gate is new where it says so, else where its fence is. */
-  private static void gate(Plan plan, Gate gate, Set<ElementId> counted, Sink out, Tally.Loose loose) {
+  private static void gate(
+      Plan plan, Gate gate, Set<ElementId> counted, Sink out, Tally.Loose loose) {
     List<Element.Fence> fences =
         plan.all(Element.Fence.class).stream().filter(f -> Fences.isIn(gate, f.line())).toList();
     Optional<Element.Fence> built = fences.stream().filter(f -> !f.stands()).findFirst();
     boolean stands = gate.standing().orElse(built.isEmpty());
-    Optional<ElementId> of =
-        built.or(() -> fences.stream().findFirst()).map(Element.Fence::id);
+    Optional<ElementId> of = built.or(() -> fences.stream().findFirst()).map(Element.Fence::id);
     if (!stands && of.filter(counted::contains).isEmpty()) {
       Fences.gate(gate, new Tally(out, of, plan.info().units(), loose));
     }

@@ -168,12 +168,7 @@ final class Fences {
             .from("spacing", how.spacing(), hedge.place())
             .gives(TrellisParts.posts(hedge.line(), how.spacing()));
     tally.line(
-        BillGroup.TREES,
-        WorkPhase.TREES,
-        "hedge plants",
-        plants,
-        plants,
-        "no spares included");
+        BillGroup.TREES, WorkPhase.TREES, "hedge plants", plants, plants, "no spares included");
     tally.job(WorkTask.PLANT_SHRUB, WorkPhase.TREES, plants);
   }
 

@@ -27,8 +27,7 @@ final class Grounds {
   private static final Source PRACTICE =
       Source.commonPractice("slabs of 4 in on 4 in of gravel; gravel walks of 4 in");
   private static final Source STEPS =
-      Source.read(
-          "What size steps?", "a garden magazine", 2012, "tread + 2 risers = 26 or 27 in");
+      Source.read("What size steps?", "a garden magazine", 2012, "tread + 2 risers = 26 or 27 in");
   private static final Source PAD =
       Source.commonPractice("a shed stands on gravel that is 12 in wider all round");
   private static final Source OUTLINE = Source.plan("outlines of the plan");
@@ -37,8 +36,7 @@ final class Grounds {
 
   /** By what its surface is called: slab, gravel, else pieces on sand. */
   static void paving(Element.Paving paving, Tally tally) {
-    Derived<Area> area =
-        Derived.given(paving.shape().area(), "paved ground", paving.place());
+    Derived<Area> area = Derived.given(paving.shape().area(), "paved ground", paving.place());
     String surface = paving.surface().toLowerCase(Locale.ROOT);
     if (surface.contains("concrete")) {
       tally.concrete("ready-mix concrete", deep(area, "slab", SLAB, paving.place()));
@@ -95,11 +93,9 @@ final class Grounds {
 
   /** The thing itself, by its name, and the gravel under it. */
   static void structure(Element.Structure built, Length pad, Tally tally) {
-    Derived<Integer> one =
-        Derived.by("typical of what is drawn: one of it", OUTLINE).gives(1);
+    Derived<Integer> one = Derived.by("typical of what is drawn: one of it", OUTLINE).gives(1);
     tally.pieces(built.id().name(), one);
-    tally.job(
-        WorkTask.SET_UP, Derived.given(built.shape().area(), "its ground", built.place()));
+    tally.job(WorkTask.SET_UP, Derived.given(built.shape().area(), "its ground", built.place()));
     if (pad.metres() == 0) {
       return;
     }

@@ -82,8 +82,7 @@ final class Tally {
   void area(String item, Derived<Area> exact) {
     Derived<Area> order =
         Derived.by("exact × 1.1", CUTS).from("exact", exact).gives(exact.value().times(1.1));
-    line(
-        BillGroup.BUILT, WorkPhase.BUILD, item, exact, order, Say.percent(SPARE) + " for cuts");
+    line(BillGroup.BUILT, WorkPhase.BUILD, item, exact, order, Say.percent(SPARE) + " for cuts");
   }
 
   /** Rock, sand and gravel, which pack; what is of one kind is ordered together. */

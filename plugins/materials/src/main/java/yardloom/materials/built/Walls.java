@@ -39,7 +39,8 @@ final class Walls {
             .from("blocks of a course", along)
             .gives(courses.value() * along.value());
     String size =
-        Say.depth(how.unitLength(), tally.units()) + " by "
+        Say.depth(how.unitLength(), tally.units())
+            + " by "
             + Say.depth(how.unitHeight(), tally.units());
     tally.cut("wall blocks, " + size, blocks);
     tally.pieces("wall caps, " + Say.depth(how.unitLength(), tally.units()), along);
@@ -59,8 +60,7 @@ final class Walls {
   }
 
   /** Rock, pipe and fabric behind it; returns all gravel and rock. */
-  private static Derived<Volume> drainage(
-      Element.Fence wall, Derived<Volume> base, Tally tally) {
+  private static Derived<Volume> drainage(Element.Fence wall, Derived<Volume> base, Tally tally) {
     Length length = wall.line().length();
     Derived<Volume> drain =
         Derived.by("length × height × drain", WallParts.SOURCE)

@@ -40,8 +40,7 @@ public final class BulkRates {
   }
 
   BulkLoads loads(String item, String material, WorkPhase phase, Derived<Volume> order) {
-    return Loads.of(
-        item, phase, order, cubicYardsPerLoad(material), poundsPerCubicYard(material));
+    return Loads.of(item, phase, order, cubicYardsPerLoad(material), poundsPerCubicYard(material));
   }
 
   private Optional<Spread> own(Kind kind, String item) {

@@ -17,7 +17,9 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Volume;
 
-/** Gives truckloads and weight of every bulk order: what is of one kind and phase comes together. */
+/**
+ * Gives truckloads and weight of every bulk order: what is of one kind and phase comes together.
+ */
 public final class LoadCalculator implements Calculator {
   private static final Source SUM = Source.plan("sum over the things of the plan");
 

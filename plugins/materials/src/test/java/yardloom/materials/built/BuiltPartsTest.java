@@ -34,8 +34,7 @@ class BuiltPartsTest {
     double c = row.maybe("c").orElse(0);
     String part = row.text("part");
     return switch (part.substring(0, part.indexOf(':'))) {
-      case "fence posts" ->
-          FenceParts.runs(straight(a), Length.feet(b), List.of()).posts().size();
+      case "fence posts" -> FenceParts.runs(straight(a), Length.feet(b), List.of()).posts().size();
       case "fence bays" -> FenceParts.runs(straight(a), Length.feet(b), List.of()).bays();
       case "rails of a bay" -> FenceParts.rails(Length.feet(a));
       case "boards" -> FenceParts.boards(Length.feet(a), c, Length.inches(b));
@@ -55,8 +54,7 @@ class BuiltPartsTest {
   @Test
   void parts_areThePublishedOnes() {
     for (DataRow row : DataTable.shipped(BuiltPartsTest.class, "published-parts.csv").rows()) {
-      assertEquals(
-          row.number("want"), ours(row), row.number("tolerance") + 1e-9, row.text("part"));
+      assertEquals(row.number("want"), ours(row), row.number("tolerance") + 1e-9, row.text("part"));
     }
   }
 
@@ -65,9 +63,7 @@ class BuiltPartsTest {
   void gate_hasAPostAtEachSide() {
     Runs runs =
         FenceParts.runs(
-            straight(20),
-            Length.feet(8),
-            List.of(new Opening(Length.feet(7), Length.feet(11))));
+            straight(20), Length.feet(8), List.of(new Opening(Length.feet(7), Length.feet(11))));
     assertEquals(5, runs.posts().size());
     assertEquals(3, runs.bays());
     assertEquals(16, runs.length().feet(), 1e-9);
@@ -109,7 +105,9 @@ class BuiltPartsTest {
     assertTrue(runs.posts().size() <= plain + 2 * gates);
   }
 
-  /** Feet of a flight up a line to the north of 6 ft: its edges lie across, the last at the head. */
+  /**
+   * Feet of a flight up a line to the north of 6 ft: its edges lie across, the last at the head.
+   */
   @Test
   void nosings_lieAcross() {
     Point foot = new Point(Length.feet(10), Length.feet(20));

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.Ways;
 import yardloom.facts.YardFacts;
+import yardloom.facts.built.Flight;
+import yardloom.facts.built.Gate;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -18,8 +20,6 @@ import yardloom.kernel.plan.Element.PathUse;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
-import yardloom.facts.built.Flight;
-import yardloom.facts.built.Gate;
 import yardloom.site.path.PathStandard;
 
 /**

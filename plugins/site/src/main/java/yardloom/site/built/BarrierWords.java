@@ -206,8 +206,7 @@ public final class BarrierWords {
         Limits.positive("the height of a fence, wall or hedge", height, Limits.FENCE_HEIGHT);
     Shape ground =
         PathStrip.centred(line, Limits.positive("the thickness", thickness, Limits.THICKNESS));
-    ElementDraft element =
-        Making.add(in, id, c -> new Element.Fence(c, line, ground, tall, open));
+    ElementDraft element = Making.add(in, id, c -> new Element.Fence(c, line, ground, tall, open));
     element.attributes().add(Barrier.KEY, how, in.place());
     Making.standing(element, standing);
     return Handle.along(id, line, ground);

@@ -24,7 +24,10 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 
-/** Words for what is built: houses, sheds, hard surfaces, roofs; lines that bar the way are {@link BarrierWords}. */
+/**
+ * Words for what is built: houses, sheds, hard surfaces, roofs; lines that bar the way are {@link
+ * BarrierWords}.
+ */
 public final class BuiltWords {
   /** Common practice for digging by hand beside a marked line; states differ (18 to 36 in). */
   private static final Length UTILITY_CLEARANCE = Length.inches(24);

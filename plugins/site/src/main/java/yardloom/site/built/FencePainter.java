@@ -16,8 +16,8 @@ import yardloom.kernel.unit.Length;
 import yardloom.site.element.ElementPainter;
 
 /**
- * Walls by their ground. Fences and hedges: the line, and a disc where each post would stand in a long fence: full
- * in what is new, open in what is there already.
+ * Walls by their ground. Fences and hedges: the line, and a disc where each post would stand in a
+ * long fence: full in what is new, open in what is there already.
  */
 public final class FencePainter extends ElementPainter<Element.Fence> {
   private static final Style WALL =

@@ -2,12 +2,12 @@ package yardloom.site.built;
 
 import java.util.ArrayList;
 import java.util.List;
-import yardloom.kernel.draw.Layer;
 import yardloom.facts.built.Flight;
+import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
-import yardloom.kernel.draw.Style;
 import yardloom.kernel.draw.Palette;
+import yardloom.kernel.draw.Style;
 import yardloom.kernel.plan.Element;
 import yardloom.site.element.ElementPainter;
 

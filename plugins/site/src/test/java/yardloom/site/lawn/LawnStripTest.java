@@ -106,7 +106,8 @@ class LawnStripTest {
   /** 2 in between a fence and the lot line are not lawn; 20 in between fence and bed are. */
   @Test
   void groundBehindAFence_isNoStrip_groundBeforeItIs() {
-    BarrierWords.fence(in, "fence", Line.between(p(0.2, 0), p(0.2, 120)), ft(5), null, null, null, null, null);
+    BarrierWords.fence(
+        in, "fence", Line.between(p(0.2, 0), p(0.2, 120)), ft(5), null, null, null, null, null);
     GroundWords.mulchedGround(in, "turned", Shape.rectangle(p(0, 90), ft(60), ft(30)), null);
     assertEquals(List.of(), LawnStrip.of(draft.freeze()));
     bed("a", 2, 20, 4, 20);

@@ -82,8 +82,10 @@ class RestrictionRulesTest {
   @Test
   void sightTriangle_tallFence_isAnErrorAndALowOneIsNot() {
     cornerLot();
-    BarrierWords.fence(in, "tall", Line.between(p(40, 1), p(59, 1)), ft(6), null, null, null, null, null);
-    BarrierWords.fence(in, "low", Line.between(p(59, 2), p(59, 20)), ft(2.5), null, null, null, null, null);
+    BarrierWords.fence(
+        in, "tall", Line.between(p(40, 1), p(59, 1)), ft(6), null, null, null, null, null);
+    BarrierWords.fence(
+        in, "low", Line.between(p(59, 2), p(59, 20)), ft(2.5), null, null, null, null, null);
     List<Finding> found = findings("site.restriction");
     assertEquals(List.of("tall"), found.stream().map(f -> f.element().get().name()).toList());
     assertEquals(Severity.ERROR, found.get(0).severity());

@@ -13,8 +13,8 @@ import yardloom.facts.work.WorkTask;
  *
  * @param after phases that must be done before
  * @param leastDays days it takes even without work, such as waiting for the utility marks
- * @param steps what the crew does, one sentence each; small lengths stand as {@code {4 in}}, and tasks
- *     that a text is for in front, see {@link #doing}
+ * @param steps what the crew does, one sentence each; small lengths stand as {@code {4 in}}, and
+ *     tasks that a text is for in front, see {@link #doing}
  * @param tools what the crew brings
  * @param cautions what can hurt someone, one sentence each
  */

@@ -64,11 +64,11 @@ class BuiltYardTest {
 
   /**
    * Back: runs of 27.5 ft on either side of the gate, in 4 bays each, so 5 + 5 posts of 6 + 3 ft; 8
-   * × 3 rails; 55 ft / 5.5 in = 120 boards, 120 × 3 × 2 screws. A hole of 10 in, 3 ft deep, less the
-   * post: 1.636 − 0.255 = 1.381 cu ft; 10 × 1.381 × 1.1 / 0.45 = 33.8 bags. Pickets: 40 ft in 6
+   * × 3 rails; 55 ft / 5.5 in = 120 boards, 120 × 3 × 2 screws. A hole of 10 in, 3 ft deep, less
+   * the post: 1.636 − 0.255 = 1.381 cu ft; 10 × 1.381 × 1.1 / 0.45 = 33.8 bags. Pickets: 40 ft in 6
    * bays, 7 posts of 4 + 2 ft, 6 × 2 rails, 40 ft / 5.5 in × 0.75 = 65.5 boards, 66 × 2 × 2 screws;
-   * a hole of 2 ft takes 0.921: 7 × 0.921 × 1.1 / 0.45 = 15.8. Deer: 33 ft in 3 bays, 4 posts of 8 +
-   * 4 ft; a hole of 4 ft takes 1.842: 4 × 1.842 × 1.1 / 0.45 = 18.01, so 19.
+   * a hole of 2 ft takes 0.921: 7 × 0.921 × 1.1 / 0.45 = 15.8. Deer: 33 ft in 3 bays, 4 posts of 8
+   * + 4 ft; a hole of 4 ft takes 1.842: 4 × 1.842 × 1.1 / 0.45 = 18.01, so 19.
    */
   @Test
   void fences_byPostsRailsAndBoards() {
@@ -92,8 +92,8 @@ class BuiltYardTest {
   }
 
   /**
-   * Bank: 36 / 6 = 6 courses and one buried, 26 blocks each. Seat: 18 / 6 = 3 and one, 15 ft / 18 in
-   * = 10 each. Higher: 48 / 8 = 6 and one, 8 ft / 16 in = 6 each.
+   * Bank: 36 / 6 = 6 courses and one buried, 26 blocks each. Seat: 18 / 6 = 3 and one, 15 ft / 18
+   * in = 10 each. Higher: 48 / 8 = 6 and one, 8 ft / 16 in = 6 each.
    */
   @Test
   void walls_byCoursesAndOneInTheGround() {
@@ -109,11 +109,11 @@ class BuiltYardTest {
   }
 
   /**
-   * 33 in / 7 in = 5 steps. Flagstone 18 × 9; slab 27 × 6 ft × 4 in = 2 cu yd; walk 4 × 27 ft × 4 in
-   * = 1.33; rock 26 × 3 × 1 ft = 2.89; sand 162 sq ft × 1 in = 0.5. Gravel base, in cubic feet: bank
-   * 26 × 20/12 × 0.5 = 21.67, seat 15 × 2 × 0.5 = 15, higher 8 × 2 × 0.5 = 8, steps 5 × 7 / 3 =
-   * 11.67, terrace 54, slab 54; under the shed 12 × 9 ft less its round corners, (4 − π) × 1 sq ft,
-   * × 0.5 = 53.57: 217.9 = 8.07 cu yd, + 20 % = 9.68, so 10.
+   * 33 in / 7 in = 5 steps. Flagstone 18 × 9; slab 27 × 6 ft × 4 in = 2 cu yd; walk 4 × 27 ft × 4
+   * in = 1.33; rock 26 × 3 × 1 ft = 2.89; sand 162 sq ft × 1 in = 0.5. Gravel base, in cubic feet:
+   * bank 26 × 20/12 × 0.5 = 21.67, seat 15 × 2 × 0.5 = 15, higher 8 × 2 × 0.5 = 8, steps 5 × 7 / 3
+   * = 11.67, terrace 54, slab 54; under the shed 12 × 9 ft less its round corners, (4 − π) × 1 sq
+   * ft, × 0.5 = 53.57: 217.9 = 8.07 cu yd, + 20 % = 9.68, so 10.
    */
   @Test
   void groundAndRock_inCubicYards() {
@@ -130,8 +130,8 @@ class BuiltYardTest {
   }
 
   /**
-   * Trucks of 14, 10 and 5 cu yd. Soil: 54 sq ft × (20 − 3) in / 324 = 2.83 cu yd, + 15 % = 3.26, so
-   * 3.5, at 2,160 to 2,640 lb each.
+   * Trucks of 14, 10 and 5 cu yd. Soil: 54 sq ft × (20 − 3) in / 324 = 2.83 cu yd, + 15 % = 3.26,
+   * so 3.5, at 2,160 to 2,640 lb each.
    */
   @Test
   void bulk_comesInLoads() {
@@ -145,9 +145,9 @@ class BuiltYardTest {
   }
 
   /**
-   * Posts 10 + 7 + 4; fence 55 + 40 + 33 ft at 0.19 h; faces 26 × 3.5 + 15 × 2 + 8 × 4.67 = 158.3 sq
-   * ft at 0.3; base and rock of walls and steps 44.67 + 11.67 + 78 cu ft = 4.98 cu yd at 2.5; slab
-   * 162 sq ft at 0.08; base graded under 162 + 162 + 108 + 107.1.
+   * Posts 10 + 7 + 4; fence 55 + 40 + 33 ft at 0.19 h; faces 26 × 3.5 + 15 × 2 + 8 × 4.67 = 158.3
+   * sq ft at 0.3; base and rock of walls and steps 44.67 + 11.67 + 78 cu ft = 4.98 cu yd at 2.5;
+   * slab 162 sq ft at 0.08; base graded under 162 + 162 + 108 + 107.1.
    */
   @Test
   void hours_byTask() {

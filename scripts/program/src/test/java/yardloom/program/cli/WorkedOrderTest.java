@@ -270,8 +270,8 @@ class WorkedOrderTest {
   /**
    * Each alone at its low and high value, against 1,983.43. Labour 19.92 and 68.18 h instead of
    * 39.55; chips in 2 + 3 loads instead of 2; soil 31 to 46 each instead of 33; chips 11 to 17
-   * instead of 13; 243.50 of chips and compost 10 % down and 15 % up; compost and soil in 2 loads; sheets at
-   * 0.50 to 1.10. Eight are printed.
+   * instead of 13; 243.50 of chips and compost 10 % down and 15 % up; compost and soil in 2 loads;
+   * sheets at 0.50 to 1.10. Eight are printed.
    */
   @Test
   void drivers_eachAlone() {
