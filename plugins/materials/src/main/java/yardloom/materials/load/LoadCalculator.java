@@ -61,7 +61,7 @@ public final class LoadCalculator implements Calculator {
     BillLine first = lines.get(0);
     Derived<Volume> order = first.order().map(v -> (Volume) v);
     if (lines.size() > 1) {
-      Derived.Builder why = Derived.by("sum over the things of the plan", SUM);
+      Derived.Builder why = Derived.by("sum over what is ordered", SUM);
       Volume sum = Volume.ZERO;
       for (BillLine line : lines) {
         why.from(line.element().map(Object::toString).orElse(line.item()), line.order());
