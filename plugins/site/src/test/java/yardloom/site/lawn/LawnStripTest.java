@@ -59,7 +59,7 @@ class LawnStripTest {
     assertTrue(finding.text().contains("24 in wide"), finding.text());
     assertTrue(finding.text().contains("bed \"a\", bed \"b\""), finding.text());
     // One strip and the sum.
-    assertEquals(2, LawnStripTable.of(strips).rows().size());
+    assertEquals(2, LawnStripTable.of(draft.freeze(), strips).rows().size());
   }
 
   /**

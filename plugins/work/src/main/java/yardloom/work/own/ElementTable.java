@@ -59,7 +59,7 @@ public final class ElementTable implements TableMaker {
           Cell.text(element.id().kind().word()),
           text(counted.bought()),
           text(counted.done()),
-          text(counted.phases().stream().map(WorkPhase::title).toList()),
+          text(counted.phases().stream().map(x -> x.title(plan)).toList()),
           counted.isEmpty() ? Cell.text(why(element)) : Cell.BLANK);
     }
     return table

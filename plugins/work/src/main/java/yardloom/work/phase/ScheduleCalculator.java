@@ -54,8 +54,10 @@ public final class ScheduleCalculator implements Calculator {
     List<Phase> phases =
         needed(
             layered(PhaseData.phases(), in.all(YardFacts.SURFACES)), hours, in.all(YardFacts.BILL));
+    Set<WorkTask> ofPlan = EnumSet.noneOf(WorkTask.class);
+    tasks.forEach(t -> ofPlan.add(t.task()));
     PhaseSchedule.of(
-            phases.stream().map(p -> p.doing(tasksOf(p.id(), tasks))).toList(),
+            phases.stream().map(p -> p.doing(tasksOf(p.id(), tasks), ofPlan)).toList(),
             hours,
             work,
             in.all(YardFacts.PLANTING_WINDOWS),
