@@ -41,7 +41,7 @@ public final class PriceCheck implements Check {
   public List<Finding> run(Plan plan, Facts facts) {
     List<BillLine> bill = facts.all(YardFacts.BILL);
     Set<String> onBill = new TreeSet<>();
-    bill.forEach(line -> onBill.add(line.item()));
+    bill.forEach(line -> onBill.addAll(List.of(line.item(), BillLine.stem(line.item()))));
     Set<String> known = new TreeSet<>(PriceBook.demo().items());
     known.addAll(onBill);
     known.addAll(PriceBook.general());
@@ -103,7 +103,7 @@ public final class PriceCheck implements Check {
             .toList();
     List<Object> amounts =
         bill.stream()
-            .filter(line -> line.item().equals(item))
+            .filter(l -> l.item().equals(item) || BillLine.stem(l.item()).equals(item))
             .<Object>map(line -> line.order().value())
             .toList();
     boolean used =

@@ -48,7 +48,7 @@ final class CrewTables {
     String call = DigCall.inBrackets(facts.find(YardFacts.DIG_CALL));
     int number = 1;
     for (PhaseTime time : phases) {
-      table.heading(number++ + ". " + time.phase().title() + ": " + when(time));
+      table.heading(number++ + ". " + time.phase().title(plan) + ": " + when(time));
       String first = beforeSteps(time);
       if (!first.isEmpty()) {
         table.row(Cell.text(first), Cell.BLANK);
@@ -117,7 +117,7 @@ final class CrewTables {
                     .toList()));
       }
       if (!rows.isEmpty()) {
-        table.heading(time.phase().title());
+        table.heading(time.phase().title(plan));
         rows.forEach(table::row);
       }
     }
@@ -157,7 +157,7 @@ final class CrewTables {
     for (PhaseTime time : phases) {
       List<BillLine> lines = BillSums.byItem(PhaseOrders.neededIn(time, facts.all(YardFacts.BILL)));
       if (!lines.isEmpty()) {
-        table.heading(time.phase().title());
+        table.heading(time.phase().title(plan));
       }
       for (BillLine line : lines) {
         int lead = PhaseOrders.leadDays(line.item(), facts);

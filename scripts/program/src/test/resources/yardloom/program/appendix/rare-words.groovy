@@ -1,5 +1,6 @@
 // Words that no sample uses, so that their formulas too are worked out again from what is printed.
 plan 'Rare words', units: 'us'
+openGround 'weeds'
 sheets(['cover', 'layout', 'crew'])
 site 'Urbana', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
 climate 'urbana-il'
@@ -61,6 +62,14 @@ tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
   variety 'Ashmead', selfFruitful: false, blooms: 'late'
   mulchRing 3.ft
 }
+wall 'terrace wall', line([point(30.ft, 29.ft), point(39.ft, 29.ft)]), height: 2.ft, retains: true, standing: false
+steps 'garden steps', line([point(40.ft, 30.ft), point(40.ft, 33.ft)]), rise: 20.inch, width: 3.ft, standing: false
+fence 'back fence', line([point(1.ft, 59.ft), point(69.ft, 59.ft)]), height: 5.ft, openness: 0.2, standing: false
+gate 'back gate', point(30.ft, 59.ft), width: 4.ft
+hedge 'bay hedge', line([point(69.ft, 20.ft), point(69.ft, 40.ft)]), height: 4.ft, spacing: 30.inch, standing: false
+paving 'slab', rect(2.ft, 20.ft, 5.ft, 6.ft), surface: 'concrete', standing: false
+paving 'flags', rect(2.ft, 10.ft, 5.ft, 6.ft), surface: 'flagstone', standing: false
+structure 'shed', rect(45.ft, 20.ft, 7.ft, 6.ft), height: 8.ft, standing: false
 path 'way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow'
 bestSpot 60.sqft, crop: 'kale'
 work crew: 3, hoursPerDay: 7, start: '2026-09-07', lastFrost: '04-25', firstFrost: '10-14'
