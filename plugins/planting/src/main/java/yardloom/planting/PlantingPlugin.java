@@ -59,6 +59,8 @@ import yardloom.planting.rotation.RotationTable;
 import yardloom.planting.rotation.RotationWords;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.stock.StockForms;
+import yardloom.planting.stock.StockWords;
 import yardloom.planting.suggest.SuggestCalculator;
 import yardloom.planting.suggest.SuggestTable;
 import yardloom.planting.suggest.SuggestWords;
@@ -69,6 +71,7 @@ import yardloom.planting.suit.SuitWords;
 import yardloom.planting.trained.TrainedWords;
 import yardloom.planting.window.PlantingTimes;
 import yardloom.planting.window.ShortSeasonCheck;
+import yardloom.planting.window.StockCalculator;
 import yardloom.planting.window.WindowCalculator;
 
 /** The planting plugin. */
@@ -96,6 +99,7 @@ public final class PlantingPlugin implements YardPlugin {
                 RotationWords.class,
                 SuitWords.class,
                 SuggestWords.class,
+                StockWords.class,
                 TrainedWords.class)));
   }
 
@@ -104,6 +108,7 @@ public final class PlantingPlugin implements YardPlugin {
     return List.of(
         new CanopyCalculator(),
         new LayoutCalculator(),
+        new StockCalculator(),
         new WindowCalculator(),
         new BorneDepthCalculator(),
         new StandCalculator(),
@@ -166,7 +171,7 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Catalogue> catalogues() {
-    return List.of(PlantCatalogueList.plants());
+    return List.of(PlantCatalogueList.plants(), StockForms.catalogue());
   }
 
   @Override

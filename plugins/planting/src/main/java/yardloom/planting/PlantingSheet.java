@@ -20,6 +20,7 @@ import yardloom.planting.list.PlantKeys;
 import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.ThinningTable;
+import yardloom.planting.stock.StockPlan;
 import yardloom.planting.view.FirstYearView;
 import yardloom.planting.view.GuildSection;
 import yardloom.planting.window.PlantingTimes;
@@ -50,6 +51,7 @@ public final class PlantingSheet implements SheetMaker {
         YardFacts.HARVEST,
         PlantPlaces.KEY,
         HarvestPlan.KEY,
+        StockPlan.KEY,
         CareAct.KEY);
   }
 

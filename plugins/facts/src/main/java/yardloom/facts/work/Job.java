@@ -1,5 +1,7 @@
 package yardloom.facts.work;
 
+import java.util.Optional;
+import yardloom.facts.region.Spread;
 import yardloom.kernel.fact.Derived;
 
 /**
@@ -7,5 +9,23 @@ import yardloom.kernel.fact.Derived;
  *
  * @param amount how much of it, a quantity or a count that the task's rate is for; nothing of it is
  *     no work
+ * @param pace a rate of its own, such as by size; empty where the task's holds
  */
-public record Job(WorkTask task, WorkPhase phase, Derived<?> amount) {}
+public record Job(WorkTask task, WorkPhase phase, Derived<?> amount, Optional<Pace> pace) {
+  /**
+   * How long a part of the task takes that has a rate of its own.
+   *
+   * @param of the part, as tables call it after the task
+   * @param hours of one person for one piece
+   */
+  public record Pace(String of, Spread hours) {}
+
+  public Job(WorkTask task, WorkPhase phase, Derived<?> amount) {
+    this(task, phase, amount, Optional.empty());
+  }
+
+  /** How tables call it: the task, and the part of it that has a rate of its own. */
+  public String title() {
+    return task.title() + pace.map(p -> ": " + p.of()).orElse("");
+  }
+}

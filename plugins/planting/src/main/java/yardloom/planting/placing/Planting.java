@@ -53,9 +53,15 @@ public record Planting(
    *
    * @param inGrass whether grass grows below it and draws water with it
    * @param trained the form it is trained in, if it is
+   * @param stock as what it is bought, if the plan says
    */
   public record Specimen(
-      Element.Tree tree, SourceRef place, Plant plant, boolean inGrass, Optional<Trained> trained) {
+      Element.Tree tree,
+      SourceRef place,
+      Plant plant,
+      boolean inGrass,
+      Optional<Trained> trained,
+      Optional<String> stock) {
     /** How wide it grows: as it is kept, else as its kind does. */
     public Length width() {
       return trained.map(Trained::width).orElseGet(() -> plant.spread().middle());
@@ -196,7 +202,14 @@ public record Planting(
       boolean inGrass = !tree.attributes().all(PlantingKeys.IN_GRASS).isEmpty();
       for (Entry<String> e : tree.attributes().all(PlantingKeys.SPECIES)) {
         Plant plant = PlantCatalogue.shipped().plant(e.value());
-        found.add(new Specimen(tree, e.place(), plant, inGrass, trained));
+        found.add(
+            new Specimen(
+                tree,
+                e.place(),
+                plant,
+                inGrass,
+                trained,
+                tree.attributes().get(PlantingKeys.STOCK)));
       }
     }
     return List.copyOf(found);

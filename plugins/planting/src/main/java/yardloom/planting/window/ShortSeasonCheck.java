@@ -32,10 +32,10 @@ public final class ShortSeasonCheck implements Check {
     List<Finding> found = new ArrayList<>();
     Optional<FrostDates> frost = facts.find(YardFacts.FROST);
     if (frost.isPresent()) {
-      PlantingRules.Place place = WindowCalculator.place(facts.find(YardFacts.CLIMATE));
+      PlantingRules.Place place = KindWindows.place(facts.find(YardFacts.CLIMATE));
       for (Plant plant : facts.get(PlantPlaces.KEY).toPlant().values()) {
         PlantingRules.of(plant, place).stream()
-            .filter(rule -> WindowCalculator.isShort(rule, frost.get()))
+            .filter(rule -> KindWindows.isShort(rule, frost.get()))
             .findFirst()
             .ifPresent(rule -> found.add(finding(plant, rule, frost.get())));
       }
