@@ -44,6 +44,7 @@ import yardloom.planting.list.PlantList;
 import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
+import yardloom.planting.own.OwnPlantWords;
 import yardloom.planting.placing.GrownPicture;
 import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlacedCheck;
@@ -100,6 +101,7 @@ public final class PlantingPlugin implements YardPlugin {
                 SuitWords.class,
                 SuggestWords.class,
                 StockWords.class,
+                OwnPlantWords.class,
                 TrainedWords.class)));
   }
 

@@ -76,7 +76,7 @@ public final class HarvestYearCalculator implements Calculator {
     for (Line line : in.get(HarvestPlan.KEY).lines()) {
       if (line.mass().isPresent()) {
         Set<Month> rests = HarvestSeason.rests(line.plant(), in.find(YardFacts.CLIMATE));
-        HarvestSeason.of(line.plant().name())
+        HarvestSeason.of(line.plant())
             .ifPresentOrElse(
                 season -> lines.add(new Picked(line, season.shares(lastFrost, rests))),
                 () -> leftOut.add(line.plant().name()));
@@ -106,7 +106,7 @@ public final class HarvestYearCalculator implements Calculator {
   }
 
   private static double grown(Line line, int year) {
-    Optional<Bearing> bearing = Bearing.of(line.plant().name());
+    Optional<Bearing> bearing = Bearing.of(line.plant());
     return line.stands() ? 1 : bearing.map(b -> b.share(year)).orElse(1.0);
   }
 

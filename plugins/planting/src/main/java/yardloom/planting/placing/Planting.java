@@ -133,7 +133,7 @@ public record Planting(
       }
       List<Element.Tree> stems = stems(plan, bed);
       for (int i = 0; i < lines.size(); i++) {
-        found.add(lay(bed, lines.get(i), pieces.get(i), stems));
+        found.add(lay(plan, bed, lines.get(i), pieces.get(i), stems));
       }
     }
     return List.copyOf(found);
@@ -159,9 +159,9 @@ public record Planting(
   }
 
   private static Planting lay(
-      Element.Bed bed, Entry<PlantChoice> line, Shape ground, List<Element.Tree> stems) {
+      Plan plan, Element.Bed bed, Entry<PlantChoice> line, Shape ground, List<Element.Tree> stems) {
     PlantChoice choice = line.value();
-    Plant plant = PlantCatalogue.shipped().plant(choice.plant());
+    Plant plant = PlantCatalogue.of(plan).plant(choice.plant());
     Length spacing = choice.spacing().orElseGet(() -> plant.inRow().middle());
     Length rows = choice.rowSpacing().orElseGet(() -> defaultRows(choice, plant, spacing));
     List<Point> at =
@@ -201,7 +201,7 @@ public record Planting(
       Optional<Trained> trained = tree.attributes().get(Trained.KEY);
       boolean inGrass = !tree.attributes().all(PlantingKeys.IN_GRASS).isEmpty();
       for (Entry<String> e : tree.attributes().all(PlantingKeys.SPECIES)) {
-        Plant plant = PlantCatalogue.shipped().plant(e.value());
+        Plant plant = PlantCatalogue.of(plan).plant(e.value());
         found.add(
             new Specimen(
                 tree,

@@ -160,7 +160,7 @@ public final class StockForms {
     if (plant.start().isInDrills()) {
       return Choices.text(plant.start());
     }
-    String own = BY_KIND.get(plant.name());
+    String own = BY_KIND.get(plant.model());
     if (own != null) {
       return own;
     }

@@ -109,10 +109,10 @@ public final class SuggestCalculator implements Calculator {
     }
     Length width = bed.shape().inside().times(2).plus(OVER_THE_EDGE);
     Point middle = bed.shape().heart();
-    return PlantCatalogue.shipped().all().stream()
+    return PlantCatalogue.of(yard.plan()).all().stream()
         .filter(p -> !names.contains(p.name()))
         .filter(p -> p.form() != Plant.Form.TREE && p.form() != Plant.Form.VINE)
-        .filter(p -> !wish.natives() || Growth.of(p.name()).nativeTo().isPresent())
+        .filter(p -> !wish.natives() || Growth.of(p).nativeTo().isPresent())
         .filter(p -> p.spread().middle().compareTo(width) <= 0 && count(p, bed, wish) > 0)
         .map(p -> Kind.of(p, frost, yard.climate(), wish.months()))
         .filter(k -> k.months() != 0 || k.uses() != 0)
@@ -151,7 +151,7 @@ public final class SuggestCalculator implements Calculator {
                   ? OptionalInt.empty()
                   : OptionalInt.of(count(kind.plant(), bed, wish)),
               months(kind.months()),
-              String.join(", ", Growth.roles(kind.plant().name())),
+              String.join(", ", Growth.roles(kind.plant())),
               why(kind, others)));
     }
     return new Suggestions.Set(lines, found.exact());
@@ -180,10 +180,10 @@ public final class SuggestCalculator implements Calculator {
     if (said.isEmpty()) {
       said.add(
           "adds its layer ("
-              + Growth.of(kind.plant().name()).layer().name().toLowerCase(Locale.ROOT)
+              + Growth.of(kind.plant()).layer().name().toLowerCase(Locale.ROOT)
               + ") and suits the others");
     }
-    if (Pollination.of(kind.plant().name()).isCross()) {
+    if (Pollination.of(kind.plant()).isCross()) {
       said.add("plant two varieties");
     }
     return String.join("; ", said);

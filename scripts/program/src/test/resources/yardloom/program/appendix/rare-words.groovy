@@ -87,3 +87,5 @@ country 'US'
 catchTest 'zone 1', [60, 62, 58, 55, 64, 61, 59, 57]
 stockForm 'tray of 50', like: 'plug', holds: 50, minutes: 0.9, fastest: 0.5, slowest: 2, price: 32.money, low: 28.money, high: 39.money
 stockForms 'form,like,holds,minutes,price\ntray of 72,plug,72,0.8,38'
+ownPlant 'fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia', spread: 5.ft, yieldHigh: 40.lb, source: publication('Trial of gourds', by: 'our own garden', seen: 'read')
+plantBook 'plant,like,spread_in,zone\nperry pear,European pear,240,5'

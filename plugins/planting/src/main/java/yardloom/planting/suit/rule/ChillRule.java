@@ -21,7 +21,7 @@ public final class ChillRule implements SuitRule {
     return yard.chill()
         .flatMap(
             chill ->
-                ChillNeeds.of(plant.plant().name())
+                ChillNeeds.of(plant.plant())
                     .flatMap(need -> judge(need, chill.hours().value())));
   }
 
