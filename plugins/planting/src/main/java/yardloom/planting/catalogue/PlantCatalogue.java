@@ -173,7 +173,9 @@ public final class PlantCatalogue {
    */
   public static String windowGroup(String group) {
     Set<String> groups =
-        SHIPPED.byName.values().stream().map(Plant::window).collect(Collectors.toCollection(TreeSet::new));
+        SHIPPED.byName.values().stream()
+            .map(Plant::window)
+            .collect(Collectors.toCollection(TreeSet::new));
     if (!groups.contains(group)) {
       throw new PlanException(
           ProblemCode.UNKNOWN_WORD,

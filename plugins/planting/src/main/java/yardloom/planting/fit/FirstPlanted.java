@@ -22,11 +22,15 @@ record FirstPlanted(Plant plant, ElementId in, SourceRef place) {
     layout
         .plantings()
         .forEach(
-            p -> kinds.putIfAbsent(p.plant().name(), new FirstPlanted(p.plant(), p.bed().id(), p.place())));
+            p ->
+                kinds.putIfAbsent(
+                    p.plant().name(), new FirstPlanted(p.plant(), p.bed().id(), p.place())));
     layout.specimens().stream()
         .filter(s -> !s.tree().stands())
         .forEach(
-            s -> kinds.putIfAbsent(s.plant().name(), new FirstPlanted(s.plant(), s.tree().id(), s.place())));
+            s ->
+                kinds.putIfAbsent(
+                    s.plant().name(), new FirstPlanted(s.plant(), s.tree().id(), s.place())));
     return kinds;
   }
 

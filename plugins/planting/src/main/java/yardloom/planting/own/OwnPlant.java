@@ -38,8 +38,8 @@ import yardloom.planting.traits.SoilNeed;
 import yardloom.planting.traits.WaterClass;
 
 /**
- * One plant of a user's own, from a row of figures: what the row leaves out is taken from the plant of
- * the catalogue that it is like, and is then unverified, since nobody has said it of this plant.
+ * One plant of a user's own, from a row of figures: what the row leaves out is taken from the plant
+ * of the catalogue that it is like, and is then unverified, since nobody has said it of this plant.
  */
 final class OwnPlant {
   /** The columns that a row must have. */
@@ -130,8 +130,7 @@ final class OwnPlant {
     soil();
     put(
         WaterClass.Said.class,
-        text("water")
-            .map(w -> new WaterClass.Said(choice(WaterClass.class, "water", w), source)),
+        text("water").map(w -> new WaterClass.Said(choice(WaterClass.class, "water", w), source)),
         WaterClass.of(like).map(w -> new WaterClass.Said(w.of(), standIn(w.source()))));
     climate();
     year();
@@ -146,7 +145,9 @@ final class OwnPlant {
               String part = text("caution").orElse("see its caution");
               list(all)
                   .forEach(
-                      to -> hazards.add(new Hazard(choice(Hazard.Whom.class, "harms", to), part, source)));
+                      to ->
+                          hazards.add(
+                              new Hazard(choice(Hazard.Whom.class, "harms", to), part, source)));
             });
     traits.put(Hazard.class, List.copyOf(hazards));
   }
@@ -218,7 +219,10 @@ final class OwnPlant {
     if (from.isEmpty() && until.isEmpty()) {
       return Optional.empty();
     }
-    if (from.isEmpty() || until.isEmpty() || until.get() < from.get() || until.get() - from.get() >= 365) {
+    if (from.isEmpty()
+        || until.isEmpty()
+        || until.get() < from.get()
+        || until.get() - from.get() >= 365) {
       throw wrong(
           what + "_from",
           "days go from `"
@@ -235,8 +239,7 @@ final class OwnPlant {
     Optional<Mass> high = mass("yield_high");
     if (high.isPresent() || low.isPresent()) {
       Mass most = high.orElseThrow(() -> wrong("yield_low_lb", "give also the highest yield"));
-      Yield.Per per =
-          choice(Yield.Per.class, "yield_per", text("yield_per").orElse("plant"));
+      Yield.Per per = choice(Yield.Per.class, "yield_per", text("yield_per").orElse("plant"));
       Mass least = low.orElse(Mass.kilograms(0));
       if (least.compareTo(most) > 0) {
         throw wrong("yield_high_lb", "a yield goes from low to high");
@@ -299,7 +302,8 @@ final class OwnPlant {
 
   private SizeRange size(String what, SizeRange standIn) {
     Optional<Length> said =
-        number(what + "_in", Length::inches).or(() -> number(what + "_cm", cm -> Length.metres(cm / 100)));
+        number(what + "_in", Length::inches)
+            .or(() -> number(what + "_cm", cm -> Length.metres(cm / 100)));
     if (said.isEmpty()) {
       return new SizeRange(standIn.low(), standIn.high(), standIn(standIn.source()));
     }
@@ -321,7 +325,8 @@ final class OwnPlant {
   private Optional<Double> within(String column, double low, double high) {
     Optional<Double> value = number(column, v -> v);
     if (value.isPresent() && !(value.get() >= low && value.get() <= high)) {
-      throw wrong(column, "`" + column + "` is from " + low + " to " + high + ", got " + value.get());
+      throw wrong(
+          column, "`" + column + "` is from " + low + " to " + high + ", got " + value.get());
     }
     return value;
   }

@@ -118,9 +118,7 @@ final class PlacedPlants {
 
   private void mix(List<Entry<Placed>> lines) {
     List<Plant> plants =
-        lines.stream()
-            .map(l -> PlantCatalogue.of(plan).plant(l.value().choice().plant()))
-            .toList();
+        lines.stream().map(l -> PlantCatalogue.of(plan).plant(l.value().choice().plant())).toList();
     Length spacing = Length.ZERO;
     for (int k = 0; k < plants.size(); k++) {
       Plant plant = plants.get(k);

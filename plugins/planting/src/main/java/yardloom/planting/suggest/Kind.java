@@ -36,7 +36,9 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
     int months = 0;
     if (lastFrost.isPresent() && HarvestSeason.of(plant).isPresent()) {
       List<Double> shares =
-          HarvestSeason.of(plant).get().shares(lastFrost.get(), HarvestSeason.rests(plant, climate));
+          HarvestSeason.of(plant)
+              .get()
+              .shares(lastFrost.get(), HarvestSeason.rests(plant, climate));
       for (Month month : wished) {
         months |= shares.get(month.getValue() - 1) > 0 ? 1 << (month.getValue() - 1) : 0;
       }

@@ -11,7 +11,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import yardloom.facts.FrostDates;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
@@ -31,6 +30,7 @@ import yardloom.planting.suit.rule.Reason;
 import yardloom.planting.suit.rule.Yard;
 import yardloom.planting.traits.Growth;
 import yardloom.planting.traits.Pollination;
+import yardloom.planting.year.GrowingYear;
 
 /**
  * Finds kinds for the beds that ask for some: of those that suit the bed by every rule, a set that
@@ -55,7 +55,7 @@ public final class SuggestCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.FROST);
+    return Set.of(YardFacts.FROST, YardFacts.CLIMATE);
   }
 
   @Override
@@ -66,8 +66,7 @@ public final class SuggestCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     Yard yard = in.get(SuitPlan.KEY).yard();
-    Optional<MonthDay> frost =
-        in.find(YardFacts.FROST).map(FrostDates::lastOfSpring).map(d -> d.value());
+    Optional<MonthDay> frost = GrowingYear.of(in).map(GrowingYear::begins).map(d -> d.value());
     List<Suggestions.Bed> beds = new ArrayList<>();
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       Optional<Wish> wish = bed.attributes().get(Wish.KEY);

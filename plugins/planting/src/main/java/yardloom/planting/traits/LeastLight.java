@@ -1,7 +1,6 @@
 package yardloom.planting.traits;
 
 import java.util.Map;
-import java.util.Optional;
 import yardloom.kernel.source.Source;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import yardloom.facts.ClimateNormals;
-import yardloom.facts.FrostDates;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
@@ -14,8 +13,10 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Temperature;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.window.PlantingRules.Place;
+import yardloom.planting.window.formula.DrySummer;
 import yardloom.planting.window.formula.PlantingTime.Frost;
 import yardloom.planting.window.formula.PlantingTime.Offset;
+import yardloom.planting.year.GrowingYear;
 
 /** All days on which a kind may be planted here, whatever it is bought as. */
 final class KindWindows {
@@ -24,10 +25,9 @@ final class KindWindows {
 
   private KindWindows() {}
 
-  /** Empty where nothing is known of frost. */
+  /** Empty where neither frost is known nor the climate without it. */
   static Optional<PlantingWindow> of(Plant plant, Facts in) {
-    Place place = place(in.find(YardFacts.CLIMATE));
-    return in.find(YardFacts.FROST).map(frost -> window(plant, place, frost));
+    return GrowingYear.of(in).map(year -> window(plant, place(in, year), year));
   }
 
   /** Whether it is a period of bare roots. */
@@ -35,40 +35,48 @@ final class KindWindows {
     return period.how().startsWith("bare root");
   }
 
-  static Place place(Optional<ClimateNormals> climate) {
+  /** What the climate is like; as in a continental one where nothing is known of it. */
+  static Place place(Facts in, GrowingYear year) {
+    Optional<ClimateNormals> climate = in.find(YardFacts.CLIMATE);
     if (climate.isEmpty()) {
-      return new Place(true, true);
+      return new Place(true, true, false, false);
     }
     boolean hot = climate.get().hottestDays().filter(t -> t.compareTo(HOT) > 0).isPresent();
-    return new Place(hot, climate.get().hasFrozenWinters());
+    return new Place(
+        hot,
+        climate.get().hasFrozenWinters(),
+        !year.hasFrost(),
+        DrySummer.is(
+            climate.get().months().stream().map(m -> m.rain().millimetres()).toList(),
+            climate.get().months().stream().map(m -> m.mean().celsius()).toList()));
   }
 
-  private static PlantingWindow window(Plant plant, Place place, FrostDates frost) {
+  private static PlantingWindow window(Plant plant, Place place, GrowingYear year) {
     List<PlantingWindow.Period> periods = new ArrayList<>();
     for (PlantingRules.Rule rule : PlantingRules.of(plant, place)) {
       periods.add(
           new PlantingWindow.Period(
               rule.time().how(),
-              day(rule.time().from(), rule.source(), frost),
-              isShort(rule, frost)
-                  ? day(rule.time().from(), rule.source(), frost)
-                  : day(rule.time().until(), rule.source(), frost)));
+              day(rule.time().from(), rule.source(), year),
+              isShort(rule, year)
+                  ? day(rule.time().from(), rule.source(), year)
+                  : day(rule.time().until(), rule.source(), year)));
     }
     return new PlantingWindow(plant.name(), plant.phase(), periods);
   }
 
   /** Whether even what is planted on the first day does not ripen before the frost. */
-  static boolean isShort(PlantingRules.Rule rule, FrostDates frost) {
-    return rule.time().shortBy(frost.lastOfSpring().value(), frost.firstOfFall().value()) > 0;
+  static boolean isShort(PlantingRules.Rule rule, GrowingYear year) {
+    return rule.time().shortBy(year.begins().value(), year.ends().value()) > 0;
   }
 
-  private static Derived<MonthDay> day(Offset offset, Source source, FrostDates frost) {
+  private static Derived<MonthDay> day(Offset offset, Source source, GrowingYear year) {
     boolean last = offset.frost() == Frost.LAST;
-    String named = last ? "last frost of spring" : "first frost of fall";
-    Derived<MonthDay> from = last ? frost.lastOfSpring() : frost.firstOfFall();
+    String named = last ? year.beginning() : year.ending();
+    Derived<MonthDay> from = last ? year.begins() : year.ends();
     return Derived.by(named + " + days from then", source)
         .from(named, from)
         .from("days from then", offset.days())
-        .gives(offset.day(frost.lastOfSpring().value(), frost.firstOfFall().value()));
+        .gives(offset.day(year.begins().value(), year.ends().value()));
   }
 }

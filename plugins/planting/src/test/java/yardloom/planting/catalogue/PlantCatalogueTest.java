@@ -117,11 +117,12 @@ class PlantCatalogueTest {
   void everyPlantWithAYield_hasAFirstHarvest() {
     for (Plant plant : catalogue.all()) {
       assertTrue(
-          PlantYields.of(plant).isEmpty() || PlantYields.first(plant).isPresent(),
-          plant.name());
+          PlantYields.of(plant).isEmpty() || PlantYields.first(plant).isPresent(), plant.name());
     }
     assertTrue(isRecalled(PlantYields.of(PlantCatalogue.shipped().plant("tomato")).orElseThrow()));
-    assertTrue(PlantYields.of(PlantCatalogue.shipped().plant("sage")).isEmpty(), "given as one plant a household");
+    assertTrue(
+        PlantYields.of(PlantCatalogue.shipped().plant("sage")).isEmpty(),
+        "given as one plant a household");
   }
 
   @ParameterizedTest

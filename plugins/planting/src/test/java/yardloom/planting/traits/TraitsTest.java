@@ -95,8 +95,7 @@ class TraitsTest {
     for (Plant plant : PlantCatalogue.shipped().all()) {
       if (plant.botanical().startsWith("Allium")) {
         assertTrue(
-            Hazard.of(plant).stream().anyMatch(h -> h.to() == Hazard.Whom.PETS),
-            plant.name());
+            Hazard.of(plant).stream().anyMatch(h -> h.to() == Hazard.Whom.PETS), plant.name());
         assertTrue(plant.harmful(), plant.name());
       }
     }

@@ -92,8 +92,7 @@ class OwnPlantByHandTest {
   @ParameterizedTest
   @ValueSource(strings = {"kale", "red currant", "carrot", "garden strawberry"})
   void plantOfWhichNothingIsSaid_isLikeItsModel(String model) {
-    String bed =
-        "bed('b', rect(4.ft, 4.ft, 18.ft, 5.ft), use: 'perennial') { plant '%s' }\n";
+    String bed = "bed('b', rect(4.ft, 4.ft, 18.ft, 5.ft), use: 'perennial') { plant '%s' }\n";
     Drawn of = Drawn.of(HEAD + bed.formatted(model));
     Drawn own =
         Drawn.of(
@@ -135,10 +134,7 @@ class OwnPlantByHandTest {
     PlanException e =
         assertThrows(
             PlanException.class,
-            () ->
-                Drawn.of(
-                    YARD
-                        + "plantBook 'plant,like\\nPerry pear,quince'\n"));
+            () -> Drawn.of(YARD + "plantBook 'plant,like\\nPerry pear,quince'\n"));
     assertTrue(e.getMessage().contains("'Perry pear' is already given"), e.getMessage());
   }
 }
