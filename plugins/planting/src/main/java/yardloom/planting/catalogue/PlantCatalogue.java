@@ -14,7 +14,6 @@ import java.util.stream.Collectors;
 import yardloom.facts.LightNeed;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Attributes.Entry;
-import yardloom.kernel.plan.Draft;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
@@ -55,12 +54,8 @@ public final class PlantCatalogue {
     return with(plan.attributes().all(OWN));
   }
 
-  /** The same while a script runs: with those given so far. */
-  public static PlantCatalogue of(Draft draft) {
-    return with(draft.attributes().all(OWN));
-  }
-
-  private static PlantCatalogue with(List<Entry<Plant>> own) {
+  /** The same with the given plants, such as those that a script has said so far. */
+  public static PlantCatalogue with(List<Entry<Plant>> own) {
     if (own.isEmpty()) {
       return SHIPPED;
     }
