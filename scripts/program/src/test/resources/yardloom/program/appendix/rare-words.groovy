@@ -81,7 +81,7 @@ bed('guild', rect(57.ft, 6.ft, 10.ft, 12.ft), use: 'perennial') {
 }
 bed('meadow', rect(57.ft, 48.ft, 11.ft, 4.ft), use: 'perennial') {
   plantMix 'garden strawberry', share: 0.6
-  plantMix 'sorrel', count: 5
+  plantMix 'sorrel', count: 5, stock: 'tray of 50'
 }
 compostBay 'bay', rect(50.ft, 12.ft, 4.ft, 3.ft)
 item 'drain rock', amount: 2.5.yd3, per: 'yd3', price: 44.money, low: 40.money, high: 50.money, hours: 1.5, phase: 'earth'
@@ -94,3 +94,7 @@ hideLabel 'path'
 accept 'planting.harm', why: 'the household has no children'
 country 'US'
 catchTest 'zone 1', [60, 62, 58, 55, 64, 61, 59, 57]
+stockForm 'tray of 50', like: 'plug', holds: 50, minutes: 0.9, fastest: 0.5, slowest: 2, price: 32.money, low: 28.money, high: 39.money
+stockForms 'form,like,holds,minutes,price\ntray of 72,plug,72,0.8,38'
+ownPlant 'fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia', spread: 5.ft, yieldHigh: 40.lb, source: publication('Trial of gourds', by: 'our own garden', seen: 'read')
+plantBook 'plant,like,spread_in,zone\nperry pear,European pear,240,5'
