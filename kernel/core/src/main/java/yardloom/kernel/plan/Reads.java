@@ -32,6 +32,8 @@ public final class Reads {
     ELEMENT,
     /** One element with all its attributes, as a result holds it. */
     WHOLE_ELEMENT,
+    /** All of the plan, as a result holds it. */
+    WHOLE_PLAN,
     /** The values under one key of one element or of the plan. */
     ATTRIBUTE,
     /** The values of one fact. */

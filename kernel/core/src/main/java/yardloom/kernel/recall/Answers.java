@@ -39,6 +39,7 @@ final class Answers {
       case PARAMETERS -> plan.parameters();
       case KIND -> plan.elements().stream().filter(((Class<?>) about)::isInstance).toList();
       case ELEMENT, WHOLE_ELEMENT -> elements.get((ElementId) about);
+      case WHOLE_PLAN -> plan;
       case ATTRIBUTE -> attribute((Attribute) about);
       case FACT -> facts.given((String) about);
       case OFFER -> offers.apply(about);

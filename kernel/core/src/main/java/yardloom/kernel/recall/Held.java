@@ -12,33 +12,36 @@ import java.util.Set;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
-import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.Reads.Question;
+import yardloom.kernel.plan.Reads.Topic;
 
 /**
- * What a result holds beside its own values: whole elements, which hand on attributes that their
- * giver never read, or a plan, facts or code, through which anything may be read later.
+ * What a result holds beside its own values: whole elements or the plan, which hand on what their
+ * giver never read, or facts or code, through which anything may be read later.
  */
 final class Held {
-  private final Set<ElementId> elements = new LinkedHashSet<>();
+  private final Set<Question> handedOn = new LinkedHashSet<>();
   private final Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
   private boolean open;
 
   private Held() {}
 
-  /** The elements in {@code result}; nothing if it may read more than can be told. */
-  static Optional<Set<ElementId>> in(Object result) {
+  /** What {@code result} hands on, as questions; empty if it may read more than can be told. */
+  static Optional<Set<Question>> in(Object result) {
     Held held = new Held();
     held.look(result);
-    return held.open ? Optional.empty() : Optional.of(held.elements);
+    return held.open ? Optional.empty() : Optional.of(held.handedOn);
   }
 
   private void look(Object value) {
     if (value == null || open || value instanceof Enum || value instanceof String) {
       return;
     }
-    if (value instanceof Plan || value instanceof Facts || value instanceof Attributes) {
+    if (value instanceof Facts || value instanceof Attributes) {
       open = true;
+    } else if (value instanceof Plan) {
+      handedOn.add(new Question(Topic.WHOLE_PLAN, ""));
     } else if (value instanceof Optional<?> some) {
       some.ifPresent(this::look);
     } else if (value instanceof Collection<?> all) {
@@ -66,7 +69,7 @@ final class Held {
       return;
     }
     if (value instanceof Element element) {
-      elements.add(element.id());
+      handedOn.add(new Question(Topic.WHOLE_ELEMENT, element.id()));
       return;
     }
     for (Field field : anatomy.fields()) {

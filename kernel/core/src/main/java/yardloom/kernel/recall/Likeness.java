@@ -8,7 +8,6 @@ import java.util.Iterator;
 import java.util.Map;
 import java.util.Optional;
 import yardloom.kernel.plan.Attributes;
-import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 
 /**
@@ -82,7 +81,7 @@ final class Likeness {
     if (anatomy.whole()) {
       return before.equals(now);
     }
-    if (anatomy.hidden() || before instanceof Plan) {
+    if (anatomy.hidden()) {
       return before == now;
     }
     // Derivations share what they rest on; each is compared once.

@@ -2,7 +2,6 @@ package yardloom.kernel.recall;
 
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -95,13 +94,11 @@ public final class Recall implements Again {
   }
 
   private void keep(String name, Object result, Set<Question> asked) {
-    Held.in(result)
-        .ifPresent(
-            elements -> {
-              Set<Question> questions = new LinkedHashSet<>(asked);
-              elements.forEach(e -> questions.add(new Question(Topic.WHOLE_ELEMENT, e)));
-              now.kept.put(name, new Kept(result, Set.copyOf(questions)));
-            });
+    Optional<Set<Question>> handedOn = Held.in(result);
+    if (handedOn.isPresent()) {
+      handedOn.get().addAll(asked);
+      now.kept.put(name, new Kept(result, handedOn.get()));
+    }
   }
 
   /** The earlier result as it holds now; empty if it does not. */
