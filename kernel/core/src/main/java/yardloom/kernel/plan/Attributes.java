@@ -107,6 +107,11 @@ public final class Attributes {
           .findFirst();
     }
 
+    /** Those of the plan itself. */
+    Attributes build() {
+      return build(null);
+    }
+
     Attributes build(ElementId owner) {
       Map<String, List<Entry<?>>> copy = new TreeMap<>();
       entries.forEach((k, v) -> copy.put(k, List.copyOf(v)));

@@ -126,6 +126,6 @@ public final class Draft {
     if (!problems.isEmpty()) {
       throw new PlanException(problems);
     }
-    return new Plan(info, site(), lot(), finished, attributes.build(null), parameters);
+    return new Plan(info, site(), lot(), finished, attributes.build(), parameters);
   }
 }

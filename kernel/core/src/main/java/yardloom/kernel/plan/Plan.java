@@ -8,8 +8,8 @@ import java.util.TreeMap;
 /**
  * A yard, frozen: what the script said, checked and immutable.
  *
- * <p>What is read is noted ({@link Reads}). Elements are sorted by kind and name, so that the order of statements in a script reaches
- * nothing.
+ * <p>What is read is noted ({@link Reads}). Elements are sorted by kind and name, so that the order
+ * of statements in a script reaches nothing.
  *
  * @param parameters the script's parameters by name, as text with unit
  */

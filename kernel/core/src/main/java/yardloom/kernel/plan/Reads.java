@@ -5,8 +5,8 @@ import java.util.Set;
 import java.util.function.Supplier;
 
 /**
- * What one reader (a calculator, a check, a maker of tables, layers or sheets) asked of the plan and
- * of its facts while it worked.
+ * What one reader (a calculator, a check, a maker of tables, layers or sheets) asked of the plan
+ * and of its facts while it worked.
  *
  * <p>The note is taken where the question is answered, on the thread that asks: an element that is
  * handed on inside a fact is read by whoever works now, not by whoever first got it, so that a view

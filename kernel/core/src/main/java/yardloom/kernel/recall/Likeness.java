@@ -35,8 +35,7 @@ final class Likeness {
    * @param withAttributes whether what plugins attached to elements counts
    * @param everyPlace whether places that stayed are noted too
    */
-  static Optional<Moves> of(
-      Object before, Object now, boolean withAttributes, boolean everyPlace) {
+  static Optional<Moves> of(Object before, Object now, boolean withAttributes, boolean everyPlace) {
     Likeness likeness = new Likeness(withAttributes, everyPlace);
     return likeness.alike(before, now) ? Optional.of(likeness.moves) : Optional.empty();
   }

@@ -20,10 +20,10 @@ import yardloom.kernel.plan.Reads.Topic;
  * Remembers what each reader of a run asked and gave, and lets it work again only if an answer has
  * changed. A run with a memory gives what a run without one would.
  *
- * <p>Answers are compared by value. A statement that stands on another line now and says the same is
- * no change: the earlier result is given with its places set anew, if it can be told apart where
- * each of them belongs. What a run that failed found out is forgotten. Not thread-safe; for one plan
- * after its edits.
+ * <p>Answers are compared by value. A statement that stands on another line now and says the same
+ * is no change: the earlier result is given with its places set anew, if it can be told apart where
+ * each of them belongs. What a run that failed found out is forgotten. Not thread-safe; for one
+ * plan after its edits.
  */
 public final class Recall implements Again {
   private final SortedSet<String> worked = new TreeSet<>();

@@ -203,8 +203,7 @@ final class StudyRun {
     Set<Caution> cautions = new LinkedHashSet<>();
     for (YardPlugin plugin : plugins.all()) {
       cautions.addAll(
-          again.of(
-              "cautions " + plugin.info().id(), () -> plugin.cautions(plan, results)));
+          again.of("cautions " + plugin.info().id(), () -> plugin.cautions(plan, results)));
     }
     return cautions.stream().sorted(Comparator.comparing(Caution::when)).toList();
   }

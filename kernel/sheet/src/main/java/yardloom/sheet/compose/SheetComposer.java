@@ -91,7 +91,8 @@ public final class SheetComposer {
       SheetRequest open =
           request.withOptional(
               request.optional().stream().filter(t -> !placed.contains(t.id())).toList());
-      List<Filled> filled = SheetIndex.isAskedBy(request) ? List.of() : memory.filled(open, this::fill);
+      List<Filled> filled =
+          SheetIndex.isAskedBy(request) ? List.of() : memory.filled(open, this::fill);
       filled.forEach(page -> page.optional().forEach(t -> placed.add(t.id())));
       pages.add(filled);
     }

@@ -5,8 +5,8 @@ import java.util.function.Function;
 import yardloom.kernel.recall.LastTime;
 
 /**
- * Sheets of the last time, for a plan that is drawn again after each edit. A set composed with it is
- * the one composed without. Not thread-safe.
+ * Sheets of the last time, for a plan that is drawn again after each edit. A set composed with it
+ * is the one composed without. Not thread-safe.
  */
 public final class SheetMemory {
   private final LastTime<SheetRequest, List<SheetComposer.Filled>> pages = new LastTime<>();
