@@ -178,6 +178,22 @@ class RecallTest {
   }
 
   @Test
+  void attributeThatIsReadFromThePlan_letsItsReaderWork() {
+    Calculator crop =
+        calculator(
+            "test.crop",
+            Set.of(),
+            SAYS,
+            (plan, in, out) -> out.give(SAYS, first(plan).attributes().get(CROP).orElse("")));
+    run(plan(new Bed("a", 4, 2, "kale", "early")), SIZES, crop);
+    Results tomato = run(plan(new Bed("a", 4, 2, "tomato", "early")), SIZES, crop);
+    assertEquals(List.of("crop"), worked());
+    assertEquals("tomato", tomato.get(SAYS));
+    run(plan(new Bed("a", 4, 2, "tomato", "late")), SIZES, crop);
+    assertEquals(List.of(), worked(), "nobody reads the note");
+  }
+
+  @Test
   void attributeOfAnElementInAFact_isReadFresh() {
     run(plan(new Bed("a", 4, 2, "kale", "")), HANDS_ON, SPEAKS);
     Results tomato = run(plan(new Bed("a", 4, 2, "tomato", "")), HANDS_ON, SPEAKS);
