@@ -66,7 +66,7 @@ public final class LineCalculator implements Calculator {
     in.all(DripRun.KEY).forEach(run -> beds.put(run.bed().toString(), run));
     Optional<LineWays> ways = in.find(LineWays.KEY);
     Optional<LineTree> tree = ways.map(w -> w.tree(feeds(beds)));
-    Optional<Point> tap = ways.map(w -> w.tap().at());
+    Optional<Point> tap = ways.map(LineWays::tap);
     List<ZoneLine> lines = new ArrayList<>();
     for (Zone zone : in.all(Zone.KEY)) {
       List<DripRun> its = zone.beds().stream().map(id -> beds.get(id.toString())).toList();

@@ -41,17 +41,17 @@ public final class LineWays {
 
   private static final Length FIRST_STEP = Length.metres(0.4);
 
-  private final Element.WaterPoint tap;
+  private final Point tap;
   private final LineGround ground;
   private final List<Point> points = new ArrayList<>();
   private final SimpleWeightedGraph<Integer, DefaultWeightedEdge> graph =
       new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
   private final SingleSourcePaths<Integer, DefaultWeightedEdge> fromTap;
 
-  private LineWays(Element.WaterPoint tap, LineGround ground) {
+  private LineWays(Point tap, LineGround ground) {
     this.tap = tap;
     this.ground = ground;
-    points.add(tap.at());
+    points.add(tap);
     TreeSet<Point> bends = new TreeSet<>(ground.bends());
     Point last = null;
     for (Point bend : bends) {
@@ -60,7 +60,7 @@ public final class LineWays {
         last = bend;
       }
     }
-    Optional<Point> off = ground.offWall(tap.at()).filter(this::isFirstStep);
+    Optional<Point> off = ground.offWall(tap).filter(this::isFirstStep);
     off.ifPresent(points::add);
     IntStream.range(0, points.size()).forEach(graph::addVertex);
     off.ifPresent(p -> join(TAP, points.size() - 1));
@@ -77,7 +77,7 @@ public final class LineWays {
   public static Optional<LineWays> of(Plan plan, List<Shape> watered) {
     return plan.all(Element.WaterPoint.class).stream()
         .min(Comparator.comparingDouble((Element.WaterPoint tap) -> away(tap, watered)))
-        .map(tap -> new LineWays(tap, LineGround.of(plan)));
+        .map(tap -> new LineWays(tap.at(), LineGround.of(plan)));
   }
 
   private static double away(Element.WaterPoint tap, List<Shape> watered) {
@@ -85,7 +85,7 @@ public final class LineWays {
   }
 
   private boolean isFirstStep(Point at) {
-    double stepM = tap.at().distance(at).metres();
+    double stepM = tap.distance(at).metres();
     return stepM > 0.001 && stepM <= FIRST_STEP.metres();
   }
 
@@ -124,7 +124,7 @@ public final class LineWays {
   }
 
   /** The tap that the ways start from. */
-  public Element.WaterPoint tap() {
+  public Point tap() {
     return tap;
   }
 
