@@ -69,7 +69,12 @@ import yardloom.water.tank.TankCheck;
 import yardloom.water.tank.TankHeadTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.tank.TankWords;
+import yardloom.water.tank.TankYearTable;
+import yardloom.water.timetable.FirstWeeksCalculator;
+import yardloom.water.timetable.FirstWeeksTable;
 import yardloom.water.timetable.IrrigationTable;
+import yardloom.water.timetable.TankLevelCheck;
+import yardloom.water.timetable.TankLevelTable;
 import yardloom.water.timetable.TimetableCalculator;
 import yardloom.water.timetable.TimetableTable;
 import yardloom.water.zone.ZoneCalculator;
@@ -118,6 +123,7 @@ public final class WaterPlugin implements YardPlugin {
         new ZoneCalculator(),
         new LineCalculator(),
         new TimetableCalculator(),
+        new FirstWeeksCalculator(),
         new LawnCalculator());
   }
 
@@ -132,6 +138,7 @@ public final class WaterPlugin implements YardPlugin {
         new BasinCheck(),
         new OverflowPipeCheck(),
         new TankCheck(),
+        new TankLevelCheck(),
         new DownspoutCheck());
   }
 
@@ -153,6 +160,9 @@ public final class WaterPlugin implements YardPlugin {
         new PartsTable(),
         new ZoneTable(),
         new TankTable(),
+        new TankYearTable(),
+        new TankLevelTable(),
+        new FirstWeeksTable(),
         new StandingTable(),
         new HeadTable(),
         new RoofDrainageTable(),

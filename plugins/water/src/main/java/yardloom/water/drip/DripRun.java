@@ -8,6 +8,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
@@ -53,6 +54,11 @@ public record DripRun(
   public DripRun {
     waters = List.copyOf(waters);
     joined = List.copyOf(joined);
+  }
+
+  /** Whether new plants drink from its outlets: not so rings under a crown to be. */
+  public boolean reachesRootBalls() {
+    return bed.kind() == ElementKind.BED;
   }
 
   /** The tubes. */
