@@ -27,6 +27,7 @@ import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
 import yardloom.water.drip.RouteCalculator;
 import yardloom.water.head.HeadWords;
+import yardloom.water.head.Supply;
 import yardloom.water.lawn.LawnCalculator;
 import yardloom.water.lawn.LawnCheck;
 import yardloom.water.lawn.LawnTable;
@@ -184,7 +185,7 @@ public final class WaterPlugin implements YardPlugin {
   @Override
   public List<Caution> cautions(Plan plan, Facts facts) {
     List<Caution> cautions = new ArrayList<>();
-    if (!facts.all(DripRun.KEY).isEmpty()) {
+    if (!facts.all(DripRun.KEY).isEmpty() && !Supply.isTank(plan)) {
       cautions.add(
           caution(
               "Dripline on the mains needs a backflow preventer that the code accepts; a licensed"

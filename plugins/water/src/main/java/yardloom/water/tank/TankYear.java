@@ -62,8 +62,8 @@ public record TankYear(
     }
     return toTap
         .filter(day -> day.getMonthValue() == month + 1 && day.getDayOfMonth() > 1)
-        .map(day -> "tank until about " + TableFormat.day(day) + ", then tap")
-        .orElse("tank while it has water, tap between");
+        .map(day -> "tank until about " + TableFormat.day(day) + ", then tap whenever it is empty")
+        .orElse("tank, tap whenever it is empty");
   }
 
   /** Whether it waters all that are named, by its `serves`. */
