@@ -18,6 +18,7 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.water.balance.MonthTable;
 import yardloom.water.catchtest.CatchTable;
 import yardloom.water.drip.DripRun;
+import yardloom.water.drip.EmitterTable;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.line.HeadTable;
 import yardloom.water.line.HydraulicsTable;
@@ -46,6 +47,7 @@ public final class IrrigationSheet implements SheetMaker {
   private static final List<TableMaker> TABLES =
       List.of(
           new IrrigationTable(),
+          new EmitterTable(),
           new CatchTable(),
           new HydraulicsTable(),
           new ZoneTable(),

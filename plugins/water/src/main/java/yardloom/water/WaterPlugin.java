@@ -25,6 +25,8 @@ import yardloom.water.catchtest.CatchWords;
 import yardloom.water.drip.DripCalculator;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
+import yardloom.water.drip.EmitterTable;
+import yardloom.water.drip.EmitterWords;
 import yardloom.water.drip.RouteCalculator;
 import yardloom.water.head.HeadWords;
 import yardloom.water.head.Supply;
@@ -103,6 +105,7 @@ public final class WaterPlugin implements YardPlugin {
                 AllowanceWords.class,
                 LawnWords.class,
                 DripWords.class,
+                EmitterWords.class,
                 HeadWords.class,
                 CatchWords.class,
                 RoofWords.class,
@@ -154,6 +157,7 @@ public final class WaterPlugin implements YardPlugin {
         new MonthTable(),
         new IrrigationTable(),
         new TimetableTable(),
+        new EmitterTable(),
         new CatchTable(),
         new HydraulicsTable(),
         new TankHeadTable(),

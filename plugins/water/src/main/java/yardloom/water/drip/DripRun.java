@@ -23,6 +23,7 @@ import yardloom.water.pipe.formula.Water;
  *
  * @param waters the bed or tree, and the trees that stand in the bed or in its ring without
  *     dripline of their own
+ * @param emitters those of each kind of plant, where they are set one by one
  * @param joined the tubes, each from where it is fed, and the headers that join them
  * @param ground where tube may lie
  * @param area what it waters
@@ -36,6 +37,7 @@ public record DripRun(
     SourceRef place,
     List<ElementId> waters,
     DripChoice choice,
+    List<Emitters.OfKind> emitters,
     List<Joined> joined,
     Shape ground,
     Area area,
@@ -53,6 +55,7 @@ public record DripRun(
 
   public DripRun {
     waters = List.copyOf(waters);
+    emitters = List.copyOf(emitters);
     joined = List.copyOf(joined);
   }
 
