@@ -104,21 +104,27 @@ public final class DripCalculator implements Calculator {
     return why;
   }
 
-  private static Optional<DripRun> lay(
-      Plan plan, Element bed, Entry<DripChoice> line, Facts in) {
+  private static Optional<DripRun> lay(Plan plan, Element bed, Entry<DripChoice> line, Facts in) {
     Shape ground = ground(plan, bed);
     List<ElementId> waters = waters(plan, bed);
     Optional<Emitters.Laid> single =
         Optional.of(line)
             .filter(l -> l.value().isSingle())
             .map(l -> Emitters.lay(bed, ground, waters, l, in));
+    Optional<Contour> contour = Contour.of(plan, bed, ground);
     DripChoice choice = single.map(Emitters.Laid::choice).orElse(line.value());
     List<Joined> joined =
         HeaderLayout.of(
             ground,
             single
                 .map(Emitters.Laid::rows)
-                .orElseGet(() -> DripLayout.rows(ground, choice.rowSpacing(), choice.spacing())),
+                .orElseGet(
+                    () ->
+                        DripLayout.rows(
+                            ground,
+                            choice.rowSpacing(),
+                            choice.spacing(),
+                            contour.map(Contour::bearing))),
             in.find(LineWays.KEY).flatMap(w -> w.nearestCorner(ground)));
     if (joined.isEmpty()) {
       return Optional.empty();
@@ -153,6 +159,7 @@ public final class DripCalculator implements Calculator {
             waters,
             choice,
             single.map(Emitters.Laid::kinds).orElse(List.of()),
+            contour.filter(c -> single.isEmpty()).map(Contour::falls),
             joined,
             ground,
             area,

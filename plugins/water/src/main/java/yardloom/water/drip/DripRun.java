@@ -3,6 +3,7 @@ package yardloom.water.drip;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.geom.Line;
@@ -24,6 +25,7 @@ import yardloom.water.pipe.formula.Water;
  * @param waters the bed or tree, and the trees that stand in the bed or in its ring without
  *     dripline of their own
  * @param emitters those of each kind of plant, where they are set one by one
+ * @param contour how much the ground falls along the bed, where its rows follow the contour instead
  * @param joined the tubes, each from where it is fed, and the headers that join them
  * @param ground where tube may lie
  * @param area what it waters
@@ -38,6 +40,7 @@ public record DripRun(
     List<ElementId> waters,
     DripChoice choice,
     List<Emitters.OfKind> emitters,
+    Optional<Derived<Double>> contour,
     List<Joined> joined,
     Shape ground,
     Area area,

@@ -5,6 +5,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.BedScope;
 import yardloom.kernel.scope.ElementScope;
+import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.scope.TreeScope;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
@@ -19,8 +20,8 @@ public final class DripWords {
 
   @Verb(
       help =
-          "Lays dripline in the bed: in rows along its long side, round and curved beds along their"
-              + " outline.",
+          "Lays dripline in the bed: in rows along its long side, or along the contour where the"
+              + " ground falls along it; round and curved beds along their outline.",
       example = "drip emitter: 0.9.gph, spacing: 12.inch, rowSpacing: 12.inch")
   public static void drip(
       BedScope in,
@@ -79,6 +80,27 @@ public final class DripWords {
       @Opt(name = "bore", help = "inside diameter of the tube", fallback = "0.57 in (14.5 mm)")
           Length bore) {
     lay(in, emitter, spacing, rowSpacing, new Tube(compensating, rated, exponent, bore));
+  }
+
+  @Verb(
+      help =
+          "Says from which fall along a bed, over its length, rows of dripline follow the contour;"
+              + " where `levels` are given and such rows are 6 ft (1.8 m) and longer. 0.05 if nothing"
+              + " is said.",
+      example = "contourRows from: 0.08")
+  public static void contourRows(
+      PlanScope in,
+      @Opt(name = "from", help = "fall over length, 0 to 1", required = true) Number from) {
+    if (!(from.doubleValue() >= 0 && from.doubleValue() <= 1)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          in.place(),
+          "`from:` is a fall over length of 0 to 1, such as 0.05, got " + from);
+    }
+    if (in.draft().attributes().has(Contour.FROM)) {
+      throw new PlanException(ProblemCode.DUPLICATE, in.place(), "`contourRows` is already said");
+    }
+    in.draft().attributes().add(Contour.FROM, from.doubleValue(), in.place());
   }
 
   @Verb(

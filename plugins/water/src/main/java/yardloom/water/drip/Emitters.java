@@ -56,18 +56,13 @@ public final class Emitters {
   private Emitters() {}
 
   static Laid lay(
-      Element of,
-      Shape ground,
-      List<ElementId> waters,
-      Entry<DripChoice> said,
-      Facts in) {
+      Element of, Shape ground, List<ElementId> waters, Entry<DripChoice> said, Facts in) {
     Derived<Length> width = WettedGround.width(in.find(YardFacts.SOIL));
     List<OfKind> kinds = new ArrayList<>();
     for (Stand stand : in.all(YardFacts.STANDS)) {
       if (waters.contains(stand.in()) && !stand.at().isEmpty() && stand.drills().isEmpty()) {
         boolean isTree = !stand.in().equals(of.id()) || of instanceof Element.Tree;
-        kinds.add(
-            ofKind(stand.plant(), stand.at().size(), stand.spread(), isTree, width, said));
+        kinds.add(ofKind(stand.plant(), stand.at().size(), stand.spread(), isTree, width, said));
       }
     }
     if (kinds.isEmpty()) {

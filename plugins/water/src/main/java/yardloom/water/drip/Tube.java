@@ -43,4 +43,3 @@ record Tube(Boolean compensating, Pressure rated, Number exponent, Length bore) 
     return new DripChoice(emitter, spacing, rowSpacing, at, power, compensates, inside, share);
   }
 }
-

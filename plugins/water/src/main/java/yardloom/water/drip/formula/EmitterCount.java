@@ -12,8 +12,8 @@ import yardloom.kernel.unit.Length;
  *
  * <p>Areas are above 0, the share is above 0 and up to 1.
  *
- * <p>References: [1] NRCS Conservation Practice Standard 441, slides of C. Prestwich: wetted share =
- * wetted area / root area (read). [2] Training pages of an equipment maker on emitters for each
+ * <p>References: [1] NRCS Conservation Practice Standard 441, slides of C. Prestwich: wetted share
+ * = wetted area / root area (read). [2] Training pages of an equipment maker on emitters for each
  * plant: a tree 15 ft wide, 60 percent, 21 sq ft to an emitter: 5; a shrub of 9 sq ft, 60 percent,
  * 5 sq ft: 1 for 1.08 (read).
  */

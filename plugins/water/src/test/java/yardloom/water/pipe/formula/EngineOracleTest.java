@@ -96,8 +96,7 @@ class EngineOracleTest {
       script = new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
     Process node =
-        new ProcessBuilder(
-                "node", "--input-type=module", "-e", script, "--", folder.toString())
+        new ProcessBuilder("node", "--input-type=module", "-e", script, "--", folder.toString())
             .directory(Path.of(engine).toFile())
             .redirectError(ProcessBuilder.Redirect.INHERIT)
             .start();
