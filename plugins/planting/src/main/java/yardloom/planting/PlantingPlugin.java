@@ -15,6 +15,7 @@ import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.planting.canopy.CanopyCalculator;
@@ -135,6 +136,11 @@ public final class PlantingPlugin implements YardPlugin {
   public List<Painter> painters() {
     return List.of(
         new PlantPainter(), new PlantNamePainter(), new PlantKeyPainter(), new GrownPicture());
+  }
+
+  @Override
+  public Audience audience() {
+    return Audience.NURSERY;
   }
 
   @Override

@@ -36,6 +36,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.Reading;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 
@@ -67,12 +68,25 @@ public final class Study {
         layers(plan, results),
         cautions(plan, results),
         sheets(plan, results, new Offers(painters(), forSheets(plan, results, made))),
-        onPaper(made));
+        onPaper(made),
+        readings());
   }
 
   private static Map<String, OnPaper> onPaper(Map<TableMaker, Table> made) {
     Map<String, OnPaper> said = new TreeMap<>();
     made.forEach((maker, table) -> said.put(table.id(), maker.onPaper()));
+    return said;
+  }
+
+  private Map<String, Reading> readings() {
+    Map<String, Reading> said = new TreeMap<>();
+    for (YardPlugin plugin : plugins.all()) {
+      for (TableMaker maker : plugin.tables()) {
+        said.put(
+            maker.id(),
+            new Reading(maker.audience().orElse(plugin.audience()), maker.charts()));
+      }
+    }
     return said;
   }
 

@@ -72,6 +72,7 @@ class HtmlReportTest {
         new TreeMap<>(),
         SiteCautions.of(plan),
         List.of(),
+        Map.of(),
         Map.of());
   }
 
