@@ -83,8 +83,7 @@ public final class Study {
     for (YardPlugin plugin : plugins.all()) {
       for (TableMaker maker : plugin.tables()) {
         said.put(
-            maker.id(),
-            new Reading(maker.audience().orElse(plugin.audience()), maker.charts()));
+            maker.id(), new Reading(maker.audience().orElse(plugin.audience()), maker.charts()));
       }
     }
     return said;

@@ -111,7 +111,7 @@ public final class PaperWords {
   }
 
   /** Only texts that a painter wrote about things; the names of things stand in labels as given. */
-  private List<Mark> marks(List<Mark> marks) {
+  public List<Mark> marks(List<Mark> marks) {
     List<Mark> said = new ArrayList<>();
     for (Mark mark : marks) {
       said.add(

@@ -37,7 +37,13 @@ public final class HarvestYearTable implements TableMaker {
   @Override
   public List<Chart> charts() {
     return List.of(
-        Chart.of("harvest", "Harvest by month, at full bearing", Chart.Kind.RANGES, "low", "likely", "high"));
+        Chart.of(
+            "harvest",
+            "Harvest by month, at full bearing",
+            Chart.Kind.RANGES,
+            "low",
+            "likely",
+            "high"));
   }
 
   @Override

@@ -50,8 +50,7 @@ public final class SunTable implements TableMaker {
 
   @Override
   public List<Chart> charts() {
-    return List.of(
-        Chart.of("sun", "Direct sun by month, hours a day", Chart.Kind.GRID, MONTHS));
+    return List.of(Chart.of("sun", "Direct sun a day by month", Chart.Kind.GRID, MONTHS));
   }
 
   @Override

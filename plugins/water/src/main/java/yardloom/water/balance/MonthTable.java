@@ -48,7 +48,12 @@ public final class MonthTable implements TableMaker {
   @Override
   public List<Chart> charts() {
     return List.of(
-        Chart.of("water", "Water: need and roof yield by month", Chart.Kind.BARS, "need-gross", "roof-yield"));
+        Chart.of(
+            "water",
+            "Water: need and roof yield by month",
+            Chart.Kind.BARS,
+            "need-gross",
+            "roof-yield"));
   }
 
   @Override
