@@ -2,6 +2,7 @@ package yardloom.program.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import yardloom.kernel.check.Finding;
@@ -17,6 +18,9 @@ final class FindingViews {
   /** More places of one finding are named, and seen on the map. */
   private static final int PICTURES = 3;
 
+  /** All errors are seen at once, and warnings up to so many: the rest of the story follows. */
+  private static final int AT_ONCE = 3;
+
   private final Optional<LayerMap> map;
   private final PaperWords words;
 
@@ -29,7 +33,9 @@ final class FindingViews {
     List<Item> first = new ArrayList<>();
     List<Item> more = new ArrayList<>();
     for (FindingGroup group : FindingGroup.of(findings)) {
-      boolean act = group.first().severity().compareTo(Severity.WARNING) <= 0;
+      Severity severity = group.first().severity();
+      boolean act =
+          severity == Severity.ERROR || severity == Severity.WARNING && first.size() < AT_ONCE;
       (act ? first : more).add(item(group));
     }
     return new FindingsView(FindingGroup.counts(findings), first, more);
@@ -50,9 +56,18 @@ final class FindingViews {
         Choices.text(first.severity()),
         words.of(group.about()),
         words.of(first.text()),
-        words.of(first.advice()),
+        sentence(words.of(first.advice())),
         pictures(group),
         first.rule() + (lines.isEmpty() ? "" : ", " + lines) + ". " + first.source().cite());
+  }
+
+  /** Advice is written to follow a colon; here it stands alone. */
+  private static String sentence(String advice) {
+    return advice.isEmpty()
+        ? ""
+        : advice.substring(0, 1).toUpperCase(Locale.ROOT)
+            + advice.substring(1)
+            + (advice.endsWith(".") ? "" : ".");
   }
 
   private List<Detail> pictures(FindingGroup group) {

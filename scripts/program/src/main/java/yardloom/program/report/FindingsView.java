@@ -6,8 +6,8 @@ import java.util.List;
  * The findings.
  *
  * @param summary how many of each kind
- * @param first what must or should be changed: shown at once
- * @param more notes, and what was accepted: folded
+ * @param first what must be changed, and the first of what should be: shown at once
+ * @param more the others: folded
  */
 record FindingsView(String summary, List<Item> first, List<Item> more) {
 

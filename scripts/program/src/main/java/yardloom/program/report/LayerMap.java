@@ -1,6 +1,7 @@
 package yardloom.program.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -84,17 +85,14 @@ record LayerMap(String svg, String aspect, List<Switch> switches, View view) {
     List<Ink> inks = new ArrayList<>();
     inks.add(group(YARD, "Yard", yard(layers), view, area, words));
     List<Switch> switches = new ArrayList<>();
-    layers.forEach(
-        (layer, drawn) -> {
-          if (!drawn.yard() && !drawn.marks().isEmpty()) {
-            boolean finding = layer.equals(FindingMarks.LAYER);
-            String id = finding ? MARKED : "l-" + (switches.size() + 1);
-            SortedMap<Layer, List<Mark>> alone = new TreeMap<>(Map.of(layer, drawn.marks()));
-            inks.add(group(id, layer.title(), alone, view, area, words));
-            String title = words.of(layer.title());
-            switches.add(new Switch("switch-" + id, title, PREFIX + "-" + id, finding));
-          }
-        });
+    subjects(layers)
+        .forEach(
+            (title, drawn) -> {
+              boolean finding = drawn.containsKey(FindingMarks.LAYER);
+              String id = finding ? MARKED : "l-" + (switches.size() + 1);
+              inks.add(group(id, title, drawn, view, area, words));
+              switches.add(new Switch("switch-" + id, words.of(title), PREFIX + "-" + id, finding));
+            });
     inks.addAll(foot(plan, mmPerM, area));
     Paper paper = new Paper("screen", WIDTH, area.height() + FOOT);
     String name = "Map of all layers";
@@ -120,6 +118,20 @@ record LayerMap(String svg, String aspect, List<Switch> switches, View view) {
           }
         });
     return yard;
+  }
+
+  /** Layers to switch; those of one subject, such as {@code Picture: trees}, go together. */
+  private static Map<String, SortedMap<Layer, List<Mark>>> subjects(
+      SortedMap<Layer, DrawnLayer> layers) {
+    Map<String, SortedMap<Layer, List<Mark>>> subjects = new LinkedHashMap<>();
+    layers.forEach(
+        (layer, drawn) -> {
+          if (!drawn.yard() && !drawn.marks().isEmpty()) {
+            String subject = layer.title().replaceFirst(": .*", "");
+            subjects.computeIfAbsent(subject, t -> new TreeMap<>()).put(layer, drawn.marks());
+          }
+        });
+    return subjects;
   }
 
   private static Ink group(
