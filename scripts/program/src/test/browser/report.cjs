@@ -89,9 +89,12 @@ const check = (what, fine) => { if (!fine) faults.push(what); };
   await page.keyboard.press('Escape');
   await page.waitForFunction(() => getComputedStyle(document.getElementById('map-figure')).position !== 'fixed');
 
-  // Paper: everything is open, and black and white serves.
+  // On paper the charts stay, and buttons go.
   await page.emulateMediaType('print');
-  await page.pdf({ path: pictures + '/paper.pdf', format: 'letter', timeout: 240000 });
+  const visible = of => page.$$eval(of, all => all.filter(e => getComputedStyle(e).display !== 'none').length);
+  check('bars on paper', await visible('.chart rect.bar') > 20);
+  check('no buttons on paper', await visible('p.tools') === 0);
+
   await browser.close();
   faults.forEach(f => console.log(f));
   process.exit(faults.length ? 1 : 0);

@@ -18,6 +18,7 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
+import yardloom.planting.bloom.BloomTable;
 import yardloom.planting.canopy.CanopyCalculator;
 import yardloom.planting.care.BayWords;
 import yardloom.planting.care.CareCalculator;
@@ -151,6 +152,7 @@ public final class PlantingPlugin implements YardPlugin {
         new PlantingTimes(),
         new HarvestTable(),
         new HarvestYearTable(),
+        new BloomTable(),
         new PlantWaterTable(),
         new SuitTable(),
         new SuggestTable(),

@@ -26,7 +26,7 @@ public final class PaperWords {
   /** Such as {@code bed "Asparagus"}: on paper the name alone is enough. */
   private static final Pattern NAMED =
       Pattern.compile(
-          "\\b(?:bed|path|tree|fence|building|structure|paving|roof|utility|water point|keep-out|zone)"
+          "\\b(?:bed|path|tree|fence|building|structure|paving|roof|utility|water point|keep-out|(?<!drop )zone)"
               + " \"([^\"]+)\"");
 
   private static final Map<String, String> US = new TreeMap<>();

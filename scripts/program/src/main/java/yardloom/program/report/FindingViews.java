@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.study.FindingGroup;
 import yardloom.kernel.vocab.Choices;
 import yardloom.program.report.FindingsView.Detail;
@@ -47,7 +48,7 @@ final class FindingViews {
         group.all().stream()
             .map(Finding::place)
             .filter(p -> p.line() > 0)
-            .map(Object::toString)
+            .map(FindingViews::line)
             .distinct()
             .limit(PICTURES)
             .collect(Collectors.joining(", "));
@@ -59,6 +60,12 @@ final class FindingViews {
         sentence(words.of(first.advice())),
         pictures(group),
         first.rule() + (lines.isEmpty() ? "" : ", " + lines) + ". " + first.source().cite());
+  }
+
+  /** Without the folders, which say nothing on another machine. */
+  private static String line(SourceRef place) {
+    String file = place.file().substring(place.file().lastIndexOf('/') + 1);
+    return file + " line " + place.line();
   }
 
   /** Advice is written to follow a colon; here it stands alone. */

@@ -29,7 +29,7 @@
       button.textContent = text;
       button.setAttribute('aria-label', name);
       button.onclick = () => set(zoom * by);
-      figure.querySelector('.bar').append(' ', button);
+      figure.querySelector('.tools').append(' ', button);
     }
   }
 

@@ -101,6 +101,7 @@ class ReportStoryTest {
     sayTheSame("chart-water", "water-by-month", false, 5, 6);
     sayTheSame("chart-harvest", "harvest-months", false, 2, 3, 4);
     sayTheSame("chart-cost", "materials-cost", true, 2, 3, 4);
+    sayTheSame("chart-bloom", "bloom", false, 1, 2);
     sayTheSame("chart-sun", "sun-hours", false, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12);
   }
 
