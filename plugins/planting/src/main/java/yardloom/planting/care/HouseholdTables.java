@@ -1,6 +1,7 @@
 package yardloom.planting.care;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import yardloom.kernel.fact.FactKey;
@@ -8,6 +9,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.DataRow;
@@ -81,6 +83,11 @@ public final class HouseholdTables implements TableMaker {
   @Override
   public String id() {
     return id;
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.HOUSEHOLD);
   }
 
   @Override

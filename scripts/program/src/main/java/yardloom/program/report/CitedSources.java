@@ -1,4 +1,4 @@
-package yardloom.program.export;
+package yardloom.program.report;
 
 import java.util.List;
 import java.util.SortedSet;
