@@ -6,7 +6,12 @@ import yardloom.kernel.table.Table;
 
 /** One block of a sheet. */
 public sealed interface Panel
-    permits Panel.SitePlan, Panel.Figure, Panel.TableBlock, Panel.Notes, Panel.SheetIndex {
+    permits Panel.SitePlan,
+        Panel.Enlarged,
+        Panel.Figure,
+        Panel.TableBlock,
+        Panel.Notes,
+        Panel.SheetIndex {
 
   /**
    * The site at the sheet's true scale.
@@ -42,6 +47,18 @@ public sealed interface Panel
     /** These layers and nothing else, such as a picture of the grown yard. */
     public static SitePlan only(Set<String> layers) {
       return new SitePlan(Base.NAMED, layers);
+    }
+  }
+
+  /**
+   * The part of the site where layers have something to show, with the yard under them, at the
+   * largest true scale that the sheet has room for. A sheet has one at most.
+   *
+   * @param layers ids; left out where none of them has a mark
+   */
+  record Enlarged(String title, Set<String> layers) implements Panel {
+    public Enlarged {
+      layers = Set.copyOf(layers);
     }
   }
 

@@ -53,8 +53,10 @@ record ColumnWidths(double[] leastMm, double[] naturalMm) {
       widths[i] += given;
       rest -= given;
     }
+    // A column of ticks gains nothing from room that a text could have.
+    double all = Arrays.stream(widths).sum();
     for (int i = 0; i < widths.length; i++) {
-      widths[i] += rest / widths.length;
+      widths[i] *= 1 + rest / all;
     }
     return widths;
   }

@@ -18,14 +18,16 @@ final class Page {
   private final double[] bottom;
   private final List<Ink> inks = new ArrayList<>();
 
-  /** An empty page whose last column ends above a title block of the given height. */
+  /** An empty page; unless the grid lies above the title, its last column ends above it. */
   Page(Grid grid, double titleHeightMm) {
     this.grid = grid;
     top = new double[grid.columns()];
     bottom = new double[grid.columns()];
     Arrays.fill(top, grid.content().y());
     Arrays.fill(bottom, grid.content().bottom());
-    bottom[grid.columns() - 1] = grid.frame().bottom() - titleHeightMm - Grid.GAP_MM;
+    if (!grid.isAboveStrip()) {
+      bottom[grid.columns() - 1] = grid.frame().bottom() - titleHeightMm - Grid.GAP_MM;
+    }
   }
 
   Grid grid() {

@@ -182,7 +182,8 @@ final class PlanPage {
         fitting.add(new Arrangement(side, true));
       }
     }
-    if (width(scale) <= grid.content().width() && left >= titleHeightMm + Grid.GAP_MM) {
+    double least = grid.isAboveStrip() ? LEAST_COLUMN_BELOW_MM : titleHeightMm;
+    if (width(scale) <= grid.content().width() && left >= least + Grid.GAP_MM) {
       fitting.add(new Arrangement(0, true));
     }
     return fitting;

@@ -41,6 +41,16 @@ public final class SheetComposer {
     return request.sheet().format().isPocket() ? Type.ofPages(metrics) : new Type(metrics);
   }
 
+  private Grid grid(SheetRequest request) {
+    Grid grid = Grid.of(request.paper());
+    if (!request.sheet().format().isPocket()) {
+      return grid;
+    }
+    // As high for every title: it is cut to its lines.
+    TitleBlock title = new TitleBlock(request, request.sheet().title(), "", type(request));
+    return grid.aboveStrip(title.height(grid.frame().width()));
+  }
+
   /** A filled page without its title block. */
   private record Filled(
       SheetRequest request,
@@ -138,7 +148,7 @@ public final class SheetComposer {
 
   private List<Filled> fill(SheetRequest asked) {
     SheetRequest request = turned(new PaperWords(asked.info().units()).in(asked));
-    Grid grid = Grid.of(request.paper());
+    Grid grid = grid(request);
     List<Filled> filled = new ArrayList<>();
     List<Block> waiting = waiting(request, grid);
     Map<Block, Table> optional = optional(request, grid);
@@ -202,7 +212,7 @@ public final class SheetComposer {
   }
 
   private PlanPage planPage(SheetRequest request) {
-    Grid grid = Grid.of(request.paper());
+    Grid grid = grid(request);
     String title = request.sheet().title();
     return new PlanPage(
         request, grid, type(request), titleHeight(request, grid, title, WIDEST_SCALE));
@@ -264,7 +274,7 @@ public final class SheetComposer {
     double width = grid.content().width();
     // As much as a fresh page offers across all its columns.
     double height = new Page(grid, titleHeight(request, grid, title(request, 1), "")).room(width);
-    return new PanelBlocks(type(request), format, width, height).of(request.sheet().panels());
+    return new PanelBlocks(request, type(request), format, width, height).blocks();
   }
 
   /** Whether its pages are read from first to last. */

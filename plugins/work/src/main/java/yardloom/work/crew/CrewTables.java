@@ -28,8 +28,9 @@ import yardloom.work.phase.PlantingVisit;
 final class CrewTables {
   private static final String TICK = "[  ]";
 
-  /** Such as {@code (Thymus vulgaris)}, which stands in the planting table. */
-  private static final Pattern BOTANICAL = Pattern.compile(" \\(\\p{Lu}[^)]*\\)");
+  /** Such as {@code (Thymus vulgaris)}, which stands in the planting table; it may hold brackets. */
+  private static final Pattern BOTANICAL =
+      Pattern.compile(" \\(\\p{Lu}(?:[^()]|\\([^()]*\\))*\\)");
 
   private final Plan plan;
   private final Facts facts;
@@ -43,22 +44,22 @@ final class CrewTables {
   Table steps(List<PhaseTime> phases) {
     Table.Builder table =
         Table.titled("crew-steps", "Steps, with hours of one person")
-            .column(Column.text("step", "Step"))
-            .column(Column.text("done", "Done"));
+            .column(Column.text("done", "OK"))
+            .column(Column.text("step", "Step"));
     String call = DigCall.inBrackets(facts.find(YardFacts.DIG_CALL));
     int number = 1;
     for (PhaseTime time : phases) {
       table.heading(number++ + ". " + time.phase().title() + ": " + when(time));
       String first = beforeSteps(time);
       if (!first.isEmpty()) {
-        table.row(Cell.text(first), Cell.BLANK);
+        table.row(Cell.BLANK, Cell.text(first));
       }
       for (String step : texts(time.phase().steps(), plan)) {
-        table.row(Cell.text(step.replace(DigCall.IN_TEXT, call)), Cell.text(TICK));
+        table.row(Cell.text(TICK), Cell.text(step.replace(DigCall.IN_TEXT, call)));
       }
       if (time.phase().id() == WorkPhase.PLANT) {
         for (PlantingVisit visit : facts.all(PlantingVisit.FACT)) {
-          table.row(Cell.text(visit(visit)), Cell.text(TICK));
+          table.row(Cell.text(TICK), Cell.text(visit(visit)));
         }
       }
     }
@@ -139,12 +140,17 @@ final class CrewTables {
             List.of(
                 Cell.text(s.of().name()),
                 sheets,
-                Cell.text(depth + course.material().title()),
+                Cell.text(depth + brief(course.material())),
                 sheet ? Cell.BLANK : Amounts.cell(plan, course.amount())));
         sheets = Cell.BLANK;
       }
     }
     return rows;
+  }
+
+  /** Crews say chips; the long word would take a second line of every row. */
+  private static String brief(Material material) {
+    return material == Material.WOOD_CHIPS ? "chips" : material.title();
   }
 
   /** What to order and have on site, with a box to tick. */
