@@ -95,20 +95,12 @@ public final class IrrigationSheet implements SheetMaker {
                     + " chips come over them before the rows are joined on.")));
     panels.add(new Panel.Notes("Winter", winter(facts)));
     Table timetable = new TimetableTable().make(plan, facts);
-    if (timetable.isEmpty()) {
-      return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
+    if (!timetable.isEmpty()) {
+      panels.add(1, new Panel.TableBlock(timetable));
+      panels.add(new Panel.Notes("Into the timer", timer(facts)));
+      panels.add(new Panel.TableBlock(new AsBuiltTable().make(plan, facts)));
     }
-    panels.add(new Panel.TableBlock(new AsBuiltTable().make(plan, facts)));
-    return List.of(
-        new SheetPlan(NUMBER, "irrigation", "Irrigation", panels),
-        // A page of its own: it hangs beside the timer.
-        new SheetPlan(
-            NUMBER + 1,
-            "timetable",
-            "Watering times",
-            SheetPlan.Format.PAGE,
-            List.of(
-                new Panel.TableBlock(timetable), new Panel.Notes("Into the timer", timer(facts)))));
+    return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
   }
 
   /** What a person does with any timer, whatever its buttons are called. */

@@ -95,13 +95,14 @@ final class Page {
 
   /**
    * Sets blocks one after the other down the columns, as they are read; one that does not fit goes
-   * on in the next column.
+   * on in the next column. A floating one waits for the next page and lets others before it.
    *
    * @return what is left for a further page
    */
   List<Block> flow(List<Block> blocks) {
     int column = 0;
     List<Block> waiting = new ArrayList<>(blocks);
+    List<Block> floating = new ArrayList<>();
     while (!waiting.isEmpty() && column < grid.columns()) {
       Block block = waiting.get(0);
       int span = grid.columnsFor(block.minWidthMm());
@@ -109,6 +110,10 @@ final class Page {
       Box room = at(at, span);
       Optional<Block.Placed> placed =
           room.height() <= 0 ? Optional.empty() : block.place(room, false);
+      if (placed.isEmpty() && block.floats()) {
+        floating.add(waiting.remove(0));
+        continue;
+      }
       if (placed.isEmpty() && room.height() >= LEAST_PART_MM) {
         placed = block.place(room, true);
       }
@@ -120,7 +125,8 @@ final class Page {
       waiting.remove(0);
       placed.get().rest().ifPresent(rest -> waiting.add(0, rest));
     }
-    return waiting;
+    floating.addAll(waiting);
+    return floating;
   }
 
   private void put(int column, int span, Block.Placed placed) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import org.locationtech.jts.geom.Envelope;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
@@ -64,6 +65,29 @@ final class PartBlock implements Block {
   }
 
   @Override
+  public boolean floats() {
+    return true;
+  }
+
+  /** The layers without names of what lies outside the part. */
+  private SortedMap<Layer, List<Mark>> labelledInside(View view, Box area) {
+    SortedMap<Layer, List<Mark>> layers = new TreeMap<>();
+    request
+        .partLayers()
+        .forEach(
+            (layer, marks) ->
+                layers.put(
+                    layer,
+                    marks.stream()
+                        .filter(
+                            m ->
+                                !(m instanceof Mark.Label label)
+                                    || area.contains(view.toPaper(label.at())))
+                        .toList()));
+    return layers;
+  }
+
+  @Override
   public Optional<Placed> place(Box room, boolean partly) {
     double drawing = scale.paperMm(window.getHeight()) + 2 * MARGIN_MM;
     double height = drawing + ViewTitle.HEIGHT_MM;
@@ -72,7 +96,7 @@ final class PartBlock implements Block {
     }
     Box area = new Box(room.x(), room.y(), room.width(), drawing);
     View view = View.centred(window, 1000 / scale.denominator(), area);
-    SortedMap<Layer, List<Mark>> layers = request.partLayers();
+    SortedMap<Layer, List<Mark>> layers = labelledInside(view, area);
     List<Ink> inks = new ArrayList<>();
     inks.add(Ink.Path.line(TOP_RULE, new Xy(room.x(), room.y()), new Xy(room.right(), room.y())));
     inks.add(Ink.Group.of("site-plan", title, new Drawing(layers, view, area, type).inks()));

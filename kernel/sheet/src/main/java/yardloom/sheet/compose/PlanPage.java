@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
@@ -102,23 +103,42 @@ final class PlanPage {
 
   /**
    * The page at {@link #scale}; where the scale is free, at a smaller one if {@code blocks} all
-   * stand beside the drawing only so: a further sheet is easily lost. A booklet is read on.
+   * stand beside the drawing only so: a further sheet is easily lost. A booklet is read on, but what
+   * comes before its first table stands under the drawing.
    */
   Filled filled(String title, List<Block> blocks, Collection<Block> optional) {
     Scale largest = scale();
     Filled first = filled(largest, title, blocks, optional);
-    boolean free = !SheetComposer.isRead(request) && request.scale().isEmpty();
+    boolean free = request.scale().isEmpty();
+    if (free && SheetComposer.isRead(request)) {
+      List<Block> before = blocks.stream().takeWhile(b -> !isTable(b)).toList();
+      return smaller(largest)
+          .filter(s -> filled(s, title, before, List.of()).rest().isEmpty())
+          .findFirst()
+          .map(s -> filled(s, title, blocks, optional))
+          .orElse(first);
+    }
     if (!free || optional.containsAll(first.rest())) {
       return first;
     }
-    return Scale.usual(request.info().units()).stream()
-        .sorted()
+    return smaller(largest)
         .filter(s -> s.compareTo(largest) > 0)
-        .filter(s -> s.denominator() <= MOST_SMALLER * largest.denominator())
         .map(s -> filled(s, title, blocks, optional))
         .filter(f -> optional.containsAll(f.rest()))
         .findFirst()
         .orElse(first);
+  }
+
+  /** The usual scales from the largest down to those that draw too small. */
+  private Stream<Scale> smaller(Scale largest) {
+    return Scale.usual(request.info().units()).stream()
+        .sorted()
+        .filter(s -> s.compareTo(largest) >= 0)
+        .filter(s -> s.denominator() <= MOST_SMALLER * largest.denominator());
+  }
+
+  private static boolean isTable(Block block) {
+    return !(block instanceof Stack stack) || stack.name().startsWith("table-");
   }
 
   private Filled filled(Scale scale, String title, List<Block> blocks, Collection<Block> optional) {

@@ -57,7 +57,7 @@ public final class TapeNumberPainter implements Painter {
                 Angle.ZERO,
                 Palette.SET_OUT_POINT,
                 "point " + text + " of " + figure.name()));
-        marks.add(new Mark.Label(at, text, NUMBER_MM, true, RANK, Mark.Anchor.NEAR));
+        marks.add(new Mark.Label(at, text, NUMBER_MM, true, RANK, Mark.Anchor.POINT));
       }
     }
     return marks;
