@@ -76,8 +76,17 @@ public sealed interface Panel
       double scaleDenominator)
       implements Panel {}
 
-  /** A table. */
-  record TableBlock(Table table) implements Panel {}
+  /**
+   * A table.
+   *
+   * @param ifRoom whether it is left out where the sheet's pages are full
+   */
+  record TableBlock(Table table, boolean ifRoom) implements Panel {
+    /** A table that stands there, unless its maker says otherwise. */
+    public TableBlock(Table table) {
+      this(table, false);
+    }
+  }
 
   /** The list of all sheets of the set, filled in when they are numbered. */
   record SheetIndex() implements Panel {}

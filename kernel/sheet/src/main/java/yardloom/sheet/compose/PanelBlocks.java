@@ -2,14 +2,10 @@ package yardloom.sheet.compose;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.locationtech.jts.geom.Envelope;
-import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.sheet.paper.Type;
-import yardloom.sheet.paper.View;
 
 /**
  * Makes the blocks of a sheet's panels; small figures of one width that follow on stand in rows.
@@ -59,19 +55,9 @@ final class PanelBlocks {
   }
 
   private void enlarged(Panel.Enlarged part) {
-    List<Mark> shown = new ArrayList<>();
-    request
-        .partLayers()
-        .forEach(
-            (layer, marks) -> {
-              if (part.layers().contains(layer.id())) {
-                shown.addAll(marks);
-              }
-            });
-    Envelope window = View.extent(shown, Optional.empty());
-    if (!window.isNull()) {
-      made.add(new PartBlock(part.title(), request, window, type, widthMm, heightMm));
-    }
+    PartWindow.of(request)
+        .map(w -> new PartBlock(part.title(), request, w, type, widthMm, heightMm))
+        .ifPresent(made::add);
   }
 
   private void add(Panel.Figure figure) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
@@ -169,13 +170,21 @@ public final class SheetComposer {
     List<Block> waiting = new ArrayList<>();
     Blocks blocks = new Blocks(type(request));
     if (panel(request).isPresent() && !request.legend().isEmpty()) {
-      waiting.add(blocks.legend(request.legend()));
+      waiting.add(blocks.legend(legend(request)));
     }
     if (!request.cautions().isEmpty()) {
       waiting.add(blocks.cautions(request.cautions()));
     }
     waiting.addAll(blocks(request, grid));
     return waiting;
+  }
+
+  private static List<LegendEntry> legend(SheetRequest request) {
+    List<LegendEntry> legend = new ArrayList<>(request.legend());
+    if (PartWindow.of(request).isPresent()) {
+      legend.add(LegendEntry.line("Drawn larger on a further page", PartWindow.FRAME));
+    }
+    return legend;
   }
 
   /** Sets those of {@code optional} that find room and takes them from it. */

@@ -61,7 +61,7 @@ final class LabelPlacer {
   private static final double PER_CROSSING = 4;
 
   /** Hatches and rows of pipe have to lie under some text; plants are drawn to be seen. */
-  private static final double PER_CROSSING_INSIDE = 0.2;
+  private static final double PER_CROSSING_INSIDE = 0.4;
 
   private static final double PER_SYMBOL_INSIDE = 2.5;
 
@@ -173,11 +173,11 @@ final class LabelPlacer {
     return best == Offer.NONE ? anywhere(request) : Optional.of(best.spot());
   }
 
-  /** Whether it lies in its ground, on no outline or symbol; that of a point may lie anywhere. */
+  /** Whether it lies in its ground, on no line or symbol; that of a point may lie anywhere. */
   private boolean isClear(Request request, Box box) {
     return request
         .ground()
-        .map(g -> g.contains(box) && space.outlinesUnder(box) == 0 && space.symbolsUnder(box) == 0)
+        .map(g -> g.contains(box) && space.linesUnder(box) == 0)
         .orElse(true);
   }
 

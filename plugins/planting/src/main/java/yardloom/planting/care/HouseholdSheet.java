@@ -38,7 +38,7 @@ public final class HouseholdSheet implements SheetMaker {
     Stream<Panel> tables =
         Stream.<TableMaker>of(
                 HouseholdTables.establishment(), new CareHoursTable(), HouseholdTables.weeds())
-            .map(m -> m.make(plan, facts))
+            .map(m -> m.forSheet(plan, facts, m.make(plan, facts)))
             .filter(t -> !t.isEmpty())
             .map(Panel.TableBlock::new);
     return List.of(

@@ -22,6 +22,7 @@ import yardloom.kernel.table.TableMaker;
 /** What a household looks for and does, the same in every yard, where the plan plants anything. */
 public final class HouseholdTables implements TableMaker {
   private static final String ESTABLISHMENT = "first-days";
+  private static final String BY = "By: ";
   private static final String WEEDS = "weeds-through";
   private static final String BAY = "compost-bay";
 
@@ -105,6 +106,13 @@ public final class HouseholdTables implements TableMaker {
     return id.equals(WEEDS) ? Set.of(SheetPage.CLIENT) : Set.of();
   }
 
+  /** Without the sources, which stand in the report. */
+  @Override
+  public Table forSheet(Plan plan, Facts facts, Table made) {
+    List<String> notes = made.notes().stream().filter(n -> !n.startsWith(BY)).toList();
+    return new Table(made.id(), made.title(), made.columns(), made.rows(), notes, made.totals());
+  }
+
   @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table = Table.titled(id, title);
@@ -125,6 +133,6 @@ public final class HouseholdTables implements TableMaker {
     if (id.equals(BAY)) {
       table.note(bays(plan));
     }
-    return table.note("By: " + String.join("; ", sources) + ".").build();
+    return table.note(BY + String.join("; ", sources) + ".").build();
   }
 }

@@ -122,9 +122,12 @@ public final class SettingOutTable {
 
   private void fillToCarry() {
     int first = 1;
+    boolean stems = false;
     for (SettingOut.Figure figure : work.figures()) {
-      String form = figure.form() == SettingOut.Form.CORNERS ? "" : ": " + figure.form().word();
-      table.heading(figure.name() + form);
+      if (!stems || figure.form() != SettingOut.Form.STEM) {
+        table.heading(heading(figure));
+      }
+      stems = figure.form() == SettingOut.Form.STEM;
       for (int i = 0; i < figure.points().size(); i++) {
         Point at = figure.points().get(i);
         table.row(
@@ -138,11 +141,19 @@ public final class SettingOutTable {
       first += figure.points().size();
     }
     table.note(
-        "Tapes from A and B, level and tight; A to B is "
+        "A to B is "
             + text(tapes.a().distance(tapes.b()))
-            + ", measure that first. Left and right as seen from A. Numbers stand at the points on the"
-            + " plan of points; a path is set out by its middle. (*): flat crossing or a building"
-            + " between, take a third measure.");
+            + ": measure that first. Tapes level and tight; left and right as seen from A; numbers as on"
+            + " the plan of points. (*): flat crossing or a building between, take a third measure.");
+  }
+
+  /** Stems have one: the plan of points names each. */
+  private static String heading(SettingOut.Figure figure) {
+    return switch (figure.form()) {
+      case CORNERS -> figure.name();
+      case STEM -> "Stems of new trees";
+      default -> figure.name() + ": " + figure.form().word();
+    };
   }
 
   private Derived<String> tape(String name, Point from, Point at, String ifBetween) {

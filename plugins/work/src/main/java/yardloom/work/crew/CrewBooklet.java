@@ -21,8 +21,8 @@ import yardloom.work.phase.PlantingVisit;
 
 /**
  * The crew's pages: a map, the steps of all phases in working order, what is laid where, an
- * enlarged plan of the points to set out with the tapes to each, and what must be there. A crew
- * works from it without the sheets.
+ * enlarged plan of the points to set out with the tapes to each, and, where there is room, what must
+ * be there. A crew works from it without the sheets.
  */
 public final class CrewBooklet implements SheetMaker {
   private static final int NUMBER = 60;
@@ -58,7 +58,11 @@ public final class CrewBooklet implements SheetMaker {
     add(panels, tables.layers(phases));
     panels.add(new Panel.Enlarged("Points to set out", offers.layers(SheetPage.POINTS)));
     phases.forEach(p -> offers.tables(p.phase().id()).forEach(t -> add(panels, t)));
-    add(panels, tables.needed(phases));
+    Table needed = tables.needed(phases);
+    if (!needed.isEmpty()) {
+      // The sheets of each trade have it too.
+      panels.add(new Panel.TableBlock(needed, true));
+    }
     return List.of(new SheetPlan(NUMBER, "crew", "Crew booklet", SheetPlan.Format.BOOKLET, panels));
   }
 

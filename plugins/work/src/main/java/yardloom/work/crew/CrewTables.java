@@ -1,7 +1,9 @@
 package yardloom.work.crew;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import yardloom.facts.BillLine;
 import yardloom.facts.DigCall;
@@ -16,6 +18,7 @@ import yardloom.kernel.table.Amounts;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
@@ -119,10 +122,33 @@ final class CrewTables {
       }
       if (!rows.isEmpty()) {
         table.heading(time.phase().title());
-        rows.forEach(table::row);
+        alike(rows).forEach(table::row);
       }
     }
     return table.build();
+  }
+
+  /** Surfaces of one stack and amount share a row. */
+  private static List<List<Cell>> alike(List<List<Cell>> rows) {
+    Map<List<String>, List<List<Cell>>> same = new LinkedHashMap<>();
+    for (List<Cell> row : rows) {
+      List<String> key = row.subList(1, row.size()).stream().map(CrewTables::said).toList();
+      same.computeIfAbsent(key, k -> new ArrayList<>()).add(row);
+    }
+    List<List<Cell>> shared = new ArrayList<>();
+    for (List<List<Cell>> group : same.values()) {
+      List<Cell> row = new ArrayList<>(group.get(0));
+      if (group.size() > 1) {
+        List<String> names = group.stream().map(r -> said(r.get(0))).toList();
+        row.set(0, Cell.text(NameRuns.text(names) + ", each"));
+      }
+      shared.add(row);
+    }
+    return shared;
+  }
+
+  private static String said(Cell cell) {
+    return cell.value().map(Object::toString).orElse("");
   }
 
   private List<List<Cell>> laid(Surface s, List<Course> courses) {

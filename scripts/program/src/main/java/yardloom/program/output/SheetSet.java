@@ -157,7 +157,8 @@ public final class SheetSet {
         continue;
       }
       Table table = block.table();
-      OnPaper worth = plan.usual() ? worth(table) : OnPaper.ALWAYS;
+      OnPaper worth =
+          block.ifRoom() ? OnPaper.IF_ROOM : plan.usual() ? worth(table) : OnPaper.ALWAYS;
       boolean elsewhere = !plan.format().isPocket() && pocket.contains(table.id());
       if (worth == OnPaper.ALWAYS && !elsewhere) {
         panels.add(panel);
