@@ -26,6 +26,9 @@ final class PartWindow {
   private static final Layer LAYER = new Layer("part-frame", "Enlarged part", Layer.Band.NOTES);
   private static final double LETTERS_MM = 2;
 
+  /** A part that is nearly the whole leaves the plan as it is. */
+  private static final double MOST_OF_LOT = 0.8;
+
   /** Between the outermost points and the frame, in metres. */
   private static final double AROUND_M = 0.6;
 
@@ -53,9 +56,20 @@ final class PartWindow {
     return View.extent(shown, Optional.empty());
   }
 
-  /** The layers of the site plan; as they are if nothing of it is enlarged. */
+  /** The part that is framed on the plan; empty if it is nearly all of it. */
+  static Optional<Envelope> framed(SheetRequest request) {
+    return of(request)
+        .filter(
+            w ->
+                request
+                    .lot()
+                    .map(lot -> w.getArea() < MOST_OF_LOT * lot.bounds().getArea())
+                    .orElse(true));
+  }
+
+  /** The layers of the site plan; as they are if no part of it is framed. */
   static SortedMap<Layer, List<Mark>> onPlan(SheetRequest request) {
-    Optional<Envelope> window = of(request);
+    Optional<Envelope> window = framed(request);
     if (window.isEmpty()) {
       return request.layers();
     }

@@ -181,7 +181,7 @@ public final class SheetComposer {
 
   private static List<LegendEntry> legend(SheetRequest request) {
     List<LegendEntry> legend = new ArrayList<>(request.legend());
-    if (PartWindow.of(request).isPresent()) {
+    if (PartWindow.framed(request).isPresent()) {
       legend.add(LegendEntry.line("Drawn larger on a further page", PartWindow.FRAME));
     }
     return legend;
