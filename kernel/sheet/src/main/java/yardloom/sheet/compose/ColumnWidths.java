@@ -29,7 +29,9 @@ record ColumnWidths(double[] leastMm, double[] naturalMm) {
     double sum = 0;
     for (int i = 0; i < leastMm.length; i++) {
       double few = Math.min(naturalMm[i] / LINES_OF_LONG_TEXT, LONGEST_LINE_MM);
-      sum += Math.max(leastMm[i], Math.min(naturalMm[i], Math.max(READABLE_PER_LETTER * letterMm, few)));
+      sum +=
+          Math.max(
+              leastMm[i], Math.min(naturalMm[i], Math.max(READABLE_PER_LETTER * letterMm, few)));
     }
     return sum;
   }

@@ -102,8 +102,7 @@ final class PartBlock implements Block {
     inks.add(Ink.Group.of("site-plan", title, new Drawing(layers, view, area, type).inks()));
     Box strip = new Box(area.x(), area.bottom(), area.width(), ViewTitle.HEIGHT_MM);
     inks.addAll(
-        ViewTitle.at(
-            strip, title, scale, request.info().units(), request.north().degrees(), type));
+        ViewTitle.at(strip, title, scale, request.info().units(), request.north().degrees(), type));
     return Optional.of(new Placed(inks, height, Optional.empty()));
   }
 }

@@ -129,8 +129,8 @@ final class PlanPage {
 
   /**
    * The page at {@link #scale}; where the scale is free, at a smaller one if {@code blocks} all
-   * stand beside the drawing only so: a further sheet is easily lost. A booklet is read on, but what
-   * comes before its first table stands under the drawing.
+   * stand beside the drawing only so: a further sheet is easily lost. A booklet is read on, but
+   * what comes before its first table stands under the drawing.
    */
   Filled filled(String title, List<Block> blocks, Collection<Block> optional) {
     Scale largest = scale();
@@ -306,7 +306,8 @@ final class PlanPage {
         arrangement.below()
             ? grid.content().y()
                 + height(scale, arrangement.extent())
-                + ViewTitle.HEIGHT_MM + Grid.GAP_MM
+                + ViewTitle.HEIGHT_MM
+                + Grid.GAP_MM
             : grid.content().bottom();
     page.reserve(grid.columns() - arrangement.side(), end);
   }

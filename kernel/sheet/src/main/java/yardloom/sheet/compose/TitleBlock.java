@@ -106,8 +106,7 @@ final class TitleBlock {
     double cell = box.width() * STRIP_CELL_SHARE;
     double left = box.right() - fields.size() * cell;
     double room = left - box.x() - 2 * PADDING_MM;
-    List<String> name =
-        shortened(type.wrap(orNone(info.title()), type.body(), true, room), 1);
+    List<String> name = shortened(type.wrap(orNone(info.title()), type.body(), true, room), 1);
     List<String> title = shortened(type.wrap(sheetTitle, type.body(), false, room), 1);
     double x = box.x() + PADDING_MM;
     inks.addAll(Type.lines(name, x, box.y() + CELL_GAP_MM, type.body(), true, Palette.INK));

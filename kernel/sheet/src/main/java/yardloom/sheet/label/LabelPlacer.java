@@ -175,10 +175,7 @@ final class LabelPlacer {
 
   /** Whether it lies in its ground, on no line or symbol; that of a point may lie anywhere. */
   private boolean isClear(Request request, Box box) {
-    return request
-        .ground()
-        .map(g -> g.contains(box) && space.linesUnder(box) == 0)
-        .orElse(true);
+    return request.ground().map(g -> g.contains(box) && space.linesUnder(box) == 0).orElse(true);
   }
 
   private Offer atThePoint(Request request) {

@@ -113,9 +113,7 @@ class LabelPlacerTest {
       Box box = spots.get(i).get().box();
       for (Request other : requests) {
         boolean rival =
-            own.isNumber()
-                ? other.isNumber()
-                : !other.isCentred() || other.ground().isPresent();
+            own.isNumber() ? other.isNumber() : !other.isCentred() || other.ground().isPresent();
         if (rival && !other.anchor().equals(own.anchor())) {
           assertTrue(other.distance(box) > own.distance(box));
         }
@@ -179,8 +177,8 @@ class LabelPlacerTest {
   }
 
   /**
-   * A step aside costs a tenth a millimetre, a line under the text four: a name steps off a barrow's
-   * way, but stays in the middle of a bed that is full of pipe.
+   * A step aside costs a tenth a millimetre, a line under the text four: a name steps off a
+   * barrow's way, but stays in the middle of a bed that is full of pipe.
    */
   @Test
   void label_plantInTheMiddleOfItsGround_standsBesideThePlant() {

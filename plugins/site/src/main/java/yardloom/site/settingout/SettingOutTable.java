@@ -199,7 +199,11 @@ public final class SettingOutTable {
     }
     boolean isDiagonal = n == 4 && !isOpen && i < 2;
     int other = (i + (isDiagonal ? 2 : 1)) % n;
-    return (first + i) + "-" + (first + other) + ": " + text(points.get(i).distance(points.get(other)));
+    return (first + i)
+        + "-"
+        + (first + other)
+        + ": "
+        + text(points.get(i).distance(points.get(other)));
   }
 
   private String text(Length exact) {

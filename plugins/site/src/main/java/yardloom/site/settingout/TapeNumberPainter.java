@@ -69,7 +69,9 @@ public final class TapeNumberPainter implements Painter {
         ? List.of()
         : List.of(
             LegendEntry.symbol(
-                "Point to set out, numbered as under Tapes", SymbolForm.DOT, Palette.SET_OUT_POINT));
+                "Point to set out, numbered as under Tapes",
+                SymbolForm.DOT,
+                Palette.SET_OUT_POINT));
   }
 
   @Override

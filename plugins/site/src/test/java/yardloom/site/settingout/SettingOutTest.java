@@ -165,7 +165,8 @@ class SettingOutTest {
     List<List<String>> rows =
         SettingOutTable.toCarry(plan).rows().stream().map(SettingOutTest::texts).toList();
     assertEquals(
-        List.of("b", "1", "2", "3", "4", "w: middle point", "5", "6", "Stems of new trees", "7", "8"),
+        List.of(
+            "b", "1", "2", "3", "4", "w: middle point", "5", "6", "Stems of new trees", "7", "8"),
         rows.stream().map(r -> r.get(0)).toList());
     assertEquals("5-6: 27'-0\"", rows.get(6).get(4));
     List<Mark> marks = new TapeNumberPainter().paint(plan, null);

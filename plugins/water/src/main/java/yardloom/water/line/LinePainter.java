@@ -3,8 +3,8 @@ package yardloom.water.line;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import yardloom.facts.work.SheetPage;
 import yardloom.facts.work.WorkPhase;
@@ -88,9 +88,7 @@ public final class LinePainter implements Painter {
     Map<String, Line> longest = new LinkedHashMap<>();
     for (Trenches.Trench trench : trenches) {
       longest.merge(
-          trench.text(),
-          trench.way(),
-          (a, b) -> b.length().compareTo(a.length()) > 0 ? b : a);
+          trench.text(), trench.way(), (a, b) -> b.length().compareTo(a.length()) > 0 ? b : a);
     }
     longest.forEach(
         (text, way) -> {

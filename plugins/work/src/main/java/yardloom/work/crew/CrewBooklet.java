@@ -21,8 +21,8 @@ import yardloom.work.phase.PlantingVisit;
 
 /**
  * The crew's pages: a map, the steps of all phases in working order, what is laid where, an
- * enlarged plan of the points to set out with the tapes to each, and, where there is room, what must
- * be there. A crew works from it without the sheets.
+ * enlarged plan of the points to set out with the tapes to each, and, where there is room, what
+ * must be there. A crew works from it without the sheets.
  */
 public final class CrewBooklet implements SheetMaker {
   private static final int NUMBER = 60;

@@ -31,9 +31,10 @@ import yardloom.work.phase.PlantingVisit;
 final class CrewTables {
   private static final String TICK = "[  ]";
 
-  /** Such as {@code (Thymus vulgaris)}, which stands in the planting table; it may hold brackets. */
-  private static final Pattern BOTANICAL =
-      Pattern.compile(" \\(\\p{Lu}(?:[^()]|\\([^()]*\\))*\\)");
+  /**
+   * Such as {@code (Thymus vulgaris)}, which stands in the planting table; it may hold brackets.
+   */
+  private static final Pattern BOTANICAL = Pattern.compile(" \\(\\p{Lu}(?:[^()]|\\([^()]*\\))*\\)");
 
   private final Plan plan;
   private final Facts facts;
