@@ -31,7 +31,7 @@ public final class FormReader {
   static final String INCLUDE = "include";
 
   private static final int MAX_PROBLEMS = 50;
-  private static final List<String> STEP = List.of("word", "with", "block", "as", "place");
+  private static final List<String> STEP = List.of("word", "with", "block", "blocks", "as", "place");
 
   private final Lexicon lexicon;
   private final BiFunction<String, String, Optional<String>> missing;
@@ -132,19 +132,39 @@ public final class FormReader {
       throw wrong(ProblemCode.WRONG_TYPE, node, "`" + word.name() + "` gives no value");
     }
     List<Optional<Value>> values = values(node, word, scope, places);
-    Optional<List<Step>> block = Optional.empty();
-    if (node.get("block") != null) {
-      Class<? extends Scope> inner =
-          word.inner()
-              .orElseThrow(
-                  () ->
-                      wrong(
-                          ProblemCode.MISPLACED_WORD,
-                          node.get("block"),
-                          "`" + word.name() + "` takes no block"));
-      block = Optional.of(block(node.get("block"), inner, places));
+    List<List<Step>> blocks = blocks(node, word, places);
+    return new Step.Call(word, values, blocks, name(node, word, asValue), places.of(node));
+  }
+
+  private List<List<Step>> blocks(Json.Obj node, Word word, Places places) {
+    Json one = node.get("block");
+    Json several = node.get("blocks");
+    if (one == null && several == null) {
+      return List.of();
     }
-    return new Step.Call(word, values, block, name(node, word, asValue), places.of(node));
+    Json given = one == null ? several : one;
+    Class<? extends Scope> inner =
+        word.inner()
+            .orElseThrow(
+                () ->
+                    wrong(
+                        ProblemCode.MISPLACED_WORD,
+                        given,
+                        "`" + word.name() + "` takes no block"));
+    if (one != null && several != null) {
+      throw wrong(ProblemCode.DUPLICATE, several, "a step has \"block\" or \"blocks\", not both");
+    }
+    if (one != null) {
+      return List.of(block(one, inner, places));
+    }
+    if (several instanceof Json.Items items && !items.values().isEmpty()) {
+      return items.values().stream().map(b -> block(b, inner, places)).toList();
+    }
+    throw wrong(
+        ProblemCode.WRONG_TYPE,
+        several,
+        "\"blocks\" is a list of blocks, one for each thing that the word makes; got "
+            + several.kind());
   }
 
   private String name(Json.Obj node, Word word, boolean asValue) {

@@ -1,31 +1,44 @@
 package yardloom.language.form;
 
+import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Rings;
+import yardloom.kernel.problem.SourceRef;
 
 /** Writes a plan in its JSON form, one step a line; {@link FormReader} reads it back. */
 public final class FormWriter {
   private final StringBuilder out = new StringBuilder();
-  private final boolean places;
+  private final Path folder;
 
-  private FormWriter(boolean places) {
-    this.places = places;
+  private FormWriter(Path folder) {
+    this.folder = folder;
+  }
+
+  /** The text of a plan. */
+  public static String write(List<Step> steps) {
+    return write(steps, null);
   }
 
   /**
-   * The text of a plan.
+   * The text of a plan in which each step says where in the script it came from.
    *
-   * @param places whether each step says where in the script it came from
+   * @param folder where the script lies; files are named as seen from there
    */
-  public static String write(List<Step> steps, boolean places) {
-    FormWriter writer = new FormWriter(places);
+  public static String write(List<Step> steps, Path folder) {
+    FormWriter writer = new FormWriter(folder);
     writer.out.append("{\n  \"form\": ");
     writer.text(FormReader.FORM);
     writer.out.append(",\n  \"plan\": ");
     writer.block(steps, 1);
     writer.out.append("\n}\n");
+    return writer.out.toString();
+  }
+
+  /** The steps alone, as they stand in a block, without places. */
+  public static String steps(List<Step> steps) {
+    FormWriter writer = new FormWriter(null);
+    writer.block(steps, 0);
     return writer.out.toString();
   }
 
@@ -45,7 +58,7 @@ public final class FormWriter {
 
   private void step(Step step, int depth) {
     if (step instanceof Step.Call call) {
-      call(call, depth, places);
+      call(call, depth, true);
     } else if (step instanceof Step.Include include) {
       out.append("{\"word\": \"include\", \"with\": {\"file\": ");
       text(include.file());
@@ -89,17 +102,28 @@ public final class FormWriter {
     if (withPlace) {
       place(call);
     }
-    if (call.block().isPresent()) {
+    if (call.blocks().size() == 1) {
       out.append(", \"block\": ");
-      block(call.block().get(), depth);
+      block(call.blocks().get(0), depth);
+    } else if (!call.blocks().isEmpty()) {
+      comma = ", \"blocks\": [";
+      for (List<Step> each : call.blocks()) {
+        out.append(comma);
+        block(each, depth);
+        comma = ", ";
+      }
+      out.append(']');
     }
     out.append('}');
   }
 
   private void place(Step step) {
-    if (places) {
+    if (folder != null) {
+      SourceRef place = step.place();
+      Path file = Path.of(place.file());
+      String shown = (file.startsWith(folder) ? folder.relativize(file) : file).toString();
       out.append(", \"place\": ");
-      text(step.place().toString());
+      text(shown.replace('\\', '/') + ":" + place.line() + ":" + place.column());
     }
   }
 
@@ -199,24 +223,6 @@ public final class FormWriter {
   }
 
   private void text(String value) {
-    out.append('"');
-    for (int i = 0; i < value.length(); i++) {
-      char c = value.charAt(i);
-      switch (c) {
-        case '"' -> out.append("\\\"");
-        case '\\' -> out.append("\\\\");
-        case '\n' -> out.append("\\n");
-        case '\r' -> out.append("\\r");
-        case '\t' -> out.append("\\t");
-        default -> {
-          if (c < ' ' || c == '\u007f') {
-            out.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
-          } else {
-            out.append(c);
-          }
-        }
-      }
-    }
-    out.append('"');
+    JsonOut.quote(out, value);
   }
 }

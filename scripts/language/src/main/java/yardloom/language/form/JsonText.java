@@ -217,9 +217,12 @@ final class JsonText {
     }
     char c = unit();
     if (Character.isHighSurrogate(c)) {
-      at += 6;
-      char low = unit();
-      at -= 6;
+      char low = ' ';
+      if (text.startsWith("\\u", at + 6)) {
+        at += 6;
+        low = unit();
+        at -= 6;
+      }
       if (!Character.isLowSurrogate(low)) {
         throw wrong("half of a pair of \\u is missing");
       }

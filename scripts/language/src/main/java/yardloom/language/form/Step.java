@@ -13,14 +13,15 @@ public sealed interface Step {
    * A call of a word, as a statement or as a value.
    *
    * @param values one for each parameter of the word, empty where it is left out
-   * @param block what stands in its block; empty if it has none
+   * @param blocks what stands in its block, empty if it has none; several where a word that makes
+   *     several things reads its block for each and it says something else each time
    * @param name what later steps call its value; null if none does
    * @param place where it stands, which findings name
    */
   record Call(
       Word word,
       List<Optional<Value>> values,
-      Optional<List<Step>> block,
+      List<List<Step>> blocks,
       String name,
       SourceRef place)
       implements Step, Value {}

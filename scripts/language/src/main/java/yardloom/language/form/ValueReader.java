@@ -279,7 +279,10 @@ final class ValueReader {
           "no earlier step is named '"
               + name
               + "' with \"as\"."
-              + Nearest.hint(name, names.keySet()));
+              + Nearest.hint(name, names.keySet())
+              + (names.isEmpty()
+                  ? " None is named so far"
+                  : " Named are: " + String.join(", ", new java.util.TreeSet<>(names.keySet()))));
     }
     Json part = object.get("part");
     if (part == null) {

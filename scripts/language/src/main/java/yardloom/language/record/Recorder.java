@@ -24,6 +24,7 @@ import yardloom.kernel.vocab.Lexicon;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Word;
 import yardloom.language.form.Exact;
+import yardloom.language.form.FormWriter;
 import yardloom.language.form.Step;
 import yardloom.language.form.Value;
 
@@ -83,15 +84,17 @@ public final class Recorder {
   private static final class Open {
     private final Word word;
     private final List<Optional<Value>> values;
-    private final List<Open> block;
+    /** What each reading of its block said; null if it has none. */
+    private final List<List<Open>> blocks;
+
     private final SourceRef place;
     private Step other;
     private String name;
 
-    Open(Word word, List<Optional<Value>> values, List<Open> block, SourceRef place) {
+    Open(Word word, List<Optional<Value>> values, List<List<Open>> blocks, SourceRef place) {
       this.word = word;
       this.values = values;
-      this.block = block;
+      this.blocks = blocks;
       this.place = place;
     }
 
@@ -99,13 +102,21 @@ public final class Recorder {
       return other == null
           ? call()
           : other instanceof Step.Include include
-              ? new Step.Include(include.file(), steps(block), place)
+              ? new Step.Include(include.file(), steps(blocks.get(0)), place)
               : other;
     }
 
     Step.Call call() {
-      return new Step.Call(
-          word, values, Optional.ofNullable(block).map(Recorder::steps), name, place);
+      return new Step.Call(word, values, said(), name, place);
+    }
+
+    private List<List<Step>> said() {
+      if (blocks == null) {
+        return List.of();
+      }
+      List<List<Step>> all = blocks.stream().map(Recorder::steps).toList();
+      boolean same = all.stream().map(FormWriter::steps).distinct().count() <= 1;
+      return all.isEmpty() ? List.of(List.of()) : same ? List.of(all.get(0)) : all;
     }
   }
 
@@ -126,7 +137,7 @@ public final class Recorder {
     }
   }
 
-  /** A word begins; its block, if it has one, follows before {@link #end}. */
+  /** A word begins; its block, the last argument if it has one, is made to tell what it says. */
   Object begin(String key, Object[] arguments) {
     Word word = words.get(key);
     List<Optional<Value>> values = new ArrayList<>();
@@ -134,22 +145,29 @@ public final class Recorder {
       values.add(Optional.ofNullable(arguments[i + 1]).map(this::value));
     }
     boolean block = arguments[arguments.length - 1] instanceof Consumer;
-    Open open =
-        new Open(
-            word, values, block ? new ArrayList<>() : null, ((Scope) arguments[0]).place());
+    SourceRef place = ((Scope) arguments[0]).place();
+    Open open = new Open(word, values, block ? new ArrayList<>() : null, place);
     if (word.scope() != Scope.class) {
       blocks.peek().add(open);
     }
     if (block) {
-      blocks.push(open.block);
+      arguments[arguments.length - 1] =
+          listening((Consumer<?>) arguments[arguments.length - 1], open);
     }
     return open;
   }
 
-  void end(Object begun) {
-    if (((Open) begun).block != null) {
-      blocks.pop();
-    }
+  private <S> Consumer<S> listening(Consumer<S> body, Open open) {
+    return scope -> {
+      List<Open> said = new ArrayList<>();
+      open.blocks.add(said);
+      blocks.push(said);
+      try {
+        body.accept(scope);
+      } finally {
+        blocks.pop();
+      }
+    };
   }
 
   void gave(Object begun, Object result) {
@@ -182,10 +200,11 @@ public final class Recorder {
 
   /** An included file begins. */
   public void include(SourceRef place, String file) {
-    Open open = new Open(null, List.of(), new ArrayList<>(), place);
+    List<Open> said = new ArrayList<>();
+    Open open = new Open(null, List.of(), List.of(said), place);
     open.other = new Step.Include(file, List.of(), place);
     blocks.peek().add(open);
-    blocks.push(open.block);
+    blocks.push(said);
   }
 
   public void included() {

@@ -136,12 +136,7 @@ public final class Recording {
         return quantity;
       }
       Object begun = recorder.begin(key, arguments);
-      Object result;
-      try {
-        result = target.invokeWithArguments(arguments);
-      } finally {
-        recorder.end(begun);
-      }
+      Object result = target.invokeWithArguments(arguments);
       recorder.gave(begun, result);
       return result;
     }

@@ -61,9 +61,7 @@ final class FormProgram extends PlanProgram {
       arguments.add(given.isPresent() ? value(given.get(), type, scope) : null);
     }
     if (call.word().inner().isPresent()) {
-      Consumer<Scope> body =
-          call.block().isEmpty() ? null : Guard.block(s -> steps(call.block().get(), s));
-      arguments.add(body);
+      arguments.add(call.blocks().isEmpty() ? null : body(call.blocks()));
     }
     Object result = invoke(call, arguments);
     if (call.word().method().getReturnType() == void.class) {
@@ -75,6 +73,12 @@ final class FormProgram extends PlanProgram {
       names.put(call.name(), result);
     }
     return result;
+  }
+
+  /** Reads one block each time, or the next of several and the last from then on. */
+  private Consumer<Scope> body(List<List<Step>> blocks) {
+    int[] read = {0};
+    return Guard.block(s -> steps(blocks.get(Math.min(read[0]++, blocks.size() - 1)), s));
   }
 
   private static Object invoke(Step.Call call, List<Object> arguments) {

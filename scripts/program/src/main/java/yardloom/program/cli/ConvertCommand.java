@@ -71,7 +71,9 @@ final class ConvertCommand implements Callable<Integer> {
             "a plan in JSON form is called NAME" + ENDING);
       }
       List<Step> steps = main.toolkit().record(base.resolve(plan), arguments.settings());
-      byte[] bytes = FormWriter.write(steps, places).getBytes(StandardCharsets.UTF_8);
+      Path folder = base.resolve(plan).resolveSibling("");
+      String text = places ? FormWriter.write(steps, folder) : FormWriter.write(steps);
+      byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
       WholeFile.write(base.resolve(file), to -> to.write(bytes));
       console.say(plan + " → " + file + ": " + count(steps) + " words");
     }
@@ -88,7 +90,9 @@ final class ConvertCommand implements Callable<Integer> {
     for (Step step : steps) {
       count++;
       if (step instanceof Step.Call call) {
-        count += count(call.block().orElse(List.of()));
+        for (List<Step> block : call.blocks()) {
+          count += count(block);
+        }
       } else if (step instanceof Step.Include include) {
         count += count(include.block());
       }
