@@ -89,7 +89,7 @@ final class ValueReader {
     Class<?> type = raw(generic);
     if (json instanceof Json.Obj object && isMade(object)) {
       Value made = made(object);
-      requireFits(json, typeOf(made), type, what);
+      requireFits(json, made, type, what);
       return made;
     }
     if (Quantity.class.isAssignableFrom(type)) {
@@ -138,14 +138,21 @@ final class ValueReader {
     return new Value.Items(List.copyOf(values));
   }
 
-  private void requireFits(Json json, Class<?> got, Class<?> wanted, String what) {
+  private void requireFits(Json json, Value made, Class<?> wanted, String what) {
+    Class<?> got = typeOf(made);
     boolean ground = got == Handle.class && (wanted == Shape.class || wanted == Line.class);
     boolean list = wanted == List.class && List.class.isAssignableFrom(got);
     if (!ground && !list && !wanted.isAssignableFrom(got)) {
       throw wrong(
           ProblemCode.WRONG_TYPE,
           json,
-          what + " needs " + needed(wanted) + "; got " + TypeWords.a(got));
+          what
+              + " needs "
+              + needed(wanted)
+              + (made instanceof Value.Given given
+                  ? "; the parameter `" + given.name() + "` holds "
+                  : "; got ")
+              + TypeWords.a(got));
     }
   }
 
