@@ -51,8 +51,7 @@ public final class Rings {
     for (int i = 0; i < made.length; i++) {
       made[i] = polygon(polygons.get(i));
     }
-    return Shape.of(
-        made.length == 1 ? made[0] : require(Overlay.FACTORY.createMultiPolygon(made)));
+    return Shape.of(made.length == 1 ? made[0] : require(Overlay.FACTORY.createMultiPolygon(made)));
   }
 
   private static Polygon polygon(List<List<Point>> rings) {

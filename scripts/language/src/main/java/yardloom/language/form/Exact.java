@@ -25,8 +25,7 @@ public final class Exact {
       if (unit.toSi(1) == 1) {
         texts.add(0, text(in, unit));
       } else {
-        double rounded =
-            new BigDecimal(in).round(new java.math.MathContext(DIGITS)).doubleValue();
+        double rounded = new BigDecimal(in).round(new java.math.MathContext(DIGITS)).doubleValue();
         if (unit.toSi(rounded) == quantity.si()) {
           texts.add(text(rounded, unit));
         }

@@ -31,7 +31,8 @@ public final class FormReader {
   static final String INCLUDE = "include";
 
   private static final int MAX_PROBLEMS = 50;
-  private static final List<String> STEP = List.of("word", "with", "block", "blocks", "as", "place");
+  private static final List<String> STEP =
+      List.of("word", "with", "block", "blocks", "as", "place");
 
   private final Lexicon lexicon;
   private final BiFunction<String, String, Optional<String>> missing;
@@ -148,9 +149,7 @@ public final class FormReader {
             .orElseThrow(
                 () ->
                     wrong(
-                        ProblemCode.MISPLACED_WORD,
-                        given,
-                        "`" + word.name() + "` takes no block"));
+                        ProblemCode.MISPLACED_WORD, given, "`" + word.name() + "` takes no block"));
     if (one != null && several != null) {
       throw wrong(ProblemCode.DUPLICATE, several, "a step has \"block\" or \"blocks\", not both");
     }
@@ -304,8 +303,7 @@ public final class FormReader {
           "\"file\" is the plain name of the file that the steps came from");
     }
     if (node.get("block") == null) {
-      throw wrong(
-          ProblemCode.MISSING_OPTION, node, "an include has its steps in \"block\": [ … ]");
+      throw wrong(ProblemCode.MISSING_OPTION, node, "an include has its steps in \"block\": [ … ]");
     }
     return new Step.Include(
         name.value(),

@@ -78,8 +78,7 @@ public final class FormSchema {
   }
 
   private Object block(Class<? extends Scope> scope) {
-    return defined(
-        "block." + name(scope), () -> object("type", "array", "items", step(scope)));
+    return defined("block." + name(scope), () -> object("type", "array", "items", step(scope)));
   }
 
   private Object step(Class<? extends Scope> scope) {
@@ -110,10 +109,14 @@ public final class FormSchema {
 
   private static Object chosen(List<String> names, List<Object> rules) {
     return object(
-        "type", "object",
-        "required", List.of("word"),
-        "properties", object("word", object("enum", names)),
-        "allOf", rules);
+        "type",
+        "object",
+        "required",
+        List.of("word"),
+        "properties",
+        object("word", object("enum", names)),
+        "allOf",
+        rules);
   }
 
   private Object word(Word word, Class<? extends Scope> scope) {
@@ -154,7 +157,8 @@ public final class FormSchema {
   }
 
   private static Object place() {
-    return object("type", "string", "pattern", "^[\\p{L}0-9_][\\p{L}0-9_./ -]{0,200}:[0-9]+:[0-9]+$");
+    return object(
+        "type", "string", "pattern", "^[\\p{L}0-9_][\\p{L}0-9_./ -]{0,200}:[0-9]+:[0-9]+$");
   }
 
   private Object parameter(Word.Parameter p, Word word, int index, Class<? extends Scope> scope) {
@@ -230,8 +234,7 @@ public final class FormSchema {
   private Object point() {
     Object length = quantity(Length.class);
     return defined(
-        "point",
-        () -> object("type", "array", "minItems", 2, "maxItems", 2, "items", length));
+        "point", () -> object("type", "array", "minItems", 2, "maxItems", 2, "items", length));
   }
 
   private Object points() {
@@ -275,8 +278,7 @@ public final class FormSchema {
           if (any || type == Shape.class) {
             forms.add(closed(object("ground", ground()), List.of("ground")));
           }
-          List<Word> words =
-              lexicon.words(scope).stream().filter(w -> gives(w, type)).toList();
+          List<Word> words = lexicon.words(scope).stream().filter(w -> gives(w, type)).toList();
           if (!words.isEmpty()) {
             List<Object> rules = new ArrayList<>();
             words.forEach(w -> rules.add(rule(w.name(), word(w, scope))));
@@ -309,10 +311,14 @@ public final class FormSchema {
     Object text = object("type", "string");
     Map<String, Object> with =
         object(
-            "name", text,
-            "value", free(PlanScope.class),
-            "help", text,
-            "fixed", object("type", "boolean"));
+            "name",
+            text,
+            "value",
+            free(PlanScope.class),
+            "help",
+            text,
+            "fixed",
+            object("type", "boolean"));
     return closed(
         object(
             "word", true,

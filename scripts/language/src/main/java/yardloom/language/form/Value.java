@@ -6,8 +6,16 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.unit.Quantity;
 
 /** A value of a plan in its JSON form; calls of words are values too. */
-public sealed interface Value permits Step.Call, Value.Plain, Value.Measure, Value.At,
-    Value.Along, Value.Ground, Value.Items, Value.Ref, Value.Given {
+public sealed interface Value
+    permits Step.Call,
+        Value.Plain,
+        Value.Measure,
+        Value.At,
+        Value.Along,
+        Value.Ground,
+        Value.Items,
+        Value.Ref,
+        Value.Given {
 
   /** A text, number or truth. */
   record Plain(Object value) implements Value {}

@@ -300,8 +300,7 @@ final class ValueReader {
         return new Value.Ref(name, i, type);
       }
     }
-    throw wrong(
-        ProblemCode.WRONG_TYPE, part, "\"part\" counts the things one step made, from 1");
+    throw wrong(ProblemCode.WRONG_TYPE, part, "\"part\" counts the things one step made, from 1");
   }
 
   private Value param(Json json) {

@@ -84,6 +84,7 @@ public final class Recorder {
   private static final class Open {
     private final Word word;
     private final List<Optional<Value>> values;
+
     /** What each reading of its block said; null if it has none. */
     private final List<List<Open>> blocks;
 
@@ -132,8 +133,7 @@ public final class Recorder {
   /** A number with a unit, as in {@code 40.ft}. */
   void unit(Quantity<?> quantity, Number number, String unit) {
     if (written.size() < MOST_NOTED) {
-      Unit.byWord(unit)
-          .ifPresent(u -> written.put(quantity, Exact.text(number.doubleValue(), u)));
+      Unit.byWord(unit).ifPresent(u -> written.put(quantity, Exact.text(number.doubleValue(), u)));
     }
   }
 
@@ -226,9 +226,7 @@ public final class Recorder {
       return new Value.Ground(shape);
     } else if (value instanceof List<?> list) {
       return new Value.Items(list.stream().map(this::value).toList());
-    } else if (value instanceof String
-        || value instanceof Number
-        || value instanceof Boolean) {
+    } else if (value instanceof String || value instanceof Number || value instanceof Boolean) {
       return new Value.Plain(value);
     }
     throw new PlanException(

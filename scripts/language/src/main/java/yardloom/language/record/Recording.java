@@ -119,8 +119,7 @@ public final class Recording {
     try {
       TELL =
           MethodHandles.lookup()
-              .findVirtual(
-                  Told.class, "call", MethodType.methodType(Object.class, Object[].class));
+              .findVirtual(Told.class, "call", MethodType.methodType(Object.class, Object[].class));
     } catch (ReflectiveOperationException e) {
       throw new ExceptionInInitializerError(e);
     }

@@ -53,8 +53,7 @@ final class FormProgram extends PlanProgram {
 
   private Object call(Step.Call call, Scope scope) {
     List<Object> arguments = new ArrayList<>();
-    arguments.add(
-        Guard.at(scope, call.place().file(), call.place().line(), call.place().column()));
+    arguments.add(Guard.at(scope, call.place().file(), call.place().line(), call.place().column()));
     for (int i = 0; i < call.values().size(); i++) {
       Class<?> type = call.word().parameters().get(i).type();
       Optional<Value> given = call.values().get(i);

@@ -110,15 +110,14 @@ public final class PlanRunner {
   public List<Problem> check(Path script) {
     try {
       return watched(
-          script,
-          meter -> isForm(script) ? form(script).problems() : compiled(script).problems());
+          script, meter -> isForm(script) ? form(script).problems() : compiled(script).problems());
     } catch (PlanException e) {
       return e.problems();
     }
   }
 
   /** Whether a plan is read as JSON; every other is a script. */
-  public static boolean isForm(Path plan) {
+  private static boolean isForm(Path plan) {
     return plan.toString().endsWith(".json");
   }
 
@@ -165,8 +164,7 @@ public final class PlanRunner {
     Faults faults = new Faults(compiling.files(), script.toString());
     Draft draft = new Draft(info(script));
     Run run =
-        new Run(
-            draft, key -> program(loader, key), overrides, compiling.texts(), faults, recorder);
+        new Run(draft, key -> program(loader, key), overrides, compiling.texts(), faults, recorder);
     return ended(script, run, draft, meter);
   }
 

@@ -76,7 +76,10 @@ class ConvertTest {
     Map<String, String> made = new TreeMap<>();
     files.forEach(
         (name, text) ->
-            made.put(name, text.replace(folder + "/", "").replaceAll("rows\\.(groovy|plan\\.json):\\d+(:\\d+)?", "@")));
+            made.put(
+                name,
+                text.replace(folder + "/", "")
+                    .replaceAll("rows\\.(groovy|plan\\.json):\\d+(:\\d+)?", "@")));
     return made;
   }
 
@@ -104,11 +107,13 @@ class ConvertTest {
     assertTrue(run.code() <= ExitCode.FINDINGS, run.err());
     String takeOff = Files.readString(folder.resolve("o/hand/tables/materials-take-off.csv"));
     assertTrue(takeOff.lines().anyMatch(l -> l.contains("long") && l.contains("117")), takeOff);
-    assertTrue(takeOff.lines().anyMatch(l -> l.contains("long") && l.contains(",4.0,1.44,")), takeOff);
+    assertTrue(
+        takeOff.lines().anyMatch(l -> l.contains("long") && l.contains(",4.0,1.44,")), takeOff);
     // 5 in: 48.75 cu ft = 1.81 cu yd.
     Run.in(folder, "draw", "hand.plan.json", "--as", "csv", "--out", "p", "--set", "deep=5in");
     takeOff = Files.readString(folder.resolve("p/hand/tables/materials-take-off.csv"));
-    assertTrue(takeOff.lines().anyMatch(l -> l.contains("long") && l.contains(",5.0,1.81,")), takeOff);
+    assertTrue(
+        takeOff.lines().anyMatch(l -> l.contains("long") && l.contains(",5.0,1.81,")), takeOff);
   }
 
   @Test

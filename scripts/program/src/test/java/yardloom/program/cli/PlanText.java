@@ -67,8 +67,7 @@ final class PlanText {
   }
 
   private void plain(Object value, int depth) throws ReflectiveOperationException {
-    boolean tells =
-        value.getClass().getMethod("toString").getDeclaringClass() != Object.class;
+    boolean tells = value.getClass().getMethod("toString").getDeclaringClass() != Object.class;
     out.append(tells ? value : value.getClass().getName()).append('\n');
     if (tells || !value.getClass().getName().startsWith("yardloom.")) {
       return;
