@@ -15,6 +15,7 @@ import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.recall.Recall;
 import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.spi.YardPlugin;
@@ -130,5 +131,10 @@ final class Toolkit {
 
   Outcome study(Plan plan) {
     return new Study(plugins).of(plan);
+  }
+
+  /** The same, where only those work whose answers are not those that {@code recall} has. */
+  Outcome study(Plan plan, Recall recall) {
+    return new Study(plugins).of(plan, recall);
   }
 }
