@@ -129,6 +129,41 @@ class ConvertTest {
     assertTrue(Run.in(folder, "check", "rows.plan.json").code() <= ExitCode.FINDINGS);
   }
 
+  /** Three rows of 4 ft fill 16 ft with gaps of 2 ft: compost 1, 2 and 3 in deep. */
+  @Test
+  void block_thatSaysSomethingElseForEachRow_isKeptForEach() throws Exception {
+    Files.writeString(
+        folder.resolve("rows.groovy"),
+        """
+        lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 50.ft), point(0.ft, 50.ft)])
+        def n = 0
+        beds('row', rect(10.ft, 10.ft, 30.ft, 16.ft), width: 4.ft, gap: 2.ft, use: 'annual') {
+          n += 1
+          compost n.inch
+        }
+        """);
+    assertEquals(0, Run.in(folder, "convert", "rows.groovy").code());
+    String form = Files.readString(folder.resolve("rows.plan.json"));
+    assertTrue(form.contains("\"blocks\": [["), form);
+    for (String inch : new String[] {"1 inch", "2 inch", "3 inch"}) {
+      assertTrue(form.contains("{\"depth\": \"" + inch + "\"}"), form);
+    }
+    Toolkit toolkit = Toolkit.load();
+    assertEquals(
+        PlanText.of(toolkit.read(folder.resolve("rows.groovy"), Map.of()), false),
+        PlanText.of(toolkit.read(folder.resolve("rows.plan.json"), Map.of()), false));
+  }
+
+  @Test
+  void example_ofTheGuide_isReadWithoutErrors() throws Exception {
+    String page = Files.readString(Path.of("..", "guide", "json.md"));
+    String example = page.substring(page.indexOf("```json\n") + 8);
+    Files.writeString(
+        folder.resolve("guide.plan.json"), example.substring(0, example.indexOf("```")));
+    Run run = Run.in(folder, "check", "guide.plan.json");
+    assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+  }
+
   @Test
   void mistakes_ofUse_areTold() throws Exception {
     Files.writeString(folder.resolve("rows.groovy"), YARD);
