@@ -26,7 +26,12 @@ public final class SourceTable {
     for (DataRow row : table.rows()) {
       if (byCode.put(row.text("code"), row.source()) != null) {
         throw new IllegalStateException(
-            table.name() + " has two sources \"" + row.text("code") + "\" (" + owner.getName() + ")");
+            table.name()
+                + " has two sources \""
+                + row.text("code")
+                + "\" ("
+                + owner.getName()
+                + ")");
       }
     }
     return new SourceTable(table.name(), byCode);

@@ -19,8 +19,9 @@ import yardloom.planting.placing.Thinning;
 import yardloom.planting.suit.rule.Words;
 
 /**
- * Flags plants that will grow into a stem: nearer to a tree's middle than half their grown spread, or
- * a foot. Kinds in rows and slices keep off by themselves; what the plan places where it wants may not.
+ * Flags plants that will grow into a stem: nearer to a tree's middle than half their grown spread,
+ * or a foot. Kinds in rows and slices keep off by themselves; what the plan places where it wants
+ * may not.
  */
 public final class StemCheck implements Check {
   private static final Source RULE =

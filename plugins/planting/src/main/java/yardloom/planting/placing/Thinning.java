@@ -64,8 +64,7 @@ public final class Thinning {
                     kept(planting, t),
                     planting.spacing().times(steps(t.to(), planting.spacing())),
                     planting.rowSpacing().times(steps(t.to(), planting.rowSpacing()))))
-        .orElseGet(
-            () -> new Grown(planting.at(), planting.spacing(), planting.rowSpacing()));
+        .orElseGet(() -> new Grown(planting.at(), planting.spacing(), planting.rowSpacing()));
   }
 
   private static int steps(Length to, Length spacing) {

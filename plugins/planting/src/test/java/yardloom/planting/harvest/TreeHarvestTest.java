@@ -125,7 +125,8 @@ class TreeHarvestTest {
   void training_outOfRangeOrTwice_isRefused() {
     TreeScope tree = tree("a", 0, 2, "European pear");
     PlanException wide =
-        assertThrows(PlanException.class, () -> TrainedWords.trained(tree, "fan", Length.feet(31), null));
+        assertThrows(
+            PlanException.class, () -> TrainedWords.trained(tree, "fan", Length.feet(31), null));
     assertEquals(ProblemCode.OUT_OF_RANGE, wide.problems().get(0).code());
     TrainedWords.trained(tree, "cordon", null, null);
     PlanException twice =

@@ -15,8 +15,8 @@ import yardloom.kernel.unit.Angle;
 import yardloom.site.element.ElementPainter;
 
 /**
- * Trees as crowns of the width that the plan gives, open so that the ground below can be read, those
- * trained flat along their wires; one that stands already with its trunk.
+ * Trees as crowns of the width that the plan gives, open so that the ground below can be read,
+ * those trained flat along their wires; one that stands already with its trunk.
  */
 public final class TreePainter extends ElementPainter<Element.Tree> {
   private static final Style TRUNK = Style.filled("trunk", Palette.TREE.stroke());
@@ -53,8 +53,7 @@ public final class TreePainter extends ElementPainter<Element.Tree> {
   protected List<LegendEntry> legend(List<Element.Tree> trees) {
     List<LegendEntry> entries = new ArrayList<>();
     for (Leaf leaf : Leaf.values()) {
-      List<Element.Tree> such =
-          trees.stream().filter(t -> t.leaf() == leaf && !isFlat(t)).toList();
+      List<Element.Tree> such = trees.stream().filter(t -> t.leaf() == leaf && !isFlat(t)).toList();
       String words = (leaf == Leaf.DECIDUOUS ? "Deciduous" : "Evergreen") + " tree";
       entries.addAll(
           byStanding(

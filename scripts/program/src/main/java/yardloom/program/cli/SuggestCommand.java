@@ -71,8 +71,7 @@ final class SuggestCommand implements Callable<Integer> {
     Outcome outcome =
         toolkit.study(toolkit.read(base.resolve(plan), Settings.of(command, "--set", settings)));
     String asked = String.join(" ", bed).strip();
-    Optional<Table> table =
-        outcome.tables().stream().filter(t -> t.id().equals(TABLE)).findFirst();
+    Optional<Table> table = outcome.tables().stream().filter(t -> t.id().equals(TABLE)).findFirst();
     TreeSet<String> known = new TreeSet<>();
     table.ifPresent(t -> t.rows().forEach(r -> known.add(text(r.get(0)))));
     if (known.isEmpty() || !asked.isEmpty() && !known.contains(asked)) {
@@ -98,7 +97,12 @@ final class SuggestCommand implements Callable<Integer> {
       if (!asked.isEmpty() && !in.equals(asked)) {
         continue;
       }
-      String set = in + ", " + columns.get(1).title().toLowerCase(java.util.Locale.ROOT) + " " + text(row.get(1));
+      String set =
+          in
+              + ", "
+              + columns.get(1).title().toLowerCase(java.util.Locale.ROOT)
+              + " "
+              + text(row.get(1));
       if (!set.equals(last)) {
         console.say(set);
         last = set;
@@ -112,9 +116,7 @@ final class SuggestCommand implements Callable<Integer> {
       Wrapped.of("  " + text(row.get(2)) + ": " + String.join("; ", said), INDENT)
           .forEach(console::say);
     }
-    table.notes().stream()
-        .flatMap(n -> Wrapped.of(n, INDENT).stream())
-        .forEach(console::say);
+    table.notes().stream().flatMap(n -> Wrapped.of(n, INDENT).stream()).forEach(console::say);
   }
 
   private static String text(Cell cell) {

@@ -36,7 +36,12 @@ class GrownByHandTest {
   /** A shrub has 0.3 of 6 ft and of 4 ft in its first year, 0.8 in the fifth. */
   @ParameterizedTest(name = "{0}: {1}")
   @CsvSource({
-    "height-1, 1.8", "height-5, 4.8", "height, 6.0", "spread-1, 1.2", "spread-5, 3.2", "spread, 4.0",
+    "height-1, 1.8",
+    "height-5, 4.8",
+    "height, 6.0",
+    "spread-1, 1.2",
+    "spread-5, 3.2",
+    "spread, 4.0",
   })
   void sizes_areTheRuleTimesTheGrownSize(String column, String feet) {
     assertEquals(feet, DENSE.printed("plant-growth", "bush", column));
@@ -44,9 +49,9 @@ class GrownByHandTest {
 
   /**
    * 20 × 10 ft at 2 × 2.5 ft hold 10 × 4: 40, all of them in rows half as far as the usual 5 ft:
-   * three of four rows count half, (1 + 3 × 0.5) / 4 = 0.625, 25 of 3 to 7 lb, 75 to 175 lb. Thinned
-   * to 5 ft, each third of a row (5 / 2 is 2.5, rounded to 3) and each second row stay: 4 or 3 of a
-   * row by 2 rows, which then stand 5 ft apart, as usual, and keep all.
+   * three of four rows count half, (1 + 3 × 0.5) / 4 = 0.625, 25 of 3 to 7 lb, 75 to 175 lb.
+   * Thinned to 5 ft, each third of a row (5 / 2 is 2.5, rounded to 3) and each second row stay: 4
+   * or 3 of a row by 2 rows, which then stand 5 ft apart, as usual, and keep all.
    */
   @Test
   void harvest_isOfThoseThatStay() {

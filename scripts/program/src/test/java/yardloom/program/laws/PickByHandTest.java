@@ -55,7 +55,8 @@ class PickByHandTest {
   })
   void daysOfPicking_areInTheMonthsOfTheHarvest(String climate, String frost) {
     Drawn yard = drawn(climate, frost);
-    for (String kind : List.of("garden strawberry", "red currant", "kale", "tomato", "apple (dwarf)")) {
+    for (String kind :
+        List.of("garden strawberry", "red currant", "kale", "tomato", "apple (dwarf)")) {
       Set<String> table = new TreeSet<>();
       for (List<Cell> row : yard.tables().get("harvest-months").rows()) {
         boolean picked =
@@ -74,7 +75,9 @@ class PickByHandTest {
       assertTrue(calendar.containsAll(table), kind + ": " + calendar + " for " + table);
       calendar.removeAll(table);
       boolean rests = !calendar.isEmpty();
-      assertFalse(rests && !yard.tables().get("care").toString().contains("too hot"), kind + " " + calendar);
+      assertFalse(
+          rests && !yard.tables().get("care").toString().contains("too hot"),
+          kind + " " + calendar);
     }
   }
 
@@ -97,8 +100,9 @@ class PickByHandTest {
     List<String> ends = new ArrayList<>();
     for (List<Cell> row : yard.tables().get("first-weeks").rows()) {
       if (row.get(4).value().orElse("").toString().contains("every second")) {
-        ends.add(yardloom.kernel.table.TableFormat.day(
-            java.time.MonthDay.from((LocalDate) row.get(3).value().orElseThrow())));
+        ends.add(
+            yardloom.kernel.table.TableFormat.day(
+                java.time.MonthDay.from((LocalDate) row.get(3).value().orElseThrow())));
       }
     }
     String care = yard.tables().get("care").rows().toString();

@@ -7,8 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import yardloom.kernel.study.DrawnLayer;
 import yardloom.kernel.draw.Mark;
+import yardloom.kernel.study.DrawnLayer;
 
 /** A trained tree is drawn as it stands: flat along its wires, a pyramid round. */
 class TrainedByHandTest {
@@ -29,8 +29,8 @@ class TrainedByHandTest {
   }
 
   /**
-   * 9 ft by 2: east to west where nothing is said, north to south at 0°; at 30° each side of the box
-   * is 9 sin 30° + 2 cos 30° = 6.232 and 9 cos 30° + 2 sin 30° = 8.794 ft.
+   * 9 ft by 2: east to west where nothing is said, north to south at 0°; at 30° each side of the
+   * box is 9 sin 30° + 2 cos 30° = 6.232 and 9 cos 30° + 2 sin 30° = 8.794 ft.
    */
   @ParameterizedTest(name = "{0}: {1} × {2} ft")
   @CsvSource({"'', 9, 2", "', bearing: 0.deg', 2, 9", "', bearing: 30.deg', 6.232, 8.794"})
@@ -52,8 +52,7 @@ class TrainedByHandTest {
   @Test
   void pyramid_staysRound_andTheLegendHasBoth() {
     DrawnLayer trees = trees(Drawn.of(YARD.formatted("")));
-    assertEquals(
-        1, trees.marks().stream().filter(Mark.Symbol.class::isInstance).count());
+    assertEquals(1, trees.marks().stream().filter(Mark.Symbol.class::isInstance).count());
     List<String> said = trees.legend().stream().map(e -> e.text()).toList();
     assertEquals(2, said.size(), said.toString());
     assertTrue(said.stream().anyMatch(t -> t.startsWith("Tree trained flat")), said.toString());
