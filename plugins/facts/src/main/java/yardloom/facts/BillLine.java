@@ -54,4 +54,13 @@ public record BillLine(
       String allowance) {
     this(group, phase, item, element, plant, exact, order, allowance, Optional.empty());
   }
+
+  /**
+   * What an item is without its sizes or its place, which stand behind a comma: the name that a
+   * price or a load may have for all of them.
+   */
+  public static String stem(String item) {
+    int comma = item.indexOf(", ");
+    return comma < 0 ? item : item.substring(0, comma);
+  }
 }

@@ -17,6 +17,7 @@ import yardloom.facts.region.Region;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.PlantingDay;
 import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.plan.ElementId;
 
 /** The facts that plugins share. A new one needs a giver and a reader in the same change. */
 public final class YardFacts {
@@ -174,6 +175,12 @@ public final class YardFacts {
 
   /** What is to be done; given by every plugin, read by work. */
   public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");
+
+  /**
+   * Elements that the plan counts by items and tasks of its own; given by work, read by materials.
+   */
+  public static final FactKey<ElementId> OWN_COUNTED =
+      FactKey.many("work.own-counted", ElementId.class).called("elements that the plan counts");
 
   /** What is to be found or bought; given by every plugin, read by tables. */
   public static final FactKey<BillLine> BILL =

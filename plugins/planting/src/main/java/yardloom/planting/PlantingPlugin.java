@@ -15,8 +15,10 @@ import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
+import yardloom.planting.bloom.BloomTable;
 import yardloom.planting.canopy.CanopyCalculator;
 import yardloom.planting.canopy.GrowthTable;
 import yardloom.planting.care.BayWords;
@@ -148,6 +150,11 @@ public final class PlantingPlugin implements YardPlugin {
   }
 
   @Override
+  public Audience audience() {
+    return Audience.NURSERY;
+  }
+
+  @Override
   public List<TableMaker> tables() {
     return List.of(
         new PlantTable(),
@@ -155,6 +162,7 @@ public final class PlantingPlugin implements YardPlugin {
         new PlantingTimes(),
         new HarvestTable(),
         new HarvestYearTable(),
+        new BloomTable(),
         new PlantWaterTable(),
         new SuitTable(),
         new SuggestTable(),

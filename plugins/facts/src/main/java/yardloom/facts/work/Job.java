@@ -3,15 +3,22 @@ package yardloom.facts.work;
 import java.util.Optional;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.plan.ElementId;
 
 /**
  * Something to do.
  *
  * @param amount how much of it, a quantity or a count that the task's rate is for; nothing of it is
  *     no work
+ * @param of the element it is for, where it is for one
  * @param pace a rate of its own, such as by size; empty where the task's holds
  */
-public record Job(WorkTask task, WorkPhase phase, Derived<?> amount, Optional<Pace> pace) {
+public record Job(
+    WorkTask task,
+    WorkPhase phase,
+    Derived<?> amount,
+    Optional<ElementId> of,
+    Optional<Pace> pace) {
   /**
    * How long a part of the task takes that has a rate of its own.
    *
@@ -20,8 +27,9 @@ public record Job(WorkTask task, WorkPhase phase, Derived<?> amount, Optional<Pa
    */
   public record Pace(String of, Spread hours) {}
 
+  /** For the whole yard, at the task's rate. */
   public Job(WorkTask task, WorkPhase phase, Derived<?> amount) {
-    this(task, phase, amount, Optional.empty());
+    this(task, phase, amount, Optional.empty(), Optional.empty());
   }
 
   /** How tables call it: the task, and the part of it that has a rate of its own. */

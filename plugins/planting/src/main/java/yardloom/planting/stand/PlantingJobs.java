@@ -1,6 +1,7 @@
 package yardloom.planting.stand;
 
 import java.util.List;
+import java.util.Optional;
 import yardloom.facts.BillGroup;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
@@ -36,6 +37,7 @@ final class PlantingJobs {
             stock.task(),
             phase,
             amount,
+            Optional.empty(),
             stock
                 .minutes()
                 .map(m -> new Job.Pace(stock.name(units), m.times(1 / MINUTES_PER_HOUR))));

@@ -9,6 +9,7 @@ import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
@@ -21,6 +22,11 @@ public final class PlantingTimes implements TableMaker {
   @Override
   public String id() {
     return "planting-times";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.HOUSEHOLD);
   }
 
   @Override

@@ -29,8 +29,9 @@ import yardloom.kernel.unit.Unit;
  * Prices by item and unit. The shipped ones are invented for demonstration and are used where the
  * plan asks for them only; a user's own go before them.
  *
- * <p>A line of the bill is priced by its own item, else as a plant by the form it is bought in,
- * such as {@code pot 5 gal}, else by {@code any} and its group.
+ * <p>A line of the bill is priced by its own item, else by that without what stands behind its
+ * comma, else as a plant by the form it is bought in, such as {@code pot 5 gal}, else by {@code
+ * any} and its group.
  */
 public final class PriceBook {
   /** On the plan: whether it asks for the invented prices. */
@@ -162,7 +163,9 @@ public final class PriceBook {
 
   /** The price of an item in a unit that measures {@code amount}, a quantity or a count. */
   public Optional<Price> find(String item, String group, Object amount) {
-    return named(item, amount).or(() -> named("any " + group, amount));
+    return named(item, amount)
+        .or(() -> named(BillLine.stem(item), amount))
+        .or(() -> named("any " + group, amount));
   }
 
   /**
@@ -172,6 +175,7 @@ public final class PriceBook {
   public Optional<Price> find(BillLine line) {
     Object amount = line.order().value();
     return named(line.item(), amount)
+        .or(() -> named(BillLine.stem(line.item()), amount))
         .or(() -> line.stock().flatMap(s -> bought(s, amount)))
         .or(() -> named("any " + line.group().title(), amount));
   }

@@ -77,7 +77,7 @@ public final class PriceCheck implements Check {
 
   /** What a price of a line may be called: its item, or the form that a plant is bought in. */
   private static List<String> names(BillLine line) {
-    List<String> names = new ArrayList<>(List.of(line.item()));
+    List<String> names = new ArrayList<>(List.of(line.item(), BillLine.stem(line.item())));
     line.stock().ifPresent(s -> names.addAll(s.names()));
     return names;
   }

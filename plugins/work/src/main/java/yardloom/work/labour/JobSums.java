@@ -2,6 +2,7 @@ package yardloom.work.labour;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Map;
 import java.util.TreeMap;
 import yardloom.facts.work.Job;
@@ -43,7 +44,7 @@ final class JobSums {
         amounts.get(0) instanceof Quantity<?> quantity
             ? why.gives(sum(quantity, amounts))
             : why.gives(amounts.stream().mapToInt(a -> (Integer) a).sum());
-    return new Job(first.task(), first.phase(), sum, first.pace());
+    return new Job(first.task(), first.phase(), sum, Optional.empty(), first.pace());
   }
 
   /** One task is measured in one kind of amount. */

@@ -69,6 +69,7 @@ public final class Main implements Callable<Integer> {
             .addSubcommand(new ExplainCommand(console, base))
             .addSubcommand(new SuggestCommand(console, base))
             .addSubcommand(new CompareCommand(console, base))
+            .addSubcommand(new ConvertCommand(console, base))
             .addSubcommand(new BatchCommand(console, base))
             .addSubcommand(new WatchCommand(console, base))
             .addSubcommand(new WordsCommand(console))

@@ -42,6 +42,15 @@ class PriceNamesTest {
         drip emitter: 1.gph, spacing: 6.inch, rowSpacing: 16.inch
         plant 'garden strawberry'
       }
+      fence 'boards', line([point(40.ft, -8.ft), point(58.ft, -8.ft)]), height: 6.ft, standing: false
+      fence 'mesh', line([point(40.ft, -5.ft), point(58.ft, -5.ft)]), height: 6.ft, made: 'mesh', standing: false
+      gate 'gate', point(45.ft, -8.ft)
+      wall 'bank', line([point(40.ft, 0.ft), point(58.ft, 0.ft)]), height: 2.ft, retains: true, standing: false
+      steps 'climb', line([point(59.ft, 0.ft), point(59.ft, 4.ft)]), rise: 2.ft, width: 2.ft, standing: false
+      paving 'slab', rect(40.ft, 4.ft, 5.ft, 5.ft), surface: 'concrete', standing: false
+      paving 'walk', rect(46.ft, 4.ft, 5.ft, 5.ft), surface: 'gravel', standing: false
+      paving 'flags', rect(52.ft, 4.ft, 5.ft, 5.ft), surface: 'flagstone', standing: false
+      pavers 'bricks', rect(40.ft, 10.ft, 5.ft, 5.ft)
       // Every form in which plants are bought.
       bed('nursery', rect(0.ft, 30.ft, 24.ft, 16.ft), use: 'perennial') {
         drip emitter: 1.gph, spacing: 6.inch, rowSpacing: 16.inch
