@@ -20,6 +20,7 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.planting.bloom.BloomTable;
 import yardloom.planting.canopy.CanopyCalculator;
+import yardloom.planting.canopy.GrowthTable;
 import yardloom.planting.care.BayWords;
 import yardloom.planting.care.CareCalculator;
 import yardloom.planting.care.CareHoursTable;
@@ -35,6 +36,7 @@ import yardloom.planting.fit.HeatCheck;
 import yardloom.planting.fit.LightCheck;
 import yardloom.planting.fit.PlantingChecks;
 import yardloom.planting.fit.RotationCheck;
+import yardloom.planting.fit.StemCheck;
 import yardloom.planting.harvest.HarvestCalculator;
 import yardloom.planting.harvest.HarvestTable;
 import yardloom.planting.harvest.HarvestYearCalculator;
@@ -136,6 +138,7 @@ public final class PlantingPlugin implements YardPlugin {
     checks.addAll(SuitCheck.all());
     checks.add(new ShortSeasonCheck());
     checks.add(new PlacedCheck());
+    checks.add(new StemCheck());
     checks.add(new TallSideCheck());
     return checks;
   }
@@ -171,6 +174,7 @@ public final class PlantingPlugin implements YardPlugin {
         HouseholdTables.bay(),
         new LossesTable(),
         new ThinningTable(),
+        new GrowthTable(),
         new PlantSchedule());
   }
 

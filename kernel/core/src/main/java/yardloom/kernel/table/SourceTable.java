@@ -23,7 +23,17 @@ public final class SourceTable {
   public static SourceTable beside(Class<?> owner) {
     DataTable table = DataTable.shipped(owner, "sources.csv");
     Map<String, Source> byCode = new TreeMap<>();
-    table.rows().forEach(row -> byCode.put(row.text("code"), row.source()));
+    for (DataRow row : table.rows()) {
+      if (byCode.put(row.text("code"), row.source()) != null) {
+        throw new IllegalStateException(
+            table.name()
+                + " has two sources \""
+                + row.text("code")
+                + "\" ("
+                + owner.getName()
+                + ")");
+      }
+    }
     return new SourceTable(table.name(), byCode);
   }
 

@@ -12,5 +12,6 @@ public enum Act {
   NET,
   WEED,
   MULCH,
+  PICK,
   WINTER
 }

@@ -59,7 +59,11 @@ public final class CareTable implements TableMaker {
     if (how) {
       table.column(Column.text("how", "How"));
     }
-    List<CareAct> acts = facts.all(CareAct.KEY);
+    List<CareAct> acts =
+        facts.all(CareAct.KEY).stream()
+            // On a sheet the harvest has its own table.
+            .filter(a -> how || a.act() != Act.PICK)
+            .toList();
     List<CareAct> dated = acts.stream().filter(CareTable::isOnce).toList();
     if (!dated.isEmpty()) {
       table.heading("Once, from the days of planting");

@@ -63,6 +63,7 @@ final class CareYears {
 
   List<CareAct> acts() {
     acts.addAll(new PlantingActs(in, lots, start, firstYear, this::season).acts());
+    acts.addAll(new PickActs(in, lots, firstYear, this::season, this::firstSeason).acts());
     for (CareRow row : CareRow.SHIPPED) {
       if (row.where() == CareRow.Where.ALWAYS
           || row.where() == CareRow.Where.FROST && growing.hasFrost()

@@ -1,6 +1,7 @@
 package yardloom.planting.care;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +14,7 @@ import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.TableFormat;
 import yardloom.planting.care.Lots.Lot;
 import yardloom.planting.care.formula.Season;
 import yardloom.planting.placing.PlantPlaces;
@@ -29,6 +31,8 @@ final class PlantingActs {
   private static final Source SOWN_IN =
       Source.commonPractice("plants are watered in and stems kept free of mulch");
   private static final Source THINNED = Source.plan("thinning as the plan says");
+  private static final int DAILY = 14;
+  private static final int SECOND = 30;
   private static final int ROOTED = 45;
 
   private final Facts in;
@@ -73,7 +77,7 @@ final class PlantingActs {
           day,
           "Water in at once; mulch a hand's width off every stem.",
           SOWN_IN);
-      // How often in which of these days stands in the table of water for new plants.
+      // How much stands in the table of water for new plants, on the same days.
       give(
           "water-" + visit,
           Act.WATER,
@@ -81,8 +85,12 @@ final class PlantingActs {
           kinds,
           day,
           day.plusDays(ROOTED - 1L),
-          "Daily for two weeks, then every second, then every third day, unless it rained: feel the"
-              + " root ball a finger deep. What rests without leaves waits until they come.",
+          "Daily until "
+              + TableFormat.day(MonthDay.from(day.plusDays(DAILY - 1L)))
+              + ", every second day until "
+              + TableFormat.day(MonthDay.from(day.plusDays(SECOND - 1L)))
+              + ", then every third, unless it rained: feel the root ball a finger deep. What rests"
+              + " without leaves waits until they come.",
           CareRow.sources().source("AUG"));
     }
   }

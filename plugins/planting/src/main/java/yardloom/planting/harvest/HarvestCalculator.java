@@ -23,6 +23,7 @@ import yardloom.planting.harvest.HarvestPlan.Range;
 import yardloom.planting.harvest.formula.Crowding;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
+import yardloom.planting.placing.Thinning;
 
 /** Gives the harvest of a year at full bearing, by planting and for the whole plan. */
 public final class HarvestCalculator implements Calculator {
@@ -73,13 +74,16 @@ public final class HarvestCalculator implements Calculator {
   private static Range<Mass> harvest(Planting p, Yield yield) {
     Length width = LongAxis.of(p.ground()).width();
     Length usual = p.plant().rows().middle();
-    double share = Crowding.share(width, p.spacing(), p.rowSpacing(), usual);
+    Thinning.Grown grown = Thinning.grown(p);
+    double share = Crowding.share(width, grown.spacing(), grown.rowSpacing(), usual);
     return new Range<>(
         harvest(p, yield, yield.low(), share), harvest(p, yield, yield.high(), share));
   }
 
   private static Derived<Mass> harvest(Planting p, Yield yield, Mass each, double share) {
-    int plants = p.at().size();
+    // What is planted densely bears its full harvest once it is thinned.
+    Thinning.Grown grown = Thinning.grown(p);
+    int plants = grown.at().size();
     Derived.Builder why =
         switch (yield.per()) {
           case PLANT ->
@@ -89,7 +93,7 @@ public final class HarvestCalculator implements Calculator {
           case ROW_FOOT ->
               Derived.by("plants × spacing in ft × yield of a foot of row × share kept", RULE)
                   .from("plants", plants, p.place())
-                  .from("spacing", p.spacing(), p.place())
+                  .from("spacing", grown.spacing(), p.place())
                   .from("yield of a foot of row", each);
           case SQUARE_FOOT ->
               Derived.by("area in sq ft × yield of a square foot", SUM)
@@ -97,14 +101,14 @@ public final class HarvestCalculator implements Calculator {
                   .from("yield of a square foot", each);
         };
     if (yield.per() != Yield.Per.SQUARE_FOOT) {
-      why.from("row spacing", p.rowSpacing(), p.place())
+      why.from("row spacing", grown.rowSpacing(), p.place())
           .from("usual row spacing", p.plant().rows().middle())
           .from("share kept", share);
     }
     double count =
         switch (yield.per()) {
           case PLANT -> plants * share;
-          case ROW_FOOT -> plants * p.spacing().feet() * share;
+          case ROW_FOOT -> plants * grown.spacing().feet() * share;
           case SQUARE_FOOT -> p.ground().area().squareFeet();
         };
     return why.from("yields of " + p.plant().name(), yield.cite()).gives(each.times(count));

@@ -151,10 +151,15 @@ public record Planting(
     return plan.all(Element.Tree.class).stream().filter(t -> inside.test(t.at())).toList();
   }
 
-  /** Whether a plant keeps off all stems: half its grown spread, and a foot at least. */
-  private static boolean isOffStems(Point at, Plant plant, List<Element.Tree> stems) {
+  /** How far a plant keeps off stems: half its grown spread, and a foot at least. */
+  public static Length offStem(Plant plant) {
     Length half = plant.spread().middle().div(2);
-    Length least = half.compareTo(OFF_STEM) > 0 ? half : OFF_STEM;
+    return half.compareTo(OFF_STEM) > 0 ? half : OFF_STEM;
+  }
+
+  /** Whether a plant keeps off all stems. */
+  private static boolean isOffStems(Point at, Plant plant, List<Element.Tree> stems) {
+    Length least = offStem(plant);
     return stems.stream().allMatch(t -> t.at().distance(at).compareTo(least) >= 0);
   }
 

@@ -43,6 +43,30 @@ public final class Thinning {
     return List.copyOf(kept);
   }
 
+  /**
+   * What stands once it is grown.
+   *
+   * @param spacing distance of neighbours then
+   * @param rowSpacing distance of rows then
+   */
+  public record Grown(List<Point> at, Length spacing, Length rowSpacing) {
+    public Grown {
+      at = List.copyOf(at);
+    }
+  }
+
+  /** What stands of a planting once it is grown: those that stay where it is thinned, else all. */
+  public static Grown grown(Planting planting) {
+    return of(planting)
+        .map(
+            t ->
+                new Grown(
+                    kept(planting, t),
+                    planting.spacing().times(steps(t.to(), planting.spacing())),
+                    planting.rowSpacing().times(steps(t.to(), planting.rowSpacing()))))
+        .orElseGet(() -> new Grown(planting.at(), planting.spacing(), planting.rowSpacing()));
+  }
+
   private static int steps(Length to, Length spacing) {
     return Math.max(1, (int) Math.round(to.ratioTo(spacing)));
   }

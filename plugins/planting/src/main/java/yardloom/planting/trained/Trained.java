@@ -17,9 +17,19 @@ public record Trained(TrainedForm form, Length width) {
   /** From front to back of a flat form: common practice. */
   private static final Length DEPTH = Length.feet(2);
 
+  /** From front to back. */
+  public Length depth() {
+    return DEPTH.min(width);
+  }
+
+  /** Whether it is kept in one plane. */
+  public boolean isFlat() {
+    return form != TrainedForm.DWARF_PYRAMID;
+  }
+
   /** The ground that its leaves cover. */
   public Area ground() {
-    Length depth = form == TrainedForm.DWARF_PYRAMID ? width.times(Math.PI / 4) : DEPTH.min(width);
+    Length depth = isFlat() ? depth() : width.times(Math.PI / 4);
     return width.by(depth);
   }
 }

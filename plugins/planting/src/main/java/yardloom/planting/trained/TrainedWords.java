@@ -1,9 +1,11 @@
 package yardloom.planting.trained;
 
 import java.util.Locale;
+import yardloom.facts.FlatCrown;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.TreeScope;
+import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
@@ -14,6 +16,8 @@ import yardloom.kernel.vocab.Verb;
 public final class TrainedWords {
   private static final Length NARROWEST = Length.feet(1);
   private static final Length WIDEST = Length.feet(30);
+
+  private static final Angle EAST = Angle.degrees(90);
 
   private TrainedWords() {}
 
@@ -27,7 +31,12 @@ public final class TrainedWords {
               name = "width",
               help = "along its wires or wall, 1 to 30 ft (0.3 to 9 m)",
               fallback = "the usual width of the form")
-          Length width) {
+          Length width,
+      @Opt(
+              name = "bearing",
+              help = "of its wires or wall, clockwise from north",
+              fallback = "90.deg, east to west")
+          Angle bearing) {
     TrainedForm found = Choices.parse(TrainedForm.class, form);
     if (in.element().attributes().has(Trained.KEY)) {
       throw new PlanException(
@@ -44,6 +53,13 @@ public final class TrainedWords {
               width.metres()));
     }
     Length kept = width == null ? TrainedData.of(found).width() : width;
-    in.element().attributes().add(Trained.KEY, new Trained(found, kept), in.place());
+    Trained trained = new Trained(found, kept);
+    in.element().attributes().add(Trained.KEY, trained, in.place());
+    if (trained.isFlat()) {
+      Angle wires = bearing == null ? EAST : bearing;
+      in.element()
+          .attributes()
+          .add(FlatCrown.KEY, new FlatCrown(kept, trained.depth(), wires), in.place());
+    }
   }
 }

@@ -88,9 +88,9 @@ class TreeHarvestTest {
    */
   @Test
   void trainedTrees_bearByFormAndWidth() {
-    TrainedWords.trained(tree("a", 0, 2, "apple (semi-dwarf)"), "espalier", Length.feet(7));
-    TrainedWords.trained(tree("b", 30, 5, "European pear"), "dwarf pyramid", null);
-    TrainedWords.trained(tree("c", 60, 2.3, "European pear"), "espalier", Length.metres(0.7));
+    TrainedWords.trained(tree("a", 0, 2, "apple (semi-dwarf)"), "espalier", Length.feet(7), null);
+    TrainedWords.trained(tree("b", 30, 5, "European pear"), "dwarf pyramid", null, null);
+    TrainedWords.trained(tree("c", 60, 2.3, "European pear"), "espalier", Length.metres(0.7), null);
     Outcome outcome = outcome();
     Table table = outcome.tables().stream().filter(t -> t.id().equals("harvest")).findFirst().get();
     assertEquals("apple (semi-dwarf), espalier", table.rows().get(0).get(1).value().get());
@@ -108,8 +108,8 @@ class TreeHarvestTest {
   /** Semi-dwarf pears grow 17.5 ft wide; two espaliers of 7 and 9 ft need 8 ft between them. */
   @Test
   void trainedTrees_needTheRoomOfTheirForm() {
-    TrainedWords.trained(tree("a", 0, 2, "European pear"), "espalier", Length.feet(7));
-    TrainedWords.trained(tree("b", 8.1, 2, "European pear"), "espalier", Length.feet(9));
+    TrainedWords.trained(tree("a", 0, 2, "European pear"), "espalier", Length.feet(7), null);
+    TrainedWords.trained(tree("b", 8.1, 2, "European pear"), "espalier", Length.feet(9), null);
     assertTrue(room().isEmpty());
     tree("c", 20, 5, "European pear");
     assertEquals(1, room().size(), "9 / 2 + 17.5 / 2 = 13.25 ft are wanted, 11.9 ft are there");
@@ -125,11 +125,12 @@ class TreeHarvestTest {
   void training_outOfRangeOrTwice_isRefused() {
     TreeScope tree = tree("a", 0, 2, "European pear");
     PlanException wide =
-        assertThrows(PlanException.class, () -> TrainedWords.trained(tree, "fan", Length.feet(31)));
+        assertThrows(
+            PlanException.class, () -> TrainedWords.trained(tree, "fan", Length.feet(31), null));
     assertEquals(ProblemCode.OUT_OF_RANGE, wide.problems().get(0).code());
-    TrainedWords.trained(tree, "cordon", null);
+    TrainedWords.trained(tree, "cordon", null, null);
     PlanException twice =
-        assertThrows(PlanException.class, () -> TrainedWords.trained(tree, "cordon", null));
+        assertThrows(PlanException.class, () -> TrainedWords.trained(tree, "cordon", null, null));
     assertEquals(ProblemCode.DUPLICATE, twice.problems().get(0).code());
   }
 

@@ -2,6 +2,7 @@ package yardloom.site.tree;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.FlatCrown;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -14,8 +15,8 @@ import yardloom.kernel.unit.Angle;
 import yardloom.site.element.ElementPainter;
 
 /**
- * Trees as crowns of the width that the plan gives, open so that the ground below can be read; one
- * that stands already with its trunk.
+ * Trees as crowns of the width that the plan gives, open so that the ground below can be read,
+ * those trained flat along their wires; one that stands already with its trunk.
  */
 public final class TreePainter extends ElementPainter<Element.Tree> {
   private static final Style TRUNK = Style.filled("trunk", Palette.TREE.stroke());
@@ -28,14 +29,15 @@ public final class TreePainter extends ElementPainter<Element.Tree> {
   protected List<Mark> paint(Element.Tree tree) {
     String about = tree.id().toString();
     List<Mark> marks = new ArrayList<>();
+    Style style = style(tree, Palette.TREE);
     marks.add(
-        new Mark.Symbol(
-            tree.at(),
-            form(tree.leaf()),
-            tree.crown(),
-            Angle.ZERO,
-            style(tree, Palette.TREE),
-            about));
+        tree.attributes()
+            .get(FlatCrown.KEY)
+            .<Mark>map(flat -> new Mark.Region(flat.about(tree.at()), style, about))
+            .orElseGet(
+                () ->
+                    new Mark.Symbol(
+                        tree.at(), form(tree.leaf()), tree.crown(), Angle.ZERO, style, about)));
     if (tree.stands() && tree.trunk().metres() > 0) {
       marks.add(
           new Mark.Symbol(tree.at(), SymbolForm.DISC, tree.trunk(), Angle.ZERO, TRUNK, about));
@@ -51,7 +53,7 @@ public final class TreePainter extends ElementPainter<Element.Tree> {
   protected List<LegendEntry> legend(List<Element.Tree> trees) {
     List<LegendEntry> entries = new ArrayList<>();
     for (Leaf leaf : Leaf.values()) {
-      List<Element.Tree> such = trees.stream().filter(t -> t.leaf() == leaf).toList();
+      List<Element.Tree> such = trees.stream().filter(t -> t.leaf() == leaf && !isFlat(t)).toList();
       String words = (leaf == Leaf.DECIDUOUS ? "Deciduous" : "Evergreen") + " tree";
       entries.addAll(
           byStanding(
@@ -60,7 +62,13 @@ public final class TreePainter extends ElementPainter<Element.Tree> {
               Palette.TREE,
               (text, style) -> LegendEntry.symbol(text, form(leaf), style)));
     }
+    List<Element.Tree> flat = trees.stream().filter(TreePainter::isFlat).toList();
+    entries.addAll(byStanding(flat, "Tree trained flat", Palette.TREE, LegendEntry::area));
     return entries;
+  }
+
+  private static boolean isFlat(Element.Tree tree) {
+    return tree.attributes().get(FlatCrown.KEY).isPresent();
   }
 
   @Override

@@ -67,6 +67,7 @@ public final class Main implements Callable<Integer> {
                     .addSubcommand("plugin", NewKitCommand.plugin(console, base))
                     .addSubcommand("regional", NewKitCommand.regional(console, base)))
             .addSubcommand(new ExplainCommand(console, base))
+            .addSubcommand(new SuggestCommand(console, base))
             .addSubcommand(new CompareCommand(console, base))
             .addSubcommand(new ConvertCommand(console, base))
             .addSubcommand(new BatchCommand(console, base))
