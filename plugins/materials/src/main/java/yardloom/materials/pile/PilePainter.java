@@ -78,7 +78,10 @@ public final class PilePainter implements Painter {
               + " here, "
               + Say.distance(pile.height().value(), units)
               + " high";
-      marks.add(new Mark.Label(pile.middle(), text, 2.2, false, 1, Mark.Anchor.NEAR));
+      // In its own ground, where it fits: a driver must not look for the spot over the lot line.
+      marks.add(
+          new Mark.Label(pile.spot().shape().heart(), text, 2.2, false, 1, Mark.Anchor.CENTRE)
+              .on(pile.spot().shape()));
     }
     return marks;
   }
