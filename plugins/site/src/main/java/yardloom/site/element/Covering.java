@@ -22,7 +22,7 @@ public final class Covering {
     for (Element element : elements) {
       claims.add(new Partition.Claim(label(element.id(), elements), element.shape()));
     }
-    return Partition.of(lot.shape(), claims, "open ground");
+    return Partition.of(lot.shape(), claims, "Open ground");
   }
 
   /**

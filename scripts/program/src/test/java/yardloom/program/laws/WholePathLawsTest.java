@@ -70,7 +70,7 @@ class WholePathLawsTest {
             .without("sun-light.last", "the fence is as thick as it was")
             .times((table, column) -> column.id().startsWith("pipe-") ? 2.25 : power(1.5, column))
             .withoutRows(
-                "setback from .*|fence back fence|open ground|walk with .*|lay drip line|all.*")
+                "setback from .*|Back fence|Open ground|walk with .*|lay drip line|all.*")
             .without("findings", LEAST_REACH)
             .without("lawn-strips", "narrow is an absolute width")
             .without("zones", PIECES)
@@ -144,8 +144,8 @@ class WholePathLawsTest {
     Drawn turned = Drawn.of(new LawYard().turned(-90, 0).script());
     assertSame(law, base(), turned);
     // The greens lay north of the house; turned a quarter they lie west of it, in the sun at noon.
-    double north = base().exact("sun-hours", "bed \"greens\"", "dec");
-    double west = turned.exact("sun-hours", "bed \"greens\"", "dec");
+    double north = base().exact("sun-hours", "Greens", "dec");
+    double west = turned.exact("sun-hours", "Greens", "dec");
     assertTrue(west > north + 1, north + " and " + west);
   }
 
@@ -280,10 +280,10 @@ class WholePathLawsTest {
     // Sun on the whole is the mean of the sun on its halves.
     for (String month : MONTHS) {
       double mean =
-          (bareCut.exact("sun-hours", "bed \"greens\"", month)
+          (bareCut.exact("sun-hours", "Greens", month)
                   + bareCut.exact("sun-hours", "bed \"more greens\"", month))
               / 2;
-      assertEquals(bare.exact("sun-hours", "bed \"greens\"", month), mean, 0.02, month);
+      assertEquals(bare.exact("sun-hours", "Greens", month), mean, 0.02, month);
     }
   }
 
@@ -300,14 +300,14 @@ class WholePathLawsTest {
             "beds", List.of("greens", "more greens"),
             "irrigation", List.of("greens", "more greens"),
             "drip-hydraulics", List.of("greens", "more greens"),
-            "materials-take-off", List.of("bed \"greens\"", "bed \"more greens\""));
+            "materials-take-off", List.of("Greens", "bed \"more greens\""));
     rows.forEach((table, names) -> assertSameRow(table, names.get(0), one, two, names.get(1)));
     Map<String, String> grown =
         Map.of(
-            "materials-take-off area", "bed \"greens\"",
-            "materials-take-off compost", "bed \"greens\"",
-            "materials-take-off chips", "bed \"greens\"",
-            "materials-take-off cardboard", "bed \"greens\"",
+            "materials-take-off area", "Greens",
+            "materials-take-off compost", "Greens",
+            "materials-take-off chips", "Greens",
+            "materials-take-off cardboard", "Greens",
             "irrigation length", "greens",
             "irrigation outlets", "greens",
             "beds edge", "greens");
@@ -326,8 +326,8 @@ class WholePathLawsTest {
         two.sum("planting", "count"));
     assertEquals(2 * count(one, "kale"), count(two, "kale"));
     assertEquals(
-        one.exact("areas", "open ground", "area") - one.exact("areas", "bed greens", "area"),
-        two.exact("areas", "open ground", "area"),
+        one.exact("areas", "Open ground", "area") - one.exact("areas", "Greens", "area"),
+        two.exact("areas", "Open ground", "area"),
         1e-6);
   }
 
