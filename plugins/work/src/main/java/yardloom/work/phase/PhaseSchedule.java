@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DirectedAcyclicGraph;
 import org.jgrapht.traverse.TopologicalOrderIterator;
@@ -29,11 +30,17 @@ import yardloom.work.labour.WorkSettings;
  * before the first frost and the last frost. A circle of phases or an unknown one is CYCLE or
  * UNKNOWN_WORD.
  *
+ * <p>Where trees and shrubs would keep the crew waiting for their season for more than four weeks,
+ * the ground is covered first and they are planted through the cover (common practice).
+ *
  * <p>References: [1] A. B. Kahn, Topological sorting of large networks, Communications of the ACM
  * 5(11), 1962. The six weeks are common practice.
  */
 public final class PhaseSchedule {
   private static final int ROOTING_DAYS = 42;
+
+  /** Four weeks; ground that lies mown for longer grows again. */
+  private static final int LONGEST_WAIT_DAYS = 20;
 
   private PhaseSchedule() {}
 
@@ -50,9 +57,59 @@ public final class PhaseSchedule {
       WorkSettings work,
       List<PlantingWindow> windows,
       Set<Month> growing) {
+    List<PhaseTime> times = inOrder(sorted(phases), hours, work, windows, growing);
+    return waitsLong(times)
+        ? inOrder(sorted(coverFirst(phases)), hours, work, windows, growing)
+        : times;
+  }
+
+  /** Whether nothing is done for weeks before the trees, and the ground is still to be covered. */
+  private static boolean waitsLong(List<PhaseTime> times) {
+    int done = 1;
+    for (PhaseTime time : times) {
+      if (time.phase().id() == WorkPhase.SHEET) {
+        return false;
+      }
+      if (time.phase().id() == WorkPhase.TREES) {
+        return time.firstDay() - done > LONGEST_WAIT_DAYS
+            && times.stream().anyMatch(t -> t.phase().id() == WorkPhase.SHEET);
+      }
+      done = time.firstDay() + time.days();
+    }
+    return false;
+  }
+
+  /**
+   * The phases with the ground covered before trees and shrubs, whose holes are then cut through
+   * the cover: a lawn covered in autumn is ready in spring, one that waits for them is not.
+   */
+  private static List<Phase> coverFirst(List<Phase> phases) {
+    return phases.stream()
+        .map(
+            p ->
+                switch (p.id()) {
+                  case SOAK, SHEET ->
+                      p.after(p.after().stream().filter(b -> b != WorkPhase.TREES).toList());
+                  case TREES -> p.after(with(p.after(), WorkPhase.SHEET));
+                  case PLANT, DRIP, FINISH -> p.after(with(p.after(), WorkPhase.TREES));
+                  default -> p;
+                })
+        .toList();
+  }
+
+  private static List<WorkPhase> with(List<WorkPhase> after, WorkPhase other) {
+    return Stream.concat(after.stream(), Stream.of(other)).distinct().toList();
+  }
+
+  private static List<PhaseTime> inOrder(
+      List<Phase> phases,
+      Map<WorkPhase, Double> hours,
+      WorkSettings work,
+      List<PlantingWindow> windows,
+      Set<Month> growing) {
     List<PhaseTime> times = new ArrayList<>();
     int day = 1;
-    for (Phase phase : sorted(phases)) {
+    for (Phase phase : phases) {
       double worked = hours.getOrDefault(phase.id(), 0.0);
       double crewDays = worked / (work.crew() * work.hoursPerDay());
       int days = Math.max(1, Math.max(phase.leastDays(), (int) Math.ceil(crewDays - 1e-9)));

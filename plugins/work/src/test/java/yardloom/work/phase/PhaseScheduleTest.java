@@ -232,6 +232,46 @@ class PhaseScheduleTest {
     assertEquals(LocalDate.parse("2028-03-28"), times.get(1).start().orElseThrow());
   }
 
+  private static List<PhaseTime> withTrees(String from, String until) {
+    PlantingWindow pear =
+        new PlantingWindow("pear", WorkPhase.TREES, window("pear", from, until).periods());
+    return PhaseSchedule.of(
+        List.of(
+            phase(WorkPhase.EDGE),
+            phase(WorkPhase.TREES, WorkPhase.EDGE),
+            phase(WorkPhase.SHEET, WorkPhase.EDGE, WorkPhase.TREES),
+            phase(WorkPhase.PLANT, WorkPhase.SHEET),
+            phase(WorkPhase.FINISH, WorkPhase.SHEET, WorkPhase.PLANT)),
+        Map.of(),
+        work("2027-10-04", "04-20", "10-20"),
+        List.of(window("kale", "03-28", "05-14"), pear),
+        EnumSet.allOf(Month.class));
+  }
+
+  /**
+   * Edges on Monday 4 October 2027; trees not before 15 March 2028, a Wednesday: 116 working days
+   * later. So the cardboard lies on the 5th, the trees go through it, then the kale on 28 March.
+   */
+  @Test
+  void treesOfAnotherSeason_doNotKeepTheCardboardWaiting() {
+    List<PhaseTime> times = withTrees("03-15", "04-10");
+    assertEquals(
+        List.of(
+            "EDGE 2027-10-04",
+            "SHEET 2027-10-05",
+            "TREES 2028-03-15",
+            "PLANT 2028-03-28",
+            "FINISH 2028-03-29"),
+        times.stream().map(t -> t.phase().id() + " " + t.start().orElseThrow()).toList());
+  }
+
+  /** From Tuesday the 5th, 20 working days are Tuesday 2 November: four weeks are waited for. */
+  @Test
+  void treesSoonInSeason_goBeforeTheCardboard() {
+    assertEquals(WorkPhase.TREES, withTrees("11-02", "12-20").get(1).phase().id());
+    assertEquals(WorkPhase.SHEET, withTrees("11-03", "12-20").get(1).phase().id());
+  }
+
   /** Visits chosen again from the first one's day are the same visits. */
   @Property
   void visits_fromTheFirstOnesDay_areTheSame(

@@ -144,8 +144,8 @@ class WholePathLawsTest {
     Drawn turned = Drawn.of(new LawYard().turned(-90, 0).script());
     assertSame(law, base(), turned);
     // The greens lay north of the house; turned a quarter they lie west of it, in the sun at noon.
-    double north = base().exact("sun-hours", "Greens", "dec");
-    double west = turned.exact("sun-hours", "Greens", "dec");
+    double north = base().exact("sun-hours", "bed \"greens\"", "dec");
+    double west = turned.exact("sun-hours", "bed \"greens\"", "dec");
     assertTrue(west > north + 1, north + " and " + west);
   }
 
@@ -280,10 +280,10 @@ class WholePathLawsTest {
     // Sun on the whole is the mean of the sun on its halves.
     for (String month : MONTHS) {
       double mean =
-          (bareCut.exact("sun-hours", "Greens", month)
-                  + bareCut.exact("sun-hours", "bed \"more greens\"", month))
+          (bareCut.exact("sun-hours", "bed \"greens\"", month)
+                  + bareCut.exact("sun-hours", "More greens", month))
               / 2;
-      assertEquals(bare.exact("sun-hours", "Greens", month), mean, 0.02, month);
+      assertEquals(bare.exact("sun-hours", "bed \"greens\"", month), mean, 0.02, month);
     }
   }
 
@@ -300,7 +300,7 @@ class WholePathLawsTest {
             "beds", List.of("greens", "more greens"),
             "irrigation", List.of("greens", "more greens"),
             "drip-hydraulics", List.of("greens", "more greens"),
-            "materials-take-off", List.of("Greens", "bed \"more greens\""));
+            "materials-take-off", List.of("Greens", "More greens"));
     rows.forEach((table, names) -> assertSameRow(table, names.get(0), one, two, names.get(1)));
     Map<String, String> grown =
         Map.of(
