@@ -1,6 +1,5 @@
 package yardloom.work.phase;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.ArrayList;
@@ -19,13 +18,15 @@ import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.work.labour.WorkSettings;
+import yardloom.work.labour.Workdays;
 
 /**
  * Phases in an order in which each follows what it waits for, on working days.
  *
  * <p>One crew does one phase after the other; a phase takes its hours / (crew × hours a day),
  * rounded up, at least its waiting days and at least one day; the visits after the work are those
- * of {@link LookAfter}. With a start date, days are Monday to Friday. Planting waits for the first
+ * of {@link LookAfter}. With a start date, days are Monday to Friday
+ * without the days off that are named. Planting waits for the first
  * of the {@link PlantingVisit}s; where no kinds are known, it does not fall between six weeks
  * before the first frost and the last frost. A circle of phases or an unknown one is CYCLE or
  * UNKNOWN_WORD.
@@ -124,7 +125,7 @@ public final class PhaseSchedule {
       boolean known = !own.isEmpty();
       if ((known || phase.id() == WorkPhase.PLANT) && work.start().isPresent()) {
         LocalDate start = work.start().get();
-        int ready = known ? inSeason(start, day, own) : afterFrost(start, day, work);
+        int ready = known ? inSeason(work, start, day, own) : afterFrost(start, day, work);
         if (ready > day) {
           why = known ? "waits for the season of its plants" : "waits for the last frost";
           day = ready;
@@ -138,8 +139,8 @@ public final class PhaseSchedule {
               first,
               days,
               worked,
-              work.start().map(s -> workingDay(s, first)),
-              work.start().map(s -> workingDay(s, last)),
+              work.start().map(s -> work.workdays().day(s, first)),
+              work.start().map(s -> work.workdays().day(s, last)),
               why));
       day = last + 1;
     }
@@ -190,10 +191,12 @@ public final class PhaseSchedule {
   }
 
   /** The working day of the first visit to plant, from {@code day} on. */
-  private static int inSeason(LocalDate start, int day, List<PlantingWindow> windows) {
-    LocalDate visit = PlantingVisit.of(windows, workingDay(start, day)).get(0).date();
+  private static int inSeason(
+      WorkSettings work, LocalDate start, int day, List<PlantingWindow> windows) {
+    Workdays days = work.workdays();
+    LocalDate visit = PlantingVisit.of(windows, days.day(start, day), days).get(0).date();
     int at = day;
-    while (workingDay(start, at).isBefore(visit)) {
+    while (days.day(start, at).isBefore(visit)) {
       at++;
     }
     return at;
@@ -205,7 +208,7 @@ public final class PhaseSchedule {
       return day;
     }
     int at = day;
-    while (inFrostWindow(workingDay(start, at), work)) {
+    while (inFrostWindow(work.workdays().day(start, at), work)) {
       at++;
     }
     return at;
@@ -219,23 +222,6 @@ public final class PhaseSchedule {
     return northern
         ? !date.isAfter(last) || !date.isBefore(first)
         : !date.isAfter(last) && !date.isBefore(first);
-  }
-
-  /** The date of working day {@code day}, counted from 1 at the first working day from start. */
-  static LocalDate workingDay(LocalDate start, int day) {
-    LocalDate date = start;
-    int left = day - 1;
-    while (isWeekend(date) || left > 0) {
-      if (!isWeekend(date)) {
-        left--;
-      }
-      date = date.plusDays(1);
-    }
-    return date;
-  }
-
-  static boolean isWeekend(LocalDate date) {
-    return date.getDayOfWeek() == DayOfWeek.SATURDAY || date.getDayOfWeek() == DayOfWeek.SUNDAY;
   }
 
   /** The last date on which to order so that it is there on {@code needed}. */
