@@ -1,5 +1,6 @@
 package yardloom.facts;
 
+import java.time.LocalDate;
 import yardloom.facts.mulch.BorneDepth;
 import yardloom.facts.mulch.BulkDensity;
 import yardloom.facts.mulch.BulkLoads;
@@ -43,6 +44,10 @@ public final class YardFacts {
   /** Frost days said beside the climate; given by work, read by climate. */
   public static final FactKey<FrostSaid> FROST_SAID =
       FactKey.one("work.frost-said", FrostSaid.class).called("frost days said with the work");
+
+  /** The first day of the work, if the plan says; given by work, read by planting. */
+  public static final FactKey<LocalDate> WORK_START =
+      FactKey.one("work.start", LocalDate.class).called("first day of the work");
 
   /** The plant hardiness zone; given by climate, read by planting. */
   public static final FactKey<Hardiness> HARDINESS =

@@ -78,6 +78,7 @@ import yardloom.site.setback.SideWords;
 import yardloom.site.setback.SightWords;
 import yardloom.site.settingout.LayoutSheet;
 import yardloom.site.settingout.SettingOutTable;
+import yardloom.site.settingout.TapeNumberPainter;
 import yardloom.site.settingout.TapePointPainter;
 import yardloom.site.survey.DeedWords;
 import yardloom.site.survey.SurveyRules;
@@ -195,6 +196,7 @@ public final class SitePlugin implements YardPlugin {
                 new RestrictionPainter(),
                 new LotLinePainter(),
                 new TapePointPainter(),
+                new TapeNumberPainter(),
                 new LabelPainter(),
                 new RemarkPainter(),
                 new DimensionPainter()))

@@ -34,6 +34,7 @@ import yardloom.work.labour.FrostSaidCalculator;
 import yardloom.work.labour.LabourCalculator;
 import yardloom.work.labour.LabourData;
 import yardloom.work.labour.LabourTable;
+import yardloom.work.labour.StartSaidCalculator;
 import yardloom.work.labour.WorkWords;
 import yardloom.work.own.ElementTable;
 import yardloom.work.own.OwnBillCalculator;
@@ -75,6 +76,7 @@ public final class WorkPlugin implements YardPlugin {
         new OwnBillCalculator(),
         new LabourCalculator(),
         new FrostSaidCalculator(),
+        new StartSaidCalculator(),
         new ScheduleCalculator(),
         new VisitCalculator(),
         new CostCalculator(),

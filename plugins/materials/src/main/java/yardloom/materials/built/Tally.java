@@ -49,7 +49,7 @@ final class Tally {
   }
 
   void job(WorkTask task, WorkPhase phase, Derived<?> amount) {
-    out.give(YardFacts.JOBS, new Job(task, phase, amount, of));
+    out.give(YardFacts.JOBS, new Job(task, phase, amount, of, Optional.empty()));
   }
 
   /** Bought as counted. */

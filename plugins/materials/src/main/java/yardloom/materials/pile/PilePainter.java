@@ -75,12 +75,11 @@ public final class PilePainter implements Painter {
       String text =
           "drop "
               + Say.volume(pile.load().value(), units)
-              + " here, "
+              + " here\n"
               + Say.distance(pile.height().value(), units)
               + " high";
-      // In its own ground, where it fits: a driver must not look for the spot over the lot line.
       marks.add(
-          new Mark.Label(pile.spot().shape().heart(), text, 2.2, false, 1, Mark.Anchor.CENTRE)
+          new Mark.Label(pile.middle(), text, 2.2, false, 1, Mark.Anchor.CENTRE)
               .on(pile.spot().shape()));
     }
     return marks;

@@ -106,7 +106,7 @@ public final class CostCalculator implements Calculator {
   private static Optional<Item> item(BillLine line, PriceBook book) {
     Object amount = line.order().value();
     boolean mulch = line.group() == BillGroup.SHEET_MULCH;
-    return book.find(line.item(), line.group().title(), amount)
+    return book.find(line)
         .map(
             p ->
                 new Item(

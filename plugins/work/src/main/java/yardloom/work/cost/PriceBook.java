@@ -30,7 +30,8 @@ import yardloom.kernel.unit.Unit;
  * plan asks for them only; a user's own go before them.
  *
  * <p>A line of the bill is priced by its own item, else by that without what stands behind its
- * comma, else by {@code any} and its group.
+ * comma, else as a plant by the form it is bought in, such as {@code pot 5 gal}, else by {@code
+ * any} and its group.
  */
 public final class PriceBook {
   /** On the plan: whether it asks for the invented prices. */
@@ -165,6 +166,25 @@ public final class PriceBook {
     return named(item, amount)
         .or(() -> named(BillLine.stem(item), amount))
         .or(() -> named("any " + group, amount));
+  }
+
+  /**
+   * The price of what a line orders: by its item, else of a plant with the form it is bought in, as
+   * the plan says or by the form's name, else by its group.
+   */
+  public Optional<Price> find(BillLine line) {
+    Object amount = line.order().value();
+    return named(line.item(), amount)
+        .or(() -> named(BillLine.stem(line.item()), amount))
+        .or(() -> line.stock().flatMap(s -> bought(s, amount)))
+        .or(() -> named("any " + line.group().title(), amount));
+  }
+
+  private Optional<Price> bought(BillLine.Stock stock, Object amount) {
+    Optional<Price> said =
+        stock.price().map(p -> new Price(stock.names().get(0), LocalRate.PIECE, p, false));
+    return said.filter(p -> measures(p.unit(), amount))
+        .or(() -> stock.names().stream().flatMap(n -> named(n, amount).stream()).findFirst());
   }
 
   private Optional<Price> named(String item, Object amount) {
