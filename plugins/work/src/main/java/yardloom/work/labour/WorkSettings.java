@@ -71,6 +71,14 @@ public record WorkSettings(
   /** Two people, six hours a day, level ground, no dates. */
   public static WorkSettings defaults() {
     return new WorkSettings(
-        2, 6, 0, VISITS, Optional.empty(), Optional.empty(), Optional.empty(), Workdays.ALL, SourceRef.NONE);
+        2,
+        6,
+        0,
+        VISITS,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Workdays.ALL,
+        SourceRef.NONE);
   }
 }

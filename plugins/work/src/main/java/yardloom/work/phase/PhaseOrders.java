@@ -22,8 +22,7 @@ public final class PhaseOrders {
    *
    * @param all the phases in working order
    */
-  public static List<BillLine> neededIn(
-      PhaseTime time, List<PhaseTime> all, List<BillLine> bill) {
+  public static List<BillLine> neededIn(PhaseTime time, List<PhaseTime> all, List<BillLine> bill) {
     return bill.stream().filter(line -> first(line, all) == time.phase().id()).toList();
   }
 

@@ -25,11 +25,10 @@ import yardloom.work.labour.Workdays;
  *
  * <p>One crew does one phase after the other; a phase takes its hours / (crew × hours a day),
  * rounded up, at least its waiting days and at least one day; the visits after the work are those
- * of {@link LookAfter}. With a start date, days are Monday to Friday
- * without the days off that are named. Planting waits for the first
- * of the {@link PlantingVisit}s; where no kinds are known, it does not fall between six weeks
- * before the first frost and the last frost. A circle of phases or an unknown one is CYCLE or
- * UNKNOWN_WORD.
+ * of {@link LookAfter}. With a start date, days are Monday to Friday without the days off that are
+ * named. Planting waits for the first of the {@link PlantingVisit}s; where no kinds are known, it
+ * does not fall between six weeks before the first frost and the last frost. A circle of phases or
+ * an unknown one is CYCLE or UNKNOWN_WORD.
  *
  * <p>Where trees and shrubs would keep the crew waiting for their season for more than four weeks,
  * the ground is covered first and they are planted through the cover (common practice).

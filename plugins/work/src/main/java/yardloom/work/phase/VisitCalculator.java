@@ -47,7 +47,8 @@ public final class VisitCalculator implements Calculator {
     for (PhaseTime time : in.all(PhaseTime.FACT)) {
       List<PlantingWindow> windows =
           PlantingVisit.windowsOf(time.phase().id(), in.all(YardFacts.PLANTING_WINDOWS));
-      time.start().ifPresent(start -> visits.addAll(PlantingVisit.of(windows, start, Workdays.of(plan))));
+      time.start()
+          .ifPresent(start -> visits.addAll(PlantingVisit.of(windows, start, Workdays.of(plan))));
     }
     SortedSet<String> known = new TreeSet<>();
     for (PlantingVisit visit : PlantingVisit.inOrder(visits)) {

@@ -190,13 +190,15 @@ class PhaseScheduleTest {
             window("tomato", "05-09", "05-22"),
             window("pear", "03-15", "06-20"),
             window("garlic", "10-01", "10-31"));
-    List<PlantingVisit> visits = PlantingVisit.of(windows, LocalDate.parse("2027-03-20"), Workdays.ALL);
+    List<PlantingVisit> visits =
+        PlantingVisit.of(windows, LocalDate.parse("2027-03-20"), Workdays.ALL);
     assertEquals(
         List.of(LocalDate.parse("2027-05-10"), LocalDate.parse("2027-10-01")),
         visits.stream().map(PlantingVisit::date).toList());
     assertEquals(Set.of("kale", "pear", "tomato"), visits.get(0).kinds().keySet());
     assertEquals("potted", visits.get(1).kinds().get("garlic"));
-    List<PlantingVisit> late = PlantingVisit.of(windows, LocalDate.parse("2027-05-15"), Workdays.ALL);
+    List<PlantingVisit> late =
+        PlantingVisit.of(windows, LocalDate.parse("2027-05-15"), Workdays.ALL);
     assertEquals(3, late.size());
     assertEquals(LocalDate.parse("2027-05-17"), late.get(0).date());
     assertEquals(Set.of("pear", "tomato"), late.get(0).kinds().keySet());
@@ -243,8 +245,7 @@ class PhaseScheduleTest {
   void daysOff_areNoWorkingDays() {
     Workdays days =
         new Workdays(
-            Set.of(LocalDate.parse("2026-12-28")),
-            Set.of(MonthDay.of(12, 25), MonthDay.of(1, 1)));
+            Set.of(LocalDate.parse("2026-12-28")), Set.of(MonthDay.of(12, 25), MonthDay.of(1, 1)));
     List<PhaseTime> times =
         schedule(
             List.of(
@@ -366,8 +367,7 @@ class PhaseScheduleTest {
     assertEquals(new LookAfter(1, 166, true), visits);
     assertEquals(
         LocalDate.parse("2027-05-24"),
-        Workdays.ALL.day(
-            LocalDate.parse("2026-10-05"), visits.first() + visits.days() - 1));
+        Workdays.ALL.day(LocalDate.parse("2026-10-05"), visits.first() + visits.days() - 1));
   }
 
   /**

@@ -27,8 +27,8 @@ class DaysOffTest {
 
   /**
    * Memorial Day is Monday 31 May 2027. Marks take Thursday the 27th, Friday and Tuesday; 19 h are
-   * three days of 8: Wednesday, Thursday and, the 4th being off, Monday the 7th. The visit follows on
-   * the 8th.
+   * three days of 8: Wednesday, Thursday and, the 4th being off, Monday the 7th. The visit follows
+   * on the 8th.
    */
   @Test
   void phases_leaveThemOut() throws IOException {
@@ -42,14 +42,18 @@ class DaysOffTest {
             "Mark utilities,1,3,0.5,2027-05-27,2027-06-01",
             "Earthwork,4,3,19.0,2027-06-02,2027-06-07",
             "Establish,7,1,1.0,2027-06-08,2027-06-08"),
-        files.get("tables/materials-phases.csv").lines().skip(1)
+        files
+            .get("tables/materials-phases.csv")
+            .lines()
+            .skip(1)
             .map(r -> r.replaceAll("^((?:[^,]*,){5}[^,]*),.*", "$1"))
             .toList());
   }
 
   @Test
   void whatIsNoDay_isRefusedWithTheForm() throws IOException {
-    Files.writeString(dir.resolve("bad.groovy"), "plan 'Off', units: 'us'\ndaysOff(['31.5.2027'])\n");
+    Files.writeString(
+        dir.resolve("bad.groovy"), "plan 'Off', units: 'us'\ndaysOff(['31.5.2027'])\n");
     Run run = Run.in(dir, "check", "bad.groovy");
     assertEquals(ExitCode.PLAN, run.code(), run.out() + run.err());
     assertTrue(run.err().contains("not a date of the form '2027-05-31'"), run.err());

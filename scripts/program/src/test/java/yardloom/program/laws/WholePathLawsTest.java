@@ -69,8 +69,7 @@ class WholePathLawsTest {
             .without("sun-light.first", "the fence is as thick as it was")
             .without("sun-light.last", "the fence is as thick as it was")
             .times((table, column) -> column.id().startsWith("pipe-") ? 2.25 : power(1.5, column))
-            .withoutRows(
-                "setback from .*|Back fence|Open ground|walk with .*|lay drip line|all.*")
+            .withoutRows("setback from .*|Back fence|Open ground|walk with .*|lay drip line|all.*")
             .without("findings", LEAST_REACH)
             .without("lawn-strips", "narrow is an absolute width")
             .without("zones", PIECES)
