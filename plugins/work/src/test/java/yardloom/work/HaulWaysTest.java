@@ -115,7 +115,7 @@ class HaulWaysTest {
         table.rows().stream()
             .anyMatch(
                 row ->
-                    row.get(0).equals(Cell.text("bed \"berries\""))
+                    row.get(0).equals(Cell.text("Berries"))
                         && row.contains(Cell.text("open ground"))));
     assertTrue(table.notes().stream().anyMatch(n -> n.startsWith("By open ground: no path")));
   }

@@ -68,8 +68,8 @@ public record Surface(
     return Optional.of(why.gives(all));
   }
 
-  /** How tables call it: {@code bed "south"} or {@code bed "south", tree ring}. */
+  /** How tables call it: {@code South} or {@code Apple, tree ring}. */
   public String title() {
-    return of + (kind == SurfaceKind.TREE_RING ? ", tree ring" : "");
+    return of.title() + (kind == SurfaceKind.TREE_RING ? ", tree ring" : "");
   }
 }

@@ -107,9 +107,9 @@ public final class HardGoodsCalculator implements Calculator {
       Length fill = height.minus(layers).max(Length.ZERO);
       if (fill.metres() > 0) {
         sum = sum.plus(s.area().value().deep(fill));
-        why.from("area of " + s.title(), s.area())
-            .from("height of " + s.title(), height, s.place())
-            .from("layers of " + s.title() + ", compost and chips", layers);
+        why.from("area of " + s.of(), s.area())
+            .from("height of " + s.of(), height, s.place())
+            .from("layers of " + s.of() + ", compost and chips", layers);
       }
     }
     if (sum.compareTo(Volume.ZERO) > 0) {

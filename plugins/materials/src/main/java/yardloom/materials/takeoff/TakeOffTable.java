@@ -51,7 +51,7 @@ public final class TakeOffTable implements TableMaker {
             .column(Column.of("chips", "Chips", Measure.VOLUME));
     for (Surface s : surfaces) {
       table.row(
-          Cell.text(s.of().toString()),
+          Cell.text(s.of().title()),
           Cell.text(s.kind().title()),
           Cell.of(s.area()),
           s.sheets().map(Cell::of).orElse(Cell.BLANK),

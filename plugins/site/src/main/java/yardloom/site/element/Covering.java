@@ -18,10 +18,11 @@ public final class Covering {
   /** What is on the lot, one part per element that covers ground, and last what is open. */
   public static List<Partition.Part> byElement(Plan plan, Lot lot) {
     List<Partition.Claim> claims = new ArrayList<>();
-    for (Element element : elements(plan)) {
-      claims.add(new Partition.Claim(label(element.id()), element.shape()));
+    List<Element> elements = elements(plan);
+    for (Element element : elements) {
+      claims.add(new Partition.Claim(label(element.id(), elements), element.shape()));
     }
-    return Partition.of(lot.shape(), claims, "open ground");
+    return Partition.of(lot.shape(), claims, "Open ground");
   }
 
   /**
@@ -41,6 +42,13 @@ public final class Covering {
   }
 
   public static String label(ElementId id) {
-    return id.kind().word() + " " + id.name();
+    return id.title();
+  }
+
+  /** The title, with the kind behind it where another kind of thing has the same. */
+  private static String label(ElementId id, List<Element> among) {
+    boolean alone =
+        among.stream().filter(e -> e.id().title().equals(id.title())).limit(2).count() < 2;
+    return alone ? id.title() : id.title() + " (" + id.kind().word() + ")";
   }
 }

@@ -188,7 +188,8 @@ final class CrewTables {
             .column(Column.text("amount", "Amount"))
             .column(Column.text("by", "Order by"));
     for (PhaseTime time : phases) {
-      List<BillLine> lines = BillSums.byItem(PhaseOrders.neededIn(time, facts.all(YardFacts.BILL)));
+      List<BillLine> lines =
+          BillSums.byItem(PhaseOrders.neededIn(time, phases, facts.all(YardFacts.BILL)));
       if (!lines.isEmpty()) {
         table.heading(time.phase().title(plan));
       }

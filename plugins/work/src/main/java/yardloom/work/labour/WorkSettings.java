@@ -19,6 +19,7 @@ import yardloom.kernel.source.Source;
  * @param start the first day, if the plan says
  * @param lastFrost mean last frost of spring, if the plan says
  * @param firstFrost mean first frost of autumn, if the plan says
+ * @param workdays the days on which the crew works
  */
 public record WorkSettings(
     int crew,
@@ -28,6 +29,7 @@ public record WorkSettings(
     Optional<LocalDate> start,
     Optional<MonthDay> lastFrost,
     Optional<MonthDay> firstFrost,
+    Workdays workdays,
     SourceRef place) {
   /** On the plan: who works when. */
   public static final AttributeKey<WorkSettings> KEY =
@@ -44,17 +46,39 @@ public record WorkSettings(
   /** These with the frost days that hold for the whole plan. */
   public WorkSettings withFrost(MonthDay last, MonthDay first) {
     return new WorkSettings(
-        crew, hoursPerDay, slope, visits, start, Optional.of(last), Optional.of(first), place);
+        crew,
+        hoursPerDay,
+        slope,
+        visits,
+        start,
+        Optional.of(last),
+        Optional.of(first),
+        workdays,
+        place);
+  }
+
+  /** These with the days off of plan and regional files. */
+  public WorkSettings on(Workdays days) {
+    return new WorkSettings(
+        crew, hoursPerDay, slope, visits, start, lastFrost, firstFrost, days, place);
   }
 
   /** What the plan says, or every default. */
   public static WorkSettings of(Plan plan) {
-    return plan.attributes().get(KEY).orElseGet(WorkSettings::defaults);
+    return plan.attributes().get(KEY).orElseGet(WorkSettings::defaults).on(Workdays.of(plan));
   }
 
   /** Two people, six hours a day, level ground, no dates. */
   public static WorkSettings defaults() {
     return new WorkSettings(
-        2, 6, 0, VISITS, Optional.empty(), Optional.empty(), Optional.empty(), SourceRef.NONE);
+        2,
+        6,
+        0,
+        VISITS,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Workdays.ALL,
+        SourceRef.NONE);
   }
 }

@@ -3,7 +3,10 @@ package yardloom.work.labour;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Spread;
@@ -74,8 +77,37 @@ public final class WorkWords {
                 date(start, plan.place(), "2026-09-14", LocalDate::parse),
                 date(lastFrost, plan.place(), "04-20", t -> MonthDay.parse("--" + t)),
                 date(firstFrost, plan.place(), "10-20", t -> MonthDay.parse("--" + t)),
+                Workdays.ALL,
                 plan.place()),
             plan.place());
+  }
+
+  @Verb(
+      help =
+          "Days beside weekends on which nobody works, such as public holidays: of one year as"
+              + " year-month-day, or of every year as month-day. A regional file's are added.",
+      example = "daysOff(['2027-05-31', '07-04', '12-25'])")
+  public static void daysOff(
+      PlanScope plan, @Arg(name = "days", help = "a list of dates") List<?> days) {
+    Set<LocalDate> once = new TreeSet<>();
+    Set<MonthDay> yearly = new TreeSet<>();
+    for (Object day : days) {
+      String text = String.valueOf(day);
+      if (text.length() == "07-04".length()) {
+        yearly.add(date(text, plan.place(), "07-04", t -> MonthDay.parse("--" + t)).orElseThrow());
+      } else {
+        once.add(date(text, plan.place(), "2027-05-31", LocalDate::parse).orElseThrow());
+      }
+    }
+    int before =
+        plan.draft().attributes().all(Workdays.KEY).stream().mapToInt(e -> e.value().size()).sum();
+    if (days.isEmpty() || before + once.size() + yearly.size() > Workdays.MOST) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          plan.place(),
+          "days off are 1 to " + Workdays.MOST + " in all, got " + (before + days.size()));
+    }
+    plan.draft().attributes().add(Workdays.KEY, new Workdays(once, yearly), plan.place());
   }
 
   private static Derived<Integer> visits(Number given, SourceRef place) {

@@ -58,7 +58,7 @@ record LookAfter(int first, int days, boolean pauses) {
     int made = 0;
     for (int week = 0; made < visits && week < LONGEST_WEEKS; week++) {
       int at = day + week * WEEK;
-      if (growing.contains(PhaseSchedule.workingDay(start, at).getMonth())) {
+      if (growing.contains(work.workdays().day(start, at).getMonth())) {
         first = first < 0 ? at : first;
         last = at;
         made++;

@@ -42,7 +42,9 @@ public final class OrdersTable implements TableMaker {
             .column(Column.of("lead", "Lead, days", Measure.COUNT))
             .column(Column.text("by", "Order by"));
     for (PhaseTime t : facts.all(PhaseTime.FACT)) {
-      for (BillLine line : BillSums.byItem(PhaseOrders.neededIn(t, facts.all(YardFacts.BILL)))) {
+      for (BillLine line :
+          BillSums.byItem(
+              PhaseOrders.neededIn(t, facts.all(PhaseTime.FACT), facts.all(YardFacts.BILL)))) {
         int lead = PhaseOrders.leadDays(line.item(), facts);
         table.row(
             Cell.text(t.phase().title(plan)),

@@ -3,9 +3,11 @@ package yardloom.work.phase;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Supply;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Facts;
 
 /** What a phase needs of the bill, and how long ahead. */
@@ -14,9 +16,25 @@ public final class PhaseOrders {
 
   private PhaseOrders() {}
 
-  /** The lines of the bill that a phase uses. */
-  public static List<BillLine> neededIn(PhaseTime time, List<BillLine> bill) {
-    return bill.stream().filter(line -> line.phase() == time.phase().id()).toList();
+  /**
+   * The lines of the bill that a phase uses. Mulch that is ordered for trees and what covers the
+   * ground together is needed in the first of both.
+   *
+   * @param all the phases in working order
+   */
+  public static List<BillLine> neededIn(PhaseTime time, List<PhaseTime> all, List<BillLine> bill) {
+    return bill.stream().filter(line -> first(line, all) == time.phase().id()).toList();
+  }
+
+  private static WorkPhase first(BillLine line, List<PhaseTime> all) {
+    if (line.phase() != WorkPhase.TREES || line.group() != BillGroup.SHEET_MULCH) {
+      return line.phase();
+    }
+    return all.stream()
+        .map(t -> t.phase().id())
+        .filter(p -> p == WorkPhase.TREES || p == WorkPhase.SHEET)
+        .findFirst()
+        .orElse(line.phase());
   }
 
   /**

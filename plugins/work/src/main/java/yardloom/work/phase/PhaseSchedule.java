@@ -1,6 +1,5 @@
 package yardloom.work.phase;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.ArrayList;
@@ -10,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DirectedAcyclicGraph;
 import org.jgrapht.traverse.TopologicalOrderIterator;
@@ -18,22 +18,29 @@ import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.work.labour.WorkSettings;
+import yardloom.work.labour.Workdays;
 
 /**
  * Phases in an order in which each follows what it waits for, on working days.
  *
  * <p>One crew does one phase after the other; a phase takes its hours / (crew × hours a day),
  * rounded up, at least its waiting days and at least one day; the visits after the work are those
- * of {@link LookAfter}. With a start date, days are Monday to Friday. Planting waits for the first
- * of the {@link PlantingVisit}s; where no kinds are known, it does not fall between six weeks
- * before the first frost and the last frost. A circle of phases or an unknown one is CYCLE or
- * UNKNOWN_WORD.
+ * of {@link LookAfter}. With a start date, days are Monday to Friday without the days off that are
+ * named. Planting waits for the first of the {@link PlantingVisit}s; where no kinds are known, it
+ * does not fall between six weeks before the first frost and the last frost. A circle of phases or
+ * an unknown one is CYCLE or UNKNOWN_WORD.
+ *
+ * <p>Where trees and shrubs would keep the crew waiting for their season for more than four weeks,
+ * the ground is covered first and they are planted through the cover (common practice).
  *
  * <p>References: [1] A. B. Kahn, Topological sorting of large networks, Communications of the ACM
  * 5(11), 1962. The six weeks are common practice.
  */
 public final class PhaseSchedule {
   private static final int ROOTING_DAYS = 42;
+
+  /** Four weeks; ground that lies mown for longer grows again. */
+  private static final int LONGEST_WAIT_DAYS = 20;
 
   private PhaseSchedule() {}
 
@@ -50,9 +57,59 @@ public final class PhaseSchedule {
       WorkSettings work,
       List<PlantingWindow> windows,
       Set<Month> growing) {
+    List<PhaseTime> times = inOrder(sorted(phases), hours, work, windows, growing);
+    return waitsLong(times)
+        ? inOrder(sorted(coverFirst(phases)), hours, work, windows, growing)
+        : times;
+  }
+
+  /** Whether nothing is done for weeks before the trees, and the ground is still to be covered. */
+  private static boolean waitsLong(List<PhaseTime> times) {
+    int done = 1;
+    for (PhaseTime time : times) {
+      if (time.phase().id() == WorkPhase.SHEET) {
+        return false;
+      }
+      if (time.phase().id() == WorkPhase.TREES) {
+        return time.firstDay() - done > LONGEST_WAIT_DAYS
+            && times.stream().anyMatch(t -> t.phase().id() == WorkPhase.SHEET);
+      }
+      done = time.firstDay() + time.days();
+    }
+    return false;
+  }
+
+  /**
+   * The phases with the ground covered before trees and shrubs, whose holes are then cut through
+   * the cover: a lawn covered in autumn is ready in spring, one that waits for them is not.
+   */
+  private static List<Phase> coverFirst(List<Phase> phases) {
+    return phases.stream()
+        .map(
+            p ->
+                switch (p.id()) {
+                  case SOAK, SHEET ->
+                      p.after(p.after().stream().filter(b -> b != WorkPhase.TREES).toList());
+                  case TREES -> p.after(with(p.after(), WorkPhase.SHEET));
+                  case PLANT, DRIP, FINISH -> p.after(with(p.after(), WorkPhase.TREES));
+                  default -> p;
+                })
+        .toList();
+  }
+
+  private static List<WorkPhase> with(List<WorkPhase> after, WorkPhase other) {
+    return Stream.concat(after.stream(), Stream.of(other)).distinct().toList();
+  }
+
+  private static List<PhaseTime> inOrder(
+      List<Phase> phases,
+      Map<WorkPhase, Double> hours,
+      WorkSettings work,
+      List<PlantingWindow> windows,
+      Set<Month> growing) {
     List<PhaseTime> times = new ArrayList<>();
     int day = 1;
-    for (Phase phase : sorted(phases)) {
+    for (Phase phase : phases) {
       double worked = hours.getOrDefault(phase.id(), 0.0);
       double crewDays = worked / (work.crew() * work.hoursPerDay());
       int days = Math.max(1, Math.max(phase.leastDays(), (int) Math.ceil(crewDays - 1e-9)));
@@ -67,7 +124,7 @@ public final class PhaseSchedule {
       boolean known = !own.isEmpty();
       if ((known || phase.id() == WorkPhase.PLANT) && work.start().isPresent()) {
         LocalDate start = work.start().get();
-        int ready = known ? inSeason(start, day, own) : afterFrost(start, day, work);
+        int ready = known ? inSeason(work, start, day, own) : afterFrost(start, day, work);
         if (ready > day) {
           why = known ? "waits for the season of its plants" : "waits for the last frost";
           day = ready;
@@ -81,8 +138,8 @@ public final class PhaseSchedule {
               first,
               days,
               worked,
-              work.start().map(s -> workingDay(s, first)),
-              work.start().map(s -> workingDay(s, last)),
+              work.start().map(s -> work.workdays().day(s, first)),
+              work.start().map(s -> work.workdays().day(s, last)),
               why));
       day = last + 1;
     }
@@ -133,10 +190,12 @@ public final class PhaseSchedule {
   }
 
   /** The working day of the first visit to plant, from {@code day} on. */
-  private static int inSeason(LocalDate start, int day, List<PlantingWindow> windows) {
-    LocalDate visit = PlantingVisit.of(windows, workingDay(start, day)).get(0).date();
+  private static int inSeason(
+      WorkSettings work, LocalDate start, int day, List<PlantingWindow> windows) {
+    Workdays days = work.workdays();
+    LocalDate visit = PlantingVisit.of(windows, days.day(start, day), days).get(0).date();
     int at = day;
-    while (workingDay(start, at).isBefore(visit)) {
+    while (days.day(start, at).isBefore(visit)) {
       at++;
     }
     return at;
@@ -148,7 +207,7 @@ public final class PhaseSchedule {
       return day;
     }
     int at = day;
-    while (inFrostWindow(workingDay(start, at), work)) {
+    while (inFrostWindow(work.workdays().day(start, at), work)) {
       at++;
     }
     return at;
@@ -162,23 +221,6 @@ public final class PhaseSchedule {
     return northern
         ? !date.isAfter(last) || !date.isBefore(first)
         : !date.isAfter(last) && !date.isBefore(first);
-  }
-
-  /** The date of working day {@code day}, counted from 1 at the first working day from start. */
-  static LocalDate workingDay(LocalDate start, int day) {
-    LocalDate date = start;
-    int left = day - 1;
-    while (isWeekend(date) || left > 0) {
-      if (!isWeekend(date)) {
-        left--;
-      }
-      date = date.plusDays(1);
-    }
-    return date;
-  }
-
-  static boolean isWeekend(LocalDate date) {
-    return date.getDayOfWeek() == DayOfWeek.SATURDAY || date.getDayOfWeek() == DayOfWeek.SUNDAY;
   }
 
   /** The last date on which to order so that it is there on {@code needed}. */

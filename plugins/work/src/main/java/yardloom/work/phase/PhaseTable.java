@@ -16,6 +16,7 @@ import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.work.labour.WorkSettings;
+import yardloom.work.labour.Workdays;
 
 /** When each phase is worked. */
 public final class PhaseTable implements TableMaker {
@@ -62,6 +63,10 @@ public final class PhaseTable implements TableMaker {
           Cell.text(t.why().isEmpty() ? after : after + "; " + t.why()));
     }
     frost(plan, facts).ifPresent(table::note);
+    int off = Workdays.of(plan).size();
+    if (off > 0) {
+      table.note("Nobody works on the " + off + " days off that are named.");
+    }
     return table.note(DAYS).note("Cardboard is covered the day it is laid.").build();
   }
 

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.FactKey;
+import yardloom.work.labour.Workdays;
 
 /**
  * A day on which the crew plants.
@@ -25,15 +26,15 @@ public record PlantingVisit(int number, LocalDate date, SortedMap<String, String
 
   /** One kind, and the first and the last of its working days in a row. */
   private record Open(PlantingWindow window, LocalDate from, LocalDate until) {
-    static Open of(PlantingWindow window, LocalDate ready) {
+    static Open of(PlantingWindow window, LocalDate ready, Workdays days) {
       LocalDate from = window.next(ready);
-      while (PhaseSchedule.isWeekend(from)) {
+      while (days.isOff(from)) {
         from = window.next(from.plusDays(1));
       }
       LocalDate until = from;
       LocalDate day = from.plusDays(1);
       while (window.on(day).isPresent() && day.isBefore(from.plusDays(LONGEST))) {
-        until = PhaseSchedule.isWeekend(day) ? until : day;
+        until = days.isOff(day) ? until : day;
         day = day.plusDays(1);
       }
       return new Open(window, from, until);
@@ -46,9 +47,10 @@ public record PlantingVisit(int number, LocalDate date, SortedMap<String, String
    *
    * <p>References: the greedy cover of intervals by points, by earliest end; a textbook result.
    */
-  public static List<PlantingVisit> of(List<PlantingWindow> windows, LocalDate ready) {
+  public static List<PlantingVisit> of(
+      List<PlantingWindow> windows, LocalDate ready, Workdays days) {
     List<PlantingVisit> visits = new ArrayList<>();
-    List<Open> left = new ArrayList<>(windows.stream().map(w -> Open.of(w, ready)).toList());
+    List<Open> left = new ArrayList<>(windows.stream().map(w -> Open.of(w, ready, days)).toList());
     while (!left.isEmpty()) {
       LocalDate latest = left.stream().map(Open::until).min(Comparator.naturalOrder()).get();
       List<Open> now = left.stream().filter(o -> !o.from().isAfter(latest)).toList();

@@ -17,6 +17,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
+import yardloom.work.labour.Workdays;
 
 /** Gives the days on which the crew plants: that of the phase, and more where kinds need them. */
 public final class VisitCalculator implements Calculator {
@@ -46,7 +47,8 @@ public final class VisitCalculator implements Calculator {
     for (PhaseTime time : in.all(PhaseTime.FACT)) {
       List<PlantingWindow> windows =
           PlantingVisit.windowsOf(time.phase().id(), in.all(YardFacts.PLANTING_WINDOWS));
-      time.start().ifPresent(start -> visits.addAll(PlantingVisit.of(windows, start)));
+      time.start()
+          .ifPresent(start -> visits.addAll(PlantingVisit.of(windows, start, Workdays.of(plan))));
     }
     SortedSet<String> known = new TreeSet<>();
     for (PlantingVisit visit : PlantingVisit.inOrder(visits)) {

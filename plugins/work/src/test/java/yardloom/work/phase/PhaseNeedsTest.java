@@ -26,6 +26,7 @@ class PhaseNeedsTest {
             t ->
                 PhaseOrders.neededIn(
                     t,
+                    List.of(),
                     List.of(pieces("filter", WorkPhase.HEAD), pieces("flush caps", WorkPhase.DRIP)))
                     .stream())
         .map(BillLine::item)

@@ -25,6 +25,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.work.labour.WorkSettings;
+import yardloom.work.labour.Workdays;
 
 class PhaseScheduleTest {
   private static WorkSettings work(String start, String last, String first) {
@@ -36,6 +37,7 @@ class PhaseScheduleTest {
         Optional.ofNullable(start).map(LocalDate::parse),
         Optional.ofNullable(last).map(t -> MonthDay.parse("--" + t)),
         Optional.ofNullable(first).map(t -> MonthDay.parse("--" + t)),
+        Workdays.ALL,
         SourceRef.NONE);
   }
 
@@ -188,13 +190,15 @@ class PhaseScheduleTest {
             window("tomato", "05-09", "05-22"),
             window("pear", "03-15", "06-20"),
             window("garlic", "10-01", "10-31"));
-    List<PlantingVisit> visits = PlantingVisit.of(windows, LocalDate.parse("2027-03-20"));
+    List<PlantingVisit> visits =
+        PlantingVisit.of(windows, LocalDate.parse("2027-03-20"), Workdays.ALL);
     assertEquals(
         List.of(LocalDate.parse("2027-05-10"), LocalDate.parse("2027-10-01")),
         visits.stream().map(PlantingVisit::date).toList());
     assertEquals(Set.of("kale", "pear", "tomato"), visits.get(0).kinds().keySet());
     assertEquals("potted", visits.get(1).kinds().get("garlic"));
-    List<PlantingVisit> late = PlantingVisit.of(windows, LocalDate.parse("2027-05-15"));
+    List<PlantingVisit> late =
+        PlantingVisit.of(windows, LocalDate.parse("2027-05-15"), Workdays.ALL);
     assertEquals(3, late.size());
     assertEquals(LocalDate.parse("2027-05-17"), late.get(0).date());
     assertEquals(Set.of("pear", "tomato"), late.get(0).kinds().keySet());
@@ -232,6 +236,99 @@ class PhaseScheduleTest {
     assertEquals(LocalDate.parse("2028-03-28"), times.get(1).start().orElseThrow());
   }
 
+  /**
+   * Marks take three working days from Wednesday 23 December 2026: with Christmas of every year and
+   * Monday the 28th off these are the 23rd, 24th and 29th; two days of stakes end on the 31st, and
+   * with New Year's Day off mowing begins on Monday the 4th.
+   */
+  @Test
+  void daysOff_areNoWorkingDays() {
+    Workdays days =
+        new Workdays(
+            Set.of(LocalDate.parse("2026-12-28")), Set.of(MonthDay.of(12, 25), MonthDay.of(1, 1)));
+    List<PhaseTime> times =
+        schedule(
+            List.of(
+                new Phase(WorkPhase.MARK, List.of(), 3, List.of(), List.of(), List.of()),
+                phase(WorkPhase.STAKE, WorkPhase.MARK),
+                phase(WorkPhase.MOW, WorkPhase.STAKE)),
+            Map.of(WorkPhase.STAKE, 17.0),
+            work("2026-12-23", null, null).on(days));
+    assertEquals(
+        List.of(
+            "MARK 2026-12-23 2026-12-29 3",
+            "STAKE 2026-12-30 2026-12-31 2",
+            "MOW 2027-01-04 2027-01-04 1"),
+        times.stream()
+            .map(
+                t ->
+                    t.phase().id()
+                        + " "
+                        + t.start().orElseThrow()
+                        + " "
+                        + t.end().orElseThrow()
+                        + " "
+                        + t.days())
+            .toList());
+  }
+
+  /** A day off more never makes any phase begin earlier, and none begins or ends on one. */
+  @Property(tries = 100)
+  void aDayOffMore_isNeverEarlier(
+      @ForAll @Size(max = 6) List<@IntRange(min = 0, max = 60) Integer> off,
+      @ForAll @IntRange(min = 0, max = 60) int more) {
+    LocalDate start = LocalDate.parse("2027-05-20");
+    Set<LocalDate> dates = new java.util.HashSet<>();
+    off.forEach(d -> dates.add(start.plusDays(d)));
+    Workdays few = new Workdays(dates, Set.of());
+    dates.add(start.plusDays(more));
+    Workdays many = new Workdays(dates, Set.of());
+    for (int day = 1; day < 40; day++) {
+      assertTrue(!many.day(start, day).isBefore(few.day(start, day)));
+      assertTrue(!many.isOff(many.day(start, day)));
+    }
+  }
+
+  private static List<PhaseTime> withTrees(String from, String until) {
+    PlantingWindow pear =
+        new PlantingWindow("pear", WorkPhase.TREES, window("pear", from, until).periods());
+    return PhaseSchedule.of(
+        List.of(
+            phase(WorkPhase.EDGE),
+            phase(WorkPhase.TREES, WorkPhase.EDGE),
+            phase(WorkPhase.SHEET, WorkPhase.EDGE, WorkPhase.TREES),
+            phase(WorkPhase.PLANT, WorkPhase.SHEET),
+            phase(WorkPhase.FINISH, WorkPhase.SHEET, WorkPhase.PLANT)),
+        Map.of(),
+        work("2027-10-04", "04-20", "10-20"),
+        List.of(window("kale", "03-28", "05-14"), pear),
+        EnumSet.allOf(Month.class));
+  }
+
+  /**
+   * Edges on Monday 4 October 2027; trees not before 15 March 2028, a Wednesday: 116 working days
+   * later. So the cardboard lies on the 5th, the trees go through it, then the kale on 28 March.
+   */
+  @Test
+  void treesOfAnotherSeason_doNotKeepTheCardboardWaiting() {
+    List<PhaseTime> times = withTrees("03-15", "04-10");
+    assertEquals(
+        List.of(
+            "EDGE 2027-10-04",
+            "SHEET 2027-10-05",
+            "TREES 2028-03-15",
+            "PLANT 2028-03-28",
+            "FINISH 2028-03-29"),
+        times.stream().map(t -> t.phase().id() + " " + t.start().orElseThrow()).toList());
+  }
+
+  /** From Tuesday the 5th, 20 working days are Tuesday 2 November: four weeks are waited for. */
+  @Test
+  void treesSoonInSeason_goBeforeTheCardboard() {
+    assertEquals(WorkPhase.TREES, withTrees("11-02", "12-20").get(1).phase().id());
+    assertEquals(WorkPhase.SHEET, withTrees("11-03", "12-20").get(1).phase().id());
+  }
+
   /** Visits chosen again from the first one's day are the same visits. */
   @Property
   void visits_fromTheFirstOnesDay_areTheSame(
@@ -244,8 +341,8 @@ class PhaseScheduleTest {
       windows.add(window("kind " + i, from.toString().substring(2), until.toString().substring(2)));
     }
     List<PlantingVisit> visits =
-        PlantingVisit.of(windows, LocalDate.of(2027, 1, 1).plusDays(ready));
-    assertEquals(visits, PlantingVisit.of(windows, visits.get(0).date()));
+        PlantingVisit.of(windows, LocalDate.of(2027, 1, 1).plusDays(ready), Workdays.ALL);
+    assertEquals(visits, PlantingVisit.of(windows, visits.get(0).date(), Workdays.ALL));
     for (PlantingVisit visit : visits) {
       for (PlantingWindow w : windows) {
         assertEquals(
@@ -270,8 +367,7 @@ class PhaseScheduleTest {
     assertEquals(new LookAfter(1, 166, true), visits);
     assertEquals(
         LocalDate.parse("2027-05-24"),
-        PhaseSchedule.workingDay(
-            LocalDate.parse("2026-10-05"), visits.first() + visits.days() - 1));
+        Workdays.ALL.day(LocalDate.parse("2026-10-05"), visits.first() + visits.days() - 1));
   }
 
   /**
@@ -284,7 +380,7 @@ class PhaseScheduleTest {
     assertEquals(11 * 5 + 1, visits.days());
     assertEquals(
         LocalDate.parse("2027-04-05"),
-        PhaseSchedule.workingDay(LocalDate.parse("2026-11-16"), visits.first()));
+        Workdays.ALL.day(LocalDate.parse("2026-11-16"), visits.first()));
     assertEquals(false, visits.pauses());
   }
 }

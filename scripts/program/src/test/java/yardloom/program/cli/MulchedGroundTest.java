@@ -54,10 +54,10 @@ class MulchedGroundTest {
   void takeOff_isLessBedsPathsPavingShedAndTree() throws IOException {
     assertEquals(
         List.of(
-            "\"path \"\"way\"\"\",path,90,9,,,5.0,1.39",
-            "\"tree \"\"oak\"\"\",tree ring,35,,,,2.0,0.22",
-            "\"bed \"\"roots\"\"\",annual bed,162,20,1.0,0.50,3.0,1.50",
-            "\"mulched ground \"\"lawn\"\"\",mulched ground,846,98,,,6.0,15.66",
+            "Way,path,90,9,,,5.0,1.39",
+            "Oak,tree ring,35,,,,2.0,0.22",
+            "Roots,annual bed,162,20,1.0,0.50,3.0,1.50",
+            "Lawn,mulched ground,846,98,,,6.0,15.66",
             "\"all surfaces, exact\",,1133,127,,0.50,,18.76"),
         rows(drawn(SCRIPT), "materials-take-off"));
   }
@@ -83,12 +83,12 @@ class MulchedGroundTest {
         labour::toString);
     assertEquals(
         List.of(
-            "structure shed,16.0",
-            "paving pad,48.0",
-            "path way,90.0",
-            "bed roots,162.0",
-            "mulched ground lawn,884.0",
-            "open ground,800.0",
+            "Shed,16.0",
+            "Pad,48.0",
+            "Way,90.0",
+            "Roots,162.0",
+            "Lawn,884.0",
+            "Open ground,800.0",
             "lot,2000.0"),
         rows(files, "areas").stream()
             .map(r -> r.substring(0, r.lastIndexOf(',')))

@@ -83,9 +83,9 @@ class SiteYardTest {
   @Test
   void areas_ofTheLot_addUp() throws IOException {
     // 30 × 22; 3.5 × 32; 7700 − 660 − 112 − 394.27 = 6533.73.
-    assertEquals("building house,660,9", row("areas", "building house"));
-    assertEquals("path walk,112,1", row("areas", "path walk"));
-    assertEquals("open ground,6534,85", row("areas", "open ground"));
+    assertEquals("House,660,9", row("areas", "House"));
+    assertEquals("Walk,112,1", row("areas", "Walk"));
+    assertEquals("Open ground,6534,85", row("areas", "Open ground"));
   }
 
   /** From A, the corner at (10, 46): √(15² + 24²) = 28.30 ft; a ring by its outside. */

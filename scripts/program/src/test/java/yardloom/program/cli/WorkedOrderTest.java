@@ -89,9 +89,9 @@ class WorkedOrderTest {
   void takeOff_bySurface() {
     assertEquals(
         List.of(
-            "\"path \"\"way\"\"\",path,114,11,,,5.0,1.76",
-            "\"bed \"\"berries\"\"\",perennial bed,324,40,,,9.0,9.00",
-            "\"bed \"\"roots\"\"\",annual bed,162,20,2.0,1.00,3.0,1.50",
+            "Way,path,114,11,,,5.0,1.76",
+            "Berries,perennial bed,324,40,,,9.0,9.00",
+            "Roots,annual bed,162,20,2.0,1.00,3.0,1.50",
             "\"all surfaces, exact\",,600,71,,1.00,,12.26"),
         rows("take-off"));
   }
@@ -157,11 +157,11 @@ class WorkedOrderTest {
    */
   @Test
   void barrows() {
-    String berries = "\"bed \"\"berries\"\"\",wood-chip mulch,";
-    String roots = "\"bed \"\"roots\"\"\",";
+    String berries = "Berries,wood-chip mulch,";
+    String roots = "Roots,";
     assertEquals(
         List.of(
-            "\"path \"\"way\"\"\",wood-chip mulch," + SHEET + ",1.76,8,open ground,37.2,595.2",
+            "Way,wood-chip mulch," + SHEET + ",1.76,8,open ground,37.2,595.2",
             berries + SHEET + ",2.00,9,open ground,45.4,817.5",
             berries + "Finish mulch,7.00,32,open ground,45.4,2906.5",
             roots + "wood-chip mulch,Finish mulch,1.50,7,open ground,50.2,703.4",

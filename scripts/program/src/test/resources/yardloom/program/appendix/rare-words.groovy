@@ -1,6 +1,7 @@
 // Words that no sample uses, so that their formulas too are worked out again from what is printed.
 plan 'Rare words', units: 'us'
 openGround 'weeds'
+daysOff(['2026-09-08', '07-04'])
 sheets(['cover', 'layout', 'crew'])
 site 'Urbana', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
 climate 'urbana-il'
