@@ -116,6 +116,7 @@ public final class PlanWriter {
       PdfWriter.write(
           sheets,
           outcome.plan().info().title(),
+          outcome.plan().info().author(),
           folder.resolve(outcome.plan().info().id() + ".pdf"));
     }
     if (kinds.contains(OutputKind.HTML)) {
