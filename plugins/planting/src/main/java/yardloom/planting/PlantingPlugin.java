@@ -46,6 +46,7 @@ import yardloom.planting.list.PlantList;
 import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
+import yardloom.planting.own.OwnPlantWords;
 import yardloom.planting.placing.GrownPicture;
 import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlacedCheck;
@@ -61,6 +62,8 @@ import yardloom.planting.rotation.RotationTable;
 import yardloom.planting.rotation.RotationWords;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.stock.StockForms;
+import yardloom.planting.stock.StockWords;
 import yardloom.planting.suggest.SuggestCalculator;
 import yardloom.planting.suggest.SuggestTable;
 import yardloom.planting.suggest.SuggestWords;
@@ -71,6 +74,7 @@ import yardloom.planting.suit.SuitWords;
 import yardloom.planting.trained.TrainedWords;
 import yardloom.planting.window.PlantingTimes;
 import yardloom.planting.window.ShortSeasonCheck;
+import yardloom.planting.window.StockCalculator;
 import yardloom.planting.window.WindowCalculator;
 
 /** The planting plugin. */
@@ -98,6 +102,8 @@ public final class PlantingPlugin implements YardPlugin {
                 RotationWords.class,
                 SuitWords.class,
                 SuggestWords.class,
+                StockWords.class,
+                OwnPlantWords.class,
                 TrainedWords.class)));
   }
 
@@ -106,6 +112,7 @@ public final class PlantingPlugin implements YardPlugin {
     return List.of(
         new CanopyCalculator(),
         new LayoutCalculator(),
+        new StockCalculator(),
         new WindowCalculator(),
         new BorneDepthCalculator(),
         new StandCalculator(),
@@ -174,7 +181,7 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Catalogue> catalogues() {
-    return List.of(PlantCatalogueList.plants());
+    return List.of(PlantCatalogueList.plants(), StockForms.catalogue());
   }
 
   @Override

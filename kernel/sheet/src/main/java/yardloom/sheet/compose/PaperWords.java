@@ -76,10 +76,13 @@ public final class PaperWords {
   SheetRequest in(SheetRequest request) {
     SortedMap<Layer, List<Mark>> layers = new TreeMap<>();
     request.layers().forEach((layer, marks) -> layers.put(layer, marks(marks)));
+    SortedMap<Layer, List<Mark>> part = new TreeMap<>();
+    request.partLayers().forEach((layer, marks) -> part.put(layer, marks(marks)));
     List<Panel> panels = request.sheet().panels().stream().map(this::panel).toList();
     return request
         .withPanels(panels)
         .withDrawing(layers, legend(request.legend()))
+        .withPart(part)
         .withCautions(
             request.cautions().stream()
                 .map(c -> new Caution(of(c.text()), c.source(), c.when(), c.where()))

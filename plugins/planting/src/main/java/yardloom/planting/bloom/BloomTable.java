@@ -24,6 +24,7 @@ import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
+import yardloom.planting.catalogue.PlantCatalogue;
 import yardloom.planting.suit.rule.Variety;
 import yardloom.planting.traits.Bloom;
 
@@ -106,8 +107,9 @@ public final class BloomTable implements TableMaker {
 
   private static Map<String, Bloom> kinds(Plan plan, List<Stand> stands) {
     Map<String, Bloom> kinds = new TreeMap<>();
+    PlantCatalogue catalogue = PlantCatalogue.of(plan);
     for (Stand stand : stands) {
-      Optional<Bloom> bloom = Bloom.of(stand.plant());
+      Optional<Bloom> bloom = Bloom.of(catalogue.plant(stand.plant()));
       if (bloom.isPresent()) {
         Variety.Blooms when = when(plan, stand);
         String name =

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -17,6 +18,7 @@ import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.TimeSpan;
@@ -47,7 +49,12 @@ public final class CareHoursTable implements TableMaker {
 
   @Override
   public OnPaper onPaper() {
-    return OnPaper.ALWAYS;
+    return OnPaper.IF_ROOM;
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(SheetPage.CLIENT);
   }
 
   @Override

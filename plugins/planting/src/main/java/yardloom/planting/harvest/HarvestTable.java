@@ -74,7 +74,7 @@ public final class HarvestTable implements TableMaker {
       line.mass()
           .flatMap(m -> line.ground().map(area -> byArea(m, area, units)))
           .orElse(Cell.BLANK),
-      PlantYields.first(line.plant().name())
+      PlantYields.first(line.plant())
           .map(f -> Cell.text(f.when() + recalled(f.source())))
           .orElse(Cell.BLANK)
     };
@@ -108,7 +108,7 @@ public final class HarvestTable implements TableMaker {
     Map<String, String> sources = new TreeMap<>();
     for (Line line : harvest.lines()) {
       String name = line.plant().name();
-      PlantYields.of(name).ifPresent(y -> sources.put(name, name + ": " + cite(y)));
+      PlantYields.of(line.plant()).ifPresent(y -> sources.put(name, name + ": " + cite(y)));
     }
     if (!sources.isEmpty()) {
       table.note("Yields are from " + String.join("; ", sources.values()) + ".");

@@ -77,7 +77,7 @@ public final class EstablishmentTable implements TableMaker {
           "For trees that are to be planted; "
               + MINNESOTA.cite()
               + ". Feel the soil first: it should be moist, not wet. Shrubs take a quarter to a"
-              + " third of their container's volume each time.");
+              + " third of their container's volume each time, and are established in 1 to 2 years.");
     }
     return table.build();
   }

@@ -44,17 +44,32 @@ public final class Drawn {
     return MADE.computeIfAbsent(script, Drawn::draw);
   }
 
+  /** Draws a plan that reads a file beside it; not kept. */
+  static Drawn beside(String script, String name, String text) {
+    return new Drawn(study(script, PLUGINS, Map.of(name, text)));
+  }
+
   private static Drawn draw(String script) {
     return new Drawn(study(script, PLUGINS));
   }
 
   /** What some of the plugins find of a plan, not kept. */
   public static Outcome study(String script, Plugins plugins) {
+    return study(script, plugins, Map.of());
+  }
+
+  private static Outcome study(String script, Plugins plugins, Map<String, String> beside) {
     try {
       Path file = Files.createTempDirectory("yardloom-laws").resolve("yard.groovy");
       Files.writeString(file, script, StandardCharsets.UTF_8);
+      for (Map.Entry<String, String> other : beside.entrySet()) {
+        Files.writeString(file.resolveSibling(other.getKey()), other.getValue());
+      }
       Outcome outcome = new Study(plugins).of(RUNNER.run(file, Map.of()));
       Files.delete(file);
+      for (String other : beside.keySet()) {
+        Files.delete(file.resolveSibling(other));
+      }
       Files.delete(file.getParent());
       return outcome;
     } catch (IOException e) {

@@ -42,7 +42,7 @@ class ReportStoryTest {
       String script = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       outcome = Drawn.study(script, Drawn.plugins());
     }
-    html = HtmlReport.page(outcome, SheetSet.of(outcome, Paper.named("ARCH C")));
+    html = HtmlReport.page(outcome, SheetSet.of(outcome, Paper.named("ARCH C"), List.of()));
     page = HtmlReportTest.parse(html);
   }
 
@@ -150,7 +150,7 @@ class ReportStoryTest {
 
   @Test
   void page_drawnTwice_isTheSame() {
-    String again = HtmlReport.page(outcome, SheetSet.of(outcome, Paper.named("ARCH C")));
+    String again = HtmlReport.page(outcome, SheetSet.of(outcome, Paper.named("ARCH C"), List.of()));
     assertEquals(html, again);
   }
 
