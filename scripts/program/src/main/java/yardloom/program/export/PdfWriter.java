@@ -38,8 +38,7 @@ public final class PdfWriter {
    * @param author who drew the plan; may be empty
    * @throws yardloom.kernel.problem.PlanException (FILE) if it cannot be written
    */
-  public static void write(
-      List<ComposedSheet> sheets, String title, String author, Path file) {
+  public static void write(List<ComposedSheet> sheets, String title, String author, Path file) {
     WholeFile.write(
         file,
         out -> {

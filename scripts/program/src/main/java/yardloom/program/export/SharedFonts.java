@@ -19,8 +19,7 @@ final class SharedFonts {
   static void in(PDDocument set) {
     Map<String, COSBase> first = new HashMap<>();
     for (PDPage page : set.getPages()) {
-      COSDictionary fonts =
-          page.getResources().getCOSObject().getCOSDictionary(COSName.FONT);
+      COSDictionary fonts = page.getResources().getCOSObject().getCOSDictionary(COSName.FONT);
       if (fonts == null) {
         continue;
       }

@@ -54,15 +54,10 @@ public final class PlanWriter {
    *     not fit on the paper
    */
   public PlanWriter(Outcome outcome, Paper paper, Set<OutputKind> kinds, List<String> asked) {
-    this(
-        outcome,
-        kinds,
-        SheetSet.of(outcome, paper, asked),
-        PngWriter.USUAL_DPI);
+    this(outcome, kinds, SheetSet.of(outcome, paper, asked), PngWriter.USUAL_DPI);
   }
 
-  private PlanWriter(
-      Outcome outcome, Set<OutputKind> kinds, List<ComposedSheet> sheets, int dpi) {
+  private PlanWriter(Outcome outcome, Set<OutputKind> kinds, List<ComposedSheet> sheets, int dpi) {
     this.outcome = outcome;
     this.kinds = Set.copyOf(kinds);
     this.format = new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());

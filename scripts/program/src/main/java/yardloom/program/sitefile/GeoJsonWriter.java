@@ -104,9 +104,7 @@ public final class GeoJsonWriter {
     GeoJsonWriter writer = at(plan.site().orElseThrow());
     ArrayNode features = JSON.arrayNode();
     for (Mark mark : marks) {
-      writer
-          .geometry(mark)
-          .ifPresent(g -> features.add(feature(layer.title(), about(mark), g)));
+      writer.geometry(mark).ifPresent(g -> features.add(feature(layer.title(), about(mark), g)));
     }
     ObjectNode root = writer.root(plan, features);
     return root.put("layer", layer.id());

@@ -95,8 +95,7 @@ class DrawnFilesTest {
     Run run = draw("--as", "geojson", "--out", "out");
     assertEquals(0, run.code(), run.err());
     JsonNode beds =
-        new ObjectMapper()
-            .readTree(folder.resolve("out/files/layers/site-bed.geojson").toFile());
+        new ObjectMapper().readTree(folder.resolve("out/files/layers/site-bed.geojson").toFile());
     assertEquals("FeatureCollection", beds.get("type").asText());
     assertEquals("site.bed", beds.get("layer").asText());
     JsonNode bed = beds.at("/features/0");
