@@ -66,6 +66,13 @@ final class DrawCommand implements Callable<Integer> {
       description = "Which sheets, such as cover,planting,crew (default: what the plan says).")
   private List<String> sheets;
 
+  @Option(
+      names = "--dpi",
+      paramLabel = "N",
+      defaultValue = "150",
+      description = "Dots per inch of PNG pictures (default: ${DEFAULT-VALUE}).")
+  private int dpi;
+
   DrawCommand(Console console, Path base) {
     this.console = console;
     this.base = base;
@@ -95,10 +102,11 @@ final class DrawCommand implements Callable<Integer> {
       Path folder = base.resolve(out).resolve(outcome.plan().info().id());
       PlanWriter writer =
           new PlanWriter(
-              outcome,
-              Papers.of(sheet, outcome.plan()),
-              wanted,
-              sheets == null ? List.of() : sheets);
+                  outcome,
+                  Papers.of(sheet, outcome.plan()),
+                  wanted,
+                  sheets == null ? List.of() : sheets)
+              .withDpi(dpi);
       try {
         OutputFolder.write(folder, writer::write);
       } catch (PlanException e) {

@@ -35,9 +35,10 @@ public final class PdfWriter {
 
   /**
    * @param title what a viewer shows in its window
+   * @param author who drew the plan; may be empty
    * @throws yardloom.kernel.problem.PlanException (FILE) if it cannot be written
    */
-  public static void write(List<ComposedSheet> sheets, String title, Path file) {
+  public static void write(List<ComposedSheet> sheets, String title, String author, Path file) {
     WholeFile.write(
         file,
         out -> {
@@ -50,10 +51,14 @@ public final class PdfWriter {
             }
             PDDocumentInformation info = new PDDocumentInformation();
             info.setTitle(title);
+            if (!author.isBlank()) {
+              info.setAuthor(author);
+            }
             info.setCreator("Yardloom");
             info.setSubject(sheets.size() + (sheets.size() == 1 ? " sheet" : " sheets"));
             set.setDocumentInformation(info);
             PdfPages.name(set, sheets);
+            SharedFonts.in(set);
             set.setDocumentId(DOCUMENT_ID);
             set.save(out);
           } finally {
@@ -84,13 +89,16 @@ public final class PdfWriter {
     return out.toByteArray();
   }
 
-  /** Without this FOP takes Times and embeds nothing. */
+  /**
+   * Without this FOP takes Times and embeds nothing. Fonts are embedded whole: parts of them would
+   * number their letters by page, and could not be shared between pages.
+   */
   private static String fonts() {
     return "<cfg><fonts>" + face(false, "normal") + face(true, "bold") + "</fonts></cfg>";
   }
 
   private static String face(boolean bold, String weight) {
-    return "<font kerning=\"no\" embed-url=\""
+    return "<font kerning=\"no\" embedding-mode=\"full\" embed-url=\""
         + ShippedFont.file(bold)
         + "\"><font-triplet name=\""
         + ShippedFont.FAMILY

@@ -27,11 +27,9 @@ public final class PngWriter {
   private PngWriter() {}
 
   /**
-   * @throws PlanException (LIMIT) if the picture would be too large for the memory; (FILE) if it
-   *     cannot be written
+   * @throws PlanException (LIMIT) if a picture of the paper would be too large for the memory
    */
-  public static void write(ComposedSheet sheet, int dpi, Path file) {
-    Paper paper = sheet.paper();
+  public static void requireRoom(Paper paper, int dpi) {
     long pixels =
         Math.round(paper.widthMm() / INCH_MM * dpi) * Math.round(paper.heightMm() / INCH_MM * dpi);
     if (dpi < 1 || pixels > MOST_PIXELS) {
@@ -47,6 +45,14 @@ public final class PngWriter {
               + MOST_PIXELS / 1_000_000
               + " million dots are possible, so give fewer dots per inch or write PDF");
     }
+  }
+
+  /**
+   * @throws PlanException (LIMIT) if the picture would be too large for the memory; (FILE) if it
+   *     cannot be written
+   */
+  public static void write(ComposedSheet sheet, int dpi, Path file) {
+    requireRoom(sheet.paper(), dpi);
     WholeFile.write(
         file,
         out -> {

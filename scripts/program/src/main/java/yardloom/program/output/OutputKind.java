@@ -16,6 +16,8 @@ public enum OutputKind {
   XLSX,
   /** Results for other programs. */
   JSON,
+  /** The layers of the drawing for maps, a file each. */
+  GEOJSON,
   /** What is to be done on which days, for calendar programs. */
   ICS
 }

@@ -9,8 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import yardloom.kernel.diary.DiaryEntry;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.Mark;
+import yardloom.kernel.study.DrawnLayer;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.CsvWriter;
 import yardloom.kernel.table.Table;
@@ -32,6 +36,7 @@ public final class PlanWriter {
   private final Set<OutputKind> kinds;
   private final TableFormat format;
   private final List<ComposedSheet> sheets;
+  private final int dpi;
 
   /**
    * Composes the sheets; nothing is written yet.
@@ -49,10 +54,28 @@ public final class PlanWriter {
    *     not fit on the paper
    */
   public PlanWriter(Outcome outcome, Paper paper, Set<OutputKind> kinds, List<String> asked) {
+    this(outcome, kinds, SheetSet.of(outcome, paper, asked), PngWriter.USUAL_DPI);
+  }
+
+  private PlanWriter(Outcome outcome, Set<OutputKind> kinds, List<ComposedSheet> sheets, int dpi) {
     this.outcome = outcome;
     this.kinds = Set.copyOf(kinds);
     this.format = new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
-    this.sheets = SheetSet.of(outcome, paper, asked);
+    this.sheets = sheets;
+    this.dpi = dpi;
+  }
+
+  /**
+   * The same with pictures of so many dots per inch.
+   *
+   * @throws yardloom.kernel.problem.PlanException (LIMIT) if a picture of one of the sheets would
+   *     be too large
+   */
+  public PlanWriter withDpi(int dots) {
+    if (kinds.contains(OutputKind.PNG)) {
+      sheets.forEach(sheet -> PngWriter.requireRoom(sheet.paper(), dots));
+    }
+    return new PlanWriter(outcome, kinds, sheets, dots);
   }
 
   /** What is written, in one line. */
@@ -82,12 +105,13 @@ public final class PlanWriter {
       writeDrawings(sheets, Files.createDirectories(folder.resolve("sheets")));
     }
     if (kinds.contains(OutputKind.PNG)) {
-      writePictures(sheets, Files.createDirectories(folder.resolve("sheets")));
+      writePictures(sheets, dpi, Files.createDirectories(folder.resolve("sheets")));
     }
     if (kinds.contains(OutputKind.PDF)) {
       PdfWriter.write(
           sheets,
           outcome.plan().info().title(),
+          outcome.plan().info().author(),
           folder.resolve(outcome.plan().info().id() + ".pdf"));
     }
     if (kinds.contains(OutputKind.HTML)) {
@@ -113,6 +137,9 @@ public final class PlanWriter {
         }
       }
     }
+    if (kinds.contains(OutputKind.GEOJSON)) {
+      writeLayers(folder);
+    }
     List<DiaryEntry> diary = outcome.results().all(DiaryEntry.FACT);
     if (kinds.contains(OutputKind.ICS) && !diary.isEmpty()) {
       Files.writeString(
@@ -130,6 +157,20 @@ public final class PlanWriter {
         StandardCharsets.UTF_8);
   }
 
+  /** Without a site nothing lies anywhere on earth, and no folder is made. */
+  private void writeLayers(Path folder) throws IOException {
+    for (Map.Entry<Layer, DrawnLayer> e : outcome.layers().entrySet()) {
+      List<Mark> marks = e.getValue().marks();
+      if (GeoJsonWriter.canWrite(outcome.plan(), marks)) {
+        Path layers = Files.createDirectories(folder.resolve("layers"));
+        String name = e.getKey().id().replace('.', '-') + ".geojson";
+        try (OutputStream out = open(layers.resolve(name))) {
+          GeoJsonWriter.write(outcome.plan(), e.getKey(), marks, out);
+        }
+      }
+    }
+  }
+
   /** Writes each sheet as SVG into {@code folder}, which must exist. */
   public static void writeDrawings(List<ComposedSheet> sheets, Path folder) throws IOException {
     for (ComposedSheet sheet : sheets) {
@@ -141,11 +182,16 @@ public final class PlanWriter {
 
   /** Writes each sheet as PNG into {@code folder}, which must exist. */
   public static void writePictures(List<ComposedSheet> sheets, Path folder) throws IOException {
+    writePictures(sheets, PngWriter.USUAL_DPI, folder);
+  }
+
+  private static void writePictures(List<ComposedSheet> sheets, int dpi, Path folder)
+      throws IOException {
     PageWorkers.each(
         sheets,
         sheet -> {
           Path file = folder.resolve(name(sheet) + ".png");
-          PngWriter.write(sheet, PngWriter.USUAL_DPI, file);
+          PngWriter.write(sheet, dpi, file);
           return file;
         });
   }

@@ -18,8 +18,11 @@ import java.util.Optional;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateSequence;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.Mark;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
@@ -62,6 +65,10 @@ public final class GeoJsonWriter {
    * @throws java.util.NoSuchElementException if the plan has no site
    */
   public static void write(Plan plan, OutputStream out) throws IOException {
+    write(tree(plan), out);
+  }
+
+  private static void write(ObjectNode tree, OutputStream out) throws IOException {
     JsonMapper mapper =
         JsonMapper.builder()
             .configure(SerializationFeature.CLOSE_CLOSEABLE, false)
@@ -69,13 +76,65 @@ public final class GeoJsonWriter {
             .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
             .build();
     DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-    mapper.writer(printer).writeValue(out, tree(plan));
+    mapper.writer(printer).writeValue(out, tree);
+  }
+
+  /**
+   * Writes what one layer of the drawing shows and leaves {@code out} open: areas, lines and
+   * points, without texts and dimensions. Hatches, widths and colours are those of paper and stay
+   * there.
+   *
+   * @throws java.util.NoSuchElementException if the plan has no site
+   */
+  public static void write(Plan plan, Layer layer, List<Mark> marks, OutputStream out)
+      throws IOException {
+    write(tree(plan, layer, marks), out);
+  }
+
+  /** Whether a layer has more than texts and dimensions. */
+  public static boolean canWrite(Plan plan, List<Mark> marks) {
+    return plan.site().isPresent() && marks.stream().anyMatch(m -> !about(m).isEmpty());
+  }
+
+  private static GeoJsonWriter at(Site site) {
+    return new GeoJsonWriter(new LocalPlane(site.latitude(), site.longitude(), site.north()));
+  }
+
+  static ObjectNode tree(Plan plan, Layer layer, List<Mark> marks) {
+    GeoJsonWriter writer = at(plan.site().orElseThrow());
+    ArrayNode features = JSON.arrayNode();
+    for (Mark mark : marks) {
+      writer.geometry(mark).ifPresent(g -> features.add(feature(layer.title(), about(mark), g)));
+    }
+    ObjectNode root = writer.root(plan, features);
+    return root.put("layer", layer.id());
+  }
+
+  /** What a mark is about; empty for texts and dimensions. */
+  private static String about(Mark mark) {
+    if (mark instanceof Mark.Region region) {
+      return region.shape().isEmpty() ? "" : region.about();
+    }
+    if (mark instanceof Mark.Stroke stroke) {
+      return stroke.about();
+    }
+    return mark instanceof Mark.Symbol symbol ? symbol.about() : "";
+  }
+
+  private Optional<ObjectNode> geometry(Mark mark) {
+    if (about(mark).isEmpty()) {
+      return Optional.empty();
+    }
+    if (mark instanceof Mark.Region region) {
+      return Optional.of(area(region.shape()));
+    }
+    return mark instanceof Mark.Stroke stroke
+        ? Optional.of(line(stroke.line().jts()))
+        : Optional.of(point(((Mark.Symbol) mark).at()));
   }
 
   static ObjectNode tree(Plan plan) {
-    Site site = plan.site().orElseThrow();
-    GeoJsonWriter writer =
-        new GeoJsonWriter(new LocalPlane(site.latitude(), site.longitude(), site.north()));
+    GeoJsonWriter writer = at(plan.site().orElseThrow());
     ArrayNode features = JSON.arrayNode();
     plan.lot().ifPresent(lot -> features.add(feature("lot", "lot", writer.area(lot.shape()))));
     for (Element element : plan.elements()) {
@@ -84,6 +143,10 @@ public final class GeoJsonWriter {
           .ifPresent(
               g -> features.add(feature(element.id().kind().word(), element.id().name(), g)));
     }
+    return writer.root(plan, features);
+  }
+
+  private ObjectNode root(Plan plan, ArrayNode features) {
     ObjectNode root = JSON.objectNode();
     root.put("type", "FeatureCollection");
     root.put("title", plan.info().title());
@@ -92,7 +155,7 @@ public final class GeoJsonWriter {
         "The plan's origin is placed at the latitude and longitude that the plan gives for its site,"
             + " and its true north is taken from the plan. This is no survey: do not set out,"
             + " dig or build from these coordinates.");
-    root.set("bbox", writer.box());
+    root.set("bbox", box());
     root.set("features", features);
     return root;
   }
@@ -118,6 +181,15 @@ public final class GeoJsonWriter {
   private ObjectNode point(Point at) {
     ObjectNode node = JSON.objectNode().put("type", "Point");
     node.set("coordinates", position(at));
+    return node;
+  }
+
+  private ObjectNode line(LineString line) {
+    ObjectNode node = JSON.objectNode().put("type", "LineString");
+    ArrayNode positions = node.putArray("coordinates");
+    for (Coordinate c : line.getCoordinates()) {
+      positions.add(position(Point.metres(c.x, c.y)));
+    }
     return node;
   }
 

@@ -10,13 +10,16 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.batik.bridge.BridgeContext;
 import org.apache.batik.bridge.GVTBuilder;
 import org.apache.batik.bridge.UserAgentAdapter;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -124,7 +127,7 @@ class SheetFilesTest {
     List<ComposedSheet> sheets = demo("ARCH A", UnitSystem.US);
     assertTrue(sheets.size() > 1);
     Path pdf = folder.resolve("set.pdf");
-    PdfWriter.write(sheets, "Demo", pdf);
+    PdfWriter.write(sheets, "Demo", "", pdf);
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       assertEquals(sheets.size(), document.getNumberOfPages());
       for (int i = 0; i < sheets.size(); i++) {
@@ -142,6 +145,14 @@ class SheetFilesTest {
         assertTrue(fonts > 0);
         assertEquals(0, count(page.getResources().getXObjectNames()), "pictures instead of lines");
       }
+      Set<COSBase> fontFiles = new HashSet<>();
+      for (PDPage page : document.getPages()) {
+        for (COSName name : page.getResources().getFontNames()) {
+          fontFiles.add(
+              page.getResources().getFont(name).getFontDescriptor().getFontFile2().getCOSObject());
+        }
+      }
+      assertEquals(2, fontFiles.size(), "regular and bold, each once in the file");
       String text = new PDFTextStripper().getText(document);
       assertTrue(text.contains("Kitchen garden on Elm Street"), text);
       assertTrue(text.contains("60'-0\""), text);
@@ -159,8 +170,8 @@ class SheetFilesTest {
   @Test
   void pdf_sameSheetsTwice_haveTheSameBytes() throws IOException {
     List<ComposedSheet> sheets = demo("A3", UnitSystem.METRIC);
-    PdfWriter.write(sheets, "Demo", folder.resolve("one.pdf"));
-    PdfWriter.write(sheets, "Demo", folder.resolve("two.pdf"));
+    PdfWriter.write(sheets, "Demo", "", folder.resolve("one.pdf"));
+    PdfWriter.write(sheets, "Demo", "", folder.resolve("two.pdf"));
     assertArrayEquals(
         Files.readAllBytes(folder.resolve("one.pdf")),
         Files.readAllBytes(folder.resolve("two.pdf")));

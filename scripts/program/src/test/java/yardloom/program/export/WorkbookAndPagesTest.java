@@ -106,7 +106,7 @@ class WorkbookAndPagesTest {
     }
     List<ComposedSheet> sheets = new SheetComposer(FontWidths.shipped()).composeSet(requests);
     Path file = folder.resolve("set.pdf");
-    PdfWriter.write(sheets, "Plan", file);
+    PdfWriter.write(sheets, "Plan", "A. Author", file);
     try (PDDocument read = Loader.loadPDF(file.toFile())) {
       List<String> marks = new ArrayList<>();
       for (PDOutlineItem item : read.getDocumentCatalog().getDocumentOutline().children()) {
@@ -119,6 +119,7 @@ class WorkbookAndPagesTest {
           new String[] {"1", "2", "3"},
           read.getDocumentCatalog().getPageLabels().getLabelsByPageIndices());
       assertEquals("Plan", read.getDocumentInformation().getTitle());
+      assertEquals("A. Author", read.getDocumentInformation().getAuthor());
       assertEquals("en", read.getDocumentCatalog().getLanguage());
     }
   }

@@ -150,6 +150,7 @@ class HtmlReportTest {
       assertTrue(text.contains(wanted), wanted);
     }
     assertEquals(SHEETS.size(), page.select("#sheets figure.sheet svg").size());
+    assertTrue(page.select("#cautions > p").text().contains("buried utilities"), "seen unopened");
     assertEquals(0, page.select("[onclick]").size(), "what a plan says is never markup");
   }
 
@@ -271,6 +272,9 @@ class HtmlReportTest {
       assertTrue(page.getElementById(target) != null, target);
     }
     assertEquals(List.of("Lines", "Findings on"), layers);
+    Element north = page.getElementById("map-north-arrow").selectFirst("text");
+    String[] box = page.selectFirst("#map .drawing > svg").attr("viewBox").split(" ");
+    assertTrue(Double.parseDouble(north.attr("y")) + 5 < Double.parseDouble(box[3]));
     Element finding = page.selectFirst("#findings li");
     assertEquals("(1) warning", finding.selectFirst(".severity").text());
     assertEquals(List.of("#map-yard", "#map-findings"), finding.select("svg use").eachAttr("href"));
