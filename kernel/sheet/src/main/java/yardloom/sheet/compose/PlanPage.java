@@ -46,6 +46,7 @@ final class PlanPage {
   private final Envelope extent;
   private final Type type;
   private final double titleHeightMm;
+  private final SheetMemory memory;
 
   /**
    * Where the drawing goes.
@@ -55,7 +56,9 @@ final class PlanPage {
    */
   private record Arrangement(int side, boolean below) {}
 
-  PlanPage(SheetRequest request, Grid grid, Type type, double titleHeightMm) {
+  PlanPage(
+      SheetRequest request, Grid grid, Type type, double titleHeightMm, SheetMemory memory) {
+    this.memory = memory;
     this.request = request;
     this.layers = request.layers();
     this.grid = grid;
@@ -260,7 +263,12 @@ final class PlanPage {
     double height = arrangement.below() ? height(scale) : content.height() - ViewTitle.HEIGHT_MM;
     Box area = new Box(content.x(), content.y(), grid.span(columns), height);
     View view = View.centred(extent, 1000 / scale.denominator(), area);
-    Drawing drawing = new Drawing(layers, view, area, type);
+    Drawing drawing =
+        memory.drawing(
+            request.sheet().id(),
+            new SheetMemory.DrawingRequest(
+                layers, view, area, request.sheet().format().isPocket()),
+            r -> new Drawing(r.layers(), r.view(), r.area(), type));
     page.inks().add(Ink.Group.of("site-plan", title, drawing.inks()));
     Box strip = new Box(area.x(), area.bottom(), area.width(), ViewTitle.HEIGHT_MM);
     page.inks()

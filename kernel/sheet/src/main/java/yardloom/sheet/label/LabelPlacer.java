@@ -168,8 +168,12 @@ final class LabelPlacer {
   private boolean isClear(Request request, Box box) {
     return request
         .ground()
-        .map(g -> g.contains(box) && space.outlinesUnder(box) == 0 && space.symbolsUnder(box) == 0)
+        .map(g -> g.contains(box) && isClear(space.under(box)))
         .orElse(true);
+  }
+
+  private static boolean isClear(LabelSpace.Under under) {
+    return under.outlines() == 0 && under.symbols() == 0;
   }
 
   private Offer atThePoint(Request request) {
@@ -178,7 +182,7 @@ final class LabelPlacer {
       Box box = beside(request, SIDES.get(i), GAP_MM);
       double least = PER_SIDE * i;
       if (least < best.cost() && space.isFree(Quad.of(box)) && isNearest(box, request)) {
-        double cost = least + PER_CROSSING * space.linesUnder(box);
+        double cost = least + PER_CROSSING * space.under(box).all();
         best = best.orCheaper(new Spot(box, Optional.empty(), false), cost);
       }
     }
@@ -187,21 +191,42 @@ final class LabelPlacer {
 
   private Offer atTheGround(Request request) {
     Footprint ground = request.ground().orElseThrow();
-    Offer best = Offer.NONE;
-    for (Candidate c : GroundPlaces.in(ground, request)) {
-      if (c.cost() < best.cost() && space.isFree(Quad.of(c.box()))) {
-        double cost =
-            c.cost()
-                + PER_CROSSING * space.outlinesUnder(c.box())
-                + PER_CROSSING_INSIDE * space.linesUnder(c.box())
-                + PER_SYMBOL_INSIDE * space.symbolsUnder(c.box());
+    Offer best = inTheGround(ground, GroundPlaces.in(ground, request));
+    for (Candidate c : GroundPlaces.beside(ground, request, GAP_TO_GROUND_MM)) {
+      if (c.cost() < best.cost() && space.isFree(Quad.of(c.box())) && isNearest(c.box(), request)) {
+        double cost = c.cost() + PER_CROSSING * space.under(c.box()).all();
         best = best.orCheaper(new Spot(c.box(), Optional.empty(), c.upright()), cost);
       }
     }
-    for (Candidate c : GroundPlaces.beside(ground, request, GAP_TO_GROUND_MM)) {
-      if (c.cost() < best.cost() && space.isFree(Quad.of(c.box())) && isNearest(c.box(), request)) {
-        double cost = c.cost() + PER_CROSSING * space.linesUnder(c.box());
-        best = best.orCheaper(new Spot(c.box(), Optional.empty(), c.upright()), cost);
+    return best;
+  }
+
+  /** The first of the cheapest; from the cheapest place on, so that few have to be looked at. */
+  private Offer inTheGround(Footprint ground, List<Candidate> places) {
+    int[] byCost =
+        IntStream.range(0, places.size())
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> places.get(i).cost()))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    Offer best = Offer.NONE;
+    int bestAt = places.size();
+    for (int i : byCost) {
+      Candidate c = places.get(i);
+      if (c.cost() > best.cost()) {
+        break;
+      }
+      if (ground.contains(c.box()) && space.isFree(Quad.of(c.box()))) {
+        LabelSpace.Under under = space.under(c.box());
+        double cost =
+            c.cost()
+                + PER_CROSSING * under.outlines()
+                + PER_CROSSING_INSIDE * under.all()
+                + PER_SYMBOL_INSIDE * under.symbols();
+        if (cost < best.cost() || cost == best.cost() && i < bestAt) {
+          best = new Offer(new Spot(c.box(), Optional.empty(), c.upright()), cost);
+          bestAt = i;
+        }
       }
     }
     return best;
@@ -224,7 +249,7 @@ final class LabelPlacer {
           if (space.isLeaderFree(leader.from(), leader.to())) {
             double cost =
                 least
-                    + PER_CROSSING * space.linesUnder(box)
+                    + PER_CROSSING * space.under(box).all()
                     + (isOnForeignGround(box, request) ? ON_FOREIGN_GROUND : 0)
                     + space.crossingCost(leader.from(), leader.to());
             best = best.orCheaper(new Spot(box, Optional.of(leader), false), cost);

@@ -2,7 +2,6 @@ package yardloom.sheet.label;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 import yardloom.sheet.paper.Box;
@@ -78,37 +77,39 @@ public final class LabelSpace {
     add(from, to, Kind.OUTLINE);
   }
 
-  /** How many outlines and measured lines run under {@code box}. */
-  long outlinesUnder(Box box) {
-    return under(box).filter(s -> s.kind == Kind.OUTLINE).count();
-  }
-
-  /** How many parts of symbols lie under {@code box}. */
-  long symbolsUnder(Box box) {
-    return under(box).filter(s -> s.kind == Kind.SYMBOL).count();
-  }
+  /**
+   * What lies under a text.
+   *
+   * @param all lines of any kind
+   * @param outlines of regions, and measured lines
+   * @param symbols parts of them
+   */
+  record Under(long all, long outlines, long symbols) {}
 
   /** How many lines of the drawing run under {@code box}. */
-  long linesUnder(Box box) {
-    return under(box).count();
+  Under under(Box box) {
+    long[] count = new long[Kind.values().length];
+    for (Segment s : near(new Envelope(box.x(), box.right(), box.y(), box.bottom()))) {
+      if (box.isCrossedBy(s.from, s.to)) {
+        count[s.kind.ordinal()]++;
+      }
+    }
+    long outlines = count[Kind.OUTLINE.ordinal()];
+    long symbols = count[Kind.SYMBOL.ordinal()];
+    return new Under(outlines + symbols + count[Kind.LINE.ordinal()], outlines, symbols);
   }
 
   /** A leader that crosses others, or the outlines of things it does not belong to, misleads. */
   double crossingCost(Xy from, Xy to) {
     long crossed = leaders.stream().filter(l -> Quad.isCrossing(from, to, l.from, l.to)).count();
     long outlines =
-        near(new Envelope(from.x(), to.x(), from.y(), to.y()))
+        near(new Envelope(from.x(), to.x(), from.y(), to.y())).stream()
             .filter(s -> s.kind == Kind.OUTLINE && Quad.isCrossing(from, to, s.from, s.to))
             .count();
     return PER_LEADER_CROSSED * crossed + PER_OUTLINE_CROSSED * outlines;
   }
 
-  private Stream<Segment> under(Box box) {
-    return near(new Envelope(box.x(), box.right(), box.y(), box.bottom()))
-        .filter(s -> box.isCrossedBy(s.from, s.to));
-  }
-
-  private Stream<Segment> near(Envelope around) {
+  private List<Segment> near(Envelope around) {
     if (index == null) {
       index = new STRtree();
       for (Segment s : lines) {
@@ -117,6 +118,6 @@ public final class LabelSpace {
     }
     List<Segment> near = new ArrayList<>();
     index.query(around, found -> near.add((Segment) found));
-    return near.stream();
+    return near;
   }
 }

@@ -44,7 +44,13 @@ public record Box(double x, double y, double width, double height) {
     double dy = to.y() - from.y();
     return isWithin(dx, x - from.x(), right() - from.x(), range)
         && isWithin(dy, y - from.y(), bottom() - from.y(), range)
-        && (range[1] - range[0]) * StrictMath.hypot(dx, dy) > 1e-6;
+        && isLong(range[1] - range[0], dx, dy);
+  }
+
+  /** The longer leg nearly always tells; the root is dear. */
+  private static boolean isLong(double share, double dx, double dy) {
+    return share * Math.max(Math.abs(dx), Math.abs(dy)) > 1e-6
+        || share * StrictMath.hypot(dx, dy) > 1e-6;
   }
 
   /** Narrows the part of the segment that lies between two parallel lines. */

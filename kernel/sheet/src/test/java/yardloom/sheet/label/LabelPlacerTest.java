@@ -172,7 +172,7 @@ class LabelPlacerTest {
     planted.avoidSymbol(new Xy(89, 69), new Xy(91, 71));
     Spot aside = place(planted, request);
     assertTrue(bed.contains(aside.box()));
-    assertEquals(0, planted.symbolsUnder(aside.box()));
+    assertEquals(0, planted.under(aside.box()).symbols());
     LabelSpace piped = new LabelSpace(PAGE);
     piped.avoid(new Xy(89, 69), new Xy(91, 71));
     assertEquals(new Xy(90, 70), place(piped, request).box().centre(), "on a line");
