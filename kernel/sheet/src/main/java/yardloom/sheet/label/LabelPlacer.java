@@ -97,6 +97,11 @@ final class LabelPlacer {
       return Box.around(middle, isUpright ? heightMm : widthMm, isUpright ? widthMm : heightMm);
     }
 
+    /** A cheap first answer, for most: its ground lies further from {@code box} than that. */
+    boolean isBeyond(Box box, double mm) {
+      return ground.filter(g -> box.isFurtherThan(mm, g.bounds())).isPresent();
+    }
+
     double distance(Box box) {
       return ground.map(g -> g.distance(box)).orElseGet(() -> Quad.of(box).distance(anchor));
     }
@@ -308,13 +313,14 @@ final class LabelPlacer {
   /** Whether no other label could claim the place: what that names is further off. */
   private boolean isNearest(Box box, Request request) {
     double own = request.distance(box);
-    return rivals(request).allMatch(other -> other.distance(box) > own);
+    return rivals(request).allMatch(other -> other.isBeyond(box, own) || other.distance(box) > own);
   }
 
   /** Ground that another label names, unless what this one names lies in it as well. */
   private boolean isOnForeignGround(Box box, Request request) {
     return rivals(request)
         .flatMap(r -> r.ground().stream())
+        .filter(g -> !box.isFurtherThan(0, g.bounds()))
         .anyMatch(g -> g.distance(box) == 0 && !isWellInside(g, request.anchor()));
   }
 

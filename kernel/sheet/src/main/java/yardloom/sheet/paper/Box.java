@@ -32,6 +32,13 @@ public record Box(double x, double y, double width, double height) {
     return new Xy(Math.min(Math.max(p.x(), x), right()), Math.min(Math.max(p.y(), y), bottom()));
   }
 
+  /** Whether it lies clearly further than {@code mm} from the other, upwards or sideways. */
+  public boolean isFurtherThan(double mm, Box other) {
+    double sideways = Math.max(other.x - right(), x - other.right());
+    double upwards = Math.max(other.y - bottom(), y - other.bottom());
+    return Math.max(sideways, upwards) > mm + 1e-6;
+  }
+
   /**
    * Whether the segment passes through the inside.
    *
