@@ -38,6 +38,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.Reading;
 import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
@@ -68,12 +69,24 @@ final class StudyRun {
         layers(),
         cautions(),
         sheets(offers(made)),
-        onPaper(made));
+        onPaper(made),
+        readings());
   }
 
   private static Map<String, OnPaper> onPaper(Map<TableMaker, Made> made) {
     Map<String, OnPaper> said = new TreeMap<>();
     made.forEach((maker, m) -> said.put(m.table().id(), maker.onPaper()));
+    return said;
+  }
+
+  private Map<String, Reading> readings() {
+    Map<String, Reading> said = new TreeMap<>();
+    for (YardPlugin plugin : plugins.all()) {
+      for (TableMaker maker : plugin.tables()) {
+        said.put(
+            maker.id(), new Reading(maker.audience().orElse(plugin.audience()), maker.charts()));
+      }
+    }
     return said;
   }
 

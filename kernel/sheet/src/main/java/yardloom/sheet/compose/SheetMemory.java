@@ -20,8 +20,7 @@ public final class SheetMemory {
   private final LastTime<DrawingRequest, Drawing> drawings = new LastTime<>();
 
   /** All that a drawing is made of. */
-  record DrawingRequest(
-      SortedMap<Layer, List<Mark>> layers, View view, Box area, boolean pocket) {}
+  record DrawingRequest(SortedMap<Layer, List<Mark>> layers, View view, Box area, boolean pocket) {}
 
   /** A page and its number in the set. */
   private record Numbered(SheetComposer.Filled page, int number, int count) {}
@@ -32,8 +31,7 @@ public final class SheetMemory {
   }
 
   /** A drawing; on one sheet it may be tried at several scales and beside several tables. */
-  Drawing drawing(
-      String sheet, DrawingRequest request, Function<DrawingRequest, Drawing> draw) {
+  Drawing drawing(String sheet, DrawingRequest request, Function<DrawingRequest, Drawing> draw) {
     return drawings.of(sheet + " " + request.view().mmPerM() + " " + request.area(), request, draw);
   }
 

@@ -167,7 +167,8 @@ public final class SheetSet {
         continue;
       }
       Table table = block.table();
-      OnPaper worth = plan.usual() ? worth(table) : OnPaper.ALWAYS;
+      OnPaper worth =
+          block.ifRoom() ? OnPaper.IF_ROOM : plan.usual() ? worth(table) : OnPaper.ALWAYS;
       boolean elsewhere = !plan.format().isPocket() && pocket.contains(table.id());
       if (worth == OnPaper.ALWAYS && !elsewhere) {
         panels.add(panel);
@@ -193,6 +194,7 @@ public final class SheetSet {
 
   private SheetRequest request(SheetPlan sheet, boolean marksFindings) {
     SortedMap<Layer, List<Mark>> layers = new TreeMap<>();
+    SortedMap<Layer, List<Mark>> part = new TreeMap<>();
     Set<LegendEntry> legend = new LinkedHashSet<>();
     outcome
         .layers()
@@ -202,16 +204,22 @@ public final class SheetSet {
                 layers.put(layer, drawn.marks());
                 legend.addAll(drawn.legend());
               }
+              if (isEnlarged(layer, drawn, sheet)) {
+                part.put(layer, drawn.marks());
+                legend.addAll(drawn.legend());
+              }
             });
     if (!findings.isEmpty() && marksFindings) {
       layers.put(FindingMarks.LAYER, findings);
       legend.addAll(FindingMarks.legend(outcome.findings()));
     }
     Set<String> drawnStyles = styles(layers);
+    drawnStyles.addAll(styles(part));
     legend.removeIf(e -> !drawnStyles.contains(e.style().name()));
     Paper on = sheet.format().isPocket() ? Paper.page(outcome.plan().info().units()) : paper;
     return SheetRequest.of(sheet, on, outcome.plan().info())
         .withDrawing(layers, List.copyOf(legend))
+        .withPart(part)
         .withSite(
             outcome.plan().lot().map(Lot::shape),
             outcome.plan().site().map(Site::north).orElse(Angle.ZERO));
@@ -247,6 +255,13 @@ public final class SheetSet {
                       case YARD -> drawn.yard();
                       case NAMED -> false;
                     });
+  }
+
+  private static boolean isEnlarged(Layer layer, DrawnLayer drawn, SheetPlan sheet) {
+    return sheet.panels().stream()
+        .anyMatch(
+            p ->
+                p instanceof Panel.Enlarged e && (drawn.yard() || e.layers().contains(layer.id())));
   }
 
   private static Stream<Panel.SitePlan> sitePlans(SheetPlan sheet) {

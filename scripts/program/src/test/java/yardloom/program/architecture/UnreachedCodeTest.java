@@ -41,6 +41,9 @@ class UnreachedCodeTest {
           "yardloom.kernel.spi.PluginLoader.load(ClassLoader)",
           "yardloom.kernel.survey.Bearings.dms(int, int, double)",
           "yardloom.kernel.survey.PlaneAreas.byCoordinates(List)",
+          // The machine calls it when a recorded script runs.
+          "yardloom.language.record.Recording.link(Lookup, String, MethodType, MethodHandle,"
+              + " String)",
           "yardloom.language.run.PlanRunner.check(Path)",
           "yardloom.program.cli.Main.main(String[])",
           "yardloom.program.guide.GuidePages.example(Word)",
