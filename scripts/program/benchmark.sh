@@ -77,6 +77,36 @@ six=$(seconds "$yardloom" draw "${copies[@]}" --out "$work/out")
 row "warm redraw in one process (mean of five)" "$(awk -v a="$six" -v b="$again" 'BEGIN { print (a - b) / 5 }')" "hello" "$hi"
 row "full export (SVG, PNG, PDF, HTML, CSV, JSON), cold" \
   "$(seconds "$yardloom" draw "$demo" --out "$work/out" --as svg,png,pdf,html,csv,json)" "hello" "$hi"
+
+# Processor ticks of a process.
+ticks() { awk '{ print $14 + $15 }' "/proc/$1/stat"; }
+# The watched demo, from the save of a moved bed until the page is answered.
+watched() {
+  local beds="$(dirname "$demo")/.bench-$$-watch.groovy" said="$work/watch.log" at pid seen before began
+  cp "$demo" "$beds"
+  copies+=("$beds")
+  "$yardloom" watch "$beds" > "$said" 2>&1 &
+  pid=$!
+  until at=$(sed -n 's/.* is shown at \(http[^ ]*\).*/\1/p' "$said") && [ -n "$at" ]; do sleep 0.5; done
+  curl -s "${at}state?-1" > "$work/state"
+  for moved in 0.1 0.2 0.3 0.4 0.5 0.6 0.7; do
+    seen=$(grep -o '"version":[0-9]*' "$work/state" | head -n 1 | cut -d : -f 2)
+    sed "s/rect(3\.5\.ft + 7\.ft \* i, 64/rect(3.5.ft + 7.ft * i + (i == 7 ? $moved.ft : 0.ft), 64/" "$demo" > "$work/next"
+    before=$(ticks "$pid")
+    began=$(date +%s.%N)
+    cp "$work/next" "$beds"
+    curl -s "${at}state?$seen" > "$work/state"
+    echo "$before $(ticks "$pid") $began $(date +%s.%N)" >> "$work/redraws"
+  done
+  kill "$pid"
+  wait "$pid" 2> /dev/null || true
+}
+watched
+# The first redraws still warm up.
+median() { tail -n 5 "$work/redraws" | awk "{ print $1 }" | sort -n | sed -n 3p; }
+row "watch: redraw after a bed moved, until the page is answered (median of five)" \
+  "$(median "(\$2 - \$1) / $(getconf CLK_TCK)")" "hello" "$hi"
+row "the same by the clock" "$(median '$4 - $3')" "hello" "$hi"
 check=$(seconds "$yardloom" check "$demo")
 row "check of the demo" "$check" "hello" "$hi"
 for paths in "$@"; do

@@ -50,6 +50,7 @@ final class PlanPage {
 
   private final Type type;
   private final double titleHeightMm;
+  private final SheetMemory memory;
 
   /**
    * Where the drawing goes.
@@ -60,7 +61,8 @@ final class PlanPage {
    */
   private record Arrangement(Envelope extent, int side, boolean below) {}
 
-  PlanPage(SheetRequest request, Grid grid, Type type, double titleHeightMm) {
+  PlanPage(SheetRequest request, Grid grid, Type type, double titleHeightMm, SheetMemory memory) {
+    this.memory = memory;
     this.request = request;
     this.layers = PartWindow.onPlan(request);
     this.grid = grid;
@@ -320,7 +322,11 @@ final class PlanPage {
         arrangement.below() ? height(scale, extent) : content.height() - ViewTitle.HEIGHT_MM;
     Box area = new Box(content.x(), content.y(), grid.span(columns), height);
     View view = View.centred(extent, 1000 / scale.denominator(), area);
-    Drawing drawing = new Drawing(layers, view, area, type);
+    Drawing drawing =
+        memory.drawing(
+            request.sheet().id(),
+            new SheetMemory.DrawingRequest(layers, view, area, request.sheet().format().isPocket()),
+            r -> new Drawing(r.layers(), r.view(), r.area(), type));
     page.inks().add(Ink.Group.of("site-plan", title, drawing.inks()));
     Box strip = new Box(area.x(), area.bottom(), area.width(), ViewTitle.HEIGHT_MM);
     page.inks()

@@ -232,7 +232,7 @@ public final class SheetComposer {
     Grid grid = grid(request);
     String title = request.sheet().title();
     return new PlanPage(
-        request, grid, type(request), titleHeight(request, grid, title, WIDEST_SCALE));
+        request, grid, type(request), titleHeight(request, grid, title, WIDEST_SCALE), memory);
   }
 
   private List<Block> sitePlan(
@@ -243,7 +243,7 @@ public final class SheetComposer {
       List<Filled> filled) {
     String title = title(request, filled.size());
     double titleHeight = titleHeight(request, grid, title, WIDEST_SCALE);
-    PlanPage plan = new PlanPage(request, grid, type(request), titleHeight);
+    PlanPage plan = new PlanPage(request, grid, type(request), titleHeight, memory);
     PlanPage.Filled page = plan.filled(request.sheet().title(), waiting, optional.keySet());
     Map<Block, Table> placed = new LinkedHashMap<>(optional);
     placed.keySet().removeAll(page.rest());

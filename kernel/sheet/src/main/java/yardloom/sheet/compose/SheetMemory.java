@@ -1,8 +1,13 @@
 package yardloom.sheet.compose;
 
 import java.util.List;
+import java.util.SortedMap;
 import java.util.function.Function;
+import yardloom.kernel.draw.Layer;
+import yardloom.kernel.draw.Mark;
 import yardloom.kernel.recall.LastTime;
+import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.View;
 
 /**
  * Sheets of the last time, for a plan that is drawn again after each edit. A set composed with it
@@ -12,12 +17,22 @@ public final class SheetMemory {
   private final LastTime<SheetRequest, List<SheetComposer.Filled>> pages = new LastTime<>();
   private final LastTime<Numbered, ComposedSheet> sheets = new LastTime<>();
 
+  private final LastTime<DrawingRequest, Drawing> drawings = new LastTime<>();
+
+  /** All that a drawing is made of. */
+  record DrawingRequest(SortedMap<Layer, List<Mark>> layers, View view, Box area, boolean pocket) {}
+
   /** A page and its number in the set. */
   private record Numbered(SheetComposer.Filled page, int number, int count) {}
 
   /** Sets a page's title block. */
   interface Finisher {
     ComposedSheet finish(SheetComposer.Filled page, int number, int count);
+  }
+
+  /** A drawing; on one sheet it may be tried at several scales and beside several tables. */
+  Drawing drawing(String sheet, DrawingRequest request, Function<DrawingRequest, Drawing> draw) {
+    return drawings.of(sheet + " " + request.view().mmPerM() + " " + request.area(), request, draw);
   }
 
   List<SheetComposer.Filled> filled(

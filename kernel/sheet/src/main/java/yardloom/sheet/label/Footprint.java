@@ -11,8 +11,13 @@ import yardloom.sheet.paper.Xy;
  * The outline on paper of what a label names.
  *
  * @param ring its corners, the first not repeated; at least three
+ * @param bounds the upright box about it
  */
-record Footprint(List<Xy> ring) {
+record Footprint(List<Xy> ring, Box bounds) {
+  Footprint(List<Xy> ring) {
+    this(ring, boundsOf(ring));
+  }
+
   Footprint {
     ring = List.copyOf(ring);
     if (ring.size() < 3) {
@@ -20,7 +25,7 @@ record Footprint(List<Xy> ring) {
     }
   }
 
-  Box bounds() {
+  private static Box boundsOf(List<Xy> ring) {
     double left = ring.stream().mapToDouble(Xy::x).min().orElseThrow();
     double top = ring.stream().mapToDouble(Xy::y).min().orElseThrow();
     double right = ring.stream().mapToDouble(Xy::x).max().orElseThrow();

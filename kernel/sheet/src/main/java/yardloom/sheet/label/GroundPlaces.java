@@ -27,7 +27,7 @@ final class GroundPlaces {
 
   private GroundPlaces() {}
 
-  /** Places inside, those near the point first in cost. */
+  /** Places with their middle in the bounds, to be tried by cost: few of them need be looked at. */
   static List<Candidate> in(Footprint ground, Request request) {
     List<Candidate> places = new ArrayList<>();
     Box bounds = ground.bounds();
@@ -40,11 +40,10 @@ final class GroundPlaces {
       for (int i = -stepsX; i <= stepsX; i++) {
         for (int j = -stepsY; j <= stepsY; j++) {
           Xy middle = request.anchor().plus(i * stepX, j * stepY);
-          Box box = request.around(middle, upright);
-          if (bounds.contains(middle) && ground.contains(box)) {
+          if (bounds.contains(middle)) {
             double off = OFF_CENTRE_PER_MM * middle.distance(request.anchor());
             double cost = off + (upright ? UPRIGHT : 0) + (request.isCentred() ? 0 : SECOND_CHOICE);
-            places.add(new Candidate(box, upright, cost));
+            places.add(new Candidate(request.around(middle, upright), upright, cost));
           }
         }
       }

@@ -106,6 +106,11 @@ final class LabelPlacer {
       return Box.around(middle, isUpright ? heightMm : widthMm, isUpright ? widthMm : heightMm);
     }
 
+    /** A cheap first answer, for most: its ground lies further from {@code box} than that. */
+    boolean isBeyond(Box box, double mm) {
+      return ground.filter(g -> box.isFurtherThan(mm, g.bounds())).isPresent();
+    }
+
     double distance(Box box) {
       return ground.map(g -> g.distance(box)).orElseGet(() -> Quad.of(box).distance(anchor));
     }
@@ -175,7 +180,7 @@ final class LabelPlacer {
 
   /** Whether it lies in its ground, on no line or symbol; that of a point may lie anywhere. */
   private boolean isClear(Request request, Box box) {
-    return request.ground().map(g -> g.contains(box) && space.linesUnder(box) == 0).orElse(true);
+    return request.ground().map(g -> g.contains(box) && space.under(box).all() == 0).orElse(true);
   }
 
   private Offer atThePoint(Request request) {
@@ -185,7 +190,7 @@ final class LabelPlacer {
       double least = PER_SIDE * i;
       if (least < best.cost() && space.isFree(Quad.of(box)) && isNearest(box, request)) {
         double line = request.isNumber() ? PER_CROSSING_OF_NUMBER : PER_CROSSING;
-        double cost = least + line * space.linesUnder(box);
+        double cost = least + line * space.under(box).all();
         best = best.orCheaper(new Spot(box, Optional.empty(), false), cost);
       }
     }
@@ -194,21 +199,42 @@ final class LabelPlacer {
 
   private Offer atTheGround(Request request) {
     Footprint ground = request.ground().orElseThrow();
-    Offer best = Offer.NONE;
-    for (Candidate c : GroundPlaces.in(ground, request)) {
-      if (c.cost() < best.cost() && space.isFree(Quad.of(c.box()))) {
-        double cost =
-            c.cost()
-                + PER_CROSSING * space.outlinesUnder(c.box())
-                + PER_CROSSING_INSIDE * space.linesUnder(c.box())
-                + PER_SYMBOL_INSIDE * space.symbolsUnder(c.box());
+    Offer best = inTheGround(ground, GroundPlaces.in(ground, request));
+    for (Candidate c : GroundPlaces.beside(ground, request, GAP_TO_GROUND_MM)) {
+      if (c.cost() < best.cost() && space.isFree(Quad.of(c.box())) && isNearest(c.box(), request)) {
+        double cost = c.cost() + PER_CROSSING * space.under(c.box()).all();
         best = best.orCheaper(new Spot(c.box(), Optional.empty(), c.upright()), cost);
       }
     }
-    for (Candidate c : GroundPlaces.beside(ground, request, GAP_TO_GROUND_MM)) {
-      if (c.cost() < best.cost() && space.isFree(Quad.of(c.box())) && isNearest(c.box(), request)) {
-        double cost = c.cost() + PER_CROSSING * space.linesUnder(c.box());
-        best = best.orCheaper(new Spot(c.box(), Optional.empty(), c.upright()), cost);
+    return best;
+  }
+
+  /** The first of the cheapest; from the cheapest place on, so that few have to be looked at. */
+  private Offer inTheGround(Footprint ground, List<Candidate> places) {
+    int[] byCost =
+        IntStream.range(0, places.size())
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> places.get(i).cost()))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    Offer best = Offer.NONE;
+    int bestAt = places.size();
+    for (int i : byCost) {
+      Candidate c = places.get(i);
+      if (c.cost() > best.cost()) {
+        break;
+      }
+      if (ground.contains(c.box()) && space.isFree(Quad.of(c.box()))) {
+        LabelSpace.Under under = space.under(c.box());
+        double cost =
+            c.cost()
+                + PER_CROSSING * under.outlines()
+                + PER_CROSSING_INSIDE * under.all()
+                + PER_SYMBOL_INSIDE * under.symbols();
+        if (cost < best.cost() || cost == best.cost() && i < bestAt) {
+          best = new Offer(new Spot(c.box(), Optional.empty(), c.upright()), cost);
+          bestAt = i;
+        }
       }
     }
     return best;
@@ -231,7 +257,7 @@ final class LabelPlacer {
           if (space.isLeaderFree(leader.from(), leader.to())) {
             double cost =
                 least
-                    + PER_CROSSING * space.linesUnder(box)
+                    + PER_CROSSING * space.under(box).all()
                     + (isOnForeignGround(box, request) ? ON_FOREIGN_GROUND : 0)
                     + space.crossingCost(leader.from(), leader.to());
             best = best.orCheaper(new Spot(box, Optional.of(leader), false), cost);
@@ -292,7 +318,7 @@ final class LabelPlacer {
     double own = request.distance(box);
     return rivals(request)
         .filter(other -> !request.isNumber() || other.isNumber())
-        .allMatch(other -> other.distance(box) > own);
+        .allMatch(other -> other.isBeyond(box, own) || other.distance(box) > own);
   }
 
   /** Ground that another label names, unless what this one names lies in it as well. */
@@ -303,6 +329,7 @@ final class LabelPlacer {
   private boolean isOnGroundOfOthers(Box box, Request request) {
     return rivals(request)
         .flatMap(r -> r.ground().stream())
+        .filter(g -> !box.isFurtherThan(0, g.bounds()))
         .anyMatch(g -> g.distance(box) == 0 && !isWellInside(g, request.anchor()));
   }
 

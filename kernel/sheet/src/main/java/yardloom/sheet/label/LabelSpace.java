@@ -2,9 +2,6 @@ package yardloom.sheet.label;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.strtree.STRtree;
 import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Quad;
 import yardloom.sheet.paper.Xy;
@@ -14,19 +11,37 @@ public final class LabelSpace {
   private static final double PER_LEADER_CROSSED = 10;
   private static final double PER_OUTLINE_CROSSED = 3;
 
-  private enum Kind {
+  /** What a line is part of. */
+  enum Kind {
     LINE,
     OUTLINE,
     SYMBOL
   }
 
-  private record Segment(Xy from, Xy to, Kind kind) {}
+  /** A line of the drawing. */
+  record Segment(Xy from, Xy to, Kind kind) {
+    double left() {
+      return Math.min(from.x(), to.x());
+    }
+
+    double right() {
+      return Math.max(from.x(), to.x());
+    }
+
+    double top() {
+      return Math.min(from.y(), to.y());
+    }
+
+    double bottom() {
+      return Math.max(from.y(), to.y());
+    }
+  }
 
   private final Box area;
   private final List<Quad> taken = new ArrayList<>();
   private final List<Segment> leaders = new ArrayList<>();
   private final List<Segment> lines = new ArrayList<>();
-  private STRtree index;
+  private SegmentGrid index;
 
   /** An empty drawing that texts must not leave. */
   public LabelSpace(Box area) {
@@ -78,45 +93,53 @@ public final class LabelSpace {
     add(from, to, Kind.OUTLINE);
   }
 
-  /** How many outlines and measured lines run under {@code box}. */
-  long outlinesUnder(Box box) {
-    return under(box).filter(s -> s.kind == Kind.OUTLINE).count();
-  }
-
-  /** How many parts of symbols lie under {@code box}. */
-  long symbolsUnder(Box box) {
-    return under(box).filter(s -> s.kind == Kind.SYMBOL).count();
-  }
+  /**
+   * What lies under a text.
+   *
+   * @param all lines of any kind
+   * @param outlines of regions, and measured lines
+   * @param symbols parts of them
+   */
+  record Under(long all, long outlines, long symbols) {}
 
   /** How many lines of the drawing run under {@code box}. */
-  long linesUnder(Box box) {
-    return under(box).count();
+  Under under(Box box) {
+    long[] count = new long[Kind.values().length];
+    index()
+        .near(
+            box.x(),
+            box.y(),
+            box.right(),
+            box.bottom(),
+            s -> count[s.kind.ordinal()] += box.isCrossedBy(s.from, s.to) ? 1 : 0);
+    long outlines = count[Kind.OUTLINE.ordinal()];
+    long symbols = count[Kind.SYMBOL.ordinal()];
+    return new Under(outlines + symbols + count[Kind.LINE.ordinal()], outlines, symbols);
   }
 
   /** A leader that crosses others, or the outlines of things it does not belong to, misleads. */
   double crossingCost(Xy from, Xy to) {
     long crossed = leaders.stream().filter(l -> Quad.isCrossing(from, to, l.from, l.to)).count();
-    long outlines =
-        near(new Envelope(from.x(), to.x(), from.y(), to.y()))
-            .filter(s -> s.kind == Kind.OUTLINE && Quad.isCrossing(from, to, s.from, s.to))
-            .count();
-    return PER_LEADER_CROSSED * crossed + PER_OUTLINE_CROSSED * outlines;
+    int[] outlines = {0};
+    Segment leader = new Segment(from, to, Kind.LINE);
+    index()
+        .near(
+            leader.left(),
+            leader.top(),
+            leader.right(),
+            leader.bottom(),
+            s -> {
+              if (s.kind == Kind.OUTLINE && Quad.isCrossing(from, to, s.from, s.to)) {
+                outlines[0]++;
+              }
+            });
+    return PER_LEADER_CROSSED * crossed + PER_OUTLINE_CROSSED * outlines[0];
   }
 
-  private Stream<Segment> under(Box box) {
-    return near(new Envelope(box.x(), box.right(), box.y(), box.bottom()))
-        .filter(s -> box.isCrossedBy(s.from, s.to));
-  }
-
-  private Stream<Segment> near(Envelope around) {
+  private SegmentGrid index() {
     if (index == null) {
-      index = new STRtree();
-      for (Segment s : lines) {
-        index.insert(new Envelope(s.from.x(), s.to.x(), s.from.y(), s.to.y()), s);
-      }
+      index = new SegmentGrid(area, lines);
     }
-    List<Segment> near = new ArrayList<>();
-    index.query(around, found -> near.add((Segment) found));
-    return near.stream();
+    return index;
   }
 }

@@ -32,6 +32,13 @@ public record Box(double x, double y, double width, double height) {
     return new Xy(Math.min(Math.max(p.x(), x), right()), Math.min(Math.max(p.y(), y), bottom()));
   }
 
+  /** Whether it lies clearly further than {@code mm} from the other, upwards or sideways. */
+  public boolean isFurtherThan(double mm, Box other) {
+    double sideways = Math.max(other.x - right(), x - other.right());
+    double upwards = Math.max(other.y - bottom(), y - other.bottom());
+    return Math.max(sideways, upwards) > mm + 1e-6;
+  }
+
   /**
    * Whether the segment passes through the inside.
    *
@@ -44,7 +51,13 @@ public record Box(double x, double y, double width, double height) {
     double dy = to.y() - from.y();
     return isWithin(dx, x - from.x(), right() - from.x(), range)
         && isWithin(dy, y - from.y(), bottom() - from.y(), range)
-        && (range[1] - range[0]) * StrictMath.hypot(dx, dy) > 1e-6;
+        && isLong(range[1] - range[0], dx, dy);
+  }
+
+  /** The longer leg nearly always tells; the root is dear. */
+  private static boolean isLong(double share, double dx, double dy) {
+    return share * Math.max(Math.abs(dx), Math.abs(dy)) > 1e-6
+        || share * StrictMath.hypot(dx, dy) > 1e-6;
   }
 
   /** Narrows the part of the segment that lies between two parallel lines. */

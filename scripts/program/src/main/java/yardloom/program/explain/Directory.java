@@ -15,7 +15,7 @@ import yardloom.kernel.table.TableFormat;
 import yardloom.program.output.RowNames;
 
 /** All printed cells by table, row and column. */
-final class Directory {
+public final class Directory {
   /** Longer cells are sentences, not names. */
   private static final int SHORT = 60;
 
@@ -24,14 +24,22 @@ final class Directory {
 
   Directory(List<Table> tables, TableFormat format) {
     for (Table table : tables) {
-      List<List<String>> naming =
-          table.rows().stream().map(row -> naming(table, row, format)).toList();
+      List<List<String>> naming = naming(table, format);
       List<String> names = RowNames.of(naming);
       rows.put(table, names);
       for (int r = 0; r < naming.size(); r++) {
         add(table, r, names.get(r), naming.get(r));
       }
     }
+  }
+
+  /** What the rows of a table are asked for by. */
+  public static List<String> rowNames(Table table, TableFormat format) {
+    return RowNames.of(naming(table, format));
+  }
+
+  private static List<List<String>> naming(Table table, TableFormat format) {
+    return table.rows().stream().map(row -> naming(table, row, format)).toList();
   }
 
   private void add(Table table, int r, String name, List<String> naming) {

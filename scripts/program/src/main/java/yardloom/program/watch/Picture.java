@@ -18,6 +18,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.program.explain.Directory;
 import yardloom.program.explain.ScriptLines;
 
 /** What the page shows of a plan, as JSON. */
@@ -103,6 +104,8 @@ final class Picture {
       table.columns().forEach(c -> head.add(format.header(c)));
       ArrayNode numbers = node.putArray("numbers");
       table.columns().forEach(c -> numbers.add(c.measure().isNumber()));
+      ArrayNode names = node.putArray("names");
+      Directory.rowNames(table, format).forEach(names::add);
       ArrayNode rows = node.putArray("rows");
       for (List<Cell> row : table.rows()) {
         ArrayNode cells = rows.addArray();

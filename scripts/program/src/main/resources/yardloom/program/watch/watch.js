@@ -208,24 +208,36 @@ async function pick(id) {
   const e = picture.elements.find(x => x.id === id);
   if (!e) { box.replaceChildren(); return; }
   const list = make('dl');
-  const add = (name, text) => list.append(make('dt', name), make('dd', text));
-  add('script line', e.place + (e.line ? ': ' + e.line : ''));
+  const add = (to, name, text, question) => {
+    const said = make('dd', text);
+    if (question) said.append(why(name, question));
+    to.append(make('dt', name), said);
+  };
+  add(list, 'script line', e.place + (e.line ? ': ' + e.line : ''));
   const more = make('details');
   const rest = make('dl');
   for (const t of picture.tables) {
-    for (const row of t.rows.filter(r => [e.name, e.id, e.id.replaceAll('"', '')].includes(r[0]))) {
-      (list.childElementCount < 8 ? add : (name, text) => rest.append(make('dt', name), make('dd', text)))(t.title, row.slice(1).map((v, i) => v ? t.head[i + 1] + ' ' + v : '').filter(v => v).join('; '));
-    }
+    t.rows.forEach((row, r) => {
+      if (![e.name, e.id, e.id.replaceAll('"', '')].includes(row[0])) return;
+      add(list.childElementCount < 8 ? list : rest, t.title, row.slice(1).map((v, i) => v ? t.head[i + 1] + ' ' + v : '').filter(v => v).join('; '), t.id + ' / ' + t.names[r]);
+    });
   }
-  const why = make('details');
-  why.append(make('summary', 'Why'));
-  const text = make('pre', '…');
-  why.append(text);
-  why.addEventListener('toggle', async () => {
-    if (why.open) text.textContent = await (await fetch('why?' + encodeURIComponent('area of ' + e.name))).text();
-  });
   more.append(make('summary', 'More figures'), rest);
-  box.replaceChildren(make('strong', e.id), list, ...(rest.childElementCount ? [more] : []), why);
+  box.replaceChildren(make('strong', e.id), list, ...(rest.childElementCount ? [more] : []));
+}
+
+// Formula, inputs and sources of what a row of a table says, asked for when it is opened.
+function why(name, question) {
+  const part = make('details');
+  const head = make('summary', 'Why');
+  head.setAttribute('aria-label', 'Why: ' + name);
+  const text = make('pre', '…');
+  text.tabIndex = 0;
+  part.append(head, text);
+  part.addEventListener('toggle', async () => {
+    if (part.open) text.textContent = await (await fetch('why?' + encodeURIComponent(question))).text();
+  });
+  return part;
 }
 
 function mark() {

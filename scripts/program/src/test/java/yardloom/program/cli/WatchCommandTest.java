@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
+import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
@@ -66,6 +67,10 @@ class WatchCommandTest {
     return new ObjectMapper().readTree(get(watching.address() + "state?" + seen).body());
   }
 
+  private static String encoded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
+  }
+
   private static String area(JsonNode state) {
     for (JsonNode table : state.at("/picture/tables")) {
       if (table.get("id").asText().equals("beds")) {
@@ -91,6 +96,15 @@ class WatchCommandTest {
     assertTrue(bed.get("place").asText().endsWith("watched.groovy:5"), bed.toString());
     assertTrue(bed.get("line").asText().startsWith("bed 'kitchen'"), bed.toString());
     assertTrue(get(watching.address() + "why?area%20of%20kitchen").body().contains("area"));
+    for (JsonNode table : first.at("/picture/tables")) {
+      for (int row = 0; row < table.get("rows").size(); row++) {
+        if (table.at("/rows/" + row + "/0").asText().equals("kitchen")) {
+          String name = table.get("id").asText() + " / " + table.at("/names/" + row).asText();
+          String why = get(watching.address() + "why?" + encoded(name)).body();
+          assertTrue(!why.isBlank() && !why.contains("nothing"), name + ": " + why);
+        }
+      }
+    }
 
     client.send(
         HttpRequest.newBuilder(URI.create(watching.address() + "set"))
@@ -100,6 +114,9 @@ class WatchCommandTest {
     JsonNode set = state(first.get("version").asLong());
     assertEquals("30", area(set).replaceAll("\\.0$", ""), "3 ft × 10 ft");
     assertEquals("3ft", set.at("/settings/wide").asText());
+    assertTrue(set.at("/picture/sheets/0").has("svg"), "the bed's sheet is another");
+    JsonNode same = state(set.get("version").asLong() - 1);
+    assertEquals(set.at("/picture/sheets"), same.at("/picture/sheets"));
 
     Files.writeString(folder.resolve("part.groovy"), "pathh 'walk'\n");
     JsonNode wrong = state(set.get("version").asLong());
