@@ -28,6 +28,7 @@ import yardloom.site.annotation.LabelPainter;
 import yardloom.site.bed.BedPainter;
 import yardloom.site.bed.BedRules;
 import yardloom.site.bed.BedWords;
+import yardloom.site.built.BarrierWords;
 import yardloom.site.built.BuildingPainter;
 import yardloom.site.built.BuiltWords;
 import yardloom.site.built.FencePainter;
@@ -118,6 +119,7 @@ public final class SitePlugin implements YardPlugin {
                 SightWords.class,
                 PathWords.class,
                 BuiltWords.class,
+                BarrierWords.class,
                 TreeWords.class,
                 BedWords.class,
                 GroundWords.class,

@@ -314,7 +314,7 @@ class WorkAndCostTest {
     List<PhaseTime> phases = r.all(PhaseTime.FACT);
     int last = -1;
     for (int i = 0; i < phases.size(); i++) {
-      String title = (i + 1) + ". " + phases.get(i).phase().title() + ": ";
+      String title = (i + 1) + ". " + phases.get(i).phase().title(plan) + ": ";
       int at =
           IntStream.range(0, texts.size())
               .filter(k -> texts.get(k).startsWith(title))

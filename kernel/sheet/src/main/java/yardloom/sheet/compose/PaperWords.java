@@ -26,7 +26,7 @@ public final class PaperWords {
   /** Such as {@code bed "Asparagus"}: on paper the name alone is enough. */
   private static final Pattern NAMED =
       Pattern.compile(
-          "\\b(?:bed|path|tree|fence|building|structure|paving|roof|utility|water point|keep-out|zone)"
+          "\\b(?:bed|path|tree|fence|building|structure|paving|roof|utility|water point|keep-out|(?<!drop )zone)"
               + " \"([^\"]+)\"");
 
   private static final Map<String, String> US = new TreeMap<>();
@@ -114,7 +114,7 @@ public final class PaperWords {
   }
 
   /** Only texts that a painter wrote about things; the names of things stand in labels as given. */
-  private List<Mark> marks(List<Mark> marks) {
+  public List<Mark> marks(List<Mark> marks) {
     List<Mark> said = new ArrayList<>();
     for (Mark mark : marks) {
       said.add(

@@ -33,9 +33,16 @@ public final class SheetComposer {
   private static final String WIDEST_SCALE = "1/2\" = 1'-0\"";
 
   private final TextMetrics metrics;
+  private final SheetMemory memory;
 
   public SheetComposer(TextMetrics metrics) {
+    this(metrics, new SheetMemory());
+  }
+
+  /** One that composes only those sheets again whose requests are not those of the last time. */
+  public SheetComposer(TextMetrics metrics, SheetMemory memory) {
     this.metrics = metrics;
+    this.memory = memory;
   }
 
   private Type type(SheetRequest request) {
@@ -53,7 +60,7 @@ public final class SheetComposer {
   }
 
   /** A filled page without its title block. */
-  private record Filled(
+  record Filled(
       SheetRequest request,
       Page page,
       String title,
@@ -95,7 +102,8 @@ public final class SheetComposer {
       SheetRequest open =
           request.withOptional(
               request.optional().stream().filter(t -> !placed.contains(t.id())).toList());
-      List<Filled> filled = SheetIndex.isAskedBy(request) ? List.of() : fill(open);
+      List<Filled> filled =
+          SheetIndex.isAskedBy(request) ? List.of() : memory.filled(open, this::fill);
       filled.forEach(page -> page.optional().forEach(t -> placed.add(t.id())));
       pages.add(filled);
     }
@@ -121,7 +129,7 @@ public final class SheetComposer {
           pages.get(i).forEach(p -> index.add(p.title(), p.scale(), p.request().paper()));
         }
       }
-      filled = fill(index.in(request));
+      filled = memory.filled(index.in(request), this::fill);
     } while (filled.size() != guess);
     return filled;
   }
@@ -142,7 +150,7 @@ public final class SheetComposer {
   private List<ComposedSheet> numbered(List<Filled> pages) {
     List<ComposedSheet> sheets = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
-      sheets.add(finish(pages.get(i), i + 1, pages.size()));
+      sheets.add(memory.finished(pages.get(i), i + 1, pages.size(), this::finish));
     }
     return sheets;
   }

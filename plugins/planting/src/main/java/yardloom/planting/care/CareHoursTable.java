@@ -5,6 +5,7 @@ import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.fact.Derived;
@@ -12,6 +13,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -33,6 +35,11 @@ public final class CareHoursTable implements TableMaker {
   @Override
   public String id() {
     return "care-hours";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.HOUSEHOLD);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package yardloom.planting.care;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import yardloom.facts.work.SheetPage;
@@ -9,6 +10,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.DataRow;
@@ -85,6 +87,11 @@ public final class HouseholdTables implements TableMaker {
   @Override
   public String id() {
     return id;
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.HOUSEHOLD);
   }
 
   @Override

@@ -53,7 +53,7 @@ final class CrewTables {
     String call = DigCall.inBrackets(facts.find(YardFacts.DIG_CALL));
     int number = 1;
     for (PhaseTime time : phases) {
-      table.heading(number++ + ". " + time.phase().title() + ": " + when(time));
+      table.heading(number++ + ". " + time.phase().title(plan) + ": " + when(time));
       String first = beforeSteps(time);
       if (!first.isEmpty()) {
         table.row(Cell.BLANK, Cell.text(first));
@@ -122,7 +122,7 @@ final class CrewTables {
                     .toList()));
       }
       if (!rows.isEmpty()) {
-        table.heading(time.phase().title());
+        table.heading(time.phase().title(plan));
         alike(rows).forEach(table::row);
       }
     }
@@ -190,7 +190,7 @@ final class CrewTables {
     for (PhaseTime time : phases) {
       List<BillLine> lines = BillSums.byItem(PhaseOrders.neededIn(time, facts.all(YardFacts.BILL)));
       if (!lines.isEmpty()) {
-        table.heading(time.phase().title());
+        table.heading(time.phase().title(plan));
       }
       for (BillLine line : lines) {
         int lead = PhaseOrders.leadDays(line.item(), facts);

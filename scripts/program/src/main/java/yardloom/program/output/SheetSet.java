@@ -30,6 +30,7 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.compose.SheetComposer;
+import yardloom.sheet.compose.SheetMemory;
 import yardloom.sheet.compose.SheetRequest;
 import yardloom.sheet.font.FontWidths;
 import yardloom.sheet.paper.Paper;
@@ -47,8 +48,10 @@ public final class SheetSet {
   private final Outcome outcome;
   private final Paper paper;
   private final List<Mark> findings;
+  private final SheetMemory memory;
 
-  private SheetSet(Outcome outcome, Paper paper) {
+  private SheetSet(Outcome outcome, Paper paper, SheetMemory memory) {
+    this.memory = memory;
     this.outcome = outcome;
     this.paper = paper;
     this.findings = FindingMarks.of(outcome.findings());
@@ -62,17 +65,24 @@ public final class SheetSet {
    *     not fit on the paper
    */
   public static List<ComposedSheet> of(Outcome outcome, Paper paper, List<String> asked) {
+    return of(outcome, paper, asked, new SheetMemory());
+  }
+
+  private static List<ComposedSheet> of(
+      Outcome outcome, Paper paper, List<String> asked, SheetMemory memory) {
     List<SheetPlan> chosen = WantedSheets.of(outcome, asked);
     try {
-      return new SheetSet(outcome, paper).compose(chosen);
+      return new SheetSet(outcome, paper, memory).compose(chosen);
     } catch (PlanException e) {
       throw atLot(outcome.plan(), e);
     }
   }
 
-  /** The sheets that the plan asks for. */
-  public static List<ComposedSheet> of(Outcome outcome, Paper paper) {
-    return of(outcome, paper, List.of());
+  /**
+   * The sheets that the plan asks for; those that are as they were the last time are the very same.
+   */
+  public static List<ComposedSheet> of(Outcome outcome, Paper paper, SheetMemory memory) {
+    return of(outcome, paper, List.of(), memory);
   }
 
   /**
@@ -115,7 +125,7 @@ public final class SheetSet {
       }
       requests.add(request.withCautions(cautions(plan, first, plans)).withOptional(optional));
     }
-    return new SheetComposer(FontWidths.shipped()).composeSet(requests);
+    return new SheetComposer(FontWidths.shipped(), memory).composeSet(requests);
   }
 
   /** Those that speak of the sheet's work; on the first also those whose sheet is not drawn. */

@@ -179,7 +179,7 @@ class HardPlansTest {
     Path file = Files.writeString(dir.resolve("hard.groovy"), hard.script());
     Toolkit toolkit = Toolkit.load();
     Outcome outcome = toolkit.study(toolkit.read(file, Map.of()));
-    for (ComposedSheet sheet : SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()))) {
+    for (ComposedSheet sheet : SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()), List.of())) {
       assertEquals(List.of(), InkAudit.problems(sheet, FontWidths.shipped()), sheet.id());
       boolean large = sheet.paper().widthMm() * sheet.paper().heightMm() > 300 * 300;
       for (Ink.Text text : InkAudit.texts(sheet)) {

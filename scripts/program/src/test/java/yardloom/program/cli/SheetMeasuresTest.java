@@ -41,7 +41,7 @@ class SheetMeasuresTest {
         demo,
         d -> {
           Outcome outcome = Samples.outcome(d);
-          return SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()));
+          return SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()), List.of());
         });
   }
 
