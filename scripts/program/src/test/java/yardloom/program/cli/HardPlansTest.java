@@ -76,8 +76,8 @@ class HardPlansTest {
         true,
         """
         lot([point(0.ft, 0.ft), point(70.ft, 0.ft), point(70.ft, 60.ft), point(0.ft, 60.ft)])
-        building 'The house that the grandparents of the present household built', rect(20.ft, 4.ft, 30.ft, 18.ft), eaves: 10.ft
-        for (i in 1..9) bed "Bed $i of early, middle and late strawberries under the kitchen window", rect(7.ft * i - 4.ft, 26.ft, 4.ft, 30.ft)
+        building 'The house that the grandparents of the household once built', rect(20.ft, 4.ft, 30.ft, 18.ft), eaves: 10.ft
+        for (i in 1..9) bed "Bed $i of early and late strawberries by the kitchen window", rect(7.ft * i - 4.ft, 26.ft, 4.ft, 30.ft)
         """),
     LONG_NAMES_METRIC(
         false,
