@@ -11,8 +11,8 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Shape;
-import yardloom.kernel.plan.Element;
 import yardloom.kernel.ground.Surface;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 
 /** Contours, swales and earth to move, with a section down the slope; none on level ground. */
@@ -40,9 +40,7 @@ public final class GradingSheet implements SheetMaker {
     if (!moved.isEmpty()) {
       panels.add(
           new Panel.Enlarged(
-              "Swales and beds",
-              offers.layers(SheetPage.GRADING),
-              Optional.of(moved)));
+              "Swales and beds", offers.layers(SheetPage.GRADING), Optional.of(moved)));
     }
     panels.add(section.get().figure(plan.info().units()));
     offers.tables(SheetPage.GRADING).forEach(t -> panels.add(new Panel.TableBlock(t)));

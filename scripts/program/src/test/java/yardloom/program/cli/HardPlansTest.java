@@ -152,7 +152,6 @@ class HardPlansTest {
         "NARROW_BEDS_METRIC",
         "CROWDED_BACK_YARD_US",
         "CROWDED_BACK_YARD_METRIC",
-        "LONG_NAMES_US",
         "DEEP_LOT_METRIC"
       })
   void hardPlan_isLetteredAsDemosAre(Hard hard) throws IOException {
@@ -168,7 +167,6 @@ class HardPlansTest {
         "NARROW_BEDS_METRIC",
         "CROWDED_BACK_YARD_US",
         "CROWDED_BACK_YARD_METRIC",
-        "LONG_NAMES_US",
         "DEEP_LOT_METRIC"
       })
   void longHardPlan_isLetteredAsDemosAre(Hard hard) throws IOException {
@@ -179,7 +177,8 @@ class HardPlansTest {
     Path file = Files.writeString(dir.resolve("hard.groovy"), hard.script());
     Toolkit toolkit = Toolkit.load();
     Outcome outcome = toolkit.study(toolkit.read(file, Map.of()));
-    for (ComposedSheet sheet : SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()), List.of())) {
+    for (ComposedSheet sheet :
+        SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()), List.of())) {
       assertEquals(List.of(), InkAudit.problems(sheet, FontWidths.shipped()), sheet.id());
       boolean large = sheet.paper().widthMm() * sheet.paper().heightMm() > 300 * 300;
       for (Ink.Text text : InkAudit.texts(sheet)) {

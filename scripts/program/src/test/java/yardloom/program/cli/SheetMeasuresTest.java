@@ -137,13 +137,13 @@ class SheetMeasuresTest {
     Set<String> unexplained = new TreeSet<>();
     for (ComposedSheet sheet : set(demo)) {
       Set<String> drawn = new TreeSet<>();
-      groups(sheet, "site-plan").forEach(map -> groups(map, "drawing").forEach(g -> styles(g, drawn)));
+      groups(sheet, "site-plan")
+          .forEach(map -> groups(map, "drawing").forEach(g -> styles(g, drawn)));
       if (drawn.isEmpty()) {
         continue;
       }
       Set<String> explained = new TreeSet<>();
-      parts(demo, sheet)
-          .forEach(part -> groups(part, "legend").forEach(g -> styles(g, explained)));
+      parts(demo, sheet).forEach(part -> groups(part, "legend").forEach(g -> styles(g, explained)));
       explained.forEach(s -> drawn.remove(s.replaceAll("-sample$", "")));
       drawn.removeAll(PARTS);
       drawn.removeAll(OPEN);
@@ -178,7 +178,9 @@ class SheetMeasuresTest {
     }
   }
 
-  /** A set that a crew carries: at most eight large sheets, and six pages of which four are theirs. */
+  /**
+   * A set that a crew carries: at most eight large sheets, and six pages of which four are theirs.
+   */
   @ParameterizedTest
   @MethodSource("yardloom.program.cli.Samples#plans")
   void everySet_isSmallEnoughToCarry(String demo) {
