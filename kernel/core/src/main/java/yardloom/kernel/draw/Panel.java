@@ -1,7 +1,9 @@
 package yardloom.kernel.draw;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.table.Table;
 
 /** One block of a sheet. */
@@ -51,14 +53,21 @@ public sealed interface Panel
   }
 
   /**
-   * The part of the site where layers have something to show, with the yard under them, at the
-   * largest true scale that the sheet has room for. A sheet has one at most.
+   * A part of the site with the yard and more layers, at the largest true scale that the sheet has
+   * room for. A sheet has one at most.
    *
-   * @param layers ids; left out where none of them has a mark
+   * @param layers ids of the layers beside the yard
+   * @param window what must be seen; empty for all that {@code layers} show, or nothing at all
+   *     where they show nothing
    */
-  record Enlarged(String title, Set<String> layers) implements Panel {
+  record Enlarged(String title, Set<String> layers, Optional<Shape> window) implements Panel {
     public Enlarged {
       layers = Set.copyOf(layers);
+    }
+
+    /** The part where {@code layers} have something to show. */
+    public Enlarged(String title, Set<String> layers) {
+      this(title, layers, Optional.empty());
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import yardloom.sheet.paper.Type;
 
 /**
  * How wide the columns of a table are.
@@ -18,6 +19,9 @@ record ColumnWidths(double[] leastMm, double[] naturalMm) {
   /** Long texts ask for a column in which they take no more than so many lines, up to a limit. */
   private static final double LINES_OF_LONG_TEXT = 3.5;
 
+  /** A page is narrow: a table over both of its columns costs more than a few lines. */
+  private static final double LINES_ON_A_PAGE = 6;
+
   private static final double LONGEST_LINE_MM = 60;
 
   double sumOfLeast() {
@@ -28,7 +32,8 @@ record ColumnWidths(double[] leastMm, double[] naturalMm) {
   double comfortable(double letterMm) {
     double sum = 0;
     for (int i = 0; i < leastMm.length; i++) {
-      double few = Math.min(naturalMm[i] / LINES_OF_LONG_TEXT, LONGEST_LINE_MM);
+      double lines = letterMm < Type.BODY ? LINES_ON_A_PAGE : LINES_OF_LONG_TEXT;
+      double few = Math.min(naturalMm[i] / lines, LONGEST_LINE_MM);
       sum +=
           Math.max(
               leastMm[i], Math.min(naturalMm[i], Math.max(READABLE_PER_LETTER * letterMm, few)));

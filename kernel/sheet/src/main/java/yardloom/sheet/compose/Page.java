@@ -11,7 +11,7 @@ import yardloom.sheet.paper.Ink;
 /** One sheet while it is filled: columns that blocks go down. */
 final class Page {
   /** A part of a block needs so much room, or it is hardly seen. */
-  private static final double LEAST_PART_MM = 20;
+  private static final double LEAST_PART_MM = 16;
 
   private final Grid grid;
   private final double[] top;

@@ -23,7 +23,7 @@ import yardloom.sheet.paper.Xy;
  */
 final class PartBlock implements Block {
   /** For numbers and names outside the outermost points. */
-  private static final double MARGIN_MM = 8;
+  private static final double MARGIN_MM = 5.5;
 
   private static final Style TOP_RULE = Style.line("block-rule", Palette.INK, 0.5);
 
@@ -61,7 +61,7 @@ final class PartBlock implements Block {
 
   @Override
   public double minWidthMm() {
-    return widthMm;
+    return Math.min(widthMm, scale.paperMm(window.getWidth()) + 2 * MARGIN_MM);
   }
 
   @Override

@@ -44,6 +44,9 @@ final class PartWindow {
   }
 
   private static Envelope window(SheetRequest request, Panel.Enlarged part) {
+    if (part.window().isPresent()) {
+      return part.window().get().bounds();
+    }
     List<Mark> shown = new ArrayList<>();
     request
         .partLayers()
@@ -83,7 +86,7 @@ final class PartWindow {
                     request.partLayers().containsKey(layer)
                         ? marks.stream().filter(m -> !isNamedIn(m, window.get())).toList()
                         : marks));
-    layers.put(LAYER, frame(window.get()));
+    layers.put(LAYER, frame(window.get(), title(request)));
     return layers;
   }
 
@@ -91,7 +94,15 @@ final class PartWindow {
     return mark instanceof Mark.Label label && window.contains(label.at().coordinate());
   }
 
-  private static List<Mark> frame(Envelope window) {
+  private static String title(SheetRequest request) {
+    return request.sheet().panels().stream()
+        .filter(Panel.Enlarged.class::isInstance)
+        .map(p -> ((Panel.Enlarged) p).title())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<Mark> frame(Envelope window, String title) {
     Envelope box = new Envelope(window);
     box.expandBy(AROUND_M);
     Point[] corners = {
@@ -109,7 +120,7 @@ final class PartWindow {
     marks.add(
         new Mark.Label(
             Point.metres(middle.x, middle.y),
-            "see the plan\nof points",
+            "see:\n" + title,
             LETTERS_MM,
             false,
             2,

@@ -84,13 +84,14 @@ final class PlanPage {
     if (request.lot().isEmpty() || all.isNull()) {
       return List.of(all);
     }
+    all = new Envelope(all);
     Envelope least = new Envelope(request.lot().get().bounds());
     List<Mark> measures =
         SheetRequest.all(request.layers()).stream()
             .filter(Mark.Dimension.class::isInstance)
             .toList();
     least.expandToInclude(View.extent(measures, Optional.empty()));
-    least = all.intersection(least);
+    all.expandToInclude(least);
     return List.of(
         all,
         new Envelope(least.getMinX(), least.getMaxX(), all.getMinY(), all.getMaxY()),

@@ -22,6 +22,9 @@ public final class ScaleBar {
   private static final Style LIGHT =
       Style.filled("bar-light", Palette.PAPER).outlined(Palette.INK, 0.18);
 
+  /** A short bar has figures at its ends alone. */
+  private static final double FIGURES_APART_MM = 10;
+
   private final double step;
   private final double partMm;
   private final String unit;
@@ -64,7 +67,8 @@ public final class ScaleBar {
           Ink.Path.box(i % 2 == 0 ? DARK : LIGHT, new Box(x + i * partMm, barTop, partMm, BAR_MM)));
     }
     for (int i = 0; i <= PARTS; i++) {
-      if (i == 1 || i == 3) {
+      boolean crowded = i == PARTS / 2 && PARTS / 2 * partMm < FIGURES_APART_MM;
+      if (i == 1 || i == 3 || crowded) {
         continue;
       }
       String text = number(i * step) + (i == PARTS ? " " + unit : "");

@@ -190,7 +190,7 @@ public final class SheetComposer {
   private static List<LegendEntry> legend(SheetRequest request) {
     List<LegendEntry> legend = new ArrayList<>(request.legend());
     if (PartWindow.framed(request).isPresent()) {
-      legend.add(LegendEntry.line("Drawn larger on a further page", PartWindow.FRAME));
+      legend.add(LegendEntry.line("Part that is drawn larger", PartWindow.FRAME));
     }
     return legend;
   }

@@ -25,7 +25,7 @@ final class TableBlock {
   private static final double SIDE_PADDING_MM = 1.6;
   private static final double PAGE_SIDE_PADDING_MM = 1.1;
   private static final double ROW_PADDING_PER_LETTER = 0.19;
-  private static final double PAGE_ROW_PADDING_MM = 0.2;
+  private static final double PAGE_ROW_PADDING_MM = 0.1;
 
   /** Set between numbers, which end right, and a text that begins left of them. */
   private static final double AFTER_NUMBER_MM = 2;

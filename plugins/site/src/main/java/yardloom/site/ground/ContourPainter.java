@@ -33,8 +33,8 @@ public final class ContourPainter implements Painter {
 
   @Override
   public Layer layer() {
-    // The layer order is alphabetic within a band: above the lot's fill.
-    return new Layer("site.lot-contours", "Contours", Layer.Band.GROUND);
+    // Above beds and mulched ground: on a grading sheet the ground's form comes first.
+    return new Layer("site.lot-contours", "Contours", Layer.Band.WATER);
   }
 
   @Override

@@ -29,7 +29,7 @@ final class SlopeSection {
   private static final double STEP_M = 0.25;
   private static final double BELOW_M = 0.6;
   private static final double TEXT_MM = 2.5;
-  private static final double WIDTH_MM = 300;
+  private static final double WIDTH_MM = 280;
   private static final Style EARTH =
       Style.filled("section-ground", "#e9dfd0").hatched(Hatch.DIAGONAL).outlined(Palette.INK, 0.35);
   private static final Style LEVEL = Style.line("section-level", Palette.MUTED, 0.18).dashed("2 1");

@@ -8,8 +8,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -25,7 +23,6 @@ import yardloom.program.explain.ScriptLines;
 
 /** Every printed number says why. */
 class ExplainTest {
-  private static final Map<String, Outcome> OUTCOMES = new ConcurrentHashMap<>();
   private static final Pattern HEAD = Pattern.compile("^\\[(\\d+)] (.*)$");
 
   /** 27 cu ft to the cubic yard, 12 in to the foot: 54 × 7 = 378 sq ft, × 3 / 324 = 3.5 cu yd. */
@@ -54,15 +51,6 @@ class ExplainTest {
 
   static List<String> plans() {
     return Samples.plans();
-  }
-
-  private static Outcome outcome(String plan) {
-    return OUTCOMES.computeIfAbsent(
-        plan,
-        p -> {
-          Toolkit toolkit = Toolkit.load();
-          return toolkit.study(toolkit.read(Samples.HERE.resolve(p + ".groovy"), Map.of()));
-        });
   }
 
   @Test
@@ -150,7 +138,7 @@ class ExplainTest {
   /** Columns of a range bear no name that anybody would ask for; months have long names. */
   @Test
   void tableAndRowInWords_listTheColumns() {
-    Explanation explanation = new Explanation(outcome("urbana-yard"), new ScriptLines(dir));
+    Explanation explanation = new Explanation(Samples.outcome("urbana-yard"), new ScriptLines(dir));
     Explanation.Answer cost = explanation.of("total cost");
     assertFalse(cost.found());
     for (String column : List.of("p10", "p50", "p90")) {
@@ -177,7 +165,7 @@ class ExplainTest {
   @ParameterizedTest
   @MethodSource("plans")
   void everyNumberOfTheAppendix_isExplainedAsPrinted(String plan) {
-    Explanation explanation = new Explanation(outcome(plan), new ScriptLines(Path.of("")));
+    Explanation explanation = new Explanation(Samples.outcome(plan), new ScriptLines(Path.of("")));
     List<String> lines = Samples.drawn(plan).get("calculations.txt").lines().toList();
     int asked = 0;
     for (int i = lines.indexOf("Calculations"); i < lines.size(); i++) {
@@ -197,7 +185,7 @@ class ExplainTest {
   @ParameterizedTest
   @MethodSource("plans")
   void everyDerivedCell_isReachedByTableRowAndColumn(String plan) {
-    Outcome outcome = outcome(plan);
+    Outcome outcome = Samples.outcome(plan);
     Explanation explanation = new Explanation(outcome, new ScriptLines(Samples.FOLDER));
     int told = 0;
     for (Table table : outcome.tables()) {

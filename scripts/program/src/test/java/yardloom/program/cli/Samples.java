@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import yardloom.kernel.study.Outcome;
 
 /** The plans that the README draws, each drawn once for all tests that only look at it. */
 public final class Samples {
@@ -20,6 +21,7 @@ public final class Samples {
   static final Path FOLDER = HERE.toAbsolutePath().normalize();
 
   private static final Map<String, Map<String, String>> DRAWN = new HashMap<>();
+  private static final Map<String, Outcome> OUTCOMES = new HashMap<>();
 
   private Samples() {}
 
@@ -35,6 +37,16 @@ public final class Samples {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** What a sample comes to, worked out once for all tests that do not write files. */
+  public static synchronized Outcome outcome(String plan) {
+    return OUTCOMES.computeIfAbsent(
+        plan,
+        p -> {
+          Toolkit toolkit = Toolkit.load();
+          return toolkit.study(toolkit.read(HERE.resolve(p + ".groovy"), Map.of()));
+        });
   }
 
   /** The same of a plan elsewhere. */
