@@ -7,80 +7,35 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.facts.BillLine;
 import yardloom.facts.DailyRain;
 import yardloom.facts.YardFacts;
-import yardloom.kernel.check.Finding;
 import yardloom.kernel.geom.Point;
-import yardloom.kernel.geom.Shape;
-import yardloom.kernel.plan.Draft;
-import yardloom.kernel.plan.Element;
-import yardloom.kernel.plan.ElementId;
-import yardloom.kernel.plan.ElementKind;
-import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.problem.SourceRef;
-import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
-import yardloom.kernel.spi.Giver;
-import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.study.Outcome;
-import yardloom.kernel.study.Study;
 import yardloom.kernel.table.Table;
-import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
-import yardloom.site.lot.LotWords;
-import yardloom.water.WaterPlugin;
+
+import yardloom.water.RoofYard;
 
 /** A tank below a roof of 100 m², from its words to the printed tables, worked by hand. */
 class TankByHandTest {
-  private static final SourceRef HERE = new SourceRef("tank.groovy", 3, 1);
-
-  private final Draft draft =
-      new Draft(new PlanInfo("t", "T", "", "", "", "", UnitSystem.METRIC, "USD"));
-
-  TankByHandTest() {
-    Shape roof = box(0, 0, 20, 5);
-    draft.add(
-        new ElementId(ElementKind.ROOF, "main"),
-        HERE,
-        c -> new Element.Roof(c, roof, "metal"));
-    Shape bed = box(0, 20, 4, 3);
-    draft.add(
-        new ElementId(ElementKind.BED, "greens"),
-        HERE,
-        c -> new Element.Bed(c, bed, Element.BedUse.ANNUAL));
-  }
-
-  private static Shape box(double x, double y, double width, double depth) {
-    return Shape.rectangle(Point.metres(x, y), m(width), m(depth));
-  }
+  private final RoofYard yard = new RoofYard().give(YardFacts.DAILY_RAIN, rain());
 
   private static Length m(double metres) {
     return Length.metres(metres);
   }
 
-  private PlanScope plan() {
-    return new PlanScope(draft, HERE);
-  }
-
-  private void tank(String name, double xM, String roof, Consumer<TankScope> block) {
-    TankWords.tank(plan(), name, Point.metres(xM, 10), roof, block);
-  }
-
   /** Two boxes of 0.5 by 0.8 by 1 m: 400 L each. */
   private void boxes(Consumer<TankScope> more) {
-    tank(
+    yard.tank(
         "cistern",
         5,
         "main",
@@ -101,32 +56,6 @@ class TankByHandTest {
     return new DailyRain("a gauge", Source.commonPractice("told by the test"), days);
   }
 
-  private Outcome outcome() {
-    return new Study(
-            PluginLoader.of(
-                List.of(
-                    new WaterPlugin(),
-                    new Giver(
-                        Set.of(YardFacts.DAILY_RAIN),
-                        (plan, out) -> out.give(YardFacts.DAILY_RAIN, rain())))))
-        .of(draft.freeze());
-  }
-
-  private static Table table(Outcome outcome, String id) {
-    return outcome.tables().stream().filter(t -> t.id().equals(id)).findFirst().orElseThrow();
-  }
-
-  private static List<String> printed(Table table) {
-    TableFormat format = new TableFormat(UnitSystem.METRIC, "USD");
-    return table.rows().stream()
-        .map(
-            row ->
-                IntStream.range(0, row.size())
-                    .mapToObj(i -> format.text(table.columns().get(i), row.get(i)))
-                    .collect(Collectors.joining(" | ")))
-        .toList();
-  }
-
   /**
    * 2.4 mm of the first rain after dry days are led past, and 0.95 × 0.8 of the rest comes in: the
    * first year 100 m² × (23 + 10) mm × 0.76 = 2508 L, the second 100 × 2.6 × 0.76 = 197.6 L; 1352.8
@@ -144,11 +73,11 @@ class TankByHandTest {
           TankWords.inlet(t, Length.millimetres(2.4), 0.8);
           TankWords.costs(t, 340);
         });
-    Outcome outcome = outcome();
-    Table sizes = table(outcome, "tank-sizes");
+    Outcome outcome = yard.outcome();
+    Table sizes = RoofYard.table(outcome, "tank-sizes");
     assertEquals(9, sizes.rows().size(), "the eight sizes of all, and its own");
     assertEquals(
-        "800 | cistern | 499 | 14 | 34 | 55 | 241 | 854 | 0.62 | 800", printed(sizes).get(2));
+        "800 | cistern | 499 | 14 | 34 | 55 | 241 | 854 | 0.62 | 800", RoofYard.printed(sizes).get(2));
     String notes = String.join("\n", sizes.notes());
     assertTrue(notes.contains("Day by day through a gauge"), notes);
     assertTrue(notes.contains("364 days in a row without rain at most"), notes);
@@ -178,7 +107,7 @@ class TankByHandTest {
           TankWords.order(t, "full then use");
         });
     TankCurve.Point own =
-        outcome().results().all(TankCurve.KEY).get(0).own().orElseThrow();
+        yard.outcome().results().all(TankCurve.KEY).get(0).own().orElseThrow();
     // Second year 197.6 L again, from the first day on.
     assertEquals((804 + 197.6) / 2, own.used().litres(), 1e-6);
   }
@@ -189,7 +118,7 @@ class TankByHandTest {
     boxes(t -> TankWords.stand(t, m(0.5)));
     assertEquals(
         List.of("cistern | main | 2 | 400 | 800 | 400 | 0.4 | 10 | 50"),
-        printed(table(outcome(), "tanks")).stream()
+        RoofYard.printed(RoofYard.table(yard.outcome(), "tanks")).stream()
             .map(r -> r.replace("0.40", "0.4").replace("50.0", "50"))
             .toList());
   }
@@ -209,7 +138,7 @@ class TankByHandTest {
   })
   void head_saysWhatTheTankRuns(
       double standM, double highM, String full, String low, String use) {
-    tank(
+    yard.tank(
         "butt",
         5,
         "main",
@@ -217,7 +146,7 @@ class TankByHandTest {
           TankWords.round(t, m(2), m(highM), null);
           TankWords.stand(t, m(standM));
         });
-    String[] cells = printed(table(outcome(), "tank-head")).get(0).split(" \\| ");
+    String[] cells = RoofYard.printed(RoofYard.table(yard.outcome(), "tank-head")).get(0).split(" \\| ");
     assertEquals("greens", cells[0]);
     assertEquals("butt", cells[1]);
     assertEquals(full, cells[3]);
@@ -228,7 +157,7 @@ class TankByHandTest {
   @Test
   void bill_hasEachTankAndValve_andOneInlet() {
     boxes(t -> {});
-    List<BillLine> bill = outcome().results().all(YardFacts.BILL);
+    List<BillLine> bill = yard.outcome().results().all(YardFacts.BILL);
     List<String> lines =
         bill.stream().map(l -> l.order().value() + " " + l.item()).sorted().toList();
     assertEquals(4, lines.size());
@@ -240,10 +169,7 @@ class TankByHandTest {
   }
 
   private List<String> said() {
-    return outcome().findings().stream()
-        .filter(f -> f.rule().equals("water.tank"))
-        .map(Finding::text)
-        .toList();
+    return yard.said("water.tank");
   }
 
   /** The middle of 1 m on a stand of 0.5 m is 1 m up, twice the foot of 0.5 m; on the ground 0.5. */
@@ -259,7 +185,7 @@ class TankByHandTest {
 
   @Test
   void unknownRoofsAndBeds_areTold_withThoseThatAre() {
-    tank(
+    yard.tank(
         "butt",
         5,
         "mian",
@@ -277,33 +203,19 @@ class TankByHandTest {
   @Test
   void linkedTanks_standOnTheLot_andOutsideTheHouse() {
     for (double end : new double[] {11, 12}) {
-      TankByHandTest yard = new TankByHandTest();
-      LotWords.lot(
-          yard.plan(),
-          List.of(
-              Point.metres(-5, -5),
-              Point.metres(end, -5),
-              Point.metres(end, 40),
-              Point.metres(-5, 40)),
-          null);
-      yard.tank("butts", 10, "main", t -> TankWords.round(t, m(1), m(1), 2));
-      assertEquals(end == 11, !yard.said().isEmpty());
+      RoofYard other =
+          new RoofYard().lot(end).tank("butts", 10, "main", t -> TankWords.round(t, m(1), m(1), 2));
+      assertEquals(end == 11, !other.said("water.tank").isEmpty());
     }
-    Shape house = box(11, 8, 3, 3);
-    draft.add(
-        new ElementId(ElementKind.BUILDING, "house"),
-        HERE,
-        c ->
-            new Element.Building(
-                c, house, m(3), m(5), m(0.3), Element.RoofForm.GABLE, false));
-    tank("butts", 10, "main", t -> TankWords.round(t, m(1), m(1), 2));
+    yard.house(RoofYard.box(11, 8, 3, 3));
+    yard.tank("butts", 10, "main", t -> TankWords.round(t, m(1), m(1), 2));
     assertTrue(said().get(0).contains("it stands inside 'house'"), said().toString());
   }
 
   private static void refused(ProblemCode code, Consumer<TankScope> word) {
     PlanException e =
         assertThrows(
-            PlanException.class, () -> new TankByHandTest().tank("x", 5, "main", word));
+            PlanException.class, () -> new RoofYard().tank("x", 5, "main", word));
     assertEquals(code, e.problems().get(0).code(), e.getMessage());
   }
 
@@ -341,7 +253,7 @@ class TankByHandTest {
           TankWords.otherUse(t, Volume.litres(10_000));
         });
     assertThrows(PlanException.class, () -> boxes(t -> {}), "the name is taken");
-    new TankByHandTest()
+    new RoofYard()
         .tank("ends", 5, "main", t -> TankWords.round(t, Length.inches(6), m(6), 20));
   }
 }
