@@ -21,8 +21,7 @@ class FieldTest {
 
   private static OptionalDouble mean(double x, double y, double width, double depth) {
     return field()
-        .mean(
-            Shape.rectangle(Point.metres(x, y), Length.metres(width), Length.metres(depth)));
+        .mean(Shape.rectangle(Point.metres(x, y), Length.metres(width), Length.metres(depth)));
   }
 
   @Test
@@ -63,8 +62,7 @@ class FieldTest {
   void fieldsWithoutCells_orWithoutValues_areRefused() {
     Point at = Point.metres(0, 0);
     Length cell = Length.metres(1);
-    assertThrows(
-        IllegalArgumentException.class, () -> Field.of(at, Length.ZERO, 1, 1, i -> 0));
+    assertThrows(IllegalArgumentException.class, () -> Field.of(at, Length.ZERO, 1, 1, i -> 0));
     assertThrows(IllegalArgumentException.class, () -> Field.of(at, cell, 0, 1, i -> 0));
     assertThrows(IllegalArgumentException.class, () -> Field.of(at, cell, 1, 0, i -> 0));
     assertThrows(IllegalArgumentException.class, () -> Field.of(at, cell, 1, 1, i -> Double.NaN));

@@ -55,9 +55,9 @@ class SharedFactsTest {
           new ClimateNormals.Month(
               Length.millimetres(50),
               Temperature.celsius(m == 0 ? coldestC : 12),
-              m == 6 ? Optional.of(Temperature.celsius(31)) : m == 7
-                  ? Optional.of(Temperature.celsius(29))
-                  : Optional.empty(),
+              m == 6
+                  ? Optional.of(Temperature.celsius(31))
+                  : m == 7 ? Optional.of(Temperature.celsius(29)) : Optional.empty(),
               Optional.empty()));
     }
     return new ClimateNormals("here", months, SAYS, SAYS);

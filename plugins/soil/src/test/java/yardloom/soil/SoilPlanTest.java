@@ -226,8 +226,7 @@ class SoilPlanTest {
     PlanKit kit = PlanKit.us();
     kit.bed("kitchen", BedUse.PERENNIAL, PlanKit.box(0, 0, 60, 10));
     byCrop(kit, null);
-    assertEquals(
-        List.of(), PlanKit.run(kit.plan(), stand("tomato", 100)).all(AmendmentDose.FACT));
+    assertEquals(List.of(), PlanKit.run(kit.plan(), stand("tomato", 100)).all(AmendmentDose.FACT));
   }
 
   /** 2 lb over 500 sq ft are 4 lb on beds of 1000; over the usual 1000 they are 2. */

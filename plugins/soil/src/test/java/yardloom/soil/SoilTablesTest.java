@@ -223,8 +223,7 @@ class SoilTablesTest {
         () -> RegionWords.localRule(kit.words(), "septic", "Keep off.", null, null, null));
     refused(
         ProblemCode.MISSING_OPTION,
-        () ->
-            RegionWords.localRule(kit.words(), "septic", "Keep off.", "town", null, survey(kit)));
+        () -> RegionWords.localRule(kit.words(), "septic", "Keep off.", "town", null, survey(kit)));
     RegionWords.localRule(kit.words(), "septic", "Keep off.", "town", 2020, null);
     RegionWords.localRule(kit.words(), "wells", "Keep off.", null, null, survey(kit));
   }
@@ -254,11 +253,9 @@ class SoilTablesTest {
         ProblemCode.MISSING_OPTION,
         () ->
             SoilTestWords.soilTest(
-                yard(UnitSystem.US).words(),
-                in -> SoilTestWords.acidity(in, 5, null, 6.3, null)));
+                yard(UnitSystem.US).words(), in -> SoilTestWords.acidity(in, 5, null, 6.3, null)));
     refused(
-        ProblemCode.OUT_OF_RANGE,
-        () -> CompostWords.residue(kit.words(), "leaves", Volume.ZERO));
+        ProblemCode.OUT_OF_RANGE, () -> CompostWords.residue(kit.words(), "leaves", Volume.ZERO));
     refused(
         ProblemCode.OUT_OF_RANGE,
         () -> CompostWords.residue(kit.words(), "leaves", Volume.cubicMetres(1000)));

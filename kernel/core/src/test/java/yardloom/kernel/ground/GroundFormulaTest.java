@@ -135,8 +135,8 @@ class GroundFormulaTest {
   }
 
   /**
-   * Square to downhill, 323.130° + 90° less 360°: 53.130°. At 99.9 m y = 2.5 + 0.75 x: from (0, 2.5)
-   * to (7.333, 8), √(7.333² + 5.5²) = 9.1667 m.
+   * Square to downhill, 323.130° + 90° less 360°: 53.130°. At 99.9 m y = 2.5 + 0.75 x: from (0,
+   * 2.5) to (7.333, 8), √(7.333² + 5.5²) = 9.1667 m.
    */
   @Test
   void contour_runsSquareToTheFall() {

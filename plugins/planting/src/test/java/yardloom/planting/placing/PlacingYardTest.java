@@ -59,8 +59,7 @@ class PlacingYardTest {
   }
 
   private void row(String plant, double y) {
-    PlacingWords.plantRow(
-        bed, plant, Line.between(Point.metres(1, y), Point.metres(5, y)), m(0.5));
+    PlacingWords.plantRow(bed, plant, Line.between(Point.metres(1, y), Point.metres(5, y)), m(0.5));
   }
 
   private Outcome outcome() {
@@ -118,9 +117,7 @@ class PlacingYardTest {
     row(LOW, lowY);
     assertEquals(
         found,
-        outcome().findings().stream()
-            .filter(f -> f.rule().equals("planting.tall-side"))
-            .count());
+        outcome().findings().stream().filter(f -> f.rule().equals("planting.tall-side")).count());
   }
 
   private static void refused(Executable word) {

@@ -179,7 +179,9 @@ class FirstWeeksByHandTest {
         rows.get(0));
     // July: 217 / 31 = 7 mm: 10 × 6.3 / 0.81 = 77.8 L, 1089 in all
     assertTrue(
-        rows.get(1).startsWith("greens | currant | 1 Jul 2027 | 14 Jul 2027 | every day | 14 | 78 | 1 089"),
+        rows.get(1)
+            .startsWith(
+                "greens | currant | 1 Jul 2027 | 14 Jul 2027 | every day | 14 | 78 | 1 089"),
         rows.get(1));
   }
 
@@ -196,7 +198,8 @@ class FirstWeeksByHandTest {
     // 15 m² × 4.5 mm / 0.81 = 83.3 L, 1167 in all
     assertTrue(
         rows.get(0)
-            .startsWith("greens | chard, kale | 1 May 2027 | 14 May 2027 | every day | 14 | 83 | 1 167"),
+            .startsWith(
+                "greens | chard, kale | 1 May 2027 | 14 May 2027 | every day | 14 | 83 | 1 167"),
         rows.get(0));
   }
 

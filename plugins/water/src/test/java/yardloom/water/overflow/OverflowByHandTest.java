@@ -91,8 +91,7 @@ class OverflowByHandTest {
       }
       assertEquals(
           inside == 70
-              ? List.of(
-                  "the overflow of 'butt' is narrower than the downspouts that fill the tank")
+              ? List.of("the overflow of 'butt' is narrower than the downspouts that fill the tank")
               : List.of(),
           said(yard));
     }
@@ -112,8 +111,7 @@ class OverflowByHandTest {
   }
 
   private static RoofYard basin(RoofYard yard, double depthM, String drains) {
-    OverflowWords.basin(
-        yard.plan(), "hollow", RoofYard.box(30, 0, 4, 3), drains, m(depthM), null);
+    OverflowWords.basin(yard.plan(), "hollow", RoofYard.box(30, 0, 4, 3), drains, m(depthM), null);
     return yard;
   }
 
@@ -139,7 +137,8 @@ class OverflowByHandTest {
             .give(YardFacts.SOIL, soil("loam", 10))
             .house(RoofYard.box(39, 0, 3, 3));
     List<String> rows = RoofYard.printed(RoofYard.table(yard.outcome(), "basins"));
-    assertEquals(List.of("hollow | main | 25 | 2 009 | 12 | 15 | 1 800 | 90 | 15 | 5"), plain(rows));
+    assertEquals(
+        List.of("hollow | main | 25 | 2 009 | 12 | 15 | 1 800 | 90 | 15 | 5"), plain(rows));
     assertEquals(
         1,
         yard.said("water.basin").stream().filter(f -> f.contains("it holds")).count(),

@@ -50,7 +50,9 @@ class LineGroundTest {
                 false));
     Shape drive = RoofYard.box(10, 0, 1.2, 20);
     draft.add(
-        new ElementId(ElementKind.PAVING, "drive"), HERE, c -> new Element.Paving(c, drive, "concrete"));
+        new ElementId(ElementKind.PAVING, "drive"),
+        HERE,
+        c -> new Element.Paving(c, drive, "concrete"));
     Shape bed = RoofYard.box(30, 0, 4, 3);
     draft.add(
         new ElementId(ElementKind.BED, "greens"),
@@ -112,7 +114,6 @@ class LineGroundTest {
     List<Point> bends = ground().bends();
     assertTrue(bends.stream().anyMatch(p -> p.distance(at(10, 0)).metres() < 1e-9));
     assertTrue(bends.stream().anyMatch(p -> p.distance(at(34, 3)).metres() < 1e-9));
-    assertTrue(
-        bends.stream().noneMatch(p -> RoofYard.box(0, 0, 5, 5).distance(p).metres() < 0.1));
+    assertTrue(bends.stream().noneMatch(p -> RoofYard.box(0, 0, 5, 5).distance(p).metres() < 0.1));
   }
 }

@@ -14,7 +14,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.facts.BillLine;
 import yardloom.facts.DailyRain;
 import yardloom.facts.YardFacts;
-import yardloom.kernel.geom.Point;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
@@ -23,7 +22,6 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Pressure;
 import yardloom.kernel.unit.Volume;
-
 import yardloom.water.RoofYard;
 
 /** A tank below a roof of 100 m², from its words to the printed tables, worked by hand. */
@@ -78,15 +76,15 @@ class TankByHandTest {
     Table sizes = RoofYard.table(outcome, "tank-sizes");
     assertEquals(9, sizes.rows().size(), "the eight sizes of all, and its own");
     assertEquals(
-        "800 | cistern | 499 | 14 | 34 | 55 | 241 | 854 | 0.62 | 800", RoofYard.printed(sizes).get(2));
+        "800 | cistern | 499 | 14 | 34 | 55 | 241 | 854 | 0.62 | 800",
+        RoofYard.printed(sizes).get(2));
     String notes = String.join("\n", sizes.notes());
     assertTrue(notes.contains("Day by day through a gauge"), notes);
     assertTrue(notes.contains("364 days in a row without rain at most"), notes);
     assertTrue(notes.contains("Dry and wet year are the worst and best of these."), notes);
     // 340 / 0.4988 m³
     assertTrue(notes.contains("It costs 682 USD for each cubic metre"), notes);
-    TankCurve.Point own =
-        outcome.results().all(TankCurve.KEY).get(0).own().orElseThrow();
+    TankCurve.Point own = outcome.results().all(TankCurve.KEY).get(0).own().orElseThrow();
     assertEquals(498.8, own.used().litres(), 1e-6);
     assertEquals(854, own.overflow().litres(), 1e-6);
     assertEquals(240.5, own.emptyDays(), 1e-9);
@@ -107,8 +105,7 @@ class TankByHandTest {
           TankWords.inlet(t, Length.millimetres(2.4), 0.8);
           TankWords.order(t, "full then use");
         });
-    TankCurve.Point own =
-        yard.outcome().results().all(TankCurve.KEY).get(0).own().orElseThrow();
+    TankCurve.Point own = yard.outcome().results().all(TankCurve.KEY).get(0).own().orElseThrow();
     // Second year 197.6 L again, from the first day on.
     assertEquals((804 + 197.6) / 2, own.used().litres(), 1e-6);
   }
@@ -137,8 +134,7 @@ class TankByHandTest {
     "6, 1, 68.58, 59.78, compensating dripline",
     "0, 0.4, 3.92, 1.00, a can"
   })
-  void head_saysWhatTheTankRuns(
-      double standM, double highM, double full, double low, String use) {
+  void head_saysWhatTheTankRuns(double standM, double highM, double full, double low, String use) {
     yard.tank(
         "butt",
         5,
@@ -178,7 +174,9 @@ class TankByHandTest {
     return yard.said("water.tank");
   }
 
-  /** The middle of 1 m on a stand of 0.5 m is 1 m up, twice the foot of 0.5 m; on the ground 0.5. */
+  /**
+   * The middle of 1 m on a stand of 0.5 m is 1 m up, twice the foot of 0.5 m; on the ground 0.5.
+   */
   @Test
   void tallTanks_tip_lowOnesDoNot() {
     boxes(t -> TankWords.stand(t, m(0.5)));
@@ -220,8 +218,7 @@ class TankByHandTest {
 
   private static void refused(ProblemCode code, Consumer<TankScope> word) {
     PlanException e =
-        assertThrows(
-            PlanException.class, () -> new RoofYard().tank("x", 5, "main", word));
+        assertThrows(PlanException.class, () -> new RoofYard().tank("x", 5, "main", word));
     assertEquals(code, e.problems().get(0).code(), e.getMessage());
   }
 
@@ -259,7 +256,6 @@ class TankByHandTest {
           TankWords.otherUse(t, Volume.litres(10_000));
         });
     assertThrows(PlanException.class, () -> boxes(t -> {}), "the name is taken");
-    new RoofYard()
-        .tank("ends", 5, "main", t -> TankWords.round(t, Length.inches(6), m(6), 20));
+    new RoofYard().tank("ends", 5, "main", t -> TankWords.round(t, Length.inches(6), m(6), 20));
   }
 }

@@ -33,8 +33,8 @@ class KeyFiguresTest {
   }
 
   /**
-   * Beds of 1000 and 300 sq ft. Chips 10 in on the perennial, 2 in on the annual one: (10,000 + 600)
-   * / 324 = 32.7 cu yd; compost 1 and 3 in: (1000 + 900) / 324 = 5.9 cu yd.
+   * Beds of 1000 and 300 sq ft. Chips 10 in on the perennial, 2 in on the annual one: (10,000 +
+   * 600) / 324 = 32.7 cu yd; compost 1 and 3 in: (1000 + 900) / 324 = 5.9 cu yd.
    */
   @Test
   void cover_tellsGroundChipsAndCompost() {

@@ -39,8 +39,7 @@ class BarrowWayTest {
   @Test
   void way_goesRoundTheNearerSide() {
     for (double front : new double[] {-2, -8}) {
-      Shape house =
-          Shape.rectangle(Point.metres(0, front), Length.metres(10), Length.metres(10));
+      Shape house = Shape.rectangle(Point.metres(0, front), Length.metres(10), Length.metres(10));
       Line way = new BarrowWay(List.of(house)).between(Point.metres(-5, 0), Point.metres(15, 0));
       assertEquals(21.1, way.length().metres(), 0.1);
     }

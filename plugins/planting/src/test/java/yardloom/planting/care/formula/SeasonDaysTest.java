@@ -100,8 +100,7 @@ class SeasonDaysTest {
   void curveOfADay_andOfAYear_areTaken() {
     Coefficients kc = new Coefficients(0.9, 0.9, 0.9);
     StageShares shares = new StageShares(0, 0, 1);
-    assertEquals(
-        0.9 / 31, AnnualCurve.monthly(kc, shares, MonthDay.of(5, 9), 1).get(4), 1e-12);
+    assertEquals(0.9 / 31, AnnualCurve.monthly(kc, shares, MonthDay.of(5, 9), 1).get(4), 1e-12);
     assertEquals(0.9, AnnualCurve.monthly(kc, shares, MonthDay.of(5, 9), 365).get(0), 1e-12);
     assertThrows(
         IllegalArgumentException.class,

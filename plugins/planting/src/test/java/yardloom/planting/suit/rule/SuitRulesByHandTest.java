@@ -100,8 +100,7 @@ class SuitRulesByHandTest {
     "highbush blueberry, 6.3, DOES_NOT_FIT"
   })
   void acidity_isLetPassByHalfAUnit(String plant, double found, String expected) {
-    acidity =
-        Optional.of(new SoilAcidity(Derived.by("told", SAYS).gives(found), Optional.empty()));
+    acidity = Optional.of(new SoilAcidity(Derived.by("told", SAYS).gives(found), Optional.empty()));
     assertEquals(expected, suits(judge(new AcidityRule(), tree(plant, 20))));
   }
 
@@ -113,13 +112,14 @@ class SuitRulesByHandTest {
     "9.5, grow it in a tub"
   })
   void acidity_saysWhatToDo(double found, String todo) {
-    acidity =
-        Optional.of(new SoilAcidity(Derived.by("told", SAYS).gives(found), Optional.empty()));
+    acidity = Optional.of(new SoilAcidity(Derived.by("told", SAYS).gives(found), Optional.empty()));
     String said = judge(new AcidityRule(), tree("apple (dwarf)", 20)).orElseThrow().todo();
     assertTrue(said.startsWith(todo), said);
   }
 
-  /** A plan that brings the soil to 6.5 makes a condition of what would fail; to 5.2 it does not. */
+  /**
+   * A plan that brings the soil to 6.5 makes a condition of what would fail; to 5.2 it does not.
+   */
   @Test
   void acidity_thatThePlanAmends_isACondition() {
     Candidate apple = tree("apple (dwarf)", 20);
