@@ -18,6 +18,7 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.water.balance.MonthTable;
 import yardloom.water.catchtest.CatchTable;
 import yardloom.water.drip.DripRun;
+import yardloom.water.drip.EmitterTable;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.line.HeadTable;
 import yardloom.water.line.HydraulicsTable;
@@ -28,9 +29,14 @@ import yardloom.water.line.ZoneTable;
 import yardloom.water.need.EstablishmentTable;
 import yardloom.water.overflow.OverflowTable;
 import yardloom.water.roof.RoofDrainageTable;
+import yardloom.water.roofwater.RoofWaterSheet;
 import yardloom.water.tank.TankTable;
+import yardloom.water.tank.TankYear;
 import yardloom.water.timetable.AsBuiltTable;
+import yardloom.water.timetable.FirstWeeksTable;
 import yardloom.water.timetable.IrrigationTable;
+import yardloom.water.timetable.TankChange;
+import yardloom.water.timetable.TankLevelTable;
 import yardloom.water.timetable.TimetableTable;
 import yardloom.water.timetable.ZoneTimes;
 
@@ -41,6 +47,7 @@ public final class IrrigationSheet implements SheetMaker {
   private static final List<TableMaker> TABLES =
       List.of(
           new IrrigationTable(),
+          new EmitterTable(),
           new CatchTable(),
           new HydraulicsTable(),
           new ZoneTable(),
@@ -50,9 +57,14 @@ public final class IrrigationSheet implements SheetMaker {
           new EstablishmentTable(),
           new MonthTable(),
           new LawnTable(),
-          new TankTable(),
-          new RoofDrainageTable(),
           new OverflowTable());
+
+  /** On the sheet of roof water where there is one. */
+  private static final List<TableMaker> OF_ROOFS =
+      List.of(new TankTable(), new RoofDrainageTable());
+
+  private static final List<TableMaker> BESIDE_THE_TIMER =
+      List.of(new FirstWeeksTable(), new TankLevelTable());
 
   @Override
   public String id() {
@@ -66,7 +78,10 @@ public final class IrrigationSheet implements SheetMaker {
     reads.add(YardFacts.FROST);
     reads.add(ZoneLine.KEY);
     reads.add(ZoneTimes.KEY);
+    reads.add(TankYear.KEY);
     TABLES.forEach(maker -> reads.addAll(maker.reads()));
+    OF_ROOFS.forEach(maker -> reads.addAll(maker.reads()));
+    BESIDE_THE_TIMER.forEach(maker -> reads.addAll(maker.reads()));
     return reads;
   }
 
@@ -77,7 +92,11 @@ public final class IrrigationSheet implements SheetMaker {
     }
     List<Panel> panels = new ArrayList<>();
     panels.add(Panel.SitePlan.yardWith(offers.layers(SheetPage.IRRIGATION)));
-    for (TableMaker maker : TABLES) {
+    List<TableMaker> makers = new ArrayList<>(TABLES);
+    if (!RoofWaterSheet.isDrawn(plan)) {
+      makers.addAll(OF_ROOFS);
+    }
+    for (TableMaker maker : makers) {
       Table table = maker.make(plan, facts);
       if (!table.isEmpty()) {
         panels.add(new Panel.TableBlock(table));
@@ -95,20 +114,29 @@ public final class IrrigationSheet implements SheetMaker {
                     + " chips come over them before the rows are joined on.")));
     panels.add(new Panel.Notes("Winter", winter(facts)));
     Table timetable = new TimetableTable().make(plan, facts);
-    if (timetable.isEmpty()) {
-      return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
+    if (!timetable.isEmpty()) {
+      panels.add(1, new Panel.TableBlock(timetable));
+      panels.addAll(times(plan, facts));
+      panels.add(new Panel.TableBlock(new AsBuiltTable().make(plan, facts)));
     }
-    panels.add(new Panel.TableBlock(new AsBuiltTable().make(plan, facts)));
-    return List.of(
-        new SheetPlan(NUMBER, "irrigation", "Irrigation", panels),
-        // A page of its own: it hangs beside the timer.
-        new SheetPlan(
-            NUMBER + 1,
-            "timetable",
-            "Watering times",
-            SheetPlan.Format.PAGE,
-            List.of(
-                new Panel.TableBlock(timetable), new Panel.Notes("Into the timer", timer(facts)))));
+    return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
+  }
+
+  /** What a person at the timer or the tank needs. */
+  private static List<Panel> times(Plan plan, Facts facts) {
+    List<Panel> panels = new ArrayList<>();
+    for (TableMaker maker : BESIDE_THE_TIMER) {
+      Table table = maker.make(plan, facts);
+      if (!table.isEmpty()) {
+        panels.add(new Panel.TableBlock(table));
+      }
+    }
+    panels.add(new Panel.Notes("Into the timer", timer(facts)));
+    List<String> change = TankChange.steps(plan, facts);
+    if (!change.isEmpty()) {
+      panels.add(new Panel.Notes("From tank to tap and back", change));
+    }
+    return panels;
   }
 
   /** What a person does with any timer, whatever its buttons are called. */

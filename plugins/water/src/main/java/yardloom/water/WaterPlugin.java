@@ -15,6 +15,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Vocabulary;
@@ -25,8 +26,11 @@ import yardloom.water.catchtest.CatchWords;
 import yardloom.water.drip.DripCalculator;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
+import yardloom.water.drip.EmitterTable;
+import yardloom.water.drip.EmitterWords;
 import yardloom.water.drip.RouteCalculator;
 import yardloom.water.head.HeadWords;
+import yardloom.water.head.Supply;
 import yardloom.water.lawn.LawnCalculator;
 import yardloom.water.lawn.LawnCheck;
 import yardloom.water.lawn.LawnTable;
@@ -69,7 +73,12 @@ import yardloom.water.tank.TankCheck;
 import yardloom.water.tank.TankHeadTable;
 import yardloom.water.tank.TankTable;
 import yardloom.water.tank.TankWords;
+import yardloom.water.tank.TankYearTable;
+import yardloom.water.timetable.FirstWeeksCalculator;
+import yardloom.water.timetable.FirstWeeksTable;
 import yardloom.water.timetable.IrrigationTable;
+import yardloom.water.timetable.TankLevelCheck;
+import yardloom.water.timetable.TankLevelTable;
 import yardloom.water.timetable.TimetableCalculator;
 import yardloom.water.timetable.TimetableTable;
 import yardloom.water.zone.ZoneCalculator;
@@ -97,6 +106,7 @@ public final class WaterPlugin implements YardPlugin {
                 AllowanceWords.class,
                 LawnWords.class,
                 DripWords.class,
+                EmitterWords.class,
                 HeadWords.class,
                 CatchWords.class,
                 RoofWords.class,
@@ -118,6 +128,7 @@ public final class WaterPlugin implements YardPlugin {
         new ZoneCalculator(),
         new LineCalculator(),
         new TimetableCalculator(),
+        new FirstWeeksCalculator(),
         new LawnCalculator());
   }
 
@@ -132,6 +143,7 @@ public final class WaterPlugin implements YardPlugin {
         new BasinCheck(),
         new OverflowPipeCheck(),
         new TankCheck(),
+        new TankLevelCheck(),
         new DownspoutCheck());
   }
 
@@ -141,11 +153,17 @@ public final class WaterPlugin implements YardPlugin {
   }
 
   @Override
+  public Audience audience() {
+    return Audience.INSTALLER;
+  }
+
+  @Override
   public List<TableMaker> tables() {
     return List.of(
         new MonthTable(),
         new IrrigationTable(),
         new TimetableTable(),
+        new EmitterTable(),
         new CatchTable(),
         new HydraulicsTable(),
         new TankHeadTable(),
@@ -153,6 +171,9 @@ public final class WaterPlugin implements YardPlugin {
         new PartsTable(),
         new ZoneTable(),
         new TankTable(),
+        new TankYearTable(),
+        new TankLevelTable(),
+        new FirstWeeksTable(),
         new StandingTable(),
         new HeadTable(),
         new RoofDrainageTable(),
@@ -174,7 +195,7 @@ public final class WaterPlugin implements YardPlugin {
   @Override
   public List<Caution> cautions(Plan plan, Facts facts) {
     List<Caution> cautions = new ArrayList<>();
-    if (!facts.all(DripRun.KEY).isEmpty()) {
+    if (!facts.all(DripRun.KEY).isEmpty() && !Supply.isTank(plan)) {
       cautions.add(
           caution(
               "Dripline on the mains needs a backflow preventer that the code accepts; a licensed"

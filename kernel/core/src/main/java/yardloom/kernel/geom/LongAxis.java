@@ -7,6 +7,7 @@ import org.locationtech.jts.algorithm.MinimumAreaRectangle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
+import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 
 /**
@@ -67,6 +68,25 @@ public final class LongAxis {
     boolean firstIsFlatter = Math.abs(box[1].y - box[0].y) <= Math.abs(box[2].y - box[1].y);
     boolean useFirst = Math.abs(first - second) <= SAME_M ? firstIsFlatter : first > second;
     return useFirst ? new LongAxis(shape, box[0], box[1]) : new LongAxis(shape, box[1], box[2]);
+  }
+
+  /**
+   * The shape seen along a bearing instead of its own long side, for rows that follow a contour.
+   *
+   * @throws IllegalStateException if the shape is empty
+   */
+  public static LongAxis along(Shape shape, Angle bearing) {
+    if (shape.isEmpty()) {
+      throw new IllegalStateException("an empty shape has no axis");
+    }
+    double east = StrictMath.sin(bearing.radians());
+    double north = StrictMath.cos(bearing.radians());
+    return new LongAxis(shape, new Coordinate(0, 0), new Coordinate(east, north));
+  }
+
+  /** The bearing in which {@code along} grows. */
+  public Angle bearing() {
+    return Angle.radians(StrictMath.atan2(rightM, upM));
   }
 
   public Length length() {

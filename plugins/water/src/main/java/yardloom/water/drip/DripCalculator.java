@@ -44,7 +44,7 @@ public final class DripCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(LineWays.KEY);
+    return Set.of(LineWays.KEY, YardFacts.STANDS, YardFacts.SOIL);
   }
 
   @Override
@@ -57,7 +57,7 @@ public final class DripCalculator implements Calculator {
     for (Element of : plan.elements()) {
       List<Entry<DripChoice>> lines = of.attributes().all(DripChoice.KEY);
       if (!lines.isEmpty()) {
-        lay(plan, of, lines.get(0), in.find(LineWays.KEY))
+        lay(plan, of, lines.get(0), in)
             .ifPresent(
                 run -> {
                   out.give(DripRun.KEY, run);
@@ -104,15 +104,28 @@ public final class DripCalculator implements Calculator {
     return why;
   }
 
-  private static Optional<DripRun> lay(
-      Plan plan, Element bed, Entry<DripChoice> line, Optional<LineWays> ways) {
-    DripChoice choice = line.value();
+  private static Optional<DripRun> lay(Plan plan, Element bed, Entry<DripChoice> line, Facts in) {
     Shape ground = ground(plan, bed);
+    List<ElementId> waters = waters(plan, bed);
+    Optional<Emitters.Laid> single =
+        Optional.of(line)
+            .filter(l -> l.value().isSingle())
+            .map(l -> Emitters.lay(bed, ground, waters, l, in));
+    Optional<Contour> contour = Contour.of(plan, bed, ground);
+    DripChoice choice = single.map(Emitters.Laid::choice).orElse(line.value());
     List<Joined> joined =
         HeaderLayout.of(
             ground,
-            DripLayout.rows(ground, choice.rowSpacing(), choice.spacing()),
-            ways.flatMap(w -> w.nearestCorner(ground)));
+            single
+                .map(Emitters.Laid::rows)
+                .orElseGet(
+                    () ->
+                        DripLayout.rows(
+                            ground,
+                            choice.rowSpacing(),
+                            choice.spacing(),
+                            contour.map(Contour::bearing))),
+            in.find(LineWays.KEY).flatMap(w -> w.nearestCorner(ground)));
     if (joined.isEmpty()) {
       return Optional.empty();
     }
@@ -143,8 +156,10 @@ public final class DripCalculator implements Calculator {
         new DripRun(
             bed.id(),
             line.place(),
-            waters(plan, bed),
+            waters,
             choice,
+            single.map(Emitters.Laid::kinds).orElse(List.of()),
+            contour.filter(c -> single.isEmpty()).map(Contour::falls),
             joined,
             ground,
             area,

@@ -17,6 +17,8 @@ import yardloom.water.pipe.formula.Water;
  * @param exponent power of pressure by which the flow grows
  * @param isCompensating whether outlets hold their flow from {@link #LEAST} on
  * @param bore inside diameter of the tube
+ * @param share of the ground under its plants that single emitters on the tube are to wet, which
+ *     the spacing then follows from; 0 for dripline, whose outlets come with it
  */
 public record DripChoice(
     Flow emitter,
@@ -25,7 +27,8 @@ public record DripChoice(
     Pressure rated,
     double exponent,
     boolean isCompensating,
-    Length bore) {
+    Length bore,
+    double share) {
   /** The dripline of a bed. */
   public static final AttributeKey<DripChoice> KEY =
       new AttributeKey<>("water.drip", DripChoice.class);
@@ -47,6 +50,16 @@ public record DripChoice(
 
   /** Of common 17 mm dripline; from memory. */
   static final Length USUAL_BORE = Length.millimetres(14.5);
+
+  /** Whether emitters are set one by one, by the plants. */
+  public boolean isSingle() {
+    return share > 0;
+  }
+
+  /** The same with tube and emitters as they are laid. */
+  DripChoice spaced(Length outlets, Length rows) {
+    return new DripChoice(emitter, outlets, rows, rated, exponent, isCompensating, bore, share);
+  }
 
   /** Whether outlets that compensate cannot do so at that pressure. */
   public boolean isTooLow(Pressure pressure) {

@@ -3,11 +3,13 @@ package yardloom.water.drip;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
@@ -22,6 +24,8 @@ import yardloom.water.pipe.formula.Water;
  *
  * @param waters the bed or tree, and the trees that stand in the bed or in its ring without
  *     dripline of their own
+ * @param emitters those of each kind of plant, where they are set one by one
+ * @param contour how much the ground falls along the bed, where its rows follow the contour instead
  * @param joined the tubes, each from where it is fed, and the headers that join them
  * @param ground where tube may lie
  * @param area what it waters
@@ -35,6 +39,8 @@ public record DripRun(
     SourceRef place,
     List<ElementId> waters,
     DripChoice choice,
+    List<Emitters.OfKind> emitters,
+    Optional<Derived<Double>> contour,
     List<Joined> joined,
     Shape ground,
     Area area,
@@ -52,7 +58,13 @@ public record DripRun(
 
   public DripRun {
     waters = List.copyOf(waters);
+    emitters = List.copyOf(emitters);
     joined = List.copyOf(joined);
+  }
+
+  /** Whether new plants drink from its outlets: not so rings under a crown to be. */
+  public boolean reachesRootBalls() {
+    return bed.kind() == ElementKind.BED;
   }
 
   /** The tubes. */

@@ -5,6 +5,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.BedScope;
 import yardloom.kernel.scope.ElementScope;
+import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.scope.TreeScope;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
@@ -19,8 +20,8 @@ public final class DripWords {
 
   @Verb(
       help =
-          "Lays dripline in the bed: in rows along its long side, round and curved beds along their"
-              + " outline.",
+          "Lays dripline in the bed: in rows along its long side, or along the contour where the"
+              + " ground falls along it; round and curved beds along their outline.",
       example = "drip emitter: 0.9.gph, spacing: 12.inch, rowSpacing: 12.inch")
   public static void drip(
       BedScope in,
@@ -82,6 +83,27 @@ public final class DripWords {
   }
 
   @Verb(
+      help =
+          "Says from which fall along a bed, over its length, rows of dripline follow the contour;"
+              + " where `levels` are given and such rows are 6 ft (1.8 m) and longer. 0.05 if nothing"
+              + " is said.",
+      example = "contourRows from: 0.08")
+  public static void contourRows(
+      PlanScope in,
+      @Opt(name = "from", help = "fall over length, 0 to 1", required = true) Number from) {
+    if (!(from.doubleValue() >= 0 && from.doubleValue() <= 1)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          in.place(),
+          "`from:` is a fall over length of 0 to 1, such as 0.05, got " + from);
+    }
+    if (in.draft().attributes().has(Contour.FROM)) {
+      throw new PlanException(ProblemCode.DUPLICATE, in.place(), "`contourRows` is already said");
+    }
+    in.draft().attributes().add(Contour.FROM, from.doubleValue(), in.place());
+  }
+
+  @Verb(
       help = "Says that the bed gets no water but rain, so that nobody asks for dripline in it.",
       example = "dry 'sedums on the wall'")
   public static void dry(BedScope in, @Arg(name = "reason", help = "why") String reason) {
@@ -92,46 +114,16 @@ public final class DripWords {
     in.element().attributes().add(DripChoice.DRY, reason, in.place());
   }
 
-  /** What is rarely said of a tube. */
-  private record Tube(Boolean compensating, Pressure rated, Number exponent, Length bore) {
-    DripChoice with(Flow emitter, Length spacing, Length rowSpacing) {
-      boolean compensates = compensating != null && compensating;
-      double usual = compensates ? DripChoice.COMPENSATING : DripChoice.TURBULENT;
-      double power = exponent == null ? usual : exponent.doubleValue();
-      if (!(power >= 0.01 && power <= 1)) {
-        throw new PlanException(
-            ProblemCode.OUT_OF_RANGE,
-            "the exponent of an outlet lies between 0.01 and 1 (laminar), got " + exponent);
-      }
-      Pressure at = rated == null ? DripChoice.USUAL_RATING : rated;
-      if (at.psi() < 1 || at.psi() > 60) {
-        throw new PlanException(
-            ProblemCode.OUT_OF_RANGE,
-            String.format(
-                Locale.ROOT,
-                "outlets are rated between 1 psi (7 kPa) and 60 psi (414 kPa), got %.1f psi"
-                    + " (%.0f kPa); check the unit",
-                at.psi(),
-                at.kilopascals()));
-      }
-      Length inside = bore == null ? DripChoice.USUAL_BORE : bore;
-      if (inside.millimetres() < 3 || inside.millimetres() > 40) {
-        throw new PlanException(
-            ProblemCode.OUT_OF_RANGE,
-            String.format(
-                Locale.ROOT,
-                "dripline is between 0.12 in (3 mm) and 1.57 in (40 mm) wide inside, got %.2f in"
-                    + " (%.1f mm); check the unit",
-                inside.inches(),
-                inside.millimetres()));
-      }
-      return new DripChoice(emitter, spacing, rowSpacing, at, power, compensates, inside);
-    }
-  }
-
   private static void lay(
       ElementScope in, Flow emitter, Length spacing, Length rowSpacing, Tube tube) {
     Length rows = rowSpacing == null ? spacing : rowSpacing;
+    checkFlow(emitter);
+    checkSpacing("spacing", spacing);
+    checkSpacing("rowSpacing", rows);
+    store(in, tube.with(emitter, spacing, rows, 0));
+  }
+
+  static void checkFlow(Flow emitter) {
     if (emitter.litresPerHour() < 0.2 || emitter.gallonsPerHour() > 60) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
@@ -142,8 +134,9 @@ public final class DripWords {
               emitter.gallonsPerHour(),
               emitter.litresPerHour()));
     }
-    checkSpacing("spacing", spacing);
-    checkSpacing("rowSpacing", rows);
+  }
+
+  static void store(ElementScope in, DripChoice choice) {
     if (in.element().attributes().has(DripChoice.KEY)) {
       throw new PlanException(
           ProblemCode.DUPLICATE, in.place(), in.element().id() + " already has dripline");
@@ -152,7 +145,7 @@ public final class DripWords {
       throw new PlanException(
           ProblemCode.CONTRADICTION, in.place(), in.element().id() + " has dripline and is dry");
     }
-    in.element().attributes().add(DripChoice.KEY, tube.with(emitter, spacing, rows), in.place());
+    in.element().attributes().add(DripChoice.KEY, choice, in.place());
   }
 
   private static void checkSpacing(String what, Length value) {

@@ -9,9 +9,13 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.water.head.Supply;
 import yardloom.water.route.LineWays;
+import yardloom.water.tank.TankPlan;
 
-/** Finds the ways that pipe may take, where a plan has a tap and dripline. */
+/**
+ * Finds the ways that pipe may take, where a plan has dripline and a tap, or a tank that feeds it.
+ */
 public final class RouteCalculator implements Calculator {
   @Override
   public String id() {
@@ -31,7 +35,8 @@ public final class RouteCalculator implements Calculator {
             .map(Element::shape)
             .toList();
     if (!watered.isEmpty()) {
-      LineWays.of(plan, watered).ifPresent(ways -> out.give(LineWays.KEY, ways));
+      LineWays.of(plan, Supply.tank(plan).map(TankPlan::at), watered)
+          .ifPresent(ways -> out.give(LineWays.KEY, ways));
     }
   }
 }

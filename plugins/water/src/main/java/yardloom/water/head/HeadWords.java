@@ -6,14 +6,12 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.unit.Flow;
-import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Pressure;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
-import yardloom.water.pipe.formula.Water;
 
 /** The words for what the tap gives and what stands behind it. */
 public final class HeadWords {
@@ -22,7 +20,7 @@ public final class HeadWords {
   @Verb(
       help =
           "Says how much water the tap gives through the pressure regulator, zones keep below it;"
-              + " and the pressure at the closed tap, or how high a tank's water stands above it.",
+              + " and the pressure at the closed tap, or the tank that waters by its height alone.",
       example = "supply flow: 4.gpm, pressure: 45.psi")
   public static void supply(
       PlanScope in,
@@ -38,17 +36,17 @@ public final class HeadWords {
           Pressure pressure,
       @Opt(
               name = "tank",
-              help = "height of the tank's water above its tap, when it is low",
+              help = "the name of the tank whose water runs into the lines by its height",
               fallback = "none: water of the mains")
-          Length tank) {
+          String tank) {
     if (flow == null && pressure == null && tank == null) {
       throw new PlanException(
-          ProblemCode.MISSING_OPTION, "supply needs a flow, a pressure or the height in a tank");
+          ProblemCode.MISSING_OPTION, "supply needs a flow, a pressure or the name of a tank");
     }
     if (pressure != null && tank != null) {
       throw new PlanException(
           ProblemCode.CONTRADICTION,
-          "supply has a pressure and a tank; the height in the tank is its pressure");
+          "supply has a pressure and a tank; the height of the tank's water is its pressure");
     }
     if (flow != null) {
       check(flow);
@@ -59,28 +57,17 @@ public final class HeadWords {
           String.format(
               Locale.ROOT,
               "a closed tap stands between 5 psi (34 kPa) and 150 psi (1,034 kPa), got %.1f psi"
-                  + " (%.0f kPa); give a tank by its height",
+                  + " (%.0f kPa); name a tank with `tank:`",
               pressure.psi(),
               pressure.kilopascals()));
-    }
-    if (tank != null && (tank.metres() < 0.1 || tank.metres() > 10)) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE,
-          String.format(
-              Locale.ROOT,
-              "water stands between 4 in (0.1 m) and 33 ft (10 m) above a tank's tap, got %.2f ft"
-                  + " (%.2f m); check the unit",
-              tank.feet(),
-              tank.metres()));
     }
     if (in.draft().attributes().has(Supply.KEY)) {
       throw new PlanException(ProblemCode.DUPLICATE, in.place(), "the supply is already given");
     }
-    Optional<Pressure> still =
-        Optional.ofNullable(pressure).or(() -> Optional.ofNullable(tank).map(Water::pressure));
-    in.draft()
-        .attributes()
-        .add(Supply.KEY, new Supply(Optional.ofNullable(flow), still, tank != null), in.place());
+    Supply supply =
+        new Supply(
+            Optional.ofNullable(flow), Optional.ofNullable(pressure), Optional.ofNullable(tank));
+    in.draft().attributes().add(Supply.KEY, supply, in.place());
   }
 
   private static void check(Flow flow) {

@@ -11,15 +11,16 @@ import yardloom.kernel.unit.Pressure;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.head.formula.TapCurve;
+import yardloom.water.tank.TankPlan;
 
 /**
  * What the tap gives, as the plan says it.
  *
  * @param through flow through the regulator, as it was measured
- * @param still pressure with the tap closed, by a gauge or by the height of a tank's water
- * @param isTank whether that is the height of water in a tank
+ * @param still pressure with the tap closed, by a gauge
+ * @param tank the name of the tank whose water runs by its height alone, instead of a tap
  */
-public record Supply(Optional<Flow> through, Optional<Pressure> still, boolean isTank) {
+public record Supply(Optional<Flow> through, Optional<Pressure> still, Optional<String> tank) {
   /** Said by {@code supply}. */
   public static final AttributeKey<Supply> KEY = new AttributeKey<>("water.supply", Supply.class);
 
@@ -53,7 +54,7 @@ public record Supply(Optional<Flow> through, Optional<Pressure> still, boolean i
           supply.get().value().through().orElseThrow(), "supply", supply.get().place());
     }
     Optional<Entry<Bucket>> bucket = plan.said(BUCKET);
-    if (bucket.isPresent()) {
+    if (bucket.isPresent() && !isTank(plan)) {
       return Derived.by("share × volume / time", SHARE)
           .from("share", DESIGN_SHARE)
           .from("volume", bucket.get().value().volume(), bucket.get().place())
@@ -63,15 +64,45 @@ public record Supply(Optional<Flow> through, Optional<Pressure> still, boolean i
     return Derived.by("no supply is given; half-inch line", RULE).gives(HALF_INCH_LINE);
   }
 
-  /** The pressure at the tap while so much runs; empty where no pressure is given. */
+  /**
+   * The pressure at the tap while so much runs, or that of a tank half full over the ground it
+   * stands on; empty where neither is given.
+   */
   public static Optional<Pressure> pressure(Plan plan, Flow flow) {
+    Optional<TankPlan> tank = tank(plan);
+    if (tank.isPresent()) {
+      return tank.map(t -> t.pressure(t.height().times(0.5)));
+    }
     Optional<Pressure> still = plan.said(KEY).flatMap(s -> s.value().still());
     Optional<Flow> open = plan.said(BUCKET).map(b -> b.value().flow());
     return still.map(p -> open.map(o -> TapCurve.at(flow, p, o)).orElse(p));
   }
 
+  /** The most that ever stands there: a closed tap, a full tank. */
+  public static Optional<Pressure> most(Plan plan) {
+    return tank(plan).map(t -> t.pressure(t.height())).or(() -> pressure(plan, Flow.ZERO));
+  }
+
+  /** The tank of the plan from which water comes by its height alone. */
+  public static Optional<TankPlan> tank(Plan plan) {
+    return plan.said(KEY)
+        .flatMap(s -> s.value().tank())
+        .flatMap(
+            name ->
+                plan.attributes().all(TankPlan.KEY).stream()
+                    .map(Entry::value)
+                    .filter(t -> t.name().equals(name))
+                    .findFirst());
+  }
+
   /** Whether water comes from a tank by its height alone. */
   public static boolean isTank(Plan plan) {
-    return plan.said(KEY).map(s -> s.value().isTank()).orElse(false);
+    return tank(plan).isPresent();
+  }
+
+  /** What runs from the open tap into a bucket; empty where nobody has measured it. */
+  public static Optional<Derived<Flow>> open(Plan plan) {
+    return plan.said(BUCKET)
+        .map(b -> Derived.given(b.value().flow(), "bucket test of the open tap", b.place()));
   }
 }

@@ -23,6 +23,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Pressure;
 import yardloom.water.drip.DripChoice;
 import yardloom.water.drip.DripRun;
+import yardloom.water.head.Supply;
 import yardloom.water.zone.Zone;
 
 /** Holds dripline against what tube and supply can carry and the soil can take. */
@@ -105,7 +106,9 @@ public final class IrrigationChecks implements Check {
       Pressure least = solved.least().value();
       boolean isDry = least.compareTo(Pressure.ZERO) <= 0;
       boolean isWeak =
-          solved.flow().value().compareTo(run.rated().value().times(WEAK)) < 0
+          // Plain outlets below a tank give little by intent; its levels have a check of their own.
+          !Supply.isTank(plan)
+                  && solved.flow().value().compareTo(run.rated().value().times(WEAK)) < 0
               || run.choice().isTooLow(least);
       if (isDry || isWeak) {
         found.add(

@@ -93,6 +93,9 @@ final class LineBill {
   }
 
   private String kind(DripChoice choice) {
+    if (choice.isSingle()) {
+      return "tube without outlets";
+    }
     String kind = choice.isCompensating() ? "dripline that compensates" : "dripline";
     return us
         ? String.format(
@@ -211,6 +214,7 @@ final class LineBill {
     }
     // Fittings of rows, and stakes, are set while the tube is laid.
     rowPieces(Optional.empty(), "fittings from header to row", starts.gives(rows));
+    single(runs);
     rowPieces(Optional.of(WorkTask.CLOSE_ENDS), "flush caps", ends.gives(rows));
     int stakes = (int) Math.ceil(tube.ratioTo(BETWEEN_STAKES) - EPS);
     rowPieces(
@@ -220,6 +224,30 @@ final class LineBill {
             .from("length", tube)
             .from("distance", BETWEEN_STAKES)
             .gives(stakes));
+  }
+
+  /** Emitters that are punched into plain tube, by their flow. */
+  private void single(List<DripRun> runs) {
+    Map<String, Derived.Builder> why = new TreeMap<>();
+    Map<String, Integer> counts = new TreeMap<>();
+    for (DripRun run : runs) {
+      if (run.choice().isSingle()) {
+        String item = emitter(run.choice());
+        why.computeIfAbsent(item, k -> Derived.by("sum over beds and trees", SUM))
+            .from("emitters in " + run.bed().name(), run.outlets());
+        counts.merge(item, run.outlets().value(), Integer::sum);
+      }
+    }
+    counts.forEach(
+        (item, count) ->
+            rowPieces(Optional.of(WorkTask.SET_FITTING), item, why.get(item).gives(count)));
+  }
+
+  private String emitter(DripChoice choice) {
+    String kind = choice.isCompensating() ? "emitter that compensates" : "emitter";
+    return us
+        ? String.format(Locale.ROOT, "%s, %.2f gph", kind, choice.emitter().gallonsPerHour())
+        : String.format(Locale.ROOT, "%s, %.1f L/h", kind, choice.emitter().litresPerHour());
   }
 
   private void head(int zones) {

@@ -22,10 +22,12 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.water.drip.DripRun;
+import yardloom.water.head.Supply;
 import yardloom.water.pipe.formula.PipeSpeed;
 import yardloom.water.pipe.formula.Water;
 import yardloom.water.route.LineTree;
 import yardloom.water.route.LineWays;
+import yardloom.water.tank.TankZone;
 import yardloom.water.zone.Zone;
 
 /**
@@ -57,7 +59,13 @@ public final class LineCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(ZoneLine.KEY, BedHydraulics.KEY, Trenches.KEY, YardFacts.BILL, YardFacts.JOBS);
+    return Set.of(
+        ZoneLine.KEY,
+        BedHydraulics.KEY,
+        TankZone.KEY,
+        Trenches.KEY,
+        YardFacts.BILL,
+        YardFacts.JOBS);
   }
 
   @Override
@@ -66,7 +74,7 @@ public final class LineCalculator implements Calculator {
     in.all(DripRun.KEY).forEach(run -> beds.put(run.bed().toString(), run));
     Optional<LineWays> ways = in.find(LineWays.KEY);
     Optional<LineTree> tree = ways.map(w -> w.tree(feeds(beds)));
-    Optional<Point> tap = ways.map(w -> w.tap().at());
+    Optional<Point> tap = ways.map(LineWays::start);
     List<ZoneLine> lines = new ArrayList<>();
     for (Zone zone : in.all(Zone.KEY)) {
       List<DripRun> its = zone.beds().stream().map(id -> beds.get(id.toString())).toList();
@@ -150,6 +158,9 @@ public final class LineCalculator implements Calculator {
                 runs.stream().map(LineTree.Run::way).toList(),
                 PipeSize.all(plan.info().units()))
             .choose();
+    Supply.tank(plan)
+        .map(tank -> new TankLevels(network, chosen.of(), zone, tank).solve())
+        .ifPresent(levels -> out.give(TankZone.KEY, levels));
     BedResults results = new BedResults(network, chosen.solved());
     List<BedHydraulics> solved = beds.stream().map(b -> results.of(b, zone.number())).toList();
     solved.forEach(bed -> out.give(BedHydraulics.KEY, bed));

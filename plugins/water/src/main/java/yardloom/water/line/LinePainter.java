@@ -1,8 +1,10 @@
 package yardloom.water.line;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import yardloom.facts.work.SheetPage;
 import yardloom.facts.work.WorkPhase;
@@ -60,9 +62,8 @@ public final class LinePainter implements Painter {
         .find(Trenches.KEY)
         .ifPresent(
             trenches -> {
-              for (Trenches.Trench trench : trenches.trenches()) {
-                trench(trench, marks);
-              }
+              trenches.trenches().forEach(t -> trench(t, marks));
+              sizes(trenches.trenches(), marks);
               if (!trenches.trenches().isEmpty()) {
                 valves(trenches.trenches().get(0).way().start(), facts, marks);
               }
@@ -79,8 +80,22 @@ public final class LinePainter implements Painter {
     trench.paved().forEach(p -> marks.add(new Mark.Stroke(p, SLEEVE, "sleeve under paving")));
     if (way.length().compareTo(ROOM_FOR_TEXT) > 0) {
       marks.add(arrow(way));
-      marks.add(new Mark.Label(way.middle(), trench.text(), 2, false, SIZE_RANK, Mark.Anchor.NEAR));
     }
+  }
+
+  /** What lies in a trench is said once, at the longest of those with the same pipes. */
+  private static void sizes(List<Trenches.Trench> trenches, List<Mark> marks) {
+    Map<String, Line> longest = new LinkedHashMap<>();
+    for (Trenches.Trench trench : trenches) {
+      longest.merge(
+          trench.text(), trench.way(), (a, b) -> b.length().compareTo(a.length()) > 0 ? b : a);
+    }
+    longest.forEach(
+        (text, way) -> {
+          if (way.length().compareTo(ROOM_FOR_TEXT) > 0) {
+            marks.add(new Mark.Label(way.middle(), text, 2, false, SIZE_RANK, Mark.Anchor.NEAR));
+          }
+        });
   }
 
   private static Mark arrow(Line way) {

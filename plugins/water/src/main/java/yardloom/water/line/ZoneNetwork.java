@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.ground.Surface;
@@ -90,14 +91,19 @@ final class ZoneNetwork {
 
   /** Solves it with a size for each run; what tap and head give depends on the flow. */
   Solved solve(List<PipeSize> sizes) {
+    return solve(sizes, flow -> Supply.pressure(plan, flow));
+  }
+
+  /** The same for a tap, or a level in a tank, that gives such a pressure at such a flow. */
+  Solved solve(List<PipeSize> sizes, Function<Flow, Optional<Pressure>> tap) {
     List<Pipe> pipes = pipes(sizes);
     double low = 0;
-    double high = behindM(0);
+    double high = behindM(tap, 0);
     double tryM = high;
     Solved solved = null;
     for (int step = 0; step < MOST_STEPS; step++) {
       solved = solve(pipes, tryM);
-      double givenM = behindM(solved.flowM3s());
+      double givenM = behindM(tap, solved.flowM3s());
       if (Math.abs(givenM - tryM) < SAME_HEAD_M) {
         break;
       }
@@ -114,10 +120,9 @@ final class ZoneNetwork {
     return solved;
   }
 
-  private double behindM(double flowM3s) {
+  private double behindM(Function<Flow, Optional<Pressure>> tap, double flowM3s) {
     Flow flow = Flow.cubicMetresPerSecond(flowM3s);
-    Pressure left =
-        HeadAssembly.of(plan).behind(Supply.pressure(plan, flow), flow, Supply.isTank(plan));
+    Pressure left = HeadAssembly.of(plan).behind(tap.apply(flow), flow, Supply.isTank(plan));
     return Math.max(0, Water.head(left).metres());
   }
 

@@ -16,6 +16,7 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.water.drip.DripRun;
+import yardloom.water.head.Supply;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.zone.Zone;
 
@@ -74,8 +75,11 @@ public final class ZoneTable implements TableMaker {
           "A zone runs as long as its thirstiest bed asks; beds that ask for less than 70 percent"
               + " of that, and beds of another class of light, are in another zone. Supply: "
               + zones.get(0).limit().source().cite()
-              + ". Pressure, flow: the whole zone as one network from the tap to every outlet, on"
-              + " the ground's levels where they are given.");
+              + ". Pressure, flow: the whole zone as one network from the "
+              + (Supply.isTank(plan) ? "tank" : "tap")
+              + " to every outlet, on"
+              + " the ground's levels where they are given."
+              + (Supply.isTank(plan) ? " All for the tank half full." : ""));
     }
     return table.build();
   }

@@ -19,10 +19,10 @@ import yardloom.kernel.plan.ElementId;
  * @param planted the day of the visit
  * @param grows that day, or the first of the month in which leaves come, if it is in dormancy
  */
-record NewPlants(ElementId in, LocalDate planted, LocalDate grows, List<Stand> stands) {
+public record NewPlants(ElementId in, LocalDate planted, LocalDate grows, List<Stand> stands) {
 
   /** Of all beds and trees, by name and day; those without a known day are left out. */
-  static List<NewPlants> of(Facts facts) {
+  public static List<NewPlants> of(Facts facts) {
     Map<String, LocalDate> days = new TreeMap<>();
     for (PlantingDay day : facts.all(YardFacts.PLANTING_DAYS)) {
       days.putIfAbsent(day.plant(), day.date());
@@ -67,7 +67,7 @@ record NewPlants(ElementId in, LocalDate planted, LocalDate grows, List<Stand> s
     return grows.isAfter(planted);
   }
 
-  String kinds() {
+  public String kinds() {
     return String.join(", ", stands.stream().map(Stand::plant).distinct().sorted().toList());
   }
 }

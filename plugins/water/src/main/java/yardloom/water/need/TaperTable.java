@@ -4,12 +4,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
@@ -17,18 +15,12 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.need.formula.Taper;
-import yardloom.water.need.formula.TreeEstablishment;
-import yardloom.water.need.formula.WaterBudget;
 
 /** What new plants are given in their first 45 days of growth, from their own planting day. */
 public final class TaperTable implements TableMaker {
   private static final String ID = "first-weeks";
-
-  /** Usual of young fruit trees in nurseries. */
-  private static final Length NURSERY_TRUNK = Length.inches(1);
 
   @Override
   public String id() {
@@ -91,14 +83,11 @@ public final class TaperTable implements TableMaker {
   private static Cell[] row(Plan plan, NewPlants plants, Taper.Step step, MonthlyWeather weather) {
     LocalDate from = plants.grows().plusDays(step.from() - 1L);
     LocalDate until = plants.grows().plusDays(step.until() - 1L);
-    int month = from.plusDays(step.days() / 2).getMonthValue() - 1;
-    if (plants.stands().stream().allMatch(s -> s.kc().get(month) <= 0)) {
+    int month = TaperNeed.month(plants, step);
+    if (TaperNeed.rests(plants, step)) {
       return dry(plants, from, until, "none: it rests; look monthly, weekly when leaves come");
     }
-    Optional<Element.Tree> tree =
-        plan.all(Element.Tree.class).stream().filter(t -> t.id().equals(plants.in())).findFirst();
-    Derived<Volume> each =
-        tree.map(TaperTable::rootBall).orElseGet(() -> each(plants, step, weather, month));
+    Derived<Volume> each = TaperNeed.each(plan, plants, step, weather);
     return new Cell[] {
       Cell.text(plants.in().name()),
       Cell.text(plants.kinds()),
@@ -126,43 +115,6 @@ public final class TaperTable implements TableMaker {
     return weather.effectiveRain().get(month).value().compareTo(use) >= 0
         ? "look " + days + ", water only if dry: rain usually does it then"
         : days;
-  }
-
-  /** A new tree drinks from its root ball, whatever its crown will be. */
-  private static Derived<Volume> rootBall(Element.Tree tree) {
-    boolean isSaid = tree.trunk().metres() > 0;
-    Length trunk = isSaid ? tree.trunk() : NURSERY_TRUNK;
-    return Derived.by("1.5 gal × trunk / 1 in", EstablishmentTable.MINNESOTA)
-        .from("trunk", trunk, tree.place())
-        .from("trunk by", isSaid ? "the plan" : "the usual size in nurseries")
-        .gives(TreeEstablishment.most(trunk));
-  }
-
-  /** Gross, for the days until the next one. */
-  private static Derived<Volume> each(
-      NewPlants plants, Taper.Step step, MonthlyWeather weather, int month) {
-    Derived<Length> monthly = weather.referenceEt().get(month);
-    Length day = monthly.value().times(1.0 / Months.days(month));
-    Derived.Builder why =
-        Derived.by(
-                "sum over plants of area × max(Kc, least Kc) × reference ET / days of the month ×"
-                    + " days between / efficiency",
-                EstablishmentTable.MINNESOTA)
-            .from("reference ET", monthly)
-            .from("days of the month", Months.days(month))
-            .from("days between", step.everyDays())
-            .from("least Kc", Taper.LEAST_KC)
-            .from("efficiency", WaterBudget.DRIP_EFFICIENCY);
-    Volume sum = Volume.ZERO;
-    for (Stand stand : plants.stands()) {
-      double kc = stand.kc().get(month);
-      if (kc > 0) {
-        sum = sum.plus(stand.area().deep(Taper.depth(kc, day, step.everyDays())));
-        why.from("Kc " + stand.plant(), kc, stand.place())
-            .from("area " + stand.plant(), stand.area(), stand.place());
-      }
-    }
-    return why.gives(sum.times(1 / WaterBudget.DRIP_EFFICIENCY));
   }
 
   private static void notes(Table.Builder table) {

@@ -22,6 +22,7 @@ import yardloom.water.tank.TankCurve;
 import yardloom.water.tank.TankHeadTable;
 import yardloom.water.tank.TankPlan;
 import yardloom.water.tank.TankTable;
+import yardloom.water.tank.TankYearTable;
 
 /** The sheet of roof water, where the plan has a tank or a basin. */
 public final class RoofWaterSheet implements SheetMaker {
@@ -32,9 +33,16 @@ public final class RoofWaterSheet implements SheetMaker {
           new StandingTable(),
           new TankHeadTable(),
           new TankTable(),
+          new TankYearTable(),
           new RoofDrainageTable(),
           new BasinTable(),
           new LotRunoffTable());
+
+  /** Whether the plan has what it shows. */
+  public static boolean isDrawn(Plan plan) {
+    return !plan.attributes().all(TankPlan.KEY).isEmpty()
+        || !plan.attributes().all(Basin.KEY).isEmpty();
+  }
 
   @Override
   public String id() {
@@ -51,8 +59,7 @@ public final class RoofWaterSheet implements SheetMaker {
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
-    if (plan.attributes().all(TankPlan.KEY).isEmpty()
-        && plan.attributes().all(Basin.KEY).isEmpty()) {
+    if (!isDrawn(plan)) {
       return List.of();
     }
     List<Panel> panels = new ArrayList<>();

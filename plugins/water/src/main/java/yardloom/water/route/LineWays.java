@@ -41,17 +41,17 @@ public final class LineWays {
 
   private static final Length FIRST_STEP = Length.metres(0.4);
 
-  private final Element.WaterPoint tap;
+  private final Point start;
   private final LineGround ground;
   private final List<Point> points = new ArrayList<>();
   private final SimpleWeightedGraph<Integer, DefaultWeightedEdge> graph =
       new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
   private final SingleSourcePaths<Integer, DefaultWeightedEdge> fromTap;
 
-  private LineWays(Element.WaterPoint tap, LineGround ground) {
-    this.tap = tap;
+  private LineWays(Point start, LineGround ground) {
+    this.start = start;
     this.ground = ground;
-    points.add(tap.at());
+    points.add(start);
     TreeSet<Point> bends = new TreeSet<>(ground.bends());
     Point last = null;
     for (Point bend : bends) {
@@ -60,7 +60,7 @@ public final class LineWays {
         last = bend;
       }
     }
-    Optional<Point> off = ground.offWall(tap.at()).filter(this::isFirstStep);
+    Optional<Point> off = ground.offWall(start).filter(this::isFirstStep);
     off.ifPresent(points::add);
     IntStream.range(0, points.size()).forEach(graph::addVertex);
     off.ifPresent(p -> join(TAP, points.size() - 1));
@@ -71,13 +71,17 @@ public final class LineWays {
   }
 
   /**
-   * The ways from the tap of a plan that lies nearest to all that is watered, by the sum of
-   * straight distances; empty without a tap.
+   * The ways from the tank that feeds the lines, else from the tap of a plan that lies nearest to
+   * all that is watered, by the sum of straight distances; empty without either.
    */
-  public static Optional<LineWays> of(Plan plan, List<Shape> watered) {
+  public static Optional<LineWays> of(Plan plan, Optional<Point> tank, List<Shape> watered) {
+    return tank.or(() -> tap(plan, watered)).map(at -> new LineWays(at, LineGround.of(plan)));
+  }
+
+  private static Optional<Point> tap(Plan plan, List<Shape> watered) {
     return plan.all(Element.WaterPoint.class).stream()
         .min(Comparator.comparingDouble((Element.WaterPoint tap) -> away(tap, watered)))
-        .map(tap -> new LineWays(tap, LineGround.of(plan)));
+        .map(Element.WaterPoint::at);
   }
 
   private static double away(Element.WaterPoint tap, List<Shape> watered) {
@@ -85,7 +89,7 @@ public final class LineWays {
   }
 
   private boolean isFirstStep(Point at) {
-    double stepM = tap.at().distance(at).metres();
+    double stepM = start.distance(at).metres();
     return stepM > 0.001 && stepM <= FIRST_STEP.metres();
   }
 
@@ -123,9 +127,9 @@ public final class LineWays {
     graph.setEdgeWeight(edge, Math.max(1e-6, ground.cost(points.get(i).to(points.get(j)))));
   }
 
-  /** The tap that the ways start from. */
-  public Element.WaterPoint tap() {
-    return tap;
+  /** Where the ways start: at the tap, or at the tank that feeds the lines. */
+  public Point start() {
+    return start;
   }
 
   public LineGround ground() {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import yardloom.facts.ClimateNormals;
 import yardloom.facts.DailyRain;
 import yardloom.facts.YardFacts;
@@ -23,12 +24,16 @@ record RainYears(List<Year> years, String how) {
   /** In normals without wet days. */
   private static final double USUAL_WET_DAY_MM = 8;
 
+  /** The number of the first year that is made; not a leap year. */
+  private static final int FIRST_MADE = 2021;
+
   /**
    * One year, or what a series has of it.
    *
+   * @param days in their order, one for each of the rain's
    * @param months 0 (January) to 11, of each day
    */
-  record Year(double[] rainMm, int[] months) {}
+  record Year(List<LocalDate> days, double[] rainMm, int[] months) {}
 
   /** Empty without a series and without a climate. */
   static Optional<RainYears> of(Facts facts) {
@@ -45,11 +50,13 @@ record RainYears(List<Year> years, String how) {
     for (int from = 0; from + 365 <= days.size(); from += 365) {
       double[] mm = new double[365];
       int[] months = new int[365];
+      List<LocalDate> dates = new ArrayList<>();
       for (int d = 0; d < 365; d++) {
+        dates.add(days.get(from + d).date());
         mm[d] = days.get(from + d).rain().millimetres();
         months[d] = days.get(from + d).date().getMonthValue() - 1;
       }
-      years.add(new Year(mm, months));
+      years.add(new Year(dates, mm, months));
     }
     String how =
         String.format(
@@ -72,10 +79,18 @@ record RainYears(List<Year> years, String how) {
     }
     int[] months = new int[365];
     for (int d = 0; d < 365; d++) {
-      months[d] = LocalDate.ofYearDay(2021, d + 1).getMonthValue() - 1;
+      months[d] = LocalDate.ofYearDay(FIRST_MADE, d + 1).getMonthValue() - 1;
     }
     List<Year> years = new ArrayList<>();
-    RainGenerator.years(rain, wet).forEach(y -> years.add(new Year(y, months)));
+    for (double[] mm : RainGenerator.years(rain, wet)) {
+      int number = FIRST_MADE + years.size();
+      // Of 365 days each, so that months are as long in all of them.
+      List<LocalDate> dates =
+          IntStream.rangeClosed(1, 365)
+              .mapToObj(d -> LocalDate.ofYearDay(FIRST_MADE, d).withYear(number))
+              .toList();
+      years.add(new Year(dates, mm, months));
+    }
     return new RainYears(
         years,
         "Day by day through "

@@ -40,12 +40,12 @@ public final class TankCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.CLIMATE, YardFacts.DAILY_RAIN, WaterDemand.KEY);
+    return Set.of(YardFacts.CLIMATE, YardFacts.DAILY_RAIN, WaterDemand.KEY, TankZone.KEY);
   }
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(TankCurve.KEY);
+    return Set.of(TankCurve.KEY, TankYear.KEY);
   }
 
   @Override
@@ -68,7 +68,8 @@ public final class TankCalculator implements Calculator {
               monthly(demands),
               FirstFlush.LEAST,
               TankWords.USUAL_SCREEN,
-              Order.YIELD_AFTER_SPILL);
+              Order.YIELD_AFTER_SPILL,
+              1);
       give(plan, Optional.empty(), years, out);
     }
     for (Entry<TankPlan> entry : tanks) {
@@ -85,9 +86,15 @@ public final class TankCalculator implements Calculator {
               with(monthly(its), tank.otherUse()),
               tank.firstFlush(),
               tank.screened(),
-              tank.order());
+              tank.order(),
+              usable(tank, in));
       give(plan, Optional.of(tank), years, out);
     }
+  }
+
+  /** What stands below the level at which the lines stop is of no use to them. */
+  private static double usable(TankPlan tank, Facts in) {
+    return TankZone.lowest(tank, in).map(stop -> 1 - stop.ratioTo(tank.height())).orElse(1.0);
   }
 
   private static List<Volume> monthly(List<WaterDemand> demands) {
@@ -110,6 +117,7 @@ public final class TankCalculator implements Calculator {
     for (Volume size : sizes(plan.info().units(), tank)) {
       points.add(years.point(size));
     }
+    tank.map(years::year).ifPresent(year -> out.give(TankYear.KEY, year));
     int knee =
         Knee.of(
             points.stream().map(p -> p.size().litres()).toList(),

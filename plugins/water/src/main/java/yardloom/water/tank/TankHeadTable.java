@@ -27,9 +27,6 @@ import yardloom.water.pipe.formula.Water;
 public final class TankHeadTable implements TableMaker {
   private static final String ID = "tank-head";
 
-  /** Outlets sit a little above the foot, so that mud stays in the tank (common practice). */
-  private static final Length OUTLET = Length.inches(4);
-
   /** Where compensating outlets begin to work, 7 to 15 psi by make (common practice). */
   private static final Pressure COMPENSATING = Pressure.psi(7);
 
@@ -110,7 +107,7 @@ public final class TankHeadTable implements TableMaker {
   private static Cell[] row(Entry<TankPlan> entry, Element served, Length drop) {
     TankPlan tank = entry.value();
     Derived<Pressure> full = pressure(entry, drop, tank.height(), "water when full");
-    Derived<Pressure> low = pressure(entry, drop, OUTLET, "water above the outlet");
+    Derived<Pressure> low = pressure(entry, drop, TankPlan.OUTLET, "water above the outlet");
     return new Cell[] {
       Cell.text(served.id().name()),
       Cell.text(tank.name()),

@@ -6,7 +6,9 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Pressure;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.pipe.formula.Water;
 import yardloom.water.tank.formula.TankBehaviour.Order;
 
 /**
@@ -47,12 +49,25 @@ public record TankPlan(
   /** The tanks of the plan. */
   public static final AttributeKey<TankPlan> KEY = new AttributeKey<>("water.tank", TankPlan.class);
 
+  /** Outlets sit a little above the foot, so that mud stays in the tank (common practice). */
+  public static final Length OUTLET = Length.inches(4);
+
   public TankPlan {
     serves = List.copyOf(serves);
   }
 
   public Volume size() {
     return each.times(count);
+  }
+
+  /** What water of that depth in it presses with at the ground it stands on. */
+  public Pressure pressure(Length depth) {
+    return Water.pressure(stand.plus(depth));
+  }
+
+  /** What lies in all of them between two depths of water. */
+  public Volume between(Length low, Length high) {
+    return size().times(high.minus(low).ratioTo(height));
   }
 
   /** The ground that each one stands on, in a row to the right. */

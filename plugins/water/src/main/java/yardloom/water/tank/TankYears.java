@@ -19,19 +19,25 @@ import yardloom.water.tank.formula.TankBehaviour.Step;
  * each year met of the need.
  */
 final class TankYears {
+  private static final double ENOUGH = 1 - 1e-9;
   private static final double DRY = 0.1;
   private static final double USUAL = 0.5;
   private static final double WET = 0.9;
 
   private final RainYears rain;
   private final Order order;
+  private final double usable;
   private final List<Volume> inflows = new ArrayList<>();
   private final List<Volume> needs = new ArrayList<>();
 
   /** A roof, looked up once for all days. */
   private record Shed(Area area, double share) {}
 
-  /** Roofs without a tank of their own lead to one; needs are those of twelve months. */
+  /**
+   * Roofs without a tank of their own lead to one; needs are those of twelve months.
+   *
+   * @param usable share of a tank's water that its outlet and lines can use
+   */
   TankYears(
       Plan plan,
       RainYears rain,
@@ -39,9 +45,11 @@ final class TankYears {
       List<Volume> monthlyNeed,
       Length firstFlush,
       double screened,
-      Order order) {
+      Order order,
+      double usable) {
     this.rain = rain;
     this.order = order;
+    this.usable = usable;
     List<Shed> sheds =
         roofs.stream()
             .map(r -> new Shed(r.shape().area(), RoofShares.of(plan, r).value()))
@@ -80,9 +88,7 @@ final class TankYears {
 
   TankCurve.Point point(Volume size) {
     int year = inflows.size() / count();
-    List<Step> all =
-        TankBehaviour.run(order, size, Volume.ZERO, led(inflows, year), led(needs, year));
-    List<Step> steps = all.subList(year, all.size());
+    List<Step> steps = steps(size);
     double[] met = new double[count()];
     double used = 0;
     double spilt = 0;
@@ -92,8 +98,7 @@ final class TankYears {
       for (int d = y * year; d < (y + 1) * year; d++) {
         usedInYear += steps.get(d).yield().litres();
         spilt += steps.get(d).spill().litres();
-        boolean isShort = steps.get(d).yield().litres() < needs.get(d).litres() * (1 - 1e-9);
-        lacking += isShort ? 1 : 0;
+        lacking += isShort(steps, d) ? 1 : 0;
       }
       met[y] = usedInYear / sum(needs.subList(y * year, (y + 1) * year)).litres();
       used += usedInYear;
@@ -107,6 +112,75 @@ final class TankYears {
         quantile(met, WET),
         Volume.litres(spilt / count()),
         (double) lacking / count());
+  }
+
+  /** What the tank gives month by month, and when it first falls short in a season. */
+  TankYear year(TankPlan tank) {
+    List<Step> steps = steps(tank.size());
+    List<TankYear.Month> months = new ArrayList<>();
+    for (int m = 0; m < 12; m++) {
+      months.add(month(steps, m));
+    }
+    TankSeasons seasons = new TankSeasons(needsByMonth());
+    int year = inflows.size() / count();
+    for (int d = 0; d < steps.size(); d++) {
+      seasons.day(rain.years().get(d / year).days().get(d % year), isShort(steps, d));
+    }
+    return new TankYear(
+        tank,
+        months,
+        seasons.first(USUAL),
+        seasons.first(DRY),
+        seasons.backAgain(),
+        seasons.count());
+  }
+
+  private TankYear.Month month(List<Step> steps, int month) {
+    int year = inflows.size() / count();
+    double[] met = new double[count()];
+    double need = 0;
+    double given = 0;
+    for (int y = 0; y < count(); y++) {
+      double its = 0;
+      double got = 0;
+      for (int d = y * year; d < (y + 1) * year; d++) {
+        if (rain.years().get(y).months()[d % year] == month) {
+          its += needs.get(d).litres();
+          got += steps.get(d).yield().litres();
+        }
+      }
+      met[y] = its <= 0 ? 1 : got / its;
+      need += its;
+      given += got;
+    }
+    Arrays.sort(met);
+    return new TankYear.Month(
+        Volume.litres(need / count()),
+        Volume.litres(given / count()),
+        quantile(met, DRY),
+        quantile(met, USUAL));
+  }
+
+  private boolean[] needsByMonth() {
+    boolean[] needed = new boolean[12];
+    int year = inflows.size() / count();
+    for (int d = 0; d < needs.size(); d++) {
+      needed[rain.years().get(d / year).months()[d % year]] |= needs.get(d).litres() > 0;
+    }
+    return needed;
+  }
+
+  /** All days, after the first year once to fill it. */
+  private List<Step> steps(Volume size) {
+    int year = inflows.size() / count();
+    List<Step> all =
+        TankBehaviour.run(
+            order, size.times(usable), Volume.ZERO, led(inflows, year), led(needs, year));
+    return all.subList(year, all.size());
+  }
+
+  private boolean isShort(List<Step> steps, int day) {
+    return steps.get(day).yield().litres() < needs.get(day).litres() * ENOUGH;
   }
 
   /** The first year comes before them all. */

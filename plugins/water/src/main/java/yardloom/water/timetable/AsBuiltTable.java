@@ -9,6 +9,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.water.head.Supply;
 import yardloom.water.line.ZoneLine;
 import yardloom.water.zone.Zone;
 
@@ -53,7 +54,10 @@ public final class AsBuiltTable implements TableMaker {
     }
     if (!facts.all(ZoneLine.KEY).isEmpty()) {
       table.note(
-          "Flow: by the water meter over ten minutes. Pressure: a gauge in place of the last flush"
+          (Supply.isTank(plan)
+                  ? "Flow: by how far the tank sinks in an hour, from half full. Pressure:"
+                  : "Flow: by the water meter over ten minutes. Pressure:")
+              + " a gauge in place of the last flush"
               + " cap. More than a tenth off: look for a leak, a closed valve or a full filter.");
     }
     return table.build();

@@ -62,15 +62,22 @@ public final class IrrigationTable implements TableMaker {
     if (known) {
       table.column(Column.of("days-apart", "Days apart at peak", Measure.DAYS));
     }
+    boolean onContour = runs.stream().anyMatch(run -> run.contour().isPresent());
+    if (onContour) {
+      table.column(Column.of("falls", "Falls along the bed, rows on the contour", Measure.PERCENT));
+    }
     for (int i = 0; i < rows.size(); i++) {
       List<Cell> cells = new ArrayList<>(rows.get(i));
       if (known) {
         cells.add(apart.get(i));
       }
+      if (onContour) {
+        cells.add(runs.get(i).contour().map(Cell::of).orElse(Cell.BLANK));
+      }
       table.row(cells);
     }
     if (!runs.isEmpty()) {
-      table.total(total(runs, facts, rows.get(0).size() + (known ? 1 : 0)));
+      table.total(total(runs, facts, rows.get(0).size() + (known ? 1 : 0) + (onContour ? 1 : 0)));
       notes(table, known);
     }
     return table.build();

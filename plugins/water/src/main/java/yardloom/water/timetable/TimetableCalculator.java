@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.SoilProfile;
 import yardloom.facts.Sunrises;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
@@ -14,7 +13,6 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
-import yardloom.kernel.ground.Surface;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
@@ -24,7 +22,6 @@ import yardloom.water.line.BedHydraulics;
 import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
 import yardloom.water.need.formula.WaterBudget;
-import yardloom.water.timetable.formula.CycleSoak;
 import yardloom.water.timetable.formula.RunTime;
 import yardloom.water.timetable.formula.TimerProgram;
 import yardloom.water.zone.PeakNeed;
@@ -40,9 +37,6 @@ public final class TimetableCalculator implements Calculator {
 
   /** Where the soil or the roots are not known. */
   private static final int USUAL_APART = 3;
-
-  private static final TimeSpan BEFORE_SUNRISE = TimeSpan.minutes(10);
-  private static final int CLOCK_STEP = 5;
 
   @Override
   public String id() {
@@ -94,16 +88,12 @@ public final class TimetableCalculator implements Calculator {
   /** One zone after the other, as if all were due on one day, the last ending before sunrise. */
   private static List<Optional<ZoneTimes.Month>> starts(
       List<Optional<ZoneTimes.Month>> zones, Optional<LocalTime> sunrise) {
-    double minutes = BEFORE_SUNRISE.minutes();
     List<Optional<ZoneTimes.Month>> started = new ArrayList<>(zones);
+    Starts starts = new Starts();
     for (int z = zones.size() - 1; z >= 0; z--) {
       if (zones.get(z).isPresent() && sunrise.isPresent()) {
         ZoneTimes.Month month = zones.get(z).get();
-        minutes += month.elapsed().minutes();
-        LocalTime at = sunrise.get().minusMinutes((long) Math.ceil(minutes));
-        int early = at.getMinute() % CLOCK_STEP;
-        minutes += early;
-        LocalTime start = at.withSecond(0).withNano(0).minusMinutes(early);
+        LocalTime start = starts.before(sunrise.get(), month.elapsed());
         started.set(
             z,
             Optional.of(
@@ -134,40 +124,14 @@ public final class TimetableCalculator implements Calculator {
       return Optional.empty();
     }
     Derived<TimeSpan> need = thirstiest.get().time();
-    Length rate =
-        runs.stream()
-            .map(r -> BedHydraulics.of(r.bed(), in).rate().value())
-            .max(Comparator.naturalOrder())
-            .orElseThrow();
-    Optional<Length> intake =
-        in.find(YardFacts.SOIL).flatMap(SoilProfile::intakePerHour).map(Derived::value);
-    double longest =
-        intake
-            .filter(i -> rate.compareTo(i) > 0)
-            .map(i -> CycleSoak.longestTurn(storage(plan, in, runs), rate, i).minutes())
-            .orElse(Double.POSITIVE_INFINITY);
+    Turns turns = Turns.of(plan, in, runs);
     TimerProgram program =
-        TimerProgram.of(need.value().minutes(), Months.days(m), apart(runs, in, m), longest);
-    TimeSpan soak =
-        intake
-            .filter(i -> program.turns() > 1)
-            .map(i -> CycleSoak.soak(TimeSpan.minutes(program.turnMinutes()), rate, i))
-            .map(s -> TimeSpan.minutes(Math.ceil(s.minutes())))
-            .orElse(TimeSpan.ZERO);
+        TimerProgram.of(
+            need.value().minutes(), Months.days(m), apart(runs, in, m), turns.longest());
+    TimeSpan soak = program.turns() > 1 ? turns.soak(program.turnMinutes()) : TimeSpan.ZERO;
     return Optional.of(
         new ZoneTimes.Month(
             m, thirstiest.get().run().bed(), need, program, soak, Optional.empty()));
-  }
-
-  private static Length storage(Plan plan, Facts in, List<DripRun> runs) {
-    Optional<Surface> surface = plan.attributes().get(Surface.KEY);
-    double steepest =
-        runs.stream()
-            .flatMap(r -> surface.flatMap(s -> s.slopeAt(r.ground().heart())).stream())
-            .mapToDouble(s -> s.ratio())
-            .max()
-            .orElse(0);
-    return SurfaceStorage.of(in.get(YardFacts.SOIL).texture(), steepest).value();
   }
 
   private static Optional<Derived<TimeSpan>> need(DripRun run, Facts in, int m) {

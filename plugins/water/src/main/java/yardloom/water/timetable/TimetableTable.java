@@ -1,5 +1,7 @@
 package yardloom.water.timetable;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -8,14 +10,19 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.TimeSpan;
+import yardloom.water.head.Supply;
+import yardloom.water.tank.TankYear;
+import yardloom.water.tank.TankZone;
 import yardloom.water.zone.Zone;
 
 /** What is keyed into the timer, zone by zone and month by month, and for how long by hand. */
@@ -28,8 +35,13 @@ public final class TimetableTable implements TableMaker {
   }
 
   @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.HOUSEHOLD);
+  }
+
+  @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(ZoneTimes.KEY, Zone.KEY);
+    return Set.of(ZoneTimes.KEY, Zone.KEY, TankYear.KEY, TankZone.KEY);
   }
 
   @Override
@@ -50,11 +62,31 @@ public final class TimetableTable implements TableMaker {
             .column(Column.of("need", "Run time needed", Measure.HOURS))
             .column(Column.of("set", "Run time set", Measure.HOURS))
             .column(Column.of("by-hand", "By hand, minutes a week", Measure.COUNT));
+    boolean isByTank =
+        facts.all(ZoneTimes.KEY).stream().anyMatch(t -> TankChange.of(t.zone(), facts).isPresent());
+    Optional<Derived<Flow>> open = Supply.open(plan).filter(o -> Supply.isTank(plan));
+    if (isByTank) {
+      table.column(Column.text("from", "Water from, usual year"));
+    }
+    if (open.isPresent()) {
+      table.column(Column.of("fill", "Tap into the tank, minutes a watering", Measure.COUNT));
+    }
     boolean any = false;
     for (ZoneTimes times : facts.all(ZoneTimes.KEY)) {
       if (!times.months().isEmpty()) {
-        table.heading("Zone " + times.zone() + ": " + Zone.of(times.zone(), facts).names());
-        times.months().forEach(month -> row(table, month));
+        table.heading(TankChange.heading(times.zone(), facts));
+        for (ZoneTimes.Month month : times.months()) {
+          List<Cell> cells = new ArrayList<>(row(month));
+          if (isByTank) {
+            cells.add(
+                Cell.text(
+                    TankChange.of(times.zone(), facts)
+                        .map(y -> y.source(month.month()))
+                        .orElse("tap")));
+          }
+          open.ifPresent(o -> cells.add(fill(times.zone(), month, o, facts)));
+          table.row(cells);
+        }
         any = true;
       }
     }
@@ -64,7 +96,7 @@ public final class TimetableTable implements TableMaker {
               + " month's earliest sunrise, if all are due on one day (common practice), by the"
               + " clock with its summer time. Needed: by the thirstiest bed of the zone, for grown"
               + " plants in a usual year; after good rain skip a watering, newly planted beds follow"
-              + " the table of establishment. Turns: where outlets give more than the soil takes,"
+              + " the table of first weeks. Turns: where outlets give more than the soil takes,"
               + " each lasts until water would run off, the next starts when it has soaked in. By"
               + " hand: open the zone's valve for so long in all, on as many days as the timer"
               + " would.");
@@ -72,12 +104,21 @@ public final class TimetableTable implements TableMaker {
     return table.build();
   }
 
-  private static void row(Table.Builder table, ZoneTimes.Month month) {
+  /** How long the open tap takes to bring one watering into the tank. */
+  private static Cell fill(int zone, ZoneTimes.Month month, Derived<Flow> open, Facts facts) {
+    return TankZone.of(zone, facts)
+        .map(z -> TankLevelTable.watering(z, month).value())
+        .map(w -> w.cubicMetres() / open.value().cubicMetresPerSecond() / 60)
+        .map(minutes -> Cell.number((int) Math.ceil(minutes)))
+        .orElse(Cell.BLANK);
+  }
+
+  private static List<Cell> row(ZoneTimes.Month month) {
     int days = Months.days(month.month());
     Optional<String> start =
         month.start().map(t -> String.format(Locale.ROOT, "%02d:%02d", t.getHour(), t.getMinute()));
     boolean isSplit = month.program().turns() > 1;
-    table.row(
+    return List.of(
         Cell.text(Months.name(month.month())),
         Cell.number(month.program().everyDays()),
         start.map(Cell::text).orElse(Cell.BLANK),

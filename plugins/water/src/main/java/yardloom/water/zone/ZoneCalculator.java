@@ -84,7 +84,7 @@ public final class ZoneCalculator implements Calculator {
   private static Derived<Pressure> pressure(Plan plan) {
     boolean isTank = Supply.isTank(plan);
     HeadAssembly head = HeadAssembly.of(plan);
-    Pressure still = head.behind(Supply.pressure(plan, Flow.ZERO), Flow.ZERO, isTank);
+    Pressure still = head.behind(Supply.most(plan), Flow.ZERO, isTank);
     return Derived.by("pressure behind the head assembly", SET).gives(still);
   }
 

@@ -76,6 +76,9 @@ class AppendixLawTest {
   private static final Path RARE_WORDS =
       Path.of("src", "test", "resources", "yardloom", "program", "appendix", "rare-words.groovy");
 
+  /** Lines fed by a tank, which a plan with a tap cannot have as well. */
+  private static final Path TANK_LINES = RARE_WORDS.resolveSibling("tank-lines.groovy");
+
   /** A printed input of two or three figures leaves a result this loose, as a share. */
   private static final double LOOSE = 0.05;
 
@@ -132,6 +135,7 @@ class AppendixLawTest {
       all.addAll(PrintedEntry.all(Samples.drawn(plan).get("calculations.txt")));
     }
     all.addAll(PrintedEntry.all(Samples.drawnFrom(RARE_WORDS).get("calculations.txt")));
+    all.addAll(PrintedEntry.all(Samples.drawnFrom(TANK_LINES).get("calculations.txt")));
     return all;
   }
 

@@ -24,7 +24,7 @@ import yardloom.language.limit.Limits;
 import yardloom.language.run.PlanRunner;
 
 /** All that the shipped plugins say of a plan's text: its tables, exact and as printed. */
-final class Drawn {
+public final class Drawn {
   private static final Plugins PLUGINS = PluginLoader.load(Drawn.class.getClassLoader());
   private static final PlanRunner RUNNER =
       new PlanRunner(
@@ -44,17 +44,32 @@ final class Drawn {
     return MADE.computeIfAbsent(script, Drawn::draw);
   }
 
+  /** Draws a plan that reads a file beside it; not kept. */
+  static Drawn beside(String script, String name, String text) {
+    return new Drawn(study(script, PLUGINS, Map.of(name, text)));
+  }
+
   private static Drawn draw(String script) {
     return new Drawn(study(script, PLUGINS));
   }
 
   /** What some of the plugins find of a plan, not kept. */
-  static Outcome study(String script, Plugins plugins) {
+  public static Outcome study(String script, Plugins plugins) {
+    return study(script, plugins, Map.of());
+  }
+
+  private static Outcome study(String script, Plugins plugins, Map<String, String> beside) {
     try {
       Path file = Files.createTempDirectory("yardloom-laws").resolve("yard.groovy");
       Files.writeString(file, script, StandardCharsets.UTF_8);
+      for (Map.Entry<String, String> other : beside.entrySet()) {
+        Files.writeString(file.resolveSibling(other.getKey()), other.getValue());
+      }
       Outcome outcome = new Study(plugins).of(RUNNER.run(file, Map.of()));
       Files.delete(file);
+      for (String other : beside.keySet()) {
+        Files.delete(file.resolveSibling(other));
+      }
       Files.delete(file.getParent());
       return outcome;
     } catch (IOException e) {
@@ -62,7 +77,7 @@ final class Drawn {
     }
   }
 
-  static Plugins plugins() {
+  public static Plugins plugins() {
     return PLUGINS;
   }
 

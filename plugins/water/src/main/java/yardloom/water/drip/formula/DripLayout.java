@@ -3,10 +3,12 @@ package yardloom.water.drip.formula;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.LongAxis;
 import yardloom.kernel.geom.Loops;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 
 /**
@@ -25,8 +27,14 @@ public final class DripLayout {
 
   private DripLayout() {}
 
-  /** The rows, part by part; none in an empty bed. */
+  /** The rows along the bed, part by part; none in an empty bed. */
   public static List<Line> rows(Shape bed, Length rowSpacing, Length outletSpacing) {
+    return rows(bed, rowSpacing, outletSpacing, Optional.empty());
+  }
+
+  /** The same along a bearing, if there is one, in parts with straight sides. */
+  public static List<Line> rows(
+      Shape bed, Length rowSpacing, Length outletSpacing, Optional<Angle> bearing) {
     if (rowSpacing.metres() <= 0 || outletSpacing.metres() <= 0) {
       throw new IllegalArgumentException("spacings must be positive");
     }
@@ -35,7 +43,7 @@ public final class DripLayout {
     parts.sort(Comparator.comparing((Shape p) -> p.bounds().getMinX()));
     for (Shape part : parts) {
       List<Line> laid =
-          Loops.isCurved(part) ? Loops.of(part, rowSpacing) : straight(part, rowSpacing);
+          Loops.isCurved(part) ? Loops.of(part, rowSpacing) : straight(part, rowSpacing, bearing);
       for (Line row : laid) {
         if (outlets(row.length(), outletSpacing) > 0) {
           rows.add(row);
@@ -45,8 +53,8 @@ public final class DripLayout {
     return List.copyOf(rows);
   }
 
-  private static List<Line> straight(Shape bed, Length rowSpacing) {
-    LongAxis axis = LongAxis.of(bed);
+  private static List<Line> straight(Shape bed, Length rowSpacing, Optional<Angle> bearing) {
+    LongAxis axis = bearing.map(b -> LongAxis.along(bed, b)).orElseGet(() -> LongAxis.of(bed));
     // A hair above the half, so that a bed and its turned copy have as many rows.
     double rounded = Math.floor(axis.width().ratioTo(rowSpacing) + 0.5 + ROUNDING_SLACK);
     double count = Math.max(1, rounded);

@@ -1,0 +1,65 @@
+package yardloom.water.drip;
+
+import java.util.Set;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+
+/** How many single emitters each tree and shrub has, for the installer who punches them in. */
+public final class EmitterTable implements TableMaker {
+  @Override
+  public String id() {
+    return "emitters";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(DripRun.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "Single emitters by plant")
+            .column(Column.text("in", "Bed or tree"))
+            .column(Column.text("plant", "Plant"))
+            .column(Column.of("plants", "Plants", Measure.COUNT))
+            .column(Column.of("spread", "Mature spread", Measure.LENGTH))
+            .column(Column.of("each", "Emitters each", Measure.COUNT))
+            .column(Column.of("all", "Emitters in all", Measure.COUNT))
+            .column(Column.of("flow", "Flow of one", Measure.SMALL_FLOW));
+    boolean any = false;
+    for (DripRun run : facts.all(DripRun.KEY)) {
+      for (Emitters.OfKind kind : run.emitters()) {
+        any = true;
+        table.row(
+            Cell.text(run.bed().name()),
+            Cell.text(kind.plant()),
+            Cell.number(kind.plants()),
+            Cell.of(kind.spread()),
+            Cell.of(kind.each()),
+            Cell.number(kind.plants() * kind.each().value()),
+            Cell.of(run.choice().emitter()));
+      }
+    }
+    if (any) {
+      table.note(
+          "By the mature spread and the width that one emitter wets in the soil; two at least for a"
+              + " tree. Punch them into the tube where it passes the plants, about half way from stem to"
+              + " drip line, the tube's spare length in between. By a young tree set two at the edge of"
+              + " its root ball first, and the others as the crown grows.");
+    }
+    return table.build();
+  }
+}

@@ -1,0 +1,194 @@
+package yardloom.water.timetable;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.unit.Volume;
+import yardloom.water.drip.DripRun;
+import yardloom.water.line.BedHydraulics;
+import yardloom.water.need.MonthlyWeather;
+import yardloom.water.need.NewPlants;
+import yardloom.water.need.TaperNeed;
+import yardloom.water.need.formula.Taper;
+import yardloom.water.timetable.formula.TimerProgram;
+import yardloom.water.zone.Zone;
+
+/**
+ * Sets what a timer runs in the first 45 days after planting: every zone by the taper from its own
+ * day of planting, as long as its thirstiest bed asks. What is planted in a zone more than a week
+ * later begins its own weeks then. Trees in a bed, or with rings under a crown to be, drink from
+ * their root ball and are watered by hand.
+ */
+public final class FirstWeeksCalculator implements Calculator {
+  private static final int TOGETHER_DAYS = 7;
+  private static final Source TIME = Source.commonPractice("time = water / flow, whole minutes");
+
+  @Override
+  public String id() {
+    return "water.first-weeks";
+  }
+
+  @Override
+  public Set<FactKey<?>> wants() {
+    return Set.of(
+        Zone.KEY,
+        DripRun.KEY,
+        BedHydraulics.KEY,
+        MonthlyWeather.KEY,
+        YardFacts.SOIL,
+        YardFacts.STANDS,
+        YardFacts.PLANTING_DAYS,
+        YardFacts.SUNRISES);
+  }
+
+  @Override
+  public Set<FactKey<?>> gives() {
+    return Set.of(FirstWeeks.KEY);
+  }
+
+  @Override
+  public void compute(Plan plan, Facts in, Sink out) {
+    if (in.find(MonthlyWeather.KEY).isEmpty()) {
+      return;
+    }
+    List<FirstWeeks> all = new ArrayList<>();
+    for (Zone zone : in.all(Zone.KEY)) {
+      all.addAll(of(plan, in, zone));
+    }
+    started(all, in).forEach(weeks -> out.give(FirstWeeks.KEY, weeks));
+  }
+
+  private static List<FirstWeeks> of(Plan plan, Facts in, Zone zone) {
+    List<DripRun> runs =
+        in.all(DripRun.KEY).stream().filter(r -> zone.beds().contains(r.bed())).toList();
+    List<NewPlants> groups =
+        NewPlants.of(in).stream()
+            .filter(g -> zone.beds().contains(g.in()) && isByLine(g.in(), runs))
+            .sorted(Comparator.comparing(NewPlants::grows))
+            .toList();
+    List<FirstWeeks> all = new ArrayList<>();
+    int from = 0;
+    while (from < groups.size()) {
+      LocalDate last = groups.get(from).grows().plusDays(TOGETHER_DAYS);
+      int to = from;
+      while (to < groups.size() && !groups.get(to).grows().isAfter(last)) {
+        to++;
+      }
+      together(plan, in, zone, runs, groups.subList(from, to)).ifPresent(all::add);
+      from = to;
+    }
+    return all;
+  }
+
+  private static boolean isByLine(ElementId in, List<DripRun> runs) {
+    return runs.stream().anyMatch(r -> r.bed().equals(in) && r.reachesRootBalls());
+  }
+
+  private static Optional<FirstWeeks> together(
+      Plan plan, Facts in, Zone zone, List<DripRun> runs, List<NewPlants> groups) {
+    LocalDate first = groups.get(0).grows();
+    List<FirstWeeks.Weeks> weeks = new ArrayList<>();
+    List<DripRun> its =
+        runs.stream().filter(r -> groups.stream().anyMatch(g -> g.in().equals(r.bed()))).toList();
+    Turns turns = Turns.of(plan, in, runs);
+    for (Taper.Step step : Taper.STEPS) {
+      Map<ElementId, Derived<TimeSpan>> needs = new LinkedHashMap<>();
+      its.forEach(r -> need(plan, in, r, groups, step).ifPresent(n -> needs.put(r.bed(), n)));
+      needs.entrySet().stream()
+          .max(Comparator.comparing(e -> e.getValue().value()))
+          .ifPresent(most -> weeks.add(weeks(first, step, most.getKey(), most.getValue(), turns)));
+    }
+    String kinds =
+        groups.stream()
+            .flatMap(g -> g.stands().stream())
+            .map(s -> s.plant())
+            .distinct()
+            .sorted()
+            .collect(Collectors.joining(", "));
+    return weeks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new FirstWeeks(zone.number(), first, kinds, weeks));
+  }
+
+  /** Empty where all that is planted in the bed still rests, or where no water comes out. */
+  private static Optional<Derived<TimeSpan>> need(
+      Plan plan, Facts in, DripRun run, List<NewPlants> groups, Taper.Step step) {
+    BedHydraulics bed = BedHydraulics.of(run.bed(), in);
+    Derived.Builder why = Derived.by("sum over plants of water / flow", TIME);
+    Volume water = Volume.ZERO;
+    for (NewPlants group : groups) {
+      if (group.in().equals(run.bed()) && !TaperNeed.rests(group, step)) {
+        Derived<Volume> each = TaperNeed.each(plan, group, step, in.get(MonthlyWeather.KEY));
+        water = water.plus(each.value());
+        why.from("water for " + group.kinds(), each);
+      }
+    }
+    double flowM3s = bed.flow().value().cubicMetresPerSecond();
+    return water.litres() <= 0 || flowM3s <= 0
+        ? Optional.empty()
+        : Optional.of(
+            why.from("flow", bed.flow()).gives(TimeSpan.seconds(water.cubicMetres() / flowM3s)));
+  }
+
+  /** Never less than the need, since young plants do not wait. */
+  private static FirstWeeks.Weeks weeks(
+      LocalDate first, Taper.Step step, ElementId thirstiest, Derived<TimeSpan> need, Turns turns) {
+    double minutes = need.value().minutes();
+    int count = Math.max(1, (int) Math.ceil(minutes / turns.longest() - 1e-9));
+    int each = Math.max(1, (int) Math.ceil(minutes / count - 1e-9));
+    TimeSpan soak = count > 1 ? turns.soak(each) : TimeSpan.ZERO;
+    return new FirstWeeks.Weeks(
+        step,
+        first.plusDays(step.from() - 1L),
+        first.plusDays(step.until() - 1L),
+        thirstiest,
+        need,
+        new TimerProgram(step.everyDays(), count, each),
+        soak,
+        Optional.empty());
+  }
+
+  /** Zones in the same step run one after the other, the last ending before sunrise. */
+  private static List<FirstWeeks> started(List<FirstWeeks> all, Facts in) {
+    Map<Taper.Step, Starts> starts = new TreeMap<>(Comparator.comparing(Taper.Step::from));
+    List<FirstWeeks> started = new ArrayList<>(all);
+    for (int i = all.size() - 1; i >= 0; i--) {
+      FirstWeeks zone = all.get(i);
+      List<FirstWeeks.Weeks> its = new ArrayList<>();
+      for (FirstWeeks.Weeks weeks : zone.weeks()) {
+        Optional<LocalTime> sunrise =
+            in.find(YardFacts.SUNRISES)
+                .flatMap(s -> s.earliest().get(weeks.from().getMonthValue() - 1));
+        its.add(
+            sunrise
+                .map(
+                    s ->
+                        weeks.at(
+                            starts
+                                .computeIfAbsent(weeks.step(), k -> new Starts())
+                                .before(s, weeks.elapsed())))
+                .orElse(weeks));
+      }
+      started.set(i, new FirstWeeks(zone.zone(), zone.from(), zone.kinds(), its));
+    }
+    return started;
+  }
+}

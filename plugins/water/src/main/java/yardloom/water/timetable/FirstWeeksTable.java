@@ -1,0 +1,83 @@
+package yardloom.water.timetable;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.water.zone.Zone;
+
+/** What is keyed into the timer in the first 45 days after planting, zone by zone. */
+public final class FirstWeeksTable implements TableMaker {
+  @Override
+  public String id() {
+    return "first-weeks-timer";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(FirstWeeks.KEY, Zone.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "First weeks after planting, into the timer")
+            .column(Column.text("days", "Days"))
+            .column(Column.text("from", "From"))
+            .column(Column.text("until", "Until"))
+            .column(Column.of("every", "Every … days", Measure.COUNT))
+            .column(Column.text("start", "Start"))
+            .column(Column.of("turns", "Turns", Measure.COUNT))
+            .column(Column.of("minutes", "Minutes a turn", Measure.COUNT))
+            .column(Column.of("soak", "Minutes between turns", Measure.COUNT))
+            .column(Column.of("need", "Run time needed", Measure.HOURS));
+    for (FirstWeeks zone : facts.all(FirstWeeks.KEY)) {
+      table.heading(
+          String.format(
+              Locale.ROOT,
+              "Zone %d: %s; %s",
+              zone.zone(),
+              Zone.of(zone.zone(), facts).names(),
+              zone.kinds()));
+      zone.weeks().forEach(weeks -> row(table, weeks));
+    }
+    if (!facts.all(FirstWeeks.KEY).isEmpty()) {
+      table.note(
+          "In place of the timetable, from the day of planting or from the month in which leaves come;"
+              + " then on by the timetable. Needed: what the thirstiest bed takes until the next"
+              + " watering, over the efficiency of drip, without rain: leave one out after 1/2 in"
+              + " (12 mm). Planted a week or more later in the same zone: its own lines; while two hold"
+              + " at once, set the more frequent one. New trees in beds and with rings of dripline drink"
+              + " from their root ball: by can.");
+    }
+    return table.build();
+  }
+
+  private static void row(Table.Builder table, FirstWeeks.Weeks weeks) {
+    Optional<String> start =
+        weeks.start().map(t -> String.format(Locale.ROOT, "%02d:%02d", t.getHour(), t.getMinute()));
+    table.row(
+        Cell.text(weeks.step().from() + " to " + weeks.step().until()),
+        Cell.of(weeks.from()),
+        Cell.of(weeks.until()),
+        Cell.number(weeks.program().everyDays()),
+        start.map(Cell::text).orElse(Cell.BLANK),
+        Cell.number(weeks.program().turns()),
+        Cell.number(weeks.program().turnMinutes()),
+        weeks.program().turns() > 1 ? Cell.number((int) weeks.soak().minutes()) : Cell.BLANK,
+        Cell.of(weeks.need()));
+  }
+}

@@ -1,0 +1,60 @@
+package yardloom.water.timetable;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import yardloom.facts.SoilProfile;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.ground.Surface;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.water.drip.DripRun;
+import yardloom.water.line.BedHydraulics;
+import yardloom.water.timetable.formula.CycleSoak;
+
+/**
+ * How long the dripline of several beds may run at once until the first of them runs off.
+ *
+ * @param rate of the fastest of them
+ * @param intake of the soil; empty where nothing is known
+ * @param longest minutes; infinite where the soil keeps up
+ */
+record Turns(Length rate, Optional<Length> intake, double longest) {
+  static Turns of(Plan plan, Facts in, List<DripRun> runs) {
+    Length rate =
+        runs.stream()
+            .map(r -> BedHydraulics.of(r.bed(), in).rate().value())
+            .max(Comparator.naturalOrder())
+            .orElseThrow();
+    Optional<Length> intake =
+        in.find(YardFacts.SOIL).flatMap(SoilProfile::intakePerHour).map(Derived::value);
+    double longest =
+        intake
+            .filter(i -> rate.compareTo(i) > 0)
+            .map(i -> CycleSoak.longestTurn(storage(plan, in, runs), rate, i).minutes())
+            .orElse(Double.POSITIVE_INFINITY);
+    return new Turns(rate, intake, longest);
+  }
+
+  /** The wait after a turn, in whole minutes. */
+  TimeSpan soak(int turnMinutes) {
+    return intake
+        .map(i -> CycleSoak.soak(TimeSpan.minutes(turnMinutes), rate, i))
+        .map(s -> TimeSpan.minutes(Math.ceil(s.minutes())))
+        .orElse(TimeSpan.ZERO);
+  }
+
+  private static Length storage(Plan plan, Facts in, List<DripRun> runs) {
+    Optional<Surface> surface = plan.attributes().get(Surface.KEY);
+    double steepest =
+        runs.stream()
+            .flatMap(r -> surface.flatMap(s -> s.slopeAt(r.ground().heart())).stream())
+            .mapToDouble(s -> s.ratio())
+            .max()
+            .orElse(0);
+    return SurfaceStorage.of(in.get(YardFacts.SOIL).texture(), steepest).value();
+  }
+}
