@@ -59,7 +59,7 @@ class PlacingYardTest {
   }
 
   private void row(String plant, double y) {
-    PlacingWords.plantRow(bed, plant, Line.between(Point.metres(1, y), Point.metres(5, y)), m(0.5));
+    PlacingWords.plantRow(bed, plant, Line.between(Point.metres(1, y), Point.metres(5, y)), m(0.5), null);
   }
 
   private Outcome outcome() {
@@ -94,7 +94,7 @@ class PlacingYardTest {
   /** Five about (2, 1): all within a metre of it. */
   @Test
   void drift_isAGroup() {
-    PlacingWords.plantDrift(bed, LOW, Point.metres(2, 1), 5, m(0.4));
+    PlacingWords.plantDrift(bed, LOW, Point.metres(2, 1), 5, m(0.4), null);
     List<Point> at = stand(LOW).at();
     assertEquals(5, at.size());
     at.forEach(p -> assertEquals(0, p.distance(Point.metres(2, 1)).metres(), 0.7));
@@ -129,18 +129,18 @@ class PlacingYardTest {
     Length close = Length.inches(0.9);
     Length wide = Length.feet(60.1);
     for (Length bad : List.of(close, wide)) {
-      refused(() -> PlantingWords.plant(bed, LOW, bad, null, null, null, null));
-      refused(() -> PlantingWords.plant(bed, LOW, null, bad, null, null, null));
+      refused(() -> PlantingWords.plant(bed, LOW, bad, null, null, null, null, null));
+      refused(() -> PlantingWords.plant(bed, LOW, null, bad, null, null, null, null));
       refused(
           () ->
               PlacingWords.plantRow(
-                  bed, LOW, Line.between(Point.metres(1, 1), Point.metres(5, 1)), bad));
+                  bed, LOW, Line.between(Point.metres(1, 1), Point.metres(5, 1)), bad, null));
       refused(() -> PlacingWords.plantThinned(bed, LOW, bad, 3));
     }
-    PlantingWords.plant(bed, LOW, Length.inches(1), Length.feet(60), null, null, null);
-    refused(() -> PlantingWords.plant(bed, LOW, null, null, null, 0, null));
-    refused(() -> PlantingWords.plant(bed, LOW, null, null, null, 1.1, null));
-    refused(() -> PlacingWords.plantMix(bed, LOW, 0.5, 3));
+    PlantingWords.plant(bed, LOW, Length.inches(1), Length.feet(60), null, null, null, null);
+    refused(() -> PlantingWords.plant(bed, LOW, null, null, null, 0, null, null));
+    refused(() -> PlantingWords.plant(bed, LOW, null, null, null, 1.1, null, null));
+    refused(() -> PlacingWords.plantMix(bed, LOW, 0.5, 3, null));
     refused(() -> PlacingWords.plantThinned(bed, LOW, m(1), 1));
     refused(() -> PlacingWords.plantThinned(bed, LOW, m(1), 11));
     PlanScope plan = new PlanScope(draft, HERE);
