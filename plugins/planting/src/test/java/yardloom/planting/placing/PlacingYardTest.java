@@ -59,7 +59,8 @@ class PlacingYardTest {
   }
 
   private void row(String plant, double y) {
-    PlacingWords.plantRow(bed, plant, Line.between(Point.metres(1, y), Point.metres(5, y)), m(0.5), null);
+    PlacingWords.plantRow(
+        bed, plant, Line.between(Point.metres(1, y), Point.metres(5, y)), m(0.5), null);
   }
 
   private Outcome outcome() {
