@@ -220,6 +220,28 @@ class SoilPlanTest {
     assertThrows(PlanException.class, () -> byCrop(kit, Mass.pounds(2)));
   }
 
+  /** Berries of perennial beds are fed by what rots, not by the rates of vegetables. */
+  @Test
+  void nitrogen_byCrop_leavesPerennialBedsOut() {
+    PlanKit kit = PlanKit.us();
+    kit.bed("kitchen", BedUse.PERENNIAL, PlanKit.box(0, 0, 60, 10));
+    byCrop(kit, null);
+    assertEquals(List.of(), PlanKit.run(kit.plan(), stand("tomato", 100)).all(AmendmentDose.FACT));
+  }
+
+  /** 2 lb over 500 sq ft are 4 lb on beds of 1000; over the usual 1000 they are 2. */
+  @Test
+  void nitrogen_byRate_goesByTheAreaOfTheRate() {
+    for (double over : new double[] {500, 1000}) {
+      PlanKit kit = thousandSquareFeet();
+      Area said = over == 1000 ? null : Area.squareFeet(over);
+      SoilTestWords.soilTest(
+          kit.words(), in -> SoilTestWords.nitrogen(in, Mass.pounds(2), said, null, null));
+      Mass n = (Mass) PlanKit.run(kit.plan()).all(AmendmentDose.FACT).get(0).amount().value();
+      assertEquals(2000 / over, n.pounds(), 1e-9);
+    }
+  }
+
   private static Stand stand(String plant, double squareFeet) {
     return new Stand(
         new ElementId(ElementKind.BED, "kitchen"),

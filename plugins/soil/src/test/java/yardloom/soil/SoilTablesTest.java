@@ -21,6 +21,10 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Volume;
+import yardloom.materials.load.LoadWords;
+import yardloom.soil.compost.CompostWords;
+import yardloom.soil.lab.SoilTestWords;
 import yardloom.soil.region.LocalCheckWords;
 import yardloom.soil.region.RegionWords;
 import yardloom.soil.texture.SoilList;
@@ -199,6 +203,62 @@ class SoilTablesTest {
     refused(ProblemCode.MISSING_OPTION, () -> check(kit, null, null, "shed", ten));
     refused(ProblemCode.OUT_OF_RANGE, () -> check(kit, Length.ZERO, "building", null, null));
     refused(ProblemCode.OUT_OF_RANGE, () -> check(kit, null, null, null, Length.ZERO));
+  }
+
+  /** A load of 12 cu yd, 10 to 15; an eighth of an hour in three places that count. */
+  @Test
+  void ratesOfTheRegion_arePrintedWithTheirSpread() {
+    PlanKit kit = inFlats(UnitSystem.US);
+    LoadWords.localLoad(regional(kit), "wood-chip mulch", 12, 10, 15, "yd3", survey(kit));
+    List<String> rows = printed("materials-region", kit);
+    assertEquals(2, rows.size());
+    assertTrue(rows.get(1).contains(" | 12 (10 to 15) yd3 | Survey"), rows.get(1));
+  }
+
+  @Test
+  void localRules_sayWhoMadeThem_once() {
+    PlanKit kit = yard(UnitSystem.US);
+    refused(
+        ProblemCode.MISSING_OPTION,
+        () -> RegionWords.localRule(kit.words(), "septic", "Keep off.", null, null, null));
+    refused(
+        ProblemCode.MISSING_OPTION,
+        () -> RegionWords.localRule(kit.words(), "septic", "Keep off.", "town", null, survey(kit)));
+    RegionWords.localRule(kit.words(), "septic", "Keep off.", "town", 2020, null);
+    RegionWords.localRule(kit.words(), "wells", "Keep off.", null, null, survey(kit));
+  }
+
+  @Test
+  void soilTests_andResidues_haveTheirRanges() {
+    PlanKit kit = yard(UnitSystem.US);
+    Number[][] bad = {
+      {2.9, null, null, null},
+      {10.1, null, null, null},
+      {6, 3.9, null, null},
+      {6, 8.6, null, null},
+      {5, 6, 3.9, null},
+      {5, 6, 6.7, null},
+      {5, 6, null, 0.9},
+      {5, 6, null, 181}
+    };
+    for (Number[] a : bad) {
+      refused(
+          ProblemCode.OUT_OF_RANGE,
+          () ->
+              SoilTestWords.soilTest(
+                  yard(UnitSystem.US).words(),
+                  in -> SoilTestWords.acidity(in, a[0], a[1], a[2], a[3])));
+    }
+    refused(
+        ProblemCode.MISSING_OPTION,
+        () ->
+            SoilTestWords.soilTest(
+                yard(UnitSystem.US).words(), in -> SoilTestWords.acidity(in, 5, null, 6.3, null)));
+    refused(
+        ProblemCode.OUT_OF_RANGE, () -> CompostWords.residue(kit.words(), "leaves", Volume.ZERO));
+    refused(
+        ProblemCode.OUT_OF_RANGE,
+        () -> CompostWords.residue(kit.words(), "leaves", Volume.cubicMetres(1000)));
   }
 
   /** Every texture is listed, from light to heavy; the sources have no figure for silt alone. */

@@ -134,6 +134,16 @@ class GroundFormulaTest {
     assertEquals(100.3, plane.highest().metres(), 1e-9);
   }
 
+  /**
+   * Square to downhill, 323.130° + 90° less 360°: 53.130°. At 99.9 m y = 2.5 + 0.75 x: from (0,
+   * 2.5) to (7.333, 8), √(7.333² + 5.5²) = 9.1667 m.
+   */
+  @Test
+  void contour_runsSquareToTheFall() {
+    assertEquals(53.130, plane().contourBearing(Point.metres(2, 5)).degrees(), 1e-3);
+    assertEquals(9.1667, plane().contour(m(99.9)).length().metres(), 1e-3);
+  }
+
   /** Along x the path rises 3 % and leans 4 %, along y the other way about. */
   @Test
   void path_runsAndLeansAsThePlane() {

@@ -30,4 +30,29 @@ class BarrowWayTest {
     assertTrue(!way.jts().intersects(FENCE.jts()));
     assertEquals(Math.hypot(6, 2.75), way.length().metres(), 0.2);
   }
+
+  /**
+   * A house 10 m square, from 2 m below to 8 m above the straight way or the other way about: the
+   * way keeps 0.4 m off it, 2 √(4.6² + 2.4²) + 10.8 = 21.18 m round its near side, a little less on
+   * the rounded corner; 29.95 m round the far one.
+   */
+  @Test
+  void way_goesRoundTheNearerSide() {
+    for (double front : new double[] {-2, -8}) {
+      Shape house = Shape.rectangle(Point.metres(0, front), Length.metres(10), Length.metres(10));
+      Line way = new BarrowWay(List.of(house)).between(Point.metres(-5, 0), Point.metres(15, 0));
+      assertEquals(21.1, way.length().metres(), 0.1);
+    }
+  }
+
+  /** No way leads out of a yard that is closed all round: the straight one is taken. */
+  @Test
+  void way_outOfAClosedYard_isStraight() {
+    Shape ring =
+        Shape.rectangle(Point.metres(-4, -4), Length.metres(8), Length.metres(8))
+            .minus(Shape.rectangle(Point.metres(-3, -3), Length.metres(6), Length.metres(6)));
+    Line way = new BarrowWay(List.of(ring)).between(Point.metres(0, 0), Point.metres(12, 5));
+    assertEquals(13, way.length().metres(), 1e-9);
+    assertEquals(2, way.points().size());
+  }
 }

@@ -1,17 +1,23 @@
 package yardloom.planting.care.formula;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.unit.Temperature;
 import yardloom.planting.catalogue.Crop.Coefficients;
 import yardloom.planting.catalogue.Plant;
+import yardloom.planting.stand.formula.AnnualCurve;
 import yardloom.planting.stand.formula.CropCurve;
+import yardloom.planting.stand.formula.GrowingSeason;
 import yardloom.planting.stand.formula.StageShares;
 
 /** Seasons counted on a calendar. */
@@ -70,5 +76,34 @@ class SeasonDaysTest {
     assertEquals(0.45, months.get(5), 1e-9);
     assertEquals(0.95, months.get(6), 1e-9);
     assertEquals(0, months.get(4));
+  }
+
+  /**
+   * At 5 °C it grows: March and April, or September and October; of runs of one length the first
+   * after the coldest month, here January.
+   */
+  @Test
+  void season_countsMonthsAtTheLimit_andTakesTheFirstOfEqualRuns() {
+    List<Temperature> means =
+        Stream.of(-3.0, 0.0, 5.0, 5.0, 4.9, 4.0, 4.0, 4.0, 6.0, 7.0, 4.0, 1.0)
+            .map(Temperature::celsius)
+            .toList();
+    assertEquals(List.of(2, 3), GrowingSeason.months(means, GrowingSeason.HARDY));
+    // The same half a year later: the coldest month is July, and the fall comes first.
+    List<Temperature> turned = new ArrayList<>(means.subList(6, 12));
+    turned.addAll(means.subList(0, 6));
+    assertEquals(List.of(8, 9), GrowingSeason.months(turned, GrowingSeason.HARDY));
+  }
+
+  /** A crop of a single day, and one of a whole year. */
+  @Test
+  void curveOfADay_andOfAYear_areTaken() {
+    Coefficients kc = new Coefficients(0.9, 0.9, 0.9);
+    StageShares shares = new StageShares(0, 0, 1);
+    assertEquals(0.9 / 31, AnnualCurve.monthly(kc, shares, MonthDay.of(5, 9), 1).get(4), 1e-12);
+    assertEquals(0.9, AnnualCurve.monthly(kc, shares, MonthDay.of(5, 9), 365).get(0), 1e-12);
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> AnnualCurve.monthly(kc, shares, MonthDay.of(5, 9), 0));
   }
 }
