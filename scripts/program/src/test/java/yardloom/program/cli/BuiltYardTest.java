@@ -74,20 +74,20 @@ class BuiltYardTest {
   void fences_byPostsRailsAndBoards() {
     has(
         "materials-hard-goods",
-        "\"fence posts, 4x4 by 9 ft\",Back,10,10,no spares included",
-        "\"fence rails, 2x4 by 8 ft\",Back,24,27,10 % for cuts",
-        "\"fence boards, 1x6 by 6 ft\",Back,120,132,10 % for cuts",
-        "exterior screws,Back,720,720,no spares included",
-        "\"concrete mix, 60 lb bags\",Back,34,34,no spares included",
-        "\"gates, 5 ft wide\",Back,1,1,no spares included",
-        "\"fence posts, 4x4 by 6 ft\",Pickets,7,7,no spares included",
-        "\"fence rails, 2x4 by 7 ft\",Pickets,12,14,10 % for cuts",
-        "\"fence boards, 1x6 by 4 ft\",Pickets,66,73,10 % for cuts",
-        "exterior screws,Pickets,264,264,no spares included",
-        "\"concrete mix, 60 lb bags\",Pickets,16,16,no spares included",
-        "\"fence posts, 4x4 by 12 ft\",Deer,4,4,no spares included",
-        "\"concrete mix, 60 lb bags\",Deer,19,19,no spares included",
-        "\"fence mesh, 8 ft high\",Deer,33.0 ft,36.3 ft,a tenth for ends and laps");
+        "\"fence posts, 4x4 by 9 ft\",Back,10,,10,,no spares included",
+        "\"fence rails, 2x4 by 8 ft\",Back,24,,27,,10 % for cuts",
+        "\"fence boards, 1x6 by 6 ft\",Back,120,,132,,10 % for cuts",
+        "exterior screws,Back,720,,720,,no spares included",
+        "\"concrete mix, 60 lb bags\",Back,34,,34,,no spares included",
+        "\"gates, 5 ft wide\",Back,1,,1,,no spares included",
+        "\"fence posts, 4x4 by 6 ft\",Pickets,7,,7,,no spares included",
+        "\"fence rails, 2x4 by 7 ft\",Pickets,12,,14,,10 % for cuts",
+        "\"fence boards, 1x6 by 4 ft\",Pickets,66,,73,,10 % for cuts",
+        "exterior screws,Pickets,264,,264,,no spares included",
+        "\"concrete mix, 60 lb bags\",Pickets,16,,16,,no spares included",
+        "\"fence posts, 4x4 by 12 ft\",Deer,4,,4,,no spares included",
+        "\"concrete mix, 60 lb bags\",Deer,19,,19,,no spares included",
+        "\"fence mesh, 8 ft high\",Deer,33.0,ft,36.3,ft,a tenth for ends and laps");
     assertFalse(String.join("\n", rows("materials-hard-goods")).contains("Old"));
   }
 
@@ -99,13 +99,13 @@ class BuiltYardTest {
   void walls_byCoursesAndOneInTheGround() {
     has(
         "materials-hard-goods",
-        "\"wall blocks, 12 in by 6 in\",Bank,182,201,10 % for cuts",
-        "\"wall caps, 12 in\",Bank,26,26,no spares included",
-        "perforated drain pipe,Bank,26.0 ft,28.6 ft,a tenth for ends and laps",
-        "filter fabric,Bank,104 sq ft,114 sq ft,10 % for cuts",
-        "\"wall blocks, 18 in by 6 in\",Seat,40,44,10 % for cuts",
-        "\"wall caps, 18 in\",Seat,10,10,no spares included",
-        "\"wall blocks, 16 in by 8 in\",Higher,42,47,10 % for cuts");
+        "\"wall blocks, 12 in by 6 in\",Bank,182,,201,,10 % for cuts",
+        "\"wall caps, 12 in\",Bank,26,,26,,no spares included",
+        "perforated drain pipe,Bank,26.0,ft,28.6,ft,a tenth for ends and laps",
+        "filter fabric,Bank,104,sqft,114,sqft,10 % for cuts",
+        "\"wall blocks, 18 in by 6 in\",Seat,40,,44,,10 % for cuts",
+        "\"wall caps, 18 in\",Seat,10,,10,,no spares included",
+        "\"wall blocks, 16 in by 8 in\",Higher,42,,47,,10 % for cuts");
   }
 
   /**
@@ -119,14 +119,14 @@ class BuiltYardTest {
   void groundAndRock_inCubicYards() {
     has(
         "materials-hard-goods",
-        "\"step blocks, 5 ft wide\",Climb,5,5,no spares included",
-        "\"paving, flagstone\",Terrace,162 sq ft,178 sq ft,10 % for cuts",
-        "ready-mix concrete,Slab,2.00 cu yd,2.50 cu yd,10 % for uneven ground and spills",
-        "gravel,,1.33 cu yd,2.00 cu yd,20 % for packing",
-        "drain rock,,2.89 cu yd,3.50 cu yd,20 % for packing",
-        "bedding sand,,0.50 cu yd,1.00 cu yd,20 % for packing",
-        "gravel base,,8.07 cu yd,10.00 cu yd,20 % for packing",
-        "tool shed,Tool shed,1,1,no spares included");
+        "\"step blocks, 5 ft wide\",Climb,5,,5,,no spares included",
+        "\"paving, flagstone\",Terrace,162,sqft,178,sqft,10 % for cuts",
+        "ready-mix concrete,Slab,2.00,yd3,2.50,yd3,10 % for uneven ground and spills",
+        "gravel,,1.33,yd3,2.00,yd3,20 % for packing",
+        "drain rock,,2.89,yd3,3.50,yd3,20 % for packing",
+        "bedding sand,,0.50,yd3,1.00,yd3,20 % for packing",
+        "gravel base,,8.07,yd3,10.00,yd3,20 % for packing",
+        "tool shed,Tool shed,1,,1,,no spares included");
   }
 
   /**
@@ -153,17 +153,17 @@ class BuiltYardTest {
   void hours_byTask() {
     has(
         "materials-labour",
-        "set posts,Build,21,10.5,15.8,26.3",
-        "\"hang rails, boards and mesh\",Build,128.0 ft,12.8,24.3,38.4",
-        "hang gates,Build,1,1.0,1.5,3.0",
-        "lay walls of block,Build,158 sq ft,23.8,47.5,79.2",
-        "place rock and gravel by barrow,Build,4.98 cu yd,7.5,12.4,17.4",
-        "set steps,Build,5,2.5,5.0,10.0",
-        "\"form, pour and finish slabs\",Build,162 sq ft,8.1,13.0,19.4",
-        "lay pavers,Build,162 sq ft,8.1,13.0,24.3",
-        "grade and compact base,Build,539 sq ft,3.8,7.5,11.3",
-        "put up what is built,Build,70 sq ft,7.0,17.5,35.0",
-        "plant shrubs and vines,Plant trees and shrubs,10,1.3,2.5,4.0");
+        "set posts,Build,21,,10.5,15.8,26.3",
+        "\"hang rails, boards and mesh\",Build,128.0,ft,12.8,24.3,38.4",
+        "hang gates,Build,1,,1.0,1.5,3.0",
+        "lay walls of block,Build,158,sqft,23.8,47.5,79.2",
+        "place rock and gravel by barrow,Build,4.98,yd3,7.5,12.4,17.4",
+        "set steps,Build,5,,2.5,5.0,10.0",
+        "\"form, pour and finish slabs\",Build,162,sqft,8.1,13.0,19.4",
+        "lay pavers,Build,162,sqft,8.1,13.0,24.3",
+        "grade and compact base,Build,539,sqft,3.8,7.5,11.3",
+        "put up what is built,Build,70,sqft,7.0,17.5,35.0",
+        "plant shrubs and vines,Plant trees and shrubs,10,,1.3,2.5,4.0");
   }
 
   /** Each load of 75 is paid; nobody sells a shed for the price of a post. */

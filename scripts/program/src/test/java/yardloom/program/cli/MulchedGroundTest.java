@@ -55,10 +55,10 @@ class MulchedGroundTest {
     assertEquals(
         List.of(
             "Way,path,90,9,,,5.0,1.39",
-            "Oak,tree ring,35,,,,2.0,0.22",
+            "Oak,tree ring,35.3429,,,,2.0,0.22",
             "Roots,annual bed,162,20,1.0,0.50,3.0,1.50",
-            "Lawn,mulched ground,846,98,,,6.0,15.66",
-            "\"all surfaces, exact\",,1133,127,,0.50,,18.76"),
+            "Lawn,mulched ground,845.5155,98,,,6.0,15.66",
+            "\"all surfaces, exact\",,1132.8584,127,,0.50,,18.76"),
         rows(drawn(SCRIPT), "materials-take-off"));
   }
 
@@ -79,7 +79,7 @@ class MulchedGroundTest {
     // Round the ground 140 ft, less 8 along the shed in its corner.
     List<String> labour = rows(files, "materials-labour");
     assertTrue(
-        labour.stream().anyMatch(r -> r.startsWith("cut edge,Edges and trench,132.0 ft")),
+        labour.stream().anyMatch(r -> r.startsWith("cut edge,Edges and trench,132.0,ft")),
         labour::toString);
     assertEquals(
         List.of(

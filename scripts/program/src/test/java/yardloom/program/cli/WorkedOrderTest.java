@@ -177,7 +177,7 @@ class WorkedOrderTest {
   @Test
   void soilOfTheRaisedBed_isOrdered() {
     assertEquals(
-        List.of("soil to fill frames and raised beds,,8.00 cu yd,9.50 cu yd,15 % for settling"),
+        List.of("soil to fill frames and raised beds,,8.00,yd3,9.50,yd3,15 % for settling"),
         rows("hard-goods"));
   }
 
@@ -190,20 +190,20 @@ class WorkedOrderTest {
   void labour_hours() {
     assertEquals(
         List.of(
-            "\"call for the marks, photograph them\",Mark utilities,1,0.3,0.5,1.0",
-            "stake out,Stake out,600 sq ft,0.6,1.2,2.4",
-            "mow low,Mow low,600 sq ft,0.3,0.6,1.2",
-            "cut edge,Edges and trench,214.0 ft,3.2,6.4,12.8",
-            "fill frames and raised beds,Edges and trench,8.00 cu yd,4.0,8.0,12.0",
-            "soak the ground,Soak the ground,600 sq ft,0.3,0.6,1.2",
-            "lay cardboard," + SHEET + ",600 sq ft,2.4,4.8,9.0",
-            "walk with barrows," + SHEET + ",\"2,007.3 ft\",0.2,0.2,0.3",
-            "load and spread mulch," + SHEET + ",4.76 cu yd,2.4,4.8,7.1",
-            "walk with barrows,Finish mulch,\"3,609.9 ft\",0.3,0.4,0.6",
-            "load and spread mulch,Finish mulch,8.50 cu yd,4.3,8.5,12.8",
-            "rake level and clean up,Finish mulch,600 sq ft,0.3,0.6,1.8",
-            "visit through the first season,Establish,3,1.5,3.0,6.0",
-            "\"all, hours of one person\",,,19.9,39.5,68.2"),
+            "\"call for the marks, photograph them\",Mark utilities,1,,0.3,0.5,1.0",
+            "stake out,Stake out,600,sqft,0.6,1.2,2.4",
+            "mow low,Mow low,600,sqft,0.3,0.6,1.2",
+            "cut edge,Edges and trench,214.0,ft,3.2,6.4,12.8",
+            "fill frames and raised beds,Edges and trench,8.00,yd3,4.0,8.0,12.0",
+            "soak the ground,Soak the ground,600,sqft,0.3,0.6,1.2",
+            "lay cardboard," + SHEET + ",600,sqft,2.4,4.8,9.0",
+            "walk with barrows," + SHEET + ",2007.3,ft,0.2,0.2,0.3",
+            "load and spread mulch," + SHEET + ",4.76,yd3,2.4,4.8,7.1",
+            "walk with barrows,Finish mulch,3609.9,ft,0.3,0.4,0.6",
+            "load and spread mulch,Finish mulch,8.50,yd3,4.3,8.5,12.8",
+            "rake level and clean up,Finish mulch,600,sqft,0.3,0.6,1.8",
+            "visit through the first season,Establish,3,,1.5,3.0,6.0",
+            "\"all, hours of one person\",,,,19.9,39.5,68.2"),
         rows("labour"));
   }
 
@@ -234,11 +234,11 @@ class WorkedOrderTest {
   void orders_byDate() {
     assertEquals(
         List.of(
-            "Edges and trench,soil to fill frames and raised beds,9.50 cu yd,7,2026-09-03",
-            SHEET + ",\"cardboard, sheets\",79,14,2026-09-01",
-            SHEET + ",compost,1.50 cu yd,14,2026-09-01",
-            SHEET + ",wood-chip mulch,4.50 cu yd,30,2026-08-16",
-            "Finish mulch,wood-chip mulch,9.50 cu yd,30,2026-08-18"),
+            "Edges and trench,soil to fill frames and raised beds,9.50,yd3,7,2026-09-03",
+            SHEET + ",\"cardboard, sheets\",79,,14,2026-09-01",
+            SHEET + ",compost,1.50,yd3,14,2026-09-01",
+            SHEET + ",wood-chip mulch,4.50,yd3,30,2026-08-16",
+            "Finish mulch,wood-chip mulch,9.50,yd3,30,2026-08-18"),
         rows("orders-by-phase"));
   }
 
