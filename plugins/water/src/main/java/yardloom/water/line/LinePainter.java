@@ -1,8 +1,8 @@
 package yardloom.water.line;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import yardloom.facts.work.SheetPage;
 import yardloom.facts.work.WorkPhase;
@@ -19,10 +19,8 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.Pressure;
-import yardloom.kernel.unit.UnitSystem;
 
-/** Draws the trenches with what lies in them, sleeves, valves, and the pressure at zone ends. */
+/** Draws the trenches with what lies in them, sleeves and valves; pressures stand in the tables. */
 public final class LinePainter implements Painter {
   private static final String COLOUR = "#0b3c5d";
   private static final Style PIPE = Style.line("supply-line", COLOUR, 0.5);
@@ -30,7 +28,6 @@ public final class LinePainter implements Painter {
   private static final Style FLOW = Style.filled("line-flow", COLOUR);
   private static final Style VALVE = Style.filled("zone-valve", COLOUR).outlined("#000000", 0.18);
   private static final int SIZE_RANK = 4;
-  private static final int PRESSURE_RANK = 3;
   private static final Length ROOM_FOR_TEXT = Length.metres(1.5);
 
   @Override
@@ -63,14 +60,43 @@ public final class LinePainter implements Painter {
               for (Trenches.Trench trench : trenches.trenches()) {
                 trench(trench, marks);
               }
+              labelled(trenches.trenches()).forEach(t -> marks.add(label(t)));
               if (!trenches.trenches().isEmpty()) {
                 valves(trenches.trenches().get(0).way().start(), facts, marks);
               }
             });
-    for (ZoneLine zone : facts.all(ZoneLine.KEY)) {
-      end(plan, zone, marks);
-    }
     return marks;
+  }
+
+  /**
+   * One label for each stretch of trenches that meet and hold the same pipes, on the longest of
+   * them: what lies in the others it says as well.
+   */
+  private static List<Trenches.Trench> labelled(List<Trenches.Trench> all) {
+    List<Trenches.Trench> longest = new ArrayList<>();
+    List<Trenches.Trench> left = new ArrayList<>(all);
+    while (!left.isEmpty()) {
+      List<Trenches.Trench> stretch = new ArrayList<>(List.of(left.remove(0)));
+      for (int i = 0; i < stretch.size(); i++) {
+        Trenches.Trench here = stretch.get(i);
+        List<Trenches.Trench> meeting = left.stream().filter(t -> meet(here, t)).toList();
+        stretch.addAll(meeting);
+        left.removeAll(meeting);
+      }
+      stretch.stream()
+          .max(Comparator.comparing(t -> t.way().length()))
+          .filter(t -> t.way().length().compareTo(ROOM_FOR_TEXT) > 0)
+          .ifPresent(longest::add);
+    }
+    return longest;
+  }
+
+  private static boolean meet(Trenches.Trench one, Trenches.Trench other) {
+    return one.text().equals(other.text())
+        && (one.way().start().equals(other.way().start())
+            || one.way().end().equals(other.way().start())
+            || one.way().start().equals(other.way().end())
+            || one.way().end().equals(other.way().end()));
   }
 
   private static void trench(Trenches.Trench trench, List<Mark> marks) {
@@ -79,7 +105,6 @@ public final class LinePainter implements Painter {
     trench.paved().forEach(p -> marks.add(new Mark.Stroke(p, SLEEVE, "sleeve under paving")));
     if (way.length().compareTo(ROOM_FOR_TEXT) > 0) {
       marks.add(arrow(way));
-      marks.add(new Mark.Label(way.middle(), trench.text(), 2, false, SIZE_RANK, Mark.Anchor.NEAR));
     }
   }
 
@@ -95,32 +120,14 @@ public final class LinePainter implements Painter {
 
   private static void valves(Point tap, Facts facts, List<Mark> marks) {
     int zones = facts.all(ZoneLine.KEY).size();
-    String text = zones == 1 ? "head assembly, 1 valve" : "head assembly, " + zones + " valves";
+    String text = zones == 1 ? "head, 1 valve" : "head, " + zones + " valves";
     marks.add(new Mark.Symbol(tap, Mark.SymbolForm.SQUARE, Length.ZERO, Angle.ZERO, VALVE, text));
     marks.add(new Mark.Label(tap, text, 2, false, 2, Mark.Anchor.NEAR));
   }
 
-  /** The pressure where the zone's pressure is least at the end of a line. */
-  private static void end(Plan plan, ZoneLine zone, List<Mark> marks) {
-    zone.runs().stream()
-        .filter(r -> r.to().size() == 1)
-        .min((a, b) -> a.end().compareTo(b.end()))
-        .ifPresent(
-            run ->
-                marks.add(
-                    new Mark.Label(
-                        run.way().end(),
-                        "zone " + zone.number() + " end: " + text(plan, run.end()),
-                        2,
-                        false,
-                        PRESSURE_RANK,
-                        Mark.Anchor.NEAR)));
-  }
-
-  private static String text(Plan plan, Pressure pressure) {
-    return plan.info().units() == UnitSystem.US
-        ? String.format(Locale.ROOT, "%.1f psi", pressure.psi())
-        : String.format(Locale.ROOT, "%.0f kPa", pressure.kilopascals());
+  private static Mark label(Trenches.Trench trench) {
+    return new Mark.Label(
+        trench.way().middle(), trench.text(), 2, false, SIZE_RANK, Mark.Anchor.NEAR);
   }
 
   @Override
@@ -131,7 +138,7 @@ public final class LinePainter implements Painter {
         .filter(t -> !t.trenches().isEmpty())
         .ifPresent(
             t -> {
-              entries.add(LegendEntry.line("Trench with pipe, sizes by zone", PIPE));
+              entries.add(LegendEntry.line("Trench with pipe; Z1: zone 1", PIPE));
               if (t.paved().value().metres() > 0) {
                 entries.add(LegendEntry.line("Sleeve under paving", SLEEVE));
               }

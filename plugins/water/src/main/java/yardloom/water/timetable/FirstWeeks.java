@@ -17,9 +17,10 @@ import yardloom.water.timetable.formula.TimerProgram;
  * @param zone its number
  * @param from the day on which the first of them begins to draw water
  * @param kinds what is planted
+ * @param beds where, in words
  * @param weeks its steps in their order
  */
-public record FirstWeeks(int zone, LocalDate from, String kinds, List<Weeks> weeks) {
+public record FirstWeeks(int zone, LocalDate from, String kinds, String beds, List<Weeks> weeks) {
   /** The first weeks of every zone with new plants. */
   public static final FactKey<FirstWeeks> KEY =
       FactKey.many("water.first-weeks", FirstWeeks.class).called("first weeks of the zones");

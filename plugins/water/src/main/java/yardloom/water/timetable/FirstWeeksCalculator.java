@@ -20,6 +20,7 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.drip.DripRun;
@@ -123,9 +124,11 @@ public final class FirstWeeksCalculator implements Calculator {
             .distinct()
             .sorted()
             .collect(Collectors.joining(", "));
+    String beds =
+        NameRuns.text(its.stream().map(r -> r.bed().name()).toList());
     return weeks.isEmpty()
         ? Optional.empty()
-        : Optional.of(new FirstWeeks(zone.number(), first, kinds, weeks));
+        : Optional.of(new FirstWeeks(zone.number(), first, kinds, beds, weeks));
   }
 
   /** Empty where all that is planted in the bed still rests, or where no water comes out. */
@@ -187,7 +190,7 @@ public final class FirstWeeksCalculator implements Calculator {
                                 .before(s, weeks.elapsed())))
                 .orElse(weeks));
       }
-      started.set(i, new FirstWeeks(zone.zone(), zone.from(), zone.kinds(), its));
+      started.set(i, new FirstWeeks(zone.zone(), zone.from(), zone.kinds(), zone.beds(), its));
     }
     return started;
   }

@@ -12,7 +12,6 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.water.zone.Zone;
 
 /** What is keyed into the timer in the first 45 days after planting, zone by zone. */
 public final class FirstWeeksTable implements TableMaker {
@@ -23,7 +22,7 @@ public final class FirstWeeksTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(FirstWeeks.KEY, Zone.KEY);
+    return Set.of(FirstWeeks.KEY);
   }
 
   @Override
@@ -48,9 +47,9 @@ public final class FirstWeeksTable implements TableMaker {
       table.heading(
           String.format(
               Locale.ROOT,
-              "Zone %d: %s; %s",
+              "Zone %d, for %s: %s",
               zone.zone(),
-              Zone.of(zone.zone(), facts).names(),
+              zone.beds(),
               zone.kinds()));
       zone.weeks().forEach(weeks -> row(table, weeks));
     }
@@ -61,7 +60,7 @@ public final class FirstWeeksTable implements TableMaker {
               + " watering, over the efficiency of drip, without rain: leave one out after 1/2 in"
               + " (12 mm). Planted a week or more later in the same zone: its own lines; while two hold"
               + " at once, set the more frequent one. New trees in beds and with rings of dripline drink"
-              + " from their root ball: by can.");
+              + " from their root ball: by can; so do all once the lines are drained for winter.");
     }
     return table.build();
   }
