@@ -43,14 +43,10 @@ public record Trenches(
     public String text() {
       Map<String, List<Integer>> bySize = new LinkedHashMap<>();
       for (Pipe pipe : pipes) {
-        bySize
-            .computeIfAbsent(pipe.size().name(), k -> new ArrayList<>())
-            .add(pipe.zone());
+        bySize.computeIfAbsent(pipe.size().name(), k -> new ArrayList<>()).add(pipe.zone());
       }
       return bySize.entrySet().stream()
-          .map(
-              e ->
-                  "Z" + runs(e.getValue()) + ": " + e.getKey())
+          .map(e -> "Z" + runs(e.getValue()) + ": " + e.getKey())
           .collect(Collectors.joining("; "));
     }
   }

@@ -124,8 +124,7 @@ public final class FirstWeeksCalculator implements Calculator {
             .distinct()
             .sorted()
             .collect(Collectors.joining(", "));
-    String beds =
-        NameRuns.text(its.stream().map(r -> r.bed().name()).toList());
+    String beds = NameRuns.text(its.stream().map(r -> r.bed().name()).toList());
     return weeks.isEmpty()
         ? Optional.empty()
         : Optional.of(new FirstWeeks(zone.number(), first, kinds, beds, weeks));

@@ -46,11 +46,7 @@ public final class FirstWeeksTable implements TableMaker {
     for (FirstWeeks zone : facts.all(FirstWeeks.KEY)) {
       table.heading(
           String.format(
-              Locale.ROOT,
-              "Zone %d, for %s: %s",
-              zone.zone(),
-              zone.beds(),
-              zone.kinds()));
+              Locale.ROOT, "Zone %d, for %s: %s", zone.zone(), zone.beds(), zone.kinds()));
       zone.weeks().forEach(weeks -> row(table, weeks));
     }
     if (!facts.all(FirstWeeks.KEY).isEmpty()) {

@@ -55,9 +55,7 @@ final class Drawn {
         study(
             script,
             PluginLoader.of(
-                PLUGINS.all().stream()
-                    .filter(p -> !plugins.contains(p.info().id()))
-                    .toList())));
+                PLUGINS.all().stream().filter(p -> !plugins.contains(p.info().id())).toList())));
   }
 
   private static Drawn draw(String script) {
@@ -139,7 +137,9 @@ final class Drawn {
   /** The texts of a column, empty where there are none. */
   List<String> texts(String id, String column) {
     int at = column(id, column);
-    return table(id).rows().stream().map(r -> text(table(id).columns().get(at), r.get(at))).toList();
+    return table(id).rows().stream()
+        .map(r -> text(table(id).columns().get(at), r.get(at)))
+        .toList();
   }
 
   /** The sum of a column without the rows of totals. */

@@ -49,20 +49,21 @@ class WaterLawsTest {
               plant 'tomato'
             }
             """,
-            longFt,
-            gph,
-            1.3 * gph)
+            longFt, gph, 1.3 * gph)
         + supply
         + more;
   }
 
-  /** What a zone gives its beds give, and what enters its first pipes; pressure falls on the way. */
+  /**
+   * What a zone gives its beds give, and what enters its first pipes; pressure falls on the way.
+   */
   @Property(tries = 12, seed = "20261127")
   void zones_keepMass_andPressureFallsOnTheWay(
       @ForAll @DoubleRange(min = 10, max = 150) double longFt,
       @ForAll @DoubleRange(min = 0.3, max = 1.1) double gph,
       @ForAll @DoubleRange(min = 30, max = 70) double psi) {
-    Drawn drawn = drawn(beds(longFt, gph, text("supply flow: 9.gpm, pressure: %.3f.psi\n", psi), ""));
+    Drawn drawn =
+        drawn(beds(longFt, gph, text("supply flow: 9.gpm, pressure: %.3f.psi\n", psi), ""));
     double zones = drawn.sum("zones", "flow");
     assertEquals(zones, drawn.sum("irrigation", "flow"), zones * 1e-9);
     List<Double> flows = drawn.column("lines", "flow", 0);
@@ -101,8 +102,7 @@ class WaterLawsTest {
     return text(
         "tank('butt', point(30.ft, 10.ft), roof: 'barn') { round diameter: 3.ft, height: %.3f.ft ;"
             + " stand %.3f.ft }\nsupply tank: 'butt'\n",
-        heightFt,
-        standFt);
+        heightFt, standFt);
   }
 
   /**
@@ -162,9 +162,7 @@ class WaterLawsTest {
                   plant 'kale'
                 }
                 """,
-                start,
-                longFt,
-                gph));
+                start, longFt, gph));
     List<Double> each = drawn.column("first-weeks", "each", 0);
     List<Double> minutes = drawn.column("first-weeks-timer", "minutes", 0);
     List<Double> turns = drawn.column("first-weeks-timer", "turns", 0);
@@ -191,7 +189,8 @@ class WaterLawsTest {
       @ForAll @IntRange(min = 0, max = 2) int soil) {
     StringBuilder need = new StringBuilder();
     for (int m = 0; m < 12; m++) {
-      need.append(m == 0 ? "" : ", ").append(text("%.3f.inch", m % 4 == 3 ? 0 : inches * (m + 1) / 12));
+      need.append(m == 0 ? "" : ", ")
+          .append(text("%.3f.inch", m % 4 == 3 ? 0 : inches * (m + 1) / 12));
     }
     Drawn drawn =
         drawn(
@@ -207,10 +206,7 @@ class WaterLawsTest {
                   waterNeed([%s], source: 'by hand')
                 }
                 """,
-                new String[] {"sandy loam", "loam", "clay"}[soil],
-                longFt,
-                gph,
-                need));
+                new String[] {"sandy loam", "loam", "clay"}[soil], longFt, gph, need));
     List<String> months =
         drawn.tables().containsKey("timetable") ? drawn.rows("timetable") : List.of();
     double litresAMinute = drawn.exact("irrigation", "long", "flow") / 60;
