@@ -32,6 +32,7 @@ public record FirstWeeks(int zone, LocalDate from, String kinds, String beds, Li
    * @param need run time that it asks for at each watering
    * @param soak wait after each turn but the last
    * @param start of the first turn, by the clock; empty where sunrise is not known
+   * @param isRainedOn whether rain usually brings it all
    */
   public record Weeks(
       Taper.Step step,
@@ -41,14 +42,23 @@ public record FirstWeeks(int zone, LocalDate from, String kinds, String beds, Li
       Derived<TimeSpan> need,
       TimerProgram program,
       TimeSpan soak,
-      Optional<LocalTime> start) {
+      Optional<LocalTime> start,
+      boolean isRainedOn) {
     TimeSpan elapsed() {
       return TimeSpan.minutes(program.dayMinutes()).plus(soak.times(program.turns() - 1));
     }
 
     Weeks at(LocalTime time) {
       return new Weeks(
-          step, from, until, thirstiest, need, program, soak, Optional.ofNullable(time));
+          step,
+          from,
+          until,
+          thirstiest,
+          need,
+          program,
+          soak,
+          Optional.ofNullable(time),
+          isRainedOn);
     }
   }
 

@@ -115,7 +115,8 @@ public final class FirstWeeksCalculator implements Calculator {
       its.forEach(r -> need(plan, in, r, groups, step).ifPresent(n -> needs.put(r.bed(), n)));
       needs.entrySet().stream()
           .max(Comparator.comparing(e -> e.getValue().value()))
-          .ifPresent(most -> weeks.add(weeks(first, step, most.getKey(), most.getValue(), turns)));
+          .map(m -> weeks(first, step, m.getKey(), m.getValue(), turns, rained(groups, step, in)))
+          .ifPresent(weeks::add);
     }
     String kinds =
         groups.stream()
@@ -150,9 +151,16 @@ public final class FirstWeeksCalculator implements Calculator {
             why.from("flow", bed.flow()).gives(TimeSpan.seconds(water.cubicMetres() / flowM3s)));
   }
 
+  private static boolean rained(List<NewPlants> groups, Taper.Step step, Facts in) {
+    MonthlyWeather weather = in.get(MonthlyWeather.KEY);
+    return groups.stream()
+        .allMatch(g -> TaperNeed.isRainedOn(g, TaperNeed.month(g, step), weather));
+  }
+
   /** Never less than the need, since young plants do not wait. */
   private static FirstWeeks.Weeks weeks(
-      LocalDate first, Taper.Step step, ElementId thirstiest, Derived<TimeSpan> need, Turns turns) {
+      LocalDate first, Taper.Step step, ElementId thirstiest, Derived<TimeSpan> need, Turns turns,
+      boolean isRainedOn) {
     double minutes = need.value().minutes();
     int count = Math.max(1, (int) Math.ceil(minutes / turns.longest() - 1e-9));
     int each = Math.max(1, (int) Math.ceil(minutes / count - 1e-9));
@@ -165,7 +173,8 @@ public final class FirstWeeksCalculator implements Calculator {
         need,
         new TimerProgram(step.everyDays(), count, each),
         soak,
-        Optional.empty());
+        Optional.empty(),
+        isRainedOn);
   }
 
   /** Zones in the same step run one after the other, the last ending before sunrise. */

@@ -42,7 +42,8 @@ public final class FirstWeeksTable implements TableMaker {
             .column(Column.of("turns", "Turns", Measure.COUNT))
             .column(Column.of("minutes", "Minutes a turn", Measure.COUNT))
             .column(Column.of("soak", "Minutes between turns", Measure.COUNT))
-            .column(Column.of("need", "Run time needed", Measure.HOURS));
+            .column(Column.of("need", "Run time needed", Measure.HOURS))
+            .column(Column.text("when", "Rain"));
     for (FirstWeeks zone : facts.all(FirstWeeks.KEY)) {
       table.heading(
           String.format(
@@ -73,6 +74,7 @@ public final class FirstWeeksTable implements TableMaker {
         Cell.number(weeks.program().turns()),
         Cell.number(weeks.program().turnMinutes()),
         weeks.program().turns() > 1 ? Cell.number((int) weeks.soak().minutes()) : Cell.BLANK,
-        Cell.of(weeks.need()));
+        Cell.of(weeks.need()),
+        weeks.isRainedOn() ? Cell.text("usually enough: off, on if dry") : Cell.BLANK);
   }
 }
