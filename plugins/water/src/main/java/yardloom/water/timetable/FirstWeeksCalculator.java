@@ -159,7 +159,11 @@ public final class FirstWeeksCalculator implements Calculator {
 
   /** Never less than the need, since young plants do not wait. */
   private static FirstWeeks.Weeks weeks(
-      LocalDate first, Taper.Step step, ElementId thirstiest, Derived<TimeSpan> need, Turns turns,
+      LocalDate first,
+      Taper.Step step,
+      ElementId thirstiest,
+      Derived<TimeSpan> need,
+      Turns turns,
       boolean isRainedOn) {
     double minutes = need.value().minutes();
     int count = Math.max(1, (int) Math.ceil(minutes / turns.longest() - 1e-9));
