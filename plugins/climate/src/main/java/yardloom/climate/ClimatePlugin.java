@@ -23,6 +23,7 @@ import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 
@@ -65,6 +66,11 @@ public final class ClimatePlugin implements YardPlugin {
   @Override
   public List<Check> checks() {
     return List.of(new RecordCheck());
+  }
+
+  @Override
+  public Audience audience() {
+    return Audience.HOUSEHOLD;
   }
 
   @Override

@@ -4,6 +4,8 @@ package yardloom.facts;
 public enum BillGroup {
   SHEET_MULCH("sheet mulch"),
   HARD_GOODS("hard goods"),
+  /** Walls, fences, paving and sheds; no price for any of them fits another. */
+  BUILT("built things"),
   PLANTS("plants"),
   TREES("trees and shrubs"),
   IRRIGATION("irrigation"),

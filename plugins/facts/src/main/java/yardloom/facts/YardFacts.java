@@ -1,5 +1,6 @@
 package yardloom.facts;
 
+import java.time.LocalDate;
 import yardloom.facts.mulch.BorneDepth;
 import yardloom.facts.mulch.BulkDensity;
 import yardloom.facts.mulch.BulkLoads;
@@ -16,6 +17,7 @@ import yardloom.facts.region.Region;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.PlantingDay;
 import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.plan.ElementId;
 
 /** The facts that plugins share. A new one needs a giver and a reader in the same change. */
 public final class YardFacts {
@@ -42,6 +44,10 @@ public final class YardFacts {
   /** Frost days said beside the climate; given by work, read by climate. */
   public static final FactKey<FrostSaid> FROST_SAID =
       FactKey.one("work.frost-said", FrostSaid.class).called("frost days said with the work");
+
+  /** The first day of the work, if the plan says; given by work, read by planting. */
+  public static final FactKey<LocalDate> WORK_START =
+      FactKey.one("work.start", LocalDate.class).called("first day of the work");
 
   /** The plant hardiness zone; given by climate, read by planting. */
   public static final FactKey<Hardiness> HARDINESS =
@@ -169,6 +175,12 @@ public final class YardFacts {
 
   /** What is to be done; given by every plugin, read by work. */
   public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");
+
+  /**
+   * Elements that the plan counts by items and tasks of its own; given by work, read by materials.
+   */
+  public static final FactKey<ElementId> OWN_COUNTED =
+      FactKey.many("work.own-counted", ElementId.class).called("elements that the plan counts");
 
   /** What is to be found or bought; given by every plugin, read by tables. */
   public static final FactKey<BillLine> BILL =

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import yardloom.facts.mulch.Dripline;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
@@ -38,6 +40,7 @@ import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.scope.TreeScope;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 
@@ -185,6 +188,19 @@ public final class PlanKit {
         .map(m -> m.make(plan, facts))
         .findFirst()
         .orElseThrow();
+  }
+
+  /** The rows of that table as they are printed, cells parted by bars. */
+  public static List<String> printed(String id, Plan plan, Facts facts) {
+    Table table = table(id, plan, facts);
+    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    return table.rows().stream()
+        .map(
+            row ->
+                IntStream.range(0, row.size())
+                    .mapToObj(i -> format.text(table.columns().get(i), row.get(i)))
+                    .collect(Collectors.joining(" | ")))
+        .toList();
   }
 
   /** Runs the plugins, with stands that another plugin would give. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.ground.OpenGround;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.work.SheetPage;
@@ -29,6 +30,22 @@ import yardloom.materials.takeoff.TakeOffTable;
 /** Surfaces, build-up, take-off, orders and what the driver needs. */
 public final class MaterialSheet implements SheetMaker {
   private static final int MATERIALS = 20;
+
+  private static final List<String> OVER_CARDBOARD =
+      List.of(
+          "Mow low, remove tough weeds, water. Do not till.",
+          "Cardboard without tape, staples or gloss, lapped, wetted, covered the same day: paths"
+              + " with all their chips, beds with compost or a first lift.",
+          "Keep chips off trunks, stems and walls as drawn.",
+          "Trees and shrubs go in before the cardboard; cut it to fit round them.",
+          "Plant the rest through the cardboard, lay the dripline, then the last chips.");
+
+  private static final List<String> CHIPS_ALONE =
+      List.of(
+          "Remove weeds with their roots, water. Do not till.",
+          "Paths get all their chips at once, beds compost or a first lift.",
+          "Keep chips off trunks, stems and walls as drawn.",
+          "Plant, lay the dripline, then spread the last chips.");
 
   @Override
   public String id() {
@@ -72,13 +89,7 @@ public final class MaterialSheet implements SheetMaker {
     panels.add(
         new Panel.Notes(
             "Laying the mulch",
-            List.of(
-                "Mow low, remove tough weeds, water. Do not till.",
-                "Cardboard without tape, staples or gloss, lapped, wetted, covered the same day: paths"
-                    + " with all their chips, beds with compost or a first lift.",
-                "Keep chips off trunks, stems and walls as drawn.",
-                "Trees and shrubs go in before the cardboard; cut it to fit round them.",
-                "Plant the rest through the cardboard, lay the dripline, then the last chips.")));
+            OpenGround.hasCardboard(plan) ? OVER_CARDBOARD : CHIPS_ALONE));
     return List.of(new SheetPlan(MATERIALS, "materials", "Materials and delivery", panels));
   }
 

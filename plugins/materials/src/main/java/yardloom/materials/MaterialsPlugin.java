@@ -14,6 +14,8 @@ import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
+import yardloom.materials.built.BuiltCalculator;
+import yardloom.materials.built.BuiltCheck;
 import yardloom.materials.goods.CutTable;
 import yardloom.materials.goods.GoodsTable;
 import yardloom.materials.goods.HardGoodsCalculator;
@@ -86,7 +88,8 @@ public final class MaterialsPlugin implements YardPlugin {
         new LoadCalculator(),
         new PileCalculator(),
         new SupplyCalculator(),
-        new HardGoodsCalculator());
+        new HardGoodsCalculator(),
+        new BuiltCalculator());
   }
 
   @Override
@@ -96,7 +99,8 @@ public final class MaterialsPlugin implements YardPlugin {
         new BorneDepthCheck(),
         new WeedCheck(),
         new HeavySoilCheck(),
-        new DropZoneCheck());
+        new DropZoneCheck(),
+        new BuiltCheck());
   }
 
   @Override

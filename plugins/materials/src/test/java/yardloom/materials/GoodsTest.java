@@ -144,8 +144,8 @@ class GoodsTest {
     HardWords.pavers(
         kit.words(), "terrace", PlanKit.box(0, 0, 10, 10), null, null, null, null, null);
     Results r = PlanKit.run(kit.plan());
-    assertEquals(495, order(r, "pavers for terrace"));
-    BillLine base = PlanKit.line(r, "gravel base for terrace").orElseThrow();
+    assertEquals(495, order(r, "pavers, terrace"));
+    BillLine base = PlanKit.line(r, "gravel base, terrace").orElseThrow();
     assertEquals(400.0 / 324, ((Volume) base.exact().value()).cubicYards(), 1e-9);
     assertEquals(1.5, ((Volume) base.order().value()).cubicYards(), 1e-9);
   }

@@ -15,8 +15,10 @@ import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
+import yardloom.planting.bloom.BloomTable;
 import yardloom.planting.canopy.CanopyCalculator;
 import yardloom.planting.care.BayWords;
 import yardloom.planting.care.CareCalculator;
@@ -44,6 +46,7 @@ import yardloom.planting.list.PlantList;
 import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
+import yardloom.planting.own.OwnPlantWords;
 import yardloom.planting.placing.GrownPicture;
 import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.PlacedCheck;
@@ -59,6 +62,8 @@ import yardloom.planting.rotation.RotationTable;
 import yardloom.planting.rotation.RotationWords;
 import yardloom.planting.stand.PlantWaterTable;
 import yardloom.planting.stand.StandCalculator;
+import yardloom.planting.stock.StockForms;
+import yardloom.planting.stock.StockWords;
 import yardloom.planting.suggest.SuggestCalculator;
 import yardloom.planting.suggest.SuggestTable;
 import yardloom.planting.suggest.SuggestWords;
@@ -69,6 +74,7 @@ import yardloom.planting.suit.SuitWords;
 import yardloom.planting.trained.TrainedWords;
 import yardloom.planting.window.PlantingTimes;
 import yardloom.planting.window.ShortSeasonCheck;
+import yardloom.planting.window.StockCalculator;
 import yardloom.planting.window.WindowCalculator;
 
 /** The planting plugin. */
@@ -96,6 +102,8 @@ public final class PlantingPlugin implements YardPlugin {
                 RotationWords.class,
                 SuitWords.class,
                 SuggestWords.class,
+                StockWords.class,
+                OwnPlantWords.class,
                 TrainedWords.class)));
   }
 
@@ -104,6 +112,7 @@ public final class PlantingPlugin implements YardPlugin {
     return List.of(
         new CanopyCalculator(),
         new LayoutCalculator(),
+        new StockCalculator(),
         new WindowCalculator(),
         new BorneDepthCalculator(),
         new StandCalculator(),
@@ -138,6 +147,11 @@ public final class PlantingPlugin implements YardPlugin {
   }
 
   @Override
+  public Audience audience() {
+    return Audience.NURSERY;
+  }
+
+  @Override
   public List<TableMaker> tables() {
     return List.of(
         new PlantTable(),
@@ -145,6 +159,7 @@ public final class PlantingPlugin implements YardPlugin {
         new PlantingTimes(),
         new HarvestTable(),
         new HarvestYearTable(),
+        new BloomTable(),
         new PlantWaterTable(),
         new SuitTable(),
         new SuggestTable(),
@@ -166,7 +181,7 @@ public final class PlantingPlugin implements YardPlugin {
 
   @Override
   public List<Catalogue> catalogues() {
-    return List.of(PlantCatalogueList.plants());
+    return List.of(PlantCatalogueList.plants(), StockForms.catalogue());
   }
 
   @Override

@@ -20,6 +20,7 @@ import yardloom.planting.list.PlantKeys;
 import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.ThinningTable;
+import yardloom.planting.stock.StockPlan;
 import yardloom.planting.view.FirstYearView;
 import yardloom.planting.view.GuildSection;
 import yardloom.planting.window.PlantingTimes;
@@ -45,11 +46,13 @@ public final class PlantingSheet implements SheetMaker {
   public Set<FactKey<?>> reads() {
     return Set.of(
         YardFacts.FROST,
+        YardFacts.CLIMATE,
         YardFacts.PLANTING_WINDOWS,
         YardFacts.PLANTING_DAYS,
         YardFacts.HARVEST,
         PlantPlaces.KEY,
         HarvestPlan.KEY,
+        StockPlan.KEY,
         CareAct.KEY);
   }
 

@@ -102,7 +102,7 @@ class PlantingPluginTest extends PluginContract {
   @Test
   void strawberriesAtAFoot_inFourByEightBed_are32InStandBillTableAndDrawing() {
     PlantingWords.plant(
-        bed("a", 0, 4, 8), "garden strawberry", Length.feet(1), null, null, null, null);
+        bed("a", 0, 4, 8), "garden strawberry", Length.feet(1), null, null, null, null, null);
     Outcome outcome = outcome();
     Stand stand = outcome.results().all(YardFacts.STANDS).get(0);
     assertEquals(32, stand.at().size());
@@ -122,8 +122,8 @@ class PlantingPluginTest extends PluginContract {
   @Test
   void twoPlants_withoutShares_halveTheBed() {
     BedScope bed = bed("a", 0, 4, 16);
-    PlantingWords.plant(bed, "chives", Length.feet(1), null, null, null, null);
-    PlantingWords.plant(bed, "thyme", Length.feet(1), null, null, null, null);
+    PlantingWords.plant(bed, "chives", Length.feet(1), null, null, null, null, null);
+    PlantingWords.plant(bed, "thyme", Length.feet(1), null, null, null, null, null);
     List<Stand> stands = outcome().results().all(YardFacts.STANDS);
     assertEquals(List.of("chives", "thyme"), stands.stream().map(Stand::plant).toList());
     assertEquals(32, stands.get(0).at().size());
@@ -133,8 +133,8 @@ class PlantingPluginTest extends PluginContract {
   @Test
   void sharesAboveOne_pointAtTheFirstLine() {
     BedScope bed = bed("a", 0, 4, 16);
-    PlantingWords.plant(bed, "chives", null, null, null, 0.8, null);
-    PlantingWords.plant(bed, "thyme", null, null, null, 0.8, null);
+    PlantingWords.plant(bed, "chives", null, null, null, 0.8, null, null);
+    PlantingWords.plant(bed, "thyme", null, null, null, 0.8, null, null);
     PlanException e = assertThrows(PlanException.class, this::outcome);
     assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
     assertEquals(HERE, e.problems().get(0).place());
@@ -146,10 +146,11 @@ class PlantingPluginTest extends PluginContract {
     PlanException e =
         assertThrows(
             PlanException.class,
-            () -> PlantingWords.plant(bed, "garden stawberry", null, null, null, null, null));
+            () -> PlantingWords.plant(bed, "garden stawberry", null, null, null, null, null, null));
     assertTrue(e.getMessage().contains("Did you mean `garden strawberry`?"), e.getMessage());
     PlanException variant =
-        assertThrows(PlanException.class, () -> PlantingWords.species(tree("t", 3), "apple", null));
+        assertThrows(
+            PlanException.class, () -> PlantingWords.species(tree("t", 3), "apple", null, null));
     assertTrue(variant.getMessage().contains("`apple (dwarf)`"), variant.getMessage());
   }
 
@@ -159,7 +160,7 @@ class PlantingPluginTest extends PluginContract {
     PlanException e =
         assertThrows(
             PlanException.class,
-            () -> PlantingWords.plant(bed, "peach", null, null, null, null, null));
+            () -> PlantingWords.plant(bed, "peach", null, null, null, null, null, null));
     assertEquals(ProblemCode.MISPLACED_WORD, e.problems().get(0).code());
   }
 
@@ -169,9 +170,11 @@ class PlantingPluginTest extends PluginContract {
    */
   @Test
   void tomatoes_nearBlackWalnut_areFlaggedBelowSixtyFeet() {
-    PlantingWords.species(tree("w", 0), "black walnut", null);
-    PlantingWords.plant(bed("near", 39, 4, 4), "tomato", Length.feet(2), null, null, null, null);
-    PlantingWords.plant(bed("far", 64, 4, 4), "tomato", Length.feet(2), null, null, null, null);
+    PlantingWords.species(tree("w", 0), "black walnut", null, null);
+    PlantingWords.plant(
+        bed("near", 39, 4, 4), "tomato", Length.feet(2), null, null, null, null, null);
+    PlantingWords.plant(
+        bed("far", 64, 4, 4), "tomato", Length.feet(2), null, null, null, null, null);
     List<Finding> flagged =
         outcome().findings().stream().filter(f -> f.rule().equals("planting.juglone")).toList();
     assertEquals(1, flagged.size());
@@ -181,9 +184,10 @@ class PlantingPluginTest extends PluginContract {
   /** A tree of 18 in found its water before there was a plan; it is not set out either. */
   @Test
   void standingTree_isNeitherWateredNorPlanted_butStaysAWalnut() {
-    PlantingWords.species(tree("old", 0, 18), "black walnut", null);
-    PlantingWords.species(tree("new", 60, 1), "apple (semi-dwarf)", null);
-    PlantingWords.plant(bed("near", 39, 4, 4), "tomato", Length.feet(2), null, null, null, null);
+    PlantingWords.species(tree("old", 0, 18), "black walnut", null, null);
+    PlantingWords.species(tree("new", 60, 1), "apple (semi-dwarf)", null, null);
+    PlantingWords.plant(
+        bed("near", 39, 4, 4), "tomato", Length.feet(2), null, null, null, null, null);
     Outcome outcome = outcome();
     assertEquals(
         List.of("near", "new"),
@@ -196,9 +200,10 @@ class PlantingPluginTest extends PluginContract {
 
   @Test
   void tallShrubs_castShade_treesAndHerbsAddNone() {
-    PlantingWords.plant(bed("s", 0, 8, 30), "American elderberry", null, null, null, null, null);
-    PlantingWords.plant(bed("h", 20, 4, 8), "chives", null, null, null, null, null);
-    PlantingWords.species(tree("t", 60), "apple (semi-dwarf)", null);
+    PlantingWords.plant(
+        bed("s", 0, 8, 30), "American elderberry", null, null, null, null, null, null);
+    PlantingWords.plant(bed("h", 20, 4, 8), "chives", null, null, null, null, null, null);
+    PlantingWords.species(tree("t", 60), "apple (semi-dwarf)", null, null);
     List<Obstacle> obstacles = outcome().results().all(YardFacts.OBSTACLES);
     // A third of its height, it does not count in the first year.
     assertEquals(
@@ -212,10 +217,11 @@ class PlantingPluginTest extends PluginContract {
 
   @Test
   void crowdedNarrowAndHarmful_areFound() {
-    PlantingWords.plant(bed("a", 0, 4, 8), "rhubarb", Length.inches(12), null, null, null, null);
-    PlantingWords.plant(bed("b", 10, 1, 8), "rhubarb", null, null, null, null, null);
-    PlantingWords.species(tree("t1", 60), "apple (semi-dwarf)", null);
-    PlantingWords.species(tree("t2", 70), "apple (semi-dwarf)", null);
+    PlantingWords.plant(
+        bed("a", 0, 4, 8), "rhubarb", Length.inches(12), null, null, null, null, null);
+    PlantingWords.plant(bed("b", 10, 1, 8), "rhubarb", null, null, null, null, null, null);
+    PlantingWords.species(tree("t1", 60), "apple (semi-dwarf)", null, null);
+    PlantingWords.species(tree("t2", 70), "apple (semi-dwarf)", null, null);
     Outcome outcome = outcome();
     assertEquals(
         List.of(
@@ -236,8 +242,9 @@ class PlantingPluginTest extends PluginContract {
    */
   @Test
   void artichokesInFourFeet_outgrowTheBed() {
-    PlantingWords.plant(bed("a 1", 0, 4, 8), "globe artichoke", null, null, null, null, null);
-    PlantingWords.plant(bed("a 2", 10, 4, 8), "globe artichoke", null, null, null, null, null);
+    PlantingWords.plant(bed("a 1", 0, 4, 8), "globe artichoke", null, null, null, null, null, null);
+    PlantingWords.plant(
+        bed("a 2", 10, 4, 8), "globe artichoke", null, null, null, null, null, null);
     Finding found = spread().get(0);
     assertEquals(Severity.WARNING, found.severity());
     assertTrue(
@@ -250,7 +257,7 @@ class PlantingPluginTest extends PluginContract {
 
   @Test
   void strawberriesInFourFeet_stayInTheBed() {
-    PlantingWords.plant(bed("a", 0, 4, 8), "garden strawberry", null, null, null, null, null);
+    PlantingWords.plant(bed("a", 0, 4, 8), "garden strawberry", null, null, null, null, null, null);
     assertTrue(spread().isEmpty());
   }
 
@@ -261,8 +268,8 @@ class PlantingPluginTest extends PluginContract {
   /** H11: 1.20 with active ground cover, 0.95 over bare ground (FAO-56 Table 12). */
   @Test
   void appleInGrass_drawsMoreThanInMulch() {
-    PlantingWords.species(tree("bare", 0), "apple (semi-dwarf)", null);
-    PlantingWords.species(tree("grass", 60), "apple (semi-dwarf)", "grass");
+    PlantingWords.species(tree("bare", 0), "apple (semi-dwarf)", null, null);
+    PlantingWords.species(tree("grass", 60), "apple (semi-dwarf)", "grass", null);
     List<Stand> stands = outcome().results().all(YardFacts.STANDS);
     assertEquals(0.95, Collections.max(stands.get(0).kc()), 1e-9);
     assertEquals(1.20, Collections.max(stands.get(1).kc()), 1e-9);
@@ -277,15 +284,16 @@ class PlantingPluginTest extends PluginContract {
   void treeWithoutAFigureInGrass_isRefused() {
     PlanException e =
         assertThrows(
-            PlanException.class, () -> PlantingWords.species(tree("t", 0), "avocado", "grass"));
+            PlanException.class,
+            () -> PlantingWords.species(tree("t", 0), "avocado", "grass", null));
     assertEquals(ProblemCode.CONTRADICTION, e.problems().get(0).code());
   }
 
   /** H12: the proportions of Table 11 are said; H08 has none there. */
   @Test
   void stand_saysWhichStagesItsCurveFollows() {
-    PlantingWords.plant(bed("a", 0, 4, 8), "tomato", null, null, null, null, null);
-    PlantingWords.plant(bed("b", 10, 8, 30), "red currant", null, null, null, null, null);
+    PlantingWords.plant(bed("a", 0, 4, 8), "tomato", null, null, null, null, null, null);
+    PlantingWords.plant(bed("b", 10, 8, 30), "red currant", null, null, null, null, null, null);
     List<Stand> stands = outcome().results().all(YardFacts.STANDS);
     assertTrue(stands.get(0).kcSource().cite().contains("30, 40, 45 and 30 days of Table 11"));
     assertTrue(stands.get(1).kcSource().cite().contains("by recalled shares"));
@@ -296,7 +304,8 @@ class PlantingPluginTest extends PluginContract {
   /** A bed of 48 × 96 in at 3 in holds 16 rows of 32 plants, 96 in each: 128 ft to sow. */
   @Test
   void carrots_areSownByTheRow_notBoughtOneByOne() {
-    PlantingWords.plant(bed("a", 0, 4, 8), "carrot", Length.inches(3), null, null, null, null);
+    PlantingWords.plant(
+        bed("a", 0, 4, 8), "carrot", Length.inches(3), null, null, null, null, null);
     Outcome outcome = outcome();
     BillLine line = outcome.results().all(YardFacts.BILL).get(0);
     assertEquals("carrot seed, by row", line.item());
@@ -314,8 +323,8 @@ class PlantingPluginTest extends PluginContract {
   /** Strawberries: full sun, six to eight hours (Michigan State University Extension, 2018). */
   @Test
   void strawberries_askForSixHours_hazelnutsForFour() {
-    PlantingWords.plant(bed("a", 0, 4, 8), "garden strawberry", null, null, null, null, null);
-    PlantingWords.plant(bed("b", 10, 12, 24), "hazelnut", null, null, null, null, null);
+    PlantingWords.plant(bed("a", 0, 4, 8), "garden strawberry", null, null, null, null, null, null);
+    PlantingWords.plant(bed("b", 10, 12, 24), "hazelnut", null, null, null, null, null, null);
     List<LightNeed> needs = outcome().results().all(YardFacts.LIGHT_NEEDS);
     assertEquals(
         List.of(LightNeed.Amount.FULL_SUN, LightNeed.Amount.HALF_DAY),

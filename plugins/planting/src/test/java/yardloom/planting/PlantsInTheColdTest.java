@@ -63,7 +63,7 @@ class PlantsInTheColdTest {
             SourceRef.NONE,
             c -> new Element.Bed(c, shape, Element.BedUse.PERENNIAL));
     BedScope bed = new BedScope(draft, element, SourceRef.NONE);
-    PlantingWords.plant(bed, plant, null, null, null, null, null);
+    PlantingWords.plant(bed, plant, null, null, null, null, null, null);
   }
 
   private <T> Outcome with(FactKey<T> key, T value) {

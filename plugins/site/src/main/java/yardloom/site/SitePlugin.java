@@ -28,6 +28,7 @@ import yardloom.site.annotation.LabelPainter;
 import yardloom.site.bed.BedPainter;
 import yardloom.site.bed.BedRules;
 import yardloom.site.bed.BedWords;
+import yardloom.site.built.BarrierWords;
 import yardloom.site.built.BuildingPainter;
 import yardloom.site.built.BuiltWords;
 import yardloom.site.built.FencePainter;
@@ -77,6 +78,7 @@ import yardloom.site.setback.SideWords;
 import yardloom.site.setback.SightWords;
 import yardloom.site.settingout.LayoutSheet;
 import yardloom.site.settingout.SettingOutTable;
+import yardloom.site.settingout.TapeNumberPainter;
 import yardloom.site.settingout.TapePointPainter;
 import yardloom.site.survey.DeedWords;
 import yardloom.site.survey.SurveyRules;
@@ -117,6 +119,7 @@ public final class SitePlugin implements YardPlugin {
                 SightWords.class,
                 PathWords.class,
                 BuiltWords.class,
+                BarrierWords.class,
                 TreeWords.class,
                 BedWords.class,
                 GroundWords.class,
@@ -193,6 +196,7 @@ public final class SitePlugin implements YardPlugin {
                 new RestrictionPainter(),
                 new LotLinePainter(),
                 new TapePointPainter(),
+                new TapeNumberPainter(),
                 new LabelPainter(),
                 new RemarkPainter(),
                 new DimensionPainter()))

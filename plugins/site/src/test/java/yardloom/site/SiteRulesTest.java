@@ -26,6 +26,7 @@ import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.site.bed.BedWords;
+import yardloom.site.built.BarrierWords;
 import yardloom.site.built.BuiltWords;
 import yardloom.site.country.CountryWords;
 import yardloom.site.lot.LotWords;
@@ -158,7 +159,8 @@ class SiteRulesTest {
   /** P-02: against a fence a bed is reached from one side only. */
   @Test
   void bedReach_besideAFence_countsOneSide() {
-    BuiltWords.fence(in, "f", Line.between(p(0, 0), p(0, 40)), ft(6), null, null, null);
+    BarrierWords.fence(
+        in, "f", Line.between(p(0, 0), p(0, 40)), ft(6), null, null, null, null, null);
     bed("two", box(0.1, 0, 2, 20));
     bed("three", box(0.1, 25, 3, 15));
     List<Finding> found = findings("site.bed-reach");

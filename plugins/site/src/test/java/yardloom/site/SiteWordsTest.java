@@ -28,6 +28,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Lexicon;
 import yardloom.site.bed.BedWords;
+import yardloom.site.built.BarrierWords;
 import yardloom.site.built.BuiltWords;
 import yardloom.site.lot.LotWords;
 import yardloom.site.outline.PlanWords;
@@ -379,7 +380,9 @@ class SiteWordsTest {
   @Test
   void fence_opennessInPercent_isRefused() {
     refused(
-        () -> BuiltWords.fence(here(), "f", Line.between(p(0, 0), p(9, 0)), ft(6), 30, null, null),
+        () ->
+            BarrierWords.fence(
+                here(), "f", Line.between(p(0, 0), p(9, 0)), ft(6), 30, null, null, null, null),
         ProblemCode.OUT_OF_RANGE);
   }
 

@@ -8,6 +8,7 @@ import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.sun.bed.LightTable;
@@ -79,6 +80,11 @@ public final class SunPlugin implements YardPlugin {
   @Override
   public List<Painter> painters() {
     return List.of(new SunPainter());
+  }
+
+  @Override
+  public Audience audience() {
+    return Audience.CLIENT;
   }
 
   @Override

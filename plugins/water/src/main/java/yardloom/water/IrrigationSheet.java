@@ -114,25 +114,17 @@ public final class IrrigationSheet implements SheetMaker {
                     + " chips come over them before the rows are joined on.")));
     panels.add(new Panel.Notes("Winter", winter(facts)));
     Table timetable = new TimetableTable().make(plan, facts);
-    if (timetable.isEmpty()) {
-      return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
+    if (!timetable.isEmpty()) {
+      panels.add(1, new Panel.TableBlock(timetable));
+      panels.addAll(times(plan, facts));
+      panels.add(new Panel.TableBlock(new AsBuiltTable().make(plan, facts)));
     }
-    panels.add(new Panel.TableBlock(new AsBuiltTable().make(plan, facts)));
-    return List.of(
-        new SheetPlan(NUMBER, "irrigation", "Irrigation", panels),
-        // A page of its own: it hangs beside the timer.
-        new SheetPlan(
-            NUMBER + 1,
-            "timetable",
-            "Watering times",
-            SheetPlan.Format.PAGE,
-            times(plan, facts, timetable)));
+    return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
   }
 
-  /** What hangs beside the timer or the tank. */
-  private static List<Panel> times(Plan plan, Facts facts, Table timetable) {
+  /** What a person at the timer or the tank needs. */
+  private static List<Panel> times(Plan plan, Facts facts) {
     List<Panel> panels = new ArrayList<>();
-    panels.add(new Panel.TableBlock(timetable));
     for (TableMaker maker : BESIDE_THE_TIMER) {
       Table table = maker.make(plan, facts);
       if (!table.isEmpty()) {

@@ -15,6 +15,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
 import yardloom.kernel.spi.YardPlugin;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Vocabulary;
@@ -149,6 +150,11 @@ public final class WaterPlugin implements YardPlugin {
   @Override
   public List<Painter> painters() {
     return List.of(new LinePainter(), new DripPainter(), new ZonePainter(), new RoofWaterPainter());
+  }
+
+  @Override
+  public Audience audience() {
+    return Audience.INSTALLER;
   }
 
   @Override

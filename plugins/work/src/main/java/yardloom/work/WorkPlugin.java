@@ -34,8 +34,11 @@ import yardloom.work.labour.FrostSaidCalculator;
 import yardloom.work.labour.LabourCalculator;
 import yardloom.work.labour.LabourData;
 import yardloom.work.labour.LabourTable;
+import yardloom.work.labour.StartSaidCalculator;
 import yardloom.work.labour.WorkWords;
+import yardloom.work.own.ElementTable;
 import yardloom.work.own.OwnBillCalculator;
+import yardloom.work.own.OwnCountedCalculator;
 import yardloom.work.own.OwnTable;
 import yardloom.work.own.OwnWords;
 import yardloom.work.own.UncountedCheck;
@@ -69,9 +72,11 @@ public final class WorkPlugin implements YardPlugin {
   public List<Calculator> calculators() {
     return List.of(
         new HaulCalculator(),
+        new OwnCountedCalculator(),
         new OwnBillCalculator(),
         new LabourCalculator(),
         new FrostSaidCalculator(),
+        new StartSaidCalculator(),
         new ScheduleCalculator(),
         new VisitCalculator(),
         new CostCalculator(),
@@ -94,6 +99,7 @@ public final class WorkPlugin implements YardPlugin {
         new HaulTable(),
         new LabourTable(),
         new OwnTable(),
+        new ElementTable(),
         new PhaseTable(),
         new VisitTable(),
         new OrdersTable(),

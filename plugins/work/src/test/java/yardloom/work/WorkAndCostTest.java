@@ -314,7 +314,7 @@ class WorkAndCostTest {
     List<PhaseTime> phases = r.all(PhaseTime.FACT);
     int last = -1;
     for (int i = 0; i < phases.size(); i++) {
-      String title = (i + 1) + ". " + phases.get(i).phase().title() + ": ";
+      String title = (i + 1) + ". " + phases.get(i).phase().title(plan) + ": ";
       int at =
           IntStream.range(0, texts.size())
               .filter(k -> texts.get(k).startsWith(title))
@@ -324,7 +324,9 @@ class WorkAndCostTest {
       last = at;
     }
     assertEquals("1. Mark utilities: 3 Aug 2026 to 5 Aug 2026, 0.5 h", texts.get(0));
-    assertTrue(texts.get(1).startsWith("Bring "));
+    assertTrue(
+        steps.rows().get(1).get(1).value().orElseThrow().toString().startsWith("Bring "),
+        "behind the boxes to tick");
   }
 
   /** The plan of hours and cost is for the desk unless the plan asks for it. */

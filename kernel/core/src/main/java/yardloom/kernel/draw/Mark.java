@@ -63,6 +63,8 @@ public sealed interface Mark
     CENTRE,
     /** Anywhere close by; with a ground, rather beside it than in it. */
     NEAR,
+    /** As close by as can be, on whatever ground that is: the number of a point. */
+    POINT,
     /** Level and centred on the point, or left out where a text stands already. */
     FIXED
   }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import yardloom.kernel.plan.Reads;
 import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
@@ -38,6 +39,7 @@ public final class Offers {
 
   /** The tables of this plan that are offered for {@code use}, by id, without empty ones. */
   public List<Table> tables(SheetUse use) {
+    Reads.note(Reads.Topic.OFFER, use);
     return tables.entrySet().stream()
         .filter(e -> e.getKey().uses().contains(use) && !e.getValue().isEmpty())
         .map(Map.Entry::getValue)

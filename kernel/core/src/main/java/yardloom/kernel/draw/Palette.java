@@ -73,6 +73,7 @@ public final class Palette {
   public static final Style SWALE_BOTTOM =
       Style.filled("swale-bottom", "#cbdfe9").outlined("#2b5f7d", 0.18);
   public static final Style FLOW = Style.filled("flow", "#2b5f7d").outlined("#2b5f7d", 0.25);
+  public static final Style SET_OUT_POINT = Style.filled("set-out-point", INK);
   public static final Style TAPE_POINT = Style.filled("tape-point", PAPER).outlined(INK, 0.35);
   public static final Style FINDING_ERROR = Style.line("finding-error", "#b3261e", 0.7);
   public static final Style FINDING_WARNING =

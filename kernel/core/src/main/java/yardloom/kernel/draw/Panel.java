@@ -6,7 +6,12 @@ import yardloom.kernel.table.Table;
 
 /** One block of a sheet. */
 public sealed interface Panel
-    permits Panel.SitePlan, Panel.Figure, Panel.TableBlock, Panel.Notes, Panel.SheetIndex {
+    permits Panel.SitePlan,
+        Panel.Enlarged,
+        Panel.Figure,
+        Panel.TableBlock,
+        Panel.Notes,
+        Panel.SheetIndex {
 
   /**
    * The site at the sheet's true scale.
@@ -46,6 +51,18 @@ public sealed interface Panel
   }
 
   /**
+   * The part of the site where layers have something to show, with the yard under them, at the
+   * largest true scale that the sheet has room for. A sheet has one at most.
+   *
+   * @param layers ids; left out where none of them has a mark
+   */
+  record Enlarged(String title, Set<String> layers) implements Panel {
+    public Enlarged {
+      layers = Set.copyOf(layers);
+    }
+  }
+
+  /**
    * A figure of its own, in its own metres.
    *
    * @param minWidthMm the least width on paper at which it can be read
@@ -59,8 +76,17 @@ public sealed interface Panel
       double scaleDenominator)
       implements Panel {}
 
-  /** A table. */
-  record TableBlock(Table table) implements Panel {}
+  /**
+   * A table.
+   *
+   * @param ifRoom whether it is left out where the sheet's pages are full
+   */
+  record TableBlock(Table table, boolean ifRoom) implements Panel {
+    /** A table that stands there, unless its maker says otherwise. */
+    public TableBlock(Table table) {
+      this(table, false);
+    }
+  }
 
   /** The list of all sheets of the set, filled in when they are numbered. */
   record SheetIndex() implements Panel {}

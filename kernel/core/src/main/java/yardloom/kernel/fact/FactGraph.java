@@ -21,7 +21,7 @@ import yardloom.kernel.problem.SourceRef;
  * The calculators in an order in which each runs after those it reads from.
  *
  * <p>The order is topological, ties by id, so it depends only on which calculators are loaded. No
- * laziness, caching, threads, priorities or events.
+ * laziness, threads, priorities or events; what is kept from run to run is up to {@link Again}.
  *
  * <p>References: [1] A. B. Kahn, Topological sorting of large networks, Communications of the ACM
  * 5(11), 1962, pp. 558-562.
@@ -143,15 +143,22 @@ public final class FactGraph {
     return order;
   }
 
+  /** Runs every calculator once, as {@link #run(Plan, Again)} does for the first time. */
+  public Results run(Plan plan) {
+    return run(plan, Again.AFRESH);
+  }
+
   /**
    * Runs every calculator once.
    *
    * <p>A calculator whose needed ONE fact nobody gave is skipped and listed with the reason.
    *
+   * @param again says who works and whose earlier values still hold
    * @throws PlanException from a calculator, unchanged
    */
-  public Results run(Plan plan) {
+  public Results run(Plan plan, Again again) {
     Results results = new Results();
+    again.over(plan, results);
     for (Calculator c : order) {
       List<String> missing =
           new TreeSet<>(c.needs())
@@ -160,12 +167,18 @@ public final class FactGraph {
                   .map(FactKey::id)
                   .toList();
       if (missing.isEmpty()) {
-        c.compute(plan, results.readBy(c), results.givenBy(c));
+        results.add(c, again.of("calculator " + c.id(), () -> given(c, plan, results)));
       } else {
         results.skip(c.id(), "nobody gave " + String.join(", ", missing));
       }
     }
     return results;
+  }
+
+  private static List<Results.Gift<?>> given(Calculator c, Plan plan, Results results) {
+    List<Results.Gift<?>> gifts = new ArrayList<>();
+    c.compute(plan, results.readBy(c), results.givenBy(c, gifts));
+    return List.copyOf(gifts);
   }
 
   static Set<String> ids(Collection<FactKey<?>> keys) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import yardloom.kernel.fact.FactKey.Arity;
+import yardloom.kernel.plan.Reads;
 
 /** All facts of a plan with their givers, and the calculators that were skipped. */
 public final class Results implements Facts {
@@ -16,10 +17,19 @@ public final class Results implements Facts {
   /** One value and who gave it. */
   public record Given<T>(T value, String giver) {}
 
+  /** One value under its key, as a calculator gives it. */
+  record Gift<T>(FactKey<T> key, T value) {}
+
   Results() {}
+
+  /** The values under the key of that id with their givers, whatever they are; for comparing. */
+  public List<Given<?>> given(String id) {
+    return List.copyOf(facts.getOrDefault(id, List.of()));
+  }
 
   /** The values under {@code key} with their givers. */
   public <T> List<Given<T>> given(FactKey<T> key) {
+    Reads.note(Reads.Topic.FACT, key.id());
     List<Given<T>> found = new ArrayList<>();
     for (Given<?> g : facts.getOrDefault(key.id(), List.of())) {
       found.add(new Given<>(key.type().cast(g.value()), g.giver()));
@@ -62,8 +72,8 @@ public final class Results implements Facts {
     return new DeclaredFacts(this, reader.id(), declared);
   }
 
-  /** A sink that refuses keys that {@code giver} did not declare. */
-  Sink givenBy(Calculator giver) {
+  /** A sink that refuses keys that {@code giver} did not declare, and fills {@code gifts}. */
+  Sink givenBy(Calculator giver, List<Gift<?>> gifts) {
     Set<String> declared = FactGraph.ids(giver.gives());
     return new Sink() {
       @Override
@@ -72,12 +82,23 @@ public final class Results implements Facts {
           throw new IllegalStateException(
               giver.id() + " gives " + key.id() + " without declaring it");
         }
-        List<Given<?>> values = facts.computeIfAbsent(key.id(), k -> new ArrayList<>());
-        if (key.arity() == Arity.ONE && !values.isEmpty()) {
+        boolean given =
+            facts.containsKey(key.id())
+                || gifts.stream().anyMatch(g -> g.key().id().equals(key.id()));
+        if (key.arity() == Arity.ONE && given) {
           throw new IllegalStateException(giver.id() + " gives " + key.id() + " twice");
         }
-        values.add(new Given<>(key.type().cast(value), giver.id()));
+        gifts.add(new Gift<>(key, key.type().cast(value)));
       }
     };
+  }
+
+  /** Adds what a calculator gave. */
+  void add(Calculator giver, List<Gift<?>> gifts) {
+    for (Gift<?> gift : gifts) {
+      facts
+          .computeIfAbsent(gift.key().id(), k -> new ArrayList<>())
+          .add(new Given<>(gift.value(), giver.id()));
+    }
   }
 }

@@ -3,27 +3,34 @@ package yardloom.kernel.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import yardloom.kernel.problem.SourceRef;
 
 /** Values that plugins attached, each with the script place it came from. Immutable. */
 public final class Attributes {
   /** Nothing attached. */
-  public static final Attributes NONE = new Attributes(Map.of());
+  public static final Attributes NONE = new Attributes(null, Map.of());
 
   /** One attached value. */
   public record Entry<T>(T value, SourceRef place) {}
 
+  /** Whose they are; null for those of the plan. */
+  private final ElementId owner;
+
   private final Map<String, List<Entry<?>>> entries;
 
-  private Attributes(Map<String, List<Entry<?>>> entries) {
+  private Attributes(ElementId owner, Map<String, List<Entry<?>>> entries) {
+    this.owner = owner;
     this.entries = entries;
   }
 
   /** The values under {@code key} in the order they were written. */
   public <T> List<Entry<T>> all(AttributeKey<T> key) {
+    Reads.note(Reads.Topic.ATTRIBUTE, new Reads.Attribute(owner, key));
     List<Entry<T>> found = new ArrayList<>();
     for (Entry<?> e : entries.getOrDefault(key.id(), List.of())) {
       found.add(new Entry<>(key.type().cast(e.value()), e.place()));
@@ -35,6 +42,37 @@ public final class Attributes {
   public <T> Optional<T> get(AttributeKey<T> key) {
     List<Entry<T>> found = all(key);
     return found.isEmpty() ? Optional.empty() : Optional.of(found.get(found.size() - 1).value());
+  }
+
+  /** The same with each value and place changed by {@code change}; itself if nothing changes. */
+  public Attributes mapped(UnaryOperator<Object> change) {
+    Map<String, List<Entry<?>>> changed = new TreeMap<>();
+    boolean any = false;
+    for (Map.Entry<String, List<Entry<?>>> under : entries.entrySet()) {
+      List<Entry<?>> list = new ArrayList<>();
+      for (Entry<?> e : under.getValue()) {
+        Object value = change.apply(e.value());
+        SourceRef place = (SourceRef) change.apply(e.place());
+        any |= value != e.value() || !place.equals(e.place());
+        list.add(new Entry<>(value, place));
+      }
+      changed.put(under.getKey(), List.copyOf(list));
+    }
+    return any ? new Attributes(owner, changed) : this;
+  }
+
+  /** Those with the same values, places and owner, so that elements can be told alike. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Attributes that
+            && Objects.equals(that.owner, owner)
+            && that.entries.equals(entries);
+  }
+
+  @Override
+  public int hashCode() {
+    return entries.keySet().hashCode() * 31 + Objects.hashCode(owner);
   }
 
   /** Collects attributes while a script runs. */
@@ -55,7 +93,7 @@ public final class Attributes {
 
     /** The values added so far under {@code key}, in the order they were written. */
     public <T> List<Entry<T>> all(AttributeKey<T> key) {
-      return new Attributes(entries).all(key);
+      return new Attributes(null, entries).all(key);
     }
 
     /**
@@ -69,10 +107,15 @@ public final class Attributes {
           .findFirst();
     }
 
+    /** Those of the plan itself. */
     Attributes build() {
+      return build(null);
+    }
+
+    Attributes build(ElementId owner) {
       Map<String, List<Entry<?>>> copy = new TreeMap<>();
       entries.forEach((k, v) -> copy.put(k, List.copyOf(v)));
-      return new Attributes(copy);
+      return new Attributes(owner, copy);
     }
   }
 }

@@ -29,6 +29,6 @@ public final class ElementDraft {
   }
 
   Element freeze() {
-    return finish.apply(new Element.Common(id, place, attributes.build()));
+    return finish.apply(new Element.Common(id, place, attributes.build(id)));
   }
 }

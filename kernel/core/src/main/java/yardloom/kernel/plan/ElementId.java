@@ -17,6 +17,22 @@ public record ElementId(ElementKind kind, String name) implements Comparable<Ele
     return name.equals(said) || toString().equals(said);
   }
 
+  /** The name as a title, {@code South}; a bare number or letter gets its kind before it. */
+  public String title() {
+    return name.length() <= 2 ? capital(kind.word()) + " " + name : capital(name);
+  }
+
+  private static String capital(String text) {
+    if (text.isEmpty()) {
+      return text;
+    }
+    int first = text.codePointAt(0);
+    return new StringBuilder()
+        .appendCodePoint(Character.toTitleCase(first))
+        .append(text.substring(Character.charCount(first)))
+        .toString();
+  }
+
   /** {@code bed "south"}. */
   @Override
   public String toString() {

@@ -8,8 +8,8 @@ import java.util.TreeMap;
 /**
  * A yard, frozen: what the script said, checked and immutable.
  *
- * <p>Elements are sorted by kind and name, so that the order of statements in a script reaches
- * nothing.
+ * <p>What is read is noted ({@link Reads}). Elements are sorted by kind and name, so that the order
+ * of statements in a script reaches nothing.
  *
  * @param parameters the script's parameters by name, as text with unit
  */
@@ -25,24 +25,62 @@ public record Plan(
     parameters = java.util.Collections.unmodifiableMap(new TreeMap<>(parameters));
   }
 
+  @Override
+  public PlanInfo info() {
+    Reads.note(Reads.Topic.INFO, "");
+    return info;
+  }
+
+  @Override
+  public Optional<Site> site() {
+    Reads.note(Reads.Topic.SITE, "");
+    return site;
+  }
+
+  @Override
+  public Optional<Lot> lot() {
+    Reads.note(Reads.Topic.LOT, "");
+    return lot;
+  }
+
+  @Override
+  public List<Element> elements() {
+    Reads.note(Reads.Topic.KIND, Element.class);
+    return elements;
+  }
+
+  @Override
+  public Map<String, String> parameters() {
+    Reads.note(Reads.Topic.PARAMETERS, "");
+    return parameters;
+  }
+
   /** The elements of one kind, sorted by name. */
   public <E extends Element> List<E> all(Class<E> kind) {
+    Reads.note(Reads.Topic.KIND, kind);
     return elements.stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
   public Optional<Element> element(ElementId id) {
+    Reads.note(Reads.Topic.ELEMENT, id);
     return elements.stream().filter(e -> e.id().equals(id)).findFirst();
   }
 
   /** Whether the yard lies south of the equator; without a site it does not. */
   public boolean isSouthern() {
-    return site.map(s -> s.latitude().degrees() < 0).orElse(false);
+    return site().map(s -> s.latitude().degrees() < 0).orElse(false);
+  }
+
+  /** The file that the lot is written in; empty without a lot. */
+  public String lotFile() {
+    Reads.note(Reads.Topic.LOT_FILE, "");
+    return lot.map(l -> l.place().file()).orElse("");
   }
 
   /** What the file with the lot says, wherever it includes others; else what was said last. */
   public <T> Optional<Attributes.Entry<T>> said(AttributeKey<T> key) {
     List<Attributes.Entry<T>> all = attributes.all(key);
-    String own = lot.map(l -> l.place().file()).orElse("");
+    String own = lotFile();
     return all.stream()
         .filter(e -> e.place().file().equals(own))
         .findFirst()

@@ -8,6 +8,7 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
 
@@ -44,6 +45,11 @@ public interface YardPlugin {
 
   default List<TableMaker> tables() {
     return List.of();
+  }
+
+  /** Who needs its tables first, where a table does not say so itself. */
+  default Audience audience() {
+    return Audience.CONTRACTOR;
   }
 
   /** Sheets of its own. */

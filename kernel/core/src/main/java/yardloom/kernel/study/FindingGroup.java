@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
+import yardloom.kernel.vocab.Choices;
 
 /**
  * Findings that say one thing of many places, under one number.
@@ -31,6 +33,19 @@ public record FindingGroup(int number, List<Finding> all) {
     List<FindingGroup> groups = new ArrayList<>();
     same.values().forEach(all -> groups.add(new FindingGroup(groups.size() + 1, all)));
     return groups;
+  }
+
+  /** How many findings there are of each severity, in words; empty if there are none. */
+  public static String counts(List<Finding> findings) {
+    List<String> parts = new ArrayList<>();
+    for (Severity severity : Severity.values()) {
+      long count = findings.stream().filter(f -> f.severity() == severity).count();
+      if (count > 0) {
+        boolean one = count == 1 || severity == Severity.ACCEPTED;
+        parts.add(count + " " + Choices.text(severity) + (one ? "" : "s"));
+      }
+    }
+    return String.join(", ", parts);
   }
 
   /** The first of them, which has what all say. */

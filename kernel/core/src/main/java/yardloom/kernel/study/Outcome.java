@@ -11,6 +11,7 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.Reading;
 import yardloom.kernel.table.Table;
 
 /**
@@ -21,6 +22,7 @@ import yardloom.kernel.table.Table;
  * @param layers the layers of the site plan that have marks, in drawing order
  * @param sheets sheets that plugins offer
  * @param onPaper what makers say of their tables, by table id
+ * @param readings whose tables they are and which charts go with them, by table id
  */
 public record Outcome(
     Plan plan,
@@ -30,10 +32,17 @@ public record Outcome(
     SortedMap<Layer, DrawnLayer> layers,
     List<Caution> cautions,
     List<SheetPlan> sheets,
-    Map<String, OnPaper> onPaper) {
+    Map<String, OnPaper> onPaper,
+    Map<String, Reading> readings) {
 
   public Outcome {
     onPaper = Map.copyOf(onPaper);
+    readings = Map.copyOf(readings);
+  }
+
+  /** How the report shows a table. */
+  public Reading reading(Table table) {
+    return readings.getOrDefault(table.id(), Reading.PLAIN);
   }
 
   /** Whether some finding says that the plan must not be built so. */

@@ -1,14 +1,22 @@
 package yardloom.kernel.table;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import yardloom.kernel.unit.Quantity;
+import yardloom.kernel.unit.Unit;
 
 /**
  * Writes a table as comma-separated values: one header line, lines ended by CR LF, fields quoted
  * where they hold a comma, quote or line break, quotes doubled. Text that begins like a formula of
  * a spreadsheet stands behind an apostrophe, so that no name in a plan is worked out.
+ *
+ * <p>A column has one unit, named in its head. Where a table has amounts of several units in one
+ * column, the file has their numbers there and the units in a column beside. Areas and shares keep
+ * digits enough to be added up, see {@link TableFormat#data}.
  *
  * <p>References: [1] RFC 4180, Common Format and MIME Type for Comma-Separated Values (CSV) Files,
  * IETF, 2005, section 2 (line ends from memory; quoting as in the csv-spectrum fixtures).
@@ -18,25 +26,72 @@ public final class CsvWriter {
   private static final Pattern HARMLESS =
       Pattern.compile("--\\d\\d-\\d\\d|[+-]\\d[\\d.,]*(\\h[\\p{L}\\d\\h.,²³]*)?");
 
+  /** A number, grouped perhaps, and its unit. */
+  private static final Pattern AMOUNT =
+      Pattern.compile("([+-]?\\d[\\d,\\h]*(?:\\.\\d+)?)\\h?([^\\d\\h].*)?");
+
   private CsvWriter() {}
 
   public static void write(Table table, TableFormat format, Appendable out) throws IOException {
-    line(table.columns(), format::csvHeader, out);
+    List<Boolean> mixed = new ArrayList<>();
+    for (int i = 0; i < table.columns().size(); i++) {
+      mixed.add(isMixed(table, i));
+    }
+    List<String> head = new ArrayList<>();
+    for (int i = 0; i < mixed.size(); i++) {
+      Column column = table.columns().get(i);
+      head.add(format.csvHeader(column));
+      if (mixed.get(i)) {
+        head.add(column.id() + "_unit");
+      }
+    }
+    line(head, out);
     for (List<Cell> row : table.rows()) {
+      List<String> fields = new ArrayList<>();
       for (int i = 0; i < row.size(); i++) {
         Column column = table.columns().get(i);
-        String text = format.plain(column, row.get(i));
-        boolean number = column.measure().isNumber();
-        out.append(i == 0 ? "" : ",").append(field(number ? text : inert(text)));
+        String text = format.data(column, row.get(i));
+        if (mixed.get(i)) {
+          fields.addAll(parted(text));
+        } else {
+          fields.add(column.measure().isNumber() ? text : inert(text));
+        }
       }
-      out.append("\r\n");
+      line(fields, out);
     }
   }
 
-  private static void line(List<Column> columns, Function<Column, String> text, Appendable out)
-      throws IOException {
-    for (int i = 0; i < columns.size(); i++) {
-      out.append(i == 0 ? "" : ",").append(field(text.apply(columns.get(i))));
+  /** Whether the column holds amounts that each bring a unit of their own. */
+  private static boolean isMixed(Table table, int column) {
+    return table.columns().get(column).measure() == Measure.TEXT
+        && table.rows().stream()
+            .map(row -> row.get(column))
+            .anyMatch(
+                cell ->
+                    cell.why().filter(w -> w.value() instanceof Quantity<?>).isPresent()
+                        && cell.value().filter(String.class::isInstance).isPresent());
+  }
+
+  /** Number and unit word; what is no amount stays whole, with a blank unit. */
+  private static List<String> parted(String text) {
+    Matcher amount = AMOUNT.matcher(text);
+    if (!amount.matches()) {
+      return List.of(inert(text), "");
+    }
+    String number = amount.group(1).replaceAll("[,\\h]", "");
+    String symbol = amount.group(2) == null ? "" : amount.group(2);
+    String unit =
+        Stream.of(Unit.values())
+            .filter(u -> u.symbol().equals(symbol) && !symbol.isEmpty())
+            .map(Unit::word)
+            .findFirst()
+            .orElse(symbol);
+    return List.of(number, unit);
+  }
+
+  private static void line(List<String> fields, Appendable out) throws IOException {
+    for (int i = 0; i < fields.size(); i++) {
+      out.append(i == 0 ? "" : ",").append(field(fields.get(i)));
     }
     out.append("\r\n");
   }

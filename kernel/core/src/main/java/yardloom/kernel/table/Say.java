@@ -3,12 +3,13 @@ package yardloom.kernel.table;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 
 /** Quantities in words for messages and notes, where no table column formats them. */
 public final class Say {
-  private static final Pattern IN_TEXT = Pattern.compile("\\{([0-9.]+) in}");
+  private static final Pattern IN_TEXT = Pattern.compile("\\{([0-9.]+) (in|lb)}");
 
   private Say() {}
 
@@ -27,16 +28,19 @@ public final class Say {
     return number(length.in(units.depthUnit())) + " " + units.depthUnit().symbol();
   }
 
-  /** Text in which {@code {4 in}} stands for a small length, in one system. */
+  /** Text in which {@code {4 in}} stands for a small length, {@code {50 lb}} for a load to lift. */
   public static String inText(String text, UnitSystem units) {
     return IN_TEXT
         .matcher(text)
         .replaceAll(
             m -> {
-              double inches = Double.parseDouble(m.group(1));
-              return units == UnitSystem.US
-                  ? number(inches) + " in"
-                  : Math.round(inches * 2.54 / 5) * 5 + " cm";
+              double said = Double.parseDouble(m.group(1));
+              if (units == UnitSystem.US) {
+                return number(said) + " " + m.group(2);
+              }
+              return m.group(2).equals("lb")
+                  ? Math.round(Mass.pounds(said).kilograms()) + " kg"
+                  : Math.round(said * 2.54 / 5) * 5 + " cm";
             });
   }
 

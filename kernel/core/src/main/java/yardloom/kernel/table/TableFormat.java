@@ -25,6 +25,9 @@ import yardloom.kernel.unit.UnitSystem;
 public record TableFormat(UnitSystem units, String currency) {
   private static final char NO_BREAK_SPACE = '\u00a0';
 
+  /** A thousand rows, each half a unit of the last digit off, are then off by a twentieth. */
+  private static final int ADDED_DIGITS = 4;
+
   public TableFormat {
     Objects.requireNonNull(units);
     Objects.requireNonNull(currency);
@@ -90,6 +93,24 @@ public record TableFormat(UnitSystem units, String currency) {
     return cell.value().map(v -> show(column.measure(), v, false)).orElse("");
   }
 
+  /**
+   * The cell as it stands in a table for machines: as {@link #plain}, but areas and shares with so
+   * many more digits that hundreds of rows add up to what the whole has; zeros at the end are left
+   * out.
+   */
+  public String data(Column column, Cell cell) {
+    boolean added = column.measure() == Measure.AREA || column.measure() == Measure.PERCENT;
+    String text =
+        cell.value()
+            .map(v -> show(column.measure(), v, false, added ? ADDED_DIGITS : 0))
+            .orElse("");
+    if (!added || text.isEmpty()) {
+      return text;
+    }
+    BigDecimal bare = new BigDecimal(text).stripTrailingZeros();
+    return bare.setScale(Math.max(bare.scale(), column.measure().decimals(units))).toPlainString();
+  }
+
   /** A quantity with its unit symbol, in the unit and decimals of {@code measure}. */
   public String withUnit(Measure measure, Quantity<?> quantity) {
     String number = show(measure, quantity, true);
@@ -106,16 +127,21 @@ public record TableFormat(UnitSystem units, String currency) {
   }
 
   private String show(Measure measure, Object value, boolean grouped) {
+    return show(measure, value, grouped, 0);
+  }
+
+  private String show(Measure measure, Object value, boolean grouped, int moreDigits) {
     if (value instanceof Quantity<?> quantity) {
       Optional<Unit> unit = measure.unit(units);
       if (unit.isEmpty()) {
         return outsideItsColumn(quantity, grouped);
       }
-      return digits(quantity.in(unit.get()), measure.decimals(units), grouped);
+      return digits(quantity.in(unit.get()), measure.decimals(units) + moreDigits, grouped);
     }
     if (value instanceof Number number) {
       double shown = measure == Measure.PERCENT ? number.doubleValue() * 100 : number.doubleValue();
-      return digits(shown, measure.isNumber() ? measure.decimals(units) : 2, grouped);
+      return digits(
+          shown, (measure.isNumber() ? measure.decimals(units) : 2) + moreDigits, grouped);
     }
     if (grouped && value instanceof LocalDate date) {
       return date(date);

@@ -1,5 +1,7 @@
 package yardloom.kernel.table;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -23,6 +25,16 @@ public interface TableMaker {
   /** Whether sheets have to show it, or may; the report always does. */
   default OnPaper onPaper() {
     return OnPaper.IF_ROOM;
+  }
+
+  /** Who needs it first; empty for those that the plugin names. */
+  default Optional<Audience> audience() {
+    return Optional.empty();
+  }
+
+  /** Charts of its columns for the report. */
+  default List<Chart> charts() {
+    return List.of();
   }
 
   Table make(Plan plan, Facts facts);

@@ -4,13 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Money;
+import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 
@@ -101,5 +109,67 @@ class TableFormatTest {
     assertEquals(
         "a,b\r\n1,\"ha \"\"ha\"\" ha\"\r\n\"Anytown, WW\",\r\n\"Once upon \na time\",\r\n",
         out.toString());
+  }
+
+  /**
+   * A lot of 1,000 m² in 48 unequal parts: the n-th has n/1176 of it, since 1 + … + 48 = 1176. In
+   * whole per cent the first five parts and many others say nothing or too much.
+   */
+  @ParameterizedTest
+  @EnumSource(UnitSystem.class)
+  void csv_fortyEightShares_addUpToTheWhole(UnitSystem units) throws IOException {
+    Table.Builder table =
+        Table.titled("t", "T")
+            .column(Column.text("part", "Part"))
+            .column(Column.of("area", "Area", Measure.AREA))
+            .column(Column.of("share", "Share", Measure.PERCENT));
+    for (int n = 1; n <= 48; n++) {
+      double share = n / 1176.0;
+      table.row(
+          Cell.text("part " + n), Cell.of(Area.squareMetres(1000 * share)), Cell.number(share));
+    }
+    StringBuilder out = new StringBuilder();
+    TableFormat format = new TableFormat(units, "$");
+    CsvWriter.write(table.build(), format, out);
+    double area = 0;
+    double share = 0;
+    for (DataRow row : DataTable.parse("t", out.toString()).rows()) {
+      area += row.number(units == UnitSystem.US ? "area_sqft" : "area_sqm");
+      share += row.number("share_percent");
+    }
+    // A square foot is 0.09290304 m² (exactly, from the inch of 25.4 mm).
+    assertEquals(units == UnitSystem.US ? 1000 / 0.09290304 : 1000, area, 0.003);
+    assertEquals(100, share, 0.003);
+    Column shares = table.build().columns().get(2);
+    for (List<Cell> row : table.build().rows()) {
+      BigDecimal exact = new BigDecimal(format.data(shares, row.get(2)));
+      assertEquals(
+          format.plain(shares, row.get(2)), exact.setScale(0, RoundingMode.HALF_UP).toString());
+    }
+  }
+
+  /** 1,412 ft and 8.5 cu yd in one column: the numbers there, the units beside. */
+  @Test
+  void csv_amountsOfSeveralUnits_areParted() throws IOException {
+    Source plan = Source.plan("demo");
+    Table table =
+        Table.titled("t", "T")
+            .column(Column.text("item", "Item"))
+            .column(Column.text("order", "Order"))
+            .row(Cell.text("tube"), amount("1,412.0\u00a0ft", Length.feet(1412), plan))
+            .row(Cell.text("chips"), amount("8.50\u00a0cu yd", Volume.cubicMetres(6.5), plan))
+            .row(Cell.text("apple"), new Cell(Optional.of("3"), Optional.empty()))
+            .row(Cell.text("=1+2"), Cell.text("as needed"))
+            .build();
+    StringBuilder out = new StringBuilder();
+    CsvWriter.write(table, us, out);
+    assertEquals(
+        "item,order,order_unit\r\ntube,1412.0,ft\r\nchips,8.50,yd3\r\napple,3,\r\n"
+            + "'=1+2,as needed,\r\n",
+        out.toString());
+  }
+
+  private static Cell amount(String text, Quantity<?> quantity, Source source) {
+    return new Cell(Optional.of(text), Optional.of(Derived.by("given", source).gives(quantity)));
   }
 }

@@ -10,6 +10,11 @@ interface Block {
   /** The least width at which it can be read; it takes as many columns as that needs. */
   double minWidthMm();
 
+  /** Whether it may stand on a later page than what follows it, where it fits whole. */
+  default boolean floats() {
+    return false;
+  }
+
   /**
    * Sets the block at the top of {@code room}.
    *

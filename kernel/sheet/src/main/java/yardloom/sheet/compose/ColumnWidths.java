@@ -12,7 +12,8 @@ import java.util.List;
  * @param naturalMm what each takes if nothing wraps
  */
 record ColumnWidths(double[] leastMm, double[] naturalMm) {
-  private static final double READABLE_MM = 30;
+  /** For each millimetre of the height of capitals. */
+  private static final double READABLE_PER_LETTER = 12.5;
 
   /** Long texts ask for a column in which they take no more than so many lines, up to a limit. */
   private static final double LINES_OF_LONG_TEXT = 3.5;
@@ -24,11 +25,13 @@ record ColumnWidths(double[] leastMm, double[] naturalMm) {
   }
 
   /** The width that the table had better have: text of one-word lines reads badly. */
-  double comfortable() {
+  double comfortable(double letterMm) {
     double sum = 0;
     for (int i = 0; i < leastMm.length; i++) {
       double few = Math.min(naturalMm[i] / LINES_OF_LONG_TEXT, LONGEST_LINE_MM);
-      sum += Math.max(leastMm[i], Math.min(naturalMm[i], Math.max(READABLE_MM, few)));
+      sum +=
+          Math.max(
+              leastMm[i], Math.min(naturalMm[i], Math.max(READABLE_PER_LETTER * letterMm, few)));
     }
     return sum;
   }
@@ -53,8 +56,10 @@ record ColumnWidths(double[] leastMm, double[] naturalMm) {
       widths[i] += given;
       rest -= given;
     }
+    // A column of ticks gains nothing from room that a text could have.
+    double all = Arrays.stream(widths).sum();
     for (int i = 0; i < widths.length; i++) {
-      widths[i] += rest / widths.length;
+      widths[i] *= 1 + rest / all;
     }
     return widths;
   }

@@ -11,21 +11,23 @@ import yardloom.sheet.paper.Ink;
 /** One sheet while it is filled: columns that blocks go down. */
 final class Page {
   /** A part of a block needs so much room, or it is hardly seen. */
-  private static final double LEAST_PART_MM = 25;
+  private static final double LEAST_PART_MM = 20;
 
   private final Grid grid;
   private final double[] top;
   private final double[] bottom;
   private final List<Ink> inks = new ArrayList<>();
 
-  /** An empty page whose last column ends above a title block of the given height. */
+  /** An empty page; unless the grid lies above the title, its last column ends above it. */
   Page(Grid grid, double titleHeightMm) {
     this.grid = grid;
     top = new double[grid.columns()];
     bottom = new double[grid.columns()];
     Arrays.fill(top, grid.content().y());
     Arrays.fill(bottom, grid.content().bottom());
-    bottom[grid.columns() - 1] = grid.frame().bottom() - titleHeightMm - Grid.GAP_MM;
+    if (!grid.isAboveStrip()) {
+      bottom[grid.columns() - 1] = grid.frame().bottom() - titleHeightMm - Grid.GAP_MM;
+    }
   }
 
   Grid grid() {
@@ -93,13 +95,14 @@ final class Page {
 
   /**
    * Sets blocks one after the other down the columns, as they are read; one that does not fit goes
-   * on in the next column.
+   * on in the next column. A floating one waits for the next page and lets others before it.
    *
    * @return what is left for a further page
    */
   List<Block> flow(List<Block> blocks) {
     int column = 0;
     List<Block> waiting = new ArrayList<>(blocks);
+    List<Block> floating = new ArrayList<>();
     while (!waiting.isEmpty() && column < grid.columns()) {
       Block block = waiting.get(0);
       int span = grid.columnsFor(block.minWidthMm());
@@ -107,6 +110,10 @@ final class Page {
       Box room = at(at, span);
       Optional<Block.Placed> placed =
           room.height() <= 0 ? Optional.empty() : block.place(room, false);
+      if (placed.isEmpty() && block.floats()) {
+        floating.add(waiting.remove(0));
+        continue;
+      }
       if (placed.isEmpty() && room.height() >= LEAST_PART_MM) {
         placed = block.place(room, true);
       }
@@ -118,7 +125,8 @@ final class Page {
       waiting.remove(0);
       placed.get().rest().ifPresent(rest -> waiting.add(0, rest));
     }
-    return waiting;
+    floating.addAll(waiting);
+    return floating;
   }
 
   private void put(int column, int span, Block.Placed placed) {

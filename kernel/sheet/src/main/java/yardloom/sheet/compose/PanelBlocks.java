@@ -11,6 +11,7 @@ import yardloom.sheet.paper.Type;
  * Makes the blocks of a sheet's panels; small figures of one width that follow on stand in rows.
  */
 final class PanelBlocks {
+  private final SheetRequest request;
   private final Type type;
   private final TableFormat format;
   private final double widthMm;
@@ -22,15 +23,17 @@ final class PanelBlocks {
    * @param widthMm what a fresh sheet offers
    * @param heightMm what a fresh sheet offers over its whole width
    */
-  PanelBlocks(Type type, TableFormat format, double widthMm, double heightMm) {
+  PanelBlocks(
+      SheetRequest request, Type type, TableFormat format, double widthMm, double heightMm) {
+    this.request = request;
     this.type = type;
     this.format = format;
     this.widthMm = widthMm;
     this.heightMm = heightMm;
   }
 
-  List<Block> of(List<Panel> panels) {
-    for (Panel panel : panels) {
+  List<Block> blocks() {
+    for (Panel panel : request.sheet().panels()) {
       if (panel instanceof Panel.Figure figure) {
         if (!figure.marks().isEmpty()) {
           add(figure);
@@ -43,10 +46,18 @@ final class PanelBlocks {
       } else if (panel instanceof Panel.Notes notes && !notes.paragraphs().isEmpty()) {
         String name = "notes-" + Drawing.slug(notes.title());
         made.add(new Blocks(type).notes(name, notes.title(), notes.paragraphs()));
+      } else if (panel instanceof Panel.Enlarged part) {
+        enlarged(part);
       }
     }
     endRun();
     return made;
+  }
+
+  private void enlarged(Panel.Enlarged part) {
+    PartWindow.of(request)
+        .map(w -> new PartBlock(part.title(), request, w, type, widthMm, heightMm))
+        .ifPresent(made::add);
   }
 
   private void add(Panel.Figure figure) {

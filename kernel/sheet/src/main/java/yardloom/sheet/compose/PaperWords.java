@@ -26,7 +26,7 @@ public final class PaperWords {
   /** Such as {@code bed "Asparagus"}: on paper the name alone is enough. */
   private static final Pattern NAMED =
       Pattern.compile(
-          "\\b(?:bed|path|tree|fence|building|structure|paving|roof|utility|water point|keep-out|zone)"
+          "\\b(?:bed|path|tree|fence|building|structure|paving|roof|utility|water point|keep-out|(?<!drop )zone)"
               + " \"([^\"]+)\"");
 
   private static final Map<String, String> US = new TreeMap<>();
@@ -76,10 +76,13 @@ public final class PaperWords {
   SheetRequest in(SheetRequest request) {
     SortedMap<Layer, List<Mark>> layers = new TreeMap<>();
     request.layers().forEach((layer, marks) -> layers.put(layer, marks(marks)));
+    SortedMap<Layer, List<Mark>> part = new TreeMap<>();
+    request.partLayers().forEach((layer, marks) -> part.put(layer, marks(marks)));
     List<Panel> panels = request.sheet().panels().stream().map(this::panel).toList();
     return request
         .withPanels(panels)
         .withDrawing(layers, legend(request.legend()))
+        .withPart(part)
         .withCautions(
             request.cautions().stream()
                 .map(c -> new Caution(of(c.text()), c.source(), c.when(), c.where()))
@@ -111,7 +114,7 @@ public final class PaperWords {
   }
 
   /** Only texts that a painter wrote about things; the names of things stand in labels as given. */
-  private List<Mark> marks(List<Mark> marks) {
+  public List<Mark> marks(List<Mark> marks) {
     List<Mark> said = new ArrayList<>();
     for (Mark mark : marks) {
       said.add(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
@@ -43,32 +44,58 @@ final class PlanPage {
   private final SheetRequest request;
   private final SortedMap<Layer, List<Mark>> layers;
   private final Grid grid;
-  private final Envelope extent;
+
+  /** What may be shown, from the whole to the least, so that a narrow lot is drawn large. */
+  private final List<Envelope> extents;
+
   private final Type type;
   private final double titleHeightMm;
 
   /**
    * Where the drawing goes.
    *
+   * @param extent what it shows
    * @param side columns beside it
    * @param below whether columns go on under it
    */
-  private record Arrangement(int side, boolean below) {}
+  private record Arrangement(Envelope extent, int side, boolean below) {}
 
   PlanPage(SheetRequest request, Grid grid, Type type, double titleHeightMm) {
     this.request = request;
-    this.layers = request.layers();
+    this.layers = PartWindow.onPlan(request);
     this.grid = grid;
     this.type = type;
     this.titleHeightMm = titleHeightMm;
-    this.extent = extent(request);
-    if (extent.isNull()) {
+    this.extents = extents(request);
+    if (extents.get(0).isNull()) {
       throw new PlanException(
           ProblemCode.MISSING_OPTION, "the site plan has nothing to draw; give the plan a lot");
     }
   }
 
-  /** What is shown: of a picture the lot alone, else also what stands near it. */
+  /**
+   * What is shown: of a picture the lot alone, else also what stands near it. Where that makes the
+   * drawing smaller, neighbours are cut off at the sides of the lot, measures never.
+   */
+  private static List<Envelope> extents(SheetRequest request) {
+    Envelope all = extent(request);
+    if (request.lot().isEmpty() || all.isNull()) {
+      return List.of(all);
+    }
+    Envelope least = new Envelope(request.lot().get().bounds());
+    List<Mark> measures =
+        SheetRequest.all(request.layers()).stream()
+            .filter(Mark.Dimension.class::isInstance)
+            .toList();
+    least.expandToInclude(View.extent(measures, Optional.empty()));
+    least = all.intersection(least);
+    return List.of(
+        all,
+        new Envelope(least.getMinX(), least.getMaxX(), all.getMinY(), all.getMaxY()),
+        new Envelope(all.getMinX(), all.getMaxX(), least.getMinY(), least.getMaxY()),
+        least);
+  }
+
   private static Envelope extent(SheetRequest request) {
     boolean picture =
         request.lot().isPresent()
@@ -102,23 +129,42 @@ final class PlanPage {
 
   /**
    * The page at {@link #scale}; where the scale is free, at a smaller one if {@code blocks} all
-   * stand beside the drawing only so: a further sheet is easily lost. A booklet is read on.
+   * stand beside the drawing only so: a further sheet is easily lost. A booklet is read on, but
+   * what comes before its first table stands under the drawing.
    */
   Filled filled(String title, List<Block> blocks, Collection<Block> optional) {
     Scale largest = scale();
     Filled first = filled(largest, title, blocks, optional);
-    boolean free = !SheetComposer.isRead(request) && request.scale().isEmpty();
+    boolean free = request.scale().isEmpty();
+    if (free && SheetComposer.isRead(request)) {
+      List<Block> before = blocks.stream().takeWhile(b -> !isTable(b)).toList();
+      return smaller(largest)
+          .filter(s -> filled(s, title, before, List.of()).rest().isEmpty())
+          .findFirst()
+          .map(s -> filled(s, title, blocks, optional))
+          .orElse(first);
+    }
     if (!free || optional.containsAll(first.rest())) {
       return first;
     }
-    return Scale.usual(request.info().units()).stream()
-        .sorted()
+    return smaller(largest)
         .filter(s -> s.compareTo(largest) > 0)
-        .filter(s -> s.denominator() <= MOST_SMALLER * largest.denominator())
         .map(s -> filled(s, title, blocks, optional))
         .filter(f -> optional.containsAll(f.rest()))
         .findFirst()
         .orElse(first);
+  }
+
+  /** The usual scales from the largest down to those that draw too small. */
+  private Stream<Scale> smaller(Scale largest) {
+    return Scale.usual(request.info().units()).stream()
+        .sorted()
+        .filter(s -> s.compareTo(largest) >= 0)
+        .filter(s -> s.denominator() <= MOST_SMALLER * largest.denominator());
+  }
+
+  private static boolean isTable(Block block) {
+    return !(block instanceof Stack stack) || stack.name().startsWith("table-");
   }
 
   private Filled filled(Scale scale, String title, List<Block> blocks, Collection<Block> optional) {
@@ -149,19 +195,19 @@ final class PlanPage {
             "the site plan at %s needs %.0f by %.0f mm of paper, %s has %.0f by %.0f mm beside its"
                 + " title block; use %s",
             scale.words(),
-            width(scale),
-            height(scale),
+            width(scale, extents.get(extents.size() - 1)),
+            height(scale, extents.get(extents.size() - 1)),
             request.paper().name(),
             grid.span(Math.max(1, grid.columns() - 1)),
             room.height() - ViewTitle.HEIGHT_MM,
             remedy));
   }
 
-  private double width(Scale scale) {
+  private double width(Scale scale, Envelope extent) {
     return scale.paperMm(extent.getWidth()) + 2 * margin();
   }
 
-  private double height(Scale scale) {
+  private double height(Scale scale, Envelope extent) {
     return scale.paperMm(extent.getHeight()) + 2 * margin();
   }
 
@@ -171,19 +217,28 @@ final class PlanPage {
 
   /** The arrangements in which the drawing fits, preferred ones first. */
   private List<Arrangement> arrangements(Scale scale) {
+    return extents.stream()
+        .map(extent -> arrangements(scale, extent))
+        .filter(fitting -> !fitting.isEmpty())
+        .findFirst()
+        .orElse(List.of());
+  }
+
+  private List<Arrangement> arrangements(Scale scale, Envelope extent) {
     List<Arrangement> fitting = new ArrayList<>();
-    double left = grid.content().height() - ViewTitle.HEIGHT_MM - height(scale);
+    double left = grid.content().height() - ViewTitle.HEIGHT_MM - height(scale, extent);
     for (int side = 1; side < grid.columns() && left >= 0; side++) {
-      if (width(scale) > grid.span(grid.columns() - side)) {
+      if (width(scale, extent) > grid.span(grid.columns() - side)) {
         break;
       }
-      fitting.add(new Arrangement(side, false));
+      fitting.add(new Arrangement(extent, side, false));
       if (left >= LEAST_COLUMN_BELOW_MM + Grid.GAP_MM) {
-        fitting.add(new Arrangement(side, true));
+        fitting.add(new Arrangement(extent, side, true));
       }
     }
-    if (width(scale) <= grid.content().width() && left >= titleHeightMm + Grid.GAP_MM) {
-      fitting.add(new Arrangement(0, true));
+    double least = grid.isAboveStrip() ? LEAST_COLUMN_BELOW_MM : titleHeightMm;
+    if (width(scale, extent) <= grid.content().width() && left >= least + Grid.GAP_MM) {
+      fitting.add(new Arrangement(extent, 0, true));
     }
     return fitting;
   }
@@ -249,7 +304,10 @@ final class PlanPage {
   private void reserve(Page page, Arrangement arrangement, Scale scale) {
     double end =
         arrangement.below()
-            ? grid.content().y() + height(scale) + ViewTitle.HEIGHT_MM + Grid.GAP_MM
+            ? grid.content().y()
+                + height(scale, arrangement.extent())
+                + ViewTitle.HEIGHT_MM
+                + Grid.GAP_MM
             : grid.content().bottom();
     page.reserve(grid.columns() - arrangement.side(), end);
   }
@@ -257,7 +315,9 @@ final class PlanPage {
   private List<String> draw(Page page, Arrangement arrangement, Scale scale, String title) {
     Box content = grid.content();
     int columns = grid.columns() - arrangement.side();
-    double height = arrangement.below() ? height(scale) : content.height() - ViewTitle.HEIGHT_MM;
+    Envelope extent = arrangement.extent();
+    double height =
+        arrangement.below() ? height(scale, extent) : content.height() - ViewTitle.HEIGHT_MM;
     Box area = new Box(content.x(), content.y(), grid.span(columns), height);
     View view = View.centred(extent, 1000 / scale.denominator(), area);
     Drawing drawing = new Drawing(layers, view, area, type);

@@ -56,7 +56,7 @@ public final class ScaleBar {
   }
 
   /** The bar with its left end at {@code x}; figures stand above it. */
-  List<Ink> at(double x, double y) {
+  public List<Ink> at(double x, double y) {
     List<Ink> inks = new ArrayList<>();
     double barTop = y + Type.pitch(Type.BODY);
     for (int i = 0; i < PARTS; i++) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
@@ -32,17 +33,34 @@ public final class SheetComposer {
   private static final String WIDEST_SCALE = "1/2\" = 1'-0\"";
 
   private final TextMetrics metrics;
+  private final SheetMemory memory;
 
   public SheetComposer(TextMetrics metrics) {
+    this(metrics, new SheetMemory());
+  }
+
+  /** One that composes only those sheets again whose requests are not those of the last time. */
+  public SheetComposer(TextMetrics metrics, SheetMemory memory) {
     this.metrics = metrics;
+    this.memory = memory;
   }
 
   private Type type(SheetRequest request) {
     return request.sheet().format().isPocket() ? Type.ofPages(metrics) : new Type(metrics);
   }
 
+  private Grid grid(SheetRequest request) {
+    Grid grid = Grid.of(request.paper());
+    if (!request.sheet().format().isPocket()) {
+      return grid;
+    }
+    // As high for every title: it is cut to its lines.
+    TitleBlock title = new TitleBlock(request, request.sheet().title(), "", type(request));
+    return grid.aboveStrip(title.height(grid.frame().width()));
+  }
+
   /** A filled page without its title block. */
-  private record Filled(
+  record Filled(
       SheetRequest request,
       Page page,
       String title,
@@ -84,7 +102,8 @@ public final class SheetComposer {
       SheetRequest open =
           request.withOptional(
               request.optional().stream().filter(t -> !placed.contains(t.id())).toList());
-      List<Filled> filled = SheetIndex.isAskedBy(request) ? List.of() : fill(open);
+      List<Filled> filled =
+          SheetIndex.isAskedBy(request) ? List.of() : memory.filled(open, this::fill);
       filled.forEach(page -> page.optional().forEach(t -> placed.add(t.id())));
       pages.add(filled);
     }
@@ -110,7 +129,7 @@ public final class SheetComposer {
           pages.get(i).forEach(p -> index.add(p.title(), p.scale(), p.request().paper()));
         }
       }
-      filled = fill(index.in(request));
+      filled = memory.filled(index.in(request), this::fill);
     } while (filled.size() != guess);
     return filled;
   }
@@ -131,14 +150,14 @@ public final class SheetComposer {
   private List<ComposedSheet> numbered(List<Filled> pages) {
     List<ComposedSheet> sheets = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
-      sheets.add(finish(pages.get(i), i + 1, pages.size()));
+      sheets.add(memory.finished(pages.get(i), i + 1, pages.size(), this::finish));
     }
     return sheets;
   }
 
   private List<Filled> fill(SheetRequest asked) {
     SheetRequest request = turned(new PaperWords(asked.info().units()).in(asked));
-    Grid grid = Grid.of(request.paper());
+    Grid grid = grid(request);
     List<Filled> filled = new ArrayList<>();
     List<Block> waiting = waiting(request, grid);
     Map<Block, Table> optional = optional(request, grid);
@@ -159,13 +178,21 @@ public final class SheetComposer {
     List<Block> waiting = new ArrayList<>();
     Blocks blocks = new Blocks(type(request));
     if (panel(request).isPresent() && !request.legend().isEmpty()) {
-      waiting.add(blocks.legend(request.legend()));
+      waiting.add(blocks.legend(legend(request)));
     }
     if (!request.cautions().isEmpty()) {
       waiting.add(blocks.cautions(request.cautions()));
     }
     waiting.addAll(blocks(request, grid));
     return waiting;
+  }
+
+  private static List<LegendEntry> legend(SheetRequest request) {
+    List<LegendEntry> legend = new ArrayList<>(request.legend());
+    if (PartWindow.framed(request).isPresent()) {
+      legend.add(LegendEntry.line("Drawn larger on a further page", PartWindow.FRAME));
+    }
+    return legend;
   }
 
   /** Sets those of {@code optional} that find room and takes them from it. */
@@ -202,7 +229,7 @@ public final class SheetComposer {
   }
 
   private PlanPage planPage(SheetRequest request) {
-    Grid grid = Grid.of(request.paper());
+    Grid grid = grid(request);
     String title = request.sheet().title();
     return new PlanPage(
         request, grid, type(request), titleHeight(request, grid, title, WIDEST_SCALE));
@@ -264,7 +291,7 @@ public final class SheetComposer {
     double width = grid.content().width();
     // As much as a fresh page offers across all its columns.
     double height = new Page(grid, titleHeight(request, grid, title(request, 1), "")).room(width);
-    return new PanelBlocks(type(request), format, width, height).of(request.sheet().panels());
+    return new PanelBlocks(request, type(request), format, width, height).blocks();
   }
 
   /** Whether its pages are read from first to last. */

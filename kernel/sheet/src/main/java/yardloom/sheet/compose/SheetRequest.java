@@ -26,6 +26,7 @@ import yardloom.sheet.paper.Scale;
  *
  * @param scale asked for; empty to take the largest that fits
  * @param layers the marks of the site plan
+ * @param partLayers the marks of the enlarged part
  * @param lot what the site plan must show in full; surroundings are cut off
  * @param north clockwise from the sheet's up direction
  * @param optional tables that fill room left on the site plan's sheet and on its continuations;
@@ -37,6 +38,7 @@ public record SheetRequest(
     PlanInfo info,
     Optional<Scale> scale,
     SortedMap<Layer, List<Mark>> layers,
+    SortedMap<Layer, List<Mark>> partLayers,
     List<LegendEntry> legend,
     List<Caution> cautions,
     Angle north,
@@ -44,12 +46,17 @@ public record SheetRequest(
     List<Table> optional) {
 
   public SheetRequest {
-    SortedMap<Layer, List<Mark>> sorted = new TreeMap<>();
-    layers.forEach((layer, marks) -> sorted.put(layer, List.copyOf(marks)));
-    layers = Collections.unmodifiableSortedMap(sorted);
+    layers = sorted(layers);
+    partLayers = sorted(partLayers);
     legend = List.copyOf(legend);
     cautions = List.copyOf(cautions);
     optional = List.copyOf(optional);
+  }
+
+  private static SortedMap<Layer, List<Mark>> sorted(Map<Layer, List<Mark>> layers) {
+    SortedMap<Layer, List<Mark>> sorted = new TreeMap<>();
+    layers.forEach((layer, marks) -> sorted.put(layer, List.copyOf(marks)));
+    return Collections.unmodifiableSortedMap(sorted);
   }
 
   public static SheetRequest of(SheetPlan sheet, Paper paper, PlanInfo info) {
@@ -58,6 +65,7 @@ public record SheetRequest(
         paper,
         info,
         Optional.empty(),
+        new TreeMap<>(),
         new TreeMap<>(),
         List.of(),
         List.of(),
@@ -81,6 +89,11 @@ public record SheetRequest(
           c.layers = new TreeMap<>(newLayers);
           c.legend = newLegend;
         });
+  }
+
+  /** The marks of the enlarged part; the legend is the site plan's. */
+  public SheetRequest withPart(Map<Layer, List<Mark>> newLayers) {
+    return copy(c -> c.partLayers = new TreeMap<>(newLayers));
   }
 
   public SheetRequest withCautions(List<Caution> newCautions) {
@@ -112,6 +125,7 @@ public record SheetRequest(
     private Paper paper;
     private Optional<Scale> scale;
     private SortedMap<Layer, List<Mark>> layers;
+    private SortedMap<Layer, List<Mark>> partLayers;
     private List<LegendEntry> legend;
     private List<Caution> cautions;
     private Angle north;
@@ -125,6 +139,7 @@ public record SheetRequest(
     c.paper = paper;
     c.scale = scale;
     c.layers = layers;
+    c.partLayers = partLayers;
     c.legend = legend;
     c.cautions = cautions;
     c.north = north;
@@ -137,6 +152,7 @@ public record SheetRequest(
         info,
         c.scale,
         c.layers,
+        c.partLayers,
         c.legend,
         c.cautions,
         c.north,

@@ -23,6 +23,7 @@ import yardloom.sheet.paper.Xy;
  */
 final class TableBlock {
   private static final double SIDE_PADDING_MM = 1.6;
+  private static final double PAGE_SIDE_PADDING_MM = 1.1;
   private static final double ROW_PADDING_PER_LETTER = 0.19;
   private static final double PAGE_ROW_PADDING_MM = 0.2;
 
@@ -88,13 +89,13 @@ final class TableBlock {
       leastWidth =
           Math.max(leastWidth, number ? width : type.longestWord(text, type.body(), isTotal(r)));
     }
-    columns.leastMm()[i] = leastWidth + leftPadding(i) + SIDE_PADDING_MM;
-    columns.naturalMm()[i] = naturalWidth + leftPadding(i) + SIDE_PADDING_MM;
+    columns.leastMm()[i] = leastWidth + leftPadding(i) + sidePaddingMm();
+    columns.naturalMm()[i] = naturalWidth + leftPadding(i) + sidePaddingMm();
   }
 
   private double leftPadding(int i) {
     boolean afterNumber = i > 0 && isNumber(i - 1) && !isNumber(i);
-    return SIDE_PADDING_MM + (afterNumber ? AFTER_NUMBER_MM : 0);
+    return sidePaddingMm() + (afterNumber ? AFTER_NUMBER_MM : 0);
   }
 
   private boolean isNumber(int column) {
@@ -152,11 +153,15 @@ final class TableBlock {
     return type.isOfPages() ? PAGE_ROW_PADDING_MM : ROW_PADDING_PER_LETTER * type.body();
   }
 
+  private double sidePaddingMm() {
+    return type.isOfPages() ? PAGE_SIDE_PADDING_MM : SIDE_PADDING_MM;
+  }
+
   private Block block(double maxWidthMm) {
     return new Stack(
         "table-" + table.id(),
         title,
-        Math.min(columns.comfortable(), maxWidthMm),
+        Math.min(columns.comfortable(type.body()), maxWidthMm),
         false,
         type,
         width -> new Stack.Content(head(columns.of(width)), body(columns.of(width), width)),
@@ -206,12 +211,12 @@ final class TableBlock {
 
   private Stack.Row heading(int r, double width) {
     List<String> lines =
-        type.wrap(texts.get(r).get(0), type.body(), true, width - 2 * SIDE_PADDING_MM);
+        type.wrap(texts.get(r).get(0), type.body(), true, width - 2 * sidePaddingMm());
     return new Stack.Row(
         lines.size() * Type.pitch(type.body()) + 2 * rowPaddingMm(),
         (x, y) ->
             Type.lines(
-                lines, x + SIDE_PADDING_MM, y + rowPaddingMm(), type.body(), true, Palette.INK));
+                lines, x + sidePaddingMm(), y + rowPaddingMm(), type.body(), true, Palette.INK));
   }
 
   /** Rows that no break may part. */
@@ -257,7 +262,7 @@ final class TableBlock {
   private List<String> wrapped(String text, int column, double width, boolean bold) {
     return text.isBlank()
         ? List.of()
-        : type.wrap(text, type.body(), bold, width - leftPadding(column) - SIDE_PADDING_MM);
+        : type.wrap(text, type.body(), bold, width - leftPadding(column) - sidePaddingMm());
   }
 
   private Stack.Row row(
@@ -271,7 +276,7 @@ final class TableBlock {
           double left = x;
           for (int i = 0; i < widths.length; i++) {
             boolean number = isNumber(i);
-            double at = number ? left + widths[i] - SIDE_PADDING_MM : left + leftPadding(i);
+            double at = number ? left + widths[i] - sidePaddingMm() : left + leftPadding(i);
             int skipped = bottomAligned ? most - cells.get(i).size() : 0;
             for (int k = 0; k < cells.get(i).size(); k++) {
               double top = y + rowPaddingMm() + (k + skipped) * Type.pitch(type.body());

@@ -16,7 +16,8 @@ import yardloom.sheet.paper.Xy;
 
 /**
  * The title block in the lower right corner: the fields that a drawing needs, in our arrangement. A
- * page to carry has those that tell it from other pages; the rest stands on the sheets.
+ * page to carry has those that tell it from other pages, in a strip along its foot; the rest stands
+ * on the sheets.
  *
  * <p>References: [1] ISO 7200:2004, data fields in title blocks, as listed in a program's help
  * page: owner, identification, date of issue, sheet number, title, creator, revision.
@@ -24,6 +25,10 @@ import yardloom.sheet.paper.Xy;
 final class TitleBlock {
   private static final double PADDING_MM = 3;
   private static final double CELL_GAP_MM = 1.2;
+
+  /** What each field takes of a strip's width. */
+  private static final double STRIP_CELL_SHARE = 0.16;
+
   private static final String NONE = "\u2013";
   private static final Style EDGE =
       Style.filled("title-block", Palette.PAPER).outlined(Palette.INK, 0.5);
@@ -64,36 +69,65 @@ final class TitleBlock {
   private record Drawn(List<Ink> inks, double height) {}
 
   private Drawn draw(Box box, String sheetOf) {
+    if (brief) {
+      return strip(box, sheetOf);
+    }
     List<Ink> inks = new ArrayList<>();
     double inner = box.width() - 2 * PADDING_MM;
     double x = box.x() + PADDING_MM;
     double y = box.y() + 2;
     List<String> name = type.wrap(orNone(info.title()), Type.NAME, true, inner);
     double nameHeight = Type.NAME;
-    if (name.size() > 1 || brief) {
+    if (name.size() > 1) {
       nameHeight = Type.TITLE;
       name = shortened(type.wrap(orNone(info.title()), nameHeight, true, inner), 3);
     }
     inks.addAll(Type.lines(name, x, y, nameHeight, true, Palette.INK));
     y += name.size() * Type.pitch(nameHeight);
-    double titleHeight = brief ? Type.HEADING : Type.TITLE;
-    List<String> title = shortened(type.wrap(sheetTitle, titleHeight, false, inner), 2);
-    inks.addAll(Type.lines(title, x, y, titleHeight, false, Palette.INK));
-    y += title.size() * Type.pitch(titleHeight) + 1.5;
-    y = brief ? briefRows(inks, box, y, sheetOf) : rows(inks, box, y, sheetOf);
+    List<String> title = shortened(type.wrap(sheetTitle, Type.TITLE, false, inner), 2);
+    inks.addAll(Type.lines(title, x, y, Type.TITLE, false, Palette.INK));
+    y += title.size() * Type.pitch(Type.TITLE) + 1.5;
+    y = rows(inks, box, y, sheetOf);
     return new Drawn(inks, y - box.y());
   }
 
-  private double briefRows(List<Ink> inks, Box box, double top, String sheetOf) {
-    double y =
-        row(inks, box, top, new Field("Plan", info.id()), new Field("Date", date(info.date())));
-    return row(
-        inks,
-        box,
-        y,
-        new Field("Paper, at full size", paper),
-        new Field("Scale", scale),
-        new Field("Sheet", sheetOf));
+  /** The yard and the page on the left, then a cell for each field, all two lines high. */
+  private Drawn strip(Box box, String sheetOf) {
+    List<Ink> inks = new ArrayList<>();
+    double pitch = Type.pitch(type.body());
+    double second = box.y() + CELL_GAP_MM + pitch;
+    double height = 2 * pitch + 2 * CELL_GAP_MM;
+    List<Field> fields =
+        List.of(
+            new Field("Date", date(info.date())),
+            new Field("Paper, full size", paper),
+            new Field("Scale", scale),
+            new Field("Sheet", sheetOf));
+    double cell = box.width() * STRIP_CELL_SHARE;
+    double left = box.right() - fields.size() * cell;
+    double room = left - box.x() - 2 * PADDING_MM;
+    List<String> name = shortened(type.wrap(orNone(info.title()), type.body(), true, room), 1);
+    List<String> title = shortened(type.wrap(sheetTitle, type.body(), false, room), 1);
+    double x = box.x() + PADDING_MM;
+    inks.addAll(Type.lines(name, x, box.y() + CELL_GAP_MM, type.body(), true, Palette.INK));
+    inks.addAll(Type.lines(title, x, second, type.body(), false, Palette.INK));
+    for (int i = 0; i < fields.size(); i++) {
+      double at = left + i * cell;
+      inks.add(Ink.Path.line(RULE, new Xy(at, box.y()), new Xy(at, box.y() + height)));
+      List<String> value =
+          shortened(type.wrap(orNone(fields.get(i).value()), type.body(), false, cell - 3), 1);
+      inks.add(
+          Type.line(
+              fields.get(i).caption(),
+              at + 2,
+              box.y() + CELL_GAP_MM,
+              type.body(),
+              false,
+              Ink.Align.START,
+              Palette.MUTED));
+      inks.addAll(Type.lines(value, at + 2, second, type.body(), false, Palette.INK));
+    }
+    return new Drawn(inks, height);
   }
 
   private double rows(List<Ink> inks, Box box, double top, String sheetOf) {

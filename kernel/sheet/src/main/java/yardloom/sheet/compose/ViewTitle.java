@@ -12,7 +12,7 @@ import yardloom.sheet.paper.Type;
 import yardloom.sheet.paper.Xy;
 
 /** The strip under a site plan: north arrow, name, written and graphic scale. */
-final class ViewTitle {
+public final class ViewTitle {
   static final double HEIGHT_MM = 18;
   private static final double BAR_GAP_MM = 12;
   private static final double LEAST_BAR_MM = 24;
@@ -67,7 +67,7 @@ final class ViewTitle {
   }
 
   /** An arrow to true north; {@code degrees} clockwise from the sheet's up direction. */
-  private static Ink north(Xy centre, double degrees) {
+  public static Ink north(Xy centre, double degrees) {
     double sin = StrictMath.sin(StrictMath.toRadians(degrees));
     double cos = StrictMath.cos(StrictMath.toRadians(degrees));
     Xy tip = centre.plus(sin * CIRCLE_MM, -cos * CIRCLE_MM);

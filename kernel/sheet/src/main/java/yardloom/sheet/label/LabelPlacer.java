@@ -42,6 +42,11 @@ final class LabelPlacer {
   private static final double[] RINGS_MM = {4, 5, 6, 7, 8, 10, 12, 14, 17, 20, 23, 30, 40, 52, 66};
   private static final int RING_DIRECTIONS = 16;
   private static final double GAP_MM = 1;
+
+  /** Beside the dot of a numbered point; a line under a figure or two is no harm. */
+  private static final double GAP_OF_NUMBER_MM = 0.6;
+
+  private static final double PER_CROSSING_OF_NUMBER = 1.5;
   private static final double CLEAR_MM = 0.4;
 
   /** Beside ground; narrow, so that it is clear between two beds which of them is meant. */
@@ -56,7 +61,7 @@ final class LabelPlacer {
   private static final double PER_CROSSING = 4;
 
   /** Hatches and rows of pipe have to lie under some text; plants are drawn to be seen. */
-  private static final double PER_CROSSING_INSIDE = 0.2;
+  private static final double PER_CROSSING_INSIDE = 0.4;
 
   private static final double PER_SYMBOL_INSIDE = 2.5;
 
@@ -88,8 +93,12 @@ final class LabelPlacer {
       boolean upright,
       Optional<Footprint> ground) {
 
+    boolean isNumber() {
+      return stand == Anchor.POINT;
+    }
+
     boolean isCentred() {
-      return stand != Anchor.NEAR;
+      return stand == Anchor.CENTRE || stand == Anchor.FIXED;
     }
 
     /** Its room about {@code middle}. */
@@ -164,21 +173,19 @@ final class LabelPlacer {
     return best == Offer.NONE ? anywhere(request) : Optional.of(best.spot());
   }
 
-  /** Whether it lies in its ground, on no outline or symbol; that of a point may lie anywhere. */
+  /** Whether it lies in its ground, on no line or symbol; that of a point may lie anywhere. */
   private boolean isClear(Request request, Box box) {
-    return request
-        .ground()
-        .map(g -> g.contains(box) && space.outlinesUnder(box) == 0 && space.symbolsUnder(box) == 0)
-        .orElse(true);
+    return request.ground().map(g -> g.contains(box) && space.linesUnder(box) == 0).orElse(true);
   }
 
   private Offer atThePoint(Request request) {
     Offer best = Offer.NONE;
     for (int i = 0; i < SIDES.size(); i++) {
-      Box box = beside(request, SIDES.get(i), GAP_MM);
+      Box box = beside(request, SIDES.get(i), request.isNumber() ? GAP_OF_NUMBER_MM : GAP_MM);
       double least = PER_SIDE * i;
       if (least < best.cost() && space.isFree(Quad.of(box)) && isNearest(box, request)) {
-        double cost = least + PER_CROSSING * space.linesUnder(box);
+        double line = request.isNumber() ? PER_CROSSING_OF_NUMBER : PER_CROSSING;
+        double cost = least + line * space.linesUnder(box);
         best = best.orCheaper(new Spot(box, Optional.empty(), false), cost);
       }
     }
@@ -283,11 +290,17 @@ final class LabelPlacer {
   /** Whether no other label could claim the place: what that names is further off. */
   private boolean isNearest(Box box, Request request) {
     double own = request.distance(box);
-    return rivals(request).allMatch(other -> other.distance(box) > own);
+    return rivals(request)
+        .filter(other -> !request.isNumber() || other.isNumber())
+        .allMatch(other -> other.distance(box) > own);
   }
 
   /** Ground that another label names, unless what this one names lies in it as well. */
   private boolean isOnForeignGround(Box box, Request request) {
+    return !request.isNumber() && isOnGroundOfOthers(box, request);
+  }
+
+  private boolean isOnGroundOfOthers(Box box, Request request) {
     return rivals(request)
         .flatMap(r -> r.ground().stream())
         .anyMatch(g -> g.distance(box) == 0 && !isWellInside(g, request.anchor()));

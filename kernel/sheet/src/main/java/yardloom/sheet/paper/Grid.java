@@ -19,6 +19,13 @@ public record Grid(Box frame, Box content, int columns, double columnMm) {
     return new Grid(frame, content, columns, (width - (columns - 1) * GUTTER_MM) / columns);
   }
 
+  /** The same grid on a sheet whose title runs along the foot over all columns. */
+  public Grid aboveStrip(double stripMm) {
+    double height = frame.bottom() - stripMm - INNER_MARGIN_MM - content.y();
+    return new Grid(
+        frame, new Box(content.x(), content.y(), content.width(), height), columns, columnMm);
+  }
+
   public double left(int column) {
     return content.x() + column * (columnMm + GUTTER_MM);
   }
@@ -37,8 +44,16 @@ public record Grid(Box frame, Box content, int columns, double columnMm) {
     return needed;
   }
 
+  /** Whether the title runs along the foot, so that all columns end above it. */
+  public boolean isAboveStrip() {
+    return content.bottom() < frame.bottom() - INNER_MARGIN_MM - 1e-9;
+  }
+
   /** The width of the title block, which reaches into the margins of the last column. */
   public double titleBlockMm() {
+    if (isAboveStrip()) {
+      return frame.width();
+    }
     return columnMm + INNER_MARGIN_MM + GUTTER_MM / 2;
   }
 }

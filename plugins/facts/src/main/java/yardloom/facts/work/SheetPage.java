@@ -16,6 +16,8 @@ public enum SheetPage implements SheetUse {
   MATERIALS,
   /** The crew's map: what it works by in most phases. */
   CREW,
+  /** The crew's enlarged plan: the points that are set out. */
+  POINTS,
   /** The client's pages: what the yard brings, and what it asks for. */
   CLIENT,
   /** The work sheet, after the tables of cost. */

@@ -1,6 +1,8 @@
 package yardloom.facts.work;
 
 import java.util.Locale;
+import yardloom.facts.ground.OpenGround;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.SheetUse;
 
 /**
@@ -16,11 +18,13 @@ public enum WorkPhase implements SheetUse {
   STAKE("Stake out"),
   MOW("Mow low"),
   EARTH("Earthwork"),
+  /** Walls, steps, paving, fences and sheds, before beds are edged along them. */
+  BUILD("Build"),
   EDGE("Edges and trench"),
   TREES("Plant trees and shrubs"),
   HEAD("Head assembly"),
   SOAK("Soak the ground"),
-  SHEET("Cardboard and its cover"),
+  SHEET("Ground cover"),
   PLANT("Plant"),
   DRIP("Drip"),
   FINISH("Finish mulch"),
@@ -32,9 +36,14 @@ public enum WorkPhase implements SheetUse {
     this.title = title;
   }
 
-  /** How tables and sheets call it. */
+  /** What it is called in calculations of any plan. */
   public String title() {
     return title;
+  }
+
+  /** How tables of a plan call it: cardboard is named where there is some. */
+  public String title(Plan plan) {
+    return this == SHEET && OpenGround.hasCardboard(plan) ? "Cardboard and its cover" : title;
   }
 
   /** The name that tables and files have, such as {@code stake}. */

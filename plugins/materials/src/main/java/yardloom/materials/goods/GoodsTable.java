@@ -35,10 +35,10 @@ public final class GoodsTable implements TableMaker {
             .column(Column.text("order", "Order"))
             .column(Column.text("allowance", "Allowance"));
     for (BillLine line : facts.all(YardFacts.BILL)) {
-      if (line.group() == BillGroup.HARD_GOODS) {
+      if (line.group() == BillGroup.HARD_GOODS || line.group() == BillGroup.BUILT) {
         table.row(
             Cell.text(line.item()),
-            line.element().map(e -> Cell.text(e.toString())).orElse(Cell.BLANK),
+            line.element().map(e -> Cell.text(e.title())).orElse(Cell.BLANK),
             Amounts.cell(plan, line.exact()),
             Amounts.cell(plan, line.order()),
             Cell.text(line.allowance()));
@@ -46,6 +46,7 @@ public final class GoodsTable implements TableMaker {
     }
     return table
         .note("For beds of food use untreated rot-resistant wood, or ask which treatment is safe.")
+        .note("What comes for several things is ordered together and stands without a place.")
         .note("Posts stand a third of their length in the ground; have utilities marked first.")
         .build();
   }

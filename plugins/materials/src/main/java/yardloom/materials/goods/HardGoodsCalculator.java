@@ -200,12 +200,21 @@ public final class HardGoodsCalculator implements Calculator {
             .from("pavers", exact)
             .from("waste", field.waste(), field.place())
             .gives(Pavers.order(ground, field.length(), field.width(), field.waste()));
-    line(out, "pavers for " + field.name(), exact, order, "cuts and breakage");
+    paving(plan, out, "pavers, " + field.name(), field, exact, order, "cuts and breakage");
     Derived<Area> area = Derived.given(ground, "paved ground", field.place());
-    job(out, WorkTask.GRADE_BASE, area);
-    job(out, WorkTask.LAY_PAVERS, area);
-    layer(plan, out, "bedding sand for " + field.name(), ground, Pavers.BEDDING, field);
-    layer(plan, out, "gravel base for " + field.name(), ground, field.base(), field);
+    job(out, WorkTask.GRADE_BASE, WorkPhase.BUILD, area);
+    job(out, WorkTask.LAY_PAVERS, WorkPhase.BUILD, area);
+    Length deep = field.thickness().plus(Pavers.BEDDING).plus(field.base());
+    Derived<Volume> earth =
+        Derived.by("area × (paver + bedding + base)", Pavers.SOURCE)
+            .from("area", area)
+            .from("paver", field.thickness(), field.place())
+            .from("bedding", Pavers.BEDDING)
+            .from("base", field.base())
+            .gives(ground.deep(deep));
+    job(out, WorkTask.DIG_EARTH, WorkPhase.EARTH, earth);
+    layer(plan, out, "bedding sand, " + field.name(), ground, Pavers.BEDDING, field);
+    layer(plan, out, "gravel base, " + field.name(), ground, field.base(), field);
   }
 
   private static void layer(
@@ -218,16 +227,43 @@ public final class HardGoodsCalculator implements Calculator {
     Derived<Double> packing =
         Derived.by("loose over compacted", Source.commonPractice("a fifth more, loose")).gives(0.2);
     Derived<Volume> least = Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
-    line(
+    paving(
+        plan,
         out,
         item,
+        field,
         exact,
         Ordering.bulk(exact, packing, least, plan.info().units()),
         "20 % for packing");
   }
 
+  private static void paving(
+      Plan plan,
+      Sink out,
+      String item,
+      PaverField field,
+      Derived<?> exact,
+      Derived<?> order,
+      String allowance) {
+    out.give(
+        YardFacts.BILL,
+        new BillLine(
+            BillGroup.HARD_GOODS,
+            WorkPhase.BUILD,
+            item,
+            field.paving(plan),
+            Optional.empty(),
+            exact,
+            order,
+            allowance));
+  }
+
   private static void job(Sink out, WorkTask task, Derived<?> amount) {
-    out.give(YardFacts.JOBS, new Job(task, WorkPhase.EDGE, amount));
+    job(out, task, WorkPhase.EDGE, amount);
+  }
+
+  private static void job(Sink out, WorkTask task, WorkPhase phase, Derived<?> amount) {
+    out.give(YardFacts.JOBS, new Job(task, phase, amount));
   }
 
   private static void line(

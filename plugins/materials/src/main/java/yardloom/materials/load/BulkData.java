@@ -1,6 +1,8 @@
 package yardloom.materials.load;
 
 import java.util.Map;
+import java.util.Optional;
+import yardloom.facts.BillLine;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.table.DataRow;
@@ -9,9 +11,21 @@ import yardloom.kernel.table.DataTable;
 /** Densities and load sizes of bulk materials, each low, likely and high with its source. */
 public final class BulkData {
   private static final DataTable DENSITY = DataTable.shipped(BulkData.class, "bulk-density.csv");
+  private static final DataTable ITEM = DataTable.shipped(BulkData.class, "bulk-item.csv");
   private static final DataTable LOAD = DataTable.shipped(BulkData.class, "load-size.csv");
 
   private BulkData() {}
+
+  /**
+   * The bulk material that an item of the bill is, without what stands behind its comma; none for
+   * what comes in its own truck, as concrete does, or in pieces.
+   */
+  static Optional<String> materialOf(String item) {
+    return ITEM.rows().stream()
+        .filter(row -> row.text("item").equals(BillLine.stem(item)))
+        .map(row -> row.text("material"))
+        .findFirst();
+  }
 
   /** Pounds per cubic yard as delivered. */
   public static Spread poundsPerCubicYard(String material) {

@@ -39,9 +39,8 @@ public final class BulkRates {
     return own(Kind.DENSITY, material).orElseGet(() -> BulkData.poundsPerCubicYard(material));
   }
 
-  BulkLoads loads(String material, WorkPhase phase, Derived<Volume> order) {
-    return Loads.of(
-        material, phase, order, cubicYardsPerLoad(material), poundsPerCubicYard(material));
+  BulkLoads loads(String item, String material, WorkPhase phase, Derived<Volume> order) {
+    return Loads.of(item, phase, order, cubicYardsPerLoad(material), poundsPerCubicYard(material));
   }
 
   private Optional<Spread> own(Kind kind, String item) {

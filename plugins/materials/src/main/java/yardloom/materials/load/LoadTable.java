@@ -45,7 +45,7 @@ public final class LoadTable implements TableMaker {
     for (BulkLoads loads : facts.all(YardFacts.LOADS)) {
       table.row(
           Cell.text(loads.item()),
-          Cell.text(loads.phase().title()),
+          Cell.text(loads.phase().title(plan)),
           Cell.of(loads.order()),
           Cell.of(loads.fewest()),
           Cell.of(loads.likely()),

@@ -1,6 +1,7 @@
 package yardloom.materials.mulch;
 
 import java.util.function.Consumer;
+import yardloom.facts.ground.OpenGround;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.ElementDraft;
@@ -38,7 +39,11 @@ public final class MulchWords {
     if (block != null) {
       block.accept(new MulchScope(given, plan.place()));
     }
-    attributes.add(MulchSettings.KEY, given.settings(plan.place()), plan.place());
+    MulchSettings settings = given.settings(plan.place());
+    attributes.add(MulchSettings.KEY, settings, plan.place());
+    if (settings.chipsOnly()) {
+      attributes.add(OpenGround.NO_CARDBOARD, true, plan.place());
+    }
   }
 
   @Verb(

@@ -75,10 +75,12 @@ public final class PilePainter implements Painter {
       String text =
           "drop "
               + Say.volume(pile.load().value(), units)
-              + " here, "
+              + " here\n"
               + Say.distance(pile.height().value(), units)
               + " high";
-      marks.add(new Mark.Label(pile.middle(), text, 2.2, false, 1, Mark.Anchor.NEAR));
+      marks.add(
+          new Mark.Label(pile.middle(), text, 2.2, false, 1, Mark.Anchor.CENTRE)
+              .on(pile.spot().shape()));
     }
     return marks;
   }

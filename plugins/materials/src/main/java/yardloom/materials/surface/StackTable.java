@@ -3,6 +3,7 @@ package yardloom.materials.surface;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import yardloom.facts.ground.OpenGround;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Course;
 import yardloom.facts.mulch.Surface;
@@ -53,14 +54,17 @@ public final class StackTable implements TableMaker {
             Cell.number(nr),
             Cell.text(course.material().title()),
             course.depth().map(Cell::of).orElse(Cell.BLANK),
-            Cell.text(course.phase().title()));
+            Cell.text(course.phase().title(plan)));
       }
     }
     return table
         .note("Phases, orders, hauls, hours and crew pages follow these layers.")
         .note(
-            "Trees and shrubs are planted before the cardboard, all else through it into compost;"
-                + " dripline lies on what covers the cardboard, the last chips on the dripline.")
+            OpenGround.hasCardboard(plan)
+                ? "Trees and shrubs are planted before the cardboard, all else through it into"
+                    + " compost; dripline lies on what covers the cardboard, the last chips on the"
+                    + " dripline."
+                : "Trees and shrubs are planted first; dripline lies under the last chips.")
         .build();
   }
 }

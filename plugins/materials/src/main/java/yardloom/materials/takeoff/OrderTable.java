@@ -42,7 +42,7 @@ public final class OrderTable implements TableMaker {
         boolean bulk = line.order().value() instanceof Volume;
         table.row(
             Cell.text(line.item()),
-            Cell.text(line.phase().title()),
+            Cell.text(line.phase().title(plan)),
             bulk ? Cell.of(line.exact()) : Cell.BLANK,
             bulk ? Cell.of(line.order()) : Cell.BLANK,
             bulk ? Cell.BLANK : Cell.of(line.exact()),

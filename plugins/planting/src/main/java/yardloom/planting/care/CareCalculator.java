@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import yardloom.facts.FrostDates;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
 import yardloom.facts.work.PlantingDay;
@@ -18,11 +17,13 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
 import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.year.GrowingYear;
 
 /**
  * Gives what is to be done for the plants in the first three seasons and in each one after: nothing
- * without frost dates, or without any day to count from. Days of planting are those of the crew's
- * visits; where no work is dated, the first ones in season after the date of the plan.
+ * without frost dates in a climate that has frost, or without any day to count from. Days of
+ * planting are those of the crew's visits; where no work is dated, the first ones in season after
+ * the date of the plan.
  */
 public final class CareCalculator implements Calculator {
   @Override
@@ -53,15 +54,15 @@ public final class CareCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    Optional<FrostDates> frost = in.find(YardFacts.FROST);
+    Optional<GrowingYear> year = GrowingYear.of(in);
     Map<String, LocalDate> planted = planted(plan, in);
     Optional<LocalDate> start =
         planted.values().stream().min(LocalDate::compareTo).or(() -> dated(plan));
     PlantPlaces places = in.get(PlantPlaces.KEY);
-    if (frost.isEmpty() || start.isEmpty() || places.kinds().isEmpty()) {
+    if (year.isEmpty() || start.isEmpty() || places.kinds().isEmpty()) {
       return;
     }
-    CareYears years = new CareYears(plan, in, frost.get(), start.get(), new Lots(places, planted));
+    CareYears years = new CareYears(plan, in, year.get(), start.get(), new Lots(places, planted));
     for (CareAct act : years.acts()) {
       out.give(CareAct.KEY, act);
       out.give(DiaryEntry.FACT, CareDiary.entry(act));

@@ -25,8 +25,8 @@ import yardloom.kernel.unit.Length;
 public final class CareFigure {
   private static final double NAMES_M = 52;
   private static final double MONTH_M = 11;
-  private static final double ROW_M = 5.8;
-  private static final double BAR_M = 3.4;
+  private static final double ROW_M = 4.7;
+  private static final double BAR_M = 2.8;
   private static final double LETTERS_MM = 2;
   private static final double WIDTH_MM = NAMES_M + 12 * MONTH_M;
 

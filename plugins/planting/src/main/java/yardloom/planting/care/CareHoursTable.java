@@ -5,16 +5,20 @@ import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.TimeSpan;
@@ -34,13 +38,23 @@ public final class CareHoursTable implements TableMaker {
   }
 
   @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.HOUSEHOLD);
+  }
+
+  @Override
   public Set<FactKey<?>> reads() {
     return Set.of(CareAct.KEY);
   }
 
   @Override
   public OnPaper onPaper() {
-    return OnPaper.ALWAYS;
+    return OnPaper.IF_ROOM;
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return Set.of(SheetPage.CLIENT);
   }
 
   @Override

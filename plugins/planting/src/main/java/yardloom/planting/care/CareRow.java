@@ -13,7 +13,7 @@ import yardloom.kernel.vocab.Choices;
  * A row of {@code care-acts.csv}.
  *
  * @param who the group of plants, or the part of the yard, that it is done for
- * @param onlyFrozen whether it is done only where winters freeze the ground
+ * @param where in which climates it is done
  * @param from first day, in days from a frost
  * @param first the first season of the plants' own in which it is done
  * @param last the last one; for good if absent
@@ -24,7 +24,7 @@ record CareRow(
     Act act,
     String what,
     String who,
-    boolean onlyFrozen,
+    Where where,
     Offset from,
     Offset until,
     int first,
@@ -41,6 +41,15 @@ record CareRow(
 
   /** Days after a frost, before it if negative. */
   record Offset(boolean afterLast, int days) {}
+
+  /** Climates. */
+  enum Where {
+    ALWAYS,
+    /** Where frost is usual. */
+    FROST,
+    /** Where winters freeze the ground. */
+    FROZEN
+  }
 
   /** What the minutes are for. */
   enum Per {
@@ -69,7 +78,7 @@ record CareRow(
               Choices.parse(Act.class, row.text("act")),
               row.text("what"),
               row.text("who"),
-              row.text("where").equals("frozen"),
+              Choices.parse(Where.class, row.text("where")),
               offset(row, "from"),
               offset(row, "until"),
               (int) row.number("first"),

@@ -6,11 +6,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -22,6 +24,11 @@ public final class CareTable implements TableMaker {
   @Override
   public String id() {
     return "care";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.HOUSEHOLD);
   }
 
   @Override

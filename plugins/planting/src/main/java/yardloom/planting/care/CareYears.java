@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import yardloom.facts.ClimateNormals;
-import yardloom.facts.FrostDates;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.TopUp;
 import yardloom.kernel.fact.Derived;
@@ -20,6 +19,7 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.planting.care.Lots.Lot;
 import yardloom.planting.care.formula.Season;
 import yardloom.planting.care.formula.WarmDay;
+import yardloom.planting.year.GrowingYear;
 
 /**
  * Lays the acts of care out over the seasons of one yard: the rows of the data, each as it is due.
@@ -29,7 +29,7 @@ final class CareYears {
   private static final int BLOOM_DAYS = 10;
 
   private final Facts in;
-  private final FrostDates frost;
+  private final GrowingYear growing;
   private final UnitSystem units;
   private final Lots lots;
   private final LocalDate start;
@@ -38,9 +38,9 @@ final class CareYears {
   private final Optional<MonthDay> warm;
   private final List<CareAct> acts = new ArrayList<>();
 
-  CareYears(Plan plan, Facts in, FrostDates frost, LocalDate start, Lots lots) {
+  CareYears(Plan plan, Facts in, GrowingYear growing, LocalDate start, Lots lots) {
     this.in = in;
-    this.frost = frost;
+    this.growing = growing;
     this.lots = lots;
     this.start = start;
     units = plan.info().units();
@@ -54,18 +54,19 @@ final class CareYears {
   }
 
   private int firstSeason(LocalDate planted) {
-    return Season.firstOf(planted, frost.lastOfSpring().value(), frost.firstOfFall().value())
-        .year();
+    return Season.firstOf(planted, growing.begins().value(), growing.ends().value()).year();
   }
 
   private Season season(int year) {
-    return Season.of(year, frost.lastOfSpring().value(), frost.firstOfFall().value());
+    return Season.of(year, growing.begins().value(), growing.ends().value());
   }
 
   List<CareAct> acts() {
     acts.addAll(new PlantingActs(in, lots, start, firstYear, this::season).acts());
     for (CareRow row : CareRow.SHIPPED) {
-      if (!row.onlyFrozen() || frozen) {
+      if (row.where() == CareRow.Where.ALWAYS
+          || row.where() == CareRow.Where.FROST && growing.hasFrost()
+          || row.where() == CareRow.Where.FROZEN && frozen) {
         row(row);
       }
     }

@@ -12,8 +12,9 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.TableMaker;
 
 /**
- * The two pages that hang in the shed: when to do what, and what to look for at first. The bay and
- * the list of losses stand in the report.
+ * The page that hangs in the shed: when to do what, and what to look for at first. Weeds and hours
+ * fill what room there is, also on the client's page; the bay and the list of losses stand in the
+ * report.
  */
 public final class HouseholdSheet implements SheetMaker {
   private static final int NUMBER = 44;
@@ -37,7 +38,7 @@ public final class HouseholdSheet implements SheetMaker {
     Stream<Panel> tables =
         Stream.<TableMaker>of(
                 HouseholdTables.establishment(), new CareHoursTable(), HouseholdTables.weeds())
-            .map(m -> m.make(plan, facts))
+            .map(m -> m.forSheet(plan, facts, m.make(plan, facts)))
             .filter(t -> !t.isEmpty())
             .map(Panel.TableBlock::new);
     return List.of(
@@ -45,7 +46,7 @@ public final class HouseholdSheet implements SheetMaker {
             NUMBER,
             "care",
             "Care of the garden",
-            SheetPlan.Format.PAGE,
+            SheetPlan.Format.BOOKLET,
             Stream.concat(Stream.of(CareFigure.of(acts)), tables).toList()));
   }
 }

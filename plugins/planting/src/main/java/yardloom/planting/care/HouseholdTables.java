@@ -1,25 +1,31 @@
 package yardloom.planting.care;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import yardloom.facts.work.SheetPage;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
 import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 
 /** What a household looks for and does, the same in every yard, where the plan plants anything. */
 public final class HouseholdTables implements TableMaker {
   private static final String ESTABLISHMENT = "first-days";
+  private static final String BY = "By: ";
+  private static final String WEEDS = "weeds-through";
   private static final String BAY = "compost-bay";
 
   private final String id;
@@ -48,7 +54,7 @@ public final class HouseholdTables implements TableMaker {
   /** Which weeds come through the sheet, and what to do. */
   public static HouseholdTables weeds() {
     return new HouseholdTables(
-        "weeds-through",
+        WEEDS,
         "Weeds that come through",
         "weeds-through.csv",
         Column.text("weed", "Weed"),
@@ -84,13 +90,34 @@ public final class HouseholdTables implements TableMaker {
   }
 
   @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.HOUSEHOLD);
+  }
+
+  @Override
   public Set<FactKey<?>> reads() {
     return Set.of(CareAct.KEY);
   }
 
   @Override
   public OnPaper onPaper() {
-    return id.equals(BAY) ? OnPaper.REPORT : OnPaper.ALWAYS;
+    return switch (id) {
+      case ESTABLISHMENT -> OnPaper.ALWAYS;
+      case BAY -> OnPaper.REPORT;
+      default -> OnPaper.IF_ROOM;
+    };
+  }
+
+  @Override
+  public Set<SheetUse> uses() {
+    return id.equals(WEEDS) ? Set.of(SheetPage.CLIENT) : Set.of();
+  }
+
+  /** Without the sources, which stand in the report. */
+  @Override
+  public Table forSheet(Plan plan, Facts facts, Table made) {
+    List<String> notes = made.notes().stream().filter(n -> !n.startsWith(BY)).toList();
+    return new Table(made.id(), made.title(), made.columns(), made.rows(), notes, made.totals());
   }
 
   @Override
@@ -113,6 +140,6 @@ public final class HouseholdTables implements TableMaker {
     if (id.equals(BAY)) {
       table.note(bays(plan));
     }
-    return table.note("By: " + String.join("; ", sources) + ".").build();
+    return table.note(BY + String.join("; ", sources) + ".").build();
   }
 }

@@ -2,6 +2,7 @@ package yardloom.planting.care;
 
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import yardloom.facts.PlantingWindow;
@@ -9,6 +10,7 @@ import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -25,6 +27,11 @@ public final class LossesTable implements TableMaker {
   @Override
   public String id() {
     return "losses";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.HOUSEHOLD);
   }
 
   @Override

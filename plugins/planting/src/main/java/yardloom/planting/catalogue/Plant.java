@@ -2,6 +2,7 @@ package yardloom.planting.catalogue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import yardloom.facts.LightNeed;
 import yardloom.facts.work.WorkPhase;
@@ -26,6 +27,7 @@ import yardloom.kernel.unit.Length;
  * @param window the group of kinds that are planted in the same days
  * @param mulchGroup how it grows, for the chips it bears: woody, spreading, low or annual
  * @param mulch how deep chips may lie on it, by how it grows
+ * @param own what else is said of a plant of the user's own; empty for those of the catalogue
  */
 public record Plant(
     String name,
@@ -51,7 +53,8 @@ public record Plant(
     Source cautionSource,
     String window,
     String mulchGroup,
-    Borne mulch) {
+    Borne mulch,
+    Optional<Own> own) {
 
   /** How it grows; decides symbol and row spacing. */
   public enum Form {
@@ -101,6 +104,39 @@ public record Plant(
    * @param most depth as laid; what is deeper smothers its crown or stems
    */
   public record Borne(Length most, Source source) {}
+
+  /**
+   * A plant that the catalogue does not have, or has otherwise.
+   *
+   * @param like the plant of the catalogue whose figures stand in where nobody says
+   * @param traits what is known of it, each by its class; a list where there may be several
+   */
+  public record Own(String like, Map<Class<?>, Object> traits) {
+    public Own {
+      traits = Map.copyOf(traits);
+    }
+  }
+
+  /** One trait: as said of a plant of the user's own, else by its name in a shipped table. */
+  public <T> Optional<T> trait(Class<T> type, Map<String, T> shipped) {
+    return own.isPresent()
+        ? Optional.ofNullable(type.cast(own.get().traits().get(type)))
+        : Optional.ofNullable(shipped.get(name));
+  }
+
+  /** Traits of which there may be several. */
+  @SuppressWarnings("unchecked")
+  public <T> List<T> traits(Class<?> type, Map<String, List<T>> shipped) {
+    // The map holds lists of what its keys name.
+    return own.isPresent()
+        ? (List<T>) own.get().traits().getOrDefault(type, List.of())
+        : shipped.getOrDefault(name, List.of());
+  }
+
+  /** The plant of the catalogue that it is or is like. */
+  public String model() {
+    return own.map(Own::like).orElse(name);
+  }
 
   /** The first word of its botanical name; relatives share it. */
   public String genus() {

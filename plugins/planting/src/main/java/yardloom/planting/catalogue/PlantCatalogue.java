@@ -6,9 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import yardloom.facts.LightNeed;
+import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.Attributes.Entry;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -24,6 +30,10 @@ public final class PlantCatalogue {
   /** Follows the code of a crop's source where that crop stands in for the plant. */
   private static final String STAND_IN = "S";
 
+  /** On the plan, any number: plants of its own; a later one takes the place of an earlier. */
+  public static final AttributeKey<Plant> OWN =
+      new AttributeKey<>("planting.own-plant", Plant.class);
+
   private static final DataTable MULCH = DataTable.shipped(PlantCatalogue.class, "mulch-depth.csv");
   private static final SourceTable SOURCES = SourceTable.beside(PlantCatalogue.class);
   private static final PlantCatalogue SHIPPED = read();
@@ -37,6 +47,21 @@ public final class PlantCatalogue {
   /** The catalogue that comes with the plugin. */
   public static PlantCatalogue shipped() {
     return SHIPPED;
+  }
+
+  /** The catalogue with the plants of a plan's own before it. */
+  public static PlantCatalogue of(Plan plan) {
+    return with(plan.attributes().all(OWN));
+  }
+
+  /** The same with the given plants, such as those that a script has said so far. */
+  public static PlantCatalogue with(List<Entry<Plant>> own) {
+    if (own.isEmpty()) {
+      return SHIPPED;
+    }
+    Map<String, Plant> all = new TreeMap<>(SHIPPED.byName);
+    own.forEach(e -> all.put(key(e.value().name()), e.value()));
+    return new PlantCatalogue(all);
   }
 
   /**
@@ -126,6 +151,34 @@ public final class PlantCatalogue {
     return SHIPPED.plant(row.text("plant")).name();
   }
 
+  /**
+   * How deep chips may lie by how a kind grows: woody, spreading from below, low, or an annual.
+   *
+   * @throws PlanException (UNKNOWN_WORD) for another group
+   */
+  public static Plant.Borne borne(String group) {
+    DataRow row = MULCH.row("mulch", group);
+    return new Plant.Borne(Length.inches(row.number("most_in")), SOURCES.cited(row, "source"));
+  }
+
+  /**
+   * The group of planting times of that name, as the kinds of the catalogue have it.
+   *
+   * @throws PlanException (UNKNOWN_WORD) for another, with all that there are
+   */
+  public static String windowGroup(String group) {
+    Set<String> groups =
+        SHIPPED.byName.values().stream()
+            .map(Plant::window)
+            .collect(Collectors.toCollection(TreeSet::new));
+    if (!groups.contains(group)) {
+      throw new PlanException(
+          ProblemCode.UNKNOWN_WORD,
+          "no kinds are planted as '" + group + "'; groups are " + String.join(", ", groups));
+    }
+    return group;
+  }
+
   private record Row(DataRow cells, Map<String, Crop> crops) {
     Plant plant() {
       boolean standsIn = cells.text("crop_stands_in").equals("yes");
@@ -154,13 +207,12 @@ public final class PlantCatalogue {
           source("caution_source"),
           cells.text("window"),
           cells.text("mulch"),
-          borne());
+          borne(),
+          Optional.empty());
     }
 
-    /** By how it grows: woody, spreading from below, low, or an annual. */
     private Plant.Borne borne() {
-      DataRow row = MULCH.row("mulch", cells.text("mulch"));
-      return new Plant.Borne(Length.inches(row.number("most_in")), SOURCES.cited(row, "source"));
+      return PlantCatalogue.borne(cells.text("mulch"));
     }
 
     private Crop crop() {

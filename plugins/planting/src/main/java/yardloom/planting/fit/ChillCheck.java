@@ -61,7 +61,7 @@ public final class ChillCheck implements Check {
     FirstPlanted.of(facts.get(PlantPlaces.KEY))
         .forEach(
             (plant, first) ->
-                ChillNeeds.of(plant)
+                ChillNeeds.of(first.plant())
                     .filter(need -> !said.contains(first.in()))
                     .flatMap(need -> judge(plant, need, hours.get()))
                     .ifPresent(f -> found.add(first.on(f))));

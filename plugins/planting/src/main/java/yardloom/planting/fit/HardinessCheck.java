@@ -40,7 +40,7 @@ public final class HardinessCheck implements Check {
     FirstPlanted.of(facts.get(PlantPlaces.KEY))
         .forEach(
             (plant, first) ->
-                ColdRule.judge(plant, site.get())
+                ColdRule.judge(first.plant(), site.get())
                     .ifPresent(
                         reason ->
                             found.add(

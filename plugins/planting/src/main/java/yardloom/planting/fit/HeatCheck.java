@@ -39,7 +39,7 @@ public final class HeatCheck implements Check {
     FirstPlanted.of(facts.get(PlantPlaces.KEY))
         .forEach(
             (plant, first) ->
-                HeatRule.judge(plan, plant, hottest.get())
+                HeatRule.judge(plan, first.plant(), hottest.get())
                     .ifPresent(
                         reason ->
                             found.add(

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /**
@@ -26,8 +27,8 @@ public record Bearing(int first, int full, Source source) {
   }
 
   /** By catalogue name; none for what is not picked. */
-  public static Optional<Bearing> of(String plant) {
-    return Optional.ofNullable(SHIPPED.get(plant));
+  public static Optional<Bearing> of(Plant plant) {
+    return plant.trait(Bearing.class, SHIPPED);
   }
 
   /** The share of a full harvest in a year after planting, 0 to 1. */

@@ -50,7 +50,7 @@ public final class HarvestCalculator implements Calculator {
     List<Line> lines = new ArrayList<>();
     for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
       if (!p.at().isEmpty()) {
-        Optional<Range<Mass>> mass = PlantYields.of(p.plant().name()).map(y -> harvest(p, y));
+        Optional<Range<Mass>> mass = PlantYields.of(p.plant()).map(y -> harvest(p, y));
         Optional<Area> ground = Optional.of(p.ground().area());
         boolean stands = p.choice().stands();
         lines.add(new Line(p.bed().id(), p.plant(), p.plant().name(), ground, mass, stands));

@@ -41,8 +41,8 @@ public record HarvestSeason(int from, int until, Source source) {
   }
 
   /** By catalogue name; none for what is grown for its shade, flowers or roots in the ground. */
-  public static Optional<HarvestSeason> of(String plant) {
-    return Optional.ofNullable(SHIPPED.get(plant));
+  public static Optional<HarvestSeason> of(Plant plant) {
+    return plant.trait(HarvestSeason.class, SHIPPED);
   }
 
   /**

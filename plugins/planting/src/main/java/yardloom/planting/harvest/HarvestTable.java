@@ -1,6 +1,7 @@
 package yardloom.planting.harvest;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -12,6 +13,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -31,6 +33,11 @@ public final class HarvestTable implements TableMaker {
   @Override
   public String id() {
     return "harvest";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.HOUSEHOLD);
   }
 
   @Override
@@ -67,7 +74,7 @@ public final class HarvestTable implements TableMaker {
       line.mass()
           .flatMap(m -> line.ground().map(area -> byArea(m, area, units)))
           .orElse(Cell.BLANK),
-      PlantYields.first(line.plant().name())
+      PlantYields.first(line.plant())
           .map(f -> Cell.text(f.when() + recalled(f.source())))
           .orElse(Cell.BLANK)
     };
@@ -101,7 +108,7 @@ public final class HarvestTable implements TableMaker {
     Map<String, String> sources = new TreeMap<>();
     for (Line line : harvest.lines()) {
       String name = line.plant().name();
-      PlantYields.of(name).ifPresent(y -> sources.put(name, name + ": " + cite(y)));
+      PlantYields.of(line.plant()).ifPresent(y -> sources.put(name, name + ": " + cite(y)));
     }
     if (!sources.isEmpty()) {
       table.note("Yields are from " + String.join("; ", sources.values()) + ".");

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
-import yardloom.facts.FrostDates;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -20,6 +19,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Mass;
 import yardloom.planting.harvest.HarvestPlan.Line;
 import yardloom.planting.harvest.HarvestPlan.Range;
+import yardloom.planting.year.GrowingYear;
 
 /** Spreads the harvest of a year over the months of each kind's season; nothing without frost. */
 public final class HarvestYearCalculator implements Calculator {
@@ -66,17 +66,17 @@ public final class HarvestYearCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    Optional<FrostDates> frost = in.find(YardFacts.FROST);
-    if (frost.isEmpty()) {
+    Optional<GrowingYear> year = GrowingYear.of(in);
+    if (year.isEmpty()) {
       return;
     }
-    MonthDay lastFrost = frost.get().lastOfSpring().value();
+    MonthDay lastFrost = year.get().begins().value();
     List<Picked> lines = new ArrayList<>();
     Set<String> leftOut = new TreeSet<>();
     for (Line line : in.get(HarvestPlan.KEY).lines()) {
       if (line.mass().isPresent()) {
         Set<Month> rests = HarvestSeason.rests(line.plant(), in.find(YardFacts.CLIMATE));
-        HarvestSeason.of(line.plant().name())
+        HarvestSeason.of(line.plant())
             .ifPresentOrElse(
                 season -> lines.add(new Picked(line, season.shares(lastFrost, rests))),
                 () -> leftOut.add(line.plant().name()));
@@ -106,7 +106,7 @@ public final class HarvestYearCalculator implements Calculator {
   }
 
   private static double grown(Line line, int year) {
-    Optional<Bearing> bearing = Bearing.of(line.plant().name());
+    Optional<Bearing> bearing = Bearing.of(line.plant());
     return line.stands() ? 1 : bearing.map(b -> b.share(year)).orElse(1.0);
   }
 

@@ -12,7 +12,9 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Chart;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.SheetUse;
@@ -25,6 +27,23 @@ public final class HarvestYearTable implements TableMaker {
   @Override
   public String id() {
     return "harvest-months";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.HOUSEHOLD);
+  }
+
+  @Override
+  public List<Chart> charts() {
+    return List.of(
+        Chart.of(
+            "harvest",
+            "Harvest by month, at full bearing",
+            Chart.Kind.RANGES,
+            "low",
+            "likely",
+            "high"));
   }
 
   @Override

@@ -11,6 +11,7 @@ import yardloom.kernel.table.DataTable;
 import yardloom.kernel.table.SourceTable;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.vocab.Choices;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /**
@@ -36,13 +37,13 @@ public final class PlantYields {
   public record First(String when, Source source) {}
 
   /** By catalogue name; none where no mass is known. */
-  public static Optional<Yield> of(String plant) {
-    return Optional.ofNullable(YIELDS.get(plant));
+  public static Optional<Yield> of(Plant plant) {
+    return plant.trait(Yield.class, YIELDS);
   }
 
   /** By catalogue name. */
-  public static Optional<First> first(String plant) {
-    return Optional.ofNullable(FIRST.get(plant));
+  public static Optional<First> first(Plant plant) {
+    return plant.trait(First.class, FIRST);
   }
 
   private static Map<String, Yield> yields() {

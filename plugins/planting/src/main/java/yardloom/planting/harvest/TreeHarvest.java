@@ -36,7 +36,7 @@ final class TreeHarvest {
           new Range<>(
               trained(s, trained, usual, usual.low()), trained(s, trained, usual, usual.high())));
     }
-    return PlantYields.of(s.plant().name())
+    return PlantYields.of(s.plant())
         .filter(y -> y.per() == Yield.Per.PLANT)
         .map(y -> new Range<>(grown(s, y, y.low()), grown(s, y, y.high())));
   }

@@ -27,7 +27,7 @@ public final class PlantCatalogueList {
 
   private static Catalogue.Row row(Plant plant) {
     String name = plant.name();
-    Growth growth = Growth.of(name);
+    Growth growth = Growth.of(plant);
     Map<String, String> traits = new TreeMap<>();
     traits.put("botanical", plant.botanical());
     traits.put("family", plant.family());
@@ -35,12 +35,12 @@ public final class PlantCatalogueList {
     traits.put("life", Choices.text(growth.life()));
     traits.put("light", Choices.text(plant.light()));
     traits.put("native", growth.nativeTo().orElse(""));
-    traits.put("roles", String.join(", ", Growth.roles(name)));
-    traits.put("water", WaterClass.of(name).map(w -> Choices.text(w.of())).orElse(""));
-    traits.put("ph", SoilNeed.of(name).map(PlantCatalogueList::ph).orElse(""));
-    traits.put("drainage", SoilNeed.of(name).map(s -> Choices.text(s.drainage())).orElse(""));
-    traits.put("zone", ColdLimits.of(name).map(l -> l.coldest() + " and warmer").orElse(""));
-    traits.put("pollination", Choices.text(Pollination.of(name).need()));
+    traits.put("roles", String.join(", ", Growth.roles(plant)));
+    traits.put("water", WaterClass.of(plant).map(w -> Choices.text(w.of())).orElse(""));
+    traits.put("ph", SoilNeed.of(plant).map(PlantCatalogueList::ph).orElse(""));
+    traits.put("drainage", SoilNeed.of(plant).map(s -> Choices.text(s.drainage())).orElse(""));
+    traits.put("zone", ColdLimits.of(plant).map(l -> l.coldest() + " and warmer").orElse(""));
+    traits.put("pollination", Choices.text(Pollination.of(plant).need()));
     return new Catalogue.Row(name, traits);
   }
 

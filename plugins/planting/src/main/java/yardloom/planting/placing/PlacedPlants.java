@@ -67,7 +67,7 @@ final class PlacedPlants {
 
   private void single(Entry<Placed> line) {
     PlantChoice choice = line.value().choice();
-    Plant plant = PlantCatalogue.shipped().plant(choice.plant());
+    Plant plant = PlantCatalogue.of(plan).plant(choice.plant());
     Length spacing = choice.spacing().orElseGet(() -> plant.inRow().middle());
     List<Point> wanted = wanted(line, spacing);
     Clearance inside = Clearance.within(bed.shape());
@@ -118,9 +118,7 @@ final class PlacedPlants {
 
   private void mix(List<Entry<Placed>> lines) {
     List<Plant> plants =
-        lines.stream()
-            .map(l -> PlantCatalogue.shipped().plant(l.value().choice().plant()))
-            .toList();
+        lines.stream().map(l -> PlantCatalogue.of(plan).plant(l.value().choice().plant())).toList();
     Length spacing = Length.ZERO;
     for (int k = 0; k < plants.size(); k++) {
       Plant plant = plants.get(k);

@@ -29,9 +29,14 @@ public final class PlacingWords {
       @Arg(name = "name", help = "a plant of the catalogue") String name,
       @Opt(name = "round", help = "the name of a tree", required = true) String round,
       @Opt(name = "radius", help = "from the tree's middle", required = true) Length radius,
-      @Opt(name = "count", help = "how many, evenly round", required = true) Number count) {
+      @Opt(name = "count", help = "how many, evenly round", required = true) Number count,
+      @Opt(
+              name = "stock",
+              help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
+              fallback = "what is usual for the kind and the season of the work")
+          String stock) {
     checkRange(in, "radius", radius);
-    add(in, name, null, new Placement.Ring(round, radius, whole(in, "count", count)));
+    add(in, name, null, stock, new Placement.Ring(round, radius, whole(in, "count", count)));
   }
 
   @Verb(
@@ -46,8 +51,13 @@ public final class PlacingWords {
               name = "spacing",
               help = "distance of neighbours",
               fallback = "the middle of what the catalogue gives")
-          Length spacing) {
-    add(in, name, spacing, new Placement.Along(along));
+          Length spacing,
+      @Opt(
+              name = "stock",
+              help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
+              fallback = "what is usual for the kind and the season of the work")
+          String stock) {
+    add(in, name, spacing, stock, new Placement.Along(along));
   }
 
   @Verb(
@@ -62,8 +72,13 @@ public final class PlacingWords {
               name = "spacing",
               help = "distance of neighbours",
               fallback = "the middle of what the catalogue gives")
-          Length spacing) {
-    add(in, name, spacing, new Placement.Drift(about, whole(in, "count", count)));
+          Length spacing,
+      @Opt(
+              name = "stock",
+              help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
+              fallback = "what is usual for the kind and the season of the work")
+          String stock) {
+    add(in, name, spacing, stock, new Placement.Drift(about, whole(in, "count", count)));
   }
 
   @Verb(
@@ -78,7 +93,12 @@ public final class PlacingWords {
               fallback = "an equal part of what the others leave")
           Number share,
       @Opt(name = "count", help = "how many, instead of a share", fallback = "by share")
-          Number count) {
+          Number count,
+      @Opt(
+              name = "stock",
+              help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
+              fallback = "what is usual for the kind and the season of the work")
+          String stock) {
     if (share != null && count != null) {
       throw new PlanException(
           ProblemCode.CONTRADICTION, in.place(), "give plantMix a share or a count, not both");
@@ -97,7 +117,7 @@ public final class PlacingWords {
     }
     Optional<Integer> plants = Optional.ofNullable(count).map(c -> whole(in, "count", c));
     Optional<Double> part = Optional.ofNullable(share).map(Number::doubleValue);
-    add(in, name, null, new Placement.Mixed(part, plants));
+    add(in, name, null, stock, new Placement.Mixed(part, plants));
   }
 
   @Verb(
@@ -109,7 +129,7 @@ public final class PlacingWords {
       @Opt(name = "to", help = "distance of those that stay", required = true) Length to,
       @Opt(name = "season", help = "before which season of the garden, 2 to 10", required = true)
           Number season) {
-    Plant found = PlantCatalogue.shipped().plant(name);
+    Plant found = PlantCatalogue.with(in.draft().attributes().all(PlantCatalogue.OWN)).plant(name);
     checkRange(in, "to", to);
     int before = whole(in, "season", season);
     if (before < 2 || before > 10) {
@@ -121,8 +141,8 @@ public final class PlacingWords {
         .add(PlantingKeys.THINNED, new Thinned(found.name(), to, before), in.place());
   }
 
-  private static void add(BedScope in, String name, Length spacing, Placement where) {
-    Plant found = PlantCatalogue.shipped().plant(name);
+  private static void add(BedScope in, String name, Length spacing, String stock, Placement where) {
+    Plant found = PlantCatalogue.with(in.draft().attributes().all(PlantCatalogue.OWN)).plant(name);
     if (found.form() == Plant.Form.TREE) {
       throw new PlanException(
           ProblemCode.MISPLACED_WORD,
@@ -139,6 +159,7 @@ public final class PlacingWords {
             Optional.empty(),
             Layout.STAGGERED,
             Optional.empty(),
+            Optional.ofNullable(stock),
             false);
     in.element().attributes().add(PlantingKeys.PLACED, new Placed(choice, where), in.place());
   }

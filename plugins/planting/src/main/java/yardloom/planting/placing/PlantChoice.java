@@ -11,6 +11,7 @@ import yardloom.planting.placing.formula.Layout;
  * @param spacing distance of neighbours in a row; the catalogue's if absent
  * @param rowSpacing distance of rows; follows from spacing and layout if absent
  * @param share the part of the bed's length, 0 to 1; an equal part of the rest if absent
+ * @param stock as what it is bought; as usual for its kind and season if absent
  * @param stands whether the plants stand already and are kept
  */
 public record PlantChoice(
@@ -19,4 +20,5 @@ public record PlantChoice(
     Optional<Length> rowSpacing,
     Layout layout,
     Optional<Double> share,
+    Optional<String> stock,
     boolean stands) {}

@@ -61,7 +61,7 @@ record PlantSymbol(Habit habit, boolean evergreen, boolean small)
 
   private static Habit habitOf(Plant plant) {
     if (plant.form() == Form.HERB) {
-      return Growth.of(plant.name()).layer() == Growth.Layer.COVER ? Habit.COVER : Habit.PERENNIAL;
+      return Growth.of(plant).layer() == Growth.Layer.COVER ? Habit.COVER : Habit.PERENNIAL;
     }
     return switch (plant.form()) {
       case TREE -> Habit.TREE;

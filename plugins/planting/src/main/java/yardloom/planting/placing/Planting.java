@@ -53,9 +53,15 @@ public record Planting(
    *
    * @param inGrass whether grass grows below it and draws water with it
    * @param trained the form it is trained in, if it is
+   * @param stock as what it is bought, if the plan says
    */
   public record Specimen(
-      Element.Tree tree, SourceRef place, Plant plant, boolean inGrass, Optional<Trained> trained) {
+      Element.Tree tree,
+      SourceRef place,
+      Plant plant,
+      boolean inGrass,
+      Optional<Trained> trained,
+      Optional<String> stock) {
     /** How wide it grows: as it is kept, else as its kind does. */
     public Length width() {
       return trained.map(Trained::width).orElseGet(() -> plant.spread().middle());
@@ -127,7 +133,7 @@ public record Planting(
       }
       List<Element.Tree> stems = stems(plan, bed);
       for (int i = 0; i < lines.size(); i++) {
-        found.add(lay(bed, lines.get(i), pieces.get(i), stems));
+        found.add(lay(plan, bed, lines.get(i), pieces.get(i), stems));
       }
     }
     return List.copyOf(found);
@@ -153,9 +159,9 @@ public record Planting(
   }
 
   private static Planting lay(
-      Element.Bed bed, Entry<PlantChoice> line, Shape ground, List<Element.Tree> stems) {
+      Plan plan, Element.Bed bed, Entry<PlantChoice> line, Shape ground, List<Element.Tree> stems) {
     PlantChoice choice = line.value();
-    Plant plant = PlantCatalogue.shipped().plant(choice.plant());
+    Plant plant = PlantCatalogue.of(plan).plant(choice.plant());
     Length spacing = choice.spacing().orElseGet(() -> plant.inRow().middle());
     Length rows = choice.rowSpacing().orElseGet(() -> defaultRows(choice, plant, spacing));
     List<Point> at =
@@ -195,8 +201,15 @@ public record Planting(
       Optional<Trained> trained = tree.attributes().get(Trained.KEY);
       boolean inGrass = !tree.attributes().all(PlantingKeys.IN_GRASS).isEmpty();
       for (Entry<String> e : tree.attributes().all(PlantingKeys.SPECIES)) {
-        Plant plant = PlantCatalogue.shipped().plant(e.value());
-        found.add(new Specimen(tree, e.place(), plant, inGrass, trained));
+        Plant plant = PlantCatalogue.of(plan).plant(e.value());
+        found.add(
+            new Specimen(
+                tree,
+                e.place(),
+                plant,
+                inGrass,
+                trained,
+                tree.attributes().get(PlantingKeys.STOCK)));
       }
     }
     return List.copyOf(found);

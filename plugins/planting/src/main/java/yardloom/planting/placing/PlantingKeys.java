@@ -20,6 +20,10 @@ public final class PlantingKeys {
   public static final AttributeKey<String> SPECIES =
       new AttributeKey<>("planting.species", String.class);
 
+  /** As what a tree whose species is named is bought. */
+  public static final AttributeKey<String> STOCK =
+      new AttributeKey<>("planting.stock", String.class);
+
   /** Whether grass grows below a tree whose species is named. */
   public static final AttributeKey<Boolean> IN_GRASS =
       new AttributeKey<>("planting.in-grass", Boolean.class);

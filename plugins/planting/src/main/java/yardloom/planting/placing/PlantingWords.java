@@ -55,8 +55,13 @@ public final class PlantingWords {
               name = "standing",
               help = "whether they stand already; what does not is bought and planted",
               fallback = "false")
-          Boolean standing) {
-    Plant found = PlantCatalogue.shipped().plant(name);
+          Boolean standing,
+      @Opt(
+              name = "stock",
+              help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
+              fallback = "what is usual for the kind and the season of the work")
+          String stock) {
+    Plant found = PlantCatalogue.with(in.draft().attributes().all(PlantCatalogue.OWN)).plant(name);
     if (found.form() == Plant.Form.TREE) {
       throw new PlanException(
           ProblemCode.MISPLACED_WORD,
@@ -80,6 +85,7 @@ public final class PlantingWords {
             Optional.ofNullable(rowSpacing),
             Choices.parse(Layout.class, layout, Layout.SQUARE),
             Optional.ofNullable(share).map(Number::doubleValue),
+            Optional.ofNullable(stock),
             Boolean.TRUE.equals(standing));
     in.element().attributes().add(PlantingKeys.PLANTS, choice, in.place());
   }
@@ -109,13 +115,21 @@ public final class PlantingWords {
               help = "what covers the ground below: grass draws water too",
               fallback = "mulch",
               choices = Below.class)
-          String below) {
-    Plant found = PlantCatalogue.shipped().plant(name);
+          String below,
+      @Opt(
+              name = "stock",
+              help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
+              fallback = "what is usual for the kind and the season of the work")
+          String stock) {
+    Plant found = PlantCatalogue.with(in.draft().attributes().all(PlantCatalogue.OWN)).plant(name);
     if (in.element().attributes().has(PlantingKeys.SPECIES)) {
       throw new PlanException(
           ProblemCode.DUPLICATE, in.place(), in.element().id() + " already has a species");
     }
     in.element().attributes().add(PlantingKeys.SPECIES, found.name(), in.place());
+    if (stock != null) {
+      in.element().attributes().add(PlantingKeys.STOCK, stock, in.place());
+    }
     if (Choices.parse(Below.class, below, Below.MULCH) == Below.GRASS) {
       if (found.crop().inGrass().isEmpty()) {
         throw new PlanException(

@@ -6,6 +6,7 @@ import java.util.TreeSet;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -21,6 +22,11 @@ public final class PlantWaterTable implements TableMaker {
   @Override
   public String id() {
     return "plant-water";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.INSTALLER);
   }
 
   @Override

@@ -1,5 +1,6 @@
 package yardloom.planting.stand;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -17,16 +18,21 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.vocab.Choices;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
+import yardloom.planting.stock.StockForm;
+import yardloom.planting.stock.StockPlan;
 
 /**
  * Gives what stands where, with water use by month, the sun it asks for, and the bill of plants.
  */
 public final class StandCalculator implements Calculator {
+  private static final Source WHOLE = Source.commonPractice("trays are sold whole");
+
   @Override
   public String id() {
     return "planting.stands";
@@ -34,7 +40,7 @@ public final class StandCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(PlantPlaces.KEY);
+    return Set.of(PlantPlaces.KEY, StockPlan.KEY);
   }
 
   @Override
@@ -50,6 +56,8 @@ public final class StandCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     WaterYear year = WaterYear.of(plan, in);
+    StockPlan stock = in.get(StockPlan.KEY);
+    UnitSystem units = plan.info().units();
     for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
       if (p.at().isEmpty()) {
         continue;
@@ -71,7 +79,7 @@ public final class StandCalculator implements Calculator {
               p.choice().stands(),
               p.plant().phase()));
       if (!p.choice().stands()) {
-        toGet(p.plant(), bill(p), out);
+        toGet(p.plant(), bill(p, stock.of(p), units), stock.of(p), units, out);
       }
       out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
     }
@@ -81,14 +89,16 @@ public final class StandCalculator implements Calculator {
         continue;
       }
       out.give(YardFacts.STANDS, stand(year, s));
-      toGet(s.plant(), bill(s), out);
+      toGet(s.plant(), bill(s, stock.of(s), units), stock.of(s), units, out);
       out.give(YardFacts.LIGHT_NEEDS, need(s.tree().id(), s.place(), s.plant()));
     }
   }
 
-  private static void toGet(Plant plant, BillLine line, Sink out) {
+  private static void toGet(
+      Plant plant, BillLine line, StockForm stock, UnitSystem units, Sink out) {
     out.give(YardFacts.BILL, line);
-    PlantingJobs.of(plant, line.exact()).forEach(job -> out.give(YardFacts.JOBS, job));
+    PlantingJobs.of(plant, stock, units, line.exact())
+        .forEach(job -> out.give(YardFacts.JOBS, job));
   }
 
   private static LightNeed need(ElementId in, SourceRef place, Plant plant) {
@@ -137,41 +147,54 @@ public final class StandCalculator implements Calculator {
             .gives(p.spacing().times(p.at().size())));
   }
 
-  private static BillLine bill(Planting p) {
+  private static BillLine bill(Planting p, StockForm stock, UnitSystem units) {
     Optional<Derived<Length>> drills = drills(p);
     if (drills.isPresent()) {
       return new BillLine(
           BillGroup.PLANTS,
           WorkPhase.PLANT,
-          p.plant().name() + " " + Choices.text(p.plant().start()) + ", by row",
+          p.plant().name() + " " + stock.name(units) + ", by row",
           Optional.of(p.bed().id()),
           Optional.of(p.plant().name()),
           drills.get(),
           drills.get(),
-          "for this length of row; some do not come up");
+          "for this length of row; some do not come up",
+          Optional.of(named(stock, units)));
     }
-    Derived<Integer> count = p.count();
-    return new BillLine(
-        PlantingJobs.group(p.plant()),
-        p.plant().phase(),
-        p.plant().name() + " (" + p.plant().botanical() + ")",
-        Optional.of(p.bed().id()),
-        Optional.of(p.plant().name()),
-        count,
-        count,
-        "no spares included");
+    return pieces(p.plant(), p.bed().id(), p.count(), stock, units);
   }
 
-  private static BillLine bill(Planting.Specimen s) {
+  private static BillLine bill(Planting.Specimen s, StockForm stock, UnitSystem units) {
     Derived<Integer> one = Derived.given(1, "tree of the plan", s.tree().place());
+    return pieces(s.plant(), s.tree().id(), one, stock, units);
+  }
+
+  private static BillLine pieces(
+      Plant plant, ElementId in, Derived<Integer> count, StockForm stock, UnitSystem units) {
+    boolean single = stock.holds() == 1;
     return new BillLine(
-        PlantingJobs.group(s.plant()),
-        s.plant().phase(),
-        s.plant().name() + " (" + s.plant().botanical() + "), tree",
-        Optional.of(s.tree().id()),
-        Optional.of(s.plant().name()),
-        one,
-        one,
-        "no spares included");
+        PlantingJobs.group(plant),
+        plant.phase(),
+        plant.name() + " (" + plant.botanical() + "), " + stock.name(units),
+        Optional.of(in),
+        Optional.of(plant.name()),
+        count,
+        single ? count : pieces(count, stock.holds()),
+        single ? "no spares included" : "sold by " + stock.holds() + ", whole ones; spares over",
+        Optional.of(named(stock, units)));
+  }
+
+  private static Derived<Integer> pieces(Derived<Integer> count, int holds) {
+    return Derived.by("pieces = count / holds, rounded up", WHOLE)
+        .from("count", count)
+        .from("holds", holds)
+        .gives((count.value() + holds - 1) / holds);
+  }
+
+  /** The form, as the plan's units call it first. */
+  private static BillLine.Stock named(StockForm stock, UnitSystem units) {
+    List<String> names = new ArrayList<>(List.of(stock.name(units)));
+    names.addAll(stock.names());
+    return new BillLine.Stock(names.stream().distinct().toList(), stock.price());
   }
 }

@@ -33,25 +33,26 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
       Optional<MonthDay> lastFrost,
       Optional<ClimateNormals> climate,
       Set<Month> wished) {
-    String name = plant.name();
     int months = 0;
-    if (lastFrost.isPresent() && HarvestSeason.of(name).isPresent()) {
+    if (lastFrost.isPresent() && HarvestSeason.of(plant).isPresent()) {
       List<Double> shares =
-          HarvestSeason.of(name).get().shares(lastFrost.get(), HarvestSeason.rests(plant, climate));
+          HarvestSeason.of(plant)
+              .get()
+              .shares(lastFrost.get(), HarvestSeason.rests(plant, climate));
       for (Month month : wished) {
         months |= shares.get(month.getValue() - 1) > 0 ? 1 << (month.getValue() - 1) : 0;
       }
     }
     int uses = 0;
     for (int i = 0; i < USES.size(); i++) {
-      uses |= Growth.roles(name).contains(USES.get(i)) ? 1 << i : 0;
+      uses |= Growth.roles(plant).contains(USES.get(i)) ? 1 << i : 0;
     }
     return new Kind(
         plant,
         months,
         uses,
-        1 << Growth.of(name).layer().ordinal(),
-        Growth.of(name).life() == Growth.Life.PERENNIAL);
+        1 << Growth.of(plant).layer().ordinal(),
+        Growth.of(plant).life() == Growth.Life.PERENNIAL);
   }
 
   /** Whether it spreads from below into what stands beside it. */
@@ -76,12 +77,12 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
   }
 
   private static WaterClass water(Plant plant) {
-    return WaterClass.of(plant.name()).orElseThrow().of();
+    return WaterClass.of(plant).orElseThrow().of();
   }
 
   private static boolean soilInCommon(Plant a, Plant b) {
-    SoilNeed one = SoilNeed.of(a.name()).orElseThrow();
-    SoilNeed two = SoilNeed.of(b.name()).orElseThrow();
+    SoilNeed one = SoilNeed.of(a).orElseThrow();
+    SoilNeed two = SoilNeed.of(b).orElseThrow();
     return one.lowPh() <= two.highPh() && two.lowPh() <= one.highPh();
   }
 }

@@ -11,7 +11,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import yardloom.facts.FrostDates;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
@@ -31,6 +30,7 @@ import yardloom.planting.suit.rule.Reason;
 import yardloom.planting.suit.rule.Yard;
 import yardloom.planting.traits.Growth;
 import yardloom.planting.traits.Pollination;
+import yardloom.planting.year.GrowingYear;
 
 /**
  * Finds kinds for the beds that ask for some: of those that suit the bed by every rule, a set that
@@ -55,7 +55,7 @@ public final class SuggestCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.FROST);
+    return Set.of(YardFacts.FROST, YardFacts.CLIMATE);
   }
 
   @Override
@@ -66,8 +66,7 @@ public final class SuggestCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     Yard yard = in.get(SuitPlan.KEY).yard();
-    Optional<MonthDay> frost =
-        in.find(YardFacts.FROST).map(FrostDates::lastOfSpring).map(d -> d.value());
+    Optional<MonthDay> frost = GrowingYear.of(in).map(GrowingYear::begins).map(d -> d.value());
     List<Suggestions.Bed> beds = new ArrayList<>();
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       Optional<Wish> wish = bed.attributes().get(Wish.KEY);
@@ -109,10 +108,10 @@ public final class SuggestCalculator implements Calculator {
     }
     Length width = bed.shape().inside().times(2).plus(OVER_THE_EDGE);
     Point middle = bed.shape().heart();
-    return PlantCatalogue.shipped().all().stream()
+    return PlantCatalogue.of(yard.plan()).all().stream()
         .filter(p -> !names.contains(p.name()))
         .filter(p -> p.form() != Plant.Form.TREE && p.form() != Plant.Form.VINE)
-        .filter(p -> !wish.natives() || Growth.of(p.name()).nativeTo().isPresent())
+        .filter(p -> !wish.natives() || Growth.of(p).nativeTo().isPresent())
         .filter(p -> p.spread().middle().compareTo(width) <= 0 && count(p, bed, wish) > 0)
         .map(p -> Kind.of(p, frost, yard.climate(), wish.months()))
         .filter(k -> k.months() != 0 || k.uses() != 0)
@@ -151,7 +150,7 @@ public final class SuggestCalculator implements Calculator {
                   ? OptionalInt.empty()
                   : OptionalInt.of(count(kind.plant(), bed, wish)),
               months(kind.months()),
-              String.join(", ", Growth.roles(kind.plant().name())),
+              String.join(", ", Growth.roles(kind.plant())),
               why(kind, others)));
     }
     return new Suggestions.Set(lines, found.exact());
@@ -180,10 +179,10 @@ public final class SuggestCalculator implements Calculator {
     if (said.isEmpty()) {
       said.add(
           "adds its layer ("
-              + Growth.of(kind.plant().name()).layer().name().toLowerCase(Locale.ROOT)
+              + Growth.of(kind.plant()).layer().name().toLowerCase(Locale.ROOT)
               + ") and suits the others");
     }
-    if (Pollination.of(kind.plant().name()).isCross()) {
+    if (Pollination.of(kind.plant()).isCross()) {
       said.add("plant two varieties");
     }
     return String.join("; ", said);

@@ -1,9 +1,11 @@
 package yardloom.planting.suggest;
 
+import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -16,6 +18,11 @@ public final class SuggestTable implements TableMaker {
   @Override
   public String id() {
     return "suggestions";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.CLIENT);
   }
 
   @Override

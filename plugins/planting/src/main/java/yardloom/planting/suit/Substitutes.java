@@ -25,12 +25,12 @@ final class Substitutes {
 
   /** Up to three names; none if nothing does better. */
   static List<String> of(Candidate plant, Yard yard) {
-    Growth growth = Growth.of(plant.plant().name());
+    Growth growth = Growth.of(plant.plant());
     Set<String> known = conditions(SuitRules.judge(plant, yard));
-    return PlantCatalogue.shipped().all().stream()
+    return PlantCatalogue.of(yard.plan()).all().stream()
         .filter(p -> !p.name().equals(plant.plant().name()))
-        .filter(p -> Growth.of(p.name()).layer() == growth.layer())
-        .filter(p -> Growth.of(p.name()).life() == growth.life())
+        .filter(p -> Growth.of(p).layer() == growth.layer())
+        .filter(p -> Growth.of(p).life() == growth.life())
         .filter(p -> p.form() == plant.plant().form())
         .filter(p -> p.spread().middle().compareTo(plant.width().times(1.1)) <= 0)
         .filter(p -> shared(p, plant.plant()) > 0)
@@ -60,7 +60,7 @@ final class Substitutes {
   }
 
   private static long shared(Plant a, Plant b) {
-    List<String> roles = Growth.roles(b.name());
-    return Growth.roles(a.name()).stream().filter(roles::contains).count();
+    List<String> roles = Growth.roles(b);
+    return Growth.roles(a).stream().filter(roles::contains).count();
   }
 }

@@ -1,10 +1,12 @@
 package yardloom.planting.suit;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.OnPaper;
@@ -18,6 +20,11 @@ public final class SuitTable implements TableMaker {
   @Override
   public String id() {
     return "plant-fit";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.CLIENT);
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /**
@@ -17,8 +18,8 @@ public record Bloom(int from, int until, Source source) {
       PlantCatalogue.byPlant(Bloom.class, "bloom.csv", Bloom::read);
 
   /** By catalogue name; none for what is picked before it blooms. */
-  public static Optional<Bloom> of(String plant) {
-    return Optional.ofNullable(SHIPPED.get(plant));
+  public static Optional<Bloom> of(Plant plant) {
+    return plant.trait(Bloom.class, SHIPPED);
   }
 
   /** The same bloom some days later. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /** Hours of winter chill that the plants of the catalogue ask for. */
@@ -23,8 +24,8 @@ public final class ChillNeeds {
   public record Need(double low, OptionalDouble high, Source source) {}
 
   /** By catalogue name; none for plants that no source gives one for. */
-  public static Optional<Need> of(String plant) {
-    return Optional.ofNullable(SHIPPED.get(plant));
+  public static Optional<Need> of(Plant plant) {
+    return plant.trait(Need.class, SHIPPED);
   }
 
   private static Need need(DataRow row) {

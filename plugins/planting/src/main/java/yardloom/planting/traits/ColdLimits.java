@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /**
@@ -26,8 +27,8 @@ public final class ColdLimits {
   public record Limit(int coldest, Source source) {}
 
   /** The limit of a plant by its catalogue name; none for annuals and plants without a figure. */
-  public static Optional<Limit> of(String plant) {
-    return Optional.ofNullable(SHIPPED.get(plant));
+  public static Optional<Limit> of(Plant plant) {
+    return plant.trait(Limit.class, SHIPPED);
   }
 
   private static Limit limit(DataRow row) {

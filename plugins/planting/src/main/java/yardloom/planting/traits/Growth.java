@@ -6,6 +6,7 @@ import java.util.Optional;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.vocab.Choices;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /**
@@ -20,6 +21,9 @@ public record Growth(Layer layer, Life life, Source source, Optional<String> nat
       PlantCatalogue.byPlant(Growth.class, "habits.csv", Growth::read);
   private static final Map<String, List<String>> ROLES =
       PlantCatalogue.listsByPlant(Growth.class, "roles.csv", row -> row.text("role"));
+
+  /** Names the roles among the traits of a plant of the user's own. */
+  public interface Role {}
 
   /** The place it takes above or in the ground. */
   public enum Layer {
@@ -38,13 +42,13 @@ public record Growth(Layer layer, Life life, Source source, Optional<String> nat
   }
 
   /** By catalogue name; every plant has one. */
-  public static Growth of(String plant) {
-    return Optional.ofNullable(SHIPPED.get(plant)).orElseThrow();
+  public static Growth of(Plant plant) {
+    return plant.trait(Growth.class, SHIPPED).orElseThrow();
   }
 
   /** What it is good for, such as {@code nitrogen fixer}, in the order of the table. */
-  public static List<String> roles(String plant) {
-    return ROLES.getOrDefault(plant, List.of());
+  public static List<String> roles(Plant plant) {
+    return plant.traits(Role.class, ROLES);
   }
 
   private static Growth read(DataRow row) {

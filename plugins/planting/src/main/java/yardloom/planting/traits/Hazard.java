@@ -5,6 +5,7 @@ import java.util.Map;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.vocab.Choices;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /**
@@ -23,8 +24,8 @@ public record Hazard(Whom to, String part, Source source) {
   }
 
   /** By catalogue name, in the order of the table. */
-  public static List<Hazard> of(String plant) {
-    return SHIPPED.getOrDefault(plant, List.of());
+  public static List<Hazard> of(Plant plant) {
+    return plant.traits(Hazard.class, SHIPPED);
   }
 
   private static Hazard read(DataRow row) {

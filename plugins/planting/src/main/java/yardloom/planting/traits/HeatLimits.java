@@ -5,6 +5,7 @@ import java.util.Optional;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.unit.Temperature;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /** How hot the days of the hottest month may be for the plants that a source gives it for. */
@@ -22,8 +23,8 @@ public final class HeatLimits {
   public record Limit(Temperature day, Source source) {}
 
   /** By catalogue name; none for plants that no source gives one for. */
-  public static Optional<Limit> of(String plant) {
-    return Optional.ofNullable(SHIPPED.get(plant));
+  public static Optional<Limit> of(Plant plant) {
+    return plant.trait(Limit.class, SHIPPED);
   }
 
   private static Limit limit(DataRow row) {

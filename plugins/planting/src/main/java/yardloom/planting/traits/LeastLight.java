@@ -1,8 +1,8 @@
 package yardloom.planting.traits;
 
 import java.util.Map;
-import java.util.Optional;
 import yardloom.kernel.source.Source;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /**
@@ -20,7 +20,7 @@ public record LeastLight(double hours, Source source) {
               new LeastLight(row.number("least_h"), PlantCatalogue.sources().cited(row, "source")));
 
   /** By catalogue name; every plant has one. */
-  public static LeastLight of(String plant) {
-    return Optional.ofNullable(SHIPPED.get(plant)).orElseThrow();
+  public static LeastLight of(Plant plant) {
+    return plant.trait(LeastLight.class, SHIPPED).orElseThrow();
   }
 }

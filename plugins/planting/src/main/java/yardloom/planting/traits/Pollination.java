@@ -6,6 +6,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Choices;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /**
@@ -36,8 +37,8 @@ public record Pollination(Need need, String group, Optional<Length> within, Sour
   }
 
   /** By catalogue name; every plant has one. */
-  public static Pollination of(String plant) {
-    return Optional.ofNullable(SHIPPED.get(plant)).orElseThrow();
+  public static Pollination of(Plant plant) {
+    return plant.trait(Pollination.class, SHIPPED).orElseThrow();
   }
 
   /** Whether a plant alone bears nothing worth picking. */

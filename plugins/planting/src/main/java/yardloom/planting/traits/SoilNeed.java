@@ -5,6 +5,7 @@ import java.util.Optional;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.vocab.Choices;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /**
@@ -34,8 +35,8 @@ public record SoilNeed(
   }
 
   /** By catalogue name; none for plants that no row is for. */
-  public static Optional<SoilNeed> of(String plant) {
-    return Optional.ofNullable(SHIPPED.get(plant));
+  public static Optional<SoilNeed> of(Plant plant) {
+    return plant.trait(SoilNeed.class, SHIPPED);
   }
 
   private static SoilNeed read(DataRow row) {

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.vocab.Choices;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 
 /** How much water a kind likes beside others of a garden; what shares a valve should agree. */
@@ -25,8 +26,8 @@ public enum WaterClass {
   public record Said(WaterClass of, Source source) {}
 
   /** By catalogue name; none for plants that no row is for. */
-  public static Optional<Said> of(String plant) {
-    return Optional.ofNullable(SHIPPED.get(plant));
+  public static Optional<Said> of(Plant plant) {
+    return plant.trait(Said.class, SHIPPED);
   }
 
   /** Whether one watering can suit both: classes next to each other may share a valve. */

@@ -18,7 +18,7 @@ import yardloom.planting.window.formula.PlantingTime.Offset;
  * The days of planting of each group of plants, in days from the usual frosts, as sources give
  * them. Summers are hot where the days of the hottest month pass 80 °F on the mean, which is where
  * cool-season vegetables stop growing; winters are frozen where the coldest month is below
- * freezing.
+ * freezing. Where frost is no rule of the year, days are counted from its warm part instead.
  */
 final class PlantingRules {
   private static final SourceTable SOURCES = PlantCatalogue.sources();
@@ -29,8 +29,18 @@ final class PlantingRules {
   /** One row, for one kind. */
   record Rule(PlantingTime time, Source source) {}
 
-  /** What the climate is like; both as in a continental climate where nothing is known. */
-  record Place(boolean hotSummers, boolean frozenWinters) {}
+  /**
+   * What the climate is like.
+   *
+   * @param frostless whether frost is no rule of the year
+   * @param drySummers whether rain falls in winter only
+   */
+  record Place(boolean hotSummers, boolean frozenWinters, boolean frostless, boolean drySummers) {
+    /** Whether plants in pots are planted with the rains. */
+    boolean plantsWithRain() {
+      return frostless && drySummers;
+    }
+  }
 
   static List<Rule> of(Plant plant, Place place) {
     List<Rule> rules = new ArrayList<>();
@@ -53,7 +63,10 @@ final class PlantingRules {
     return switch (when) {
       case "always" -> true;
       case "hot summers" -> place.hotSummers();
-      case "cool summers" -> !place.hotSummers();
+      case "cool summers" -> !place.hotSummers() && !place.frostless();
+      case "mild all year" -> !place.hotSummers() && place.frostless();
+      case "winter rain" -> place.plantsWithRain();
+      case "other rain" -> !place.plantsWithRain();
       case "frozen winters" -> place.frozenWinters();
       case "open winters" -> !place.frozenWinters();
       default -> throw new IllegalStateException("windows.csv has no \"" + when + "\"");

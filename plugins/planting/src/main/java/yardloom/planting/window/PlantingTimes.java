@@ -4,17 +4,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import yardloom.facts.FrostDates;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
+import yardloom.planting.year.GrowingYear;
 
 /** When each kind may be planted, and as what, by the usual frost dates. */
 public final class PlantingTimes implements TableMaker {
@@ -24,8 +25,13 @@ public final class PlantingTimes implements TableMaker {
   }
 
   @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.HOUSEHOLD);
+  }
+
+  @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.FROST, YardFacts.PLANTING_WINDOWS);
+    return Set.of(YardFacts.FROST, YardFacts.CLIMATE, YardFacts.PLANTING_WINDOWS);
   }
 
   @Override
@@ -36,9 +42,9 @@ public final class PlantingTimes implements TableMaker {
             .column(Column.text("how", "As"))
             .column(Column.text("from", "From"))
             .column(Column.text("until", "Until"));
-    Optional<FrostDates> frost = facts.find(YardFacts.FROST);
+    Optional<GrowingYear> year = GrowingYear.of(facts);
     List<PlantingWindow> windows = facts.all(YardFacts.PLANTING_WINDOWS);
-    if (frost.isEmpty() || windows.isEmpty()) {
+    if (year.isEmpty() || windows.isEmpty()) {
       return table.build();
     }
     Set<String> sources = new TreeSet<>();
@@ -48,16 +54,29 @@ public final class PlantingTimes implements TableMaker {
         sources.add(p.from().source().cite());
       }
     }
-    table.note(
-        "By usual frost from "
-            + TableFormat.day(frost.get().firstOfFall().value())
-            + " to "
-            + TableFormat.day(frost.get().lastOfSpring().value())
-            + " ("
-            + frost.get().lastOfSpring().source().cite()
-            + "): half of the years have frost outside these days. Rules: "
-            + String.join("; ", sources)
-            + ".");
+    table.note(counted(year.get()) + " Rules: " + String.join("; ", sources) + ".");
     return table.build();
+  }
+
+  private static String counted(GrowingYear year) {
+    String from = TableFormat.day(year.begins().value());
+    String until = TableFormat.day(year.ends().value());
+    String source = year.begins().source().cite();
+    return year.hasFrost()
+        ? "By usual frost from "
+            + until
+            + " to "
+            + from
+            + " ("
+            + source
+            + "): half of the years have frost outside these days."
+        : "No frost is usual here: days are counted from the part of the year whose mean is 55 °F (13"
+            + " °C) or more, "
+            + from
+            + " to "
+            + until
+            + " ("
+            + source
+            + "). Cover tender plants in the rare cold night.";
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.FrostDates;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
@@ -14,6 +13,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.year.GrowingYear;
 
 /** Flags kinds that take longer to ripen than the season between the usual frosts lasts. */
 public final class ShortSeasonCheck implements Check {
@@ -30,26 +30,26 @@ public final class ShortSeasonCheck implements Check {
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> found = new ArrayList<>();
-    Optional<FrostDates> frost = facts.find(YardFacts.FROST);
-    if (frost.isPresent()) {
-      PlantingRules.Place place = WindowCalculator.place(facts.find(YardFacts.CLIMATE));
+    Optional<GrowingYear> year = GrowingYear.of(facts);
+    if (year.isPresent()) {
+      PlantingRules.Place place = KindWindows.place(facts, year.get());
       for (Plant plant : facts.get(PlantPlaces.KEY).toPlant().values()) {
         PlantingRules.of(plant, place).stream()
-            .filter(rule -> WindowCalculator.isShort(rule, frost.get()))
+            .filter(rule -> KindWindows.isShort(rule, year.get()))
             .findFirst()
-            .ifPresent(rule -> found.add(finding(plant, rule, frost.get())));
+            .ifPresent(rule -> found.add(finding(plant, rule, year.get())));
       }
     }
     return found;
   }
 
-  private Finding finding(Plant plant, PlantingRules.Rule rule, FrostDates frost) {
+  private Finding finding(Plant plant, PlantingRules.Rule rule, GrowingYear year) {
     return Finding.of(
         id(),
         Severity.NOTE,
         plant.name()
             + " ripens "
-            + rule.time().shortBy(frost.lastOfSpring().value(), frost.firstOfFall().value())
+            + rule.time().shortBy(year.begins().value(), year.ends().value())
             + " days after the first usual frost if it is planted on its first day; its crop takes "
             + plant.crop().stages().map(s -> s.total()).orElse(0)
             + " days by the table of crop stages",

@@ -34,7 +34,14 @@ class CanopyGrowthTest {
             SourceRef.NONE,
             c -> new Element.Bed(c, shape, Element.BedUse.ANNUAL));
     PlantingWords.plant(
-        new BedScope(draft, element, SourceRef.NONE), "tomato", spacing, null, null, null, null);
+        new BedScope(draft, element, SourceRef.NONE),
+        "tomato",
+        spacing,
+        null,
+        null,
+        null,
+        null,
+        null);
     return new Study(PluginLoader.of(List.of(new PlantingPlugin())))
         .of(draft.freeze())
         .results()

@@ -69,7 +69,7 @@ class PlantCatalogueTest {
   @CsvFileSource(resources = "published-yields.csv", numLinesToSkip = 1)
   void yields_areThoseOfTheirSources(
       String id, String plant, String per, double lowLb, double highLb) {
-    Yield found = PlantYields.of(plant).orElseThrow();
+    Yield found = PlantYields.of(PlantCatalogue.shipped().plant(plant)).orElseThrow();
     assertEquals(per, Choices.text(found.per()), id);
     assertEquals(lowLb, found.low().pounds(), 1e-9, id);
     assertEquals(highLb, found.high().pounds(), 1e-9, id);
@@ -117,11 +117,12 @@ class PlantCatalogueTest {
   void everyPlantWithAYield_hasAFirstHarvest() {
     for (Plant plant : catalogue.all()) {
       assertTrue(
-          PlantYields.of(plant.name()).isEmpty() || PlantYields.first(plant.name()).isPresent(),
-          plant.name());
+          PlantYields.of(plant).isEmpty() || PlantYields.first(plant).isPresent(), plant.name());
     }
-    assertTrue(isRecalled(PlantYields.of("tomato").orElseThrow()));
-    assertTrue(PlantYields.of("sage").isEmpty(), "given as one plant a household");
+    assertTrue(isRecalled(PlantYields.of(PlantCatalogue.shipped().plant("tomato")).orElseThrow()));
+    assertTrue(
+        PlantYields.of(PlantCatalogue.shipped().plant("sage")).isEmpty(),
+        "given as one plant a household");
   }
 
   @ParameterizedTest
@@ -191,7 +192,7 @@ class PlantCatalogueTest {
     double most = 1500 * 42 / 43_560.0 / 0.7;
     assertEquals(2.07, most, 0.005);
     for (Plant plant : catalogue.all()) {
-      Optional<Yield> yield = PlantYields.of(plant.name()).filter(y -> y.per() == Yield.Per.PLANT);
+      Optional<Yield> yield = PlantYields.of(plant).filter(y -> y.per() == Yield.Per.PLANT);
       if (plant.form().isWoody() && yield.isPresent()) {
         double spreadFt = plant.spread().middle().feet();
         double each = yield.get().high().pounds() / (Math.PI / 4 * spreadFt * spreadFt);

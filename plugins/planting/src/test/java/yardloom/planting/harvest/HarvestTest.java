@@ -55,7 +55,7 @@ class HarvestTest {
   }
 
   private void plant(double widthFt, double lengthFt, String name) {
-    PlantingWords.plant(bed(widthFt, lengthFt), name, null, null, null, null, null);
+    PlantingWords.plant(bed(widthFt, lengthFt), name, null, null, null, null, null, null);
   }
 
   private Outcome outcome() {
@@ -74,7 +74,7 @@ class HarvestTest {
   @Test
   void hundredFeetOfAsparagus_bringThirtyToFortyPounds() {
     PlantingWords.plant(
-        bed(3.5, 100), "asparagus", Length.inches(12), Length.inches(42), null, null, null);
+        bed(3.5, 100), "asparagus", Length.inches(12), Length.inches(42), null, null, null, null);
     Harvest harvest = outcome().results().get(YardFacts.HARVEST);
     assertEquals(30, harvest.low().value().pounds(), 1e-6);
     assertEquals(40, harvest.high().value().pounds(), 1e-6);
@@ -85,7 +85,7 @@ class HarvestTest {
   @Test
   void closeRows_bringLessThanOpenOnes() {
     PlantingWords.plant(
-        bed(3.5, 100), "asparagus", Length.inches(12), Length.inches(14), null, null, null);
+        bed(3.5, 100), "asparagus", Length.inches(12), Length.inches(14), null, null, null, null);
     Harvest harvest = outcome().results().get(YardFacts.HARVEST);
     assertEquals(30 * (1 + 2 * 14 / 42.0), harvest.low().value().pounds(), 1e-6);
   }
@@ -93,7 +93,7 @@ class HarvestTest {
   /** 16 bushes of 5 to 8 lb (University of Idaho Extension, 2012); sage has no yield by weight. */
   @Test
   void unknownYield_isBlankAndNamed() {
-    PlantingWords.plant(bed(4, 64), "red currant", Length.feet(4), null, null, null, null);
+    PlantingWords.plant(bed(4, 64), "red currant", Length.feet(4), null, null, null, null, null);
     plant(4, 8, "sage");
     Outcome outcome = outcome();
     Harvest harvest = outcome.results().get(YardFacts.HARVEST);
@@ -112,7 +112,7 @@ class HarvestTest {
   void metricPlan_showsKilograms() {
     units = UnitSystem.METRIC;
     draft = draft();
-    PlantingWords.plant(bed(4, 64), "red currant", Length.feet(4), null, null, null, null);
+    PlantingWords.plant(bed(4, 64), "red currant", Length.feet(4), null, null, null, null, null);
     Table table = table(outcome());
     TableFormat format = new TableFormat(units, "");
     assertEquals("36", format.text(table.columns().get(2), table.rows().get(0).get(2)));
@@ -128,7 +128,7 @@ class HarvestTest {
     plant(12, 60, "asparagus");
     assertTrue(found("planting.yield").get(0).text().contains("0.25 to 1.86 lb/sq ft"));
     assertTrue(found("planting.yield").get(0).advice().startsWith("count on no more"));
-    PlantingWords.plant(bed(12, 600), "tomato", Length.feet(1.5), null, null, null, null);
+    PlantingWords.plant(bed(12, 600), "tomato", Length.feet(1.5), null, null, null, null, null);
     assertTrue(found("planting.yield").get(0).advice().startsWith("count on less"));
   }
 

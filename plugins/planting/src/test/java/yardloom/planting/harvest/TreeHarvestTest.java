@@ -57,7 +57,7 @@ class TreeHarvestTest {
                     Length.inches(1),
                     Element.Leaf.DECIDUOUS));
     TreeScope scope = new TreeScope(draft, element, SourceRef.NONE);
-    PlantingWords.species(scope, species, null);
+    PlantingWords.species(scope, species, null, null);
     return scope;
   }
 

@@ -40,7 +40,7 @@ class BorneDepthTest {
     ElementDraft element =
         draft.add(id, SourceRef.NONE, c -> new Element.Bed(c, shape, Element.BedUse.PERENNIAL));
     PlantingWords.plant(
-        new BedScope(draft, element, SourceRef.NONE), plant, null, null, null, null, null);
+        new BedScope(draft, element, SourceRef.NONE), plant, null, null, null, null, null, null);
     List<BorneDepth> depths =
         new Study(PluginLoader.of(List.of(new PlantingPlugin())))
             .of(draft.freeze())

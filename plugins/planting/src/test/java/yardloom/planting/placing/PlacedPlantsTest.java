@@ -41,7 +41,7 @@ class PlacedPlantsTest {
   /** 40 by 40 ft hold more than 50,000 plants at an inch: 480 × 480 = 230,400. */
   @Test
   void tooManyPlaces_areAFaultOfTheLine() {
-    PlacingWords.plantDrift(bed(40, 40), "chives", Point.metres(3, 3), 5, Length.inches(1));
+    PlacingWords.plantDrift(bed(40, 40), "chives", Point.metres(3, 3), 5, Length.inches(1), null);
     PlanException e = assertThrows(PlanException.class, () -> Planting.of(draft.freeze()));
     assertEquals(ProblemCode.LIMIT, e.problems().get(0).code());
     assertEquals(HERE, e.problems().get(0).place());
@@ -52,8 +52,8 @@ class PlacedPlantsTest {
   @Test
   void mixesByCount_withoutRoomForAny_haveGroundAndNoPlants() {
     BedScope bed = bed(0.5, 4);
-    PlacingWords.plantMix(bed, "chives", null, 5);
-    PlacingWords.plantMix(bed, "garden strawberry", null, 3);
+    PlacingWords.plantMix(bed, "chives", null, 5, null);
+    PlacingWords.plantMix(bed, "garden strawberry", null, 3, null);
     List<Planting> mixed = Planting.of(draft.freeze());
     assertEquals(2, mixed.size());
     for (Planting p : mixed) {

@@ -20,7 +20,7 @@ class TraitsTest {
   @ParameterizedTest(name = "{0}: {1}")
   @CsvFileSource(resources = "published-ph.csv", numLinesToSkip = 1)
   void acidity_isThatOfItsSource(String id, String plant, double low, double high, String source) {
-    SoilNeed need = SoilNeed.of(plant).orElseThrow();
+    SoilNeed need = SoilNeed.of(PlantCatalogue.shipped().plant(plant)).orElseThrow();
     assertEquals(low, need.lowPh(), 1e-9, id);
     assertEquals(high, need.highPh(), 1e-9, id);
     assertEquals(Standing.READ, need.phSource().standing(), id);
@@ -30,7 +30,7 @@ class TraitsTest {
   @CsvFileSource(resources = "published-pollination.csv", numLinesToSkip = 1)
   void pollination_isThatOfItsSource(
       String id, String plant, String need, Double withinFt, String source) {
-    Pollination found = Pollination.of(plant);
+    Pollination found = Pollination.of(PlantCatalogue.shipped().plant(plant));
     assertEquals(need, Choices.text(found.need()), id);
     assertEquals(Optional.ofNullable(withinFt).map(Length::feet), found.within(), id);
     assertEquals(Standing.READ, found.source().standing(), id);
@@ -42,7 +42,7 @@ class TraitsTest {
     long all = PlantCatalogue.shipped().all().size();
     long perennial =
         PlantCatalogue.shipped().all().stream()
-            .filter(p -> Growth.of(p.name()).life() == Growth.Life.PERENNIAL)
+            .filter(p -> Growth.of(p).life() == Growth.Life.PERENNIAL)
             .count();
     assertTrue(all >= 150, "plants " + all);
     assertTrue(perennial >= 0.7 * all, "perennials " + perennial + " of " + all);
@@ -52,13 +52,13 @@ class TraitsTest {
   void everyPlant_hasEveryTrait() {
     for (Plant plant : PlantCatalogue.shipped().all()) {
       String name = plant.name();
-      assertTrue(SoilNeed.of(name).isPresent(), name);
-      assertTrue(WaterClass.of(name).isPresent(), name);
-      assertTrue(LeastLight.of(name).hours() >= 1, name);
-      assertEquals(plant.season().isAnnual(), Growth.of(name).life() == Growth.Life.ANNUAL, name);
-      boolean canopy = Growth.of(name).layer() == Growth.Layer.CANOPY;
+      assertTrue(SoilNeed.of(plant).isPresent(), name);
+      assertTrue(WaterClass.of(plant).isPresent(), name);
+      assertTrue(LeastLight.of(plant).hours() >= 1, name);
+      assertEquals(plant.season().isAnnual(), Growth.of(plant).life() == Growth.Life.ANNUAL, name);
+      boolean canopy = Growth.of(plant).layer() == Growth.Layer.CANOPY;
       assertTrue(canopy || plant.form() != Plant.Form.TREE, name);
-      SoilNeed soil = SoilNeed.of(name).orElseThrow();
+      SoilNeed soil = SoilNeed.of(plant).orElseThrow();
       assertTrue(3.5 <= soil.lowPh() && soil.lowPh() < soil.highPh() && soil.highPh() <= 9, name);
     }
   }
@@ -67,12 +67,12 @@ class TraitsTest {
   @Test
   void crossPollinated_haveGroupDistanceAndBloom() {
     for (Plant plant : PlantCatalogue.shipped().all()) {
-      Pollination p = Pollination.of(plant.name());
+      Pollination p = Pollination.of(plant);
       boolean partnered = p.isCross() || p.need() == Pollination.Need.HELPS;
       assertEquals(partnered, p.within().isPresent(), plant.name());
       assertEquals(partnered, !p.group().isEmpty(), plant.name());
       if (partnered) {
-        Bloom bloom = Bloom.of(plant.name()).orElseThrow();
+        Bloom bloom = Bloom.of(plant).orElseThrow();
         assertTrue(bloom.from() <= bloom.until(), plant.name());
       }
     }
@@ -83,7 +83,7 @@ class TraitsTest {
   void nitrogenFixers_areOfFamiliesThatDo() {
     Set<String> fixing = Set.of("Fabaceae", "Elaeagnaceae", "Rhamnaceae");
     for (Plant plant : PlantCatalogue.shipped().all()) {
-      boolean fixes = Growth.roles(plant.name()).contains("nitrogen fixer");
+      boolean fixes = Growth.roles(plant).contains("nitrogen fixer");
       assertFalse(fixes && !fixing.contains(plant.family()), plant.name());
       assertFalse(!fixes && plant.family().equals("Fabaceae"), plant.name() + " is a legume");
     }
@@ -95,8 +95,7 @@ class TraitsTest {
     for (Plant plant : PlantCatalogue.shipped().all()) {
       if (plant.botanical().startsWith("Allium")) {
         assertTrue(
-            Hazard.of(plant.name()).stream().anyMatch(h -> h.to() == Hazard.Whom.PETS),
-            plant.name());
+            Hazard.of(plant).stream().anyMatch(h -> h.to() == Hazard.Whom.PETS), plant.name());
         assertTrue(plant.harmful(), plant.name());
       }
     }

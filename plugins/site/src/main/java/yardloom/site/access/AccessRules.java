@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import yardloom.facts.WayStart;
 import yardloom.facts.Ways;
+import yardloom.facts.built.Gate;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Derived;
@@ -21,7 +22,6 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.site.element.Show;
 import yardloom.site.element.Sources;
-import yardloom.site.path.Gate;
 
 /** Whether every bed can be reached from the gates and from heaps, and how far it is. */
 public final class AccessRules {

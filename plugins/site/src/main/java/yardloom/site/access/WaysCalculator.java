@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.Ways;
 import yardloom.facts.YardFacts;
+import yardloom.facts.built.Flight;
+import yardloom.facts.built.Gate;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -18,7 +20,6 @@ import yardloom.kernel.plan.Element.PathUse;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
-import yardloom.site.path.Gate;
 import yardloom.site.path.PathStandard;
 
 /**
@@ -96,6 +97,9 @@ public final class WaysCalculator implements Calculator {
       }
     }
     for (Element.Paving paving : plan.all(Element.Paving.class)) {
+      if (leastWidth.metres() > 0 && paving.attributes().get(Flight.KEY).isPresent()) {
+        continue; // Nobody rolls a load up steps.
+      }
       ways.addAll(new WayNetwork.Way(paving.shape(), Optional.empty()).without(cut));
     }
     return ways;

@@ -1,6 +1,7 @@
 package yardloom.site.built;
 
 import java.util.function.Consumer;
+import yardloom.facts.built.Pad;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.PathStrip;
 import yardloom.kernel.geom.Point;
@@ -23,13 +24,16 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 
-/** Words for what is built: houses, sheds, fences, hedges, hard surfaces, roofs. */
+/**
+ * Words for what is built: houses, sheds, hard surfaces, roofs; lines that bar the way are {@link
+ * BarrierWords}.
+ */
 public final class BuiltWords {
-  private static final Length FENCE_THICKNESS = Length.millimetres(50);
-  private static final Length HEDGE_WIDTH = Length.metres(0.6);
-
   /** Common practice for digging by hand beside a marked line; states differ (18 to 36 in). */
   private static final Length UTILITY_CLEARANCE = Length.inches(24);
+
+  /** Common practice under sheds. */
+  private static final Length BASE = Length.inches(4);
 
   private BuiltWords() {}
 
@@ -113,74 +117,20 @@ public final class BuiltWords {
               name = "standing",
               help = "whether it is there already; what is not is to be built",
               fallback = "true")
-          Boolean standing) {
+          Boolean standing,
+      @Opt(
+              name = "base",
+              help = "depth of compacted gravel under what is to be built; 0 for none",
+              fallback = "4 in (102 mm)")
+          Length base) {
     ElementId id = Making.id(ElementKind.STRUCTURE, name);
     Length tall = Limits.zeroOrMore("the height", height, Limits.BUILT_HEIGHT);
+    Length pad = Limits.zeroOrMore("the base", Limits.or(base, BASE), Limits.THICKNESS);
     Making.requireGround(id, shape);
-    Making.standing(Making.add(in, id, c -> new Element.Structure(c, shape, tall)), standing);
+    ElementDraft element = Making.add(in, id, c -> new Element.Structure(c, shape, tall));
+    element.attributes().add(Pad.KEY, new Pad(pad), in.place());
+    Making.standing(element, standing);
     return new Handle(id, shape);
-  }
-
-  @Verb(
-      help = "A fence or wall along a line.",
-      example = "fence('west fence', line([point(0.ft, 0.ft), point(0.ft, 120.ft)]), height: 6.ft)")
-  public static Handle fence(
-      PlanScope in,
-      @Arg(name = "name", help = "its name on the plan") String name,
-      @Arg(name = "line", help = "where it runs, in the middle") Line line,
-      @Opt(name = "height", help = "its height above ground", required = true) Length height,
-      @Opt(
-              name = "openness",
-              help = "share of light that passes, 0 for solid boards to 1",
-              fallback = "0: solid")
-          Number openness,
-      @Opt(name = "thickness", help = "how thick it is", fallback = "50 mm (2 in)")
-          Length thickness,
-      @Opt(
-              name = "standing",
-              help = "whether it is there already; what is not is to be built",
-              fallback = "true")
-          Boolean standing) {
-    Length thick = Limits.or(thickness, FENCE_THICKNESS);
-    return barrier(in, name, line, height, openness, thick, standing);
-  }
-
-  @Verb(
-      help = "A clipped or free hedge along a line.",
-      example = "hedge('privet', line([point(0.ft, 0.ft), point(60.ft, 0.ft)]), height: 4.ft)")
-  public static Handle hedge(
-      PlanScope in,
-      @Arg(name = "name", help = "its name on the plan") String name,
-      @Arg(name = "line", help = "where it runs, in the middle") Line line,
-      @Opt(name = "height", help = "its height above ground", required = true) Length height,
-      @Opt(name = "width", help = "how wide it is", fallback = "600 mm (24 in)") Length width,
-      @Opt(name = "openness", help = "share of light that passes, 0 to 1", fallback = "0: dense")
-          Number openness,
-      @Opt(
-              name = "standing",
-              help = "whether it is there already; what is not is to be planted",
-              fallback = "true")
-          Boolean standing) {
-    Length wide = Limits.or(width, HEDGE_WIDTH);
-    return barrier(in, name, line, height, openness, wide, standing);
-  }
-
-  private static Handle barrier(
-      PlanScope in,
-      String name,
-      Line line,
-      Length height,
-      Number openness,
-      Length thickness,
-      Boolean standing) {
-    ElementId id = Making.id(ElementKind.FENCE, name);
-    Length tall = Limits.positive("the height of a fence or hedge", height, Limits.FENCE_HEIGHT);
-    Shape ground =
-        PathStrip.centred(line, Limits.positive("the thickness", thickness, Limits.THICKNESS));
-    double open = Limits.share("the openness", Limits.or(openness, 0));
-    Making.standing(
-        Making.add(in, id, c -> new Element.Fence(c, line, ground, tall, open)), standing);
-    return Handle.along(id, line, ground);
   }
 
   @Verb(

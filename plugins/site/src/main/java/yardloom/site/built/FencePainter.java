@@ -2,6 +2,7 @@ package yardloom.site.built;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.built.Barrier;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -15,10 +16,12 @@ import yardloom.kernel.unit.Length;
 import yardloom.site.element.ElementPainter;
 
 /**
- * Fences, walls and hedges: the line, and a disc where each post would stand in a long fence: full
- * in what is new, open in what is there already.
+ * Walls by their ground. Fences and hedges: the line, and a disc where each post would stand in a
+ * long fence: full in what is new, open in what is there already.
  */
 public final class FencePainter extends ElementPainter<Element.Fence> {
+  private static final Style WALL =
+      Style.filled("wall", "#b9b2a4").outlined(Palette.FENCE.stroke(), 0.35);
   private static final double MARK_EVERY_M = 2.4;
   private static final Length POST = Length.metres(0.2);
   private static final Style NEW_POSTS =
@@ -34,6 +37,10 @@ public final class FencePainter extends ElementPainter<Element.Fence> {
   protected List<Mark> paint(Element.Fence fence) {
     String about = fence.id().toString();
     List<Mark> marks = new ArrayList<>();
+    if (isWall(fence)) {
+      marks.add(new Mark.Region(fence.shape(), style(fence, WALL), about));
+      return marks;
+    }
     marks.add(new Mark.Stroke(fence.line(), style(fence, Palette.FENCE), about));
     List<Point> points = fence.line().points();
     for (int i = 1; i < points.size(); i++) {
@@ -57,7 +64,16 @@ public final class FencePainter extends ElementPainter<Element.Fence> {
 
   @Override
   protected List<LegendEntry> legend(List<Element.Fence> fences) {
-    return byStanding(fences, "Fence, wall or hedge", Palette.FENCE, LegendEntry::line);
+    List<Element.Fence> walls = fences.stream().filter(FencePainter::isWall).toList();
+    List<Element.Fence> others = fences.stream().filter(f -> !isWall(f)).toList();
+    List<LegendEntry> entries =
+        new ArrayList<>(byStanding(others, "Fence or hedge", Palette.FENCE, LegendEntry::line));
+    entries.addAll(byStanding(walls, "Wall", WALL, LegendEntry::area));
+    return entries;
+  }
+
+  private static boolean isWall(Element.Fence fence) {
+    return fence.attributes().get(Barrier.KEY).filter(b -> b.made().isWall()).isPresent();
   }
 
   @Override

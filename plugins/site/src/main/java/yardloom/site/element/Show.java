@@ -31,8 +31,7 @@ public final class Show {
 
   /** The element's name as a title; a bare number or letter gets its kind before it. */
   public static String name(Element element) {
-    String name = element.id().name();
-    return name.length() <= 2 ? capital(element.id().kind().word()) + " " + name : capital(name);
+    return element.id().title();
   }
 
   /** The text with its first letter as a title has it; not for empty text. */

@@ -2,18 +2,22 @@ package yardloom.site.lawn;
 
 import java.util.function.Consumer;
 import yardloom.kernel.geom.Shape;
+import yardloom.facts.ground.OpenGround;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementDraft;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.GroundScope;
 import yardloom.kernel.scope.Handle;
 import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Verb;
 
-/** The word for ground that is mulched whole. */
+/** The words for ground that is mulched whole, and for what stands on open ground. */
 public final class GroundWords {
   private GroundWords() {}
 
@@ -32,5 +36,20 @@ public final class GroundWords {
     ElementDraft element = Making.add(in, id, c -> new Element.MulchedGround(c, shape));
     Making.read(block, GroundScope::new, in, element);
     return new Handle(id, shape);
+  }
+
+  @Verb(
+      help = "What stands on ground of the yard on which nothing is drawn.",
+      example = "openGround('bare')")
+  public static void openGround(
+      PlanScope in,
+      @Arg(name = "what", help = "what stands there", choices = OpenGround.class) String what) {
+    if (in.draft().attributes().has(OpenGround.KEY)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), "`openGround` is already given; say it once");
+    }
+    in.draft()
+        .attributes()
+        .add(OpenGround.KEY, Choices.parse(OpenGround.class, what), in.place());
   }
 }

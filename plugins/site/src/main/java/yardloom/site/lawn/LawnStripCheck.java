@@ -3,6 +3,7 @@ package yardloom.site.lawn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.ground.OpenGround;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
@@ -16,6 +17,13 @@ import yardloom.site.element.Show;
 public final class LawnStripCheck implements Check {
   static final Source PRACTICE =
       Source.commonPractice("lawn narrower than 30 in (76 cm) is not mown but trimmed by hand");
+
+  private static final Source SLIVERS =
+      Source.commonPractice("ground narrower than 30 in (76 cm) beside beds is weeded by hand");
+
+  private static Source practice(Plan plan) {
+    return OpenGround.of(plan) == OpenGround.LAWN ? PRACTICE : SLIVERS;
+  }
 
   @Override
   public String id() {
@@ -39,14 +47,14 @@ public final class LawnStripCheck implements Check {
           Finding.of(
                   "site.lawn-strip",
                   Severity.WARNING,
-                  "a strip of lawn up to "
+                  "a strip of " + OpenGround.of(plan).noun() + " up to "
                       + Show.small(plan, strip.width())
                       + " wide, "
                       + Show.area(plan, strip.ground().area())
                       + ", is left beside "
                       + strip.names(),
                   strip.advice(),
-                  PRACTICE)
+                  practice(plan))
               .about(strip.beside().get(0).id(), strip.beside().get(0).place())
               .marking(strip.ground()));
     }

@@ -2,6 +2,7 @@ package yardloom.site.lawn;
 
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.ground.OpenGround;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -27,12 +28,16 @@ public final class LawnStripTable implements TableMaker {
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    return of(facts.all(LawnStrip.FACT));
+    return of(plan, facts.all(LawnStrip.FACT));
   }
 
-  static Table of(List<LawnStrip> strips) {
+  static Table of(Plan plan, List<LawnStrip> strips) {
     Table.Builder table =
-        Table.titled("lawn-strips", "Strips of lawn too narrow to mow")
+        Table.titled(
+                "lawn-strips",
+                OpenGround.of(plan) == OpenGround.LAWN
+                    ? "Strips of lawn too narrow to mow"
+                    : "Narrow strips of " + OpenGround.of(plan).noun())
             .column(Column.text("beside", "Beside"))
             .column(Column.of("width", "Greatest width", Measure.DEPTH))
             .column(Column.of("length", "Length, about", Measure.LENGTH))

@@ -3,6 +3,7 @@ package yardloom.site.path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import yardloom.facts.built.Gate;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.geom.Line;

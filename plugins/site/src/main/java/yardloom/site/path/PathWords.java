@@ -2,6 +2,7 @@ package yardloom.site.path;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import yardloom.facts.built.Gate;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.PathStrip;
 import yardloom.kernel.geom.Point;
@@ -37,6 +38,9 @@ public final class PathWords {
     public static final AttributeKey<PathAsked> KEY =
         new AttributeKey<>("site.path-standard", PathAsked.class);
   }
+
+  /** A barrow of 27 in passes with elbows; common practice. */
+  private static final Length GATE = Length.inches(48);
 
   private PathWords() {}
 
@@ -75,12 +79,20 @@ public final class PathWords {
 
   @Verb(
       help = "Where ways into the yard start; every bed is checked for a way from here.",
-      example = "gate('side gate', point(5.ft, 30.ft))")
+      example = "gate('side gate', point(5.ft, 30.ft), width: 4.ft)")
   public static Point gate(
       PlanScope in,
       @Arg(name = "name", help = "how tables call it") String name,
-      @Arg(name = "at", help = "where it is, on or beside a path or hard surface") Point at) {
-    in.draft().attributes().add(Gate.KEY, new Gate(Making.name("gate", name), at), in.place());
+      @Arg(name = "at", help = "where it is, on or beside a path or hard surface") Point at,
+      @Opt(name = "width", help = "width of its opening", fallback = "48 in (1.22 m)") Length width,
+      @Opt(
+              name = "standing",
+              help = "whether it is there already; what is not is to be hung",
+              fallback = "as the fence that it is in")
+          Boolean standing) {
+    Length wide = Limits.positive("the width of a gate", Limits.or(width, GATE), Limits.PATH_WIDTH);
+    Gate gate = new Gate(Making.name("gate", name), at, wide, Optional.ofNullable(standing));
+    in.draft().attributes().add(Gate.KEY, gate, in.place());
     return at;
   }
 

@@ -2,6 +2,7 @@ package yardloom.site.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.ground.OpenGround;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Palette;
@@ -30,9 +31,16 @@ final class GroundPicture {
   /** More than any sheet shows: the tint runs on to the edge of the picture. */
   private static final double AROUND_M = 500;
 
+  private static final Style BARE =
+      Style.filled("picture-bare", "#e4d6bc").outlined("#8a7550", 0.5);
+
   private static final double LEAST_ACROSS_M = 0.01;
 
   private GroundPicture() {}
+
+  private static Style style(OpenGround open) {
+    return open == OpenGround.BARE ? BARE : LAWN;
+  }
 
   static List<Mark> marks(Plan plan) {
     List<Mark> marks = new ArrayList<>();
@@ -46,7 +54,8 @@ final class GroundPicture {
               Length.metres(lot.bounds().getWidth() + 2 * AROUND_M),
               Length.metres(lot.bounds().getHeight() + 2 * AROUND_M));
       marks.add(new Mark.Region(around.minus(lot), AROUND, "ground around the lot"));
-      marks.add(new Mark.Region(lot, LAWN, "lawn"));
+      OpenGround open = OpenGround.of(plan);
+      marks.add(new Mark.Region(lot, style(open), open.noun()));
     }
     plan.all(Element.MulchedGround.class)
         .forEach(m -> marks.add(new Mark.Region(m.shape(), CHIPS, m.id().toString())));
@@ -81,7 +90,10 @@ final class GroundPicture {
   static List<LegendEntry> legend(Plan plan) {
     List<LegendEntry> entries = new ArrayList<>();
     if (plan.lot().isPresent()) {
-      entries.add(LegendEntry.area("Lawn or open ground", LAWN));
+      OpenGround open = OpenGround.of(plan);
+      entries.add(
+          LegendEntry.area(
+              open == OpenGround.LAWN ? "Lawn or open ground" : open.noun(), style(open)));
     }
     if (!plan.all(Element.MulchedGround.class).isEmpty()) {
       entries.add(LegendEntry.area("Ground under chips", CHIPS));

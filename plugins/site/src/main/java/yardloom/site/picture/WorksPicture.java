@@ -13,6 +13,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 import yardloom.site.built.StructurePainter;
+import yardloom.site.element.Show;
 
 /** Paths, beds, fences and roofs. */
 final class WorksPicture {
@@ -43,7 +44,7 @@ final class WorksPicture {
         .forEach(p -> marks.add(new Mark.Region(p.shape(), PATH, p.id().toString())));
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       marks.add(new Mark.Region(bed.shape(), style(bed), bed.id().toString()));
-      marks.add(name(bed.shape(), bed.id().name(), 5));
+      marks.add(name(bed.shape(), Show.name(bed), 5));
     }
     plan.all(Element.Fence.class)
         .forEach(f -> marks.add(new Mark.Stroke(f.line(), FENCE, f.id().toString())));
@@ -59,7 +60,7 @@ final class WorksPicture {
         marks.add(new Mark.Region(b.shape(), NEIGHBOUR, b.id().toString()));
       } else {
         marks.addAll(roof(b));
-        marks.add(name(b.shape(), b.id().name(), 1));
+        marks.add(name(b.shape(), Show.name(b), 1));
       }
     }
     return marks;

@@ -64,7 +64,7 @@ public final class SettingOutTable {
 
   /**
    * The same readings in a list narrow enough for two columns of a page to carry: a heading for
-   * each figure, then a row for each of its points.
+   * each figure, then a row for each of its points under its number on the plan of points.
    */
   public static Table toCarry(Plan plan) {
     Table.Builder table =
@@ -117,30 +117,43 @@ public final class SettingOutTable {
         Cell.of(tape("A", tapes.a(), at, BETWEEN)),
         Cell.of(tape("B", tapes.b(), at, BETWEEN)),
         Cell.text(side(at, " (flat crossing)")),
-        Cell.text(check(figure, i)));
+        Cell.text(check(figure, i, 1)));
   }
 
   private void fillToCarry() {
+    int first = 1;
+    boolean stems = false;
     for (SettingOut.Figure figure : work.figures()) {
-      String form = figure.form() == SettingOut.Form.CORNERS ? "" : ": " + figure.form().word();
-      table.heading(figure.name() + form);
+      if (!stems || figure.form() != SettingOut.Form.STEM) {
+        table.heading(heading(figure));
+      }
+      stems = figure.form() == SettingOut.Form.STEM;
       for (int i = 0; i < figure.points().size(); i++) {
         Point at = figure.points().get(i);
         table.row(
-            Cell.text(String.valueOf(i + 1)),
+            Cell.text(String.valueOf(first + i)),
             Cell.of(tape("A", tapes.a(), at, MARK)),
             Cell.of(tape("B", tapes.b(), at, MARK)),
             Cell.text(side(at, MARK)),
-            Cell.text(check(figure, i)),
+            Cell.text(check(figure, i, first)),
             Cell.text("[  ]"));
       }
+      first += figure.points().size();
     }
     table.note(
-        "Tapes from A and B, level and tight; A to B is "
+        "A to B is "
             + text(tapes.a().distance(tapes.b()))
-            + ", measure that first. Left and right as seen from A. Corners run counter-clockwise from"
-            + " the lower left; a path is set out by its middle. (*): flat crossing or a building"
-            + " between, take a third measure.");
+            + ": measure that first. Tapes level and tight; left and right as seen from A; numbers as on"
+            + " the plan of points. (*): flat crossing or a building between, take a third measure.");
+  }
+
+  /** Stems have one: the plan of points names each. */
+  private static String heading(SettingOut.Figure figure) {
+    return switch (figure.form()) {
+      case CORNERS -> figure.name();
+      case STEM -> "Stems of new trees";
+      default -> figure.name() + ": " + figure.form().word();
+    };
   }
 
   private Derived<String> tape(String name, Point from, Point at, String ifBetween) {
@@ -166,8 +179,12 @@ public final class SettingOutTable {
     return tapes.crossesWell(at) ? side : side + ifFlat;
   }
 
-  /** The diagonal of a four-sided bed, otherwise the way to the next point. */
-  private String check(SettingOut.Figure figure, int i) {
+  /**
+   * The diagonal of a four-sided bed, otherwise the way to the next point.
+   *
+   * @param first the number of the figure's first point
+   */
+  private String check(SettingOut.Figure figure, int i, int first) {
     List<Point> points = figure.points();
     int n = points.size();
     if (figure.form() == SettingOut.Form.CIRCLE) {
@@ -182,7 +199,11 @@ public final class SettingOutTable {
     }
     boolean isDiagonal = n == 4 && !isOpen && i < 2;
     int other = (i + (isDiagonal ? 2 : 1)) % n;
-    return (i + 1) + "-" + (other + 1) + ": " + text(points.get(i).distance(points.get(other)));
+    return (first + i)
+        + "-"
+        + (first + other)
+        + ": "
+        + text(points.get(i).distance(points.get(other)));
   }
 
   private String text(Length exact) {

@@ -34,7 +34,7 @@ public final class TapePointPainter implements Painter {
         .toList();
   }
 
-  private static Stream<Mark> marked(Point at, String letter) {
+  static Stream<Mark> marked(Point at, String letter) {
     return Stream.of(
         new Mark.Symbol(
             at,

@@ -17,7 +17,7 @@ import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.site.bed.BedWords;
-import yardloom.site.built.BuiltWords;
+import yardloom.site.built.BarrierWords;
 import yardloom.site.lot.LotWords;
 import yardloom.site.path.PathWords;
 
@@ -59,7 +59,7 @@ class LawnStripTest {
     assertTrue(finding.text().contains("24 in wide"), finding.text());
     assertTrue(finding.text().contains("bed \"a\", bed \"b\""), finding.text());
     // One strip and the sum.
-    assertEquals(2, LawnStripTable.of(strips).rows().size());
+    assertEquals(2, LawnStripTable.of(draft.freeze(), strips).rows().size());
   }
 
   /**
@@ -106,7 +106,8 @@ class LawnStripTest {
   /** 2 in between a fence and the lot line are not lawn; 20 in between fence and bed are. */
   @Test
   void groundBehindAFence_isNoStrip_groundBeforeItIs() {
-    BuiltWords.fence(in, "fence", Line.between(p(0.2, 0), p(0.2, 120)), ft(5), null, null, null);
+    BarrierWords.fence(
+        in, "fence", Line.between(p(0.2, 0), p(0.2, 120)), ft(5), null, null, null, null, null);
     GroundWords.mulchedGround(in, "turned", Shape.rectangle(p(0, 90), ft(60), ft(30)), null);
     assertEquals(List.of(), LawnStrip.of(draft.freeze()));
     bed("a", 2, 20, 4, 20);

@@ -147,8 +147,8 @@ class PathRulesTest {
   void turning_endAtAGateOrAnotherPath_isNotBlind() {
     path("first", "accessible", 48, p(0, 0), p(40, 0));
     path("second", "accessible", 48, p(40, 0), p(40, 30));
-    PathWords.gate(in, "street", p(0, 0));
-    PathWords.gate(in, "lane", p(40, 31));
+    PathWords.gate(in, "street", p(0, 0), null, null);
+    PathWords.gate(in, "lane", p(40, 31), null, null);
     assertEquals(List.of(), PathRules.turning(draft.freeze()));
   }
 

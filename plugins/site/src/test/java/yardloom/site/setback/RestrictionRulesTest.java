@@ -35,6 +35,7 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.site.SitePlugin;
 import yardloom.site.bed.BedWords;
+import yardloom.site.built.BarrierWords;
 import yardloom.site.built.BuiltWords;
 import yardloom.site.ground.EarthWords;
 import yardloom.site.ground.GroundTables;
@@ -81,8 +82,10 @@ class RestrictionRulesTest {
   @Test
   void sightTriangle_tallFence_isAnErrorAndALowOneIsNot() {
     cornerLot();
-    BuiltWords.fence(in, "tall", Line.between(p(40, 1), p(59, 1)), ft(6), null, null, null);
-    BuiltWords.fence(in, "low", Line.between(p(59, 2), p(59, 20)), ft(2.5), null, null, null);
+    BarrierWords.fence(
+        in, "tall", Line.between(p(40, 1), p(59, 1)), ft(6), null, null, null, null, null);
+    BarrierWords.fence(
+        in, "low", Line.between(p(59, 2), p(59, 20)), ft(2.5), null, null, null, null, null);
     List<Finding> found = findings("site.restriction");
     assertEquals(List.of("tall"), found.stream().map(f -> f.element().get().name()).toList());
     assertEquals(Severity.ERROR, found.get(0).severity());
@@ -119,7 +122,7 @@ class RestrictionRulesTest {
   void easement_allowingPlanting_barsBuildingsOnly() {
     RestrictionWords.easement(in, "drain", box(0, 110, 60, 10), "the city", null);
     BedWords.bed(in, "bed", box(0, 112, 4, 4), null, null);
-    BuiltWords.structure(in, "shed", box(10, 112, 8, 8), ft(8), null);
+    BuiltWords.structure(in, "shed", box(10, 112, 8, 8), ft(8), null, null);
     List<Finding> found = findings("site.restriction");
     assertEquals(List.of("shed"), found.stream().map(f -> f.element().get().name()).toList());
     assertTrue(found.get(0).source().cite().contains("the city"));
@@ -158,7 +161,7 @@ class RestrictionRulesTest {
 
   @Test
   void access_narrowPath_isOnFootOnly() {
-    PathWords.gate(in, "gate", p(0, 0));
+    PathWords.gate(in, "gate", p(0, 0), null, null);
     PathWords.path(in, "main", Line.between(p(0, 0), p(40, 0)), ft(3), "barrow", null, null);
     PathWords.path(in, "narrow", Line.between(p(20, 0), p(20, 30)), ft(1.5), null, null, null);
     BedWords.bed(in, "by main", box(5, 1.5, 4, 4), null, null);

@@ -170,7 +170,7 @@ class SetbackRulesTest {
           SideWords.side(s, "east", "side", null, null, null, null, null);
           SideWords.setback(s, "east", ft(4), null, ft(7), null, null, null, "code");
         });
-    BuiltWords.structure(in, "deck", box(50, 20, 8, 10), ft(2), null);
+    BuiltWords.structure(in, "deck", box(50, 20, 8, 10), ft(2), null, null);
     assertTrue(inSetback().get(0).contains("holds below 7.00 ft"), inSetback().toString());
   }
 

@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import yardloom.kernel.draw.Mark;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Draft;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.PlanScope;
@@ -22,6 +24,7 @@ import yardloom.site.bed.BedWords;
 import yardloom.site.built.BuiltWords;
 import yardloom.site.lot.LotWords;
 import yardloom.site.path.PathWords;
+import yardloom.site.tree.TreeWords;
 
 class SettingOutTest {
   private final Draft draft = new Draft(new PlanInfo("t", "", "", "", "", "", UnitSystem.US, "$"));
@@ -147,6 +150,34 @@ class SettingOutTest {
         List.of("1", "40'-0\"", "50'-0\"", "left", "1-3: 34'-0\"", "[  ]"),
         texts(list.rows().get(1)));
     assertEquals(1 + 4, list.rows().size());
+  }
+
+  /** Corners 1 to 4 of the bed, then the path's two ends, then both stems under one heading. */
+  @Test
+  void toCarry_numbersRunOnThroughAllFigures_asOnThePlanOfPoints() {
+    house();
+    BedWords.bed(in, "b", box(0, 60, 30, 16), null, null);
+    PathWords.path(in, "w", Line.between(p(2, 30), p(2, 57)), ft(3), null, null, null);
+    for (double x : new double[] {5, 21}) {
+      TreeWords.tree(in, "t" + x, p(x, 95), ft(8), ft(9), null, null, null, null, null);
+    }
+    Plan plan = draft.freeze();
+    List<List<String>> rows =
+        SettingOutTable.toCarry(plan).rows().stream().map(SettingOutTest::texts).toList();
+    assertEquals(
+        List.of(
+            "b", "1", "2", "3", "4", "w: middle point", "5", "6", "Stems of new trees", "7", "8"),
+        rows.stream().map(r -> r.get(0)).toList());
+    assertEquals("5-6: 27'-0\"", rows.get(6).get(4));
+    List<Mark> marks = new TapeNumberPainter().paint(plan, null);
+    List<Mark.Label> labels =
+        marks.stream().filter(Mark.Label.class::isInstance).map(Mark.Label.class::cast).toList();
+    assertEquals(
+        List.of("A", "B", "1", "2", "3", "4", "5", "6", "7", "8"),
+        labels.stream().map(Mark.Label::text).toList());
+    assertEquals(p(0, 60), labels.get(2).at(), "corner 1 is the lower left one");
+    assertEquals(p(2, 57), labels.get(7).at());
+    assertEquals(p(21, 95), labels.get(9).at());
   }
 
   @Test

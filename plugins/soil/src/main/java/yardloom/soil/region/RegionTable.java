@@ -16,6 +16,7 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.OnPaper;
@@ -33,6 +34,11 @@ public final class RegionTable implements TableMaker {
   @Override
   public String id() {
     return "materials-region";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.CLIENT);
   }
 
   @Override

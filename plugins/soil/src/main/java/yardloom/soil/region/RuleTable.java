@@ -1,11 +1,13 @@
 package yardloom.soil.region;
 
+import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.LocalRule;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
@@ -16,6 +18,11 @@ public final class RuleTable implements TableMaker {
   @Override
   public String id() {
     return "materials-local-rules";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.CLIENT);
   }
 
   @Override

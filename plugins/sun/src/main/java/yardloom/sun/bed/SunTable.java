@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -15,6 +16,7 @@ import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Chart;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
@@ -30,9 +32,25 @@ public final class SunTable implements TableMaker {
           2008,
           "");
 
+  private static final String[] MONTHS =
+      Stream.of(Month.values()).map(SunTable::column).toArray(String[]::new);
+
+  private static String column(Month month) {
+    return name(month).toLowerCase(Locale.ROOT);
+  }
+
+  private static String name(Month month) {
+    return month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+  }
+
   @Override
   public String id() {
     return "sun-hours";
+  }
+
+  @Override
+  public List<Chart> charts() {
+    return List.of(Chart.of("sun", "Direct sun a day by month", Chart.Kind.GRID, MONTHS));
   }
 
   @Override
@@ -45,8 +63,7 @@ public final class SunTable implements TableMaker {
     Table.Builder table = Table.titled(id(), "Direct sun in hours a day");
     table.column(Column.text("place", "Place"));
     for (Month month : Month.values()) {
-      String name = month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
-      table.column(Column.of(name.toLowerCase(Locale.ROOT), name, Measure.HOURS));
+      table.column(Column.of(column(month), name(month), Measure.HOURS));
     }
     table.column(Column.of("season", "Season", Measure.HOURS));
     table.column(Column.of("morning", "Before noon", Measure.HOURS));

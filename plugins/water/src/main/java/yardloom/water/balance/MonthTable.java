@@ -12,7 +12,9 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Chart;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
@@ -35,6 +37,23 @@ public final class MonthTable implements TableMaker {
   @Override
   public String id() {
     return ID;
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.CLIENT);
+  }
+
+  /** Need as delivered beside what the roofs give: the same two that the tank works with. */
+  @Override
+  public List<Chart> charts() {
+    return List.of(
+        Chart.of(
+            "water",
+            "Water: need and roof yield by month",
+            Chart.Kind.BARS,
+            "need-gross",
+            "roof-yield"));
   }
 
   @Override

@@ -1,8 +1,9 @@
 package yardloom.water.line;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import yardloom.facts.work.SheetPage;
 import yardloom.facts.work.WorkPhase;
@@ -57,46 +58,13 @@ public final class LinePainter implements Painter {
         .find(Trenches.KEY)
         .ifPresent(
             trenches -> {
-              for (Trenches.Trench trench : trenches.trenches()) {
-                trench(trench, marks);
-              }
-              labelled(trenches.trenches()).forEach(t -> marks.add(label(t)));
+              trenches.trenches().forEach(t -> trench(t, marks));
+              sizes(trenches.trenches(), marks);
               if (!trenches.trenches().isEmpty()) {
                 valves(trenches.trenches().get(0).way().start(), facts, marks);
               }
             });
     return marks;
-  }
-
-  /**
-   * One label for each stretch of trenches that meet and hold the same pipes, on the longest of
-   * them: what lies in the others it says as well.
-   */
-  private static List<Trenches.Trench> labelled(List<Trenches.Trench> all) {
-    List<Trenches.Trench> longest = new ArrayList<>();
-    List<Trenches.Trench> left = new ArrayList<>(all);
-    while (!left.isEmpty()) {
-      List<Trenches.Trench> stretch = new ArrayList<>(List.of(left.remove(0)));
-      for (int i = 0; i < stretch.size(); i++) {
-        Trenches.Trench here = stretch.get(i);
-        List<Trenches.Trench> meeting = left.stream().filter(t -> meet(here, t)).toList();
-        stretch.addAll(meeting);
-        left.removeAll(meeting);
-      }
-      stretch.stream()
-          .max(Comparator.comparing(t -> t.way().length()))
-          .filter(t -> t.way().length().compareTo(ROOM_FOR_TEXT) > 0)
-          .ifPresent(longest::add);
-    }
-    return longest;
-  }
-
-  private static boolean meet(Trenches.Trench one, Trenches.Trench other) {
-    return one.text().equals(other.text())
-        && (one.way().start().equals(other.way().start())
-            || one.way().end().equals(other.way().start())
-            || one.way().start().equals(other.way().end())
-            || one.way().end().equals(other.way().end()));
   }
 
   private static void trench(Trenches.Trench trench, List<Mark> marks) {
@@ -106,6 +74,21 @@ public final class LinePainter implements Painter {
     if (way.length().compareTo(ROOM_FOR_TEXT) > 0) {
       marks.add(arrow(way));
     }
+  }
+
+  /** What lies in a trench is said once, at the longest of those with the same pipes. */
+  private static void sizes(List<Trenches.Trench> trenches, List<Mark> marks) {
+    Map<String, Line> longest = new LinkedHashMap<>();
+    for (Trenches.Trench trench : trenches) {
+      longest.merge(
+          trench.text(), trench.way(), (a, b) -> b.length().compareTo(a.length()) > 0 ? b : a);
+    }
+    longest.forEach(
+        (text, way) -> {
+          if (way.length().compareTo(ROOM_FOR_TEXT) > 0) {
+            marks.add(new Mark.Label(way.middle(), text, 2, false, SIZE_RANK, Mark.Anchor.NEAR));
+          }
+        });
   }
 
   private static Mark arrow(Line way) {
@@ -123,11 +106,6 @@ public final class LinePainter implements Painter {
     String text = zones == 1 ? "head, 1 valve" : "head, " + zones + " valves";
     marks.add(new Mark.Symbol(tap, Mark.SymbolForm.SQUARE, Length.ZERO, Angle.ZERO, VALVE, text));
     marks.add(new Mark.Label(tap, text, 2, false, 2, Mark.Anchor.NEAR));
-  }
-
-  private static Mark label(Trenches.Trench trench) {
-    return new Mark.Label(
-        trench.way().middle(), trench.text(), 2, false, SIZE_RANK, Mark.Anchor.NEAR);
   }
 
   @Override

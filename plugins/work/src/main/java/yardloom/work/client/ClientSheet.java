@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.Harvest;
 import yardloom.facts.LawnWater;
+import yardloom.facts.ground.OpenGround;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.MulchTotals;
 import yardloom.facts.mulch.TopUp;
@@ -68,7 +69,7 @@ public final class ClientSheet implements SheetMaker {
     panels.add(Panel.SitePlan.only(offers.layers(SheetPage.COVER)));
     panels.add(new Panel.Notes("In short", summary(plan, facts, totals.get(), phases)));
     panels.add(new Panel.Notes("What we need from you", asks()));
-    panels.add(new Panel.TableBlock(days(phases)));
+    panels.add(new Panel.TableBlock(days(plan, phases)));
     offers.tables(SheetPage.CLIENT).forEach(t -> panels.add(new Panel.TableBlock(t)));
     return List.of(new SheetPlan(NUMBER, "client", "Your yard", SheetPlan.Format.PAGE, panels));
   }
@@ -78,7 +79,8 @@ public final class ClientSheet implements SheetMaker {
     UnitSystem units = plan.info().units();
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Cardboard, compost and wood chips over "
+        (OpenGround.hasCardboard(plan) ? "Cardboard, compost" : "Compost")
+            + " and wood chips over "
             + new TableFormat(units, plan.info().currency())
                 .withUnit(Measure.AREA, totals.ground().value())
             + " of ground: "
@@ -174,7 +176,7 @@ public final class ClientSheet implements SheetMaker {
   }
 
   /** The phases, narrow enough for the page; what follows what stands on the work sheet. */
-  private static Table days(List<PhaseTime> phases) {
+  private static Table days(Plan plan, List<PhaseTime> phases) {
     boolean dated = phases.stream().allMatch(p -> p.start().isPresent());
     Table.Builder table =
         Table.titled("client-phases", "What happens when").column(Column.text("phase", "Phase"));
@@ -185,7 +187,7 @@ public final class ClientSheet implements SheetMaker {
     }
     table.column(Column.of("days", "Days", Measure.COUNT));
     for (PhaseTime p : phases) {
-      List<Cell> cells = new ArrayList<>(List.of(Cell.text(p.phase().title())));
+      List<Cell> cells = new ArrayList<>(List.of(Cell.text(p.phase().title(plan))));
       if (dated) {
         cells.addAll(List.of(PhaseTable.date(p.start()), PhaseTable.date(p.end())));
       } else {

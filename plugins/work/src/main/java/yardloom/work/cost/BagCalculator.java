@@ -37,6 +37,10 @@ public final class BagCalculator implements Calculator {
       this.volume = Volume.cubicFeet(cubicFeet);
     }
 
+    static boolean isFor(String item) {
+      return item.equals(Material.COMPOST.title()) || item.equals(Material.WOOD_CHIPS.title());
+    }
+
     static Bag of(String item) {
       return item.equals(Material.COMPOST.title()) ? COMPOST : MULCH;
     }
@@ -65,7 +69,10 @@ public final class BagCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     PriceBook book = PriceBook.of(plan, in.find(YardFacts.REGION));
-    in.all(YardFacts.LOADS).forEach(l -> out.give(BagChoice.FACT, choice(l, book)));
+    // Soil and rock by the yard are carried home in bags by nobody.
+    in.all(YardFacts.LOADS).stream()
+        .filter(l -> Bag.isFor(l.item()))
+        .forEach(l -> out.give(BagChoice.FACT, choice(l, book)));
   }
 
   private static BagChoice choice(BulkLoads loads, PriceBook book) {

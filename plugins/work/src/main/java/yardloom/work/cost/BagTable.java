@@ -44,7 +44,7 @@ public final class BagTable implements TableMaker {
       Optional<BagChoice.Cost> cost = choice.cost();
       table.row(
           Cell.text(choice.item()),
-          Cell.text(choice.phase().title()),
+          Cell.text(choice.phase().title(plan)),
           Cell.of(choice.order()),
           Cell.of(choice.bags()),
           cost.map(c -> Cell.of(c.inBags())).orElse(Cell.BLANK),

@@ -42,7 +42,8 @@ public final class BillSums {
         first.plant(),
         sum(lines, BillLine::exact),
         sum(lines, BillLine::order),
-        first.allowance());
+        first.allowance(),
+        first.stock());
   }
 
   private static Derived<?> sum(List<BillLine> lines, Function<BillLine, Derived<?>> of) {

@@ -2,6 +2,7 @@ package yardloom.work.cost;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -88,10 +89,12 @@ public final class CostCalculator implements Calculator {
     PriceBook book = PriceBook.of(plan, in.find(YardFacts.REGION));
     List<Item> items = new ArrayList<>();
     List<String> unpriced = new ArrayList<>();
+    Set<String> delivered = new HashSet<>();
     for (BillLine line : BillSums.byItem(in.all(YardFacts.BILL))) {
       item(line, book).ifPresentOrElse(items::add, () -> unpriced.add(line.item()));
-      if (line.group() == BillGroup.SHEET_MULCH) {
-        delivery(line.item(), in.all(YardFacts.LOADS), book).ifPresent(items::add);
+      String bulk = BillLine.stem(line.item());
+      if (delivered.add(bulk)) {
+        delivery(bulk, in.all(YardFacts.LOADS), book).ifPresent(items::add);
       }
     }
     labour(in.all(TaskLoad.FACT), book).ifPresent(items::add);
@@ -103,7 +106,7 @@ public final class CostCalculator implements Calculator {
   private static Optional<Item> item(BillLine line, PriceBook book) {
     Object amount = line.order().value();
     boolean mulch = line.group() == BillGroup.SHEET_MULCH;
-    return book.find(line.item(), line.group().title(), amount)
+    return book.find(line)
         .map(
             p ->
                 new Item(

@@ -1,11 +1,14 @@
 package yardloom.work.cost;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Chart;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
@@ -28,6 +31,17 @@ public final class CostTable implements TableMaker {
   @Override
   public String id() {
     return "materials-cost";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.CLIENT);
+  }
+
+  @Override
+  public List<Chart> charts() {
+    return List.of(
+        Chart.of("cost", "Cost range", Chart.Kind.RANGES, "p10", "p50", "p90").withTotals());
   }
 
   @Override

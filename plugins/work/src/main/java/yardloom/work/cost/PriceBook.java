@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import yardloom.facts.BillGroup;
+import yardloom.facts.BillLine;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
 import yardloom.facts.region.Spread;
@@ -28,7 +29,9 @@ import yardloom.kernel.unit.Unit;
  * Prices by item and unit. The shipped ones are invented for demonstration and are used where the
  * plan asks for them only; a user's own go before them.
  *
- * <p>A line of the bill is priced by its own item, else by {@code any} and its group.
+ * <p>A line of the bill is priced by its own item, else by that without what stands behind its
+ * comma, else as a plant by the form it is bought in, such as {@code pot 5 gal}, else by {@code
+ * any} and its group.
  */
 public final class PriceBook {
   /** On the plan: whether it asks for the invented prices. */
@@ -160,8 +163,28 @@ public final class PriceBook {
 
   /** The price of an item in a unit that measures {@code amount}, a quantity or a count. */
   public Optional<Price> find(String item, String group, Object amount) {
-    Optional<Price> own = named(item, amount);
-    return own.isPresent() ? own : named("any " + group, amount);
+    return named(item, amount)
+        .or(() -> named(BillLine.stem(item), amount))
+        .or(() -> named("any " + group, amount));
+  }
+
+  /**
+   * The price of what a line orders: by its item, else of a plant with the form it is bought in, as
+   * the plan says or by the form's name, else by its group.
+   */
+  public Optional<Price> find(BillLine line) {
+    Object amount = line.order().value();
+    return named(line.item(), amount)
+        .or(() -> named(BillLine.stem(line.item()), amount))
+        .or(() -> line.stock().flatMap(s -> bought(s, amount)))
+        .or(() -> named("any " + line.group().title(), amount));
+  }
+
+  private Optional<Price> bought(BillLine.Stock stock, Object amount) {
+    Optional<Price> said =
+        stock.price().map(p -> new Price(stock.names().get(0), LocalRate.PIECE, p, false));
+    return said.filter(p -> measures(p.unit(), amount))
+        .or(() -> stock.names().stream().flatMap(n -> named(n, amount).stream()).findFirst());
   }
 
   private Optional<Price> named(String item, Object amount) {

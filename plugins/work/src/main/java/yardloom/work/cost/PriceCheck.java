@@ -41,7 +41,7 @@ public final class PriceCheck implements Check {
   public List<Finding> run(Plan plan, Facts facts) {
     List<BillLine> bill = facts.all(YardFacts.BILL);
     Set<String> onBill = new TreeSet<>();
-    bill.forEach(line -> onBill.add(line.item()));
+    bill.forEach(line -> onBill.addAll(names(line)));
     Set<String> known = new TreeSet<>(PriceBook.demo().items());
     known.addAll(onBill);
     known.addAll(PriceBook.general());
@@ -75,6 +75,13 @@ public final class PriceCheck implements Check {
     return findings;
   }
 
+  /** What a price of a line may be called: its item, or the form that a plant is bought in. */
+  private static List<String> names(BillLine line) {
+    List<String> names = new ArrayList<>(List.of(line.item(), BillLine.stem(line.item())));
+    line.stock().ifPresent(s -> names.addAll(s.names()));
+    return names;
+  }
+
   private Finding warning(String text, Attributes.Entry<Price> entry) {
     return Finding.of(
             id(), Severity.WARNING, text, "write item and unit as the cost table does", NAMES)
@@ -103,7 +110,7 @@ public final class PriceCheck implements Check {
             .toList();
     List<Object> amounts =
         bill.stream()
-            .filter(line -> line.item().equals(item))
+            .filter(line -> names(line).contains(item))
             .<Object>map(line -> line.order().value())
             .toList();
     boolean used =

@@ -20,8 +20,9 @@ import yardloom.work.phase.PhaseTime;
 import yardloom.work.phase.PlantingVisit;
 
 /**
- * The crew's pages: one map with the tapes' points, the steps of all phases in working order, the
- * tapes, what is laid where and what must be there. A crew works from it without the sheets.
+ * The crew's pages: a map, the steps of all phases in working order, what is laid where, an
+ * enlarged plan of the points to set out with the tapes to each, and, where there is room, what
+ * must be there. A crew works from it without the sheets.
  */
 public final class CrewBooklet implements SheetMaker {
   private static final int NUMBER = 60;
@@ -55,8 +56,13 @@ public final class CrewBooklet implements SheetMaker {
     CrewTables tables = new CrewTables(plan, facts);
     add(panels, tables.steps(phases));
     add(panels, tables.layers(phases));
-    add(panels, tables.needed(phases));
+    panels.add(new Panel.Enlarged("Points to set out", offers.layers(SheetPage.POINTS)));
     phases.forEach(p -> offers.tables(p.phase().id()).forEach(t -> add(panels, t)));
+    Table needed = tables.needed(phases);
+    if (!needed.isEmpty()) {
+      // The sheets of each trade have it too.
+      panels.add(new Panel.TableBlock(needed, true));
+    }
     return List.of(new SheetPlan(NUMBER, "crew", "Crew booklet", SheetPlan.Format.BOOKLET, panels));
   }
 

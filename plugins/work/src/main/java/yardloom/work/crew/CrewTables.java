@@ -1,7 +1,9 @@
 package yardloom.work.crew;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import yardloom.facts.BillLine;
 import yardloom.facts.DigCall;
@@ -16,6 +18,7 @@ import yardloom.kernel.table.Amounts;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
@@ -28,8 +31,10 @@ import yardloom.work.phase.PlantingVisit;
 final class CrewTables {
   private static final String TICK = "[  ]";
 
-  /** Such as {@code (Thymus vulgaris)}, which stands in the planting table. */
-  private static final Pattern BOTANICAL = Pattern.compile(" \\(\\p{Lu}[^)]*\\)");
+  /**
+   * Such as {@code (Thymus vulgaris)}, which stands in the planting table; it may hold brackets.
+   */
+  private static final Pattern BOTANICAL = Pattern.compile(" \\(\\p{Lu}(?:[^()]|\\([^()]*\\))*\\)");
 
   private final Plan plan;
   private final Facts facts;
@@ -43,22 +48,22 @@ final class CrewTables {
   Table steps(List<PhaseTime> phases) {
     Table.Builder table =
         Table.titled("crew-steps", "Steps, with hours of one person")
-            .column(Column.text("step", "Step"))
-            .column(Column.text("done", "Done"));
+            .column(Column.text("done", "OK"))
+            .column(Column.text("step", "Step"));
     String call = DigCall.inBrackets(facts.find(YardFacts.DIG_CALL));
     int number = 1;
     for (PhaseTime time : phases) {
-      table.heading(number++ + ". " + time.phase().title() + ": " + when(time));
+      table.heading(number++ + ". " + time.phase().title(plan) + ": " + when(time));
       String first = beforeSteps(time);
       if (!first.isEmpty()) {
-        table.row(Cell.text(first), Cell.BLANK);
+        table.row(Cell.BLANK, Cell.text(first));
       }
       for (String step : texts(time.phase().steps(), plan)) {
-        table.row(Cell.text(step.replace(DigCall.IN_TEXT, call)), Cell.text(TICK));
+        table.row(Cell.text(TICK), Cell.text(step.replace(DigCall.IN_TEXT, call)));
       }
       if (time.phase().id() == WorkPhase.PLANT) {
         for (PlantingVisit visit : facts.all(PlantingVisit.FACT)) {
-          table.row(Cell.text(visit(visit)), Cell.text(TICK));
+          table.row(Cell.text(TICK), Cell.text(visit(visit)));
         }
       }
     }
@@ -117,11 +122,34 @@ final class CrewTables {
                     .toList()));
       }
       if (!rows.isEmpty()) {
-        table.heading(time.phase().title());
-        rows.forEach(table::row);
+        table.heading(time.phase().title(plan));
+        alike(rows).forEach(table::row);
       }
     }
     return table.build();
+  }
+
+  /** Surfaces of one stack and amount share a row. */
+  private static List<List<Cell>> alike(List<List<Cell>> rows) {
+    Map<List<String>, List<List<Cell>>> same = new LinkedHashMap<>();
+    for (List<Cell> row : rows) {
+      List<String> key = row.subList(1, row.size()).stream().map(CrewTables::said).toList();
+      same.computeIfAbsent(key, k -> new ArrayList<>()).add(row);
+    }
+    List<List<Cell>> shared = new ArrayList<>();
+    for (List<List<Cell>> group : same.values()) {
+      List<Cell> row = new ArrayList<>(group.get(0));
+      if (group.size() > 1) {
+        List<String> names = group.stream().map(r -> said(r.get(0))).toList();
+        row.set(0, Cell.text(NameRuns.text(names) + ", each"));
+      }
+      shared.add(row);
+    }
+    return shared;
+  }
+
+  private static String said(Cell cell) {
+    return cell.value().map(Object::toString).orElse("");
   }
 
   private List<List<Cell>> laid(Surface s, List<Course> courses) {
@@ -139,12 +167,17 @@ final class CrewTables {
             List.of(
                 Cell.text(s.of().name()),
                 sheets,
-                Cell.text(depth + course.material().title()),
+                Cell.text(depth + brief(course.material())),
                 sheet ? Cell.BLANK : Amounts.cell(plan, course.amount())));
         sheets = Cell.BLANK;
       }
     }
     return rows;
+  }
+
+  /** Crews say chips; the long word would take a second line of every row. */
+  private static String brief(Material material) {
+    return material == Material.WOOD_CHIPS ? "chips" : material.title();
   }
 
   /** What to order and have on site, with a box to tick. */
@@ -157,7 +190,7 @@ final class CrewTables {
     for (PhaseTime time : phases) {
       List<BillLine> lines = BillSums.byItem(PhaseOrders.neededIn(time, facts.all(YardFacts.BILL)));
       if (!lines.isEmpty()) {
-        table.heading(time.phase().title());
+        table.heading(time.phase().title(plan));
       }
       for (BillLine line : lines) {
         int lead = PhaseOrders.leadDays(line.item(), facts);

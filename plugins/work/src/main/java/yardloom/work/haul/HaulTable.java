@@ -62,7 +62,7 @@ public final class HaulTable implements TableMaker {
       table.row(
           Cell.text(h.to().title()),
           Cell.text(h.material().title()),
-          Cell.text(h.phase().title()),
+          Cell.text(h.phase().title(plan)),
           Cell.of(h.volume()),
           Cell.of(h.trips()),
           Cell.text(h.by().title()),

@@ -2,6 +2,7 @@ package yardloom.work.labour;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Map;
 import java.util.TreeMap;
 import yardloom.facts.work.Job;
@@ -15,11 +16,15 @@ final class JobSums {
 
   private JobSums() {}
 
-  /** One job for each task of a phase, in the order of phases and tasks; nothing stays nothing. */
+  /**
+   * One job for each task of a phase, and each part with a rate of its own, in the order of phases
+   * and tasks; nothing stays nothing.
+   */
   static List<Job> of(List<Job> jobs) {
     Map<String, List<Job>> same = new TreeMap<>();
     for (Job job : jobs) {
-      String key = String.format("%02d %02d", job.phase().ordinal(), job.task().ordinal());
+      String key =
+          String.format("%02d %02d %s", job.phase().ordinal(), job.task().ordinal(), job.title());
       same.computeIfAbsent(key, k -> new ArrayList<>()).add(job);
     }
     return same.values().stream().map(JobSums::sum).toList();
@@ -39,7 +44,7 @@ final class JobSums {
         amounts.get(0) instanceof Quantity<?> quantity
             ? why.gives(sum(quantity, amounts))
             : why.gives(amounts.stream().mapToInt(a -> (Integer) a).sum());
-    return new Job(first.task(), first.phase(), sum);
+    return new Job(first.task(), first.phase(), sum, Optional.empty(), first.pace());
   }
 
   /** One task is measured in one kind of amount. */

@@ -90,13 +90,13 @@ public final class LabourCalculator implements Calculator {
 
   private static TaskLoad task(LabourRates local, Job job) {
     Derived<?> amount = job.amount();
-    LocalRate rate = local.of(job.task().title());
+    LocalRate rate = local.of(job);
     Spread perUnit = rate.value();
     String unit = rate.unit();
     double units = LocalRate.units(amount.value(), unit);
     return new TaskLoad(
         job.task(),
-        Optional.empty(),
+        job.pace().map(p -> job.title()),
         job.phase(),
         amount,
         hours(amount, unit, units, perUnit.low(), perUnit),

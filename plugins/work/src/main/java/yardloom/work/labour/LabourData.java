@@ -30,6 +30,11 @@ public final class LabourData {
     return new LocalRate(LocalRate.Kind.LABOUR, task, unit(task), hours(task), SourceRef.NONE);
   }
 
+  /** A rate for pieces that a job brings. */
+  static LocalRate piece(String title, Spread hours) {
+    return new LocalRate(LocalRate.Kind.LABOUR, title, LocalRate.PIECE, hours, SourceRef.NONE);
+  }
+
   /** The tasks that have rates, with the unit of each and the hours of one person for one. */
   public static Catalogue catalogue() {
     return new Catalogue(

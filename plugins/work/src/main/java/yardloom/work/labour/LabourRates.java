@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
+import yardloom.facts.work.Job;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
 
@@ -25,9 +26,20 @@ public final class LabourRates {
 
   /** Hours of one person for one unit of the task, and the unit. */
   public LocalRate of(String task) {
-    return own.stream()
-        .filter(r -> r.item().equals(task))
-        .findFirst()
-        .orElseGet(() -> LabourData.labour(task));
+    return said(task).orElseGet(() -> LabourData.labour(task));
+  }
+
+  /**
+   * The same for a job: what is said of its task goes before the rate that it brings, since whoever
+   * says it knows their own crew.
+   */
+  LocalRate of(Job job) {
+    return said(job.task().title())
+        .or(() -> job.pace().map(p -> LabourData.piece(job.title(), p.hours())))
+        .orElseGet(() -> LabourData.labour(job.task().title()));
+  }
+
+  private Optional<LocalRate> said(String task) {
+    return own.stream().filter(r -> r.item().equals(task)).findFirst();
   }
 }

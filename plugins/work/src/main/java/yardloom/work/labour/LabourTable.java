@@ -45,7 +45,7 @@ public final class LabourTable implements TableMaker {
     for (TaskLoad t : tasks) {
       table.row(
           Cell.text(t.title()),
-          Cell.text(t.phase().title()),
+          Cell.text(t.phase().title(plan)),
           Amounts.cell(plan, t.amount()),
           Cell.of(t.low()),
           Cell.of(t.likely()),

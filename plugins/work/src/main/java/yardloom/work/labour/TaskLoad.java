@@ -12,7 +12,7 @@ import yardloom.kernel.unit.TimeSpan;
 /**
  * The work of one task.
  *
- * @param own the name of a task of the plan's own
+ * @param own the name of a task of the plan's own, or of a part of a task that has its own rate
  * @param phase the phase it belongs to
  * @param amount what is worked, a quantity or a count
  * @param low hours of one person if all goes well

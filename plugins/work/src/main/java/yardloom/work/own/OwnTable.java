@@ -36,7 +36,7 @@ public final class OwnTable implements TableMaker {
           Derived.given(TimeSpan.hours(item.hoursPerUnit()), "hours", entry.place());
       table.row(
           Cell.text(item.name()),
-          Cell.text(item.phase().title()),
+          Cell.text(item.phase().title(plan)),
           Amounts.cell(plan, item.amount()),
           Cell.text(Unit.byWord(item.unit()).map(Unit::symbol).orElse(item.unit())),
           item.hoursPerUnit() == 0 ? Cell.BLANK : Cell.of(hours),

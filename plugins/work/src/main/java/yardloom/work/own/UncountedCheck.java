@@ -1,11 +1,9 @@
 package yardloom.work.own;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
@@ -13,7 +11,6 @@ import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
-import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
@@ -41,19 +38,14 @@ public final class UncountedCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.BILL);
+    return Set.of(YardFacts.BILL, YardFacts.JOBS, YardFacts.SURFACES, YardFacts.STANDS);
   }
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
-    Set<ElementId> billed = new HashSet<>();
-    facts.all(YardFacts.BILL).stream()
-        .map(BillLine::element)
-        .forEach(element -> element.ifPresent(billed::add));
-    plan.attributes().all(OwnItem.KEY).forEach(e -> e.value().of(plan).ifPresent(billed::add));
     List<Finding> findings = new ArrayList<>();
     for (Element element : plan.elements()) {
-      if (isNew(element) && !billed.contains(element.id())) {
+      if (isNew(element) && ElementTable.Counted.of(element.id(), plan, facts).isEmpty()) {
         findings.add(uncounted(element));
       }
     }

@@ -45,8 +45,8 @@ public final class OrdersTable implements TableMaker {
       for (BillLine line : BillSums.byItem(PhaseOrders.neededIn(t, facts.all(YardFacts.BILL)))) {
         int lead = PhaseOrders.leadDays(line.item(), facts);
         table.row(
-            Cell.text(t.phase().title()),
-            Cell.text(line.element().map(e -> line.item() + ", " + e).orElse(line.item())),
+            Cell.text(t.phase().title(plan)),
+            Cell.text(line.element().map(e -> line.item() + ", " + e.title()).orElse(line.item())),
             Amounts.cell(plan, line.order()),
             Cell.number(lead),
             PhaseTable.date(PhaseOrders.orderBy(line, t, facts)));

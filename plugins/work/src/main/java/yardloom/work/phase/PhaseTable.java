@@ -52,9 +52,9 @@ public final class PhaseTable implements TableMaker {
             .column(Column.text("to", "To"))
             .column(Column.text("after", "After"));
     for (PhaseTime t : facts.all(PhaseTime.FACT)) {
-      String after = String.join(", ", t.phase().after().stream().map(WorkPhase::title).toList());
+      String after = String.join(", ", t.phase().after().stream().map(x -> x.title(plan)).toList());
       table.row(
-          Cell.text(t.phase().title()),
+          Cell.text(t.phase().title(plan)),
           Cell.number(t.firstDay()),
           Cell.number(t.days()),
           Cell.of(TimeSpan.hours(t.hours())),

@@ -11,6 +11,7 @@ import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.work.WorkPhase;
+import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -53,13 +54,21 @@ public final class ScheduleCalculator implements Calculator {
     List<Phase> phases =
         needed(
             layered(PhaseData.phases(), in.all(YardFacts.SURFACES)), hours, in.all(YardFacts.BILL));
+    Set<WorkTask> ofPlan = EnumSet.noneOf(WorkTask.class);
+    tasks.forEach(t -> ofPlan.add(t.task()));
     PhaseSchedule.of(
-            phases,
+            phases.stream().map(p -> p.doing(tasksOf(p.id(), tasks), ofPlan)).toList(),
             hours,
             work,
             in.all(YardFacts.PLANTING_WINDOWS),
             LookAfter.growing(in.all(YardFacts.STANDS)))
         .forEach(t -> out.give(PhaseTime.FACT, t));
+  }
+
+  private static Set<WorkTask> tasksOf(WorkPhase phase, List<TaskLoad> tasks) {
+    Set<WorkTask> own = EnumSet.noneOf(WorkTask.class);
+    tasks.stream().filter(t -> t.phase() == phase).forEach(t -> own.add(t.task()));
+    return own;
   }
 
   /** What the plan says, with the one set of frost days that every table has. */

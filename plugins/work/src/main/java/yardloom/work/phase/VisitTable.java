@@ -1,11 +1,13 @@
 package yardloom.work.phase;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -18,6 +20,11 @@ public final class VisitTable implements TableMaker {
   @Override
   public String id() {
     return "planting-visits";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.NURSERY);
   }
 
   @Override

@@ -55,7 +55,7 @@ class PhaseScheduleTest {
   @Test
   void shippedPhases_tradeOrder_holds() {
     List<PhaseTime> times = schedule(PhaseData.phases(), Map.of(), WorkSettings.defaults());
-    assertEquals(13, times.size());
+    assertEquals(14, times.size());
     for (PhaseTime t : times) {
       for (WorkPhase before : t.phase().after()) {
         PhaseTime b = of(times, before);
@@ -64,7 +64,7 @@ class PhaseScheduleTest {
     }
     assertEquals(WorkPhase.MARK, times.get(0).phase().id());
     assertEquals(3, times.get(0).days());
-    assertEquals(WorkPhase.ESTABLISH, times.get(12).phase().id());
+    assertEquals(WorkPhase.ESTABLISH, times.get(13).phase().id());
   }
 
   @Test

@@ -120,7 +120,18 @@ public final class ScriptCompiler {
 
   /** A loader that shows compiled scripts the listed classes and nothing else. */
   public ClassLoader loader(Map<String, byte[]> classes) {
-    ListedLoader loader = new ListedLoader(allowed.classes());
+    return loader(classes, List.of());
+  }
+
+  /**
+   * The same for classes that were changed after they passed the gate.
+   *
+   * @param more what they need besides
+   */
+  public ClassLoader loader(Map<String, byte[]> classes, List<Class<?>> more) {
+    Map<String, Class<?>> listed = new HashMap<>(allowed.classes());
+    more.forEach(c -> listed.put(c.getName(), c));
+    ListedLoader loader = new ListedLoader(listed);
     loader.add(classes);
     return loader;
   }

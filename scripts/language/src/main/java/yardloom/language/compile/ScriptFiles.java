@@ -16,6 +16,7 @@ import yardloom.kernel.problem.SourceRef;
 /** Reads scripts and data files, and keeps what a script names below the folder of the plan. */
 public final class ScriptFiles {
   private static final long MAX_BYTES = 1 << 20;
+  private static final long MAX_FORM_BYTES = 12 << 20;
   private static final String SCRIPT_ENDING = ".groovy";
   private static final List<String> DATA_ENDINGS =
       List.of(".geojson", ".json", ".csv", ".wkt", ".txt");
@@ -103,15 +104,26 @@ public final class ScriptFiles {
    * The text with lines that end in line feeds, whatever editor wrote it, and no byte order mark.
    */
   static String read(Path real, String shown) {
+    return read(real, shown, MAX_BYTES);
+  }
+
+  /** The text of a plan in its JSON form, which is longer than a script. */
+  public static String readForm(Path form) {
+    return read(form, form.toString(), MAX_FORM_BYTES);
+  }
+
+  private static String read(Path real, String shown, long maxBytes) {
     SourceRef place = new SourceRef(shown, 0, 0);
     if (Files.isDirectory(real)) {
       throw new PlanException(
           ProblemCode.FILE, place, "this is a folder; name the script in it, such as plan.groovy");
     }
     try {
-      if (Files.size(real) > MAX_BYTES) {
+      if (Files.size(real) > maxBytes) {
         throw new PlanException(
-            ProblemCode.LIMIT, place, "the file is larger than 1 MB, the most that is read");
+            ProblemCode.LIMIT,
+            place,
+            "the file is larger than " + (maxBytes >> 20) + " MB, the most that is read");
       }
       String text =
           StandardCharsets.UTF_8

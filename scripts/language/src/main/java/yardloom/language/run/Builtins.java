@@ -9,7 +9,7 @@ public final class Builtins {
 
   public static Object param(
       String file, int line, int column, String name, Object fallback, String help) {
-    return Run.present().param(new SourceRef(file, line, column), name, fallback);
+    return Run.present().param(new SourceRef(file, line, column), name, fallback, help);
   }
 
   public static void include(

@@ -38,6 +38,15 @@ final class Faults {
     this.file = file;
   }
 
+  /** The file of a compiled class, below the plan's folder where it lies there. */
+  String file(String className) {
+    java.nio.file.Path shown = java.nio.file.Path.of(files.getOrDefault(className, file));
+    java.nio.file.Path folder = java.nio.file.Path.of(file).getParent();
+    return (folder != null && shown.startsWith(folder) ? folder.relativize(shown) : shown)
+        .toString()
+        .replace('\\', '/');
+  }
+
   /** Whether it tells of a problem of the plan, not of a limit or a fault of the program. */
   static boolean isOfPlan(Throwable thrown) {
     return unwrapped(thrown) instanceof PlanException;

@@ -42,11 +42,15 @@ public final class Guard {
 
   /** A block as words take it; what is wrong in it is told at the script's end. */
   public static Consumer<Scope> block(Closure<?> body) {
+    return block((Scope scope) -> body.call(scope));
+  }
+
+  static Consumer<Scope> block(Consumer<Scope> body) {
     return scope -> {
       Meter meter = Meter.present();
       int open = meter.openWords();
       try {
-        body.call(scope);
+        body.accept(scope);
       } catch (RuntimeException e) {
         Run.present().failed(e, meter, open);
       }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import yardloom.kernel.plan.Draft;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
@@ -20,9 +21,16 @@ import yardloom.language.compile.CompileCache;
 import yardloom.language.compile.Compiling;
 import yardloom.language.compile.MissingWords;
 import yardloom.language.compile.ScriptCompiler;
+import yardloom.language.compile.ScriptFiles;
+import yardloom.language.form.FormPlan;
+import yardloom.language.form.FormReader;
+import yardloom.language.form.FormWriter;
+import yardloom.language.form.Step;
 import yardloom.language.limit.Limits;
 import yardloom.language.limit.Meter;
 import yardloom.language.limit.Watch;
+import yardloom.language.record.Recorder;
+import yardloom.language.record.Recording;
 import yardloom.language.type.HostClasses;
 import yardloom.language.value.NumberUnits;
 import yardloom.language.value.Operators;
@@ -44,6 +52,8 @@ public final class PlanRunner {
           Builtins.class,
           PlanProgram.class);
 
+  private final Lexicon lexicon;
+  private final MissingWords missing;
   private final Limits limits;
   private final ScriptCompiler compiler;
   private final CompileCache cache;
@@ -54,6 +64,8 @@ public final class PlanRunner {
 
   /** A runner that keeps compiled scripts. */
   public PlanRunner(Lexicon lexicon, Limits limits, MissingWords missing, CompileCache cache) {
+    this.lexicon = lexicon;
+    this.missing = missing;
     this.limits = limits;
     this.cache = cache;
     this.compiler = new ScriptCompiler(lexicon, HOST, missing::pluginOf);
@@ -66,16 +78,47 @@ public final class PlanRunner {
    * @throws PlanException with all problems, sorted by place
    */
   public Plan run(Path script, Map<String, String> overrides) {
-    return watched(script, meter -> run(script, overrides, meter));
+    return watched(
+        script,
+        meter ->
+            isForm(script)
+                ? speak(script, form(script), overrides, meter)
+                : run(script, overrides, meter, null));
+  }
+
+  /**
+   * Runs a plan and writes down which words it speaks: its JSON form, for {@link FormWriter}.
+   *
+   * @throws PlanException as {@link #run(Path, Map)} does; the form of a wrong plan is not made
+   */
+  public List<Step> record(Path script, Map<String, String> overrides) {
+    if (isForm(script)) {
+      return watched(
+          script,
+          meter -> {
+            FormPlan form = form(script);
+            speak(script, form, overrides, meter);
+            return form.steps();
+          });
+    }
+    Recorder recorder = new Recorder(lexicon);
+    watched(script, meter -> run(script, overrides, meter, recorder));
+    return recorder.steps();
   }
 
   /** The problems that reading finds; nothing of the script runs. */
   public List<Problem> check(Path script) {
     try {
-      return watched(script, meter -> compiled(script).problems());
+      return watched(
+          script, meter -> isForm(script) ? form(script).problems() : compiled(script).problems());
     } catch (PlanException e) {
       return e.problems();
     }
+  }
+
+  /** Whether a plan is read as JSON; every other is a script. */
+  private static boolean isForm(Path plan) {
+    return plan.toString().endsWith(".json");
   }
 
   private <R> R watched(Path script, java.util.function.Function<Meter, R> work) {
@@ -89,6 +132,11 @@ public final class PlanRunner {
     }
   }
 
+  private FormPlan form(Path script) {
+    return FormReader.read(
+        ScriptFiles.readForm(script), script.toString(), lexicon, missing::pluginOf);
+  }
+
   private Compiling compiled(Path script) {
     Compiling compiling = new Compiling(compiler, cache, limits, script);
     try {
@@ -100,10 +148,66 @@ public final class PlanRunner {
     return compiling;
   }
 
-  private Plan run(Path script, Map<String, String> overrides, Meter meter) {
+  private Plan run(Path script, Map<String, String> overrides, Meter meter, Recorder recorder) {
     Compiling compiling = compiled(script);
     List<Problem> problems = new ArrayList<>(compiling.problems());
-    List<String> known = compiling.parameters();
+    problems.addAll(unknown(script, overrides, compiling.parameters()));
+    if (!problems.isEmpty()) {
+      throw new PlanException(problems);
+    }
+    Map<String, byte[]> classes = compiling.classes();
+    ClassLoader loader =
+        recorder == null
+            ? compiler.loader(classes)
+            : compiler.loader(
+                new Recording(recorder, NumberUnits.class).of(classes), Recording.needed());
+    Faults faults = new Faults(compiling.files(), script.toString());
+    Draft draft = new Draft(info(script));
+    Run run =
+        new Run(draft, key -> program(loader, key), overrides, compiling.texts(), faults, recorder);
+    return ended(script, run, draft, meter);
+  }
+
+  private Plan speak(Path script, FormPlan form, Map<String, String> overrides, Meter meter) {
+    List<Problem> problems = new ArrayList<>(form.problems());
+    for (String name : overrides.keySet()) {
+      if (form.fixed().contains(name)) {
+        problems.add(
+            new Problem(
+                ProblemCode.FORBIDDEN,
+                new SourceRef(script.toString(), 0, 0),
+                "the parameter `"
+                    + name
+                    + "` is fixed: the plan was written with its value worked in; set it where"
+                    + " the plan is converted"));
+      }
+    }
+    Map<String, String> rest = new TreeMap<>(overrides);
+    rest.keySet().removeAll(form.fixed());
+    problems.addAll(unknown(script, rest, form.parameters()));
+    if (!problems.isEmpty()) {
+      throw new PlanException(problems);
+    }
+    Draft draft = new Draft(info(script));
+    Faults faults = new Faults(Map.of(), script.toString());
+    Run run = new Run(draft, key -> new FormProgram(form), overrides, Map.of(), faults, null);
+    return ended(script, run, draft, meter);
+  }
+
+  private static Plan ended(Path script, Run run, Draft draft, Meter meter) {
+    meter.startRunning();
+    try {
+      run.start("plan0", new SourceRef(script.toString(), 1, 1));
+      run.refuseIfFailed();
+      return draft.freeze();
+    } catch (Throwable thrown) {
+      throw run.ended(thrown, meter);
+    }
+  }
+
+  private static List<Problem> unknown(
+      Path script, Map<String, String> overrides, List<String> known) {
+    List<Problem> problems = new ArrayList<>();
     for (String name : overrides.keySet()) {
       if (!known.contains(name)) {
         problems.add(
@@ -117,21 +221,7 @@ public final class PlanRunner {
                     + (known.isEmpty() ? " It has none" : " It has: " + String.join(", ", known))));
       }
     }
-    if (!problems.isEmpty()) {
-      throw new PlanException(problems);
-    }
-    Draft draft = new Draft(info(script));
-    ClassLoader loader = compiler.loader(compiling.classes());
-    Faults faults = new Faults(compiling.files(), script.toString());
-    Run run = new Run(draft, key -> program(loader, key), overrides, compiling.texts(), faults);
-    meter.startRunning();
-    try {
-      run.start("plan0", new SourceRef(script.toString(), 1, 1));
-      run.refuseIfFailed();
-      return draft.freeze();
-    } catch (Throwable thrown) {
-      throw run.ended(thrown, meter);
-    }
+    return problems;
   }
 
   private static PlanProgram program(ClassLoader loader, String className) {
@@ -143,7 +233,7 @@ public final class PlanRunner {
   }
 
   private static PlanInfo info(Path script) {
-    String file = script.getFileName().toString().replaceFirst("\\.groovy$", "");
+    String file = script.getFileName().toString().replaceFirst("\\.groovy$|(\\.plan)?\\.json$", "");
     String id =
         file.replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-")
             .toLowerCase(Locale.ROOT)

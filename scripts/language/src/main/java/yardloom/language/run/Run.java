@@ -10,6 +10,7 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.language.limit.Meter;
+import yardloom.language.record.Recorder;
 import yardloom.language.value.ParamText;
 import yardloom.language.value.Shown;
 
@@ -33,17 +34,23 @@ final class Run {
   private final Faults faults;
   private final Failures failures = new Failures();
 
+  /** Writes the run down; null if nobody asked. */
+  private final Recorder recorder;
+
   /**
    * A run.
    *
    * @param texts the data files that the scripts name, by key
+   * @param recorder writes the run down; null if nobody asked
    */
   Run(
       Draft draft,
       Starter starter,
       Map<String, String> overrides,
       Map<String, String> texts,
-      Faults faults) {
+      Faults faults,
+      Recorder recorder) {
+    this.recorder = recorder;
     this.faults = faults;
     this.draft = draft;
     this.starter = starter;
@@ -57,10 +64,16 @@ final class Run {
 
   void start(String key, SourceRef place) {
     PRESENT.set(this);
+    if (recorder != null) {
+      recorder.enterThread();
+    }
     try {
       starter.start(key).run(new PlanScope(draft, place));
     } finally {
       PRESENT.remove();
+      if (recorder != null) {
+        recorder.leaveThread();
+      }
     }
   }
 
@@ -91,7 +104,7 @@ final class Run {
     return failures.with(faults.problem(thrown, meter));
   }
 
-  Object param(SourceRef place, String name, Object fallback) {
+  Object param(SourceRef place, String name, Object fallback, String help) {
     if (!given.isEmpty()) {
       Map<String, Object> values = given.peek();
       return values.containsKey(name)
@@ -107,6 +120,9 @@ final class Run {
       }
     }
     draft.parameter(name, Shown.text(value));
+    if (recorder != null) {
+      recorder.param(place, name, value, help);
+    }
     return value;
   }
 
@@ -136,10 +152,16 @@ final class Run {
     Meter meter = Meter.present();
     meter.enter(place);
     given.push(values);
+    if (recorder != null) {
+      recorder.include(place, faults.file(key));
+    }
     try {
       starter.start(key).run(new PlanScope(draft, place));
     } finally {
       given.pop();
+    }
+    if (recorder != null) {
+      recorder.included();
     }
     meter.leave();
   }

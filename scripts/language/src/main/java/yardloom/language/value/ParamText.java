@@ -73,6 +73,18 @@ public final class ParamText {
     return Quantity.of(number, unit.get());
   }
 
+  /** The quantity that {@code text} says, such as {@code 4 ft}; empty if it says none. */
+  public static Optional<Quantity<?>> quantity(String text) {
+    Matcher parts = QUANTITY.matcher(text);
+    if (!parts.matches() || parts.group(2) == null) {
+      return Optional.empty();
+    }
+    double number = Double.parseDouble(parts.group(1));
+    return unit(parts.group(2))
+        .filter(u -> Double.isFinite(u.toSi(number)))
+        .map(u -> Quantity.of(number, u));
+  }
+
   private static Optional<Unit> unit(String text) {
     return Unit.byWord(text)
         .or(() -> Arrays.stream(Unit.values()).filter(u -> u.symbol().equals(text)).findFirst());

@@ -117,7 +117,7 @@ final class CompareCommand implements Callable<Integer> {
   private Snapshot read(Path plan, Map<String, String> settings) {
     Path file = base.resolve(plan);
     Path results = Files.isDirectory(file) ? file.resolve("results.json") : file;
-    if (!results.toString().endsWith(".json")) {
+    if (!results.toString().endsWith(".json") || results.toString().endsWith(".plan.json")) {
       return drawn(file, settings);
     }
     SourceRef place = new SourceRef(plan.toString(), 0, 0);

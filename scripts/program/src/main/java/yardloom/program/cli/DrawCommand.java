@@ -86,9 +86,7 @@ final class DrawCommand implements Callable<Integer> {
     // All plans are worked out before the first file is written: one wrong plan writes nothing.
     List<Outcome> outcomes = new ArrayList<>();
     for (Path plan : arguments.plans()) {
-      Plan read = toolkit.read(base.resolve(plan), arguments.settings());
-      SheetSet.requireRoom(read, Papers.of(sheet, read));
-      outcomes.add(toolkit.study(read));
+      outcomes.add(worked(toolkit, plan));
     }
     refuseSameFolder(outcomes);
     boolean errors = false;
@@ -101,7 +99,11 @@ final class DrawCommand implements Callable<Integer> {
               Papers.of(sheet, outcome.plan()),
               wanted,
               sheets == null ? List.of() : sheets);
-      OutputFolder.write(folder, writer::write);
+      try {
+        OutputFolder.write(folder, writer::write);
+      } catch (PlanException e) {
+        throw placed(e, arguments.plans().get(i));
+      }
       console.say(
           arguments.plans().get(i)
               + " → "
@@ -113,6 +115,28 @@ final class DrawCommand implements Callable<Integer> {
       errors |= outcome.hasErrors();
     }
     return errors ? ExitCode.FINDINGS : ExitCode.FINE;
+  }
+
+  /** What a sheet lacks stands on no line of the plan; then the plan's file is the place. */
+  private Outcome worked(Toolkit toolkit, Path plan) {
+    try {
+      Plan read = toolkit.read(base.resolve(plan), arguments.settings());
+      SheetSet.requireRoom(read, Papers.of(sheet, read));
+      return toolkit.study(read);
+    } catch (PlanException e) {
+      throw placed(e, plan);
+    }
+  }
+
+  private static PlanException placed(PlanException thrown, Path plan) {
+    SourceRef file = new SourceRef(plan.toString(), 0, 0);
+    PlanException placed =
+        new PlanException(
+            thrown.problems().stream()
+                .map(p -> p.place().equals(SourceRef.NONE) ? p.at(file) : p)
+                .toList());
+    placed.initCause(thrown);
+    return placed;
   }
 
   private void refuseSameFolder(List<Outcome> outcomes) {

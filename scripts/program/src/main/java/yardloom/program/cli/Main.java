@@ -68,6 +68,7 @@ public final class Main implements Callable<Integer> {
                     .addSubcommand("regional", NewKitCommand.regional(console, base)))
             .addSubcommand(new ExplainCommand(console, base))
             .addSubcommand(new CompareCommand(console, base))
+            .addSubcommand(new ConvertCommand(console, base))
             .addSubcommand(new BatchCommand(console, base))
             .addSubcommand(new WatchCommand(console, base))
             .addSubcommand(new WordsCommand(console))

@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
 
 /** The plans that a command works on. */
 final class PlanArguments {
-  @Parameters(arity = "1..*", paramLabel = "PLAN", description = "Plan scripts.")
+  @Parameters(arity = "1..*", paramLabel = "PLAN", description = "Plan scripts, or plans as JSON.")
   private List<Path> plans;
 
   @Option(

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.plan.Plan;
@@ -14,11 +15,13 @@ import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.recall.Recall;
 import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
+import yardloom.language.form.Step;
 import yardloom.language.limit.Limits;
 import yardloom.language.run.PlanRunner;
 import yardloom.program.cache.ProcessCache;
@@ -91,8 +94,17 @@ final class Toolkit {
   }
 
   Plan read(Path script, Map<String, String> settings) {
+    return blaming(() -> runner().run(script, settings));
+  }
+
+  /** The words that a plan speaks, in its JSON form. */
+  List<Step> record(Path script, Map<String, String> settings) {
+    return blaming(() -> runner().record(script, settings));
+  }
+
+  private <T> T blaming(Supplier<T> work) {
     try {
-      return runner().run(script, settings);
+      return work.get();
     } catch (PlanException e) {
       boolean ours = e.problems().stream().noneMatch(p -> p.code() == ProblemCode.INTERNAL);
       throw ours || e.getCause() == null ? e : jars.blamed(e.getCause()).orElse(e);
@@ -119,5 +131,10 @@ final class Toolkit {
 
   Outcome study(Plan plan) {
     return new Study(plugins).of(plan);
+  }
+
+  /** The same, where only those work whose answers are not those that {@code recall} has. */
+  Outcome study(Plan plan, Recall recall) {
+    return new Study(plugins).of(plan, recall);
   }
 }

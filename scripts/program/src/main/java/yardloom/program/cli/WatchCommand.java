@@ -14,10 +14,12 @@ import picocli.CommandLine.Spec;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.recall.Recall;
 import yardloom.kernel.study.Outcome;
 import yardloom.program.output.SheetSet;
 import yardloom.program.watch.Watching;
 import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.compose.SheetMemory;
 
 /** Shows a plan on a page that follows each save. */
 @Command(
@@ -73,17 +75,21 @@ final class WatchCommand implements Callable<Integer> {
     }
   }
 
-  /** Draws as {@code draw} does. */
+  /** Draws as {@code draw} does, and works out only what is not as it was the last time. */
   static Watching.Drawer drawer(Toolkit toolkit, Path script) {
+    Recall recall = new Recall();
+    SheetMemory memory = new SheetMemory();
     return new Watching.Drawer() {
       @Override
       public Outcome study(Map<String, String> values) {
-        return toolkit.study(toolkit.read(script, values));
+        Outcome outcome = toolkit.study(toolkit.read(script, values), recall);
+        recall.keep();
+        return outcome;
       }
 
       @Override
       public List<ComposedSheet> sheets(Outcome outcome) {
-        return SheetSet.of(outcome, Papers.of(null, outcome.plan()));
+        return SheetSet.of(outcome, Papers.of(null, outcome.plan()), memory);
       }
     };
   }

@@ -16,6 +16,7 @@ import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.vocab.Lexicon;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Word;
+import yardloom.language.form.FormSchema;
 import yardloom.program.words.BuiltIn;
 import yardloom.program.words.Help;
 import yardloom.program.words.Lists;
@@ -34,7 +35,8 @@ import yardloom.program.words.WordIndex;
       "  yardloom words sheetMulch",
       "  yardloom words rain barrel",
       "  yardloom words units",
-      "  yardloom words plants light:shade water:low"
+      "  yardloom words plants light:shade water:low",
+      "  yardloom words --as schema > plan.schema.json"
     })
 final class WordsCommand implements Callable<Integer> {
   /** Of a topic, no more than can be read at a glance. */
@@ -58,6 +60,20 @@ final class WordsCommand implements Callable<Integer> {
       description = "What rows of a catalogue must say, such as light:shade.")
   private List<String> asked = List.of();
 
+  /** Other forms of the vocabulary. */
+  enum Form {
+    /** JSON Schema 2020-12 of plans in JSON form. */
+    SCHEMA
+  }
+
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      description =
+          "Print all words for programs: schema is the JSON Schema of plans as JSON, for editors"
+              + " and for what writes such plans.")
+  private Optional<Form> form;
+
   @Option(
       names = {"-h", "--help"},
       usageHelp = true,
@@ -72,6 +88,10 @@ final class WordsCommand implements Callable<Integer> {
   public Integer call() {
     Plugins plugins = main.toolkit().plugins();
     Lexicon lexicon = plugins.lexicon();
+    if (form.isPresent()) {
+      console.say(FormSchema.of(lexicon));
+      return ExitCode.FINE;
+    }
     if (word.isEmpty()) {
       list(lexicon);
       console.say("of the language itself:");

@@ -10,18 +10,18 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 
 /** Writes a file beside its place and moves it there when it is complete. */
-final class WholeFile {
+public final class WholeFile {
   private WholeFile() {}
 
   /** Fills a stream. */
-  interface Content {
+  public interface Content {
     void writeTo(OutputStream out) throws IOException;
   }
 
   /**
    * @throws PlanException (FILE) if the file cannot be written; the old one is then still there
    */
-  static void write(Path file, Content content) {
+  public static void write(Path file, Content content) {
     try {
       // Not a temporary file of the system: that one only its owner could read.
       Path part = file.resolveSibling("." + file.getFileName() + ".part");

@@ -1,11 +1,9 @@
 package yardloom.program.output;
 
-import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.study.FindingGroup;
-import yardloom.kernel.vocab.Choices;
 
 /** Findings as text, for the console and {@code findings.txt}. */
 public final class FindingsText {
@@ -13,15 +11,8 @@ public final class FindingsText {
 
   /** How many there are of each severity, in one line. */
   public static String summary(List<Finding> findings) {
-    List<String> parts = new ArrayList<>();
-    for (Severity severity : Severity.values()) {
-      long count = findings.stream().filter(f -> f.severity() == severity).count();
-      if (count > 0) {
-        boolean one = count == 1 || severity == Severity.ACCEPTED;
-        parts.add(count + " " + Choices.text(severity) + (one ? "" : "s"));
-      }
-    }
-    return parts.isEmpty() ? "no findings" : String.join(", ", parts);
+    String counts = FindingGroup.counts(findings);
+    return counts.isEmpty() ? "no findings" : counts;
   }
 
   /**

@@ -30,6 +30,7 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.compose.SheetComposer;
+import yardloom.sheet.compose.SheetMemory;
 import yardloom.sheet.compose.SheetRequest;
 import yardloom.sheet.font.FontWidths;
 import yardloom.sheet.paper.Paper;
@@ -47,8 +48,10 @@ public final class SheetSet {
   private final Outcome outcome;
   private final Paper paper;
   private final List<Mark> findings;
+  private final SheetMemory memory;
 
-  private SheetSet(Outcome outcome, Paper paper) {
+  private SheetSet(Outcome outcome, Paper paper, SheetMemory memory) {
+    this.memory = memory;
     this.outcome = outcome;
     this.paper = paper;
     this.findings = FindingMarks.of(outcome.findings());
@@ -62,17 +65,24 @@ public final class SheetSet {
    *     not fit on the paper
    */
   public static List<ComposedSheet> of(Outcome outcome, Paper paper, List<String> asked) {
+    return of(outcome, paper, asked, new SheetMemory());
+  }
+
+  private static List<ComposedSheet> of(
+      Outcome outcome, Paper paper, List<String> asked, SheetMemory memory) {
     List<SheetPlan> chosen = WantedSheets.of(outcome, asked);
     try {
-      return new SheetSet(outcome, paper).compose(chosen);
+      return new SheetSet(outcome, paper, memory).compose(chosen);
     } catch (PlanException e) {
       throw atLot(outcome.plan(), e);
     }
   }
 
-  /** The sheets that the plan asks for. */
-  public static List<ComposedSheet> of(Outcome outcome, Paper paper) {
-    return of(outcome, paper, List.of());
+  /**
+   * The sheets that the plan asks for; those that are as they were the last time are the very same.
+   */
+  public static List<ComposedSheet> of(Outcome outcome, Paper paper, SheetMemory memory) {
+    return of(outcome, paper, List.of(), memory);
   }
 
   /**
@@ -115,7 +125,7 @@ public final class SheetSet {
       }
       requests.add(request.withCautions(cautions(plan, first, plans)).withOptional(optional));
     }
-    return new SheetComposer(FontWidths.shipped()).composeSet(requests);
+    return new SheetComposer(FontWidths.shipped(), memory).composeSet(requests);
   }
 
   /** Those that speak of the sheet's work; on the first also those whose sheet is not drawn. */
@@ -157,7 +167,8 @@ public final class SheetSet {
         continue;
       }
       Table table = block.table();
-      OnPaper worth = plan.usual() ? worth(table) : OnPaper.ALWAYS;
+      OnPaper worth =
+          block.ifRoom() ? OnPaper.IF_ROOM : plan.usual() ? worth(table) : OnPaper.ALWAYS;
       boolean elsewhere = !plan.format().isPocket() && pocket.contains(table.id());
       if (worth == OnPaper.ALWAYS && !elsewhere) {
         panels.add(panel);
@@ -183,6 +194,7 @@ public final class SheetSet {
 
   private SheetRequest request(SheetPlan sheet, boolean marksFindings) {
     SortedMap<Layer, List<Mark>> layers = new TreeMap<>();
+    SortedMap<Layer, List<Mark>> part = new TreeMap<>();
     Set<LegendEntry> legend = new LinkedHashSet<>();
     outcome
         .layers()
@@ -192,16 +204,22 @@ public final class SheetSet {
                 layers.put(layer, drawn.marks());
                 legend.addAll(drawn.legend());
               }
+              if (isEnlarged(layer, drawn, sheet)) {
+                part.put(layer, drawn.marks());
+                legend.addAll(drawn.legend());
+              }
             });
     if (!findings.isEmpty() && marksFindings) {
       layers.put(FindingMarks.LAYER, findings);
       legend.addAll(FindingMarks.legend(outcome.findings()));
     }
     Set<String> drawnStyles = styles(layers);
+    drawnStyles.addAll(styles(part));
     legend.removeIf(e -> !drawnStyles.contains(e.style().name()));
     Paper on = sheet.format().isPocket() ? Paper.page(outcome.plan().info().units()) : paper;
     return SheetRequest.of(sheet, on, outcome.plan().info())
         .withDrawing(layers, List.copyOf(legend))
+        .withPart(part)
         .withSite(
             outcome.plan().lot().map(Lot::shape),
             outcome.plan().site().map(Site::north).orElse(Angle.ZERO));
@@ -237,6 +255,13 @@ public final class SheetSet {
                       case YARD -> drawn.yard();
                       case NAMED -> false;
                     });
+  }
+
+  private static boolean isEnlarged(Layer layer, DrawnLayer drawn, SheetPlan sheet) {
+    return sheet.panels().stream()
+        .anyMatch(
+            p ->
+                p instanceof Panel.Enlarged e && (drawn.yard() || e.layers().contains(layer.id())));
   }
 
   private static Stream<Panel.SitePlan> sitePlans(SheetPlan sheet) {

@@ -19,8 +19,6 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.program.explain.ScriptLines;
-import yardloom.sheet.compose.ComposedSheet;
-import yardloom.sheet.svg.SvgWriter;
 
 /** What the page shows of a plan, as JSON. */
 final class Picture {
@@ -30,18 +28,11 @@ final class Picture {
 
   private Picture() {}
 
-  /** The sheets, tables, findings, parameters and elements of a plan. */
-  static ObjectNode of(Outcome outcome, List<ComposedSheet> sheets, ScriptLines lines) {
+  /** The tables, findings, parameters and elements of a plan. */
+  static ObjectNode of(Outcome outcome, ScriptLines lines) {
     ObjectNode page = JSON.createObjectNode();
     page.put("title", outcome.plan().info().title());
     page.put("units", outcome.plan().info().units().name());
-    ArrayNode drawn = page.putArray("sheets");
-    for (ComposedSheet sheet : sheets) {
-      ObjectNode node = drawn.addObject();
-      node.put("id", sheet.id()).put("title", sheet.number() + " " + sheet.title());
-      node.put("svg", SvgWriter.element(sheet))
-          .put("mmPerM", sheet.drawnAt().map(s -> s.paperMm(1)).orElse(0.0));
-    }
     tables(page.putArray("tables"), outcome);
     findings(page.putArray("findings"), outcome.findings());
     ArrayNode parameters = page.putArray("parameters");

@@ -39,6 +39,7 @@ public final class Watching implements AutoCloseable {
   private final WatchServer server;
   private final Map<String, String> settings;
   private Outcome outcome;
+  private final DrawnSheets sheets = new DrawnSheets();
   private ObjectNode picture = Picture.node();
   private ArrayNode problems = picture.arrayNode();
   private long version;
@@ -70,7 +71,8 @@ public final class Watching implements AutoCloseable {
     ScriptLines lines = new ScriptLines(base);
     try {
       Outcome made = drawer.study(Map.copyOf(settings));
-      picture = Picture.of(made, drawer.sheets(made), lines);
+      sheets.become(drawer.sheets(made), version + 1);
+      picture = Picture.of(made, lines);
       outcome = made;
       problems = picture.arrayNode();
     } catch (PlanException e) {
@@ -110,7 +112,11 @@ public final class Watching implements AutoCloseable {
     ObjectNode all = Picture.node().put("version", version);
     all.set("problems", problems);
     if (version != seen) {
-      all.set("picture", picture);
+      ObjectNode page = all.putObject("picture");
+      page.setAll(picture);
+      if (outcome != null) {
+        sheets.addTo(page.putArray("sheets"), seen);
+      }
       ObjectNode set = all.putObject("settings");
       settings.forEach(set::put);
     }

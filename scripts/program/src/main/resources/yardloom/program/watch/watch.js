@@ -8,6 +8,7 @@ const make = (name, text, cls) => {
 };
 let version = -1;
 let picture = null;
+let drawings = new Map();    // sheet → its drawing
 let settings = {};
 let sheet = '';
 let before = new Map();      // drawn text of each element of the sheet in view
@@ -60,6 +61,11 @@ function options(select, list, chosen) {
 }
 
 function show(next, again) {
+  // Sheets that are as they were come without their drawing.
+  for (const s of next.sheets) {
+    if (s.svg === undefined) s.svg = drawings.get(s.id);
+  }
+  drawings = new Map(next.sheets.map(s => [s.id, s.svg]));
   picture = next;
   document.title = next.title;
   $('title').textContent = next.title;

@@ -70,13 +70,13 @@ class OwnItemsTest {
   void labour_isTheirsByPhase() {
     assertEquals(
         List.of(
-            "\"call for the marks, photograph them\",Mark utilities,1,0.3,0.5,1.0",
-            "carry the old shed out,Earthwork,1,6.0,6.0,6.0",
-            "install drain rock,Earthwork,3.50 cu yd,5.7,5.7,5.7",
-            "\"install cistern, 5000 gal\",Head assembly,2,18.0,18.0,18.0",
-            "install bench,Finish mulch,3,1.5,1.5,1.5",
-            "visit through the first season,Establish,1,2.0,3.0,5.0",
-            "\"all, hours of one person\",,,33.4,34.7,37.2"),
+            "\"call for the marks, photograph them\",Mark utilities,1,,0.3,0.5,1.0",
+            "carry the old shed out,Earthwork,1,,6.0,6.0,6.0",
+            "install drain rock,Earthwork,3.50,yd3,5.7,5.7,5.7",
+            "\"install cistern, 5000 gal\",Head assembly,2,,18.0,18.0,18.0",
+            "install bench,Finish mulch,3,,1.5,1.5,1.5",
+            "visit through the first season,Establish,1,,2.0,3.0,5.0",
+            "\"all, hours of one person\",,,,33.4,34.7,37.2"),
         rows("materials-labour"));
   }
 
@@ -108,10 +108,10 @@ class OwnItemsTest {
   void ordersAndPhases_followTheirPhase() {
     assertEquals(
         List.of(
-            "Earthwork,drain rock,3.50 cu yd,7,2026-09-03",
-            "Head assembly,\"cistern, 5000 gal\",2,7,2026-09-07",
-            "Finish mulch,bench,3,7,2026-09-10",
-            "Finish mulch,rope,40.0 ft,7,2026-09-10"),
+            "Earthwork,drain rock,3.50,yd3,7,2026-09-03",
+            "Head assembly,\"cistern, 5000 gal\",2,,7,2026-09-07",
+            "Finish mulch,bench,3,,7,2026-09-10",
+            "Finish mulch,rope,40.0,ft,7,2026-09-10"),
         rows("materials-orders-by-phase"));
   }
 
@@ -119,11 +119,11 @@ class OwnItemsTest {
   void table_saysWhoCountedIt() {
     assertEquals(
         List.of(
-            "\"cistern, 5000 gal\",Head assembly,2,piece,9.0,item of the plan (given in the plan)",
-            "drain rock,Earthwork,3.50 cu yd,cu ft,0.1,\"Rock by the foot, quarry, 2024\"",
-            "carry the old shed out,Earthwork,1,piece,6.0,task of the plan (given in the plan)",
-            "bench,Finish mulch,3,piece,0.5,items.csv (given in the plan)",
-            "rope,Finish mulch,40.0 ft,ft,,items.csv (given in the plan)"),
+            "\"cistern, 5000 gal\",Head assembly,2,,piece,9.0,item of the plan (given in the plan)",
+            "drain rock,Earthwork,3.50,yd3,cu ft,0.1,\"Rock by the foot, quarry, 2024\"",
+            "carry the old shed out,Earthwork,1,,piece,6.0,task of the plan (given in the plan)",
+            "bench,Finish mulch,3,,piece,0.5,items.csv (given in the plan)",
+            "rope,Finish mulch,40.0,ft,ft,,items.csv (given in the plan)"),
         rows("work-own-items"));
   }
 

@@ -22,7 +22,7 @@ class PriceNamesTest {
       plan 'Priced', units: 'us'
       site 'here', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
       climate 'urbana-il'
-      lot([point(-9.ft, -9.ft), point(60.ft, -9.ft), point(60.ft, 50.ft), point(-9.ft, 50.ft)])
+      lot([point(-9.ft, -9.ft), point(60.ft, -9.ft), point(60.ft, 72.ft), point(-9.ft, 72.ft)])
       tap 'tap', point(-3.ft, 5.ft)
       supply flow: 14.gpm, pressure: 60.psi
       bed('roots', rect(0.ft, 0.ft, 20.ft, 4.ft), use: 'annual') {
@@ -41,6 +41,36 @@ class PriceNamesTest {
       bed('berries', rect(0.ft, 10.ft, 30.ft, 4.ft), use: 'perennial') {
         drip emitter: 1.gph, spacing: 6.inch, rowSpacing: 16.inch
         plant 'garden strawberry'
+      }
+      fence 'boards', line([point(40.ft, -8.ft), point(58.ft, -8.ft)]), height: 6.ft, standing: false
+      fence 'mesh', line([point(40.ft, -5.ft), point(58.ft, -5.ft)]), height: 6.ft, made: 'mesh', standing: false
+      gate 'gate', point(45.ft, -8.ft)
+      wall 'bank', line([point(40.ft, 0.ft), point(58.ft, 0.ft)]), height: 2.ft, retains: true, standing: false
+      steps 'climb', line([point(59.ft, 0.ft), point(59.ft, 4.ft)]), rise: 2.ft, width: 2.ft, standing: false
+      paving 'slab', rect(40.ft, 4.ft, 5.ft, 5.ft), surface: 'concrete', standing: false
+      paving 'walk', rect(46.ft, 4.ft, 5.ft, 5.ft), surface: 'gravel', standing: false
+      paving 'flags', rect(52.ft, 4.ft, 5.ft, 5.ft), surface: 'flagstone', standing: false
+      pavers 'bricks', rect(40.ft, 10.ft, 5.ft, 5.ft)
+      // Every form in which plants are bought.
+      bed('nursery', rect(0.ft, 30.ft, 24.ft, 16.ft), use: 'perennial') {
+        drip emitter: 1.gph, spacing: 6.inch, rowSpacing: 16.inch
+        plant 'carrot'
+        plant 'onion'
+        plant 'sweet potato', stock: 'plug'
+        plant 'potato', stock: 'tuber'
+        plant 'rhubarb', stock: 'crown'
+        plant 'sage', stock: 'pot 4 in'
+      }
+      def shrubs = ['cane', 'pot 1 gal', 'pot 2 gal', 'pot 3 gal', 'bare root 18 in', 'bare root 2 ft']
+      for (i in 0..5) {
+        bed("shrubs ${i}", rect(-8.ft + 10.ft * i, 51.ft, 9.ft, 8.ft), use: 'perennial') {
+          drip emitter: 1.gph, spacing: 6.inch, rowSpacing: 16.inch
+          plant 'red raspberry', stock: shrubs[i]
+        }
+      }
+      def trees = ['pot 5 gal', 'pot 7 gal', 'pot 10 gal', 'pot 15 gal', 'box 24 in', 'bare root 4 ft', 'bare root 6 ft', 'balled 1 in caliper', 'balled 2 in caliper']
+      for (i in 0..8) {
+        tree("tree ${i}", point(4.ft + 6.ft * i, 66.ft), crown: 5.ft, height: 6.ft) { species 'peach', stock: trees[i] }
       }
       priceBook fileText('book.csv'), name: 'book.csv'
       """;

@@ -46,7 +46,7 @@ class SheetMeasuresTest {
         d -> {
           Toolkit toolkit = Toolkit.load();
           Plan plan = toolkit.read(Samples.FOLDER.resolve(d + ".groovy"), Map.of());
-          return SheetSet.of(toolkit.study(plan), Paper.usual(plan.info().units()));
+          return SheetSet.of(toolkit.study(plan), Paper.usual(plan.info().units()), List.of());
         });
   }
 

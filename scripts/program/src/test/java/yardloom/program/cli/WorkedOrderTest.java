@@ -114,13 +114,14 @@ class WorkedOrderTest {
   }
 
   /**
-   * Trucks of 15, 10 and 4 cu yd of chips, of 10, 5 and 1 of compost; a cubic yard of chips weighs
-   * 480 to 720 lb, of compost 1,000 to 1,200.
+   * Trucks of 15, 10 and 4 cu yd of chips, of 10, 5 and 1 of compost, of 14, 10 and 5 of soil; a
+   * cubic yard of chips weighs 480 to 720 lb, of compost 1,000 to 1,200, of soil 2,160 to 2,640.
    */
   @Test
   void loads_andTheirWeight() {
     assertEquals(
         List.of(
+            "soil to fill frames and raised beds,Edges and trench,9.50,1,1,2,20520,25080",
             "compost," + SHEET + ",1.50,1,1,2,1500,1800",
             "wood-chip mulch," + SHEET + ",4.50,1,1,2,2160,3240",
             "wood-chip mulch,Finish mulch,9.50,1,1,3,4560,6840"),
@@ -248,42 +249,43 @@ class WorkedOrderTest {
   /**
    * With everything likely: 79 × 0.70 = 55.30, 1.5 × 41 = 61.50, 14 × 13, one load of compost and
    * two of chips at 60, 9.5 × 33 = 313.50, and 39.55 h at 20 × 1.3 × 1.1 = 28.60: 1,131.13.
-   * Together 1,923.43.
+   * Together, with the load of soil at 60, 1,983.43.
    */
   @Test
   void cost_everythingLikely() {
     assertEquals(
         List.of(
             "soil to fill frames and raised beds,314",
+            "delivery of soil to fill frames and raised beds,60",
             "\"cardboard, sheets\",55",
             "compost,62",
             "delivery of compost,60",
             "wood-chip mulch,182",
             "delivery of wood-chip mulch,120",
             "labour,1131",
-            "total,1923"),
+            "total,1983"),
         likely());
   }
 
   /**
-   * Each alone at its low and high value, against 1,923.43. Labour 19.92 and 68.18 h instead of
+   * Each alone at its low and high value, against 1,983.43. Labour 19.92 and 68.18 h instead of
    * 39.55; chips in 2 + 3 loads instead of 2; soil 31 to 46 each instead of 33; chips 11 to 17
-   * instead of 13; 243.50 of chips and compost 10 % down and 15 % up; compost in 2 loads; sheets at
-   * 0.50 to 1.10; the two loads of chips at 52 to 75.
+   * instead of 13; 243.50 of chips and compost 10 % down and 15 % up; compost and soil in 2 loads;
+   * sheets at 0.50 to 1.10. Eight are printed.
    */
   @Test
   void drivers_eachAlone() {
     assertEquals(
         List.of(
-            "everything likely,,1923,1923,0",
-            "labour,pace of work,1362,2742,1380",
-            "delivery of wood-chip mulch,load size,1923,2103,180",
-            "soil to fill frames and raised beds,price,1904,2047,143",
-            "wood-chip mulch,price,1895,1979,84",
-            "all mulched ground,depth and settling,1899,1960,61",
-            "delivery of compost,load size,1923,1983,60",
-            "\"cardboard, sheets\",price,1908,1955,47",
-            "delivery of wood-chip mulch,price,1907,1953,46"),
+            "everything likely,,1983,1983,0",
+            "labour,pace of work,1422,2802,1380",
+            "delivery of wood-chip mulch,load size,1983,2163,180",
+            "soil to fill frames and raised beds,price,1964,2107,143",
+            "wood-chip mulch,price,1955,2039,84",
+            "all mulched ground,depth and settling,1959,2020,61",
+            "delivery of compost,load size,1983,2043,60",
+            "delivery of soil to fill frames and raised beds,load size,1983,2043,60",
+            "\"cardboard, sheets\",price,1968,2015,47"),
         rows("cost-drivers"));
   }
 

@@ -24,7 +24,7 @@ import yardloom.language.limit.Limits;
 import yardloom.language.run.PlanRunner;
 
 /** All that the shipped plugins say of a plan's text: its tables, exact and as printed. */
-final class Drawn {
+public final class Drawn {
   private static final Plugins PLUGINS = PluginLoader.load(Drawn.class.getClassLoader());
   private static final PlanRunner RUNNER =
       new PlanRunner(
@@ -63,7 +63,7 @@ final class Drawn {
   }
 
   /** What some of the plugins find of a plan, not kept. */
-  static Outcome study(String script, Plugins plugins) {
+  public static Outcome study(String script, Plugins plugins) {
     return study(script, plugins, Map.of());
   }
 
@@ -86,7 +86,7 @@ final class Drawn {
     }
   }
 
-  static Plugins plugins() {
+  public static Plugins plugins() {
     return PLUGINS;
   }
 

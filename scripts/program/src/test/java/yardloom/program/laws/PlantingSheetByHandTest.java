@@ -48,12 +48,12 @@ class PlantingSheetByHandTest {
    */
   @ParameterizedTest(name = "{0}: {2} {1}")
   @CsvSource({
-    "RR, red currant, 2, bare root, 2 or more shoots, 48 in, ''",
-    "SO, sage, 12, crowns or potted, 3 to 4 in pots, 24 in, ''",
-    "LS, lettuce, 15, seedlings, cells or 2 in pots, 12 in, ''",
+    "RR, red currant, 2, bare root, 18 in, 48 in, ''",
+    "SO, sage, 12, pot, 4 in, 24 in, ''",
+    "LS, lettuce, 15, plug, '', 12 in, ''",
     "RH, rhubarb, 0, '', '', 36 in, 3 stand already",
-    "MD1, apple (dwarf), 1, bare root, 4 to 6 ft, '', ''",
-    "MD2, apple (semi-dwarf), 1, bare root, 4 to 6 ft, '', ''",
+    "MD1, apple (dwarf), 1, bare root, 4 ft, '', ''",
+    "MD2, apple (semi-dwarf), 1, bare root, 4 ft, '', ''",
   })
   void schedule_saysWhatANurseryQuotesFrom(
       String key,

@@ -1,5 +1,6 @@
 // Words that no sample uses, so that their formulas too are worked out again from what is printed.
 plan 'Rare words', units: 'us'
+openGround 'weeds'
 sheets(['cover', 'layout', 'crew'])
 site 'Urbana', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
 climate 'urbana-il'
@@ -62,6 +63,14 @@ tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
   mulchRing 3.ft
   emitters flow: 2.gph, share: 0.4
 }
+wall 'terrace wall', line([point(30.ft, 29.ft), point(39.ft, 29.ft)]), height: 2.ft, retains: true, standing: false
+steps 'garden steps', line([point(40.ft, 30.ft), point(40.ft, 33.ft)]), rise: 20.inch, width: 3.ft, standing: false
+fence 'back fence', line([point(1.ft, 59.ft), point(69.ft, 59.ft)]), height: 5.ft, openness: 0.2, standing: false
+gate 'back gate', point(30.ft, 59.ft), width: 4.ft
+hedge 'bay hedge', line([point(69.ft, 20.ft), point(69.ft, 40.ft)]), height: 4.ft, spacing: 30.inch, standing: false
+paving 'slab', rect(2.ft, 20.ft, 5.ft, 6.ft), surface: 'concrete', standing: false
+paving 'flags', rect(2.ft, 10.ft, 5.ft, 6.ft), surface: 'flagstone', standing: false
+structure 'shed', rect(45.ft, 20.ft, 7.ft, 6.ft), height: 8.ft, standing: false
 path 'way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow'
 bestSpot 60.sqft, crop: 'kale'
 work crew: 3, hoursPerDay: 7, start: '2026-09-07', lastFrost: '04-25', firstFrost: '10-14'
@@ -75,7 +84,7 @@ bed('guild', rect(57.ft, 6.ft, 10.ft, 12.ft), use: 'perennial') {
 }
 bed('meadow', rect(57.ft, 48.ft, 11.ft, 4.ft), use: 'perennial') {
   plantMix 'garden strawberry', share: 0.6
-  plantMix 'sorrel', count: 5
+  plantMix 'sorrel', count: 5, stock: 'tray of 50'
 }
 compostBay 'bay', rect(50.ft, 12.ft, 4.ft, 3.ft)
 item 'drain rock', amount: 2.5.yd3, per: 'yd3', price: 44.money, low: 40.money, high: 50.money, hours: 1.5, phase: 'earth'
@@ -88,3 +97,7 @@ hideLabel 'path'
 accept 'planting.harm', why: 'the household has no children'
 country 'US'
 catchTest 'zone 1', [60, 62, 58, 55, 64, 61, 59, 57]
+stockForm 'tray of 50', like: 'plug', holds: 50, minutes: 0.9, fastest: 0.5, slowest: 2, price: 32.money, low: 28.money, high: 39.money
+stockForms 'form,like,holds,minutes,price\ntray of 72,plug,72,0.8,38'
+ownPlant 'fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia', spread: 5.ft, yieldHigh: 40.lb, source: publication('Trial of gourds', by: 'our own garden', seen: 'read')
+plantBook 'plant,like,spread_in,zone\nperry pear,European pear,240,5'

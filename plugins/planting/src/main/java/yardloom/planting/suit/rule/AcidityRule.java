@@ -27,7 +27,7 @@ public final class AcidityRule implements SuitRule {
 
   @Override
   public Optional<Reason> judge(Candidate plant, Yard yard) {
-    Optional<SoilNeed> need = SoilNeed.of(plant.plant().name());
+    Optional<SoilNeed> need = SoilNeed.of(plant.plant());
     if (need.isEmpty() || yard.acidity().isEmpty()) {
       return Optional.empty();
     }

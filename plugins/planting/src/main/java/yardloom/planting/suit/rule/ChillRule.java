@@ -21,8 +21,7 @@ public final class ChillRule implements SuitRule {
     return yard.chill()
         .flatMap(
             chill ->
-                ChillNeeds.of(plant.plant().name())
-                    .flatMap(need -> judge(need, chill.hours().value())));
+                ChillNeeds.of(plant.plant()).flatMap(need -> judge(need, chill.hours().value())));
   }
 
   /** The same by need and hours. */

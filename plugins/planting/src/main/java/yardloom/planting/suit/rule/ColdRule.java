@@ -2,6 +2,7 @@ package yardloom.planting.suit.rule;
 
 import java.util.Optional;
 import yardloom.facts.Hardiness;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.traits.ColdLimits;
 
 /**
@@ -17,11 +18,11 @@ public final class ColdRule implements SuitRule {
 
   @Override
   public Optional<Reason> judge(Candidate plant, Yard yard) {
-    return yard.hardiness().flatMap(zone -> judge(plant.plant().name(), zone));
+    return yard.hardiness().flatMap(zone -> judge(plant.plant(), zone));
   }
 
-  /** The same by catalogue name. */
-  public static Optional<Reason> judge(String plant, Hardiness site) {
+  /** The same for a kind. */
+  public static Optional<Reason> judge(Plant plant, Hardiness site) {
     return ColdLimits.of(plant)
         .filter(limit -> site.zone() < limit.coldest())
         .map(

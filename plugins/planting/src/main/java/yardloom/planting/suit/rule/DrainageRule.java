@@ -17,7 +17,7 @@ public final class DrainageRule implements SuitRule {
 
   @Override
   public Optional<Reason> judge(Candidate plant, Yard yard) {
-    Optional<SoilNeed> need = SoilNeed.of(plant.plant().name());
+    Optional<SoilNeed> need = SoilNeed.of(plant.plant());
     boolean perennial = !plant.plant().season().isAnnual();
     boolean heavy = yard.soil().filter(s -> s.heavy()).isPresent();
     if (need.isEmpty() || !heavy || !perennial || need.get().drainage() != SoilNeed.Drainage.GOOD) {

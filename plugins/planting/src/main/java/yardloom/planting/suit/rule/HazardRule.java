@@ -26,7 +26,7 @@ public final class HazardRule implements SuitRule {
     }
     Household who = yard.household().get();
     List<Hazard> found =
-        Hazard.of(plant.plant().name()).stream()
+        Hazard.of(plant.plant()).stream()
             .filter(h -> h.to() == Hazard.Whom.CHILDREN ? who.children() : who.pets())
             .toList();
     if (found.isEmpty()) {

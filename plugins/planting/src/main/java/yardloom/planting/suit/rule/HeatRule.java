@@ -5,6 +5,7 @@ import java.util.Optional;
 import yardloom.facts.ClimateNormals;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Temperature;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.traits.HeatLimits;
 
 /**
@@ -22,11 +23,11 @@ public final class HeatRule implements SuitRule {
   public Optional<Reason> judge(Candidate plant, Yard yard) {
     return yard.climate()
         .flatMap(ClimateNormals::hottestDays)
-        .flatMap(hottest -> judge(yard.plan(), plant.plant().name(), hottest));
+        .flatMap(hottest -> judge(yard.plan(), plant.plant(), hottest));
   }
 
-  /** The same by catalogue name and the mean daily maximum of the hottest month. */
-  public static Optional<Reason> judge(Plan plan, String plant, Temperature hottest) {
+  /** The same for a kind and the mean daily maximum of the hottest month. */
+  public static Optional<Reason> judge(Plan plan, Plant plant, Temperature hottest) {
     return HeatLimits.of(plant)
         .filter(limit -> hottest.compareTo(limit.day()) >= 0)
         .map(

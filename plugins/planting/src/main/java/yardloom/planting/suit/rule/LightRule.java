@@ -38,7 +38,7 @@ public final class LightRule implements SuitRule {
     if (place.isEmpty()) {
       return Optional.empty();
     }
-    LeastLight least = LeastLight.of(plant.plant().name());
+    LeastLight least = LeastLight.of(plant.plant());
     List<Month> growing = growing(yard);
     double mean = growing.stream().mapToDouble(m -> hours(place.get(), m)).average().orElse(0);
     Month darkest = growing.stream().min(Comparator.comparing(m -> hours(place.get(), m))).get();

@@ -36,7 +36,7 @@ public final class PartnerRule implements SuitRule {
 
   @Override
   public Optional<Reason> judge(Candidate plant, Yard yard) {
-    Pollination needs = Pollination.of(plant.plant().name());
+    Pollination needs = Pollination.of(plant.plant());
     if (!needs.isCross()
         || plant.at().isEmpty()
         || plant.variety().filter(Variety::selfFruitful).isPresent()) {
@@ -127,7 +127,7 @@ public final class PartnerRule implements SuitRule {
         group.add(new Partner(other, other.at().get(0).distance(other.at().get(1))));
       } else if (!same
           && !other.at().isEmpty()
-          && Pollination.of(other.plant().name()).group().equals(needs.group())) {
+          && Pollination.of(other.plant()).group().equals(needs.group())) {
         group.add(new Partner(other, distance(plant, other)));
       }
     }
@@ -146,6 +146,6 @@ public final class PartnerRule implements SuitRule {
 
   private static Bloom bloom(Candidate plant) {
     int later = plant.variety().map(v -> v.blooms().days()).orElse(0);
-    return Bloom.of(plant.plant().name()).orElseThrow().later(later);
+    return Bloom.of(plant.plant()).orElseThrow().later(later);
   }
 }

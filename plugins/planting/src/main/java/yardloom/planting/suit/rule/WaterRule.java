@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import yardloom.kernel.vocab.Choices;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.traits.WaterClass;
 
 /**
@@ -20,7 +21,7 @@ public final class WaterRule implements SuitRule {
 
   @Override
   public Optional<Reason> judge(Candidate plant, Yard yard) {
-    Optional<WaterClass.Said> own = WaterClass.of(plant.plant().name());
+    Optional<WaterClass.Said> own = WaterClass.of(plant.plant());
     Integer valve = yard.valves().get(plant.in());
     if (own.isEmpty() || valve == null || own.get().of() != WaterClass.LOW) {
       return Optional.empty();
@@ -28,8 +29,8 @@ public final class WaterRule implements SuitRule {
     TreeSet<String> thirsty =
         yard.plants().stream()
             .filter(other -> valve.equals(yard.valves().get(other.in())))
+            .filter(other -> clash(own.get().of(), other.plant()))
             .map(other -> other.plant().name())
-            .filter(name -> clash(own.get().of(), name))
             .collect(Collectors.toCollection(TreeSet::new));
     if (thirsty.isEmpty()) {
       return Optional.empty();
@@ -49,7 +50,7 @@ public final class WaterRule implements SuitRule {
             own.get().source()));
   }
 
-  private static boolean clash(WaterClass own, String other) {
+  private static boolean clash(WaterClass own, Plant other) {
     return WaterClass.of(other).filter(w -> !own.sharesWith(w.of())).isPresent();
   }
 }

@@ -1,0 +1,127 @@
+package yardloom.kernel.recall;
+
+import java.lang.reflect.Array;
+import java.lang.reflect.Field;
+import java.util.Collection;
+import java.util.IdentityHashMap;
+import java.util.Iterator;
+import java.util.Map;
+import java.util.Optional;
+import yardloom.kernel.plan.Attributes;
+import yardloom.kernel.problem.SourceRef;
+
+/**
+ * Whether two answers are the same, but for the places in scripts that they come from: these may
+ * lie on other lines. The places that stand for each other are noted.
+ *
+ * <p>Values are compared part by part, for what is no record and has no {@code equals} field by
+ * field. Code made at run time (a lambda) is like itself only. Sets and maps are compared in their
+ * order; where that differs they are held for different, which costs work and no truth.
+ */
+final class Likeness {
+  private final boolean withAttributes;
+  private final boolean everyPlace;
+  private final Moves moves = new Moves();
+  private final Map<Object, Object> compared = new IdentityHashMap<>();
+
+  private Likeness(boolean withAttributes, boolean everyPlace) {
+    this.withAttributes = withAttributes;
+    this.everyPlace = everyPlace;
+  }
+
+  /**
+   * The places that stand for each other; empty if the two differ.
+   *
+   * @param withAttributes whether what plugins attached to elements counts
+   * @param everyPlace whether places that stayed are noted too
+   */
+  static Optional<Moves> of(Object before, Object now, boolean withAttributes, boolean everyPlace) {
+    Likeness likeness = new Likeness(withAttributes, everyPlace);
+    return likeness.alike(before, now) ? Optional.of(likeness.moves) : Optional.empty();
+  }
+
+  /** Whether the two are the same, places included. */
+  static boolean exact(Object before, Object now) {
+    return of(before, now, true, false).filter(Moves::areNone).isPresent();
+  }
+
+  private boolean alike(Object before, Object now) {
+    if (before == null || now == null) {
+      return before == now;
+    }
+    if (before == now && !everyPlace) {
+      return true;
+    }
+    if (before instanceof SourceRef was) {
+      return now instanceof SourceRef is && moves.pair(was, is);
+    }
+    if (before instanceof Attributes && !withAttributes) {
+      return now instanceof Attributes;
+    }
+    if (before instanceof Optional<?> was) {
+      return now instanceof Optional<?> is && alike(was.orElse(null), is.orElse(null));
+    }
+    if (before instanceof Collection<?> was) {
+      return now instanceof Collection<?> is && eachAlike(was, is);
+    }
+    if (before instanceof Map<?, ?> was) {
+      return now instanceof Map<?, ?> is
+          && eachAlike(was.keySet(), is.keySet())
+          && eachAlike(was.values(), is.values());
+    }
+    return before.getClass() == now.getClass() && ofOneClass(before, now);
+  }
+
+  private boolean ofOneClass(Object before, Object now) {
+    if (before.getClass().isArray()) {
+      return arraysAlike(before, now);
+    }
+    Anatomy anatomy = Anatomy.of(before.getClass());
+    if (anatomy.whole()) {
+      return before.equals(now);
+    }
+    if (anatomy.hidden()) {
+      return before == now;
+    }
+    // Derivations share what they rest on; each is compared once.
+    if (compared.get(before) == now) {
+      return true;
+    }
+    compared.put(before, now);
+    for (Field field : anatomy.fields()) {
+      if (!alike(Anatomy.in(field, before), Anatomy.in(field, now))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean arraysAlike(Object before, Object now) {
+    if (before instanceof double[] was) {
+      return java.util.Arrays.equals(was, (double[]) now);
+    }
+    int length = Array.getLength(before);
+    if (length != Array.getLength(now)) {
+      return false;
+    }
+    for (int i = 0; i < length; i++) {
+      if (!alike(Array.get(before, i), Array.get(now, i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean eachAlike(Collection<?> before, Collection<?> now) {
+    if (before.size() != now.size()) {
+      return false;
+    }
+    Iterator<?> others = now.iterator();
+    for (Object one : before) {
+      if (!alike(one, others.next())) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

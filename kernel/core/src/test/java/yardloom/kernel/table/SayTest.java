@@ -1,0 +1,68 @@
+package yardloom.kernel.table;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Volume;
+
+/** Quantities in words: 1 in is 2.54 cm, 1 ft 0.3048 m, 1 cu yd 0.76455 m³. */
+class SayTest {
+  /** Inches to the sixteenth, in lowest terms, as a tape is read. */
+  @ParameterizedTest
+  @CsvSource({
+    "5.5, 5 1/2 in",
+    "0.75, 3/4 in",
+    "3.5, 3 1/2 in",
+    "11.25, 11 1/4 in",
+    "7.1875, 7 3/16 in",
+    "7.375, 7 3/8 in",
+    "48, 48 in",
+    "0, 0 in",
+    "7.97, 8 in",
+    "7.02, 7 in"
+  })
+  void sawnPieces_readAsOnATape(double inches, String text) {
+    assertEquals(text, Say.fine(Length.inches(inches), UnitSystem.US));
+  }
+
+  @Test
+  void sawnPieces_areWholeMillimetresInMetricPlans() {
+    assertEquals("140 mm", Say.fine(Length.inches(5.5), UnitSystem.METRIC)); // 139.7
+  }
+
+  @Test
+  void depths_standInTheSystemOfThePlan() {
+    assertEquals("6 in (15.2 cm)", Say.depth(Length.inches(6)));
+    assertEquals("15.2 cm (6 in)", Say.depthFor(Length.inches(6), UnitSystem.METRIC));
+    assertEquals("3.9 in", Say.depth(Length.metres(0.1), UnitSystem.US));
+    assertEquals("10 cm", Say.depth(Length.metres(0.1), UnitSystem.METRIC));
+    assertEquals("0.25 in", Say.fineDepth(Length.inches(0.25), UnitSystem.US));
+    assertEquals("6.4 mm", Say.fineDepth(Length.inches(0.25), UnitSystem.METRIC)); // 6.35
+    assertEquals("25.4 mm", Say.fineDepth(Length.inches(1), UnitSystem.METRIC));
+  }
+
+  /** Metric plans say five centimetres or ten, not 10.16. */
+  @Test
+  void depthsWithinText_areRoundNumbersInMetricPlans() {
+    String text = "lay {4 in} of chips on {0.5 in} of compost";
+    assertEquals("lay 4 in of chips on 0.5 in of compost", Say.inText(text, UnitSystem.US));
+    assertEquals(
+        "lay 10 cm of chips, at most 15 cm",
+        Say.inText("lay {4 in} of chips, at most {6 in}", UnitSystem.METRIC));
+  }
+
+  @Test
+  void distancesVolumesAndShares_haveOneDecimalAtMost() {
+    assertEquals("10 ft", Say.distance(Length.metres(3.048), UnitSystem.US));
+    assertEquals("3.1 m", Say.distance(Length.metres(3.06), UnitSystem.METRIC));
+    assertEquals("2 cu yd", Say.volume(Volume.cubicMetres(1.5291), UnitSystem.US));
+    assertEquals("1.5 m³", Say.volume(Volume.cubicMetres(1.5291), UnitSystem.METRIC));
+    assertEquals("38 %", Say.percent(0.378));
+    assertEquals("0.1", Say.number(0.14));
+    assertEquals("12", Say.number(11.96));
+  }
+}

@@ -1,0 +1,37 @@
+package yardloom.kernel.unit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class MonthsTest {
+  /** FAO-56, Annex 2: day of the year of the middle of month M is the whole of 30.4 M − 15. */
+  @Test
+  void middleDays_areThoseOfFao56() {
+    assertEquals(
+        List.of(15, 45, 76, 106, 137, 167, 197, 228, 258, 289, 319, 349),
+        IntStream.range(0, 12).map(Months::middleDay).boxed().toList());
+  }
+
+  @Test
+  void year_has365Days_fourMonthsOfThirty_andAShortFebruary() {
+    assertEquals(365, IntStream.range(0, 12).map(Months::days).sum());
+    assertEquals(28, Months.days(1));
+    assertEquals(
+        List.of("Apr", "Jun", "Sep", "Nov"),
+        IntStream.range(0, 12).filter(m -> Months.days(m) == 30).mapToObj(Months::name).toList());
+  }
+
+  /** NIST Special Publication 811: 1 psi = 6.894757 kPa. */
+  @Test
+  void pressure_readsInItsThreeUnits() {
+    assertEquals(6.894757, Pressure.psi(1).kilopascals(), 1e-6);
+    assertEquals(206_842.7, Pressure.psi(30).pascals(), 0.1);
+    assertEquals(29.00755, Pressure.kilopascals(200).psi(), 1e-5);
+    assertEquals(250, Pressure.pascals(250_000).kilopascals(), 1e-9);
+    assertEquals(Dimension.PRESSURE, Pressure.psi(1).dimension());
+    assertEquals(10, Pressure.psi(25).minus(Pressure.psi(15)).psi(), 1e-9);
+  }
+}

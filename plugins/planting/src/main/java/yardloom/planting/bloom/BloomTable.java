@@ -1,0 +1,137 @@
+package yardloom.planting.bloom;
+
+import java.time.MonthDay;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import yardloom.facts.FrostDates;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Audience;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Chart;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.table.TableMaker;
+import yardloom.planting.catalogue.PlantCatalogue;
+import yardloom.planting.suit.rule.Variety;
+import yardloom.planting.traits.Bloom;
+
+/**
+ * The days on which each kind of the plan is in bloom, from the last frost of spring; varieties
+ * that the plan calls early or late have rows of their own. Kinds that are picked before they bloom
+ * have none. Without frost dates there is no table.
+ */
+public final class BloomTable implements TableMaker {
+  /** Any year without a leap day: the table is of usual years. */
+  private static final int YEAR = 2025;
+
+  @Override
+  public String id() {
+    return "bloom";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(YardFacts.FROST, YardFacts.STANDS);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.HOUSEHOLD);
+  }
+
+  @Override
+  public List<Chart> charts() {
+    return List.of(Chart.of("bloom", "In bloom", Chart.Kind.SPANS, "from", "until"));
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    Table.Builder table =
+        Table.titled(id(), "In bloom")
+            .column(Column.text("plant", "Plant"))
+            .column(Column.text("from", "From"))
+            .column(Column.text("until", "Until"));
+    Optional<FrostDates> frost = facts.find(YardFacts.FROST);
+    Map<String, Bloom> kinds = kinds(plan, facts.all(YardFacts.STANDS));
+    if (frost.isEmpty() || kinds.isEmpty()) {
+      return table.build();
+    }
+    Derived<MonthDay> last = frost.get().lastOfSpring();
+    Set<String> sources = new TreeSet<>();
+    kinds.entrySet().stream()
+        .sorted(
+            Comparator.comparing((Map.Entry<String, Bloom> e) -> e.getValue().from())
+                .thenComparing(Map.Entry::getKey))
+        .forEach(
+            e -> {
+              Bloom bloom = e.getValue();
+              table.row(
+                  Cell.text(e.getKey()),
+                  Cell.of(day(last.value(), bloom.from())),
+                  Cell.of(day(last.value(), bloom.until())));
+              sources.add(bloom.source().cite());
+            });
+    return table
+        .note(
+            "Days are counted from the usual last frost, "
+                + TableFormat.day(last.value())
+                + " ("
+                + last.source().cite()
+                + "); a warm or cold spring moves them by a week or two. Sources: "
+                + String.join("; ", sources)
+                + ".")
+        .build();
+  }
+
+  private static MonthDay day(MonthDay lastFrost, int days) {
+    return MonthDay.from(lastFrost.atYear(YEAR).plusDays(days));
+  }
+
+  private static Map<String, Bloom> kinds(Plan plan, List<Stand> stands) {
+    Map<String, Bloom> kinds = new TreeMap<>();
+    PlantCatalogue catalogue = PlantCatalogue.of(plan);
+    for (Stand stand : stands) {
+      Optional<Bloom> bloom = Bloom.of(catalogue.plant(stand.plant()));
+      if (bloom.isPresent()) {
+        Variety.Blooms when = when(plan, stand);
+        String name =
+            when == Variety.Blooms.MIDSEASON
+                ? stand.plant()
+                : stand.plant() + ", " + (when == Variety.Blooms.EARLY ? "early" : "late");
+        kinds.put(name, bloom.get().later(when.days()));
+      }
+    }
+    return kinds;
+  }
+
+  private static Variety.Blooms when(Plan plan, Stand stand) {
+    return plan.element(stand.in())
+        .map(Element::attributes)
+        .flatMap(
+            all ->
+                all.all(Variety.KEY).stream()
+                    .map(entry -> entry.value())
+                    .filter(v -> v.of().isEmpty() || v.of().equals(stand.plant()))
+                    .findFirst())
+        .map(Variety::blooms)
+        .orElse(Variety.Blooms.MIDSEASON);
+  }
+}

@@ -1,0 +1,76 @@
+package yardloom.planting.catalogue;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import yardloom.kernel.problem.Nearest;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.DataTable;
+
+/** Tables of a user's own: what columns they may have, and cells that may be missing. */
+public final class OwnColumns {
+  /** The columns in which every table may name its source. */
+  private static final List<String> SOURCE =
+      List.of("title", "publisher", "year", "locator", "standing");
+
+  private OwnColumns() {}
+
+  /**
+   * The rows of a table.
+   *
+   * @param needed the columns it must have
+   * @param may the others that it may have, beside those of a source
+   * @throws PlanException for a column that means nothing, with the nearest; if it has no rows
+   */
+  public static List<DataRow> rows(
+      String name, String csv, List<String> needed, Collection<String> may) {
+    List<DataRow> rows = DataTable.parse(name, csv).rows();
+    Set<String> known = new TreeSet<>(may);
+    known.addAll(needed);
+    known.addAll(SOURCE);
+    if (rows.isEmpty()) {
+      throw new PlanException(
+          ProblemCode.SYNTAX,
+          new SourceRef(name, 1, 1),
+          "the table has a header and a line for each; columns are " + String.join(", ", known));
+    }
+    for (String column : new TreeSet<>(rows.get(0).cells().keySet())) {
+      if (!known.contains(column)) {
+        List<String> near = new ArrayList<>(Nearest.sharingAWord(column, known));
+        String hint = Nearest.hint(column, known);
+        throw new PlanException(
+            ProblemCode.UNKNOWN_WORD,
+            new SourceRef(name, 1, 0),
+            "there is no column `"
+                + column
+                + "`."
+                + (!hint.isEmpty()
+                    ? hint
+                    : near.isEmpty()
+                        ? " Columns are " + String.join(", ", known) + "."
+                        : " There is `" + String.join("`, `", near) + "`."));
+      }
+    }
+    needed.forEach(rows.get(0)::text);
+    return rows;
+  }
+
+  /** The text of a column that the table may lack; empty if it does or the cell is. */
+  public static Optional<String> text(DataRow row, String column) {
+    return row.cells().containsKey(column)
+        ? Optional.of(row.text(column)).filter(t -> !t.isEmpty())
+        : Optional.empty();
+  }
+
+  /** The number of a column that the table may lack. */
+  public static OptionalDouble number(DataRow row, String column) {
+    return row.cells().containsKey(column) ? row.maybe(column) : OptionalDouble.empty();
+  }
+}

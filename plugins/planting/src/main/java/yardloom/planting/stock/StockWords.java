@@ -1,0 +1,200 @@
+package yardloom.planting.stock;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import yardloom.facts.region.Spread;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.unit.Money;
+import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Opt;
+import yardloom.kernel.vocab.Verb;
+import yardloom.planting.catalogue.OwnColumns;
+
+/** The words for forms of stock that the shipped table lacks or has wrong. */
+public final class StockWords {
+  private static final int FULLEST = 1000;
+  private static final double LONGEST_MIN = 960;
+
+  private StockWords() {}
+
+  @Verb(
+      help =
+          "Gives a form in which plants are bought, for `stock:` of a plant: how long one plant takes"
+              + " to set, how many plants a piece holds, and what a piece costs.",
+      example =
+          "stockForm('tray of 50', like: 'plug', holds: 50, minutes: 0.9, price: 32.money,"
+              + " source: publication('List', by: 'a nursery', seen: 'memory'))")
+  public static void stockForm(
+      PlanScope plan,
+      @Arg(name = "name", help = "as `stock:`, bill and price book call it") String name,
+      @Opt(
+              name = "like",
+              help = "a shipped form that is planted in the same way, such as 'pot 1 gal'",
+              required = true)
+          String like,
+      @Opt(
+              name = "minutes",
+              help = "of one person to set one plant",
+              fallback = "as the form it is like")
+          Number minutes,
+      @Opt(name = "fastest", help = "the fewest minutes", fallback = "the likely") Number fastest,
+      @Opt(name = "slowest", help = "the most minutes", fallback = "the likely") Number slowest,
+      @Opt(name = "holds", help = "plants in one piece, which is sold whole", fallback = "1")
+          Number holds,
+      @Opt(name = "price", help = "likely price of one piece", fallback = "looked up by its name")
+          Money price,
+      @Opt(name = "low", help = "lowest price", fallback = "the likely price") Money low,
+      @Opt(name = "high", help = "highest price", fallback = "the likely price") Money high,
+      @Opt(name = "source", help = "as `publication` names it", fallback = "the plan")
+          Source source) {
+    Source from = source == null ? Source.plan("stock form of the plan") : source;
+    try {
+      if (minutes == null && (fastest != null || slowest != null)) {
+        throw missing("with `fastest:` or `slowest:` go the likely `minutes:`");
+      }
+      if (price == null && (low != null || high != null)) {
+        throw missing("with `low:` or `high:` goes a likely `price:`");
+      }
+      add(
+          plan,
+          name,
+          like,
+          minutes == null ? Optional.empty() : Optional.of(pace(fastest, minutes, slowest, from)),
+          holds == null ? 1 : holds.doubleValue(),
+          price == null
+              ? Optional.empty()
+              : Optional.of(
+                  Spread.given(
+                      low == null ? null : low.amount(),
+                      price.amount(),
+                      high == null ? null : high.amount(),
+                      -Double.MIN_VALUE,
+                      "price",
+                      from)));
+    } catch (PlanException e) {
+      throw e.at(plan.place());
+    }
+  }
+
+  @Verb(
+      help =
+          "Takes forms of stock from a table: columns form and like, and where wanted minutes, fastest,"
+              + " slowest, holds, price, low, high and those of a source.",
+      example = "stockForms('form,like,holds,minutes,price\\ntray of 72,plug,72,0.8,38')")
+  public static void stockForms(
+      PlanScope plan,
+      @Arg(name = "csv", help = "the table, as from fileText('stock.csv')") String csv,
+      @Opt(name = "name", help = "the file's name, for messages", fallback = "stock forms")
+          String name) {
+    String file = name == null ? "stock forms" : name;
+    try {
+      for (DataRow row :
+          OwnColumns.rows(
+              file,
+              csv,
+              List.of("form", "like"),
+              List.of("minutes", "fastest", "slowest", "holds", "price", "low", "high"))) {
+        read(plan, row, row.sourceOr(Source.plan(file)));
+      }
+    } catch (PlanException e) {
+      throw e.inTextOf(plan.place());
+    }
+  }
+
+  private static void read(PlanScope plan, DataRow row, Source source) {
+    try {
+      add(
+          plan,
+          row.text("form"),
+          row.text("like"),
+          boxed(row, "minutes").map(m -> pace(or(row, "fastest"), m, or(row, "slowest"), source)),
+          boxed(row, "holds").orElse(1.0),
+          boxed(row, "price")
+              .map(
+                  p ->
+                      Spread.given(
+                          or(row, "low"), p, or(row, "high"), -Double.MIN_VALUE, "price", source)));
+    } catch (PlanException e) {
+      throw e.at(row.placeOf("form"));
+    }
+  }
+
+  private static Optional<Double> boxed(DataRow row, String column) {
+    OptionalDouble number = OwnColumns.number(row, column);
+    return number.isPresent() ? Optional.of(number.getAsDouble()) : Optional.empty();
+  }
+
+  private static Double or(DataRow row, String column) {
+    return boxed(row, column).orElse(null);
+  }
+
+  private static Spread pace(Number fastest, Number minutes, Number slowest, Source source) {
+    Spread pace = Spread.given(fastest, minutes, slowest, 0, "pace of work", source);
+    if (pace.high() > LONGEST_MIN) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          String.format(
+              Locale.ROOT,
+              "minutes to set one plant are at most %.0f (16 h), got %s",
+              LONGEST_MIN,
+              pace.high()));
+    }
+    return pace;
+  }
+
+  private static void add(
+      PlanScope plan,
+      String name,
+      String like,
+      Optional<Spread> minutes,
+      double holds,
+      Optional<Spread> price) {
+    StockForm model = StockForms.shipped(like);
+    String called = name.strip();
+    if (called.isEmpty() || model.isInDrills()) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          called.isEmpty()
+              ? "a stock form needs a name"
+              : "what goes into drills is sold by length; give a form like one that is set by pieces");
+    }
+    if (!(holds >= 1 && holds <= FULLEST && holds == Math.rint(holds))) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "holds is a whole number from 1 to " + FULLEST + ", got " + holds);
+    }
+    StockForm form =
+        new StockForm(
+            called,
+            "",
+            "",
+            model.suits(),
+            model.season(),
+            model.task(),
+            minutes.isPresent() ? minutes : model.minutes(),
+            (int) holds,
+            price);
+    SourceRef at = plan.place();
+    plan.draft()
+        .attributes()
+        .saidInFile(StockForm.KEY, at, f -> f.isCalled(called))
+        .ifPresent(
+            entry -> {
+              throw new PlanException(
+                  ProblemCode.DUPLICATE,
+                  "the stock form '" + called + "' is already given at " + entry.place());
+            });
+    plan.draft().attributes().add(StockForm.KEY, form, at);
+  }
+
+  private static PlanException missing(String what) {
+    return new PlanException(ProblemCode.MISSING_OPTION, what);
+  }
+}

@@ -1,0 +1,82 @@
+package yardloom.planting.window;
+
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yardloom.facts.ClimateNormals;
+import yardloom.facts.PlantingWindow;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Temperature;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.window.PlantingRules.Place;
+import yardloom.planting.window.formula.DrySummer;
+import yardloom.planting.window.formula.PlantingTime.Frost;
+import yardloom.planting.window.formula.PlantingTime.Offset;
+import yardloom.planting.year.GrowingYear;
+
+/** All days on which a kind may be planted here, whatever it is bought as. */
+final class KindWindows {
+  /** Above this cool-season vegetables stop growing (page on cool-season vegetables, read). */
+  private static final Temperature HOT = Temperature.fahrenheit(80);
+
+  private KindWindows() {}
+
+  /** Empty where neither frost is known nor the climate without it. */
+  static Optional<PlantingWindow> of(Plant plant, Facts in) {
+    return GrowingYear.of(in).map(year -> window(plant, place(in, year), year));
+  }
+
+  /** Whether it is a period of bare roots. */
+  static boolean isBare(PlantingWindow.Period period) {
+    return period.how().startsWith("bare root");
+  }
+
+  /** What the climate is like; as in a continental one where nothing is known of it. */
+  static Place place(Facts in, GrowingYear year) {
+    Optional<ClimateNormals> climate = in.find(YardFacts.CLIMATE);
+    if (climate.isEmpty()) {
+      return new Place(true, true, false, false);
+    }
+    boolean hot = climate.get().hottestDays().filter(t -> t.compareTo(HOT) > 0).isPresent();
+    return new Place(
+        hot,
+        climate.get().hasFrozenWinters(),
+        !year.hasFrost(),
+        DrySummer.is(
+            climate.get().months().stream().map(m -> m.rain().millimetres()).toList(),
+            climate.get().months().stream().map(m -> m.mean().celsius()).toList()));
+  }
+
+  private static PlantingWindow window(Plant plant, Place place, GrowingYear year) {
+    List<PlantingWindow.Period> periods = new ArrayList<>();
+    for (PlantingRules.Rule rule : PlantingRules.of(plant, place)) {
+      periods.add(
+          new PlantingWindow.Period(
+              rule.time().how(),
+              day(rule.time().from(), rule.source(), year),
+              isShort(rule, year)
+                  ? day(rule.time().from(), rule.source(), year)
+                  : day(rule.time().until(), rule.source(), year)));
+    }
+    return new PlantingWindow(plant.name(), plant.phase(), periods);
+  }
+
+  /** Whether even what is planted on the first day does not ripen before the frost. */
+  static boolean isShort(PlantingRules.Rule rule, GrowingYear year) {
+    return rule.time().shortBy(year.begins().value(), year.ends().value()) > 0;
+  }
+
+  private static Derived<MonthDay> day(Offset offset, Source source, GrowingYear year) {
+    boolean last = offset.frost() == Frost.LAST;
+    String named = last ? year.beginning() : year.ending();
+    Derived<MonthDay> from = last ? year.begins() : year.ends();
+    return Derived.by(named + " + days from then", source)
+        .from(named, from)
+        .from("days from then", offset.days())
+        .gives(offset.day(year.begins().value(), year.ends().value()));
+  }
+}
