@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import yardloom.facts.ground.OpenGround;
 import yardloom.facts.YardFacts;
+import yardloom.facts.ground.OpenGround;
 import yardloom.facts.mulch.Surface;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Offers;
@@ -88,8 +88,7 @@ public final class MaterialSheet implements SheetMaker {
     }
     panels.add(
         new Panel.Notes(
-            "Laying the mulch",
-            OpenGround.hasCardboard(plan) ? OVER_CARDBOARD : CHIPS_ALONE));
+            "Laying the mulch", OpenGround.hasCardboard(plan) ? OVER_CARDBOARD : CHIPS_ALONE));
     return List.of(new SheetPlan(MATERIALS, "materials", "Materials and delivery", panels));
   }
 

@@ -92,8 +92,7 @@ class MulchChecksTest {
     List<Finding> said = said(outcome, "materials.borne-depth");
     assertEquals(1, said.size());
     assertEquals(Severity.NOTE, said.get(0).severity());
-    assertTrue(
-        said.get(0).text().contains("(strawberry, 2 in (5.1 cm))"), said.get(0).text());
+    assertTrue(said.get(0).text().contains("(strawberry, 2 in (5.1 cm))"), said.get(0).text());
   }
 
   /** Plants that bear just what is usual, or more, change nothing. */
@@ -130,8 +129,7 @@ class MulchChecksTest {
     assertEquals(List.of(), said(soil(false), "materials.heavy-soil-depth"));
     MulchWords.sheetMulch(
         kit.words(),
-        m ->
-            MulchWords.chips(m, null, null, null, null, Length.inches(3), null, null, null));
+        m -> MulchWords.chips(m, null, null, null, null, Length.inches(3), null, null, null));
     assertEquals(List.of(), said(soil(true), "materials.heavy-soil-depth"));
   }
 
@@ -139,8 +137,7 @@ class MulchChecksTest {
   @Test
   void topUps_ofEachYear_arePrinted() {
     MulchWords.sheetMulch(
-        kit.words(),
-        m -> MulchWords.chips(m, null, null, null, null, null, null, null, 0.25));
+        kit.words(), m -> MulchWords.chips(m, null, null, null, null, null, null, null, 0.25));
     Outcome outcome = borne(Map.of());
     List<Double> added =
         outcome.results().all(YardFacts.TOP_UPS).stream()
@@ -157,8 +154,7 @@ class MulchChecksTest {
   void gaps_areAsWideAsThePlanSays() {
     kit.house(PlanKit.box(-20, 0, 20, 20));
     kit.tree("apple", 30, 10, 12);
-    MulchWords.sheetMulch(
-        kit.words(), m -> MulchWords.gaps(m, Length.feet(1), Length.feet(2)));
+    MulchWords.sheetMulch(kit.words(), m -> MulchWords.gaps(m, Length.feet(1), Length.feet(2)));
     double bare =
         1000
             - outcome(s -> {}, Set.of()).results().all(YardFacts.SURFACES).stream()

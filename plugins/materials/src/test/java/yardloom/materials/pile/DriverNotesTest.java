@@ -103,7 +103,9 @@ class DriverNotesTest {
     assertEquals(List.of("materials.pile-outside"), rules());
   }
 
-  /** A windrow lies along its spot, turned as the spot is: 30 by 10 ft, the long way up the plan. */
+  /**
+   * A windrow lies along its spot, turned as the spot is: 30 by 10 ft, the long way up the plan.
+   */
   @Test
   void windrow_liesAlongItsSpot_whereverThatPoints() {
     spot(PlanKit.box(60, 0, 10, 30), null, null);

@@ -184,5 +184,4 @@ class DropZoneTest {
     // A way of 10 ft about x = 10 ft reaches to 15 ft; the house begins at 12 ft.
     assertTrue(rules.contains("materials.truck-way"), rules::toString);
   }
-
 }

@@ -83,7 +83,8 @@ public final class SuitWords {
           String names,
       @Opt(name = "selfFruitful", help = "whether they bear alone", fallback = "false")
           Boolean selfFruitful) {
-    String found = PlantCatalogue.with(bed.draft().attributes().all(PlantCatalogue.OWN)).plant(plant).name();
+    String found =
+        PlantCatalogue.with(bed.draft().attributes().all(PlantCatalogue.OWN)).plant(plant).name();
     List<String> all =
         Arrays.stream(names.split(",")).map(String::trim).filter(n -> !n.isEmpty()).toList();
     if (all.isEmpty()) {

@@ -1,8 +1,8 @@
 package yardloom.site.lawn;
 
 import java.util.function.Consumer;
-import yardloom.kernel.geom.Shape;
 import yardloom.facts.ground.OpenGround;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementDraft;
 import yardloom.kernel.plan.ElementId;
@@ -48,8 +48,6 @@ public final class GroundWords {
       throw new PlanException(
           ProblemCode.DUPLICATE, in.place(), "`openGround` is already given; say it once");
     }
-    in.draft()
-        .attributes()
-        .add(OpenGround.KEY, Choices.parse(OpenGround.class, what), in.place());
+    in.draft().attributes().add(OpenGround.KEY, Choices.parse(OpenGround.class, what), in.place());
   }
 }

@@ -47,7 +47,9 @@ public final class LawnStripCheck implements Check {
           Finding.of(
                   "site.lawn-strip",
                   Severity.WARNING,
-                  "a strip of " + OpenGround.of(plan).noun() + " up to "
+                  "a strip of "
+                      + OpenGround.of(plan).noun()
+                      + " up to "
                       + Show.small(plan, strip.width())
                       + " wide, "
                       + Show.area(plan, strip.ground().area())

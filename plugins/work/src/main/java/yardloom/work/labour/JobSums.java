@@ -2,8 +2,8 @@ package yardloom.work.labour;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import yardloom.facts.work.Job;
 import yardloom.kernel.fact.Derived;

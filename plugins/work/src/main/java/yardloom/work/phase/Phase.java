@@ -43,8 +43,8 @@ public record Phase(
 
   /**
    * The same with those texts only that hold where {@code tasks} are done: one that begins with
-   * names of tasks, as in {@code [set_posts;hang_gate] Bring …}, where any of them is. {@code plan:} before a task asks for it in any phase of the
-   * plan, {@code no:} that it is in none.
+   * names of tasks, as in {@code [set_posts;hang_gate] Bring …}, where any of them is. {@code
+   * plan:} before a task asks for it in any phase of the plan, {@code no:} that it is in none.
    */
   public Phase doing(Set<WorkTask> tasks, Set<WorkTask> ofPlan) {
     return new Phase(

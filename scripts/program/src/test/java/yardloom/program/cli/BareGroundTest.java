@@ -11,7 +11,9 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Texts speak of what stands there: no lawn where there is none, cardboard only where it is laid. */
+/**
+ * Texts speak of what stands there: no lawn where there is none, cardboard only where it is laid.
+ */
 class BareGroundTest {
   private static final String PLAN =
       """

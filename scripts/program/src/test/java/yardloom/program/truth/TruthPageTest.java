@@ -35,8 +35,7 @@ class TruthPageTest {
     String page = new TruthPage(Path.of("../..")).text();
     assertTrue(
         page.lines()
-            .anyMatch(
-                l -> l.startsWith("| F07 |") && l.contains("32.2") && l.contains("FAO-56")),
+            .anyMatch(l -> l.startsWith("| F07 |") && l.contains("32.2") && l.contains("FAO-56")),
         "extraterrestrial radiation of FAO-56 example 8");
     assertTrue(page.contains("| soil-checks | M01 |"));
   }
