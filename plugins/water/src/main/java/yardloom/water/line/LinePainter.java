@@ -3,7 +3,6 @@ package yardloom.water.line;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import yardloom.facts.work.SheetPage;
@@ -21,10 +20,8 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.Pressure;
-import yardloom.kernel.unit.UnitSystem;
 
-/** Draws the trenches with what lies in them, sleeves, valves, and the pressure at zone ends. */
+/** Draws the trenches with what lies in them, sleeves and valves; pressures stand in the tables. */
 public final class LinePainter implements Painter {
   private static final String COLOUR = "#0b3c5d";
   private static final Style PIPE = Style.line("supply-line", COLOUR, 0.5);
@@ -32,7 +29,6 @@ public final class LinePainter implements Painter {
   private static final Style FLOW = Style.filled("line-flow", COLOUR);
   private static final Style VALVE = Style.filled("zone-valve", COLOUR).outlined("#000000", 0.18);
   private static final int SIZE_RANK = 4;
-  private static final int PRESSURE_RANK = 3;
   private static final Length ROOM_FOR_TEXT = Length.metres(1.5);
 
   @Override
@@ -68,9 +64,6 @@ public final class LinePainter implements Painter {
                 valves(trenches.trenches().get(0).way().start(), facts, marks);
               }
             });
-    for (ZoneLine zone : facts.all(ZoneLine.KEY)) {
-      end(plan, zone, marks);
-    }
     return marks;
   }
 
@@ -110,32 +103,9 @@ public final class LinePainter implements Painter {
 
   private static void valves(Point tap, Facts facts, List<Mark> marks) {
     int zones = facts.all(ZoneLine.KEY).size();
-    String text = zones == 1 ? "head assembly, 1 valve" : "head assembly, " + zones + " valves";
+    String text = zones == 1 ? "head, 1 valve" : "head, " + zones + " valves";
     marks.add(new Mark.Symbol(tap, Mark.SymbolForm.SQUARE, Length.ZERO, Angle.ZERO, VALVE, text));
     marks.add(new Mark.Label(tap, text, 2, false, 2, Mark.Anchor.NEAR));
-  }
-
-  /** The pressure where the zone's pressure is least at the end of a line. */
-  private static void end(Plan plan, ZoneLine zone, List<Mark> marks) {
-    zone.runs().stream()
-        .filter(r -> r.to().size() == 1)
-        .min((a, b) -> a.end().compareTo(b.end()))
-        .ifPresent(
-            run ->
-                marks.add(
-                    new Mark.Label(
-                        run.way().end(),
-                        "zone " + zone.number() + " end: " + text(plan, run.end()),
-                        2,
-                        false,
-                        PRESSURE_RANK,
-                        Mark.Anchor.NEAR)));
-  }
-
-  private static String text(Plan plan, Pressure pressure) {
-    return plan.info().units() == UnitSystem.US
-        ? String.format(Locale.ROOT, "%.1f psi", pressure.psi())
-        : String.format(Locale.ROOT, "%.0f kPa", pressure.kilopascals());
   }
 
   @Override
@@ -146,7 +116,7 @@ public final class LinePainter implements Painter {
         .filter(t -> !t.trenches().isEmpty())
         .ifPresent(
             t -> {
-              entries.add(LegendEntry.line("Trench with pipe, sizes by zone", PIPE));
+              entries.add(LegendEntry.line("Trench with pipe; Z1: zone 1", PIPE));
               if (t.paved().value().metres() > 0) {
                 entries.add(LegendEntry.line("Sleeve under paving", SLEEVE));
               }

@@ -39,23 +39,36 @@ public record Trenches(
       paved = List.copyOf(paved);
     }
 
-    /** Such as {@code 1/2 in (zones 1, 3), 3/4 in (zone 2)}. */
+    /** Such as {@code Z1-3, 5: 1/2 in; Z4: 3/4 in}. */
     public String text() {
-      Map<String, List<String>> bySize = new LinkedHashMap<>();
+      Map<String, List<Integer>> bySize = new LinkedHashMap<>();
       for (Pipe pipe : pipes) {
-        bySize
-            .computeIfAbsent(pipe.size().name(), k -> new ArrayList<>())
-            .add(Integer.toString(pipe.zone()));
+        bySize.computeIfAbsent(pipe.size().name(), k -> new ArrayList<>()).add(pipe.zone());
       }
       return bySize.entrySet().stream()
-          .map(
-              e ->
-                  e.getKey()
-                      + (e.getValue().size() == 1 ? " (zone " : " (zones ")
-                      + String.join(", ", e.getValue())
-                      + ")")
-          .collect(Collectors.joining(", "));
+          .map(e -> "Z" + runs(e.getValue()) + ": " + e.getKey())
+          .collect(Collectors.joining("; "));
     }
+  }
+
+  /** Numbers in their order, three and more in a row as from-to. */
+  private static String runs(List<Integer> numbers) {
+    List<Integer> sorted = numbers.stream().distinct().sorted().toList();
+    List<String> runs = new ArrayList<>();
+    for (int from = 0; from < sorted.size(); ) {
+      int to = from;
+      while (to + 1 < sorted.size() && sorted.get(to + 1) == sorted.get(to) + 1) {
+        to++;
+      }
+      if (to - from >= 2) {
+        runs.add(sorted.get(from) + "-" + sorted.get(to));
+        from = to + 1;
+      } else {
+        runs.add(Integer.toString(sorted.get(from)));
+        from++;
+      }
+    }
+    return String.join(", ", runs);
   }
 
   public Trenches {

@@ -30,6 +30,13 @@ public final class TaperNeed {
     return plants.stands().stream().allMatch(s -> s.kc().get(month) <= 0);
   }
 
+  /** Whether a usual month, 0 to 11, rains as much as the thirstiest of them takes. */
+  public static boolean isRainedOn(NewPlants plants, int month, MonthlyWeather weather) {
+    double kc = plants.stands().stream().mapToDouble(s -> s.kc().get(month)).max().orElse(0);
+    Length use = weather.referenceEt().get(month).value().times(Math.max(Taper.LEAST_KC, kc));
+    return weather.effectiveRain().get(month).value().compareTo(use) >= 0;
+  }
+
   /** Gross; of a tree that stands alone what its root ball takes. */
   public static Derived<Volume> each(
       Plan plan, NewPlants plants, Taper.Step step, MonthlyWeather weather) {

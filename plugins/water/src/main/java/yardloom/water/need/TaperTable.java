@@ -14,7 +14,6 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.need.formula.Taper;
 
@@ -110,9 +109,7 @@ public final class TaperTable implements TableMaker {
         step.everyDays() == 1
             ? "every day"
             : step.everyDays() == 2 ? "every second day" : "every third day";
-    double kc = plants.stands().stream().mapToDouble(s -> s.kc().get(month)).max().orElse(0);
-    Length use = weather.referenceEt().get(month).value().times(Math.max(Taper.LEAST_KC, kc));
-    return weather.effectiveRain().get(month).value().compareTo(use) >= 0
+    return TaperNeed.isRainedOn(plants, month, weather)
         ? "look " + days + ", water only if dry: rain usually does it then"
         : days;
   }

@@ -17,9 +17,10 @@ import yardloom.water.timetable.formula.TimerProgram;
  * @param zone its number
  * @param from the day on which the first of them begins to draw water
  * @param kinds what is planted
+ * @param beds where, in words
  * @param weeks its steps in their order
  */
-public record FirstWeeks(int zone, LocalDate from, String kinds, List<Weeks> weeks) {
+public record FirstWeeks(int zone, LocalDate from, String kinds, String beds, List<Weeks> weeks) {
   /** The first weeks of every zone with new plants. */
   public static final FactKey<FirstWeeks> KEY =
       FactKey.many("water.first-weeks", FirstWeeks.class).called("first weeks of the zones");
@@ -31,6 +32,7 @@ public record FirstWeeks(int zone, LocalDate from, String kinds, List<Weeks> wee
    * @param need run time that it asks for at each watering
    * @param soak wait after each turn but the last
    * @param start of the first turn, by the clock; empty where sunrise is not known
+   * @param isRainedOn whether rain usually brings it all
    */
   public record Weeks(
       Taper.Step step,
@@ -40,14 +42,23 @@ public record FirstWeeks(int zone, LocalDate from, String kinds, List<Weeks> wee
       Derived<TimeSpan> need,
       TimerProgram program,
       TimeSpan soak,
-      Optional<LocalTime> start) {
+      Optional<LocalTime> start,
+      boolean isRainedOn) {
     TimeSpan elapsed() {
       return TimeSpan.minutes(program.dayMinutes()).plus(soak.times(program.turns() - 1));
     }
 
     Weeks at(LocalTime time) {
       return new Weeks(
-          step, from, until, thirstiest, need, program, soak, Optional.ofNullable(time));
+          step,
+          from,
+          until,
+          thirstiest,
+          need,
+          program,
+          soak,
+          Optional.ofNullable(time),
+          isRainedOn);
     }
   }
 

@@ -20,6 +20,7 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.drip.DripRun;
@@ -114,7 +115,8 @@ public final class FirstWeeksCalculator implements Calculator {
       its.forEach(r -> need(plan, in, r, groups, step).ifPresent(n -> needs.put(r.bed(), n)));
       needs.entrySet().stream()
           .max(Comparator.comparing(e -> e.getValue().value()))
-          .ifPresent(most -> weeks.add(weeks(first, step, most.getKey(), most.getValue(), turns)));
+          .map(m -> weeks(first, step, m.getKey(), m.getValue(), turns, rained(groups, step, in)))
+          .ifPresent(weeks::add);
     }
     String kinds =
         groups.stream()
@@ -123,9 +125,10 @@ public final class FirstWeeksCalculator implements Calculator {
             .distinct()
             .sorted()
             .collect(Collectors.joining(", "));
+    String beds = NameRuns.text(its.stream().map(r -> r.bed().name()).toList());
     return weeks.isEmpty()
         ? Optional.empty()
-        : Optional.of(new FirstWeeks(zone.number(), first, kinds, weeks));
+        : Optional.of(new FirstWeeks(zone.number(), first, kinds, beds, weeks));
   }
 
   /** Empty where all that is planted in the bed still rests, or where no water comes out. */
@@ -148,9 +151,20 @@ public final class FirstWeeksCalculator implements Calculator {
             why.from("flow", bed.flow()).gives(TimeSpan.seconds(water.cubicMetres() / flowM3s)));
   }
 
+  private static boolean rained(List<NewPlants> groups, Taper.Step step, Facts in) {
+    MonthlyWeather weather = in.get(MonthlyWeather.KEY);
+    return groups.stream()
+        .allMatch(g -> TaperNeed.isRainedOn(g, TaperNeed.month(g, step), weather));
+  }
+
   /** Never less than the need, since young plants do not wait. */
   private static FirstWeeks.Weeks weeks(
-      LocalDate first, Taper.Step step, ElementId thirstiest, Derived<TimeSpan> need, Turns turns) {
+      LocalDate first,
+      Taper.Step step,
+      ElementId thirstiest,
+      Derived<TimeSpan> need,
+      Turns turns,
+      boolean isRainedOn) {
     double minutes = need.value().minutes();
     int count = Math.max(1, (int) Math.ceil(minutes / turns.longest() - 1e-9));
     int each = Math.max(1, (int) Math.ceil(minutes / count - 1e-9));
@@ -163,7 +177,8 @@ public final class FirstWeeksCalculator implements Calculator {
         need,
         new TimerProgram(step.everyDays(), count, each),
         soak,
-        Optional.empty());
+        Optional.empty(),
+        isRainedOn);
   }
 
   /** Zones in the same step run one after the other, the last ending before sunrise. */
@@ -187,7 +202,7 @@ public final class FirstWeeksCalculator implements Calculator {
                                 .before(s, weeks.elapsed())))
                 .orElse(weeks));
       }
-      started.set(i, new FirstWeeks(zone.zone(), zone.from(), zone.kinds(), its));
+      started.set(i, new FirstWeeks(zone.zone(), zone.from(), zone.kinds(), zone.beds(), its));
     }
     return started;
   }

@@ -12,7 +12,6 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.water.zone.Zone;
 
 /** What is keyed into the timer in the first 45 days after planting, zone by zone. */
 public final class FirstWeeksTable implements TableMaker {
@@ -23,7 +22,7 @@ public final class FirstWeeksTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(FirstWeeks.KEY, Zone.KEY);
+    return Set.of(FirstWeeks.KEY);
   }
 
   @Override
@@ -43,15 +42,12 @@ public final class FirstWeeksTable implements TableMaker {
             .column(Column.of("turns", "Turns", Measure.COUNT))
             .column(Column.of("minutes", "Minutes a turn", Measure.COUNT))
             .column(Column.of("soak", "Minutes between turns", Measure.COUNT))
-            .column(Column.of("need", "Run time needed", Measure.HOURS));
+            .column(Column.of("need", "Run time needed", Measure.HOURS))
+            .column(Column.text("when", "Rain"));
     for (FirstWeeks zone : facts.all(FirstWeeks.KEY)) {
       table.heading(
           String.format(
-              Locale.ROOT,
-              "Zone %d: %s; %s",
-              zone.zone(),
-              Zone.of(zone.zone(), facts).names(),
-              zone.kinds()));
+              Locale.ROOT, "Zone %d, for %s: %s", zone.zone(), zone.beds(), zone.kinds()));
       zone.weeks().forEach(weeks -> row(table, weeks));
     }
     if (!facts.all(FirstWeeks.KEY).isEmpty()) {
@@ -61,7 +57,7 @@ public final class FirstWeeksTable implements TableMaker {
               + " watering, over the efficiency of drip, without rain: leave one out after 1/2 in"
               + " (12 mm). Planted a week or more later in the same zone: its own lines; while two hold"
               + " at once, set the more frequent one. New trees in beds and with rings of dripline drink"
-              + " from their root ball: by can.");
+              + " from their root ball: by can; so do all once the lines are drained for winter.");
     }
     return table.build();
   }
@@ -78,6 +74,7 @@ public final class FirstWeeksTable implements TableMaker {
         Cell.number(weeks.program().turns()),
         Cell.number(weeks.program().turnMinutes()),
         weeks.program().turns() > 1 ? Cell.number((int) weeks.soak().minutes()) : Cell.BLANK,
-        Cell.of(weeks.need()));
+        Cell.of(weeks.need()),
+        weeks.isRainedOn() ? Cell.text("usually enough: off, on if dry") : Cell.BLANK);
   }
 }

@@ -39,6 +39,7 @@ import yardloom.water.pipe.formula.Water;
 import yardloom.water.route.LineTree;
 import yardloom.water.route.LineWays;
 import yardloom.water.tank.TankWords;
+import yardloom.water.tank.TankZone;
 import yardloom.water.zone.ZoneCalculator;
 
 /** Yards of beds and a tap through routes, zones, sizes and pressures. */
@@ -118,6 +119,62 @@ class LineYardTest {
     BedHydraulics bed = run(draft.freeze()).all(BedHydraulics.KEY).get(0);
     assertEquals(34.610, bed.flow().value().litresPerHour(), 34.610 * 0.004);
     assertTrue(bed.flow().value().litresPerHour() < 34.610);
+  }
+
+  /**
+   * A barrel of 1 m on the ground: what it gives falls with the root of the water in it, to a half
+   * at a quarter of it, 0.25 m; nearly empty, at 4 in, 0.1016 m, it is 0.319 of the full flow.
+   */
+  @Test
+  void barrelOnTheGround_stopsAtAQuarterOfItsWater() {
+    bed(draft, "a", box(0, 0, 4.5, 0.4), 2, 0.30);
+    barrel(draft, -0.5, 0.2, 0, 1.0);
+    TankZone zone = run(draft.freeze()).all(TankZone.KEY).get(0);
+    List<Double> flows = zone.levels().stream().map(l -> l.flow().value().litresPerHour()).toList();
+    // 15 outlets of 2 L/h at 10 m under 1 m: 15 × 2 × √0.1 = 9.49 L/h, less what the head takes.
+    assertEquals(15 * 2 * Math.sqrt(0.1), flows.get(0), 0.05);
+    assertEquals(Math.sqrt(0.5), flows.get(1) / flows.get(0), 0.003);
+    assertEquals(Math.sqrt(0.1016), flows.get(2) / flows.get(0), 0.003);
+    assertEquals(0.25, zone.stop().orElseThrow().water().metres(), 0.008);
+    assertEquals("it gives half of what a full tank gives", zone.limit());
+  }
+
+  /**
+   * Ground that rises 3 cm a metre along a row of 10 m: outlets from 0.15 to 9.75 m, 0.0045 to
+   * 0.2925 m above the barrel's ground, differ by a fifth where (h − 0.2925) / (h − 0.0045) = 0.8²,
+   * at h = 0.8045 m, which are 0.5045 m of water over a stand of 0.3 m.
+   */
+  @Test
+  void barrelBelowRisingRows_stopsWhereTheyDifferByAFifth() {
+    bed(draft, "a", box(0, 0, 10, 0.4), 2, 0.30);
+    barrel(draft, -0.3, 0.2, 0.3, 2.0);
+    List<Spot> spots = new ArrayList<>();
+    for (double x : new double[] {-2, 0, 12}) {
+      for (double y : new double[] {-2, 3}) {
+        spots.add(new Spot(Point.metres(x, y), m(50 + 0.03 * Math.max(0, x))));
+      }
+    }
+    draft.attributes().add(Surface.KEY, Surface.of(spots, List.of()), HERE);
+    TankZone zone = run(draft.freeze()).all(TankZone.KEY).get(0);
+    assertEquals("outlets differ by more than 20 percent", zone.limit());
+    assertEquals(0.5045, zone.stop().orElseThrow().water().metres(), 0.02);
+  }
+
+  /** 1.5 m higher than a full barrel of 1 m on a stand of 0.2 m: nothing runs. */
+  @Test
+  void barrelBelowTheBed_runsNothing() {
+    bed(draft, "a", box(10, 10, 4, 0.4), 2, 0.30);
+    barrel(draft, 0, 0, 0.2, 1.0);
+    List<Spot> spots = new ArrayList<>();
+    for (double x : new double[] {-1, 30}) {
+      for (double y : new double[] {-1, 5, 9, 30}) {
+        spots.add(new Spot(Point.metres(x, y), m(y < 9 ? 60 : 61.5)));
+      }
+    }
+    draft.attributes().add(Surface.KEY, Surface.of(spots, List.of()), HERE);
+    TankZone zone = run(draft.freeze()).all(TankZone.KEY).get(0);
+    assertTrue(zone.stop().isEmpty());
+    assertEquals("no outlet gives water", zone.limit());
   }
 
   /** 2 m higher ground takes 2 m of water, 19.6 kPa, of the pressure at the feed. */

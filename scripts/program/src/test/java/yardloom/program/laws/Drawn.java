@@ -49,6 +49,15 @@ public final class Drawn {
     return new Drawn(study(script, PLUGINS, Map.of(name, text)));
   }
 
+  /** Draws a plan without some of the plugins, so that laws can try many; not kept. */
+  static Drawn without(List<String> plugins, String script) {
+    return new Drawn(
+        study(
+            script,
+            PluginLoader.of(
+                PLUGINS.all().stream().filter(p -> !plugins.contains(p.info().id())).toList())));
+  }
+
   private static Drawn draw(String script) {
     return new Drawn(study(script, PLUGINS));
   }
@@ -123,6 +132,14 @@ public final class Drawn {
       }
     }
     return values;
+  }
+
+  /** The texts of a column, empty where there are none. */
+  List<String> texts(String id, String column) {
+    int at = column(id, column);
+    return table(id).rows().stream()
+        .map(r -> text(table(id).columns().get(at), r.get(at)))
+        .toList();
   }
 
   /** The sum of a column without the rows of totals. */
