@@ -67,17 +67,25 @@ public record GrowingYear(Derived<MonthDay> begins, Derived<MonthDay> ends, bool
         .map(
             warm ->
                 new GrowingYear(
-                    day("first day with a mean of 55 °F (13 °C)", warm.from(), climate),
-                    day("last day with a mean of 55 °F (13 °C)", warm.until(), climate),
+                    day(warm.from(), "up", climate), day(warm.until(), "down", climate),
                     false));
   }
 
-  private static Derived<MonthDay> day(String what, MonthDay day, ClimateNormals climate) {
-    Derived.Builder why = Derived.by(what + ", between the middles of the months", GROUND);
-    for (int m = 0; m < 12; m++) {
-      why.from("mean of month " + (m + 1), climate.months().get(m).mean());
+  private static Derived<MonthDay> day(
+      WarmMonths.Edge edge, String rounded, ClimateNormals climate) {
+    if (edge.daysOn() == 0) {
+      return Derived.by("middle of the month beside the coldest", GROUND)
+          .from("middle of the month beside the coldest", edge.middle())
+          .gives(edge.day());
     }
-    return why.gives(day);
+    return Derived.by(
+            "middle + days × (warm − mean) / (mean after − mean), rounded " + rounded, GROUND)
+        .from("middle", edge.middle())
+        .from("days, to the middle of the next month", edge.daysOn())
+        .from("warm", WARM)
+        .from("mean, of its month", climate.months().get(edge.month()).mean())
+        .from("mean after, of the next month", climate.months().get((edge.month() + 1) % 12).mean())
+        .gives(edge.day());
   }
 
   /** How tables call the day it begins. */

@@ -24,7 +24,17 @@ public final class WarmMonths {
   private WarmMonths() {}
 
   /** First and last day. */
-  public record Stretch(MonthDay from, MonthDay until) {}
+  public record Stretch(Edge from, Edge until) {}
+
+  /**
+   * A day on which the warm part of the year begins or ends.
+   *
+   * @param month in whose middle its straight line begins, 0 for January
+   * @param middle of that month
+   * @param daysOn to the middle of the next one; 0 where the day is the middle itself, of a year
+   *     that is warm throughout
+   */
+  public record Edge(MonthDay day, int month, MonthDay middle, int daysOn) {}
 
   /**
    * @param meansC of the twelve months, January first
@@ -41,9 +51,7 @@ public final class WarmMonths {
       return Optional.empty();
     }
     if (meansC.get(coldest) >= limitC) {
-      LocalDate middle = LocalDate.of(YEAR, coldest + 1, MIDDLE);
-      return Optional.of(
-          new Stretch(MonthDay.from(middle.plusMonths(1)), MonthDay.from(middle.minusMonths(1))));
+      return Optional.of(new Stretch(middle(after(coldest)), middle(before(coldest))));
     }
     // From the warmest month outward, so that a warm spell of winter is none of its own.
     int first = warmest;
@@ -67,13 +75,19 @@ public final class WarmMonths {
     return (month + 1) % MONTHS;
   }
 
+  private static Edge middle(int month) {
+    MonthDay middle = MonthDay.of(month + 1, MIDDLE);
+    return new Edge(middle, month, middle, 0);
+  }
+
   /** The first whole day past the limit on the way up, the last one on the way down. */
-  private static MonthDay crossing(int month, List<Double> meansC, double limitC, boolean up) {
+  private static Edge crossing(int month, List<Double> meansC, double limitC, boolean up) {
     LocalDate middle = LocalDate.of(YEAR, month + 1, MIDDLE);
     long days = middle.plusMonths(1).toEpochDay() - middle.toEpochDay();
     double from = meansC.get(month);
     double share = (limitC - from) / (meansC.get(after(month)) - from);
     double at = days * share;
-    return MonthDay.from(middle.plusDays((long) (up ? Math.ceil(at) : Math.floor(at))));
+    LocalDate day = middle.plusDays((long) (up ? Math.ceil(at) : Math.floor(at)));
+    return new Edge(MonthDay.from(day), month, MonthDay.from(middle), (int) days);
   }
 }

@@ -26,8 +26,8 @@ class WarmMonthsTest {
   @Test
   void sanFrancisco_isWarmFromMarchToNovember() {
     WarmMonths.Stretch warm = WarmMonths.of(SAN_FRANCISCO, 55).orElseThrow();
-    assertEquals(MonthDay.of(3, 18), warm.from());
-    assertEquals(MonthDay.of(11, 27), warm.until());
+    assertEquals(MonthDay.of(3, 18), warm.from().day());
+    assertEquals(MonthDay.of(11, 27), warm.until().day());
   }
 
   /** Six months on, the same year in the south: 54.9 in September, 57.2 in May. */
@@ -37,8 +37,8 @@ class WarmMonthsTest {
     south.addAll(SAN_FRANCISCO.subList(0, 6));
     WarmMonths.Stretch warm = WarmMonths.of(south, 55).orElseThrow();
     // 0.1 / 1.1 of the 30 days from the middle of September; 2.2 / 5.5 of the 31 from that of May.
-    assertEquals(MonthDay.of(9, 18), warm.from());
-    assertEquals(MonthDay.of(5, 27), warm.until());
+    assertEquals(MonthDay.of(9, 18), warm.from().day());
+    assertEquals(MonthDay.of(5, 27), warm.until().day());
   }
 
   @Test
@@ -46,8 +46,8 @@ class WarmMonthsTest {
     assertEquals(Optional.empty(), WarmMonths.of(SAN_FRANCISCO, 62.4));
     // January is the coldest: a month after and before its middle.
     WarmMonths.Stretch warm = WarmMonths.of(SAN_FRANCISCO, 51).orElseThrow();
-    assertEquals(MonthDay.of(2, 15), warm.from());
-    assertEquals(MonthDay.of(12, 15), warm.until());
+    assertEquals(MonthDay.of(2, 15), warm.from().day());
+    assertEquals(MonthDay.of(12, 15), warm.until().day());
   }
 
   /**
@@ -59,7 +59,7 @@ class WarmMonthsTest {
     List<Double> warmer = SAN_FRANCISCO.stream().map(t -> t + tenths / 10.0).toList();
     WarmMonths.Stretch usual = WarmMonths.of(SAN_FRANCISCO, 55).orElseThrow();
     WarmMonths.Stretch found = WarmMonths.of(warmer, 55).orElseThrow();
-    assertTrue(!found.from().isAfter(usual.from()), found.toString());
-    assertTrue(!found.until().isBefore(usual.until()), found.toString());
+    assertTrue(!found.from().day().isAfter(usual.from().day()), found.toString());
+    assertTrue(!found.until().day().isBefore(usual.until().day()), found.toString());
   }
 }
