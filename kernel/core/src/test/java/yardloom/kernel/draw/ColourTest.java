@@ -87,8 +87,9 @@ class ColourTest {
   void palette_textOnEveryTint_keepsContrast() throws IllegalAccessException {
     List<String> grounds = new ArrayList<>(List.of(Palette.PAPER, Palette.SHADE));
     for (Style style : paletteStyles()) {
-      // Symbols too small for text to stand on: the tap and the arrow of flowing water.
-      boolean symbol = List.of("water-point", "flow").contains(style.name());
+      // Symbols too small for text to stand on: the tap, the arrow of flowing water, the dot of a
+      // point to set out.
+      boolean symbol = List.of("water-point", "flow", "set-out-point").contains(style.name());
       if (!style.fill().isEmpty() && !symbol) {
         grounds.add(style.fill());
       }

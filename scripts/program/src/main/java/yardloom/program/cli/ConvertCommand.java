@@ -18,7 +18,6 @@ import yardloom.program.export.WholeFile;
 /** Writes plans in their JSON form, which every command reads like a script. */
 @Command(
     name = "convert",
-    hidden = true,
     description =
         "Write a plan as JSON: each word that it speaks, loops and helpers worked out. Every"
             + " command takes NAME.plan.json like a script.",
