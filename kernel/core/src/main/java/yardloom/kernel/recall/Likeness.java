@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.Iterator;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.problem.SourceRef;
 
@@ -15,8 +16,9 @@ import yardloom.kernel.problem.SourceRef;
  * lie on other lines. The places that stand for each other are noted.
  *
  * <p>Values are compared part by part, for what is no record and has no {@code equals} field by
- * field. Code made at run time (a lambda) is like itself only. Sets and maps are compared in their
- * order; where that differs they are held for different, which costs work and no truth.
+ * field. Code made at run time (a lambda) is like itself only. Sets and maps that have or may have
+ * an order are compared in it; where that differs they are held for different, which costs work and
+ * no truth.
  */
 final class Likeness {
   private final boolean withAttributes;
@@ -61,13 +63,14 @@ final class Likeness {
     if (before instanceof Optional<?> was) {
       return now instanceof Optional<?> is && alike(was.orElse(null), is.orElse(null));
     }
+    if (before instanceof Set<?> was && areOrderless(before, now) && was.equals(now)) {
+      return eachAlike(was, was);
+    }
     if (before instanceof Collection<?> was) {
       return now instanceof Collection<?> is && eachAlike(was, is);
     }
     if (before instanceof Map<?, ?> was) {
-      return now instanceof Map<?, ?> is
-          && eachAlike(was.keySet(), is.keySet())
-          && eachAlike(was.values(), is.values());
+      return now instanceof Map<?, ?> is && mapsAlike(was, is);
     }
     return before.getClass() == now.getClass() && ofOneClass(before, now);
   }
@@ -94,6 +97,22 @@ final class Likeness {
       }
     }
     return true;
+  }
+
+  /** Sets and maps of {@code copyOf} keep no order that anybody may rely on; wrapped ones may. */
+  private static boolean areOrderless(Object before, Object now) {
+    return before.getClass().getName().startsWith("java.util.ImmutableCollections$")
+        && now != null
+        && now.getClass() == before.getClass();
+  }
+
+  /** By key where there is no order. */
+  private boolean mapsAlike(Map<?, ?> before, Map<?, ?> now) {
+    if (!areOrderless(before, now) || !before.keySet().equals(now.keySet())) {
+      return eachAlike(before.keySet(), now.keySet()) && eachAlike(before.values(), now.values());
+    }
+    return eachAlike(before.keySet(), before.keySet())
+        && before.entrySet().stream().allMatch(e -> alike(e.getValue(), now.get(e.getKey())));
   }
 
   private boolean arraysAlike(Object before, Object now) {

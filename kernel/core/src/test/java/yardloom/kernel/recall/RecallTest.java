@@ -7,7 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
@@ -265,6 +268,20 @@ class RecallTest {
     refused.accept(4, 5);
     refused.accept(4, 4);
     refused.accept(2, 7);
+  }
+
+  @Test
+  void orderOfAMap_countsWhereThereIsOne() {
+    Map<String, Integer> ab = new LinkedHashMap<>(Map.of("a", 1));
+    ab.put("b", 2);
+    Map<String, Integer> ba = new LinkedHashMap<>(Map.of("b", 2));
+    ba.put("a", 1);
+    assertFalse(Likeness.exact(Collections.unmodifiableMap(ab), Collections.unmodifiableMap(ba)));
+    assertFalse(
+        Likeness.exact(
+            Collections.unmodifiableSet(ab.keySet()), Collections.unmodifiableSet(ba.keySet())));
+    assertTrue(Likeness.exact(Map.copyOf(ab), Map.copyOf(ba)));
+    assertFalse(Likeness.exact(Map.copyOf(ab), Map.of("a", 1, "b", 3)));
   }
 
   private static SourceRef at(int line) {
