@@ -67,8 +67,7 @@ public record GrowingYear(Derived<MonthDay> begins, Derived<MonthDay> ends, bool
         .map(
             warm ->
                 new GrowingYear(
-                    day(warm.from(), "up", climate), day(warm.until(), "down", climate),
-                    false));
+                    day(warm.from(), "up", climate), day(warm.until(), "down", climate), false));
   }
 
   private static Derived<MonthDay> day(
