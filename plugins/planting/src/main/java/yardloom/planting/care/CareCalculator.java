@@ -40,6 +40,7 @@ public final class CareCalculator implements Calculator {
   public Set<FactKey<?>> wants() {
     return Set.of(
         YardFacts.FROST,
+        YardFacts.WARM_SEASON,
         YardFacts.CLIMATE,
         YardFacts.PLANTING_WINDOWS,
         YardFacts.PLANTING_DAYS,
