@@ -42,6 +42,7 @@ public final class CareCalculator implements Calculator {
         YardFacts.FROST,
         YardFacts.WARM_SEASON,
         YardFacts.CLIMATE,
+        YardFacts.HARDINESS,
         YardFacts.PLANTING_WINDOWS,
         YardFacts.PLANTING_DAYS,
         YardFacts.DRIPLINES,
