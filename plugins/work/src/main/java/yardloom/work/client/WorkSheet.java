@@ -13,6 +13,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
+import yardloom.work.labour.KindHours;
 import yardloom.work.cost.BagChoice;
 import yardloom.work.cost.BagTable;
 import yardloom.work.cost.CostEstimate;
@@ -42,6 +43,7 @@ public final class WorkSheet implements SheetMaker {
         TaskLoad.FACT,
         PhaseTime.FACT,
         PlantingVisit.FACT,
+        KindHours.FACT,
         CostEstimate.FACT,
         YardFacts.HAULS,
         YardFacts.BILL,
