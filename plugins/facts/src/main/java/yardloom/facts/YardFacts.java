@@ -42,8 +42,8 @@ public final class YardFacts {
       FactKey.one("climate.frost", FrostDates.class).called("frost dates");
 
   /**
-   * The warm part of a year without frost, where no frost dates are known; given by climate, read by
-   * planting.
+   * The warm part of a year without frost, where no frost dates are known; given by climate, read
+   * by planting.
    */
   public static final FactKey<WarmSeason> WARM_SEASON =
       FactKey.one("climate.warm-season", WarmSeason.class).called("warm part of the year");

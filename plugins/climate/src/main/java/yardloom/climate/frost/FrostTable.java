@@ -23,8 +23,8 @@ import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Choices;
 
 /**
- * When frost is usual, or what stands for it where it is no rule, and which hardiness zone the yard lies in; early and late dates where the
- * plan gives a weather record.
+ * When frost is usual, or what stands for it where it is no rule, and which hardiness zone the yard
+ * lies in; early and late dates where the plan gives a weather record.
  */
 public final class FrostTable implements TableMaker {
   private static final int FEW_YEARS = 10;
@@ -36,8 +36,7 @@ public final class FrostTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(
-        YardFacts.FROST, YardFacts.WARM_SEASON, YardFacts.HARDINESS, ColdAndWarmth.KEY);
+    return Set.of(YardFacts.FROST, YardFacts.WARM_SEASON, YardFacts.HARDINESS, ColdAndWarmth.KEY);
   }
 
   @Override

@@ -104,7 +104,8 @@ record CareRow(
 
   private static Offset offset(DataRow row, String end) {
     String frost = row.text(end + "_frost");
-    return new Offset(frost.endsWith("last"), (int) row.number(end + "_days"), frost.startsWith("next "));
+    return new Offset(
+        frost.endsWith("last"), (int) row.number(end + "_days"), frost.startsWith("next "));
   }
 
   private static Per per(String text) {

@@ -178,8 +178,8 @@ final class CareYears {
   }
 
   /**
-   * Whether a usual winter here is colder than a plant bears: its zone is warmer than the yard's, or
-   * the same and the yard lies in the colder half of it. Where either is unknown, it is.
+   * Whether a usual winter here is colder than a plant bears: its zone is warmer than the yard's,
+   * or the same and the yard lies in the colder half of it. Where either is unknown, it is.
    */
   private boolean isHarmed(Plant plant) {
     Optional<Hardiness> here = in.find(YardFacts.HARDINESS);

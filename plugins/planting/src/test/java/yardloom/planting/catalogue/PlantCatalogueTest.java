@@ -116,8 +116,8 @@ class PlantCatalogueTest {
 
   /**
    * A household that plants a fruit is told what it brings. By hand: 50 to 100 pomegranates (from
-   * memory) of half a pound are 25 to 50 lb; 30 to 40 quarts of sour cherries (from memory) at 56 lb
-   * to the bushel of 32 are 52.5 to 70 lb.
+   * memory) of half a pound are 25 to 50 lb; 30 to 40 quarts of sour cherries (from memory) at 56
+   * lb to the bushel of 32 are 52.5 to 70 lb.
    */
   @Test
   void everyFruit_hasAYield() {

@@ -71,8 +71,7 @@ public final class LabourCalculator implements Calculator {
     for (Job job : in.all(YardFacts.JOBS)) {
       job.plant()
           .ifPresent(
-              plant ->
-                  out.give(KindHours.FACT, new KindHours(plant, task(local, job).likely())));
+              plant -> out.give(KindHours.FACT, new KindHours(plant, task(local, job).likely())));
     }
     tasks.addAll(walks(plan, in.all(YardFacts.HAULS)));
     plan.attributes().all(OwnItem.KEY).forEach(e -> tasks.add(own(e.value())));

@@ -27,9 +27,9 @@ import yardloom.work.labour.Workdays;
  * rounded up, at least its waiting days and at least one day; the visits after the work are those
  * of {@link LookAfter}. With a start date, days are Monday to Friday without the days off that are
  * named. Planting waits for the first of the {@link PlantingVisit}s and has the hours of that one
- * only, since the others have their own days; where no kinds are known, it
- * does not fall between six weeks before the first frost and the last frost. A circle of phases or
- * an unknown one is CYCLE or UNKNOWN_WORD.
+ * only, since the others have their own days; where no kinds are known, it does not fall between
+ * six weeks before the first frost and the last frost. A circle of phases or an unknown one is
+ * CYCLE or UNKNOWN_WORD.
  *
  * <p>Where trees and shrubs would keep the crew waiting for their season for more than four weeks,
  * the ground is covered first and they are planted through the cover (common practice).

@@ -35,8 +35,7 @@ public final class ScheduleCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(
-        KindHours.FACT, YardFacts.FROST, YardFacts.PLANTING_WINDOWS, YardFacts.STANDS);
+    return Set.of(KindHours.FACT, YardFacts.FROST, YardFacts.PLANTING_WINDOWS, YardFacts.STANDS);
   }
 
   @Override

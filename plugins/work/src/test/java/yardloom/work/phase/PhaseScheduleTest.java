@@ -305,7 +305,7 @@ class PhaseScheduleTest {
         work("2027-10-04", "04-20", "10-20"),
         List.of(window("kale", "03-28", "05-14"), pear),
         Map.of(),
-            EnumSet.allOf(Month.class));
+        EnumSet.allOf(Month.class));
   }
 
   /**

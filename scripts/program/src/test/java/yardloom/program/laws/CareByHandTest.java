@@ -57,9 +57,9 @@ class CareByHandTest {
    * 6 × 0.88 × 161 / 7 = 121.4 min, 2.02 h. June has 30 of these days, 0.377 h, and 28 of the 43 on
    * which tomatoes are tied, 0.651 h; the old pear is thinned from 7 to 28 June, 30 min: 1.53 h.
    * July has 31 / 161 × 2.02 + 15 / 43 = 0.739 h. April has 9 / 161 × 2.02 = 0.11 h, and of 0.75 h
-   * for the old pear nothing in season 1 falls before 12 April: 4 days are left, all of it: 0.86 h. Two apples are guarded at 10 min from
-   * 29 September 2027 to 8 April 2028, 193 days: 31 / 193 of 20 min are 0.054 h in January, 8 / 193
-   * are 0.014 h in April, 0.874 h in all.
+   * for the old pear nothing in season 1 falls before 12 April: 4 days are left, all of it: 0.86 h.
+   * Two apples are guarded at 10 min from 29 September 2027 to 8 April 2028, 193 days: 31 / 193 of
+   * 20 min are 0.054 h in January, 8 / 193 are 0.014 h in April, 0.874 h in all.
    */
   @ParameterizedTest(name = "{0}: {1} h")
   @CsvSource({"June, 1.5", "July, 0.7", "April, 0.9", "January, 0.1"})
@@ -133,7 +133,9 @@ class CareByHandTest {
     Drawn fall = Drawn.of(YARD.formatted("2027-10-04"));
     assertEquals("2027-10-04", fall.printed("care", "Plant", "from"));
     String diary = fall.outcome().results().all(yardloom.kernel.diary.DiaryEntry.FACT).toString();
-    assertTrue(diary.contains("guard-young-bark-first-winter-s1, from=2027-10-04, until=2028-04-08"), diary);
+    assertTrue(
+        diary.contains("guard-young-bark-first-winter-s1, from=2027-10-04, until=2028-04-08"),
+        diary);
     assertTrue(diary.contains("prune-young-trees-s2, from=2029-02-20"), diary);
     assertFalse(diary.contains("prune-young-trees-s1"), diary);
   }

@@ -113,9 +113,11 @@ class FrostFreeByHandTest {
     Drawn told =
         Drawn.of(
             YARD.formatted("san-francisco-ca")
-                .replace("work crew", "frost last: '01-09', first: '12-21', source: 'hand'\nwork crew"));
+                .replace(
+                    "work crew", "frost last: '01-09', first: '12-21', source: 'hand'\nwork crew"));
     assertFalse(told.rows("frost").contains(begins));
-    assertEquals("--01-09", told.printed("frost", "last frost of spring, used in this plan", "half"));
+    assertEquals(
+        "--01-09", told.printed("frost", "last frost of spring, used in this plan", "half"));
   }
 
   /** Every act of care stands in the calendar; none before the work begins. */

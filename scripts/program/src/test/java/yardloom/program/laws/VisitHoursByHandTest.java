@@ -23,10 +23,10 @@ class VisitHoursByHandTest {
 
   /**
    * In September chives are in season, tomatoes only from two weeks after 25 April, Sunday 9 May
-   * 2027, on: Monday the 10th. On 6 × 3 sq ft stand 18 chives: 0.4 h from the pot and 0.1 h of water
-   * each are 9 h, 4.5 days of 2 h, five begun. On 12 × 4 sq ft stand 12 tomatoes: 0.25 and 0.1 h
-   * each are 4.2 h, 2.1 days, three begun. From Thursday 3 September, five working days end on
-   * Wednesday the 9th.
+   * 2027, on: Monday the 10th. On 6 × 3 sq ft stand 18 chives: 0.4 h from the pot and 0.1 h of
+   * water each are 9 h, 4.5 days of 2 h, five begun. On 12 × 4 sq ft stand 12 tomatoes: 0.25 and
+   * 0.1 h each are 4.2 h, 2.1 days, three begun. From Thursday 3 September, five working days end
+   * on Wednesday the 9th.
    */
   @Test
   void visits_haveTheHoursOfTheirOwnKinds_andThePhaseThoseOfTheFirst() {
