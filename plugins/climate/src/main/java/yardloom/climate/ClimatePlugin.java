@@ -14,6 +14,7 @@ import yardloom.climate.normals.ClimateList;
 import yardloom.climate.normals.NormalsWords;
 import yardloom.climate.radiation.RadiationCalculator;
 import yardloom.climate.radiation.RadiationWords;
+import yardloom.climate.warm.WarmSeasonCalculator;
 import yardloom.climate.weather.DailyRainCalculator;
 import yardloom.climate.weather.RainWords;
 import yardloom.climate.weather.WeatherWords;
@@ -58,6 +59,7 @@ public final class ClimatePlugin implements YardPlugin {
         new ClimateCalculator(),
         new DailyRainCalculator(),
         new ColdCalculator(),
+        new WarmSeasonCalculator(),
         new RadiationCalculator(),
         new EtCalculator(),
         new DailyEtCalculator());

@@ -41,6 +41,13 @@ public final class YardFacts {
   public static final FactKey<FrostDates> FROST =
       FactKey.one("climate.frost", FrostDates.class).called("frost dates");
 
+  /**
+   * The warm part of a year without frost, where no frost dates are known; given by climate, read
+   * by planting.
+   */
+  public static final FactKey<WarmSeason> WARM_SEASON =
+      FactKey.one("climate.warm-season", WarmSeason.class).called("warm part of the year");
+
   /** Frost days said beside the climate; given by work, read by climate. */
   public static final FactKey<FrostSaid> FROST_SAID =
       FactKey.one("work.frost-said", FrostSaid.class).called("frost days said with the work");

@@ -46,6 +46,7 @@ public final class PlantingSheet implements SheetMaker {
   public Set<FactKey<?>> reads() {
     return Set.of(
         YardFacts.FROST,
+        YardFacts.WARM_SEASON,
         YardFacts.CLIMATE,
         YardFacts.PLANTING_WINDOWS,
         YardFacts.PLANTING_DAYS,

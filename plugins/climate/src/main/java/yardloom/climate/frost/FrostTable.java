@@ -7,6 +7,7 @@ import java.util.Set;
 import yardloom.climate.frost.formula.Freezes;
 import yardloom.facts.FrostDates;
 import yardloom.facts.Hardiness;
+import yardloom.facts.WarmSeason;
 import yardloom.facts.YardFacts;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.fact.Derived;
@@ -22,8 +23,8 @@ import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Choices;
 
 /**
- * When frost is usual and which hardiness zone the yard lies in; early and late dates where the
- * plan gives a weather record.
+ * When frost is usual, or what stands for it where it is no rule, and which hardiness zone the yard
+ * lies in; early and late dates where the plan gives a weather record.
  */
 public final class FrostTable implements TableMaker {
   private static final int FEW_YEARS = 10;
@@ -35,7 +36,7 @@ public final class FrostTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.FROST, YardFacts.HARDINESS, ColdAndWarmth.KEY);
+    return Set.of(YardFacts.FROST, YardFacts.WARM_SEASON, YardFacts.HARDINESS, ColdAndWarmth.KEY);
   }
 
   @Override
@@ -48,6 +49,7 @@ public final class FrostTable implements TableMaker {
     Optional<ColdAndWarmth> record = facts.find(ColdAndWarmth.KEY);
     Rows rows = new Rows(Table.titled(id(), "Frost and hardiness"), record.isPresent());
     facts.find(YardFacts.FROST).ifPresent(rows::used);
+    facts.find(YardFacts.WARM_SEASON).ifPresent(rows::warm);
     record.ifPresent(r -> r.freezes().forEach(rows::freeze));
     facts.find(YardFacts.HARDINESS).ifPresent(rows::zone);
     record.ifPresent(
@@ -85,6 +87,20 @@ public final class FrostTable implements TableMaker {
       usual("last frost of spring, used in this plan", frost.limit(), frost.lastOfSpring());
       usual("first frost of fall, used in this plan", frost.limit(), frost.firstOfFall());
       table.note("Frost dates used: " + frost.lastOfSpring().source().cite() + ".");
+    }
+
+    void warm(WarmSeason warm) {
+      mean("first warm day, used in this plan for the last frost", warm.begins());
+      mean("last warm day, used in this plan for the first frost", warm.ends());
+      table.note(
+          "Frost is no rule here: days are counted from those on which the mean passes what tender"
+              + " plants ask of the ground ("
+              + warm.begins().source().cite()
+              + ").");
+    }
+
+    private void mean(String what, Derived<MonthDay> day) {
+      add(what, Cell.BLANK, Cell.BLANK, Cell.of(day), Cell.BLANK);
     }
 
     private void usual(String what, Temperature limit, Derived<MonthDay> day) {

@@ -12,13 +12,15 @@ import yardloom.kernel.plan.ElementId;
  *     no work
  * @param of the element it is for, where it is for one
  * @param pace a rate of its own, such as by size; empty where the task's holds
+ * @param plant the kind that it plants, by its catalogue name, where it plants one
  */
 public record Job(
     WorkTask task,
     WorkPhase phase,
     Derived<?> amount,
     Optional<ElementId> of,
-    Optional<Pace> pace) {
+    Optional<Pace> pace,
+    Optional<String> plant) {
   /**
    * How long a part of the task takes that has a rate of its own.
    *
@@ -26,6 +28,16 @@ public record Job(
    * @param hours of one person for one piece
    */
   public record Pace(String of, Spread hours) {}
+
+  /** Nothing is planted. */
+  public Job(
+      WorkTask task,
+      WorkPhase phase,
+      Derived<?> amount,
+      Optional<ElementId> of,
+      Optional<Pace> pace) {
+    this(task, phase, amount, of, pace, Optional.empty());
+  }
 
   /** For the whole yard, at the task's rate. */
   public Job(WorkTask task, WorkPhase phase, Derived<?> amount) {

@@ -40,7 +40,9 @@ public final class CareCalculator implements Calculator {
   public Set<FactKey<?>> wants() {
     return Set.of(
         YardFacts.FROST,
+        YardFacts.WARM_SEASON,
         YardFacts.CLIMATE,
+        YardFacts.HARDINESS,
         YardFacts.PLANTING_WINDOWS,
         YardFacts.PLANTING_DAYS,
         YardFacts.DRIPLINES,

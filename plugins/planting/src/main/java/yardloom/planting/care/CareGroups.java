@@ -16,6 +16,7 @@ import yardloom.planting.catalogue.Plant.Season;
  */
 final class CareGroups {
   private static final Map<String, String> BY_NAME = read();
+  private static final Set<String> GNAWED = gnawed();
   private static final Set<String> KEEP_THEIR_TOPS = Set.of("asparagus", "strawberry");
 
   private CareGroups() {}
@@ -27,8 +28,8 @@ final class CareGroups {
     if (!related.isEmpty()) {
       groups.add(related);
     }
-    if (plant.form() == Form.TREE) {
-      groups.add("young tree");
+    if (plant.form() == Form.TREE && GNAWED.contains(genus(plant))) {
+      groups.add("gnawed bark");
     }
     if (plant.window().equals("tender woody")) {
       groups.add("tender woody");
@@ -53,6 +54,20 @@ final class CareGroups {
       }
     }
     return best.isEmpty() ? "" : BY_NAME.get(best);
+  }
+
+  private static String genus(Plant plant) {
+    return plant.botanical().split(" ")[0];
+  }
+
+  /** Genera of trees whose young bark rabbits and mice eat in winter. */
+  private static Set<String> gnawed() {
+    Set<String> genera = new HashSet<>();
+    for (DataRow row : DataTable.shipped(CareGroups.class, "gnawed-bark.csv").rows()) {
+      CareRow.sources().cited(row, "source");
+      genera.add(row.text("botanical"));
+    }
+    return genera;
   }
 
   private static Map<String, String> read() {

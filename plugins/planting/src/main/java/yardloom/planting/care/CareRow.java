@@ -39,13 +39,17 @@ record CareRow(
   /** All shipped rows, in their order. */
   static final List<CareRow> SHIPPED = read();
 
-  /** Days after a frost, before it if negative. */
-  record Offset(boolean afterLast, int days) {}
+  /**
+   * Days after a frost, before it if negative.
+   *
+   * @param next whether it is a frost of the season after
+   */
+  record Offset(boolean afterLast, int days, boolean next) {}
 
   /** Climates. */
   enum Where {
     ALWAYS,
-    /** Where frost is usual. */
+    /** Where frost is usual; of plants only those that the cold of a usual winter harms. */
     FROST,
     /** Where winters freeze the ground. */
     FROZEN
@@ -99,7 +103,9 @@ record CareRow(
   }
 
   private static Offset offset(DataRow row, String end) {
-    return new Offset(row.text(end + "_frost").equals("last"), (int) row.number(end + "_days"));
+    String frost = row.text(end + "_frost");
+    return new Offset(
+        frost.endsWith("last"), (int) row.number(end + "_days"), frost.startsWith("next "));
   }
 
   private static Per per(String text) {

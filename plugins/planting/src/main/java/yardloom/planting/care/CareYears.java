@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import yardloom.facts.ClimateNormals;
+import yardloom.facts.Hardiness;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.TopUp;
 import yardloom.kernel.fact.Derived;
@@ -19,6 +20,8 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.planting.care.Lots.Lot;
 import yardloom.planting.care.formula.Season;
 import yardloom.planting.care.formula.WarmDay;
+import yardloom.planting.catalogue.Plant;
+import yardloom.planting.traits.ColdLimits;
 import yardloom.planting.year.GrowingYear;
 
 /**
@@ -92,15 +95,16 @@ final class CareYears {
   private void due(CareRow row, int n, int year) {
     Season season = season(year);
     int late = row.per() == CareRow.Per.PLANT && row.from().afterLast() ? late(season, row) : 0;
+    Season ending = row.until().next() ? season(year + 1) : season;
     LocalDate from = season.day(row.from().afterLast(), row.from().days()).plusDays(late);
-    LocalDate until = season.day(row.until().afterLast(), row.until().days()).plusDays(late);
+    LocalDate until = ending.day(row.until().afterLast(), row.until().days()).plusDays(late);
     if (row.per() == CareRow.Per.PLANT) {
       forPlants(row, n, year, from, until);
     } else if (applies(row.who())
         && (n == CareAct.GROWN || row.isDue(Math.max(1, year - firstYear + 1)))
         && !until.isBefore(start)) {
       LocalDate begin = from.isBefore(start) ? start : from;
-      add(row, n, begin, until, List.of(), byArea(row, begin, until));
+      add(row, n, year, begin, until, List.of(), byArea(row, begin, until));
     }
   }
 
@@ -154,7 +158,8 @@ final class CareYears {
       boolean firstWinter = row.act() == Act.WINTER && age == 0;
       LocalDate planted = lot.planted().orElse(start);
       boolean due = n == CareAct.GROWN || row.isDue(firstWinter ? 1 : age);
-      if ((age >= 1 || firstWinter) && due && !until.isBefore(planted)) {
+      boolean harmed = row.where() != CareRow.Where.FROST || isHarmed(lot.plant());
+      if ((age >= 1 || firstWinter) && due && harmed && !until.isBefore(planted)) {
         found.add(lot);
         LocalDate own = from.isBefore(planted) ? planted : from;
         begin = own.isBefore(begin) ? own : begin;
@@ -168,13 +173,28 @@ final class CareYears {
               .from("plants", count)
               .gives(TimeSpan.minutes(row.minutes() * count));
       List<String> kinds = found.stream().map(l -> l.plant().name()).distinct().toList();
-      add(row, n, begin, until, kinds, hours);
+      add(row, n, year, begin, until, kinds, hours);
     }
+  }
+
+  /**
+   * Whether a usual winter here is colder than a plant bears: its zone is warmer than the yard's,
+   * or the same and the yard lies in the colder half of it. Where either is unknown, it is.
+   */
+  private boolean isHarmed(Plant plant) {
+    Optional<Hardiness> here = in.find(YardFacts.HARDINESS);
+    Optional<ColdLimits.Limit> limit = ColdLimits.of(plant);
+    if (here.isEmpty() || limit.isEmpty()) {
+      return true;
+    }
+    int warmer = limit.get().coldest() - here.get().zone();
+    return warmer > 0 || warmer == 0 && !here.get().warmerHalf();
   }
 
   private void add(
       CareRow row,
       int n,
+      int year,
       LocalDate from,
       LocalDate until,
       List<String> kinds,
@@ -185,7 +205,7 @@ final class CareYears {
     }
     acts.add(
         new CareAct(
-            slug(row.what()) + (isFirstWinter(row, n, from) ? "-first-winter" : ""),
+            slug(row.what()) + (isFirstWinter(row, n, year) ? "-first-winter" : ""),
             row.act(),
             row.what(),
             kinds,
@@ -199,8 +219,8 @@ final class CareYears {
   }
 
   /** What is planted in fall has a winter before its first season, beside that at its end. */
-  private boolean isFirstWinter(CareRow row, int n, LocalDate from) {
-    return row.act() == Act.WINTER && n == 1 && from.isBefore(season(firstYear).lastFrost());
+  private boolean isFirstWinter(CareRow row, int n, int year) {
+    return row.act() == Act.WINTER && n == 1 && year < firstYear;
   }
 
   /** What the materials of that year after laying come to. */

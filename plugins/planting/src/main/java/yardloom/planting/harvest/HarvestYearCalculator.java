@@ -56,7 +56,7 @@ public final class HarvestYearCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.FROST, YardFacts.CLIMATE);
+    return Set.of(YardFacts.FROST, YardFacts.WARM_SEASON, YardFacts.CLIMATE);
   }
 
   @Override

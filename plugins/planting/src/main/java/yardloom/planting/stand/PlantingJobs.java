@@ -40,9 +40,18 @@ final class PlantingJobs {
             Optional.empty(),
             stock
                 .minutes()
-                .map(m -> new Job.Pace(stock.name(units), m.times(1 / MINUTES_PER_HOUR))));
+                .map(m -> new Job.Pace(stock.name(units), m.times(1 / MINUTES_PER_HOUR))),
+            Optional.of(plant.name()));
     return amount.value() instanceof Integer
-        ? List.of(set, new Job(WorkTask.WATER_IN, phase, amount))
+        ? List.of(
+            set,
+            new Job(
+                WorkTask.WATER_IN,
+                phase,
+                amount,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(plant.name())))
         : List.of(set);
   }
 }

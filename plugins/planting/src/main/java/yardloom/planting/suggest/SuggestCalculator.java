@@ -55,7 +55,7 @@ public final class SuggestCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.FROST, YardFacts.CLIMATE);
+    return Set.of(YardFacts.FROST, YardFacts.WARM_SEASON, YardFacts.CLIMATE);
   }
 
   @Override

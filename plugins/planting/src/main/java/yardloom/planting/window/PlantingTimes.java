@@ -31,7 +31,8 @@ public final class PlantingTimes implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.FROST, YardFacts.CLIMATE, YardFacts.PLANTING_WINDOWS);
+    return Set.of(
+        YardFacts.FROST, YardFacts.WARM_SEASON, YardFacts.CLIMATE, YardFacts.PLANTING_WINDOWS);
   }
 
   @Override

@@ -24,7 +24,7 @@ public final class ShortSeasonCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(PlantPlaces.KEY, YardFacts.FROST, YardFacts.CLIMATE);
+    return Set.of(PlantPlaces.KEY, YardFacts.FROST, YardFacts.WARM_SEASON, YardFacts.CLIMATE);
   }
 
   @Override

@@ -46,7 +46,12 @@ public final class StockCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.FROST, YardFacts.CLIMATE, YardFacts.WORK_START, YardFacts.REGION);
+    return Set.of(
+        YardFacts.FROST,
+        YardFacts.WARM_SEASON,
+        YardFacts.CLIMATE,
+        YardFacts.WORK_START,
+        YardFacts.REGION);
   }
 
   @Override

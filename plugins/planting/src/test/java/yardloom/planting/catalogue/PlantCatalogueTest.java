@@ -21,6 +21,7 @@ import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.vocab.Choices;
 import yardloom.planting.harvest.PlantYields;
 import yardloom.planting.harvest.Yield;
+import yardloom.planting.traits.Growth;
 
 class PlantCatalogueTest {
   private final PlantCatalogue catalogue = PlantCatalogue.shipped();
@@ -111,6 +112,26 @@ class PlantCatalogueTest {
       String other = genera.putIfAbsent(genus, plant.family());
       assertTrue(other == null || other.equals(plant.family()), plant.name());
     }
+  }
+
+  /**
+   * A household that plants a fruit is told what it brings. By hand: 50 to 100 pomegranates (from
+   * memory) of half a pound are 25 to 50 lb; 30 to 40 quarts of sour cherries (from memory) at 56
+   * lb to the bushel of 32 are 52.5 to 70 lb.
+   */
+  @Test
+  void everyFruit_hasAYield() {
+    for (Plant plant : catalogue.all()) {
+      if (Growth.roles(plant).contains("fruit")) {
+        assertTrue(PlantYields.of(plant).isPresent(), plant.name());
+      }
+    }
+    Yield pomegranate = PlantYields.of(catalogue.plant("pomegranate")).orElseThrow();
+    assertEquals(25, pomegranate.low().pounds(), 1e-9);
+    assertEquals(50, pomegranate.high().pounds(), 1e-9);
+    Yield cherry = PlantYields.of(catalogue.plant("sour cherry")).orElseThrow();
+    assertEquals(52.5, cherry.low().pounds(), 1e-9);
+    assertEquals(70, cherry.high().pounds(), 1e-9);
   }
 
   @Test

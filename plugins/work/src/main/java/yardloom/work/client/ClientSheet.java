@@ -28,6 +28,7 @@ import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.work.cost.CostEstimate;
+import yardloom.work.labour.KindHours;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PhaseTime;
 import yardloom.work.phase.PlantingVisit;
@@ -51,6 +52,7 @@ public final class ClientSheet implements SheetMaker {
         YardFacts.TOP_UPS,
         PhaseTime.FACT,
         PlantingVisit.FACT,
+        KindHours.FACT,
         CostEstimate.FACT,
         YardFacts.BILL,
         YardFacts.FROST,

@@ -19,6 +19,7 @@ import yardloom.work.cost.CostEstimate;
 import yardloom.work.cost.CostTable;
 import yardloom.work.cost.DriverTable;
 import yardloom.work.haul.HaulTable;
+import yardloom.work.labour.KindHours;
 import yardloom.work.labour.LabourTable;
 import yardloom.work.labour.TaskLoad;
 import yardloom.work.own.OwnTable;
@@ -42,6 +43,7 @@ public final class WorkSheet implements SheetMaker {
         TaskLoad.FACT,
         PhaseTime.FACT,
         PlantingVisit.FACT,
+        KindHours.FACT,
         CostEstimate.FACT,
         YardFacts.HAULS,
         YardFacts.BILL,

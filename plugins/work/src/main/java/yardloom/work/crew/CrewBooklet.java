@@ -14,6 +14,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
+import yardloom.work.labour.KindHours;
 import yardloom.work.labour.TaskLoad;
 import yardloom.work.labour.WorkSettings;
 import yardloom.work.phase.PhaseTime;
@@ -38,6 +39,7 @@ public final class CrewBooklet implements SheetMaker {
         TaskLoad.FACT,
         PhaseTime.FACT,
         PlantingVisit.FACT,
+        KindHours.FACT,
         YardFacts.SURFACES,
         YardFacts.BILL,
         YardFacts.SUPPLIES,

@@ -23,6 +23,7 @@ import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.work.cost.BillSums;
+import yardloom.work.labour.KindHours;
 import yardloom.work.phase.PhaseOrders;
 import yardloom.work.phase.PhaseTime;
 import yardloom.work.phase.PlantingVisit;
@@ -62,8 +63,9 @@ final class CrewTables {
         table.row(Cell.text(TICK), Cell.text(step.replace(DigCall.IN_TEXT, call)));
       }
       if (time.phase().id() == WorkPhase.PLANT) {
+        Map<String, Double> byKind = KindHours.byKind(facts.all(KindHours.FACT));
         for (PlantingVisit visit : facts.all(PlantingVisit.FACT)) {
-          table.row(Cell.text(TICK), Cell.text(visit(visit)));
+          table.row(Cell.text(TICK), Cell.text(visit(visit, byKind)));
         }
       }
     }
@@ -82,8 +84,10 @@ final class CrewTables {
     return String.join(" ", parts);
   }
 
-  private static String visit(PlantingVisit visit) {
-    return TableFormat.date(visit.date()) + ": " + String.join(", ", visit.kinds().keySet()) + ".";
+  private static String visit(PlantingVisit visit, Map<String, Double> byKind) {
+    double hours = visit.hours(byKind);
+    String takes = hours > 0 ? ", " + Say.number(hours) + " h: " : ": ";
+    return TableFormat.date(visit.date()) + takes + String.join(", ", visit.kinds().keySet()) + ".";
   }
 
   private static String when(PhaseTime time) {

@@ -59,7 +59,7 @@ public final class LabourCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(TaskLoad.FACT, YardFacts.LOCAL_RATES);
+    return Set.of(TaskLoad.FACT, KindHours.FACT, YardFacts.LOCAL_RATES);
   }
 
   @Override
@@ -68,6 +68,11 @@ public final class LabourCalculator implements Calculator {
     LabourRates local = LabourRates.of(plan, in.find(YardFacts.REGION));
     List<TaskLoad> tasks = new ArrayList<>();
     JobSums.of(in.all(YardFacts.JOBS)).forEach(job -> tasks.add(task(local, job)));
+    for (Job job : in.all(YardFacts.JOBS)) {
+      job.plant()
+          .ifPresent(
+              plant -> out.give(KindHours.FACT, new KindHours(plant, task(local, job).likely())));
+    }
     tasks.addAll(walks(plan, in.all(YardFacts.HAULS)));
     plan.attributes().all(OwnItem.KEY).forEach(e -> tasks.add(own(e.value())));
     tasks.removeIf(t -> t.high().value().hours() <= 0);

@@ -43,6 +43,11 @@ public record WorkSettings(
   public static final Derived<Integer> VISITS =
       Derived.by("default of work visits", WEEKLY).gives(12);
 
+  /** Working days of the crew for hours of one person, begun ones whole; at least 1. */
+  public int daysFor(double hours) {
+    return Math.max(1, (int) Math.ceil(hours / (crew * hoursPerDay) - 1e-9));
+  }
+
   /** These with the frost days that hold for the whole plan. */
   public WorkSettings withFrost(MonthDay last, MonthDay first) {
     return new WorkSettings(

@@ -26,9 +26,10 @@ import yardloom.work.labour.Workdays;
  * <p>One crew does one phase after the other; a phase takes its hours / (crew × hours a day),
  * rounded up, at least its waiting days and at least one day; the visits after the work are those
  * of {@link LookAfter}. With a start date, days are Monday to Friday without the days off that are
- * named. Planting waits for the first of the {@link PlantingVisit}s; where no kinds are known, it
- * does not fall between six weeks before the first frost and the last frost. A circle of phases or
- * an unknown one is CYCLE or UNKNOWN_WORD.
+ * named. Planting waits for the first of the {@link PlantingVisit}s and has the hours of that one
+ * only, since the others have their own days; where no kinds are known, it does not fall between
+ * six weeks before the first frost and the last frost. A circle of phases or an unknown one is
+ * CYCLE or UNKNOWN_WORD.
  *
  * <p>Where trees and shrubs would keep the crew waiting for their season for more than four weeks,
  * the ground is covered first and they are planted through the cover (common practice).
@@ -49,6 +50,7 @@ public final class PhaseSchedule {
    *
    * @param hours hours of one person by phase id; phases not named take their least days
    * @param windows the days of each kind that is to be planted, where they are known
+   * @param kinds hours by kind, a part of those of its phase
    * @param growing the months in which the plants are looked after
    */
   public static List<PhaseTime> of(
@@ -56,10 +58,11 @@ public final class PhaseSchedule {
       Map<WorkPhase, Double> hours,
       WorkSettings work,
       List<PlantingWindow> windows,
+      Map<String, Double> kinds,
       Set<Month> growing) {
-    List<PhaseTime> times = inOrder(sorted(phases), hours, work, windows, growing);
+    List<PhaseTime> times = inOrder(sorted(phases), hours, work, windows, kinds, growing);
     return waitsLong(times)
-        ? inOrder(sorted(coverFirst(phases)), hours, work, windows, growing)
+        ? inOrder(sorted(coverFirst(phases)), hours, work, windows, kinds, growing)
         : times;
   }
 
@@ -106,19 +109,18 @@ public final class PhaseSchedule {
       Map<WorkPhase, Double> hours,
       WorkSettings work,
       List<PlantingWindow> windows,
+      Map<String, Double> kinds,
       Set<Month> growing) {
     List<PhaseTime> times = new ArrayList<>();
     int day = 1;
     for (Phase phase : phases) {
       double worked = hours.getOrDefault(phase.id(), 0.0);
-      double crewDays = worked / (work.crew() * work.hoursPerDay());
-      int days = Math.max(1, Math.max(phase.leastDays(), (int) Math.ceil(crewDays - 1e-9)));
       String why = "";
+      Optional<LookAfter> visits = Optional.empty();
       if (phase.id() == WorkPhase.ESTABLISH) {
-        LookAfter visits = LookAfter.of(work, day, growing);
-        why = visits.pauses() ? "weekly while plants grow, none while they rest" : "";
-        day = visits.first();
-        days = Math.max(days, visits.days());
+        visits = Optional.of(LookAfter.of(work, day, growing));
+        why = visits.get().pauses() ? "weekly while plants grow, none while they rest" : "";
+        day = visits.get().first();
       }
       List<PlantingWindow> own = PlantingVisit.windowsOf(phase.id(), windows);
       boolean known = !own.isEmpty();
@@ -129,8 +131,11 @@ public final class PhaseSchedule {
           why = known ? "waits for the season of its plants" : "waits for the last frost";
           day = ready;
         }
+        worked -= later(own, work.workdays().day(start, day), work, kinds);
       }
       int first = day;
+      int days = Math.max(phase.leastDays(), work.daysFor(worked));
+      days = Math.max(days, visits.map(LookAfter::days).orElse(0));
       int last = day + days - 1;
       times.add(
           new PhaseTime(
@@ -144,6 +149,15 @@ public final class PhaseSchedule {
       day = last + 1;
     }
     return List.copyOf(times);
+  }
+
+  /** Hours for the kinds that are not in season on the first day of planting. */
+  private static double later(
+      List<PlantingWindow> windows, LocalDate first, WorkSettings work, Map<String, Double> kinds) {
+    return PlantingVisit.of(windows, first, work.workdays()).stream()
+        .skip(1)
+        .mapToDouble(visit -> visit.hours(kinds))
+        .sum();
   }
 
   private static List<Phase> sorted(List<Phase> phases) {

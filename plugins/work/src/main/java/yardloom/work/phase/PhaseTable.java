@@ -1,6 +1,7 @@
 package yardloom.work.phase;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.YardFacts;
@@ -15,11 +16,14 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.TimeSpan;
+import yardloom.work.labour.TaskLoad;
 import yardloom.work.labour.WorkSettings;
 import yardloom.work.labour.Workdays;
 
 /** When each phase is worked. */
 public final class PhaseTable implements TableMaker {
+  private static final double SMALLEST_HOURS = 0.05;
+
   private static final String DAYS =
       "One crew, one phase after the other, Monday to Friday. Days on the calendar are working days"
           + " begun, waiting included, for visits from the first to the last, a week apart; hours are the likely ones of the labour table, without"
@@ -32,7 +36,7 @@ public final class PhaseTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(PhaseTime.FACT, YardFacts.FROST);
+    return Set.of(PhaseTime.FACT, TaskLoad.FACT, YardFacts.FROST);
   }
 
   @Override
@@ -63,6 +67,7 @@ public final class PhaseTable implements TableMaker {
           Cell.text(t.why().isEmpty() ? after : after + "; " + t.why()));
     }
     frost(plan, facts).ifPresent(table::note);
+    later(facts).ifPresent(table::note);
     int off = Workdays.of(plan).size();
     if (off > 0) {
       table.note("Nobody works on the " + off + " days off that are named.");
@@ -89,6 +94,20 @@ public final class PhaseTable implements TableMaker {
             + "): "
             + by
             + ".");
+  }
+
+  /** What the labour table has and no phase: planting on days of its own. */
+  private static Optional<String> later(Facts facts) {
+    double all = TaskLoad.sum(facts.all(TaskLoad.FACT)).likely().hours();
+    double phases = facts.all(PhaseTime.FACT).stream().mapToDouble(PhaseTime::hours).sum();
+    return all - phases < SMALLEST_HOURS
+        ? Optional.empty()
+        : Optional.of(
+            String.format(
+                Locale.ROOT,
+                "Later visits to plant take %.1f h beside, of %.1f h in all; see Visits to plant.",
+                all - phases,
+                all));
   }
 
   /** A date that may not be known. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import yardloom.facts.PlantingWindow;
@@ -61,6 +62,11 @@ public record PlantingVisit(int number, LocalDate date, SortedMap<String, String
       left.removeAll(now);
     }
     return List.copyOf(visits);
+  }
+
+  /** Likely hours of one person for its kinds, of hours by kind; kinds without any take none. */
+  public double hours(Map<String, Double> byKind) {
+    return kinds.keySet().stream().mapToDouble(k -> byKind.getOrDefault(k, 0.0)).sum();
   }
 
   /** What is planted in one phase. */

@@ -17,6 +17,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
+import yardloom.work.labour.KindHours;
 import yardloom.work.labour.TaskLoad;
 import yardloom.work.labour.WorkSettings;
 
@@ -34,7 +35,7 @@ public final class ScheduleCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.FROST, YardFacts.PLANTING_WINDOWS, YardFacts.STANDS);
+    return Set.of(KindHours.FACT, YardFacts.FROST, YardFacts.PLANTING_WINDOWS, YardFacts.STANDS);
   }
 
   @Override
@@ -61,6 +62,7 @@ public final class ScheduleCalculator implements Calculator {
             hours,
             work,
             in.all(YardFacts.PLANTING_WINDOWS),
+            KindHours.byKind(in.all(KindHours.FACT)),
             LookAfter.growing(in.all(YardFacts.STANDS)))
         .forEach(t -> out.give(PhaseTime.FACT, t));
   }

@@ -1,6 +1,7 @@
 package yardloom.work.phase;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -14,6 +15,9 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.work.labour.KindHours;
+import yardloom.work.labour.WorkSettings;
 
 /** On which days the crew plants what. */
 public final class VisitTable implements TableMaker {
@@ -29,7 +33,7 @@ public final class VisitTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(PlantingVisit.FACT);
+    return Set.of(PlantingVisit.FACT, KindHours.FACT);
   }
 
   @Override
@@ -43,12 +47,19 @@ public final class VisitTable implements TableMaker {
         Table.titled(id(), "Visits to plant")
             .column(Column.of("visit", "Visit", Measure.COUNT))
             .column(Column.text("date", "Date"))
+            .column(Column.of("hours", "Hours", Measure.HOURS))
+            .column(Column.of("days", "Days", Measure.COUNT))
             .column(Column.text("kinds", "What, and as what"));
     List<PlantingVisit> visits = facts.all(PlantingVisit.FACT);
+    Map<String, Double> byKind = KindHours.byKind(facts.all(KindHours.FACT));
+    WorkSettings work = WorkSettings.of(plan);
     for (PlantingVisit visit : visits) {
+      double hours = visit.hours(byKind);
       table.row(
           Cell.number(visit.number()),
           Cell.of(visit.date()),
+          Cell.of(TimeSpan.hours(hours)),
+          Cell.number(work.daysFor(hours)),
           Cell.text(
               visit.kinds().entrySet().stream()
                   .map(k -> k.getKey() + " (" + k.getValue() + ")")
@@ -57,7 +68,8 @@ public final class VisitTable implements TableMaker {
     if (!visits.isEmpty()) {
       table.note(
           "As few visits as plant every kind within its days, see When to plant; second sowings are"
-              + " the household's.");
+              + " the household's. Hours are likely ones of one person for planting and watering in;"
+              + " the phases have those of their first visit, the others come on top of them.");
     }
     return table.build();
   }

@@ -43,7 +43,7 @@ class PhaseScheduleTest {
 
   private static List<PhaseTime> schedule(
       List<Phase> phases, Map<WorkPhase, Double> hours, WorkSettings work) {
-    return PhaseSchedule.of(phases, hours, work, List.of(), EnumSet.allOf(Month.class));
+    return PhaseSchedule.of(phases, hours, work, List.of(), Map.of(), EnumSet.allOf(Month.class));
   }
 
   private static PhaseTime of(List<PhaseTime> times, WorkPhase id) {
@@ -213,6 +213,7 @@ class PhaseScheduleTest {
             Map.of(),
             work("2027-03-20", "04-20", "10-20"),
             List.of(window("tomato", "05-09", "05-22")),
+            Map.of(),
             EnumSet.allOf(Month.class));
     // 9 May 2027 is a Sunday.
     assertEquals(LocalDate.parse("2027-05-10"), times.get(0).start().orElseThrow());
@@ -230,6 +231,7 @@ class PhaseScheduleTest {
             Map.of(),
             work("2027-10-04", "04-20", "10-20"),
             List.of(window("kale", "03-28", "05-14"), pear),
+            Map.of(),
             EnumSet.allOf(Month.class));
     // 15 November 2027 is a Monday; 28 March 2028 a Tuesday.
     assertEquals(LocalDate.parse("2027-11-15"), times.get(0).start().orElseThrow());
@@ -302,6 +304,7 @@ class PhaseScheduleTest {
         Map.of(),
         work("2027-10-04", "04-20", "10-20"),
         List.of(window("kale", "03-28", "05-14"), pear),
+        Map.of(),
         EnumSet.allOf(Month.class));
   }
 

@@ -58,9 +58,11 @@ class CareByHandTest {
    * which tomatoes are tied, 0.651 h; the old pear is thinned from 7 to 28 June, 30 min: 1.53 h.
    * July has 31 / 161 × 2.02 + 15 / 43 = 0.739 h. April has 9 / 161 × 2.02 = 0.11 h, and of 0.75 h
    * for the old pear nothing in season 1 falls before 12 April: 4 days are left, all of it: 0.86 h.
+   * Two apples are guarded at 10 min from 29 September 2027 to 8 April 2028, 193 days: 31 / 193 of
+   * 20 min are 0.054 h in January, 8 / 193 are 0.014 h in April, 0.874 h in all.
    */
   @ParameterizedTest(name = "{0}: {1} h")
-  @CsvSource({"June, 1.5", "July, 0.7", "April, 0.9", "January, 0.0"})
+  @CsvSource({"June, 1.5", "July, 0.7", "April, 0.9", "January, 0.1"})
   void hoursOfAMonth_areThoseOfItsDays(String month, String hours) {
     assertEquals(hours, SPRING.printed("care-hours", month, "season-1"));
   }
@@ -73,13 +75,67 @@ class CareByHandTest {
     }
   }
 
+  private static final String MILD =
+      """
+      plan 'Mild winters', units: 'us', date: '2027-10-18'
+      site 'By hand', latitude: 32.2.deg, longitude: -110.9.deg, zone: 'America/Phoenix'
+      frost last: '03-09', first: '11-20', source: 'by hand'
+      %s
+      lot([point(0.ft, 0.ft), point(80.ft, 0.ft), point(80.ft, 60.ft), point(0.ft, 60.ft)])
+      bed('herbs', rect(4.ft, 4.ft, 12.ft, 4.ft), use: 'perennial') { plant 'rosemary', spacing: 4.ft }
+      for (x in [10, 26]) tree("lemon ${x}", point(x * 1.ft, 20.ft), crown: 13.ft, height: 12.ft, standing: true) { species 'lemon' }
+      tree('fig', point(46.ft, 20.ft), crown: 13.ft, height: 12.ft, standing: false) { species 'fig' }
+      for (x in [10, 30, 50]) tree("peach ${x}", point(x * 1.ft, 45.ft), crown: 13.ft, height: 12.ft, standing: false) { species 'peach' }
+      """;
+
+  /**
+   * Lemons winter from zone 9 on, rosemary from zone 8 (zones.csv): in zone 8b two lemons at 15 min
+   * are covered, 0.5 h; in the colder half of zone 8 three rosemaries more, 1.25 h; in 9b nothing
+   * is; where no zone is known, all that is tender. From 20 November − 7 to 9 March + 7.
+   */
+  @ParameterizedTest(name = "zone {0}: {1}")
+  @CsvSource({
+    "8b, lemon, 0.5",
+    "8a, 'lemon, rosemary', 1.3",
+    "7b, 'lemon, rosemary', 1.3",
+    "9a, lemon, 0.5",
+    "9b, '', ''",
+    "'', 'lemon, rosemary', 1.3",
+  })
+  void tenderPlants_areCoveredFromFallToSpring_whereTheZoneIsTooCold(
+      String zone, String plants, String hours) {
+    String said = zone.isEmpty() ? "" : "hardinessZone '" + zone + "', source: 'by hand'";
+    Drawn yard = Drawn.of(MILD.formatted(said));
+    String what = "Cover tender plants";
+    assertEquals(!plants.isEmpty(), yard.rows("care").contains(what));
+    if (!plants.isEmpty()) {
+      assertEquals(plants, yard.printed("care", what, "plants"));
+      assertEquals("--11-13", yard.printed("care", what, "from"));
+      assertEquals("--03-16", yard.printed("care", what, "until"));
+      assertEquals(hours, yard.printed("care", what, "hours"));
+    }
+  }
+
+  /** Rabbits eat peach bark, not that of figs and lemons; from 20 November to 9 March 2028 − 28. */
+  @Test
+  void youngBark_isGuardedFromFallUntilBudsSwell_onTreesThatRabbitsEat() {
+    Drawn yard = Drawn.of(MILD.formatted("hardinessZone '8b', source: 'by hand'"));
+    assertEquals("peach", yard.printed("care", "Guard young bark", "plants"));
+    assertEquals("--11-20", yard.printed("care", "Guard young bark", "from"));
+    assertEquals("--02-10", yard.printed("care", "Guard young bark", "until"));
+    assertEquals("0.5", yard.printed("care", "Guard young bark", "hours"));
+    assertEquals("1 to 3", yard.printed("care", "Guard young bark", "seasons"));
+  }
+
   /** Planted in October, apples have their first season in the year after, and a winter before. */
   @Test
   void treesPlantedInFall_areGuardedThatWinter_andPrunedAYearLater() {
     Drawn fall = Drawn.of(YARD.formatted("2027-10-04"));
     assertEquals("2027-10-04", fall.printed("care", "Plant", "from"));
     String diary = fall.outcome().results().all(yardloom.kernel.diary.DiaryEntry.FACT).toString();
-    assertTrue(diary.contains("guard-young-bark-first-winter-s1, from=2027-10-13"), diary);
+    assertTrue(
+        diary.contains("guard-young-bark-first-winter-s1, from=2027-10-04, until=2028-04-08"),
+        diary);
     assertTrue(diary.contains("prune-young-trees-s2, from=2029-02-20"), diary);
     assertFalse(diary.contains("prune-young-trees-s1"), diary);
   }

@@ -100,6 +100,26 @@ class FrostFreeByHandTest {
     assertEquals("--02-25", DRAWN.printed("care", "Prune bearing trees", "until"));
   }
 
+  /**
+   * The days that all others are counted from are printed, as frost days are. A plan that says when
+   * it freezes has those instead.
+   */
+  @Test
+  void frostTable_saysWhichDaysStandForFrost() {
+    String begins = "first warm day, used in this plan for the last frost";
+    String ends = "last warm day, used in this plan for the first frost";
+    assertEquals("--03-18", DRAWN.printed("frost", begins, "half"));
+    assertEquals("--11-27", DRAWN.printed("frost", ends, "half"));
+    Drawn told =
+        Drawn.of(
+            YARD.formatted("san-francisco-ca")
+                .replace(
+                    "work crew", "frost last: '01-09', first: '12-21', source: 'hand'\nwork crew"));
+    assertFalse(told.rows("frost").contains(begins));
+    assertEquals(
+        "--01-09", told.printed("frost", "last frost of spring, used in this plan", "half"));
+  }
+
   /** Every act of care stands in the calendar; none before the work begins. */
   @Test
   void calendar_hasTheYearsOfCare() {

@@ -1,4 +1,4 @@
-package yardloom.planting.year.formula;
+package yardloom.climate.warm.formula;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package yardloom.planting.year.formula;
+package yardloom.climate.warm.formula;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
