@@ -80,7 +80,10 @@ class SunWordsTest {
 
   @Test
   void unknownScheme_isRefused() {
-    refused(ProblemCode.UNKNOWN_WORD, "there are", () -> LightWords.lightScheme(plan, "tropic"));
+    refused(
+        ProblemCode.UNKNOWN_WORD,
+        "there are",
+        () -> LightWords.lightScheme(plan, "tropic", null, null));
   }
 
   /** In leaf from 16 April: half of April's days bare, half in leaf. */

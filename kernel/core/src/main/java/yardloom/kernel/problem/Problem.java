@@ -37,7 +37,6 @@ public record Problem(ProblemCode code, SourceRef place, String message)
   /** {@code file:line:column: message [CODE]}. */
   @Override
   public String toString() {
-    String where = place.toString();
-    return (where.isEmpty() ? "" : where + ": ") + message + " [" + code + "]";
+    return place.before() + message + " [" + code + "]";
   }
 }

@@ -30,7 +30,6 @@ import yardloom.sun.hours.DayLight;
 import yardloom.sun.hours.Grid;
 import yardloom.sun.hours.SunEngine;
 import yardloom.sun.light.LightScheme;
-import yardloom.sun.light.LightSchemes;
 import yardloom.sun.shade.ShadeScene;
 import yardloom.sun.yard.FieldMaker;
 import yardloom.sun.yard.SunField;
@@ -74,7 +73,7 @@ public final class SunHoursCalculator implements Calculator {
     }
     FieldMaker fields = new FieldMaker(plan, yard, grid.get());
     SunField field = fields.make();
-    LightScheme scheme = LightSchemes.named(yard.settings.scheme());
+    LightScheme scheme = yard.settings.scheme();
     BedSun open = open(site, yard, scheme);
     List<BedSun> beds = new ArrayList<>();
     SunEngine.Looker looker = yard.looker();

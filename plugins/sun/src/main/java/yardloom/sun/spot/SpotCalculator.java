@@ -15,7 +15,6 @@ import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 import yardloom.sun.light.LightScheme;
-import yardloom.sun.light.LightSchemes;
 import yardloom.sun.spot.SpotWords.BestSpot;
 import yardloom.sun.yard.SunField;
 import yardloom.sun.yard.SunSettings;
@@ -54,7 +53,7 @@ public final class SpotCalculator implements Calculator {
     if (asked.isEmpty() || plan.lot().isEmpty() || field.isEmpty()) {
       return;
     }
-    LightScheme scheme = LightSchemes.named(SunSettings.of(plan).scheme());
+    LightScheme scheme = SunSettings.of(plan).scheme();
     Shape free = freeGround(plan, plan.lot().get());
     List<SunSpots.Search> searches = new ArrayList<>();
     for (Attributes.Entry<BestSpot> entry : asked) {

@@ -8,6 +8,8 @@ import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Choices;
+import yardloom.sun.light.LightScheme;
+import yardloom.sun.light.LightSchemes;
 import yardloom.sun.light.LightWords;
 import yardloom.sun.position.Dates;
 import yardloom.sun.yard.YardWords.Fall;
@@ -24,7 +26,7 @@ import yardloom.sun.yard.YardWords.Skyline;
 public record SunSettings(
     Length cell,
     List<Skyline> skyline,
-    String scheme,
+    LightScheme scheme,
     Dates season,
     java.util.Optional<Fall> fall,
     Stage stage) {
@@ -40,7 +42,7 @@ public record SunSettings(
             .map(Attributes.Entry::value)
             .sorted(Comparator.comparing(Skyline::bearing))
             .toList(),
-        said.get(LightWords.SCHEME).orElse("temperate"),
+        said.get(LightWords.SCHEME).orElseGet(() -> LightSchemes.named("temperate")),
         said.get(YardWords.SEASON).orElse(south ? SOUTH : NORTH),
         said.get(YardWords.FALL),
         said.get(YardWords.STAGE).map(s -> Choices.parse(Stage.class, s)).orElse(Stage.MATURE));

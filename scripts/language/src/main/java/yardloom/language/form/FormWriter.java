@@ -123,7 +123,8 @@ public final class FormWriter {
       Path file = Path.of(place.file());
       String shown = (file.startsWith(folder) ? folder.relativize(file) : file).toString();
       out.append(", \"place\": ");
-      text(shown.replace('\\', '/') + ":" + place.line() + ":" + place.column());
+      String caller = place.calledFrom() == 0 ? "" : " from " + place.calledFrom();
+      text(shown.replace('\\', '/') + ":" + place.line() + ":" + place.column() + caller);
     }
   }
 

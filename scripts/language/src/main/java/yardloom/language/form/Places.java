@@ -14,7 +14,8 @@ import yardloom.language.text.Report;
  */
 final class Places {
   private static final String FILE = "[\\p{L}0-9_][\\p{L}0-9_./ -]{0,200}";
-  private static final Pattern PLACE = Pattern.compile("(" + FILE + "):([0-9]{1,7}):([0-9]{1,7})");
+  private static final Pattern PLACE =
+      Pattern.compile("(" + FILE + "):([0-9]{1,7}):([0-9]{1,7})(?: from ([0-9]{1,7}))?");
 
   private final String file;
   private final Report report;
@@ -47,6 +48,9 @@ final class Places {
               + said.kind());
     }
     return new SourceRef(
-        parts.group(1), Integer.parseInt(parts.group(2)), Integer.parseInt(parts.group(3)));
+        parts.group(1),
+        Integer.parseInt(parts.group(2)),
+        Integer.parseInt(parts.group(3)),
+        parts.group(4) == null ? 0 : Integer.parseInt(parts.group(4)));
   }
 }

@@ -176,7 +176,9 @@ final class Faults {
       if (isScript(name) && frame.getLineNumber() > 0) {
         String own = files.getOrDefault(name.replaceFirst("\\$.*", ""), file);
         boolean same = word.isPresent() && word.get().line() == frame.getLineNumber();
-        return same ? word.get() : new SourceRef(own, frame.getLineNumber(), 0);
+        return same
+            ? word.get()
+            : new SourceRef(own, frame.getLineNumber(), 0, Callers.line(cause));
       }
       if (name.startsWith("yardloom.") && !name.startsWith("yardloom.language.")) {
         break;

@@ -40,7 +40,7 @@ final class FormProgram extends PlanProgram {
       if (step instanceof Step.Call call) {
         call(call, scope);
       } else if (step instanceof Step.Include include) {
-        Guard.at(scope, include.place().file(), include.place().line(), include.place().column());
+        Guard.begin(scope, include.place());
         steps(include.block(), scope);
         Guard.left();
       } else if (step instanceof Step.Param param) {
@@ -53,7 +53,7 @@ final class FormProgram extends PlanProgram {
 
   private Object call(Step.Call call, Scope scope) {
     List<Object> arguments = new ArrayList<>();
-    arguments.add(Guard.at(scope, call.place().file(), call.place().line(), call.place().column()));
+    arguments.add(Guard.begin(scope, call.place()));
     for (int i = 0; i < call.values().size(); i++) {
       Class<?> type = call.word().parameters().get(i).type();
       Optional<Value> given = call.values().get(i);

@@ -13,7 +13,11 @@ public final class Guard {
 
   /** The scope as seen from a word's place; the word begins. */
   public static Scope at(Scope scope, String file, int line, int column) {
-    SourceRef place = new SourceRef(file, line, column);
+    return begin(scope, new SourceRef(file, line, column, Callers.line()));
+  }
+
+  /** The same at a place that already knows who called its helper. */
+  static Scope begin(Scope scope, SourceRef place) {
     Meter meter = Meter.present();
     meter.step();
     meter.enter(place);

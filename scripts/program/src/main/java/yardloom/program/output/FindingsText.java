@@ -44,7 +44,7 @@ public final class FindingsText {
   }
 
   private static String where(Finding f) {
-    String place = f.place().line() == 0 ? "" : f.place() + ": ";
+    String place = f.place().line() == 0 ? "" : f.place().before();
     return place + f.element().map(id -> id + ": ").orElse("");
   }
 }

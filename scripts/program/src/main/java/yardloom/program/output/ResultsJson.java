@@ -156,6 +156,9 @@ public final class ResultsJson {
     node.put("severity", Choices.text(f.severity()));
     f.element().ifPresent(id -> node.put("element", id.toString()));
     node.put("place", f.place().toString());
+    if (f.place().calledFrom() > 0) {
+      node.put("calledFrom", f.place().calledFrom());
+    }
     node.put("text", f.text());
     node.put("advice", f.advice());
     node.put("source", f.source().cite());

@@ -65,7 +65,8 @@ final class FindingViews {
   /** Without the folders, which say nothing on another machine. */
   private static String line(SourceRef place) {
     String file = place.file().substring(place.file().lastIndexOf('/') + 1);
-    return file + " line " + place.line();
+    String caller = place.calledFrom() == 0 ? "" : " called from line " + place.calledFrom();
+    return file + " line " + place.line() + caller;
   }
 
   /** Advice is written to follow a colon; here it stands alone. */

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -81,5 +82,39 @@ class GuideTest {
       Run run = Run.in(Path.of(""), "check", recipe.toString());
       assertEquals(ExitCode.FINE, run.code(), recipe + run.out() + run.err());
     }
+  }
+
+  /** Each step stands on those before it, as the page says. */
+  @Test
+  void tutorial_runsAfterEachStep() throws IOException {
+    String page = Files.readString(GUIDE.resolve("tutorial.md"));
+    StringBuilder script = new StringBuilder();
+    List<String> steps = blocks(page, "groovy");
+    assertTrue(steps.size() >= 6);
+    for (String step : steps) {
+      script.append(step);
+      Files.writeString(dir.resolve("first-yard.groovy"), script);
+      Run run = Run.in(dir, "check", "first-yard.groovy");
+      assertEquals(ExitCode.FINE, run.code(), step + run.out() + run.err());
+    }
+  }
+
+  @Test
+  void commandOfThePluginRecipe_writesAProject() throws IOException {
+    String line = blocks(Files.readString(GUIDE.resolve("recipes/plugin.md")), "sh").get(0);
+    List<String> said = List.of(line.strip().split(" "));
+    assertEquals("scripts/yardloom", said.get(0));
+    Run run = Run.in(dir, said.subList(1, said.size()).toArray(new String[0]));
+    assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+    assertTrue(Files.exists(dir.resolve("rain-well/pom.xml")));
+    assertTrue(Files.isDirectory(GUIDE.resolve("../samples/county-soil")));
+  }
+
+  private static List<String> blocks(String page, String kind) {
+    return Pattern.compile("(?s)```" + kind + "\\n(.*?)```")
+        .matcher(page)
+        .results()
+        .map(found -> found.group(1))
+        .toList();
   }
 }
