@@ -89,7 +89,7 @@ final class Blocks {
   /** Texts begin with a capital; of entries that read and look alike the first stays. */
   private static List<LegendEntry> tidy(List<LegendEntry> entries) {
     return entries.stream()
-        .map(e -> new LegendEntry(capital(e.text()), e.style(), e.symbol(), e.isLine()))
+        .map(e -> e.called(capital(e.text())))
         .distinct()
         .toList();
   }

@@ -109,7 +109,7 @@ public final class PaperWords {
 
   private List<LegendEntry> legend(List<LegendEntry> entries) {
     return entries.stream()
-        .map(e -> new LegendEntry(of(e.text()), e.style(), e.symbol(), e.isLine()))
+        .map(e -> e.called(of(e.text())))
         .toList();
   }
 

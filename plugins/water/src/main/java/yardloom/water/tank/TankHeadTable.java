@@ -70,7 +70,7 @@ public final class TankHeadTable implements TableMaker {
     if (any) {
       table.note(
           (ground.isEmpty()
-                  ? "The ground is taken as level, since the plan gives no `levels`. "
+                  ? "The ground is taken as level, since the plan gives no levels. "
                   : "")
               + "Without the friction of the line, which takes little at the flow that such heads drive:"
               + " take tube of 3/4 in (19 mm) and more. It falls as the tank empties; compensating"
