@@ -27,8 +27,7 @@ public record LegendEntry(
   }
 
   /** A symbol in a circle that is drawn about it. */
-  public static LegendEntry ringed(
-      String text, Mark.SymbolForm form, Style style, Style ring) {
+  public static LegendEntry ringed(String text, Mark.SymbolForm form, Style style, Style ring) {
     return new LegendEntry(text, style, Optional.of(form), false, Optional.of(ring));
   }
 
