@@ -175,7 +175,6 @@ public final class IrrigationSheet implements SheetMaker {
                 + " open until the water is clear, close them, read the pressure.")
         : List.of(
             "No frost days are known for this place. Where it freezes, drain the head and the lines"
-                + " before the first hard frost; say `frost last:, first:, source:` in the plan for a"
-                + " winter plan.");
+                + " before the first hard frost, and flush them in spring.");
   }
 }

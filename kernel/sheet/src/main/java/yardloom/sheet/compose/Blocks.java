@@ -88,10 +88,7 @@ final class Blocks {
 
   /** Texts begin with a capital; of entries that read and look alike the first stays. */
   private static List<LegendEntry> tidy(List<LegendEntry> entries) {
-    return entries.stream()
-        .map(e -> new LegendEntry(capital(e.text()), e.style(), e.symbol(), e.isLine()))
-        .distinct()
-        .toList();
+    return entries.stream().map(e -> e.called(capital(e.text()))).distinct().toList();
   }
 
   private static String capital(String text) {

@@ -108,9 +108,7 @@ public final class PaperWords {
   }
 
   private List<LegendEntry> legend(List<LegendEntry> entries) {
-    return entries.stream()
-        .map(e -> new LegendEntry(of(e.text()), e.style(), e.symbol(), e.isLine()))
-        .toList();
+    return entries.stream().map(e -> e.called(of(e.text()))).toList();
   }
 
   /** Only texts that a painter wrote about things; the names of things stand in labels as given. */

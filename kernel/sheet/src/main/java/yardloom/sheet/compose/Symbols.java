@@ -123,7 +123,11 @@ final class Symbols {
   static List<Ink> swatch(LegendEntry entry, Box box) {
     Style style = entry.style();
     if (entry.symbol().isPresent()) {
-      return draw(entry.symbol().get(), box.centre(), box.height() / 2 - 0.2, 0, style);
+      double radius = box.height() / 2 - 0.2;
+      List<Ink> inks = new ArrayList<>();
+      entry.ring().ifPresent(ring -> inks.add(new Ink.Circle(box.centre(), radius, ring)));
+      inks.addAll(draw(entry.symbol().get(), box.centre(), radius, 0, style));
+      return inks;
     }
     if (entry.isLine()) {
       return List.of(sampleLine(style, box));

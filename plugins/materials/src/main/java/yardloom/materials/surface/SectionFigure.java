@@ -7,6 +7,7 @@ import java.util.Map;
 import yardloom.facts.mulch.Course;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Palette;
@@ -16,6 +17,7 @@ import yardloom.kernel.draw.Style.Hatch;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
@@ -57,6 +59,10 @@ public final class SectionFigure {
   private static final double NOTE_PITCH_M = 0.068;
   private static final double NOTE_CHAR_M = 0.021;
 
+  // Names under a section, at 1:12 as well, keep clear of those of its neighbours.
+  private static final double OF_PITCH_M = 0.055;
+  private static final int OF_CHARS = 44;
+
   // The figures of thinner layers would run into each other; their depth stands in the note.
   private static final double LEAST_DIMENSION_M = 0.09;
 
@@ -70,25 +76,62 @@ public final class SectionFigure {
 
   public static Panel.Figure of(List<Surface> surfaces, UnitSystem units) {
     SectionFigure figure = new SectionFigure(units);
-    List<Surface> different =
-        Stacks.of(surfaces, units).values().stream().map(alike -> alike.get(0)).toList();
+    List<Named> different = named(List.copyOf(Stacks.of(surfaces, units).values()));
     double floor = 0;
+    int above = 0;
     for (int from = 0; from < different.size(); from += IN_A_ROW) {
-      List<Surface> row = different.subList(from, Math.min(from + IN_A_ROW, different.size()));
-      floor -= from == 0 ? 0 : SOIL_M + BETWEEN_ROWS_M + highest(row);
+      List<Named> row = different.subList(from, Math.min(from + IN_A_ROW, different.size()));
+      floor -= from == 0 ? 0 : SOIL_M + BETWEEN_ROWS_M + above * OF_PITCH_M + highest(row);
       figure.row(row, floor);
+      above = row.stream().mapToInt(n -> n.of().size()).max().orElse(0);
     }
     List<LegendEntry> legend = new ArrayList<>();
     for (Material material : Material.values()) {
-      legend.add(LegendEntry.area(material.title(), STYLES.get(material)));
+      if (surfaces.stream().anyMatch(s -> contains(s, material))) {
+        legend.add(LegendEntry.area(material.title(), STYLES.get(material)));
+      }
     }
     legend.add(LegendEntry.area("soil, not tilled", SOIL));
     double scale = units == UnitSystem.US ? 12 : 10;
     return new Panel.Figure("Mulch build-up sections", figure.marks, legend, 90, scale);
   }
 
-  private static double highest(List<Surface> row) {
-    return row.stream().mapToDouble(SectionFigure::heightM).max().orElse(0);
+  /** A stack, and the lines that say whose it is where another of its kind is built otherwise. */
+  private record Named(Surface surface, List<String> of) {}
+
+  private static List<Named> named(List<List<Surface>> stacks) {
+    return stacks.stream()
+        .map(
+            alike -> {
+              SurfaceKind kind = alike.get(0).kind();
+              boolean alone = stacks.stream().filter(s -> s.get(0).kind() == kind).count() == 1;
+              return new Named(alike.get(0), alone ? List.of() : names(alike));
+            })
+        .toList();
+  }
+
+  /** The names of the surfaces, in lines that stay within a section's part of its row. */
+  private static List<String> names(List<Surface> alike) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    String all = NameRuns.text(alike.stream().map(s -> s.of().name()).toList());
+    for (String name : all.split("(?<=,) ")) {
+      if (!line.isEmpty() && line.length() + 1 + name.length() > OF_CHARS) {
+        lines.add(line);
+        line = "";
+      }
+      line += line.isEmpty() ? name : " " + name;
+    }
+    lines.add(line);
+    return lines;
+  }
+
+  private static boolean contains(Surface surface, Material material) {
+    return surface.courses().stream().anyMatch(c -> c.material() == material);
+  }
+
+  private static double highest(List<Named> row) {
+    return row.stream().mapToDouble(n -> heightM(n.surface())).max().orElse(0);
   }
 
   private static double heightM(Surface surface) {
@@ -98,7 +141,7 @@ public final class SectionFigure {
   }
 
   /** Sections from left to right on one line, which keeps room for the notes of the last. */
-  private void row(List<Surface> row, double floor) {
+  private void row(List<Named> row, double floor) {
     double end = row.size() * (WIDTH_M + GAP_M);
     marks.add(
         new Mark.Stroke(
@@ -110,7 +153,8 @@ public final class SectionFigure {
     }
   }
 
-  private void stack(double x, double floor, Surface surface) {
+  private void stack(double x, double floor, Named named) {
+    Surface surface = named.surface();
     layer(x, floor - SOIL_M, SOIL_M, SOIL, "soil");
     lowestNote = floor - 1;
     double y = floor;
@@ -125,6 +169,12 @@ public final class SectionFigure {
             true,
             0,
             Mark.Anchor.FIXED));
+    double belowM = floor - SOIL_M - 0.05;
+    for (String line : named.of()) {
+      belowM -= OF_PITCH_M;
+      Point at = Point.metres(x + WIDTH_M / 2, belowM);
+      marks.add(new Mark.Label(at, line, 2.0, false, 0, Mark.Anchor.FIXED));
+    }
   }
 
   /** Draws one layer on what lies at {@code y}; returns by how much the stack grows. */

@@ -158,13 +158,15 @@ record PlantSymbol(Habit habit, boolean evergreen, boolean small)
   /** What the legend says of it. */
   LegendEntry legend() {
     String leaves = evergreen ? ", keeps its leaves" : "";
-    if (middle().isPresent() && (small || !evergreen)) {
-      String where = small ? "" : ", in a circle of its mature spread";
-      Style style = small && habit == Habit.ANNUAL ? crossing() : centre();
-      return LegendEntry.symbol(habit.words + leaves + where, middle().get(), style);
+    String spread = habit.words + leaves + ", at mature spread";
+    if (middle().isPresent()) {
+      if (!small) {
+        return LegendEntry.ringed(spread, middle().get(), centre(), outline());
+      }
+      Style style = habit == Habit.ANNUAL ? crossing() : centre();
+      return LegendEntry.symbol(habit.words + leaves, middle().get(), style);
     }
-    String text = habit.words + leaves + ", at mature spread";
-    return LegendEntry.symbol(text, SymbolForm.DISC, outline());
+    return LegendEntry.symbol(spread, SymbolForm.DISC, outline());
   }
 
   @Override

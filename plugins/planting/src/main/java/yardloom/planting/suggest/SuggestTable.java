@@ -90,7 +90,7 @@ public final class SuggestTable implements TableMaker {
       table.note(name + ": the search was ended before all sets were looked at.");
     }
     if (!bed.monthsKnown()) {
-      table.note(name + ": months are not known without frost dates; say `frost`.");
+      table.note(name + ": months are not known without frost dates.");
     }
   }
 

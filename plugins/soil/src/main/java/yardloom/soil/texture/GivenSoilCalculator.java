@@ -66,7 +66,7 @@ public final class GivenSoilCalculator implements Calculator {
   private static PlanException unknown(SoilChoice choice, List<String> names) {
     String known =
         names.isEmpty()
-            ? " No soil is named; include a regional file that says `localSoil`."
+            ? " No soil is named; include a regional file that gives the local soil."
             : " Named are: " + String.join(", ", names) + ".";
     return new PlanException(
         ProblemCode.UNKNOWN_WORD,

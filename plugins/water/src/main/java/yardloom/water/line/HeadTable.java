@@ -67,8 +67,8 @@ public final class HeadTable implements TableMaker {
             + " backflow preventer is needed, and where it stands, the local code says; losses are"
             + " those of clean parts, from memory: take them from the maker's sheet."
             + (tap.isEmpty()
-                ? " No pressure of the tap is given, so the regulator is taken to hold; say it by"
-                    + " `supply pressure: 45.psi`."
+                ? " No pressure of the tap is given, so the regulator is taken to hold:"
+                    + " read it at the tap with a gauge."
                 : ""));
     return table.build();
   }

@@ -118,7 +118,7 @@ public final class TaperTable implements TableMaker {
     table.note(
         "Counted from the day of planting, or from the month in which leaves come where it is planted"
             + " at rest. Each time brings what the days until the next one take, over the efficiency of"
-            + " drip; rain is not counted: leave one out after 1/2 in (12 mm) of rain.");
+            + " drip; rain is not counted: leave one out after 1/2 in (13 mm) of rain.");
     table.note(
         "Look as often as you water: push a finger through the mulch to 2 in (5 cm) beside the stem."
             + " Wet and cold: wait a day. Dry: water now. Keep mulch a hand's breadth off stems. Days of"

@@ -100,6 +100,6 @@ record RainYears(List<Year> years, String how) {
             + (isCounted
                 ? "by " + climate.air().wetDaySource().cite()
                 : "taken as one for each 8 mm (0.31 in)")
-            + ". A measured series by `dailyRain` is better.");
+            + ". A series measured day by day is better.");
   }
 }

@@ -69,9 +69,7 @@ public final class TankHeadTable implements TableMaker {
     }
     if (any) {
       table.note(
-          (ground.isEmpty()
-                  ? "The ground is taken as level, since the plan gives no `levels`. "
-                  : "")
+          (ground.isEmpty() ? "The ground is taken as level, since the plan gives no levels. " : "")
               + "Without the friction of the line, which takes little at the flow that such heads drive:"
               + " take tube of 3/4 in (19 mm) and more. It falls as the tank empties; compensating"
               + " outlets want 7 psi (48 kPa) and more, so below that plain outlets, soaker hose or a"

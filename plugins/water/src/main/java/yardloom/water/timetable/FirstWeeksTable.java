@@ -55,7 +55,7 @@ public final class FirstWeeksTable implements TableMaker {
           "In place of the timetable, from the day of planting or from the month in which leaves come;"
               + " then on by the timetable. Needed: what the thirstiest bed takes until the next"
               + " watering, over the efficiency of drip, without rain: leave one out after 1/2 in"
-              + " (12 mm). Planted a week or more later in the same zone: its own lines; while two hold"
+              + " (13 mm). Planted a week or more later in the same zone: its own lines; while two hold"
               + " at once, set the more frequent one. New trees in beds and with rings of dripline drink"
               + " from their root ball: by can; so do all once the lines are drained for winter.");
     }

@@ -51,7 +51,7 @@ public final class TankChange {
           Supply.open(plan).isPresent()
               ? "The last column says how long the tap runs into the tank for one watering. Then open"
                   + " the zone's valve as always."
-              : "Time the tap with a bucket once (`bucketTest` in the plan); then the timetable says"
+              : "Time the tap with a bucket once; then the timetable says"
                   + " how long it runs into the tank for one watering.");
       steps.add("Back to the tank: when rain has filled it, leave the tap closed.");
     } else {

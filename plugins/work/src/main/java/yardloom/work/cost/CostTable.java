@@ -21,8 +21,8 @@ import yardloom.kernel.table.TableMaker;
 public final class CostTable implements TableMaker {
   /** Printed beside invented prices. */
   static final String DEMO =
-      "Demonstration prices: invented, they say nothing about yours. Put your own in with `price`"
-          + " or `priceBook`.";
+      "Demonstration prices: invented, they say nothing about yours. Put your own into the"
+          + " plan.";
 
   private static final String SKEWED =
       "The total with everything likely lies outside P10 to P90: prices and pace can rise further"

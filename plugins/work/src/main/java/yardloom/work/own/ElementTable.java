@@ -82,7 +82,7 @@ public final class ElementTable implements TableMaker {
     if (element instanceof Element.MulchedGround || element instanceof Element.Path) {
       return element.stands() ? "is there already" : "all of it lies under something else";
     }
-    return element.stands() ? "is there already" : "not counted: give it as an `item`";
+    return element.stands() ? "is there already" : "not counted: give it as an item of its own";
   }
 
   /** What counts for one element. */

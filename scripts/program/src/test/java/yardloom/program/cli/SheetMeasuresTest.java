@@ -8,9 +8,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.Surface;
 import yardloom.kernel.study.Outcome;
 import yardloom.program.output.SheetSet;
 import yardloom.sheet.compose.BlankShare;
@@ -42,7 +47,6 @@ class SheetMeasuresTest {
           "trellis-post",
           "swale-bottom",
           "contour-index",
-          "plant-perennial-evergreen-middle",
           "picture-around",
           "picture-crown-light",
           "picture-crown-shade",
@@ -52,9 +56,6 @@ class SheetMeasuresTest {
           "picture-shrub-light",
           "picture-stem",
           "picture-roof-dark");
-
-  /** Not explained yet: what of these two the planting sheets draw stands in no legend. */
-  private static final Set<String> OPEN = Set.of("plant-perennial", "plant-annual");
 
   /** Drawn once for all measures. */
   private static final Map<String, List<ComposedSheet>> SETS = new HashMap<>();
@@ -146,7 +147,6 @@ class SheetMeasuresTest {
       parts(demo, sheet).forEach(part -> groups(part, "legend").forEach(g -> styles(g, explained)));
       explained.forEach(s -> drawn.remove(s.replaceAll("-sample$", "")));
       drawn.removeAll(PARTS);
-      drawn.removeAll(OPEN);
       drawn.forEach(s -> unexplained.add(sheet.id() + ": " + s));
     }
     assertEquals(Set.of(), unexplained);
@@ -190,6 +190,66 @@ class SheetMeasuresTest {
     assertTrue(large.size() <= 8, large.toString());
     assertTrue(pages.size() <= 6, pages.toString());
     assertTrue(pages.stream().filter(p -> p.startsWith("crew")).count() <= 4, pages.toString());
+  }
+
+  /** A sheet is read by people who never see the plan's script: no words of it, no gaps to fill. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void everyText_isPlain_withoutWordsOfTheScript(String demo) {
+    List<String> code = new ArrayList<>();
+    for (ComposedSheet sheet : set(demo)) {
+      InkAudit.texts(sheet).stream()
+          .map(Ink.Text::content)
+          .filter(t -> t.matches(".*[`{}].*|.*\\b(null|NaN)\\b.*"))
+          .forEach(t -> code.add(sheet.id() + ": " + t));
+    }
+    assertEquals(List.of(), code);
+  }
+
+  /** Sections of one kind that differ say whose they are: titles with their names are unlike. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void buildUpSections_haveTitlesThatDiffer(String demo) {
+    List<List<Surface>> kinds =
+        List.copyOf(
+            Samples.outcome(demo).results().all(YardFacts.SURFACES).stream()
+                .collect(Collectors.groupingBy(Surface::kind, TreeMap::new, Collectors.toList()))
+                .values());
+    Set<String> texts = new TreeSet<>();
+    set(demo).stream()
+        .filter(s -> s.id().startsWith("materials"))
+        .forEach(s -> InkAudit.texts(s).forEach(t -> texts.add(t.content())));
+    for (List<Surface> kind : kinds) {
+      List<String> depths = kind.stream().map(SheetMeasuresTest::chips).distinct().toList();
+      for (String depth : depths.size() > 1 ? depths : List.<String>of()) {
+        String first =
+            kind.stream().filter(s -> chips(s).equals(depth)).findFirst().orElseThrow().of().name();
+        assertTrue(
+            texts.stream().anyMatch(t -> t.equals(first) || t.startsWith(first + ",")), first);
+      }
+    }
+  }
+
+  private static String chips(Surface surface) {
+    return surface.depth(Material.WOOD_CHIPS).map(d -> d.value().toString()).orElse("");
+  }
+
+  /** The timetable leaves the plan of the irrigation sheet its scale: that of the layout. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void irrigation_isDrawnAtTheScaleOfTheLayout(String demo) {
+    if (set(demo).stream().anyMatch(s -> s.id().equals("irrigation"))) {
+      assertEquals(scale(demo, "layout"), scale(demo, "irrigation"));
+    }
+  }
+
+  private static List<String> scale(String demo, String id) {
+    return set(demo).stream()
+        .filter(s -> s.id().equals(id))
+        .flatMap(s -> InkAudit.texts(s).stream())
+        .map(Ink.Text::content)
+        .filter(t -> t.startsWith("Scale 1"))
+        .toList();
   }
 
   /** The sheet and what it goes on to. */
