@@ -83,9 +83,7 @@ public final class WarmSeasonCalculator implements Calculator {
         .map(
             warm ->
                 new WarmSeason(
-                    day(warm.from(), "up", climate),
-                    day(warm.until(), "down", climate),
-                    WARM));
+                    day(warm.from(), "up", climate), day(warm.until(), "down", climate), WARM));
   }
 
   private static Derived<MonthDay> day(
