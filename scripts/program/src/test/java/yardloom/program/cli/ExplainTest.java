@@ -61,8 +61,8 @@ class ExplainTest {
         run.out().replace('\u00a0', ' ').replace(dir + "/", "").replaceAll("\\[\\d+]", "[n]");
     assertEquals(
         """
-        Materials take-off  (materials-take-off / bed kitchen bed / chips)
-        bed kitchen bed, Chips = 3.500 cu yd  [n]
+        Materials take-off  (materials-take-off / Kitchen bed / chips)
+        Kitchen bed, Chips = 3.500 cu yd  [n]
             volume = area × depth
             = 378.00 sq ft × 3.000 in
             by: a layer of even depth (common practice, no source)
@@ -87,9 +87,9 @@ class ExplainTest {
   @Test
   void addressTypedAsListed_tableRowAndColumn_isTheSameAnswer() {
     String byWords = explain("mulch of kitchen bed").out();
-    assertEquals(byWords, explain("materials-take-off / bed kitchen bed / chips").out());
+    assertEquals(byWords, explain("materials-take-off / Kitchen bed / chips").out());
     assertEquals(
-        byWords, explain("Materials take-off", "/", "bed \"Kitchen bed\"", "/", "Chips").out());
+        byWords, explain("Materials take-off", "/", "kitchen bed", "/", "Chips").out());
   }
 
   @Test
@@ -100,14 +100,14 @@ class ExplainTest {
         run.err().lines().filter(l -> l.startsWith("  \"")).map(l -> l.split("\"")[1]).toList();
     assertEquals(
         List.of(
-            "materials-take-off / bed berry bed / chips",
-            "materials-take-off / bed kitchen bed / chips"),
+            "materials-take-off / Berry bed / chips",
+            "materials-take-off / Kitchen bed / chips"),
         listed);
     for (String address : listed) {
       assertEquals(ExitCode.FINE, explain(address).code(), address);
     }
     // 36 × 9 = 324 sq ft, 11 in deep: 11 cu yd.
-    assertTrue(run.err().contains("berry bed / chips\"  11.00 cu yd"), run.err());
+    assertTrue(run.err().contains("Berry bed / chips\"  11.00 cu yd"), run.err());
   }
 
   @Test
@@ -115,11 +115,11 @@ class ExplainTest {
     Run run = explain("mulsh of kitchen bed");
     assertEquals(ExitCode.PLAN, run.code());
     assertTrue(run.err().contains("\"mulch\" for mulsh"), run.err());
-    Run row = explain("materials-take-off / bed kitchn bed / chips");
+    Run row = explain("materials-take-off / Kitchn bed / chips");
     assertEquals(ExitCode.PLAN, row.code());
-    assertTrue(row.err().contains("nearest: materials-take-off / bed kitchen bed"), row.err());
-    Run column = explain("materials-take-off / bed kitchen bed / chip");
-    assertTrue(column.err().contains("nearest: materials-take-off / bed kitchen bed / chips"));
+    assertTrue(row.err().contains("nearest: materials-take-off / Kitchen bed"), row.err());
+    Run column = explain("materials-take-off / Kitchen bed / chip");
+    assertTrue(column.err().contains("nearest: materials-take-off / Kitchen bed / chips"));
     Run number = explain("99999");
     assertEquals(ExitCode.PLAN, number.code());
     assertTrue(number.err().contains("there is no calculation [99999]"), number.err());
@@ -130,7 +130,7 @@ class ExplainTest {
     String text = explain().out();
     int at = text.indexOf("materials-take-off: Materials take-off\n");
     assertTrue(at >= 0, text);
-    assertTrue(text.substring(at).contains("rows     bed berry bed | bed kitchen bed | all"), text);
+    assertTrue(text.substring(at).contains("rows     Berry bed | Kitchen bed | all"), text);
     assertTrue(text.substring(at).contains("columns  area | cardboard | "), text);
     assertFalse(explain("beds").out().contains("berry bed / use"), "words are no figures");
   }
@@ -152,7 +152,7 @@ class ExplainTest {
   @Test
   void numberWithoutACalculation_saysSo() {
     // 378 / 6400 is 5.9 %.
-    String text = explain("areas / bed kitchen bed / share").out();
+    String text = explain("areas / Kitchen bed / share").out();
     assertTrue(text.contains("Share of lot = 6 %"), text);
     assertTrue(text.contains("no calculation is behind it"), text);
   }
