@@ -11,6 +11,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Quantity;
 import yardloom.program.output.Calculations;
 
 /** Answers why a printed number is what it is. Not thread-safe. */
@@ -87,7 +88,7 @@ public final class Explanation {
     if (found.complete()) {
       return Answer.of(list(found.cells()));
     }
-    if (found.cells().size() > 1) {
+    if (found.cells().size() > 1 && !isOneFigure(found.cells())) {
       return Answer.none(
           "\""
               + what
@@ -95,6 +96,25 @@ public final class Explanation {
               + list(found.cells()));
     }
     return tell(found.cells().get(0));
+  }
+
+  /** Whether tables say the same of the same: then any of them answers, the first. */
+  private static boolean isOneFigure(List<Askable> cells) {
+    Askable first = cells.get(0);
+    return cells.stream()
+        .allMatch(
+            c ->
+                c.row().equalsIgnoreCase(first.row())
+                    && c.column().id().equals(first.column().id())
+                    && isSame(first.cell().value(), c.cell().value()));
+  }
+
+  private static boolean isSame(Optional<?> one, Optional<?> other) {
+    return one.isPresent()
+        && other.isPresent()
+        && (one.get() instanceof Quantity<?> a && other.get() instanceof Quantity<?> b
+            ? a.dimension() == b.dimension() && Math.abs(a.si() - b.si()) <= 1e-9 * Math.abs(a.si())
+            : one.get().equals(other.get()));
   }
 
   private int calculation(Askable cell) {

@@ -88,8 +88,7 @@ class ExplainTest {
   void addressTypedAsListed_tableRowAndColumn_isTheSameAnswer() {
     String byWords = explain("mulch of kitchen bed").out();
     assertEquals(byWords, explain("materials-take-off / Kitchen bed / chips").out());
-    assertEquals(
-        byWords, explain("Materials take-off", "/", "kitchen bed", "/", "Chips").out());
+    assertEquals(byWords, explain("Materials take-off", "/", "kitchen bed", "/", "Chips").out());
   }
 
   @Test
@@ -100,14 +99,21 @@ class ExplainTest {
         run.err().lines().filter(l -> l.startsWith("  \"")).map(l -> l.split("\"")[1]).toList();
     assertEquals(
         List.of(
-            "materials-take-off / Berry bed / chips",
-            "materials-take-off / Kitchen bed / chips"),
+            "materials-take-off / Berry bed / chips", "materials-take-off / Kitchen bed / chips"),
         listed);
     for (String address : listed) {
       assertEquals(ExitCode.FINE, explain(address).code(), address);
     }
     // 36 × 9 = 324 sq ft, 11 in deep: 11 cu yd.
     assertTrue(run.err().contains("Berry bed / chips\"  11.00 cu yd"), run.err());
+  }
+
+  /** 54 × 7 = 378 sq ft in three tables: one of them answers. */
+  @Test
+  void wordsThatFitOneFigureInManyTables_areAnswered() {
+    Run run = explain("area of kitchen bed");
+    assertEquals(ExitCode.FINE, run.code(), run.err());
+    assertTrue(run.out().contains("Area = 378.00"), run.out());
   }
 
   @Test

@@ -94,20 +94,24 @@ class PlantingSheetByHandTest {
         .flatMap(e -> e.getValue().legend().stream())
         .forEach(
             e -> {
-              Style s = e.style();
               String look =
-                  e.symbol()
-                      + " "
-                      + s.hatch()
-                      + " "
-                      + s.strokeMm()
-                      + " "
-                      + s.dash()
-                      + (s.fill().isEmpty() ? "" : s.fill().equals(s.stroke()) ? " full" : " open");
+                  e.symbol() + look(e.style()) + e.ring().map(PlantingSheetByHandTest::look);
               String before = looks.put(look, e.text());
               assertEquals(null, before, e.text());
             });
     assertTrue(looks.size() >= 4, looks.toString());
+  }
+
+  /** What ink shows of a style without colour. */
+  private static String look(Style style) {
+    String filled = style.fill().equals(style.stroke()) ? " full" : " open";
+    return " "
+        + style.hatch()
+        + " "
+        + style.strokeMm()
+        + " "
+        + style.dash()
+        + (style.fill().isEmpty() ? "" : filled);
   }
 
   @Test
