@@ -60,8 +60,11 @@ public final class SectionFigure {
   private static final double NOTE_CHAR_M = 0.021;
 
   // Names under a section, at 1:12 as well, keep clear of those of its neighbours.
-  private static final double OF_PITCH_M = 0.055;
+  private static final double OF_PITCH_M = 0.07;
   private static final int OF_CHARS = 44;
+
+  // The title above them is larger and bold.
+  private static final double TITLE_M = 0.02;
 
   // The figures of thinner layers would run into each other; their depth stands in the note.
   private static final double LEAST_DIMENSION_M = 0.09;
@@ -81,7 +84,7 @@ public final class SectionFigure {
     int above = 0;
     for (int from = 0; from < different.size(); from += IN_A_ROW) {
       List<Named> row = different.subList(from, Math.min(from + IN_A_ROW, different.size()));
-      floor -= from == 0 ? 0 : SOIL_M + BETWEEN_ROWS_M + above * OF_PITCH_M + highest(row);
+      floor -= from == 0 ? 0 : SOIL_M + BETWEEN_ROWS_M + (above == 0 ? 0 : TITLE_M + above * OF_PITCH_M) + highest(row);
       figure.row(row, floor);
       above = row.stream().mapToInt(n -> n.of().size()).max().orElse(0);
     }
@@ -169,7 +172,7 @@ public final class SectionFigure {
             true,
             0,
             Mark.Anchor.FIXED));
-    double belowM = floor - SOIL_M - 0.05;
+    double belowM = floor - SOIL_M - 0.05 - TITLE_M;
     for (String line : named.of()) {
       belowM -= OF_PITCH_M;
       Point at = Point.metres(x + WIDTH_M / 2, belowM);
