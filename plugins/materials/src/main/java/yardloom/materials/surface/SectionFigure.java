@@ -84,7 +84,13 @@ public final class SectionFigure {
     int above = 0;
     for (int from = 0; from < different.size(); from += IN_A_ROW) {
       List<Named> row = different.subList(from, Math.min(from + IN_A_ROW, different.size()));
-      floor -= from == 0 ? 0 : SOIL_M + BETWEEN_ROWS_M + (above == 0 ? 0 : TITLE_M + above * OF_PITCH_M) + highest(row);
+      floor -=
+          from == 0
+              ? 0
+              : SOIL_M
+                  + BETWEEN_ROWS_M
+                  + (above == 0 ? 0 : TITLE_M + above * OF_PITCH_M)
+                  + highest(row);
       figure.row(row, floor);
       above = row.stream().mapToInt(n -> n.of().size()).max().orElse(0);
     }

@@ -24,14 +24,9 @@ public final class LabourRates {
     return new LabourRates(Region.ownFirst(region, plan.attributes().all(KEY)));
   }
 
-  /** Hours of one person for one unit of the task, and the unit. */
-  public LocalRate of(String task) {
-    return said(task).orElseGet(() -> LabourData.labour(task));
-  }
-
   /**
-   * The same for a job: what is said of its task goes before the rate that it brings, since whoever
-   * says it knows their own crew.
+   * Hours of one person for one unit of a job, and the unit: what is said of its task goes before
+   * the rate that it brings, since whoever says it knows their own crew.
    */
   LocalRate of(Job job) {
     return said(job.task().title())

@@ -55,7 +55,6 @@ class UnreachedCodeTest {
           "yardloom.sheet.compose.SheetRequest.withScale(Optional)",
           "yardloom.sheet.font.FontWidths.knows(int)",
           "yardloom.sheet.paper.Paper.all()",
-          "yardloom.sheet.paper.Scale.largestFitting(List, double, double, double, double)",
           "yardloom.sun.hours.SunMap.hours(int, int)",
           "yardloom.sun.hours.SunMap.workedOut()",
           "yardloom.water.pipe.formula.PipeNetwork$Solution.headM(String)",

@@ -124,7 +124,7 @@ class EverythingDrawnTest {
     }
     assertRow(rows, "House,building,,,,is there already");
     assertRow(rows, "Old shed,structure,,,,is there already");
-    assertRow(rows, "Nameless,tree,,,,not counted: give it as an `item`");
+    assertRow(rows, "Nameless,tree,,,,not counted: give it as an item of its own");
     assertRow(rows, "Gas,utility,,,,is there; its marks are called for");
     assertRow(rows, "Field,keep out,,,,keeps ground free");
     assertRow(rows, "Counted fence,fence,,build the fence,Earthwork,");

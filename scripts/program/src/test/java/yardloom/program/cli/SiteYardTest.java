@@ -55,11 +55,11 @@ class SiteYardTest {
   @Test
   void setbacks_andWhatTheyLeave() throws IOException {
     // 70 × 21; 6 × (110 − 21); 13 × (70 − 6); 4 × (110 − 21 − 13); (70 − 10) × (110 − 34).
-    assertEquals("1470,19", lastTwo("buildable-limits", "\"setback from south"));
-    assertEquals("534,7", lastTwo("buildable-limits", "\"setback from east"));
-    assertEquals("832,11", lastTwo("buildable-limits", "\"setback from north"));
-    assertEquals("304,4", lastTwo("buildable-limits", "\"setback from west"));
-    assertEquals("4560,59", lastTwo("buildable-limits", "may be built on"));
+    assertEquals("1470,19.0909", lastTwo("buildable-limits", "\"setback from south"));
+    assertEquals("534,6.9351", lastTwo("buildable-limits", "\"setback from east"));
+    assertEquals("832,10.8052", lastTwo("buildable-limits", "\"setback from north"));
+    assertEquals("304,3.9481", lastTwo("buildable-limits", "\"setback from west"));
+    assertEquals("4560,59.2208", lastTwo("buildable-limits", "may be built on"));
     assertEquals("7700,100", lastTwo("buildable-limits", "lot"));
   }
 
@@ -73,19 +73,19 @@ class SiteYardTest {
     // 4.5 × 18, 2 × 22.5; π 5², 2π 5; π (7² − 2.2²), 2π (7 + 2.2); (14 + 10) / 2 × 8, its slant
     // √80.
     assertEquals("long,perennial,81,45.0", row("beds", "long"));
-    assertEquals("round,perennial,79,31.4", row("beds", "round"));
-    assertEquals("ring,perennial,139,57.8", row("beds", "ring"));
+    assertEquals("round,perennial,78.5398,31.4", row("beds", "round"));
+    assertEquals("ring,perennial,138.7327,57.8", row("beds", "ring"));
     assertEquals("slant,perennial,96,40.9", row("beds", "slant"));
-    // 81 + 78.54 + 138.73 + 96 = 394.27.
-    assertEquals("all beds,,394,", row("beds", "all beds"));
+    // 81 + 78.5398 + 138.7327 + 96 = 394.2725.
+    assertEquals("all beds,,394.2725,", row("beds", "all beds"));
   }
 
   @Test
   void areas_ofTheLot_addUp() throws IOException {
-    // 30 × 22; 3.5 × 32; 7700 − 660 − 112 − 394.27 = 6533.73.
-    assertEquals("House,660,9", row("areas", "House"));
-    assertEquals("Walk,112,1", row("areas", "Walk"));
-    assertEquals("Open ground,6534,85", row("areas", "Open ground"));
+    // 30 × 22; 3.5 × 32; 7700 − 660 − 112 − 394.2725 = 6533.7275; shares of 7700.
+    assertEquals("House,660,8.5714", row("areas", "House"));
+    assertEquals("Walk,112,1.4545", row("areas", "Walk"));
+    assertEquals("Open ground,6533.7275,84.8536", row("areas", "Open ground"));
   }
 
   /** From A, the corner at (10, 46): √(15² + 24²) = 28.30 ft; a ring by its outside. */

@@ -77,9 +77,10 @@ class StandingFromScriptTest {
   @Test
   void paths_onlyNewOnes_areMulched() throws IOException {
     List<String> paths =
-        rows("materials-take-off").stream().filter(r -> r.contains(" path")).toList();
+        rows("materials-take-off").stream().filter(r -> r.contains(",path,")).toList();
     assertEquals(1, paths.size(), paths.toString());
-    assertTrue(paths.get(0).contains("new path") && paths.get(0).endsWith(",0.44"), paths.get(0));
+    assertTrue(
+        paths.get(0).startsWith("New path,") && paths.get(0).endsWith(",0.44"), paths.get(0));
   }
 
   @Test
@@ -104,8 +105,8 @@ class StandingFromScriptTest {
     sheet = sheet.replaceAll(" +", " ");
     for (String entry :
         List.of(
-            "Fence, wall or hedge, new",
-            "Fence, wall or hedge, existing",
+            "Fence or hedge, new",
+            "Fence or hedge, existing",
             "Paving, existing",
             "Path, new",
             "Path, existing",

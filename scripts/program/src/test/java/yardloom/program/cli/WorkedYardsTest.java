@@ -145,7 +145,7 @@ class WorkedYardsTest {
     assertEquals(
         List.of("ground limestone 38 lb", "nitrogen 0.91 lb", "fertilizer 21-0-0 4.34 lb"),
         doses.stream()
-            .map(d -> d.text("item") + " " + d.text("amount").replace('\u00a0', ' '))
+            .map(d -> d.text("item") + " " + d.text("amount") + " " + d.text("amount_unit"))
             .toList());
     DataRow soil = rows(files, "materials-soil").get(0);
     assertEquals("clay loam", soil.text("texture"));
