@@ -28,7 +28,7 @@ final class CareGroups {
     if (!related.isEmpty()) {
       groups.add(related);
     }
-    if (plant.form() == Form.TREE && GNAWED.contains(genus(plant))) {
+    if (plant.form() == Form.TREE && GNAWED.contains(plant.genus())) {
       groups.add("gnawed bark");
     }
     if (plant.window().equals("tender woody")) {
@@ -54,10 +54,6 @@ final class CareGroups {
       }
     }
     return best.isEmpty() ? "" : BY_NAME.get(best);
-  }
-
-  private static String genus(Plant plant) {
-    return plant.botanical().split(" ")[0];
   }
 
   /** Genera of trees whose young bark rabbits and mice eat in winter. */
