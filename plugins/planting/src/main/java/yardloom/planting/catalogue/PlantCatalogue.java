@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import yardloom.facts.LightNeed;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Attributes.Entry;
+import yardloom.kernel.plan.Draft;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
@@ -54,8 +55,12 @@ public final class PlantCatalogue {
     return with(plan.attributes().all(OWN));
   }
 
-  /** The same with the given plants, such as those that a script has said so far. */
-  public static PlantCatalogue with(List<Entry<Plant>> own) {
+  /** The same with the plants that a script has said so far. */
+  public static PlantCatalogue of(Draft draft) {
+    return with(draft.attributes().all(OWN));
+  }
+
+  private static PlantCatalogue with(List<Entry<Plant>> own) {
     if (own.isEmpty()) {
       return SHIPPED;
     }
@@ -207,12 +212,8 @@ public final class PlantCatalogue {
           source("caution_source"),
           cells.text("window"),
           cells.text("mulch"),
-          borne(),
+          borne(cells.text("mulch")),
           Optional.empty());
-    }
-
-    private Plant.Borne borne() {
-      return PlantCatalogue.borne(cells.text("mulch"));
     }
 
     private Crop crop() {

@@ -167,9 +167,7 @@ public final class OwnPlantWords {
     SourceRef place = plan.place();
     Plant like;
     try {
-      like =
-          PlantCatalogue.with(plan.draft().attributes().all(PlantCatalogue.OWN))
-              .plant(row.text("like"));
+      like = PlantCatalogue.of(plan.draft()).plant(row.text("like"));
     } catch (PlanException e) {
       throw e.at(row.placeOf("like"));
     }

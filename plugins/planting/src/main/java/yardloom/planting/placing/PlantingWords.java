@@ -61,7 +61,7 @@ public final class PlantingWords {
               help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
               fallback = "what is usual for the kind and the season of the work")
           String stock) {
-    Plant found = PlantCatalogue.with(in.draft().attributes().all(PlantCatalogue.OWN)).plant(name);
+    Plant found = PlantCatalogue.of(in.draft()).plant(name);
     if (found.form() == Plant.Form.TREE) {
       throw new PlanException(
           ProblemCode.MISPLACED_WORD,
@@ -121,7 +121,7 @@ public final class PlantingWords {
               help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
               fallback = "what is usual for the kind and the season of the work")
           String stock) {
-    Plant found = PlantCatalogue.with(in.draft().attributes().all(PlantCatalogue.OWN)).plant(name);
+    Plant found = PlantCatalogue.of(in.draft()).plant(name);
     if (in.element().attributes().has(PlantingKeys.SPECIES)) {
       throw new PlanException(
           ProblemCode.DUPLICATE, in.place(), in.element().id() + " already has a species");
