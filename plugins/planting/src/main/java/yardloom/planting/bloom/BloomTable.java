@@ -14,7 +14,6 @@ import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
@@ -124,13 +123,7 @@ public final class BloomTable implements TableMaker {
 
   private static Variety.Blooms when(Plan plan, Stand stand) {
     return plan.element(stand.in())
-        .map(Element::attributes)
-        .flatMap(
-            all ->
-                all.all(Variety.KEY).stream()
-                    .map(entry -> entry.value())
-                    .filter(v -> v.of().isEmpty() || v.of().equals(stand.plant()))
-                    .findFirst())
+        .flatMap(in -> Variety.of(in, stand.plant()))
         .map(Variety::blooms)
         .orElse(Variety.Blooms.MIDSEASON);
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.WateringValve;
 import yardloom.facts.YardFacts;
@@ -12,7 +11,6 @@ import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
-import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.planting.placing.PlantPlaces;
@@ -96,7 +94,7 @@ public final class SuitCalculator implements Calculator {
                 p.plant().spread().middle(),
                 false,
                 p.choice().stands(),
-                variety(p.bed(), p.plant().name())));
+                Variety.of(p.bed(), p.plant().name())));
       }
     }
     for (Planting.Specimen s : places.specimens()) {
@@ -109,15 +107,8 @@ public final class SuitCalculator implements Calculator {
               s.width(),
               s.trained().isPresent(),
               s.tree().stands(),
-              variety(s.tree(), s.plant().name())));
+              Variety.of(s.tree(), s.plant().name())));
     }
     return plants;
-  }
-
-  private static Optional<Variety> variety(Element in, String plant) {
-    return in.attributes().all(Variety.KEY).stream()
-        .map(entry -> entry.value())
-        .filter(v -> v.of().isEmpty() || v.of().equals(plant))
-        .findFirst();
   }
 }

@@ -1,7 +1,10 @@
 package yardloom.planting.suit.rule;
 
 import java.util.List;
+import java.util.Optional;
 import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.Attributes;
+import yardloom.kernel.plan.Element;
 
 /**
  * What the plan says of the varieties of a tree or of the plants of a bed.
@@ -36,5 +39,13 @@ public record Variety(String of, List<String> names, boolean selfFruitful, Bloom
 
   public Variety {
     names = List.copyOf(names);
+  }
+
+  /** What a tree or bed says of the varieties of a kind in it. */
+  public static Optional<Variety> of(Element in, String plant) {
+    return in.attributes().all(KEY).stream()
+        .map(Attributes.Entry::value)
+        .filter(v -> v.of().isEmpty() || v.of().equals(plant))
+        .findFirst();
   }
 }
