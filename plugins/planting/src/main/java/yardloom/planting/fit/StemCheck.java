@@ -43,9 +43,10 @@ public final class StemCheck implements Check {
     List<Element.Tree> trees = plan.all(Element.Tree.class);
     for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
       Length least = Planting.offStem(p.plant());
+      List<Point> grown = Thinning.grown(p).at();
       for (Element.Tree tree : trees) {
         List<Point> near =
-            Thinning.grown(p).at().stream()
+            grown.stream()
                 .filter(at -> tree.at().distance(at).compareTo(least.times(1 - 1e-9)) < 0)
                 .toList();
         if (!near.isEmpty()) {

@@ -74,15 +74,16 @@ public final class HarvestCalculator implements Calculator {
   private static Range<Mass> harvest(Planting p, Yield yield) {
     Length width = LongAxis.of(p.ground()).width();
     Length usual = p.plant().rows().middle();
+    // What is planted densely bears its full harvest once it is thinned.
     Thinning.Grown grown = Thinning.grown(p);
     double share = Crowding.share(width, grown.spacing(), grown.rowSpacing(), usual);
     return new Range<>(
-        harvest(p, yield, yield.low(), share), harvest(p, yield, yield.high(), share));
+        harvest(p, grown, yield, yield.low(), share),
+        harvest(p, grown, yield, yield.high(), share));
   }
 
-  private static Derived<Mass> harvest(Planting p, Yield yield, Mass each, double share) {
-    // What is planted densely bears its full harvest once it is thinned.
-    Thinning.Grown grown = Thinning.grown(p);
+  private static Derived<Mass> harvest(
+      Planting p, Thinning.Grown grown, Yield yield, Mass each, double share) {
     int plants = grown.at().size();
     Derived.Builder why =
         switch (yield.per()) {
