@@ -106,9 +106,14 @@ public record StockForm(
     return suits.contains(Suits.SEED) || suits.contains(Suits.SETS);
   }
 
+  /** Whether what is planted so has bare roots. */
+  public static boolean isBare(String how) {
+    return how.startsWith("bare root");
+  }
+
   /** Whether a period of planting is one of this form. */
   public boolean goesInto(String how) {
-    boolean bare = how.startsWith("bare root");
+    boolean bare = isBare(how);
     return switch (season) {
       case ANY -> true;
       case DORMANT -> bare;

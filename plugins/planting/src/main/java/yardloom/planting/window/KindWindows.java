@@ -30,11 +30,6 @@ final class KindWindows {
     return GrowingYear.of(in).map(year -> window(plant, place(in, year), year));
   }
 
-  /** Whether it is a period of bare roots. */
-  static boolean isBare(PlantingWindow.Period period) {
-    return period.how().startsWith("bare root");
-  }
-
   /** What the climate is like; as in a continental one where nothing is known of it. */
   static Place place(Facts in, GrowingYear year) {
     Optional<ClimateNormals> climate = in.find(YardFacts.CLIMATE);

@@ -111,13 +111,13 @@ public final class StockCalculator implements Calculator {
   }
 
   private static boolean has(PlantingWindow window, boolean bare) {
-    return window.periods().stream().anyMatch(p -> KindWindows.isBare(p) == bare);
+    return window.periods().stream().anyMatch(p -> StockForm.isBare(p.how()) == bare);
   }
 
   private static PlantingWindow only(PlantingWindow window, boolean bare) {
     return new PlantingWindow(
         window.plant(),
         window.phase(),
-        window.periods().stream().filter(p -> KindWindows.isBare(p) == bare).toList());
+        window.periods().stream().filter(p -> StockForm.isBare(p.how()) == bare).toList());
   }
 }
