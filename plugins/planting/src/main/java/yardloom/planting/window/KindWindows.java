@@ -23,15 +23,21 @@ final class KindWindows {
   /** Above this cool-season vegetables stop growing (page on cool-season vegetables, read). */
   private static final Temperature HOT = Temperature.fahrenheit(80);
 
-  private KindWindows() {}
+  private final GrowingYear year;
+  private final Place place;
+
+  private KindWindows(GrowingYear year, Place place) {
+    this.year = year;
+    this.place = place;
+  }
 
   /** Empty where neither frost is known nor the climate without it. */
-  static Optional<PlantingWindow> of(Plant plant, Facts in) {
-    return GrowingYear.of(in).map(year -> window(plant, place(in, year), year));
+  static Optional<KindWindows> of(Facts in) {
+    return GrowingYear.of(in).map(year -> new KindWindows(year, place(in, year)));
   }
 
   /** What the climate is like; as in a continental one where nothing is known of it. */
-  static Place place(Facts in, GrowingYear year) {
+  private static Place place(Facts in, GrowingYear year) {
     Optional<ClimateNormals> climate = in.find(YardFacts.CLIMATE);
     if (climate.isEmpty()) {
       return new Place(true, true, false, false);
@@ -46,26 +52,30 @@ final class KindWindows {
             climate.get().months().stream().map(m -> m.mean().celsius()).toList()));
   }
 
-  private static PlantingWindow window(Plant plant, Place place, GrowingYear year) {
+  PlantingWindow of(Plant plant) {
     List<PlantingWindow.Period> periods = new ArrayList<>();
     for (PlantingRules.Rule rule : PlantingRules.of(plant, place)) {
+      Offset until = shortBy(rule) > 0 ? rule.time().from() : rule.time().until();
       periods.add(
           new PlantingWindow.Period(
               rule.time().how(),
-              day(rule.time().from(), rule.source(), year),
-              isShort(rule, year)
-                  ? day(rule.time().from(), rule.source(), year)
-                  : day(rule.time().until(), rule.source(), year)));
+              day(rule.time().from(), rule.source()),
+              day(until, rule.source())));
     }
     return new PlantingWindow(plant.name(), plant.phase(), periods);
   }
 
-  /** Whether even what is planted on the first day does not ripen before the frost. */
-  static boolean isShort(PlantingRules.Rule rule, GrowingYear year) {
-    return rule.time().shortBy(year.begins().value(), year.ends().value()) > 0;
+  /** The first rule by which a kind ripens too late even if planted on the first day. */
+  Optional<PlantingRules.Rule> tooShort(Plant plant) {
+    return PlantingRules.of(plant, place).stream().filter(rule -> shortBy(rule) > 0).findFirst();
   }
 
-  private static Derived<MonthDay> day(Offset offset, Source source, GrowingYear year) {
+  /** By how many days what is planted on the first day ripens after the frost; 0 if before it. */
+  int shortBy(PlantingRules.Rule rule) {
+    return rule.time().shortBy(year.begins().value(), year.ends().value());
+  }
+
+  private Derived<MonthDay> day(Offset offset, Source source) {
     boolean last = offset.frost() == Frost.LAST;
     String named = last ? year.beginning() : year.ending();
     Derived<MonthDay> from = last ? year.begins() : year.ends();

@@ -13,7 +13,6 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
-import yardloom.planting.year.GrowingYear;
 
 /** Flags kinds that take longer to ripen than the season between the usual frosts lasts. */
 public final class ShortSeasonCheck implements Check {
@@ -30,26 +29,25 @@ public final class ShortSeasonCheck implements Check {
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> found = new ArrayList<>();
-    Optional<GrowingYear> year = GrowingYear.of(facts);
-    if (year.isPresent()) {
-      PlantingRules.Place place = KindWindows.place(facts, year.get());
+    Optional<KindWindows> windows = KindWindows.of(facts);
+    if (windows.isPresent()) {
       for (Plant plant : facts.get(PlantPlaces.KEY).toPlant().values()) {
-        PlantingRules.of(plant, place).stream()
-            .filter(rule -> KindWindows.isShort(rule, year.get()))
-            .findFirst()
-            .ifPresent(rule -> found.add(finding(plant, rule, year.get())));
+        windows
+            .get()
+            .tooShort(plant)
+            .ifPresent(rule -> found.add(finding(plant, rule, windows.get().shortBy(rule))));
       }
     }
     return found;
   }
 
-  private Finding finding(Plant plant, PlantingRules.Rule rule, GrowingYear year) {
+  private Finding finding(Plant plant, PlantingRules.Rule rule, int days) {
     return Finding.of(
         id(),
         Severity.NOTE,
         plant.name()
             + " ripens "
-            + rule.time().shortBy(year.begins().value(), year.ends().value())
+            + days
             + " days after the first usual frost if it is planted on its first day; its crop takes "
             + plant.crop().stages().map(s -> s.total()).orElse(0)
             + " days by the table of crop stages",

@@ -2,6 +2,7 @@ package yardloom.planting.window;
 
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,10 +15,8 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
-import yardloom.kernel.problem.SourceRef;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
-import yardloom.planting.placing.Planting;
 import yardloom.planting.stock.StockForm;
 import yardloom.planting.stock.StockForms;
 import yardloom.planting.stock.StockPlan;
@@ -61,63 +60,74 @@ public final class StockCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    StockForms forms = StockForms.of(plan, in.find(YardFacts.REGION));
-    Optional<LocalDate> start = in.find(YardFacts.WORK_START);
-    Map<StockPlan.Line, StockForm> chosen = new HashMap<>();
-    Set<String> open = new TreeSet<>();
+    Choice choice =
+        new Choice(
+            StockForms.of(plan, in.find(YardFacts.REGION)),
+            KindWindows.of(in),
+            in.find(YardFacts.WORK_START),
+            new HashMap<>(),
+            new TreeSet<>());
     PlantPlaces places = in.get(PlantPlaces.KEY);
-    for (Planting p : places.plantings()) {
-      Optional<String> said = p.choice().stock();
-      chosen.put(StockPlan.Line.of(p), form(forms, said, p.plant(), p.place(), in));
+    places.plantings().forEach(p -> choice.add(StockPlan.Line.of(p), p.choice().stock(), p.plant()));
+    places.specimens().forEach(s -> choice.add(StockPlan.Line.of(s), s.stock(), s.plant()));
+    out.give(StockPlan.KEY, new StockPlan(choice.chosen(), choice.open()));
+  }
+
+  /**
+   * What is chosen, line by line.
+   *
+   * @param windows empty where no days of planting are known
+   * @param start of the work, if it is dated
+   */
+  private record Choice(
+      StockForms forms,
+      Optional<KindWindows> windows,
+      Optional<LocalDate> start,
+      Map<StockPlan.Line, StockForm> chosen,
+      Set<String> open) {
+    void add(StockPlan.Line line, Optional<String> said, Plant plant) {
+      try {
+        chosen.put(
+            line,
+            said.map(name -> forms.named(name, plant))
+                .orElseGet(() -> forms.usual(plant, isBare(plant))));
+      } catch (PlanException e) {
+        throw e.at(line.place());
+      }
       if (said.isEmpty() && start.isEmpty()) {
-        open.add(p.plant().name());
+        open.add(plant.name());
       }
     }
-    for (Planting.Specimen s : places.specimens()) {
-      chosen.put(StockPlan.Line.of(s), form(forms, s.stock(), s.plant(), s.place(), in));
-      if (s.stock().isEmpty() && start.isEmpty()) {
-        open.add(s.plant().name());
+
+    private boolean isBare(Plant plant) {
+      Optional<PlantingWindow> bare = periods(plant, true);
+      if (bare.isEmpty()) {
+        return false;
       }
+      Optional<PlantingWindow> rooted = periods(plant, false);
+      if (start.isEmpty() || rooted.isEmpty()) {
+        return true;
+      }
+      LocalDate early = start.get().plusDays(FIRST_DAY);
+      LocalDate late = start.get().plusDays(LAST_DAY);
+      return bare.get().periods().stream().anyMatch(p -> p.holds(early) && p.holds(late))
+          || bare.get().next(early).isBefore(rooted.get().next(early));
     }
-    out.give(StockPlan.KEY, new StockPlan(chosen, open));
-  }
 
-  private static StockForm form(
-      StockForms forms, Optional<String> said, Plant plant, SourceRef place, Facts in) {
-    try {
-      return said.map(name -> forms.named(name, plant))
-          .orElseGet(() -> forms.usual(plant, isBare(plant, in)));
-    } catch (PlanException e) {
-      throw e.at(place);
+    /** The periods with bare roots, or the others, if there are any. */
+    private Optional<PlantingWindow> periods(Plant plant, boolean bare) {
+      return windows
+          .map(w -> w.of(plant))
+          .flatMap(
+              all -> {
+                List<PlantingWindow.Period> those =
+                    all.periods().stream()
+                        .filter(p -> StockForm.isBare(p.how()) == bare)
+                        .toList();
+                return those.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new PlantingWindow(all.plant(), all.phase(), those));
+              });
     }
-  }
-
-  private static boolean isBare(Plant plant, Facts in) {
-    Optional<PlantingWindow> window = KindWindows.of(plant, in);
-    if (window.isEmpty() || !has(window.get(), true)) {
-      return false;
-    }
-    Optional<LocalDate> start = in.find(YardFacts.WORK_START);
-    if (start.isEmpty() || !has(window.get(), false)) {
-      return true;
-    }
-    LocalDate early = start.get().plusDays(FIRST_DAY);
-    LocalDate late = start.get().plusDays(LAST_DAY);
-    PlantingWindow bare = only(window.get(), true);
-    if (bare.periods().stream().anyMatch(p -> p.holds(early) && p.holds(late))) {
-      return true;
-    }
-    return bare.next(early).isBefore(only(window.get(), false).next(early));
-  }
-
-  private static boolean has(PlantingWindow window, boolean bare) {
-    return window.periods().stream().anyMatch(p -> StockForm.isBare(p.how()) == bare);
-  }
-
-  private static PlantingWindow only(PlantingWindow window, boolean bare) {
-    return new PlantingWindow(
-        window.plant(),
-        window.phase(),
-        window.periods().stream().filter(p -> StockForm.isBare(p.how()) == bare).toList());
   }
 }

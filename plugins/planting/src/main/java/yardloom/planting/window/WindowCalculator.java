@@ -1,6 +1,7 @@
 package yardloom.planting.window;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
@@ -37,11 +38,13 @@ public final class WindowCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
+    Optional<KindWindows> windows = KindWindows.of(in);
+    if (windows.isEmpty()) {
+      return;
+    }
     StockPlan stock = in.get(StockPlan.KEY);
     for (Plant plant : in.get(PlantPlaces.KEY).toPlant().values()) {
-      KindWindows.of(plant, in)
-          .map(w -> bought(w, stock))
-          .ifPresent(w -> out.give(YardFacts.PLANTING_WINDOWS, w));
+      out.give(YardFacts.PLANTING_WINDOWS, bought(windows.get().of(plant), stock));
     }
   }
 
