@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import yardloom.kernel.problem.Nearest;
@@ -70,7 +69,7 @@ public final class OwnColumns {
   }
 
   /** The number of a column that the table may lack. */
-  public static OptionalDouble number(DataRow row, String column) {
-    return row.cells().containsKey(column) ? row.maybe(column) : OptionalDouble.empty();
+  public static Optional<Double> number(DataRow row, String column) {
+    return text(row, column).map(t -> row.number(column));
   }
 }

@@ -1,6 +1,5 @@
 package yardloom.planting.own;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -136,20 +135,20 @@ final class OwnPlant {
     year();
     harvest();
     pollination();
-    List<Hazard> hazards = new ArrayList<>();
-    Hazard.of(like).forEach(h -> hazards.add(new Hazard(h.to(), h.part(), standIn(h.source()))));
-    text("harms")
-        .ifPresent(
-            all -> {
-              hazards.clear();
-              String part = text("caution").orElse("see its caution");
-              list(all)
-                  .forEach(
-                      to ->
-                          hazards.add(
-                              new Hazard(choice(Hazard.Whom.class, "harms", to), part, source)));
-            });
-    traits.put(Hazard.class, List.copyOf(hazards));
+    traits.put(Hazard.class, hazards());
+  }
+
+  private List<Hazard> hazards() {
+    Optional<List<String>> said = text("harms").map(OwnPlant::list);
+    if (said.isEmpty()) {
+      return Hazard.of(like).stream()
+          .map(h -> new Hazard(h.to(), h.part(), standIn(h.source())))
+          .toList();
+    }
+    String part = text("caution").orElse("see its caution");
+    return said.get().stream()
+        .map(to -> new Hazard(choice(Hazard.Whom.class, "harms", to), part, source))
+        .toList();
   }
 
   private List<String> roles() {
@@ -274,8 +273,10 @@ final class OwnPlant {
 
   private void pollination() {
     Pollination from = Pollination.of(like);
-    Optional<Double> feet =
-        within("within_ft", 1, 1000).or(() -> within("within_m", 0.3, 300).map(m -> m / 0.3048));
+    Optional<Length> near =
+        within("within_ft", 1, 1000)
+            .map(Length::feet)
+            .or(() -> within("within_m", 0.3, 300).map(Length::metres));
     boolean said = text("pollination").isPresent();
     traits.put(
         Pollination.class,
@@ -284,7 +285,7 @@ final class OwnPlant {
                 .map(n -> choice(Pollination.Need.class, "pollination", n))
                 .orElse(from.need()),
             text("partner_group").orElse(from.group()),
-            feet.map(Length::feet).or(from::within),
+            near.or(from::within),
             said ? source : standIn(from.source())));
   }
 
@@ -318,8 +319,7 @@ final class OwnPlant {
   }
 
   private <T> Optional<T> number(String column, DoubleFunction<T> unit) {
-    OptionalDouble value = OwnColumns.number(row, column);
-    return value.isPresent() ? Optional.of(unit.apply(value.getAsDouble())) : Optional.empty();
+    return OwnColumns.number(row, column).map(unit::apply);
   }
 
   private Optional<Double> within(String column, double low, double high) {

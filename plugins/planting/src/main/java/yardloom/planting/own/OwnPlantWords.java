@@ -2,6 +2,7 @@ package yardloom.planting.own;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -102,10 +103,10 @@ public final class OwnPlantWords {
     put(cells, "like", like);
     put(cells, "botanical", botanical);
     put(cells, "family", family);
-    put(cells, "spacing_in", spacing == null ? null : spacing.inches());
-    put(cells, "rows_in", rows == null ? null : rows.inches());
-    put(cells, "spread_in", spread == null ? null : spread.inches());
-    put(cells, "height_in", height == null ? null : height.inches());
+    put(cells, "spacing_in", spacing, Length::inches);
+    put(cells, "rows_in", rows, Length::inches);
+    put(cells, "spread_in", spread, Length::inches);
+    put(cells, "height_in", height, Length::inches);
     put(cells, "light", light);
     put(cells, "least_light_h", leastLight);
     put(cells, "ph_low", lowPh);
@@ -114,19 +115,19 @@ public final class OwnPlantWords {
     put(cells, "water", water);
     put(cells, "zone", zone);
     put(cells, "chill_h", chill);
-    put(cells, "heat_c", heat == null ? null : heat.celsius());
+    put(cells, "heat_c", heat, Temperature::celsius);
     put(cells, "bloom_from", bloomFrom);
     put(cells, "bloom_until", bloomUntil);
     put(cells, "pick_from", pickFrom);
     put(cells, "pick_until", pickUntil);
-    put(cells, "yield_low_kg", yieldLow == null ? null : yieldLow.kilograms());
-    put(cells, "yield_high_kg", yieldHigh == null ? null : yieldHigh.kilograms());
+    put(cells, "yield_low_kg", yieldLow, Mass::kilograms);
+    put(cells, "yield_high_kg", yieldHigh, Mass::kilograms);
     put(cells, "yield_per", yieldPer);
     put(cells, "first_year", firstYear);
     put(cells, "full_year", fullYear);
     put(cells, "pollination", pollination);
     put(cells, "partner_group", partners);
-    put(cells, "within_ft", within == null ? null : within.feet());
+    put(cells, "within_ft", within, Length::feet);
     put(cells, "roles", roles);
     put(cells, "native", nativeTo);
     put(cells, "harms", harms);
@@ -135,6 +136,13 @@ public final class OwnPlantWords {
     put(cells, "mulch", mulch);
     put(cells, "layer", layer);
     add(plan, new DataRow(cells, plan.place(), Map.of()), source);
+  }
+
+  private static <T> void put(
+      Map<String, String> cells, String column, T value, ToDoubleFunction<T> unit) {
+    if (value != null) {
+      cells.put(column, Double.toString(unit.applyAsDouble(value)));
+    }
   }
 
   private static void put(Map<String, String> cells, String column, Object value) {

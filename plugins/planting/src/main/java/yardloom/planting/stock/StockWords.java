@@ -3,7 +3,6 @@ package yardloom.planting.stock;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -114,9 +113,9 @@ public final class StockWords {
           plan,
           row.text("form"),
           row.text("like"),
-          boxed(row, "minutes").map(m -> pace(or(row, "fastest"), m, or(row, "slowest"), source)),
-          boxed(row, "holds").orElse(1.0),
-          boxed(row, "price")
+          OwnColumns.number(row, "minutes").map(m -> pace(or(row, "fastest"), m, or(row, "slowest"), source)),
+          OwnColumns.number(row, "holds").orElse(1.0),
+          OwnColumns.number(row, "price")
               .map(
                   p ->
                       Spread.given(
@@ -126,13 +125,8 @@ public final class StockWords {
     }
   }
 
-  private static Optional<Double> boxed(DataRow row, String column) {
-    OptionalDouble number = OwnColumns.number(row, column);
-    return number.isPresent() ? Optional.of(number.getAsDouble()) : Optional.empty();
-  }
-
   private static Double or(DataRow row, String column) {
-    return boxed(row, column).orElse(null);
+    return OwnColumns.number(row, column).orElse(null);
   }
 
   private static Spread pace(Number fastest, Number minutes, Number slowest, Source source) {
