@@ -32,8 +32,8 @@ public final class PlacingWords {
       @Opt(name = "count", help = "how many, evenly round", required = true) Number count,
       @Opt(
               name = "stock",
-              help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
-              fallback = "what is usual for the kind and the season of the work")
+              help = PlantingWords.STOCK_HELP,
+              fallback = PlantingWords.USUAL_STOCK)
           String stock) {
     checkRange(in, "radius", radius);
     add(in, name, null, stock, new Placement.Ring(round, radius, whole(in, "count", count)));
@@ -54,8 +54,8 @@ public final class PlacingWords {
           Length spacing,
       @Opt(
               name = "stock",
-              help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
-              fallback = "what is usual for the kind and the season of the work")
+              help = PlantingWords.STOCK_HELP,
+              fallback = PlantingWords.USUAL_STOCK)
           String stock) {
     add(in, name, spacing, stock, new Placement.Along(along));
   }
@@ -75,8 +75,8 @@ public final class PlacingWords {
           Length spacing,
       @Opt(
               name = "stock",
-              help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
-              fallback = "what is usual for the kind and the season of the work")
+              help = PlantingWords.STOCK_HELP,
+              fallback = PlantingWords.USUAL_STOCK)
           String stock) {
     add(in, name, spacing, stock, new Placement.Drift(about, whole(in, "count", count)));
   }
@@ -96,8 +96,8 @@ public final class PlacingWords {
           Number count,
       @Opt(
               name = "stock",
-              help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
-              fallback = "what is usual for the kind and the season of the work")
+              help = PlantingWords.STOCK_HELP,
+              fallback = PlantingWords.USUAL_STOCK)
           String stock) {
     if (share != null && count != null) {
       throw new PlanException(

@@ -20,6 +20,10 @@ public final class PlantingWords {
   private static final Length CLOSEST = Length.inches(1);
   private static final Length WIDEST = Length.feet(60);
 
+  static final String STOCK_HELP =
+      "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'";
+  static final String USUAL_STOCK = "what is usual for the kind and the season of the work";
+
   private PlantingWords() {}
 
   @Verb(
@@ -58,8 +62,8 @@ public final class PlantingWords {
           Boolean standing,
       @Opt(
               name = "stock",
-              help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
-              fallback = "what is usual for the kind and the season of the work")
+              help = STOCK_HELP,
+              fallback = USUAL_STOCK)
           String stock) {
     Plant found = PlantCatalogue.of(in.draft()).plant(name);
     if (found.form() == Plant.Form.TREE) {
@@ -118,8 +122,8 @@ public final class PlantingWords {
           String below,
       @Opt(
               name = "stock",
-              help = "as what it is bought, such as 'pot 1 gal', 'plug' or 'bare root 4 ft'",
-              fallback = "what is usual for the kind and the season of the work")
+              help = STOCK_HELP,
+              fallback = USUAL_STOCK)
           String stock) {
     Plant found = PlantCatalogue.of(in.draft()).plant(name);
     if (in.element().attributes().has(PlantingKeys.SPECIES)) {
