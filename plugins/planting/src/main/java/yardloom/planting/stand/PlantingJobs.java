@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import yardloom.facts.BillGroup;
 import yardloom.facts.work.Job;
-import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.unit.UnitSystem;
@@ -31,27 +30,16 @@ final class PlantingJobs {
    * @param amount plants, or the length of their drills
    */
   static List<Job> of(Plant plant, StockForm stock, UnitSystem units, Derived<?> amount) {
-    WorkPhase phase = plant.phase();
-    Job set =
-        new Job(
-            stock.task(),
-            phase,
-            amount,
-            Optional.empty(),
-            stock
-                .minutes()
-                .map(m -> new Job.Pace(stock.name(units), m.times(1 / MINUTES_PER_HOUR))),
-            Optional.of(plant.name()));
+    Optional<Job.Pace> pace =
+        stock.minutes().map(m -> new Job.Pace(stock.name(units), m.times(1 / MINUTES_PER_HOUR)));
+    Job set = job(stock.task(), plant, amount, pace);
     return amount.value() instanceof Integer
-        ? List.of(
-            set,
-            new Job(
-                WorkTask.WATER_IN,
-                phase,
-                amount,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(plant.name())))
+        ? List.of(set, job(WorkTask.WATER_IN, plant, amount, Optional.empty()))
         : List.of(set);
+  }
+
+  private static Job job(WorkTask task, Plant plant, Derived<?> amount, Optional<Job.Pace> pace) {
+    return new Job(
+        task, plant.phase(), amount, Optional.empty(), pace, Optional.of(plant.name()));
   }
 }
