@@ -33,6 +33,11 @@ public record ClimateNormals(
     this(place, months, source, temperatureRangeSource, Air.UNKNOWN);
   }
 
+  /** The mean temperature of each month, in degrees Celsius. */
+  public List<Double> meansC() {
+    return months.stream().map(m -> m.mean().celsius()).toList();
+  }
+
   /** The mean daily maximum of the hottest month; empty where no month has one. */
   public Optional<Temperature> hottestDays() {
     return months.stream().flatMap(m -> m.dailyMax().stream()).max(Comparator.naturalOrder());

@@ -1,5 +1,7 @@
 package yardloom.kernel.unit;
 
+import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.List;
 
 /** The months of a year of 365 days. */
@@ -7,6 +9,11 @@ public final class Months {
   private static final int[] DAYS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
   private static final List<String> NAMES =
       List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
+
+  private static final int MIDDLE = 15;
+
+  /** A year without a leap day. */
+  private static final int YEAR = 2021;
 
   private Months() {}
 
@@ -18,6 +25,22 @@ public final class Months {
   /** The short English name. */
   public static String name(int month) {
     return NAMES.get(month);
+  }
+
+  /** The day so many days after the 15th of a month, which stands for its middle on a calendar. */
+  public static MonthDay afterMiddle(int month, int days) {
+    return MonthDay.from(LocalDate.of(YEAR, month + 1, MIDDLE).plusDays(days));
+  }
+
+  /**
+   * How many days after the 15th of a month a straight line from there to the 15th of the next
+   * passes a value.
+   *
+   * @param from what it has on the 15th of the month
+   * @param to the same a month later; not the same as {@code from}
+   */
+  public static double daysToPass(int month, double from, double to, double value) {
+    return days(month) * ((value - from) / (to - from));
   }
 
   /** The day of the year in the middle of the month, after FAO-56 Annex 2. */

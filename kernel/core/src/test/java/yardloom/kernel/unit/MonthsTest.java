@@ -2,6 +2,7 @@ package yardloom.kernel.unit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.time.MonthDay;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -22,6 +23,19 @@ class MonthsTest {
     assertEquals(
         List.of("Apr", "Jun", "Sep", "Nov"),
         IntStream.range(0, 12).filter(m -> Months.days(m) == 30).mapToObj(Months::name).toList());
+  }
+
+  /**
+   * June has 30 days: from 4 on the 15th to 10 a month later, 9 is passed after 5 / 6 of them; down
+   * from 10 to 6 through February, 9 after a quarter of 28 days. Twenty days after 15 December is 4
+   * January, and 13 after 15 February 28 February.
+   */
+  @Test
+  void straightLines_runFromThe15thToThe15th() {
+    assertEquals(25, Months.daysToPass(5, 4, 10, 9), 1e-12);
+    assertEquals(7, Months.daysToPass(1, 10, 6, 9), 1e-12);
+    assertEquals(MonthDay.of(1, 4), Months.afterMiddle(11, 20));
+    assertEquals(MonthDay.of(2, 28), Months.afterMiddle(1, 13));
   }
 
   /** NIST Special Publication 811: 1 psi = 6.894757 kPa. */

@@ -1,9 +1,7 @@
 package yardloom.climate.warm;
 
 import java.time.MonthDay;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.climate.warm.formula.WarmMonths;
@@ -77,9 +75,7 @@ public final class WarmSeasonCalculator implements Calculator {
     if (coldest.filter(t -> t.compareTo(MILD_NIGHT) >= 0).isEmpty()) {
       return Optional.empty();
     }
-    List<Double> means = new ArrayList<>();
-    climate.months().forEach(m -> means.add(m.mean().celsius()));
-    return WarmMonths.of(means, WARM.celsius())
+    return WarmMonths.of(climate.meansC(), WARM.celsius())
         .map(
             warm ->
                 new WarmSeason(

@@ -48,12 +48,8 @@ final class CareYears {
     this.start = start;
     units = plan.info().units();
     firstYear = firstSeason(start);
-    warm = in.find(YardFacts.CLIMATE).flatMap(c -> WarmDay.of(means(c)));
+    warm = in.find(YardFacts.CLIMATE).map(ClimateNormals::meansC).flatMap(WarmDay::of);
     frozen = in.find(YardFacts.CLIMATE).map(ClimateNormals::hasFrozenWinters).orElse(true);
-  }
-
-  private static List<Double> means(ClimateNormals climate) {
-    return climate.months().stream().map(m -> m.mean().celsius()).toList();
   }
 
   private int firstSeason(LocalDate planted) {

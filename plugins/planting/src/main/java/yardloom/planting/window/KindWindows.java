@@ -49,7 +49,7 @@ final class KindWindows {
         !year.hasFrost(),
         DrySummer.is(
             climate.get().months().stream().map(m -> m.rain().millimetres()).toList(),
-            climate.get().months().stream().map(m -> m.mean().celsius()).toList()));
+            climate.get().meansC()));
   }
 
   PlantingWindow of(Plant plant) {

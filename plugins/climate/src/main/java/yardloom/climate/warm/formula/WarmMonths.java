@@ -1,9 +1,9 @@
 package yardloom.climate.warm.formula;
 
-import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
+import yardloom.kernel.unit.Months;
 
 /**
  * The stretch of the year in which the mean is at or above a limit, by straight lines between the
@@ -15,11 +15,6 @@ import java.util.Optional;
  */
 public final class WarmMonths {
   private static final int MONTHS = 12;
-
-  /** A year without a leap day. */
-  private static final int YEAR = 2021;
-
-  private static final int MIDDLE = 15;
 
   private WarmMonths() {}
 
@@ -76,18 +71,14 @@ public final class WarmMonths {
   }
 
   private static Edge middle(int month) {
-    MonthDay middle = MonthDay.of(month + 1, MIDDLE);
+    MonthDay middle = Months.afterMiddle(month, 0);
     return new Edge(middle, month, middle, 0);
   }
 
   /** The first whole day past the limit on the way up, the last one on the way down. */
   private static Edge crossing(int month, List<Double> meansC, double limitC, boolean up) {
-    LocalDate middle = LocalDate.of(YEAR, month + 1, MIDDLE);
-    long days = middle.plusMonths(1).toEpochDay() - middle.toEpochDay();
-    double from = meansC.get(month);
-    double share = (limitC - from) / (meansC.get(after(month)) - from);
-    double at = days * share;
-    LocalDate day = middle.plusDays((long) (up ? Math.ceil(at) : Math.floor(at)));
-    return new Edge(MonthDay.from(day), month, MonthDay.from(middle), (int) days);
+    double at = Months.daysToPass(month, meansC.get(month), meansC.get(after(month)), limitC);
+    MonthDay day = Months.afterMiddle(month, (int) (up ? Math.ceil(at) : Math.floor(at)));
+    return new Edge(day, month, Months.afterMiddle(month, 0), Months.days(month));
   }
 }

@@ -1,9 +1,9 @@
 package yardloom.planting.care.formula;
 
-import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
+import yardloom.kernel.unit.Months;
 
 /**
  * The first day of spring on which the mean temperature passes 10 °C (50 °F), by straight lines
@@ -15,9 +15,6 @@ import java.util.Optional;
 public final class WarmDay {
   private static final double WARM_C = 10;
 
-  /** A year without a leap day. */
-  private static final int YEAR = 2021;
-
   private WarmDay() {}
 
   /**
@@ -28,10 +25,8 @@ public final class WarmDay {
       double from = meansC.get(m);
       double to = meansC.get((m + 1) % 12);
       if (from < WARM_C && to >= WARM_C) {
-        LocalDate middle = LocalDate.of(YEAR, m + 1, 15);
-        long days = middle.plusMonths(1).toEpochDay() - middle.toEpochDay();
-        double share = (WARM_C - from) / (to - from);
-        return Optional.of(MonthDay.from(middle.plusDays((long) Math.ceil(days * share))));
+        int days = (int) Math.ceil(Months.daysToPass(m, from, to, WARM_C));
+        return Optional.of(Months.afterMiddle(m, days));
       }
     }
     return Optional.empty();
