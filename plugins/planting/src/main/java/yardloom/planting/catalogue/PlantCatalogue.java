@@ -13,8 +13,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import yardloom.facts.LightNeed;
 import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Attributes.Entry;
-import yardloom.kernel.plan.Draft;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
@@ -56,8 +56,8 @@ public final class PlantCatalogue {
   }
 
   /** The same with the plants that a script has said so far. */
-  public static PlantCatalogue of(Draft draft) {
-    return with(draft.attributes().all(OWN));
+  public static PlantCatalogue of(Attributes.Builder said) {
+    return with(said.all(OWN));
   }
 
   private static PlantCatalogue with(List<Entry<Plant>> own) {

@@ -175,7 +175,7 @@ public final class OwnPlantWords {
     SourceRef place = plan.place();
     Plant like;
     try {
-      like = PlantCatalogue.of(plan.draft()).plant(row.text("like"));
+      like = PlantCatalogue.of(plan.draft().attributes()).plant(row.text("like"));
     } catch (PlanException e) {
       throw e.at(row.placeOf("like"));
     }

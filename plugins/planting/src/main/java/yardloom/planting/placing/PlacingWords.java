@@ -129,7 +129,7 @@ public final class PlacingWords {
       @Opt(name = "to", help = "distance of those that stay", required = true) Length to,
       @Opt(name = "season", help = "before which season of the garden, 2 to 10", required = true)
           Number season) {
-    Plant found = PlantCatalogue.of(in.draft()).plant(name);
+    Plant found = PlantCatalogue.of(in.draft().attributes()).plant(name);
     checkRange(in, "to", to);
     int before = whole(in, "season", season);
     if (before < 2 || before > 10) {
@@ -142,7 +142,7 @@ public final class PlacingWords {
   }
 
   private static void add(BedScope in, String name, Length spacing, String stock, Placement where) {
-    Plant found = PlantCatalogue.of(in.draft()).plant(name);
+    Plant found = PlantCatalogue.of(in.draft().attributes()).plant(name);
     if (found.form() == Plant.Form.TREE) {
       throw new PlanException(
           ProblemCode.MISPLACED_WORD,

@@ -65,7 +65,7 @@ public final class PlantingWords {
               help = STOCK_HELP,
               fallback = USUAL_STOCK)
           String stock) {
-    Plant found = PlantCatalogue.of(in.draft()).plant(name);
+    Plant found = PlantCatalogue.of(in.draft().attributes()).plant(name);
     if (found.form() == Plant.Form.TREE) {
       throw new PlanException(
           ProblemCode.MISPLACED_WORD,
@@ -125,7 +125,7 @@ public final class PlantingWords {
               help = STOCK_HELP,
               fallback = USUAL_STOCK)
           String stock) {
-    Plant found = PlantCatalogue.of(in.draft()).plant(name);
+    Plant found = PlantCatalogue.of(in.draft().attributes()).plant(name);
     if (in.element().attributes().has(PlantingKeys.SPECIES)) {
       throw new PlanException(
           ProblemCode.DUPLICATE, in.place(), in.element().id() + " already has a species");
