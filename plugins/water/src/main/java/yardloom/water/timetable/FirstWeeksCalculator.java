@@ -168,15 +168,15 @@ public final class FirstWeeksCalculator implements Calculator {
     double minutes = need.value().minutes();
     int count = Math.max(1, (int) Math.ceil(minutes / turns.longest() - 1e-9));
     int each = Math.max(1, (int) Math.ceil(minutes / count - 1e-9));
-    TimeSpan soak = count > 1 ? turns.soak(each) : TimeSpan.ZERO;
+    TimerProgram program = new TimerProgram(step.everyDays(), count, each);
     return new FirstWeeks.Weeks(
         step,
         first.plusDays(step.from() - 1L),
         first.plusDays(step.until() - 1L),
         thirstiest,
         need,
-        new TimerProgram(step.everyDays(), count, each),
-        soak,
+        program,
+        turns.soak(program),
         Optional.empty(),
         isRainedOn);
   }
@@ -189,9 +189,7 @@ public final class FirstWeeksCalculator implements Calculator {
       FirstWeeks zone = all.get(i);
       List<FirstWeeks.Weeks> its = new ArrayList<>();
       for (FirstWeeks.Weeks weeks : zone.weeks()) {
-        Optional<LocalTime> sunrise =
-            in.find(YardFacts.SUNRISES)
-                .flatMap(s -> s.earliest().get(weeks.from().getMonthValue() - 1));
+        Optional<LocalTime> sunrise = Starts.sunrise(in, weeks.from().getMonthValue() - 1);
         its.add(
             sunrise
                 .map(
@@ -199,7 +197,7 @@ public final class FirstWeeksCalculator implements Calculator {
                         weeks.at(
                             starts
                                 .computeIfAbsent(weeks.step(), k -> new Starts())
-                                .before(s, weeks.elapsed())))
+                                .before(s, weeks.program().elapsed(weeks.soak()))))
                 .orElse(weeks));
       }
       started.set(i, new FirstWeeks(zone.zone(), zone.from(), zone.kinds(), zone.beds(), its));
