@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -118,17 +117,10 @@ public final class FirstWeeksCalculator implements Calculator {
           .map(m -> weeks(first, step, m.getKey(), m.getValue(), turns, rained(groups, step, in)))
           .ifPresent(weeks::add);
     }
-    String kinds =
-        groups.stream()
-            .flatMap(g -> g.stands().stream())
-            .map(s -> s.plant())
-            .distinct()
-            .sorted()
-            .collect(Collectors.joining(", "));
     String beds = NameRuns.text(its.stream().map(r -> r.bed().name()).toList());
     return weeks.isEmpty()
         ? Optional.empty()
-        : Optional.of(new FirstWeeks(zone.number(), first, kinds, beds, weeks));
+        : Optional.of(new FirstWeeks(zone.number(), first, NewPlants.kinds(groups), beds, weeks));
   }
 
   /** Empty where all that is planted in the bed still rests, or where no water comes out. */
