@@ -70,17 +70,18 @@ public final class FirstWeeksCalculator implements Calculator {
       return;
     }
     List<FirstWeeks> all = new ArrayList<>();
+    List<NewPlants> plants = NewPlants.of(in);
     for (Zone zone : in.all(Zone.KEY)) {
-      all.addAll(of(plan, in, zone));
+      all.addAll(of(plan, in, zone, plants));
     }
     started(all, in).forEach(weeks -> out.give(FirstWeeks.KEY, weeks));
   }
 
-  private static List<FirstWeeks> of(Plan plan, Facts in, Zone zone) {
+  private static List<FirstWeeks> of(Plan plan, Facts in, Zone zone, List<NewPlants> plants) {
     List<DripRun> runs =
         in.all(DripRun.KEY).stream().filter(r -> zone.beds().contains(r.bed())).toList();
     List<NewPlants> groups =
-        NewPlants.of(in).stream()
+        plants.stream()
             .filter(g -> zone.beds().contains(g.in()) && isByLine(g.in(), runs))
             .sorted(Comparator.comparing(NewPlants::grows))
             .toList();
