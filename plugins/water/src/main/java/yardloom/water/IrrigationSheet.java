@@ -96,12 +96,7 @@ public final class IrrigationSheet implements SheetMaker {
     if (!RoofWaterSheet.isDrawn(plan)) {
       makers.addAll(OF_ROOFS);
     }
-    for (TableMaker maker : makers) {
-      Table table = maker.make(plan, facts);
-      if (!table.isEmpty()) {
-        panels.add(new Panel.TableBlock(table));
-      }
-    }
+    panels.addAll(blocks(makers, plan, facts));
     panels.add(
         new Panel.Notes(
             "Laying dripline",
@@ -122,15 +117,21 @@ public final class IrrigationSheet implements SheetMaker {
     return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
   }
 
-  /** What a person at the timer or the tank needs. */
-  private static List<Panel> times(Plan plan, Facts facts) {
-    List<Panel> panels = new ArrayList<>();
-    for (TableMaker maker : BESIDE_THE_TIMER) {
+  /** The tables that have a row. */
+  private static List<Panel> blocks(List<TableMaker> makers, Plan plan, Facts facts) {
+    List<Panel> blocks = new ArrayList<>();
+    for (TableMaker maker : makers) {
       Table table = maker.make(plan, facts);
       if (!table.isEmpty()) {
-        panels.add(new Panel.TableBlock(table));
+        blocks.add(new Panel.TableBlock(table));
       }
     }
+    return blocks;
+  }
+
+  /** What a person at the timer or the tank needs. */
+  private static List<Panel> times(Plan plan, Facts facts) {
+    List<Panel> panels = blocks(BESIDE_THE_TIMER, plan, facts);
     panels.add(new Panel.Notes("Into the timer", timer(facts)));
     List<String> change = TankChange.steps(plan, facts);
     if (!change.isEmpty()) {

@@ -71,6 +71,7 @@ import yardloom.water.tank.TankBill;
 import yardloom.water.tank.TankCalculator;
 import yardloom.water.tank.TankCheck;
 import yardloom.water.tank.TankHeadTable;
+import yardloom.water.tank.TankPlan;
 import yardloom.water.tank.TankTable;
 import yardloom.water.tank.TankWords;
 import yardloom.water.tank.TankYearTable;
@@ -206,6 +207,8 @@ public final class WaterPlugin implements YardPlugin {
           caution(
               "Roof water is not for drinking: water the soil, wash produce, label taps, screen every"
                   + " opening."));
+    }
+    if (!plan.attributes().all(TankPlan.KEY).isEmpty()) {
       cautions.add(
           caution(
               (plan.info().units() == UnitSystem.US

@@ -111,7 +111,8 @@ public final class DripCalculator implements Calculator {
         Optional.of(line)
             .filter(l -> l.value().isSingle())
             .map(l -> Emitters.lay(bed, ground, waters, l, in));
-    Optional<Contour> contour = Contour.of(plan, bed, ground);
+    Optional<Contour> contour =
+        single.isPresent() ? Optional.empty() : Contour.of(plan, bed, ground);
     DripChoice choice = single.map(Emitters.Laid::choice).orElse(line.value());
     List<Joined> joined =
         HeaderLayout.of(
@@ -159,7 +160,7 @@ public final class DripCalculator implements Calculator {
             waters,
             choice,
             single.map(Emitters.Laid::kinds).orElse(List.of()),
-            contour.filter(c -> single.isEmpty()).map(Contour::falls),
+            contour.map(Contour::falls),
             joined,
             ground,
             area,

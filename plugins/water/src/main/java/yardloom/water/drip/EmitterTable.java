@@ -49,7 +49,7 @@ public final class EmitterTable implements TableMaker {
             Cell.number(kind.plants()),
             Cell.of(kind.spread()),
             Cell.of(kind.each()),
-            Cell.number(kind.plants() * kind.each().value()),
+            Cell.number(kind.all()),
             Cell.of(run.choice().emitter()));
       }
     }

@@ -44,14 +44,14 @@ public final class Emitters {
    *
    * @param each emitters of one plant
    */
-  public record OfKind(String plant, int plants, Length spread, Derived<Integer> each) {}
-
-  /** The tube, and the choice with the distance that so many emitters have on it. */
-  record Laid(List<Line> rows, DripChoice choice, List<OfKind> kinds) {
-    int wanted() {
-      return kinds.stream().mapToInt(k -> k.plants() * k.each().value()).sum();
+  public record OfKind(String plant, int plants, Length spread, Derived<Integer> each) {
+    int all() {
+      return plants * each.value();
     }
   }
+
+  /** The tube, and the choice with the distance that so many emitters have on it. */
+  record Laid(List<Line> rows, DripChoice choice, List<OfKind> kinds) {}
 
   private Emitters() {}
 
@@ -71,7 +71,7 @@ public final class Emitters {
     }
     Length apart = apart(of, kinds, width, said.value());
     List<Line> rows = DripLayout.rows(ground, apart, LEAST_ROW);
-    int wanted = new Laid(rows, said.value(), kinds).wanted();
+    int wanted = kinds.stream().mapToInt(OfKind::all).sum();
     Length spacing = rows.isEmpty() ? apart : EmitterCount.spacing(rows, wanted);
     return new Laid(rows, said.value().spaced(spacing, apart), kinds);
   }

@@ -20,6 +20,10 @@ public final class WettedGround {
 
   private WettedGround() {}
 
+  private static Optional<DataRow> row(String texture) {
+    return ROWS.stream().filter(r -> r.text("texture").equals(texture)).findFirst();
+  }
+
   private static Derived<Double> single(DripRun run, Length width, Source source) {
     Area wetted = width.by(width).times(Math.PI / 4 * run.outlets().value());
     return Derived.by("min(1, outlets × π / 4 × wetted width^2 / bed area)", source)
@@ -32,21 +36,14 @@ public final class WettedGround {
   /** The width that one outlet wets; that of medium soils where nothing is known. */
   public static Derived<Length> width(Optional<SoilProfile> soil) {
     String texture = soil.map(SoilProfile::texture).orElse("loam");
-    DataRow row =
-        ROWS.stream()
-            .filter(r -> r.text("texture").equals(texture))
-            .findFirst()
-            .or(() -> ROWS.stream().filter(r -> r.text("texture").equals("loam")).findFirst())
-            .orElseThrow();
+    DataRow row = row(texture).or(() -> row("loam")).orElseThrow();
     return Derived.by("typical width wetted in " + texture, SOURCES.cited(row, "source"))
         .gives(Length.feet(row.number("width_ft")));
   }
 
   /** Outlets that stand closer than their wetted widths share ground; empty for other textures. */
   public static Optional<Derived<Double>> share(DripRun run, SoilProfile soil) {
-    return ROWS.stream()
-        .filter(r -> r.text("texture").equals(soil.texture()))
-        .findFirst()
+    return row(soil.texture())
         .map(
             row -> {
               Length width = Length.feet(row.number("width_ft"));

@@ -25,6 +25,7 @@ final class TankLevels {
   private static final double MOST_VARIATION = 0.20;
   private static final double LEAST_FLOW = 0.5;
   private static final double NEAR_M = 0.005;
+  private static final String STOP = "too low below";
 
   private final ZoneNetwork network;
   private final List<PipeSize> sizes;
@@ -53,18 +54,16 @@ final class TankLevels {
       return new TankZone(
           zone.number(), tank, levels, Optional.of(last), "water stands at its outlet");
     }
-    double belowM = low.metres();
-    double aboveM = tank.height().metres();
-    while (aboveM - belowM > NEAR_M) {
-      double middleM = (belowM + aboveM) / 2;
-      if (runs(level("", Length.metres(middleM)), full)) {
-        aboveM = middleM;
+    TankZone.Level below = last;
+    TankZone.Level stop = full.called(STOP);
+    while (stop.water().metres() - below.water().metres() > NEAR_M) {
+      TankZone.Level middle = level(STOP, stop.water().plus(below.water()).div(2));
+      if (runs(middle, full)) {
+        stop = middle;
       } else {
-        belowM = middleM;
+        below = middle;
       }
     }
-    TankZone.Level below = level("", Length.metres(belowM));
-    TankZone.Level stop = level("too low below", Length.metres(aboveM));
     return new TankZone(zone.number(), tank, levels, Optional.of(stop), why(below, full));
   }
 

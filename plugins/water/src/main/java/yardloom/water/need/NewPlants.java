@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.facts.work.PlantingDay;
@@ -68,6 +69,16 @@ public record NewPlants(ElementId in, LocalDate planted, LocalDate grows, List<S
   }
 
   public String kinds() {
-    return String.join(", ", stands.stream().map(Stand::plant).distinct().sorted().toList());
+    return kinds(List.of(this));
+  }
+
+  /** Of all of them, each kind once. */
+  public static String kinds(List<NewPlants> groups) {
+    return groups.stream()
+        .flatMap(g -> g.stands.stream())
+        .map(Stand::plant)
+        .distinct()
+        .sorted()
+        .collect(Collectors.joining(", "));
   }
 }

@@ -17,7 +17,7 @@ import yardloom.water.tank.formula.RainGenerator;
  * Rain by the day through whole years: measured where the plan gives a series, else made from the
  * normals.
  *
- * @param years days of each year in mm, with the month of each day
+ * @param years days of each year in mm, with their dates
  * @param how for notes
  */
 record RainYears(List<Year> years, String how) {
@@ -31,9 +31,13 @@ record RainYears(List<Year> years, String how) {
    * One year, or what a series has of it.
    *
    * @param days in their order, one for each of the rain's
-   * @param months 0 (January) to 11, of each day
    */
-  record Year(List<LocalDate> days, double[] rainMm, int[] months) {}
+  record Year(List<LocalDate> days, double[] rainMm) {
+    /** The month of a day, 0 (January) to 11. */
+    int month(int day) {
+      return days.get(day).getMonthValue() - 1;
+    }
+  }
 
   /** Empty without a series and without a climate. */
   static Optional<RainYears> of(Facts facts) {
@@ -49,14 +53,12 @@ record RainYears(List<Year> years, String how) {
     List<DailyRain.Day> days = rain.days();
     for (int from = 0; from + 365 <= days.size(); from += 365) {
       double[] mm = new double[365];
-      int[] months = new int[365];
       List<LocalDate> dates = new ArrayList<>();
       for (int d = 0; d < 365; d++) {
         dates.add(days.get(from + d).date());
         mm[d] = days.get(from + d).rain().millimetres();
-        months[d] = days.get(from + d).date().getMonthValue() - 1;
       }
-      years.add(new Year(dates, mm, months));
+      years.add(new Year(dates, mm));
     }
     String how =
         String.format(
@@ -77,10 +79,6 @@ record RainYears(List<Year> years, String how) {
       rain[m] = climate.months().get(m).rain().millimetres();
       wet[m] = isCounted ? climate.air().wetDays().get(m) : rain[m] / USUAL_WET_DAY_MM;
     }
-    int[] months = new int[365];
-    for (int d = 0; d < 365; d++) {
-      months[d] = LocalDate.ofYearDay(FIRST_MADE, d + 1).getMonthValue() - 1;
-    }
     List<Year> years = new ArrayList<>();
     for (double[] mm : RainGenerator.years(rain, wet)) {
       int number = FIRST_MADE + years.size();
@@ -89,7 +87,7 @@ record RainYears(List<Year> years, String how) {
           IntStream.rangeClosed(1, 365)
               .mapToObj(d -> LocalDate.ofYearDay(FIRST_MADE, d).withYear(number))
               .toList();
-      years.add(new Year(dates, mm, months));
+      years.add(new Year(dates, mm));
     }
     return new RainYears(
         years,

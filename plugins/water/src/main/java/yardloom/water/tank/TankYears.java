@@ -63,7 +63,7 @@ final class TankYears {
         double litres =
             sheds.stream().mapToDouble(s -> s.area().deep(kept).litres() * s.share()).sum();
         inflows.add(Volume.litres(litres * screened));
-        int month = year.months()[d];
+        int month = year.month(d);
         needs.add(monthlyNeed.get(month).div(Months.days(month)));
         wasDry = mm <= 0;
       }
@@ -72,6 +72,10 @@ final class TankYears {
 
   int count() {
     return rain.years().size();
+  }
+
+  private int daysInYear() {
+    return inflows.size() / count();
   }
 
   String how() {
@@ -87,7 +91,7 @@ final class TankYears {
   }
 
   TankCurve.Point point(Volume size) {
-    int year = inflows.size() / count();
+    int year = daysInYear();
     List<Step> steps = steps(size);
     double[] met = new double[count()];
     double used = 0;
@@ -121,8 +125,12 @@ final class TankYears {
     for (int m = 0; m < 12; m++) {
       months.add(month(steps, m));
     }
-    TankSeasons seasons = new TankSeasons(needsByMonth());
-    int year = inflows.size() / count();
+    boolean[] needed = new boolean[12];
+    for (int m = 0; m < 12; m++) {
+      needed[m] = months.get(m).need().litres() > 0;
+    }
+    TankSeasons seasons = new TankSeasons(needed);
+    int year = daysInYear();
     for (int d = 0; d < steps.size(); d++) {
       seasons.day(rain.years().get(d / year).days().get(d % year), isShort(steps, d));
     }
@@ -136,7 +144,7 @@ final class TankYears {
   }
 
   private TankYear.Month month(List<Step> steps, int month) {
-    int year = inflows.size() / count();
+    int year = daysInYear();
     double[] met = new double[count()];
     double need = 0;
     double given = 0;
@@ -144,7 +152,7 @@ final class TankYears {
       double its = 0;
       double got = 0;
       for (int d = y * year; d < (y + 1) * year; d++) {
-        if (rain.years().get(y).months()[d % year] == month) {
+        if (rain.years().get(y).month(d % year) == month) {
           its += needs.get(d).litres();
           got += steps.get(d).yield().litres();
         }
@@ -161,18 +169,9 @@ final class TankYears {
         quantile(met, USUAL));
   }
 
-  private boolean[] needsByMonth() {
-    boolean[] needed = new boolean[12];
-    int year = inflows.size() / count();
-    for (int d = 0; d < needs.size(); d++) {
-      needed[rain.years().get(d / year).months()[d % year]] |= needs.get(d).litres() > 0;
-    }
-    return needed;
-  }
-
   /** All days, after the first year once to fill it. */
   private List<Step> steps(Volume size) {
-    int year = inflows.size() / count();
+    int year = daysInYear();
     List<Step> all =
         TankBehaviour.run(
             order, size.times(usable), Volume.ZERO, led(inflows, year), led(needs, year));

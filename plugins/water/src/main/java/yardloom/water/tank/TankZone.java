@@ -40,7 +40,12 @@ public record TankZone(
       Length water,
       Derived<Pressure> behind,
       Derived<Flow> flow,
-      Derived<Double> variation) {}
+      Derived<Double> variation) {
+    /** The same under another name. */
+    public Level called(String other) {
+      return new Level(other, water, behind, flow, variation);
+    }
+  }
 
   /** That of the zone; empty where it is fed by a tap. */
   public static Optional<TankZone> of(int zone, Facts facts) {

@@ -44,21 +44,9 @@ public record FirstWeeks(int zone, LocalDate from, String kinds, String beds, Li
       TimeSpan soak,
       Optional<LocalTime> start,
       boolean isRainedOn) {
-    TimeSpan elapsed() {
-      return TimeSpan.minutes(program.dayMinutes()).plus(soak.times(program.turns() - 1));
-    }
-
     Weeks at(LocalTime time) {
       return new Weeks(
-          step,
-          from,
-          until,
-          thirstiest,
-          need,
-          program,
-          soak,
-          Optional.ofNullable(time),
-          isRainedOn);
+          step, from, until, thirstiest, need, program, soak, Optional.of(time), isRainedOn);
     }
   }
 

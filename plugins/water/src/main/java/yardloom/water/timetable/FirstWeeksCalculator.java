@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -71,17 +70,18 @@ public final class FirstWeeksCalculator implements Calculator {
       return;
     }
     List<FirstWeeks> all = new ArrayList<>();
+    List<NewPlants> plants = NewPlants.of(in);
     for (Zone zone : in.all(Zone.KEY)) {
-      all.addAll(of(plan, in, zone));
+      all.addAll(of(plan, in, zone, plants));
     }
     started(all, in).forEach(weeks -> out.give(FirstWeeks.KEY, weeks));
   }
 
-  private static List<FirstWeeks> of(Plan plan, Facts in, Zone zone) {
+  private static List<FirstWeeks> of(Plan plan, Facts in, Zone zone, List<NewPlants> plants) {
     List<DripRun> runs =
         in.all(DripRun.KEY).stream().filter(r -> zone.beds().contains(r.bed())).toList();
     List<NewPlants> groups =
-        NewPlants.of(in).stream()
+        plants.stream()
             .filter(g -> zone.beds().contains(g.in()) && isByLine(g.in(), runs))
             .sorted(Comparator.comparing(NewPlants::grows))
             .toList();
@@ -118,17 +118,10 @@ public final class FirstWeeksCalculator implements Calculator {
           .map(m -> weeks(first, step, m.getKey(), m.getValue(), turns, rained(groups, step, in)))
           .ifPresent(weeks::add);
     }
-    String kinds =
-        groups.stream()
-            .flatMap(g -> g.stands().stream())
-            .map(s -> s.plant())
-            .distinct()
-            .sorted()
-            .collect(Collectors.joining(", "));
     String beds = NameRuns.text(its.stream().map(r -> r.bed().name()).toList());
     return weeks.isEmpty()
         ? Optional.empty()
-        : Optional.of(new FirstWeeks(zone.number(), first, kinds, beds, weeks));
+        : Optional.of(new FirstWeeks(zone.number(), first, NewPlants.kinds(groups), beds, weeks));
   }
 
   /** Empty where all that is planted in the bed still rests, or where no water comes out. */
@@ -168,15 +161,15 @@ public final class FirstWeeksCalculator implements Calculator {
     double minutes = need.value().minutes();
     int count = Math.max(1, (int) Math.ceil(minutes / turns.longest() - 1e-9));
     int each = Math.max(1, (int) Math.ceil(minutes / count - 1e-9));
-    TimeSpan soak = count > 1 ? turns.soak(each) : TimeSpan.ZERO;
+    TimerProgram program = new TimerProgram(step.everyDays(), count, each);
     return new FirstWeeks.Weeks(
         step,
         first.plusDays(step.from() - 1L),
         first.plusDays(step.until() - 1L),
         thirstiest,
         need,
-        new TimerProgram(step.everyDays(), count, each),
-        soak,
+        program,
+        turns.soak(program),
         Optional.empty(),
         isRainedOn);
   }
@@ -189,9 +182,7 @@ public final class FirstWeeksCalculator implements Calculator {
       FirstWeeks zone = all.get(i);
       List<FirstWeeks.Weeks> its = new ArrayList<>();
       for (FirstWeeks.Weeks weeks : zone.weeks()) {
-        Optional<LocalTime> sunrise =
-            in.find(YardFacts.SUNRISES)
-                .flatMap(s -> s.earliest().get(weeks.from().getMonthValue() - 1));
+        Optional<LocalTime> sunrise = Starts.sunrise(in, weeks.from().getMonthValue() - 1);
         its.add(
             sunrise
                 .map(
@@ -199,7 +190,7 @@ public final class FirstWeeksCalculator implements Calculator {
                         weeks.at(
                             starts
                                 .computeIfAbsent(weeks.step(), k -> new Starts())
-                                .before(s, weeks.elapsed())))
+                                .before(s, weeks.program().elapsed(weeks.soak()))))
                 .orElse(weeks));
       }
       started.set(i, new FirstWeeks(zone.zone(), zone.from(), zone.kinds(), zone.beds(), its));

@@ -1,7 +1,6 @@
 package yardloom.water.timetable;
 
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -63,14 +62,12 @@ public final class FirstWeeksTable implements TableMaker {
   }
 
   private static void row(Table.Builder table, FirstWeeks.Weeks weeks) {
-    Optional<String> start =
-        weeks.start().map(t -> String.format(Locale.ROOT, "%02d:%02d", t.getHour(), t.getMinute()));
     table.row(
         Cell.text(weeks.step().from() + " to " + weeks.step().until()),
         Cell.of(weeks.from()),
         Cell.of(weeks.until()),
         Cell.number(weeks.program().everyDays()),
-        start.map(Cell::text).orElse(Cell.BLANK),
+        Starts.cell(weeks.start()),
         Cell.number(weeks.program().turns()),
         Cell.number(weeks.program().turnMinutes()),
         weeks.program().turns() > 1 ? Cell.number((int) weeks.soak().minutes()) : Cell.BLANK,

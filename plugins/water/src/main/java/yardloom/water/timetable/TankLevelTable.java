@@ -3,7 +3,6 @@ package yardloom.water.timetable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.fact.Derived;
@@ -61,12 +60,8 @@ public final class TankLevelTable implements TableMaker {
     for (TankZone zone : zones) {
       Optional<ZoneTimes.Month> peak = peak(zone.number(), facts);
       table.heading(
-          String.format(
-              Locale.ROOT,
-              "Zone %d: %s%s",
-              zone.number(),
-              Zone.of(zone.number(), facts).names(),
-              peak.map(p -> "; peak in " + Months.name(p.month())).orElse("")));
+          TankChange.heading(zone.number(), facts)
+              + peak.map(p -> "; peak in " + Months.name(p.month())).orElse(""));
       for (TankZone.Level level : levels(zone)) {
         row(table, zone, level, peak);
       }

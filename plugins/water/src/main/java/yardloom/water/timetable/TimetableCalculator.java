@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.Sunrises;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -71,7 +70,7 @@ public final class TimetableCalculator implements Calculator {
       for (Zone zone : zones) {
         its.add(month(plan, in, zone, m));
       }
-      List<Optional<ZoneTimes.Month>> started = starts(its, sunrise(in, m));
+      List<Optional<ZoneTimes.Month>> started = starts(its, Starts.sunrise(in, m));
       for (int z = 0; z < zones.size(); z++) {
         started.get(z).ifPresent(times.get(z)::add);
       }
@@ -79,10 +78,6 @@ public final class TimetableCalculator implements Calculator {
     for (int z = 0; z < zones.size(); z++) {
       out.give(ZoneTimes.KEY, new ZoneTimes(zones.get(z).number(), times.get(z)));
     }
-  }
-
-  private static Optional<LocalTime> sunrise(Facts in, int month) {
-    return in.find(YardFacts.SUNRISES).flatMap((Sunrises s) -> s.earliest().get(month));
   }
 
   /** One zone after the other, as if all were due on one day, the last ending before sunrise. */
@@ -93,7 +88,7 @@ public final class TimetableCalculator implements Calculator {
     for (int z = zones.size() - 1; z >= 0; z--) {
       if (zones.get(z).isPresent() && sunrise.isPresent()) {
         ZoneTimes.Month month = zones.get(z).get();
-        LocalTime start = starts.before(sunrise.get(), month.elapsed());
+        LocalTime start = starts.before(sunrise.get(), month.program().elapsed(month.soak()));
         started.set(
             z,
             Optional.of(
@@ -128,10 +123,14 @@ public final class TimetableCalculator implements Calculator {
     TimerProgram program =
         TimerProgram.of(
             need.value().minutes(), Months.days(m), apart(runs, in, m), turns.longest());
-    TimeSpan soak = program.turns() > 1 ? turns.soak(program.turnMinutes()) : TimeSpan.ZERO;
     return Optional.of(
         new ZoneTimes.Month(
-            m, thirstiest.get().run().bed(), need, program, soak, Optional.empty()));
+            m,
+            thirstiest.get().run().bed(),
+            need,
+            program,
+            turns.soak(program),
+            Optional.empty()));
   }
 
   private static Optional<Derived<TimeSpan>> need(DripRun run, Facts in, int m) {

@@ -2,7 +2,6 @@ package yardloom.water.timetable;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.fact.Derived;
@@ -115,13 +114,11 @@ public final class TimetableTable implements TableMaker {
 
   private static List<Cell> row(ZoneTimes.Month month) {
     int days = Months.days(month.month());
-    Optional<String> start =
-        month.start().map(t -> String.format(Locale.ROOT, "%02d:%02d", t.getHour(), t.getMinute()));
     boolean isSplit = month.program().turns() > 1;
     return List.of(
         Cell.text(Months.name(month.month())),
         Cell.number(month.program().everyDays()),
-        start.map(Cell::text).orElse(Cell.BLANK),
+        Starts.cell(month.start()),
         Cell.number(month.program().turns()),
         Cell.number(month.program().turnMinutes()),
         isSplit ? Cell.number((int) month.soak().minutes()) : Cell.BLANK,

@@ -14,6 +14,7 @@ import yardloom.kernel.unit.TimeSpan;
 import yardloom.water.drip.DripRun;
 import yardloom.water.line.BedHydraulics;
 import yardloom.water.timetable.formula.CycleSoak;
+import yardloom.water.timetable.formula.TimerProgram;
 
 /**
  * How long the dripline of several beds may run at once until the first of them runs off.
@@ -39,10 +40,11 @@ record Turns(Length rate, Optional<Length> intake, double longest) {
     return new Turns(rate, intake, longest);
   }
 
-  /** The wait after a turn, in whole minutes. */
-  TimeSpan soak(int turnMinutes) {
+  /** The wait between the turns of a program, in whole minutes; none where it has one turn. */
+  TimeSpan soak(TimerProgram program) {
     return intake
-        .map(i -> CycleSoak.soak(TimeSpan.minutes(turnMinutes), rate, i))
+        .filter(i -> program.turns() > 1)
+        .map(i -> CycleSoak.soak(TimeSpan.minutes(program.turnMinutes()), rate, i))
         .map(s -> TimeSpan.minutes(Math.ceil(s.minutes())))
         .orElse(TimeSpan.ZERO);
   }

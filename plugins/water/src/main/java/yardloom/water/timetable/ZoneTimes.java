@@ -35,12 +35,7 @@ public record ZoneTimes(int zone, List<Month> months) {
       Derived<TimeSpan> need,
       TimerProgram program,
       TimeSpan soak,
-      Optional<LocalTime> start) {
-    /** From the first turn's start to the last one's end. */
-    public TimeSpan elapsed() {
-      return TimeSpan.minutes(program.dayMinutes()).plus(soak.times(program.turns() - 1));
-    }
-  }
+      Optional<LocalTime> start) {}
 
   public ZoneTimes {
     months = List.copyOf(months);

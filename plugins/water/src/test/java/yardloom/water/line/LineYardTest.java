@@ -204,6 +204,15 @@ class LineYardTest {
     assertEquals(13.46, sizes.get(2).most().value().gallonsPerMinute(), 0.01);
   }
 
+  /** Rolls of 100 ft in the US, of 25 m elsewhere (as shops sell them, from memory). */
+  @Test
+  void tube_comesInUsualRolls() {
+    PipeSize.all(UnitSystem.US)
+        .forEach(s -> assertEquals(100, s.roll().feet(), 1e-9, s.name()));
+    PipeSize.all(UnitSystem.METRIC)
+        .forEach(s -> assertEquals(25, s.roll().metres(), 1e-9, s.name()));
+  }
+
   private static double inletM(Plan plan) {
     return Water.head(run(plan).all(BedHydraulics.KEY).get(0).inlet().value()).metres();
   }

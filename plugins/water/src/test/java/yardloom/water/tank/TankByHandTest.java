@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.facts.BillLine;
 import yardloom.facts.DailyRain;
 import yardloom.facts.YardFacts;
+import yardloom.kernel.draw.Caution;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
@@ -108,6 +109,21 @@ class TankByHandTest {
     TankCurve.Point own = yard.outcome().results().all(TankCurve.KEY).get(0).own().orElseThrow();
     // Second year 197.6 L again, from the first day on.
     assertEquals((804 + 197.6) / 2, own.used().litres(), 1e-6);
+  }
+
+  /** Whose roof has no tank need not know what one weighs. */
+  @Test
+  void weightOfAFullTank_isSaidOnlyWhereOneStands() {
+    assertEquals(List.of(), weights());
+    boxes(t -> {});
+    assertEquals(1, weights().size());
+  }
+
+  private List<String> weights() {
+    return yard.outcome().cautions().stream()
+        .map(Caution::text)
+        .filter(t -> t.startsWith("A full tank weighs 1 kg a litre"))
+        .toList();
   }
 
   /** Water of 400 L on 0.4 m² one metre high presses with 999.1 × 9.80665 Pa = 9.8 kPa. */

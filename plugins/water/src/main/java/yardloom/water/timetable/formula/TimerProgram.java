@@ -1,5 +1,7 @@
 package yardloom.water.timetable.formula;
 
+import yardloom.kernel.unit.TimeSpan;
+
 /**
  * What is keyed into a timer for one month: every so many days, so many turns of whole minutes.
  *
@@ -65,6 +67,11 @@ public record TimerProgram(int everyDays, int turns, int turnMinutes) {
   /** Minutes on a day of watering. */
   public int dayMinutes() {
     return turns * turnMinutes;
+  }
+
+  /** From the first turn's start to the last one's end, with such a wait between turns. */
+  public TimeSpan elapsed(TimeSpan soak) {
+    return TimeSpan.minutes(dayMinutes()).plus(soak.times(turns - 1));
   }
 
   /** Minutes in a month. */
