@@ -1,7 +1,7 @@
 package yardloom.planting.window;
 
 import java.time.LocalDate;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -63,7 +63,7 @@ public final class StockCalculator implements Calculator {
   public void compute(Plan plan, Facts in, Sink out) {
     StockForms forms = StockForms.of(plan, in.find(YardFacts.REGION));
     Optional<LocalDate> start = in.find(YardFacts.WORK_START);
-    Map<StockPlan.Line, StockForm> chosen = new HashMap<>();
+    Map<StockPlan.Line, StockForm> chosen = new LinkedHashMap<>();
     Set<String> open = new TreeSet<>();
     PlantPlaces places = in.get(PlantPlaces.KEY);
     for (Planting p : places.plantings()) {
