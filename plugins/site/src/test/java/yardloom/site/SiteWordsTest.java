@@ -391,7 +391,9 @@ class SiteWordsTest {
         ProblemCode.OUT_OF_RANGE);
   }
 
-  /** The defaults that the words' own help names: 48 in, 8 ft, 2 ft, 12 in by 6 in, 4 ft and 7 in. */
+  /**
+   * The defaults that the words' own help names: 48 in, 8 ft, 2 ft, 12 in by 6 in, 4 ft and 7 in.
+   */
   @Test
   void gateAndBarriers_defaults_areThoseOfTheHelp() {
     PathWords.gate(here(), "side", p(5, 30), null, null);
