@@ -8,6 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import yardloom.facts.built.Barrier;
+import yardloom.facts.built.Barrier.Made;
+import yardloom.facts.built.Flight;
+import yardloom.facts.built.Gate;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -15,6 +19,7 @@ import yardloom.kernel.plan.Draft;
 import yardloom.kernel.plan.EdgeRole;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Lot;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -384,6 +389,38 @@ class SiteWordsTest {
             BarrierWords.fence(
                 here(), "f", Line.between(p(0, 0), p(9, 0)), ft(6), 30, null, null, null, null),
         ProblemCode.OUT_OF_RANGE);
+  }
+
+  /**
+   * The defaults that the words' own help names: 48 in, 8 ft, 2 ft, 12 in by 6 in, 4 ft and 7 in.
+   */
+  @Test
+  void gateAndBarriers_defaults_areThoseOfTheHelp() {
+    PathWords.gate(here(), "side", p(5, 30), null, null);
+    Line along = Line.between(p(0, 0), p(30, 0));
+    BarrierWords.fence(here(), "a", along, ft(6), null, null, false, null, null);
+    BarrierWords.fence(here(), "b", along, ft(6), 0.7, null, false, null, null);
+    BarrierWords.hedge(here(), "c", along, ft(4), null, null, false, null);
+    BarrierWords.wall(here(), "d", along, ft(3), null, true, null, null, false);
+    BarrierWords.steps(here(), "e", along, ft(2), null, null, false);
+    Plan plan = draft.freeze();
+    Gate gate = plan.attributes().get(Gate.KEY).orElseThrow();
+    assertEquals(48, gate.width().inches(), 1e-9);
+    List<Barrier> made =
+        plan.all(Element.Fence.class).stream()
+            .map(f -> f.attributes().get(Barrier.KEY).orElseThrow())
+            .toList();
+    assertEquals(
+        List.of(Made.BOARDS, Made.MESH, Made.HEDGE, Made.RETAINING),
+        made.stream().map(Barrier::made).toList());
+    assertEquals(8, made.get(0).spacing().feet(), 1e-9);
+    assertEquals(2, made.get(2).spacing().feet(), 1e-9);
+    assertEquals(12, made.get(3).unitLength().inches(), 1e-9);
+    assertEquals(6, made.get(3).unitHeight().inches(), 1e-9);
+    Flight flight =
+        plan.all(Element.Paving.class).get(0).attributes().get(Flight.KEY).orElseThrow();
+    assertEquals(4, flight.width().feet(), 1e-9);
+    assertEquals(7, flight.riser().inches(), 1e-9);
   }
 
   @Test

@@ -100,6 +100,11 @@ public final class Line {
     return Point.of(new LengthIndexedLine(string).extractPoint(distance.metres()));
   }
 
+  /** How far from the start, measured along the line, it comes nearest to {@code to}. */
+  public Length along(Point to) {
+    return Length.metres(new LengthIndexedLine(string).project(to.coordinate()));
+  }
+
   /** The point halfway along the line. */
   public Point middle() {
     return at(length().div(2));

@@ -148,6 +148,22 @@ class TableFormatTest {
     }
   }
 
+  /**
+   * A third of the ground, 100 / 3 = 33.33333… m²: four digits more than a reader gets, no zeros at
+   * the end beyond these. A third of a volume keeps its two.
+   */
+  @Test
+  void data_areasAndShares_haveFourDigitsMore() {
+    Column share = Column.of("share", "Share", Measure.PERCENT);
+    assertEquals("33.3333", us.data(share, Cell.number(1 / 3.0)));
+    assertEquals("33", us.plain(share, Cell.number(1 / 3.0)));
+    assertEquals("12.5", us.data(share, Cell.number(1 / 8.0)));
+    assertEquals("33.33333", metric.data(AREA, Cell.of(Area.squareMetres(100 / 3.0))));
+    assertEquals("20.0", metric.data(AREA, Cell.of(Area.squareMetres(20))));
+    Column volume = Column.of("v", "V", Measure.VOLUME);
+    assertEquals("3.77", metric.data(volume, Cell.of(Volume.cubicMetres(11.3 / 3))));
+  }
+
   /** 1,412 ft and 8.5 cu yd in one column: the numbers there, the units beside. */
   @Test
   void csv_amountsOfSeveralUnits_areParted() throws IOException {

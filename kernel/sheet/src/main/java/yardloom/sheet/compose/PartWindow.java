@@ -36,10 +36,13 @@ final class PartWindow {
 
   /** The ground of the marks that are enlarged; empty if there are none. */
   static Optional<Envelope> of(SheetRequest request) {
+    return part(request).map(p -> window(request, p)).filter(w -> !w.isNull());
+  }
+
+  private static Optional<Panel.Enlarged> part(SheetRequest request) {
     return request.sheet().panels().stream()
         .filter(Panel.Enlarged.class::isInstance)
-        .map(p -> window(request, (Panel.Enlarged) p))
-        .filter(w -> !w.isNull())
+        .map(Panel.Enlarged.class::cast)
         .findFirst();
   }
 
@@ -86,20 +89,12 @@ final class PartWindow {
                     request.partLayers().containsKey(layer)
                         ? marks.stream().filter(m -> !isNamedIn(m, window.get())).toList()
                         : marks));
-    layers.put(LAYER, frame(window.get(), title(request)));
+    layers.put(LAYER, frame(window.get(), part(request).orElseThrow().title()));
     return layers;
   }
 
   private static boolean isNamedIn(Mark mark, Envelope window) {
     return mark instanceof Mark.Label label && window.contains(label.at().coordinate());
-  }
-
-  private static String title(SheetRequest request) {
-    return request.sheet().panels().stream()
-        .filter(Panel.Enlarged.class::isInstance)
-        .map(p -> ((Panel.Enlarged) p).title())
-        .findFirst()
-        .orElseThrow();
   }
 
   private static List<Mark> frame(Envelope window, String title) {

@@ -102,7 +102,7 @@ public final class LabelSpace {
    */
   record Under(long all, long outlines, long symbols) {}
 
-  /** How many lines of the drawing run under {@code box}. */
+  /** How many lines of each kind run under {@code box}. */
   Under under(Box box) {
     long[] count = new long[Kind.values().length];
     index()

@@ -58,18 +58,7 @@ public final class BuiltCalculator implements Calculator {
 
   private static void count(Plan plan, Element element, Tally tally) {
     if (element instanceof Element.Fence fence) {
-      Barrier how =
-          fence
-              .attributes()
-              .get(Barrier.KEY)
-              .orElseGet(() -> Barrier.fence(Barrier.Made.BOARDS, Length.feet(8)));
-      if (how.made() == Barrier.Made.HEDGE) {
-        Fences.hedge(fence, how, tally);
-      } else if (how.made().isWall()) {
-        Walls.wall(fence, how, tally);
-      } else {
-        Fences.fence(plan, fence, how, tally);
-      }
+      fence.attributes().get(Barrier.KEY).ifPresent(how -> barrier(plan, fence, how, tally));
     } else if (element instanceof Element.Paving paving) {
       Optional<Flight> flight = paving.attributes().get(Flight.KEY);
       if (flight.isPresent()) {
@@ -80,6 +69,14 @@ public final class BuiltCalculator implements Calculator {
     } else if (element instanceof Element.Structure built && built.height().metres() > 0) {
       Length pad = built.attributes().get(Pad.KEY).map(Pad::depth).orElse(Length.ZERO);
       Grounds.structure(built, pad, tally);
+    }
+  }
+
+  private static void barrier(Plan plan, Element.Fence fence, Barrier how, Tally tally) {
+    switch (how.made()) {
+      case HEDGE -> Fences.hedge(fence, how, tally);
+      case WALL, RETAINING -> Walls.wall(fence, how, tally);
+      case BOARDS, MESH -> Fences.fence(plan, fence, how, tally);
     }
   }
 

@@ -39,8 +39,6 @@ public final class BuiltCheck implements Check {
           "recalled from building codes",
           0,
           "");
-  private static final Source STRIDE =
-      Source.read("What size steps?", "a garden magazine", 2012, "tread + 2 risers = 26 or 27 in");
 
   @Override
   public String id() {
@@ -140,6 +138,6 @@ public final class BuiltCheck implements Check {
                 + ", which trip people",
             "Two risers and a tread should make 26 or 27 in (66 to 69 cm): give the line another"
                 + " length.",
-            STRIDE));
+            Grounds.STEPS));
   }
 }

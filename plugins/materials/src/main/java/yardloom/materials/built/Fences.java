@@ -10,7 +10,6 @@ import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Line;
-import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
@@ -30,26 +29,23 @@ final class Fences {
   private static final Length NEAR = Length.metres(1);
 
   private static final String BOARD = "1x6";
-  private static final double SCREWS = 2;
+  private static final int SCREWS = 2;
   private static final Source PRACTICE = Source.commonPractice("two screws a board and rail");
   private static final Source HANGING = Source.commonPractice("gates as the plan has them");
 
   private Fences() {}
 
   /** Gates in reach of the line, in order along it. */
-  static List<Opening> openings(Plan plan, Line line) {
+  private static List<Opening> openings(Plan plan, Line line) {
     List<Opening> openings = new ArrayList<>();
     for (var entry : plan.attributes().all(Gate.KEY)) {
       Gate gate = entry.value();
-      Point on = line.nearest(gate.at());
-      if (!isIn(gate, line)) {
-        continue;
+      if (isIn(gate, line)) {
+        Length at = line.along(gate.at());
+        Length half = gate.width().div(2);
+        openings.add(
+            new Opening(at.minus(half).max(Length.ZERO), at.plus(half).min(line.length())));
       }
-      Length at = along(line, on);
-      Length half = gate.width().div(2);
-      Length from = at.minus(half).max(Length.ZERO);
-      Length to = at.plus(half);
-      openings.add(new Opening(from, to.compareTo(line.length()) > 0 ? line.length() : to));
     }
     openings.sort(Comparator.comparing(Opening::from));
     return openings;
@@ -57,19 +53,6 @@ final class Fences {
 
   static boolean isIn(Gate gate, Line line) {
     return line.nearest(gate.at()).distance(gate.at()).compareTo(NEAR) <= 0;
-  }
-
-  private static Length along(Line line, Point on) {
-    Length sum = Length.ZERO;
-    List<Point> corners = line.points();
-    for (int i = 1; i < corners.size(); i++) {
-      Line side = Line.between(corners.get(i - 1), corners.get(i));
-      if (side.nearest(on).distance(on).metres() < 1e-6) {
-        return sum.plus(corners.get(i - 1).distance(on));
-      }
-      sum = sum.plus(side.length());
-    }
-    return sum;
   }
 
   /** Posts, rails, boards or mesh, concrete and screws. */
@@ -133,7 +116,7 @@ final class Fences {
         Derived.by("boards × rails of a bay × 2", PRACTICE)
             .from("boards", boards)
             .from("rails of a bay", each)
-            .gives((int) Math.round(boards.value() * each * SCREWS)));
+            .gives(boards.value() * each * SCREWS));
   }
 
   private static Derived<Integer> bags(Derived<Integer> posts, Length buried) {

@@ -26,7 +26,8 @@ final class Grounds {
 
   private static final Source PRACTICE =
       Source.commonPractice("slabs of 4 in on 4 in of gravel; gravel walks of 4 in");
-  private static final Source STEPS =
+  /** Printed beside steps and what is said against them. */
+  static final Source STEPS =
       Source.read("What size steps?", "a garden magazine", 2012, "tread + 2 risers = 26 or 27 in");
   private static final Source PAD =
       Source.commonPractice("a shed stands on gravel that is 12 in wider all round");
@@ -67,7 +68,7 @@ final class Grounds {
   }
 
   /** Paved ground lies level with what is around it. */
-  static void dig(Derived<Area> area, Length depth, Tally tally) {
+  private static void dig(Derived<Area> area, Length depth, Tally tally) {
     Derived<Volume> earth =
         Derived.by("area × depth", PRACTICE)
             .from("area", area)

@@ -16,6 +16,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.takeoff.Ordering;
@@ -74,15 +75,16 @@ final class Tally {
     line(BillGroup.BUILT, WorkPhase.BUILD, item, exact, more(exact), "a tenth for ends and laps");
   }
 
-  private static Derived<Length> more(Derived<Length> exact) {
-    return Derived.by("exact × 1.1", CUTS).from("exact", exact).gives(exact.value().times(1.1));
+  private static <Q extends Quantity<Q>> Derived<Q> more(Derived<Q> exact) {
+    return Derived.by("exact × 1.1", CUTS)
+        .from("exact", exact)
+        .gives(exact.value().times(1 + SPARE));
   }
 
   /** By the area, with a tenth for cuts. */
   void area(String item, Derived<Area> exact) {
-    Derived<Area> order =
-        Derived.by("exact × 1.1", CUTS).from("exact", exact).gives(exact.value().times(1.1));
-    line(BillGroup.BUILT, WorkPhase.BUILD, item, exact, order, Say.percent(SPARE) + " for cuts");
+    line(
+        BillGroup.BUILT, WorkPhase.BUILD, item, exact, more(exact), Say.percent(SPARE) + " for cuts");
   }
 
   /** Rock, sand and gravel, which pack; what is of one kind is ordered together. */
@@ -131,8 +133,7 @@ final class Tally {
 
   private Derived<Volume> ordered(Derived<Volume> exact, double share, Source why) {
     Derived<Double> more = Derived.by("typical of what is loose", why).gives(share);
-    Derived<Volume> least = Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
-    return Ordering.bulk(exact, more, least, units);
+    return Ordering.bulk(exact, more, units);
   }
 
   void line(

@@ -16,7 +16,7 @@ final class Walls {
   private Walls() {}
 
   /** How thick it stands: of the strip that the plan draws. */
-  static Length thickness(Element.Fence wall) {
+  private static Length thickness(Element.Fence wall) {
     return Length.metres(
         wall.shape().area().squareMetres() / Math.max(wall.line().length().metres(), 1e-9));
   }
@@ -56,7 +56,7 @@ final class Walls {
     if (how.made() == Barrier.Made.RETAINING) {
       rock = drainage(wall, base, tally);
     }
-    work(wall, how, courses, rock, tally);
+    work(wall, how, courses, thickness, rock, tally);
   }
 
   /** Rock, pipe and fabric behind it; returns all gravel and rock. */
@@ -87,10 +87,10 @@ final class Walls {
       Element.Fence wall,
       Barrier how,
       Derived<Integer> courses,
+      Length thickness,
       Derived<Volume> rock,
       Tally tally) {
     Length length = wall.line().length();
-    Length thickness = thickness(wall);
     Derived<Area> face =
         Derived.by("length × courses × course", WallParts.SOURCE)
             .from("length", length, wall.place())

@@ -119,12 +119,11 @@ public final class HardGoodsCalculator implements Calculator {
 
   private static void fill(Plan plan, Derived<Volume> exact, Sink out) {
     Derived<Double> settling = Derived.by("soil settles", FILL).gives(SETTLING);
-    Derived<Volume> least = Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
     line(
         out,
         "soil to fill frames and raised beds",
         exact,
-        Ordering.bulk(exact, settling, least, plan.info().units()),
+        Ordering.bulk(exact, settling, plan.info().units()),
         "15 % for settling");
     job(out, WorkTask.FILL_FRAMES, exact);
   }
@@ -226,14 +225,13 @@ public final class HardGoodsCalculator implements Calculator {
             .gives(ground.deep(depth));
     Derived<Double> packing =
         Derived.by("loose over compacted", Source.commonPractice("a fifth more, loose")).gives(0.2);
-    Derived<Volume> least = Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
     paving(
         plan,
         out,
         item,
         field,
         exact,
-        Ordering.bulk(exact, packing, least, plan.info().units()),
+        Ordering.bulk(exact, packing, plan.info().units()),
         "20 % for packing");
   }
 

@@ -114,7 +114,7 @@ public final class BillCalculator implements Calculator {
     Derived<Volume> least =
         material == Material.WOOD_CHIPS
             ? settings.minimumLoad()
-            : Derived.by("no minimum load", Ordering.SOURCE).gives(Volume.ZERO);
+            : Ordering.NO_MINIMUM;
     return new BillLine(
         BillGroup.SHEET_MULCH,
         phase,

@@ -19,6 +19,10 @@ public final class Ordering {
   public static final Source SOURCE =
       Source.commonPractice("bulk is sold by the half yard or half cubic metre");
 
+  /** Said where no least load is asked for. */
+  static final Derived<Volume> NO_MINIMUM =
+      Derived.by("no minimum load", SOURCE).gives(Volume.ZERO);
+
   // 4.0 yards worked out as 4.000000000000001 must not become 4.5.
   private static final double EPS = 1e-9;
 
@@ -27,6 +31,12 @@ public final class Ordering {
   /** The least step in which bulk is sold where these units are used. */
   public static Volume step(UnitSystem units) {
     return units == UnitSystem.US ? Volume.cubicYards(0.5) : Volume.cubicMetres(0.5);
+  }
+
+  /** What to order where no least load is asked for. */
+  public static Derived<Volume> bulk(
+      Derived<Volume> exact, Derived<Double> allowance, UnitSystem units) {
+    return bulk(exact, allowance, NO_MINIMUM, units);
   }
 
   public static Derived<Volume> bulk(

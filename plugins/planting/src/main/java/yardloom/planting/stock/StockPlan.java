@@ -1,6 +1,8 @@
 package yardloom.planting.stock;
 
 import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -31,7 +33,9 @@ public record StockPlan(Map<Line, StockForm> forms, Set<String> open) {
   }
 
   public StockPlan {
-    forms = Map.copyOf(forms);
+    // In the order of the plan: a copy without one would lie otherwise wherever lines move, and be
+    // taken for another.
+    forms = Collections.unmodifiableMap(new LinkedHashMap<>(forms));
     open = Set.copyOf(open);
   }
 

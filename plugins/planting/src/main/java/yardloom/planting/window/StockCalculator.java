@@ -1,7 +1,7 @@
 package yardloom.planting.window;
 
 import java.time.LocalDate;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,7 +65,7 @@ public final class StockCalculator implements Calculator {
             StockForms.of(plan, in.find(YardFacts.REGION)),
             KindWindows.of(in),
             in.find(YardFacts.WORK_START),
-            new HashMap<>(),
+            new LinkedHashMap<>(),
             new TreeSet<>());
     PlantPlaces places = in.get(PlantPlaces.KEY);
     places.plantings().forEach(p -> choice.add(StockPlan.Line.of(p), p.choice().stock(), p.plant()));

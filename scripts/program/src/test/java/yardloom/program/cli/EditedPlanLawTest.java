@@ -169,12 +169,9 @@ class EditedPlanLawTest {
     assertEquals(List.of(), workedAfter(EditedYard.Edit.NOTHING, 0));
   }
 
-  /** Maps by keys that hold places may change their order with the lines; their readers work. */
   @Test
-  void commentPutIn_hardlyAnybodyWorks() throws IOException {
-    List<String> worked = workedAfter(EditedYard.Edit.COMMENT, 0);
-    assertTrue(worked.size() < 20, worked.toString());
-    assertTrue(worked.stream().noneMatch(w -> w.contains(" sun.")), worked.toString());
+  void commentPutIn_nobodyWorks() throws IOException {
+    assertEquals(List.of(), workedAfter(EditedYard.Edit.COMMENT, 0));
   }
 
   @Test

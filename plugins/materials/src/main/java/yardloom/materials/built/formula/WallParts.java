@@ -1,7 +1,6 @@
 package yardloom.materials.built.formula;
 
 import yardloom.kernel.source.Source;
-import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 
@@ -56,10 +55,6 @@ public final class WallParts {
   }
 
   public static Volume drain(Length length, Length height) {
-    return face(length, height).deep(DRAIN);
-  }
-
-  public static Area face(Length length, Length height) {
-    return length.by(height);
+    return length.by(height).deep(DRAIN);
   }
 }
