@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import yardloom.kernel.vocab.Lexicon;
 import yardloom.language.form.FormReader;
 import yardloom.language.form.FormSchema;
 
@@ -30,12 +31,14 @@ class PlanSchemaTest {
   @TempDir Path folder;
 
   private static final ObjectMapper JSON = new ObjectMapper();
+  private static Lexicon lexicon;
   private static String text;
   private static Schema schema;
 
   @BeforeAll
   static void made() {
-    text = FormSchema.of(Toolkit.load().plugins().lexicon());
+    lexicon = Toolkit.load().plugins().lexicon();
+    text = FormSchema.of(lexicon);
     schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(text);
   }
 
@@ -86,10 +89,7 @@ class PlanSchemaTest {
       """;
 
   private static List<String> problems(String plan) {
-    return FormReader.read(
-            plan, "p", Toolkit.load().plugins().lexicon(), (scope, word) -> Optional.empty())
-        .problems()
-        .stream()
+    return FormReader.read(plan, "p", lexicon, (scope, word) -> Optional.empty()).problems().stream()
         .map(Object::toString)
         .toList();
   }
