@@ -60,6 +60,25 @@ class PlanSchemaTest {
     assertEquals(List.of(), schema.validate(form, InputFormat.JSON));
   }
 
+  /** What a helper draws has the line of its caller in its place. */
+  @Test
+  void plan_writtenFromAScriptWithAHelper_fitsTheSchema() throws Exception {
+    Files.writeString(
+        folder.resolve("helped.groovy"),
+        """
+        lot([point(0.ft, 0.ft), point(40.ft, 0.ft), point(40.ft, 30.ft), point(0.ft, 30.ft)])
+        void strip(String name, Length x) {
+          bed name, rect(x, 5.ft, 4.ft, 20.ft), use: 'annual'
+        }
+        strip 'west', 6.ft
+        """);
+    Run run = Run.in(folder, "convert", "helped.groovy", "--places");
+    assertEquals(0, run.code(), run.err());
+    String form = Files.readString(folder.resolve("helped.plan.json"));
+    assertTrue(form.contains("\"helped.groovy:3:3 from 5\""), form);
+    assertEquals(List.of(), schema.validate(form, InputFormat.JSON));
+  }
+
   private static final String PLAN =
       """
       {"form": "yardloom-plan-1", "plan": [
