@@ -1,7 +1,6 @@
 package yardloom.language.form;
 
 import java.util.List;
-import java.util.TreeSet;
 import yardloom.kernel.problem.Problem;
 
 /**
@@ -17,23 +16,20 @@ public record FormPlan(List<Step> steps, List<Problem> problems) {
 
   /** The parameters that may be given another value. */
   public List<String> parameters() {
-    TreeSet<String> names = new TreeSet<>();
-    for (Step step : steps) {
-      if (step instanceof Step.Param p && !p.fixed()) {
-        names.add(p.name());
-      }
-    }
-    return List.copyOf(names);
+    return names(false);
   }
 
   /** The parameters whose values are worked into the rest. */
   public List<String> fixed() {
-    TreeSet<String> names = new TreeSet<>();
-    for (Step step : steps) {
-      if (step instanceof Step.Param p && p.fixed()) {
-        names.add(p.name());
-      }
-    }
-    return List.copyOf(names);
+    return names(true);
+  }
+
+  private List<String> names(boolean fixed) {
+    return steps.stream()
+        .filter(s -> s instanceof Step.Param p && p.fixed() == fixed)
+        .map(s -> ((Step.Param) s).name())
+        .distinct()
+        .sorted()
+        .toList();
   }
 }

@@ -30,6 +30,9 @@ public final class FormReader {
   static final String PARAM = "param";
   static final String INCLUDE = "include";
 
+  /** What "as" may call a value. */
+  static final String NAME = "[\\p{L}0-9_. -]{1,80}";
+
   private static final int MAX_PROBLEMS = 50;
   private static final List<String> STEP =
       List.of("word", "with", "block", "blocks", "as", "place");
@@ -171,7 +174,7 @@ public final class FormReader {
     if (as == null) {
       return null;
     }
-    if (!(as instanceof Json.Text t) || !t.value().matches("[\\p{L}0-9_. -]{1,80}")) {
+    if (!(as instanceof Json.Text t) || !t.value().matches(NAME)) {
       throw wrong(
           ProblemCode.WRONG_TYPE,
           as,

@@ -136,7 +136,7 @@ public final class FormSchema {
           properties.put("word", true);
           properties.put("with", closed(with, required));
           if (word.method().getReturnType() != void.class) {
-            properties.put("as", object("type", "string", "pattern", "^[\\p{L}0-9_. -]{1,80}$"));
+            properties.put("as", text(FormReader.NAME));
           }
           word.inner()
               .ifPresent(
@@ -157,8 +157,12 @@ public final class FormSchema {
   }
 
   private static Object place() {
-    return object(
-        "type", "string", "pattern", "^[\\p{L}0-9_][\\p{L}0-9_./ -]{0,200}:[0-9]+:[0-9]+$");
+    return text(Places.PLACE);
+  }
+
+  /** A text that is wholly so, by the reader's own pattern. */
+  private static Map<String, Object> text(String pattern) {
+    return object("type", "string", "pattern", "^" + pattern + "$");
   }
 
   private Object parameter(Word.Parameter p, Word word, int index, Class<? extends Scope> scope) {
@@ -218,7 +222,7 @@ public final class FormSchema {
         type == Quantity.class
             ? "quantity"
             : "quantity." + type.getSimpleName().toLowerCase(java.util.Locale.ROOT),
-        () -> object("type", "string", "pattern", "^" + NUMBER + "(" + units(type) + ")$"));
+        () -> text(NUMBER + "(" + units(type) + ")"));
   }
 
   private static String units(Class<?> type) {
@@ -328,7 +332,7 @@ public final class FormSchema {
   }
 
   private Object include() {
-    Object file = object("type", "string", "pattern", "^[\\p{L}0-9_][\\p{L}0-9_./ -]{0,200}$");
+    Object file = text(Places.FILE);
     return closed(
         object(
             "word", true,

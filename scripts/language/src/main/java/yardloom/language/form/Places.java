@@ -13,9 +13,14 @@ import yardloom.language.text.Report;
  * regional file says is the region's.
  */
 final class Places {
-  private static final String FILE = "[\\p{L}0-9_][\\p{L}0-9_./ -]{0,200}";
-  private static final Pattern PLACE =
-      Pattern.compile("(" + FILE + "):([0-9]{1,7}):([0-9]{1,7})(?: from ([0-9]{1,7}))?");
+  /** What may stand for a file in messages. */
+  static final String FILE = "[\\p{L}0-9_][\\p{L}0-9_./ -]{0,200}";
+
+  /** File, line and column, and the line that called the helper they lie in. */
+  static final String PLACE =
+      "(" + FILE + "):([0-9]{1,7}):([0-9]{1,7})(?: from ([0-9]{1,7}))?";
+
+  private static final Pattern PARTS = Pattern.compile(PLACE);
 
   private final String file;
   private final Report report;
@@ -39,7 +44,7 @@ final class Places {
     if (said == null) {
       return new SourceRef(file, node.line(), node.column());
     }
-    Matcher parts = PLACE.matcher(said instanceof Json.Text t ? t.value() : "");
+    Matcher parts = PARTS.matcher(said instanceof Json.Text t ? t.value() : "");
     if (!parts.matches()) {
       throw new PlanException(
           ProblemCode.WRONG_TYPE,

@@ -1,8 +1,7 @@
 package yardloom.language.run;
 
 import java.util.Arrays;
-import java.util.Iterator;
-import java.util.stream.Stream;
+import java.util.function.IntSupplier;
 
 /** Who called the helper, or the closure held in a variable, that a running word stands in. */
 final class Callers {
@@ -15,50 +14,52 @@ final class Callers {
    * none. Blocks of words and closures of library loops are no calls: their line is the word's.
    */
   static int line() {
-    return STACK.walk(
-        stack ->
-            line(
-                stack.map(f -> new Frame(f.getClassName(), f.getMethodName(), f.getLineNumber()))));
+    Walk walk = new Walk();
+    STACK.walk(
+        stack -> stack.allMatch(f -> walk.on(f.getClassName(), f.getMethodName(), f::getLineNumber)));
+    return walk.line;
   }
 
   /** The same of what a running script threw. */
   static int line(Throwable thrown) {
-    return line(
-        Arrays.stream(thrown.getStackTrace())
-            .map(f -> new Frame(f.getClassName(), f.getMethodName(), f.getLineNumber())));
+    Walk walk = new Walk();
+    Arrays.stream(thrown.getStackTrace())
+        .allMatch(f -> walk.on(f.getClassName(), f.getMethodName(), f::getLineNumber));
+    return walk.line;
   }
 
-  private record Frame(String type, String method, int line) {}
+  /** From the innermost frame outwards. */
+  private static final class Walk {
+    private String script = "";
+    private boolean asked;
+    private int line;
 
-  private static int line(Stream<Frame> stack) {
-    Iterator<Frame> frames = stack.iterator();
-    String script = "";
-    int line = 0;
-    boolean asked = false;
-    while (frames.hasNext()) {
-      Frame frame = frames.next();
-      String name = frame.type();
-      if (!isScript(name)) {
+    /**
+     * Takes the next frame; false if no further one tells anything.
+     *
+     * @param at the frame's line, which takes long to be found and is seldom needed
+     */
+    boolean on(String type, String method, IntSupplier at) {
+      if (!isScript(type)) {
         // Guard runs blocks and parts of long bodies; the library runs the closures of its loops.
-        asked &= !name.startsWith("yardloom.") && !isLoop(name);
-        continue;
+        asked &= !type.startsWith("yardloom.") && !isLoop(type);
+        return true;
       }
-      String own = name.contains("$") ? name.substring(0, name.indexOf('$')) : name;
+      String own = type.contains("$") ? type.substring(0, type.indexOf('$')) : type;
       if (!script.isEmpty() && !script.equals(own)) {
         // What an included file draws is told by its own lines.
-        break;
+        return false;
       }
       script = own;
-      if (frame.method().equals("call")) {
+      if (method.equals("call")) {
         // A closure's own door to its doCall.
-        continue;
+        return true;
       }
-      if (asked && frame.line() > 0) {
-        line = frame.line();
-      }
-      asked = frame.method().startsWith("h$") || frame.method().equals("doCall");
+      int here = asked ? at.getAsInt() : 0;
+      line = here > 0 ? here : line;
+      asked = method.startsWith("h$") || method.equals("doCall");
+      return true;
     }
-    return line;
   }
 
   private static boolean isLoop(String name) {

@@ -116,6 +116,11 @@ public final class PlanRunner {
     }
   }
 
+  /** The name of a plan's file without its ending. */
+  public static String bareName(Path plan) {
+    return plan.getFileName().toString().replaceFirst("\\.groovy$|(\\.plan)?\\.json$", "");
+  }
+
   /** Whether a plan is read as JSON; every other is a script. */
   private static boolean isForm(Path plan) {
     return plan.toString().endsWith(".json");
@@ -233,7 +238,7 @@ public final class PlanRunner {
   }
 
   private static PlanInfo info(Path script) {
-    String file = script.getFileName().toString().replaceFirst("\\.groovy$|(\\.plan)?\\.json$", "");
+    String file = bareName(script);
     String id =
         file.replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-")
             .toLowerCase(Locale.ROOT)

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -174,5 +175,16 @@ class FormTest {
             "yard.plan.json:6:144: `bed`: depth needs a length, such as \"4 ft\"; got true"
                 + " [WRONG_TYPE]"),
         told);
+  }
+
+  /** What a machine wrote wrongly it wrote wrongly often; the first fifty tell enough. */
+  @Test
+  void messages_endWithTheFiftieth() throws IOException {
+    String[] steps = new String[64];
+    Arrays.fill(steps, "{\"word\": \"nothing\"}");
+    List<Problem> told = runner.check(file("yard.plan.json", form(steps)));
+    assertEquals(50, told.size());
+    // The first step stands on line 4.
+    assertEquals(53, told.get(49).place().line());
   }
 }

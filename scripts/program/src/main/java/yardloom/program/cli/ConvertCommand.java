@@ -13,6 +13,7 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.language.form.FormWriter;
 import yardloom.language.form.Step;
+import yardloom.language.run.PlanRunner;
 import yardloom.program.export.WholeFile;
 
 /** Writes plans in their JSON form, which every command reads like a script. */
@@ -81,8 +82,7 @@ final class ConvertCommand implements Callable<Integer> {
   }
 
   private static Path beside(Path plan) {
-    String name = plan.getFileName().toString().replaceFirst("\\.groovy$|(\\.plan)?\\.json$", "");
-    return plan.resolveSibling(name + ENDING);
+    return plan.resolveSibling(PlanRunner.bareName(plan) + ENDING);
   }
 
   private static int count(List<Step> steps) {

@@ -4,11 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import yardloom.kernel.study.Outcome;
 import yardloom.program.explain.Explanation;
 import yardloom.program.explain.ScriptLines;
@@ -33,8 +31,7 @@ final class ExplainCommand implements Callable<Integer> {
   private final Console console;
   private final Path base;
 
-  @Parameters(index = "0", paramLabel = "PLAN", description = "The plan script.")
-  private Path plan;
+  @Mixin private PlanArgument argument;
 
   @Parameters(
       index = "1..*",
@@ -43,20 +40,6 @@ final class ExplainCommand implements Callable<Integer> {
       description =
           "What to explain; without it all tables with their rows and columns are listed.")
   private List<String> what = List.of();
-
-  @Option(
-      names = "--set",
-      paramLabel = "NAME=VALUE",
-      description = "Give a parameter of the plan another value, such as --set bedWidth=3.5ft.")
-  private List<String> settings = List.of();
-
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Print this help.")
-  private boolean help;
-
-  @Spec private CommandSpec command;
 
   ExplainCommand(Console console, Path base) {
     this.console = console;
@@ -67,7 +50,7 @@ final class ExplainCommand implements Callable<Integer> {
   public Integer call() {
     Toolkit toolkit = main.toolkit();
     Outcome outcome =
-        toolkit.study(toolkit.read(base.resolve(plan), Settings.of(command, "--set", settings)));
+        toolkit.study(toolkit.read(base.resolve(argument.plan()), argument.settings()));
     Explanation explanation = new Explanation(outcome, new ScriptLines(base));
     String asked = String.join(" ", what).strip();
     if (asked.isEmpty()) {

@@ -7,11 +7,9 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Cell;
@@ -36,8 +34,7 @@ final class SuggestCommand implements Callable<Integer> {
   private final Console console;
   private final Path base;
 
-  @Parameters(index = "0", paramLabel = "PLAN", description = "The plan script.")
-  private Path plan;
+  @Mixin private PlanArgument argument;
 
   @Parameters(
       index = "1..*",
@@ -45,20 +42,6 @@ final class SuggestCommand implements Callable<Integer> {
       paramLabel = "BED",
       description = "The name of a bed; without it all beds that ask for plants.")
   private List<String> bed = List.of();
-
-  @Option(
-      names = "--set",
-      paramLabel = "NAME=VALUE",
-      description = "Give a parameter of the plan another value, such as --set bedWidth=3.5ft.")
-  private List<String> settings = List.of();
-
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Print this help.")
-  private boolean help;
-
-  @Spec private CommandSpec command;
 
   SuggestCommand(Console console, Path base) {
     this.console = console;
@@ -69,15 +52,14 @@ final class SuggestCommand implements Callable<Integer> {
   public Integer call() {
     Toolkit toolkit = main.toolkit();
     Outcome outcome =
-        toolkit.study(toolkit.read(base.resolve(plan), Settings.of(command, "--set", settings)));
+        toolkit.study(toolkit.read(base.resolve(argument.plan()), argument.settings()));
     String asked = String.join(" ", bed).strip();
     Optional<Table> table = outcome.tables().stream().filter(t -> t.id().equals(TABLE)).findFirst();
     TreeSet<String> known = new TreeSet<>();
     table.ifPresent(t -> t.rows().forEach(r -> known.add(text(r.get(0)))));
     if (known.isEmpty() || !asked.isEmpty() && !known.contains(asked)) {
       console.complain(
-          (asked.isEmpty() ? "No bed" : "The bed '" + asked + "'")
-              + (asked.isEmpty() ? " of this plan asks" : " does not ask")
+          (asked.isEmpty() ? "No bed of this plan asks" : "The bed '" + asked + "' does not ask")
               + " for plants, or no set of them suits it; write `suggest harvest: 'May to October'`"
               + " in its block."
               + Nearest.hint(asked, known));

@@ -7,10 +7,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Mixin;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -32,22 +29,7 @@ final class WatchCommand implements Callable<Integer> {
   private final Console console;
   private final Path base;
 
-  @Parameters(paramLabel = "PLAN", description = "The plan script.")
-  private Path plan;
-
-  @Option(
-      names = "--set",
-      paramLabel = "NAME=VALUE",
-      description = "Give a parameter of the plan another value, such as --set bedWidth=3.5ft.")
-  private List<String> settings = List.of();
-
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Print this help.")
-  private boolean help;
-
-  @Spec private CommandSpec command;
+  @Mixin private PlanArgument argument;
 
   WatchCommand(Console console, Path base) {
     this.console = console;
@@ -56,21 +38,21 @@ final class WatchCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InterruptedException {
-    Path script = base.resolve(plan);
+    Path script = base.resolve(argument.plan());
     try (Watching watching =
         new Watching(
             script,
             base,
-            Settings.of(command, "--set", settings),
+            argument.settings(),
             drawer(Toolkit.load(), script))) {
-      console.say(plan + " is shown at " + watching.address());
+      console.say(argument.plan() + " is shown at " + watching.address());
       console.say("Save the plan and the page follows. Ctrl-C ends.");
       new CountDownLatch(1).await();
       return ExitCode.FINE;
     } catch (IOException e) {
       throw new PlanException(
           ProblemCode.FILE,
-          new SourceRef(plan.toString(), 0, 0),
+          new SourceRef(argument.plan().toString(), 0, 0),
           "there is no such file, or its folder cannot be watched");
     }
   }

@@ -14,6 +14,7 @@ import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Chart;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Months;
 import yardloom.sheet.compose.PaperWords;
 
 /**
@@ -26,8 +27,6 @@ final class Charts {
 
   private static final double LEFT = 44;
   private static final double ROW = 34;
-  private static final int[] DAYS_BEFORE = {0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334};
-  private static final String MONTHS = "JFMAMJJASOND";
 
   private final Chart chart;
   private final ChartPen pen;
@@ -224,9 +223,9 @@ final class Charts {
     double wide = ChartPen.WIDTH / 365;
     double end = 20 + rows.size() * ROW;
     for (int m = 0; m < 12; m++) {
-      double x = DAYS_BEFORE[m] * wide;
+      double x = (day(MonthDay.of(m + 1, 1)) - 1) * wide;
       pen.line(x, 16, x, end, "rule");
-      pen.text(x + 15 * wide, 12, "middle", "", MONTHS.substring(m, m + 1));
+      pen.text(x + 15 * wide, 12, "middle", "", Months.name(m).substring(0, 1));
     }
     double y = 18;
     for (List<Cell> row : rows) {

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import yardloom.kernel.vocab.Lexicon;
 import yardloom.language.form.FormReader;
 import yardloom.language.form.FormSchema;
 
@@ -30,12 +31,14 @@ class PlanSchemaTest {
   @TempDir Path folder;
 
   private static final ObjectMapper JSON = new ObjectMapper();
+  private static Lexicon lexicon;
   private static String text;
   private static Schema schema;
 
   @BeforeAll
   static void made() {
-    text = FormSchema.of(Toolkit.load().plugins().lexicon());
+    lexicon = Toolkit.load().plugins().lexicon();
+    text = FormSchema.of(lexicon);
     schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(text);
   }
 
@@ -54,6 +57,25 @@ class PlanSchemaTest {
     Run run = Run.in(folder, "convert", script, "--out", "p.plan.json", "--places");
     assertEquals(0, run.code(), run.err());
     String form = Files.readString(folder.resolve("p.plan.json"));
+    assertEquals(List.of(), schema.validate(form, InputFormat.JSON));
+  }
+
+  /** What a helper draws has the line of its caller in its place. */
+  @Test
+  void plan_writtenFromAScriptWithAHelper_fitsTheSchema() throws Exception {
+    Files.writeString(
+        folder.resolve("helped.groovy"),
+        """
+        lot([point(0.ft, 0.ft), point(40.ft, 0.ft), point(40.ft, 30.ft), point(0.ft, 30.ft)])
+        void strip(String name, Length x) {
+          bed name, rect(x, 5.ft, 4.ft, 20.ft), use: 'annual'
+        }
+        strip 'west', 6.ft
+        """);
+    Run run = Run.in(folder, "convert", "helped.groovy", "--places");
+    assertEquals(0, run.code(), run.err());
+    String form = Files.readString(folder.resolve("helped.plan.json"));
+    assertTrue(form.contains("\"helped.groovy:3:3 from 5\""), form);
     assertEquals(List.of(), schema.validate(form, InputFormat.JSON));
   }
 
@@ -86,10 +108,7 @@ class PlanSchemaTest {
       """;
 
   private static List<String> problems(String plan) {
-    return FormReader.read(
-            plan, "p", Toolkit.load().plugins().lexicon(), (scope, word) -> Optional.empty())
-        .problems()
-        .stream()
+    return FormReader.read(plan, "p", lexicon, (scope, word) -> Optional.empty()).problems().stream()
         .map(Object::toString)
         .toList();
   }
