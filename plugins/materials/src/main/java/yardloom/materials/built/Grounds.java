@@ -26,9 +26,11 @@ final class Grounds {
 
   private static final Source PRACTICE =
       Source.commonPractice("slabs of 4 in on 4 in of gravel; gravel walks of 4 in");
+
   /** Printed beside steps and what is said against them. */
   static final Source STEPS =
       Source.read("What size steps?", "a garden magazine", 2012, "tread + 2 risers = 26 or 27 in");
+
   private static final Source PAD =
       Source.commonPractice("a shed stands on gravel that is 12 in wider all round");
   private static final Source OUTLINE = Source.plan("outlines of the plan");

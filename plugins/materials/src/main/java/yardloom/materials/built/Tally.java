@@ -84,7 +84,12 @@ final class Tally {
   /** By the area, with a tenth for cuts. */
   void area(String item, Derived<Area> exact) {
     line(
-        BillGroup.BUILT, WorkPhase.BUILD, item, exact, more(exact), Say.percent(SPARE) + " for cuts");
+        BillGroup.BUILT,
+        WorkPhase.BUILD,
+        item,
+        exact,
+        more(exact),
+        Say.percent(SPARE) + " for cuts");
   }
 
   /** Rock, sand and gravel, which pack; what is of one kind is ordered together. */

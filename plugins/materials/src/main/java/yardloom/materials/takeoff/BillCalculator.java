@@ -112,9 +112,7 @@ public final class BillCalculator implements Calculator {
       Material material,
       WorkPhase phase) {
     Derived<Volume> least =
-        material == Material.WOOD_CHIPS
-            ? settings.minimumLoad()
-            : Ordering.NO_MINIMUM;
+        material == Material.WOOD_CHIPS ? settings.minimumLoad() : Ordering.NO_MINIMUM;
     return new BillLine(
         BillGroup.SHEET_MULCH,
         phase,

@@ -30,10 +30,7 @@ public final class PlacingWords {
       @Opt(name = "round", help = "the name of a tree", required = true) String round,
       @Opt(name = "radius", help = "from the tree's middle", required = true) Length radius,
       @Opt(name = "count", help = "how many, evenly round", required = true) Number count,
-      @Opt(
-              name = "stock",
-              help = PlantingWords.STOCK_HELP,
-              fallback = PlantingWords.USUAL_STOCK)
+      @Opt(name = "stock", help = PlantingWords.STOCK_HELP, fallback = PlantingWords.USUAL_STOCK)
           String stock) {
     checkRange(in, "radius", radius);
     add(in, name, null, stock, new Placement.Ring(round, radius, whole(in, "count", count)));
@@ -52,10 +49,7 @@ public final class PlacingWords {
               help = "distance of neighbours",
               fallback = "the middle of what the catalogue gives")
           Length spacing,
-      @Opt(
-              name = "stock",
-              help = PlantingWords.STOCK_HELP,
-              fallback = PlantingWords.USUAL_STOCK)
+      @Opt(name = "stock", help = PlantingWords.STOCK_HELP, fallback = PlantingWords.USUAL_STOCK)
           String stock) {
     add(in, name, spacing, stock, new Placement.Along(along));
   }
@@ -73,10 +67,7 @@ public final class PlacingWords {
               help = "distance of neighbours",
               fallback = "the middle of what the catalogue gives")
           Length spacing,
-      @Opt(
-              name = "stock",
-              help = PlantingWords.STOCK_HELP,
-              fallback = PlantingWords.USUAL_STOCK)
+      @Opt(name = "stock", help = PlantingWords.STOCK_HELP, fallback = PlantingWords.USUAL_STOCK)
           String stock) {
     add(in, name, spacing, stock, new Placement.Drift(about, whole(in, "count", count)));
   }
@@ -94,10 +85,7 @@ public final class PlacingWords {
           Number share,
       @Opt(name = "count", help = "how many, instead of a share", fallback = "by share")
           Number count,
-      @Opt(
-              name = "stock",
-              help = PlantingWords.STOCK_HELP,
-              fallback = PlantingWords.USUAL_STOCK)
+      @Opt(name = "stock", help = PlantingWords.STOCK_HELP, fallback = PlantingWords.USUAL_STOCK)
           String stock) {
     if (share != null && count != null) {
       throw new PlanException(

@@ -60,11 +60,7 @@ public final class PlantingWords {
               help = "whether they stand already; what does not is bought and planted",
               fallback = "false")
           Boolean standing,
-      @Opt(
-              name = "stock",
-              help = STOCK_HELP,
-              fallback = USUAL_STOCK)
-          String stock) {
+      @Opt(name = "stock", help = STOCK_HELP, fallback = USUAL_STOCK) String stock) {
     Plant found = PlantCatalogue.of(in.draft().attributes()).plant(name);
     if (found.form() == Plant.Form.TREE) {
       throw new PlanException(
@@ -120,11 +116,7 @@ public final class PlantingWords {
               fallback = "mulch",
               choices = Below.class)
           String below,
-      @Opt(
-              name = "stock",
-              help = STOCK_HELP,
-              fallback = USUAL_STOCK)
-          String stock) {
+      @Opt(name = "stock", help = STOCK_HELP, fallback = USUAL_STOCK) String stock) {
     Plant found = PlantCatalogue.of(in.draft().attributes()).plant(name);
     if (in.element().attributes().has(PlantingKeys.SPECIES)) {
       throw new PlanException(

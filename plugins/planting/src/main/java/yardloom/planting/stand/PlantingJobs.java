@@ -39,7 +39,6 @@ final class PlantingJobs {
   }
 
   private static Job job(WorkTask task, Plant plant, Derived<?> amount, Optional<Job.Pace> pace) {
-    return new Job(
-        task, plant.phase(), amount, Optional.empty(), pace, Optional.of(plant.name()));
+    return new Job(task, plant.phase(), amount, Optional.empty(), pace, Optional.of(plant.name()));
   }
 }

@@ -113,7 +113,8 @@ public final class StockWords {
           plan,
           row.text("form"),
           row.text("like"),
-          OwnColumns.number(row, "minutes").map(m -> pace(or(row, "fastest"), m, or(row, "slowest"), source)),
+          OwnColumns.number(row, "minutes")
+              .map(m -> pace(or(row, "fastest"), m, or(row, "slowest"), source)),
           OwnColumns.number(row, "holds").orElse(1.0),
           OwnColumns.number(row, "price")
               .map(

@@ -83,8 +83,7 @@ public final class SuitWords {
           String names,
       @Opt(name = "selfFruitful", help = "whether they bear alone", fallback = "false")
           Boolean selfFruitful) {
-    String found =
-        PlantCatalogue.of(bed.draft().attributes()).plant(plant).name();
+    String found = PlantCatalogue.of(bed.draft().attributes()).plant(plant).name();
     List<String> all =
         Arrays.stream(names.split(",")).map(String::trim).filter(n -> !n.isEmpty()).toList();
     if (all.isEmpty()) {

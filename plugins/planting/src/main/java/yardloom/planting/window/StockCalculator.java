@@ -68,7 +68,9 @@ public final class StockCalculator implements Calculator {
             new LinkedHashMap<>(),
             new TreeSet<>());
     PlantPlaces places = in.get(PlantPlaces.KEY);
-    places.plantings().forEach(p -> choice.add(StockPlan.Line.of(p), p.choice().stock(), p.plant()));
+    places
+        .plantings()
+        .forEach(p -> choice.add(StockPlan.Line.of(p), p.choice().stock(), p.plant()));
     places.specimens().forEach(s -> choice.add(StockPlan.Line.of(s), s.stock(), s.plant()));
     out.give(StockPlan.KEY, new StockPlan(choice.chosen(), choice.open()));
   }
@@ -121,9 +123,7 @@ public final class StockCalculator implements Calculator {
           .flatMap(
               all -> {
                 List<PlantingWindow.Period> those =
-                    all.periods().stream()
-                        .filter(p -> StockForm.isBare(p.how()) == bare)
-                        .toList();
+                    all.periods().stream().filter(p -> StockForm.isBare(p.how()) == bare).toList();
                 return those.isEmpty()
                     ? Optional.empty()
                     : Optional.of(new PlantingWindow(all.plant(), all.phase(), those));

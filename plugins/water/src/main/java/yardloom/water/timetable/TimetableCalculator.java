@@ -125,12 +125,7 @@ public final class TimetableCalculator implements Calculator {
             need.value().minutes(), Months.days(m), apart(runs, in, m), turns.longest());
     return Optional.of(
         new ZoneTimes.Month(
-            m,
-            thirstiest.get().run().bed(),
-            need,
-            program,
-            turns.soak(program),
-            Optional.empty()));
+            m, thirstiest.get().run().bed(), need, program, turns.soak(program), Optional.empty()));
   }
 
   private static Optional<Derived<TimeSpan>> need(DripRun run, Facts in, int m) {

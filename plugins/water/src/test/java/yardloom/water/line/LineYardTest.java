@@ -207,8 +207,7 @@ class LineYardTest {
   /** Rolls of 100 ft in the US, of 25 m elsewhere (as shops sell them, from memory). */
   @Test
   void tube_comesInUsualRolls() {
-    PipeSize.all(UnitSystem.US)
-        .forEach(s -> assertEquals(100, s.roll().feet(), 1e-9, s.name()));
+    PipeSize.all(UnitSystem.US).forEach(s -> assertEquals(100, s.roll().feet(), 1e-9, s.name()));
     PipeSize.all(UnitSystem.METRIC)
         .forEach(s -> assertEquals(25, s.roll().metres(), 1e-9, s.name()));
   }

@@ -107,10 +107,7 @@ class FirstWeeksTimerTest {
           @Override
           public Set<FactKey<?>> gives() {
             return Set.of(
-                YardFacts.STANDS,
-                YardFacts.PLANTING_DAYS,
-                YardFacts.SUNRISES,
-                MonthlyWeather.KEY);
+                YardFacts.STANDS, YardFacts.PLANTING_DAYS, YardFacts.SUNRISES, MonthlyWeather.KEY);
           }
 
           @Override

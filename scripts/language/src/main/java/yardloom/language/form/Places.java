@@ -17,8 +17,7 @@ final class Places {
   static final String FILE = "[\\p{L}0-9_][\\p{L}0-9_./ -]{0,200}";
 
   /** File, line and column, and the line that called the helper they lie in. */
-  static final String PLACE =
-      "(" + FILE + "):([0-9]{1,7}):([0-9]{1,7})(?: from ([0-9]{1,7}))?";
+  static final String PLACE = "(" + FILE + "):([0-9]{1,7}):([0-9]{1,7})(?: from ([0-9]{1,7}))?";
 
   private static final Pattern PARTS = Pattern.compile(PLACE);
 

@@ -16,7 +16,8 @@ final class Callers {
   static int line() {
     Walk walk = new Walk();
     STACK.walk(
-        stack -> stack.allMatch(f -> walk.on(f.getClassName(), f.getMethodName(), f::getLineNumber)));
+        stack ->
+            stack.allMatch(f -> walk.on(f.getClassName(), f.getMethodName(), f::getLineNumber)));
     return walk.line;
   }
 

@@ -40,11 +40,7 @@ final class WatchCommand implements Callable<Integer> {
   public Integer call() throws InterruptedException {
     Path script = base.resolve(argument.plan());
     try (Watching watching =
-        new Watching(
-            script,
-            base,
-            argument.settings(),
-            drawer(Toolkit.load(), script))) {
+        new Watching(script, base, argument.settings(), drawer(Toolkit.load(), script))) {
       console.say(argument.plan() + " is shown at " + watching.address());
       console.say("Save the plan and the page follows. Ctrl-C ends.");
       new CountDownLatch(1).await();

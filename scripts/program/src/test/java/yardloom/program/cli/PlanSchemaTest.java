@@ -108,7 +108,9 @@ class PlanSchemaTest {
       """;
 
   private static List<String> problems(String plan) {
-    return FormReader.read(plan, "p", lexicon, (scope, word) -> Optional.empty()).problems().stream()
+    return FormReader.read(plan, "p", lexicon, (scope, word) -> Optional.empty())
+        .problems()
+        .stream()
         .map(Object::toString)
         .toList();
   }
