@@ -91,8 +91,8 @@ public final class CareHoursTable implements TableMaker {
         .note(
             "Season 1 runs from the first day of planting, its first winter included. What comes"
                 + " every few seasons counts with its mean once grown. Planting and picking are not"
-                + " counted; minutes for each plant and area are common practice: write down your"
-                + " own.")
+                + " counted; minutes for each plant and area are mostly common practice: write down"
+                + " your own.")
         .build();
   }
 

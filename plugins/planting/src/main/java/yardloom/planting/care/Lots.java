@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.Area;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
@@ -25,13 +27,19 @@ final class Lots {
   /**
    * One kind.
    *
+   * @param counts how many of them are in each group of care; not all of a kind are trained
    * @param planted the day of planting; empty if it stands already
    */
-  record Lot(Plant plant, int count, Area ground, Set<String> groups, Optional<LocalDate> planted) {
+  record Lot(Plant plant, Area ground, Map<String, Integer> counts, Optional<LocalDate> planted) {
     private Lot plus(Lot other) {
-      Set<String> all = new HashSet<>(groups);
-      all.addAll(other.groups);
-      return new Lot(plant, count + other.count, ground.plus(other.ground), all, planted);
+      Map<String, Integer> all = new TreeMap<>(counts);
+      other.counts.forEach((group, count) -> all.merge(group, count, Integer::sum));
+      return new Lot(plant, ground.plus(other.ground), all, planted);
+    }
+
+    /** How many are in any group of a list, {@code fig; pomegranate}. */
+    int count(String groups) {
+      return Stream.of(groups.split("; ")).mapToInt(g -> counts.getOrDefault(g, 0)).max().orElse(0);
     }
 
     /** Its own season in a season of the garden, from 1; below 1 before its first. */
@@ -42,8 +50,9 @@ final class Lots {
 
   /**
    * @param planted days of planting by kind; what is to be planted and has none is left out
+   * @param dripped beds and trees with dripline
    */
-  Lots(PlantPlaces places, Map<String, LocalDate> planted) {
+  Lots(PlantPlaces places, Map<String, LocalDate> planted, Set<ElementId> dripped) {
     this.planted = planted;
     for (Planting p : places.plantings()) {
       if (!p.at().isEmpty()) {
@@ -51,7 +60,13 @@ final class Lots {
       }
     }
     for (Planting.Specimen s : places.specimens()) {
-      Set<String> more = s.trained().isPresent() ? Set.of("trained") : Set.of();
+      Set<String> more = new HashSet<>();
+      if (s.trained().isPresent()) {
+        more.add("trained");
+      }
+      if (dripped.contains(s.tree().id())) {
+        more.add("dripped tree");
+      }
       add(s.plant(), 1, Area.ZERO, s.tree().stands(), more);
     }
   }
@@ -61,20 +76,16 @@ final class Lots {
     if (!stands && day == null) {
       return;
     }
-    Set<String> groups = new HashSet<>(CareGroups.of(plant));
-    groups.addAll(more);
+    Map<String, Integer> counts = new TreeMap<>();
+    CareGroups.of(plant).forEach(g -> counts.put(g, count));
+    more.forEach(g -> counts.put(g, count));
     Optional<LocalDate> from = stands ? Optional.empty() : Optional.of(day);
-    Lot lot = new Lot(plant, count, ground, groups, from);
+    Lot lot = new Lot(plant, ground, counts, from);
     byKind.merge(plant.name() + (stands ? " standing" : ""), lot, Lot::plus);
   }
 
   Collection<Lot> all() {
     return byKind.values();
-  }
-
-  /** Those of a group. */
-  List<Lot> of(String group) {
-    return byKind.values().stream().filter(l -> l.groups().contains(group)).toList();
   }
 
   /** The ground of all beds, or of those of annuals. */
