@@ -74,6 +74,14 @@ class CareDataTest {
     }
   }
 
+  /** A longer name finds no room on the chart and is left out: 27 letters do. */
+  @Test
+  void names_findRoomOnTheChart() {
+    for (CareRow row : CareRow.SHIPPED) {
+      assertTrue(row.what().length() <= 32, row.what());
+    }
+  }
+
   /** Ids of the calendar are made of the names. */
   @Test
   void names_areGivenOnce() {

@@ -49,8 +49,8 @@ class WholeYardCareByHandTest {
    */
   @ParameterizedTest(name = "{0}")
   @CsvSource({
-    "Walk mulch and paths weekly, '', --02-15, --12-02, 1, 4.8",
-    "Walk mulch and paths every other week, '', --01-27, --12-02, from 2 on, 2.6",
+    "Walk mulch weekly, '', --02-15, --12-02, 1, 4.8",
+    "Walk mulch every other week, '', --01-27, --12-02, from 2 on, 2.6",
     "Top up chips, '', --12-23, --01-21, each, 1.2",
     "Check the drip, '', --01-27, --12-02, each, 3.7",
     "Trim hedges, '', --04-11, --05-11, each, 0.6",
@@ -85,7 +85,7 @@ class WholeYardCareByHandTest {
   @ParameterizedTest(name = "{0} ft deep")
   @CsvSource({"3", "11", "19"})
   void hoursOfMulch_growWithItsGround(int feet) {
-    String what = "Walk mulch and paths every other week";
+    String what = "Walk mulch every other week";
     double less = Drawn.of(PLAN.formatted(feet)).exact("care", what, "hours");
     double more = YARD.exact("care", what, "hours");
     assertEquals((20 - feet) * 0.4 * 0.36 * 310 / 7 / 60, more - less, 1e-9);
