@@ -98,7 +98,8 @@ public final class CareHoursTable implements TableMaker {
     return table
         .total(all.toArray(Cell[]::new))
         .note(
-            COUNTED + " What comes every few seasons counts with its mean once grown. Minutes for"
+            COUNTED
+                + " What comes every few seasons counts with its mean once grown. Minutes for"
                 + " each plant and area are mostly common practice: write down your own.")
         .build();
   }

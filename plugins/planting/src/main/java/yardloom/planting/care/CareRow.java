@@ -21,6 +21,7 @@ import yardloom.kernel.vocab.Choices;
  * @param every how many seasons apart
  * @param minutes for one of {@code per}
  * @param pace who says how long it takes
+ * @param remains what it leaves to rot
  */
 record CareRow(
     Act act,
@@ -35,6 +36,7 @@ record CareRow(
     double minutes,
     Per per,
     Source pace,
+    Remains remains,
     String how,
     Source source) {
   private static final SourceTable SOURCES = SourceTable.beside(CareRow.class);
@@ -58,6 +60,17 @@ record CareRow(
     YOUNG,
     /** Where winters freeze the ground. */
     FROZEN
+  }
+
+  /** What an act leaves over. */
+  enum Remains {
+    NOTHING,
+    /** Moist and rich in nitrogen. */
+    GREEN,
+    /** Dry and rich in carbon, thinner than a pencil. */
+    BROWN,
+    /** Too thick for a heap. */
+    WOODY
   }
 
   /** What the minutes are for. */
@@ -111,6 +124,7 @@ record CareRow(
               row.number("minutes"),
               per(row.text("per")),
               SOURCES.cited(row, "pace"),
+              remains(row.text("remains")),
               row.text("how"),
               SOURCES.cited(row, "source")));
     }
@@ -127,6 +141,19 @@ record CareRow(
     String frost = row.text(end + "_frost");
     return new Offset(
         frost.endsWith("last"), (int) row.number(end + "_days"), frost.startsWith("next "));
+  }
+
+  private static Remains remains(String text) {
+    return text.isEmpty() ? Remains.NOTHING : Choices.parse(Remains.class, text);
+  }
+
+  /** What an act of a name leaves over. */
+  static Remains remainsOf(String what) {
+    return SHIPPED.stream()
+        .filter(r -> r.what().equals(what))
+        .map(CareRow::remains)
+        .findFirst()
+        .orElse(Remains.NOTHING);
   }
 
   private static Per per(String text) {

@@ -40,7 +40,8 @@ public final class YoungView {
       Style.filled("young-bed", Palette.SHADE).outlined(Palette.INK, 0.25);
   private static final Style FIRST =
       Style.filled("year-1-plant", Palette.PAPER).outlined(Palette.INK, 0.25);
-  private static final Style LATER = Style.line("year-5-plant", Palette.MUTED, 0.18).dashed("1 0.6");
+  private static final Style LATER =
+      Style.line("year-5-plant", Palette.MUTED, 0.18).dashed("1 0.6");
 
   private final List<Mark> marks = new ArrayList<>();
 
@@ -108,14 +109,11 @@ public final class YoungView {
   private static Optional<Double> share(Plant plant, boolean stands, Stage stage) {
     double first = GrownShare.share(plant, stands ? Stage.MATURE : Stage.YEAR_1);
     double fifth = GrownShare.share(plant, stands ? Stage.MATURE : Stage.YEAR_5);
-    return stage == Stage.YEAR_1
-        ? Optional.of(first)
-        : Optional.of(fifth).filter(f -> f > first);
+    return stage == Stage.YEAR_1 ? Optional.of(first) : Optional.of(fifth).filter(f -> f > first);
   }
 
   private void disc(Point at, Length spread, Stage stage, Plant plant) {
-    marks.add(
-        new Mark.Symbol(at, SymbolForm.DISC, spread, Angle.ZERO, style(stage), plant.name()));
+    marks.add(new Mark.Symbol(at, SymbolForm.DISC, spread, Angle.ZERO, style(stage), plant.name()));
   }
 
   private static Style style(Stage stage) {
