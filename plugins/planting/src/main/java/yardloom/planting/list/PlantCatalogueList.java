@@ -3,11 +3,17 @@ package yardloom.planting.list;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.vocab.Choices;
+import yardloom.planting.care.KindCare;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
+import yardloom.planting.catalogue.SizeRange;
+import yardloom.planting.harvest.Bearing;
 import yardloom.planting.traits.ColdLimits;
+import yardloom.planting.traits.Hazard;
+import yardloom.planting.traits.LeastLight;
 import yardloom.planting.traits.Growth;
 import yardloom.planting.traits.Pollination;
 import yardloom.planting.traits.SoilNeed;
@@ -40,11 +46,39 @@ public final class PlantCatalogueList {
     traits.put("ph", SoilNeed.of(plant).map(PlantCatalogueList::ph).orElse(""));
     traits.put("drainage", SoilNeed.of(plant).map(s -> Choices.text(s.drainage())).orElse(""));
     traits.put("zone", ColdLimits.of(plant).map(l -> l.coldest() + " and warmer").orElse(""));
+    traits.put("hours", hours(LeastLight.of(plant).hours()));
+    traits.put("height", size(plant.height()));
+    traits.put("spread", size(plant.spread()));
+    traits.put("spacing", size(plant.inRow()));
+    traits.put("harms", harms(plant));
+    traits.put("bears", Bearing.of(plant).map(b -> "from year " + b.first()).orElse(""));
+    traits.put("care", String.join(", ", KindCare.of(plant)));
     traits.put("pollination", Choices.text(Pollination.of(plant).need()));
     return new Catalogue.Row(name, traits);
   }
 
   private static String ph(SoilNeed need) {
     return String.format(Locale.ROOT, "%.1f to %.1f", need.lowPh(), need.highPh());
+  }
+
+  private static String hours(double least) {
+    return String.format(Locale.ROOT, "%.0f at least", least);
+  }
+
+  private static String size(SizeRange range) {
+    String feet = span(range.low().feet(), range.high().feet());
+    return feet + " ft (" + span(range.low().metres(), range.high().metres()) + " m)";
+  }
+
+  private static String span(double low, double high) {
+    return low == high
+        ? String.format(Locale.ROOT, "%.1f", low)
+        : String.format(Locale.ROOT, "%.1f to %.1f", low, high);
+  }
+
+  private static String harms(Plant plant) {
+    return Hazard.of(plant).stream()
+        .map(h -> Choices.text(h.to()) + ": " + h.part())
+        .collect(Collectors.joining(", "));
   }
 }
