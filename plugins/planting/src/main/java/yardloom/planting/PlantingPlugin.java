@@ -39,6 +39,7 @@ import yardloom.planting.fit.LightCheck;
 import yardloom.planting.fit.PlantingChecks;
 import yardloom.planting.fit.RotationCheck;
 import yardloom.planting.fit.StemCheck;
+import yardloom.planting.fit.TapCheck;
 import yardloom.planting.harvest.HarvestCalculator;
 import yardloom.planting.harvest.HarvestTable;
 import yardloom.planting.harvest.HarvestYearCalculator;
@@ -142,6 +143,7 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new ShortSeasonCheck());
     checks.add(new PlacedCheck());
     checks.add(new StemCheck());
+    checks.add(new TapCheck());
     checks.add(new TallSideCheck());
     return checks;
   }

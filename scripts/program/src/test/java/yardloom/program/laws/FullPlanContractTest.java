@@ -23,7 +23,7 @@ import yardloom.kernel.study.Study;
 /** The contract of plugins on a plan of all trades: each alone, each missing, and all together. */
 class FullPlanContractTest {
   /**
-   * What the yard says nothing of: rain by the day, goods, a region, soil tests, residues, spots,
+   * What the yard says nothing of: rain by the day, goods, a region, soil tests, residues, bays, spots,
    * own items, new things to build; it has frost.
    */
   private static final Set<String> NOT_ASKED =
@@ -41,6 +41,7 @@ class FullPlanContractTest {
           "materials.built",
           "materials.hard-goods",
           "soil.region",
+          "planting.bay",
           "planting.rotation-plan",
           "soil.acidity",
           "soil.amendments",
