@@ -1,8 +1,10 @@
 package yardloom.planting.suit;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.kernel.check.Acceptance;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -17,6 +19,15 @@ import yardloom.planting.suit.rule.Suits;
 
 /** How each new plant suits its place: a row for each reason, one for what fits. */
 public final class SuitTable implements TableMaker {
+  /** Questions whose findings come from checks of their own. */
+  private static final Map<String, String> CHECKS =
+      Map.of(
+          "cold", "planting.hardiness",
+          "heat", "planting.heat",
+          "chill", "planting.chill",
+          "light", "planting.light",
+          "neighbours", "planting.juglone");
+
   @Override
   public String id() {
     return "plant-fit";
@@ -55,13 +66,14 @@ public final class SuitTable implements TableMaker {
         table.row(row(line, "fits", "", "", "", "", ""));
       }
       for (Reason reason : line.reasons()) {
+        Optional<String> why = overruled(plan, line, reason);
         table.row(
             row(
                 line,
-                said(reason.suits()),
+                said(reason.suits()) + (why.isPresent() ? ", overruled" : ""),
                 reason.rule(),
                 reason.text(),
-                reason.todo(),
+                why.map(w -> "overruled: " + w).orElse(reason.todo()),
                 instead(line, reason, suits),
                 reason.source().cite()));
       }
@@ -70,6 +82,17 @@ public final class SuitTable implements TableMaker {
       table.note("Asked were " + asked(suits) + "; of the others the plan says too little.");
     }
     return table.build();
+  }
+
+  /** Why the plan's author lets it stand all the same, if {@code accept} says so. */
+  private static Optional<String> overruled(Plan plan, SuitPlan.Line line, Reason reason) {
+    String rule = CHECKS.getOrDefault(reason.rule(), "planting.fit-" + reason.rule());
+    return plan.attributes().all(Acceptance.KEY).stream()
+        .map(e -> e.value())
+        .filter(a -> a.rule().equals(rule))
+        .filter(a -> a.element().map(line.plant().in()::isCalled).orElse(true))
+        .map(Acceptance::why)
+        .findFirst();
   }
 
   /** In the words of the table. */
@@ -83,7 +106,11 @@ public final class SuitTable implements TableMaker {
 
   private static String instead(SuitPlan.Line line, Reason reason, SuitPlan suits) {
     boolean asked = reason.suits() == Suits.DOES_NOT_FIT && reason == line.reasons().get(0);
-    return asked ? String.join(", ", Substitutes.of(line.plant(), suits.yard())) : "";
+    if (!asked) {
+      return "";
+    }
+    List<String> better = Substitutes.of(line.plant(), suits.yard());
+    return better.isEmpty() ? "nothing like it does better here" : String.join(", ", better);
   }
 
   private static Cell[] row(SuitPlan.Line line, String... rest) {

@@ -12,12 +12,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.kernel.spi.Catalogue;
 
-/** The list of plants for readers: whom a designer of sheet-mulched gardens meets first is in it. */
+/**
+ * The list of plants for readers: whom a designer of sheet-mulched gardens meets first is in it.
+ */
 class CatalogueListTest {
   private static final TreeMap<String, Catalogue.Row> ROWS =
       PlantCatalogueList.plants().rows().stream()
-          .collect(
-              Collectors.toMap(Catalogue.Row::name, r -> r, (a, b) -> a, TreeMap::new));
+          .collect(Collectors.toMap(Catalogue.Row::name, r -> r, (a, b) -> a, TreeMap::new));
 
   /** Names that the first gap list of the catalogue asked for, as botanists or gardeners say. */
   @ParameterizedTest

@@ -23,8 +23,8 @@ import yardloom.kernel.study.Study;
 /** The contract of plugins on a plan of all trades: each alone, each missing, and all together. */
 class FullPlanContractTest {
   /**
-   * What the yard says nothing of: rain by the day, goods, a region, soil tests, residues, bays, spots,
-   * own items, new things to build; it has frost.
+   * What the yard says nothing of: rain by the day, goods, a region, soil tests, residues, bays,
+   * spots, own items, new things to build; it has frost.
    */
   private static final Set<String> NOT_ASKED =
       Set.of(
