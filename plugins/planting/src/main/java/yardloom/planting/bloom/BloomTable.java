@@ -23,9 +23,11 @@ import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
+import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 import yardloom.planting.suit.rule.Variety;
 import yardloom.planting.traits.Bloom;
+import yardloom.planting.year.BloomDelay;
 
 /**
  * The days on which each kind of the plan is in bloom, from the last frost of spring; varieties
@@ -36,6 +38,9 @@ public final class BloomTable implements TableMaker {
   /** Any year without a leap day: the table is of usual years. */
   private static final int YEAR = 2025;
 
+  /** What blooms earlier before the last frost blooms in winter: common practice. */
+  private static final int WINTER_DAYS = 40;
+
   @Override
   public String id() {
     return "bloom";
@@ -43,7 +48,7 @@ public final class BloomTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.FROST, YardFacts.STANDS);
+    return Set.of(YardFacts.FROST, YardFacts.CLIMATE, YardFacts.STANDS);
   }
 
   @Override
@@ -69,7 +74,7 @@ public final class BloomTable implements TableMaker {
             .column(Column.text("from", "From"))
             .column(Column.text("until", "Until"));
     Optional<FrostDates> frost = facts.find(YardFacts.FROST);
-    Map<String, Bloom> kinds = kinds(plan, facts.all(YardFacts.STANDS));
+    Map<String, Bloom> kinds = kinds(plan, facts);
     if (frost.isEmpty() || kinds.isEmpty()) {
       return table.build();
     }
@@ -104,21 +109,32 @@ public final class BloomTable implements TableMaker {
     return MonthDay.from(lastFrost.atYear(YEAR).plusDays(days));
   }
 
-  private static Map<String, Bloom> kinds(Plan plan, List<Stand> stands) {
+  private static Map<String, Bloom> kinds(Plan plan, Facts facts) {
     Map<String, Bloom> kinds = new TreeMap<>();
+    int delay =
+        facts
+            .find(YardFacts.FROST)
+            .map(f -> BloomDelay.days(f.lastOfSpring().value(), facts.find(YardFacts.CLIMATE)))
+            .orElse(0);
     PlantCatalogue catalogue = PlantCatalogue.of(plan);
-    for (Stand stand : stands) {
-      Optional<Bloom> bloom = Bloom.of(catalogue.plant(stand.plant()));
+    for (Stand stand : facts.all(YardFacts.STANDS)) {
+      Plant plant = catalogue.plant(stand.plant());
+      Optional<Bloom> bloom = Bloom.of(plant);
       if (bloom.isPresent()) {
         Variety.Blooms when = when(plan, stand);
         String name =
             when == Variety.Blooms.MIDSEASON
                 ? stand.plant()
                 : stand.plant() + ", " + (when == Variety.Blooms.EARLY ? "early" : "late");
-        kinds.put(name, bloom.get().later(when.days()));
+        kinds.put(name, bloom.get().later(when.days() + (waits(plant, bloom.get()) ? delay : 0)));
       }
     }
     return kinds;
+  }
+
+  /** What blooms in winter, or is sown anew each year, does not wait for the warm days of spring. */
+  private static boolean waits(Plant plant, Bloom bloom) {
+    return !plant.season().isAnnual() && bloom.from() > -WINTER_DAYS;
   }
 
   private static Variety.Blooms when(Plan plan, Stand stand) {

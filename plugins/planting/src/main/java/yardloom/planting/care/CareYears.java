@@ -1,7 +1,6 @@
 package yardloom.planting.care;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,18 +16,15 @@ import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.planting.care.Lots.Lot;
 import yardloom.planting.care.formula.Season;
-import yardloom.planting.care.formula.WarmDay;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.traits.ColdLimits;
+import yardloom.planting.year.BloomDelay;
 import yardloom.planting.year.GrowingYear;
 
 /**
  * Lays the acts of care out over the seasons of one yard: the rows of the data, each as it is due.
  */
 final class CareYears {
-  /** From the first warm day to bloom: common practice. */
-  private static final int BLOOM_DAYS = 10;
-
   private final Facts in;
   private final GrowingYear growing;
   private final UnitSystem units;
@@ -37,7 +33,7 @@ final class CareYears {
   private final LocalDate start;
   private final int firstYear;
   private final boolean frozen;
-  private final Optional<MonthDay> warm;
+  private final int bloomDelay;
   private final List<CareAct> acts = new ArrayList<>();
 
   CareYears(Plan plan, Facts in, GrowingYear growing, LocalDate start, Lots lots) {
@@ -48,7 +44,7 @@ final class CareYears {
     this.start = start;
     units = plan.info().units();
     firstYear = firstSeason(start);
-    warm = in.find(YardFacts.CLIMATE).map(ClimateNormals::meansC).flatMap(WarmDay::of);
+    bloomDelay = BloomDelay.days(growing.begins().value(), in.find(YardFacts.CLIMATE));
     frozen = in.find(YardFacts.CLIMATE).map(ClimateNormals::hasFrozenWinters).orElse(true);
   }
 
@@ -90,7 +86,8 @@ final class CareYears {
 
   private void due(CareRow row, int n, int year) {
     Season season = season(year);
-    int late = row.per().isForPlants() && row.from().afterLast() ? late(season, row) : 0;
+    boolean grows = row.per().isForPlants() && row.from().afterLast() && row.from().days() > 0;
+    int late = grows ? bloomDelay : 0;
     Season ending = row.until().next() ? season(year + 1) : season;
     LocalDate from = season.day(row.from().afterLast(), row.from().days()).plusDays(late);
     LocalDate until = ending.day(row.until().afterLast(), row.until().days()).plusDays(late);
@@ -102,18 +99,6 @@ final class CareYears {
       LocalDate begin = from.isBefore(start) ? start : from;
       add(row, n, year, begin, until, List.of(), pace.hours(row, n, begin, until));
     }
-  }
-
-  /**
-   * By how many days what plants do in spring and summer comes later than the last frost says: near
-   * the sea frost ends long before it is warm enough to bloom.
-   */
-  private int late(Season season, CareRow row) {
-    if (row.from().days() <= 0 || warm.isEmpty()) {
-      return 0;
-    }
-    LocalDate bloom = season.on(warm.get()).plusDays(BLOOM_DAYS);
-    return (int) Math.max(0, bloom.toEpochDay() - season.lastFrost().toEpochDay());
   }
 
   private void forPlants(CareRow row, int n, int year, LocalDate from, LocalDate until) {

@@ -2,6 +2,7 @@ package yardloom.planting.care;
 
 import java.time.LocalDate;
 import java.time.Month;
+import java.time.MonthDay;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,8 +48,10 @@ final class PickActs {
 
   List<CareAct> acts() {
     List<CareAct> acts = new ArrayList<>();
+    MonthDay begins = MonthDay.from(seasonOf.apply(firstYear).lastFrost());
     for (Lot lot : lots.all()) {
-      Optional<HarvestSeason> days = HarvestSeason.of(lot.plant());
+      Optional<HarvestSeason> days = HarvestSeason.of(
+              lot.plant(), begins, in.find(YardFacts.CLIMATE));
       Optional<Bearing> bearing = Bearing.of(lot.plant());
       if (days.isEmpty() || bearing.isEmpty()) {
         continue;

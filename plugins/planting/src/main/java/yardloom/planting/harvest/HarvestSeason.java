@@ -15,6 +15,8 @@ import yardloom.kernel.table.DataRow;
 import yardloom.kernel.unit.Temperature;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
+import yardloom.planting.traits.Growth;
+import yardloom.planting.year.BloomDelay;
 
 /**
  * The days in which a kind is picked, counted from the last frost of spring, both ends included. A
@@ -43,6 +45,21 @@ public record HarvestSeason(int from, int until, Source source) {
   /** By catalogue name; none for what is grown for its shade, flowers or roots in the ground. */
   public static Optional<HarvestSeason> of(Plant plant) {
     return plant.trait(HarvestSeason.class, SHIPPED);
+  }
+
+  /**
+   * The same where a yard lies: what ripens on lasting plants waits for its bloom. Days that a plan
+   * gives for a plant of its own are those of the yard already.
+   *
+   * @param begins the usual last frost, or the first warm day where there is none
+   */
+  public static Optional<HarvestSeason> of(
+      Plant plant, MonthDay begins, Optional<ClimateNormals> climate) {
+    List<String> roles = Growth.roles(plant);
+    boolean ripens = roles.contains("fruit") || roles.contains("nut");
+    boolean waits = ripens && !plant.season().isAnnual() && SHIPPED.containsKey(plant.name());
+    int days = waits ? BloomDelay.days(begins, climate) : 0;
+    return of(plant).map(s -> new HarvestSeason(s.from + days, s.until + days, s.source));
   }
 
   /**

@@ -76,7 +76,7 @@ public final class HarvestYearCalculator implements Calculator {
     for (Line line : in.get(HarvestPlan.KEY).lines()) {
       if (line.mass().isPresent()) {
         Set<Month> rests = HarvestSeason.rests(line.plant(), in.find(YardFacts.CLIMATE));
-        HarvestSeason.of(line.plant())
+        HarvestSeason.of(line.plant(), lastFrost, in.find(YardFacts.CLIMATE))
             .ifPresentOrElse(
                 season -> lines.add(new Picked(line, season.shares(lastFrost, rests))),
                 () -> leftOut.add(line.plant().name()));

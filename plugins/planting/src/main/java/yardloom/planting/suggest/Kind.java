@@ -36,7 +36,7 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
     int months = 0;
     if (lastFrost.isPresent() && HarvestSeason.of(plant).isPresent()) {
       List<Double> shares =
-          HarvestSeason.of(plant)
+          HarvestSeason.of(plant, lastFrost.get(), climate)
               .get()
               .shares(lastFrost.get(), HarvestSeason.rests(plant, climate));
       for (Month month : wished) {

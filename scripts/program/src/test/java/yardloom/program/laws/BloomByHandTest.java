@@ -31,7 +31,6 @@ class BloomByHandTest {
     return """
     plan 'Bloom by hand', units: 'us'
     site 'Urbana', latitude: 40.11.deg, longitude: -88.21.deg, zone: 'America/Chicago'
-    climate 'urbana-il'
     frost last: '%s', first: '10-14', source: 'demo figures'
     lot([point(0.ft, 0.ft), point(90.ft, 0.ft), point(90.ft, 60.ft), point(0.ft, 60.ft)])
     bed('Herbs', rect(5.ft, 5.ft, 12.ft, 4.ft), use: 'perennial') { plant 'chives'; plant 'garlic chives' }
@@ -74,7 +73,7 @@ class BloomByHandTest {
         rows("04-10"));
   }
 
-  /** Bloom follows the frost day for day. */
+  /** Where no temperatures are known, bloom follows the frost day for day. */
   @ParameterizedTest
   @CsvSource({"04-11, 1", "05-03, 23", "03-22, -19"})
   void frostMoves_bloomMovesAsFar(String frost, int days) {
