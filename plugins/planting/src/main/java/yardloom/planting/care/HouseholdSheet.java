@@ -3,6 +3,7 @@ package yardloom.planting.care;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
@@ -26,7 +27,7 @@ public final class HouseholdSheet implements SheetMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(CareAct.KEY);
+    return Set.of(CareAct.KEY, YardFacts.SURFACES, YardFacts.DRIPLINES);
   }
 
   @Override

@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.Surface;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -85,6 +88,20 @@ public final class HouseholdTables implements TableMaker {
         : "On the plan: " + NameRuns.text(bays) + ".";
   }
 
+  /** Whether a yard has what a row speaks of; without a take-off it is taken as the usual one. */
+  private static boolean holds(String needs, Facts facts) {
+    List<Surface> surfaces = facts.all(YardFacts.SURFACES);
+    boolean card =
+        surfaces.isEmpty()
+            || surfaces.stream().anyMatch(s -> !s.lifts(Material.CARDBOARD).isEmpty());
+    return switch (needs) {
+      case "cardboard" -> card;
+      case "no cardboard" -> !card;
+      case "drip" -> !facts.all(YardFacts.DRIPLINES).isEmpty();
+      default -> true;
+    };
+  }
+
   @Override
   public String id() {
     return id;
@@ -97,7 +114,7 @@ public final class HouseholdTables implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(CareAct.KEY);
+    return Set.of(CareAct.KEY, YardFacts.SURFACES, YardFacts.DRIPLINES);
   }
 
   @Override
@@ -131,6 +148,9 @@ public final class HouseholdTables implements TableMaker {
     }
     Set<String> sources = new TreeSet<>();
     for (DataRow row : DataTable.shipped(HouseholdTables.class, file).rows()) {
+      if (!holds(row.text("needs"), facts)) {
+        continue;
+      }
       table.row(columns.stream().map(c -> Cell.text(row.text(c.id()))).toList());
       Source source = CareRow.sources().cited(row, "source");
       sources.add(source.cite());

@@ -99,4 +99,19 @@ class WholeYardCareByHandTest {
     assertFalse(YARD.rows("care").contains("Cover tender plants"));
     assertFalse(YARD.printed("care", "Feel how deep trees are wet", "plants").contains("fig"));
   }
+
+  /** Chips alone are laid here: nobody looks for cardboard, and Bermuda grass comes through. */
+  @Test
+  void whatTheYardHasNot_isNotLookedFor() {
+    String days = YARD.tables().get("first-days").rows().toString();
+    String weeds = YARD.tables().get("weeds-through").rows().toString();
+    assertFalse(days.contains("Cardboard"), days);
+    assertTrue(days.contains("Bare ground between the chips"), days);
+    assertTrue(days.contains("Emitters dry"), days);
+    assertFalse(weeds.contains("card and chips back"), weeds);
+    Drawn sheeted = Drawn.of(PLAN.formatted("20").replace("chipsOnly(); ", ""));
+    String under = sheeted.tables().get("first-days").rows().toString();
+    assertTrue(under.contains("Cardboard showing"), under);
+    assertFalse(under.contains("Bare ground between"), under);
+  }
 }
