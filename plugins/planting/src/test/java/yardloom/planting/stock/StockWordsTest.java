@@ -142,7 +142,17 @@ class StockWordsTest {
               PlanException.class,
               () ->
                   StockWords.stockForm(
-                      yard.words(), TRAY, "plug", null, fastest, slowest, 1, null, low, high, null));
+                      yard.words(),
+                      TRAY,
+                      "plug",
+                      null,
+                      fastest,
+                      slowest,
+                      1,
+                      null,
+                      low,
+                      high,
+                      null));
       assertEquals(ProblemCode.MISSING_OPTION, e.problems().get(0).code());
       assertTrue(e.getMessage().contains(i < 2 ? "`minutes:`" : "`price:`"), e.getMessage());
     }
@@ -164,7 +174,8 @@ class StockWordsTest {
             PlanException.class,
             () -> forms().named("plug", PlantCatalogue.shipped().plant("peach")));
     assertEquals(ProblemCode.CONTRADICTION, unsuited.problems().get(0).code());
-    assertTrue(unsuited.getMessage().contains("peach is not sold as 'plug'; it comes as pot 1 gal"));
+    assertTrue(
+        unsuited.getMessage().contains("peach is not sold as 'plug'; it comes as pot 1 gal"));
     // Strawberries come as runners, which other herbs do not.
     PlanException runner =
         assertThrows(
@@ -189,8 +200,7 @@ class StockWordsTest {
   })
   void usualStock_isOfTheFormOfThePlant(String plant, boolean bare, String expected) {
     assertEquals(
-        expected,
-        forms().usual(PlantCatalogue.shipped().plant(plant), bare).name(UnitSystem.US));
+        expected, forms().usual(PlantCatalogue.shipped().plant(plant), bare).name(UnitSystem.US));
   }
 
   @Test

@@ -43,11 +43,11 @@ class SuggestYardTest {
   }
 
   /**
-   * Of 80 sq ft each of two kinds has 40. Natives that stay, July: lowbush blueberry 12 by 12 in (40
-   * of them), picked 85 to 120 days after 6 May, from 30 July, so in July of those asked; it covers
-   * ground and needs a second variety. New Jersey tea, 42 by 42 in, 40 / 12.25 = 3, fixes nitrogen.
-   * Set 2: wild indigo, 33 by 33 in, 40 / 7.56 = 5, and woodland strawberry, 10.5 by 10.5 in, 40 /
-   * 0.766 = 52, that covers the ground and is picked from 40 to 130 days after.
+   * Of 80 sq ft each of two kinds has 40. Natives that stay, July: lowbush blueberry 12 by 12 in
+   * (40 of them), picked 85 to 120 days after 6 May, from 30 July, so in July of those asked; it
+   * covers ground and needs a second variety. New Jersey tea, 42 by 42 in, 40 / 12.25 = 3, fixes
+   * nitrogen. Set 2: wild indigo, 33 by 33 in, 40 / 7.56 = 5, and woodland strawberry, 10.5 by 10.5
+   * in, 40 / 0.766 = 52, that covers the ground and is picked from 40 to 130 days after.
    */
   @Test
   void nativesForJuly_bringItAndTheirUses() {
@@ -79,8 +79,7 @@ class SuggestYardTest {
     SuggestWords.suggest(bed(), null, null, "may to Oct", true, null);
     Suggestions.Bed bed = suggested();
     assertEquals(2, bed.sets().size());
-    assertEquals(
-        EnumSet.range(Month.MAY, Month.OCTOBER), EnumSet.copyOf(bed.wish().months()));
+    assertEquals(EnumSet.range(Month.MAY, Month.OCTOBER), EnumSet.copyOf(bed.wish().months()));
     for (Suggestions.Set set : bed.sets()) {
       assertEquals(4, set.lines().size());
       for (Suggestions.Line line : set.lines()) {
@@ -91,9 +90,10 @@ class SuggestYardTest {
     }
     // Rhubarb, sage and the others of set 2 share months: none is picked alone.
     assertTrue(
-        rows().contains(
-            "b | 2 | rhubarb | 1 | May, Jun, Jul | leaf | adds its layer (herb) and suits the"
-                + " others"),
+        rows()
+            .contains(
+                "b | 2 | rhubarb | 1 | May, Jun, Jul | leaf | adds its layer (herb) and suits the"
+                    + " others"),
         rows()::toString);
     // Clover is sown: no count.
     assertTrue(
@@ -138,8 +138,8 @@ class SuggestYardTest {
   }
 
   /**
-   * 2 by 2 ft for three kinds are 1.33 sq ft each, and nothing wider than 2.5 ft fits: no shrub of 3
-   * ft. Without frost dates no month is known, but uses are.
+   * 2 by 2 ft for three kinds are 1.33 sq ft each, and nothing wider than 2.5 ft fits: no shrub of
+   * 3 ft. Without frost dates no month is known, but uses are.
    */
   @Test
   void smallBed_hasSmallKinds_andWithoutFrostNoMonths() {

@@ -17,7 +17,9 @@ import yardloom.planting.list.PlantKeys;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
 
-/** The section through a guild and the first year's plan, mark by mark; in feet, drawn in metres. */
+/**
+ * The section through a guild and the first year's plan, mark by mark; in feet, drawn in metres.
+ */
 class ViewsTest {
   private static final double FT = 0.3048;
   private PlantYard yard = PlantYard.us("");
@@ -52,8 +54,7 @@ class ViewsTest {
         .toList();
   }
 
-  private static void assertBoxFt(
-      double x, double y, double toX, double toY, Mark.Region region) {
+  private static void assertBoxFt(double x, double y, double toX, double toY, Mark.Region region) {
     Envelope box = region.shape().bounds();
     assertEquals(x * FT, box.getMinX(), 1e-6);
     assertEquals(y * FT, box.getMinY(), 1e-6);
@@ -62,10 +63,10 @@ class ViewsTest {
   }
 
   /**
-   * A bed of 20 by 4 ft along x (or y) with rhubarb 4 ft apart at 2, 6 … 18 ft along it and an apple
-   * at 8 ft. Apple: 144 to 180 in high, so 13.5 ft, crown 12 ft as drawn, from 30 % of its height,
-   * 4.05 ft; first year 30 % of all that. Rhubarb: 24 to 36 in high, 2.5 ft, 36 to 48 in wide, 3.5
-   * ft; half of it in the first year.
+   * A bed of 20 by 4 ft along x (or y) with rhubarb 4 ft apart at 2, 6 … 18 ft along it and an
+   * apple at 8 ft. Apple: 144 to 180 in high, so 13.5 ft, crown 12 ft as drawn, from 30 % of its
+   * height, 4.05 ft; first year 30 % of all that. Rhubarb: 24 to 36 in high, 2.5 ft, 36 to 48 in
+   * wide, 3.5 ft; half of it in the first year.
    */
   @ParameterizedTest
   @CsvSource({"true", "false"})
@@ -102,8 +103,8 @@ class ViewsTest {
 
   /**
    * Rulers each 5 ft up to the first above 13.5 ft: 5, 10 and 15 ft; labels a 25th of 20 ft before
-   * the bed. Keys stand at 65 % of the apple's 13.5 ft, and 0.25 m above rhubarb, which is lower than
-   * a metre. The ground comes last.
+   * the bed. Keys stand at 65 % of the apple's 13.5 ft, and 0.25 m above rhubarb, which is lower
+   * than a metre. The ground comes last.
    */
   @Test
   void section_hasRulersKeysAndGround() {
@@ -124,8 +125,7 @@ class ViewsTest {
     assertEquals(15 * FT, labels.get(2).at().y().metres(), 1e-9);
     assertEquals("RH", labels.get(3).text());
     assertEquals(2.5 * FT + 0.25, labels.get(3).at().y().metres(), 1e-9);
-    Mark.Label apple =
-        labels.stream().filter(l -> l.text().equals("MD")).findFirst().orElseThrow();
+    Mark.Label apple = labels.stream().filter(l -> l.text().equals("MD")).findFirst().orElseThrow();
     assertEquals(13.5 * 0.65 * FT, apple.at().y().metres(), 1e-9);
     assertEquals(8 * FT, apple.at().x().metres(), 1e-9);
     // In metres, rulers are 2 m apart: 2, 4 and 6 m, past 4.11 m.
@@ -181,8 +181,8 @@ class ViewsTest {
   }
 
   /**
-   * Half of rhubarb's 3.5 ft, 30 % of a new crown of 12 ft, the whole of one that stands; a bed that
-   * stands is grown too.
+   * Half of rhubarb's 3.5 ft, 30 % of a new crown of 12 ft, the whole of one that stands; a bed
+   * that stands is grown too.
    */
   @Test
   void firstYear_showsWhatIsPlantedSmall_andWhatStandsGrown() {
@@ -199,8 +199,11 @@ class ViewsTest {
     yard.tree("apple", "apple (semi-dwarf)", 7, 20, 1);
     yard.tree("big", "European pear", 40, 20, 9);
     Panel.Figure figure = FirstYearView.of(places());
-    assertEquals(List.of("b", "old"), List.of(
-        ((Mark.Region) figure.marks().get(0)).about(), ((Mark.Region) figure.marks().get(1)).about()));
+    assertEquals(
+        List.of("b", "old"),
+        List.of(
+            ((Mark.Region) figure.marks().get(0)).about(),
+            ((Mark.Region) figure.marks().get(1)).about()));
     List<Double> sizes =
         figure.marks().stream()
             .filter(m -> m instanceof Mark.Symbol)

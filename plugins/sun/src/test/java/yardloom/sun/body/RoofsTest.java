@@ -43,8 +43,7 @@ class RoofsTest {
     "SHED, 10, 6, 0, 6, 10, 6",
     "SHED, 6, 10, 0, 10, 6, 10"
   })
-  void ridge_lies(
-      Form form, double wide, double deep, double x, double y, double toX, double toY) {
+  void ridge_lies(Form form, double wide, double deep, double x, double y, double toX, double toY) {
     double[][] ridge = ridge(form, TestYards.rectangle(0, 0, wide, deep));
     assertArrayEquals(new double[] {x, y, 5}, ridge[0], 1e-5);
     assertArrayEquals(new double[] {toX, toY, 5}, ridge[1], 1e-5);
@@ -59,8 +58,8 @@ class RoofsTest {
   }
 
   /**
-   * Over a long hexagon, 4 m between its sides: four steps of half a metre from 3 to 5 m, drawn in by
-   * an eighth, three, five and seven eighths of the 2 m to its middle: 0.25 to 1.75 m.
+   * Over a long hexagon, 4 m between its sides: four steps of half a metre from 3 to 5 m, drawn in
+   * by an eighth, three, five and seven eighths of the 2 m to its middle: 0.25 to 1.75 m.
    */
   @Test
   void otherOutlines_stepInwards() {

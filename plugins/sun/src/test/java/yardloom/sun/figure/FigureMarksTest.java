@@ -58,8 +58,7 @@ class FigureMarksTest {
   private static Panel.Figure path(double latitude, double northDeg, Obstacle... hiding) {
     double north = Math.toRadians(northDeg);
     ShadeScene scene =
-        new ShadeScene(
-            Math.toRadians(latitude), north, Ground.LEVEL, List.of(), List.of(hiding));
+        new ShadeScene(Math.toRadians(latitude), north, Ground.LEVEL, List.of(), List.of(hiding));
     return SunPathFigure.of(
         Math.toRadians(latitude),
         new SkyLook(scene, north, 0, 0, ShadeScene.NOBODY),
@@ -68,9 +67,9 @@ class FigureMarksTest {
 
   /**
    * At 40° north the noon sun stands 50° high on the equinox, 73.44° in June, 26.56° in December;
-   * the zenith is the middle, the horizon 10 m out, so it lies 10 × 40 / 90 = 4.444, 1.840 and 7.049
-   * m south. Sunset hour angles acos(-tan 40° tan δ) are 111.3°, 90° and 68.7°: full hours ±7, ±6 and
-   * ±4, 15 + 13 + 9 dots; every third is named, on the solstices: 5 + 3.
+   * the zenith is the middle, the horizon 10 m out, so it lies 10 × 40 / 90 = 4.444, 1.840 and
+   * 7.049 m south. Sunset hour angles acos(-tan 40° tan δ) are 111.3°, 90° and 68.7°: full hours
+   * ±7, ±6 and ±4, 15 + 13 + 9 dots; every third is named, on the solstices: 5 + 3.
    */
   @Test
   void pathsOfTheSun_lieWhereItStands() {
@@ -83,8 +82,7 @@ class FigureMarksTest {
     assertEquals(1, labels(figure, "6 h").size());
     assertTrue(labels(figure, "6 h").get(0).at().x().metres() > 0, "the morning sun is east");
     assertEquals(
-        5 + 3,
-        of(figure, Mark.Label.class).stream().filter(l -> l.text().endsWith(" h")).count());
+        5 + 3, of(figure, Mark.Label.class).stream().filter(l -> l.text().endsWith(" h")).count());
     List<Mark.Symbol> equinox =
         of(figure, Mark.Symbol.class).stream()
             .filter(s -> s.about().equals("21 March and 23 September, 12 h"))
@@ -113,8 +111,7 @@ class FigureMarksTest {
     assertTrue(labels(figure, "N").get(0).bold());
     Mark.Label thirty = labels(figure, "30°").get(0);
     double far = 20 / 3.0;
-    assertAt(
-        far * Math.sin(Math.toRadians(15)), far * Math.cos(Math.toRadians(15)), thirty.at());
+    assertAt(far * Math.sin(Math.toRadians(15)), far * Math.cos(Math.toRadians(15)), thirty.at());
     assertFalse(thirty.bold());
     assertTrue(labels(figure, "0°").isEmpty());
   }
@@ -133,8 +130,8 @@ class FigureMarksTest {
 
   /**
    * A wall 10 m high along a line 10 m south: due south it hides up to 45°, towards the south-east
-   * up to atan(10 / 14.14) = 35.3°, nothing north. Where true north lies to the right on the
-   * plan, the wall below stands in the true east.
+   * up to atan(10 / 14.14) = 35.3°, nothing north. Where true north lies to the right on the plan,
+   * the wall below stands in the true east.
    */
   @ParameterizedTest
   @CsvSource({
@@ -152,8 +149,7 @@ class FigureMarksTest {
     Shape sky = regions(figure, "sky hidden by obstacles").get(0).shape();
     double far = 10 * (90 - elevation) / 90;
     double turn = Math.toRadians(bearing);
-    assertEquals(
-        hidden, sky.contains(Point.metres(far * Math.sin(turn), far * Math.cos(turn))));
+    assertEquals(hidden, sky.contains(Point.metres(far * Math.sin(turn), far * Math.cos(turn))));
     assertTrue(regions(path(40, 0), "sky hidden by obstacles").isEmpty());
   }
 
@@ -166,8 +162,7 @@ class FigureMarksTest {
 
   private static Panel.Figure shadows(Draft draft, Obstacle... obstacles) {
     Plan plan = draft.freeze();
-    return new ShadowFigure(
-            plan, plan.site().orElseThrow(), new Ground(0, 0), List.of(obstacles))
+    return new ShadowFigure(plan, plan.site().orElseThrow(), new Ground(0, 0), List.of(obstacles))
         .make();
   }
 
@@ -182,8 +177,8 @@ class FigureMarksTest {
   /**
    * A lot of 20 by 10 m in three columns of a figure of 95 mm: 95 - 8 - 10 = 77 mm for 60 m, 1.2833
    * mm a metre. Tiles lie 20 + 5 / 1.2833 = 23.896 m apart, rows 10 + 10 / 1.2833 = 17.792 m;
-   * captions 5 / 1.2833 = 3.896 m over the middle of the top. A post of 2 m casts 2 / tan 50° = 1.678
-   * m north at noon of the equinox, and 2 / tan 73.44° = 0.594 m in June.
+   * captions 5 / 1.2833 = 3.896 m over the middle of the top. A post of 2 m casts 2 / tan 50° =
+   * 1.678 m north at noon of the equinox, and 2 / tan 73.44° = 0.594 m in June.
    */
   @Test
   void tilesOfShade_standInRows_andShadeFallsNorth() {
@@ -226,13 +221,12 @@ class FigureMarksTest {
 
   private static SunField sun(DoubleUnaryOperator byX) {
     Field field = field(byX);
-    return new SunField(
-        Collections.nCopies(12, field), field, field, "1 April to 30 September");
+    return new SunField(Collections.nCopies(12, field), field, field, "1 April to 30 September");
   }
 
   /**
-   * Hours that rise from 0 at the left to 10 at 20 m, half an hour a metre: bands of two hours, each
-   * 4 m wide, borders at 4, 8, 12 and 16 m.
+   * Hours that rise from 0 at the left to 10 at 20 m, half an hour a metre: bands of two hours,
+   * each 4 m wide, borders at 4, 8, 12 and 16 m.
    */
   @Test
   void bandsOfHours_lieBetweenTheirLimits() {
@@ -278,15 +272,13 @@ class FigureMarksTest {
         new ElementId(ElementKind.STRUCTURE, "shed"),
         SourceRef.NONE,
         c -> new Element.Structure(c, TestYards.rectangle(16, 2, 24, 8), Length.metres(3)));
-    TestYards.bed(
-        draft, new ElementId(ElementKind.BED, "b"), TestYards.rectangle(1, 1, 3, 2));
+    TestYards.bed(draft, new ElementId(ElementKind.BED, "b"), TestYards.rectangle(1, 1, 3, 2));
     Plan plan = draft.freeze();
     Panel.Figure figure = SunFigures.season(plan, sun(x -> 5), Optional.empty());
     String shed = new ElementId(ElementKind.STRUCTURE, "shed").toString();
     assertBox(16, 2, 20, 8, regions(figure, shed).get(0).shape());
     assertBox(
-        1, 1, 3, 2,
-        regions(figure, new ElementId(ElementKind.BED, "b").toString()).get(0).shape());
+        1, 1, 3, 2, regions(figure, new ElementId(ElementKind.BED, "b").toString()).get(0).shape());
     assertEquals(200 - 24, YardOutline.roomOf(plan).area().squareMetres(), 1e-9);
   }
 

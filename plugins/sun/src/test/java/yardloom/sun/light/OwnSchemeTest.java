@@ -52,8 +52,7 @@ class OwnSchemeTest {
     assertEquals("full sun from 8.5 h, shade from 0 h", scheme().text());
     assertTrue(scheme().source().cite().contains("our own garden"));
     Draft other = TestYards.at(40, -105);
-    LightWords.lightScheme(
-        new PlanScope(other, SourceRef.NONE), "ours", table("shade,0"), null);
+    LightWords.lightScheme(new PlanScope(other, SourceRef.NONE), "ours", table("shade,0"), null);
     assertTrue(
         SunSettings.of(other.freeze()).scheme().source().cite().contains("light scheme ours"));
   }
@@ -91,8 +90,7 @@ class OwnSchemeTest {
   void sourceWithoutLimits_isRefused() {
     PlanException e =
         assertThrows(
-            PlanException.class,
-            () -> LightWords.lightScheme(plan, "hot", null, Source.plan("x")));
+            PlanException.class, () -> LightWords.lightScheme(plan, "hot", null, Source.plan("x")));
     assertEquals(ProblemCode.MISSING_OPTION, e.problems().get(0).code());
     LightWords.lightScheme(plan, "hot", null, null);
     assertEquals("hot", scheme().name());

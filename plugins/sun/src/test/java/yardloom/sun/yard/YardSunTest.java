@@ -85,8 +85,14 @@ class YardSunTest {
             Surface.KEY,
             Surface.of(
                 List.of(
-                    spot(0, 0, 5), spot(20, 0, 5), spot(20, 10, 5), spot(0, 10, 5),
-                    spot(14, 2, 5), spot(18, 2, 5), spot(18, 8, 5), spot(14, 8, 5),
+                    spot(0, 0, 5),
+                    spot(20, 0, 5),
+                    spot(20, 10, 5),
+                    spot(0, 10, 5),
+                    spot(14, 2, 5),
+                    spot(18, 2, 5),
+                    spot(18, 8, 5),
+                    spot(14, 8, 5),
                     spot(16, 5, 3)),
                 List.of()),
             SourceRef.NONE);
@@ -108,8 +114,8 @@ class YardSunTest {
 
   /**
    * Cells of a foot: 30 m are 99 of them. 40 by 40 m would be 132², 17424 of more than 16000, so
-   * they are made twice as wide, 66²; asked for, up to 60000 are kept: 75 m at a foot are 247², 61009,
-   * which is doubled once too.
+   * they are made twice as wide, 66²; asked for, up to 60000 are kept: 75 m at a foot are 247²,
+   * 61009, which is doubled once too.
    */
   @ParameterizedTest
   @CsvSource({
@@ -172,7 +178,8 @@ class YardSunTest {
 
   /**
    * Open level ground gets what is measured, direct and diffuse together, whatever the split: 8 MJ
-   * in January, 1 MJ more each month. 1 kWh, 3.6 MJ, of it brings 7.265 mol (Faust and Logan, 2018).
+   * in January, 1 MJ more each month. 1 kWh, 3.6 MJ, of it brings 7.265 mol (Faust and Logan,
+   * 2018).
    */
   @Test
   void measuredRadiation_isWhatArrivesInTheOpen() {
@@ -187,8 +194,7 @@ class YardSunTest {
             by,
             Optional.of(new SolarRadiation.Given(monthly, by)));
     Plan plan = lot(5, 5).freeze();
-    YardSun yard =
-        new YardSun(plan, plan.site().orElseThrow(), List.of(), Optional.of(radiation));
+    YardSun yard = new YardSun(plan, plan.site().orElseThrow(), List.of(), Optional.of(radiation));
     SunEngine.Looker looker = yard.looker();
     looker.at(1, 1, 0, ShadeScene.NOBODY);
     double[] open = new double[12];
