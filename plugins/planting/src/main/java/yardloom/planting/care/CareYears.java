@@ -162,7 +162,8 @@ final class CareYears {
       }
     }
     if (!found.isEmpty()) {
-      int count = found.stream().mapToInt(Lot::count).sum();
+      int garden = Math.max(n, year - firstYear + 1);
+      int count = found.stream().mapToInt(l -> l.count(garden)).sum();
       Derived<TimeSpan> hours =
           Derived.by("hours = minutes each × plants / 60", row.source())
               .from("minutes each", row.minutes())

@@ -9,10 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.IntUnaryOperator;
 import yardloom.kernel.unit.Area;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
+import yardloom.planting.placing.Thinned;
+import yardloom.planting.placing.Thinning;
 
 /** The plants of a yard, kind by kind, apart what stands already and what is planted. */
 final class Lots {
@@ -25,13 +28,24 @@ final class Lots {
   /**
    * One kind.
    *
+   * @param counts how many stand in a season of the garden: fewer once they are thinned
    * @param planted the day of planting; empty if it stands already
    */
-  record Lot(Plant plant, int count, Area ground, Set<String> groups, Optional<LocalDate> planted) {
+  record Lot(
+      Plant plant,
+      IntUnaryOperator counts,
+      Area ground,
+      Set<String> groups,
+      Optional<LocalDate> planted) {
     private Lot plus(Lot other) {
       Set<String> all = new HashSet<>(groups);
       all.addAll(other.groups);
-      return new Lot(plant, count + other.count, ground.plus(other.ground), all, planted);
+      IntUnaryOperator both = n -> count(n) + other.count(n);
+      return new Lot(plant, both, ground.plus(other.ground), all, planted);
+    }
+
+    int count(int season) {
+      return counts.applyAsInt(season);
     }
 
     /** Its own season in a season of the garden, from 1; below 1 before its first. */
@@ -47,16 +61,28 @@ final class Lots {
     this.planted = planted;
     for (Planting p : places.plantings()) {
       if (!p.at().isEmpty()) {
-        add(p.plant(), p.at().size(), p.ground().area(), p.choice().stands(), Set.of());
+        add(p.plant(), counts(p), p.ground().area(), p.choice().stands(), Set.of());
       }
     }
     for (Planting.Specimen s : places.specimens()) {
       Set<String> more = s.trained().isPresent() ? Set.of("trained") : Set.of();
-      add(s.plant(), 1, Area.ZERO, s.tree().stands(), more);
+      add(s.plant(), n -> 1, Area.ZERO, s.tree().stands(), more);
     }
   }
 
-  private void add(Plant plant, int count, Area ground, boolean stands, Set<String> more) {
+  /** All of a planting, and those that stay from the season on before which it is thinned. */
+  private static IntUnaryOperator counts(Planting p) {
+    int all = p.at().size();
+    Optional<Thinned> thinned = Thinning.of(p);
+    if (thinned.isEmpty()) {
+      return n -> all;
+    }
+    int stay = Thinning.kept(p, thinned.get()).size();
+    return n -> n < thinned.get().season() ? all : stay;
+  }
+
+  private void add(
+      Plant plant, IntUnaryOperator counts, Area ground, boolean stands, Set<String> more) {
     LocalDate day = planted.get(plant.name());
     if (!stands && day == null) {
       return;
@@ -64,7 +90,7 @@ final class Lots {
     Set<String> groups = new HashSet<>(CareGroups.of(plant));
     groups.addAll(more);
     Optional<LocalDate> from = stands ? Optional.empty() : Optional.of(day);
-    Lot lot = new Lot(plant, count, ground, groups, from);
+    Lot lot = new Lot(plant, counts, ground, groups, from);
     byKind.merge(plant.name() + (stands ? " standing" : ""), lot, Lot::plus);
   }
 
