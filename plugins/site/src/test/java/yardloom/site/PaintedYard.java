@@ -2,6 +2,8 @@ package yardloom.site;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Painter;
@@ -13,6 +15,11 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.spi.PluginLoader;
+import yardloom.kernel.study.Outcome;
+import yardloom.kernel.study.Study;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.site.lot.LotWords;
@@ -68,7 +75,27 @@ final class PaintedYard {
     return paint(layer).stream().map(PaintedYard::shown).toList();
   }
 
-  private static String shown(Mark mark) {
+  /** All that the site makes of the yard. */
+  Outcome study() {
+    return new Study(PluginLoader.of(List.of(new SitePlugin()))).of(draft.freeze());
+  }
+
+  /** A table of the study as it is printed, one line for each row. */
+  static List<String> printed(Outcome outcome, String id) {
+    PlanInfo info = outcome.plan().info();
+    TableFormat format = new TableFormat(info.units(), info.currency());
+    Table table =
+        outcome.tables().stream().filter(t -> t.id().equals(id)).findAny().orElseThrow();
+    return table.rows().stream()
+        .map(
+            row ->
+                IntStream.range(0, row.size())
+                    .mapToObj(i -> format.text(table.columns().get(i), row.get(i)))
+                    .collect(Collectors.joining(" | ")))
+        .toList();
+  }
+
+  static String shown(Mark mark) {
     if (mark instanceof Mark.Region r) {
       return text("%s %.2f m² at %s", r.style().name(), r.shape().area().squareMetres(), at(r.shape().centroid()));
     }
