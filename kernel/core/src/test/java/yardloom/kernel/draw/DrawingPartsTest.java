@@ -17,11 +17,11 @@ import yardloom.kernel.unit.Length;
 
 /** What painters and makers of sheets put together. */
 class DrawingPartsTest {
-  private static final Style BED = Style.filled("bed", "#dfe9d2");
+  private final Style bed = Style.filled("bed", "#dfe9d2");
 
   @Test
   void style_keepsWhatIsNotChanged() {
-    Style hatched = BED.hatched(Style.Hatch.DOTS).outlined("#3f6212", 0.35).dashed("3 1");
+    Style hatched = bed.hatched(Style.Hatch.DOTS).outlined("#3f6212", 0.35).dashed("3 1");
     assertEquals(new Style("bed", "#dfe9d2", Style.Hatch.DOTS, "#3f6212", 0.35, "3 1"), hatched);
     assertEquals(
         new Style("bed-existing", "#dfe9d2", Style.Hatch.DOTS, "#3f6212", 0.35, "2 0.8"),
@@ -33,22 +33,22 @@ class DrawingPartsTest {
 
   @Test
   void legend_showsAreaLineSymbolOrRing() {
-    LegendEntry area = LegendEntry.area("bed", BED);
-    assertEquals(new LegendEntry("bed", BED, Optional.empty(), false, Optional.empty()), area);
+    LegendEntry area = LegendEntry.area("bed", bed);
+    assertEquals(new LegendEntry("bed", bed, Optional.empty(), false, Optional.empty()), area);
     assertEquals(
-        new LegendEntry("kale", BED, Optional.empty(), false, Optional.empty()),
+        new LegendEntry("kale", bed, Optional.empty(), false, Optional.empty()),
         area.called("kale"));
     assertEquals(
-        new LegendEntry("drip", BED, Optional.empty(), true, Optional.empty()),
-        LegendEntry.line("drip", BED));
+        new LegendEntry("drip", bed, Optional.empty(), true, Optional.empty()),
+        LegendEntry.line("drip", bed));
     Style ring = Style.line("ring", "#1d2722", 0.18);
     assertEquals(
         new LegendEntry(
-            "tree", BED, Optional.of(Mark.SymbolForm.DISC), false, Optional.of(ring)),
-        LegendEntry.ringed("tree", Mark.SymbolForm.DISC, BED, ring));
+            "tree", bed, Optional.of(Mark.SymbolForm.DISC), false, Optional.of(ring)),
+        LegendEntry.ringed("tree", Mark.SymbolForm.DISC, bed, ring));
     assertEquals(
-        new LegendEntry("tap", BED, Optional.of(Mark.SymbolForm.TAP), false, Optional.empty()),
-        LegendEntry.symbol("tap", Mark.SymbolForm.TAP, BED));
+        new LegendEntry("tap", bed, Optional.of(Mark.SymbolForm.TAP), false, Optional.empty()),
+        LegendEntry.symbol("tap", Mark.SymbolForm.TAP, bed));
   }
 
   @Test

@@ -229,4 +229,21 @@ class PlanReadingTest {
     Object text = "loam";
     assertNotEquals(text, loam.build(a));
   }
+
+  @Test
+  void element_isFoundByKindAndName() {
+    Draft draft = new Draft(INFO);
+    for (String name : List.of("b", "a", "c")) {
+      draft.add(
+          new ElementId(ElementKind.BED, name),
+          SourceRef.NONE,
+          c -> new Element.Bed(c, GROUND, Element.BedUse.ANNUAL));
+    }
+    Plan plan = draft.freeze();
+    ElementId c = new ElementId(ElementKind.BED, "c");
+    assertEquals(c, plan.element(c).orElseThrow().id());
+    assertTrue(plan.element(new ElementId(ElementKind.PATH, "c")).isEmpty());
+    assertEquals(
+        List.of("a", "b", "c"), plan.elements().stream().map(e -> e.id().name()).toList());
+  }
 }

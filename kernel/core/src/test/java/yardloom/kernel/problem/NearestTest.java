@@ -46,6 +46,8 @@ class NearestTest {
   void swap_isOneStep_onlyBetweenNeighbours() {
     assertEquals(Optional.of("ba"), Nearest.to("ab", List.of("ba")), "the first two letters");
     assertEquals(Optional.empty(), Nearest.to("cba", List.of("abc")), "two of three are changed");
+    assertEquals(Optional.empty(), Nearest.to("xbya", List.of("aqbz")), "no neighbours");
+    assertEquals(Optional.empty(), Nearest.to("aab", List.of("abba")), "two letters more");
     assertEquals(Optional.of("bac"), Nearest.to("abc", List.of("xyz", "bac")));
   }
 

@@ -186,11 +186,16 @@ class RelocationTest {
     assertFalse(Likeness.exact(Optional.of("x"), Optional.empty()));
     assertTrue(Likeness.exact(Optional.of("x"), Optional.of("x")));
     assertFalse(Likeness.exact(List.of("x"), "x"));
+    assertFalse(Likeness.exact(code("x"), code("x")), "code is like itself only");
     assertFalse(Likeness.exact(List.of("x"), List.of("x", "y")));
     assertFalse(Likeness.exact(Map.of("x", 1), "x"));
     assertFalse(Likeness.exact(1, 1L), "another class");
     assertTrue(Likeness.exact(new Box("x"), new Box("x")), "field by field");
     assertFalse(Likeness.exact(new Box("x"), new Box("y")));
+  }
+
+  private static java.util.function.Supplier<String> code(String says) {
+    return () -> says;
   }
 
   @Test
@@ -237,11 +242,13 @@ class RelocationTest {
   void held_saysWhatAResultHandsOn() {
     assertEquals(Optional.of(Set.of()), Held.in(new Holder(1, THREE, Arrays.asList("a", null))));
     Runnable code = () -> {};
+    assertTrue(Likeness.exact(code, code));
     assertTrue(Held.in(new Holder(1, THREE, List.of(code))).isEmpty(), "code may read anything");
     assertTrue(Held.in(Map.of("a", code)).isEmpty());
     assertTrue(Held.in(Optional.of(Attributes.NONE)).isEmpty());
     assertTrue(Held.in(new Object[] {code}).isEmpty());
     assertEquals(Optional.of(Set.of()), Held.in(new double[] {1}));
+    assertTrue(Held.in(Map.of(new Box(code), "a")).isEmpty(), "in a key");
     assertTrue(Held.in(new Box(new Box(code))).isEmpty());
   }
 }

@@ -36,6 +36,7 @@ import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.recall.Recall;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.table.Audience;
@@ -69,10 +70,7 @@ class StudyTest {
   }
 
   private static Plan plan() {
-    Draft draft = new Draft(new PlanInfo("p", "P", "", "", "", "", UnitSystem.METRIC, "$"));
-    bed(draft, "a", 0, 2);
-    bed(draft, "b", 10, 5);
-    return draft.freeze();
+    return plan(5);
   }
 
   private static Shape ground(double x, double width) {
@@ -458,5 +456,39 @@ class StudyTest {
   private static TestPlugin cautious(String id, Caution... cautions) {
     return new TestPlugin(
         id, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(cautions));
+  }
+
+  /** A second run with what is remembered of the first lets nobody work but who has to. */
+  @Test
+  void rememberedRun_givesTheSame_andOffersOfAnotherTableLetItsSheetBeMadeAnew() {
+    Recall recall = new Recall();
+    Study study = new Study(PluginLoader.of(List.of(offering())));
+    Outcome first = study.of(plan(), recall);
+    recall.keep();
+    Outcome second = study.of(plan(), recall);
+    recall.keep();
+    assertEquals(List.of(), List.copyOf(recall.worked()));
+    assertEquals(first.tables(), second.tables());
+    assertEquals(first.sheets(), second.sheets());
+    Outcome wider = study.of(plan(6), recall);
+    recall.keep();
+    assertTrue(recall.worked().contains("sheets test.a"), recall.worked().toString());
+    Table shown = ((Panel.TableBlock) wider.sheets().get(0).panels().get(0)).table();
+    assertEquals(
+        Area.squareMetres(24), shown.rows().get(0).get(0).value().orElseThrow(), "2 × 3 + 6 × 3");
+  }
+
+  private static TestPlugin offering() {
+    return plugin(
+        List.of(AREAS),
+        List.of(areas("areas", true, Set.of(Use.PLANTING))),
+        List.of(planting("test.a", 4)));
+  }
+
+  private static Plan plan(double width) {
+    Draft draft = new Draft(new PlanInfo("p", "P", "", "", "", "", UnitSystem.METRIC, "$"));
+    bed(draft, "a", 0, 2);
+    bed(draft, "b", 10, width);
+    return draft.freeze();
   }
 }

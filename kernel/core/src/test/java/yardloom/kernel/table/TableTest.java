@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 /** A table of beds under a heading, with a total. */
 class TableTest {
-  private static final Table BEDS =
+  private final Table beds =
       Table.titled("beds", "Beds")
           .column(Column.text("bed", "Bed"))
           .column(Column.of("plants", "Plants", Measure.COUNT))
@@ -26,20 +26,20 @@ class TableTest {
 
   @Test
   void heading_isTheRowThatSaysSomethingInItsFirstCellOnly() {
-    assertTrue(BEDS.isHeading(0));
-    assertFalse(BEDS.isHeading(1));
-    assertFalse(BEDS.isHeading(2), "nothing in the first cell");
-    assertTrue(BEDS.isHeading(3), "blanks say nothing");
-    assertFalse(BEDS.isHeading(4));
+    assertTrue(beds.isHeading(0));
+    assertFalse(beds.isHeading(1));
+    assertFalse(beds.isHeading(2), "nothing in the first cell");
+    assertTrue(beds.isHeading(3), "blanks say nothing");
+    assertFalse(beds.isHeading(4));
     Table single = Table.titled("x", "X").column(Column.text("a", "A")).heading("one").build();
     assertFalse(single.isHeading(0), "one column has no room for a heading");
   }
 
   @Test
   void totals_areCounted_andNotesKept() {
-    assertEquals(1, BEDS.totals());
-    assertEquals(List.of("counted"), BEDS.notes());
-    assertEquals(6, BEDS.rows().size());
+    assertEquals(1, beds.totals());
+    assertEquals(List.of("counted"), beds.notes());
+    assertEquals(6, beds.rows().size());
     assertThrows(
         IllegalArgumentException.class,
         () -> Table.titled("x", "X").column(Column.text("a", "A")).row(List.of()).build());
