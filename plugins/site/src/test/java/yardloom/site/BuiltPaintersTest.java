@@ -57,8 +57,7 @@ class BuiltPaintersTest {
             "neighbour 16.00 m² at 23.00,7.00"),
         drawn.subList(1, 4));
     assertEquals(
-        List.of(
-            "Building | building", "Eaves | eaves line", "Neighbour's building | neighbour"),
+        List.of("Building | building", "Eaves | eaves line", "Neighbour's building | neighbour"),
         yard.legend("site.building"));
   }
 
@@ -67,12 +66,13 @@ class BuiltPaintersTest {
     building("Next", box(21, 5, 4, 4), 0.5, true);
     assertEquals(List.of("Neighbour's building | neighbour"), yard.legend("site.building"));
     PaintedYard other = new PaintedYard().lot(20, 30);
-    BuiltWords.building(
-        other.in, "Hut", box(15, 5, 2, 3), m(3), null, null, null, null, null);
+    BuiltWords.building(other.in, "Hut", box(15, 5, 2, 3), m(3), null, null, null, null, null);
     assertEquals(List.of("Building | building"), other.legend("site.building"));
   }
 
-  /** 5 m are two parts of 2.4 m, so posts at 0, 2.5 and 5 m; 1 m further round the corner one more. */
+  /**
+   * 5 m are two parts of 2.4 m, so posts at 0, 2.5 and 5 m; 1 m further round the corner one more.
+   */
   @Test
   void fence_hasItsPosts_openWhereItStands() {
     BarrierWords.fence(
@@ -102,15 +102,7 @@ class BuiltPaintersTest {
     BarrierWords.fence(
         yard.in, "New", Line.between(p(1, 9), p(1, 12)), m(1.8), null, null, false, null, null);
     BarrierWords.wall(
-        yard.in,
-        "Wall",
-        Line.between(p(2, 20), p(8, 20)),
-        m(0.6),
-        m(0.3),
-        null,
-        null,
-        null,
-        false);
+        yard.in, "Wall", Line.between(p(2, 20), p(8, 20)), m(0.6), m(0.3), null, null, null, false);
     List<String> drawn = yard.drawn("site.fence");
     // 3 m / 2.4 m is one part: a post at each end. The wall is 6 m × 0.3 m.
     assertEquals(
@@ -121,18 +113,14 @@ class BuiltPaintersTest {
             "wall 1.80 m² at 5.00,20.00"),
         drawn);
     assertEquals(
-        List.of("Fence or hedge, new | fence line", "Wall, new | wall"),
-        yard.legend("site.fence"));
+        List.of("Fence or hedge, new | fence line", "Wall, new | wall"), yard.legend("site.fence"));
   }
 
   @Test
   void trees_areCrowns_withATrunkWhereTheyStand() {
-    TreeWords.tree(
-        yard.in, "Oak", p(3, 4), m(7), m(9), m(2), m(0.45), "deciduous", true, null);
-    TreeWords.tree(
-        yard.in, "Pear", p(12, 14), m(4), m(5), m(1), m(0.05), "deciduous", false, null);
-    TreeWords.tree(
-        yard.in, "Yew", p(15, 25), m(3), m(4), m(0.5), m(0.2), "evergreen", null, null);
+    TreeWords.tree(yard.in, "Oak", p(3, 4), m(7), m(9), m(2), m(0.45), "deciduous", true, null);
+    TreeWords.tree(yard.in, "Pear", p(12, 14), m(4), m(5), m(1), m(0.05), "deciduous", false, null);
+    TreeWords.tree(yard.in, "Yew", p(15, 25), m(3), m(4), m(0.5), m(0.2), "evergreen", null, null);
     assertEquals(
         List.of(
             "tree-existing CROWN_DECIDUOUS 7.00 m at 3.00,4.00",
@@ -153,14 +141,12 @@ class BuiltPaintersTest {
   void pavingUtilitiesTapsAndGround_areDrawnWhereTheyLie() {
     BuiltWords.paving(yard.in, "Terrace", box(12, 5, 3, 5), "brick", null);
     BuiltWords.paving(yard.in, "New walk", box(0, 0, 1, 6), "", false);
-    BuiltWords.utility(
-        yard.in, "Main", Line.between(p(2, 1), p(2, 9)), "gas", m(0.5));
+    BuiltWords.utility(yard.in, "Main", Line.between(p(2, 1), p(2, 9)), "gas", m(0.5));
     BuiltWords.utility(yard.in, "wire", Line.between(p(9, 1), p(9, 3)), "", null);
     BuiltWords.tap(yard.in, "Tap", p(5, 6), "mains");
     GroundWords.mulchedGround(yard.in, "Old lawn", box(0, 20, 7, 10), null);
     assertEquals(
-        List.of(
-            "paving 6.00 m² at 0.50,3.00", "paving-existing 15.00 m² at 13.50,7.50"),
+        List.of("paving 6.00 m² at 0.50,3.00", "paving-existing 15.00 m² at 13.50,7.50"),
         yard.drawn("site.paving"));
     assertEquals(
         List.of("Paving, new | paving", "Paving, existing | paving-existing"),
@@ -172,25 +158,21 @@ class BuiltPaintersTest {
     assertTrue(utilities.contains("'Wire' 2.0 mm NEAR at 9.00,2.00"), utilities.toString());
     assertEquals(2, yard.legend("site.utility").size());
     assertEquals(
-        List.of(
-            "water-point TAP 0.00 m at 5.00,6.00", "'Tap' 2.0 mm NEAR at 5.00,6.00"),
+        List.of("water-point TAP 0.00 m at 5.00,6.00", "'Tap' 2.0 mm NEAR at 5.00,6.00"),
         yard.drawn("site.water-point"));
     assertEquals(List.of("Water point | water-point TAP"), yard.legend("site.water-point"));
     assertEquals(
         List.of("mulched-ground 70.00 m² at 3.50,25.00"), yard.drawn("site.mulched-ground"));
-    assertEquals(
-        List.of("Mulched ground | mulched-ground"), yard.legend("site.mulched-ground"));
+    assertEquals(List.of("Mulched ground | mulched-ground"), yard.legend("site.mulched-ground"));
   }
 
   @Test
   void structures_areDrawn_swalesAreNot() {
     BuiltWords.structure(yard.in, "Shed", box(15, 25, 3, 2), m(2), false, null);
     BuiltWords.structure(yard.in, "Deck", box(15, 5, 2, 2), m(1), true, null);
-    LevelWords.swale(
-        yard.in, "Ditch", Line.between(p(2, 23), p(8, 23)), m(0.5), m(0.25), 3, null);
+    LevelWords.swale(yard.in, "Ditch", Line.between(p(2, 23), p(8, 23)), m(0.5), m(0.25), 3, null);
     assertEquals(
-        List.of(
-            "structure-existing 4.00 m² at 16.00,6.00", "structure 6.00 m² at 16.50,26.00"),
+        List.of("structure-existing 4.00 m² at 16.00,6.00", "structure 6.00 m² at 16.50,26.00"),
         yard.drawn("site.structure"));
     assertEquals(
         List.of("Structure, new | structure", "Structure, existing | structure-existing"),
@@ -205,12 +187,10 @@ class BuiltPaintersTest {
     BuiltWords.structure(yard.in, "Shed", box(15, 25, 3, 2), m(2), false, null);
     BuiltWords.paving(yard.in, "Terrace", box(12, 5, 3, 5), "brick", null);
     PathWords.path(yard.in, "Walk", Line.between(p(0, 14), p(10, 14)), m(1), null, null, null);
-    TreeWords.tree(
-        yard.in, "Oak", p(3, 4), m(7), m(9), m(2), m(0.45), "deciduous", true, null);
+    TreeWords.tree(yard.in, "Oak", p(3, 4), m(7), m(9), m(2), m(0.45), "deciduous", true, null);
     BarrierWords.fence(
         yard.in, "Fence", Line.between(p(8, 30), p(20, 30)), m(2), null, null, null, null, null);
-    LevelWords.swale(
-        yard.in, "Ditch", Line.between(p(2, 17), p(8, 17)), m(0.5), m(0.25), 3, null);
+    LevelWords.swale(yard.in, "Ditch", Line.between(p(2, 17), p(8, 17)), m(0.5), m(0.25), 3, null);
     BedWords.bed(yard.in, "Kale", box(16, 10, 2, 4), "annual", null);
     // A bed over the left 4 m leaves 3 m by 10 m of the ground.
     BedWords.bed(yard.in, "Roses", box(0, 20, 4, 10), null, null);
@@ -236,8 +216,7 @@ class BuiltPaintersTest {
   void hiddenLabels_areLeftOff_byNameOrKind_andAWrongNameIsFound() {
     BedWords.bed(yard.in, "Kale", box(16, 10, 2, 4), "annual", null);
     BedWords.bed(yard.in, "Roses", box(0, 20, 4, 10), null, null);
-    TreeWords.tree(
-        yard.in, "Oak", p(3, 4), m(7), m(9), m(2), m(0.45), "deciduous", true, null);
+    TreeWords.tree(yard.in, "Oak", p(3, 4), m(7), m(9), m(2), m(0.45), "deciduous", true, null);
     RemarkWords.hideLabel(yard.in, "Roses");
     RemarkWords.hideLabel(yard.in, "tree");
     RemarkWords.hideLabel(yard.in, "Kals");
@@ -274,7 +253,9 @@ class BuiltPaintersTest {
     RemarkWords.note(yard.in, most, p(3, 8));
     RemarkWords.dimension(yard.in, p(1, 2), p(4, 6), null, most);
     RemarkWords.accept(yard.in, "site.bed-reach", most, null);
-    refused("a note has 1 to 160 letters, got 161", () -> RemarkWords.note(yard.in, most + "x", p(3, 8)));
+    refused(
+        "a note has 1 to 160 letters, got 161",
+        () -> RemarkWords.note(yard.in, most + "x", p(3, 8)));
     refused("has 1 to 160 letters, got 1", () -> RemarkWords.note(yard.in, " ", p(3, 8)));
     refused(
         "the text of a dimension has 1 to 160 letters, got 161",

@@ -66,8 +66,8 @@ class GradingTest {
 
   /**
    * 5 % to the right: 1 m over the lot. The section is a trapezoid of 20 m, 0.6 m deep at its foot:
-   * 20 × 0.6 + 20 × 1 / 2 = 22 m². The bed from 4 m to 8 m is named over its middle, 6 m along
-   * and 0.3 m up.
+   * 20 × 0.6 + 20 × 1 / 2 = 22 m². The bed from 4 m to 8 m is named over its middle, 6 m along and
+   * 0.3 m up.
    */
   @Test
   void section_runsAcross_whereTheGroundFallsMoreSo() {
@@ -76,7 +76,8 @@ class GradingTest {
     BedWords.bed(yard.in, "Far", box(4, 2, 3, 2), "annual", null);
     TreeWords.tree(yard.in, "Oak", p(10, 15), m(3), m(5), m(1), null, "deciduous", null, null);
     Panel.Figure figure = figure(sheet(yard.study(), "grading").get(0));
-    assertEquals("Section through the middle of the lot, left to right of the plan", figure.title());
+    assertEquals(
+        "Section through the middle of the lot, left to right of the plan", figure.title());
     List<String> marks = new ArrayList<>();
     figure.marks().forEach(mark -> marks.add(PaintedYard.shown(mark)));
     Mark.Region ground = (Mark.Region) figure.marks().get(0);
@@ -109,7 +110,8 @@ class GradingTest {
   void section_runsUp_whereTheGroundFallsMoreSo() {
     plane(0.01, -0.03);
     Panel.Figure figure = figure(sheet(yard.study(), "grading").get(0));
-    assertEquals("Section through the middle of the lot, bottom to top of the plan", figure.title());
+    assertEquals(
+        "Section through the middle of the lot, bottom to top of the plan", figure.title());
     assertEquals("'10.10 m' 2.5 mm NEAR at 0.00,0.90", PaintedYard.shown(figure.marks().get(2)));
     assertEquals("'9.20 m' 2.5 mm NEAR at 30.00,0.00", PaintedYard.shown(figure.marks().get(4)));
   }
@@ -126,8 +128,7 @@ class GradingTest {
   @Test
   void sheet_enlargesBedsAndSwales_andHasTheTablesOfEarth() {
     plane(0.05, 0);
-    assertEquals(
-        List.of("SitePlan", "Figure"), panels(sheet(yard.study(), "grading").get(0)));
+    assertEquals(List.of("SitePlan", "Figure"), panels(sheet(yard.study(), "grading").get(0)));
     BedWords.bed(yard.in, "Kale", box(4, 14, 3, 2), "annual", null);
     BuiltWords.structure(yard.in, "Shed", box(15, 25, 3, 2), m(2), null, null);
     swale("Ditch", Line.between(p(12, 4), p(12, 10)), 3);
@@ -147,8 +148,7 @@ class GradingTest {
         PaintedYard.printed(outcome, "swales"));
     // The plane over x = 4..7 m is balanced at 5.5 m: 10.275 m. The wedge of 1.5 m × 0.075 m / 2
     // above it, 2 m deep, is 0.1125 m³.
-    assertEquals(
-        List.of("Kale | 10.28 | 0.11 | 0.0"), PaintedYard.printed(outcome, "level-beds"));
+    assertEquals(List.of("Kale | 10.28 | 0.11 | 0.0"), PaintedYard.printed(outcome, "level-beds"));
     assertEquals(OnPaper.ALWAYS, outcome.onPaper().get("level-beds"));
   }
 
@@ -184,9 +184,18 @@ class GradingTest {
         List.of("Berm | 0.00 | 27.00", "Ditch | 10.00 | 0.00", "Pad | 1.40 | 0.80"),
         PaintedYard.printed(outcome, "earth"));
     assertEquals(
-        List.of("DIG_EARTH 1.875", "FILL_EARTH 27.0", "DIG_EARTH 10.0", "DIG_EARTH 1.4", "FILL_EARTH 0.8"),
+        List.of(
+            "DIG_EARTH 1.875",
+            "FILL_EARTH 27.0",
+            "DIG_EARTH 10.0",
+            "DIG_EARTH 1.4",
+            "FILL_EARTH 0.8"),
         outcome.results().all(YardFacts.JOBS).stream()
-            .map(j -> j.task() + " " + Math.round(1e6 * ((Volume) j.amount().value()).cubicMetres()) / 1e6)
+            .map(
+                j ->
+                    j.task()
+                        + " "
+                        + Math.round(1e6 * ((Volume) j.amount().value()).cubicMetres()) / 1e6)
             .toList());
   }
 
@@ -194,8 +203,7 @@ class GradingTest {
   void house_wantsGroundThatFalls_lessOnPaving() {
     // 3 % away from the house on the right: enough on paving, not on soil.
     plane(-0.03, 0);
-    BuiltWords.building(
-        yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
+    BuiltWords.building(yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
     // The left wall is the worst: there the ground rises.
     assertEquals(
         List.of(
@@ -227,10 +235,8 @@ class GradingTest {
             }
           }
         });
-    BuiltWords.building(
-        yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
-    BuiltWords.building(
-        yard.in, "Next", box(22, 5, 3, 3), m(3), null, null, null, true, null);
+    BuiltWords.building(yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
+    BuiltWords.building(yard.in, "Next", box(22, 5, 3, 3), m(3), null, null, null, true, null);
     if (paved) {
       BuiltWords.paving(yard.in, "Around", box(-1, 0, 20, 20), "brick", null);
     }
@@ -251,8 +257,7 @@ class GradingTest {
   })
   void path_slopesNoMoreThanItsUseAllows(String use, double along, double across, String says) {
     plane(along, across);
-    PathWords.path(
-        yard.in, "Walk", Line.between(p(2, 14), p(12, 14)), m(1.2), use, null, null);
+    PathWords.path(yard.in, "Walk", Line.between(p(2, 14), p(12, 14)), m(1.2), use, null, null);
     List<String> found = findings("site.path-slope");
     assertEquals(says.isEmpty() ? 0 : 1, found.size(), found.toString());
     assertTrue(says.isEmpty() || found.get(0).startsWith(says), found.toString());
@@ -261,8 +266,7 @@ class GradingTest {
   @Test
   void swale_keepsItsSidesLevelAndDistance() {
     plane(0.04, 0.2);
-    BuiltWords.building(
-        yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
+    BuiltWords.building(yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
     swale("Steep", Line.between(p(2, 25), p(8, 25)), 1.5);
     // From (2, 13) along to (12, 13): 2.0 m off the house less half of 2 m; 0.4 m from end to end.
     swale("Near", Line.between(p(2, 13), p(12, 13)), 3);

@@ -84,8 +84,7 @@ final class PaintedYard {
   static List<String> printed(Outcome outcome, String id) {
     PlanInfo info = outcome.plan().info();
     TableFormat format = new TableFormat(info.units(), info.currency());
-    Table table =
-        outcome.tables().stream().filter(t -> t.id().equals(id)).findAny().orElseThrow();
+    Table table = outcome.tables().stream().filter(t -> t.id().equals(id)).findAny().orElseThrow();
     return table.rows().stream()
         .map(
             row ->
@@ -97,7 +96,9 @@ final class PaintedYard {
 
   static String shown(Mark mark) {
     if (mark instanceof Mark.Region r) {
-      return text("%s %.2f m² at %s", r.style().name(), r.shape().area().squareMetres(), at(r.shape().centroid()));
+      return text(
+          "%s %.2f m² at %s",
+          r.style().name(), r.shape().area().squareMetres(), at(r.shape().centroid()));
     }
     if (mark instanceof Mark.Stroke s) {
       return text("%s from %s to %s", s.style().name(), at(s.line().start()), at(s.line().end()));
@@ -107,10 +108,14 @@ final class PaintedYard {
     }
     if (mark instanceof Mark.Label l) {
       String ground = l.ground().map(g -> text(" on %.1f m²", g.area().squareMetres())).orElse("");
-      return text("'%s' %.1f mm %s at %s", l.text().replace("\n", "/"), l.heightMm(), l.anchor(), at(l.at())) + ground;
+      return text(
+              "'%s' %.1f mm %s at %s",
+              l.text().replace("\n", "/"), l.heightMm(), l.anchor(), at(l.at()))
+          + ground;
     }
     Mark.Dimension d = (Mark.Dimension) mark;
-    return text("%s from %s to %s off %.2f", d.text(), at(d.from()), at(d.to()), d.offset().metres());
+    return text(
+        "%s from %s to %s off %.2f", d.text(), at(d.from()), at(d.to()), d.offset().metres());
   }
 
   private static String at(Point p) {

@@ -28,7 +28,8 @@ class PictureTest {
 
   private final PaintedYard yard = new PaintedYard().lot(20, 30);
 
-  private void house(String name, double x, double y, double w, double d, Double overhang, boolean flat) {
+  private void house(
+      String name, double x, double y, double w, double d, Double overhang, boolean flat) {
     BuiltWords.building(
         yard.in,
         name,
@@ -71,8 +72,7 @@ class PictureTest {
   @Test
   void neighbour_throwsItsShadowOverTheLine_withoutALineInTheLegend() {
     GroundWords.openGround(yard.in, "bare");
-    BuiltWords.building(
-        yard.in, "Next", box(-6, 5, 4, 4), m(6), null, null, null, true, null);
+    BuiltWords.building(yard.in, "Next", box(-6, 5, 4, 4), m(6), null, null, null, true, null);
     BuiltWords.building(yard.in, "East", box(22, 5, 4, 4), m(6), null, null, null, true, null);
     List<String> drawn = yard.drawn(GROUND);
     assertEquals(3, drawn.size(), "the eastern one's falls away from the lot");
@@ -89,8 +89,7 @@ class PictureTest {
     BarrierWords.fence(
         yard.in, "Fence", Line.between(p(0, 30), p(20, 30)), m(2), null, null, null, null, null);
     BuiltWords.structure(yard.in, "Shed", box(15, 25, 3, 2), m(2), null, null);
-    LevelWords.swale(
-        yard.in, "Ditch", Line.between(p(2, 23), p(8, 23)), m(0.5), m(0.25), 3, null);
+    LevelWords.swale(yard.in, "Ditch", Line.between(p(2, 23), p(8, 23)), m(0.5), m(0.25), 3, null);
     house("House", 4, 5, 8, 6, null, true);
     // A swale of 0.5 m with sides of 3:1 over 0.25 m is 0.5 + 2 × 0.75 = 2 m wide, 6 m long.
     assertEquals(
@@ -128,10 +127,8 @@ class PictureTest {
   @Test
   void works_ofOneKindOnly_haveNoOtherLineInTheLegend() {
     BedWords.bed(yard.in, "Berries", box(4, 15, 3, 4), "perennial", null);
-    LevelWords.swale(
-        yard.in, "Ditch", Line.between(p(2, 23), p(8, 23)), m(0.5), m(0.25), 3, null);
-    BuiltWords.building(
-        yard.in, "Next", box(-6, 5, 4, 4), m(6), null, null, null, true, null);
+    LevelWords.swale(yard.in, "Ditch", Line.between(p(2, 23), p(8, 23)), m(0.5), m(0.25), 3, null);
+    BuiltWords.building(yard.in, "Next", box(-6, 5, 4, 4), m(6), null, null, null, true, null);
     assertEquals(
         List.of(
             "Mulched bed | picture-mulch",
@@ -177,8 +174,7 @@ class PictureTest {
    */
   @Test
   void crown_isALobedDisc_withShadeBelowRightAndLightAboveLeft() {
-    TreeWords.tree(
-        yard.in, "Pear", p(15, 20), m(4), m(5), m(1.5), m(0.4), "deciduous", null, null);
+    TreeWords.tree(yard.in, "Pear", p(15, 20), m(4), m(5), m(1.5), m(0.4), "deciduous", null, null);
     List<Mark> marks = yard.paint(CROWNS);
     double share = 0.88 * 0.88 + 2 * 0.88 * 0.12 * 2 / Math.PI + 0.12 * 0.12 / 2;
     region(marks.get(0), "picture-crown-shade", share * Math.PI * 4, 15.16, 19.84, 140);
@@ -187,7 +183,16 @@ class PictureTest {
     region(marks.get(3), "picture-stem", share * Math.PI * 0.04, 15, 20, 60);
     assertEquals(4, marks.size());
     Mark.Region crown = (Mark.Region) marks.get(1);
-    assertEquals(15 + 2 * 0.88, crown.shape().corners().stream().filter(c -> c.y().equals(m(20)) && c.x().metres() > 15).findFirst().orElseThrow().x().metres(), 1e-9, "between two lobes");
+    assertEquals(
+        15 + 2 * 0.88,
+        crown.shape().corners().stream()
+            .filter(c -> c.y().equals(m(20)) && c.x().metres() > 15)
+            .findFirst()
+            .orElseThrow()
+            .x()
+            .metres(),
+        1e-9,
+        "between two lobes");
     assertEquals(List.of("Deciduous tree | picture-crown"), yard.legend(CROWNS));
   }
 
@@ -202,8 +207,7 @@ class PictureTest {
 
   @Test
   void evergreen_hasItsOwnColours_andAThinStemIsDrawnWiderThanItIs() {
-    TreeWords.tree(
-        yard.in, "Pine", p(5, 25), m(3), m(5), m(1), m(0.05), "evergreen", null, null);
+    TreeWords.tree(yard.in, "Pine", p(5, 25), m(3), m(5), m(1), m(0.05), "evergreen", null, null);
     List<Mark> marks = yard.paint(CROWNS);
     assertEquals("picture-evergreen", ((Mark.Region) marks.get(1)).style().name());
     assertEquals("picture-evergreen-light", ((Mark.Region) marks.get(2)).style().name());

@@ -69,8 +69,7 @@ class StudiedSiteTest {
   @Test
   void beds_areListedWithTheirSum() {
     BedWords.bed(yard.in, "Kale", box(1, 1, 2, 4), "annual", null);
-    assertEquals(
-        List.of("Kale | annual | 8.0 | 12.00"), PaintedYard.printed(yard.study(), "beds"));
+    assertEquals(List.of("Kale | annual | 8.0 | 12.00"), PaintedYard.printed(yard.study(), "beds"));
     BedWords.bed(yard.in, "Roses", box(10, 1, 3, 5), null, null);
     BedWords.bed(yard.in, "Well", Shape.circle(p(10, 20), m(2)), "perennial", null);
     Outcome outcome = yard.study();
@@ -153,7 +152,9 @@ class StudiedSiteTest {
     BedWords.bed(yard.in, "Kale", box(14, 20, 2, 4), "annual", null);
     Outcome outcome = yard.study();
     SheetPlan layout = outcome.sheets().get(0);
-    assertEquals("10 layout Layout and setting out", layout.number() + " " + layout.id() + " " + layout.title());
+    assertEquals(
+        "10 layout Layout and setting out",
+        layout.number() + " " + layout.id() + " " + layout.title());
     assertEquals(Panel.SitePlan.Base.YARD, ((Panel.SitePlan) layout.panels().get(0)).base());
     assertEquals(
         List.of("areas", "beds", "lot-sides", "setting-out"),
@@ -184,8 +185,7 @@ class StudiedSiteTest {
     assertEquals(Spi.LEVEL, new SitePlugin().spiLevel());
     List<String> always = beginnings();
     assertEquals(List.of("Before any d", "Not a survey"), always);
-    LevelWords.swale(
-        yard.in, "Ditch", Line.between(p(2, 23), p(8, 23)), m(0.5), m(0.25), 3, null);
+    LevelWords.swale(yard.in, "Ditch", Line.between(p(2, 23), p(8, 23)), m(0.5), m(0.25), 3, null);
     assertTrue(beginnings().contains("Structures, "));
     tree("Oak", 3, 4, 0.4, true);
     BuiltWords.building(yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
@@ -328,15 +328,16 @@ class StudiedSiteTest {
     Shape rect = ShapeWords.rect(yard.in, m(1), m(2), m(3), m(5));
     assertEquals(box(1, 2, 3, 5), rect);
     assertEquals(
-        6, ShapeWords.polygon(yard.in, List.of(p(0, 0), p(4, 0), p(0, 3))).area().squareMetres(), 1e-9);
+        6,
+        ShapeWords.polygon(yard.in, List.of(p(0, 0), p(4, 0), p(0, 3))).area().squareMetres(),
+        1e-9);
     assertEquals(
         9, ShapeWords.line(yard.in, List.of(p(0, 0), p(4, 0), p(4, 5))).length().metres(), 1e-9);
     assertEquals(
         Math.PI * 4, ShapeWords.circle(yard.in, p(1, 1), m(2)).area().squareMetres(), 0.01);
     Shape ring = ShapeWords.ring(yard.in, p(1, 1), m(1), m(2));
     assertEquals(Math.PI * 3, ring.area().squareMetres(), 0.01, "π (2² − 1²)");
-    refused(
-        "must be more than its hole's", () -> ShapeWords.ring(yard.in, p(1, 1), m(2), m(2)));
+    refused("must be more than its hole's", () -> ShapeWords.ring(yard.in, p(1, 1), m(2), m(2)));
     refused("must be more than zero", () -> ShapeWords.rect(yard.in, m(1), m(2), m(0), m(5)));
     refused("must be more than zero", () -> ShapeWords.rect(yard.in, m(1), m(2), m(3), m(0)));
     refused("must be more than zero", () -> ShapeWords.circle(yard.in, p(1, 1), m(0)));
@@ -347,11 +348,13 @@ class StudiedSiteTest {
   void roof_isADrainedSurface_andNeedsGround() {
     assertEquals(
         48.0,
-        BuiltWords.roof(yard.in, "South", box(4, 5, 8, 6), "metal").getShape().area().squareMetres(),
+        BuiltWords.roof(yard.in, "South", box(4, 5, 8, 6), "metal")
+            .getShape()
+            .area()
+            .squareMetres(),
         1e-9);
     assertEquals(
-        "metal",
-        yard.draft.freeze().all(yardloom.kernel.plan.Element.Roof.class).get(0).surface());
+        "metal", yard.draft.freeze().all(yardloom.kernel.plan.Element.Roof.class).get(0).surface());
     refused("covers no ground", () -> BuiltWords.roof(yard.in, "North", Shape.EMPTY, "metal"));
     assertEquals(
         6.0,
@@ -368,7 +371,10 @@ class StudiedSiteTest {
     BedWords.beds(
         yard.in, "row", box(2, 2, 6, 3), m(1.2), m(0.6), Angle.degrees(90), null, null, null, null);
     assertEquals(
-        List.of("row 1 | perennial | 7.2 | 14.40", "row 2 | perennial | 7.2 | 14.40", "all beds |  | 14.4 | "),
+        List.of(
+            "row 1 | perennial | 7.2 | 14.40",
+            "row 2 | perennial | 7.2 | 14.40",
+            "all beds |  | 14.4 | "),
         PaintedYard.printed(yard.study(), "beds"));
     // Upright: 6 m hold (6 + 0.6) / 1.8 = 3 beds of 3 m.
     BedWords.beds(
@@ -378,7 +384,16 @@ class StudiedSiteTest {
         "looks for the bearing itself",
         () ->
             BedWords.beds(
-                yard.in, "x", box(2, 9, 6, 3), m(1.2), m(0.6), Angle.degrees(0), "most", null, null, null));
+                yard.in,
+                "x",
+                box(2, 9, 6, 3),
+                m(1.2),
+                m(0.6),
+                Angle.degrees(0),
+                "most",
+                null,
+                null,
+                null));
   }
 
   /** A plane of 5 % with contours every 0.25 m stands 5 m apart; labels keep off bed and line. */
@@ -426,7 +441,8 @@ class StudiedSiteTest {
         () -> PathWords.pathRule(yard.in, "barrow", m(0.8), null, null, null, null, "code"));
     assertDoesNotThrow(
         () -> PathWords.pathRule(yard.in, "foot", m(0.5), null, null, null, null, "code"));
-    PathWords.path(yard.in, "Walk", Line.between(p(0, 14), p(10, 14)), m(0.75), "barrow", null, null);
+    PathWords.path(
+        yard.in, "Walk", Line.between(p(0, 14), p(10, 14)), m(0.75), "barrow", null, null);
     assertTrue(
         findings("site.path-width").get(0).text().contains("0.80 m")
             || findings("site.path-width").get(0).text().contains("80 cm"),

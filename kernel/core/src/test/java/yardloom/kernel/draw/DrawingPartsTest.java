@@ -43,8 +43,7 @@ class DrawingPartsTest {
         LegendEntry.line("drip", bed));
     Style ring = Style.line("ring", "#1d2722", 0.18);
     assertEquals(
-        new LegendEntry(
-            "tree", bed, Optional.of(Mark.SymbolForm.DISC), false, Optional.of(ring)),
+        new LegendEntry("tree", bed, Optional.of(Mark.SymbolForm.DISC), false, Optional.of(ring)),
         LegendEntry.ringed("tree", Mark.SymbolForm.DISC, bed, ring));
     assertEquals(
         new LegendEntry("tap", bed, Optional.of(Mark.SymbolForm.TAP), false, Optional.empty()),
@@ -55,17 +54,14 @@ class DrawingPartsTest {
   void symbols_ofTrueSize_areCrownsAndDiscs() {
     assertEquals(
         List.of(
-            Mark.SymbolForm.CROWN_DECIDUOUS,
-            Mark.SymbolForm.CROWN_EVERGREEN,
-            Mark.SymbolForm.DISC),
+            Mark.SymbolForm.CROWN_DECIDUOUS, Mark.SymbolForm.CROWN_EVERGREEN, Mark.SymbolForm.DISC),
         Stream.of(Mark.SymbolForm.values()).filter(Mark.SymbolForm::isTrueSize).toList());
   }
 
   @Test
   void label_ofGround_knowsIt() {
     Shape ground = Shape.rectangle(Point.metres(0, 0), Length.metres(2), Length.metres(3));
-    Mark.Label label =
-        new Mark.Label(Point.metres(1, 1), "kale", 2.5, true, 3, Mark.Anchor.CENTRE);
+    Mark.Label label = new Mark.Label(Point.metres(1, 1), "kale", 2.5, true, 3, Mark.Anchor.CENTRE);
     assertEquals(Optional.empty(), label.ground());
     assertEquals(
         new Mark.Label(
@@ -101,8 +97,7 @@ class DrawingPartsTest {
   @Test
   void sitePlans_startFromTheirBase() {
     Set<String> layers = Set.of("a.b");
-    assertEquals(
-        new Panel.SitePlan(Panel.SitePlan.Base.SHOWN, Set.of()), Panel.SitePlan.shown());
+    assertEquals(new Panel.SitePlan(Panel.SitePlan.Base.SHOWN, Set.of()), Panel.SitePlan.shown());
     assertEquals(
         new Panel.SitePlan(Panel.SitePlan.Base.YARD, layers), Panel.SitePlan.yardWith(layers));
     assertEquals(

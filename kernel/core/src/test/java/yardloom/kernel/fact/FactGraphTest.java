@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import yardloom.kernel.problem.SourceRef;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,6 +18,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.UnitSystem;
 
 class FactGraphTest {

@@ -48,8 +48,7 @@ class PlanReadingTest {
   /** 20 m × 30 m with 3 m kept free in the south and 5 m in the north. */
   private static Lot lot(String file) {
     List<Point> c =
-        List.of(
-            Point.metres(0, 0), Point.metres(20, 0), Point.metres(20, 30), Point.metres(0, 30));
+        List.of(Point.metres(0, 0), Point.metres(20, 0), Point.metres(20, 30), Point.metres(0, 30));
     List<Lot.Edge> edges = new ArrayList<>();
     List<String> names = List.of("south", "east", "north", "west");
     List<Double> setbacks = List.of(3.0, 0.0, 5.0, 0.0);
@@ -222,10 +221,8 @@ class PlanReadingTest {
     assertNotEquals(loam.build(a), loam.build(b));
     assertNotEquals(loam.build(a).hashCode(), loam.build(b).hashCode());
     assertNotEquals(loam.build(a), loam.build());
-    assertNotEquals(
-        loam.build(a), new Attributes.Builder().add(SOIL, "clay", at("a", 1)).build(a));
-    assertNotEquals(
-        loam.build(a), new Attributes.Builder().add(SOIL, "loam", at("a", 2)).build(a));
+    assertNotEquals(loam.build(a), new Attributes.Builder().add(SOIL, "clay", at("a", 1)).build(a));
+    assertNotEquals(loam.build(a), new Attributes.Builder().add(SOIL, "loam", at("a", 2)).build(a));
     Object text = "loam";
     assertNotEquals(text, loam.build(a));
   }
@@ -243,7 +240,6 @@ class PlanReadingTest {
     ElementId c = new ElementId(ElementKind.BED, "c");
     assertEquals(c, plan.element(c).orElseThrow().id());
     assertTrue(plan.element(new ElementId(ElementKind.PATH, "c")).isEmpty());
-    assertEquals(
-        List.of("a", "b", "c"), plan.elements().stream().map(e -> e.id().name()).toList());
+    assertEquals(List.of("a", "b", "c"), plan.elements().stream().map(e -> e.id().name()).toList());
   }
 }

@@ -74,8 +74,7 @@ class HandleTest {
             Map.of("street", street, "lane", lane));
     assertSame(street, lot.side("street"));
     assertSame(lane, lot.side("lane"));
-    refused(
-        ProblemCode.UNKNOWN_WORD, "has no side 'south'; it has lane, street", lot::getSouth);
+    refused(ProblemCode.UNKNOWN_WORD, "has no side 'south'; it has lane, street", lot::getSouth);
   }
 
   @Test

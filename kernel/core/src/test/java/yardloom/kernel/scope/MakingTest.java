@@ -32,8 +32,7 @@ class MakingTest {
   private static final Shape GROUND =
       Shape.rectangle(Point.metres(0, 0), Length.metres(2), Length.metres(3));
 
-  private final Draft draft =
-      new Draft(new PlanInfo("p", "P", "", "", "", "", UnitSystem.US, "$"));
+  private final Draft draft = new Draft(new PlanInfo("p", "P", "", "", "", "", UnitSystem.US, "$"));
   private final PlanScope in = new PlanScope(draft, at("yard.groovy", 7));
 
   private static SourceRef at(String file, int line) {
@@ -83,7 +82,8 @@ class MakingTest {
     ElementDraft kept = Making.standing(bed("old"), true);
     ElementDraft silent = Making.standing(bed("new"), null);
     assertTrue(kept.attributes().has(Standing.KEY));
-    assertEquals(List.of(true), kept.attributes().all(Standing.KEY).stream().map(e -> e.value()).toList());
+    assertEquals(
+        List.of(true), kept.attributes().all(Standing.KEY).stream().map(e -> e.value()).toList());
     assertTrue(!silent.attributes().has(Standing.KEY));
     assertEquals("old", kept.id().name());
     assertEquals("new", silent.id().name());
@@ -91,14 +91,16 @@ class MakingTest {
 
   @Test
   void statement_isRefusedASecondTimeInOneFile_notInALaterFile() {
-    draft.attributes().add(SOIL, "clay", at("region.groovy", 3)).add(SOIL, "loam", at("yard.groovy", 5));
+    draft
+        .attributes()
+        .add(SOIL, "clay", at("region.groovy", 3))
+        .add(SOIL, "loam", at("yard.groovy", 5));
     assertDoesNotThrow(() -> Making.once(in, SOIL, s -> s.equals("clay"), "the soil"));
     refused(
         ProblemCode.DUPLICATE,
         "yard.groovy:7:2: the soil is already given at yard.groovy:5:2",
         () -> Making.once(in, SOIL, s -> s.equals("loam"), "the soil"));
-    assertDoesNotThrow(
-        () -> Making.once(in.at(at("last.groovy", 1)), SOIL, s -> true, "the soil"));
+    assertDoesNotThrow(() -> Making.once(in.at(at("last.groovy", 1)), SOIL, s -> true, "the soil"));
   }
 
   @Test

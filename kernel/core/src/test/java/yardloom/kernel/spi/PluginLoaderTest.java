@@ -1,21 +1,21 @@
 package yardloom.kernel.spi;
 
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import yardloom.kernel.table.Audience;
-import org.junit.jupiter.api.io.TempDir;
-import java.util.Map;
-import java.nio.file.Path;
-import java.nio.file.Files;
 import java.net.URL;
 import java.net.URLClassLoader;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.table.Audience;
 
 class PluginLoaderTest {
 
@@ -75,8 +75,7 @@ class PluginLoaderTest {
     try (URLClassLoader loader =
         new URLClassLoader(
             new URL[] {folder.toUri().toURL()}, PluginLoaderTest.class.getClassLoader())) {
-      assertTrue(
-          PluginLoader.find(loader).stream().anyMatch(p -> p.info().id().equals("served")));
+      assertTrue(PluginLoader.find(loader).stream().anyMatch(p -> p.info().id().equals("served")));
       assertEquals(Audience.CONTRACTOR, new Served().audience());
     }
   }

@@ -136,7 +136,8 @@ class AcceptingTest {
     Finding kale = finding("test.reach", Severity.WARNING, "kale");
     assertFalse(accept("test.slope", null, "x").covers(kale));
     assertFalse(accept("test.reach", "herbs", "x").covers(kale));
-    assertFalse(accept("test.reach", "kale", "x").covers(finding("test.reach", Severity.ERROR, "kale")));
+    assertFalse(
+        accept("test.reach", "kale", "x").covers(finding("test.reach", Severity.ERROR, "kale")));
     Finding ofThePlan = Finding.of("test.reach", Severity.NOTE, "no way", "", BOOK);
     assertFalse(accept("test.reach", "kale", "x").covers(ofThePlan), "it is about no element");
     assertTrue(accept("test.reach", null, "x").covers(ofThePlan));

@@ -135,7 +135,10 @@ class StudyTest {
 
   private static final Calculator TAXES =
       calculator(
-          "test.taxes", Set.of(COST), TAX, (plan, in, out) -> out.give(TAX, in.get(COST) + " + 6 %"));
+          "test.taxes",
+          Set.of(COST),
+          TAX,
+          (plan, in, out) -> out.give(TAX, in.get(COST) + " + 6 %"));
 
   /** The table of the area, which on sheets has another title. */
   private static TableMaker areas(String id, boolean filled, Set<Use> uses) {
@@ -423,7 +426,8 @@ class StudyTest {
             List.of(),
             List.of(),
             List.of(
-                offered(TestPlugin.painter(PLANTS, List.of(region, region), List.of()), Use.PLANTING),
+                offered(
+                    TestPlugin.painter(PLANTS, List.of(region, region), List.of()), Use.PLANTING),
                 TestPlugin.painter(EDGES, List.of(region), List.of()),
                 TestPlugin.painter(
                     new Layer("test.none", "None", Layer.Band.SUN), List.of(), List.of(entry)),
@@ -445,8 +449,7 @@ class StudyTest {
     Caution gloves = new Caution("wear gloves", BOOK);
     Caution call = new Caution("call before you dig", BOOK, Caution.When.BEFORE_WORK);
     Caution lift = new Caution("lift in pairs", BOOK).on(Use.PLANTING);
-    Outcome outcome =
-        outcome(cautious("one", gloves, call), cautious("two", gloves, lift, call));
+    Outcome outcome = outcome(cautious("one", gloves, call), cautious("two", gloves, lift, call));
     assertEquals(List.of(call, gloves, lift), outcome.cautions());
     assertEquals(Optional.of(Use.PLANTING), lift.where());
     assertEquals("lift in pairs", lift.text());

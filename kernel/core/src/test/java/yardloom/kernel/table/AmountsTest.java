@@ -2,8 +2,6 @@ package yardloom.kernel.table;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import yardloom.kernel.unit.Area;
-import yardloom.kernel.unit.Length;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +11,8 @@ import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.UnitSystem;
 

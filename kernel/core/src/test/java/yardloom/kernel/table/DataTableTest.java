@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import yardloom.kernel.source.Source;
-import java.util.SortedMap;
 import java.util.List;
+import java.util.SortedMap;
 import org.junit.jupiter.api.Test;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.source.Source;
 
 class DataTableTest {
   @Test
@@ -45,19 +45,18 @@ class DataTableTest {
     assertTrue(table.rows().get(0).maybe("low").isEmpty());
     PlanException e = assertThrows(PlanException.class, () -> table.rows().get(0).number("low"));
     assertTrue(
-        e.getMessage().startsWith("prices.csv:2:7: the column `low` needs a number such as 2.5; it"),
+        e.getMessage()
+            .startsWith("prices.csv:2:7: the column `low` needs a number such as 2.5; it"),
         e.getMessage());
     assertThrows(
-        PlanException.class,
-        () -> DataTable.parse("p", "a\nInfinity\n").rows().get(0).number("a"));
+        PlanException.class, () -> DataTable.parse("p", "a\nInfinity\n").rows().get(0).number("a"));
   }
 
   @Test
   void source_isThatOfTheRow_orTheOtherWhereItNamesNone() {
     Source other = Source.memory("Prices", "Merchant", 2026, "shelf");
     String head = "item,title,publisher,year,locator,standing\n";
-    DataRow row =
-        DataTable.parse("p", head + "chips,Loads,County,2019,p. 3,READ\n").rows().get(0);
+    DataRow row = DataTable.parse("p", head + "chips,Loads,County,2019,p. 3,READ\n").rows().get(0);
     assertEquals(Source.read("Loads", "County", 2019, "p. 3"), row.sourceOr(other));
     DataRow blank = DataTable.parse("p", head + "chips, ,,0,,READ\n").rows().get(0);
     assertEquals(other, blank.sourceOr(other));

@@ -3,11 +3,11 @@ package yardloom.kernel.table;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import java.time.MonthDay;
-import java.time.LocalDate;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

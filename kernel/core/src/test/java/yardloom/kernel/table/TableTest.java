@@ -61,7 +61,8 @@ class TableTest {
   void charts_nameAsManyColumnsAsTheirKindNeeds() {
     Chart bars = Chart.of("need", "Need", Chart.Kind.BARS, "a", "b");
     assertFalse(bars.totals());
-    assertEquals(new Chart("need", "Need", Chart.Kind.BARS, List.of("a", "b"), true), bars.withTotals());
+    assertEquals(
+        new Chart("need", "Need", Chart.Kind.BARS, List.of("a", "b"), true), bars.withTotals());
     assertEquals(3, Chart.of("r", "R", Chart.Kind.RANGES, "a", "b", "c").columns().size());
     assertEquals(2, Chart.of("s", "S", Chart.Kind.SPANS, "a", "b").columns().size());
     assertEquals(1, Chart.of("g", "G", Chart.Kind.GRID, "a").columns().size());

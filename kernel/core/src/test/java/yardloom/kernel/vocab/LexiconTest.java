@@ -188,14 +188,12 @@ class LexiconTest {
   void words_areListedByBlockAndName() {
     Lexicon both = lexicon(Good.class, Chosen.class);
     assertEquals(
-        List.of("rail", "stake", "trough", "peg"),
-        both.all().stream().map(Word::name).toList());
+        List.of("rail", "stake", "trough", "peg"), both.all().stream().map(Word::name).toList());
     assertEquals(List.of("peg", "rail", "stake", "trough"), List.copyOf(both.names()));
     assertEquals(
         List.of("peg", "rail", "stake"),
         both.words(BedScope.class).stream().map(Word::name).toList());
-    assertEquals(
-        List.of(BedScope.class, PlanScope.class, Scope.class), both.scopes());
+    assertEquals(List.of(BedScope.class, PlanScope.class, Scope.class), both.scopes());
     assertEquals(
         List.of(BedScope.class, PlanScope.class, Scope.class),
         lexicon(Good.class).scopes(),
