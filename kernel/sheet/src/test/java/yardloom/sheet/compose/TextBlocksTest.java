@@ -120,11 +120,11 @@ class TextBlocksTest {
     assertEquals(3, written(legend.place(new Box(0, 0, 80, 60), false).orElseThrow()).size());
   }
 
-  /** Lines of 20.5 mm hold ten letters; a paragraph ends with 1.4 mm. */
+  /** Lines of 24 mm hold twelve letters; a paragraph ends with 1.4 mm. */
   @Test
   void notes_areBrokenBetweenTheirLines_andGoOnUnderTheirTitle() {
     Block notes = new Blocks(TYPE).notes("n", "Note", List.of("one two", "three four five", "six"));
-    Block.Placed whole = notes.place(new Box(10, 20, 20.5, 100), false).orElseThrow();
+    Block.Placed whole = notes.place(new Box(10, 20, 24, 100), false).orElseThrow();
     double top = 20.5 + HEAD + 1.2;
     List<String> all =
         List.of(
@@ -136,15 +136,20 @@ class TextBlocksTest {
     assertEquals(all, written(whole));
     double height = 0.5 + HEAD + 1.2 + 4 * LINE + 3 * 1.4;
     assertEquals(height, whole.heightMm(), 1e-9);
-    assertTrue(notes.place(new Box(10, 20, 20.5, height - 0.1), false).isEmpty(), "not whole");
+    assertTrue(notes.place(new Box(10, 20, 24, height - 0.1), false).isEmpty(), "not whole");
     Block.Placed part =
-        notes.place(new Box(10, 20, 20.5, 0.5 + HEAD + 1.2 + 2 * LINE + 1.5), true).orElseThrow();
+        notes.place(new Box(10, 20, 24, 0.5 + HEAD + 1.2 + 2 * LINE + 1.5), true).orElseThrow();
     assertEquals(all.subList(0, 3), written(part));
-    Block.Placed rest =
-        part.rest().orElseThrow().place(new Box(0, 0, 40, 100), false).orElseThrow();
-    // In 40 mm the title has two lines, and the rows are those of the wider lines.
-    assertEquals("Note 0.0", written(rest).get(0).substring(0, 8));
-    assertTrue(notes.place(new Box(10, 20, 20.5, 0.5 + HEAD + 1.2 + LINE - 0.1), true).isEmpty());
+    Block.Placed rest = part.rest().orElseThrow().place(new Box(0, 0, 24, 99), false).orElseThrow();
+    double next = 0.5 + 2 * HEAD + 1.2;
+    assertEquals(
+        List.of(
+            text("Note", 0, 0.5 + 2.5 / 0.714),
+            text("(continued)", 0, 0.5 + HEAD + 2.5 / 0.714),
+            text("five", 0, next + BASE),
+            text("six", 0, next + LINE + 1.4 + BASE)),
+        written(rest));
+    assertTrue(notes.place(new Box(10, 20, 24, 0.5 + HEAD + 1.2 + LINE - 0.1), true).isEmpty());
   }
 
   @Test
