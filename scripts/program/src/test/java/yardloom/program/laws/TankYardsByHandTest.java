@@ -229,6 +229,21 @@ class TankYardsByHandTest {
   }
 
   /**
+   * The tap feeds the lines, so what the tank gives in June is carried or pumped: 30 m² × 50 mm /
+   * 0.81 in 30 days, at each watering its share of that; in August the tap does it.
+   */
+  @Test
+  void linkedTanks_sayWhatIsCarried() {
+    double days = number(linked, "timetable", "Jun", "every");
+    double june = 30 * 50 / 0.81 * days / 30;
+    assertEquals(june, number(linked, "timetable", "Jun", "can"), 0.05 * june);
+    assertEquals("", linked.printed("timetable", "Aug", "can"));
+    assertFalse(
+        barrel.tables().get("timetable").columns().stream().anyMatch(c -> c.id().equals("can")),
+        "this tank runs into the lines by itself");
+  }
+
+  /**
    * CN 98: S = 5.184 mm; (30 − 1.037)² / (30 + 4.147) = 24.57 mm on 45 m² are 1,105 L; 7.5 m² × 0.2
    * m hold 1,500 L, 136 %.
    */
