@@ -15,6 +15,7 @@ import yardloom.facts.mulch.TopUp;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
 import yardloom.facts.work.Job;
+import yardloom.facts.work.PhaseDays;
 import yardloom.facts.work.PlantingDay;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.ElementId;
@@ -179,6 +180,12 @@ public final class YardFacts {
   /** When the crew plants each kind; given by work, read by planting and water. */
   public static final FactKey<PlantingDay> PLANTING_DAYS =
       FactKey.many("work.planting-days", PlantingDay.class).called("days on which the crew plants");
+
+  /**
+   * When the crew works each phase, where the plan says its start; given by work, read by water.
+   */
+  public static final FactKey<PhaseDays> PHASE_DAYS =
+      FactKey.many("work.phase-days", PhaseDays.class).called("days of the phases");
 
   /** What is to be done; given by every plugin, read by work. */
   public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");
