@@ -191,7 +191,8 @@ public final class YardFacts {
   public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");
 
   /**
-   * Elements that the plan counts by items and tasks of its own; given by work, read by materials.
+   * Elements whose items and tasks are counted elsewhere; given by work for what the plan counts
+   * itself and by planting for compost bays, read by materials.
    */
   public static final FactKey<ElementId> OWN_COUNTED =
       FactKey.many("work.own-counted", ElementId.class).called("elements that the plan counts");
