@@ -35,9 +35,6 @@ import yardloom.sheet.paper.Paper;
 class SheetMeasuresTest {
   private static final double MOST_BLANK = 0.45;
 
-  /** A lot of 9 by 30 m covers a tenth of its sheet at 1:100, and at 1:50 is too long for it. */
-  private static final Set<String> NARROW = Set.of("san-francisco-slope grading");
-
   /** Parts of symbols that a legend shows whole, and the ground that a lot line runs about. */
   private static final Set<String> PARTS =
       Set.of(
@@ -47,6 +44,7 @@ class SheetMeasuresTest {
           "trellis-post",
           "swale-bottom",
           "contour-index",
+          "section-line",
           "picture-around",
           "picture-crown-light",
           "picture-crown-shade",
@@ -79,7 +77,7 @@ class SheetMeasuresTest {
     List<String> blank = new ArrayList<>();
     for (ComposedSheet sheet : set(demo)) {
       double share = BlankShare.of(sheet);
-      if (isLarge(sheet) && share > MOST_BLANK && !NARROW.contains(demo + " " + sheet.id())) {
+      if (isLarge(sheet) && share > MOST_BLANK) {
         blank.add(sheet.id() + " " + share);
       }
     }
@@ -166,14 +164,17 @@ class SheetMeasuresTest {
     }
   }
 
-  /** Upright texts run up the sheet, so that all are read from below or from the right. */
+  /**
+   * Upright texts run up the sheet, so that all are read from below or from the right; also those
+   * beside a side of the lot that leans a little.
+   */
   @ParameterizedTest
   @MethodSource("yardloom.program.cli.Samples#plans")
   void everyText_isReadFromBelowOrFromTheRight(String demo) {
     for (ComposedSheet sheet : set(demo)) {
       for (Ink.Text text : InkAudit.texts(sheet)) {
         double turn = text.turnDegrees();
-        assertTrue(turn >= -90 - 1e-9 && turn < 90 - 1e-9, sheet.id() + ": " + text);
+        assertTrue(turn >= -105 - 1e-9 && turn < 75, sheet.id() + ": " + text);
       }
     }
   }
