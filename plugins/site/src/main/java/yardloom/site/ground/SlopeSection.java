@@ -95,8 +95,9 @@ final class SlopeSection {
     double start = across ? box.getMinX() : box.getMinY();
     double length = across ? box.getWidth() : box.getHeight();
     List<Sample> samples = new ArrayList<>();
-    for (int i = 0; i * STEP_M <= length; i++) {
-      double here = start + i * STEP_M;
+    int steps = (int) Math.ceil(length / STEP_M);
+    for (int i = 0; i <= steps; i++) {
+      double here = start + length * i / steps;
       Point at =
           across
               ? Point.metres(here, middle.y().metres())
