@@ -119,7 +119,7 @@ final class DrawCommand implements Callable<Integer> {
               + ": "
               + writer.summary());
       console.say(FindingsText.summary(outcome.findings()));
-      console.say(FindingsText.of(outcome.findings()));
+      console.say(FindingsText.of(outcome.findings(), outcome.plan().info().units()));
       errors |= outcome.hasErrors();
     }
     return errors ? ExitCode.FINDINGS : ExitCode.FINE;
