@@ -38,6 +38,8 @@ supply pressure: 55.psi
 bucketTest volume: 4.gal, seconds: 45
 headAssembly regulator: 18.psi, backflow: 'reduced pressure', timer: false
 sheetMulch { chips perennial: 10.inch, annual: 2.inch, path: 4.inch, edgeTaper: 2.ft, settling: 0.25 ; compost annual: 3.inch, perennial: 1.5.inch }
+bulkMaterial 'biochar', weighs: 400.lb, wet: 700.lb, each: 1.yd3, load: 2.yd3, source: publication('Leaflet', by: 'a kiln', seen: 'memory')
+bulkMaterials 'material,weighs_lb,each_yd3,load_yd3\nrice straw,110,1,7\ndecomposed granite,2500,1,10', name: 'bulk'
 bed('framed', rect(10.ft, 34.ft, 4.ft, 13.ft), use: 'annual') {
   frame '2x10', stock: 8.ft
   soilTop 10.inch
@@ -55,8 +57,8 @@ bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
   plantFactor 0.4
 }
 household children: true, pets: true ; rotation years: 3
-mulchedGround('turned over', rect(2.ft, 30.ft, 15.ft, 28.ft)) { mulch 5.inch ; compost 0.5.inch }
-bed('keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual') { dry 'herbs of the steppe' ; suggest kinds: 2, harvest: 'May to October' }
+mulchedGround('turned over', rect(2.ft, 30.ft, 15.ft, 28.ft)) { mulch 5.inch ; compost 0.5.inch ; layer 'rice straw', 2.inch }
+bed('keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual') { layer 'biochar', 0.5.inch ; dry 'herbs of the steppe' ; suggest kinds: 2, harvest: 'May to October' }
 trellis 'grapes', line([point(52.ft, 34.ft), point(52.ft, 55.ft)]), wires: 3
 pavers 'terrace', rect(42.ft, 10.ft, 11.ft, 7.ft), length: 8.inch, width: 4.inch
 tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
@@ -73,7 +75,7 @@ hedge 'bay hedge', line([point(69.ft, 20.ft), point(69.ft, 40.ft)]), height: 4.f
 paving 'slab', rect(2.ft, 20.ft, 5.ft, 6.ft), surface: 'concrete', standing: false
 paving 'flags', rect(2.ft, 10.ft, 5.ft, 6.ft), surface: 'flagstone', standing: false
 structure 'shed', rect(45.ft, 20.ft, 7.ft, 6.ft), height: 8.ft, standing: false
-path 'way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow'
+path('way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow') { layer 'decomposed granite', 2.inch }
 bestSpot 60.sqft, crop: 'kale'
 work crew: 3, hoursPerDay: 7, start: '2026-09-07', lastFrost: '04-25', firstFrost: '10-14'
 tree('guild pear', point(62.ft, 12.ft), crown: 10.ft, height: 12.ft, standing: true) { species 'European pear' }
