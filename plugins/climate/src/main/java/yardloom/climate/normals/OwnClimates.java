@@ -80,7 +80,9 @@ final class OwnClimates {
       throw new PlanException(
           ProblemCode.UNKNOWN_WORD,
           row.placeOf("quantity"),
-          "'" + quantity + "' is no quantity; there is rain, max and min or mean and range, wind,"
+          "'"
+              + quantity
+              + "' is no quantity; there is rain, max and min or mean and range, wind,"
               + " dew or humidity, wet days");
     }
     double perUnit = 1;
@@ -124,12 +126,7 @@ final class OwnClimates {
     return new PlanException(
         ProblemCode.UNKNOWN_WORD,
         row.placeOf("unit"),
-        "'"
-            + row.text("unit")
-            + "' is no unit of "
-            + row.text("quantity")
-            + "; write "
-            + allowed);
+        "'" + row.text("unit") + "' is no unit of " + row.text("quantity") + "; write " + allowed);
   }
 
   private static ClimateNormals normals(Rows rows, double windHeightM) {

@@ -157,7 +157,8 @@ public final class BulkWords {
         "the bulk material '" + name + "'");
     plan.draft().attributes().add(OwnBulk.KEY, own, plan.place());
     rate(plan, LocalRate.Kind.DENSITY, name, "lb/yd3", density);
-    rate(plan, LocalRate.Kind.LOAD, name, "yd3", Spread.given(load, load, load, 0, "truck", source));
+    rate(
+        plan, LocalRate.Kind.LOAD, name, "yd3", Spread.given(load, load, load, 0, "truck", source));
   }
 
   private static void within(double got, double least, double most, String allowed) {

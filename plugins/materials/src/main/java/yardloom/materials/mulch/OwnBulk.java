@@ -11,7 +11,8 @@ import yardloom.kernel.problem.SourceRef;
 
 /** A bulk material that a plan or its region names; its rates stand with the other local rates. */
 public record OwnBulk(String name) {
-  public static final AttributeKey<OwnBulk> KEY = new AttributeKey<>("materials.own-bulk", OwnBulk.class);
+  public static final AttributeKey<OwnBulk> KEY =
+      new AttributeKey<>("materials.own-bulk", OwnBulk.class);
 
   /** The material of that name, if a plan knows it so far. */
   public static Optional<OwnBulk> find(Attributes.Builder said, String name) {

@@ -53,7 +53,9 @@ public final class SectionFigure {
         Style.filled("section-dripline", "#2b2b2b").outlined(Palette.INK, 0.18));
     STYLES.put(
         Material.Kind.OWN,
-        Style.filled("section-own", "#e3e0cf").hatched(Hatch.HORIZONTAL).outlined(Palette.INK, 0.25));
+        Style.filled("section-own", "#e3e0cf")
+            .hatched(Hatch.HORIZONTAL)
+            .outlined(Palette.INK, 0.25));
     STYLES.put(
         Material.Kind.WOOD_CHIPS,
         Style.filled("section-chips", "#f1e6d0").hatched(Hatch.CHIPS).outlined(Palette.INK, 0.25));

@@ -37,16 +37,26 @@ public final class PartWords {
   public static void headPart(
       PlanScope plan,
       @Arg(name = "name", help = "as table and bill call it") String name,
-      @Opt(name = "like", help = "the usual part whose place it takes, such as 'filter'")
+      @Opt(
+              name = "like",
+              help = "the usual part whose place it takes, such as 'filter'",
+              fallback = "none: say `after:`")
           String like,
-      @Opt(name = "after", help = "the usual part that it stands behind, where it is added")
+      @Opt(
+              name = "after",
+              help = "the usual part that it stands behind, where it is added",
+              fallback = "none: say `like:`")
           String after,
       @Opt(
               name = "loss",
               help = "pressure that it takes, clean",
               fallback = "as the part that it is like")
           Pressure loss,
-      @Opt(name = "at", help = "the flow at which it takes that") Flow at,
+      @Opt(
+              name = "at",
+              help = "the flow at which it takes that, with `loss:`",
+              fallback = "as the part that it is like")
+          Flow at,
       @Opt(name = "purpose", help = "what it is for", fallback = "as the part that it is like")
           String purpose,
       @Opt(name = "source", help = "as `publication` names it", fallback = "the plan")

@@ -30,9 +30,7 @@ class OwnBulkByHandTest {
       price 'rice straw', 38.money, per: 'yd3'
       """;
 
-  /**
-   * A tenth more, up to the next half cubic yard: straw 8.8, so 9.0; biochar 1.1, so 1.5.
-   */
+  /** A tenth more, up to the next half cubic yard: straw 8.8, so 9.0; biochar 1.1, so 1.5. */
   @ParameterizedTest(name = "{0}: {1}, {2}")
   @CsvSource({"rice straw, 8.00, 9.00", "biochar, 1.00, 1.50", "wood-chip mulch, 3.75, 4.50"})
   void layers_areOrdered(String item, String exact, String order) {
@@ -42,8 +40,9 @@ class OwnBulkByHandTest {
   }
 
   /**
-   * 9 cu yd of straw by trucks of 7 are two loads; 130 kg for 2 m³ are 65 × 2.20462 / 1.30795 = 109.6
-   * lb a cubic yard, 986 lb. Biochar, the item first: half a cubic yard, 200 lb dry and 350 wet.
+   * 9 cu yd of straw by trucks of 7 are two loads; 130 kg for 2 m³ are 65 × 2.20462 / 1.30795 =
+   * 109.6 lb a cubic yard, 986 lb. Biochar, the item first: half a cubic yard, 200 lb dry and 350
+   * wet.
    */
   @Test
   void loads_areCountedAndWeighed() {
@@ -80,15 +79,14 @@ class OwnBulkByHandTest {
   @Test
   void layers_areSpread_carried_andInTheStack() {
     Drawn drawn = Drawn.of(YARD);
-    int row = drawn.texts("materials-labour", "likely").indexOf("9.0"); 
+    int row = drawn.texts("materials-labour", "likely").indexOf("9.0");
     assertTrue(drawn.rows("materials-labour").get(row).contains("spread"));
     assertEquals("Cardboard and its cover", drawn.texts("materials-labour", "phase").get(row));
     // 54 and 162 cu ft by barrows of 6 are 9 and 27 trips.
     assertEquals("9", drawn.printed("materials-barrows", "Bed b", "trips"));
     assertEquals("27", drawn.printed("materials-barrows", "Bed a", "trips"));
     assertEquals(
-        List.of(
-            "cardboard", "rice straw", "wood-chip mulch", "cardboard", "biochar", "rice straw"),
+        List.of("cardboard", "rice straw", "wood-chip mulch", "cardboard", "biochar", "rice straw"),
         drawn.texts("materials-stacks", "layer"));
     assertTrue(
         drawn.tables().get("materials-take-off").notes().stream()
@@ -96,17 +94,23 @@ class OwnBulkByHandTest {
         drawn.tables().get("materials-take-off").notes().toString());
   }
 
-  /** A plan that includes its region says otherwise: trucks of 5 cu yd bring 9 in two, of 4 in three. */
+  /**
+   * A plan that includes its region says otherwise: trucks of 5 cu yd bring 9 in two, of 4 in
+   * three.
+   */
   @Test
   void localLoad_changesWhatTheRegionSaysOfAnOwnMaterial() {
     String own = "bulkMaterials('material,weighs_kg,each_m3,load_yd3\\nrice straw,130,2,7')\n";
     String plan =
         YARD.replace(own, "")
-            .replace("plan 'Bulk by hand', units: 'us'\n", "plan 'Bulk', units: 'us'\ninclude 'own.groovy'\n")
+                .replace(
+                    "plan 'Bulk by hand', units: 'us'\n",
+                    "plan 'Bulk', units: 'us'\ninclude 'own.groovy'\n")
             + "localLoad('rice straw', likely: 5, low: 4, high: 8, unit: 'yd3', source:"
             + " publication('Trucks', by: 'a farm', seen: 'memory'))\n";
     assertTrue(!plan.contains("bulkMaterials"));
-    Drawn drawn = Drawn.beside(
+    Drawn drawn =
+        Drawn.beside(
             plan,
             "own.groovy",
             "region('Paddies', about: 'Rice.', source: publication('Farms', by: 'a survey', seen:"

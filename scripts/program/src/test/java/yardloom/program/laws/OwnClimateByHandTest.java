@@ -52,14 +52,17 @@ class OwnClimateByHandTest {
     assertEquals("572", drawn.printed("water-by-month", "Year", "rain"));
   }
 
-  /** The same figures by the word, in mm and degrees Celsius: 24.0 and 14 °C have a mean of 66.2 °F. */
+  /**
+   * The same figures by the word, in mm and degrees Celsius: 24.0 and 14 °C have a mean of 66.2 °F.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"Jan", "Mar", "Aug", "Dec"})
   void table_saysWhatTheWordSays(String month) {
     Drawn word =
         Drawn.of(
             YARD.formatted(
-                WORD.formatted("[61, 52, 57, 43, 38, 31, 22, 27, 44, 58, 66, 73]",
+                WORD.formatted(
+                    "[61, 52, 57, 43, 38, 31, 22, 27, 44, 58, 66, 73]",
                     "[7.5, 8.5, 11.5, 14.5, 18.5, 21.5, 23.5, 24.0, 20.5, 15.5, 10.5, 7.0]",
                     "[1.5, 1, 3.5, 5.5, 8.5, 11.5, 13.5, 14, 10.5, 7.5, 4.5, 2]",
                     "[4, 3.9, 3.7, 3.4, 3.1, 2.9, 2.7, 2.8, 3, 3.3, 3.8, 4.1]",
