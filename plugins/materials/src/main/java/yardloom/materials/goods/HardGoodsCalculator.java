@@ -97,12 +97,17 @@ public final class HardGoodsCalculator implements Calculator {
       Length compost = s.depth(Material.COMPOST).map(Derived::value).orElse(Length.ZERO);
       Length chips = s.depth(Material.WOOD_CHIPS).map(Derived::value).orElse(Length.ZERO);
       Length height = Length.ZERO;
-      Length layers = compost;
+      Length own =
+          s.courses().stream()
+              .filter(c -> c.material().kind() == Material.Kind.OWN)
+              .map(c -> c.depth().orElseThrow().value())
+              .reduce(Length.ZERO, Length::plus);
+      Length layers = compost.plus(own);
       if (s.of().kind() == ElementKind.BED && tops.containsKey(s.of())) {
         height = tops.get(s.of()).height();
       } else if (frame.isPresent()) {
         height = Lumber.size(frame.get().size()).width().times(frame.get().courses());
-        layers = compost.plus(chips);
+        layers = layers.plus(chips);
       }
       Length fill = height.minus(layers).max(Length.ZERO);
       if (fill.metres() > 0) {
