@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import yardloom.facts.mulch.BorneDepth;
 import yardloom.facts.mulch.BulkDensity;
 import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.mulch.Carry;
 import yardloom.facts.mulch.Dripline;
 import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.Haul;
@@ -160,6 +161,10 @@ public final class YardFacts {
   /** Truckloads of bulk orders; given by materials, read by work. */
   public static final FactKey<BulkLoads> LOADS =
       FactKey.many("materials.loads", BulkLoads.class).called("truckloads");
+
+  /** Rock, gravel, sand and soil to be wheeled; given by materials, read by work. */
+  public static final FactKey<Carry> CARRIES =
+      FactKey.many("materials.carries", Carry.class).called("bulk to be wheeled");
 
   /** Heaps on the drop zones of the plan; given by materials, read by work. */
   public static final FactKey<DropPile> PILES =

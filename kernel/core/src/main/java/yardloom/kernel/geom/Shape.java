@@ -289,6 +289,17 @@ public final class Shape {
         : new Shape(RoundBuffer.of(geometry, distance.metres(), ARC_CHORDS, GROWN_WITHIN));
   }
 
+  /**
+   * Everything within {@code distance}, corners kept as corners where they are not sharper than
+   * about 60 degrees: fewer bends than {@link #grown}, for ways round things. Above zero, else the
+   * shape itself.
+   */
+  public Shape grownWithCorners(Length distance) {
+    return distance.metres() <= 0 || isEmpty()
+        ? this
+        : new Shape(Overlay.polygonal(Overlay.mitred(geometry, distance.metres())));
+  }
+
   /** The part that is at least {@code distance} from the boundary; may be empty or in parts. */
   public Shape shrunk(Length distance) {
     return distance.metres() <= 0 ? grown(distance.negative()) : union(Inset.of(this, distance));
