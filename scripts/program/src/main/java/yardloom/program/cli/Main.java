@@ -2,6 +2,7 @@ package yardloom.program.cli;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -18,7 +19,8 @@ import yardloom.kernel.problem.PlanException;
       "",
       "Exit codes: 0 fine; 1 some finding is an error; 2 the plan is wrong; 3 wrong use;"
           + " 4 a fault of the program.",
-      "Compiled plans are kept in your cache folder; with YARDLOOM_CACHE=off nothing is kept."
+      "Plans as compiled and as drawn are kept in your cache folder, so that what did not change is"
+          + " only written again; with YARDLOOM_CACHE=off nothing is kept."
     })
 public final class Main implements Callable<Integer> {
   private final Console console;
@@ -47,6 +49,11 @@ public final class Main implements Callable<Integer> {
   /** The plugins that the options ask for. */
   Toolkit toolkit() {
     return plugins.toolkit();
+  }
+
+  /** Which plugins the options ask for; empty if some may come from outside. */
+  Optional<String> ownPlugins() {
+    return plugins.own();
   }
 
   /** Runs the command line and ends the process with its exit code. */
