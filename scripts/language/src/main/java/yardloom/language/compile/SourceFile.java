@@ -35,7 +35,6 @@ public record SourceFile(String asked, String real, String sum) {
   }
 
   static String sum(String text) {
-    return HexFormat.of()
-        .formatHex(Sha256.begin().digest(text.getBytes(StandardCharsets.UTF_8)));
+    return HexFormat.of().formatHex(Sha256.begin().digest(text.getBytes(StandardCharsets.UTF_8)));
   }
 }

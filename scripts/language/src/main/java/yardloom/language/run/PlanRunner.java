@@ -178,8 +178,7 @@ public final class PlanRunner {
     return compiling;
   }
 
-  private ReadPlan run(
-      Path script, Map<String, String> overrides, Meter meter, Recorder recorder) {
+  private ReadPlan run(Path script, Map<String, String> overrides, Meter meter, Recorder recorder) {
     Compiling compiling = compiled(script);
     List<Problem> problems = new ArrayList<>(compiling.problems());
     problems.addAll(unknown(script, overrides, compiling.parameters()));

@@ -19,8 +19,9 @@ import yardloom.language.compile.ScriptStore;
 import yardloom.language.compile.Sha256;
 
 /**
- * Keeps files in a folder that only its user may write, at most so many and so large together, the oldest thrown
- * away first. A folder that others can write is not used; nothing here ever fails a command.
+ * Keeps files in a folder that only its user may write, at most so many and so large together, the
+ * oldest thrown away first. A folder that others can write is not used; nothing here ever fails a
+ * command.
  */
 public final class CacheFolder implements ScriptStore {
   private static final int MOST = 200;

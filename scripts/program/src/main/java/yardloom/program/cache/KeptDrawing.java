@@ -53,8 +53,7 @@ public record KeptDrawing(
       if (size > LARGEST) {
         return Optional.empty();
       }
-      files.put(
-          folder.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
+      files.put(folder.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
     }
     return Optional.of(files);
   }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -21,7 +22,6 @@ import yardloom.language.compile.SourceFile;
 import yardloom.language.run.ReadPlan;
 import yardloom.program.cache.KeptDrawing;
 import yardloom.program.cache.KeptDrawings;
-import yardloom.program.cache.ProcessCache;
 import yardloom.program.output.FindingsText;
 import yardloom.program.output.OutputFolder;
 import yardloom.program.output.OutputKind;
@@ -39,6 +39,7 @@ final class DrawCommand implements Callable<Integer> {
 
   private final Console console;
   private final Path base;
+  private final Supplier<KeptDrawings> memory;
 
   @Mixin private PlanArguments arguments;
 
@@ -78,9 +79,10 @@ final class DrawCommand implements Callable<Integer> {
       description = "Dots per inch of PNG pictures (default: ${DEFAULT-VALUE}).")
   private int dpi;
 
-  DrawCommand(Console console, Path base) {
+  DrawCommand(Console console, Path base, Supplier<KeptDrawings> memory) {
     this.console = console;
     this.base = base;
+    this.memory = memory;
   }
 
   @Override
@@ -124,9 +126,7 @@ final class DrawCommand implements Callable<Integer> {
 
   /** With plugins from outside nothing is kept: they may read whatever they like. */
   private KeptDrawings drawings() {
-    return main.ownPlugins().isPresent()
-        ? ProcessCache.of(System.getenv()).drawings()
-        : KeptDrawings.OFF;
+    return main.ownPlugins().isPresent() ? memory.get() : KeptDrawings.OFF;
   }
 
   /** All that a drawing depends on beside the program and the files that the plan is read from. */

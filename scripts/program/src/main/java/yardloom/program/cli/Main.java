@@ -4,11 +4,14 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 import yardloom.kernel.problem.PlanException;
+import yardloom.program.cache.KeptDrawings;
+import yardloom.program.cache.ProcessCache;
 
 /** The {@code yardloom} command. */
 @Command(
@@ -65,9 +68,14 @@ public final class Main implements Callable<Integer> {
 
   /** Runs the command line; relative paths are resolved against {@code base}. */
   static int run(Console console, Path base, String... args) {
+    return run(console, base, () -> ProcessCache.of(System.getenv()).drawings(), args);
+  }
+
+  /** The same with another memory of what was drawn before. */
+  static int run(Console console, Path base, Supplier<KeptDrawings> kept, String... args) {
     CommandLine line =
         new CommandLine(new Main(console, base))
-            .addSubcommand(new DrawCommand(console, base))
+            .addSubcommand(new DrawCommand(console, base, kept))
             .addSubcommand(new CheckCommand(console, base))
             .addSubcommand(
                 new CommandLine(new NewCommand(console, base))
