@@ -95,7 +95,7 @@ final class Toolkit {
   }
 
   Plan read(Path script, Map<String, String> settings) {
-    return readFrom(script, settings).plan();
+    return blaming(() -> runner().run(script, settings));
   }
 
   /** The same with the files it was read from. */
