@@ -23,7 +23,9 @@ final class SegmentGrid {
 
   private final int[] members;
 
-  /** Left, top, right and bottom of each segment, one after the other: most are ruled out by them. */
+  /**
+   * Left, top, right and bottom of each segment, one after the other: most are ruled out by them.
+   */
   private final double[] bounds;
 
   /** The question in which each segment was told last, so that it is told once. */

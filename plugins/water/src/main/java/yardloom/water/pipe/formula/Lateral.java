@@ -5,7 +5,8 @@ package yardloom.water.pipe.formula;
  * end.
  *
  * <p>Solved by marching from the far end to the inlet and seeking the far head along chords, then
- * by halving, which converges to double precision for any friction law. Heads are above the outlet, in metres.
+ * by halving, which converges to double precision for any friction law. Heads are above the outlet,
+ * in metres.
  *
  * <p>References: [1] stepwise method of drip handbooks; agrees with the EPANET engine to 5 digits.
  *
