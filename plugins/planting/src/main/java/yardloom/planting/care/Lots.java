@@ -35,10 +35,7 @@ final class Lots {
    * @param planted the day of planting; empty if it stands already
    */
   record Lot(
-      Plant plant,
-      Area ground,
-      Map<String, IntUnaryOperator> counts,
-      Optional<LocalDate> planted) {
+      Plant plant, Area ground, Map<String, IntUnaryOperator> counts, Optional<LocalDate> planted) {
     private Lot plus(Lot other) {
       Map<String, IntUnaryOperator> all = new TreeMap<>(counts);
       other.counts.forEach(
