@@ -105,8 +105,9 @@ final class CareYears {
     List<Lot> found = new ArrayList<>();
     LocalDate begin = until;
     int count = 0;
+    int garden = Math.max(n, year - firstYear + 1);
     for (Lot lot : lots.all()) {
-      int some = lot.count(row.who());
+      int some = lot.count(row.who(), garden);
       int age = lot.planted().map(d -> lot.age(year, firstSeason(d))).orElse(lot.age(n, 0));
       boolean firstWinter = row.act() == Act.WINTER && age == 0;
       LocalDate planted = lot.planted().orElse(start);
