@@ -79,9 +79,10 @@ class CareByHandTest {
    * sq ft: 6 min × 4.4 × 193 / 7 = 728 min = 12.1 h, later 2 min, a third; annuals cleared 50 × 2
    * min = 1.7; chips 60 min × 1.1 cu yd = 66 min. From 20 April: -75 days is 4 February (5 February
    * in the leap year 2028), -30 21 March, -21 30 March, -28 23 March, 42 + 10 days 11 June, 75 + 10
-   * 14 July, 32 + 10 1 June, 53 + 10 22 June, 28 + 10 28 May, 70 + 10 9 July; picking 60 to 80 days
-   * 19 June to 9 July, 80 to 160 9 July to 27 September, 105 to 175 3 August to 12 October; from 15
-   * October 21 days are 5 November, 50 4 December. Apples bear from their fourth year, currants
+   * 14 July, 32 + 10 1 June, 53 + 10 22 June, 28 + 10 28 May, 70 + 10 9 July; picking, for currants 60 to
+   * 80 days and those 10, 29 June to 19 July, for tomatoes, which wait for nothing, 80 to 160, 9
+   * July to 27 September, for apples 105 to 175 and 10, 13 August to 22 October; from 15 October 21
+   * days are 5 November, 50 4 December. Apples bear from their fourth year, currants
    * from their third.
    */
   @Test
@@ -102,13 +103,13 @@ class CareByHandTest {
             "Compost on beds of annuals |  | 30 Mar | 27 Apr | from 2 on | 0.8",
             "Set out | tomato | 4 May | 23 May | from 2 on |",
             "Thin apples and pears | apple (semi-dwarf) | 1 Jun | 22 Jun | from 3 on | 0.5",
-            "Pick | red currant | 19 Jun | 9 Jul | from 3 on |",
             "Stake and tie | tomato | 28 May | 9 Jul | each | 5.0",
             "Net berries | red currant | 11 Jun | 14 Jul | from 2 on | 1.5",
+            "Pick | red currant | 29 Jun | 19 Jul | from 3 on |",
             "Pick | tomato | 9 Jul | 27 Sep | each |",
-            "Pick | apple (semi-dwarf) | 3 Aug | 12 Oct | once grown |",
             "Weed every other week |  | 6 Apr | 15 Oct | from 2 on | 4.0",
             "Weed weekly |  | 6 Apr | 15 Oct | 1 | 12.1",
+            "Pick | apple (semi-dwarf) | 13 Aug | 22 Oct | once grown |",
             "Clear annuals | tomato | 15 Oct | 5 Nov | each | 1.7",
             "Top up chips |  | 5 Nov | 4 Dec | each | 1.1"),
         care());
@@ -210,12 +211,12 @@ class CareByHandTest {
             "Feed rhubarb | rhubarb | 21 Mar | 13 Apr | from 3 on | 0.3",
             "Open the lines |  | 13 Apr | 27 Apr | from 2 on | 0.8",
             "Pick | rhubarb | 20 Apr | 19 Jun | from 3 on |",
-            "Pick | garden strawberry | 20 May | 19 Jun | from 2 on |",
+            "Pick | garden strawberry | 30 May | 29 Jun | from 2 on |",
             "Renew strawberries | garden strawberry | 29 Jun | 19 Jul | from 2 on | 0.3",
             "Summer-prune trained trees | European pear | 14 Jul | 13 Aug | from 3 on | 0.3",
             "Replant strawberries | garden strawberry | 24 Jul | 23 Aug | every 4 seasons | 1.0",
-            "Pick | apple (semi-dwarf) | 3 Aug | 12 Oct | each |",
-            "Pick | apple (semi-dwarf) | 3 Aug | 12 Oct | once grown |",
+            "Pick | apple (semi-dwarf) | 13 Aug | 22 Oct | each |",
+            "Pick | apple (semi-dwarf) | 13 Aug | 22 Oct | once grown |",
             "Drain the lines |  | 5 Oct | 14 Oct | each | 0.8",
             "Weed weekly |  | 10 Aug | 15 Oct | 1 | 0.7",
             "Straw on strawberries | garden strawberry | 19 Nov | 10 Dec | each | 0.3")

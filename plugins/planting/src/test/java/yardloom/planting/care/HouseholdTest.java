@@ -89,7 +89,8 @@ class HouseholdTest {
     assertTrue(page.panels().get(0) instanceof Panel.Figure);
     Table first = ((Panel.TableBlock) page.panels().get(1)).table();
     assertEquals(List.of("Days count from each day of planting."), first.notes());
-    assertEquals(10, first.rows().size());
+    // Eleven are shipped: this yard has no drip to look at, and its ground is not chips alone.
+    assertEquals(9, first.rows().size());
     assertEquals(
         "1 to 14 | Leaves limp in the morning, or a root ball dry a finger deep | Water at once and"
             + " daily; shade what went out soft",
