@@ -81,13 +81,16 @@ public final class PlacedCheck implements Check {
     return p.bed().attributes().all(PlantingKeys.PLACED).stream()
         .filter(e -> e.place().equals(p.place()) && e.value().choice().equals(p.choice()))
         .map(e -> e.value().where())
-        .flatMap(
-            where ->
-                where instanceof Placement.Ring ring
-                    ? Optional.of(ring.count()).stream()
-                    : where instanceof Placement.Drift drift
-                        ? Optional.of(drift.count()).stream()
-                        : Optional.<Integer>empty().stream())
+        .flatMap(where -> count(where).stream())
         .findFirst();
+  }
+
+  private static Optional<Integer> count(Placement where) {
+    if (where instanceof Placement.Points points) {
+      return Optional.of(points.at().size());
+    } else if (where instanceof Placement.Ring ring) {
+      return Optional.of(ring.count());
+    }
+    return where instanceof Placement.Drift drift ? Optional.of(drift.count()) : Optional.empty();
   }
 }

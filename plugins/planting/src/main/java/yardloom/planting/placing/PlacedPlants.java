@@ -90,6 +90,9 @@ final class PlacedPlants {
     if (where instanceof Placement.Ring ring) {
       return Rings.round(tree(line, ring.tree()).at(), ring.radius(), ring.count());
     }
+    if (where instanceof Placement.Points points) {
+      return points.at();
+    }
     if (where instanceof Placement.Along along) {
       return Rings.along(along.line(), spacing);
     }

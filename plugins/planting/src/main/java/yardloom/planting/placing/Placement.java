@@ -1,5 +1,6 @@
 package yardloom.planting.placing;
 
+import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
@@ -7,6 +8,13 @@ import yardloom.kernel.unit.Length;
 
 /** Where the plants of a line stand in their bed, if not in a slice of it. */
 public sealed interface Placement {
+  /** One at each point. */
+  record Points(List<Point> at) implements Placement {
+    public Points {
+      at = List.copyOf(at);
+    }
+  }
+
   /** Evenly round a tree. */
   record Ring(String tree, Length radius, int count) implements Placement {}
 

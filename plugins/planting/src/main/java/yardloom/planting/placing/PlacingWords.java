@@ -1,5 +1,6 @@
 package yardloom.planting.placing;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import yardloom.kernel.geom.Line;
@@ -34,6 +35,21 @@ public final class PlacingWords {
           String stock) {
     checkRange(in, "radius", radius);
     add(in, name, null, stock, new Placement.Ring(round, radius, whole(in, "count", count)));
+  }
+
+  @Verb(
+      help = "Plants one at each point; those too near the bed's edge or what stands are left.",
+      example = "plantAt 'rosemary', at: [point(6.ft, 8.ft), point(11.ft, 8.ft)]")
+  public static void plantAt(
+      BedScope in,
+      @Arg(name = "name", help = "a plant of the catalogue") String name,
+      @Opt(name = "at", help = "where they stand", required = true) List<Point> at,
+      @Opt(name = "stock", help = PlantingWords.STOCK_HELP, fallback = PlantingWords.USUAL_STOCK)
+          String stock) {
+    if (at.isEmpty()) {
+      throw new PlanException(ProblemCode.OUT_OF_RANGE, in.place(), "plantAt has no point");
+    }
+    add(in, name, null, stock, new Placement.Points(at));
   }
 
   @Verb(

@@ -85,6 +85,7 @@ bed('guild', rect(57.ft, 6.ft, 10.ft, 12.ft), use: 'perennial') {
   plantRing 'chives', round: 'guild pear', radius: 3.ft, count: 7
   plantRow 'sage', along: line([point(58.5.ft, 7.ft), point(58.5.ft, 17.ft)]), spacing: 2.ft
   plantDrift 'thyme', about: point(65.ft, 16.ft), count: 3
+  plantAt 'lovage', at: [point(65.ft, 8.5.ft)]
 }
 bed('meadow', rect(57.ft, 48.ft, 11.ft, 4.ft), use: 'perennial') {
   plantMix 'garden strawberry', share: 0.6
