@@ -132,7 +132,9 @@ public final class BloomTable implements TableMaker {
     return kinds;
   }
 
-  /** What blooms in winter, or is sown anew each year, does not wait for the warm days of spring. */
+  /**
+   * What blooms in winter, or is sown anew each year, does not wait for the warm days of spring.
+   */
   private static boolean waits(Plant plant, Bloom bloom) {
     return !plant.season().isAnnual() && bloom.from() > -WINTER_DAYS;
   }

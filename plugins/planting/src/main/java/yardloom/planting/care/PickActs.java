@@ -50,8 +50,8 @@ final class PickActs {
     List<CareAct> acts = new ArrayList<>();
     MonthDay begins = MonthDay.from(seasonOf.apply(firstYear).lastFrost());
     for (Lot lot : lots.all()) {
-      Optional<HarvestSeason> days = HarvestSeason.of(
-              lot.plant(), begins, in.find(YardFacts.CLIMATE));
+      Optional<HarvestSeason> days =
+          HarvestSeason.of(lot.plant(), begins, in.find(YardFacts.CLIMATE));
       Optional<Bearing> bearing = Bearing.of(lot.plant());
       if (days.isEmpty() || bearing.isEmpty()) {
         continue;

@@ -79,10 +79,10 @@ class CareByHandTest {
    * sq ft: 6 min × 4.4 × 193 / 7 = 728 min = 12.1 h, later 2 min, a third; annuals cleared 50 × 2
    * min = 1.7; chips 60 min × 1.1 cu yd = 66 min. From 20 April: -75 days is 4 February (5 February
    * in the leap year 2028), -30 21 March, -21 30 March, -28 23 March, 42 + 10 days 11 June, 75 + 10
-   * 14 July, 32 + 10 1 June, 53 + 10 22 June, 28 + 10 28 May, 70 + 10 9 July; picking, for currants 60 to
-   * 80 days and those 10, 29 June to 19 July, for tomatoes, which wait for nothing, 80 to 160, 9
-   * July to 27 September, for apples 105 to 175 and 10, 13 August to 22 October; from 15 October 21
-   * days are 5 November, 50 4 December. Apples bear from their fourth year, currants
+   * 14 July, 32 + 10 1 June, 53 + 10 22 June, 28 + 10 28 May, 70 + 10 9 July; picking, for currants
+   * 60 to 80 days and those 10, 29 June to 19 July, for tomatoes, which wait for nothing, 80 to
+   * 160, 9 July to 27 September, for apples 105 to 175 and 10, 13 August to 22 October; from 15
+   * October 21 days are 5 November, 50 4 December. Apples bear from their fourth year, currants
    * from their third.
    */
   @Test

@@ -32,12 +32,12 @@ class BloomDelayTest {
   void bloom_waitsTenDaysAfterTheTenthDegree(String frost, int days) {
     assertEquals(
         days,
-        BloomDelay.days(
-            MonthDay.parse(frost), climate(5, 6, 8, 11, 14, 16, 19, 19, 16, 12, 8, 5)));
+        BloomDelay.days(MonthDay.parse(frost), climate(5, 6, 8, 11, 14, 16, 19, 19, 16, 12, 8, 5)));
   }
 
-  /** South of the equator spring comes in September: 8 and 11 °C there, frost on 25 September:
-   * 20 of 30 days after 15 September are 5 October, bloom on the 15th.
+  /**
+   * South of the equator spring comes in September: 8 and 11 °C there, frost on 25 September: 20 of
+   * 30 days after 15 September are 5 October, bloom on the 15th.
    */
   @Test
   void south_bloomsInItsOwnSpring() {
@@ -49,6 +49,8 @@ class BloomDelayTest {
   void withoutColdMonths_orTemperatures_nothingWaits() {
     assertEquals(0, BloomDelay.days(MonthDay.of(2, 7), Optional.empty()));
     assertEquals(
-        0, BloomDelay.days(MonthDay.of(2, 7), climate(13, 15, 18, 22, 27, 32, 35, 34, 31, 24, 17, 12)));
+        0,
+        BloomDelay.days(
+            MonthDay.of(2, 7), climate(13, 15, 18, 22, 27, 32, 35, 34, 31, 24, 17, 12)));
   }
 }

@@ -67,8 +67,8 @@ class RipeningByHandTest {
 
   /**
    * Without temperatures raspberries are picked 60 to 90 days after 15 March, 14 May to 13 June.
-   * With means of 8 °C in March and 11 °C in April the 10th degree falls two thirds of 31 days after
-   * 15 March, 20.7: on 5 April, bloom ten days later, 15 April; both ends move by 31 days.
+   * With means of 8 °C in March and 11 °C in April the 10th degree falls two thirds of 31 days
+   * after 15 March, 20.7: on 5 April, bloom ten days later, 15 April; both ends move by 31 days.
    */
   @Test
   void ripening_waitsForTheWarmDays() {
