@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.ZoneId;
 import java.util.Collections;
@@ -15,10 +16,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.climate.frost.ColdAndWarmth;
 import yardloom.climate.frost.FrostWords;
 import yardloom.climate.normals.ClimateList;
 import yardloom.climate.normals.NormalsWords;
+import yardloom.climate.weather.RainWords;
+import yardloom.climate.weather.WeatherWords;
 import yardloom.facts.ClimateNormals;
+import yardloom.facts.DailyRain;
 import yardloom.facts.FrostDates;
 import yardloom.facts.FrostSaid;
 import yardloom.facts.ReferenceEt;
@@ -335,5 +340,105 @@ class ClimateByHandTest {
         0.0023 * 37.8 * Math.sqrt(10) * 40.5 / 2.45 * 31,
         et.months().get(6).value().millimetres(),
         2);
+  }
+
+  private static String rain(int days) {
+    StringBuilder text = new StringBuilder("date,rain_mm\n");
+    for (int d = 0; d < days; d++) {
+      text.append(LocalDate.of(2011, 1, 1).plusDays(d)).append(',').append(d % 7).append('\n');
+    }
+    return text.toString();
+  }
+
+  /** A year of rain, 0 to 6 mm by turns, is passed on with its station; 364 days are no year. */
+  @Test
+  void dailyRain_isAFact() {
+    RainWords.dailyRain(plan, rain(365), "the airport", "a service");
+    DailyRain rain = outcome().results().get(YardFacts.DAILY_RAIN);
+    assertEquals(365, rain.days().size());
+    assertEquals(5, rain.days().get(12).rain().millimetres(), 1e-9);
+    assertTrue(rain.source().cite().contains("the airport, a service"), rain.source().cite());
+    refused(
+        ProblemCode.DUPLICATE,
+        "already given",
+        () -> RainWords.dailyRain(plan, rain(365), "other", "a service"));
+    PlanScope other =
+        new PlanScope(
+            new Draft(new PlanInfo("t", "T", "", "", "", "", UnitSystem.METRIC, "")),
+            new SourceRef("plan.groovy", 4, 1));
+    PlanException e =
+        assertThrows(PlanException.class, () -> RainWords.dailyRain(other, rain(364), "x", "y"));
+    assertTrue(e.getMessage().startsWith("plan.groovy:4:1"), e.getMessage());
+  }
+
+  private static String record(int year, double lowest) {
+    StringBuilder text = new StringBuilder("date,max,min\n");
+    for (LocalDate d = LocalDate.of(year, 1, 1); d.getYear() == year; d = d.plusDays(1)) {
+      text.append(d).append(",22,").append(d.getDayOfYear() == 10 ? lowest : 21).append('\n');
+    }
+    return text.toString();
+  }
+
+  /**
+   * Zones run from -60 °F, -51.1 °C, to 70 °F, 21.1 °C, in fives of °F: what lies outside has
+   * words.
+   */
+  @ParameterizedTest
+  @CsvSource({"-51.2, colder than zone 1a", "-51.1, 1a", "-20, 6b", "20.9, 13b"})
+  void lowestOfARecord_isItsZone_orSaysOnWhichSideItLies(double lowest, String zone) {
+    WeatherWords.dailyWeather(plan, record(2018, lowest), "made up", null, null);
+    assertEquals(zone, outcome().results().get(ColdAndWarmth.KEY).zone().value());
+  }
+
+  @Test
+  void recordThatNeverCools_isWarmerThanAllZones() {
+    WeatherWords.dailyWeather(plan, record(2018, 21.2).replace(",21\n", ",22\n"), "x", null, null);
+    assertEquals("warmer than 13b", outcome().results().get(ColdAndWarmth.KEY).zone().value());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "wind_ms, 60, true",
+    "wind_ms, 60.1, false",
+    "wind_ms, -0.1, false",
+    "wind_mph, 134.2, true",
+    "wind_mph, 134.3, false",
+    "solar_mj, 45, true",
+    "solar_mj, 45.1, false",
+    "solar_kwh, 12.5, true",
+    "solar_kwh, 12.6, false"
+  })
+  void windAndSunOfADay_haveTheirLimits(String column, String value, boolean allowed) {
+    String text = "date,max,min," + column + "\n2011-01-01,9,1," + value + "\n";
+    if (allowed) {
+      WeatherWords.dailyWeather(plan, text, "x", null, null);
+    } else {
+      refused(
+          ProblemCode.OUT_OF_RANGE,
+          "got " + column + " " + value,
+          () -> WeatherWords.dailyWeather(plan, text, "x", null, null));
+    }
+  }
+
+  /** -90 °C and 60 °C, -130 and 140 °F, are the ends of what a thermometer may say. */
+  @ParameterizedTest
+  @CsvSource({
+    "celsius, 60, -90, true",
+    "celsius, 60.1, 0, false",
+    "celsius, 0, -90.1, false",
+    "fahrenheit, 140, -130, true",
+    "fahrenheit, 140.2, 0, false",
+    "fahrenheit, 0, -130.2, false"
+  })
+  void temperaturesOfADay_haveTheirLimits(String units, String max, String min, boolean allowed) {
+    String text = "date,max,min\n2011-01-01," + max + "," + min + "\n";
+    if (allowed) {
+      WeatherWords.dailyWeather(plan, text, "x", units, null);
+    } else {
+      refused(
+          ProblemCode.OUT_OF_RANGE,
+          "temperatures run from -90 to 60 °C",
+          () -> WeatherWords.dailyWeather(plan, text, "x", units, null));
+    }
   }
 }
