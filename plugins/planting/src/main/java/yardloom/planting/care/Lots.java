@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.IntUnaryOperator;
+import java.util.stream.Stream;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.Area;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
@@ -28,24 +30,26 @@ final class Lots {
   /**
    * One kind.
    *
-   * @param counts how many stand in a season of the garden: fewer once they are thinned
+   * @param counts how many of them are in each group of care, by the season of the garden: not all
+   *     of a kind are trained, and fewer stand once they are thinned
    * @param planted the day of planting; empty if it stands already
    */
   record Lot(
-      Plant plant,
-      IntUnaryOperator counts,
-      Area ground,
-      Set<String> groups,
-      Optional<LocalDate> planted) {
+      Plant plant, Area ground, Map<String, IntUnaryOperator> counts, Optional<LocalDate> planted) {
     private Lot plus(Lot other) {
-      Set<String> all = new HashSet<>(groups);
-      all.addAll(other.groups);
-      IntUnaryOperator both = n -> count(n) + other.count(n);
-      return new Lot(plant, both, ground.plus(other.ground), all, planted);
+      Map<String, IntUnaryOperator> all = new TreeMap<>(counts);
+      other.counts.forEach(
+          (group, count) ->
+              all.merge(group, count, (a, b) -> n -> a.applyAsInt(n) + b.applyAsInt(n)));
+      return new Lot(plant, ground.plus(other.ground), all, planted);
     }
 
-    int count(int season) {
-      return counts.applyAsInt(season);
+    /** How many are in any group of a list, {@code fig; pomegranate}, in a season of the garden. */
+    int count(String groups, int season) {
+      return Stream.of(groups.split("; "))
+          .mapToInt(g -> counts.getOrDefault(g, n -> 0).applyAsInt(season))
+          .max()
+          .orElse(0);
     }
 
     /** Its own season in a season of the garden, from 1; below 1 before its first. */
@@ -56,8 +60,9 @@ final class Lots {
 
   /**
    * @param planted days of planting by kind; what is to be planted and has none is left out
+   * @param dripped beds and trees with dripline
    */
-  Lots(PlantPlaces places, Map<String, LocalDate> planted) {
+  Lots(PlantPlaces places, Map<String, LocalDate> planted, Set<ElementId> dripped) {
     this.planted = planted;
     for (Planting p : places.plantings()) {
       if (!p.at().isEmpty()) {
@@ -65,7 +70,13 @@ final class Lots {
       }
     }
     for (Planting.Specimen s : places.specimens()) {
-      Set<String> more = s.trained().isPresent() ? Set.of("trained") : Set.of();
+      Set<String> more = new HashSet<>();
+      if (s.trained().isPresent()) {
+        more.add("trained");
+      }
+      if (dripped.contains(s.tree().id())) {
+        more.add("dripped tree");
+      }
       add(s.plant(), n -> 1, Area.ZERO, s.tree().stands(), more);
     }
   }
@@ -82,25 +93,21 @@ final class Lots {
   }
 
   private void add(
-      Plant plant, IntUnaryOperator counts, Area ground, boolean stands, Set<String> more) {
+      Plant plant, IntUnaryOperator count, Area ground, boolean stands, Set<String> more) {
     LocalDate day = planted.get(plant.name());
     if (!stands && day == null) {
       return;
     }
-    Set<String> groups = new HashSet<>(CareGroups.of(plant));
-    groups.addAll(more);
+    Map<String, IntUnaryOperator> counts = new TreeMap<>();
+    CareGroups.of(plant).forEach(g -> counts.put(g, count));
+    more.forEach(g -> counts.put(g, count));
     Optional<LocalDate> from = stands ? Optional.empty() : Optional.of(day);
-    Lot lot = new Lot(plant, counts, ground, groups, from);
+    Lot lot = new Lot(plant, ground, counts, from);
     byKind.merge(plant.name() + (stands ? " standing" : ""), lot, Lot::plus);
   }
 
   Collection<Lot> all() {
     return byKind.values();
-  }
-
-  /** Those of a group. */
-  List<Lot> of(String group) {
-    return byKind.values().stream().filter(l -> l.groups().contains(group)).toList();
   }
 
   /** The ground of all beds, or of those of annuals. */

@@ -49,9 +49,11 @@ class CareByHandTest {
     yard.plantedOn("apple (semi-dwarf)", "2026-04-01");
     yard.plantedOn("red currant", "2026-04-01");
     yard.plantedOn("tomato", "2026-05-11");
-    yard.give(
-        YardFacts.TOP_UPS,
-        new TopUp(2, Derived.given(Volume.cubicYards(0.7), "chips", SourceRef.NONE)));
+    for (int year = 1; year <= 3; year++) {
+      yard.give(
+          YardFacts.TOP_UPS,
+          new TopUp(year, Derived.given(Volume.cubicYards(1.1), "chips", SourceRef.NONE)));
+    }
   }
 
   /** The rows of care without how each is done. */
@@ -75,10 +77,10 @@ class CareByHandTest {
    * compost 25 min × 200 sq ft / 100 = 50 min; thinning 30 min; stakes 50 × 6 min = 5; nets 15 × 6
    * min = 1.5; weeds from 6 April (14 days before the last frost) to 15 October, 193 days, on 440
    * sq ft: 6 min × 4.4 × 193 / 7 = 728 min = 12.1 h, later 2 min, a third; annuals cleared 50 × 2
-   * min = 1.7; chips 15 min × 4.4 = 66 min. From 20 April: -75 days is 4 February (5 February in
-   * the leap year 2028), -30 21 March, -21 30 March, -28 23 March, 42 + 10 days 11 June, 75 + 10 14
-   * July, 32 + 10 1 June, 53 + 10 22 June, 28 + 10 28 May, 70 + 10 9 July; picking 60 to 80 days 19
-   * June to 9 July, 80 to 160 9 July to 27 September, 105 to 175 3 August to 12 October; from 15
+   * min = 1.7; chips 60 min × 1.1 cu yd = 66 min. From 20 April: -75 days is 4 February (5 February
+   * in the leap year 2028), -30 21 March, -21 30 March, -28 23 March, 42 + 10 days 11 June, 75 + 10
+   * 14 July, 32 + 10 1 June, 53 + 10 22 June, 28 + 10 28 May, 70 + 10 9 July; picking 60 to 80 days
+   * 19 June to 9 July, 80 to 160 9 July to 27 September, 105 to 175 3 August to 12 October; from 15
    * October 21 days are 5 November, 50 4 December. Apples bear from their fourth year, currants
    * from their third.
    */
@@ -114,13 +116,14 @@ class CareByHandTest {
     assertTrue(
         water.contains("Daily until 14 Apr, every second day until 30 Apr, then every third"),
         water);
-    // The year whose chips are known says how much; the last row of the act is the grown year's.
+    // What the take-off adds is said season by season.
     List<CareAct> acts = yard.outcome().results().all(CareAct.KEY);
+    String chips = "About 1.1 cu yd in season 1, 1.1 cu yd in season 2, 1.1 cu yd in season 3";
     assertEquals(
-        List.of(false, true, false, false),
+        List.of(true, true, true, true),
         acts.stream()
             .filter(a -> a.act() == Act.MULCH)
-            .map(a -> a.how().replace('\u00a0', ' ').contains("About 0.7 cu yd in season 2."))
+            .map(a -> a.how().replace('\u00a0', ' ').contains(chips))
             .toList());
   }
 

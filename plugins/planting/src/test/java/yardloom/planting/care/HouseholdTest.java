@@ -17,6 +17,7 @@ import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.planting.PlantYard;
+import yardloom.planting.bay.BayWords;
 
 /** The household's page, its calendar and its bay. */
 class HouseholdTest {
