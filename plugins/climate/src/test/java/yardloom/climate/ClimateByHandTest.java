@@ -441,4 +441,37 @@ class ClimateByHandTest {
           () -> WeatherWords.dailyWeather(plan, text, "x", units, null));
     }
   }
+
+  /** A record of nine years is too short for the date of one year in ten. */
+  @ParameterizedTest
+  @CsvSource({"9, true", "10, false"})
+  void shortRecord_isSaidToBe(int years, boolean few) {
+    StringBuilder text = new StringBuilder("date,max,min\n");
+    for (int year = 2001; year < 2001 + years; year++) {
+      text.append(record(year, -5).substring("date,max,min\n".length()));
+    }
+    WeatherWords.dailyWeather(plan, text.toString(), "made up", null, null);
+    String notes =
+        outcome().tables().stream()
+            .filter(t -> t.id().equals("frost"))
+            .findFirst()
+            .orElseThrow()
+            .notes()
+            .toString();
+    assertTrue(notes.contains(years + " complete years"), notes);
+    assertEquals(few, notes.contains("too few for the 1 in 10"), notes);
+  }
+
+  /**
+   * Without normals the air holds 1 kPa of vapour: 0.14 × 1 × 101.3 + 2.1 mm of water at the sea
+   * (ASCE-EWRI, 2005, equation D.3).
+   */
+  @Test
+  void airWithoutNormals_holdsOneKilopascal() {
+    site(40);
+    assertEquals(
+        0.14 * 101.3 + 2.1,
+        outcome().results().get(YardFacts.RADIATION).skies().get(3).waterMm(),
+        0.01);
+  }
 }

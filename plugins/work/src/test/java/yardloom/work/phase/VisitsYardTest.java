@@ -322,6 +322,20 @@ class VisitsYardTest {
     Outcome outcome = new Study(PluginLoader.of(all)).of(invented.plan());
     assertFalse(
         sheet(outcome, "client").panels().toString().contains("It may cost"), "invented prices");
+    // All likely and the eight that swing the total most.
+    assertEquals(
+        9,
+        PlanKit.table("materials-cost-drivers", outcome.plan(), outcome.results()).rows().size());
+  }
+
+  /** 140 less 10 % or more 15 % by depth and settling, 3 % either way by measure (recalled). */
+  @Test
+  void costOfBulk_swingsWithDepthAndMeasure() {
+    PriceWords.price(kit.words(), "compost", Money.amount(40), null, null, "yd3");
+    List<String> drivers = printed("materials-cost-drivers");
+    assertTrue(
+        drivers.contains("all mulched ground | depth and settling | 126 | 161 | 35"), drivers::toString);
+    assertTrue(drivers.stream().anyMatch(d -> d.endsWith("tape error | 136 | 144 | 8")), drivers::toString);
   }
 
   @Test
