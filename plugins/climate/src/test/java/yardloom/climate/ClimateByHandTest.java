@@ -392,7 +392,8 @@ class ClimateByHandTest {
 
   @Test
   void recordThatNeverCools_isWarmerThanAllZones() {
-    WeatherWords.dailyWeather(plan, record(2018, 21.2).replace(",21.0\n", ",22.0\n"), "x", null, null);
+    WeatherWords.dailyWeather(
+        plan, record(2018, 21.2).replace(",21.0\n", ",22.0\n"), "x", null, null);
     assertEquals("warmer than 13b", outcome().results().get(ColdAndWarmth.KEY).zone().value());
   }
 

@@ -258,8 +258,8 @@ class PlantingPluginTest extends PluginContract {
   }
 
   /**
-   * Rhubarb grows 36 to 48 in wide, 42: rows 31 in apart stand 15.5 in from the edges of 62 in and hang
-   * 5.5 in over them, which is borne; rows 29 in apart stand 14.5 in from those of 58 in.
+   * Rhubarb grows 36 to 48 in wide, 42: rows 31 in apart stand 15.5 in from the edges of 62 in and
+   * hang 5.5 in over them, which is borne; rows 29 in apart stand 14.5 in from those of 58 in.
    */
   @ParameterizedTest
   @CsvSource({"31, 62, 0", "29, 58, 1"})

@@ -192,8 +192,7 @@ class PlantsInTheColdTest {
   void kaleInHotSummers_isNotSownOn(double dayC, String until) {
     bed("kale");
     // Until ten weeks before 15 November, or two weeks after 15 March.
-    assertEquals(
-        List.of("kale", "sow or set out", "15 Feb", until), times(open(dayC)).get(0));
+    assertEquals(List.of("kale", "sow or set out", "15 Feb", until), times(open(dayC)).get(0));
   }
 
   private Outcome coolAndOpen() {

@@ -298,8 +298,8 @@ class CareByHandTest {
   }
 
   /**
-   * Ten of a kind, planted on 1 April 2026: days from 20 April, ten more where they follow bloom, and
-   * ten times the minutes of the row.
+   * Ten of a kind, planted on 1 April 2026: days from 20 April, ten more where they follow bloom,
+   * and ten times the minutes of the row.
    */
   @ParameterizedTest(name = "{0}: {1}")
   @CsvSource(
@@ -324,8 +324,7 @@ class CareByHandTest {
     yard.planted(yard.bed("b", 0, 0, 60, 6), kind, 6);
     yard.plantedOn(kind, "2026-04-01");
     assertTrue(
-        act(what)
-            .startsWith(String.join(" | ", what, kind, from, until, seasons, hours) + " | "),
+        act(what).startsWith(String.join(" | ", what, kind, from, until, seasons, hours) + " | "),
         act(what));
   }
 }

@@ -226,7 +226,11 @@ class ViewsTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "chives, 6.9, 4", "chives, 7.1, 5", "chives, 7.4, 5", "rhubarb, 7.7, 4", "rhubarb, 7.8, 5"
+    "chives, 6.9, 4",
+    "chives, 7.1, 5",
+    "chives, 7.4, 5",
+    "rhubarb, 7.7, 4",
+    "rhubarb, 7.8, 5"
   })
   void plants_keepOffStems(String kind, double treeFt, int expected) {
     yard.planted(yard.bed("b", 0, 0, 20, 4), kind, 4);

@@ -334,8 +334,11 @@ class VisitsYardTest {
     PriceWords.price(kit.words(), "compost", Money.amount(40), null, null, "yd3");
     List<String> drivers = printed("materials-cost-drivers");
     assertTrue(
-        drivers.contains("all mulched ground | depth and settling | 126 | 161 | 35"), drivers::toString);
-    assertTrue(drivers.stream().anyMatch(d -> d.endsWith("tape error | 136 | 144 | 8")), drivers::toString);
+        drivers.contains("all mulched ground | depth and settling | 126 | 161 | 35"),
+        drivers::toString);
+    assertTrue(
+        drivers.stream().anyMatch(d -> d.endsWith("tape error | 136 | 144 | 8")),
+        drivers::toString);
   }
 
   @Test
