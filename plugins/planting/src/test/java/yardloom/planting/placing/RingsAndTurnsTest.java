@@ -34,16 +34,13 @@ class RingsAndTurnsTest {
   }
 
   private List<String> found(String rule) {
-    return yard.found(rule).stream()
-        .map(Finding::text)
-        .map(t -> t.replace('\u00a0', ' '))
-        .toList();
+    return yard.found(rule).stream().map(Finding::text).map(t -> t.replace('\u00a0', ' ')).toList();
   }
 
   /**
    * The tree stands in the middle of 10 by 10 ft. Eight sage at 4.9 ft: those straight to the sides
-   * stand 0.1 ft from the edge, less than half of 18 in; the four at the corners, 3.46 ft either way,
-   * have room. Chives at 0.8 ft grow into the stem: they need a foot.
+   * stand 0.1 ft from the edge, less than half of 18 in; the four at the corners, 3.46 ft either
+   * way, have room. Chives at 0.8 ft grow into the stem: they need a foot.
    */
   @Test
   void rings_leaveOutWhatHasNoRoom_andTellWhatGrowsIntoTheStem() {
@@ -102,9 +99,9 @@ class RingsAndTurnsTest {
   }
 
   /**
-   * Four plots of tomato, kale, lettuce and potato over three years: the first year as planted, each
-   * kind once in every year. Two of four plots are of one family, which should stay away for two
-   * years and cannot: where it is back, the note says so. A bed of two kinds has two plots.
+   * Four plots of tomato, kale, lettuce and potato over three years: the first year as planted,
+   * each kind once in every year. Two of four plots are of one family, which should stay away for
+   * two years and cannot: where it is back, the note says so. A bed of two kinds has two plots.
    */
   @Test
   void rotation_movesEachKindOnce_andSaysWhereAFamilyIsBackTooSoon() {

@@ -558,7 +558,9 @@ class VisitsYardTest {
     kit.bed("b", Element.BedUse.ANNUAL, PlanKit.box(0, 20, 30, 10));
     kit.bed("c", Element.BedUse.ANNUAL, PlanKit.box(0, 40, 30, 5));
     List<List<String>> layers = rows(sheet(outcome(), "crew"), "crew-layers");
-    assertTrue(layers.contains(List.of("a, b, each", "36", "3 in compost", "2.78 cu yd")), layers::toString);
+    assertTrue(
+        layers.contains(List.of("a, b, each", "36", "3 in compost", "2.78 cu yd")),
+        layers::toString);
     assertTrue(
         layers.stream().anyMatch(r -> r.get(0).equals("c") && r.get(3).equals("1.39 cu yd")),
         layers::toString);

@@ -105,7 +105,9 @@ class PlacesByHandTest {
     assertEquals(2, BedShares.cut(bed, List.of(Optional.of(0.4), Optional.of(0.6))).size());
   }
 
-  /** Shares that make up the whole leave nothing for a kind without one; more than it is refused. */
+  /**
+   * Shares that make up the whole leave nothing for a kind without one; more than it is refused.
+   */
   @Test
   void shares_mayBeTheWholeBed_notMore() {
     Shape bed = box(10, 2);

@@ -302,8 +302,7 @@ class SuitRulesByHandTest {
     valves.put(banana.in(), 3);
     Reason said = judge(new WaterRule(), apricot).orElseThrow();
     assertEquals(Suits.FITS_IF, said.suits());
-    assertEquals(
-        "it likes low water; valve 3 also waters banana, which likes much", said.text());
+    assertEquals("it likes low water; valve 3 also waters banana, which likes much", said.text());
     assertEquals("water", said.rule());
     assertEquals("FITS", suits(judge(new WaterRule(), banana)));
   }
