@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.facts.BillLine;
 import yardloom.facts.LightNeed;
 import yardloom.facts.Obstacle;
@@ -253,6 +255,19 @@ class PlantingPluginTest extends PluginContract {
     assertTrue(found.text().contains("0.8 ft (0.23 m) over the edge (so in a 1, a 2)"));
     assertTrue(found.advice().startsWith("make the bed 1.5 ft (0.46 m) wider"));
     assertEquals(1, spread().size());
+  }
+
+  /**
+   * Rhubarb grows 36 to 48 in wide, 42: rows 31 in apart stand 15.5 in from the edges of 62 in and
+   * hang 5.5 in over them, which is borne; rows 29 in apart stand 14.5 in from those of 58 in.
+   */
+  @ParameterizedTest
+  @CsvSource({"31, 62, 0", "29, 58, 1"})
+  void plants_mayHangHalfAFootOverTheEdge(double rowsIn, double widthIn, int found) {
+    Length rows = Length.inches(rowsIn);
+    PlantingWords.plant(
+        bed("a", 0, widthIn / 12, 15), "rhubarb", rows, rows, null, null, null, null);
+    assertEquals(found, spread().size(), spread()::toString);
   }
 
   @Test

@@ -186,14 +186,27 @@ class PlantsInTheColdTest {
         List.of(List.of("potato", "sow or set out", "1 Mar", "24 May")), times(coolAndOpen()));
   }
 
+  /** Days of more than 80 °F, 26.7 °C, stop cool-season vegetables (page on them, read). */
+  @ParameterizedTest
+  @CsvSource({"26.6, 6 Sep", "26.8, 29 Mar"})
+  void kaleInHotSummers_isNotSownOn(double dayC, String until) {
+    bed("kale");
+    // Until ten weeks before 15 November, or two weeks after 15 March.
+    assertEquals(List.of("kale", "sow or set out", "15 Feb", until), times(open(dayC)).get(0));
+  }
+
   private Outcome coolAndOpen() {
+    return open(20);
+  }
+
+  private Outcome open(double dayC) {
     List<ClimateNormals.Month> months =
         Collections.nCopies(
             12,
             new ClimateNormals.Month(
                 Length.millimetres(50),
                 Temperature.celsius(8),
-                Optional.of(Temperature.celsius(20)),
+                Optional.of(Temperature.celsius(dayC)),
                 Optional.of(Temperature.celsius(4))));
     Source source = Source.plan("normals");
     FrostDates frost = frost(MonthDay.of(3, 15), MonthDay.of(11, 15));

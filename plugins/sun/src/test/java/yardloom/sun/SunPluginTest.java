@@ -368,4 +368,79 @@ class SunPluginTest extends PluginContract {
           shade.forEach(o -> out.give(YardFacts.OBSTACLES, o));
         });
   }
+
+  private static SunSpots spots(double deepM, Optional<Double> trunkM) {
+    Draft draft = TestYards.at(40, -105);
+    draft.lot(new Lot(SourceRef.NONE, TestYards.rectangle(0, 0, 10, deepM), List.of()));
+    Point at = Point.metres(5, 5);
+    trunkM.ifPresent(
+        trunk ->
+            draft.add(
+                new ElementId(ElementKind.TREE, "tree"),
+                SourceRef.NONE,
+                c ->
+                    new Element.Tree(
+                        c,
+                        at,
+                        Shape.circle(at, Length.metres(0.5)),
+                        Length.metres(1),
+                        Length.metres(2),
+                        Length.metres(1),
+                        Length.metres(trunk),
+                        Element.Leaf.DECIDUOUS)));
+    draft
+        .attributes()
+        .add(
+            SpotWords.BEST_SPOT,
+            new SpotWords.BestSpot(Area.squareMetres(6), "beans", 0),
+            SourceRef.NONE);
+    return outcome(draft).results().get(SunSpots.KEY);
+  }
+
+  /** A metre off a trunk of 0.4 m: a circle of 1.2 m, 4.52 m², is not free. */
+  @Test
+  void freeGround_keepsAMetreOffTrunks() {
+    assertEquals(
+        100 - Math.PI * 1.44, spots(10, Optional.of(0.4)).freeGround().area().squareMetres(), 0.1);
+  }
+
+  /** Cells of a foot: a strip of 1.3 m holds four of them, 1.2 m; one of 1.0 m three. */
+  @Test
+  void places_areAtLeastFourFeetWide() {
+    assertEquals(1, spots(1.3, Optional.empty()).searches().get(0).found().size());
+    assertTrue(spots(1.0, Optional.empty()).searches().get(0).found().isEmpty());
+  }
+
+  /** Windows are 1.5 m up, or half way up lower walls. */
+  @Test
+  void neighboursWindows_areAMetreAndAHalfUp() {
+    for (double eavesM : new double[] {3, 2}) {
+      Draft draft = TestYards.at(40, -105);
+      ElementId shed = new ElementId(ElementKind.STRUCTURE, "shed");
+      draft.add(
+          shed,
+          SourceRef.NONE,
+          c -> new Element.Structure(c, TestYards.rectangle(-6, -4, 6, -2), Length.metres(5)));
+      draft.add(
+          new ElementId(ElementKind.BUILDING, "next door"),
+          SourceRef.NONE,
+          c ->
+              new Element.Building(
+                  c,
+                  TestYards.rectangle(-4, 0, 4, 6),
+                  Length.metres(eavesM),
+                  Length.metres(eavesM),
+                  Length.ZERO,
+                  Element.RoofForm.FLAT,
+                  true));
+      draft.attributes().add(ProposedWords.PROPOSED, shed, SourceRef.NONE);
+      String found =
+          outcome(draft).findings().stream()
+              .filter(f -> f.rule().equals("sun.neighbour"))
+              .map(Finding::text)
+              .findFirst()
+              .orElseThrow();
+      assertTrue(found.contains(eavesM == 3 ? "4.9 ft (1.5 m)" : "3.3 ft (1.0 m)"), found);
+    }
+  }
 }

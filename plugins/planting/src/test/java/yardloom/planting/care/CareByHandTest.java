@@ -297,4 +297,35 @@ class CareByHandTest {
     yard.planted(yard.bed("t", 0, 0, 4, 6), "tomato", 2);
     assertTrue(yard.outcome().results().all(CareAct.KEY).isEmpty());
   }
+
+  /**
+   * Ten of a kind, planted on 1 April 2026: days from 20 April, ten more where they follow bloom,
+   * and ten times the minutes of the row.
+   */
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "red raspberry | Cut fruited canes | 19 Jul | 18 Aug | from 2 on | 0.5",
+        "red raspberry | Thin and tie canes | 6 Mar | 6 Apr | from 2 on | 0.5",
+        "highbush blueberry | Prune blueberries | 19 Feb | 30 Mar | from 3 on | 2.5",
+        "highbush blueberry | Net blueberries | 19 Jun | 24 Jul | from 2 on | 1.0",
+        "sage | Trim woody herbs | 7 May | 28 May | from 2 on | 0.5",
+        "asparagus | Cut asparagus fern | 19 Feb | 21 Mar | from 2 on | 0.2",
+        "asparagus | Feed asparagus | 14 Jul | 3 Aug | from 2 on | 0.2",
+        "globe artichoke | Divide artichokes | 6 Mar | 6 Apr | every 4 seasons | 3.3",
+        "chives | Divide a quarter of the clumps | 16 Mar | 13 Apr | once grown | 0.3",
+        "peppermint | Hold runners back | 30 May | 29 Jun | from 2 on | 0.8",
+        "gooseberry | Prune currants and gooseberries | 4 Feb | 21 Mar | from 2 on | 2.5",
+        "American elderberry | Prune berry shrubs | 19 Feb | 30 Mar | from 3 on | 2.5"
+      })
+  void careOfAKind_comesOnItsDays(
+      String kind, String what, String from, String until, String seasons, String hours) {
+    facts();
+    yard.planted(yard.bed("b", 0, 0, 60, 6), kind, 6);
+    yard.plantedOn(kind, "2026-04-01");
+    assertTrue(
+        act(what).startsWith(String.join(" | ", what, kind, from, until, seasons, hours) + " | "),
+        act(what));
+  }
 }

@@ -213,7 +213,21 @@ class StockWordsTest {
     assertEquals("pot 4 l", pot.traits().get("metric"));
     assertEquals("2.4, 5, 8", pot.traits().get("minutes"));
     assertEquals("annual herb shrub tree vine", pot.traits().get("for"));
+    // Recalled, between 2.4, 5, 8 min for a gallon and 8, 15, 24 min for five.
+    assertEquals("4, 8, 12", minutes("pot 2 gal"));
+    assertEquals("8, 15, 24", minutes("pot 5 gal"));
+    assertEquals("20, 30, 60", minutes("pot 10 gal"));
+    assertEquals("15, 25, 45", minutes("bare root 4 ft"));
     Catalogue.Row seed = StockForms.catalogue().rows().get(0);
     assertEquals("by length", seed.traits().get("minutes"));
+  }
+
+  private static String minutes(String form) {
+    return StockForms.catalogue().rows().stream()
+        .filter(r -> r.name().equals(form))
+        .findFirst()
+        .orElseThrow()
+        .traits()
+        .get("minutes");
   }
 }

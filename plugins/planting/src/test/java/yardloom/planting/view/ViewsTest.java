@@ -218,4 +218,23 @@ class ViewsTest {
             .count());
     assertEquals("In the first and the fifth year", figure.title());
   }
+
+  /**
+   * Nothing is planted within a foot of a stem, nor within half its own spread: of chives, a foot
+   * wide, at 2, 6 … 18 ft the one at 6 ft goes where a tree stands at 6.9 ft, of rhubarb, 3.5 ft
+   * wide, also where it stands at 7.7 ft.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "chives, 6.9, 4",
+    "chives, 7.1, 5",
+    "chives, 7.4, 5",
+    "rhubarb, 7.7, 4",
+    "rhubarb, 7.8, 5"
+  })
+  void plants_keepOffStems(String kind, double treeFt, int expected) {
+    yard.planted(yard.bed("b", 0, 0, 20, 4), kind, 4);
+    yard.tree("apple", "apple (semi-dwarf)", treeFt, 2, 1);
+    assertEquals(expected, places().plantings().get(0).at().size());
+  }
 }

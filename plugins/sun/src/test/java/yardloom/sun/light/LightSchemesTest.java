@@ -25,7 +25,16 @@ class LightSchemesTest {
     "I10, four way, 3, part shade",
     "I10, four way, 1.5, full shade",
     "practice, temperate, 6.5, part sun",
-    "practice, hot, 6.5, full sun"
+    "practice, hot, 6.5, full sun",
+    "practice, hot, 5.5, full sun",
+    "practice, hot, 5.4, part sun",
+    "practice, hot, 3.5, part sun",
+    "practice, hot, 3.4, part shade",
+    "practice, hot, 1.9, shade",
+    "practice, temperate, 7, full sun",
+    "practice, temperate, 4, part sun",
+    "practice, temperate, 3.9, part shade",
+    "practice, temperate, 1.9, shade"
   })
   void hours_haveTheirClass(String id, String scheme, double hours, String lightClass) {
     assertEquals(lightClass, LightSchemes.named(scheme).of(hours).name(), id);

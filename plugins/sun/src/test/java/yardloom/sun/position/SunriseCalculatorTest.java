@@ -3,6 +3,7 @@ package yardloom.sun.position;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
@@ -52,6 +53,19 @@ class SunriseCalculatorTest {
     assertTrue(
         november.isBefore(LocalTime.of(6, 32)) && november.isAfter(LocalTime.of(6, 24)),
         "" + november);
+  }
+
+  /**
+   * Summer time begins on 8 March 2026 in Colorado: the earliest sunrise of the month by the clock
+   * is that of the 7th, more than a minute before that of the 6th.
+   */
+  @Test
+  void earliestOfMarch_isTheLastBeforeSummerTime() {
+    CivilDay golden = new CivilDay(39.742476, -105.1786, CivilDay.Horizon.UPPER_LIMB);
+    DayEvents seventh = golden.on(LocalDate.of(2026, 3, 7), ZoneId.of("America/Denver"));
+    assertEquals(
+        ((DayEvents.RiseAndSet) seventh).sunrise().toLocalTime(),
+        at(39.742476, -105.1786, "America/Denver").earliest().get(2).orElseThrow());
   }
 
   /** At 75° N the sun stays below the horizon in December and does not set in June. */

@@ -85,7 +85,8 @@ public final class PlantingDayCheck implements Check {
                 + TableFormat.date(end.get())
                 + ", when "
                 + String.join(", ", over)
-                + " is out of season.",
+                + (over.size() == 1 ? " is" : " are")
+                + " out of season.",
             "Plant these first, start earlier, or come with more hands.",
             RULE));
   }

@@ -18,6 +18,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
@@ -118,6 +120,15 @@ class PhaseScheduleTest {
     List<PhaseTime> times =
         schedule(List.of(phase(WorkPhase.PLANT)), Map.of(), work("2026-09-01", "04-20", "10-20"));
     assertEquals(LocalDate.parse("2026-09-01"), times.get(0).start().orElseThrow());
+  }
+
+  /** 20 October less six weeks is 8 September: the day before, planting goes on. */
+  @ParameterizedTest
+  @CsvSource({"2026-09-07, 2026-09-07", "2026-09-08, 2027-04-21"})
+  void planting_atSixWeeksToTheDay_waits(String start, String planted) {
+    List<PhaseTime> times =
+        schedule(List.of(phase(WorkPhase.PLANT)), Map.of(), work(start, "04-20", "10-20"));
+    assertEquals(LocalDate.parse(planted), times.get(0).start().orElseThrow());
   }
 
   @Test

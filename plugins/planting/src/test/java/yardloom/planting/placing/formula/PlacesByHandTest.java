@@ -105,6 +105,40 @@ class PlacesByHandTest {
     assertEquals(2, BedShares.cut(bed, List.of(Optional.of(0.4), Optional.of(0.6))).size());
   }
 
+  /**
+   * Shares that make up the whole leave nothing for a kind without one; more than it is refused.
+   */
+  @Test
+  void shares_mayBeTheWholeBed_notMore() {
+    Shape bed = box(10, 2);
+    assertEquals(
+        List.of(10.0, 10.0),
+        BedShares.cut(bed, List.of(Optional.of(0.5), Optional.of(0.5))).stream()
+            .map(p -> Math.round(p.area().squareMetres() * 1e6) / 1e6)
+            .toList());
+    PlanException none =
+        assertThrows(
+            PlanException.class,
+            () ->
+                BedShares.cut(bed, List.of(Optional.of(0.5), Optional.of(0.5), Optional.empty())));
+    assertTrue(
+        none.getMessage().contains("add up to 1.0 and leave nothing for the other plants"),
+        none.getMessage());
+    PlanException more =
+        assertThrows(
+            PlanException.class,
+            () -> BedShares.cut(bed, List.of(Optional.of(0.5), Optional.of(0.6))));
+    assertTrue(
+        more.getMessage().contains("add up to 1.1; together they may be at most 1"),
+        more.getMessage());
+    // Two without a share halve what one leaves: 4 m of ten, then 3 and 3.
+    List<Shape> pieces =
+        BedShares.cut(bed, List.of(Optional.of(0.4), Optional.empty(), Optional.empty()));
+    assertEquals(8, pieces.get(0).area().squareMetres(), 1e-6);
+    assertEquals(6, pieces.get(1).area().squareMetres(), 1e-6);
+    assertEquals(8.5, pieces.get(2).centroid().x().metres(), 1e-6);
+  }
+
   /** Two kinds by equal weight take turns, the first one first. */
   @Test
   void evenMix_beginsWithTheFirst() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,6 +61,8 @@ class SuitRulesByHandTest {
     return tree(plant + plants.size(), plant, xFt, Optional.empty());
   }
 
+  private final Map<ElementId, Integer> valves = new HashMap<>();
+
   private Optional<Reason> judge(SuitRule rule, Candidate plant) {
     Plan plan = kit.plan();
     return rule.judge(
@@ -74,7 +77,7 @@ class SuitRulesByHandTest {
             Optional.empty(),
             acidity,
             soil,
-            Map.of(),
+            valves,
             household));
   }
 
@@ -280,5 +283,27 @@ class SuitRulesByHandTest {
     tree("Asian pear", 100);
     assertEquals("FITS", suits(judge(new PartnerRule(), pear)));
     assertEquals("FITS", suits(judge(new PartnerRule(), tree("apricot", 0))));
+  }
+
+  /**
+   * Apricots like little water, bananas much, apples some (all recalled): apricots and bananas do
+   * not share a valve; the apricot is told, since it is the one that suffers.
+   */
+  @Test
+  void dryAndThirstyKinds_doNotShareAValve() {
+    Candidate apricot = tree("apricot", 0);
+    Candidate banana = tree("banana", 30);
+    Candidate apple = tree("apple (dwarf)", 60);
+    assertEquals("FITS", suits(judge(new WaterRule(), apricot)));
+    valves.put(apricot.in(), 3);
+    valves.put(apple.in(), 3);
+    valves.put(banana.in(), 4);
+    assertEquals("FITS", suits(judge(new WaterRule(), apricot)));
+    valves.put(banana.in(), 3);
+    Reason said = judge(new WaterRule(), apricot).orElseThrow();
+    assertEquals(Suits.FITS_IF, said.suits());
+    assertEquals("it likes low water; valve 3 also waters banana, which likes much", said.text());
+    assertEquals("water", said.rule());
+    assertEquals("FITS", suits(judge(new WaterRule(), banana)));
   }
 }
