@@ -84,7 +84,7 @@ class PngFileTest {
     assertArrayEquals(new byte[] {0, 0, 0x0f, 0x61, 0, 0, 0x0f, 0x61, 1}, chunks.get("pHYs"));
   }
 
-   /** The last twelve bytes of every PNG file are the same (their check sum from memory). */
+  /** The last twelve bytes of every PNG file are the same (their check sum from memory). */
   @Test
   void end_isThatOfEveryPng() {
     byte[] file = written(image(1, 1, ~0), 150);
