@@ -11,7 +11,8 @@ here=$(cd "$(dirname "$0")" && pwd)
 yardloom="$here/../yardloom"
 [ $# -gt 0 ] || set -- 10 100
 work=$(mktemp -d)
-trap 'rm -rf "$work"' EXIT
+watcher=
+trap 'rm -rf "$work"; [ -z "$watcher" ] || kill "$watcher" 2> /dev/null || true' EXIT
 export TMPDIR="$work" XDG_CACHE_HOME="$work/cache"
 # Further plans are written beside the demo, which includes others; and nobody else's are touched.
 cp -r "$here/../samples" "$work/samples"
@@ -98,17 +99,20 @@ row "full export (SVG, PNG, PDF, HTML, CSV, JSON), empty cache" \
 
 # Processor ticks of a process.
 ticks() { awk '{ print $14 + $15 }' "/proc/$1/stat"; }
+# The page's question; it is answered when the plan has been drawn again, or late as it was.
+ask() { curl -s -m 300 "$1" > "$work/state" || { echo "the watched page does not answer" >&2; return 1; }; }
 # The watched demo, from the save of a moved bed until the page is answered.
 watched() {
   local beds="$work/samples/watched.groovy" said="$work/watch.log" at pid seen before began
   cp "$demo" "$beds"
   "$yardloom" watch "$beds" > "$said" 2>&1 &
   pid=$!
+  watcher=$pid
   until at=$(sed -n 's/.* is shown at \(http[^ ]*\).*/\1/p' "$said") && [ -n "$at" ]; do
     kill -0 "$pid" 2> /dev/null || { echo "watch ended:" >&2; cat "$said" >&2; return; }
     sleep 0.5
   done
-  curl -s -m 60 "${at}state?-1" > "$work/state"
+  ask "${at}state?-1" || return 0
   for moved in 0.1 0.2 0.3 0.4 0.5 0.6 0.7; do
     seen=$(grep -o '"version":[0-9]*' "$work/state" | head -n 1 | cut -d : -f 2)
     # A bed that another picture has elsewhere; a change that changed nothing would never be answered.
@@ -117,11 +121,12 @@ watched() {
     before=$(ticks "$pid")
     began=$(date +%s.%N)
     cp "$work/next" "$beds"
-    curl -s -m 60 "${at}state?$seen" > "$work/state"
+    ask "${at}state?$seen" || break
     echo "$before $(ticks "$pid") $began $(date +%s.%N)" >> "$work/redraws"
   done
   kill "$pid"
   wait "$pid" 2> /dev/null || true
+  watcher=
 }
 watched
 # The first redraws still warm up.
