@@ -112,7 +112,7 @@ watched() {
     kill -0 "$pid" 2> /dev/null || { echo "watch ended:" >&2; cat "$said" >&2; return; }
     sleep 0.5
   done
-  ask "${at}state?-1" || return 0
+  ask "${at}state?-1" || { kill "$pid"; return 0; }
   for moved in 0.1 0.2 0.3 0.4 0.5 0.6 0.7; do
     seen=$(grep -o '"version":[0-9]*' "$work/state" | head -n 1 | cut -d : -f 2)
     # A bed that another picture has elsewhere; a change that changed nothing would never be answered.
