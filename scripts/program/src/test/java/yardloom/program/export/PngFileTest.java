@@ -74,8 +74,7 @@ class PngFileTest {
   @Test
   void opaqueImage_hasTheChunksOfTheSpecification() throws IOException {
     byte[] file = written(image(3, 2, 0xff010203, ~0, ~0, ~0, ~0, 0xff040506), 100);
-    assertArrayEquals(
-        new byte[] {(byte) 137, 80, 78, 71, 13, 10, 26, 10}, Arrays.copyOf(file, 8));
+    assertArrayEquals(new byte[] {(byte) 137, 80, 78, 71, 13, 10, 26, 10}, Arrays.copyOf(file, 8));
     Map<String, byte[]> chunks = chunks(file);
     assertEquals("[IHDR, sRGB, gAMA, pHYs, IDAT, IEND]", chunks.keySet().toString());
     assertArrayEquals(new byte[] {0, 0, 0, 3, 0, 0, 0, 2, 8, 2, 0, 0, 0}, chunks.get("IHDR"));
