@@ -4,31 +4,47 @@
 #
 #   scripts/program/benchmark.sh [PATHS...]     numbers of paths for `check`, 10 and 100 unless told
 #
-# Needs a built program (scripts/yardloom --version builds it). Run it on a quiet machine.
+# Needs a built program (scripts/yardloom --version builds it). Processor seconds bear other work on
+# the machine; seconds by the clock do not. Some minutes on a quiet machine.
 set -euo pipefail
 here=$(cd "$(dirname "$0")" && pwd)
 yardloom="$here/../yardloom"
-demo="$here/../samples/urbana-yard.groovy"
 [ $# -gt 0 ] || set -- 10 100
 work=$(mktemp -d)
-trap 'rm -rf "$work"' EXIT
-export TMPDIR="$work"
+watcher=
+trap 'rm -rf "$work"; [ -z "$watcher" ] || kill "$watcher" 2> /dev/null || true' EXIT
+export TMPDIR="$work" XDG_CACHE_HOME="$work/cache"
+# Further plans are written beside the demo, which includes others; and nobody else's are touched.
+cp -r "$here/../samples" "$work/samples"
+demo="$work/samples/urbana-yard.groovy"
 
 "$yardloom" --version > /dev/null
 java=${JAVA_HOME:+$JAVA_HOME/bin/}java
 groovy=$(find "$here/target/yardloom/lib" -name 'groovy-[0-9]*.jar')
 
-# Processor seconds of a command, user and system; a plan with findings may end with 1.
+# Seconds of a command, of the processor (user and system) and by the clock; a plan with findings may
+# end with 1.
 seconds() {
-  local TIMEFORMAT='%U %S' used
+  local TIMEFORMAT='%U %S %R' used
   used=$({ time "$@" > "$work/log" 2>&1 || [ $? -le 1 ] || echo failed >&2; } 2>&1)
   case "$used" in
     *failed*) echo "$* failed:" >&2; tail -n 5 "$work/log" >&2; exit 1 ;;
   esac
-  echo "$used" | awk '{ printf "%.2f", $1 + $2 }'
+  echo "$used" | awk '{ printf "%.2f %.2f", $1 + $2, $3 }'
 }
 
-row() { awk -v w="$1" -v s="$2" -v by="$3" -v b="$4" 'BEGIN { printf "| %s | %.1f | %.1f × %s |\n", w, s, s / b, by }'; }
+# The same with nothing kept from earlier runs.
+cold() {
+  rm -rf "$XDG_CACHE_HOME"
+  seconds "$@"
+}
+
+# A row: what, "processor clock", by what it is divided, and how many seconds that took.
+row() {
+  awk -v w="$1" -v both="$2" -v by="$3" -v base="$4" 'BEGIN {
+    split(both, s, " "); split(base, b, " ")
+    printf "| %s | %.1f | %.1f × %s | %.1f |\n", w, s[1], s[1] / b[1], by, s[2] }'
+}
 
 # Beds in rows of twenty on a lot that holds them, and paths between the columns.
 many() {
@@ -57,59 +73,71 @@ echo "println 'hello'" > "$work/hello.groovy"
 echo "machine: $(nproc) cores of $(sed -n 's/^model name[^:]*: //p' /proc/cpuinfo | head -n 1)," \
   "$("$java" -version 2>&1 | sed -n 2p), load $(cut -d ' ' -f 1 /proc/loadavg), $(date +%F)"
 echo
-echo "| what | processor seconds | ratio |"
-echo "| --- | --- | --- |"
+echo "| what | processor seconds | ratio | by the clock |"
+echo "| --- | --- | --- | --- |"
 hello > /dev/null
 hi=$(hello)
 row "JVM and a Groovy hello script" "$hi" "itself" "$hi"
-once=$(seconds "$yardloom" draw "$demo" --out "$work/out")
-row "cold draw of the demo (SVG, CSV, JSON)" "$once" "hello" "$hi"
-again=$(seconds "$yardloom" draw "$demo" --out "$work/out")
-row "the same again, script unchanged" "$again" "hello" "$hi"
+once=$(cold "$yardloom" draw "$demo" --out "$work/out")
+row "cold draw of the demo (SVG, CSV, JSON), empty cache" "$once" "hello" "$hi"
+row "the same again, nothing changed" "$(seconds "$yardloom" draw "$demo" --out "$work/out")" "hello" "$hi"
+# Another title, so that only the compiled includes are of use.
+sed "s/^plan '/plan 'Once more: /" "$demo" > "$work/samples/once-more.groovy"
+row "the same, script changed" \
+  "$(seconds "$yardloom" draw "$work/samples/once-more.groovy" --out "$work/out")" "hello" "$hi"
 # Further copies of the demo in one process: what one costs more is a warm redraw.
 copies=()
-for n in 1 2 3 4 5 6; do
-  sed "s/^plan '/plan '$n /" "$demo" > "$(dirname "$demo")/.bench-$$-$n.groovy"
-  copies+=("$(dirname "$demo")/.bench-$$-$n.groovy")
+for n in 1 2 3 4; do
+  sed "s/^plan '/plan '$n /" "$demo" > "$work/samples/copy-$n.groovy"
+  copies+=("$work/samples/copy-$n.groovy")
 done
-trap 'rm -rf "$work" "${copies[@]}"' EXIT
-six=$(seconds "$yardloom" draw "${copies[@]}" --out "$work/out")
-row "warm redraw in one process (mean of five)" "$(awk -v a="$six" -v b="$again" 'BEGIN { print (a - b) / 5 }')" "hello" "$hi"
-row "full export (SVG, PNG, PDF, HTML, CSV, JSON), cold" \
-  "$(seconds "$yardloom" draw "$demo" --out "$work/out" --as svg,png,pdf,html,csv,json)" "hello" "$hi"
+four=$(cold "$yardloom" draw "${copies[@]}" --out "$work/out")
+mean() { awk -v a="$1" -v b="$2" 'BEGIN { split(a, x, " "); split(b, y, " "); print (x[1] - y[1]) / 3, (x[2] - y[2]) / 3 }'; }
+row "warm redraw in one process (mean of three)" "$(mean "$four" "$once")" "hello" "$hi"
+row "full export (SVG, PNG, PDF, HTML, CSV, JSON), empty cache" \
+  "$(cold "$yardloom" draw "$demo" --out "$work/out" --as svg,png,pdf,html,csv,json)" "hello" "$hi"
 
 # Processor ticks of a process.
 ticks() { awk '{ print $14 + $15 }' "/proc/$1/stat"; }
+# The page's question; it is answered when the plan has been drawn again, or late as it was.
+ask() { curl -s -m 300 "$1" > "$work/state" || { echo "the watched page does not answer" >&2; return 1; }; }
 # The watched demo, from the save of a moved bed until the page is answered.
 watched() {
-  local beds="$(dirname "$demo")/.bench-$$-watch.groovy" said="$work/watch.log" at pid seen before began
+  local beds="$work/samples/watched.groovy" said="$work/watch.log" at pid seen before began
   cp "$demo" "$beds"
-  copies+=("$beds")
   "$yardloom" watch "$beds" > "$said" 2>&1 &
   pid=$!
-  until at=$(sed -n 's/.* is shown at \(http[^ ]*\).*/\1/p' "$said") && [ -n "$at" ]; do sleep 0.5; done
-  curl -s "${at}state?-1" > "$work/state"
+  watcher=$pid
+  until at=$(sed -n 's/.* is shown at \(http[^ ]*\).*/\1/p' "$said") && [ -n "$at" ]; do
+    kill -0 "$pid" 2> /dev/null || { echo "watch ended:" >&2; cat "$said" >&2; return; }
+    sleep 0.5
+  done
+  ask "${at}state?-1" || { kill "$pid"; return 0; }
   for moved in 0.1 0.2 0.3 0.4 0.5 0.6 0.7; do
     seen=$(grep -o '"version":[0-9]*' "$work/state" | head -n 1 | cut -d : -f 2)
+    # A bed that another picture has elsewhere; a change that changed nothing would never be answered.
     sed "s/rect(3\.5\.ft + 7\.ft \* i, 64/rect(3.5.ft + 7.ft * i + (i == 7 ? $moved.ft : 0.ft), 64/" "$demo" > "$work/next"
+    cmp -s "$work/next" "$beds" && { echo "the demo has no bed that this moves" >&2; break; }
     before=$(ticks "$pid")
     began=$(date +%s.%N)
     cp "$work/next" "$beds"
-    curl -s "${at}state?$seen" > "$work/state"
+    ask "${at}state?$seen" || break
     echo "$before $(ticks "$pid") $began $(date +%s.%N)" >> "$work/redraws"
   done
   kill "$pid"
   wait "$pid" 2> /dev/null || true
+  watcher=
 }
 watched
 # The first redraws still warm up.
 median() { tail -n 5 "$work/redraws" | awk "{ print $1 }" | sort -n | sed -n 3p; }
-row "watch: redraw after a bed moved, until the page is answered (median of five)" \
-  "$(median "(\$2 - \$1) / $(getconf CLK_TCK)")" "hello" "$hi"
-row "the same by the clock" "$(median '$4 - $3')" "hello" "$hi"
-check=$(seconds "$yardloom" check "$demo")
+if [ -f "$work/redraws" ]; then
+  row "watch: redraw after a bed moved, until the page is answered (median of five)" \
+    "$(median "(\$2 - \$1) / $(getconf CLK_TCK)") $(median '$4 - $3')" "hello" "$hi"
+fi
+check=$(cold "$yardloom" check "$demo")
 row "check of the demo" "$check" "hello" "$hi"
 for paths in "$@"; do
   many "$paths" > "$work/many.groovy"
-  row "check of 300 beds and $paths paths" "$(seconds "$yardloom" check "$work/many.groovy")" "the demo's check" "$check"
+  row "check of 300 beds and $paths paths" "$(cold "$yardloom" check "$work/many.groovy")" "the demo's check" "$check"
 done

@@ -1,12 +1,13 @@
 package yardloom.program.export;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.apache.batik.transcoder.SVGAbstractTranscoder;
 import org.apache.batik.transcoder.TranscoderException;
 import org.apache.batik.transcoder.TranscoderInput;
 import org.apache.batik.transcoder.TranscoderOutput;
-import org.apache.batik.transcoder.image.PNGTranscoder;
+import org.apache.batik.transcoder.image.ImageTranscoder;
 import org.w3c.dom.Document;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -58,7 +59,7 @@ public final class PngWriter {
         out -> {
           Document document = SvgDocuments.of(sheet);
           new TextOutlines().replaceIn(document);
-          PNGTranscoder transcoder = new PNGTranscoder();
+          ImageTranscoder transcoder = new Painter(dpi);
           transcoder.setErrorHandler(new BatikComplaints());
           transcoder.addTranscodingHint(
               SVGAbstractTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER, (float) (INCH_MM / dpi));
@@ -71,5 +72,29 @@ public final class PngWriter {
             throw new IOException("the sheet " + sheet.id() + " cannot be painted", e);
           }
         });
+  }
+
+  /** Paints with Batik, writes with {@link PngFile}. */
+  private static final class Painter extends ImageTranscoder {
+    private final int dpi;
+
+    Painter(int dpi) {
+      this.dpi = dpi;
+    }
+
+    @Override
+    public BufferedImage createImage(int width, int height) {
+      return new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+    }
+
+    @Override
+    public void writeImage(BufferedImage image, TranscoderOutput output)
+        throws TranscoderException {
+      try {
+        PngFile.write(image, dpi, output.getOutputStream());
+      } catch (IOException e) {
+        throw new TranscoderException(e);
+      }
+    }
   }
 }
