@@ -415,14 +415,26 @@ class StudiedSiteTest {
     List<Mark.Label> labels =
         marks.stream().filter(x -> x instanceof Mark.Label).map(x -> (Mark.Label) x).toList();
     // Levels 10.25, 10.50, 10.75 m lie 5, 10 and 15 m along; 10 and 11 m on the lot line itself.
+    // Each is read again in the middle of its line, which runs from 4 m below to 34 m up.
     assertEquals(
-        List.of("10.25 m", "10.50 m", "10.75 m"), labels.stream().map(Mark.Label::text).toList());
-    assertEquals(
-        List.of(5.0, 10.0, 15.0),
-        labels.stream().map(l -> Math.round(l.at().x().metres() * 1000) / 1000.0).toList());
+        List.of(
+            "10.25 m CENTRE 5.0",
+            "10.25 m FIXED 5.0",
+            "10.50 m CENTRE 10.0",
+            "10.50 m FIXED 10.0",
+            "10.75 m CENTRE 15.0",
+            "10.75 m FIXED 15.0"),
+        labels.stream()
+            .map(l -> l.text() + " " + l.anchor() + " " + Math.round(l.at().x().metres() * 10) / 10.0)
+            .toList());
+    assertEquals(15, labels.get(1).at().y().metres(), 1e-6);
+    assertEquals(15, labels.get(3).at().y().metres(), 1e-6);
     // The bed ends at 22 m; 1.2 m and more beside it all is as free.
     double first = labels.get(0).at().y().metres();
     assertTrue(first >= 23.2 - 1e-6 && first <= 23.5, "first free place, " + first);
+    // Without a bed that is 1.2 m above the lot line.
+    double second = labels.get(2).at().y().metres();
+    assertTrue(second >= 1.2 - 1e-6 && second <= 1.5, "first free place, " + second);
     // 10.00 m is the fortieth quarter metre, and every fifth line is heavy.
     assertEquals(
         List.of("contour-index", "contour", "contour", "contour", "contour"),
