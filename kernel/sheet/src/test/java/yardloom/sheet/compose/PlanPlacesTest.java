@@ -281,16 +281,17 @@ class PlanPlacesTest {
     assertEquals(nothing.layers(), PartWindow.onPlan(nothing));
   }
 
-  /** In 90 mm no bar has room beside the words: it stands below them, 1 m to a part of 10 mm. */
+  /** In 90 mm no bar has room beside the words: it stands below them, 1 m to a part of 10 mm; the
+   * words begin 1.2 mm below the top of the strip. */
   @Test
   void viewTitle_narrow_hasItsBarBelowTheWords() {
     Type type = new Type(METRICS);
     List<Ink> inks =
         ViewTitle.at(new Box(100, 50, 90, 18), "Site", Scale.metric(100), UnitSystem.METRIC, 0, type);
-    double bar = 53.2 + TITLE + HEAD + 1 + 2.4 / 0.714;
+    double bar = 51.2 + TITLE + HEAD + 1 + 2.4 / 0.714;
     assertEquals(place(123, bar), at(inks, "0"));
     assertEquals(place(163, bar), at(inks, "4 m"));
-    assertEquals(place(122, 53.2 + TITLE + 2.5 / 0.714), at(inks, "Scale 1:100"));
+    assertEquals(place(122, 51.2 + TITLE + 2.5 / 0.714), at(inks, "Scale 1:100"));
   }
 
   private static String at(List<Ink> inks, String text) {
