@@ -460,4 +460,48 @@ class StudiedSiteTest {
             || findings("site.path-width").get(0).text().contains("80 cm"),
         findings("site.path-width").toString());
   }
+
+  /** What a yard does not hold is a slip of the unit: 15 m of fence, 5 m of ditch and so on. */
+  @ParameterizedTest
+  @CsvSource({
+    "fence, 15",
+    "depth, 5",
+    "path, 20",
+    "tree, 120",
+    "crown, 60",
+    "trunk, 10",
+    "eaves, 100",
+    "overhang, 3",
+    "clearance, 50"
+  })
+  void sizes_haveTheirMost(String what, double most) {
+    assertDoesNotThrow(() -> sized(what, most));
+    refused(String.format(java.util.Locale.ROOT, "must be at most %.2f m", most), () -> sized(what, most + 0.1));
+  }
+
+  private static void sized(String what, double size) {
+    PaintedYard at = new PaintedYard();
+    Line line = Line.between(p(0, 0), p(90, 0));
+    switch (what) {
+      case "fence" ->
+          BarrierWords.fence(at.in, "F", line, m(size), null, null, null, null, null);
+      case "depth" -> LevelWords.swale(at.in, "S", line, m(1), m(size), 2, null);
+      case "path" -> PathWords.path(at.in, "P", line, m(size), null, null, null);
+      case "tree" -> grown(at, 10, size, 0.5);
+      case "crown" -> grown(at, size, 90, 0.5);
+      case "trunk" -> grown(at, 10, 90, size);
+      case "eaves" ->
+          BuiltWords.building(
+              at.in, "B", box(0, 0, 9, 9), m(size), null, null, null, null, null);
+      case "overhang" ->
+          BuiltWords.building(
+              at.in, "B", box(0, 0, 9, 9), m(4), null, m(size), null, null, null);
+      default -> BuiltWords.utility(at.in, "U", line, "gas", m(size));
+    }
+  }
+
+  private static void grown(PaintedYard at, double crown, double height, double trunk) {
+    TreeWords.tree(
+        at.in, "T", p(5, 5), m(crown), m(height), m(1), m(trunk), null, null, null);
+  }
 }
