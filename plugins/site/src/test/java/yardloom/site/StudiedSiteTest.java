@@ -504,4 +504,70 @@ class StudiedSiteTest {
     TreeWords.tree(
         at.in, "T", p(5, 5), m(crown), m(height), m(1), m(trunk), null, null, null);
   }
+
+  /** A hedge is 0.6 m wide, a crown begins at a quarter of the height. */
+  @Test
+  void whatIsNotSaid_isAsUsual() {
+    assertEquals(
+        5 * 0.6,
+        BarrierWords.hedge(
+                yard.in, "H", Line.between(p(1, 2), p(6, 2)), m(1.5), null, null, null, null)
+            .getShape()
+            .area()
+            .squareMetres(),
+        1e-9);
+    TreeWords.tree(yard.in, "T", p(9, 9), m(4), m(8), null, null, null, null, null);
+    assertEquals(
+        2,
+        yard.draft
+            .freeze()
+            .all(yardloom.kernel.plan.Element.Tree.class)
+            .get(0)
+            .crownBase()
+            .metres(),
+        1e-9,
+        "8 m / 4");
+    BuiltWords.structure(yard.in, "Shed", box(15, 25, 3, 2), m(2), null, null);
+    assertEquals(
+        4,
+        yard.draft
+            .freeze()
+            .all(yardloom.kernel.plan.Element.Structure.class)
+            .get(0)
+            .attributes()
+            .get(yardloom.facts.built.Pad.KEY)
+            .orElseThrow()
+            .depth()
+            .inches(),
+        1e-9);
+  }
+
+  /** Up to six corners are set out as they are; with eight, the rectangle about them. */
+  @Test
+  void beds_ofMoreThanSixCorners_areSetOutByARectangle() {
+    BuiltWords.building(yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
+    BedWords.bed(yard.in, "six", box(2, 14, 5, 4).minus(box(5, 16, 2, 2)), null, null);
+    BedWords.bed(
+        yard.in,
+        "eight",
+        box(10, 14, 6, 4).minus(box(14, 16, 2, 2)).minus(box(10, 16, 1, 2)),
+        null,
+        null);
+    List<String> rows = PaintedYard.printed(yard.study(), "setting-out");
+    assertEquals(4, rows.stream().filter(r -> r.startsWith("eight | corner of the")).count());
+    assertEquals(6, rows.stream().filter(r -> r.startsWith("six | corner ")).count());
+    assertEquals(0, rows.stream().filter(r -> r.startsWith("six | corner of the")).count());
+  }
+
+  /** A barrow is backed out of 20 ft, 6.096 m, between beds; out of more it has to be turned. */
+  @ParameterizedTest
+  @CsvSource({"6.05, 0", "6.15, 1"})
+  void barrow_isBackedOutOfTwentyFeet(double length, int findings) {
+    PathWords.path(
+        yard.in, "row", Line.between(p(10, 5), p(10, 5 + length)), m(0.9), "barrow", null, null);
+    BedWords.bed(yard.in, "left", box(8, 5, 1.55, length + 0.3), null, null);
+    BedWords.bed(yard.in, "right", box(10.45, 5, 1.55, length + 0.3), null, null);
+    BedWords.bed(yard.in, "head", box(8, 5.3 + length, 4, 1.2), null, null);
+    assertEquals(findings, findings("site.path-turning").size());
+  }
 }
