@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Mark;
@@ -33,9 +34,11 @@ import yardloom.site.built.BuiltWords;
 import yardloom.site.country.CountryWords;
 import yardloom.site.ground.LevelWords;
 import yardloom.site.lawn.GroundWords;
+import yardloom.site.lot.LotWords;
 import yardloom.site.outline.PlanWords;
 import yardloom.site.outline.ShapeWords;
 import yardloom.site.path.PathWords;
+import yardloom.site.setback.SideWords;
 import yardloom.site.tree.TreeWords;
 
 /** The site alone, from words to tables, sheets, cautions and findings; a lot of 20 m by 30 m. */
@@ -569,5 +572,22 @@ class StudiedSiteTest {
     BedWords.bed(yard.in, "right", box(10.45, 5, 1.55, length + 0.3), null, null);
     BedWords.bed(yard.in, "head", box(8, 5.3 + length, 4, 1.2), null, null);
     assertEquals(findings, findings("site.path-turning").size());
+  }
+
+  /** Nobody carries over a neighbour's ground: 1.5 m beyond a side of 30 m, not beyond a front. */
+  @Test
+  void ways_endAtTheNeighboursGround() {
+    PaintedYard sided = new PaintedYard();
+    LotWords.lot(
+        sided.in,
+        List.of(p(0, 0), p(20, 0), p(20, 30), p(0, 30)),
+        s -> {
+          SideWords.side(s, "east", "side", m(0), "code", null, null, null);
+          SideWords.side(s, "south", "front", m(0), "code", null, null, null);
+        });
+    List<Shape> barriers = sided.study().results().get(YardFacts.WAYS).barriers();
+    assertEquals(1, barriers.size());
+    assertEquals(30 * 1.5, barriers.get(0).area().squareMetres(), 1e-6);
+    assertEquals(20.75, barriers.get(0).centroid().x().metres(), 1e-6, "east of the lot");
   }
 }
