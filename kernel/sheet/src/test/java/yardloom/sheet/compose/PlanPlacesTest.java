@@ -335,4 +335,34 @@ class PlanPlacesTest {
             new Type(METRICS));
     assertTrue(!at(inks, "Scale 1\" = 10' (1:120)").isEmpty());
   }
+
+  /** 24 mm of room are enough for a bar: 94 − 22 − 22.9 for the words − 2 · 12 = 25.1 mm. */
+  @Test
+  void viewTitle_withLittleRoom_hasItsBarBesideTheWords() {
+    Type type = new Type(METRICS);
+    double words = 11 * 2 * 2.5 / 2.4;
+    for (double width : List.of(92.7, 94.0)) {
+      List<Ink> inks =
+          ViewTitle.at(
+              new Box(100, 50, width, 18), "Site", Scale.metric(100), UnitSystem.METRIC, 0, type);
+      String beside = place(122 + words + 12, 54.4 + 2.4 / 0.714);
+      assertEquals(width > 93, at(inks, "0").equals(beside), width + " mm");
+    }
+  }
+
+  /** What is read page by page has the drawing over all columns and goes on below it. */
+  @Test
+  void booklet_goesOnUnderTheDrawing() {
+    ComposedSheet sheet =
+        compose(
+            request(
+                Paper.named("A4").portrait(),
+                SheetPlan.Format.BOOKLET,
+                Panel.SitePlan.shown(),
+                new Panel.Notes("Notes", List.of("dig deep"))));
+    assertEquals(List.of("60.00 20.50 160.00 170.50"), of(sheet, "lot"));
+    // 163 mm of drawing, 18 of its title and a gap of 7 below 14: 202 mm.
+    assertEquals(place(24, 202.5 + 2.5 / 0.714), at(sheet, "Notes"));
+    assertEquals(place(24, 202.5 + HEAD + 1.2 + 2 / 0.714), at(sheet, "dig deep"));
+  }
 }
