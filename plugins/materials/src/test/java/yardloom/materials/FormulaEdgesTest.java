@@ -57,11 +57,10 @@ class FormulaEdgesTest {
   void fence_gatesThatOverlap_areOne() {
     Runs runs =
         FenceParts.runs(
-            line(0, 0, 20, 0),
-            m(2.5),
-            List.of(new Opening(m(4), m(5)), new Opening(m(4.5), m(7))));
+            line(0, 0, 20, 0), m(2.5), List.of(new Opening(m(4), m(5)), new Opening(m(4.5), m(7))));
     // 4 m in two bays of 2 m; 13 m in six of 13/6 m.
-    assertEquals(List.of(0.0, 2.0, 4.0, 7.0, 9.167, 11.333, 13.5, 15.667, 17.833, 20.0), along(runs));
+    assertEquals(
+        List.of(0.0, 2.0, 4.0, 7.0, 9.167, 11.333, 13.5, 15.667, 17.833, 20.0), along(runs));
     assertEquals(8, runs.bays());
     assertEquals(17, runs.length().metres(), 1e-9);
   }
@@ -146,8 +145,7 @@ class FormulaEdgesTest {
     assertEquals(100, Pavers.order(box(0, 0, 2, 1).area(), m(0.2), m(0.2), 1));
     for (double waste : List.of(-0.01, 1.01, Double.NaN)) {
       assertThrows(
-          PlanException.class,
-          () -> Pavers.order(box(0, 0, 2, 1).area(), m(0.2), m(0.2), waste));
+          PlanException.class, () -> Pavers.order(box(0, 0, 2, 1).area(), m(0.2), m(0.2), waste));
     }
     assertThrows(PlanException.class, () -> Pavers.exact(box(0, 0, 2, 1).area(), m(0), m(0.2)));
     assertThrows(PlanException.class, () -> Pavers.exact(box(0, 0, 2, 1).area(), m(0.2), m(0)));
@@ -192,8 +190,7 @@ class FormulaEdgesTest {
     assertEquals(3, FramePieces.screwsPerCorner(6));
     assertEquals(4, FramePieces.screwsPerCorner(7));
     // 8 ft two, 9 ft three, 3 ft one.
-    assertEquals(
-        6, FramePieces.stakes(List.of(Length.feet(8), Length.feet(9), Length.feet(3))));
+    assertEquals(6, FramePieces.stakes(List.of(Length.feet(8), Length.feet(9), Length.feet(3))));
     assertEquals(2 * 6 * 10 / 12.0, Lumber.size("2x6").boardFeet(Length.feet(10)), 1e-9);
   }
 
@@ -273,9 +270,7 @@ class FormulaEdgesTest {
     Volume laid = Volume.cubicMetres(10);
     for (int year = 1; year <= 4; year++) {
       assertEquals(
-          4 / Math.pow(2, year - 1),
-          Settling.addedInYear(year, laid, 0.4).cubicMetres(),
-          1e-12);
+          4 / Math.pow(2, year - 1), Settling.addedInYear(year, laid, 0.4).cubicMetres(), 1e-12);
     }
     assertEquals(0, Settling.addedInYear(1, laid, 0).cubicMetres(), 0);
     assertEquals(9, Settling.addedInYear(1, laid, 0.9).cubicMetres(), 1e-12);
@@ -286,8 +281,8 @@ class FormulaEdgesTest {
   }
 
   /**
-   * Sheets of 1.2 m by 0.8 m that lap by 0.2 m cover 1.0 by 0.6 m: 3.2 m by 2 m take (3.2 − 0.2) / 1
-   * = 3 by (2 − 0.2) / 0.6 = 3, the other way 5 by 2.
+   * Sheets of 1.2 m by 0.8 m that lap by 0.2 m cover 1.0 by 0.6 m: 3.2 m by 2 m take (3.2 − 0.2) /
+   * 1 = 3 by (2 − 0.2) / 0.6 = 3, the other way 5 by 2.
    */
   @Test
   void cardboard_isLaidTheBetterWay() {
@@ -299,10 +294,8 @@ class FormulaEdgesTest {
     assertEquals(0.6, Cardboard.effectiveArea(m(1.2), m(0.8), m(0.2)).squareMetres(), 1e-12);
     assertEquals(10, Cardboard.byArea(box(0, 0, 3, 2).area(), m(1.2), m(0.8), m(0.2)), "6 / 0.6");
     assertEquals(0.96, Cardboard.effectiveArea(m(1.2), m(0.8), m(0)).squareMetres(), 1e-12);
-    assertThrows(
-        PlanException.class, () -> Cardboard.effectiveArea(m(1.2), m(0.8), m(-0.01)));
+    assertThrows(PlanException.class, () -> Cardboard.effectiveArea(m(1.2), m(0.8), m(-0.01)));
     assertThrows(PlanException.class, () -> Cardboard.effectiveArea(m(1.2), m(0.8), m(0.8)));
-    assertThrows(
-        PlanException.class, () -> Cardboard.byGrid(m(3), m(2), m(1.2), m(0.8), m(0.8)));
+    assertThrows(PlanException.class, () -> Cardboard.byGrid(m(3), m(2), m(1.2), m(0.8), m(0.8)));
   }
 }

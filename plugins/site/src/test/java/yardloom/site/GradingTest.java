@@ -84,7 +84,8 @@ class GradingTest {
     assertEquals(22, ground.shape().area().squareMetres(), 1e-6);
     assertEquals(-0.6, ground.shape().bounds().getMinY(), 1e-9);
     assertEquals(1.0, ground.shape().bounds().getMaxY(), 1e-9);
-    // The middle of the lot lies 15 m up: 0.03 m above the plane's line through (0, 0). Levels stand
+    // The middle of the lot lies 15 m up: 0.03 m above the plane's line through (0, 0). Levels
+    // stand
     // 0.55 m over the ends and as much under the middle, names as much over the ground.
     assertEquals(
         List.of(
@@ -131,7 +132,8 @@ class GradingTest {
   @Test
   void sheet_enlargesBedsAndSwales_andHasTheTablesOfEarth() {
     plane(0.05, 0);
-    assertEquals(List.of("SitePlan", "Figure", "Notes"), panels(sheet(yard.study(), "grading").get(0)));
+    assertEquals(
+        List.of("SitePlan", "Figure", "Notes"), panels(sheet(yard.study(), "grading").get(0)));
     BedWords.bed(yard.in, "Kale", box(4, 14, 3, 2), "annual", null);
     BuiltWords.structure(yard.in, "Shed", box(15, 25, 3, 2), m(2), null, null);
     swale("Ditch", Line.between(p(12, 4), p(12, 10)), 3);

@@ -428,7 +428,9 @@ class StudiedSiteTest {
             "10.75 m CENTRE 15.0",
             "10.75 m FIXED 15.0"),
         labels.stream()
-            .map(l -> l.text() + " " + l.anchor() + " " + Math.round(l.at().x().metres() * 10) / 10.0)
+            .map(
+                l ->
+                    l.text() + " " + l.anchor() + " " + Math.round(l.at().x().metres() * 10) / 10.0)
             .toList());
     assertEquals(15, labels.get(1).at().y().metres(), 1e-6);
     assertEquals(15, labels.get(3).at().y().metres(), 1e-6);
@@ -479,33 +481,31 @@ class StudiedSiteTest {
   })
   void sizes_haveTheirMost(String what, double most) {
     assertDoesNotThrow(() -> sized(what, most));
-    refused(String.format(java.util.Locale.ROOT, "must be at most %.2f m", most), () -> sized(what, most + 0.1));
+    refused(
+        String.format(java.util.Locale.ROOT, "must be at most %.2f m", most),
+        () -> sized(what, most + 0.1));
   }
 
   private static void sized(String what, double size) {
     PaintedYard at = new PaintedYard();
     Line line = Line.between(p(0, 0), p(90, 0));
     switch (what) {
-      case "fence" ->
-          BarrierWords.fence(at.in, "F", line, m(size), null, null, null, null, null);
+      case "fence" -> BarrierWords.fence(at.in, "F", line, m(size), null, null, null, null, null);
       case "depth" -> LevelWords.swale(at.in, "S", line, m(1), m(size), 2, null);
       case "path" -> PathWords.path(at.in, "P", line, m(size), null, null, null);
       case "tree" -> grown(at, 10, size, 0.5);
       case "crown" -> grown(at, size, 90, 0.5);
       case "trunk" -> grown(at, 10, 90, size);
       case "eaves" ->
-          BuiltWords.building(
-              at.in, "B", box(0, 0, 9, 9), m(size), null, null, null, null, null);
+          BuiltWords.building(at.in, "B", box(0, 0, 9, 9), m(size), null, null, null, null, null);
       case "overhang" ->
-          BuiltWords.building(
-              at.in, "B", box(0, 0, 9, 9), m(4), null, m(size), null, null, null);
+          BuiltWords.building(at.in, "B", box(0, 0, 9, 9), m(4), null, m(size), null, null, null);
       default -> BuiltWords.utility(at.in, "U", line, "gas", m(size));
     }
   }
 
   private static void grown(PaintedYard at, double crown, double height, double trunk) {
-    TreeWords.tree(
-        at.in, "T", p(5, 5), m(crown), m(height), m(1), m(trunk), null, null, null);
+    TreeWords.tree(at.in, "T", p(5, 5), m(crown), m(height), m(1), m(trunk), null, null, null);
   }
 
   /** A hedge is 0.6 m wide, a crown begins at a quarter of the height. */

@@ -350,8 +350,8 @@ class SoilPlanTest {
   }
 
   /**
-   * Saxton and Rawls 2006 fitted soils of at most 60 % clay and 8 % organic matter: what lies beyond
-   * is taken from the survey's table.
+   * Saxton and Rawls 2006 fitted soils of at most 60 % clay and 8 % organic matter: what lies
+   * beyond is taken from the survey's table.
    */
   @ParameterizedTest
   @CsvSource({"60, 2, true", "61, 2, false", "30, 8, true", "30, 8.1, false"})

@@ -26,8 +26,8 @@ import yardloom.sheet.paper.Xy;
 
 /**
  * How columns of a sheet are filled, by hand on A3: four columns of 90.25 mm from (24, 14), 97.25
- * mm apart, to 283 mm; the last ends 7 mm above the title block. Letters are 2 mm wide, as in {@link
- * TextBlocksTest}.
+ * mm apart, to 283 mm; the last ends 7 mm above the title block. Letters are 2 mm wide, as in
+ * {@link TextBlocksTest}.
  */
 class FillingTest {
   private static final double HEAD = 2.5 / 0.714 * 1.32;
@@ -123,7 +123,8 @@ class FillingTest {
         page.flow(
             List.of(dot(80, 200), floating, dot(80, 100), dot(80, 60), dot(80, 230), dot(80, 400)));
     // 200, then 62 mm of the 100 (14 + 207 = 221 to 283), 38 in the second column with the 60 (to
-    // 14 + 45 + 67 = 126), then 157 of the 230, 73 in the third, 189 of the 400 under it, 206 beside.
+    // 14 + 45 + 67 = 126), then 157 of the 230, 73 in the third, 189 of the 400 under it, 206
+    // beside.
     assertEquals(
         List.of(
             "24.00 14.00 90.25",
@@ -172,8 +173,8 @@ class FillingTest {
 
   /**
    * A square of 10 m under its title (0.5 + 4.622 + 1.5 mm), 4 mm clear of its cell: 72 % of 269 mm
-   * are 193.68 mm. Four in a row are 90.25 mm wide and so 8.225 mm a metre; two rows of two could be
-   * (193.68 − 7) / 2 − 6.622 − 8 = 78.7 mm high only.
+   * are 193.68 mm. Four in a row are 90.25 mm wide and so 8.225 mm a metre; two rows of two could
+   * be (193.68 − 7) / 2 − 6.622 − 8 = 78.7 mm high only.
    */
   @Test
   void figures_fourAlike_standInOneRow() {
@@ -203,8 +204,7 @@ class FillingTest {
     double row = (0.72 * 269 - 7) / 2;
     Block.Placed whole = rows.place(new Box(24, 14, 382, 269), false).orElseThrow();
     assertEquals(2 * row + 7, whole.heightMm(), 1e-9);
-    assertEquals(
-        List.of("24.00", "121.25", "218.50", "315.75", "24.00", "121.25"), lefts(whole));
+    assertEquals(List.of("24.00", "121.25", "218.50", "315.75", "24.00", "121.25"), lefts(whole));
     // 70 mm are enough for the second row, drawn lower; 60 mm are not: 5.2 mm a metre is the least.
     Box less = new Box(24, 14, 382, row + 7 + 70);
     assertEquals(row + 7 + 70, rows.place(less, false).orElseThrow().heightMm(), 1e-9);
@@ -240,7 +240,8 @@ class FillingTest {
         new FigureBlock(large, TYPE, UnitSystem.METRIC, 382, 269)
             .place(new Box(0, 0, 382, 269), false)
             .orElseThrow();
-    assertEquals("Not to scale", ((Ink.Text) ((Ink.Group) not.inks().get(0)).inks().get(2)).content());
+    assertEquals(
+        "Not to scale", ((Ink.Text) ((Ink.Group) not.inks().get(0)).inks().get(2)).content());
   }
 
   private static List<Ink.Text> title(String name, String sheet, String client, String date) {
@@ -286,7 +287,8 @@ class FillingTest {
         cut.subList(0, 5));
     // 41 mm hold 19 letters of 2.083 mm.
     assertEquals(
-        List.of("Client 2.4", "c".repeat(19) + " 2.5", "c".repeat(17) + "… 2.5"), cut.subList(5, 8));
+        List.of("Client 2.4", "c".repeat(19) + " 2.5", "c".repeat(17) + "… 2.5"),
+        cut.subList(5, 8));
     assertTrue(cut.contains("spring 2.5"), "no date is kept as it is");
     assertTrue(cut.contains("Feet, inches 2.5"));
     assertEquals("– 5.0", texts(title("", "S", "C", "")).get(0));

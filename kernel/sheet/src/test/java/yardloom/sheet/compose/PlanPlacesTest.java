@@ -131,8 +131,7 @@ class PlanPlacesTest {
     // The circle of the arrow is 9.5 mm in.
     assertEquals(place(33.5, 274 - 6.9 + 1.25), at(sheet, "N"));
     // "Scale 1:200" takes 11 · 2 · 2.5 / 2.4 = 22.9 mm; 12 mm further the bar: 5 m are 25 mm.
-    assertEquals(
-        place(46 + 11 * 2 * 2.5 / 2.4 + 12, 265 + 4.4 + 2.4 / 0.714), at(sheet, "0"));
+    assertEquals(place(46 + 11 * 2 * 2.5 / 2.4 + 12, 265 + 4.4 + 2.4 / 0.714), at(sheet, "0"));
     assertEquals(
         place(46 + 11 * 2 * 2.5 / 2.4 + 12 + 100, 265 + 4.4 + 2.4 / 0.714), at(sheet, "20 m"));
   }
@@ -213,8 +212,7 @@ class PlanPlacesTest {
   void pocketPage_hasTheDrawingOverItsColumns_andAStripAtItsFoot() {
     ComposedSheet sheet =
         compose(
-            request(
-                Paper.named("A4").portrait(), SheetPlan.Format.PAGE, Panel.SitePlan.shown()));
+            request(Paper.named("A4").portrait(), SheetPlan.Format.PAGE, Panel.SitePlan.shown()));
     assertEquals(List.of("60.00 20.50 160.00 170.50"), of(sheet, "lot"));
     assertEquals(List.of(), of(sheet, "divider"));
     double pitch = 2 / 0.714 * 1.32;
@@ -272,7 +270,9 @@ class PlanPlacesTest {
   void enlargedPart_ofNearlyAll_isNotFramed() {
     for (double depth : List.of(23.9, 24.1)) {
       SheetRequest request =
-          onA3(Panel.SitePlan.shown(), new Panel.Enlarged("P", java.util.Set.of(), Optional.of(box(0, 0, 20, depth))));
+          onA3(
+              Panel.SitePlan.shown(),
+              new Panel.Enlarged("P", java.util.Set.of(), Optional.of(box(0, 0, 20, depth))));
       assertEquals(depth < 24, PartWindow.framed(request).isPresent(), "20 × 24 = 0.8 · 600");
     }
     SheetRequest nothing =
@@ -281,13 +281,16 @@ class PlanPlacesTest {
     assertEquals(nothing.layers(), PartWindow.onPlan(nothing));
   }
 
-  /** In 90 mm no bar has room beside the words: it stands below them, 1 m to a part of 10 mm; the
-   * words begin 1.2 mm below the top of the strip. */
+  /**
+   * In 90 mm no bar has room beside the words: it stands below them, 1 m to a part of 10 mm; the
+   * words begin 1.2 mm below the top of the strip.
+   */
   @Test
   void viewTitle_narrow_hasItsBarBelowTheWords() {
     Type type = new Type(METRICS);
     List<Ink> inks =
-        ViewTitle.at(new Box(100, 50, 90, 18), "Site", Scale.metric(100), UnitSystem.METRIC, 0, type);
+        ViewTitle.at(
+            new Box(100, 50, 90, 18), "Site", Scale.metric(100), UnitSystem.METRIC, 0, type);
     double bar = 51.2 + TITLE + HEAD + 1 + 2.4 / 0.714;
     assertEquals(place(123, bar), at(inks, "0"));
     assertEquals(place(163, bar), at(inks, "4 m"));
@@ -306,8 +309,7 @@ class PlanPlacesTest {
   private static double height(String title, double width) {
     Type type = new Type(METRICS);
     List<Ink> inks =
-        ViewTitle.at(
-            new Box(0, 0, width, 18), title, Scale.engineer(10), UnitSystem.US, 0, type);
+        ViewTitle.at(new Box(0, 0, width, 18), title, Scale.engineer(10), UnitSystem.US, 0, type);
     return flat(inks).stream()
         .filter(i -> i instanceof Ink.Text t && t.content().startsWith("aa"))
         .mapToDouble(i -> ((Ink.Text) i).heightMm())

@@ -28,7 +28,10 @@ class DimensionInkTest {
 
   private static String at(Xy p) {
     return String.format(
-        Locale.ROOT, "%.2f,%.2f", Math.round(p.x() * 100) / 100.0 + 0.0, Math.round(p.y() * 100) / 100.0 + 0.0);
+        Locale.ROOT,
+        "%.2f,%.2f",
+        Math.round(p.x() * 100) / 100.0 + 0.0,
+        Math.round(p.y() * 100) / 100.0 + 0.0);
   }
 
   private static List<String> lines(DimensionInk ink) {

@@ -126,11 +126,11 @@ class DeedTablesTest {
             });
     assertEquals(3, deed.calls().size());
     assertEquals(
-        List.of(
-            "NOTE the last call was worked out, so the description does not check itself"),
+        List.of("NOTE the last call was worked out, so the description does not check itself"),
         findings("site.deed-unchecked"));
     Table table = table("deed");
-    assertEquals("back | S 45°00'00\" W | 141.4 |  | -100.0 | -100.0 | -100.0 | -100.0", row(table, 2));
+    assertEquals(
+        "back | S 45°00'00\" W | 141.4 |  | -100.0 | -100.0 | -100.0 | -100.0", row(table, 2));
     assertEquals(
         "Lot 7: true north, turned by 00°00'00\"; unchecked, the last call was worked out; area"
             + " 5000.0 sq ft as written, 5000.0 sq ft adjusted. No survey.",
@@ -195,13 +195,11 @@ class DeedTablesTest {
     refused(
         ProblemCode.CONTRADICTION,
         "`declination:` goes with `north: 'magnetic'`; true was given",
-        () ->
-            DeedWords.deed(in, "L", null, null, Angle.degrees(1), null, null, null, null));
+        () -> DeedWords.deed(in, "L", null, null, Angle.degrees(1), null, null, null, null));
     refused(
         ProblemCode.CONTRADICTION,
         "`convergence:` goes with `north: 'grid'`; true was given",
-        () ->
-            DeedWords.deed(in, "L", null, null, null, Angle.degrees(1), null, null, null));
+        () -> DeedWords.deed(in, "L", null, null, null, Angle.degrees(1), null, null, null));
     refused(
         ProblemCode.CONTRADICTION,
         "`convergence:` goes with `north: 'grid'`; magnetic was given",
