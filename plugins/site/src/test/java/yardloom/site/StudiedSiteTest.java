@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Mark;
@@ -33,9 +34,11 @@ import yardloom.site.built.BuiltWords;
 import yardloom.site.country.CountryWords;
 import yardloom.site.ground.LevelWords;
 import yardloom.site.lawn.GroundWords;
+import yardloom.site.lot.LotWords;
 import yardloom.site.outline.PlanWords;
 import yardloom.site.outline.ShapeWords;
 import yardloom.site.path.PathWords;
+import yardloom.site.setback.SideWords;
 import yardloom.site.tree.TreeWords;
 
 /** The site alone, from words to tables, sheets, cautions and findings; a lot of 20 m by 30 m. */
@@ -415,14 +418,28 @@ class StudiedSiteTest {
     List<Mark.Label> labels =
         marks.stream().filter(x -> x instanceof Mark.Label).map(x -> (Mark.Label) x).toList();
     // Levels 10.25, 10.50, 10.75 m lie 5, 10 and 15 m along; 10 and 11 m on the lot line itself.
+    // Each is read again in the middle of its line, which runs from 4 m below to 34 m up.
     assertEquals(
-        List.of("10.25 m", "10.50 m", "10.75 m"), labels.stream().map(Mark.Label::text).toList());
-    assertEquals(
-        List.of(5.0, 10.0, 15.0),
-        labels.stream().map(l -> Math.round(l.at().x().metres() * 1000) / 1000.0).toList());
+        List.of(
+            "10.25 m CENTRE 5.0",
+            "10.25 m FIXED 5.0",
+            "10.50 m CENTRE 10.0",
+            "10.50 m FIXED 10.0",
+            "10.75 m CENTRE 15.0",
+            "10.75 m FIXED 15.0"),
+        labels.stream()
+            .map(
+                l ->
+                    l.text() + " " + l.anchor() + " " + Math.round(l.at().x().metres() * 10) / 10.0)
+            .toList());
+    assertEquals(15, labels.get(1).at().y().metres(), 1e-6);
+    assertEquals(15, labels.get(3).at().y().metres(), 1e-6);
     // The bed ends at 22 m; 1.2 m and more beside it all is as free.
     double first = labels.get(0).at().y().metres();
     assertTrue(first >= 23.2 - 1e-6 && first <= 23.5, "first free place, " + first);
+    // Without a bed that is 1.2 m above the lot line.
+    double second = labels.get(2).at().y().metres();
+    assertTrue(second >= 1.2 - 1e-6 && second <= 1.5, "first free place, " + second);
     // 10.00 m is the fortieth quarter metre, and every fifth line is heavy.
     assertEquals(
         List.of("contour-index", "contour", "contour", "contour", "contour"),
@@ -447,5 +464,130 @@ class StudiedSiteTest {
         findings("site.path-width").get(0).text().contains("0.80 m")
             || findings("site.path-width").get(0).text().contains("80 cm"),
         findings("site.path-width").toString());
+  }
+
+  /** What a yard does not hold is a slip of the unit: 15 m of fence, 5 m of ditch and so on. */
+  @ParameterizedTest
+  @CsvSource({
+    "fence, 15",
+    "depth, 5",
+    "path, 20",
+    "tree, 120",
+    "crown, 60",
+    "trunk, 10",
+    "eaves, 100",
+    "overhang, 3",
+    "clearance, 50"
+  })
+  void sizes_haveTheirMost(String what, double most) {
+    assertDoesNotThrow(() -> sized(what, most));
+    refused(
+        String.format(java.util.Locale.ROOT, "must be at most %.2f m", most),
+        () -> sized(what, most + 0.1));
+  }
+
+  private static void sized(String what, double size) {
+    PaintedYard at = new PaintedYard();
+    Line line = Line.between(p(0, 0), p(90, 0));
+    switch (what) {
+      case "fence" -> BarrierWords.fence(at.in, "F", line, m(size), null, null, null, null, null);
+      case "depth" -> LevelWords.swale(at.in, "S", line, m(1), m(size), 2, null);
+      case "path" -> PathWords.path(at.in, "P", line, m(size), null, null, null);
+      case "tree" -> grown(at, 10, size, 0.5);
+      case "crown" -> grown(at, size, 90, 0.5);
+      case "trunk" -> grown(at, 10, 90, size);
+      case "eaves" ->
+          BuiltWords.building(at.in, "B", box(0, 0, 9, 9), m(size), null, null, null, null, null);
+      case "overhang" ->
+          BuiltWords.building(at.in, "B", box(0, 0, 9, 9), m(4), null, m(size), null, null, null);
+      default -> BuiltWords.utility(at.in, "U", line, "gas", m(size));
+    }
+  }
+
+  private static void grown(PaintedYard at, double crown, double height, double trunk) {
+    TreeWords.tree(at.in, "T", p(5, 5), m(crown), m(height), m(1), m(trunk), null, null, null);
+  }
+
+  /** A hedge is 0.6 m wide, a crown begins at a quarter of the height. */
+  @Test
+  void whatIsNotSaid_isAsUsual() {
+    assertEquals(
+        5 * 0.6,
+        BarrierWords.hedge(
+                yard.in, "H", Line.between(p(1, 2), p(6, 2)), m(1.5), null, null, null, null)
+            .getShape()
+            .area()
+            .squareMetres(),
+        1e-9);
+    TreeWords.tree(yard.in, "T", p(9, 9), m(4), m(8), null, null, null, null, null);
+    assertEquals(
+        2,
+        yard.draft
+            .freeze()
+            .all(yardloom.kernel.plan.Element.Tree.class)
+            .get(0)
+            .crownBase()
+            .metres(),
+        1e-9,
+        "8 m / 4");
+    BuiltWords.structure(yard.in, "Shed", box(15, 25, 3, 2), m(2), null, null);
+    assertEquals(
+        4,
+        yard.draft
+            .freeze()
+            .all(yardloom.kernel.plan.Element.Structure.class)
+            .get(0)
+            .attributes()
+            .get(yardloom.facts.built.Pad.KEY)
+            .orElseThrow()
+            .depth()
+            .inches(),
+        1e-9);
+  }
+
+  /** Up to six corners are set out as they are; with eight, the rectangle about them. */
+  @Test
+  void beds_ofMoreThanSixCorners_areSetOutByARectangle() {
+    BuiltWords.building(yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
+    BedWords.bed(yard.in, "six", box(2, 14, 5, 4).minus(box(5, 16, 2, 2)), null, null);
+    BedWords.bed(
+        yard.in,
+        "eight",
+        box(10, 14, 6, 4).minus(box(14, 16, 2, 2)).minus(box(10, 16, 1, 2)),
+        null,
+        null);
+    List<String> rows = PaintedYard.printed(yard.study(), "setting-out");
+    assertEquals(4, rows.stream().filter(r -> r.startsWith("eight | corner of the")).count());
+    assertEquals(6, rows.stream().filter(r -> r.startsWith("six | corner ")).count());
+    assertEquals(0, rows.stream().filter(r -> r.startsWith("six | corner of the")).count());
+  }
+
+  /** A barrow is backed out of 20 ft, 6.096 m, between beds; out of more it has to be turned. */
+  @ParameterizedTest
+  @CsvSource({"6.05, 0", "6.15, 1"})
+  void barrow_isBackedOutOfTwentyFeet(double length, int findings) {
+    PathWords.path(
+        yard.in, "row", Line.between(p(10, 5), p(10, 5 + length)), m(0.9), "barrow", null, null);
+    BedWords.bed(yard.in, "left", box(8, 5, 1.55, length + 0.3), null, null);
+    BedWords.bed(yard.in, "right", box(10.45, 5, 1.55, length + 0.3), null, null);
+    BedWords.bed(yard.in, "head", box(8, 5.3 + length, 4, 1.2), null, null);
+    assertEquals(findings, findings("site.path-turning").size());
+  }
+
+  /** Nobody carries over a neighbour's ground: 1.5 m beyond a side of 30 m, not beyond a front. */
+  @Test
+  void ways_endAtTheNeighboursGround() {
+    PaintedYard sided = new PaintedYard();
+    LotWords.lot(
+        sided.in,
+        List.of(p(0, 0), p(20, 0), p(20, 30), p(0, 30)),
+        s -> {
+          SideWords.side(s, "east", "side", m(0), "code", null, null, null);
+          SideWords.side(s, "south", "front", m(0), "code", null, null, null);
+        });
+    List<Shape> barriers = sided.study().results().get(YardFacts.WAYS).barriers();
+    assertEquals(1, barriers.size());
+    assertEquals(30 * 1.5, barriers.get(0).area().squareMetres(), 1e-6);
+    assertEquals(20.75, barriers.get(0).centroid().x().metres(), 1e-6, "east of the lot");
   }
 }

@@ -342,4 +342,34 @@ class SoilPlanTest {
         PlanException.class,
         () -> test(thousandSquareFeet(), null, null, null, Mass.pounds(1), "47-0-0"));
   }
+
+  private static SoilProfile profile(Number sand, Number clay, Number organic) {
+    PlanKit kit = thousandSquareFeet();
+    SoilWords.soil(kit.words(), sand, clay, organic, null, null);
+    return PlanKit.run(kit.plan()).get(YardFacts.SOIL);
+  }
+
+  /**
+   * Saxton and Rawls 2006 fitted soils of at most 60 % clay and 8 % organic matter: what lies
+   * beyond is taken from the survey's table.
+   */
+  @ParameterizedTest
+  @CsvSource({"60, 2, true", "61, 2, false", "30, 8, true", "30, 8.1, false"})
+  void soil_outsideTheFit_isNotWorkedOut(double clay, double organic, boolean fitted) {
+    assertEquals(
+        fitted, profile(15, clay, organic).available().formula().startsWith("(field capacity"));
+  }
+
+  /** Loam of which nothing more is said has 2.5 % organic matter, as the paper's table does. */
+  @Test
+  void organicMatter_notSaid_isThatOfThePapersTable() {
+    SoilProfile loam = profile(40, 20, null);
+    assertEquals(0.2796 - 0.1370, loam.available().value(), 1e-4, "Saxton and Rawls 2006, Table 3");
+    assertEquals(
+        List.of(2.5),
+        loam.available().inputs().stream()
+            .filter(i -> i.name().startsWith("organic"))
+            .map(i -> i.value())
+            .toList());
+  }
 }

@@ -62,4 +62,16 @@ class PlanTest {
     assertEquals("two", attributes.get(key).orElseThrow());
     assertEquals(List.of(1, 2), attributes.all(key).stream().map(e -> e.place().line()).toList());
   }
+
+  /** A guard against scripts that loop: twenty thousand elements and not one more. */
+  @Test
+  void elements_areTwentyThousandAtMost() {
+    Draft draft = draft();
+    for (int i = 1; i <= 20_000; i++) {
+      bed(draft, "b" + i, i);
+    }
+    PlanException e = assertThrows(PlanException.class, () -> bed(draft, "one more", 20_001));
+    assertEquals(ProblemCode.LIMIT, e.problems().get(0).code());
+    assertEquals("a plan holds at most 20000 elements", e.problems().get(0).message());
+  }
 }

@@ -18,8 +18,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Money;
+import yardloom.kernel.unit.Pressure;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
@@ -207,5 +210,41 @@ class TableFormatTest {
     assertEquals("Bed", TableFormat.title(Column.text("bed", "bed")));
     assertEquals("", TableFormat.title(Column.text("bed", "")));
     assertEquals("É", TableFormat.title(Column.text("bed", "é")));
+  }
+
+  private void shown(Measure measure, Quantity<?> quantity, String inUs, String inMetric) {
+    Column column = Column.of("x", "X", measure);
+    assertEquals(inUs, us.text(column, Cell.of(quantity)), measure + " US");
+    assertEquals(inMetric, metric.text(column, Cell.of(quantity)), measure + " metric");
+  }
+
+  /**
+   * To what a trade reads off: rain gauges to 0.01 in or 1 mm, days of rain to 0.1 mm, gauges of
+   * pressure to 0.1 psi or 1 kPa, tapes to 0.1 ft or 1 cm. 1 in = 25.4 mm, 1 gal = 3.785 l, 1 psi =
+   * 6.895 kPa, 1 cu yd = 0.7646 m³, 1 lb = 0.4536 kg.
+   */
+  @Test
+  void measures_areShownAsExactlyAsTheyAreRead() {
+    shown(Measure.RAIN, Length.inches(1.236), "1.24", "31");
+    shown(Measure.DAILY_DEPTH, Length.inches(0.236), "0.24", "6.0");
+    shown(Measure.LENGTH, Length.feet(12.37), "12.4", "3.77");
+    shown(Measure.DEPTH, Length.inches(3.26), "3.3", "8.3");
+    shown(Measure.WATER, Volume.gallons(12.4), "12", "47");
+    shown(Measure.SMALL_WATER, Volume.gallons(2.44), "2.4", "9");
+    shown(Measure.VOLUME, Volume.cubicYards(2.347), "2.35", "1.79");
+    shown(Measure.FLOW, Flow.gallonsPerMinute(1.236), "1.24", "281");
+    shown(Measure.SMALL_FLOW, Flow.gallonsPerHour(0.53), "0.5", "2.0");
+    shown(Measure.PRESSURE, Pressure.psi(24.36), "24.4", "168");
+    shown(Measure.MASS, Mass.pounds(12.6), "13", "6");
+    shown(Measure.MONEY, Money.amount(119.6), "120", "120");
+  }
+
+  /** A third of a square metre is 3.58798 sq ft; four digits more than a sheet shows. */
+  @Test
+  void data_ofAreas_hasFourDigitsMore() {
+    assertEquals("21.5278", us.data(AREA, Cell.of(Area.squareMetres(2))), "2 m² = 21.527821");
+    assertEquals("0.33333", metric.data(AREA, Cell.of(Area.squareMetres(1 / 3.0))));
+    assertEquals("2.0", metric.data(AREA, Cell.of(Area.squareMetres(2))));
+    assertEquals("120", us.data(COST, Cell.of(Money.amount(119.6))));
   }
 }

@@ -317,4 +317,30 @@ class TextBlocksTest {
     assertEquals(40, new ColumnWidths(new double[] {40}, new double[] {70}).comfortable(2.4), 1e-9);
     assertEquals(30, new ColumnWidths(new double[] {10, 20}, new double[] {9, 9}).sumOfLeast());
   }
+
+  /** On a page letters are 2 / 2.4 as wide, 1.667 mm, and cells have 1.1 mm at each side. */
+  @Test
+  void table_onAPage_isSetCloser() {
+    Type page = Type.ofPages((text, em, bold) -> text.length() * em * 0.714 / 2.4 * 2 / 1.08);
+    Block block = TableBlock.of(plants(0), FORMAT, page, 200).get(0);
+    double letter = 2 * 2 / 2.4;
+    assertEquals(16 * letter + 3 * 2.2 + 2, block.minWidthMm(), 1e-9, "Roses, Number, prune");
+  }
+
+  /** A row of fourteen lines may be broken after twelve. */
+  @Test
+  void row_ofVeryManyLines_isBrokenAfterTwelve() {
+    String words = "abcdefgh ".repeat(14).strip();
+    Table table =
+        Table.titled("t", "T").column(Column.text("a", "a")).row(Cell.text(words)).build();
+    Block block = TableBlock.of(table, FORMAT, TYPE, 20).get(0);
+    double pad = 2 * 0.19 * 2.4;
+    double first = 0.5 + HEAD + 1.2 + LINE + pad + 12 * LINE + pad;
+    Block.Placed part = block.place(new Box(0, 0, 20, first + 1), true).orElseThrow();
+    assertEquals(2 + 12, written(part).size(), "title, head and twelve lines");
+    assertEquals(first, part.heightMm(), 1e-9);
+    assertTrue(block.place(new Box(0, 0, 20, first - 1), true).isEmpty());
+    Block.Placed rest = part.rest().orElseThrow().place(new Box(0, 0, 60, 90), false).orElseThrow();
+    assertTrue(rest.rest().isEmpty());
+  }
 }

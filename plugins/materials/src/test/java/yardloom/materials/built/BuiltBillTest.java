@@ -125,5 +125,9 @@ class BuiltBillTest {
     BillLine posts = PlanKit.line(results, "fence posts, 4x4 by 9 ft").orElseThrow();
     assertEquals(6, posts.exact().value());
     assertTrue(PlanKit.line(results, "fence rails, 2x4 by 8 ft").isPresent());
+    // Holes of 10 in about posts of 3.5 in, 3 ft deep: (π 25 − 12.25) 36 / 1728 = 1.381 cu ft; six
+    // of them and a tenth more in bags of 0.45 cu ft are 20.26.
+    assertEquals(
+        21, PlanKit.line(results, "concrete mix, 60 lb bags").orElseThrow().exact().value());
   }
 }

@@ -144,6 +144,7 @@ class MulchChecksTest {
             .map(t -> t.add().value().cubicYards())
             .toList();
     double laid = 10_000 / 324.0;
+    assertEquals(3, added.size(), "three years are planned for");
     assertEquals(laid / 4, added.get(0), 1e-6);
     assertEquals(laid / 8, added.get(1), 1e-6);
     assertEquals(laid / 16, added.get(2), 1e-6);

@@ -184,4 +184,17 @@ class DropZoneTest {
     // A way of 10 ft about x = 10 ft reaches to 15 ft; the house begins at 12 ft.
     assertTrue(rules.contains("materials.truck-way"), rules::toString);
   }
+
+  /** What is not said: a contractor's barrow of 6 cu ft, a truck's way of 10 ft, heaps at 37°. */
+  @Test
+  void dropZone_ofWhichNothingIsSaid_isAsUsual() {
+    PlanKit kit = bigBed();
+    PileWords.dropZone(
+        kit.words(), "drive", PlanKit.box(60, 0, 20, 20), null, null, null, null, null, null);
+    var zone = kit.plan().attributes().all(PileCalculator.SPOTS).get(0).value();
+    assertEquals(6, zone.barrow().cubicFeet(), 1e-9);
+    assertEquals(10, zone.access().feet(), 1e-9);
+    assertEquals(37, zone.repose().degrees(), 1e-9);
+    assertEquals(1.2, zone.detour(), 1e-9);
+  }
 }

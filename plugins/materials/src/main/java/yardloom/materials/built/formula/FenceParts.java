@@ -66,12 +66,11 @@ public final class FenceParts {
     Length at = Length.ZERO;
     for (int i = 0; i <= openings.size(); i++) {
       Length end = i < openings.size() ? openings.get(i).from() : line.length();
-      if (end.compareTo(at) < 0) {
-        continue;
-      }
-      if (end.minus(at).metres() < SLIVER_M) {
+      // An opening that begins within the one before leaves nothing between them.
+      boolean apart = end.compareTo(at) >= 0;
+      if (apart && end.minus(at).metres() < SLIVER_M) {
         posts.add(line.at(at));
-      } else {
+      } else if (apart) {
         List<Point> run = TrellisParts.places(line.part(at, end), spacing);
         posts.addAll(run);
         bays += run.size() - 1;
