@@ -80,8 +80,8 @@ public final class FirstWeeksTable implements TableMaker {
               + " then on by the timetable. Needed: what the thirstiest bed takes until the next"
               + " watering, over the efficiency of drip, without rain: leave one out after 1/2 in"
               + " (13 mm). Planted a week or more later in the same zone: its own lines; while two hold"
-              + " at once, set the more frequent one. By can or hose: so much a day for all of them together, in steps by the"
-              + " table of water for new plants; keys begin on the morning after the dripline is laid. Closed: shut"
+              + " at once, set the more frequent one. Off, on if dry: rain usually does it then. By can or hose, no dripline yet: so much a day for all of them together, in steps by the"
+              + " table of water for new plants; keys begin on the morning after the dripline is laid. Closed, nothing planted yet or at rest: shut"
               + " the zone, or clamp the line to that bed where others of the zone run. New trees in beds and with rings of dripline drink"
               + " from their root ball: by can; so do all once the lines are drained for winter.");
     }
@@ -102,9 +102,9 @@ public final class FirstWeeksTable implements TableMaker {
         Cell.BLANK,
         Cell.text(
             switch (wait.reason()) {
-              case BY_CAN -> "no dripline yet: by can or hose";
-              case BARE -> "closed: nothing is planted there yet";
-              case RESTS -> "closed: it rests";
+              case BY_CAN -> "by can or hose";
+              case BARE -> "closed: bare";
+              case RESTS -> "closed: at rest";
             }));
   }
 
@@ -124,6 +124,6 @@ public final class FirstWeeksTable implements TableMaker {
         Cell.number(weeks.program().turnMinutes()),
         weeks.program().turns() > 1 ? Cell.number((int) weeks.soak().minutes()) : Cell.BLANK,
         Cell.of(weeks.need()),
-        weeks.isRainedOn() ? Cell.text("usually enough: off, on if dry") : Cell.BLANK);
+        weeks.isRainedOn() ? Cell.text("off, on if dry") : Cell.BLANK);
   }
 }

@@ -206,7 +206,7 @@ class FirstWeeksTimerTest {
     assertEquals(
         List.of(
             "Zone 1, for greens: kale |  |  |  | ",
-            "1 to 19 | 1 May 2027 | 19 May 2027 |  | no dripline yet: by can or hose",
+            "1 to 19 | 1 May 2027 | 19 May 2027 |  | by can or hose",
             "20 to 30 | 20 May 2027 | 30 May 2027 | 02:50 | ",
             "31 to 45 | 31 May 2027 | 14 Jun 2027 | 00:40 | "),
         dates());
@@ -234,7 +234,7 @@ class FirstWeeksTimerTest {
     laid(LocalDate.of(2027, 6, 14), LocalDate.of(2027, 6, 14));
     assertEquals(
         List.of(
-            "1 to 45 | 1 May 2027 | 14 Jun 2027 |  | no dripline yet: by can or hose"),
+            "1 to 45 | 1 May 2027 | 14 Jun 2027 |  | by can or hose"),
         dates().stream().skip(1).toList());
   }
 
@@ -247,7 +247,7 @@ class FirstWeeksTimerTest {
     List<String> dates = dates();
     assertEquals(
         List.of(
-            " | 21 Apr 2027 | 2 May 2027 |  | closed: nothing is planted there yet",
+            " | 21 Apr 2027 | 2 May 2027 |  | closed: bare",
             "1 to 14 | 3 May 2027 | 16 May 2027 | " + dates.get(2).split(" \\| ", -1)[3] + " | "),
         dates.subList(1, 3));
     assertEquals(1, dates.stream().filter(d -> d.contains("closed")).count(), dates::toString);
