@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import yardloom.facts.mulch.BorneDepth;
 import yardloom.facts.mulch.BulkDensity;
 import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.mulch.Carry;
 import yardloom.facts.mulch.Dripline;
 import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.Haul;
@@ -161,6 +162,10 @@ public final class YardFacts {
   public static final FactKey<BulkLoads> LOADS =
       FactKey.many("materials.loads", BulkLoads.class).called("truckloads");
 
+  /** Rock, gravel, sand and soil to be wheeled; given by materials, read by work. */
+  public static final FactKey<Carry> CARRIES =
+      FactKey.many("materials.carries", Carry.class).called("bulk to be wheeled");
+
   /** Heaps on the drop zones of the plan; given by materials, read by work. */
   public static final FactKey<DropPile> PILES =
       FactKey.many("materials.piles", DropPile.class).called("delivered piles");
@@ -191,7 +196,8 @@ public final class YardFacts {
   public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");
 
   /**
-   * Elements that the plan counts by items and tasks of its own; given by work, read by materials.
+   * Elements whose items and tasks are counted elsewhere; given by work for what the plan counts
+   * itself and by planting for compost bays, read by materials.
    */
   public static final FactKey<ElementId> OWN_COUNTED =
       FactKey.many("work.own-counted", ElementId.class).called("elements that the plan counts");
