@@ -37,6 +37,7 @@ import yardloom.water.timetable.FirstWeeksTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.timetable.TankChange;
 import yardloom.water.timetable.TimerPageTable;
+import yardloom.water.timetable.TimetableTable;
 import yardloom.water.timetable.ZoneTimes;
 
 /** The irrigation plan: rows of dripline, zones and taps, without plants; what to buy and run. */
@@ -107,7 +108,10 @@ public final class IrrigationSheet implements SheetMaker {
                 "Run every line with its ends plugged and fill the trenches once all hold: cardboard and"
                     + " chips come over them before the rows are joined on.")));
     panels.add(new Panel.Notes("Winter", winter(facts)));
-    Table timetable = new TimerPageTable().make(plan, facts);
+    // The long form says more of a tank, and months across would be wide with it.
+    boolean hasTank = !facts.all(TankYear.KEY).isEmpty();
+    Table timetable =
+        (hasTank ? new TimetableTable() : new TimerPageTable()).make(plan, facts);
     if (!timetable.isEmpty()) {
       panels.add(1, new Panel.TableBlock(timetable));
       panels.addAll(times(plan, facts));

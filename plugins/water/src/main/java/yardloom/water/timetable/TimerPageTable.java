@@ -69,17 +69,17 @@ public final class TimerPageTable implements TableMaker {
 
   private static void zone(
       Table.Builder table, List<Integer> months, ZoneTimes times, Plan plan, Facts facts) {
-    row(table, months, times, "every … days", m -> "" + m.program().everyDays());
+    row(table, months, times, "Every … days", m -> "" + m.program().everyDays());
     row(
         table,
         months,
         times,
-        "start",
+        "Start",
         m -> m.start().map(t -> String.format(Locale.ROOT, "%tR", t)).orElse(""));
-    row(table, months, times, "minutes", TimerPageTable::minutes);
-    row(table, months, times, "by hand, min/wk", m -> "" + m.minutesAWeek());
+    row(table, months, times, "Minutes", TimerPageTable::minutes);
+    row(table, months, times, "By hand, min/wk", m -> "" + m.minutesAWeek());
     Optional<TankYear> year = TankChange.of(times.zone(), facts);
-    year.ifPresent(y -> row(table, months, times, "water from", m -> y.shortly(m.month())));
+    year.ifPresent(y -> row(table, months, times, "Water from", m -> y.shortly(m.month())));
     Optional<Derived<Flow>> open = Supply.open(plan).filter(o -> Supply.isTank(plan));
     open.ifPresent(
         o ->
@@ -87,7 +87,7 @@ public final class TimerPageTable implements TableMaker {
                 table,
                 months,
                 times,
-                "tap into tank, min",
+                "Tap into tank, min",
                 m ->
                     TimetableTable.fillMinutes(times.zone(), m, o, facts)
                         .map(String::valueOf)

@@ -47,7 +47,7 @@ public final class TimetableTable implements TableMaker {
 
   @Override
   public OnPaper onPaper() {
-    return OnPaper.REPORT;
+    return OnPaper.ALWAYS;
   }
 
   @Override
