@@ -110,8 +110,7 @@ public final class IrrigationSheet implements SheetMaker {
     panels.add(new Panel.Notes("Winter", winter(facts)));
     // The long form says more of a tank, and months across would be wide with it.
     boolean hasTank = !facts.all(TankYear.KEY).isEmpty();
-    Table timetable =
-        (hasTank ? new TimetableTable() : new TimerPageTable()).make(plan, facts);
+    Table timetable = (hasTank ? new TimetableTable() : new TimerPageTable()).make(plan, facts);
     if (!timetable.isEmpty()) {
       panels.add(1, new Panel.TableBlock(timetable));
       panels.addAll(times(plan, facts));

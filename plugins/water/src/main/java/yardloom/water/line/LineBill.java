@@ -37,6 +37,7 @@ final class LineBill {
 
   /** Common practice. */
   private static final Length BETWEEN_STAKES = Length.feet(3);
+
   private static final Source CUTTING = Source.commonPractice("5 % for cuts, rounded up");
   private static final Source ROLLS = Source.commonPractice("5 % for cuts, whole rolls");
   private static final Source SUM = Source.commonPractice("sum over the beds");

@@ -27,6 +27,7 @@ public final class OverflowPipeCheck implements Check {
 
   /** A line begins at its tank if it is drawn so near (common practice). */
   private static final Length AT_TANK = Length.feet(3);
+
   private static final Source BARREL =
       Source.read(
           "Tip on rain barrels; rainwater weblog on overflows",

@@ -38,7 +38,12 @@ final class FirstWaits {
     LocalDate grows = groups.get(0).grows();
     LocalDate planted =
         groups.stream().map(NewPlants::planted).min(LocalDate::compareTo).orElse(grows);
-    add(waits, grows, earlier(laid, grows.plusDays(Taper.DAYS)), Reason.BY_CAN, daily(plan, groups, in));
+    add(
+        waits,
+        grows,
+        earlier(laid, grows.plusDays(Taper.DAYS)),
+        Reason.BY_CAN,
+        daily(plan, groups, in));
     if (groups.stream().noneMatch(g -> isGreen(g, in))) {
       add(waits, laid, planted, Reason.BARE, Optional.empty());
       add(waits, laid.isAfter(planted) ? laid : planted, grows, Reason.RESTS, Optional.empty());

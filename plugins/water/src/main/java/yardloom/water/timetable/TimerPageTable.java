@@ -50,8 +50,7 @@ public final class TimerPageTable implements TableMaker {
   public Table make(Plan plan, Facts facts) {
     List<Integer> months =
         IntStream.range(0, 12)
-            .filter(
-                m -> facts.all(ZoneTimes.KEY).stream().anyMatch(t -> month(t, m).isPresent()))
+            .filter(m -> facts.all(ZoneTimes.KEY).stream().anyMatch(t -> month(t, m).isPresent()))
             .boxed()
             .toList();
     Table.Builder table =
@@ -115,11 +114,7 @@ public final class TimerPageTable implements TableMaker {
     int turns = month.program().turns();
     return turns == 1
         ? "" + month.program().turnMinutes()
-        : turns
-            + " × "
-            + month.program().turnMinutes()
-            + ", rest "
-            + (int) month.soak().minutes();
+        : turns + " × " + month.program().turnMinutes() + ", rest " + (int) month.soak().minutes();
   }
 
   private static Table.Builder notes(Table.Builder table) {

@@ -233,8 +233,7 @@ class FirstWeeksTimerTest {
     planted("kale", 9.59, 0.9, 1);
     laid(LocalDate.of(2027, 6, 14), LocalDate.of(2027, 6, 14));
     assertEquals(
-        List.of(
-            "1 to 45 | 1 May 2027 | 14 Jun 2027 |  | by can or hose"),
+        List.of("1 to 45 | 1 May 2027 | 14 Jun 2027 |  | by can or hose"),
         dates().stream().skip(1).toList());
   }
 

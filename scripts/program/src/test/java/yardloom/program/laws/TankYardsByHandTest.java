@@ -204,8 +204,7 @@ class TankYardsByHandTest {
         barrel.printed("timetable", "Jul", "minutes"),
         barrel.printed("timer-page", "Minutes", "m7"));
     assertEquals(
-        barrel.printed("timetable", "Jul", "start"),
-        barrel.printed("timer-page", "Start", "m7"));
+        barrel.printed("timetable", "Jul", "start"), barrel.printed("timer-page", "Start", "m7"));
     // 258.6 gal of July through the half full tank's flow, a week's share of 31 days.
     double july = 84 * 4 / 12.0 * 1728 / 231 / 0.81;
     assertEquals(

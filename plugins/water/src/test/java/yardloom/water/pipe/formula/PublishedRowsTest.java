@@ -27,13 +27,12 @@ class PublishedRowsTest {
   }
 
   /**
-   * HF-02, page on Hazen-Williams (read): 200 gpm through 30 ft of 3.048 in with C = 140 lose 2.7 ft
-   * by a form of the law that lies 1.3 percent above the engine's.
+   * HF-02, page on Hazen-Williams (read): 200 gpm through 30 ft of 3.048 in with C = 140 lose 2.7
+   * ft by a form of the law that lies 1.3 percent above the engine's.
    */
   @Test
   void thirtyFeetOfPipe_loseWhatThePageSays() {
-    Pipe pipe =
-        new Pipe("p", "s", "j", 30 * FOOT, 3.048 * INCH, new HazenWilliams(140), 0);
+    Pipe pipe = new Pipe("p", "s", "j", 30 * FOOT, 3.048 * INCH, new HazenWilliams(140), 0);
     Solution solved =
         new PipeNetwork(
                 List.of(new Joint("j", 0, gpm(200), null)),
@@ -84,8 +83,7 @@ class PublishedRowsTest {
       String from = "" + (int) p[0];
       String to = "" + (int) p[1];
       pipes.add(
-          new Pipe(
-              from + "-" + to, from, to, p[2] * FOOT, p[3] * INCH, new HazenWilliams(100), 0));
+          new Pipe(from + "-" + to, from, to, p[2] * FOOT, p[3] * INCH, new HazenWilliams(100), 0));
     }
     List<Reservoir> sources =
         List.of(new Reservoir("10", behindPumpFt * FOOT), new Reservoir("2", 970 * FOOT));
@@ -94,8 +92,8 @@ class PublishedRowsTest {
 
   /**
    * HF-10, HF-09, EPANET 2.3.5 test suite (read): at 0 h 119.257 psi at node 11 and 1234.207 gpm in
-   * link 11. Its pump lifts from 800 ft by 4/3 × 250 − 250 / 3 × (Q / 1500 gpm)² ft; the head behind
-   * it is found by halving.
+   * link 11. Its pump lifts from 800 ft by 4/3 × 250 − 250 / 3 × (Q / 1500 gpm)² ft; the head
+   * behind it is found by halving.
    */
   @Test
   void town_hasThePressureOfTheEngine() {
@@ -120,8 +118,8 @@ class PublishedRowsTest {
    * HF-31, Crane TP-410M, example 7.19, with the library fluids (read): 11.5 ft of head through
    * sharp entrance 0.5, mitre bend 60 × 0.018, gate valve 8 × 0.018 and 10 ft of 3.068 in, then
    * sudden contraction 0.5 (1 − (2/3)²), 20 ft of 2 in and exit 1, in pipe of roughness 0.0018 in;
-   * water 1.1 cP, 998.97 kg/m³. The book's 137 gpm takes the widths as 3 to 2; the true second
-   * bore of 2.067 in is one percent wider, so the flow lies within two.
+   * water 1.1 cP, 998.97 kg/m³. The book's 137 gpm takes the widths as 3 to 2; the true second bore
+   * of 2.067 in is one percent wider, so the flow lies within two.
    */
   @Test
   void twoPipesWithFittings_giveWhatTheBookSays() {
