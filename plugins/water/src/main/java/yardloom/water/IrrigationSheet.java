@@ -36,6 +36,7 @@ import yardloom.water.timetable.AsBuiltTable;
 import yardloom.water.timetable.FirstWeeksTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.timetable.TankChange;
+import yardloom.water.timetable.TimerPageTable;
 import yardloom.water.timetable.TimetableTable;
 import yardloom.water.timetable.ZoneTimes;
 
@@ -80,7 +81,7 @@ public final class IrrigationSheet implements SheetMaker {
     TABLES.forEach(maker -> reads.addAll(maker.reads()));
     OF_ROOFS.forEach(maker -> reads.addAll(maker.reads()));
     reads.addAll(FIRST_WEEKS.reads());
-    reads.addAll(new TimetableTable().reads());
+    reads.addAll(new TimerPageTable().reads());
     return reads;
   }
 
@@ -107,7 +108,9 @@ public final class IrrigationSheet implements SheetMaker {
                 "Run every line with its ends plugged and fill the trenches once all hold: cardboard and"
                     + " chips come over them before the rows are joined on.")));
     panels.add(new Panel.Notes("Winter", winter(facts)));
-    Table timetable = new TimetableTable().make(plan, facts);
+    // The long form says more of a tank, and months across would be wide with it.
+    boolean hasTank = !facts.all(TankYear.KEY).isEmpty();
+    Table timetable = (hasTank ? new TimetableTable() : new TimerPageTable()).make(plan, facts);
     if (!timetable.isEmpty()) {
       panels.add(1, new Panel.TableBlock(timetable));
       panels.addAll(times(plan, facts));

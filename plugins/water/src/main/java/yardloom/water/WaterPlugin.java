@@ -82,6 +82,7 @@ import yardloom.water.timetable.FirstWeeksTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.timetable.TankLevelCheck;
 import yardloom.water.timetable.TankLevelTable;
+import yardloom.water.timetable.TimerPageTable;
 import yardloom.water.timetable.TimetableCalculator;
 import yardloom.water.timetable.TimetableTable;
 import yardloom.water.zone.ZoneCalculator;
@@ -168,6 +169,7 @@ public final class WaterPlugin implements YardPlugin {
         new MonthTable(),
         new IrrigationTable(),
         new TimetableTable(),
+        new TimerPageTable(),
         new EmitterTable(),
         new CatchTable(),
         new HydraulicsTable(),

@@ -26,7 +26,7 @@ record Contour(Angle bearing, Derived<Double> falls) {
   /** Said by {@code contourRows}. */
   static final AttributeKey<Double> FROM = new AttributeKey<>("water.contour-from", Double.class);
 
-  /** From here on; the usual limit for tubes that run downhill. */
+  /** From here on; the usual limit for tubes that run downhill (common practice). */
   private static final double USUAL_GRADE = 0.05;
 
   private static final Length LEAST_ROW = Length.feet(6);

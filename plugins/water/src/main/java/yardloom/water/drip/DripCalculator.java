@@ -32,7 +32,7 @@ public final class DripCalculator implements Calculator {
       Source.commonPractice(
           "rows along the bed or its outline, the outer ones about half a row spacing inside");
 
-  /** The ground that stays bare about a trunk. */
+  /** The ground that stays bare about a trunk (common practice). */
   private static final Length OFF_TRUNK = Length.inches(12);
 
   private static final Source COUNT = Source.commonPractice("every outlet gives its rated flow");

@@ -36,7 +36,7 @@ public record DripChoice(
   /** A bed that the plan leaves without water, and why. */
   public static final AttributeKey<String> DRY = new AttributeKey<>("water.dry", String.class);
 
-  /** What outlets' flow is usually given for. */
+  /** What outlets' flow is usually given for; from memory. */
   static final Pressure USUAL_RATING = Pressure.psi(20);
 
   /** Of outlets with a winding passage, from memory. */

@@ -1,6 +1,8 @@
 package yardloom.water.drip;
 
 import java.util.Set;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -9,7 +11,9 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Length;
 
 /** How many single emitters each tree and shrub has, for the installer who punches them in. */
 public final class EmitterTable implements TableMaker {
@@ -20,7 +24,7 @@ public final class EmitterTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(DripRun.KEY);
+    return Set.of(DripRun.KEY, YardFacts.SOIL);
   }
 
   @Override
@@ -54,6 +58,16 @@ public final class EmitterTable implements TableMaker {
       }
     }
     if (any) {
+      Derived<Length> width = WettedGround.width(facts.find(YardFacts.SOIL));
+      table.note(
+          "One emitter is taken to wet "
+              + new TableFormat(plan.info().units(), plan.info().currency())
+                  .withUnit(Measure.LENGTH, width.value())
+              + " across ("
+              + width.source().cite()
+              + "); share of the ground under each plant that is wetted: "
+              + EmitterWords.SHARE_SAYS
+              + ". Run one for an hour, dig beside it, and set more where it wets less.");
       table.note(
           "By the mature spread and the width that one emitter wets in the soil; two at least for a"
               + " tree. Punch them into the tube where it passes the plants, about half way from stem to"

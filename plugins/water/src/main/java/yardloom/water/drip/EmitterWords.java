@@ -16,6 +16,9 @@ public final class EmitterWords {
   /** Usual in dry and humid places alike (training pages of an equipment maker, read). */
   private static final double USUAL_SHARE = 0.6;
 
+  static final String SHARE_SAYS =
+      "as the plan says, else 60 % (training pages of an equipment maker)";
+
   /** Until soil and plants are known. */
   private static final Length ANY = Length.feet(3);
 

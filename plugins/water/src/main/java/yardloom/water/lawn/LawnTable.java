@@ -18,6 +18,7 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Months;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 
 /** What the lawn took from the tap, month by month, and what takes its place. */
@@ -25,6 +26,11 @@ public final class LawnTable implements TableMaker {
   private static final String ID = "water-against-lawn";
 
   private static final Source LESS = Source.commonPractice("lawn − garden − trees");
+
+  private static final String NATION =
+      "To compare: a family in the US uses about 320 gal of water a day, 30 % of it outdoors, up to"
+          + " 60 % in dry climates; up to 50 % of what is used outdoors is wasted (EPA WaterSense,"
+          + " Outdoor Water Use in the United States, 2017).";
 
   @Override
   public String id() {
@@ -107,6 +113,9 @@ public final class LawnTable implements TableMaker {
             + water.lawn().get(6).source().cite()
             + grass(plan)
             + ". The garden: once established, by dripline; in its first seasons it takes more.");
+    if (plan.info().units() == UnitSystem.US) {
+      table.note(NATION);
+    }
     if (hasTrees(water)) {
       table.note(
           "Trees that stay: if the ground under their crowns that was lawn is watered for them; "

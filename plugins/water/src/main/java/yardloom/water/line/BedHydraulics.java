@@ -42,7 +42,10 @@ public record BedHydraulics(
   public static final FactKey<BedHydraulics> KEY =
       FactKey.many("water.hydraulics", BedHydraulics.class).called("flow and pressure in the beds");
 
-  /** How much outlets of one bed may differ. */
+  /**
+   * How much outlets of one bed may differ: 10 percent are as even as 98 percent (I. P. Wu, 1997,
+   * abstract, read).
+   */
   public static final double ALLOWED = 0.10;
 
   /** That of one bed, which has dripline. */

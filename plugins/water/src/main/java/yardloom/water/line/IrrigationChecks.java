@@ -40,7 +40,9 @@ public final class IrrigationChecks implements Check {
   private static final Source WATERED =
       Source.commonPractice("every bed is watered, or is meant to stay dry");
 
-  /** Below this share of the rated flow water is too little to speak of evenness. */
+  /**
+   * Below this share of the rated flow water is too little to speak of evenness (common practice).
+   */
   private static final double WEAK = 0.5;
 
   @Override

@@ -29,12 +29,15 @@ import yardloom.water.route.LineTree;
  * size, fittings at every fork, bend and end, and the parts at the tap.
  */
 final class LineBill {
+  /** Common practice. */
   private static final double CUTS = 1.05;
 
   /** Rows are cut on a grid of 0.1 µm: 140 ft of them on slanting ground are a hair more. */
   private static final double EPS = 1e-5;
 
+  /** Common practice. */
   private static final Length BETWEEN_STAKES = Length.feet(3);
+
   private static final Source CUTTING = Source.commonPractice("5 % for cuts, rounded up");
   private static final Source ROLLS = Source.commonPractice("5 % for cuts, whole rolls");
   private static final Source SUM = Source.commonPractice("sum over the beds");

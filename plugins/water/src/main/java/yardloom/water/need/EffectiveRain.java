@@ -38,7 +38,7 @@ public enum EffectiveRain {
   public static final AttributeKey<EffectiveRain> KEY =
       new AttributeKey<>("water.effective-rain", EffectiveRain.class);
 
-  /** Usual in TR-21 where nothing else is known. */
+  /** Usual in TR-21 where nothing else is known; from memory. */
   private static final Length REFILL = Length.inches(3);
 
   private final String title;

@@ -24,7 +24,10 @@ import yardloom.water.tank.TankPlan;
 /** Tanks whose overflow leads nowhere, uphill, to the house, or is narrower than the inlet. */
 public final class OverflowPipeCheck implements Check {
   private static final Length FROM_HOUSE = Length.feet(10);
+
+  /** A line begins at its tank if it is drawn so near (common practice). */
   private static final Length AT_TANK = Length.feet(3);
+
   private static final Source BARREL =
       Source.read(
           "Tip on rain barrels; rainwater weblog on overflows",

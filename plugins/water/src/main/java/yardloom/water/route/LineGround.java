@@ -24,19 +24,19 @@ import yardloom.kernel.unit.Length;
  * through the roots of trees that stand.
  */
 public final class LineGround {
-  /** A trench keeps off walls. */
+  /** A trench keeps off walls (common practice). */
   private static final Length OFF_WALLS = Length.inches(6);
 
   /** Beds that share an edge with a path leave room for a trench on that edge. */
   private static final Length EDGE = Length.millimetres(20);
 
-  /** Cost of a metre across open ground, for one along an edge. */
+  /** Cost of a metre across open ground, for one along an edge (common practice). */
   private static final double OPEN = 1.3;
 
-  /** Added for each metre under paving. */
+  /** Added for each metre under paving (common practice). */
   private static final double PAVED = 3;
 
-  /** Added for each metre under the crown of a standing tree. */
+  /** Added for each metre under the crown of a standing tree (common practice). */
   private static final double ROOTS = 2;
 
   private final Optional<Shape> lot;

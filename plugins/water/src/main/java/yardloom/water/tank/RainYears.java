@@ -21,7 +21,7 @@ import yardloom.water.tank.formula.RainGenerator;
  * @param how for notes
  */
 record RainYears(List<Year> years, String how) {
-  /** In normals without wet days. */
+  /** In normals without wet days (common practice, no source). */
   private static final double USUAL_WET_DAY_MM = 8;
 
   /** The number of the first year that is made; not a leap year. */

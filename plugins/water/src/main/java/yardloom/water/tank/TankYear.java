@@ -66,6 +66,17 @@ public record TankYear(
         .orElse("tank, tap whenever it is empty");
   }
 
+  /** The same where there is little room: "tank", "tap", "tank to 8 Jul" or "both". */
+  public String shortly(int month) {
+    String source = source(month);
+    if (!source.startsWith("tank ") && !source.startsWith("tank,")) {
+      return source;
+    }
+    return source.startsWith("tank,")
+        ? "both"
+        : "tank to " + toTap.map(TableFormat::day).orElseThrow();
+  }
+
   /** Whether it waters all that are named, by its `serves`. */
   public boolean serves(List<String> names) {
     return tank.serves().isEmpty() || tank.serves().containsAll(names);

@@ -34,11 +34,11 @@ public final class AsBuiltTable implements TableMaker {
             .column(Column.of("zone", "Zone", Measure.COUNT))
             .column(Column.text("beds", "Beds"))
             .column(Column.of("flow", "Flow, planned", Measure.FLOW))
-            .column(Column.text("flow-read", "Flow, read"))
+            .column(Column.text("flow-read", "Read"))
             .column(Column.of("end", "Least pressure, planned", Measure.PRESSURE))
-            .column(Column.text("end-read", "Pressure at the last row, read"))
-            .column(Column.text("valve", "Valve stands at"))
-            .column(Column.text("changed", "Laid otherwise than drawn"))
+            .column(Column.text("end-read", "Read"))
+            .column(Column.text("valve", "Valve at"))
+            .column(Column.text("changed", "Laid otherwise"))
             .column(Column.text("day", "Day, by"));
     for (ZoneLine line : facts.all(ZoneLine.KEY)) {
       table.row(
@@ -57,7 +57,7 @@ public final class AsBuiltTable implements TableMaker {
           (Supply.isTank(plan)
                   ? "Flow: by how far the tank sinks in an hour, from half full. Pressure:"
                   : "Flow: by the water meter over ten minutes. Pressure:")
-              + " a gauge in place of the last flush"
+              + " a gauge in place of the last row's flush"
               + " cap. More than a tenth off: look for a leak, a closed valve or a full filter.");
     }
     return table.build();

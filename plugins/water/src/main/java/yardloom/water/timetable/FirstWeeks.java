@@ -8,6 +8,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.unit.Volume;
 import yardloom.water.need.formula.Taper;
 import yardloom.water.timetable.formula.TimerProgram;
 
@@ -27,8 +28,13 @@ public record FirstWeeks(
   public static final FactKey<FirstWeeks> KEY =
       FactKey.many("water.first-weeks", FirstWeeks.class).called("first weeks of the zones");
 
-  /** Days on which the timer gives no water to what is planted. */
-  public record Wait(LocalDate from, LocalDate until, Reason reason) {
+  /**
+   * Days on which the timer gives no water to what is planted.
+   *
+   * @param daily what is carried to all of them in a day, if it is
+   */
+  public record Wait(
+      LocalDate from, LocalDate until, Reason reason, Optional<Derived<Volume>> daily) {
     /** Why it does not. */
     public enum Reason {
       /** No dripline lies yet. */

@@ -39,7 +39,9 @@ import yardloom.water.zone.Zone;
  * rings under a crown to be, drink from their root ball and are watered by hand.
  */
 public final class FirstWeeksCalculator implements Calculator {
+  /** Nobody changes keys for less (common practice). */
   private static final int TOGETHER_DAYS = 7;
+
   private static final Source TIME = Source.commonPractice("time = water / flow, whole minutes");
 
   @Override
@@ -130,7 +132,7 @@ public final class FirstWeeksCalculator implements Calculator {
                 first,
                 NewPlants.kinds(groups),
                 beds,
-                FirstWaits.waits(groups, in),
+                FirstWaits.waits(plan, groups, in),
                 weeks.stream().flatMap(w -> w.notBefore(laid).stream()).toList()));
   }
 

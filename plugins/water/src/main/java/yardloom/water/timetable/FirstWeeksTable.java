@@ -2,6 +2,8 @@ package yardloom.water.timetable;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import yardloom.kernel.fact.FactKey;
@@ -13,7 +15,6 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.water.need.TaperTable;
 import yardloom.water.timetable.FirstWeeks.Wait.Reason;
 
 /** What is keyed into the timer in the first 45 days after planting, zone by zone. */
@@ -47,12 +48,31 @@ public final class FirstWeeksTable implements TableMaker {
             .column(Column.of("soak", "Minutes between turns", Measure.COUNT))
             .column(Column.of("need", "Run time needed", Measure.HOURS))
             .column(Column.text("when", "Note"));
+    boolean isByCan =
+        facts.all(FirstWeeks.KEY).stream()
+            .flatMap(z -> z.waits().stream())
+            .anyMatch(w -> w.reason() == Reason.BY_CAN);
+    if (isByCan) {
+      table.column(Column.of("can", "By can, a day", Measure.SMALL_WATER));
+    }
     for (FirstWeeks zone : facts.all(FirstWeeks.KEY)) {
       table.heading(
           String.format(
               Locale.ROOT, "Zone %d, for %s: %s", zone.zone(), zone.beds(), zone.kinds()));
-      zone.waits().forEach(wait -> row(table, zone, wait));
-      zone.weeks().forEach(weeks -> row(table, zone, weeks));
+      for (FirstWeeks.Wait wait : zone.waits()) {
+        List<Cell> cells = new ArrayList<>(row(zone, wait));
+        if (isByCan) {
+          cells.add(wait.daily().map(d -> (Cell) Cell.of(d)).orElse(Cell.BLANK));
+        }
+        table.row(cells);
+      }
+      for (FirstWeeks.Weeks weeks : zone.weeks()) {
+        List<Cell> cells = new ArrayList<>(row(zone, weeks));
+        if (isByCan) {
+          cells.add(Cell.BLANK);
+        }
+        table.row(cells);
+      }
     }
     if (!facts.all(FirstWeeks.KEY).isEmpty()) {
       table.note(
@@ -60,16 +80,17 @@ public final class FirstWeeksTable implements TableMaker {
               + " then on by the timetable. Needed: what the thirstiest bed takes until the next"
               + " watering, over the efficiency of drip, without rain: leave one out after 1/2 in"
               + " (13 mm). Planted a week or more later in the same zone: its own lines; while two hold"
-              + " at once, set the more frequent one. By can or hose: as the table of that name says; keys begin on the morning after the dripline is laid. Closed: shut"
+              + " at once, set the more frequent one. Off, on if dry: rain usually does it then. By can or hose, no dripline yet: so much a day for all of them together, in steps by the"
+              + " table of water for new plants; keys begin on the morning after the dripline is laid. Closed, nothing planted yet or at rest: shut"
               + " the zone, or clamp the line to that bed where others of the zone run. New trees in beds and with rings of dripline drink"
               + " from their root ball: by can; so do all once the lines are drained for winter.");
     }
     return table.build();
   }
 
-  private static void row(Table.Builder table, FirstWeeks zone, FirstWeeks.Wait wait) {
+  private static List<Cell> row(FirstWeeks zone, FirstWeeks.Wait wait) {
     boolean isByCan = wait.reason() == Reason.BY_CAN;
-    table.row(
+    return List.of(
         isByCan ? days(zone, wait.from(), wait.until()) : Cell.BLANK,
         Cell.of(wait.from()),
         Cell.of(wait.until()),
@@ -81,9 +102,9 @@ public final class FirstWeeksTable implements TableMaker {
         Cell.BLANK,
         Cell.text(
             switch (wait.reason()) {
-              case BY_CAN -> "no dripline yet: by can or hose, see " + TaperTable.TITLE;
-              case BARE -> "closed: nothing is planted there yet";
-              case RESTS -> "closed: it rests";
+              case BY_CAN -> "by can or hose";
+              case BARE -> "closed: bare";
+              case RESTS -> "closed: at rest";
             }));
   }
 
@@ -92,8 +113,8 @@ public final class FirstWeeksTable implements TableMaker {
     return Cell.text(first + " to " + (ChronoUnit.DAYS.between(zone.from(), until) + 1));
   }
 
-  private static void row(Table.Builder table, FirstWeeks zone, FirstWeeks.Weeks weeks) {
-    table.row(
+  private static List<Cell> row(FirstWeeks zone, FirstWeeks.Weeks weeks) {
+    return List.of(
         days(zone, weeks.from(), weeks.until()),
         Cell.of(weeks.from()),
         Cell.of(weeks.until()),
@@ -103,6 +124,6 @@ public final class FirstWeeksTable implements TableMaker {
         Cell.number(weeks.program().turnMinutes()),
         weeks.program().turns() > 1 ? Cell.number((int) weeks.soak().minutes()) : Cell.BLANK,
         Cell.of(weeks.need()),
-        weeks.isRainedOn() ? Cell.text("usually enough: off, on if dry") : Cell.BLANK);
+        weeks.isRainedOn() ? Cell.text("off, on if dry") : Cell.BLANK);
   }
 }

@@ -113,13 +113,17 @@ public final class TimetableTable implements TableMaker {
     return table.build();
   }
 
-  /** How long the open tap takes to bring one watering into the tank. */
-  private static Cell fill(int zone, ZoneTimes.Month month, Derived<Flow> open, Facts facts) {
+  /** How long the open tap takes to bring one watering into the tank; empty without one. */
+  static Optional<Integer> fillMinutes(
+      int zone, ZoneTimes.Month month, Derived<Flow> open, Facts facts) {
     return TankZone.of(zone, facts)
         .map(z -> TankLevelTable.watering(z, month).value())
         .map(w -> w.cubicMetres() / open.value().cubicMetresPerSecond() / 60)
-        .map(minutes -> Cell.number((int) Math.ceil(minutes)))
-        .orElse(Cell.BLANK);
+        .map(minutes -> (int) Math.ceil(minutes));
+  }
+
+  private static Cell fill(int zone, ZoneTimes.Month month, Derived<Flow> open, Facts facts) {
+    return fillMinutes(zone, month, open, facts).map(Cell::number).orElse(Cell.BLANK);
   }
 
   /** Whether a tank waters it whose water does not run into its lines by itself. */
@@ -166,6 +170,6 @@ public final class TimetableTable implements TableMaker {
                 .from("days", days)
                 .from("days apart", month.program().everyDays())
                 .gives(TimeSpan.minutes(month.program().monthMinutes(days)))),
-        Cell.number((int) Math.round(month.need().value().minutes() * 7 / days)));
+        Cell.number(month.minutesAWeek()));
   }
 }

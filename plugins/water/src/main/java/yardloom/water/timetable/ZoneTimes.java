@@ -6,6 +6,7 @@ import java.util.Optional;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.water.timetable.formula.TimerProgram;
 
@@ -35,7 +36,12 @@ public record ZoneTimes(int zone, List<Month> months) {
       Derived<TimeSpan> need,
       TimerProgram program,
       TimeSpan soak,
-      Optional<LocalTime> start) {}
+      Optional<LocalTime> start) {
+    /** A week's share of the need, for who opens the valve by hand. */
+    public int minutesAWeek() {
+      return (int) Math.round(need.value().minutes() * 7 / Months.days(month));
+    }
+  }
 
   public ZoneTimes {
     months = List.copyOf(months);

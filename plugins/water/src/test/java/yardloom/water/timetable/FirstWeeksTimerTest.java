@@ -206,11 +206,25 @@ class FirstWeeksTimerTest {
     assertEquals(
         List.of(
             "Zone 1, for greens: kale |  |  |  | ",
-            "1 to 19 | 1 May 2027 | 19 May 2027 |  | no dripline yet: by can or hose, see Water for"
-                + " new plants",
+            "1 to 19 | 1 May 2027 | 19 May 2027 |  | by can or hose",
             "20 to 30 | 20 May 2027 | 30 May 2027 | 02:50 | ",
             "31 to 45 | 31 May 2027 | 14 Jun 2027 | 00:40 | "),
         dates());
+  }
+
+  /** 53.3 L a day, as the timer would give: 9.59 m² × 4.5 mm / 0.81. */
+  @Test
+  void plantsBeforeDripline_areToldHowMuchToCarry() {
+    planted("kale", 9.59, 0.9, 1);
+    laid(LocalDate.of(2027, 5, 18), LocalDate.of(2027, 5, 19));
+    FirstWeeks.Wait wait = run().all(FirstWeeks.KEY).get(0).waits().get(0);
+    assertEquals(9.59 * 4.5 / 0.81, wait.daily().orElseThrow().value().litres(), 1e-6);
+    assertEquals(
+        "53",
+        RoofYard.printed(new FirstWeeksTable().make(draft.freeze(), run()))
+            .get(1)
+            .split(" \\| ", -1)[10]
+            .trim());
   }
 
   /** Laid on 14 June, the forty-fifth day: all of them by can, no key at all. */
@@ -219,9 +233,7 @@ class FirstWeeksTimerTest {
     planted("kale", 9.59, 0.9, 1);
     laid(LocalDate.of(2027, 6, 14), LocalDate.of(2027, 6, 14));
     assertEquals(
-        List.of(
-            "1 to 45 | 1 May 2027 | 14 Jun 2027 |  | no dripline yet: by can or hose, see Water for"
-                + " new plants"),
+        List.of("1 to 45 | 1 May 2027 | 14 Jun 2027 |  | by can or hose"),
         dates().stream().skip(1).toList());
   }
 
@@ -234,7 +246,7 @@ class FirstWeeksTimerTest {
     List<String> dates = dates();
     assertEquals(
         List.of(
-            " | 21 Apr 2027 | 2 May 2027 |  | closed: nothing is planted there yet",
+            " | 21 Apr 2027 | 2 May 2027 |  | closed: bare",
             "1 to 14 | 3 May 2027 | 16 May 2027 | " + dates.get(2).split(" \\| ", -1)[3] + " | "),
         dates.subList(1, 3));
     assertEquals(1, dates.stream().filter(d -> d.contains("closed")).count(), dates::toString);

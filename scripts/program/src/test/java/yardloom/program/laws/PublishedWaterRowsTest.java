@@ -53,6 +53,7 @@ class PublishedWaterRowsTest {
       case "N-01" -> establishment(values);
       case "N-02" -> frequency(values);
       case "N-03" -> shrubs(values);
+      case "N-04" -> nation(values);
       case "N-06" -> intake(values);
       case "W-09" -> allowance(values);
       default -> throw new AssertionError("no plan for " + id);
@@ -150,6 +151,18 @@ class PublishedWaterRowsTest {
   private static void shrubs(List<String> values) {
     String note = trees().tables().get("establishment").notes().get(0);
     values.forEach(v -> assertTrue(note.contains(v), note));
+  }
+
+  private static void nation(List<String> values) {
+    String lawn = "formerLawn 'cool season'\nbed('b', rect(10.ft, 10.ft, 10.ft, 10.ft))\n";
+    String note = String.join(" ", notes(HEAD + lawn));
+    values.forEach(v -> assertTrue(note.contains(v + " gal") || note.contains(v + " %"), note));
+    String metric = HEAD.replace("units: 'us'", "units: 'metric'") + lawn;
+    assertTrue(notes(metric).stream().noneMatch(n -> n.contains("WaterSense")));
+  }
+
+  private static List<String> notes(String plan) {
+    return Drawn.of(plan).tables().get("water-against-lawn").notes();
   }
 
   /** The lower end of its texture's range is what designs take. */

@@ -188,6 +188,31 @@ class TankYardsByHandTest {
     assertEquals("2026-06-10", barrel.printed("first-weeks-timer", "31 to 45", "from"));
   }
 
+  /**
+   * The page beside the timer has the same with months across: every third day of July, the tank
+   * until the 7th, 4.7 minutes at the tap, up to 5; linked tanks help through September.
+   */
+  @Test
+  void timerPage_hasTheSame_monthsAcross() {
+    assertEquals("3", barrel.printed("timer-page", "Every … days", "m7"));
+    assertEquals("tank", barrel.printed("timer-page", "Water from", "m6"));
+    assertEquals("tank to 7 Jul", barrel.printed("timer-page", "Water from", "m7"));
+    assertEquals("tap", barrel.printed("timer-page", "Water from", "m8"));
+    assertEquals("5", barrel.printed("timer-page", "Tap into tank, min", "m7"));
+    assertEquals("both", linked.printed("timer-page", "Water from", "m9"));
+    assertEquals(
+        barrel.printed("timetable", "Jul", "minutes"),
+        barrel.printed("timer-page", "Minutes", "m7"));
+    assertEquals(
+        barrel.printed("timetable", "Jul", "start"), barrel.printed("timer-page", "Start", "m7"));
+    // 258.6 gal of July through the half full tank's flow, a week's share of 31 days.
+    double july = 84 * 4 / 12.0 * 1728 / 231 / 0.81;
+    assertEquals(
+        july / gallonsAnHour(4) * 60 * 7 / 31,
+        Double.parseDouble(barrel.printed("timer-page", "By hand, min/wk", "m7")),
+        2);
+  }
+
   /** 1.2 × 0.9 × 1.1 m three times hold 3,564 L, each weighs 1,188 kg and presses 10.8 kPa. */
   @Test
   void linkedTanks_holdAndWeigh() {

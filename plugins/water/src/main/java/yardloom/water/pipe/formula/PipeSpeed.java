@@ -9,7 +9,7 @@ package yardloom.water.pipe.formula;
  * <p>References: definition.
  */
 public final class PipeSpeed {
-  /** The usual limit. */
+  /** The usual limit, 5 ft/s; from memory. */
   public static final double LIMIT_MS = 1.524;
 
   private PipeSpeed() {}

@@ -1,0 +1,130 @@
+package yardloom.water.timetable;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Months;
+import yardloom.water.head.Supply;
+import yardloom.water.line.BedHydraulics;
+import yardloom.water.tank.TankYear;
+import yardloom.water.tank.TankZone;
+import yardloom.water.zone.Zone;
+
+/**
+ * The timetable as it is keyed into a timer: a few lines for each zone, months across. The long
+ * form, with what is needed and what is set, is {@link TimetableTable}.
+ */
+public final class TimerPageTable implements TableMaker {
+  private static final String OFF = "off";
+
+  @Override
+  public String id() {
+    return "timer-page";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(ZoneTimes.KEY, Zone.KEY, BedHydraulics.KEY, TankYear.KEY, TankZone.KEY);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    List<Integer> months =
+        IntStream.range(0, 12)
+            .filter(m -> facts.all(ZoneTimes.KEY).stream().anyMatch(t -> month(t, m).isPresent()))
+            .boxed()
+            .toList();
+    Table.Builder table =
+        Table.titled(id(), "Into the timer, month by month, plants grown")
+            .column(Column.text("set", "Set"));
+    months.forEach(m -> table.column(Column.text("m" + (m + 1), Months.name(m))));
+    for (ZoneTimes times : facts.all(ZoneTimes.KEY)) {
+      if (!times.months().isEmpty()) {
+        table.heading(TankChange.heading(times.zone(), facts));
+        zone(table, months, times, plan, facts);
+      }
+    }
+    return months.isEmpty() ? table.build() : notes(table).build();
+  }
+
+  private static void zone(
+      Table.Builder table, List<Integer> months, ZoneTimes times, Plan plan, Facts facts) {
+    row(table, months, times, "Every … days", m -> "" + m.program().everyDays());
+    row(
+        table,
+        months,
+        times,
+        "Start",
+        m -> m.start().map(t -> String.format(Locale.ROOT, "%tR", t)).orElse(""));
+    row(table, months, times, "Minutes", TimerPageTable::minutes);
+    row(table, months, times, "By hand, min/wk", m -> "" + m.minutesAWeek());
+    Optional<TankYear> year = TankChange.of(times.zone(), facts);
+    year.ifPresent(y -> row(table, months, times, "Water from", m -> y.shortly(m.month())));
+    Optional<Derived<Flow>> open = Supply.open(plan).filter(o -> Supply.isTank(plan));
+    open.ifPresent(
+        o ->
+            row(
+                table,
+                months,
+                times,
+                "Tap into tank, min",
+                m ->
+                    TimetableTable.fillMinutes(times.zone(), m, o, facts)
+                        .map(String::valueOf)
+                        .orElse("")));
+  }
+
+  private static void row(
+      Table.Builder table,
+      List<Integer> months,
+      ZoneTimes times,
+      String what,
+      Function<ZoneTimes.Month, String> says) {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(Cell.text(what));
+    months.forEach(m -> cells.add(Cell.text(month(times, m).map(says).orElse(OFF))));
+    table.row(cells);
+  }
+
+  private static Optional<ZoneTimes.Month> month(ZoneTimes times, int month) {
+    return times.months().stream().filter(m -> m.month() == month).findFirst();
+  }
+
+  /** Of one turn, after how many there are and how long the soil rests between, if it does. */
+  private static String minutes(ZoneTimes.Month month) {
+    int turns = month.program().turns();
+    return turns == 1
+        ? "" + month.program().turnMinutes()
+        : turns + " × " + month.program().turnMinutes() + ", rest " + (int) month.soak().minutes();
+  }
+
+  private static Table.Builder notes(Table.Builder table) {
+    return table.note(
+        "Months without a column: off. Start: so that the last zone ends 10 minutes before the"
+            + " month's earliest sunrise, if all are due on one day (common practice), by the clock"
+            + " with its summer time. 3 × 10, rest 40: three turns of ten minutes, forty between an"
+            + " end and the next start, so that the soil takes it. By hand: open the zone's valve"
+            + " for so long in a week, on as many days as the timer would. After good rain skip a"
+            + " watering; newly planted beds follow the table of first weeks. What is needed beside"
+            + " what is set: see the report.");
+  }
+}
