@@ -331,7 +331,7 @@ class RestrictionRulesTest {
         in, "steep", Line.between(p(60, 30), p(90, 30)), ft(1), Length.inches(6), 1.5, null);
     List<String> texts = findings("site.swale").stream().map(Finding::text).toList();
     assertEquals(3, texts.size(), texts.toString());
-    assertTrue(texts.get(0).startsWith("comes within 10 ft of building \"house\""));
+    assertTrue(texts.get(0).startsWith("comes within 10 ft (3 m) of building \"house\""));
     assertTrue(texts.get(1).startsWith("its sides of 1.5:1 are steeper"));
     assertTrue(texts.get(2).startsWith("the ground along it differs by 1.50 ft"));
   }
