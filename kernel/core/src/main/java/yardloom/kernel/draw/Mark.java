@@ -62,8 +62,8 @@ public sealed interface Mark
     /** Centred on the point, or elsewhere in its ground. */
     CENTRE,
     /**
-     * In its ground, over whatever grows there, level or upright, or led to it from elsewhere; never
-     * beside it, where it could be read as the name of what lies there.
+     * In its ground, over whatever grows there, level or upright, or led to it from elsewhere;
+     * never beside it, where it could be read as the name of what lies there.
      */
     INSIDE,
     /** Anywhere close by; with a ground, rather beside it than in it. */

@@ -21,7 +21,8 @@ import yardloom.kernel.unit.UnitSystem;
 
 /**
  * How words are printed: things by their bare names, begun with a capital, measures in the plan's
- * system, and in sets of feet and inches the spelling of the United States. Data files keep the words as they are, because programs look for them.
+ * system, and in sets of feet and inches the spelling of the United States. Data files keep the
+ * words as they are, because programs look for them.
  */
 public final class PaperWords {
   /** Such as {@code bed "Asparagus"}: on paper the name alone is enough. */

@@ -20,6 +20,7 @@ public final class DimensionInk {
   private static final double BEYOND_MM = 1.5;
   private static final double TICK_MM = 2;
   private static final double ABOVE_LINE_MM = 0.9;
+
   /** Along a side that is nearly upright texts run up the sheet, whichever way it leans. */
   private static final double STEEPEST_DOWN_DEGREES = 75;
 

@@ -95,23 +95,26 @@ class LabelPlacerTest {
 
   /** In a picture every name stands in its bed or has a line to it, whatever lies beside. */
   @Property(tries = 60, seed = "20261127")
-  void labelsInside_areInTheirGround_orLed(
-      @ForAll("requests") List<Request> requests) {
+  void labelsInside_areInTheirGround_orLed(@ForAll("requests") List<Request> requests) {
     List<Request> inside =
         requests.stream()
             .filter(r -> r.ground().isPresent())
             .map(
                 r ->
                     new Request(
-                        r.anchor(), r.widthMm(), r.heightMm(), r.rank(), Anchor.INSIDE, false,
+                        r.anchor(),
+                        r.widthMm(),
+                        r.heightMm(),
+                        r.rank(),
+                        Anchor.INSIDE,
+                        false,
                         r.ground()))
             .toList();
     List<Optional<Spot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(inside);
     for (int i = 0; i < inside.size(); i++) {
       Footprint ground = inside.get(i).ground().orElseThrow();
       assertTrue(
-          spots.get(i).stream()
-              .allMatch(s -> s.leader().isPresent() || ground.contains(s.box())),
+          spots.get(i).stream().allMatch(s -> s.leader().isPresent() || ground.contains(s.box())),
           "label " + i);
     }
   }

@@ -61,8 +61,7 @@ public final class ContourPainter implements Painter {
     return marks;
   }
 
-  private static Mark level(
-      Point at, String text, boolean bold, int rank, Mark.Anchor anchor) {
+  private static Mark level(Point at, String text, boolean bold, int rank, Mark.Anchor anchor) {
     return new Mark.Label(at, text, 2, bold, rank, anchor);
   }
 

@@ -52,8 +52,7 @@ public final class SectionLinePainter implements Painter {
         new Mark.Symbol(
             out, Mark.SymbolForm.ARROW, Length.ZERO, section.seen(), LINE, "section line"));
     Point letter = moved(out, east, north, LETTER_M);
-    marks.add(
-        new Mark.Label(letter, SlopeSection.LETTER, LETTER_MM, true, 1, Mark.Anchor.CENTRE));
+    marks.add(new Mark.Label(letter, SlopeSection.LETTER, LETTER_MM, true, 1, Mark.Anchor.CENTRE));
   }
 
   private static Point moved(Point at, double east, double north, double metres) {

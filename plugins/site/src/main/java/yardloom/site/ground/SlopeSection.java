@@ -33,6 +33,7 @@ final class SlopeSection {
   private static final double BELOW_M = 0.6;
   private static final double TEXT_MM = 2.5;
   private static final double WIDTH_MM = 200;
+
   /** Every other name stands higher, so that those of neighbours have room. */
   private static final double HIGHER_M = 0.8;
 
@@ -221,8 +222,7 @@ final class SlopeSection {
           marks.add(new Mark.Stroke(Line.between(middle, under), LED, "name"));
         }
         Point at = middle.moved(Length.ZERO, Length.metres(over));
-        marks.add(
-            new Mark.Label(at, Show.name(e), TEXT_MM, false, 2, Mark.Anchor.CENTRE));
+        marks.add(new Mark.Label(at, Show.name(e), TEXT_MM, false, 2, Mark.Anchor.CENTRE));
         higher = !higher;
       }
     }

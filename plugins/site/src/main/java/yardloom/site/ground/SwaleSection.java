@@ -8,7 +8,6 @@ import java.util.Map;
 import yardloom.kernel.draw.DimensionText;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
-import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -79,7 +78,9 @@ final class SwaleSection {
           new Mark.Label(
               at((half + foot) / 2 + BANK_M / 2, -deep / 2 - UNDER_M / 2),
               String.format(
-                  Locale.ROOT, "sides %s to 1", Double.toString(swale.sides()).replaceAll("\\.0$", "")),
+                  Locale.ROOT,
+                  "sides %s to 1",
+                  Double.toString(swale.sides()).replaceAll("\\.0$", "")),
               TEXT_MM,
               false,
               1,

@@ -30,8 +30,8 @@ import yardloom.site.lawn.GroundWords;
 import yardloom.site.lot.LotWords;
 
 /**
- * A lot of 70 by 50 ft that falls 8 in 100 to the east, all under chips, with a swale and a bed: who
- * digs finds every level, and the ditch with all its measures.
+ * A lot of 70 by 50 ft that falls 8 in 100 to the east, all under chips, with a swale and a bed:
+ * who digs finds every level, and the ditch with all its measures.
  */
 class GradingSheetTest {
   private final Draft draft = new Draft(new PlanInfo("t", "", "", "", "", "", UnitSystem.US, "$"));
