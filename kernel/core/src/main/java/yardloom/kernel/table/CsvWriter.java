@@ -17,8 +17,8 @@ import yardloom.kernel.unit.Unit;
  *
  * <p>A column has one unit, named in its head. Where a table has amounts of several units in one
  * column, the file has their numbers there and the units in a column beside. Rows that only name
- * those that follow become a first column, {@code group}, so that all rows are data. Areas and shares keep
- * digits enough to be added up, see {@link TableFormat#data}.
+ * those that follow become a first column, {@code group}, so that all rows are data. Areas and
+ * shares keep digits enough to be added up, see {@link TableFormat#data}.
  *
  * <p>References: [1] RFC 4180, Common Format and MIME Type for Comma-Separated Values (CSV) Files,
  * IETF, 2005, section 2 (line ends from memory; quoting as in the csv-spectrum fixtures).

@@ -322,8 +322,7 @@ class SheetMeasuresTest {
     Xy to = line.get(line.size() - 1);
     int n = 1 + (int) from.distance(to);
     return IntStream.rangeClosed(0, n)
-        .mapToObj(
-            i -> from.plus((to.x() - from.x()) * i / n, (to.y() - from.y()) * i / n));
+        .mapToObj(i -> from.plus((to.x() - from.x()) * i / n, (to.y() - from.y()) * i / n));
   }
 
   /** The nursery's keys stand once for each bed and tree, in one text with its name. */
