@@ -51,7 +51,11 @@ const check = (what, fine) => { if (!fine) faults.push(what); };
   // A desk.
   await page.setViewport({ width: 1360, height: 900 });
   await page.goto(address);
+  await narrow('the page on a desk');
   await page.screenshot({ path: pictures + '/desk.png', fullPage: true });
+  await open();
+  await axe('open on a desk');
+  await page.goto(address);
 
   // A link into a closed fold opens it; by keyboard the table is sorted, up and down.
   await page.evaluate(() => { location.hash = '#table-areas'; });

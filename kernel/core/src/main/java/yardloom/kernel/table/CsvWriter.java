@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
@@ -15,8 +16,9 @@ import yardloom.kernel.unit.Unit;
  * a spreadsheet stands behind an apostrophe, so that no name in a plan is worked out.
  *
  * <p>A column has one unit, named in its head. Where a table has amounts of several units in one
- * column, the file has their numbers there and the units in a column beside. Areas and shares keep
- * digits enough to be added up, see {@link TableFormat#data}.
+ * column, the file has their numbers there and the units in a column beside. Rows that only name
+ * those that follow become a first column, {@code group}, so that all rows are data. Areas and
+ * shares keep digits enough to be added up, see {@link TableFormat#data}.
  *
  * <p>References: [1] RFC 4180, Common Format and MIME Type for Comma-Separated Values (CSV) Files,
  * IETF, 2005, section 2 (line ends from memory; quoting as in the csv-spectrum fixtures).
@@ -37,7 +39,11 @@ public final class CsvWriter {
     for (int i = 0; i < table.columns().size(); i++) {
       mixed.add(isMixed(table, i));
     }
+    boolean grouped = isGrouped(table);
     List<String> head = new ArrayList<>();
+    if (grouped) {
+      head.add("group");
+    }
     for (int i = 0; i < mixed.size(); i++) {
       Column column = table.columns().get(i);
       head.add(format.csvHeader(column));
@@ -46,8 +52,18 @@ public final class CsvWriter {
       }
     }
     line(head, out);
-    for (List<Cell> row : table.rows()) {
+    String group = "";
+    for (int r = 0; r < table.rows().size(); r++) {
+      List<Cell> row = table.rows().get(r);
+      boolean total = r >= table.rows().size() - table.totals();
+      if (grouped && !total && table.isHeading(r)) {
+        group = inert(format.data(table.columns().get(0), row.get(0)));
+        continue;
+      }
       List<String> fields = new ArrayList<>();
+      if (grouped) {
+        fields.add(total ? "" : group);
+      }
       for (int i = 0; i < row.size(); i++) {
         Column column = table.columns().get(i);
         String text = format.data(column, row.get(i));
@@ -59,6 +75,14 @@ public final class CsvWriter {
       }
       line(fields, out);
     }
+  }
+
+  /** Whether its rows stand in groups, each under a row that only names it. */
+  private static boolean isGrouped(Table table) {
+    int rows = table.rows().size() - table.totals();
+    return rows > 1
+        && table.isHeading(0)
+        && IntStream.range(1, rows).anyMatch(r -> !table.isHeading(r));
   }
 
   /** Whether the column holds amounts that each bring a unit of their own. */

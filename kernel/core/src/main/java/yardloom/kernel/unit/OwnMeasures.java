@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 public final class OwnMeasures {
   private static final String NUMBER = "(?:\\d[\\d.,]*(?:[/–-]\\d[\\d.]*)?[½¼¾]?|[½¼¾])";
   private static final String AMOUNT =
-      "(?:half an|an?|" + NUMBER + ")(?:(?: to | by | or | and )" + NUMBER + ")*";
+      "(?:half an|an?|" + NUMBER + ")(?:(?: to | by | or | and |, )" + NUMBER + ")*";
   private static final String US =
       side("cu yd|sq ft|ft|inch(?:es)?|in|gph|gpm|psi|lb|gal|°F|yd|miles?|oz");
   private static final String METRIC = side("m²|m³|mm|cm|km|m|L/h|L/min|kPa|kg|g|L|°C|ha");

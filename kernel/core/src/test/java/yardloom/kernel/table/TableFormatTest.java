@@ -190,6 +190,27 @@ class TableFormatTest {
         out.toString());
   }
 
+  /** Rows that only name others become a column; each line is data, dates are those of ISO 8601. */
+  @Test
+  void csv_rowsInGroups_areAllData_withTheirGroup() throws IOException {
+    Table table =
+        Table.titled("t", "T")
+            .column(Column.text("month", "Month"))
+            .column(Column.text("day", "Day"))
+            .row(Cell.text("Zone 1: apple, pear"), Cell.text(""))
+            .row(Cell.text("May"), Cell.of(java.time.MonthDay.of(5, 9)))
+            .row(Cell.text("Zone 2"), Cell.text(""))
+            .row(Cell.text("June"), Cell.of(java.time.LocalDate.of(2026, 6, 11)))
+            .total(Cell.text("all"), Cell.text(""))
+            .build();
+    StringBuilder out = new StringBuilder();
+    CsvWriter.write(table, us, out);
+    assertEquals(
+        "group,month,day\r\n\"Zone 1: apple, pear\",May,--05-09\r\n"
+            + "Zone 2,June,2026-06-11\r\n,all,\r\n",
+        out.toString());
+  }
+
   private static Cell amount(String text, Quantity<?> quantity, Source source) {
     return new Cell(Optional.of(text), Optional.of(Derived.by("given", source).gives(quantity)));
   }

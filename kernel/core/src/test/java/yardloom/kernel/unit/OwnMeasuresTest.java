@@ -25,6 +25,8 @@ class OwnMeasuresTest {
         "mown at 10 cm (4 in)|mown at 4 in|mown at 10 cm",
         "two people above 50 lb (23 kg).|two people above 50 lb.|two people above 23 kg.",
         "at or above 55 °F (13 °C) or more|at or above 55 °F or more|at or above 13 °C or more",
+        "a pipe of 4, 6 or 8 in (10, 15 or 20 cm) inside|a pipe of 4, 6 or 8 in inside|a pipe of 10,"
+            + " 15 or 20 cm inside",
         "200 gph (757 L/h)|200 gph|757 L/h",
         "Scale 1/8\" = 1'-0\" (1:96)|Scale 1/8\" = 1'-0\" (1:96)|Scale 1/8\" = 1'-0\" (1:96)",
         "3 lots (5 m)|3 lots (5 m)|3 lots (5 m)"

@@ -69,7 +69,7 @@ public final class DrawingLabels {
   private final Box area;
   private final Type type;
   private final List<Waiting> waiting = new ArrayList<>();
-  private final Map<Shape, Integer> byGround = new HashMap<>();
+  private final Map<Object, Integer> bySubject = new HashMap<>();
   private final List<Ink> leaders = new ArrayList<>();
   private final List<Ink> texts = new ArrayList<>();
 
@@ -88,16 +88,25 @@ public final class DrawingLabels {
     return texts;
   }
 
-  /** Adds a label; what is said of one ground by several painters becomes one text. */
+  /** Adds a label; what several painters say of one ground or point becomes one text. */
   public void add(Mark.Label label) {
     Waiting added = waitingFor(label);
-    Integer same = label.ground().map(byGround::get).orElse(null);
+    Optional<Object> subject = subject(label);
+    Integer same = subject.map(bySubject::get).orElse(null);
     if (same == null) {
-      label.ground().ifPresent(g -> byGround.put(g, waiting.size()));
+      subject.ifPresent(s -> bySubject.put(s, waiting.size()));
       waiting.add(added);
     } else {
       waiting.set(same, waiting.get(same).with(added));
     }
+  }
+
+  /** What a label is about; figures at a point, such as the number of a stake, stand alone. */
+  private static Optional<Object> subject(Mark.Label label) {
+    if (label.ground().isPresent()) {
+      return Optional.of(label.ground().get());
+    }
+    return label.anchor() == Anchor.NEAR ? Optional.of(label.at()) : Optional.empty();
   }
 
   private Waiting waitingFor(Mark.Label label) {

@@ -93,4 +93,15 @@ class DrawingLabelsTest {
       assertEquals(List.of("Bed A, 12 m², tomato"), texts(bed, labels), widthM + " m");
     }
   }
+
+  /** A tree's name and its key for the nursery, a tap and what hangs on it: one leader, not two. */
+  @Test
+  void atOnePoint_allIsSaidInOneText_butNumbersStandAlone() {
+    Shape bed = bed(4, 4);
+    Point at = Point.metres(3, 3);
+    Mark.Label key = new Mark.Label(at, "1 MD", 2, true, 4, Mark.Anchor.NEAR);
+    Mark.Label name = new Mark.Label(at, "Apple 1", 2, false, 2, Mark.Anchor.NEAR);
+    Mark.Label number = new Mark.Label(at, "17", 2, true, 3, Mark.Anchor.POINT);
+    assertEquals(List.of("Apple 1", "1 MD", "17"), texts(bed, List.of(key, name, number)));
+  }
 }

@@ -54,7 +54,7 @@ public final class LoadTable implements TableMaker {
           Cell.of(loads.heaviest()));
     }
     return table
-        .note("Free chips come by the whole load: ask the crew how many yards its truck holds.")
+        .note("Free chips come by the whole load: ask the crew how much its truck holds.")
         .note("Order the last load once the others are spread.")
         .build();
   }

@@ -13,6 +13,8 @@ import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Painter;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.unit.UnitSystem;
@@ -54,7 +56,11 @@ public final class DepthPainter implements Painter {
     for (Surface s : surfaces) {
       String text = DepthNotes.of(s, units);
       if (!text.isEmpty() && !text.equals(usual.get(s.kind()))) {
-        marks.add(new Mark.Label(s.shape().heart(), text, 2.0, false, RANK, Mark.Anchor.NEAR));
+        // With the name of the bed or path in one text, where it has one.
+        Shape named = plan.element(s.of()).map(Element::shape).orElse(s.shape());
+        Shape ground = named.isEmpty() ? s.shape() : named;
+        marks.add(
+            new Mark.Label(ground.heart(), text, 2.0, false, RANK, Mark.Anchor.NEAR).on(ground));
       }
     }
     return marks;

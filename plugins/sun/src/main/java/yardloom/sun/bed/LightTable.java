@@ -127,7 +127,7 @@ public final class LightTable implements TableMaker {
       boolean sunny = light.lastHour() > light.firstHour();
       table.row(
           Cell.text(place),
-          Cell.text(date),
+          Cell.of(day),
           Cell.text(sunny ? clock(site, day, light.firstHour()) : "none"),
           Cell.text(sunny ? clock(site, day, light.lastHour()) : "none"),
           Spells.cell(light.longestHours(), light.longest(), place, date),

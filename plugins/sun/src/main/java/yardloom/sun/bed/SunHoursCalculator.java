@@ -23,6 +23,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
+import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.vocab.Choices;
 import yardloom.sun.body.Ground;
@@ -184,9 +185,10 @@ public final class SunHoursCalculator implements Calculator {
     return String.format(
         Locale.ROOT,
         "Direct sun: the sun's centre above the level horizon, without refraction, clear sky;"
-            + " horizon profiles every %d minutes of hour angle on cells of %.2f m; behind crowns"
+            + " horizon profiles every %d minutes of hour angle on cells of %.1f ft (%.2f m); behind crowns"
             + " and open fences hours count by the share of light that passes. Planned plants: %s.%s",
         24 * 60 / YardSun.COLUMNS,
+        Length.metres(grid.cellM()).feet(),
         grid.cellM(),
         Choices.text(yard.settings.stage()),
         ground(yard, site));

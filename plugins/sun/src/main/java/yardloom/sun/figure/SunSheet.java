@@ -17,6 +17,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.unit.Length;
 import yardloom.sun.bed.BedSuns;
 import yardloom.sun.bed.SunTable;
 import yardloom.sun.body.Shadows;
@@ -29,6 +30,8 @@ import yardloom.sun.yard.YardSun;
 
 /** The sun sheet: season and months, shade, sun path, classes, best ground. */
 public final class SunSheet implements SheetMaker {
+  private static final Length HOUSE = Length.feet(20);
+
   private static final int NUMBER = 40;
 
   @Override
@@ -116,10 +119,16 @@ public final class SunSheet implements SheetMaker {
     lines.add(
         String.format(
             Locale.ROOT,
-            "Shadow edges are soft, because the sun is half a degree wide: behind a house 6 m high,"
-                + " about %.1f m with the sun at 40° and %.1f m at 15°.",
-            Shadows.edgeWidthM(6, 40),
-            Shadows.edgeWidthM(6, 15)));
+            "Shadow edges are soft, because the sun is half a degree wide: behind a house 20 ft (6.1 m)"
+                + " high, about %.0f in (%.0f cm) with the sun at 40° and %.0f in (%.0f cm) at 15°.",
+            edge(40).inches(),
+            100 * edge(40).metres(),
+            edge(15).inches(),
+            100 * edge(15).metres()));
     return new Panel.Notes("How to read the sun sheet", lines);
+  }
+
+  private static Length edge(double sunDegrees) {
+    return Length.metres(Shadows.edgeWidthM(HOUSE.metres(), sunDegrees));
   }
 }

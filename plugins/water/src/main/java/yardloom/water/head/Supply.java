@@ -36,7 +36,10 @@ public record Supply(Optional<Flow> through, Optional<Pressure> still, Optional<
 
   private static final Source RULE =
       Source.memory(
-          "Rule of thumb: half-inch line carries 200 gph (757 L/h)", "drip handbooks", 0, "");
+          "Rule of thumb: a line of 0.5 in (13 mm) carries 200 gph (757 L/h)",
+          "drip handbooks",
+          0,
+          "");
   private static final Source SHARE =
       Source.commonPractice("zones take at most 75 percent of what the open tap gives");
 

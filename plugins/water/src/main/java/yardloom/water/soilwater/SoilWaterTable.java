@@ -115,7 +115,7 @@ public final class SoilWaterTable implements TableMaker {
       Cell.number(alone.longestShort()),
       alone.firstShort() < 0
           ? Cell.text("")
-          : Cell.text(TableFormat.date(days.rain().days().get(alone.firstShort()).date()))
+          : Cell.of(days.rain().days().get(alone.firstShort()).date())
     };
   }
 

@@ -17,7 +17,6 @@ import org.apache.fop.svg.PDFTranscoder;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import yardloom.sheet.compose.ComposedSheet;
 
 /**
@@ -49,14 +48,7 @@ public final class PdfWriter {
               parts.add(part);
               new PDFMergerUtility().appendDocument(set, part);
             }
-            PDDocumentInformation info = new PDDocumentInformation();
-            info.setTitle(title);
-            if (!author.isBlank()) {
-              info.setAuthor(author);
-            }
-            info.setCreator("Yardloom");
-            info.setSubject(sheets.size() + (sheets.size() == 1 ? " sheet" : " sheets"));
-            set.setDocumentInformation(info);
+            PdfMetadata.say(set, title, author, sheets.size());
             PdfPages.name(set, sheets);
             SharedFonts.in(set);
             set.setDocumentId(DOCUMENT_ID);

@@ -52,8 +52,8 @@ class AppendixLawTest {
           Map.entry("mean of the least quarter of outlets / mean", NETWORK),
           Map.entry("days × Penman-Monteith", "a page of equations, held by published examples"),
           Map.entry("fewest boards for all pieces", PIECES),
-          Map.entry("one for each 2 in of board width", PIECES),
-          Map.entry("one for each board, and every 4 ft", PIECES),
+          Map.entry("one for each 2 in (5 cm) of board width", PIECES),
+          Map.entry("one for each board, and every 4 ft (1.2 m)", PIECES),
           Map.entry("posts at ends and bends", PIECES),
           Map.entry("shallow end of the depths for the slope", "read off a published table"));
 

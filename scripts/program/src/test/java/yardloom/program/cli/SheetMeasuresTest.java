@@ -10,7 +10,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import yardloom.facts.YardFacts;
@@ -18,6 +21,7 @@ import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.Surface;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.study.Outcome;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.program.output.SheetSet;
 import yardloom.sheet.compose.BlankShare;
 import yardloom.sheet.compose.ComposedSheet;
@@ -37,6 +41,13 @@ import yardloom.sheet.paper.Xy;
  */
 class SheetMeasuresTest {
   private static final double MOST_BLANK = 0.45;
+
+  private static final Pattern FEET =
+      Pattern.compile(
+          "[0-9½¼¾] ?(ft|gph|gpm|psi|lb|gal|yd|°F|cu yd|sq ft|miles?)\\b|\\b(feet|inch|inches)\\b");
+
+  private static final Pattern METRIC =
+      Pattern.compile("[0-9] ?(m|cm|mm|km|L|L/h|kPa|kg|°C|m²|m³|ha)(?![\\w'])");
 
   /** A leader ends at the room that a text is given, a little more than its letters. */
   private static final double TOUCHING_MM = 1.5;
@@ -265,6 +276,136 @@ class SheetMeasuresTest {
           .forEach(t -> code.add(sheet.id() + ": " + t));
     }
     assertEquals(List.of(), code);
+  }
+
+  /** Who works with metric tapes meets no feet on any sheet, and the other way round. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void everyText_measuresInThePlansSystem(String demo) {
+    boolean us = Samples.outcome(demo).plan().info().units() == UnitSystem.US;
+    Pattern foreign = us ? METRIC : FEET;
+    List<String> found = new ArrayList<>();
+    for (ComposedSheet sheet : set(demo)) {
+      InkAudit.texts(sheet).stream()
+          .map(Ink.Text::content)
+          .filter(t -> foreign.matcher(t).find())
+          .forEach(t -> found.add(sheet.id() + ": " + t));
+    }
+    assertEquals(List.of(), found);
+  }
+
+  /** A measure is not read through a bed: neither its line nor those that lead to it. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void everyDimension_runsBesideBeds(String demo) {
+    List<String> through = new ArrayList<>();
+    for (ComposedSheet sheet : set(demo)) {
+      for (Ink.Group map : groups(sheet, "site-plan")) {
+        List<List<Xy>> beds = new ArrayList<>();
+        rings(map, "bed", beds);
+        List<List<Xy>> lines = new ArrayList<>();
+        groups(map, "dimensions").forEach(g -> rings(g, "dimension", lines));
+        for (List<Xy> line : lines) {
+          for (List<Xy> bed : beds) {
+            if (samples(line).anyMatch(at -> isDeepWithin(at, bed))) {
+              through.add(sheet.id() + ": " + line + " through " + bed);
+            }
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), through);
+  }
+
+  /** The tip of a line that reaches over the edge is no line through the bed. */
+  private static boolean isDeepWithin(Xy at, List<Xy> ring) {
+    return Stream.of(at.plus(1, 1), at.plus(1, -1), at.plus(-1, 1), at.plus(-1, -1))
+        .allMatch(corner -> isWithin(corner, ring));
+  }
+
+  private static Stream<Xy> samples(List<Xy> line) {
+    Xy from = line.get(0);
+    Xy to = line.get(line.size() - 1);
+    int n = 1 + (int) from.distance(to);
+    return IntStream.rangeClosed(0, n)
+        .mapToObj(i -> from.plus((to.x() - from.x()) * i / n, (to.y() - from.y()) * i / n));
+  }
+
+  /** The nursery's keys stand once for each bed and tree, in one text with its name. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void plantingPlan_callsEachPlantedBedOnce(String demo) {
+    Outcome outcome = Samples.outcome(demo);
+    Set<String> planted =
+        outcome.tables().stream()
+            .filter(t -> t.id().equals("planting"))
+            .flatMap(t -> t.rows().stream())
+            .map(row -> row.get(0).value().map(Object::toString).orElse(""))
+            .collect(Collectors.toSet());
+    List<String> names =
+        outcome.plan().elements().stream()
+            .filter(e -> planted.contains(e.id().name()))
+            .map(e -> e.id().title())
+            .toList();
+    assertTrue(names.size() > 2, names.toString());
+    List<String> texts = labels(demo, "planting");
+    for (String name : names) {
+      assertEquals(
+          1,
+          texts.stream().filter(t -> t.equals(name) || t.startsWith(name + ",")).count(),
+          name + " in " + texts);
+    }
+  }
+
+  /** A name stands only where what it names is drawn: no tap that a sheet does not show. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void everyName_standsWhereTheThingIsDrawn(String demo) {
+    List<String> lost = new ArrayList<>();
+    for (ComposedSheet sheet : set(demo)) {
+      for (Ink.Group map : groups(sheet, "site-plan")) {
+        Set<String> drawn = new TreeSet<>();
+        groups(map, "drawing").forEach(g -> titles(g, drawn));
+        Set<String> texts = new TreeSet<>();
+        groups(map, "labels").forEach(g -> contents(g, texts));
+        for (Element element : Samples.outcome(demo).plan().elements()) {
+          String name =
+              element instanceof Element.Utility u && !u.carries().isBlank()
+                  ? Character.toUpperCase(u.carries().charAt(0)) + u.carries().substring(1)
+                  : element.id().title();
+          if (texts.contains(name) && !drawn.contains(element.id().toString())) {
+            lost.add(sheet.id() + ": " + element.id());
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), lost);
+  }
+
+  private static void titles(Ink ink, Set<String> titles) {
+    if (ink instanceof Ink.Group group) {
+      titles.add(group.title());
+      group.inks().forEach(i -> titles(i, titles));
+    }
+  }
+
+  private static void contents(Ink ink, Set<String> texts) {
+    if (ink instanceof Ink.Group group) {
+      group.inks().forEach(i -> contents(i, texts));
+    } else if (ink instanceof Ink.Text text) {
+      texts.add(text.content());
+    }
+  }
+
+  private static List<String> labels(String demo, String id) {
+    List<String> texts = new ArrayList<>();
+    set(demo).stream()
+        .filter(s -> s.id().equals(id))
+        .flatMap(s -> groups(s, "site-plan").stream())
+        .flatMap(map -> groups(map, "labels").stream())
+        .flatMap(g -> g.inks().stream())
+        .forEach(i -> texts.add(((Ink.Text) i).content()));
+    return texts;
   }
 
   /** Sections of one kind that differ say whose they are: titles with their names are unlike. */

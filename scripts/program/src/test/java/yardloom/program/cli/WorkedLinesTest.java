@@ -157,7 +157,7 @@ class WorkedLinesTest {
       // Hours are printed to a tenth.
       assertEquals(need, set, 0.05 * need + 0.1, row.text("month"));
     }
-    DataRow july = all.stream().filter(r -> isJulyOfA(all, r)).findFirst().orElseThrow();
+    DataRow july = all.stream().filter(WorkedLinesTest::isJulyOfA).findFirst().orElseThrow();
     assertEquals("10", july.text("minutes"));
     assertEquals("69", july.text("soak"));
     int turns = (int) july.number("turns");
@@ -178,11 +178,7 @@ class WorkedLinesTest {
     assertEquals(needGal / (1.443 * 60 * 0.81), july.number("need_h"), 0.06);
   }
 
-  private static boolean isJulyOfA(List<DataRow> all, DataRow row) {
-    int a = -1;
-    for (int i = 0; i < all.size(); i++) {
-      a = all.get(i).text("month").endsWith(": a") ? i : a;
-    }
-    return all.indexOf(row) > a && row.text("month").equals("Jul");
+  private static boolean isJulyOfA(DataRow row) {
+    return row.text("group").endsWith(": a") && row.text("month").equals("Jul");
   }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.batik.bridge.BridgeContext;
 import org.apache.batik.bridge.GVTBuilder;
 import org.apache.batik.bridge.UserAgentAdapter;
@@ -22,7 +24,9 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -156,6 +160,44 @@ class SheetFilesTest {
       String text = new PDFTextStripper().getText(document);
       assertTrue(text.contains("Kitchen garden on Elm Street"), text);
       assertTrue(text.contains("60'-0\""), text);
+    }
+  }
+
+  /** XMP (ISO 16684-1) and the old dictionary say the same; sheets are found by name and number. */
+  @Test
+  void pdf_saysWhatItIs_andNamesItsPages() throws Exception {
+    List<ComposedSheet> sheets = demo("ARCH A", UnitSystem.US);
+    Path pdf = folder.resolve("named.pdf");
+    PdfWriter.write(sheets, "Beds & berries <1>", "A. Drafter", pdf);
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      PDDocumentCatalog catalog = document.getDocumentCatalog();
+      DocumentBuilderFactory readers = DocumentBuilderFactory.newInstance();
+      readers.setNamespaceAware(true);
+      var xmp =
+          readers
+              .newDocumentBuilder()
+              .parse(new ByteArrayInputStream(catalog.getMetadata().toByteArray()));
+      String dc = "http://purl.org/dc/elements/1.1/";
+      for (String[] said :
+          new String[][] {
+            {"title", "Beds & berries <1>"},
+            {"creator", "A. Drafter"},
+            {"description", sheets.size() + " sheets"}
+          }) {
+        assertEquals(
+            said[1], xmp.getElementsByTagNameNS(dc, said[0]).item(0).getTextContent().strip());
+      }
+      assertEquals("Beds & berries <1>", document.getDocumentInformation().getTitle());
+      assertEquals("A. Drafter", document.getDocumentInformation().getAuthor());
+      assertEquals("en", catalog.getLanguage());
+      String[] labels = catalog.getPageLabels().getLabelsByPageIndices();
+      PDOutlineItem item = catalog.getDocumentOutline().getFirstChild();
+      for (int i = 0; i < sheets.size(); i++) {
+        assertEquals(String.valueOf(sheets.get(i).number()), labels[i]);
+        assertEquals(sheets.get(i).number() + " " + sheets.get(i).title(), item.getTitle());
+        assertEquals(document.getPage(i), item.findDestinationPage(document));
+        item = item.getNextSibling();
+      }
     }
   }
 

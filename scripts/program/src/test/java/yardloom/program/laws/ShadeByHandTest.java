@@ -69,7 +69,7 @@ class ShadeByHandTest {
    * the sun ever.
    */
   @ParameterizedTest
-  @CsvSource({"3, 16 Mar", "6, 11 Jun", "9, 15 Sep", "12, 10 Dec"})
+  @CsvSource({"3, --03-16", "6, --06-11", "9, --09-15", "12, --12-10"})
   void tower_inTheSouth_partsTheDayInTwo(int month, String day) {
     Drawn drawn =
         Drawn.of(
@@ -102,15 +102,15 @@ class ShadeByHandTest {
                 + " trunk: 1.m) { crown inLeaf: 1, bare: 1 }\n");
     String bed = "bed \"bed\"";
     double march = SunByHandTest.halfDay(SunByHandTest.noonOfMeanDay(3).declinationRad());
-    assertEquals(2 * march, cell(drawn, bed, "16 Mar", 4), 2 * CHANGE_H + PRINTED_H, "March");
+    assertEquals(2 * march, cell(drawn, bed, "--03-16", 4), 2 * CHANGE_H + PRINTED_H, "March");
     double declination = SunByHandTest.noonOfMeanDay(12).declinationRad();
     double half = SunByHandTest.halfDay(declination);
     double back = hourAt(Math.toDegrees(Math.asin(0.5 / 8)), declination);
     // 0.24 h at either side of noon; a trunk of twice the width would take twice as long.
     assertEquals(0.24, back, 0.01);
-    assertEquals(half - back, cell(drawn, bed, "10 Dec", 4), 2 * CHANGE_H + PRINTED_H, "longest");
+    assertEquals(half - back, cell(drawn, bed, "--12-10", 4), 2 * CHANGE_H + PRINTED_H, "longest");
     assertEquals(
-        2 * half - 2 * back, cell(drawn, bed, "10 Dec", 5), 4 * CHANGE_H + PRINTED_H, "direct");
+        2 * half - 2 * back, cell(drawn, bed, "--12-10", 5), 4 * CHANGE_H + PRINTED_H, "direct");
   }
 
   /** The word says: without it, a quarter of its height. */
@@ -133,7 +133,7 @@ class ShadeByHandTest {
             YARD.formatted(" { plant 'red raspberry' }")
                 .replace("rect(6.m, 14.m, 0.8.m, 2.m)", "rect(6.m, 12.m, 2.m, 4.m)"));
     assertTrue(drawn.exact("plant-list", "red raspberry", "count") > 0);
-    for (String day : List.of("16 Mar", "11 Jun", "15 Sep", "10 Dec")) {
+    for (String day : List.of("--03-16", "--06-11", "--09-15", "--12-10")) {
       for (int column = 4; column <= 6; column++) {
         assertEquals(
             cell(drawn, "open level ground", day, column),
