@@ -216,7 +216,8 @@ final class TruthPage {
 
   /** Rows of lists that say through what they go may measure a library alone. */
   private static boolean isReached(Map<String, String> row) {
-    return !row.containsKey("through") || row.getOrDefault("kind", "").equals("production");
+    return !row.containsKey("through")
+        || row.getOrDefault("kind", "production").equals("production");
   }
 
   private static void list(StringBuilder page, String name, List<Map<String, String>> rows) {
