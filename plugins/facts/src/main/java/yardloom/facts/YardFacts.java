@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import yardloom.facts.mulch.BorneDepth;
 import yardloom.facts.mulch.BulkDensity;
 import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.mulch.Carry;
 import yardloom.facts.mulch.Dripline;
 import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.Haul;
@@ -15,6 +16,7 @@ import yardloom.facts.mulch.TopUp;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
 import yardloom.facts.work.Job;
+import yardloom.facts.work.PhaseDays;
 import yardloom.facts.work.PlantingDay;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.ElementId;
@@ -160,6 +162,10 @@ public final class YardFacts {
   public static final FactKey<BulkLoads> LOADS =
       FactKey.many("materials.loads", BulkLoads.class).called("truckloads");
 
+  /** Rock, gravel, sand and soil to be wheeled; given by materials, read by work. */
+  public static final FactKey<Carry> CARRIES =
+      FactKey.many("materials.carries", Carry.class).called("bulk to be wheeled");
+
   /** Heaps on the drop zones of the plan; given by materials, read by work. */
   public static final FactKey<DropPile> PILES =
       FactKey.many("materials.piles", DropPile.class).called("delivered piles");
@@ -180,11 +186,18 @@ public final class YardFacts {
   public static final FactKey<PlantingDay> PLANTING_DAYS =
       FactKey.many("work.planting-days", PlantingDay.class).called("days on which the crew plants");
 
+  /**
+   * When the crew works each phase, where the plan says its start; given by work, read by water.
+   */
+  public static final FactKey<PhaseDays> PHASE_DAYS =
+      FactKey.many("work.phase-days", PhaseDays.class).called("days of the phases");
+
   /** What is to be done; given by every plugin, read by work. */
   public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");
 
   /**
-   * Elements that the plan counts by items and tasks of its own; given by work, read by materials.
+   * Elements whose items and tasks are counted elsewhere; given by work for what the plan counts
+   * itself and by planting for compost bays, read by materials.
    */
   public static final FactKey<ElementId> OWN_COUNTED =
       FactKey.many("work.own-counted", ElementId.class).called("elements that the plan counts");

@@ -49,6 +49,8 @@ import yardloom.work.phase.RestingTimeCheck;
 import yardloom.work.phase.ScheduleCalculator;
 import yardloom.work.phase.VisitCalculator;
 import yardloom.work.phase.VisitTable;
+import yardloom.work.visit.SiteVisitCalculator;
+import yardloom.work.visit.SiteVisitTable;
 
 /** Hours, hauls, phases and cost, and the pages of crew and client. */
 public final class WorkPlugin implements YardPlugin {
@@ -80,7 +82,8 @@ public final class WorkPlugin implements YardPlugin {
         new ScheduleCalculator(),
         new VisitCalculator(),
         new CostCalculator(),
-        new BagCalculator());
+        new BagCalculator(),
+        new SiteVisitCalculator());
   }
 
   @Override
@@ -102,6 +105,7 @@ public final class WorkPlugin implements YardPlugin {
         new ElementTable(),
         new PhaseTable(),
         new VisitTable(),
+        new SiteVisitTable(),
         new OrdersTable(),
         new CostTable(),
         new DriverTable(),

@@ -11,6 +11,8 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
@@ -26,6 +28,7 @@ import yardloom.kernel.unit.Length;
 final class Overlay {
   static final GeometryFactory FACTORY = new GeometryFactory();
   static final double SLIVER_M2 = 1e-6;
+  private static final double MOST_MITRE = 2;
   private static final Length ROUNDING = Length.millimetres(0.5);
   private static final PrecisionModel GRID = new PrecisionModel(1e7);
 
@@ -63,6 +66,18 @@ final class Overlay {
   /** {@link RoundBuffer} to half a millimetre. */
   static Geometry fineBuffer(Geometry g, double distanceM) {
     return RoundBuffer.of(g, distanceM, 2, ROUNDING);
+  }
+
+  /** An offset whose corners stay corners, cut off beyond twice the distance. */
+  static Geometry mitred(Geometry g, double distanceM) {
+    return BufferOp.bufferOp(
+        g,
+        distanceM,
+        new BufferParameters(
+            BufferParameters.DEFAULT_QUADRANT_SEGMENTS,
+            BufferParameters.CAP_FLAT,
+            BufferParameters.JOIN_MITRE,
+            MOST_MITRE));
   }
 
   /** How far an inner point is from the boundary. */

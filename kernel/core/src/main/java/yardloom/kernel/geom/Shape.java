@@ -42,6 +42,9 @@ public final class Shape {
 
   private final Geometry geometry;
 
+  /** Asked for by many and dear to find; found once, and the same whichever thread finds it. */
+  private Point heart;
+
   Shape(Geometry geometry) {
     this.geometry = geometry;
   }
@@ -198,8 +201,11 @@ public final class Shape {
    * @throws IllegalStateException if the shape is empty
    */
   public Point heart() {
-    requireArea();
-    return Point.of(MaximumInscribedCircle.getCenter(geometry, 0.01).getCoordinate());
+    if (heart == null) {
+      requireArea();
+      heart = Point.of(MaximumInscribedCircle.getCenter(geometry, 0.01).getCoordinate());
+    }
+    return heart;
   }
 
   /** The radius of the largest circle that fits inside, to 1 mm. */
@@ -287,6 +293,17 @@ public final class Shape {
     return distance.metres() == 0 || isEmpty()
         ? this
         : new Shape(RoundBuffer.of(geometry, distance.metres(), ARC_CHORDS, GROWN_WITHIN));
+  }
+
+  /**
+   * Everything within {@code distance}, corners kept as corners where they are not sharper than
+   * about 60 degrees: fewer bends than {@link #grown}, for ways round things. Above zero, else the
+   * shape itself.
+   */
+  public Shape grownWithCorners(Length distance) {
+    return distance.metres() <= 0 || isEmpty()
+        ? this
+        : new Shape(Overlay.polygonal(Overlay.mitred(geometry, distance.metres())));
   }
 
   /** The part that is at least {@code distance} from the boundary; may be empty or in parts. */

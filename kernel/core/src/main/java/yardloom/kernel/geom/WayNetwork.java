@@ -110,8 +110,8 @@ public final class WayNetwork {
         }
       }
     }
-    doors.forEach((i, d) -> crossings(surfaces.get(i), d, lines));
     build(lines);
+    doors.forEach((i, d) -> crossings(surfaces.get(i), d));
     fromStart = explore(start.coordinate());
   }
 
@@ -132,6 +132,19 @@ public final class WayNetwork {
     link(near[0], near[1], lines);
     door(i, near[0], doors);
     door(j, near[1], doors);
+    bends(i, j, doors);
+    bends(j, i, doors);
+  }
+
+  /** Where a path runs over a surface, people leave it at its ends, its bends and the edge. */
+  private void bends(int path, int on, Map<Integer, List<Coordinate>> doors) {
+    Optional<Line> middle = ways.get(path).middle();
+    if (middle.isEmpty() || ways.get(on).middle().isPresent()) {
+      return;
+    }
+    for (Coordinate c : Overlay.lineInside(body(on), body(path)).getCoordinates()) {
+      door(on, c, doors);
+    }
   }
 
   private void door(int i, Coordinate at, Map<Integer, List<Coordinate>> doors) {
@@ -140,14 +153,34 @@ public final class WayNetwork {
     }
   }
 
-  private static void crossings(OpenGround ground, List<Coordinate> doors, List<Geometry> lines) {
+  /**
+   * The straight ways over a surface. They do not meet each other, since the shortest turns at
+   * corners and doors only.
+   */
+  private void crossings(OpenGround ground, List<Coordinate> doors) {
     List<Coordinate> stops = new ArrayList<>(doors);
     stops.addAll(ground.corners());
+    stops.forEach(this::attach);
     for (int i = 0; i < stops.size(); i++) {
       for (int j = 0; j < i; j++) {
         if (ground.isClear(stops.get(i), stops.get(j))) {
-          link(stops.get(i), stops.get(j), lines);
+          edge(stops.get(i), stops.get(j));
         }
+      }
+    }
+  }
+
+  /** A place on a piece between two nodes reaches both. */
+  private void attach(Coordinate at) {
+    if (!graph.addVertex(at)) {
+      return;
+    }
+    for (DefaultWeightedEdge piece : List.copyOf(graph.edgeSet())) {
+      Coordinate a = graph.getEdgeSource(piece);
+      Coordinate b = graph.getEdgeTarget(piece);
+      if (a.distance(at) + at.distance(b) - graph.getEdgeWeight(piece) <= ON_LINE_M) {
+        edge(at, a);
+        edge(at, b);
       }
     }
   }
@@ -179,15 +212,7 @@ public final class WayNetwork {
 
   /** A start on the middle of a piece reaches both of its ends. */
   private SingleSourcePaths<Coordinate, DefaultWeightedEdge> explore(Coordinate start) {
-    graph.addVertex(start);
-    for (DefaultWeightedEdge piece : List.copyOf(graph.edgeSet())) {
-      Coordinate a = graph.getEdgeSource(piece);
-      Coordinate b = graph.getEdgeTarget(piece);
-      if (a.distance(start) + start.distance(b) - graph.getEdgeWeight(piece) <= ON_LINE_M) {
-        edge(start, a);
-        edge(start, b);
-      }
-    }
+    attach(start);
     return new DijkstraShortestPath<>(graph).getPaths(start);
   }
 

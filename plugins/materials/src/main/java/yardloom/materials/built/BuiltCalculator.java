@@ -38,7 +38,7 @@ public final class BuiltCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(YardFacts.BILL, YardFacts.JOBS);
+    return Set.of(YardFacts.BILL, YardFacts.JOBS, YardFacts.CARRIES);
   }
 
   @Override

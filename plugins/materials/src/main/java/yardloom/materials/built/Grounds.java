@@ -43,18 +43,20 @@ final class Grounds {
     String surface = paving.surface().toLowerCase(Locale.ROOT);
     if (surface.contains("concrete")) {
       tally.concrete("ready-mix concrete", deep(area, "slab", SLAB, paving.place()));
-      tally.bulk("gravel base", deep(area, "base", Pavers.Traffic.FOOT.base(), paving.place()));
+      tally.bulk(
+          "gravel base", paving, deep(area, "base", Pavers.Traffic.FOOT.base(), paving.place()));
       dig(area, SLAB.plus(Pavers.Traffic.FOOT.base()), tally);
       tally.job(WorkTask.GRADE_BASE, area);
       tally.job(WorkTask.POUR_SLAB, area);
     } else if (surface.contains("gravel") || surface.contains("granite")) {
-      tally.bulk("gravel", deep(area, "gravel", GRAVEL, paving.place()));
+      tally.bulk("gravel", paving, deep(area, "gravel", GRAVEL, paving.place()));
       dig(area, GRAVEL, tally);
       tally.job(WorkTask.GRADE_BASE, area);
     } else {
       tally.area("paving, " + paving.surface(), area);
-      tally.bulk("bedding sand", deep(area, "bedding", Pavers.BEDDING, paving.place()));
-      tally.bulk("gravel base", deep(area, "base", Pavers.Traffic.FOOT.base(), paving.place()));
+      tally.bulk("bedding sand", paving, deep(area, "bedding", Pavers.BEDDING, paving.place()));
+      tally.bulk(
+          "gravel base", paving, deep(area, "base", Pavers.Traffic.FOOT.base(), paving.place()));
       dig(area, PAVER.plus(Pavers.BEDDING).plus(Pavers.Traffic.FOOT.base()), tally);
       tally.job(WorkTask.GRADE_BASE, area);
       tally.job(WorkTask.LAY_PAVERS, area);
@@ -88,9 +90,8 @@ final class Grounds {
     tally.pieces("step blocks, " + Say.distance(flight.width(), tally.units()) + " wide", steps);
     Derived<Area> area = Derived.given(ground.shape().area(), "ground of steps", ground.place());
     Derived<Volume> base = deep(area, "base", Pavers.Traffic.FOOT.base(), ground.place());
-    tally.bulk("gravel base", base);
+    tally.bulk("gravel base", ground, base);
     tally.job(WorkTask.SET_STEPS, steps);
-    tally.job(WorkTask.PLACE_ROCK, base);
     dig(area, Pavers.Traffic.FOOT.base(), tally);
   }
 
@@ -107,7 +108,7 @@ final class Grounds {
         Derived.by("area within all outlines: 12 in wider all round", PAD)
             .from("ground", built.shape().area(), built.place())
             .gives(wide.area());
-    tally.bulk("gravel base", deep(area, "base", pad, built.place()));
+    tally.bulk("gravel base", built, deep(area, "base", pad, built.place()));
     dig(area, pad, tally);
     tally.job(WorkTask.GRADE_BASE, area);
   }

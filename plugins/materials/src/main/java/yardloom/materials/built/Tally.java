@@ -6,11 +6,13 @@ import java.util.TreeMap;
 import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Carry;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Say;
@@ -93,8 +95,18 @@ final class Tally {
   }
 
   /** Rock, sand and gravel, which pack; what is of one kind is ordered together. */
-  void bulk(String item, Derived<Volume> exact) {
+  void bulk(String item, Element on, Derived<Volume> exact) {
     loose.add(item, of, exact);
+    job(WorkTask.PLACE_ROCK, exact);
+    out.give(
+        YardFacts.CARRIES,
+        new Carry(on.id().title(), on.shape(), item, WorkPhase.BUILD, loose(exact)));
+  }
+
+  private static Derived<Volume> loose(Derived<Volume> exact) {
+    return Derived.by("volume in place × 1.2", PACKING)
+        .from("volume in place", exact)
+        .gives(exact.value().times(1 + PACKED));
   }
 
   /** Bulk by item, for all that is built: rounding up belongs to the truck, not to the wall. */

@@ -51,16 +51,15 @@ final class Walls {
             .from("thickness", thickness, wall.place())
             .from("base", WallParts.BASE)
             .gives(WallParts.base(length, thickness));
-    tally.bulk("gravel base", base);
-    Derived<Volume> rock = base;
+    tally.bulk("gravel base", wall, base);
     if (how.made() == Barrier.Made.RETAINING) {
-      rock = drainage(wall, base, tally);
+      drainage(wall, tally);
     }
-    work(wall, how, courses, thickness, rock, tally);
+    work(wall, how, courses, thickness, tally);
   }
 
-  /** Rock, pipe and fabric behind it; returns all gravel and rock. */
-  private static Derived<Volume> drainage(Element.Fence wall, Derived<Volume> base, Tally tally) {
+  /** Rock, pipe and fabric behind it. */
+  private static void drainage(Element.Fence wall, Tally tally) {
     Length length = wall.line().length();
     Derived<Volume> drain =
         Derived.by("length × height × drain", WallParts.SOURCE)
@@ -68,7 +67,7 @@ final class Walls {
             .from("height", wall.height(), wall.place())
             .from("drain", WallParts.DRAIN)
             .gives(WallParts.drain(length, wall.height()));
-    tally.bulk("drain rock", drain);
+    tally.bulk("drain rock", wall, drain);
     tally.length("perforated drain pipe", Derived.given(length, "length", wall.place()));
     Derived<Area> fabric =
         Derived.by("length × (height + drain)", WallParts.SOURCE)
@@ -77,19 +76,10 @@ final class Walls {
             .from("drain", WallParts.DRAIN)
             .gives(length.by(wall.height().plus(WallParts.DRAIN)));
     tally.area("filter fabric", fabric);
-    return Derived.by("base + drain rock", WallParts.SOURCE)
-        .from("base", base)
-        .from("drain rock", drain)
-        .gives(base.value().plus(drain.value()));
   }
 
   private static void work(
-      Element.Fence wall,
-      Barrier how,
-      Derived<Integer> courses,
-      Length thickness,
-      Derived<Volume> rock,
-      Tally tally) {
+      Element.Fence wall, Barrier how, Derived<Integer> courses, Length thickness, Tally tally) {
     Length length = wall.line().length();
     Derived<Area> face =
         Derived.by("length × courses × course", WallParts.SOURCE)
@@ -98,7 +88,6 @@ final class Walls {
             .from("course", how.unitHeight(), wall.place())
             .gives(length.by(how.unitHeight().times(courses.value())));
     tally.job(WorkTask.BUILD_WALL, face);
-    tally.job(WorkTask.PLACE_ROCK, rock);
     Derived<Volume> trench =
         Derived.by("length × thickness × 2 × (base + course)", WallParts.SOURCE)
             .from("length", length, wall.place())

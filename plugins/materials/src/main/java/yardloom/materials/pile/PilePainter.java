@@ -60,7 +60,7 @@ public final class PilePainter implements Painter {
     for (Haul haul : facts.all(YardFacts.HAULS)) {
       // Two lifts go the same way.
       if (drawn.add(haul.way())) {
-        marks.add(new Mark.Stroke(haul.way(), BARROW, "barrow way to " + haul.to().title()));
+        marks.add(new Mark.Stroke(haul.way(), BARROW, "barrow way to " + haul.to()));
       }
     }
     for (DropPile pile : facts.all(YardFacts.PILES)) {

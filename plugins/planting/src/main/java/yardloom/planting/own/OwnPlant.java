@@ -258,6 +258,9 @@ final class OwnPlant {
     }
     Optional<Double> first = within("first_year", 1, 40);
     Optional<Double> full = within("full_year", 1, 60);
+    if (full.isPresent() && first.isEmpty()) {
+      throw wrong("full_year", "give also the year of the first harvest");
+    }
     if (first.isPresent() && full.orElse(first.get()) < first.get()) {
       throw wrong("full_year", "the year of full harvest is not before the first");
     }

@@ -23,8 +23,9 @@ import yardloom.kernel.unit.Length;
 import yardloom.site.path.PathStandard;
 
 /**
- * The paths and hard surfaces of a plan, as the hauls and the ways to the beds use them: cut where
- * a wall or a fence without a gate stands across them, or where they run over a neighbour's ground.
+ * The paths, hard surfaces and mulched ground of a plan, as the hauls and the ways to the beds use
+ * them: cut where a wall or a fence without a gate stands across them, or where they run over a
+ * neighbour's ground. Mulched ground is walked half a barrow's width off the beds in it.
  */
 public final class WaysCalculator implements Calculator {
   /** Two ways on either side of a fence must lie further apart than ways that touch. */
@@ -53,9 +54,11 @@ public final class WaysCalculator implements Calculator {
   }
 
   static Ways of(Plan plan) {
-    List<Shape> barriers = barriers(plan);
-    Shape cut = Shape.union(barriers).grown(CLEAR);
-    return new Ways(ways(plan, barrowWidth(plan), cut), ways(plan, Length.ZERO, cut), barriers);
+    List<Shape> barriers = barriers(plan, barrowWidth(plan));
+    return new Ways(
+        ways(plan, barrowWidth(plan), barriers),
+        ways(plan, Length.ZERO, barriers(plan, Length.ZERO)),
+        barriers);
   }
 
   /** The width that a barrow needs in this plan. */
@@ -63,12 +66,16 @@ public final class WaysCalculator implements Calculator {
     return PathStandard.of(plan, PathUse.BARROW).least().value();
   }
 
-  /** Walls, fences and hedges but for a barrow's width to each side of a gate, and neighbours. */
-  private static List<Shape> barriers(Plan plan) {
+  /**
+   * Walls, fences and hedges but for a barrow's width to each side of a gate that is wide enough,
+   * and neighbours.
+   */
+  private static List<Shape> barriers(Plan plan, Length leastWidth) {
     List<Shape> barriers = new ArrayList<>();
     plan.all(Element.Building.class).forEach(b -> barriers.add(b.shape()));
     List<Shape> gates =
         plan.attributes().all(Gate.KEY).stream()
+            .filter(gate -> !gate.value().width().isShortOf(leastWidth))
             .map(gate -> Shape.circle(gate.value().at(), barrowWidth(plan)))
             .toList();
     Shape open = Shape.union(gates);
@@ -89,7 +96,8 @@ public final class WaysCalculator implements Calculator {
     return strips;
   }
 
-  private static List<WayNetwork.Way> ways(Plan plan, Length leastWidth, Shape cut) {
+  private static List<WayNetwork.Way> ways(Plan plan, Length leastWidth, List<Shape> barriers) {
+    Shape cut = Shape.union(barriers).grown(CLEAR);
     List<WayNetwork.Way> ways = new ArrayList<>();
     for (Element.Path path : plan.all(Element.Path.class)) {
       if (!path.width().isShortOf(leastWidth)) {
@@ -102,6 +110,20 @@ public final class WaysCalculator implements Calculator {
       }
       ways.addAll(new WayNetwork.Way(paving.shape(), Optional.empty()).without(cut));
     }
+    Shape taken = taken(plan).grownWithCorners(leastWidth.div(2));
+    for (Element.MulchedGround ground : plan.all(Element.MulchedGround.class)) {
+      Shape free = ground.shape().minus(taken);
+      free.parts()
+          .forEach(part -> ways.addAll(new WayNetwork.Way(part, Optional.empty()).without(cut)));
+    }
     return ways;
+  }
+
+  /** What lies or stands in mulched ground that nobody walks over. */
+  private static Shape taken(Plan plan) {
+    List<Shape> taken = new ArrayList<>();
+    plan.all(Element.Bed.class).forEach(b -> taken.add(b.shape()));
+    plan.all(Element.Structure.class).forEach(b -> taken.add(b.shape()));
+    return Shape.union(taken);
   }
 }

@@ -27,6 +27,8 @@ import yardloom.work.phase.OrdersTable;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PhaseTime;
 import yardloom.work.phase.PlantingVisit;
+import yardloom.work.visit.SiteVisit;
+import yardloom.work.visit.SiteVisitTable;
 
 /** Phases, hours and cost, for who plans the work; drawn where the plan asks for it. */
 public final class WorkSheet implements SheetMaker {
@@ -45,6 +47,7 @@ public final class WorkSheet implements SheetMaker {
         PlantingVisit.FACT,
         KindHours.FACT,
         CostEstimate.FACT,
+        SiteVisit.FACT,
         YardFacts.HAULS,
         YardFacts.BILL,
         BagChoice.FACT,
@@ -59,7 +62,12 @@ public final class WorkSheet implements SheetMaker {
     }
     List<Panel> panels = new ArrayList<>();
     List<Table> tables = new ArrayList<>();
-    List.of(new LabourTable(), new PhaseTable(), new OwnTable(), new OrdersTable())
+    List.of(
+            new LabourTable(),
+            new PhaseTable(),
+            new SiteVisitTable(),
+            new OwnTable(),
+            new OrdersTable())
         .forEach(m -> tables.add(m.make(plan, facts)));
     List.of(new CostTable(), new DriverTable(), new BagTable())
         .forEach(m -> tables.add(m.make(plan, facts)));

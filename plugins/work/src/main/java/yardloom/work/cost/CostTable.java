@@ -100,7 +100,7 @@ public final class CostTable implements TableMaker {
   }
 
   /** A title that names invented prices. */
-  static String title(String title, Facts facts) {
+  public static String title(String title, Facts facts) {
     return CostEstimate.atDemonstrationPrices(facts) ? title + ", demonstration prices" : title;
   }
 

@@ -1,8 +1,12 @@
 package yardloom.work.haul;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.jgrapht.GraphPath;
+import org.jgrapht.Graphs;
 import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleWeightedGraph;
@@ -19,12 +23,12 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 
 /**
- * The shortest way of a barrow round what stands in its way.
+ * The shortest way of a barrow round what stands in its way: round walls always, round beds but for
+ * those at its two ends.
  *
  * <p>The ways that bend only at corners of the obstacles, each grown by a barrow's half width,
  * contain the shortest. An end nearer to an obstacle than that half width, such as the middle of a
- * narrow bed along a fence, is reached from the nearest free place. Ends that are closed in are
- * joined by the straight line.
+ * narrow bed along a fence, is reached from the nearest free place.
  *
  * <p>References: [1] T. Lozano-Pérez, M. A. Wesley, An algorithm for planning collision-free paths
  * among polyhedral obstacles, Communications of the ACM 22, 1979, pp. 560-570 (visibility graph).
@@ -43,65 +47,92 @@ public final class BarrowWay {
   // Bends stand a hair off the obstacle, so that walking along a wall does not count as crossing.
   private static final Length HAIR = Length.metres(0.005);
 
+  private final List<Shape> walls;
+  private final List<Shape> beds;
   private final PreparedGeometry blocked;
-
-  /** A hair outside of what is blocked. */
-  private final Geometry edge;
-
   private final List<Coordinate> bends = new ArrayList<>();
+  private Optional<SimpleWeightedGraph<Coordinate, DefaultWeightedEdge>> between = Optional.empty();
 
   /** Prepares the obstacles, such as buildings and structures. */
-  public BarrowWay(List<Shape> obstacles) {
-    Shape grown = Shape.union(obstacles).grown(HALF_BARROW);
-    blocked = PreparedGeometryFactory.prepare(grown.jts());
-    Shape around = Shape.union(obstacles).grown(HALF_BARROW.plus(HAIR));
-    edge = around.jts().getBoundary();
-    for (Shape part : around.parts()) {
-      for (Coordinate c : part.jts().convexHull().getCoordinates()) {
-        bends.add(c);
-      }
-      for (Coordinate c : part.jts().getCoordinates()) {
-        bends.add(c);
-      }
-    }
+  public BarrowWay(List<Shape> walls) {
+    this(walls, List.of());
   }
 
+  /** Prepares walls, and beds, over which nobody wheels to somewhere else. */
+  public BarrowWay(List<Shape> walls, List<Shape> beds) {
+    this.walls = List.copyOf(walls);
+    this.beds = List.copyOf(beds);
+    blocked = blockedBy(beds);
+    List<Shape> all = new ArrayList<>(walls);
+    all.addAll(beds);
+    Shape around = Shape.union(all).grownWithCorners(HALF_BARROW.plus(HAIR));
+    Set<Coordinate> corners = new LinkedHashSet<>();
+    around.parts().forEach(part -> corners.addAll(List.of(part.jts().getCoordinates())));
+    bends.addAll(corners);
+  }
+
+  private PreparedGeometry blockedBy(List<Shape> some) {
+    List<Shape> all = new ArrayList<>(walls);
+    all.addAll(some);
+    return PreparedGeometryFactory.prepare(Shape.union(all).grownWithCorners(HALF_BARROW).jts());
+  }
+
+  /** The shortest way, or where the ends are closed in the straight line. */
   public Line between(Point from, Point to) {
-    Coordinate a = free(from.coordinate());
-    Coordinate b = free(to.coordinate());
-    if (from.equals(to) || isFree(from.coordinate(), to.coordinate())) {
-      return straight(from, to);
+    return find(from, to).orElseGet(() -> straight(from, to));
+  }
+
+  /** The shortest way; empty where an end is closed in. */
+  public Optional<Line> find(Point from, Point to) {
+    List<Shape> others = beds.stream().filter(b -> !b.contains(from) && !b.contains(to)).toList();
+    PreparedGeometry own = others.size() == beds.size() ? blocked : blockedBy(others);
+    if (from.equals(to) || isFree(own, from.coordinate(), to.coordinate())) {
+      return Optional.of(straight(from, to));
     }
-    if (a.equals2D(b)) {
-      return joined(from, List.of(a), to);
-    }
-    SimpleWeightedGraph<Coordinate, DefaultWeightedEdge> graph =
-        new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
-    List<Coordinate> stops = new ArrayList<>();
-    for (Coordinate c : bends) {
-      if (graph.addVertex(c)) {
-        stops.add(c);
+    Coordinate a = free(own, from.coordinate());
+    Coordinate b = free(own, to.coordinate());
+    return a.equals2D(b)
+        ? Optional.of(joined(from, List.of(a), to))
+        : shortest(own, a, b).map(stops -> joined(from, stops, to));
+  }
+
+  private Optional<List<Coordinate>> shortest(PreparedGeometry own, Coordinate a, Coordinate b) {
+    SimpleWeightedGraph<Coordinate, DefaultWeightedEdge> graph = graph();
+    List<Coordinate> ends = new ArrayList<>();
+    for (Coordinate end : List.of(a, b)) {
+      if (graph.addVertex(end)) {
+        ends.add(end);
       }
     }
-    for (Coordinate c : List.of(a, b)) {
-      if (graph.addVertex(c)) {
-        stops.add(c);
-      }
-    }
-    for (int i = 0; i < stops.size(); i++) {
-      for (int j = 0; j < i; j++) {
-        if (isFree(stops.get(i), stops.get(j))) {
-          DefaultWeightedEdge edge = graph.addEdge(stops.get(i), stops.get(j));
-          graph.setEdgeWeight(edge, stops.get(i).distance(stops.get(j)));
+    for (Coordinate end : ends) {
+      for (Coordinate stop : List.copyOf(graph.vertexSet())) {
+        if (!stop.equals2D(end) && isFree(own, stop, end)) {
+          Graphs.addEdge(graph, stop, end, stop.distance(end));
         }
       }
     }
     GraphPath<Coordinate, DefaultWeightedEdge> path =
         DijkstraShortestPath.findPathBetween(graph, a, b);
-    if (path == null) {
-      return straight(from, to);
+    graph.removeAllVertices(ends);
+    return Optional.ofNullable(path).map(GraphPath::getVertexList);
+  }
+
+  /** What the ways of all goals have in common, worked out once. */
+  private SimpleWeightedGraph<Coordinate, DefaultWeightedEdge> graph() {
+    if (between.isEmpty()) {
+      SimpleWeightedGraph<Coordinate, DefaultWeightedEdge> graph =
+          new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
+      bends.forEach(graph::addVertex);
+      for (int i = 0; i < bends.size(); i++) {
+        for (int j = 0; j < i; j++) {
+          if (isFree(blocked, bends.get(i), bends.get(j))) {
+            Graphs.addEdge(graph, bends.get(i), bends.get(j), bends.get(i).distance(bends.get(j)));
+          }
+        }
+      }
+      between = Optional.of(graph);
     }
-    return joined(from, path.getVertexList(), to);
+    return between.get();
   }
 
   private static Line joined(Point from, List<Coordinate> between, Point to) {
@@ -113,9 +144,13 @@ public final class BarrowWay {
   }
 
   /** The place itself, or the nearest one that a barrow can stand on. */
-  private Coordinate free(Coordinate at) {
+  private static Coordinate free(PreparedGeometry own, Coordinate at) {
     Geometry place = FACTORY.createPoint(at);
-    return blocked.intersects(place) ? DistanceOp.nearestPoints(edge, place)[0] : at;
+    if (!own.intersects(place)) {
+      return at;
+    }
+    Geometry edge = Shape.of(own.getGeometry()).grownWithCorners(HAIR).jts().getBoundary();
+    return DistanceOp.nearestPoints(edge, place)[0];
   }
 
   private static Line straight(Point from, Point to) {
@@ -123,8 +158,7 @@ public final class BarrowWay {
     return Line.between(from, end);
   }
 
-  private boolean isFree(Coordinate a, Coordinate b) {
-    Geometry walk = FACTORY.createLineString(new Coordinate[] {a, b});
-    return !blocked.intersects(walk);
+  private static boolean isFree(PreparedGeometry own, Coordinate a, Coordinate b) {
+    return !own.intersects(FACTORY.createLineString(new Coordinate[] {a, b}));
   }
 }

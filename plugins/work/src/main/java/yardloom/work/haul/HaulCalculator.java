@@ -1,15 +1,20 @@
 package yardloom.work.haul;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import yardloom.facts.Ways;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Carry;
 import yardloom.facts.mulch.Course;
 import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.DropZone;
 import yardloom.facts.mulch.Haul;
+import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.Surface;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -22,10 +27,21 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 
-/** Gives the barrow trips from every heap. */
+/**
+ * Gives the barrow trips from every heap: layers of sheet mulch, and the rock, gravel, sand and
+ * soil of what is built. What no spot is for comes on the first one.
+ */
 public final class HaulCalculator implements Calculator {
   private static final Source WALK =
       Source.commonPractice("each barrow goes there full and comes back empty");
+
+  private static final Source HEAVY =
+      Source.read(
+          "Questions about deliveries: a cubic yard is nine barrows of 3 cu ft",
+          "question page of a bulk-soil dealer",
+          0,
+          "barrows");
+  private static final Volume MOST_HEAVY = Volume.cubicFeet(3);
 
   @Override
   public String id() {
@@ -39,7 +55,7 @@ public final class HaulCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.WAYS);
+    return Set.of(YardFacts.WAYS, YardFacts.CARRIES);
   }
 
   @Override
@@ -54,53 +70,109 @@ public final class HaulCalculator implements Calculator {
       return;
     }
     Ways ways = in.find(YardFacts.WAYS).orElse(Ways.NONE);
-    BarrowWay open = new BarrowWay(obstacles(plan, ways));
+    List<Shape> walls = walls(plan, ways);
+    BarrowWay round = new BarrowWay(walls);
+    BarrowWay open = new BarrowWay(walls, beds(plan));
+    Set<Material> named = new TreeSet<>();
+    piles.forEach(p -> named.add(p.spot().material()));
     for (DropPile pile : piles) {
-      hauls(pile, in.all(YardFacts.SURFACES), new HaulWay.Finder(plan, pile, open, ways))
-          .forEach(h -> out.give(YardFacts.HAULS, h));
+      HaulWay.Finder finder = new HaulWay.Finder(plan, pile, round, open, ways);
+      for (Material material : bulk(in.all(YardFacts.SURFACES))) {
+        boolean isHere =
+            named.contains(material) ? pile.spot().material() == material : pile == piles.get(0);
+        if (isHere) {
+          layers(pile.spot(), material, in.all(YardFacts.SURFACES), finder, out);
+        }
+      }
+      if (pile == piles.get(0)) {
+        in.all(YardFacts.CARRIES).forEach(c -> out.give(YardFacts.HAULS, haul(pile, c, finder)));
+      }
     }
   }
 
-  private static List<Shape> obstacles(Plan plan, Ways ways) {
+  /**
+   * What comes loose by the yard, from the top down: chips, materials of the plan's own, compost.
+   */
+  private static List<Material> bulk(List<Surface> surfaces) {
+    return surfaces.stream()
+        .flatMap(s -> s.courses().stream())
+        .filter(c -> c.volume().isPresent())
+        .map(Course::material)
+        .distinct()
+        .sorted(Comparator.reverseOrder())
+        .toList();
+  }
+
+  private static List<Shape> walls(Plan plan, Ways ways) {
     List<Shape> shapes = new ArrayList<>(ways.barriers());
     plan.all(Element.Building.class).forEach(b -> shapes.add(b.shape()));
     plan.all(Element.Structure.class).forEach(s -> shapes.add(s.shape()));
     return shapes;
   }
 
-  private static List<Haul> hauls(DropPile pile, List<Surface> surfaces, HaulWay.Finder ways) {
-    List<Haul> hauls = new ArrayList<>();
-    for (Surface s : surfaces) {
-      List<Course> lifts = s.lifts(pile.spot().material());
-      if (!lifts.isEmpty()) {
-        HaulWay way = ways.to(s);
-        lifts.forEach(lift -> hauls.add(haul(pile.spot(), s, lift, way)));
-      }
-    }
-    return hauls;
+  private static List<Shape> beds(Plan plan) {
+    return plan.all(Element.Bed.class).stream().map(Element.Bed::shape).toList();
   }
 
-  private static Haul haul(DropZone spot, Surface to, Course course, HaulWay way) {
-    Derived<Volume> volume = course.volume().orElseThrow();
-    Derived<Integer> trips =
-        Derived.by("trips = volume / barrow, rounded up", WholePieces.SOURCE)
-            .from("volume", volume)
-            .from("barrow", spot.barrow(), spot.place())
-            .gives(WholePieces.of(volume.value(), spot.barrow()));
+  private static void layers(
+      DropZone spot, Material material, List<Surface> to, HaulWay.Finder ways, Sink out) {
+    for (Surface s : to) {
+      List<Course> lifts = s.lifts(material).stream().filter(c -> c.volume().isPresent()).toList();
+      if (!lifts.isEmpty()) {
+        HaulWay way = ways.to(s);
+        for (Course lift : lifts) {
+          Derived<Integer> trips = trips(lift.volume().orElseThrow(), spot, spot.barrow());
+          out.give(
+              YardFacts.HAULS,
+              haul(
+                  s.title(),
+                  spot,
+                  material.title(),
+                  lift.phase(),
+                  lift.volume().orElseThrow(),
+                  trips,
+                  way));
+        }
+      }
+    }
+  }
+
+  private static Haul haul(DropPile pile, Carry carry, HaulWay.Finder ways) {
+    DropZone spot = pile.spot();
+    Volume barrow = spot.barrow().div(2).min(MOST_HEAVY);
+    return haul(
+        carry.to(),
+        spot,
+        carry.item(),
+        carry.phase(),
+        carry.volume(),
+        trips(carry.volume(), spot, barrow),
+        ways.to(carry.ground()));
+  }
+
+  private static Derived<Integer> trips(Derived<Volume> volume, DropZone spot, Volume barrow) {
+    return Derived.by(
+            "trips = volume / barrow, rounded up",
+            barrow.equals(spot.barrow()) ? WholePieces.SOURCE : HEAVY)
+        .from("volume", volume)
+        .from("barrow", barrow, spot.place())
+        .gives(WholePieces.of(volume.value(), barrow));
+  }
+
+  private static Haul haul(
+      String to,
+      DropZone spot,
+      String item,
+      WorkPhase phase,
+      Derived<Volume> volume,
+      Derived<Integer> trips,
+      HaulWay way) {
     Derived<Length> walk =
         Derived.by("walk = 2 × trips × way", WALK)
             .from("trips", trips)
             .from("way", way.oneWay())
             .gives(way.oneWay().value().times(2.0 * trips.value()));
     return new Haul(
-        to,
-        spot.material(),
-        course.phase(),
-        volume,
-        trips,
-        way.line(),
-        way.by(),
-        way.oneWay(),
-        walk);
+        to, spot.name(), item, phase, volume, trips, way.line(), way.by(), way.oneWay(), walk);
   }
 }

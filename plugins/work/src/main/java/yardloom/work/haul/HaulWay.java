@@ -16,13 +16,15 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 
 /**
- * The way of the barrows from one heap to one surface.
+ * The way of the barrows from one heap to one place.
  *
  * <p>Loads go to all of a surface, so the way counts to its middle, as hauls of earth are counted
- * from centre to centre. Where paths and hard surfaces lead there, the way goes along them: on a
- * path of that network to halfway along it, otherwise to its edge as in the table of ways to the
- * beds, and on to its middle. Where they do not, it goes to the middle round buildings, times the
- * spot's detour: the network's way is the one walked, bends and all, and gets no detour on top.
+ * from centre to centre. Where paths, hard surfaces and mulched ground lead there, the way goes
+ * along them: on a path of that network to halfway along it, otherwise to its edge as in the table
+ * of ways to the beds, and on to its middle. Where they do not, it goes to the middle round
+ * buildings and beds and through gates, times the spot's detour: the network's way is the one
+ * walked, bends and all, and gets no detour on top. Where no gap between beds is wide enough it
+ * goes over them, and where nothing is open at all it is the straight line.
  */
 public record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
 
@@ -30,16 +32,19 @@ public record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
   static final class Finder {
     private final Plan plan;
     private final DropPile pile;
+    private final BarrowWay walls;
     private final BarrowWay open;
     private final WaysFrom paths;
 
     /**
-     * @param open the ways round buildings
-     * @param ways the paths and hard surfaces
+     * @param walls the ways round buildings and fences
+     * @param open the ways round beds also
+     * @param ways the paths, hard surfaces and mulched ground
      */
-    Finder(Plan plan, DropPile pile, BarrowWay open, Ways ways) {
+    Finder(Plan plan, DropPile pile, BarrowWay walls, BarrowWay open, Ways ways) {
       this.plan = plan;
       this.pile = pile;
+      this.walls = walls;
       this.open = open;
       this.paths = ways.from(pile.spot().shape());
     }
@@ -52,11 +57,16 @@ public record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
           return along(along.get());
         }
       }
-      return paths
-          .withBarrow(
-              element.orElse(null) instanceof Element.Bed bed ? bed.shape() : surface.shape())
-          .map(edge -> across(edge, surface))
-          .orElseGet(() -> round(surface));
+      boolean isBed = element.orElse(null) instanceof Element.Bed;
+      return to(isBed ? element.get().shape() : surface.shape(), surface.shape());
+    }
+
+    HaulWay to(Shape ground) {
+      return to(ground, ground);
+    }
+
+    private HaulWay to(Shape edge, Shape ground) {
+      return paths.withBarrow(edge).map(way -> across(way, ground)).orElseGet(() -> round(ground));
     }
 
     private HaulWay along(Route way) {
@@ -68,8 +78,8 @@ public record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
               .gives(way.length()));
     }
 
-    private HaulWay across(Route edge, Surface surface) {
-      Route carry = new Route(open.between(edge.end(), middle(surface.shape())).points());
+    private HaulWay across(Route edge, Shape ground) {
+      Route carry = new Route(walls.between(edge.end(), middle(ground)).points());
       return new HaulWay(
           line(edge.then(carry)),
           Haul.By.PATHS,
@@ -81,13 +91,25 @@ public record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
               .gives(edge.length().plus(carry.length())));
     }
 
-    private HaulWay round(Surface surface) {
-      Line way = open.between(pile.middle(), middle(surface.shape()));
+    private HaulWay round(Shape ground) {
+      Point from = pile.middle();
+      Point to = middle(ground);
+      Optional<Line> free = open.find(from, to);
+      if (free.isPresent()) {
+        return off(free.get(), Haul.By.OPEN_GROUND, "way round buildings and beds");
+      }
+      return walls
+          .find(from, to)
+          .map(over -> off(over, Haul.By.OVER_BEDS, "way round buildings, over beds"))
+          .orElseGet(() -> off(walls.between(from, to), Haul.By.NO_WAY, "straight line"));
+    }
+
+    private HaulWay off(Line way, Haul.By by, String what) {
       return new HaulWay(
           way,
-          Haul.By.OPEN_GROUND,
-          Derived.by("way round buildings, where no path leads × detour", BarrowWay.SOURCE)
-              .from("way round buildings, where no path leads", way.length())
+          by,
+          Derived.by(what + " × detour", BarrowWay.SOURCE)
+              .from(what, way.length())
               .from("detour", pile.spot().detour(), pile.spot().place())
               .gives(way.length().times(pile.spot().detour())));
     }

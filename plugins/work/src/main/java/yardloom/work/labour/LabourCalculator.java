@@ -147,7 +147,7 @@ public final class LabourCalculator implements Calculator {
           Derived.Builder why = Derived.by("sum over surfaces", WALK);
           Length sum = Length.ZERO;
           for (Haul haul : of) {
-            why.from(haul.material().title() + " to " + haul.to().title(), haul.walk());
+            why.from(haul.item() + " to " + haul.to(), haul.walk());
             sum = sum.plus(haul.walk().value());
           }
           Derived<Length> walk = why.gives(sum);

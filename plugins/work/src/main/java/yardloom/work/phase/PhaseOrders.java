@@ -23,10 +23,11 @@ public final class PhaseOrders {
    * @param all the phases in working order
    */
   public static List<BillLine> neededIn(PhaseTime time, List<PhaseTime> all, List<BillLine> bill) {
-    return bill.stream().filter(line -> first(line, all) == time.phase().id()).toList();
+    return bill.stream().filter(line -> phaseOf(line, all) == time.phase().id()).toList();
   }
 
-  private static WorkPhase first(BillLine line, List<PhaseTime> all) {
+  /** The phase before which a line must be there. */
+  public static WorkPhase phaseOf(BillLine line, List<PhaseTime> all) {
     if (line.phase() != WorkPhase.TREES || line.group() != BillGroup.SHEET_MULCH) {
       return line.phase();
     }

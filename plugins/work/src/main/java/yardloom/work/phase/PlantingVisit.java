@@ -69,6 +69,16 @@ public record PlantingVisit(int number, LocalDate date, SortedMap<String, String
     return kinds.keySet().stream().mapToDouble(k -> byKind.getOrDefault(k, 0.0)).sum();
   }
 
+  /** The days after the first on which kinds of a phase are planted; none without dates. */
+  public static List<PlantingVisit> laterThan(
+      PhaseTime first, List<PlantingWindow> windows, Workdays days) {
+    return first
+        .start()
+        .map(start -> of(windowsOf(first.phase().id(), windows), start, days))
+        .map(visits -> visits.stream().skip(1).toList())
+        .orElse(List.of());
+  }
+
   /** What is planted in one phase. */
   static List<PlantingWindow> windowsOf(WorkPhase phase, List<PlantingWindow> windows) {
     return windows.stream().filter(w -> w.phase() == phase).toList();
