@@ -3,6 +3,7 @@ package yardloom.kernel.table;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -17,6 +18,9 @@ public final class OwnColumns {
   /** The columns in which every table may name its source. */
   private static final List<String> SOURCE =
       List.of("title", "publisher", "year", "locator", "standing");
+
+  /** Each row is held against those before it; nobody writes more by hand. */
+  private static final int MOST_ROWS = 2_000;
 
   private OwnColumns() {}
 
@@ -39,6 +43,7 @@ public final class OwnColumns {
           new SourceRef(name, 1, 1),
           "the table has a header and a line for each; columns are " + String.join(", ", known));
     }
+    few(name, rows);
     for (String column : new TreeSet<>(rows.get(0).cells().keySet())) {
       if (!known.contains(column)) {
         List<String> near = new ArrayList<>(Nearest.sharingAWord(column, known));
@@ -58,6 +63,25 @@ public final class OwnColumns {
     }
     needed.forEach(rows.get(0)::text);
     return rows;
+  }
+
+  /**
+   * Refuses a table of more rows than a user may give.
+   *
+   * @throws PlanException (LIMIT) at the first row too many
+   */
+  private static void few(String name, List<DataRow> rows) {
+    if (rows.size() > MOST_ROWS) {
+      throw new PlanException(
+          ProblemCode.LIMIT,
+          rows.get(MOST_ROWS).place(),
+          String.format(
+              Locale.ROOT,
+              "a table of your own has at most %,d rows; \"%s\" has %,d",
+              MOST_ROWS,
+              name,
+              rows.size()));
+    }
   }
 
   /** The text of a column that the table may lack; empty if it does or the cell is. */

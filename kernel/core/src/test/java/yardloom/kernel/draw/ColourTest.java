@@ -23,6 +23,7 @@ class ColourTest {
     assertEquals(ratio, Contrast.ratio(one, other), tolerance, source);
   }
 
+  /** K-08. */
   @Property(seed = "20261125")
   void contrast_anyPair_isSymmetricAndWithinOneTo21(
       @ForAll @IntRange(max = 0xffffff) int a, @ForAll @IntRange(max = 0xffffff) int b) {
@@ -38,6 +39,7 @@ class ColourTest {
     assertThrows(IllegalArgumentException.class, () -> Contrast.ratio("red", "#ffffff"));
   }
 
+  /** K-15 to K-17. */
   @ParameterizedTest
   @CsvFileSource(resources = "ciede2000.csv", useHeadersInDisplayName = true)
   void difference_sharmaPairs_matches(
@@ -55,7 +57,7 @@ class ColourTest {
     assertEquals(difference, ColourDifference.between(two, one), 0.00005);
   }
 
-  /** K-11: computed from the published hex values; orange and yellow come nearest. */
+  /** K-09, K-11: computed from the published hex values; orange and yellow come nearest. */
   @Test
   void codes_nearestPair_isOrangeAndYellow() {
     double least = Double.MAX_VALUE;

@@ -98,13 +98,16 @@ class GroundFormulaTest {
         "steep enough for soft ground too");
   }
 
-  /** Bottom 2 ft, 0.5 ft deep, sides 3:1: (2 + 3 × 0.5) × 0.5 = 1.75 sq ft, 5 ft at the top. */
+  /**
+   * Bottom 2 ft, 0.5 ft deep, sides 3:1: (2 + 3 × 0.5) × 0.5 = 1.75 sq ft, 5 ft at the top; 40 ft
+   * of it hold 70 cu ft (water G-07).
+   */
   @Test
   void swale_isATrapezoid() {
     Swale swale = new Swale(Length.feet(2), Length.feet(0.5), 3);
     assertEquals(1.75, swale.section().squareFeet(), 1e-9);
     assertEquals(5, swale.top().feet(), 1e-9);
-    assertEquals(35, swale.volume(Length.feet(20)).cubicFeet(), 1e-9);
+    assertEquals(70, swale.volume(Length.feet(40)).cubicFeet(), 1e-9);
     assertEquals(0.25, new Swale(Length.ZERO, m(0.5), 1).section().squareMetres(), 1e-9);
     assertThrows(PlanException.class, () -> new Swale(m(-0.1), m(0.5), 3));
     assertThrows(PlanException.class, () -> new Swale(m(1), Length.ZERO, 3));

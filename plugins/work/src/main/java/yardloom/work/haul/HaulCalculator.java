@@ -79,7 +79,9 @@ public final class HaulCalculator implements Calculator {
       HaulWay.Finder finder = new HaulWay.Finder(plan, pile, round, open, ways);
       for (Material material : bulk(in.all(YardFacts.SURFACES))) {
         boolean isHere =
-            named.contains(material) ? pile.spot().material() == material : pile == piles.get(0);
+            named.contains(material)
+                ? pile.spot().material().equals(material)
+                : pile == piles.get(0);
         if (isHere) {
           layers(pile.spot(), material, in.all(YardFacts.SURFACES), finder, out);
         }

@@ -1,5 +1,6 @@
 package yardloom.work.own;
 
+import java.util.List;
 import java.util.Optional;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Spread;
@@ -11,7 +12,7 @@ import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
-import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.OwnColumns;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
@@ -25,6 +26,9 @@ import yardloom.work.labour.OwnItem;
 /** The words for what nothing else counts. */
 public final class OwnWords {
   private static final double MOST = 1e6;
+
+  private static final List<String> COLUMNS =
+      List.of("item", "count", "unit", "price", "hours", "phase");
 
   private OwnWords() {}
 
@@ -137,7 +141,7 @@ public final class OwnWords {
           String name) {
     String file = name == null ? "item book" : name;
     try {
-      for (DataRow row : DataTable.parse(file, csv).rows()) {
+      for (DataRow row : OwnColumns.rows(file, csv, COLUMNS, List.of())) {
         read(plan, row, file);
       }
     } catch (PlanException e) {

@@ -5,7 +5,7 @@ import java.time.Duration;
 /**
  * How much a script may use up.
  *
- * @param steps loop rounds and calls of helpers and closures
+ * @param steps loop rounds, calls of helpers and closures, and items of lists that operators make
  * @param allocatedBytes memory asked for, counting what is thrown away again
  * @param time processor time from the start of reading to the end of running; by the clock it may
  *     take four times as long

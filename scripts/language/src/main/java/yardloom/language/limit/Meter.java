@@ -29,6 +29,7 @@ public final class Meter {
   private final Deque<SourceRef> words = new ArrayDeque<>();
   private volatile String stop;
   private long steps;
+  private long nextCheck = OFTEN;
   private int items;
   private int elements;
 
@@ -77,9 +78,26 @@ public final class Meter {
     if (stop != null) {
       throw new LimitReached(stop);
     }
-    if (steps % OFTEN == 0) {
+    if (steps >= nextCheck) {
+      nextCheck = steps + OFTEN;
       check();
     }
+  }
+
+  /**
+   * Counts the items of a list that an operator makes, each as a step: lists of lists would fill
+   * the memory long before anything is thrown away.
+   */
+  public void hold(int size) {
+    steps += size;
+    if (steps > limits.steps()) {
+      throw new LimitReached(
+          String.format(
+              Locale.ROOT,
+              "the script makes lists of so many items that it takes more than %,d steps",
+              limits.steps()));
+    }
+    grow(size);
   }
 
   /** Counts list items and text made by operators, which can grow fast between steps. */

@@ -174,7 +174,7 @@ public final class Operators {
 
   public static List<Object> both(List<?> a, List<?> b) {
     fits((long) a.size() + b.size(), "items in a list");
-    Meter.present().grow(a.size() + b.size());
+    Meter.present().hold(a.size() + b.size());
     List<Object> made = new ArrayList<>(a);
     made.addAll(b);
     return made;
@@ -223,7 +223,7 @@ public final class Operators {
     for (Object each : indices) {
       made.add(at(list, place(each)));
     }
-    Meter.present().grow(made.size());
+    Meter.present().hold(made.size());
     return made;
   }
 
@@ -277,7 +277,7 @@ public final class Operators {
   public static List<Integer> range(Integer from, Integer to, Boolean inclusive) {
     long size = Math.max(0, (long) to - from + (inclusive ? 1 : 0));
     fits(size, "numbers in a range");
-    Meter.present().grow((int) size);
+    Meter.present().hold((int) size);
     List<Integer> made = new ArrayList<>((int) size);
     for (int i = 0; i < size; i++) {
       made.add(from + i);

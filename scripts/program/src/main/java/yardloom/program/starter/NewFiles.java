@@ -45,6 +45,9 @@ public final class NewFiles {
         "src/test/java/" + code + "/" + type + "PluginTest.java",
         filled("plugin/PluginTest.java.txt", names));
     files.put(
+        "src/test/java/" + code + "/" + type + "ContractTest.java",
+        filled("plugin/ContractTest.java.txt", names));
+    files.put(
         "src/main/resources/META-INF/services/yardloom.kernel.spi.YardPlugin",
         code + "." + type + "Plugin\n");
     return files;

@@ -55,6 +55,23 @@ class PackagedIT {
     }
   }
 
+  /** Licences as each library's own description on the central repository names them. */
+  @Test
+  void packaged_jarsOfOthers_areThoseOfTheListOfLicences() throws Exception {
+    List<String> listed =
+        Files.readAllLines(Path.of("src/assembly/licences.csv")).stream()
+            .skip(1)
+            .map(line -> line.split(",")[0])
+            .filter(jar -> !jar.startsWith("\""))
+            .toList();
+    List<String> shipped =
+        jars().stream()
+            .map(j -> j.getFileName().toString().replaceFirst("\\.jar$", ""))
+            .filter(j -> !j.startsWith("yardloom-"))
+            .toList();
+    assertEquals(listed, shipped, "write the licence of a new jar into licences.csv");
+  }
+
   @Test
   void packaged_withoutAPluginJar_saysWhichWordBelongsToIt() throws Exception {
     List<Path> without =

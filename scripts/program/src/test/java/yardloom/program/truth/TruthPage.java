@@ -7,10 +7,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -23,7 +25,16 @@ import java.util.stream.Stream;
 final class TruthPage {
   private static final List<String> ROOMS = List.of("kernel", "plugins", "scripts");
   private static final Set<String> NAMED = Set.of("id", "source", "mark", "tolerance", "expected");
-  private static final Pattern ID = Pattern.compile("\\b([A-Z][0-9]{2})[a-z]*\\b");
+  private static final Pattern ID =
+      Pattern.compile("\\b(water |drawing )?([A-Z]{1,3}-[0-9]{1,3}|[A-Z][0-9]{2}|E[0-9])[a-z]*\\b");
+
+  /** Such as {@code D-18 to D-20}. */
+  private static final Pattern RANGE =
+      Pattern.compile("\\b([A-Z]{1,2})-([0-9]{2}) to \\1-([0-9]{2})\\b");
+
+  /** Tests of water; two lists of collected checks use the same ids. */
+  private static final Pattern OF_WATER =
+      Pattern.compile("plugins/water/|/[^/]*(?:[Ww]ater|Tank|Emitters)[^/]*$");
 
   private final Path root;
   private final Map<String, List<Map<String, String>>> checks = new TreeMap<>();
@@ -52,26 +63,47 @@ final class TruthPage {
     String name = root.relativize(file).toString().replace('\\', '/');
     String text = Files.readString(file);
     if (name.endsWith(".java")) {
-      Matcher ids = ID.matcher(text);
-      while (ids.find()) {
-        namedBy
-            .computeIfAbsent(ids.group(1), k -> new TreeSet<>())
-            .add(file.getFileName().toString().replace(".java", ""));
-      }
+      name(text, name);
       return;
     }
+    // Ids of one letter and two figures mean a check only where a column says so.
+    name(text.replaceAll("\\b[A-Z][0-9]{2}", ""), name);
     List<Map<String, String>> rows = rows(text);
     if (!rows.isEmpty() && rows.get(0).containsKey("source") && rows.get(0).containsKey("id")) {
       checks.put(name, rows);
-      for (Map<String, String> row : rows) {
-        Matcher id = ID.matcher(row.get("id"));
-        if (id.matches()) {
-          namedBy
-              .computeIfAbsent(id.group(1), k -> new TreeSet<>())
-              .add(file.getFileName().toString());
-        }
+      rows.forEach(row -> name(row.get("id"), name));
+    }
+  }
+
+  /** Notes what checks a text names, each for the lists that its file may mean. */
+  private void name(String text, String file) {
+    boolean ofWater = OF_WATER.matcher(file).find();
+    Matcher ids = ID.matcher(text);
+    while (ids.find()) {
+      String said = ids.group(1);
+      named(ids.group(2), said == null ? ofWater : said.startsWith("water"), file);
+    }
+    Matcher ranges = RANGE.matcher(text);
+    while (ranges.find()) {
+      for (int i = Integer.parseInt(ranges.group(2)); i <= Integer.parseInt(ranges.group(3)); i++) {
+        named(String.format(Locale.ROOT, "%s-%02d", ranges.group(1), i), ofWater, file);
       }
     }
+  }
+
+  private void named(String id, boolean ofWater, String file) {
+    String key =
+        id.startsWith("ECO-")
+            ? "plants " + id
+            : id.contains("-") ? (ofWater ? "water-checks " : "drawing-checks ") + id : id;
+    namedBy
+        .computeIfAbsent(key, k -> new TreeSet<>())
+        .add(file.replaceFirst(".*/", "").replace(".java", ""));
+  }
+
+  private Set<String> where(Map<String, String> row) {
+    String id = row.get("id");
+    return namedBy.getOrDefault(id.contains("-") ? key(row) : id, new TreeSet<>());
   }
 
   private static List<Map<String, String>> rows(String text) {
@@ -108,7 +140,7 @@ final class TruthPage {
   /** The collected checks that neither a CSV nor a test names and that no reason is given for. */
   List<String> unexplained() {
     return reference().stream()
-        .filter(r -> !namedBy.containsKey(r.get("id")) && !reasons().containsKey(key(r)))
+        .filter(r -> where(r).isEmpty() && !reasons().containsKey(key(r)))
         .map(TruthPage::key)
         .toList();
   }
@@ -116,7 +148,7 @@ final class TruthPage {
   /** The reasons that stand there although the check is made. */
   List<String> vain() {
     return reference().stream()
-        .filter(r -> namedBy.containsKey(r.get("id")) && reasons().containsKey(key(r)))
+        .filter(r -> !where(r).isEmpty() && reasons().containsKey(key(r)))
         .map(TruthPage::key)
         .toList();
   }
@@ -154,16 +186,43 @@ final class TruthPage {
         .append(checks.size())
         .append(" lists. A build passes only if each is met within its tolerance. ")
         .append("Made by `TruthPageTest`; run it with `-DupdateGolden=true` after a change.\n\n")
-        .append("Rows that measure a library alone, or nothing that a plan reaches, say so under ")
-        .append("*reached by a plan*; `UnreachedCodeTest` sees to it that all other code is.\n");
-    checks.forEach((name, rows) -> list(page, name, rows));
+        .append(
+            "Three groups: from the text of a plan to its printed tables; code that plans reach, ")
+        .append("which `UnreachedCodeTest` sees to; libraries alone.\n");
+    group(page, "From plan text to printed table", TruthPage::isOfPlans, true);
+    group(page, "Code that plans reach", name -> !isOfPlans(name), true);
+    group(page, "Libraries alone, and what no plan reaches", name -> !isOfPlans(name), false);
     collected(page);
     return page.toString();
   }
 
+  private static boolean isOfPlans(String name) {
+    return name.startsWith("scripts/");
+  }
+
+  private void group(StringBuilder page, String title, Predicate<String> lists, boolean isReached) {
+    StringBuilder all = new StringBuilder();
+    int count = 0;
+    for (var entry : checks.entrySet()) {
+      List<Map<String, String>> rows =
+          entry.getValue().stream().filter(r -> isReached(r) == isReached).toList();
+      if (lists.test(entry.getKey()) && !rows.isEmpty()) {
+        list(all, entry.getKey(), rows);
+        count += rows.size();
+      }
+    }
+    page.append("\n## ").append(title).append(": ").append(count).append(" rows\n").append(all);
+  }
+
+  /** Rows of lists that say through what they go may measure a library alone. */
+  private static boolean isReached(Map<String, String> row) {
+    return !row.containsKey("through")
+        || row.getOrDefault("kind", "production").equals("production");
+  }
+
   private static void list(StringBuilder page, String name, List<Map<String, String>> rows) {
     String shown = name.replaceFirst("src/test/resources/yardloom/", "").replace(".csv", "");
-    page.append("\n## ").append(shown).append("\n\n");
+    page.append("\n### ").append(shown).append("\n\n");
     boolean through = rows.get(0).containsKey("through");
     page.append("| id | what is given | expected | within | source |")
         .append(through ? " reached by a plan |" : "")
@@ -205,7 +264,7 @@ final class TruthPage {
     page.append("\n## Published checks that were collected\n\n")
         .append("| list | id | what | where it is made, or why not |\n| --- | --- | --- | --- |\n");
     for (Map<String, String> row : reference()) {
-      Set<String> where = namedBy.getOrDefault(row.get("id"), new TreeSet<>());
+      Set<String> where = where(row);
       page.append("| ")
           .append(row.get("list"))
           .append(" | ")

@@ -56,6 +56,7 @@ class RunoffTest {
     assertEquals(66, RainGarden.holding(rain, Length.inches(6)).squareFeet(), 0.5);
   }
 
+  /** 10 gallons for 1,000 sq ft. */
   @Test
   void firstFlush_ofThousandSquareFeet_isTenGallons() {
     assertEquals(10, FirstFlush.of(Area.squareFeet(1000), FirstFlush.LEAST).gallons(), 1e-9);

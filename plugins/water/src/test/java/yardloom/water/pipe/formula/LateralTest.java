@@ -63,6 +63,14 @@ class LateralTest {
     assertEquals(expected, found, 1);
   }
 
+  /** D-01: with a fifth less pressure flow is 0.8^x of what it was. */
+  @ParameterizedTest
+  @CsvSource({"0.5, 10.56", "0.6, 12.53", "0.46, 9.76", "1.0, 20"})
+  void flowDrop_ofAFifthOfPressure(double x, double percent) {
+    Emitter outlet = new Emitter(1, x);
+    assertEquals(percent, (1 - outlet.flowM3s(8) / outlet.flowM3s(10)) * 100, 0.01);
+  }
+
   /** D-02: q = k p^x (EPANET manual, chapter 3). */
   @ParameterizedTest
   @CsvSource({"0.5, 19.0", "0.6, 16.1", "1.0, 10.0"})
