@@ -70,13 +70,18 @@ final class ThingWords {
     String east = part(change.east(), "east", "west");
     String north = part(change.north(), "north", "south");
     double m = Math.hypot(change.east().metres(), change.north().metres());
-    String both = east.isEmpty() || north.isEmpty() ? east + north : east + ", " + north;
-    return east.isEmpty() || north.isEmpty() ? both : both + " (" + show(Length.metres(m)) + ")";
+    if (east.isEmpty() && north.isEmpty()) {
+      // The last digit shown: 0.0 ft becomes 0.1 ft.
+      return "less than " + show(Length.metres(0)).replaceFirst("0(\\D*)$", "1$1");
+    }
+    return east.isEmpty() || north.isEmpty()
+        ? east + north
+        : east + ", " + north + " (" + show(Length.metres(m)) + ")";
   }
 
   private String part(Length by, String positive, String negative) {
     String shown = show(Length.metres(Math.abs(by.metres())));
-    boolean isNothing = shown.matches("0[.0]*\\D.*");
+    boolean isNothing = shown.matches("0[.0]*+\\D.*");
     return isNothing ? "" : shown + " " + (by.metres() > 0 ? positive : negative);
   }
 

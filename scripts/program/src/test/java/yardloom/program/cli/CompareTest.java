@@ -83,6 +83,19 @@ class CompareTest {
     assertFalse(text.contains("To return"), text);
   }
 
+  /** 3.6 in are 0.3 ft; half an inch is 0.04 ft, less than a tenth. */
+  @Test
+  void smallMoves_areSaidInTheirOneDigit_orAsLess() throws IOException {
+    String bed = "bed 'kitchen bed', rect(%s, %s, 24.ft, 4.ft), use: 'annual'\n";
+    Files.writeString(dir.resolve("at.groovy"), YARD + bed.formatted("10.ft", "10.ft"));
+    Files.writeString(dir.resolve("west.groovy"), YARD + bed.formatted("9.7.ft", "10.ft"));
+    Files.writeString(dir.resolve("hair.groovy"), YARD + bed.formatted("10.ft", "10.ft + 0.5.inch"));
+    String west = compare("at.groovy", "west.groovy");
+    assertTrue(west.contains("moved  bed \"kitchen bed\": 0.3 ft west\n"), west);
+    String hair = compare("at.groovy", "hair.groovy");
+    assertTrue(hair.contains("moved  bed \"kitchen bed\": less than 0.1 ft\n"), hair);
+  }
+
   @Test
   void otherWayRound_isMirrored() {
     String text = compare("new.groovy", "old.groovy");

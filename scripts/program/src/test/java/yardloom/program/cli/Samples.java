@@ -7,11 +7,15 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import yardloom.kernel.study.Outcome;
+import yardloom.program.output.OutputFolder;
+import yardloom.program.output.OutputKind;
+import yardloom.program.output.PlanWriter;
 
 /** The plans that the README draws, each drawn once for all tests that only look at it. */
 public final class Samples {
@@ -56,17 +60,43 @@ public final class Samples {
         s -> draw(script.getParent(), script.getFileName().toString().replace(".groovy", "")));
   }
 
-  /** Every file that {@code draw} makes of a sample, by path below the plan's folder. */
+  /**
+   * Every file that {@code draw} makes of a sample, by path below the plan's folder. Written from
+   * the outcome that other tests read too; DemoPlanTest holds what the command itself writes
+   * against it.
+   */
   public static synchronized Map<String, String> drawn(String plan) {
-    return DRAWN.computeIfAbsent(plan, p -> draw(HERE, p));
+    return DRAWN.computeIfAbsent(
+        plan,
+        p -> {
+          Outcome outcome = outcome(p);
+          PlanWriter writer =
+              new PlanWriter(
+                  outcome,
+                  Papers.of(null, outcome.plan()),
+                  EnumSet.of(OutputKind.SVG, OutputKind.CSV, OutputKind.JSON));
+          return inFolder(out -> OutputFolder.write(out.resolve(p), writer::write), p);
+        });
   }
 
   private static Map<String, String> draw(Path base, String plan) {
+    return inFolder(
+        out -> {
+          Run run = Run.in(base, "draw", plan + ".groovy", "--out", out.toString());
+          assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+        },
+        plan);
+  }
+
+  private interface Drawing {
+    void into(Path folder) throws IOException;
+  }
+
+  private static Map<String, String> inFolder(Drawing drawing, String plan) {
     try {
       Path out = Files.createTempDirectory("yardloom-samples");
       try {
-        Run run = Run.in(base, "draw", plan + ".groovy", "--out", out.toString());
-        assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+        drawing.into(out);
         return Map.copyOf(Run.files(out.resolve(plan)));
       } finally {
         try (Stream<Path> files = Files.walk(out)) {
