@@ -31,6 +31,7 @@ public enum WorkTask {
   PLANT_TREE("plant trees"),
   PLANT_SHRUB("plant shrubs and vines"),
   ASSEMBLE_HEAD("assemble the head"),
+  SPREAD_AMENDMENT("spread lime or sulfur"),
   SOAK("soak the ground"),
   LAY_CARDBOARD("lay cardboard"),
   WALK("walk with barrows"),

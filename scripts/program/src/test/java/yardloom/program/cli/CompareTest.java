@@ -89,7 +89,8 @@ class CompareTest {
     String bed = "bed 'kitchen bed', rect(%s, %s, 24.ft, 4.ft), use: 'annual'\n";
     Files.writeString(dir.resolve("at.groovy"), YARD + bed.formatted("10.ft", "10.ft"));
     Files.writeString(dir.resolve("west.groovy"), YARD + bed.formatted("9.7.ft", "10.ft"));
-    Files.writeString(dir.resolve("hair.groovy"), YARD + bed.formatted("10.ft", "10.ft + 0.5.inch"));
+    Files.writeString(
+        dir.resolve("hair.groovy"), YARD + bed.formatted("10.ft", "10.ft + 0.5.inch"));
     String west = compare("at.groovy", "west.groovy");
     assertTrue(west.contains("moved  bed \"kitchen bed\": 0.3 ft west\n"), west);
     String hair = compare("at.groovy", "hair.groovy");
