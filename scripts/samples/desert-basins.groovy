@@ -29,6 +29,10 @@ tap 'patio tap', point(24.ft, 52.7.ft), source: 'mains'
 supply flow: 5.gpm
 roof 'north half', rect(15.ft, 38.ft, 36.ft, 14.ft), surface: 'flat smooth'
 rainGarden 'north half', slope: 2, storm: 0.5.inch
+// Storms of two seasons fill a cistern for the herbs; what it lets go runs into the upper swale.
+downspout point(19.ft, 52.ft), roof: 'north half', inside: 3.inch
+tank('cistern', point(19.ft, 54.8.ft), roof: 'north half') { round diameter: 3.ft, height: 4.ft ; stand 12.inch ; serves(['basin 1', 'basin 2']) }
+overflow(line([point(19.ft, 56.8.ft), point(19.ft, 66.ft)]), from: 'cistern', inside: 3.inch)
 gate 'drive', point(8.ft, 44.ft)
 dropZone 'drive', rect(1.ft, 20.ft, 10.ft, 22.ft), access: 10.ft
 shadeStage 'mature'; sunPath point(32.ft, 70.ft)

@@ -26,6 +26,12 @@ fence 'rear fence', line([point(0.2.ft, 56.ft), point(0.2.ft, 99.8.ft), point(59
 gate 'drive', point(58.ft, 76.ft)
 tap 'east tap', point(36.ft, 50.ft), source: 'mains'
 roof 'whole roof', rect(6.5.ft, 22.5.ft, 31.ft, 33.ft), surface: 'metal'
+// One tank waters all rows by its height alone; in the dry weeks the tap fills it over a gap of air. What it lets go sinks in in front.
+tank('cistern', point(4.75.ft, 48.ft), roof: 'whole roof') { round diameter: 5.5.ft, height: 6.ft ; stand 18.inch }
+supply tank: 'cistern'; bucketTest volume: 5.gal, seconds: 48
+cloudburst 3.inch, source: 'demo figure, ask the city'; downspout point(6.5.ft, 51.ft), roof: 'whole roof', inside: 3.inch
+overflow(line([point(4.75.ft, 45.25.ft), point(4.75.ft, 10.ft), point(8.ft, 10.ft)]), from: 'cistern', inside: 3.inch)
+basin('front hollow', rect(8.ft, 3.ft, 18.ft, 10.ft), drains: 'whole roof', depth: 6.inch)
 utility 'water service', line([point(30.ft, 0.ft), point(30.ft, 24.ft)]), carries: 'water', clearance: 2.ft
 tree 'birch', point(52.ft, 61.ft), crown: 14.ft, height: 28.ft, crownBase: 6.ft, trunk: 8.inch, standing: true, leaf: 'deciduous'
 
@@ -50,7 +56,7 @@ def kinds = [['lovage', 'sorrel'], ['kale', 'onion', 'lettuce'], ['garden strawb
 for (i in 0..6) {
   def east = i == 5 ? rect(40.ft, 48.ft, 4.ft, 22.ft) : rect(40.ft, 24.ft, 4.ft, 22.ft)
   bed(names[i], i < 5 ? rect(5.ft, 57.ft + 7.ft * i, 30.ft, 4.ft) : east, use: i == 1 ? 'annual' : 'perennial') {
-    drip emitter: 0.6.gph, spacing: 12.inch, rowSpacing: 16.inch
+    drip emitter: 1.gph, spacing: 12.inch, rowSpacing: 16.inch
     for (kind in kinds[i]) plant kind
   }
 }

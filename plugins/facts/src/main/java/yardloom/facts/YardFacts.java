@@ -16,6 +16,7 @@ import yardloom.facts.mulch.TopUp;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
 import yardloom.facts.work.Job;
+import yardloom.facts.work.PhaseDays;
 import yardloom.facts.work.PlantingDay;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.ElementId;
@@ -185,11 +186,18 @@ public final class YardFacts {
   public static final FactKey<PlantingDay> PLANTING_DAYS =
       FactKey.many("work.planting-days", PlantingDay.class).called("days on which the crew plants");
 
+  /**
+   * When the crew works each phase, where the plan says its start; given by work, read by water.
+   */
+  public static final FactKey<PhaseDays> PHASE_DAYS =
+      FactKey.many("work.phase-days", PhaseDays.class).called("days of the phases");
+
   /** What is to be done; given by every plugin, read by work. */
   public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");
 
   /**
-   * Elements that the plan counts by items and tasks of its own; given by work, read by materials.
+   * Elements whose items and tasks are counted elsewhere; given by work for what the plan counts
+   * itself and by planting for compost bays, read by materials.
    */
   public static final FactKey<ElementId> OWN_COUNTED =
       FactKey.many("work.own-counted", ElementId.class).called("elements that the plan counts");

@@ -22,6 +22,7 @@ import yardloom.materials.goods.HardGoodsCalculator;
 import yardloom.materials.goods.HardWords;
 import yardloom.materials.goods.TrellisPainter;
 import yardloom.materials.load.BulkData;
+import yardloom.materials.load.BulkWords;
 import yardloom.materials.load.DensityCalculator;
 import yardloom.materials.load.LoadCalculator;
 import yardloom.materials.load.LoadTable;
@@ -29,6 +30,7 @@ import yardloom.materials.load.LoadWords;
 import yardloom.materials.mulch.BorneDepthCheck;
 import yardloom.materials.mulch.ClearanceCheck;
 import yardloom.materials.mulch.HeavySoilCheck;
+import yardloom.materials.mulch.LayerWords;
 import yardloom.materials.mulch.MaterialCautions;
 import yardloom.materials.mulch.MulchWords;
 import yardloom.materials.mulch.TopUpCalculator;
@@ -70,8 +72,10 @@ public final class MaterialsPlugin implements YardPlugin {
             "materials",
             List.of(
                 MulchWords.class,
+                LayerWords.class,
                 WeedWords.class,
                 LoadWords.class,
+                BulkWords.class,
                 PileWords.class,
                 HardWords.class)));
   }

@@ -18,10 +18,12 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.vocab.Vocabulary;
+import yardloom.planting.bay.BayCalculator;
+import yardloom.planting.bay.BayWords;
 import yardloom.planting.bloom.BloomTable;
 import yardloom.planting.canopy.CanopyCalculator;
 import yardloom.planting.canopy.GrowthTable;
-import yardloom.planting.care.BayWords;
+import yardloom.planting.care.BayMonthsTable;
 import yardloom.planting.care.CareCalculator;
 import yardloom.planting.care.CareHoursTable;
 import yardloom.planting.care.CareTable;
@@ -123,6 +125,7 @@ public final class PlantingPlugin implements YardPlugin {
         new SuitCalculator(),
         new SuggestCalculator(),
         new RotationCalculator(),
+        new BayCalculator(),
         new CareCalculator());
   }
 
@@ -172,6 +175,7 @@ public final class PlantingPlugin implements YardPlugin {
         HouseholdTables.establishment(),
         HouseholdTables.weeds(),
         HouseholdTables.bay(),
+        new BayMonthsTable(),
         new LossesTable(),
         new ThinningTable(),
         new GrowthTable(),

@@ -21,8 +21,8 @@ import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.ThinningTable;
 import yardloom.planting.stock.StockPlan;
-import yardloom.planting.view.FirstYearView;
 import yardloom.planting.view.GuildSection;
+import yardloom.planting.view.YoungView;
 import yardloom.planting.window.PlantingTimes;
 
 /** The planting plan: where each plant stands, without pipes and dimensions, and what to get. */
@@ -73,7 +73,7 @@ public final class PlantingSheet implements SheetMaker {
         .forEach(
             m -> panels.add(new Panel.TableBlock(m.forSheet(plan, facts, m.make(plan, facts)))));
     PlantPlaces places = facts.get(PlantPlaces.KEY);
-    panels.add(FirstYearView.of(places));
+    panels.add(YoungView.of(plan, places));
     GuildSection.of(places, PlantKeys.of(places), plan.info().units()).ifPresent(panels::add);
     panels.add(new Panel.Notes("Setting out plants", NOTES));
     return List.of(new SheetPlan(NUMBER, "planting", "Planting", panels));

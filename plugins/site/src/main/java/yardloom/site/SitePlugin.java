@@ -48,6 +48,8 @@ import yardloom.site.ground.GroundRules;
 import yardloom.site.ground.GroundTables;
 import yardloom.site.ground.LevelRules;
 import yardloom.site.ground.LevelWords;
+import yardloom.site.ground.SectionLinePainter;
+import yardloom.site.ground.SpotLevelPainter;
 import yardloom.site.ground.SwalePainter;
 import yardloom.site.lawn.GroundPainter;
 import yardloom.site.lawn.GroundWords;
@@ -180,6 +182,8 @@ public final class SitePlugin implements YardPlugin {
             Stream.of(
                 new LotPainter(),
                 new ContourPainter(),
+                new SpotLevelPainter(),
+                new SectionLinePainter(),
                 new SetbackPainter(),
                 new GroundPainter(),
                 new PavingPainter(),

@@ -150,7 +150,7 @@ class YardPaintersTest {
     "DRIP, Water points",
     "LAYOUT, 'Contours+Dimensions+Notes and dimensions of the plan+Points to set out from+Setback lines+Sight, easement and"
         + " clearance+Utilities+Water points'",
-    "GRADING, Contours+Utilities",
+    "GRADING, Contours+Levels+Section line+Utilities",
     "COVER, Picture: beds and buildings+Picture: ground+Picture: trees",
     "CREW, Notes and dimensions of the plan+Points to set out from+Water points",
     "MOW, ''"

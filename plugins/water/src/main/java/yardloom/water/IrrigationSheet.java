@@ -36,7 +36,6 @@ import yardloom.water.timetable.AsBuiltTable;
 import yardloom.water.timetable.FirstWeeksTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.timetable.TankChange;
-import yardloom.water.timetable.TankLevelTable;
 import yardloom.water.timetable.TimetableTable;
 import yardloom.water.timetable.ZoneTimes;
 
@@ -63,8 +62,7 @@ public final class IrrigationSheet implements SheetMaker {
   private static final List<TableMaker> OF_ROOFS =
       List.of(new TankTable(), new RoofDrainageTable());
 
-  private static final List<TableMaker> BESIDE_THE_TIMER =
-      List.of(new FirstWeeksTable(), new TankLevelTable());
+  private static final TableMaker FIRST_WEEKS = new FirstWeeksTable();
 
   @Override
   public String id() {
@@ -81,7 +79,8 @@ public final class IrrigationSheet implements SheetMaker {
     reads.add(TankYear.KEY);
     TABLES.forEach(maker -> reads.addAll(maker.reads()));
     OF_ROOFS.forEach(maker -> reads.addAll(maker.reads()));
-    BESIDE_THE_TIMER.forEach(maker -> reads.addAll(maker.reads()));
+    reads.addAll(FIRST_WEEKS.reads());
+    reads.addAll(new TimetableTable().reads());
     return reads;
   }
 
@@ -131,7 +130,7 @@ public final class IrrigationSheet implements SheetMaker {
 
   /** What a person at the timer or the tank needs. */
   private static List<Panel> times(Plan plan, Facts facts) {
-    List<Panel> panels = blocks(BESIDE_THE_TIMER, plan, facts);
+    List<Panel> panels = blocks(List.of(FIRST_WEEKS), plan, facts);
     panels.add(new Panel.Notes("Into the timer", timer(facts)));
     List<String> change = TankChange.steps(plan, facts);
     if (!change.isEmpty()) {

@@ -30,6 +30,7 @@ import yardloom.water.drip.EmitterTable;
 import yardloom.water.drip.EmitterWords;
 import yardloom.water.drip.RouteCalculator;
 import yardloom.water.head.HeadWords;
+import yardloom.water.head.PartWords;
 import yardloom.water.head.Supply;
 import yardloom.water.lawn.LawnCalculator;
 import yardloom.water.lawn.LawnCheck;
@@ -43,6 +44,7 @@ import yardloom.water.line.LineCalculator;
 import yardloom.water.line.LinePainter;
 import yardloom.water.line.LineTable;
 import yardloom.water.line.PartsTable;
+import yardloom.water.line.PipeWords;
 import yardloom.water.line.ZoneTable;
 import yardloom.water.need.AllowanceTable;
 import yardloom.water.need.AllowanceWords;
@@ -109,6 +111,8 @@ public final class WaterPlugin implements YardPlugin {
                 DripWords.class,
                 EmitterWords.class,
                 HeadWords.class,
+                PartWords.class,
+                PipeWords.class,
                 CatchWords.class,
                 RoofWords.class,
                 TankWords.class,

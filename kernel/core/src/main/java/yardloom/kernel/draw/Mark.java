@@ -61,6 +61,11 @@ public sealed interface Mark
   enum Anchor {
     /** Centred on the point, or elsewhere in its ground. */
     CENTRE,
+    /**
+     * In its ground, over whatever grows there, level or upright, or led to it from elsewhere;
+     * never beside it, where it could be read as the name of what lies there.
+     */
+    INSIDE,
     /** Anywhere close by; with a ground, rather beside it than in it. */
     NEAR,
     /** As close by as can be, on whatever ground that is: the number of a point. */

@@ -42,6 +42,9 @@ public final class Shape {
 
   private final Geometry geometry;
 
+  /** Asked for by many and dear to find; found once, and the same whichever thread finds it. */
+  private Point heart;
+
   Shape(Geometry geometry) {
     this.geometry = geometry;
   }
@@ -198,8 +201,11 @@ public final class Shape {
    * @throws IllegalStateException if the shape is empty
    */
   public Point heart() {
-    requireArea();
-    return Point.of(MaximumInscribedCircle.getCenter(geometry, 0.01).getCoordinate());
+    if (heart == null) {
+      requireArea();
+      heart = Point.of(MaximumInscribedCircle.getCenter(geometry, 0.01).getCoordinate());
+    }
+    return heart;
   }
 
   /** The radius of the largest circle that fits inside, to 1 mm. */

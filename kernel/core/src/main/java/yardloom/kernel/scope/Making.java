@@ -62,15 +62,19 @@ public final class Making {
    * a plan that includes a regional file at its top has the last word.
    */
   public static <T> void once(PlanScope in, AttributeKey<T> key, Predicate<T> same, String what) {
+    once(in, in.place(), key, same, what);
+  }
+
+  /** The same for a row of a table, which a message names as its place. */
+  public static <T> void once(
+      PlanScope in, SourceRef row, AttributeKey<T> key, Predicate<T> same, String what) {
     in.draft()
         .attributes()
         .saidInFile(key, in.place(), same)
         .ifPresent(
             earlier -> {
               throw new PlanException(
-                  ProblemCode.DUPLICATE,
-                  in.place(),
-                  what + " is already given at " + earlier.place());
+                  ProblemCode.DUPLICATE, row, what + " is already given at " + earlier.place());
             });
   }
 

@@ -18,6 +18,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.UnitSystem;
 
 class FactGraphTest {
@@ -118,5 +119,67 @@ class FactGraphTest {
                     calculator("a.drip", Set.of(DEMAND), Set.of(), (in, out) -> in.get(DEMAND))))
             .run(PLAN);
     assertEquals("nobody gave water.demand", results.skipped().get("a.drip"));
+  }
+
+  @Test
+  void order_isThatOfWhoWaits() {
+    FactGraph graph = FactGraph.of(chain());
+    assertEquals(
+        List.of("d.trees", "e.walls", "c.sun", "b.demand", "a.drip"),
+        graph.order().stream().map(Calculator::id).toList());
+    Results results = graph.run(PLAN);
+    assertEquals("tree+wall", results.get(SUN));
+    assertEquals(List.of("tree", "wall"), results.all(SHADE));
+    assertEquals(
+        List.of("d.trees", "e.walls"),
+        results.given(SHADE).stream().map(Results.Given::giver).toList());
+    assertThrows(IllegalStateException.class, () -> results.find(SHADE));
+    assertEquals(
+        "nobody gave water.supply",
+        assertThrows(
+                IllegalStateException.class,
+                () -> results.get(FactKey.one("water.supply", String.class)))
+            .getMessage());
+    Facts reader = DeclaredReader.of(results, "test", Set.of(SHADE));
+    assertEquals(List.of("tree", "wall"), reader.all(SHADE));
+    assertThrows(IllegalStateException.class, () -> reader.find(SUN));
+    Facts other = DeclaredReader.of(results, "test", Set.of(SUN));
+    assertEquals("tree+wall", other.find(SUN).orElseThrow());
+    assertThrows(IllegalStateException.class, () -> other.all(SHADE));
+  }
+
+  @Test
+  void oneFact_givenTwiceByItsGiver_isAnError_manyIsNot() {
+    FactGraph twice =
+        FactGraph.of(
+            List.of(
+                calculator(
+                    "a.twice",
+                    Set.of(),
+                    Set.of(SUN, SHADE),
+                    (in, out) -> {
+                      out.give(SHADE, "x");
+                      out.give(SHADE, "y");
+                      out.give(SUN, "1");
+                      assertEquals(
+                          "a.twice gives sun.hours twice",
+                          assertThrows(IllegalStateException.class, () -> out.give(SUN, "2"))
+                              .getMessage());
+                    })));
+    assertEquals(List.of("x", "y"), twice.run(PLAN).all(SHADE));
+  }
+
+  @Test
+  void key_hasWords_andDerivedValuesKeepTheirReason() {
+    assertEquals("sun hours", SUN.words());
+    assertEquals("light", SUN.called("light").words());
+    assertEquals("site.shade", SHADE.toString());
+    assertEquals(FactKey.Arity.MANY, SHADE.called("shade").arity());
+    SourceRef place = new SourceRef("a.groovy", 3, 1);
+    Derived<Integer> given = Derived.given(4, "beds", place);
+    assertEquals(List.of(new Derived.Input("beds", 4, place)), given.inputs());
+    Derived<String> text = given.map(n -> n + " beds");
+    assertEquals("4 beds", text.value());
+    assertEquals(given.inputs(), text.inputs());
   }
 }

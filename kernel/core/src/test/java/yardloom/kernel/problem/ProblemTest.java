@@ -1,7 +1,9 @@
 package yardloom.kernel.problem;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class ProblemTest {
@@ -43,5 +45,32 @@ class ProblemTest {
     String digits =
         "it takes 123456789012 of them, 0.123456789012 each, on any day of the year 2026";
     assertEquals(digits, shown(digits));
+  }
+
+  @Test
+  void problems_areSortedByPlace_andTakeAPlaceOnlyIfTheyHaveNone() {
+    Problem late = new Problem(ProblemCode.SYNTAX, new SourceRef("a", 9, 1), "late");
+    Problem early = new Problem(ProblemCode.SYNTAX, new SourceRef("a", 2, 1), "early");
+    Problem nowhere = new Problem(ProblemCode.LIMIT, SourceRef.NONE, "nowhere");
+    PlanException all = new PlanException(List.of(late, early, nowhere));
+    assertEquals(List.of(nowhere, early, late), all.problems());
+    SourceRef word = new SourceRef("a", 5, 3);
+    PlanException placed = all.at(word);
+    assertEquals(
+        List.of("a:2:1: early [SYNTAX]", "a:5:3: nowhere [LIMIT]", "a:9:1: late [SYNTAX]"),
+        placed.problems().stream().map(Problem::toString).toList());
+    assertSame(all, placed.getCause());
+  }
+
+  @Test
+  void problem_inAText_isToldAtItsWord() {
+    SourceRef word = new SourceRef("yard.groovy", 5, 3);
+    SourceRef cell = new SourceRef("prices.csv", 2, 7);
+    assertEquals(
+        "yard.groovy:5:3: prices.csv:2:7: no number [WRONG_TYPE]",
+        new PlanException(ProblemCode.WRONG_TYPE, cell, "no number").inTextOf(word).getMessage());
+    assertEquals(
+        "yard.groovy:5:3: no number [WRONG_TYPE]",
+        new PlanException(ProblemCode.WRONG_TYPE, "no number").inTextOf(word).getMessage());
   }
 }

@@ -1,15 +1,21 @@
 package yardloom.kernel.spi;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.URL;
 import java.net.URLClassLoader;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.table.Audience;
 
 class PluginLoaderTest {
 
@@ -47,5 +53,38 @@ class PluginLoaderTest {
     assertThrows(
         PlanException.class,
         () -> PluginLoader.of(List.of(plugin("a", Spi.LEVEL), plugin("a", Spi.LEVEL))));
+  }
+
+  /** Found by its service file. */
+  public static final class Served implements YardPlugin {
+    @Override
+    public PluginInfo info() {
+      return new PluginInfo("served", "Served", "1");
+    }
+
+    @Override
+    public int spiLevel() {
+      return Spi.LEVEL;
+    }
+  }
+
+  @Test
+  void serviceFile_namesThePlugin(@TempDir Path folder) throws Exception {
+    Path services = Files.createDirectories(folder.resolve("META-INF/services"));
+    Files.writeString(services.resolve(YardPlugin.class.getName()), Served.class.getName());
+    try (URLClassLoader loader =
+        new URLClassLoader(
+            new URL[] {folder.toUri().toURL()}, PluginLoaderTest.class.getClassLoader())) {
+      assertTrue(PluginLoader.find(loader).stream().anyMatch(p -> p.info().id().equals("served")));
+      assertEquals(Audience.CONTRACTOR, new Served().audience());
+    }
+  }
+
+  @Test
+  void catalogueRow_hasATraitWithoutRegardToCase() {
+    Catalogue.Row kale = new Catalogue.Row("kale", Map.of("season", "Cool, long"));
+    assertTrue(kale.has("season", "cool"));
+    assertFalse(kale.has("season", "warm"));
+    assertFalse(kale.has("light", "cool"));
   }
 }

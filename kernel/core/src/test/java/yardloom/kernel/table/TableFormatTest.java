@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -187,5 +189,23 @@ class TableFormatTest {
 
   private static Cell amount(String text, Quantity<?> quantity, Source source) {
     return new Cell(Optional.of(text), Optional.of(Derived.by("given", source).gives(quantity)));
+  }
+
+  @Test
+  void dates_areWrittenOutOnPaper_andAsNumbersInFiles() {
+    Column when = Column.text("when", "When");
+    Cell date = Cell.of(LocalDate.of(2026, 10, 6));
+    assertEquals("6 Oct 2026", us.text(when, date));
+    assertEquals("2026-10-06", us.plain(when, date));
+    Cell day = Cell.of(MonthDay.of(4, 25));
+    assertEquals("25 Apr", metric.text(when, day));
+    assertEquals("--04-25", metric.plain(when, day));
+  }
+
+  @Test
+  void title_beginsWithACapital_whateverItIs() {
+    assertEquals("Bed", TableFormat.title(Column.text("bed", "bed")));
+    assertEquals("", TableFormat.title(Column.text("bed", "")));
+    assertEquals("É", TableFormat.title(Column.text("bed", "é")));
   }
 }

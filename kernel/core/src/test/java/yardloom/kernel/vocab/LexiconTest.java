@@ -90,4 +90,124 @@ class LexiconTest {
     assertEquals("bed", Scope.nameOf(BedScope.class));
     assertEquals("plan", Scope.nameOf(PlanScope.class));
   }
+
+  /** Words in no good order, one with choices. */
+  public static final class Chosen {
+    private Chosen() {}
+
+    /** What may stand there. */
+    public enum Wood {
+      OAK,
+      RED_CEDAR
+    }
+
+    @Verb(help = "Adds a rail.", example = "rail 'oak'")
+    public static void rail(
+        BedScope bed,
+        @Arg(name = "wood", help = "what of", choices = Wood.class) String wood,
+        @Opt(name = "end", help = "how it ends", required = true) String end) {}
+
+    @Verb(help = "Adds a post.", example = "post 1", word = "stake")
+    public static void post(BedScope bed) {}
+  }
+
+  /** Words that break one rule each. */
+  public static final class Hidden {
+    @Verb(help = "H.", example = "e")
+    static void word(PlanScope plan) {}
+  }
+
+  /** Not static. */
+  public static final class Instance {
+    @Verb(help = "H.", example = "e")
+    public void word(PlanScope plan) {}
+  }
+
+  /** Without help. */
+  public static final class Mute {
+    @Verb(help = " ", example = "e")
+    public static void word(PlanScope plan) {}
+  }
+
+  /** Without an example. */
+  public static final class NoExample {
+    @Verb(help = "H.", example = "")
+    public static void word(PlanScope plan) {}
+  }
+
+  /** Without a block that it stands in. */
+  public static final class NoScope {
+    @Verb(help = "H.", example = "e")
+    public static void word(@Arg(name = "n", help = "h") String n) {}
+  }
+
+  /** Without any parameter. */
+  public static final class Nothing {
+    @Verb(help = "H.", example = "e")
+    public static void word() {}
+  }
+
+  /** The block before an argument. */
+  public static final class BlockFirst {
+    @Verb(help = "H.", example = "e")
+    public static void word(
+        PlanScope plan, Consumer<BedScope> block, @Arg(name = "n", help = "h") String n) {}
+  }
+
+  /** A block of text. */
+  public static final class TextBlock {
+    @Verb(help = "H.", example = "e")
+    public static void word(PlanScope plan, Consumer<String> block) {}
+  }
+
+  /** A parameter without a name. */
+  public static final class Unnamed {
+    @Verb(help = "H.", example = "e")
+    public static void word(PlanScope plan, String n) {}
+  }
+
+  private static void refused(Class<?> words, String says) {
+    PlanException e = assertThrows(PlanException.class, () -> lexicon(words));
+    assertTrue(e.getMessage().contains("word `word` of plugin test: " + says), e.getMessage());
+  }
+
+  @Test
+  void malformedWords_areRefusedWithWhatIsWrong() {
+    refused(Hidden.class, "its method must be public and static");
+    refused(Instance.class, "its method must be public and static");
+    refused(Mute.class, "needs help and example");
+    refused(NoExample.class, "needs help and example");
+    refused(NoScope.class, "its first parameter must be a Scope");
+    refused(Nothing.class, "its first parameter must be a Scope");
+    refused(BlockFirst.class, "the block must come last");
+    refused(TextBlock.class, "the block must be a Consumer of a Scope type");
+    refused(Unnamed.class, "each parameter needs @Arg or @Opt");
+  }
+
+  @Test
+  void words_areListedByBlockAndName() {
+    Lexicon both = lexicon(Good.class, Chosen.class);
+    assertEquals(
+        List.of("rail", "stake", "trough", "peg"), both.all().stream().map(Word::name).toList());
+    assertEquals(List.of("peg", "rail", "stake", "trough"), List.copyOf(both.names()));
+    assertEquals(
+        List.of("peg", "rail", "stake"),
+        both.words(BedScope.class).stream().map(Word::name).toList());
+    assertEquals(List.of(BedScope.class, PlanScope.class, Scope.class), both.scopes());
+    assertEquals(
+        List.of(BedScope.class, PlanScope.class, Scope.class),
+        lexicon(Good.class).scopes(),
+        "a block that is opened counts, though no word stands in it but the free ones");
+  }
+
+  @Test
+  void parameter_hasItsChoices_andSaysIfItMustBeGiven() {
+    Word rail = lexicon(Chosen.class).word(BedScope.class, "rail").orElseThrow();
+    assertEquals(List.of("oak", "red cedar"), rail.parameters().get(0).choices());
+    assertTrue(rail.parameters().get(0).required());
+    assertEquals(List.of(), rail.parameters().get(1).choices());
+    assertTrue(rail.parameters().get(1).required());
+    assertTrue(rail.inner().isEmpty());
+    assertEquals("rail(wood, end: …)", rail.signature());
+  }
 }

@@ -16,17 +16,19 @@ import yardloom.kernel.draw.Panel;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.unit.OwnMeasures;
 import yardloom.kernel.unit.UnitSystem;
 
 /**
- * How words are printed: things by their bare names, and in sets of feet and inches the spelling of
- * the United States. Data files keep the words as they are, because programs look for them.
+ * How words are printed: things by their bare names, begun with a capital, measures in the plan's
+ * system, and in sets of feet and inches the spelling of the United States. Data files keep the
+ * words as they are, because programs look for them.
  */
 public final class PaperWords {
   /** Such as {@code bed "Asparagus"}: on paper the name alone is enough. */
   private static final Pattern NAMED =
       Pattern.compile(
-          "\\b(?:bed|path|tree|fence|building|structure|paving|roof|utility|water point|keep-out|(?<!drop )zone)"
+          "\\b(bed|path|tree|fence|building|structure|paving|roof|utility|water point|keep-out|(?<!drop )zone)"
               + " \"([^\"]+)\"");
 
   private static final Map<String, String> US = new TreeMap<>();
@@ -47,22 +49,40 @@ public final class PaperWords {
   private static final Pattern BRITISH =
       Pattern.compile("(?i)\\b(" + String.join("|", US.keySet()) + ")(?=s?\\b|'s\\b|ed\\b|ing\\b)");
 
-  private final boolean us;
+  private final UnitSystem units;
 
   public PaperWords(UnitSystem units) {
-    this.us = units == UnitSystem.US;
+    this.units = units;
   }
 
   /** The text as it is printed. */
   public String of(String text) {
-    String bare = bare(text);
-    return us
+    String bare = OwnMeasures.of(bare(text), units);
+    return units == UnitSystem.US
         ? BRITISH.matcher(bare).replaceAll(m -> Matcher.quoteReplacement(american(m.group(1))))
         : bare;
   }
 
   private static String bare(String text) {
-    return NAMED.matcher(text).replaceAll(m -> Matcher.quoteReplacement(m.group(1)));
+    return NAMED
+        .matcher(text)
+        .replaceAll(m -> Matcher.quoteReplacement(title(m.group(1), m.group(2))));
+  }
+
+  /** As on the drawing: with a capital; a bare number gets its kind before it. */
+  private static String title(String kind, String name) {
+    return name.length() <= 2 ? capital(kind) + " " + name : capital(name);
+  }
+
+  /** What a cell of a table says, begun with a capital, unless it is a sign such as pH. */
+  public String cell(String text) {
+    String said = of(text);
+    boolean sign = said.length() > 1 && Character.isUpperCase(said.codePointAt(1));
+    return said.isEmpty() || sign ? said : capital(said);
+  }
+
+  private static String capital(String text) {
+    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 
   private static String american(String word) {
@@ -135,7 +155,7 @@ public final class PaperWords {
 
   private Cell cell(Cell cell) {
     if (cell.value().isPresent() && cell.value().get() instanceof String text) {
-      String said = of(text);
+      String said = cell(text);
       return said.equals(text) ? cell : Cell.text(said);
     }
     return cell;

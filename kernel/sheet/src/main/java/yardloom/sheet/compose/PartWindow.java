@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
@@ -111,15 +110,14 @@ final class PartWindow {
       Line side = Line.between(corners[i], corners[(i + 1) % corners.length]);
       marks.add(new Mark.Stroke(side, FRAME, "enlarged part"));
     }
-    Coordinate middle = box.centre();
     marks.add(
         new Mark.Label(
-            Point.metres(middle.x, middle.y),
-            "see:\n" + title,
+            Point.metres(box.centre().x, box.getMaxY()),
+            "see: " + title,
             LETTERS_MM,
             false,
             2,
-            Mark.Anchor.CENTRE));
+            Mark.Anchor.NEAR));
     return marks;
   }
 }

@@ -31,13 +31,14 @@ public final class ViewTitle {
     List<Ink> inks = new ArrayList<>();
     inks.add(north(new Xy(strip.x() + 9.5, strip.y() + HEIGHT_MM / 2), northDegrees));
     double x = strip.x() + 22;
-    double y = strip.y() + 3.2;
     String ratio = Scale.metric(scale.denominator()).words();
     String words =
         "Scale " + (scale.words().equals(ratio) ? ratio : scale.words() + " (" + ratio + ")");
     double wordsWidth = type.width(words, Type.HEADING, false);
     double barRoom = strip.width() - 22 - wordsWidth - 2 * BAR_GAP_MM;
     boolean narrow = barRoom < LEAST_BAR_MM;
+    // A bar under the words needs the room above them.
+    double y = strip.y() + (narrow ? 1.2 : 3.2);
     double titleRoom = narrow ? strip.right() - x : strip.width() * 0.55;
     double largeRoom = narrow ? titleRoom : Math.max(wordsWidth, strip.width() / 3);
     double size = size(title, largeRoom, titleRoom, type);

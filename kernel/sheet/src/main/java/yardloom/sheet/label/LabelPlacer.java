@@ -98,7 +98,7 @@ final class LabelPlacer {
     }
 
     boolean isCentred() {
-      return stand == Anchor.CENTRE || stand == Anchor.FIXED;
+      return stand == Anchor.CENTRE || stand == Anchor.FIXED || stand == Anchor.INSIDE;
     }
 
     /** Its room about {@code middle}. */
@@ -199,7 +199,12 @@ final class LabelPlacer {
 
   private Offer atTheGround(Request request) {
     Footprint ground = request.ground().orElseThrow();
-    Offer best = inTheGround(ground, GroundPlaces.in(ground, request));
+    boolean only = request.stand() == Anchor.INSIDE;
+    double symbol = only ? PER_CROSSING_INSIDE : PER_SYMBOL_INSIDE;
+    Offer best = inTheGround(ground, GroundPlaces.in(ground, request), symbol);
+    if (only) {
+      return best;
+    }
     for (Candidate c : GroundPlaces.beside(ground, request, GAP_TO_GROUND_MM)) {
       if (c.cost() < best.cost() && space.isFree(Quad.of(c.box())) && isNearest(c.box(), request)) {
         double cost = c.cost() + PER_CROSSING * space.under(c.box()).all();
@@ -210,7 +215,7 @@ final class LabelPlacer {
   }
 
   /** The first of the cheapest; from the cheapest place on, so that few have to be looked at. */
-  private Offer inTheGround(Footprint ground, List<Candidate> places) {
+  private Offer inTheGround(Footprint ground, List<Candidate> places, double perSymbol) {
     int[] byCost =
         IntStream.range(0, places.size())
             .boxed()
@@ -230,7 +235,7 @@ final class LabelPlacer {
             c.cost()
                 + PER_CROSSING * under.outlines()
                 + PER_CROSSING_INSIDE * under.all()
-                + PER_SYMBOL_INSIDE * under.symbols();
+                + perSymbol * under.symbols();
         if (cost < best.cost() || cost == best.cost() && i < bestAt) {
           best = new Offer(new Spot(c.box(), Optional.empty(), c.upright()), cost);
           bestAt = i;

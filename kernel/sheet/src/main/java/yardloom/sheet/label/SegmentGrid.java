@@ -23,6 +23,11 @@ final class SegmentGrid {
 
   private final int[] members;
 
+  /**
+   * Left, top, right and bottom of each segment, one after the other: most are ruled out by them.
+   */
+  private final double[] bounds;
+
   /** The question in which each segment was told last, so that it is told once. */
   private final int[] told;
 
@@ -34,6 +39,7 @@ final class SegmentGrid {
     columns = 1 + (int) (area.width() / CELL_MM);
     rows = 1 + (int) (area.height() / CELL_MM);
     told = new int[segments.size()];
+    bounds = new double[4 * segments.size()];
     int[] counts = new int[columns * rows + 1];
     for (Segment s : segments) {
       eachCell(s.left(), s.top(), s.right(), s.bottom(), cell -> counts[cell + 1]++);
@@ -45,6 +51,10 @@ final class SegmentGrid {
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);
       int member = i;
+      bounds[4 * i] = s.left();
+      bounds[4 * i + 1] = s.top();
+      bounds[4 * i + 2] = s.right();
+      bounds[4 * i + 3] = s.bottom();
       eachCell(s.left(), s.top(), s.right(), s.bottom(), cell -> members[next[cell]++] = member);
     }
   }
@@ -54,7 +64,7 @@ final class SegmentGrid {
     void cell(int index);
   }
 
-  /** Tells each segment once whose cells the rectangle meets: all that meet it, and some more. */
+  /** Tells each segment once whose bounds meet the rectangle: all that meet it, and some more. */
   void near(double left, double top, double right, double bottom, Consumer<Segment> teller) {
     question++;
     eachCell(
@@ -67,7 +77,12 @@ final class SegmentGrid {
             int i = members[m];
             if (told[i] != question) {
               told[i] = question;
-              teller.accept(segments.get(i));
+              if (bounds[4 * i] <= right
+                  && bounds[4 * i + 1] <= bottom
+                  && bounds[4 * i + 2] >= left
+                  && bounds[4 * i + 3] >= top) {
+                teller.accept(segments.get(i));
+              }
             }
           }
         });

@@ -20,6 +20,10 @@ public final class DimensionInk {
   private static final double BEYOND_MM = 1.5;
   private static final double TICK_MM = 2;
   private static final double ABOVE_LINE_MM = 0.9;
+
+  /** Along a side that is nearly upright texts run up the sheet, whichever way it leans. */
+  private static final double STEEPEST_DOWN_DEGREES = 75;
+
   private static final Style THIN = Style.line("dimension", Palette.INK, 0.18);
   private static final Style TICK = Style.line("dimension-tick", Palette.INK, 0.35);
 
@@ -105,10 +109,10 @@ public final class DimensionInk {
     double dx = lineTo.x() - lineFrom.x();
     double dy = lineTo.y() - lineFrom.y();
     double degrees = StrictMath.toDegrees(StrictMath.atan2(dy, dx));
-    if (degrees >= 90 - 1e-9) {
+    if (degrees >= STEEPEST_DOWN_DEGREES) {
       return degrees - 180;
     }
-    return degrees < -90 - 1e-9 ? degrees + 180 : degrees;
+    return degrees < STEEPEST_DOWN_DEGREES - 180 ? degrees + 180 : degrees;
   }
 
   /** Places for the measure, best first: above the middle, along the line, below it. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -171,7 +172,11 @@ class SheetComposerTest {
     PaperWords metric = new PaperWords(UnitSystem.METRIC);
     assertEquals("Neighbor's drive, centers", us.of("Neighbour's drive, centres"));
     assertEquals("Neighbour's drive", metric.of("Neighbour's drive"));
-    assertEquals("Asparagus to row 1", metric.of("bed \"Asparagus\" to path \"row 1\""));
+    assertEquals("Asparagus to Row 1", metric.of("bed \"asparagus\" to path \"row 1\""));
+    assertEquals("Bed 1 and Kitchen bed", us.of("bed \"1\" and bed \"kitchen bed\""));
+    assertEquals("A stake every 3 ft", us.cell("a stake every 3 ft (0.9 m)"));
+    assertEquals("A stake every 0.9 m", metric.cell("a stake every 3 ft (0.9 m)"));
+    assertEquals("pH 6.5", metric.cell("pH 6.5"));
     assertEquals("concentred", us.of("concentred"));
   }
 
@@ -295,11 +300,12 @@ class SheetComposerTest {
             .flatMap(s -> InkAudit.texts(s).stream())
             .map(Ink.Text::content)
             .collect(Collectors.joining(""))
-            .replace(" ", "");
+            .replace(" ", "")
+            .toLowerCase(Locale.ROOT);
     for (List<Cell> row : table.rows()) {
       String first = row.get(0).value().map(Object::toString).orElse("");
       for (String word : first.split(" ")) {
-        assertTrue(all.contains(word), word);
+        assertTrue(all.contains(word.toLowerCase(Locale.ROOT)), word);
       }
     }
   }

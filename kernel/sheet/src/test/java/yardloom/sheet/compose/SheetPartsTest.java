@@ -176,13 +176,13 @@ class SheetPartsTest {
           texts.stream().filter(t -> t.content().matches("List( \\(continued\\))?")).count();
       assertTrue(heads >= 1 && heads == titles, "every part has its head");
       for (Ink.Text t : texts) {
-        if (t.content().startsWith("bed with")) {
+        if (t.content().startsWith("Bed with")) {
           headings++;
           assertTrue(
               texts.stream()
                   .anyMatch(
                       o ->
-                          o.content().equals("p0")
+                          o.content().equals("P0")
                               && Math.abs(o.at().x() - t.at().x()) < 0.01
                               && o.at().y() > t.at().y()
                               && o.at().y() - t.at().y() < 6),

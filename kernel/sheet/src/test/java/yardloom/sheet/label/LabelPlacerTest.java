@@ -93,6 +93,54 @@ class LabelPlacerTest {
     }
   }
 
+  /** In a picture every name stands in its bed or has a line to it, whatever lies beside. */
+  @Property(tries = 60, seed = "20261127")
+  void labelsInside_areInTheirGround_orLed(@ForAll("requests") List<Request> requests) {
+    List<Request> inside =
+        requests.stream()
+            .filter(r -> r.ground().isPresent())
+            .map(
+                r ->
+                    new Request(
+                        r.anchor(),
+                        r.widthMm(),
+                        r.heightMm(),
+                        r.rank(),
+                        Anchor.INSIDE,
+                        false,
+                        r.ground()))
+            .toList();
+    List<Optional<Spot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(inside);
+    for (int i = 0; i < inside.size(); i++) {
+      Footprint ground = inside.get(i).ground().orElseThrow();
+      assertTrue(
+          spots.get(i).stream().allMatch(s -> s.leader().isPresent() || ground.contains(s.box())),
+          "label " + i);
+    }
+  }
+
+  /** A bed of 6 by 40 mm has room for a name of 20 by 3 mm, upright; one of 6 by 15 mm has none. */
+  @Test
+  void labelInside_narrowBed_isUprightInIt_shortBed_isLed() {
+    Spot tall = insideOf(40);
+    assertTrue(tall.upright() && tall.leader().isEmpty(), tall.toString());
+    Spot shortBed = insideOf(15);
+    assertTrue(shortBed.leader().isPresent(), shortBed.toString());
+  }
+
+  private static Spot insideOf(double high) {
+    Xy at = PAGE.centre();
+    Footprint bed =
+        new Footprint(
+            List.of(
+                at.plus(-3, -high / 2),
+                at.plus(3, -high / 2),
+                at.plus(3, high / 2),
+                at.plus(-3, high / 2)));
+    Request name = new Request(at, 20, 3, 4, Anchor.INSIDE, false, Optional.of(bed));
+    return new LabelPlacer(new LabelSpace(PAGE)).place(List.of(name)).get(0).orElseThrow();
+  }
+
   @Property(tries = 30, seed = "20261125")
   void labels_sameRequestsTwice_standTheSame(@ForAll("requests") List<Request> requests) {
     assertEquals(

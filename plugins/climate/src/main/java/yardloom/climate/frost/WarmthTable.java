@@ -34,10 +34,10 @@ public final class WarmthTable implements TableMaker {
         Table.titled(id(), "Winter chill and warmth of a usual year")
             .column(Column.of("lowest", "Lowest of a year", Measure.TEMPERATURE))
             .column(Column.text("zone", "Zone"))
-            .column(Column.of("below-45", "Hours below 45 °F", Measure.COUNT))
-            .column(Column.of("between", "Hours 32 to 45 °F", Measure.COUNT))
+            .column(Column.of("below-45", "Hours below 45 °F (7 °C)", Measure.COUNT))
+            .column(Column.of("between", "Hours 32 to 45 °F (0 to 7 °C)", Measure.COUNT))
             .column(Column.of("utah", "Utah chill units", Measure.COUNT))
-            .column(Column.of("gdd", "Degree days above 50 °F", Measure.COUNT))
+            .column(Column.of("gdd", "Degree days above 50 °F (10 °C)", Measure.COUNT))
             .column(Column.of("gdd-86-50", "by the 86/50 method", Measure.COUNT));
     facts
         .find(ColdAndWarmth.KEY)

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import yardloom.facts.ClimateNormals;
 import yardloom.kernel.problem.Nearest;
@@ -20,7 +21,7 @@ import yardloom.kernel.unit.Unit;
 
 /** Monthly normals that plans may name. */
 public final class ClimateCatalogue {
-  private static final String[] MONTHS = {
+  static final String[] MONTHS = {
     "jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"
   };
   private static final ClimateCatalogue SHIPPED = read();
@@ -46,16 +47,28 @@ public final class ClimateCatalogue {
    * @throws PlanException (UNKNOWN_WORD) without a place
    */
   public ClimateNormals climate(String name) {
-    ClimateNormals found = byName.get(name);
+    return climate(name, Map.of());
+  }
+
+  /**
+   * The same among climates of the plan's own too, which go before the shipped.
+   *
+   * @throws PlanException (UNKNOWN_WORD) without a place
+   */
+  ClimateNormals climate(String name, Map<String, ClimateNormals> own) {
+    ClimateNormals found = own.getOrDefault(name, byName.get(name));
     if (found == null) {
+      Set<String> known = new TreeSet<>(byName.keySet());
+      known.addAll(own.keySet());
       throw new PlanException(
           ProblemCode.UNKNOWN_WORD,
           "there is no climate '"
               + name
               + "'; known are "
-              + String.join(", ", byName.keySet())
-              + "; give another place's figures by `climateNormals`."
-              + Nearest.hint(name, byName.keySet()));
+              + String.join(", ", known)
+              + "; give another place's figures by `climateNormals`, or"
+              + " a table of them by `climateBook` above this line."
+              + Nearest.hint(name, known));
     }
     return found;
   }

@@ -1,9 +1,12 @@
 package yardloom.climate.normals;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import yardloom.climate.weather.WeatherWords;
 import yardloom.facts.ClimateNormals;
 import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
@@ -26,7 +29,49 @@ public final class NormalsWords {
       example = "climate 'urbana-il'")
   public static void climate(
       PlanScope in, @Arg(name = "name", help = "a climate of the catalogue") String name) {
-    climate(in, ClimateCatalogue.shipped().climate(name));
+    Map<String, ClimateNormals> own = new TreeMap<>();
+    in.draft()
+        .attributes()
+        .all(OwnClimates.Named.KEY)
+        .forEach(e -> own.put(e.value().name(), e.value().normals()));
+    climate(in, ClimateCatalogue.shipped().climate(name, own));
+  }
+
+  @Verb(
+      help =
+          "Takes climates from a table, for `climate` to name: columns climate, place, quantity,"
+              + " unit, jan to dec and those of a source, with a row each of rain, max and min (or"
+              + " mean and range), and where known wind, dew or humidity, wet days.",
+      example =
+          "climateBook('climate,place,quantity,unit,jan,feb,mar,apr,may,jun,jul,aug,sep,oct,nov,dec\\n'"
+              + " + 'hill,Hill farm,rain,mm,60,50,55,45,40,30,20,25,40,55,65,70\\n'"
+              + " + 'hill,Hill farm,mean,degC,3,3,5,8,11,14,16,16,13,9,5,3\\n'"
+              + " + 'hill,Hill farm,range,degC,6,7,8,9,9,9,9,9,8,7,6,6')")
+  public static void climateBook(
+      PlanScope in,
+      @Arg(name = "csv", help = "the table, as from fileText('climates.csv')") String csv,
+      @Opt(
+              name = "windHeight",
+              help = "how high above the ground the wind was measured",
+              fallback = "2 m (7 ft)")
+          Length windHeight,
+      @Opt(name = "name", help = "the file's name, for messages", fallback = "climate book")
+          String name) {
+    double heightM = WeatherWords.windHeightM(in, windHeight);
+    try {
+      for (OwnClimates.Named own :
+          OwnClimates.read(name == null ? "climate book" : name, csv, heightM)) {
+        Making.once(
+            in,
+            own.row(),
+            OwnClimates.Named.KEY,
+            o -> o.name().equals(own.name()),
+            "the climate '" + own.name() + "'");
+        in.draft().attributes().add(OwnClimates.Named.KEY, own, in.place());
+      }
+    } catch (PlanException e) {
+      throw e.inTextOf(in.place());
+    }
   }
 
   @Verb(

@@ -1,20 +1,41 @@
 package yardloom.facts.mulch;
 
-/** What a layer of a sheet-mulch stack is made of. */
-public enum Material {
-  CARDBOARD("cardboard"),
-  COMPOST("compost"),
-  DRIPLINE("dripline"),
-  WOOD_CHIPS("wood-chip mulch");
+import java.util.Comparator;
+import java.util.List;
 
-  private final String title;
+/**
+ * What a layer of a sheet-mulch stack is made of. In order as layers lie from the ground up.
+ *
+ * @param title the name that bills and tables print; also the key of data tables
+ */
+public record Material(Kind kind, String title) implements Comparable<Material> {
+  public static final Material CARDBOARD = new Material(Kind.CARDBOARD, "cardboard");
+  public static final Material COMPOST = new Material(Kind.COMPOST, "compost");
+  public static final Material DRIPLINE = new Material(Kind.DRIPLINE, "dripline");
+  public static final Material WOOD_CHIPS = new Material(Kind.WOOD_CHIPS, "wood-chip mulch");
 
-  Material(String title) {
-    this.title = title;
+  /** Those that need no word of the plan, from the ground up. */
+  public static final List<Material> SHIPPED = List.of(CARDBOARD, COMPOST, DRIPLINE, WOOD_CHIPS);
+
+  private static final Comparator<Material> ORDER =
+      Comparator.comparing(Material::kind).thenComparing(Material::title);
+
+  /** The kinds, from the ground up. */
+  public enum Kind {
+    CARDBOARD,
+    COMPOST,
+    OWN,
+    DRIPLINE,
+    WOOD_CHIPS
   }
 
-  /** The name that bills and tables print; also the key of data tables. */
-  public String title() {
-    return title;
+  /** A bulk material that a plan or its region names. */
+  public static Material own(String title) {
+    return new Material(Kind.OWN, title);
+  }
+
+  @Override
+  public int compareTo(Material other) {
+    return ORDER.compare(this, other);
   }
 }

@@ -36,7 +36,7 @@ public record Surface(
 
   /** The layers of {@code material}, from the ground up; chips may come in two lifts. */
   public List<Course> lifts(Material material) {
-    return courses.stream().filter(c -> c.material() == material).toList();
+    return courses.stream().filter(c -> c.material().equals(material)).toList();
   }
 
   /** Cardboard sheets under the stack; empty where none is laid. */

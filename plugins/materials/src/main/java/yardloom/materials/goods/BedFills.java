@@ -69,13 +69,18 @@ final class BedFills {
     return frame.map(f -> Lumber.size(f.size()).width().times(f.courses())).orElse(Length.ZERO);
   }
 
-  /** Compost, and in frames the chips, which lie below the rim. */
+  /** Compost, materials of the plan's own, and in frames the chips, which lie below the rim. */
   private static Length layers(Surface s, Map<ElementId, SoilTop> tops) {
     Length compost = s.depth(Material.COMPOST).map(Derived::value).orElse(Length.ZERO);
     Length chips = s.depth(Material.WOOD_CHIPS).map(Derived::value).orElse(Length.ZERO);
+    Length own =
+        s.courses().stream()
+            .filter(c -> c.material().kind() == Material.Kind.OWN)
+            .map(c -> c.depth().orElseThrow().value())
+            .reduce(Length.ZERO, Length::plus);
     return s.of().kind() == ElementKind.BED && tops.containsKey(s.of())
-        ? compost
-        : compost.plus(chips);
+        ? compost.plus(own)
+        : compost.plus(own).plus(chips);
   }
 
   private static Carry carry(Surface s, Length height, Length layers, Volume volume) {

@@ -143,11 +143,11 @@ public final class FrameWork {
   }
 
   Optional<Derived<Integer>> screws() {
-    return count(screws, "one for each 2 in of board width at each joint, at least two");
+    return count(screws, "one for each 2 in (5 cm) of board width at each joint, at least two");
   }
 
   Optional<Derived<Integer>> stakes() {
-    return count(stakes, "one for each board, and every 4 ft");
+    return count(stakes, "one for each board, and every 4 ft (1.2 m)");
   }
 
   private static Optional<Derived<Integer>> count(int n, String rule) {

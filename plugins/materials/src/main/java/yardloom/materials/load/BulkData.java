@@ -2,6 +2,7 @@ package yardloom.materials.load;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import yardloom.facts.BillLine;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.spi.Catalogue;
@@ -25,6 +26,14 @@ public final class BulkData {
         .filter(row -> row.text("item").equals(BillLine.stem(item)))
         .map(row -> row.text("material"))
         .findFirst();
+  }
+
+  /** Whether tables and bill know that name without a word of the plan. */
+  static boolean isShipped(String name) {
+    return Stream.concat(
+            DENSITY.rows().stream().map(r -> r.text("material")),
+            ITEM.rows().stream().map(r -> r.text("item")))
+        .anyMatch(name::equalsIgnoreCase);
   }
 
   /** Pounds per cubic yard as delivered. */

@@ -2,6 +2,7 @@ package yardloom.materials.load;
 
 import java.util.List;
 import java.util.Optional;
+import yardloom.facts.BillLine;
 import yardloom.facts.mulch.BulkLoads;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.LocalRate.Kind;
@@ -12,6 +13,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Volume;
+import yardloom.materials.mulch.OwnBulk;
 
 /** Truck sizes and densities: what the plan says, else its region, else the shipped row. */
 public final class BulkRates {
@@ -20,13 +22,23 @@ public final class BulkRates {
       new AttributeKey<>("materials.local-rate", LocalRate.class);
 
   private final List<LocalRate> own;
+  private final List<String> named;
 
-  private BulkRates(List<LocalRate> own) {
+  private BulkRates(List<LocalRate> own, List<String> named) {
     this.own = own;
+    this.named = named;
   }
 
   public static BulkRates of(Plan plan, Optional<Region> region) {
-    return new BulkRates(Region.ownFirst(region, plan.attributes().all(KEY)));
+    return new BulkRates(
+        Region.ownFirst(region, plan.attributes().all(KEY)),
+        plan.attributes().all(OwnBulk.KEY).stream().map(e -> e.value().name()).toList());
+  }
+
+  /** The bulk material, shipped or of the plan's own, that an item of the bill is. */
+  Optional<String> materialOf(String item) {
+    return BulkData.materialOf(item)
+        .or(() -> named.stream().filter(BillLine.stem(item)::equalsIgnoreCase).findFirst());
   }
 
   /** Cubic yards of one truckload. */

@@ -48,7 +48,7 @@ public final class LoadCalculator implements Calculator {
     BulkRates rates = BulkRates.of(plan, in.find(YardFacts.REGION));
     Map<String, List<BillLine>> together = new LinkedHashMap<>();
     for (BillLine line : in.all(YardFacts.BILL)) {
-      boolean bulk = BulkData.materialOf(line.item()).isPresent();
+      boolean bulk = rates.materialOf(line.item()).isPresent();
       if (bulk && line.order().value() instanceof Volume) {
         String key = BillLine.stem(line.item()) + "|" + line.phase();
         together.computeIfAbsent(key, k -> new ArrayList<>()).add(line);
@@ -69,7 +69,7 @@ public final class LoadCalculator implements Calculator {
       }
       order = why.gives(sum);
     }
-    String material = BulkData.materialOf(first.item()).orElseThrow();
+    String material = rates.materialOf(first.item()).orElseThrow();
     return rates.loads(BillLine.stem(first.item()), material, first.phase(), order);
   }
 }

@@ -1,5 +1,6 @@
 package yardloom.materials.load;
 
+import java.util.Optional;
 import java.util.function.Supplier;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Spread;
@@ -16,6 +17,7 @@ import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
+import yardloom.materials.mulch.OwnBulk;
 
 /** The words about truckloads and weights that hold where the yard lies. */
 public final class LoadWords {
@@ -40,7 +42,10 @@ public final class LoadWords {
     add(
         plan,
         () -> {
-          Spread shipped = BulkData.cubicYardsPerLoad(material);
+          Optional<Spread> shipped =
+              isOwn(plan, material)
+                  ? Optional.empty()
+                  : Optional.of(BulkData.cubicYardsPerLoad(material));
           Unit volume =
               Unit.byWord(unit)
                   .filter(u -> u.dimension() == Dimension.VOLUME)
@@ -48,7 +53,7 @@ public final class LoadWords {
           Spread load =
               Spread.given(low, likely, high, 0, "truck size", source)
                   .times(Volume.cubicMetres(volume.toSi(1)).cubicYards());
-          requireTruck(material, load, shipped);
+          shipped.ifPresent(s -> requireTruck(material, load, s));
           return new LocalRate(LocalRate.Kind.LOAD, material, "yd3", load, plan.place());
         });
   }
@@ -69,7 +74,9 @@ public final class LoadWords {
     add(
         plan,
         () -> {
-          BulkData.poundsPerCubicYard(material);
+          if (!isOwn(plan, material)) {
+            BulkData.poundsPerCubicYard(material);
+          }
           double poundsPerYard =
               switch (unit) {
                 case "lb/yd3" -> 1;
@@ -81,6 +88,10 @@ public final class LoadWords {
                   .times(poundsPerYard);
           return new LocalRate(LocalRate.Kind.DENSITY, material, "lb/yd3", density, plan.place());
         });
+  }
+
+  private static boolean isOwn(PlanScope plan, String material) {
+    return OwnBulk.find(plan.draft().attributes(), material).isPresent();
   }
 
   /** A plan may go before its regional file; one file does not say a thing twice. */

@@ -158,7 +158,7 @@ public final class DropZoneCheck implements Check {
                 utility
                     ? "A raised truck bed must stay clear of overhead lines, and heaps off buried"
                         + " ones: ask the utility, or move the spot."
-                    : "A raised truck bed needs about 20 ft of room: move the spot."));
+                    : "A raised truck bed needs about 20 ft (6 m) of room: move the spot."));
       }
     }
     return findings;

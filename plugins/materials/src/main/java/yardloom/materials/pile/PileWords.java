@@ -13,9 +13,9 @@ import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Arg;
-import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
+import yardloom.materials.mulch.OwnBulk;
 
 /** The word about where heaps are tipped. */
 public final class PileWords {
@@ -32,9 +32,8 @@ public final class PileWords {
       @Arg(name = "shape", help = "the ground that the heap may take") Shape shape,
       @Opt(
               name = "material",
-              help = "what is tipped there",
-              fallback = "wood chips",
-              choices = Material.class)
+              help = "what is tipped there: wood chips, compost, or a `bulkMaterial` of the plan",
+              fallback = "wood chips")
           String material,
       @Opt(name = "angle", help = "angle at which the heap stands", fallback = "37 degrees")
           Angle angle,
@@ -77,7 +76,7 @@ public final class PileWords {
                 name,
                 plan.place(),
                 shape,
-                Choices.parse(Material.class, material, Material.WOOD_CHIPS),
+                tipped(plan, material),
                 repose,
                 Optional.ofNullable(way),
                 access == null ? Length.feet(10) : access,
@@ -85,5 +84,14 @@ public final class PileWords {
                 factor),
             plan.place())
         .add(WayStart.KEY, new WayStart(name, shape), plan.place());
+  }
+
+  private static Material tipped(PlanScope plan, String material) {
+    if (material == null || material.equals("wood chips")) {
+      return Material.WOOD_CHIPS;
+    }
+    return material.equals("compost")
+        ? Material.COMPOST
+        : Material.own(OwnBulk.named(plan.draft().attributes(), material, plan.place()));
   }
 }

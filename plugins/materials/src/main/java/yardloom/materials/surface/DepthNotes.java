@@ -19,6 +19,14 @@ public final class DepthNotes {
   static String of(Surface s, UnitSystem units) {
     List<String> parts = new ArrayList<>();
     s.depth(Material.WOOD_CHIPS).ifPresent(d -> parts.add(Say.depth(d.value(), units) + " chips"));
+    s.courses().stream()
+        .filter(c -> c.material().kind() == Material.Kind.OWN)
+        .forEach(
+            c ->
+                parts.add(
+                    Say.depth(c.depth().orElseThrow().value(), units)
+                        + " "
+                        + c.material().title()));
     s.depth(Material.COMPOST).ifPresent(d -> parts.add(Say.depth(d.value(), units) + " compost"));
     return String.join(" / ", parts);
   }

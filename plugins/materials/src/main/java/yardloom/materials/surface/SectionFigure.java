@@ -41,17 +41,23 @@ public final class SectionFigure {
   private static final Style CARD =
       Style.filled("section-cardboard", "#4a3c28").outlined(Palette.INK, 0.18);
   private static final Style BASE = Style.line("section-base", Palette.MUTED, 0.18);
-  private static final Map<Material, Style> STYLES = new EnumMap<>(Material.class);
+  private static final Map<Material.Kind, Style> STYLES = new EnumMap<>(Material.Kind.class);
 
   static {
-    STYLES.put(Material.CARDBOARD, CARD);
+    STYLES.put(Material.Kind.CARDBOARD, CARD);
     STYLES.put(
-        Material.COMPOST,
+        Material.Kind.COMPOST,
         Style.filled("section-compost", "#cdbfa6").hatched(Hatch.DOTS).outlined(Palette.INK, 0.25));
     STYLES.put(
-        Material.DRIPLINE, Style.filled("section-dripline", "#2b2b2b").outlined(Palette.INK, 0.18));
+        Material.Kind.DRIPLINE,
+        Style.filled("section-dripline", "#2b2b2b").outlined(Palette.INK, 0.18));
     STYLES.put(
-        Material.WOOD_CHIPS,
+        Material.Kind.OWN,
+        Style.filled("section-own", "#e3e0cf")
+            .hatched(Hatch.HORIZONTAL)
+            .outlined(Palette.INK, 0.25));
+    STYLES.put(
+        Material.Kind.WOOD_CHIPS,
         Style.filled("section-chips", "#f1e6d0").hatched(Hatch.CHIPS).outlined(Palette.INK, 0.25));
   }
 
@@ -95,11 +101,12 @@ public final class SectionFigure {
       above = row.stream().mapToInt(n -> n.of().size()).max().orElse(0);
     }
     List<LegendEntry> legend = new ArrayList<>();
-    for (Material material : Material.values()) {
-      if (surfaces.stream().anyMatch(s -> contains(s, material))) {
-        legend.add(LegendEntry.area(material.title(), STYLES.get(material)));
-      }
-    }
+    surfaces.stream()
+        .flatMap(s -> s.courses().stream())
+        .map(Course::material)
+        .distinct()
+        .sorted()
+        .forEach(m -> legend.add(LegendEntry.area(m.title(), STYLES.get(m.kind()))));
     legend.add(LegendEntry.area("soil, not tilled", SOIL));
     double scale = units == UnitSystem.US ? 12 : 10;
     return new Panel.Figure("Mulch build-up sections", figure.marks, legend, 90, scale);
@@ -133,10 +140,6 @@ public final class SectionFigure {
     }
     lines.add(line);
     return lines;
-  }
-
-  private static boolean contains(Surface surface, Material material) {
-    return surface.courses().stream().anyMatch(c -> c.material() == material);
   }
 
   private static double highest(List<Named> row) {
@@ -188,7 +191,7 @@ public final class SectionFigure {
 
   /** Draws one layer on what lies at {@code y}; returns by how much the stack grows. */
   private double course(double x, double y, Course course) {
-    Style style = STYLES.get(course.material());
+    Style style = STYLES.get(course.material().kind());
     if (course.material() == Material.DRIPLINE) {
       for (double share : new double[] {0.25, 0.75}) {
         Point middle = Point.metres(x + share * WIDTH_M, y + TUBE_M / 2);

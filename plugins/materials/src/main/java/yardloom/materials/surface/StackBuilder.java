@@ -12,6 +12,7 @@ import yardloom.facts.mulch.SurfaceKind;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.source.Source;
@@ -21,14 +22,15 @@ import yardloom.kernel.unit.Volume;
 import yardloom.materials.mulch.GroundKeys;
 import yardloom.materials.mulch.LengthSetting;
 import yardloom.materials.mulch.MulchSettings;
+import yardloom.materials.mulch.OwnLayer;
 import yardloom.materials.mulch.Weed;
 import yardloom.materials.surface.formula.Cardboard;
 import yardloom.materials.surface.formula.RectangleSides;
 import yardloom.materials.surface.formula.TaperedLayer;
 
 /**
- * The layers over one piece of ground, from the ground up: cardboard, compost, a first lift of
- * chips, dripline, chips; each with the phase in which it is laid.
+ * The layers over one piece of ground, from the ground up: cardboard, compost, the plan's own
+ * materials, a first lift of chips, dripline, chips; each with the phase in which it is laid.
  *
  * <p>Cardboard lies under beds and paths, not over the roots of trees. Layers of no depth are left
  * out. {@link ChipLifts} says in which lifts the chips come. Only the topmost layer, the chips,
@@ -75,10 +77,13 @@ final class StackBuilder {
     List<Course> stack = new ArrayList<>();
     sheets.ifPresent(
         n -> stack.add(new Course(Material.CARDBOARD, WorkPhase.SHEET, Optional.empty(), n)));
-    boolean covered = compost != null && compost.value().metres() > 0;
-    if (covered) {
+    boolean composted = compost != null && compost.value().metres() > 0;
+    if (composted) {
       stack.add(Course.bulk(Material.COMPOST, WorkPhase.SHEET, compost, even(area, compost)));
     }
+    List<Course> own = kind == SurfaceKind.TREE_RING ? List.of() : own(of, area);
+    stack.addAll(own);
+    boolean covered = composted || !own.isEmpty();
     List<Course> chips = new ArrayList<>();
     if (mulch.value().metres() > 0) {
       Derived<Length> depth = weed.map(w -> deeper(mulch, w)).orElse(mulch);
@@ -92,6 +97,18 @@ final class StackBuilder {
     }
     chips.stream().filter(c -> c.phase() == WorkPhase.FINISH).forEach(stack::add);
     return new Surface(of.id(), of.place(), kind, shape, area, stack);
+  }
+
+  /** Layers of the plan's own materials, in the order in which it names them. */
+  private static List<Course> own(Element of, Derived<Area> area) {
+    List<Course> own = new ArrayList<>();
+    for (Attributes.Entry<OwnLayer> said : of.attributes().all(OwnLayer.KEY)) {
+      Derived<Length> depth = Derived.given(said.value().depth(), "depth", said.place());
+      own.add(
+          Course.bulk(
+              Material.own(said.value().material()), WorkPhase.SHEET, depth, even(area, depth)));
+    }
+    return own;
   }
 
   /** The weed that asks for most; over roots of trees nothing is added. */

@@ -63,11 +63,15 @@ public final class BillCalculator implements Calculator {
               : laid(totals, Material.COMPOST).map(Lift::phase).orElse(WorkPhase.PLANT);
       out.give(YardFacts.BILL, bulk(plan, compost, settings, Material.COMPOST, phase));
     }
+    totals.lifts().stream()
+        .filter(l -> l.material().kind() == Material.Kind.OWN)
+        .map(l -> bulk(plan, l.volume(), settings, l.material(), l.phase()))
+        .forEach(line -> out.give(YardFacts.BILL, line));
     chips(plan, totals, settings).forEach(line -> out.give(YardFacts.BILL, line));
   }
 
   private static Optional<Lift> laid(MulchTotals totals, Material material) {
-    return totals.lifts().stream().filter(l -> l.material() == material).findFirst();
+    return totals.lifts().stream().filter(l -> l.material().equals(material)).findFirst();
   }
 
   /**

@@ -15,6 +15,7 @@ import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Volume;
@@ -83,11 +84,20 @@ public final class TakeOffTable implements TableMaker {
         Cell.of(compost),
         Cell.BLANK,
         Cell.of(totals.chips()));
-    return table
-        .note(
-            "Depths as laid. Ground claimed twice is counted once: hard surfaces, wall strips and"
-                + " trunk gaps first, then paths, tree rings, beds, ground mulched whole.")
-        .build();
+    table.note(
+        "Depths as laid. Ground claimed twice is counted once: hard surfaces, wall strips and"
+            + " trunk gaps first, then paths, tree rings, beds, ground mulched whole.");
+    totals.lifts().stream()
+        .filter(l -> l.material().kind() == Material.Kind.OWN)
+        .forEach(
+            l ->
+                table.note(
+                    "Besides "
+                        + l.material().title()
+                        + ", exact: "
+                        + Say.volume(l.volume().value(), plan.info().units())
+                        + "; its depth stands in the table of layers."));
+    return table.build();
   }
 
   private static void addPockets(Table.Builder table, Pockets pockets) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Course;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.MulchTotals;
 import yardloom.facts.mulch.MulchTotals.Lift;
@@ -45,9 +46,17 @@ public final class TotalsCalculator implements Calculator {
             Totals.sheets(all),
             Totals.volume(all, Material.COMPOST),
             Totals.volume(all, Material.WOOD_CHIPS),
-            Stream.of(Material.COMPOST, Material.WOOD_CHIPS)
+            bulk(all)
                 .flatMap(m -> Totals.lifts(all, m).stream())
                 .sorted(Comparator.comparing(Lift::phase).thenComparing(Lift::material))
                 .toList()));
+  }
+
+  private static Stream<Material> bulk(List<Surface> surfaces) {
+    return surfaces.stream()
+        .flatMap(s -> s.courses().stream())
+        .filter(c -> c.volume().isPresent())
+        .map(Course::material)
+        .distinct();
   }
 }

@@ -17,6 +17,11 @@ public final class GrownShare {
       return 1;
     }
     boolean first = stage == Stage.YEAR_1;
-    return plant.form().isWoody() ? (first ? 0.3 : 0.8) : (first ? 0.5 : 1);
+    return plant.form().isWoody() ? woody(stage) : (first ? 0.5 : 1);
+  }
+
+  /** Of what is woody. */
+  public static double woody(Stage stage) {
+    return stage == Stage.YEAR_1 ? 0.3 : stage == Stage.YEAR_5 ? 0.8 : 1;
   }
 }

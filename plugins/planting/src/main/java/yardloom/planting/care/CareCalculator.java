@@ -7,14 +7,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Dripline;
 import yardloom.facts.work.PlantingDay;
 import yardloom.kernel.diary.DiaryEntry;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.year.GrowingYear;
@@ -46,6 +49,7 @@ public final class CareCalculator implements Calculator {
         YardFacts.PLANTING_WINDOWS,
         YardFacts.PLANTING_DAYS,
         YardFacts.DRIPLINES,
+        YardFacts.SURFACES,
         YardFacts.TOP_UPS);
   }
 
@@ -64,7 +68,10 @@ public final class CareCalculator implements Calculator {
     if (year.isEmpty() || start.isEmpty() || places.kinds().isEmpty()) {
       return;
     }
-    CareYears years = new CareYears(plan, in, year.get(), start.get(), new Lots(places, planted));
+    Set<ElementId> dripped =
+        in.all(YardFacts.DRIPLINES).stream().map(Dripline::in).collect(Collectors.toSet());
+    Lots lots = new Lots(places, planted, dripped);
+    CareYears years = new CareYears(plan, in, year.get(), start.get(), lots);
     for (CareAct act : years.acts()) {
       out.give(CareAct.KEY, act);
       out.give(DiaryEntry.FACT, CareDiary.entry(act));

@@ -74,8 +74,13 @@ public final class CareFigure {
             Comparator.comparing((CareAct a) -> MonthDay.from(a.until()))
                 .thenComparing(CareAct::key)
                 .thenComparing(CareAct::season))
-        .forEach(a -> rows.computeIfAbsent(a.what(), k -> new ArrayList<>()).add(a));
+        .forEach(a -> rows.computeIfAbsent(name(a), k -> new ArrayList<>()).add(a));
     return rows;
+  }
+
+  /** Weeding goes on all season, weekly or not: one row. */
+  private static String name(CareAct act) {
+    return act.act() == Act.WEED ? "Weed and walk the mulch" : act.what();
   }
 
   private static Style style(List<CareAct> same) {

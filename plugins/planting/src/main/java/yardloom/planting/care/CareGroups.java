@@ -33,6 +33,9 @@ final class CareGroups {
     }
     if (plant.window().equals("tender woody")) {
       groups.add("tender woody");
+      if (plant.form() == Form.TREE) {
+        groups.add("tender tree");
+      }
     }
     if (plant.season().isAnnual() && !plant.start().isInDrills()) {
       groups.add("annual");

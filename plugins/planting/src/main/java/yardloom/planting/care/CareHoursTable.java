@@ -29,6 +29,9 @@ public final class CareHoursTable implements TableMaker {
   private static final Source EVEN =
       Source.commonPractice("hours of an act spread evenly over its days");
 
+  private static final String COUNTED =
+      "Season 1 begins with the first planting, its winter included. Without planting and picking.";
+
   /** An act that takes hours, and what of them falls into each month. */
   private record Spread(CareAct act, double[] shares) {}
 
@@ -55,6 +58,12 @@ public final class CareHoursTable implements TableMaker {
   @Override
   public Set<SheetUse> uses() {
     return Set.of(SheetPage.CLIENT);
+  }
+
+  @Override
+  public Table forSheet(Plan plan, Facts facts, Table made) {
+    List<String> notes = made.isEmpty() ? List.of() : List.of(COUNTED);
+    return new Table(made.id(), made.title(), made.columns(), made.rows(), notes, made.totals());
   }
 
   @Override
@@ -89,10 +98,9 @@ public final class CareHoursTable implements TableMaker {
     return table
         .total(all.toArray(Cell[]::new))
         .note(
-            "Season 1 runs from the first day of planting, its first winter included. What comes"
-                + " every few seasons counts with its mean once grown. Planting and picking are not"
-                + " counted; minutes for each plant and area are common practice: write down your"
-                + " own.")
+            COUNTED
+                + " What comes every few seasons counts with its mean once grown. Minutes for"
+                + " each plant and area are mostly common practice: write down your own.")
         .build();
   }
 

@@ -1,6 +1,7 @@
 package yardloom.planting.care;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import yardloom.kernel.source.Source;
@@ -19,6 +20,8 @@ import yardloom.kernel.vocab.Choices;
  * @param last the last one; for good if absent
  * @param every how many seasons apart
  * @param minutes for one of {@code per}
+ * @param pace who says how long it takes
+ * @param remains what it leaves to rot
  */
 record CareRow(
     Act act,
@@ -32,6 +35,8 @@ record CareRow(
     int every,
     double minutes,
     Per per,
+    Source pace,
+    Remains remains,
     String how,
     Source source) {
   private static final SourceTable SOURCES = SourceTable.beside(CareRow.class);
@@ -51,16 +56,44 @@ record CareRow(
     ALWAYS,
     /** Where frost is usual; of plants only those that the cold of a usual winter harms. */
     FROST,
+    /** Where frost is usual, and only what the cold of a usual winter harms while it is young. */
+    YOUNG,
     /** Where winters freeze the ground. */
     FROZEN
   }
 
+  /** What an act leaves over. */
+  enum Remains {
+    NOTHING,
+    /** Moist and rich in nitrogen. */
+    GREEN,
+    /** Dry and rich in carbon, thinner than a pencil. */
+    BROWN,
+    /** Too thick for a heap. */
+    WOODY
+  }
+
   /** What the minutes are for. */
   enum Per {
-    PLANT,
-    HUNDRED_SQUARE_FEET,
-    HUNDRED_SQUARE_FEET_A_WEEK,
-    YARD
+    PLANT("plant"),
+    PLANT_A_MONTH("plant a month"),
+    HUNDRED_SQUARE_FEET("100 sq ft"),
+    HUNDRED_SQUARE_FEET_A_WEEK("100 sq ft a week"),
+    TEN_FEET("10 ft"),
+    /** Of chips that are added. */
+    CUBIC_YARD("cu yd"),
+    YARD("yard"),
+    YARD_A_MONTH("yard a month");
+
+    private final String text;
+
+    Per(String text) {
+      this.text = text;
+    }
+
+    boolean isForPlants() {
+      return this == PLANT || this == PLANT_A_MONTH;
+    }
   }
 
   /** Whether it is done in a season of the plants' own, counted from 1. */
@@ -90,6 +123,8 @@ record CareRow(
               (int) row.number("every"),
               row.number("minutes"),
               per(row.text("per")),
+              SOURCES.cited(row, "pace"),
+              remains(row.text("remains")),
               row.text("how"),
               SOURCES.cited(row, "source")));
     }
@@ -108,13 +143,24 @@ record CareRow(
         frost.endsWith("last"), (int) row.number(end + "_days"), frost.startsWith("next "));
   }
 
+  private static Remains remains(String text) {
+    return text.isEmpty() ? Remains.NOTHING : Choices.parse(Remains.class, text);
+  }
+
+  /** What an act of a name leaves over. */
+  static Remains remainsOf(String what) {
+    return SHIPPED.stream()
+        .filter(r -> r.what().equals(what))
+        .map(CareRow::remains)
+        .findFirst()
+        .orElse(Remains.NOTHING);
+  }
+
   private static Per per(String text) {
-    return switch (text) {
-      case "plant" -> Per.PLANT;
-      case "100 sq ft" -> Per.HUNDRED_SQUARE_FEET;
-      case "100 sq ft a week" -> Per.HUNDRED_SQUARE_FEET_A_WEEK;
-      case "yard" -> Per.YARD;
-      default -> throw new IllegalStateException("care-acts.csv has minutes per \"" + text + "\"");
-    };
+    return Arrays.stream(Per.values())
+        .filter(p -> p.text.equals(text))
+        .findFirst()
+        .orElseThrow(
+            () -> new IllegalStateException("care-acts.csv has minutes per \"" + text + "\""));
   }
 }

@@ -96,15 +96,16 @@ public final class CareTable implements TableMaker {
         .filter(a -> !isOnce(a))
         .sorted(
             java.util.Comparator.comparing((CareAct a) -> MonthDay.from(a.until()))
-                .thenComparing(CareAct::key)
+                .thenComparing(CareTable::yearlyKey)
                 .thenComparing(CareAct::season)
                 .thenComparing(CareAct::from))
-        .forEach(
-            a ->
-                byKey
-                    .computeIfAbsent(a.key().replace("-first-winter", ""), k -> new ArrayList<>())
-                    .add(a));
+        .forEach(a -> byKey.computeIfAbsent(yearlyKey(a), k -> new ArrayList<>()).add(a));
     return byKey;
+  }
+
+  /** The winter before a first season is one row with those after it. */
+  private static String yearlyKey(CareAct act) {
+    return act.key().replace("-first-winter", "");
   }
 
   private static String seasons(List<CareAct> same) {

@@ -9,12 +9,10 @@ import java.util.Optional;
 import yardloom.facts.ClimateNormals;
 import yardloom.facts.Hardiness;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.TopUp;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Say;
-import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.planting.care.Lots.Lot;
@@ -35,6 +33,7 @@ final class CareYears {
   private final GrowingYear growing;
   private final UnitSystem units;
   private final Lots lots;
+  private final CarePace pace;
   private final LocalDate start;
   private final int firstYear;
   private final boolean frozen;
@@ -45,6 +44,7 @@ final class CareYears {
     this.in = in;
     this.growing = growing;
     this.lots = lots;
+    pace = new CarePace(plan, in, lots);
     this.start = start;
     units = plan.info().units();
     firstYear = firstSeason(start);
@@ -65,7 +65,7 @@ final class CareYears {
     acts.addAll(new PickActs(in, lots, firstYear, this::season, this::firstSeason).acts());
     for (CareRow row : CareRow.SHIPPED) {
       if (row.where() == CareRow.Where.ALWAYS
-          || row.where() == CareRow.Where.FROST && growing.hasFrost()
+          || row.where() != CareRow.Where.FROZEN && growing.hasFrost()
           || row.where() == CareRow.Where.FROZEN && frozen) {
         row(row);
       }
@@ -90,17 +90,17 @@ final class CareYears {
 
   private void due(CareRow row, int n, int year) {
     Season season = season(year);
-    int late = row.per() == CareRow.Per.PLANT && row.from().afterLast() ? late(season, row) : 0;
+    int late = row.per().isForPlants() && row.from().afterLast() ? late(season, row) : 0;
     Season ending = row.until().next() ? season(year + 1) : season;
     LocalDate from = season.day(row.from().afterLast(), row.from().days()).plusDays(late);
     LocalDate until = ending.day(row.until().afterLast(), row.until().days()).plusDays(late);
-    if (row.per() == CareRow.Per.PLANT) {
+    if (row.per().isForPlants()) {
       forPlants(row, n, year, from, until);
-    } else if (applies(row.who())
+    } else if (pace.applies(row, n)
         && (n == CareAct.GROWN || row.isDue(Math.max(1, year - firstYear + 1)))
         && !until.isBefore(start)) {
       LocalDate begin = from.isBefore(start) ? start : from;
-      add(row, n, year, begin, until, List.of(), byArea(row, begin, until));
+      add(row, n, year, begin, until, List.of(), pace.hours(row, n, begin, until));
     }
   }
 
@@ -116,58 +116,32 @@ final class CareYears {
     return (int) Math.max(0, bloom.toEpochDay() - season.lastFrost().toEpochDay());
   }
 
-  private boolean applies(String who) {
-    return switch (who) {
-      case "drip" -> !in.all(YardFacts.DRIPLINES).isEmpty();
-      case "annual bed" -> lots.ground(true).squareMetres() > 0;
-      default -> lots.ground(false).squareMetres() > 0;
-    };
-  }
-
-  private Derived<TimeSpan> byArea(CareRow row, LocalDate from, LocalDate until) {
-    if (row.per() == CareRow.Per.YARD) {
-      return Derived.by("hours = minutes / 60", row.source())
-          .from("minutes", row.minutes())
-          .gives(TimeSpan.minutes(row.minutes()));
-    }
-    Area ground = lots.ground(row.who().equals("annual bed"));
-    double once = row.minutes() * ground.squareFeet() / 100;
-    if (row.per() == CareRow.Per.HUNDRED_SQUARE_FEET) {
-      return Derived.by("hours = minutes × area in sq ft / 100 / 60", row.source())
-          .from("minutes", row.minutes())
-          .from("area", ground)
-          .gives(TimeSpan.minutes(once));
-    }
-    int days = (int) (until.toEpochDay() - from.toEpochDay()) + 1;
-    return Derived.by("hours = minutes × area in sq ft / 100 / 60 × days / 7", row.source())
-        .from("minutes", row.minutes())
-        .from("area", ground)
-        .from("days", days)
-        .gives(TimeSpan.minutes(once * days / 7));
-  }
-
   private void forPlants(CareRow row, int n, int year, LocalDate from, LocalDate until) {
     List<Lot> found = new ArrayList<>();
     LocalDate begin = until;
-    for (Lot lot : lots.of(row.who())) {
+    int count = 0;
+    int garden = Math.max(n, year - firstYear + 1);
+    for (Lot lot : lots.all()) {
+      int some = lot.count(row.who(), garden);
       int age = lot.planted().map(d -> lot.age(year, firstSeason(d))).orElse(lot.age(n, 0));
       boolean firstWinter = row.act() == Act.WINTER && age == 0;
       LocalDate planted = lot.planted().orElse(start);
       boolean due = n == CareAct.GROWN || row.isDue(firstWinter ? 1 : age);
-      boolean harmed = row.where() != CareRow.Where.FROST || isHarmed(lot.plant());
-      if ((age >= 1 || firstWinter) && due && harmed && !until.isBefore(planted)) {
+      boolean harmed =
+          switch (row.where()) {
+            case FROST -> isHarmed(lot.plant());
+            case YOUNG -> !isHarmed(lot.plant()) && isHarmedYoung(lot.plant());
+            default -> true;
+          };
+      if (some > 0 && (age >= 1 || firstWinter) && due && harmed && !until.isBefore(planted)) {
         found.add(lot);
+        count += some;
         LocalDate own = from.isBefore(planted) ? planted : from;
         begin = own.isBefore(begin) ? own : begin;
       }
     }
     if (!found.isEmpty()) {
-      int count = found.stream().mapToInt(Lot::count).sum();
-      Derived<TimeSpan> hours =
-          Derived.by("hours = minutes each × plants / 60", row.source())
-              .from("minutes each", row.minutes())
-              .from("plants", count)
-              .gives(TimeSpan.minutes(row.minutes() * count));
+      Derived<TimeSpan> hours = pace.hoursFor(row, count, begin, until);
       List<String> kinds = found.stream().map(l -> l.plant().name()).distinct().toList();
       add(row, n, year, begin, until, kinds, hours);
     }
@@ -187,6 +161,13 @@ final class CareYears {
     return warmer > 0 || warmer == 0 && !here.get().warmerHalf();
   }
 
+  /** Whether it winters in the yard's own zone and in no colder one: young it bears less. */
+  private boolean isHarmedYoung(Plant plant) {
+    Optional<Hardiness> here = in.find(YardFacts.HARDINESS);
+    return here.isPresent()
+        && ColdLimits.of(plant).filter(l -> l.coldest() >= here.get().zone()).isPresent();
+  }
+
   private void add(
       CareRow row,
       int n,
@@ -197,7 +178,7 @@ final class CareYears {
       Derived<TimeSpan> hours) {
     String how = Say.inText(row.how(), units);
     if (row.act() == Act.MULCH) {
-      how += topUp(n);
+      how += topUps();
     }
     acts.add(
         new CareAct(
@@ -219,14 +200,14 @@ final class CareYears {
     return row.act() == Act.WINTER && n == 1 && year < firstYear;
   }
 
-  /** What the materials of that year after laying come to. */
-  private String topUp(int n) {
-    for (TopUp t : in.all(YardFacts.TOP_UPS)) {
-      if (t.year() == n) {
-        return " About " + Say.volume(t.add().value(), units) + " in season " + n + ".";
-      }
+  /** What the take-off adds at the end of each season. */
+  private String topUps() {
+    List<String> adds = new ArrayList<>();
+    for (int n = 1; n < CareAct.GROWN; n++) {
+      String season = " in season " + n;
+      pace.added(n).ifPresent(add -> adds.add(Say.volume(add.value(), units) + season));
     }
-    return "";
+    return adds.isEmpty() ? "" : " About " + String.join(", ", adds) + " and after.";
   }
 
   static String slug(String text) {

@@ -20,6 +20,7 @@ import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.planting.bay.BayWords;
 
 /** What a household looks for and does, the same in every yard, where the plan plants anything. */
 public final class HouseholdTables implements TableMaker {

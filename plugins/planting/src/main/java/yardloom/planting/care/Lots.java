@@ -9,10 +9,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.Stream;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.Area;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
+import yardloom.planting.placing.Thinned;
+import yardloom.planting.placing.Thinning;
 
 /** The plants of a yard, kind by kind, apart what stands already and what is planted. */
 final class Lots {
@@ -25,13 +30,26 @@ final class Lots {
   /**
    * One kind.
    *
+   * @param counts how many of them are in each group of care, by the season of the garden: not all
+   *     of a kind are trained, and fewer stand once they are thinned
    * @param planted the day of planting; empty if it stands already
    */
-  record Lot(Plant plant, int count, Area ground, Set<String> groups, Optional<LocalDate> planted) {
+  record Lot(
+      Plant plant, Area ground, Map<String, IntUnaryOperator> counts, Optional<LocalDate> planted) {
     private Lot plus(Lot other) {
-      Set<String> all = new HashSet<>(groups);
-      all.addAll(other.groups);
-      return new Lot(plant, count + other.count, ground.plus(other.ground), all, planted);
+      Map<String, IntUnaryOperator> all = new TreeMap<>(counts);
+      other.counts.forEach(
+          (group, count) ->
+              all.merge(group, count, (a, b) -> n -> a.applyAsInt(n) + b.applyAsInt(n)));
+      return new Lot(plant, ground.plus(other.ground), all, planted);
+    }
+
+    /** How many are in any group of a list, {@code fig; pomegranate}, in a season of the garden. */
+    int count(String groups, int season) {
+      return Stream.of(groups.split("; "))
+          .mapToInt(g -> counts.getOrDefault(g, n -> 0).applyAsInt(season))
+          .max()
+          .orElse(0);
     }
 
     /** Its own season in a season of the garden, from 1; below 1 before its first. */
@@ -42,39 +60,54 @@ final class Lots {
 
   /**
    * @param planted days of planting by kind; what is to be planted and has none is left out
+   * @param dripped beds and trees with dripline
    */
-  Lots(PlantPlaces places, Map<String, LocalDate> planted) {
+  Lots(PlantPlaces places, Map<String, LocalDate> planted, Set<ElementId> dripped) {
     this.planted = planted;
     for (Planting p : places.plantings()) {
       if (!p.at().isEmpty()) {
-        add(p.plant(), p.at().size(), p.ground().area(), p.choice().stands(), Set.of());
+        add(p.plant(), counts(p), p.ground().area(), p.choice().stands(), Set.of());
       }
     }
     for (Planting.Specimen s : places.specimens()) {
-      Set<String> more = s.trained().isPresent() ? Set.of("trained") : Set.of();
-      add(s.plant(), 1, Area.ZERO, s.tree().stands(), more);
+      Set<String> more = new HashSet<>();
+      if (s.trained().isPresent()) {
+        more.add("trained");
+      }
+      if (dripped.contains(s.tree().id())) {
+        more.add("dripped tree");
+      }
+      add(s.plant(), n -> 1, Area.ZERO, s.tree().stands(), more);
     }
   }
 
-  private void add(Plant plant, int count, Area ground, boolean stands, Set<String> more) {
+  /** All of a planting, and those that stay from the season on before which it is thinned. */
+  private static IntUnaryOperator counts(Planting p) {
+    int all = p.at().size();
+    Optional<Thinned> thinned = Thinning.of(p);
+    if (thinned.isEmpty()) {
+      return n -> all;
+    }
+    int stay = Thinning.kept(p, thinned.get()).size();
+    return n -> n < thinned.get().season() ? all : stay;
+  }
+
+  private void add(
+      Plant plant, IntUnaryOperator count, Area ground, boolean stands, Set<String> more) {
     LocalDate day = planted.get(plant.name());
     if (!stands && day == null) {
       return;
     }
-    Set<String> groups = new HashSet<>(CareGroups.of(plant));
-    groups.addAll(more);
+    Map<String, IntUnaryOperator> counts = new TreeMap<>();
+    CareGroups.of(plant).forEach(g -> counts.put(g, count));
+    more.forEach(g -> counts.put(g, count));
     Optional<LocalDate> from = stands ? Optional.empty() : Optional.of(day);
-    Lot lot = new Lot(plant, count, ground, groups, from);
+    Lot lot = new Lot(plant, ground, counts, from);
     byKind.merge(plant.name() + (stands ? " standing" : ""), lot, Lot::plus);
   }
 
   Collection<Lot> all() {
     return byKind.values();
-  }
-
-  /** Those of a group. */
-  List<Lot> of(String group) {
-    return byKind.values().stream().filter(l -> l.groups().contains(group)).toList();
   }
 
   /** The ground of all beds, or of those of annuals. */

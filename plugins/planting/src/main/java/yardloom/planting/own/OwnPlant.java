@@ -13,11 +13,11 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.OwnColumns;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Choices;
-import yardloom.planting.catalogue.OwnColumns;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 import yardloom.planting.catalogue.SizeRange;
@@ -258,6 +258,9 @@ final class OwnPlant {
     }
     Optional<Double> first = within("first_year", 1, 40);
     Optional<Double> full = within("full_year", 1, 60);
+    if (full.isPresent() && first.isEmpty()) {
+      throw wrong("full_year", "give also the year of the first harvest");
+    }
     if (first.isPresent() && full.orElse(first.get()) < first.get()) {
       throw wrong("full_year", "the year of full harvest is not before the first");
     }

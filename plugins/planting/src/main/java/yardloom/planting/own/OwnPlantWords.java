@@ -9,13 +9,13 @@ import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.OwnColumns;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
-import yardloom.planting.catalogue.OwnColumns;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 

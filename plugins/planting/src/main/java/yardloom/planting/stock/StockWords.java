@@ -10,11 +10,11 @@ import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.OwnColumns;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
-import yardloom.planting.catalogue.OwnColumns;
 
 /** The words for forms of stock that the shipped table lacks or has wrong. */
 public final class StockWords {

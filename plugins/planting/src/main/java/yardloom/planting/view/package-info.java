@@ -1,5 +1,5 @@
 /**
  * How does the planting look in its first year, and from the side? Start with {@link
- * yardloom.planting.view.FirstYearView}.
+ * yardloom.planting.view.YoungView}.
  */
 package yardloom.planting.view;

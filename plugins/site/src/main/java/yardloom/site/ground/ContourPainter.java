@@ -2,7 +2,6 @@ package yardloom.site.ground;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.work.SheetPage;
@@ -13,11 +12,11 @@ import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
 import yardloom.kernel.ground.Contours;
 import yardloom.kernel.ground.Surface;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.UnitSystem;
 
 /**
  * Contour lines with their levels, each written in a break of its line; every fifth is twice as
@@ -49,24 +48,21 @@ public final class ContourPainter implements Painter {
     Length interval = step.get().interval();
     for (Contours.Contour contour : Contours.of(surface.get(), interval, Length.ZERO)) {
       boolean index = Math.round(contour.level().ratioTo(interval)) % INDEX_EVERY == 0;
-      String text = text(plan, contour.level());
+      String text = LevelText.of(plan, contour.level());
       for (Line line : contour.lines()) {
         marks.add(new Mark.Stroke(line, index ? INDEX : THIN, "contour " + text));
-        labels
-            .place(line)
-            .ifPresent(
-                at ->
-                    marks.add(
-                        new Mark.Label(at, text, 2, index, index ? 2 : 4, Mark.Anchor.CENTRE)));
+        Optional<Point> place = labels.place(line);
+        place.ifPresent(at -> marks.add(level(at, text, index, index ? 2 : 4, Mark.Anchor.CENTRE)));
+        place
+            .flatMap(at -> labels.again(line, at))
+            .ifPresent(at -> marks.add(level(at, text, index, 6, Mark.Anchor.FIXED)));
       }
     }
     return marks;
   }
 
-  private static String text(Plan plan, Length level) {
-    return plan.info().units() == UnitSystem.US
-        ? String.format(Locale.ROOT, "%.1f ft", level.feet())
-        : String.format(Locale.ROOT, "%.2f m", level.metres());
+  private static Mark level(Point at, String text, boolean bold, int rank, Mark.Anchor anchor) {
+    return new Mark.Label(at, text, 2, bold, rank, anchor);
   }
 
   @Override

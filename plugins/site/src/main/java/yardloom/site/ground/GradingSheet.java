@@ -11,16 +11,12 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Shape;
-import yardloom.kernel.ground.Surface;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 
 /** Contours, swales and earth to move, with a section down the slope; none on level ground. */
 public final class GradingSheet implements SheetMaker {
   private static final int NUMBER = 15;
-
-  /** Ground that falls less over the whole lot is called level. */
-  private static final double LEVEL_M = 0.3;
 
   @Override
   public String id() {
@@ -29,9 +25,8 @@ public final class GradingSheet implements SheetMaker {
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
-    Optional<Surface> surface = plan.attributes().get(Surface.KEY);
-    Optional<SlopeSection> section = surface.flatMap(s -> SlopeSection.of(plan, s));
-    if (section.isEmpty() || section.get().fallM() < LEVEL_M) {
+    Optional<SlopeSection> section = SlopeSection.worthDrawing(plan);
+    if (section.isEmpty()) {
       return List.of();
     }
     List<Panel> panels = new ArrayList<>();
@@ -43,6 +38,8 @@ public final class GradingSheet implements SheetMaker {
               "Swales and beds", offers.layers(SheetPage.GRADING), Optional.of(moved)));
     }
     panels.add(section.get().figure(plan.info().units()));
+    panels.addAll(SwaleSection.figures(plan));
+    panels.add(new Panel.Notes("Earth and levels", GradingNotes.of(plan)));
     offers.tables(SheetPage.GRADING).forEach(t -> panels.add(new Panel.TableBlock(t)));
     return List.of(new SheetPlan(NUMBER, "grading", "Grading", panels));
   }

@@ -94,7 +94,7 @@ public final class GroundRules {
             String.format(
                 Locale.ROOT,
                 "the ground %s %.1f %% away from it over 10 ft (3 m) where it is worst; a fall of 5 %%"
-                    + " (6 in in 10 ft) is asked, 2 %% on hard surfaces",
+                    + " is asked, 2 %% on hard surfaces",
                 worst.fall().ratio() < 0 ? "rises" : "falls",
                 Math.abs(worst.fall().ratio()) * 100),
             "regrade, or lead water away in a drain; beds and mulch against the wall must keep the"
@@ -182,7 +182,7 @@ public final class GroundRules {
         findings.add(
             swaleFinding(
                 at,
-                "comes within 10 ft of "
+                "comes within 10 ft (3 m) of "
                     + house.id()
                     + "; there a swale must lead water away at 2 % or more, not hold it",
                 "move it away from the house"));

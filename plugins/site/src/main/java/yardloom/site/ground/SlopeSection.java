@@ -3,6 +3,7 @@ package yardloom.site.ground;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.locationtech.jts.geom.Envelope;
 import yardloom.kernel.draw.DimensionText;
 import yardloom.kernel.draw.LegendEntry;
@@ -18,8 +19,10 @@ import yardloom.kernel.ground.Surface;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.site.element.Show;
 
 /**
  * A section through the middle of the lot, along the plan or across it, whichever falls more; as
@@ -29,10 +32,30 @@ final class SlopeSection {
   private static final double STEP_M = 0.25;
   private static final double BELOW_M = 0.6;
   private static final double TEXT_MM = 2.5;
-  private static final double WIDTH_MM = 280;
-  private static final Style EARTH =
+  private static final double WIDTH_MM = 200;
+
+  /** Every other name stands higher, so that those of neighbours have room. */
+  private static final double HIGHER_M = 0.8;
+
+  private static final double OFF_M = 0.5;
+  static final Style EARTH =
       Style.filled("section-ground", "#e9dfd0").hatched(Hatch.DIAGONAL).outlined(Palette.INK, 0.35);
   private static final Style LEVEL = Style.line("section-level", Palette.MUTED, 0.18).dashed("2 1");
+
+  private static final Style BED = Style.line("section-bed", "#4f7f3a", 1);
+  private static final Style SWALE = Style.line("section-swale", "#2f6f9a", 1);
+  private static final Style HOUSE = Style.line("section-building", Palette.INK, 1);
+
+  private static final Style LED = Style.line("section-name", Palette.MUTED, 0.18);
+
+  static final String LETTER = "A";
+  static final String NAME = LETTER + "–" + LETTER;
+
+  /** Ground that falls less over the whole lot is called level. */
+  private static final double LEAST_FALL_M = 0.3;
+
+  /** Names stand so far over the ground that they name. */
+  private static final double NAME_OVER_M = 0.55;
 
   private final Plan plan;
   private final boolean across;
@@ -48,7 +71,7 @@ final class SlopeSection {
   }
 
   /** Empty if levels are known along neither line. */
-  static Optional<SlopeSection> of(Plan plan, Surface surface) {
+  private static Optional<SlopeSection> of(Plan plan, Surface surface) {
     if (plan.lot().isEmpty()) {
       return Optional.empty();
     }
@@ -58,6 +81,14 @@ final class SlopeSection {
     return steeper.samples.size() < 2 ? Optional.empty() : Optional.of(steeper);
   }
 
+  /** That of a lot which falls enough for it. */
+  static Optional<SlopeSection> worthDrawing(Plan plan) {
+    return plan.attributes()
+        .get(Surface.KEY)
+        .flatMap(s -> of(plan, s))
+        .filter(s -> s.fallM() >= LEAST_FALL_M);
+  }
+
   private static SlopeSection of(Plan plan, Surface surface, boolean across) {
     Shape lot = plan.lot().map(Lot::shape).orElseThrow();
     Envelope box = lot.bounds();
@@ -65,8 +96,9 @@ final class SlopeSection {
     double start = across ? box.getMinX() : box.getMinY();
     double length = across ? box.getWidth() : box.getHeight();
     List<Sample> samples = new ArrayList<>();
-    for (int i = 0; i * STEP_M <= length; i++) {
-      double here = start + i * STEP_M;
+    int steps = (int) Math.ceil(length / STEP_M);
+    for (int i = 0; i <= steps; i++) {
+      double here = start + length * i / steps;
       Point at =
           across
               ? Point.metres(here, middle.y().metres())
@@ -88,6 +120,16 @@ final class SlopeSection {
     return samples.stream().mapToDouble(Sample::levelM).min().orElse(0);
   }
 
+  /** Where it is cut, from its left end to its right. */
+  Line cut() {
+    return Line.between(samples.get(0).at(), samples.get(samples.size() - 1).at());
+  }
+
+  /** Which way one looks at it: its first end is on the left. */
+  Angle seen() {
+    return Angle.degrees(across ? 0 : 270);
+  }
+
   Panel.Figure figure(UnitSystem units) {
     double zero = low();
     double first = samples.get(0).alongM();
@@ -105,52 +147,91 @@ final class SlopeSection {
                 Point.metres(0, 0), Point.metres(ground.get(ground.size() - 1).x().metres(), 0)),
             LEVEL,
             "level of the lowest ground"));
-    levels(ground, zero, units, marks);
+    levels(ground, units, marks);
     crossed(first, zero, marks);
-    String title = "Section through the middle of the lot, " + ends();
-    return new Panel.Figure(
-        title,
-        marks,
-        List.of(
-            LegendEntry.area("Existing ground, cut", EARTH),
-            LegendEntry.line("Level of the lowest ground", LEVEL)),
-        WIDTH_MM,
-        0);
+    measures(ground, units, marks);
+    List<LegendEntry> legend = new ArrayList<>();
+    legend.add(LegendEntry.area("Existing ground, cut", EARTH));
+    legend.add(LegendEntry.line("Level of the lowest ground", LEVEL));
+    drawn(BED, "Bed", marks, legend);
+    drawn(SWALE, "Swale", marks, legend);
+    drawn(HOUSE, "Building", marks, legend);
+    String title = "Section " + NAME + " through the middle of the lot, " + ends();
+    return new Panel.Figure(title, marks, legend, WIDTH_MM, 0);
+  }
+
+  private static void drawn(Style style, String name, List<Mark> marks, List<LegendEntry> legend) {
+    if (marks.stream().anyMatch(m -> m instanceof Mark.Stroke s && s.style().equals(style))) {
+      legend.add(LegendEntry.line(name, style));
+    }
   }
 
   private String ends() {
     return across ? "left to right of the plan" : "bottom to top of the plan";
   }
 
-  private void levels(List<Point> ground, double zero, UnitSystem units, List<Mark> marks) {
-    for (int i : new int[] {0, ground.size() / 2, ground.size() - 1}) {
-      Length level = Length.metres(samples.get(i).levelM());
-      marks.add(
-          new Mark.Label(
-              ground.get(i), DimensionText.of(level, units), TEXT_MM, false, 1, Mark.Anchor.NEAR));
+  private void levels(List<Point> ground, UnitSystem units, List<Mark> marks) {
+    int last = ground.size() - 1;
+    for (int i : new int[] {0, ground.size() / 2, last}) {
+      String level = LevelText.of(plan, Length.metres(samples.get(i).levelM()));
+      // In the middle under the ground, since names stand over it.
+      double over = i == 0 || i == last ? NAME_OVER_M : -NAME_OVER_M;
+      Point at = ground.get(i).moved(Length.ZERO, Length.metres(over));
+      marks.add(new Mark.Label(at, level, TEXT_MM, false, 1, Mark.Anchor.CENTRE));
     }
   }
 
-  /** Names what the section cuts, over its middle. */
+  /** How long it is and how much it falls. */
+  private void measures(List<Point> ground, UnitSystem units, List<Mark> marks) {
+    Length length = ground.get(ground.size() - 1).x();
+    Point low = Point.metres(0, -BELOW_M);
+    marks.add(
+        new Mark.Dimension(
+            low,
+            Point.metres(length.metres(), -BELOW_M),
+            Length.metres(-OFF_M),
+            DimensionText.of(length, units)));
+  }
+
+  /** Marks on the ground what the section cuts, and names it over its middle. */
   private void crossed(double first, double zero, List<Mark> marks) {
+    TreeMap<Double, Element> cut = new TreeMap<>();
     for (Element e : plan.elements()) {
       boolean named =
           e instanceof Element.Bed
               || e instanceof Element.Building
               || e instanceof Element.Structure;
-      List<Sample> within =
-          named ? samples.stream().filter(s -> e.shape().contains(s.at())).toList() : List.of();
-      if (!within.isEmpty()) {
-        Sample middle = within.get(within.size() / 2);
-        marks.add(
-            new Mark.Label(
-                Point.metres(middle.alongM() - first, middle.levelM() - zero),
-                e.id().name(),
-                TEXT_MM,
-                false,
-                2,
-                Mark.Anchor.NEAR));
+      samples.stream()
+          .filter(s -> named && e.shape().contains(s.at()))
+          .findFirst()
+          .ifPresent(s -> cut.put(s.alongM(), e));
+    }
+    boolean higher = false;
+    for (Element e : cut.values()) {
+      List<Point> along =
+          samples.stream()
+              .filter(s -> e.shape().contains(s.at()))
+              .map(s -> Point.metres(s.alongM() - first, s.levelM() - zero))
+              .toList();
+      if (along.size() > 1) {
+        marks.add(new Mark.Stroke(Line.through(along), style(e), e.id().toString()));
+        Point middle = along.get(along.size() / 2);
+        double over = NAME_OVER_M + (higher ? HIGHER_M : 0);
+        if (higher) {
+          Point under = middle.moved(Length.ZERO, Length.metres(HIGHER_M));
+          marks.add(new Mark.Stroke(Line.between(middle, under), LED, "name"));
+        }
+        Point at = middle.moved(Length.ZERO, Length.metres(over));
+        marks.add(new Mark.Label(at, Show.name(e), TEXT_MM, false, 2, Mark.Anchor.CENTRE));
+        higher = !higher;
       }
     }
+  }
+
+  private static Style style(Element e) {
+    if (e instanceof Element.Building) {
+      return HOUSE;
+    }
+    return e.attributes().get(LevelWords.SwaleLine.KEY).isPresent() ? SWALE : BED;
   }
 }

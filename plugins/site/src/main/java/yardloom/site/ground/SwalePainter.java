@@ -20,7 +20,6 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.UnitSystem;
 import yardloom.site.element.Show;
 
 /**
@@ -86,19 +85,13 @@ public final class SwalePainter implements Painter {
 
   private static String note(Plan plan, Line line, Length start, Length fall, boolean level) {
     if (level) {
-      return "level at " + level(plan, start);
+      return "level at " + LevelText.of(plan, start);
     }
     return String.format(
         Locale.ROOT,
         "falls %.1f %%, %s",
         100 * Math.abs(fall.ratioTo(line.length())),
         DimensionText.of(fall.max(fall.negative()), plan.info().units()));
-  }
-
-  private static String level(Plan plan, Length level) {
-    return plan.info().units() == UnitSystem.US
-        ? String.format(Locale.ROOT, "%.1f ft", level.feet())
-        : String.format(Locale.ROOT, "%.2f m", level.metres());
   }
 
   /** An arrow above the swale, down the slope of the ground. */

@@ -44,7 +44,7 @@ final class WorksPicture {
         .forEach(p -> marks.add(new Mark.Region(p.shape(), PATH, p.id().toString())));
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       marks.add(new Mark.Region(bed.shape(), style(bed), bed.id().toString()));
-      marks.add(name(bed.shape(), Show.name(bed), 5));
+      marks.add(name(bed.shape(), Show.name(bed), 4));
     }
     plan.all(Element.Fence.class)
         .forEach(f -> marks.add(new Mark.Stroke(f.line(), FENCE, f.id().toString())));
@@ -67,7 +67,7 @@ final class WorksPicture {
   }
 
   private static Mark name(Shape shape, String text, int rank) {
-    return new Mark.Label(shape.heart(), text, NAME_MM, rank == 1, rank, Mark.Anchor.CENTRE)
+    return new Mark.Label(shape.heart(), text, NAME_MM, rank == 1, rank, Mark.Anchor.INSIDE)
         .on(shape);
   }
 

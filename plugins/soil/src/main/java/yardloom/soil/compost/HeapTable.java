@@ -52,7 +52,7 @@ public final class HeapTable implements TableMaker {
     grade(plan, table, "C:N of what there is", heap.ratio(), true);
     grade(plan, table, "C:N of the mix", heap.mixedRatio(), true);
     grade(plan, table, "Moisture of the mix, percent", heap.mixedMoisture(), false);
-    line(plan, table, "Side of a bay", heap.bay(), "a cube, 3 to 5 ft each way");
+    line(plan, table, "Side of a bay", heap.bay(), "a cube, 3 to 5 ft (0.9 to 1.5 m) each way");
     line(plan, table, "Bays for a season", heap.bays(), "and one more to turn into");
     line(plan, table, "Finished compost, at least", heap.finishedLow(), "three quarters lost");
     line(plan, table, "Finished compost, at most", heap.finishedHigh(), "half lost");

@@ -13,11 +13,17 @@ import yardloom.kernel.vocab.Choices;
  * The parts between tap and lines, in the order in which water passes them.
  *
  * @param regulator the pressure that it lets through
+ * @param own parts of the plan's own, one for each place
  */
-public record HeadAssembly(Pressure regulator, Backflow backflow, boolean hasTimer) {
+public record HeadAssembly(
+    Pressure regulator, Backflow backflow, boolean hasTimer, List<OwnPart> own) {
   /** Said by {@code headAssembly}. */
   public static final AttributeKey<HeadAssembly> KEY =
       new AttributeKey<>("water.head", HeadAssembly.class);
+
+  public HeadAssembly {
+    own = List.copyOf(own);
+  }
 
   /** What keeps garden water out of the drinking water. */
   public enum Backflow {
@@ -28,11 +34,21 @@ public record HeadAssembly(Pressure regulator, Backflow backflow, boolean hasTim
 
   /** In the middle of what is usual, 20 to 30 psi. */
   static final HeadAssembly USUAL =
-      new HeadAssembly(Pressure.psi(25), Backflow.VACUUM_BREAKER, true);
+      new HeadAssembly(Pressure.psi(25), Backflow.VACUUM_BREAKER, true, List.of());
 
-  /** That of the plan, or the usual one. */
+  /** That of the plan, or the usual one, with the parts that the plan names. */
   public static HeadAssembly of(Plan plan) {
-    return plan.said(KEY).map(e -> e.value()).orElse(USUAL);
+    HeadAssembly said = plan.said(KEY).map(e -> e.value()).orElse(USUAL);
+    List<OwnPart> own = new ArrayList<>();
+    // A later file goes before an earlier one, as a plan does before the region it includes.
+    plan.attributes()
+        .all(OwnPart.KEY)
+        .forEach(
+            e -> {
+              own.removeIf(e.value()::isSame);
+              own.add(e.value());
+            });
+    return new HeadAssembly(said.regulator, said.backflow, said.hasTimer, own);
   }
 
   /**
@@ -40,6 +56,28 @@ public record HeadAssembly(Pressure regulator, Backflow backflow, boolean hasTim
    * pressure works behind the valve. A tank's water needs no regulator and no backflow preventer.
    */
   public List<HeadPart> parts(boolean isTank) {
+    List<HeadPart> parts = new ArrayList<>();
+    for (String name : names(isTank)) {
+      parts.add(
+          own.stream()
+              .filter(o -> !o.isAdded() && o.at().equals(name))
+              .map(OwnPart::part)
+              .findFirst()
+              .orElseGet(() -> HeadPart.of(name)));
+      own.stream()
+          .filter(o -> o.isAdded() && o.at().equals(name))
+          .map(OwnPart::part)
+          .forEach(parts::add);
+    }
+    return parts;
+  }
+
+  /** Parts of the plan's own whose place this assembly lacks. */
+  public List<OwnPart> unused(boolean isTank) {
+    return own.stream().filter(o -> !names(isTank).contains(o.at())).toList();
+  }
+
+  private List<String> names(boolean isTank) {
     List<String> names = new ArrayList<>();
     names.add("shut-off valve");
     if (hasTimer) {
@@ -53,7 +91,7 @@ public record HeadAssembly(Pressure regulator, Backflow backflow, boolean hasTim
     if (!isTank) {
       names.add("regulator");
     }
-    return names.stream().map(HeadPart::of).toList();
+    return names;
   }
 
   /**

@@ -1,5 +1,6 @@
 package yardloom.water.head;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import yardloom.kernel.problem.PlanException;
@@ -70,7 +71,7 @@ public final class HeadWords {
     in.draft().attributes().add(Supply.KEY, supply, in.place());
   }
 
-  private static void check(Flow flow) {
+  static void check(Flow flow) {
     if (flow.gallonsPerMinute() < 0.1 || flow.gallonsPerMinute() > 100) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
@@ -142,6 +143,9 @@ public final class HeadWords {
         Choices.parse(HeadAssembly.Backflow.class, backflow, HeadAssembly.USUAL.backflow());
     in.draft()
         .attributes()
-        .add(HeadAssembly.KEY, new HeadAssembly(set, kind, timer == null || timer), in.place());
+        .add(
+            HeadAssembly.KEY,
+            new HeadAssembly(set, kind, timer == null || timer, List.of()),
+            in.place());
   }
 }

@@ -35,7 +35,8 @@ public record Supply(Optional<Flow> through, Optional<Pressure> still, Optional<
   private static final Flow HALF_INCH_LINE = Flow.gallonsPerHour(200);
 
   private static final Source RULE =
-      Source.memory("Rule of thumb: half-inch line carries 200 gph", "drip handbooks", 0, "");
+      Source.memory(
+          "Rule of thumb: half-inch line carries 200 gph (757 L/h)", "drip handbooks", 0, "");
   private static final Source SHARE =
       Source.commonPractice("zones take at most 75 percent of what the open tap gives");
 

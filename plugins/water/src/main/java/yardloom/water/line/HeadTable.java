@@ -7,6 +7,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -46,10 +47,12 @@ public final class HeadTable implements TableMaker {
     }
     HeadAssembly head = HeadAssembly.of(plan);
     Optional<Pressure> tap = Supply.pressure(plan, flow.get());
+    boolean fromMemory = false;
     int order = 0;
     for (HeadAssembly.Stage stage : head.stages(tap, flow.get(), Supply.isTank(plan))) {
       order++;
       HeadPart part = stage.part();
+      fromMemory |= part.source().standing() == Source.Standing.MEMORY;
       table.row(
           Cell.number(order),
           Cell.text(part.name()),
@@ -65,7 +68,8 @@ public final class HeadTable implements TableMaker {
     table.note(
         "At the flow of the thirstiest zone. Valve and regulator stand once in each zone. Which"
             + " backflow preventer is needed, and where it stands, the local code says; losses are"
-            + " those of clean parts, from memory: take them from the maker's sheet."
+            + " those of clean parts"
+            + (fromMemory ? ", from memory: take them from the maker's sheet." : ".")
             + (tap.isEmpty()
                 ? " No pressure of the tap is given, so the regulator is taken to hold:"
                     + " read it at the tap with a gauge."

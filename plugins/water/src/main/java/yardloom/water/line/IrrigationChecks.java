@@ -23,6 +23,8 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Pressure;
 import yardloom.water.drip.DripChoice;
 import yardloom.water.drip.DripRun;
+import yardloom.water.head.HeadAssembly;
+import yardloom.water.head.OwnPart;
 import yardloom.water.head.Supply;
 import yardloom.water.zone.Zone;
 
@@ -81,6 +83,7 @@ public final class IrrigationChecks implements Check {
     lowPressure(plan, facts, found);
     noWay(facts, found);
     noWater(plan, facts, found);
+    ownParts(plan, facts, found);
     for (Zone zone : facts.all(Zone.KEY)) {
       if (zone.flow().value().compareTo(zone.limit().value().times(1 + 1e-9)) > 0) {
         found.add(
@@ -128,6 +131,29 @@ public final class IrrigationChecks implements Check {
                     EVEN)
                 .about(run.bed(), run.place()));
       }
+    }
+  }
+
+  /** A part that is said and stands nowhere. */
+  private void ownParts(Plan plan, Facts facts, List<Finding> found) {
+    if (facts.all(DripRun.KEY).isEmpty()) {
+      return;
+    }
+    for (OwnPart own : HeadAssembly.of(plan).unused(Supply.isTank(plan))) {
+      found.add(
+          Finding.of(
+                  id(),
+                  Severity.WARNING,
+                  "the part \""
+                      + own.part().name()
+                      + "\" belongs "
+                      + (own.isAdded() ? "behind" : "in the place of")
+                      + " the "
+                      + own.at()
+                      + ", which this head assembly has not",
+                  "say so in `headAssembly`, or give the part another place",
+                  own.part().source())
+              .at(own.place()));
     }
   }
 

@@ -124,7 +124,7 @@ final class LineBill {
   }
 
   private void pipe(List<ZoneLine> zones) {
-    for (PipeSize size : PipeSize.all(plan.info().units())) {
+    for (PipeSize size : PipeSize.all(plan)) {
       Derived.Builder why = Derived.by("sum over zones of length", SUM);
       Length sum = Length.ZERO;
       for (ZoneLine zone : zones) {
@@ -152,10 +152,11 @@ final class LineBill {
     line(
         WorkPhase.EDGE,
         Optional.of(WorkTask.LAY_PIPE),
-        size.name() + " polyethylene tube",
+        size.name() + " " + size.tube(),
         exact,
         order,
-        String.format(Locale.ROOT, "%.0f rolls; ", rolls) + ROLLS.title());
+        String.format(Locale.ROOT, rolls == 1 ? "%.0f roll; " : "%.0f rolls; ", rolls)
+            + ROLLS.title());
   }
 
   private void sleeves(Trenches trenches) {
@@ -253,8 +254,7 @@ final class LineBill {
   private void head(int zones) {
     Derived<Integer> one = Derived.by("one at the tap that feeds the dripline", ASSEMBLY).gives(1);
     for (HeadPart part : HeadAssembly.of(plan).parts(Supply.isTank(plan))) {
-      boolean isInEachZone =
-          part.kind() == HeadPart.Kind.ZONE_VALVE || part.kind() == HeadPart.Kind.REGULATOR;
+      boolean isInEachZone = part.isInEachZone();
       Derived<Integer> count = isInEachZone ? counted("zones", zones) : one;
       line(
           WorkPhase.HEAD,
@@ -267,6 +267,9 @@ final class LineBill {
   }
 
   private String item(HeadPart part) {
+    if (part.isOwn()) {
+      return part.name();
+    }
     Pressure set = HeadAssembly.of(plan).regulator();
     return switch (part.kind()) {
       case REGULATOR ->
@@ -280,6 +283,9 @@ final class LineBill {
   }
 
   private static String allowance(HeadPart part) {
+    if (part.isOwn()) {
+      return NO_SPARES;
+    }
     return part.kind() == HeadPart.Kind.BACKFLOW
         ? part.name() + ", as local code asks"
         : "as local code asks";

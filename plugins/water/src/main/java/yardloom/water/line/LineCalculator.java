@@ -153,10 +153,7 @@ public final class LineCalculator implements Calculator {
     List<LineTree.Run> runs = tree.map(t -> t.runs(feeds)).orElse(List.of());
     ZoneNetwork network = new ZoneNetwork(plan, beds, runs, tap);
     PipeSizing.Chosen chosen =
-        new PipeSizing(
-                network,
-                runs.stream().map(LineTree.Run::way).toList(),
-                PipeSize.all(plan.info().units()))
+        new PipeSizing(network, runs.stream().map(LineTree.Run::way).toList(), PipeSize.all(plan))
             .choose();
     Supply.tank(plan)
         .map(tank -> new TankLevels(network, chosen.of(), zone, tank).solve())

@@ -7,6 +7,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -44,9 +45,11 @@ public final class LineTable implements TableMaker {
             .column(Column.of("speed", "Speed a second", Measure.LENGTH))
             .column(Column.of("end", "Pressure at the end", Measure.PRESSURE));
     boolean any = false;
+    boolean fromMemory = false;
     for (ZoneLine zone : facts.all(ZoneLine.KEY)) {
       for (int r = 0; r < zone.runs().size(); r++) {
         row(table, zone, r, facts);
+        fromMemory |= zone.runs().get(r).size().source().standing() == Source.Standing.MEMORY;
         any = true;
       }
     }
@@ -57,7 +60,10 @@ public final class LineTable implements TableMaker {
               + " keep water below 5 ft (1.5 m) a second, widened until outlets of a zone differ by"
               + " at most 10 percent. Trenches in all: see the bill; "
               + trenches.trenches().size()
-              + " pieces between forks. Bores from memory: compare them with the tube you buy.");
+              + " pieces between forks."
+              + (fromMemory
+                  ? " Bores from memory: compare them with the tube you buy."
+                  : " Bores as the plan gives them."));
     }
     return table.build();
   }

@@ -13,12 +13,16 @@ import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.need.formula.Taper;
 
 /** What new plants are given in their first 45 days of growth, from their own planting day. */
 public final class TaperTable implements TableMaker {
+  /** How other tables call it. */
+  public static final String TITLE = "Water for new plants";
+
   private static final String ID = "first-weeks";
 
   @Override
@@ -28,13 +32,14 @@ public final class TaperTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.STANDS, YardFacts.PLANTING_DAYS, MonthlyWeather.KEY);
+    return Set.of(
+        YardFacts.STANDS, YardFacts.PLANTING_DAYS, YardFacts.PHASE_DAYS, MonthlyWeather.KEY);
   }
 
   @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table =
-        Table.titled(ID, "Water for new plants, days 1 to 45")
+        Table.titled(ID, TITLE + ", days 1 to 45")
             .column(Column.text("in", "Bed or tree"))
             .column(Column.text("plants", "Plants"))
             .column(Column.text("from", "From"))
@@ -63,6 +68,7 @@ public final class TaperTable implements TableMaker {
       }
     }
     notes(table);
+    DriplineDay.runs(facts).ifPresent(day -> table.note(byCan(day)));
     return table.build();
   }
 
@@ -112,6 +118,12 @@ public final class TaperTable implements TableMaker {
     return TaperNeed.isRainedOn(plants, month, weather)
         ? "look " + days + ", water only if dry: rain usually does it then"
         : days;
+  }
+
+  private static String byCan(LocalDate runs) {
+    return "By can or hose until the dripline lies; from "
+        + TableFormat.date(runs)
+        + " the timer waters beds with dripline.";
   }
 
   private static void notes(Table.Builder table) {

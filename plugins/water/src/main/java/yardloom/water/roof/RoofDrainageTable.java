@@ -58,9 +58,9 @@ public final class RoofDrainageTable implements TableMaker {
             .column(Column.of("downspout", "Round downspout, inside", Measure.DEPTH))
             .column(Column.of("size", "Next whole inch", Measure.DEPTH))
             .column(Column.of("first", "First flush", Measure.WATER))
-            .column(Column.of("pipe-4", "Standing pipe for it, 4 in bore", Measure.LENGTH))
-            .column(Column.of("pipe-6", "6 in bore", Measure.LENGTH))
-            .column(Column.of("pipe-8", "8 in bore", Measure.LENGTH))
+            .column(Column.of("pipe-4", "Standing pipe for it, 4 in (102 mm) bore", Measure.LENGTH))
+            .column(Column.of("pipe-6", "6 in (152 mm) bore", Measure.LENGTH))
+            .column(Column.of("pipe-8", "8 in (203 mm) bore", Measure.LENGTH))
             .column(Column.of("drained", "Drained by the plan's downspouts", Measure.AREA));
     List<Element.Roof> roofs = plan.all(Element.Roof.class);
     Derived<Length> rain = Cloudburst.of(plan);

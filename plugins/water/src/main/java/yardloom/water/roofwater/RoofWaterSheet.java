@@ -23,6 +23,7 @@ import yardloom.water.tank.TankHeadTable;
 import yardloom.water.tank.TankPlan;
 import yardloom.water.tank.TankTable;
 import yardloom.water.tank.TankYearTable;
+import yardloom.water.timetable.TankLevelTable;
 
 /** The sheet of roof water, where the plan has a tank or a basin. */
 public final class RoofWaterSheet implements SheetMaker {
@@ -34,6 +35,7 @@ public final class RoofWaterSheet implements SheetMaker {
           new TankHeadTable(),
           new TankTable(),
           new TankYearTable(),
+          new TankLevelTable(),
           new RoofDrainageTable(),
           new BasinTable(),
           new LotRunoffTable());

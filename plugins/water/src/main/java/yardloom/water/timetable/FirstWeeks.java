@@ -16,18 +16,34 @@ import yardloom.water.timetable.formula.TimerProgram;
  *
  * @param zone its number
  * @param from the day on which the first of them begins to draw water
+ * @param waits what comes before the timer waters them, in the order of days
  * @param kinds what is planted
  * @param beds where, in words
- * @param weeks its steps in their order
+ * @param weeks its steps in their order, from the day on which the dripline is laid
  */
-public record FirstWeeks(int zone, LocalDate from, String kinds, String beds, List<Weeks> weeks) {
+public record FirstWeeks(
+    int zone, LocalDate from, String kinds, String beds, List<Wait> waits, List<Weeks> weeks) {
   /** The first weeks of every zone with new plants. */
   public static final FactKey<FirstWeeks> KEY =
       FactKey.many("water.first-weeks", FirstWeeks.class).called("first weeks of the zones");
 
+  /** Days on which the timer gives no water to what is planted. */
+  public record Wait(LocalDate from, LocalDate until, Reason reason) {
+    /** Why it does not. */
+    public enum Reason {
+      /** No dripline lies yet. */
+      BY_CAN,
+      /** It lies in bare ground. */
+      BARE,
+      /** What is planted has no leaves. */
+      RESTS
+    }
+  }
+
   /**
-   * One step of the taper.
+   * One step of the taper, or what is left of it once the dripline lies.
    *
+   * @param from its first day on which the timer runs
    * @param thirstiest the bed that asks for most
    * @param need run time that it asks for at each watering
    * @param soak wait after each turn but the last
@@ -44,13 +60,30 @@ public record FirstWeeks(int zone, LocalDate from, String kinds, String beds, Li
       TimeSpan soak,
       Optional<LocalTime> start,
       boolean isRainedOn) {
+    /** What is left of it from a day on; all of it where none is known. */
+    Optional<Weeks> notBefore(Optional<LocalDate> day) {
+      if (day.isEmpty() || !day.get().isAfter(from)) {
+        return Optional.of(this);
+      }
+      return day.get().isAfter(until)
+          ? Optional.empty()
+          : Optional.of(
+              new Weeks(
+                  step, day.get(), until, thirstiest, need, program, soak, start, isRainedOn));
+    }
+
     Weeks at(LocalTime time) {
       return new Weeks(
           step, from, until, thirstiest, need, program, soak, Optional.of(time), isRainedOn);
     }
   }
 
+  FirstWeeks with(List<Weeks> its) {
+    return new FirstWeeks(zone, from, kinds, beds, waits, its);
+  }
+
   public FirstWeeks {
+    waits = List.copyOf(waits);
     weeks = List.copyOf(weeks);
   }
 }

@@ -24,6 +24,7 @@ import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.drip.DripRun;
 import yardloom.water.line.BedHydraulics;
+import yardloom.water.need.DriplineDay;
 import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.NewPlants;
 import yardloom.water.need.TaperNeed;
@@ -34,8 +35,8 @@ import yardloom.water.zone.Zone;
 /**
  * Sets what a timer runs in the first 45 days after planting: every zone by the taper from its own
  * day of planting, as long as its thirstiest bed asks. What is planted in a zone more than a week
- * later begins its own weeks then. Trees in a bed, or with rings under a crown to be, drink from
- * their root ball and are watered by hand.
+ * later begins its own weeks then. No step begins before the dripline lies. Trees in a bed, or with
+ * rings under a crown to be, drink from their root ball and are watered by hand.
  */
 public final class FirstWeeksCalculator implements Calculator {
   private static final int TOGETHER_DAYS = 7;
@@ -56,6 +57,7 @@ public final class FirstWeeksCalculator implements Calculator {
         YardFacts.SOIL,
         YardFacts.STANDS,
         YardFacts.PLANTING_DAYS,
+        YardFacts.PHASE_DAYS,
         YardFacts.SUNRISES);
   }
 
@@ -110,6 +112,7 @@ public final class FirstWeeksCalculator implements Calculator {
     List<DripRun> its =
         runs.stream().filter(r -> groups.stream().anyMatch(g -> g.in().equals(r.bed()))).toList();
     Turns turns = Turns.of(plan, in, runs);
+    Optional<LocalDate> laid = DriplineDay.runs(in);
     for (Taper.Step step : Taper.STEPS) {
       Map<ElementId, Derived<TimeSpan>> needs = new LinkedHashMap<>();
       its.forEach(r -> need(plan, in, r, groups, step).ifPresent(n -> needs.put(r.bed(), n)));
@@ -121,7 +124,14 @@ public final class FirstWeeksCalculator implements Calculator {
     String beds = NameRuns.text(its.stream().map(r -> r.bed().name()).toList());
     return weeks.isEmpty()
         ? Optional.empty()
-        : Optional.of(new FirstWeeks(zone.number(), first, NewPlants.kinds(groups), beds, weeks));
+        : Optional.of(
+            new FirstWeeks(
+                zone.number(),
+                first,
+                NewPlants.kinds(groups),
+                beds,
+                FirstWaits.waits(groups, in),
+                weeks.stream().flatMap(w -> w.notBefore(laid).stream()).toList()));
   }
 
   /** Empty where all that is planted in the bed still rests, or where no water comes out. */
@@ -193,7 +203,7 @@ public final class FirstWeeksCalculator implements Calculator {
                                 .before(s, weeks.program().elapsed(weeks.soak()))))
                 .orElse(weeks));
       }
-      started.set(i, new FirstWeeks(zone.zone(), zone.from(), zone.kinds(), zone.beds(), its));
+      started.set(i, zone.with(its));
     }
     return started;
   }

@@ -7,6 +7,7 @@ import java.util.Set;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Audience;
@@ -20,6 +21,7 @@ import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.water.head.Supply;
+import yardloom.water.line.BedHydraulics;
 import yardloom.water.tank.TankYear;
 import yardloom.water.tank.TankZone;
 import yardloom.water.zone.Zone;
@@ -40,7 +42,7 @@ public final class TimetableTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(ZoneTimes.KEY, Zone.KEY, TankYear.KEY, TankZone.KEY);
+    return Set.of(ZoneTimes.KEY, Zone.KEY, BedHydraulics.KEY, TankYear.KEY, TankZone.KEY);
   }
 
   @Override
@@ -70,6 +72,11 @@ public final class TimetableTable implements TableMaker {
     if (open.isPresent()) {
       table.column(Column.of("fill", "Tap into the tank, minutes a watering", Measure.COUNT));
     }
+    boolean isByCan =
+        facts.all(Zone.KEY).stream().anyMatch(z -> isCarried(z, facts) && !z.beds().isEmpty());
+    if (isByCan) {
+      table.column(Column.of("can", "From the tank, each watering", Measure.SMALL_WATER));
+    }
     boolean any = false;
     for (ZoneTimes times : facts.all(ZoneTimes.KEY)) {
       if (!times.months().isEmpty()) {
@@ -84,6 +91,9 @@ public final class TimetableTable implements TableMaker {
                         .orElse("tap")));
           }
           open.ifPresent(o -> cells.add(fill(times.zone(), month, o, facts)));
+          if (isByCan) {
+            cells.add(carried(Zone.of(times.zone(), facts), month, facts));
+          }
           table.row(cells);
         }
         any = true;
@@ -110,6 +120,32 @@ public final class TimetableTable implements TableMaker {
         .map(w -> w.cubicMetres() / open.value().cubicMetresPerSecond() / 60)
         .map(minutes -> Cell.number((int) Math.ceil(minutes)))
         .orElse(Cell.BLANK);
+  }
+
+  /** Whether a tank waters it whose water does not run into its lines by itself. */
+  private static boolean isCarried(Zone zone, Facts facts) {
+    return TankZone.of(zone.number(), facts).isEmpty()
+        && TankChange.of(zone.number(), facts).isPresent();
+  }
+
+  /** What is carried or pumped to the zone in place of a watering by its lines. */
+  private static Cell carried(Zone zone, ZoneTimes.Month month, Facts facts) {
+    boolean isDry =
+        TankChange.of(zone.number(), facts)
+            .filter(y -> !y.source(month.month()).equals("tap"))
+            .isEmpty();
+    if (isDry || !isCarried(zone, facts)) {
+      return Cell.BLANK;
+    }
+    TimeSpan time = TimeSpan.minutes(month.program().dayMinutes());
+    Derived.Builder why = Derived.by("sum over beds of flow × time of a watering", SET);
+    Flow flow = Flow.ZERO;
+    for (ElementId bed : zone.beds()) {
+      Derived<Flow> its = BedHydraulics.of(bed, facts).flow();
+      flow = flow.plus(its.value());
+      why.from("flow " + bed.name(), its);
+    }
+    return Cell.of(why.from("time of a watering", time).gives(flow.during(time)));
   }
 
   private static List<Cell> row(ZoneTimes.Month month) {

@@ -198,7 +198,7 @@ class LineYardTest {
   /** HF-30: 0.600, 0.820 and 1.049 in reach 5 ft/s at 4.40, 8.23 and 13.46 gpm (arithmetic). */
   @Test
   void sizes_carryWhatTheLimitOfSpeedAllows() {
-    List<PipeSize> sizes = PipeSize.all(UnitSystem.US);
+    List<PipeSize> sizes = PipeSize.shipped(UnitSystem.US);
     assertEquals(4.40, sizes.get(0).most().value().gallonsPerMinute(), 0.01);
     assertEquals(8.23, sizes.get(1).most().value().gallonsPerMinute(), 0.01);
     assertEquals(13.46, sizes.get(2).most().value().gallonsPerMinute(), 0.01);
@@ -207,8 +207,9 @@ class LineYardTest {
   /** Rolls of 100 ft in the US, of 25 m elsewhere (as shops sell them, from memory). */
   @Test
   void tube_comesInUsualRolls() {
-    PipeSize.all(UnitSystem.US).forEach(s -> assertEquals(100, s.roll().feet(), 1e-9, s.name()));
-    PipeSize.all(UnitSystem.METRIC)
+    PipeSize.shipped(UnitSystem.US)
+        .forEach(s -> assertEquals(100, s.roll().feet(), 1e-9, s.name()));
+    PipeSize.shipped(UnitSystem.METRIC)
         .forEach(s -> assertEquals(25, s.roll().metres(), 1e-9, s.name()));
   }
 
@@ -274,7 +275,7 @@ class LineYardTest {
     Plan plan = draft.freeze();
     Results results = run(plan);
     ZoneLine zone = results.all(ZoneLine.KEY).get(0);
-    List<PipeSize> sizes = PipeSize.all(UnitSystem.METRIC);
+    List<PipeSize> sizes = PipeSize.shipped(UnitSystem.METRIC);
     List<LineTree.Run> runs = runs(results);
     assertEquals(3, runs.size());
     ZoneNetwork network =

@@ -12,7 +12,7 @@ import yardloom.kernel.unit.UnitSystem;
 /** What a trench is called on the map: zones and size, nothing else. */
 class TrenchTextTest {
   private static String text(int... zonesThenSizes) {
-    List<PipeSize> sizes = PipeSize.all(UnitSystem.US);
+    List<PipeSize> sizes = PipeSize.shipped(UnitSystem.US);
     List<Trenches.Pipe> pipes = new ArrayList<>();
     for (int i = 0; i < zonesThenSizes.length; i += 2) {
       pipes.add(new Trenches.Pipe(zonesThenSizes[i], sizes.get(zonesThenSizes[i + 1])));

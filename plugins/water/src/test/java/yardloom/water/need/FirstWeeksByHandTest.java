@@ -13,7 +13,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.PhaseDays;
 import yardloom.facts.work.PlantingDay;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactGraph;
@@ -46,6 +48,8 @@ class FirstWeeksByHandTest {
       new Draft(new PlanInfo("t", "T", "", "", "", "", UnitSystem.METRIC, "USD"));
   private final List<Stand> stands = new ArrayList<>();
   private final List<PlantingDay> days = new ArrayList<>();
+
+  private final List<PhaseDays> laid = new ArrayList<>();
 
   private void stand(String bed, String plant, double areaM2, double kc, int fromMonth) {
     List<Double> year = new ArrayList<>(Collections.nCopies(12, kc));
@@ -113,13 +117,18 @@ class FirstWeeksByHandTest {
 
           @Override
           public Set<FactKey<?>> gives() {
-            return Set.of(YardFacts.STANDS, YardFacts.PLANTING_DAYS, MonthlyWeather.KEY);
+            return Set.of(
+                YardFacts.STANDS,
+                YardFacts.PLANTING_DAYS,
+                YardFacts.PHASE_DAYS,
+                MonthlyWeather.KEY);
           }
 
           @Override
           public void compute(Plan of, Facts in, Sink out) {
             stands.forEach(s -> out.give(YardFacts.STANDS, s));
             days.forEach(d -> out.give(YardFacts.PLANTING_DAYS, d));
+            laid.forEach(d -> out.give(YardFacts.PHASE_DAYS, d));
             out.give(MonthlyWeather.KEY, weather());
           }
         };
@@ -162,6 +171,18 @@ class FirstWeeksByHandTest {
     assertEquals(List.of(from, until, when, String.valueOf(times)), cells.subList(2, 6));
     assertEquals(each, Double.parseDouble(cells.get(6).replace(" ", "")), 0.5);
     assertEquals(all, Double.parseDouble(cells.get(7).replace(" ", "")), 0.5);
+  }
+
+  /** Dripline laid until 19 May brings water from the 20th on. */
+  @Test
+  void until_theDriplineLies_itIsByCan() {
+    stand("greens", "kale", 10, 0.9, 1);
+    planted("kale", 5, 1);
+    laid.add(new PhaseDays(WorkPhase.DRIP, LocalDate.of(2027, 5, 17), LocalDate.of(2027, 5, 19)));
+    assertEquals(
+        "By can or hose until the dripline lies; from 20 May 2027 the timer waters beds with"
+            + " dripline.",
+        table(new TaperTable()).notes().get(2));
   }
 
   /** Currants at rest until July: watered in on 10 May, then from 1 July on. */

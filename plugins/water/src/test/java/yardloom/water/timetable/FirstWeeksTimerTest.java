@@ -13,7 +13,9 @@ import org.junit.jupiter.api.Test;
 import yardloom.facts.Stand;
 import yardloom.facts.Sunrises;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.PhaseDays;
 import yardloom.facts.work.PlantingDay;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactGraph;
@@ -55,6 +57,7 @@ class FirstWeeksTimerTest {
       new Draft(new PlanInfo("t", "T", "", "", "", "", UnitSystem.METRIC, "EUR"));
   private final List<Stand> stands = new ArrayList<>();
   private final List<PlantingDay> days = new ArrayList<>();
+  private final List<PhaseDays> phases = new ArrayList<>();
 
   /** 20 outlets of 2 L/h, half a spacing from the ends: 40 L/h. */
   FirstWeeksTimerTest() {
@@ -107,13 +110,18 @@ class FirstWeeksTimerTest {
           @Override
           public Set<FactKey<?>> gives() {
             return Set.of(
-                YardFacts.STANDS, YardFacts.PLANTING_DAYS, YardFacts.SUNRISES, MonthlyWeather.KEY);
+                YardFacts.STANDS,
+                YardFacts.PLANTING_DAYS,
+                YardFacts.PHASE_DAYS,
+                YardFacts.SUNRISES,
+                MonthlyWeather.KEY);
           }
 
           @Override
           public void compute(Plan of, Facts in, Sink out) {
             stands.forEach(s -> out.give(YardFacts.STANDS, s));
             days.forEach(d -> out.give(YardFacts.PLANTING_DAYS, d));
+            phases.forEach(p -> out.give(YardFacts.PHASE_DAYS, p));
             List<Optional<LocalTime>> rises = new ArrayList<>();
             List<Derived<Length>> et = new ArrayList<>();
             List<Derived<Length>> rain = new ArrayList<>();
@@ -171,5 +179,64 @@ class FirstWeeksTimerTest {
         weeks.stream().map(FirstWeeks::from).toList());
     // Both drink in the first step: (9.59 × 4.5 + 3.3 × 4) / 0.81 = 69.6 L, 104.4 min.
     assertEquals(105, weeks.get(0).weeks().get(0).program().turnMinutes());
+  }
+
+  private void laid(LocalDate from, LocalDate to) {
+    phases.add(new PhaseDays(WorkPhase.DRIP, from, to));
+    // The head is done weeks before, the chips come after: neither says when water runs.
+    phases.add(new PhaseDays(WorkPhase.HEAD, from.minusDays(20), from.minusDays(19)));
+    phases.add(new PhaseDays(WorkPhase.FINISH, to.plusDays(2), to.plusDays(3)));
+  }
+
+  private List<String> dates() {
+    return RoofYard.printed(new FirstWeeksTable().make(draft.freeze(), run())).stream()
+        .map(r -> r.split(" \\| ", -1))
+        .map(c -> String.join(" | ", c[0], c[1], c[2], c[4], c[9]))
+        .toList();
+  }
+
+  /**
+   * Planted on 1 May, dripline laid on 18 and 19 May: keys from the 20th, the twentieth day, in the
+   * middle of the second step; nineteen days by can.
+   */
+  @Test
+  void plantsBeforeDripline_areWateredByCan_thenFromTheMorningAfterItIsLaid() {
+    planted("kale", 9.59, 0.9, 1);
+    laid(LocalDate.of(2027, 5, 18), LocalDate.of(2027, 5, 19));
+    assertEquals(
+        List.of(
+            "Zone 1, for greens: kale |  |  |  | ",
+            "1 to 19 | 1 May 2027 | 19 May 2027 |  | no dripline yet: by can or hose, see Water for"
+                + " new plants",
+            "20 to 30 | 20 May 2027 | 30 May 2027 | 02:50 | ",
+            "31 to 45 | 31 May 2027 | 14 Jun 2027 | 00:40 | "),
+        dates());
+  }
+
+  /** Laid on 14 June, the forty-fifth day: all of them by can, no key at all. */
+  @Test
+  void driplineAfterTheFirstWeeks_leavesThemToTheCan() {
+    planted("kale", 9.59, 0.9, 1);
+    laid(LocalDate.of(2027, 6, 14), LocalDate.of(2027, 6, 14));
+    assertEquals(
+        List.of(
+            "1 to 45 | 1 May 2027 | 14 Jun 2027 |  | no dripline yet: by can or hose, see Water for"
+                + " new plants"),
+        dates().stream().skip(1).toList());
+  }
+
+  /** Laid on 20 April: shut while the bed is bare, but not for leeks that join kale later. */
+  @Test
+  void driplineBeforePlants_staysShutOnBareGround() {
+    planted("kale", 9.59, 0.9, 3);
+    planted("leek", 3.3, 0.8, 17);
+    laid(LocalDate.of(2027, 4, 19), LocalDate.of(2027, 4, 20));
+    List<String> dates = dates();
+    assertEquals(
+        List.of(
+            " | 21 Apr 2027 | 2 May 2027 |  | closed: nothing is planted there yet",
+            "1 to 14 | 3 May 2027 | 16 May 2027 | " + dates.get(2).split(" \\| ", -1)[3] + " | "),
+        dates.subList(1, 3));
+    assertEquals(1, dates.stream().filter(d -> d.contains("closed")).count(), dates::toString);
   }
 }

@@ -1,9 +1,10 @@
 package yardloom.work.haul;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import yardloom.facts.Ways;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Carry;
@@ -72,11 +73,11 @@ public final class HaulCalculator implements Calculator {
     List<Shape> walls = walls(plan, ways);
     BarrowWay round = new BarrowWay(walls);
     BarrowWay open = new BarrowWay(walls, beds(plan));
-    Set<Material> named = EnumSet.noneOf(Material.class);
+    Set<Material> named = new TreeSet<>();
     piles.forEach(p -> named.add(p.spot().material()));
     for (DropPile pile : piles) {
       HaulWay.Finder finder = new HaulWay.Finder(plan, pile, round, open, ways);
-      for (Material material : List.of(Material.WOOD_CHIPS, Material.COMPOST)) {
+      for (Material material : bulk(in.all(YardFacts.SURFACES))) {
         boolean isHere =
             named.contains(material) ? pile.spot().material() == material : pile == piles.get(0);
         if (isHere) {
@@ -87,6 +88,19 @@ public final class HaulCalculator implements Calculator {
         in.all(YardFacts.CARRIES).forEach(c -> out.give(YardFacts.HAULS, haul(pile, c, finder)));
       }
     }
+  }
+
+  /**
+   * What comes loose by the yard, from the top down: chips, materials of the plan's own, compost.
+   */
+  private static List<Material> bulk(List<Surface> surfaces) {
+    return surfaces.stream()
+        .flatMap(s -> s.courses().stream())
+        .filter(c -> c.volume().isPresent())
+        .map(Course::material)
+        .distinct()
+        .sorted(Comparator.reverseOrder())
+        .toList();
   }
 
   private static List<Shape> walls(Plan plan, Ways ways) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Surface;
+import yardloom.facts.work.PhaseDays;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Calculator;
@@ -40,7 +41,7 @@ public final class ScheduleCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(PhaseTime.FACT);
+    return Set.of(PhaseTime.FACT, YardFacts.PHASE_DAYS);
   }
 
   @Override
@@ -64,7 +65,16 @@ public final class ScheduleCalculator implements Calculator {
             in.all(YardFacts.PLANTING_WINDOWS),
             KindHours.byKind(in.all(KindHours.FACT)),
             LookAfter.growing(in.all(YardFacts.STANDS)))
-        .forEach(t -> out.give(PhaseTime.FACT, t));
+        .forEach(t -> give(t, out));
+  }
+
+  private static void give(PhaseTime time, Sink out) {
+    out.give(PhaseTime.FACT, time);
+    if (time.start().isPresent() && time.end().isPresent()) {
+      out.give(
+          YardFacts.PHASE_DAYS,
+          new PhaseDays(time.phase().id(), time.start().get(), time.end().get()));
+    }
   }
 
   private static Set<WorkTask> tasksOf(WorkPhase phase, List<TaskLoad> tasks) {

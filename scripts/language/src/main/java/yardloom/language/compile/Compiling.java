@@ -2,11 +2,13 @@ package yardloom.language.compile;
 
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
@@ -23,6 +25,8 @@ public final class Compiling {
   private final Map<Path, ScriptCompiler.Compiled> done = new LinkedHashMap<>();
   private final Map<String, String> files = new HashMap<>();
   private final Map<String, String> texts = new HashMap<>();
+  private final Map<Path, Path> asked = new TreeMap<>();
+  private final Map<Path, String> sums = new HashMap<>();
   private final TreeSet<Problem> problems = new TreeSet<>();
   private final Deque<Path> open = new ArrayDeque<>();
 
@@ -32,8 +36,13 @@ public final class Compiling {
     this.folder = ScriptFiles.around(plan);
   }
 
-  /** Compiles {@code real}; {@code shown} is its name in messages. */
+  /** Compiles {@code real}, looked for as {@code shown}, which is its name in messages. */
   public ScriptCompiler.Compiled compile(Path real, String shown) {
+    asked.put(Path.of(shown), real);
+    return compiled(real, shown);
+  }
+
+  private ScriptCompiler.Compiled compiled(Path real, String shown) {
     ScriptCompiler.Compiled earlier = done.get(real);
     if (earlier != null) {
       return earlier;
@@ -56,22 +65,27 @@ public final class Compiling {
   private ScriptCompiler.Compiled made(Path real, String shown) {
     String name = "plan" + files.size();
     files.put(name, shown);
+    String source = ScriptFiles.read(real, shown);
+    sums.put(real, SourceFile.sum(source));
     ScriptCompiler.Compiled made =
         compiler.compile(
-            ScriptFiles.read(real, shown),
+            source,
             shown,
             name,
             new ScriptCompiler.Includes() {
               @Override
               public Map.Entry<String, List<String>> read(String wanted) {
                 Path path = folder.included(wanted, real);
-                ScriptCompiler.Compiled part = compile(path, beside(shown, script(wanted)));
+                asked.put(real.resolveSibling(script(wanted)), path);
+                ScriptCompiler.Compiled part = compiled(path, beside(shown, script(wanted)));
                 return Map.entry(part.className(), part.parameters());
               }
 
               @Override
               public String text(String wanted) {
-                return dataFile(folder.data(wanted, real), beside(shown, wanted));
+                Path path = folder.data(wanted, real);
+                asked.put(real.resolveSibling(wanted), path);
+                return dataFile(path, beside(shown, wanted));
               }
             });
     problems.addAll(made.problems());
@@ -84,6 +98,7 @@ public final class Compiling {
     String key = real.toString();
     if (!texts.containsKey(key)) {
       texts.put(key, ScriptFiles.read(real, shown));
+      sums.put(real, SourceFile.sum(texts.get(key)));
       if (texts.values().stream().mapToLong(String::length).sum() > MAX_DATA) {
         throw new PlanException(
             ProblemCode.LIMIT, "the data files of a plan are together larger than 8 MB");
@@ -98,6 +113,15 @@ public final class Compiling {
 
   private static String script(String wanted) {
     return wanted.endsWith(".groovy") ? wanted : wanted + ".groovy";
+  }
+
+  /** The files that were read, by the place where they were looked for. */
+  public List<SourceFile> sources() {
+    List<SourceFile> all = new ArrayList<>();
+    asked.forEach(
+        (place, real) ->
+            all.add(new SourceFile(place.toString(), real.toString(), sums.get(real))));
+    return all;
   }
 
   public List<Problem> problems() {

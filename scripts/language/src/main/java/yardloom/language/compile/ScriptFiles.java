@@ -112,6 +112,11 @@ public final class ScriptFiles {
     return read(form, form.toString(), MAX_FORM_BYTES);
   }
 
+  /** The text of whatever a plan may be read from. */
+  static String readAny(Path real) {
+    return read(real, real.toString(), MAX_FORM_BYTES);
+  }
+
   private static String read(Path real, String shown, long maxBytes) {
     SourceRef place = new SourceRef(shown, 0, 0);
     if (Files.isDirectory(real)) {

@@ -22,6 +22,7 @@ import yardloom.language.compile.Compiling;
 import yardloom.language.compile.MissingWords;
 import yardloom.language.compile.ScriptCompiler;
 import yardloom.language.compile.ScriptFiles;
+import yardloom.language.compile.SourceFile;
 import yardloom.language.form.FormPlan;
 import yardloom.language.form.FormReader;
 import yardloom.language.form.FormWriter;
@@ -78,12 +79,37 @@ public final class PlanRunner {
    * @throws PlanException with all problems, sorted by place
    */
   public Plan run(Path script, Map<String, String> overrides) {
+    return read(script, overrides).plan();
+  }
+
+  /**
+   * Runs a script and names the files it was read from.
+   *
+   * @throws PlanException as {@link #run(Path, Map)} does
+   */
+  public ReadPlan read(Path script, Map<String, String> overrides) {
     return watched(
         script,
         meter ->
             isForm(script)
-                ? speak(script, form(script), overrides, meter)
+                ? spoken(script, overrides, meter)
                 : run(script, overrides, meter, null));
+  }
+
+  private ReadPlan spoken(Path script, Map<String, String> overrides, Meter meter) {
+    String text = ScriptFiles.readForm(script);
+    FormPlan form = FormReader.read(text, script.toString(), lexicon, missing::pluginOf);
+    Plan plan = speak(script, form, overrides, meter);
+    try {
+      return new ReadPlan(plan, List.of(SourceFile.of(script, text)));
+    } catch (IOException e) {
+      throw unreadable(script);
+    }
+  }
+
+  private static PlanException unreadable(Path script) {
+    return new PlanException(
+        ProblemCode.FILE, new SourceRef(script.toString(), 0, 0), "the file cannot be read");
   }
 
   /**
@@ -147,13 +173,12 @@ public final class PlanRunner {
     try {
       compiling.compile(script.toRealPath(), script.toString());
     } catch (IOException e) {
-      throw new PlanException(
-          ProblemCode.FILE, new SourceRef(script.toString(), 0, 0), "the file cannot be read");
+      throw unreadable(script);
     }
     return compiling;
   }
 
-  private Plan run(Path script, Map<String, String> overrides, Meter meter, Recorder recorder) {
+  private ReadPlan run(Path script, Map<String, String> overrides, Meter meter, Recorder recorder) {
     Compiling compiling = compiled(script);
     List<Problem> problems = new ArrayList<>(compiling.problems());
     problems.addAll(unknown(script, overrides, compiling.parameters()));
@@ -170,7 +195,7 @@ public final class PlanRunner {
     Draft draft = new Draft(info(script));
     Run run =
         new Run(draft, key -> program(loader, key), overrides, compiling.texts(), faults, recorder);
-    return ended(script, run, draft, meter);
+    return new ReadPlan(ended(script, run, draft, meter), compiling.sources());
   }
 
   private Plan speak(Path script, FormPlan form, Map<String, String> overrides, Meter meter) {

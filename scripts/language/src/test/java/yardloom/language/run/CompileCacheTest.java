@@ -12,6 +12,7 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -21,6 +22,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.language.compile.CompileCache;
 import yardloom.language.compile.ScriptStore;
+import yardloom.language.compile.SourceFile;
 import yardloom.language.limit.Limits;
 
 class CompileCacheTest {
@@ -50,12 +52,15 @@ class CompileCacheTest {
 
   private Plan run(String text, String stamp) throws IOException {
     Path file = Files.writeString(folder.resolve("plan.groovy"), text);
+    return runner(stamp).run(file, Map.of());
+  }
+
+  private PlanRunner runner(String stamp) {
     return new PlanRunner(
-            TestWords.lexicon(),
-            Limits.standard(),
-            (s, w) -> Optional.empty(),
-            new CompileCache(kept, stamp))
-        .run(file, Map.of());
+        TestWords.lexicon(),
+        Limits.standard(),
+        (s, w) -> Optional.empty(),
+        new CompileCache(kept, stamp));
   }
 
   private String onlyKey() {
@@ -103,6 +108,31 @@ class CompileCacheTest {
     Files.delete(folder.resolve("part.groovy"));
     PlanException gone = assertThrows(PlanException.class, () -> run(plan));
     assertEquals(1, gone.problems().get(0).place().line());
+  }
+
+  /** Names of all files a plan is read from, whether it is compiled or taken from the store. */
+  @Test
+  void sources_areThePlanItsIncludesAndItsData() throws IOException {
+    Files.writeString(folder.resolve("part.groovy"), "note 'p'\n");
+    Files.writeString(folder.resolve("data.txt"), "old");
+    Path plan =
+        Files.writeString(
+            folder.resolve("plan.groovy"), "include 'part'\nnote fileText('data.txt')\n");
+    for (int i = 0; i < 2; i++) {
+      List<SourceFile> sources = runner("build 1").read(plan, Map.of()).sources();
+      assertEquals(
+          List.of("data.txt", "part.groovy", "plan.groovy"),
+          sources.stream().map(f -> Path.of(f.real()).getFileName().toString()).sorted().toList());
+      assertTrue(sources.stream().allMatch(SourceFile::isUnchanged));
+      for (String each : List.of("data.txt", "part.groovy", "plan.groovy")) {
+        String text = Files.readString(folder.resolve(each));
+        Files.writeString(folder.resolve(each), text + " ");
+        assertEquals(1, sources.stream().filter(f -> !f.isUnchanged()).count());
+        Files.delete(folder.resolve(each));
+        assertEquals(1, sources.stream().filter(f -> !f.isUnchanged()).count());
+        Files.writeString(folder.resolve(each), text);
+      }
+    }
   }
 
   @Test

@@ -19,19 +19,35 @@ import yardloom.language.compile.ScriptStore;
 import yardloom.language.compile.Sha256;
 
 /**
- * Keeps files in a folder that only its user may write, at most {@link #MOST}, the oldest thrown
- * away first. A folder that others can write is not used; nothing here ever fails a command.
+ * Keeps files in a folder that only its user may write, at most so many and so large together, the
+ * oldest thrown away first. A folder that others can write is not used; nothing here ever fails a
+ * command.
  */
 public final class CacheFolder implements ScriptStore {
-  static final int MOST = 200;
+  private static final int MOST = 200;
   private static final int SUM = 32;
   private static final long LARGEST = 32 << 20;
   private static final Set<PosixFilePermission> OWN = PosixFilePermissions.fromString("rwx------");
 
   private final Path folder;
+  private final int most;
+  private final long mostBytes;
 
+  /** A folder of small files. */
   public CacheFolder(Path folder) {
+    this(folder, MOST, MOST * LARGEST);
+  }
+
+  /**
+   * A folder.
+   *
+   * @param most how many files are kept
+   * @param mostBytes how large they may be together
+   */
+  public CacheFolder(Path folder, int most, long mostBytes) {
     this.folder = folder;
+    this.most = most;
+    this.mostBytes = mostBytes;
   }
 
   @Override
@@ -59,7 +75,7 @@ public final class CacheFolder implements ScriptStore {
       if (posix()) {
         Files.setPosixFilePermissions(folder, OWN);
       }
-      if (!isOwn()) {
+      if (!isOwn() || bytes.length > LARGEST - SUM) {
         return;
       }
       // Written beside and moved into place: another run never reads half a file.
@@ -101,10 +117,12 @@ public final class CacheFolder implements ScriptStore {
     try (Stream<Path> all = Files.list(folder)) {
       all.forEach(files::add);
     }
-    if (files.size() > MOST) {
-      files.sort(Comparator.comparing(CacheFolder::age));
-      for (Path old : files.subList(0, files.size() - MOST)) {
-        Files.deleteIfExists(old);
+    files.sort(Comparator.comparing(CacheFolder::age).reversed());
+    long bytes = 0;
+    for (int i = 0; i < files.size(); i++) {
+      bytes += Files.size(files.get(i));
+      if (i >= most || bytes > mostBytes) {
+        Files.deleteIfExists(files.get(i));
       }
     }
   }

@@ -15,28 +15,39 @@ import java.util.stream.Stream;
 import yardloom.language.compile.CompileCache;
 import yardloom.language.compile.Sha256;
 
-/** The cache of this process: on for the packaged program, unless switched off. */
-public final class ProcessCache {
+/**
+ * What this process keeps for the next: on for the packaged program, unless switched off.
+ *
+ * @param scripts compiled plans
+ * @param drawings plans as they were drawn
+ */
+public record ProcessCache(CompileCache scripts, KeptDrawings drawings) {
   /** Set to {@code off}, nothing is kept. */
   public static final String SWITCH = "YARDLOOM_CACHE";
 
-  private ProcessCache() {}
+  private static final ProcessCache OFF = new ProcessCache(CompileCache.OFF, KeptDrawings.OFF);
+  private static final int MOST_DRAWINGS = 40;
+  private static final long MOST_DRAWN_BYTES = 128 << 20;
 
   /** The cache for these surroundings; off where the program does not run from its own jars. */
-  public static CompileCache of(Map<String, String> environment) {
+  public static ProcessCache of(Map<String, String> environment) {
     if ("off".equalsIgnoreCase(environment.getOrDefault(SWITCH, ""))) {
-      return CompileCache.OFF;
+      return OFF;
     }
     try {
       CodeSource source = ProcessCache.class.getProtectionDomain().getCodeSource();
       Path jar = Path.of(source.getLocation().toURI());
-      return Files.isRegularFile(jar)
-          ? new CompileCache(
-              new CacheFolder(folder(environment).resolve("yardloom").resolve("scripts")),
-              stamp(jar.getParent()))
-          : CompileCache.OFF;
+      if (!Files.isRegularFile(jar)) {
+        return OFF;
+      }
+      Path own = folder(environment).resolve("yardloom");
+      String stamp = stamp(jar.getParent());
+      return new ProcessCache(
+          new CompileCache(new CacheFolder(own.resolve("scripts")), stamp),
+          new KeptDrawings(
+              new CacheFolder(own.resolve("drawings"), MOST_DRAWINGS, MOST_DRAWN_BYTES), stamp));
     } catch (IOException | URISyntaxException | RuntimeException e) {
-      return CompileCache.OFF;
+      return OFF;
     }
   }
 

@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParentCommand;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
+import yardloom.kernel.plan.Plan;
 import yardloom.program.output.FindingsText;
 
 /** Reads plans and prints what is found, without writing anything. */
@@ -32,11 +33,11 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() {
     Toolkit toolkit = main.toolkit();
     boolean errors = false;
-    for (Path plan : arguments.plans()) {
-      List<Finding> findings =
-          toolkit.check(toolkit.read(base.resolve(plan), arguments.settings()));
-      console.say(plan + ": " + FindingsText.summary(findings));
-      console.say(FindingsText.of(findings));
+    for (Path file : arguments.plans()) {
+      Plan plan = toolkit.read(base.resolve(file), arguments.settings());
+      List<Finding> findings = toolkit.check(plan);
+      console.say(file + ": " + FindingsText.summary(findings));
+      console.say(FindingsText.of(findings, plan.info().units()));
       errors |= findings.stream().anyMatch(f -> f.severity() == Severity.ERROR);
     }
     return errors ? ExitCode.FINDINGS : ExitCode.FINE;

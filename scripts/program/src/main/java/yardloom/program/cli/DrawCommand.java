@@ -6,17 +6,22 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
-import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.study.Outcome;
+import yardloom.language.compile.SourceFile;
+import yardloom.language.run.ReadPlan;
+import yardloom.program.cache.KeptDrawing;
+import yardloom.program.cache.KeptDrawings;
 import yardloom.program.output.FindingsText;
 import yardloom.program.output.OutputFolder;
 import yardloom.program.output.OutputKind;
@@ -34,6 +39,7 @@ final class DrawCommand implements Callable<Integer> {
 
   private final Console console;
   private final Path base;
+  private final Supplier<KeptDrawings> memory;
 
   @Mixin private PlanArguments arguments;
 
@@ -73,9 +79,10 @@ final class DrawCommand implements Callable<Integer> {
       description = "Dots per inch of PNG pictures (default: ${DEFAULT-VALUE}).")
   private int dpi;
 
-  DrawCommand(Console console, Path base) {
+  DrawCommand(Console console, Path base, Supplier<KeptDrawings> memory) {
     this.console = console;
     this.base = base;
+    this.memory = memory;
   }
 
   @Override
@@ -88,49 +95,109 @@ final class DrawCommand implements Callable<Integer> {
         return ExitCode.USE;
       }
     }
-    Toolkit toolkit = main.toolkit();
-    Set<OutputKind> wanted = EnumSet.copyOf(kinds);
     // All plans are worked out before the first file is written: one wrong plan writes nothing.
-    List<Outcome> outcomes = new ArrayList<>();
+    KeptDrawings kept = drawings();
+    List<Work> works = new ArrayList<>();
     for (Path plan : arguments.plans()) {
-      outcomes.add(worked(toolkit, plan));
+      works.add(begun(plan, kept));
     }
-    refuseSameFolder(outcomes);
+    refuseSameFolder(works);
     boolean errors = false;
-    for (int i = 0; i < outcomes.size(); i++) {
-      Outcome outcome = outcomes.get(i);
-      Path folder = base.resolve(out).resolve(outcome.plan().info().id());
-      PlanWriter writer =
-          new PlanWriter(
-                  outcome,
-                  Papers.of(sheet, outcome.plan()),
-                  wanted,
-                  sheets == null ? List.of() : sheets)
-              .withDpi(dpi);
-      try {
-        OutputFolder.write(folder, writer::write);
-      } catch (PlanException e) {
-        throw placed(e, arguments.plans().get(i));
-      }
-      console.say(
-          arguments.plans().get(i)
-              + " → "
-              + out.resolve(outcome.plan().info().id())
-              + ": "
-              + writer.summary());
-      console.say(FindingsText.summary(outcome.findings()));
-      console.say(FindingsText.of(outcome.findings()));
-      errors |= outcome.hasErrors();
+    for (Work work : works) {
+      KeptDrawing drawn = drawn(work, kept);
+      console.say(work.plan() + " → " + out.resolve(drawn.id()) + ": " + drawn.told().get(0));
+      drawn.told().stream().skip(1).forEach(console::say);
+      errors |= drawn.errors();
     }
     return errors ? ExitCode.FINDINGS : ExitCode.FINE;
   }
 
-  /** What a sheet lacks stands on no line of the plan; then the plan's file is the place. */
-  private Outcome worked(Toolkit toolkit, Path plan) {
+  /**
+   * A plan to be written.
+   *
+   * @param before how it was drawn before, if nothing changed since; else the next two are there
+   */
+  private record Work(
+      Path plan, Optional<KeptDrawing> before, List<SourceFile> sources, Outcome outcome) {
+    String id() {
+      return before.map(KeptDrawing::id).orElseGet(() -> outcome.plan().info().id());
+    }
+  }
+
+  /** With plugins from outside nothing is kept: they may read whatever they like. */
+  private KeptDrawings drawings() {
+    return main.ownPlugins().isPresent() ? memory.get() : KeptDrawings.OFF;
+  }
+
+  /** All that a drawing depends on beside the program and the files that the plan is read from. */
+  private List<String> asked(Path plan) {
+    return List.of(
+        main.ownPlugins().orElse(""),
+        base.resolve(plan).toString(),
+        base.resolve(plan).toAbsolutePath().toString(),
+        new TreeMap<>(arguments.settings()).toString(),
+        EnumSet.copyOf(kinds).toString(),
+        String.valueOf(sheet),
+        String.valueOf(sheets),
+        String.valueOf(dpi));
+  }
+
+  private Work begun(Path plan, KeptDrawings kept) {
+    Optional<KeptDrawing> before = kept.find(asked(plan));
+    return before.isPresent()
+        ? new Work(plan, before, List.of(), null)
+        : worked(main.toolkit(), plan);
+  }
+
+  private KeptDrawing drawn(Work work, KeptDrawings kept) {
+    if (work.before().isPresent()) {
+      write(work, work.before().get()::write);
+      return work.before().get();
+    }
+    Outcome outcome = work.outcome();
+    PlanWriter writer =
+        new PlanWriter(
+                outcome,
+                Papers.of(sheet, outcome.plan()),
+                EnumSet.copyOf(kinds),
+                sheets == null ? List.of() : sheets)
+            .withDpi(dpi);
+    KeptDrawing told =
+        new KeptDrawing(
+            work.id(),
+            List.of(
+                writer.summary(),
+                FindingsText.summary(outcome.findings()),
+                FindingsText.of(outcome.findings(), outcome.plan().info().units())),
+            outcome.hasErrors(),
+            work.sources(),
+            new TreeMap<>());
+    write(
+        work,
+        folder -> {
+          writer.write(folder);
+          if (kept.isOn()) {
+            KeptDrawing.filesOf(folder)
+                .ifPresent(files -> kept.keep(asked(work.plan()), told.with(files)));
+          }
+        });
+    return told;
+  }
+
+  private void write(Work work, OutputFolder.Filler filler) {
     try {
-      Plan read = toolkit.read(base.resolve(plan), arguments.settings());
-      SheetSet.requireRoom(read, Papers.of(sheet, read));
-      return toolkit.study(read);
+      OutputFolder.write(base.resolve(out).resolve(work.id()), filler);
+    } catch (PlanException e) {
+      throw placed(e, work.plan());
+    }
+  }
+
+  /** What a sheet lacks stands on no line of the plan; then the plan's file is the place. */
+  private Work worked(Toolkit toolkit, Path plan) {
+    try {
+      ReadPlan read = toolkit.readFrom(base.resolve(plan), arguments.settings());
+      SheetSet.requireRoom(read.plan(), Papers.of(sheet, read.plan()));
+      return new Work(plan, Optional.empty(), read.sources(), toolkit.study(read.plan()));
     } catch (PlanException e) {
       throw placed(e, plan);
     }
@@ -147,15 +214,15 @@ final class DrawCommand implements Callable<Integer> {
     return placed;
   }
 
-  private void refuseSameFolder(List<Outcome> outcomes) {
+  private static void refuseSameFolder(List<Work> works) {
     Map<String, Path> seen = new HashMap<>();
-    for (int i = 0; i < outcomes.size(); i++) {
-      String id = outcomes.get(i).plan().info().id();
-      Path earlier = seen.put(id, arguments.plans().get(i));
+    for (Work work : works) {
+      String id = work.id();
+      Path earlier = seen.put(id, work.plan());
       if (earlier != null) {
         throw new PlanException(
             ProblemCode.DUPLICATE,
-            new SourceRef(arguments.plans().get(i).toString(), 0, 0),
+            new SourceRef(work.plan().toString(), 0, 0),
             "this plan and "
                 + earlier
                 + " are both called "

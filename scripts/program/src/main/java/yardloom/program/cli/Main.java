@@ -2,12 +2,16 @@ package yardloom.program.cli;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 import yardloom.kernel.problem.PlanException;
+import yardloom.program.cache.KeptDrawings;
+import yardloom.program.cache.ProcessCache;
 
 /** The {@code yardloom} command. */
 @Command(
@@ -18,7 +22,8 @@ import yardloom.kernel.problem.PlanException;
       "",
       "Exit codes: 0 fine; 1 some finding is an error; 2 the plan is wrong; 3 wrong use;"
           + " 4 a fault of the program.",
-      "Compiled plans are kept in your cache folder; with YARDLOOM_CACHE=off nothing is kept."
+      "Plans as compiled and as drawn are kept in your cache folder, so that what did not change is"
+          + " only written again; with YARDLOOM_CACHE=off nothing is kept."
     })
 public final class Main implements Callable<Integer> {
   private final Console console;
@@ -49,6 +54,11 @@ public final class Main implements Callable<Integer> {
     return plugins.toolkit();
   }
 
+  /** Which plugins the options ask for; empty if some may come from outside. */
+  Optional<String> ownPlugins() {
+    return plugins.own();
+  }
+
   /** Runs the command line and ends the process with its exit code. */
   public static void main(String[] args) {
     int code = run(Console.ofProcess(), Path.of(""), args);
@@ -58,9 +68,14 @@ public final class Main implements Callable<Integer> {
 
   /** Runs the command line; relative paths are resolved against {@code base}. */
   static int run(Console console, Path base, String... args) {
+    return run(console, base, () -> ProcessCache.of(System.getenv()).drawings(), args);
+  }
+
+  /** The same with another memory of what was drawn before. */
+  static int run(Console console, Path base, Supplier<KeptDrawings> kept, String... args) {
     CommandLine line =
         new CommandLine(new Main(console, base))
-            .addSubcommand(new DrawCommand(console, base))
+            .addSubcommand(new DrawCommand(console, base, kept))
             .addSubcommand(new CheckCommand(console, base))
             .addSubcommand(
                 new CommandLine(new NewCommand(console, base))

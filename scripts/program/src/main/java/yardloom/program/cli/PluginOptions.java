@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.security.CodeSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -58,13 +59,29 @@ final class PluginOptions {
     return toolkit;
   }
 
-  private Toolkit load() {
+  /**
+   * The choice among the program's own plugins as text; empty if there may be others, whose code
+   * and data nobody here knows.
+   */
+  Optional<String> own() {
+    return folders.isEmpty() && standing().stream().noneMatch(Files::isDirectory)
+        ? Optional.of("without " + new TreeSet<>(without))
+        : Optional.empty();
+  }
+
+  /** Where plugins from outside lie without being named. */
+  private static List<Path> standing() {
     List<Path> all = new ArrayList<>();
     besideTheProgram().ifPresent(all::add);
     String home = System.getProperty("user.home");
     if (home != null && !home.isBlank()) {
       all.add(Path.of(home, ".yardloom", "plugins"));
     }
+    return all;
+  }
+
+  private Toolkit load() {
+    List<Path> all = standing();
     for (Path folder : folders) {
       if (!Files.isDirectory(base.resolve(folder))) {
         throw new ParameterException(
@@ -91,18 +108,18 @@ final class PluginOptions {
   }
 
   /** {@code plugins} beside the {@code lib} that the program's own jars are in. */
-  private static java.util.Optional<Path> besideTheProgram() {
+  private static Optional<Path> besideTheProgram() {
     CodeSource source = PluginOptions.class.getProtectionDomain().getCodeSource();
     if (source == null) {
-      return java.util.Optional.empty();
+      return Optional.empty();
     }
     try {
       Path lib = Path.of(source.getLocation().toURI()).getParent();
       return lib != null && lib.endsWith("lib")
-          ? java.util.Optional.of(lib.resolveSibling("plugins"))
-          : java.util.Optional.empty();
+          ? Optional.of(lib.resolveSibling("plugins"))
+          : Optional.empty();
     } catch (URISyntaxException e) {
-      return java.util.Optional.empty();
+      return Optional.empty();
     }
   }
 }

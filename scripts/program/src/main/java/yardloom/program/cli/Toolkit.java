@@ -24,6 +24,7 @@ import yardloom.kernel.study.Study;
 import yardloom.language.form.Step;
 import yardloom.language.limit.Limits;
 import yardloom.language.run.PlanRunner;
+import yardloom.language.run.ReadPlan;
 import yardloom.program.cache.ProcessCache;
 import yardloom.program.plugin.PluginJars;
 
@@ -97,6 +98,11 @@ final class Toolkit {
     return blaming(() -> runner().run(script, settings));
   }
 
+  /** The same with the files it was read from. */
+  ReadPlan readFrom(Path script, Map<String, String> settings) {
+    return blaming(() -> runner().read(script, settings));
+  }
+
   /** The words that a plan speaks, in its JSON form. */
   List<Step> record(Path script, Map<String, String> settings) {
     return blaming(() -> runner().record(script, settings));
@@ -119,7 +125,7 @@ final class Toolkit {
               plugins.lexicon(),
               Limits.standard(),
               ShippedWords.read(),
-              ProcessCache.of(System.getenv()));
+              ProcessCache.of(System.getenv()).scripts());
     }
     return runner;
   }

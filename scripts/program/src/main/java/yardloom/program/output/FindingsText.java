@@ -4,6 +4,8 @@ import java.util.List;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.study.FindingGroup;
+import yardloom.kernel.unit.OwnMeasures;
+import yardloom.kernel.unit.UnitSystem;
 
 /** Findings as text, for the console and {@code findings.txt}. */
 public final class FindingsText {
@@ -17,15 +19,15 @@ public final class FindingsText {
 
   /**
    * One block of lines for each group of findings under its number on the sheets, or one sentence
-   * if there are none.
+   * if there are none; what is said in both systems is said in {@code units}.
    */
-  public static String of(List<Finding> findings) {
+  public static String of(List<Finding> findings, UnitSystem units) {
     if (findings.isEmpty()) {
       return "No findings.\n";
     }
     StringBuilder text = new StringBuilder();
     FindingGroup.of(findings).forEach(group -> group(group, text));
-    return text.toString();
+    return OwnMeasures.of(text.toString(), units);
   }
 
   private static void group(FindingGroup group, StringBuilder text) {

@@ -153,7 +153,7 @@ public final class PlanWriter {
         StandardCharsets.UTF_8);
     Files.writeString(
         folder.resolve("findings.txt"),
-        FindingsText.of(outcome.findings()),
+        FindingsText.of(outcome.findings(), outcome.plan().info().units()),
         StandardCharsets.UTF_8);
   }
 

@@ -81,7 +81,7 @@ final class ChartPen {
   }
 
   String name(List<Cell> row) {
-    return words.of(format.text(table.columns().get(0), row.get(0)));
+    return words.cell(format.text(table.columns().get(0), row.get(0)));
   }
 
   String head(int series) {

@@ -93,7 +93,7 @@ record TableView(
       Cell cell = table.rows().get(row).get(i);
       cells.add(
           new CellView(
-              words.of(format.text(column, cell)), align(column), key(column, cell, format)));
+              words.cell(format.text(column, cell)), align(column), key(column, cell, format)));
     }
     return new Row(cells.get(0), cells.subList(1, cells.size()));
   }

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -63,14 +64,14 @@ class CacheFolderTest {
   @Test
   void moreThanTheMost_oldestGoFirst() throws IOException {
     Path folder = temp.resolve("own");
-    CacheFolder cache = new CacheFolder(folder);
-    for (int i = 0; i <= CacheFolder.MOST; i++) {
+    CacheFolder cache = new CacheFolder(folder, 5, 1_000);
+    for (int i = 0; i <= 5; i++) {
       cache.put("k" + i, new byte[] {1});
       Files.setLastModifiedTime(folder.resolve("k" + i), FileTime.fromMillis(1_000L * (i + 1)));
     }
     cache.put("last", new byte[] {1});
     try (Stream<Path> all = Files.list(folder)) {
-      assertEquals(CacheFolder.MOST, all.count());
+      assertEquals(5, all.count());
     }
     assertTrue(cache.get("k0").isEmpty());
     assertTrue(cache.get("k1").isEmpty());
@@ -78,9 +79,27 @@ class CacheFolderTest {
   }
 
   @Test
+  void moreBytesThanTheMost_oldestGoFirst() throws IOException {
+    Path folder = temp.resolve("own");
+    // Each file has 32 bytes of check sum: 32 + 8 = 40, so 100 bytes have room for two.
+    CacheFolder cache = new CacheFolder(folder, 9, 100);
+    for (int i = 0; i < 2; i++) {
+      cache.put("k" + i, new byte[8]);
+      Files.setLastModifiedTime(folder.resolve("k" + i), FileTime.fromMillis(1_000L * (i + 1)));
+    }
+    assertTrue(cache.get("k0").isPresent());
+    cache.put("k2", new byte[8]);
+    assertTrue(cache.get("k0").isEmpty());
+    assertTrue(cache.get("k1").isPresent());
+    assertTrue(cache.get("k2").isPresent());
+  }
+
+  @Test
   void switchedOff_orRunFromClasses_keepsNothing() {
-    assertEquals(CompileCache.OFF, ProcessCache.of(Map.of("YARDLOOM_CACHE", "off")));
-    assertEquals(CompileCache.OFF, ProcessCache.of(Map.of()));
+    for (var environment : List.of(Map.of("YARDLOOM_CACHE", "off"), Map.<String, String>of())) {
+      assertEquals(CompileCache.OFF, ProcessCache.of(environment).scripts());
+      assertEquals(KeptDrawings.OFF, ProcessCache.of(environment).drawings());
+    }
     assertEquals(Path.of("/x"), ProcessCache.folder(Map.of("XDG_CACHE_HOME", "/x")));
   }
 }

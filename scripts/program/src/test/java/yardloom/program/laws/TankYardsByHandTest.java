@@ -170,7 +170,8 @@ class TankYardsByHandTest {
 
   /**
    * Days 1 to 14: 84 sq ft × 0.7 × ET of May / 31 / 0.81, every day. Kc of tomatoes is 0.6 in their
-   * first stage (FAO-56 Table 12), so the least of 0.7 holds.
+   * first stage (FAO-56 Table 12), so the least of 0.7 holds. Planted on Monday, 11 May, and the
+   * dripline laid on the 12th.
    */
   @Test
   void firstWeeks_areKeysForTheTimer() {
@@ -178,10 +179,11 @@ class TankYardsByHandTest {
     double gallons = 84 * 0.7 * et / 31 / 0.81 * 1728 / 231;
     double minutes = gallons / gallonsAnHour(4) * 60;
     assertTrue(minutes > 20, "minutes to tell by: " + minutes);
-    assertEquals("2026-05-11", barrel.printed("first-weeks-timer", "1 to 14", "from"));
-    assertEquals("2026-05-24", barrel.printed("first-weeks-timer", "1 to 14", "until"));
-    assertEquals("1", barrel.printed("first-weeks-timer", "1 to 14", "every"));
-    assertEquals(Math.ceil(minutes), number(barrel, "first-weeks-timer", "1 to 14", "minutes"), 1);
+    assertEquals("2026-05-11", barrel.printed("first-weeks-timer", "1 to 2", "from"));
+    assertEquals("2026-05-13", barrel.printed("first-weeks-timer", "3 to 14", "from"));
+    assertEquals("2026-05-24", barrel.printed("first-weeks-timer", "3 to 14", "until"));
+    assertEquals("1", barrel.printed("first-weeks-timer", "3 to 14", "every"));
+    assertEquals(Math.ceil(minutes), number(barrel, "first-weeks-timer", "3 to 14", "minutes"), 1);
     assertEquals("2", barrel.printed("first-weeks-timer", "15 to 30", "every"));
     assertEquals("2026-06-10", barrel.printed("first-weeks-timer", "31 to 45", "from"));
   }
@@ -224,6 +226,21 @@ class TankYardsByHandTest {
     assertEquals("tap", linked.printed("timetable", "Aug", "from"));
     assertEquals("tank, tap whenever it is empty", linked.printed("timetable", "Sep", "from"));
     assertFalse(linked.tables().containsKey("tank-levels"), "the tap feeds these lines");
+  }
+
+  /**
+   * The tap feeds the lines, so what the tank gives in June is carried or pumped: 30 m² × 50 mm /
+   * 0.81 in 30 days, at each watering its share of that; in August the tap does it.
+   */
+  @Test
+  void linkedTanks_sayWhatIsCarried() {
+    double days = number(linked, "timetable", "Jun", "every");
+    double june = 30 * 50 / 0.81 * days / 30;
+    assertEquals(june, number(linked, "timetable", "Jun", "can"), 0.05 * june);
+    assertEquals("", linked.printed("timetable", "Aug", "can"));
+    assertFalse(
+        barrel.tables().get("timetable").columns().stream().anyMatch(c -> c.id().equals("can")),
+        "this tank runs into the lines by itself");
   }
 
   /**

@@ -3,6 +3,7 @@ package yardloom.program.laws;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import net.jqwik.api.ForAll;
@@ -145,7 +146,7 @@ class WaterLawsTest {
       @ForAll @DoubleRange(min = 4, max = 60) double longFt,
       @ForAll @DoubleRange(min = 0.3, max = 1.1) double gph,
       @ForAll @IntRange(min = 100, max = 130) int day) {
-    String start = java.time.LocalDate.ofYearDay(2026, day).toString();
+    String start = LocalDate.ofYearDay(2026, day).toString();
     Drawn drawn =
         drawn(
             text(
@@ -166,8 +167,10 @@ class WaterLawsTest {
     List<Double> each = drawn.column("first-weeks", "each", 0);
     List<Double> minutes = drawn.column("first-weeks-timer", "minutes", 0);
     List<Double> turns = drawn.column("first-weeks-timer", "turns", 0);
+    // The dripline lies a day or two after the kale, within the first step.
     assertEquals(3, each.size());
     assertEquals(3, minutes.size());
+    keysFollowTheDripline(drawn);
     double litresAMinute = drawn.exact("irrigation", "long", "flow") / 60;
     for (int i = 0; i < 3; i++) {
       double asked = each.get(i) * 1000;
@@ -175,6 +178,23 @@ class WaterLawsTest {
       assertTrue(brought >= asked * (1 - 1e-9), brought + " L of " + asked);
       assertTrue(brought <= asked + turns.get(i) * litresAMinute, brought + " L of " + asked);
     }
+  }
+
+  /** No key is dated before the dripline lies, and no day of the 45 is left without an answer. */
+  private static void keysFollowTheDripline(Drawn drawn) {
+    LocalDate laid = LocalDate.parse(drawn.printed("materials-phases", "Drip", "to"));
+    LocalDate next = LocalDate.parse(drawn.printed("first-weeks", "long", "from"));
+    LocalDate end = next.plusDays(45);
+    for (String row : drawn.rows("first-weeks-timer")) {
+      if (!row.startsWith("Zone")) {
+        LocalDate from = LocalDate.parse(drawn.printed("first-weeks-timer", row, "from"));
+        boolean isKeyed = !drawn.printed("first-weeks-timer", row, "minutes").isEmpty();
+        assertEquals(next, from, row);
+        assertEquals(isKeyed, from.isAfter(laid), row + " against " + laid);
+        next = LocalDate.parse(drawn.printed("first-weeks-timer", row, "until")).plusDays(1);
+      }
+    }
+    assertEquals(end, next);
   }
 
   /**

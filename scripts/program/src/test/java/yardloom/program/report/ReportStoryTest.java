@@ -121,7 +121,8 @@ class ReportStoryTest {
           String printed = format.text(table.columns().get(c), table.rows().get(r).get(c));
           row.add(table.columns().get(c).title() + " " + (printed.isEmpty() ? "none" : printed));
         }
-        rows.add(row.toString().replaceAll("(?:bed|tree) \"([^\"]*)\"", "$1"));
+        String bare = row.toString().replaceAll("(?:bed|tree) \"([^\"]*)\"", "$1");
+        rows.add(Character.toUpperCase(bare.charAt(0)) + bare.substring(1));
       }
     }
     assertEquals(String.join("; ", rows) + ".", said);

@@ -4,6 +4,7 @@ openGround 'weeds'
 daysOff(['2026-09-08', '07-04'])
 sheets(['cover', 'layout', 'crew'])
 site 'Urbana', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
+climateBook 'climate,place,quantity,unit,jan,feb,mar,apr,may,jun,jul,aug,sep,oct,nov,dec\nhill,Hill farm,rain,mm,60,50,55,45,40,30,20,25,40,55,65,70\nhill,Hill farm,max,degC,7,8,11,14,18,21,23,23,20,15,10,7\nhill,Hill farm,min,degC,1,1,3,5,8,11,13,13,10,7,4,2', windHeight: 10.m, name: 'hill climate'
 climate 'urbana-il'
 effectiveRain 'usbr'
 solarRadiation([1.9, 2.7, 3.6, 4.7, 5.7, 6.3, 6.2, 5.5, 4.6, 3.3, 2.1, 1.6], source: 'by hand', unit: 'kwh')
@@ -37,6 +38,8 @@ supply pressure: 55.psi
 bucketTest volume: 4.gal, seconds: 45
 headAssembly regulator: 18.psi, backflow: 'reduced pressure', timer: false
 sheetMulch { chips perennial: 10.inch, annual: 2.inch, path: 4.inch, edgeTaper: 2.ft, settling: 0.25 ; compost annual: 3.inch, perennial: 1.5.inch }
+bulkMaterial 'biochar', weighs: 400.lb, wet: 700.lb, each: 1.yd3, load: 2.yd3, source: publication('Leaflet', by: 'a kiln', seen: 'memory')
+bulkMaterials 'material,weighs_lb,each_yd3,load_yd3\nrice straw,110,1,7\ndecomposed granite,2500,1,10', name: 'bulk'
 bed('framed', rect(10.ft, 34.ft, 4.ft, 13.ft), use: 'annual') {
   frame '2x10', stock: 8.ft
   soilTop 10.inch
@@ -54,8 +57,8 @@ bed('edged', rect(20.ft, 34.ft, 9.ft, 17.ft), use: 'perennial') {
   plantFactor 0.4
 }
 household children: true, pets: true ; rotation years: 3
-mulchedGround('turned over', rect(2.ft, 30.ft, 15.ft, 28.ft)) { mulch 5.inch ; compost 0.5.inch }
-bed('keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual') { dry 'herbs of the steppe' ; suggest kinds: 2, harvest: 'May to October' }
+mulchedGround('turned over', rect(2.ft, 30.ft, 15.ft, 28.ft)) { mulch 5.inch ; compost 0.5.inch ; layer 'rice straw', 2.inch }
+bed('keyhole', keyhole(point(42.ft, 42.ft), 4.ft, facing: 180.deg), use: 'annual') { layer 'biochar', 0.5.inch ; dry 'herbs of the steppe' ; suggest kinds: 2, harvest: 'May to October' }
 trellis 'grapes', line([point(52.ft, 34.ft), point(52.ft, 55.ft)]), wires: 3
 pavers 'terrace', rect(42.ft, 10.ft, 11.ft, 7.ft), length: 8.inch, width: 4.inch
 tree('apple', point(62.ft, 45.ft), crown: 12.ft, height: 12.ft) {
@@ -72,7 +75,7 @@ hedge 'bay hedge', line([point(69.ft, 20.ft), point(69.ft, 40.ft)]), height: 4.f
 paving 'slab', rect(2.ft, 20.ft, 5.ft, 6.ft), surface: 'concrete', standing: false
 paving 'flags', rect(2.ft, 10.ft, 5.ft, 6.ft), surface: 'flagstone', standing: false
 structure 'shed', rect(45.ft, 20.ft, 7.ft, 6.ft), height: 8.ft, standing: false
-path 'way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow'
+path('way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow') { layer 'decomposed granite', 2.inch }
 bestSpot 60.sqft, crop: 'kale'
 work crew: 3, hoursPerDay: 7, start: '2026-09-07', lastFrost: '04-25', firstFrost: '10-14'
 tree('guild pear', point(62.ft, 12.ft), crown: 10.ft, height: 12.ft, standing: true) { species 'European pear' }
@@ -100,5 +103,9 @@ country 'US'
 catchTest 'zone 1', [60, 62, 58, 55, 64, 61, 59, 57]
 stockForm 'tray of 50', like: 'plug', holds: 50, minutes: 0.9, fastest: 0.5, slowest: 2, price: 32.money, low: 28.money, high: 39.money
 stockForms 'form,like,holds,minutes,price\ntray of 72,plug,72,0.8,38'
+pipeSize '1 in PN10', bore: 1.02.inch, roll: 200.ft, tube: 'pressure pipe', source: publication('Price list', by: 'a pipe yard', seen: 'memory')
+pipeSizes 'size,bore_in,roll_ft\n2 in,2.067,300', only: false, name: 'pipes'
+headPart 'disc filter', like: 'filter', loss: 1.2.psi, at: 4.gpm, purpose: 'keeps out grains; rinse it monthly', source: publication('Leaflet', by: 'its maker', seen: 'memory')
+headParts 'part,after,loss_psi,at_gpm,purpose\nwater meter,timer,0.8,6,counts what the garden takes', name: 'parts'
 ownPlant 'fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia', spread: 5.ft, yieldHigh: 40.lb, source: publication('Trial of gourds', by: 'our own garden', seen: 'read')
 plantBook 'plant,like,spread_in,zone\nperry pear,European pear,240,5'

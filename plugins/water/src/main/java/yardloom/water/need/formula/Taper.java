@@ -36,6 +36,9 @@ public final class Taper {
   public static final List<Step> STEPS =
       List.of(new Step(1, 14, 1), new Step(15, 30, 2), new Step(31, 45, 3));
 
+  /** From planting to the end of the last of them. */
+  public static final int DAYS = STEPS.get(STEPS.size() - 1).until();
+
   private Taper() {}
 
   /** The net depth of one watering that lasts some days. */

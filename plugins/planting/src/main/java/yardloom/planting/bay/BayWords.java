@@ -1,4 +1,4 @@
-package yardloom.planting.care;
+package yardloom.planting.bay;
 
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.AttributeKey;
@@ -19,12 +19,12 @@ import yardloom.kernel.vocab.Verb;
 /** The word for the place where weeds and prunings of the yard rot down. */
 public final class BayWords {
   /** That a structure is a bay for compost. */
-  static final AttributeKey<Boolean> BAY = new AttributeKey<>("planting.bay", Boolean.class);
+  public static final AttributeKey<Boolean> BAY = new AttributeKey<>("planting.bay", Boolean.class);
 
   /** A heap warms in 3 ft each way at least; its height is that of its bay: common practice. */
   private static final double LEAST_SQFT = 9;
 
-  private static final Length HEIGHT = Length.feet(4);
+  static final Length HEIGHT = Length.feet(4);
 
   private BayWords() {}
 

@@ -1,4 +1,4 @@
-package yardloom.planting.catalogue;
+package yardloom.kernel.table;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -10,8 +10,7 @@ import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
-import yardloom.kernel.table.DataRow;
-import yardloom.kernel.table.DataTable;
+import yardloom.kernel.unit.Unit;
 
 /** Tables of a user's own: what columns they may have, and cells that may be missing. */
 public final class OwnColumns {
@@ -71,5 +70,34 @@ public final class OwnColumns {
   /** The number of a column that the table may lack. */
   public static Optional<Double> number(DataRow row, String column) {
     return text(row, column).map(t -> row.number(column));
+  }
+
+  /**
+   * The SI value of a figure whose column names its unit, such as {@code bore_in} or {@code
+   * bore_mm}; none where neither is filled.
+   *
+   * @throws PlanException (DUPLICATE) if the row has it in two units
+   */
+  public static Optional<Double> measured(DataRow row, String what, List<String> units) {
+    Optional<Double> found = Optional.empty();
+    for (String unit : units) {
+      String column = what + "_" + unit;
+      Optional<Double> given = number(row, column);
+      if (given.isPresent() && found.isPresent()) {
+        throw new PlanException(
+            ProblemCode.DUPLICATE,
+            row.placeOf(column),
+            "the row has `" + what + "` in two units; leave one empty");
+      }
+      if (given.isPresent()) {
+        found = given.map(Unit.byWord(unit).orElseThrow()::toSi);
+      }
+    }
+    return found;
+  }
+
+  /** The columns of such a figure. */
+  public static List<String> columns(String what, List<String> units) {
+    return units.stream().map(u -> what + "_" + u).toList();
   }
 }
