@@ -6,6 +6,8 @@ public enum BillGroup {
   HARD_GOODS("hard goods"),
   /** Walls, fences, paving and sheds; no price for any of them fits another. */
   BUILT("built things"),
+  /** Lime and sulfur that a soil test asks for. */
+  SOIL("soil amendments"),
   PLANTS("plants"),
   TREES("trees and shrubs"),
   IRRIGATION("irrigation"),

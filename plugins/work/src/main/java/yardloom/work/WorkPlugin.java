@@ -49,6 +49,7 @@ import yardloom.work.phase.RestingTimeCheck;
 import yardloom.work.phase.ScheduleCalculator;
 import yardloom.work.phase.VisitCalculator;
 import yardloom.work.phase.VisitTable;
+import yardloom.work.visit.ComesAgainCheck;
 import yardloom.work.visit.SiteVisitCalculator;
 import yardloom.work.visit.SiteVisitTable;
 
@@ -92,6 +93,7 @@ public final class WorkPlugin implements YardPlugin {
         new UncountedCheck(),
         new RestingTimeCheck(),
         new PlantingDayCheck(),
+        new ComesAgainCheck(),
         new PriceCheck(),
         new MissingPriceCheck());
   }

@@ -27,7 +27,8 @@ import yardloom.materials.takeoff.Ordering;
 
 /**
  * Soil that frames take below compost and chips, and raised beds below compost up to their soil
- * top: they stand on the ground, nothing is dug out.
+ * top: they stand on the ground, nothing is dug out. The cardboard lies under the soil, so both
+ * come in one phase.
  */
 final class BedFills {
   private static final String ITEM = "soil to fill frames and raised beds";
@@ -91,7 +92,7 @@ final class BedFills {
             .from("layers", layers)
             .from("settling", SETTLING)
             .gives(volume.times(1 + SETTLING));
-    return new Carry(s.title(), s.shape(), ITEM, WorkPhase.EDGE, loose);
+    return new Carry(s.title(), s.shape(), ITEM, WorkPhase.SHEET, loose);
   }
 
   private static void order(Plan plan, Derived<Volume> exact, Sink out) {
@@ -100,13 +101,13 @@ final class BedFills {
         YardFacts.BILL,
         new BillLine(
             BillGroup.HARD_GOODS,
-            WorkPhase.EDGE,
+            WorkPhase.SHEET,
             ITEM,
             Optional.empty(),
             Optional.empty(),
             exact,
             Ordering.bulk(exact, settling, plan.info().units()),
             "15 % for settling"));
-    out.give(YardFacts.JOBS, new Job(WorkTask.FILL_FRAMES, WorkPhase.EDGE, exact));
+    out.give(YardFacts.JOBS, new Job(WorkTask.FILL_FRAMES, WorkPhase.SHEET, exact));
   }
 }

@@ -55,10 +55,15 @@ public final class WaysCalculator implements Calculator {
 
   static Ways of(Plan plan) {
     List<Shape> barriers = barriers(plan, barrowWidth(plan));
-    return new Ways(
-        ways(plan, barrowWidth(plan), barriers),
-        ways(plan, Length.ZERO, barriers(plan, Length.ZERO)),
-        barriers);
+    List<Shape> onFoot = barriers(plan, Length.ZERO);
+    List<WayNetwork.Way> foot = new ArrayList<>(ways(plan, Length.ZERO, onFoot));
+    foot.addAll(mulched(plan, Length.ZERO, onFoot));
+    List<WayNetwork.Way> barrow = new ArrayList<>(ways(plan, barrowWidth(plan), barriers));
+    List<WayNetwork.Way> rolled = mulched(plan, barrowWidth(plan), barriers);
+    barrow.addAll(rolled);
+    // Who can roll there can walk there: no way on foot is longer than with a barrow.
+    foot.addAll(rolled);
+    return new Ways(barrow, foot, barriers);
   }
 
   /** The width that a barrow needs in this plan. */
@@ -110,6 +115,13 @@ public final class WaysCalculator implements Calculator {
       }
       ways.addAll(new WayNetwork.Way(paving.shape(), Optional.empty()).without(cut));
     }
+    return ways;
+  }
+
+  /** Mulched ground half a width off the beds and what is built in it. */
+  private static List<WayNetwork.Way> mulched(Plan plan, Length leastWidth, List<Shape> barriers) {
+    List<WayNetwork.Way> ways = new ArrayList<>();
+    Shape cut = Shape.union(barriers).grown(CLEAR);
     Shape taken = taken(plan).grownWithCorners(leastWidth.div(2));
     for (Element.MulchedGround ground : plan.all(Element.MulchedGround.class)) {
       Shape free = ground.shape().minus(taken);

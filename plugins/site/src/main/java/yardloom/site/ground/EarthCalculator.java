@@ -1,5 +1,6 @@
 package yardloom.site.ground;
 
+import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.YardFacts;
 import yardloom.facts.work.Job;
@@ -12,6 +13,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Volume;
 import yardloom.site.ground.EarthWords.Earth;
@@ -42,17 +44,24 @@ public final class EarthCalculator implements Calculator {
       structure
           .attributes()
           .get(LevelWords.SwaleLine.KEY)
-          .ifPresent(s -> give(out, WorkTask.DIG_EARTH, GroundTables.earthOf(structure, s)));
+          .ifPresent(
+              s ->
+                  give(
+                      out,
+                      WorkTask.DIG_EARTH,
+                      Optional.of(structure.id()),
+                      GroundTables.earthOf(structure, s)));
     }
     for (Attributes.Entry<Earth> earth : plan.attributes().all(Earth.KEY)) {
-      give(out, WorkTask.DIG_EARTH, earth.value().cut());
-      give(out, WorkTask.FILL_EARTH, earth.value().fill());
+      give(out, WorkTask.DIG_EARTH, Optional.empty(), earth.value().cut());
+      give(out, WorkTask.FILL_EARTH, Optional.empty(), earth.value().fill());
     }
   }
 
-  private static void give(Sink out, WorkTask task, Derived<Volume> volume) {
+  private static void give(
+      Sink out, WorkTask task, Optional<ElementId> of, Derived<Volume> volume) {
     if (volume.value().si() > 0) {
-      out.give(YardFacts.JOBS, new Job(task, WorkPhase.EARTH, volume));
+      out.give(YardFacts.JOBS, new Job(task, WorkPhase.EARTH, volume, of, Optional.empty()));
     }
   }
 }

@@ -3,12 +3,17 @@ package yardloom.soil.amendment;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.BillGroup;
+import yardloom.facts.BillLine;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.BulkDensity;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.MulchTotals;
 import yardloom.facts.region.Spread;
+import yardloom.facts.work.Job;
+import yardloom.facts.work.WorkPhase;
+import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -58,7 +63,7 @@ public final class AmendmentCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(AmendmentDose.FACT);
+    return Set.of(AmendmentDose.FACT, YardFacts.BILL, YardFacts.JOBS);
   }
 
   @Override
@@ -93,7 +98,9 @@ public final class AmendmentCalculator implements Calculator {
               .from("wanted pH", wanted, test.place())
               .from("texture", texture.title())
               .from("beds", beds);
-      dose(out, "elemental sulfur", why.gives(doses.first()), "first; work into the top soil");
+      Derived<Mass> first = why.gives(doses.first());
+      dose(out, "elemental sulfur", first, "first; work into the top soil");
+      spread(out, "elemental sulfur", first, beds);
       if (doses.later().si() > 0) {
         dose(out, "elemental sulfur", why.gives(doses.later()), "after a retest in three months");
       }
@@ -112,6 +119,7 @@ public final class AmendmentCalculator implements Calculator {
           test,
           pure,
           "in autumn, by the buffer pH; half now and half next year if it is much",
+          beds,
           out);
     } else if (wanted > now) {
       LimeByTexture.Ground ground = LimeByTexture.ground(texture);
@@ -124,11 +132,12 @@ public final class AmendmentCalculator implements Calculator {
               .from("lime on 1000 sq ft", lime)
               .from("beds", beds)
               .gives(lime.times(beds.value().ratioTo(THOUSAND)));
-      lime(test, pure, "in autumn; a buffer pH from the laboratory goes before this", out);
+      lime(test, pure, "in autumn; a buffer pH from the laboratory goes before this", beds, out);
     }
   }
 
-  private static void lime(SoilTest test, Derived<Mass> pure, String when, Sink out) {
+  private static void lime(
+      SoilTest test, Derived<Mass> pure, String when, Derived<Area> beds, Sink out) {
     Derived<Mass> product =
         test.limePurity() == 100
             ? pure
@@ -137,6 +146,23 @@ public final class AmendmentCalculator implements Calculator {
                 .from("equivalent, percent", test.limePurity(), test.place())
                 .gives(PhAmendment.correctedForPurity(pure.value(), test.limePurity()));
     dose(out, "ground limestone", product, when);
+    spread(out, "ground limestone", product, beds);
+  }
+
+  /** What is spread on the mown ground before it is soaked and covered, bought and worked. */
+  private static void spread(Sink out, String item, Derived<Mass> amount, Derived<Area> beds) {
+    out.give(
+        YardFacts.BILL,
+        new BillLine(
+            BillGroup.SOIL,
+            WorkPhase.SOAK,
+            item,
+            Optional.empty(),
+            Optional.empty(),
+            amount,
+            amount,
+            "as weighed; bags hold 40 or 50 lb"));
+    out.give(YardFacts.JOBS, new Job(WorkTask.SPREAD_AMENDMENT, WorkPhase.SOAK, beds));
   }
 
   private static void nitrogen(Plan plan, SoilTest test, Derived<Area> beds, Facts in, Sink out) {

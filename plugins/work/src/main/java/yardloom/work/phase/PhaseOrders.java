@@ -9,6 +9,7 @@ import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Supply;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Facts;
+import yardloom.work.labour.Workdays;
 
 /** What a phase needs of the bill, and how long ahead. */
 public final class PhaseOrders {
@@ -40,7 +41,7 @@ public final class PhaseOrders {
 
   /**
    * When a line must be ordered: its lead before the visit that plants it, or else before its phase
-   * begins; empty where no date is set.
+   * begins, and not on a weekend; empty where no date is set.
    */
   public static Optional<LocalDate> orderBy(BillLine line, PhaseTime time, Facts facts) {
     Optional<LocalDate> visit =
@@ -51,7 +52,17 @@ public final class PhaseOrders {
                         .filter(v -> v.kinds().containsKey(plant))
                         .map(PlantingVisit::date)
                         .findFirst());
-    return PhaseSchedule.orderBy(visit.or(time::start), leadDays(line.item(), facts));
+    return PhaseSchedule.orderBy(visit.or(time::start), leadDays(line.item(), facts))
+        .map(PhaseOrders::open);
+  }
+
+  /** That day, or the Friday before a weekend on which nobody takes orders. */
+  private static LocalDate open(LocalDate by) {
+    LocalDate day = by;
+    while (Workdays.ALL.isOff(day)) {
+      day = day.minusDays(1);
+    }
+    return day;
   }
 
   /** The longest lead of an item's sources; a week where none is known. */

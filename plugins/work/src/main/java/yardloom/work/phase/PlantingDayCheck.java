@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.check.Check;
@@ -32,34 +31,16 @@ public final class PlantingDayCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(PhaseTime.FACT, PlantingVisit.FACT, YardFacts.PLANTING_WINDOWS);
+    return Set.of(PhaseTime.FACT, YardFacts.PLANTING_WINDOWS);
   }
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
-    List<PlantingVisit> visits = facts.all(PlantingVisit.FACT);
     List<Finding> findings = new ArrayList<>();
-    if (visits.size() > 1) {
-      findings.add(
-          Finding.of(
-              id(),
-              Severity.NOTE,
-              "Planting takes "
-                  + visits.size()
-                  + " visits, since not all kinds are in season together: "
-                  + visits.stream().map(PlantingDayCheck::said).collect(Collectors.joining("; "))
-                  + ".",
-              "Plan for the later visits, or raise those kinds under cover.",
-              RULE));
-    }
     for (PhaseTime time : facts.all(PhaseTime.FACT)) {
       outOfSeason(facts, time).ifPresent(findings::add);
     }
     return findings;
-  }
-
-  private static String said(PlantingVisit visit) {
-    return TableFormat.date(visit.date()) + " " + String.join(", ", visit.kinds().keySet());
   }
 
   /** Kinds in season when their phase begins, whose days are over before the crew has done. */

@@ -137,7 +137,7 @@ class BuiltYardTest {
   void bulk_comesInLoads() {
     has(
         "materials-loads",
-        "soil to fill frames and raised beds,Edges and trench,3.50,1,1,1,7560,9240",
+        "soil to fill frames and raised beds,Cardboard and its cover,3.50,1,1,1,7560,9240",
         "gravel base,Build,10.00,1,1,2,24750,30250",
         "drain rock,Build,3.50,1,1,1,8663,10588",
         "bedding sand,Build,1.00,1,1,1,2340,2860",
@@ -146,7 +146,7 @@ class BuiltYardTest {
 
   /**
    * Posts 10 + 7 + 4; fence 55 + 40 + 33 ft at 0.19 h; faces 26 × 3.5 + 15 × 2 + 8 × 4.67 = 158.3
-   * sq ft at 0.3; base and rock of walls and steps 44.67 + 11.67 + 78 cu ft = 4.98 cu yd at 2.5;
+   * sq ft at 0.3; base, rock, gravel and sand 217.9 + 78 + 36 + 13.5 cu ft = 12.79 cu yd at 2.5;
    * slab 162 sq ft at 0.08; base graded under 162 + 162 + 108 + 107.1.
    */
   @Test
@@ -157,7 +157,7 @@ class BuiltYardTest {
         "\"hang rails, boards and mesh\",Build,128.0,ft,12.8,24.3,38.4",
         "hang gates,Build,1,,1.0,1.5,3.0",
         "lay walls of block,Build,158,sqft,23.8,47.5,79.2",
-        "place rock and gravel by barrow,Build,4.98,yd3,7.5,12.4,17.4",
+        "place rock and gravel by barrow,Build,12.79,yd3,19.2,32.0,44.8",
         "set steps,Build,5,,2.5,5.0,10.0",
         "\"form, pour and finish slabs\",Build,162,sqft,8.1,13.0,19.4",
         "lay pavers,Build,162,sqft,8.1,13.0,24.3",
