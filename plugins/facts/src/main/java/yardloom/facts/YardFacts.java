@@ -10,8 +10,8 @@ import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.Haul;
 import yardloom.facts.mulch.MulchTotals;
 import yardloom.facts.mulch.SoilTop;
-import yardloom.facts.mulch.Supply;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.ItemSource;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.mulch.TopUp;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
@@ -139,8 +139,8 @@ public final class YardFacts {
       FactKey.many("site.local-rates", LocalRate.class).called("local rates");
 
   /** The ground that receives layers, without overlaps; given by materials, read by soil, work. */
-  public static final FactKey<Surface> SURFACES =
-      FactKey.many("materials.surfaces", Surface.class).called("surfaces to cover");
+  public static final FactKey<MulchSurface> SURFACES =
+      FactKey.many("materials.surfaces", MulchSurface.class).called("surfaces to cover");
 
   /** Soil of raised beds; given by sun, where it casts shade, read by materials. */
   public static final FactKey<SoilTop> SOIL_TOPS =
@@ -171,8 +171,8 @@ public final class YardFacts {
       FactKey.many("materials.piles", DropPile.class).called("delivered piles");
 
   /** Where things come from and how long that takes; given by materials, read by work. */
-  public static final FactKey<Supply> SUPPLIES =
-      FactKey.many("materials.supplies", Supply.class).called("sources of materials");
+  public static final FactKey<ItemSource> SUPPLIES =
+      FactKey.many("materials.supplies", ItemSource.class).called("sources of materials");
 
   /** Chips to add in the years after; given by materials, read by work. */
   public static final FactKey<TopUp> TOP_UPS =

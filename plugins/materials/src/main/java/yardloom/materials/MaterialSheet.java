@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import yardloom.facts.YardFacts;
 import yardloom.facts.ground.OpenGround;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
@@ -66,7 +66,7 @@ public final class MaterialSheet implements SheetMaker {
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
-    List<Surface> surfaces = facts.all(YardFacts.SURFACES);
+    List<MulchSurface> surfaces = facts.all(YardFacts.SURFACES);
     if (surfaces.isEmpty()) {
       return List.of();
     }

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import yardloom.facts.PlanKit;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
@@ -104,7 +104,7 @@ class MaterialsBillTest {
     kit.bed("orchard", BedUse.PERENNIAL, PlanKit.box(0, 0, 40, 40));
     kit.tree("apple", 20, 20, 12);
     Results r = PlanKit.run(kit.plan());
-    Surface ring =
+    MulchSurface ring =
         r.all(YardFacts.SURFACES).stream()
             .filter(s -> s.kind() == SurfaceKind.TREE_RING)
             .findFirst()

@@ -13,7 +13,7 @@ import yardloom.facts.BillLine;
 import yardloom.facts.PlanKit;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Shape;
@@ -51,7 +51,7 @@ class MaterialsLawsTest {
       @ForAll @Size(min = 1, max = 9) List<@IntRange(min = 0, max = 5000) Integer> seeds) {
     var plan = yard(seeds, Length.inches(8)).plan();
     Results r = PlanKit.run(plan);
-    List<Surface> surfaces = r.all(YardFacts.SURFACES);
+    List<MulchSurface> surfaces = r.all(YardFacts.SURFACES);
     double sum =
         surfaces.stream()
             .flatMap(s -> s.volume(Material.WOOD_CHIPS).stream())
@@ -65,7 +65,7 @@ class MaterialsLawsTest {
     assertEquals(sum, billed, 1e-9);
     double areas = surfaces.stream().mapToDouble(s -> s.area().value().si()).sum();
     double union =
-        Shape.union(surfaces.stream().map(Surface::shape).toList()).area().squareMetres();
+        Shape.union(surfaces.stream().map(MulchSurface::shape).toList()).area().squareMetres();
     assertEquals(union, areas, 1e-4, "no ground twice");
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       double net =

@@ -16,7 +16,7 @@ import yardloom.facts.SoilProfile;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Results;
@@ -264,7 +264,7 @@ class SoilPlanTest {
     BedScope bed = kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 50, 10));
     kit.bed("b", BedUse.PERENNIAL, PlanKit.box(0, 20, 50, 10));
     WeedWords.weed(bed, "bindweed");
-    List<Surface> surfaces = PlanKit.run(kit.plan()).all(YardFacts.SURFACES);
+    List<MulchSurface> surfaces = PlanKit.run(kit.plan()).all(YardFacts.SURFACES);
     // M27: 60 sheets once, 120 in two layers; 10 in of chips as laid, 14 in over bindweed.
     assertEquals(120, surfaces.get(0).sheets().orElseThrow().value());
     assertEquals(60, surfaces.get(1).sheets().orElseThrow().value());
@@ -274,7 +274,7 @@ class SoilPlanTest {
     assertTrue(text.contains("2 layers") && text.contains("4 in"), text);
   }
 
-  private static double depthInches(Surface s) {
+  private static double depthInches(MulchSurface s) {
     return s.depth(Material.WOOD_CHIPS).orElseThrow().value().inches();
   }
 

@@ -14,10 +14,10 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import yardloom.facts.PlanKit;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Dripline;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Derived;
@@ -75,7 +75,7 @@ class LayerOrderLawTest {
     Results r = run(yard(seeds).plan(), dripEvery);
     Map<WorkPhase, PhaseTime> times = new EnumMap<>(WorkPhase.class);
     r.all(PhaseTime.FACT).forEach(t -> times.put(t.phase().id(), t));
-    for (Surface s : r.all(YardFacts.SURFACES)) {
+    for (MulchSurface s : r.all(YardFacts.SURFACES)) {
       for (int i = 1; i < s.courses().size(); i++) {
         PhaseTime below = times.get(s.courses().get(i - 1).phase());
         PhaseTime above = times.get(s.courses().get(i).phase());
@@ -87,11 +87,11 @@ class LayerOrderLawTest {
     }
   }
 
-  private static void cardboardIsCoveredInItsOwnPhase(Surface s) {
+  private static void cardboardIsCoveredInItsOwnPhase(MulchSurface s) {
     boolean chips = !s.lifts(Material.WOOD_CHIPS).isEmpty();
     boolean compost = !s.lifts(Material.COMPOST).isEmpty();
     if (s.sheets().isPresent() && (chips || compost)) {
-      Course cover = s.courses().get(1);
+      LaidLayer cover = s.courses().get(1);
       assertTrue(cover.volume().isPresent(), s.courses().toString());
       assertEquals(s.courses().get(0).phase(), cover.phase(), s.courses().toString());
     }
@@ -105,8 +105,8 @@ class LayerOrderLawTest {
     Results r = run(plan, 2);
     for (Material material : List.of(Material.COMPOST, Material.WOOD_CHIPS)) {
       double lifts = 0;
-      for (Surface s : r.all(YardFacts.SURFACES)) {
-        for (Course c : s.courses()) {
+      for (MulchSurface s : r.all(YardFacts.SURFACES)) {
+        for (LaidLayer c : s.courses()) {
           lifts += c.material() == material ? ((Volume) c.amount().value()).cubicYards() : 0;
         }
       }

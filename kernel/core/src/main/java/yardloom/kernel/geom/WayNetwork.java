@@ -68,7 +68,7 @@ public final class WayNetwork {
   }
 
   private final List<Way> ways;
-  private final Map<Integer, OpenGround> surfaces = new HashMap<>();
+  private final Map<Integer, FreeCrossing> surfaces = new HashMap<>();
   private final Graph<Coordinate, DefaultWeightedEdge> graph =
       new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
   private final SingleSourcePaths<Coordinate, DefaultWeightedEdge> fromStart;
@@ -99,7 +99,7 @@ public final class WayNetwork {
     Map<Integer, List<Coordinate>> doors = new HashMap<>();
     for (int i = 0; i < ways.size(); i++) {
       if (ways.get(i).middle().isEmpty()) {
-        surfaces.put(i, new OpenGround(ways.get(i).ground(), TOUCH));
+        surfaces.put(i, new FreeCrossing(ways.get(i).ground(), TOUCH));
       }
       if (ways.get(i).ground().jts().distance(around) <= reach.metres()) {
         join(origin, i, lines, doors);
@@ -157,7 +157,7 @@ public final class WayNetwork {
    * The straight ways over a surface. They do not meet each other, since the shortest turns at
    * corners and doors only.
    */
-  private void crossings(OpenGround ground, List<Coordinate> doors) {
+  private void crossings(FreeCrossing ground, List<Coordinate> doors) {
     List<Coordinate> stops = new ArrayList<>(doors);
     stops.addAll(ground.corners());
     stops.forEach(this::attach);
@@ -272,7 +272,7 @@ public final class WayNetwork {
 
   private Stop stop(Coordinate at, int way) {
     Stop best = Stop.NOWHERE;
-    OpenGround surface = surfaces.get(way);
+    FreeCrossing surface = surfaces.get(way);
     for (Coordinate from : graph.vertexSet()) {
       boolean across = surface != null && surface.contains(from) && surface.isClear(from, at);
       if (across || from.distance(at) <= ON_LINE_M || isOnPieceFrom(from, at)) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import yardloom.sheet.paper.Box;
-import yardloom.sheet.paper.Grid;
+import yardloom.sheet.paper.ColumnGrid;
 import yardloom.sheet.paper.Ink;
 
 /**
@@ -31,14 +31,14 @@ record FigureRows(List<FigureBlock> figures, int across, double widthMm, int fro
     FigureRows best = null;
     double largest = -1;
     for (int across = 1; across <= figures.size(); across++) {
-      double room = (sheetWidthMm - (across - 1) * Grid.GUTTER_MM) / across;
+      double room = (sheetWidthMm - (across - 1) * ColumnGrid.GUTTER_MM) / across;
       if (across > 1 && room < leastMm) {
         break;
       }
       double width = Math.min(room, MOST_OF_LEAST_WIDTH * leastMm);
       int rows = (figures.size() + across - 1) / across;
       double around = figures.stream().mapToDouble(f -> f.aroundMm(width)).max().orElse(0);
-      double drawing = (SHARE_OF_HEIGHT * sheetHeightMm - (rows - 1) * Grid.GAP_MM) / rows - around;
+      double drawing = (SHARE_OF_HEIGHT * sheetHeightMm - (rows - 1) * ColumnGrid.GAP_MM) / rows - around;
       double size = figures.get(0).mmPerM(width, drawing);
       if (size >= largest) {
         largest = size;
@@ -51,12 +51,12 @@ record FigureRows(List<FigureBlock> figures, int across, double widthMm, int fro
 
   @Override
   public double minWidthMm() {
-    return across * widthMm + (across - 1) * Grid.GUTTER_MM;
+    return across * widthMm + (across - 1) * ColumnGrid.GUTTER_MM;
   }
 
   @Override
   public Optional<Placed> place(Box room, boolean partly) {
-    double cellMm = (room.width() - (across - 1) * Grid.GUTTER_MM) / across;
+    double cellMm = (room.width() - (across - 1) * ColumnGrid.GUTTER_MM) / across;
     List<Ink> inks = new ArrayList<>();
     double y = room.y();
     int next = from;
@@ -64,9 +64,9 @@ record FigureRows(List<FigureBlock> figures, int across, double widthMm, int fro
       double rowHeight = 0;
       List<Ink> row = new ArrayList<>();
       int end = Math.min(next + across, figures.size());
-      double top = next == from ? y : y + Grid.GAP_MM;
+      double top = next == from ? y : y + ColumnGrid.GAP_MM;
       for (int i = next; i < end; i++) {
-        double x = room.x() + (i - next) * (cellMm + Grid.GUTTER_MM);
+        double x = room.x() + (i - next) * (cellMm + ColumnGrid.GUTTER_MM);
         Box cell = new Box(x, top, cellMm, room.bottom() - top);
         Optional<Placed> placed = figures.get(i).place(cell, false);
         if (placed.isEmpty()) {

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import yardloom.sheet.paper.Box;
-import yardloom.sheet.paper.Grid;
+import yardloom.sheet.paper.ColumnGrid;
 import yardloom.sheet.paper.Ink;
 
 /** One sheet while it is filled: columns that blocks go down. */
@@ -13,24 +13,24 @@ final class Page {
   /** A part of a block needs so much room, or it is hardly seen. */
   private static final double LEAST_PART_MM = 16;
 
-  private final Grid grid;
+  private final ColumnGrid grid;
   private final double[] top;
   private final double[] bottom;
   private final List<Ink> inks = new ArrayList<>();
 
   /** An empty page; unless the grid lies above the title, its last column ends above it. */
-  Page(Grid grid, double titleHeightMm) {
+  Page(ColumnGrid grid, double titleHeightMm) {
     this.grid = grid;
     top = new double[grid.columns()];
     bottom = new double[grid.columns()];
     Arrays.fill(top, grid.content().y());
     Arrays.fill(bottom, grid.content().bottom());
     if (!grid.isAboveStrip()) {
-      bottom[grid.columns() - 1] = grid.frame().bottom() - titleHeightMm - Grid.GAP_MM;
+      bottom[grid.columns() - 1] = grid.frame().bottom() - titleHeightMm - ColumnGrid.GAP_MM;
     }
   }
 
-  Grid grid() {
+  ColumnGrid grid() {
     return grid;
   }
 
@@ -131,7 +131,7 @@ final class Page {
 
   private void put(int column, int span, Block.Placed placed) {
     inks.addAll(placed.inks());
-    double end = at(column, span).y() + placed.heightMm() + Grid.GAP_MM;
+    double end = at(column, span).y() + placed.heightMm() + ColumnGrid.GAP_MM;
     for (int i = column; i < column + span; i++) {
       top[i] = end;
     }

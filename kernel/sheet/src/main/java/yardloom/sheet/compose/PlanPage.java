@@ -17,7 +17,7 @@ import yardloom.kernel.draw.Style;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.sheet.paper.Box;
-import yardloom.sheet.paper.Grid;
+import yardloom.sheet.paper.ColumnGrid;
 import yardloom.sheet.paper.Ink;
 import yardloom.sheet.paper.Scale;
 import yardloom.sheet.paper.Type;
@@ -43,7 +43,7 @@ final class PlanPage {
 
   private final SheetRequest request;
   private final SortedMap<Layer, List<Mark>> layers;
-  private final Grid grid;
+  private final ColumnGrid grid;
 
   /** What may be shown, from the whole to the least, so that a narrow lot is drawn large. */
   private final List<Envelope> extents;
@@ -61,7 +61,7 @@ final class PlanPage {
    */
   private record Arrangement(Envelope extent, int side, boolean below) {}
 
-  PlanPage(SheetRequest request, Grid grid, Type type, double titleHeightMm, SheetMemory memory) {
+  PlanPage(SheetRequest request, ColumnGrid grid, Type type, double titleHeightMm, SheetMemory memory) {
     this.memory = memory;
     this.request = request;
     this.layers = PartWindow.onPlan(request);
@@ -235,12 +235,12 @@ final class PlanPage {
         break;
       }
       fitting.add(new Arrangement(extent, side, false));
-      if (left >= LEAST_COLUMN_BELOW_MM + Grid.GAP_MM) {
+      if (left >= LEAST_COLUMN_BELOW_MM + ColumnGrid.GAP_MM) {
         fitting.add(new Arrangement(extent, side, true));
       }
     }
     double least = grid.isAboveStrip() ? LEAST_COLUMN_BELOW_MM : titleHeightMm;
-    if (width(scale, extent) <= grid.content().width() && left >= least + Grid.GAP_MM) {
+    if (width(scale, extent) <= grid.content().width() && left >= least + ColumnGrid.GAP_MM) {
       fitting.add(new Arrangement(extent, 0, true));
     }
     return fitting;
@@ -310,7 +310,7 @@ final class PlanPage {
             ? grid.content().y()
                 + height(scale, arrangement.extent())
                 + ViewTitle.HEIGHT_MM
-                + Grid.GAP_MM
+                + ColumnGrid.GAP_MM
             : grid.content().bottom();
     page.reserve(grid.columns() - arrangement.side(), end);
   }
@@ -335,7 +335,7 @@ final class PlanPage {
             ViewTitle.at(
                 strip, title, scale, request.info().units(), request.north().degrees(), type));
     if (arrangement.side() > 0) {
-      double x = grid.left(columns) - Grid.GUTTER_MM / 2;
+      double x = grid.left(columns) - ColumnGrid.GUTTER_MM / 2;
       Box frame = grid.frame();
       // Below the drawing a table may run through all columns.
       double end = arrangement.below() ? strip.bottom() : frame.bottom();

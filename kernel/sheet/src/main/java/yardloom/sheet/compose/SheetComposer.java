@@ -16,7 +16,7 @@ import yardloom.kernel.draw.Style;
 import yardloom.kernel.draw.TextMetrics;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
-import yardloom.sheet.paper.Grid;
+import yardloom.sheet.paper.ColumnGrid;
 import yardloom.sheet.paper.Ink;
 import yardloom.sheet.paper.Scale;
 import yardloom.sheet.paper.Type;
@@ -49,8 +49,8 @@ public final class SheetComposer {
     return request.sheet().format().isPocket() ? Type.ofPages(metrics) : new Type(metrics);
   }
 
-  private Grid grid(SheetRequest request) {
-    Grid grid = Grid.of(request.paper());
+  private ColumnGrid grid(SheetRequest request) {
+    ColumnGrid grid = ColumnGrid.of(request.paper());
     if (!request.sheet().format().isPocket()) {
       return grid;
     }
@@ -157,7 +157,7 @@ public final class SheetComposer {
 
   private List<Filled> fill(SheetRequest asked) {
     SheetRequest request = turned(new PaperWords(asked.info().units()).in(asked));
-    Grid grid = grid(request);
+    ColumnGrid grid = grid(request);
     List<Filled> filled = new ArrayList<>();
     List<Block> waiting = waiting(request, grid);
     Map<Block, Table> optional = optional(request, grid);
@@ -174,7 +174,7 @@ public final class SheetComposer {
     return filled;
   }
 
-  private List<Block> waiting(SheetRequest request, Grid grid) {
+  private List<Block> waiting(SheetRequest request, ColumnGrid grid) {
     List<Block> waiting = new ArrayList<>();
     Blocks blocks = new Blocks(type(request));
     if (panel(request).isPresent() && !request.legend().isEmpty()) {
@@ -229,7 +229,7 @@ public final class SheetComposer {
   }
 
   private PlanPage planPage(SheetRequest request) {
-    Grid grid = grid(request);
+    ColumnGrid grid = grid(request);
     String title = request.sheet().title();
     return new PlanPage(
         request, grid, type(request), titleHeight(request, grid, title, WIDEST_SCALE), memory);
@@ -237,7 +237,7 @@ public final class SheetComposer {
 
   private List<Block> sitePlan(
       SheetRequest request,
-      Grid grid,
+      ColumnGrid grid,
       List<Block> waiting,
       Map<Block, Table> optional,
       List<Filled> filled) {
@@ -261,7 +261,7 @@ public final class SheetComposer {
   }
 
   /** The optional tables that stand in one piece, as blocks. */
-  private Map<Block, Table> optional(SheetRequest request, Grid grid) {
+  private Map<Block, Table> optional(SheetRequest request, ColumnGrid grid) {
     TableFormat format = new TableFormat(request.info().units(), request.info().currency());
     Map<Block, Table> blocks = new LinkedHashMap<>();
     for (Table table : request.optional()) {
@@ -282,11 +282,11 @@ public final class SheetComposer {
     return title + " (continued)";
   }
 
-  private double titleHeight(SheetRequest request, Grid grid, String title, String scale) {
+  private double titleHeight(SheetRequest request, ColumnGrid grid, String title, String scale) {
     return new TitleBlock(request, title, scale, type(request)).height(grid.titleBlockMm());
   }
 
-  private List<Block> blocks(SheetRequest request, Grid grid) {
+  private List<Block> blocks(SheetRequest request, ColumnGrid grid) {
     TableFormat format = new TableFormat(request.info().units(), request.info().currency());
     double width = grid.content().width();
     // As much as a fresh page offers across all its columns.
@@ -345,7 +345,7 @@ public final class SheetComposer {
 
   private ComposedSheet finish(Filled filled, int number, int count) {
     SheetRequest request = filled.request();
-    Grid grid = filled.page().grid();
+    ColumnGrid grid = filled.page().grid();
     List<Ink> inks = new ArrayList<>(filled.page().inks());
     inks.add(Ink.Path.box(FRAME, grid.frame()));
     TitleBlock title = new TitleBlock(request, filled.title(), filled.scale(), type(request));

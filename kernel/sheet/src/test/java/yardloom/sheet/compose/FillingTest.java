@@ -18,7 +18,7 @@ import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.sheet.paper.Box;
-import yardloom.sheet.paper.Grid;
+import yardloom.sheet.paper.ColumnGrid;
 import yardloom.sheet.paper.Ink;
 import yardloom.sheet.paper.Paper;
 import yardloom.sheet.paper.Type;
@@ -33,7 +33,7 @@ class FillingTest {
   private static final double HEAD = 2.5 / 0.714 * 1.32;
   private static final Type TYPE =
       new Type((text, em, bold) -> text.length() * em * 0.714 / 2.4 * 2 / 1.08);
-  private static final Grid GRID = Grid.of(Paper.named("A3"));
+  private static final ColumnGrid GRID = ColumnGrid.of(Paper.named("A3"));
 
   /** A block that is a dot in the upper left corner of its room, as large as the room is wide. */
   private record Dot(double minWidthMm, double heightMm, boolean floats) implements Block {

@@ -9,7 +9,7 @@ import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Carry;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.SoilTop;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
@@ -43,7 +43,7 @@ final class BedFills {
     in.all(YardFacts.SOIL_TOPS).forEach(t -> tops.put(t.in(), t));
     Derived.Builder why = Derived.by("sum over beds of area × (height − layers)", FILL);
     Volume sum = Volume.ZERO;
-    for (Surface s : in.all(YardFacts.SURFACES)) {
+    for (MulchSurface s : in.all(YardFacts.SURFACES)) {
       Length height = height(plan, s, tops);
       Length layers = layers(s, tops);
       Length fill = height.minus(layers).max(Length.ZERO);
@@ -62,7 +62,7 @@ final class BedFills {
   }
 
   /** How high a bed is filled; zero where nothing is. */
-  private static Length height(Plan plan, Surface s, Map<ElementId, SoilTop> tops) {
+  private static Length height(Plan plan, MulchSurface s, Map<ElementId, SoilTop> tops) {
     if (s.of().kind() == ElementKind.BED && tops.containsKey(s.of())) {
       return tops.get(s.of()).height();
     }
@@ -71,7 +71,7 @@ final class BedFills {
   }
 
   /** Compost, materials of the plan's own, and in frames the chips, which lie below the rim. */
-  private static Length layers(Surface s, Map<ElementId, SoilTop> tops) {
+  private static Length layers(MulchSurface s, Map<ElementId, SoilTop> tops) {
     Length compost = s.depth(Material.COMPOST).map(Derived::value).orElse(Length.ZERO);
     Length chips = s.depth(Material.WOOD_CHIPS).map(Derived::value).orElse(Length.ZERO);
     Length own =
@@ -84,7 +84,7 @@ final class BedFills {
         : compost.plus(own).plus(chips);
   }
 
-  private static Carry carry(Surface s, Length height, Length layers, Volume volume) {
+  private static Carry carry(MulchSurface s, Length height, Length layers, Volume volume) {
     Derived<Volume> loose =
         Derived.by("area × (height − layers) × (1 + settling)", FILL)
             .from("area", s.area())

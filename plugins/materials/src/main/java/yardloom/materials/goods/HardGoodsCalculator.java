@@ -6,7 +6,7 @@ import java.util.Set;
 import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
@@ -70,7 +70,7 @@ public final class HardGoodsCalculator implements Calculator {
     plan.attributes().all(PaverField.KEY).forEach(e -> PaverWork.of(plan, e.value(), out));
   }
 
-  private static void edgings(Plan plan, List<Surface> surfaces, Sink out) {
+  private static void edgings(Plan plan, List<MulchSurface> surfaces, Sink out) {
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       Optional<Edging> edging = bed.attributes().get(Edging.KEY);
       if (edging.isPresent()) {

@@ -3,7 +3,7 @@ package yardloom.materials.sourcing;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.Supply;
+import yardloom.facts.mulch.ItemSource;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -39,7 +39,7 @@ public final class SourcesTable implements TableMaker {
             .column(Column.of("lead", "Lead, days", Measure.COUNT))
             .column(Column.text("source", "Source"));
     for (BillLine line : facts.all(YardFacts.BILL)) {
-      for (Supply supply : facts.all(YardFacts.SUPPLIES)) {
+      for (ItemSource supply : facts.all(YardFacts.SUPPLIES)) {
         if (supply.item().equals(line.item())) {
           table.row(
               Cell.text(line.item()),

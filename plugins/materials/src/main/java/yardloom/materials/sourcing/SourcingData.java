@@ -1,16 +1,16 @@
 package yardloom.materials.sourcing;
 
 import java.util.List;
-import yardloom.facts.mulch.Supply;
+import yardloom.facts.mulch.ItemSource;
 import yardloom.kernel.table.DataTable;
 
 /** Where materials come from, what to ask for and what to refuse. */
 public final class SourcingData {
-  private static final List<Supply> ROWS =
+  private static final List<ItemSource> ROWS =
       DataTable.shipped(SourcingData.class, "sourcing.csv").rows().stream()
           .map(
               r ->
-                  new Supply(
+                  new ItemSource(
                       r.text("material"),
                       r.text("from"),
                       r.text("cost"),
@@ -23,7 +23,7 @@ public final class SourcingData {
   private SourcingData() {}
 
   /** The shipped rows. */
-  public static List<Supply> all() {
+  public static List<ItemSource> all() {
     return ROWS;
   }
 }

@@ -1,7 +1,7 @@
 package yardloom.materials.surface;
 
 import java.util.List;
-import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.facts.work.WorkPhase;
@@ -37,17 +37,17 @@ final class ChipLifts {
    *
    * @param covered whether compost covers the ground below
    */
-  static List<Course> of(
+  static List<LaidLayer> of(
       SurfaceKind kind,
       boolean sheeted,
       boolean covered,
       Derived<Length> depth,
       Derived<Volume> volume) {
     if (kind == SurfaceKind.PATH || kind == SurfaceKind.MULCHED_GROUND) {
-      return List.of(Course.bulk(Material.WOOD_CHIPS, WorkPhase.SHEET, depth, volume));
+      return List.of(LaidLayer.bulk(Material.WOOD_CHIPS, WorkPhase.SHEET, depth, volume));
     }
     if (!sheeted || covered) {
-      return List.of(Course.bulk(Material.WOOD_CHIPS, WorkPhase.FINISH, depth, volume));
+      return List.of(LaidLayer.bulk(Material.WOOD_CHIPS, WorkPhase.FINISH, depth, volume));
     }
     Derived<Length> first =
         Derived.by("min(what holds cardboard, depth / 2)", PRACTICE)
@@ -63,9 +63,9 @@ final class ChipLifts {
         lift(WorkPhase.SHEET, first, depth, volume), lift(WorkPhase.FINISH, rest, depth, volume));
   }
 
-  private static Course lift(
+  private static LaidLayer lift(
       WorkPhase phase, Derived<Length> lift, Derived<Length> depth, Derived<Volume> volume) {
-    return Course.bulk(
+    return LaidLayer.bulk(
         Material.WOOD_CHIPS,
         phase,
         lift,

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.UnitSystem;
@@ -16,7 +16,7 @@ public final class DepthNotes {
   private DepthNotes() {}
 
   /** Such as {@code 12 in chips / 1 in compost}; empty for bare ground. */
-  static String of(Surface s, UnitSystem units) {
+  static String of(MulchSurface s, UnitSystem units) {
     List<String> parts = new ArrayList<>();
     s.depth(Material.WOOD_CHIPS).ifPresent(d -> parts.add(Say.depth(d.value(), units) + " chips"));
     s.courses().stream()
@@ -32,9 +32,9 @@ public final class DepthNotes {
   }
 
   /** The note that most surfaces of each kind share, for the legend. */
-  static Map<SurfaceKind, String> usual(List<Surface> surfaces, UnitSystem units) {
+  static Map<SurfaceKind, String> usual(List<MulchSurface> surfaces, UnitSystem units) {
     Map<SurfaceKind, Map<String, Integer>> counts = new EnumMap<>(SurfaceKind.class);
-    for (Surface s : surfaces) {
+    for (MulchSurface s : surfaces) {
       counts.computeIfAbsent(s.kind(), k -> new TreeMap<>()).merge(of(s, units), 1, Integer::sum);
     }
     Map<SurfaceKind, String> usual = new EnumMap<>(SurfaceKind.class);

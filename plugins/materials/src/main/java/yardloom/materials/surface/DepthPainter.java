@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Layer;
@@ -50,10 +50,10 @@ public final class DepthPainter implements Painter {
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     UnitSystem units = plan.info().units();
-    List<Surface> surfaces = facts.all(YardFacts.SURFACES);
+    List<MulchSurface> surfaces = facts.all(YardFacts.SURFACES);
     Map<SurfaceKind, String> usual = DepthNotes.usual(surfaces, units);
     List<Mark> marks = new ArrayList<>();
-    for (Surface s : surfaces) {
+    for (MulchSurface s : surfaces) {
       String text = DepthNotes.of(s, units);
       if (!text.isEmpty() && !text.equals(usual.get(s.kind()))) {
         // With the name of the bed or path in one text, where it has one.

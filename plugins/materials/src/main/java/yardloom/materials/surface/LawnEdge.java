@@ -2,7 +2,7 @@ package yardloom.materials.surface;
 
 import java.util.ArrayList;
 import java.util.List;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
@@ -25,13 +25,13 @@ public final class LawnEdge {
   private LawnEdge() {}
 
   /** The edge of all mulched ground together. */
-  public static Length ofAll(Plan plan, List<Surface> surfaces) {
-    Shape mulched = Shape.union(surfaces.stream().map(Surface::shape).toList());
+  public static Length ofAll(Plan plan, List<MulchSurface> surfaces) {
+    Shape mulched = Shape.union(surfaces.stream().map(MulchSurface::shape).toList());
     return edge(plan, mulched, noLawn(plan));
   }
 
   /** The part of a bed's outline that lies on that edge. */
-  public static Length of(Plan plan, Element.Bed bed, List<Surface> surfaces) {
+  public static Length of(Plan plan, Element.Bed bed, List<MulchSurface> surfaces) {
     List<Shape> taken = new ArrayList<>(noLawn(plan));
     surfaces.stream().filter(s -> !s.of().equals(bed.id())).forEach(s -> taken.add(s.shape()));
     return edge(plan, bed.shape(), taken);

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -83,7 +83,7 @@ public final class SectionFigure {
     this.units = units;
   }
 
-  public static Panel.Figure of(List<Surface> surfaces, UnitSystem units) {
+  public static Panel.Figure of(List<MulchSurface> surfaces, UnitSystem units) {
     SectionFigure figure = new SectionFigure(units);
     List<Named> different = named(List.copyOf(Stacks.of(surfaces, units).values()));
     double floor = 0;
@@ -103,7 +103,7 @@ public final class SectionFigure {
     List<LegendEntry> legend = new ArrayList<>();
     surfaces.stream()
         .flatMap(s -> s.courses().stream())
-        .map(Course::material)
+        .map(LaidLayer::material)
         .distinct()
         .sorted()
         .forEach(m -> legend.add(LegendEntry.area(m.title(), STYLES.get(m.kind()))));
@@ -113,9 +113,9 @@ public final class SectionFigure {
   }
 
   /** A stack, and the lines that say whose it is where another of its kind is built otherwise. */
-  private record Named(Surface surface, List<String> of) {}
+  private record Named(MulchSurface surface, List<String> of) {}
 
-  private static List<Named> named(List<List<Surface>> stacks) {
+  private static List<Named> named(List<List<MulchSurface>> stacks) {
     return stacks.stream()
         .map(
             alike -> {
@@ -127,7 +127,7 @@ public final class SectionFigure {
   }
 
   /** The names of the surfaces, in lines that stay within a section's part of its row. */
-  private static List<String> names(List<Surface> alike) {
+  private static List<String> names(List<MulchSurface> alike) {
     List<String> lines = new ArrayList<>();
     String line = "";
     String all = NameRuns.text(alike.stream().map(s -> s.of().name()).toList());
@@ -146,7 +146,7 @@ public final class SectionFigure {
     return row.stream().mapToDouble(n -> heightM(n.surface())).max().orElse(0);
   }
 
-  private static double heightM(Surface surface) {
+  private static double heightM(MulchSurface surface) {
     return surface.courses().stream()
         .mapToDouble(c -> c.depth().map(d -> d.value().metres()).orElse(CARD_M))
         .sum();
@@ -166,11 +166,11 @@ public final class SectionFigure {
   }
 
   private void stack(double x, double floor, Named named) {
-    Surface surface = named.surface();
+    MulchSurface surface = named.surface();
     layer(x, floor - SOIL_M, SOIL_M, SOIL, "soil");
     lowestNote = floor - 1;
     double y = floor;
-    for (Course course : surface.courses()) {
+    for (LaidLayer course : surface.courses()) {
       y += course(x, y, course);
     }
     marks.add(
@@ -190,7 +190,7 @@ public final class SectionFigure {
   }
 
   /** Draws one layer on what lies at {@code y}; returns by how much the stack grows. */
-  private double course(double x, double y, Course course) {
+  private double course(double x, double y, LaidLayer course) {
     Style style = STYLES.get(course.material().kind());
     if (course.material() == Material.DRIPLINE) {
       for (double share : new double[] {0.25, 0.75}) {

@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
@@ -64,7 +64,7 @@ final class StackBuilder {
     this.driplines = Map.copyOf(driplines);
   }
 
-  Surface surface(
+  MulchSurface surface(
       Element of,
       SurfaceKind kind,
       Shape shape,
@@ -74,17 +74,17 @@ final class StackBuilder {
     Optional<Weed> weed = toughest(of, kind);
     Optional<Derived<Integer>> sheets =
         cardboard(of, kind, shape, weed.map(Weed::layers).orElse(1));
-    List<Course> stack = new ArrayList<>();
+    List<LaidLayer> stack = new ArrayList<>();
     sheets.ifPresent(
-        n -> stack.add(new Course(Material.CARDBOARD, WorkPhase.SHEET, Optional.empty(), n)));
+        n -> stack.add(new LaidLayer(Material.CARDBOARD, WorkPhase.SHEET, Optional.empty(), n)));
     boolean composted = compost != null && compost.value().metres() > 0;
     if (composted) {
-      stack.add(Course.bulk(Material.COMPOST, WorkPhase.SHEET, compost, even(area, compost)));
+      stack.add(LaidLayer.bulk(Material.COMPOST, WorkPhase.SHEET, compost, even(area, compost)));
     }
-    List<Course> own = kind == SurfaceKind.TREE_RING ? List.of() : own(of, area);
+    List<LaidLayer> own = kind == SurfaceKind.TREE_RING ? List.of() : own(of, area);
     stack.addAll(own);
     boolean covered = composted || !own.isEmpty();
-    List<Course> chips = new ArrayList<>();
+    List<LaidLayer> chips = new ArrayList<>();
     if (mulch.value().metres() > 0) {
       Derived<Length> depth = weed.map(w -> deeper(mulch, w)).orElse(mulch);
       chips.addAll(
@@ -93,19 +93,19 @@ final class StackBuilder {
     chips.stream().filter(c -> c.phase() != WorkPhase.FINISH).forEach(stack::add);
     if (driplines.containsKey(of.id())) {
       Derived<Length> length = driplines.get(of.id());
-      stack.add(new Course(Material.DRIPLINE, WorkPhase.DRIP, Optional.empty(), length));
+      stack.add(new LaidLayer(Material.DRIPLINE, WorkPhase.DRIP, Optional.empty(), length));
     }
     chips.stream().filter(c -> c.phase() == WorkPhase.FINISH).forEach(stack::add);
-    return new Surface(of.id(), of.place(), kind, shape, area, stack);
+    return new MulchSurface(of.id(), of.place(), kind, shape, area, stack);
   }
 
   /** Layers of the plan's own materials, in the order in which it names them. */
-  private static List<Course> own(Element of, Derived<Area> area) {
-    List<Course> own = new ArrayList<>();
+  private static List<LaidLayer> own(Element of, Derived<Area> area) {
+    List<LaidLayer> own = new ArrayList<>();
     for (Attributes.Entry<OwnLayer> said : of.attributes().all(OwnLayer.KEY)) {
       Derived<Length> depth = Derived.given(said.value().depth(), "depth", said.place());
       own.add(
-          Course.bulk(
+          LaidLayer.bulk(
               Material.own(said.value().material()), WorkPhase.SHEET, depth, even(area, depth)));
     }
     return own;

@@ -5,8 +5,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
 import yardloom.facts.ground.OpenGround;
-import yardloom.facts.mulch.Course;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.LaidLayer;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -32,7 +32,7 @@ public final class StackTable implements TableMaker {
   @Override
   public Table make(Plan plan, Facts facts) {
     UnitSystem units = plan.info().units();
-    List<Surface> surfaces = facts.all(YardFacts.SURFACES);
+    List<MulchSurface> surfaces = facts.all(YardFacts.SURFACES);
     Table.Builder table =
         Table.titled(id(), "Layers, from the ground up")
             .column(Column.text("stack", "Stack"))
@@ -42,11 +42,11 @@ public final class StackTable implements TableMaker {
             .column(Column.of("depth", "Deep", Measure.DEPTH))
             .column(Column.text("phase", "Laid in"));
     int stack = 0;
-    for (List<Surface> same : Stacks.of(surfaces, units).values()) {
+    for (List<MulchSurface> same : Stacks.of(surfaces, units).values()) {
       stack++;
       String of = same.stream().map(s -> s.of().name()).collect(Collectors.joining(", "));
       int nr = 0;
-      for (Course course : same.get(0).courses()) {
+      for (LaidLayer course : same.get(0).courses()) {
         nr++;
         table.row(
             Cell.text(stack + " " + same.get(0).kind().title()),

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import yardloom.facts.mulch.BorneDepth;
 import yardloom.facts.mulch.Dripline;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Shape;
@@ -46,7 +46,7 @@ public final class SurfaceLayout {
   private final StackBuilder stacks;
   private final BorneDepths borne;
   private final List<Claim> claims = new ArrayList<>();
-  private final List<Surface> surfaces = new ArrayList<>();
+  private final List<MulchSurface> surfaces = new ArrayList<>();
 
   /** Ground already taken, and by what. */
   private record Claim(String by, Shape shape) {}
@@ -72,13 +72,13 @@ public final class SurfaceLayout {
    * @param borne how deep chips may lie on what grows in the beds
    * @param driplines dripline by bed
    */
-  public static List<Surface> of(Plan plan, List<BorneDepth> borne, List<Dripline> driplines) {
+  public static List<MulchSurface> of(Plan plan, List<BorneDepth> borne, List<Dripline> driplines) {
     Map<ElementId, Derived<Length>> byBed = new TreeMap<>();
     driplines.forEach(d -> byBed.put(d.in(), d.length()));
     return new SurfaceLayout(plan, MulchSettings.of(plan), new BorneDepths(borne), byBed).lay();
   }
 
-  private List<Surface> lay() {
+  private List<MulchSurface> lay() {
     claimHardGround();
     for (Element.Path path : plan.all(Element.Path.class)) {
       if (path.stands()) {
@@ -108,7 +108,7 @@ public final class SurfaceLayout {
           given(
               ground, GroundKeys.COMPOST_DEPTH, LengthSetting.GROUND_COMPOST, "compost depth of "));
     }
-    surfaces.sort(Comparator.comparing(Surface::kind).thenComparing(Surface::of));
+    surfaces.sort(Comparator.comparing(MulchSurface::kind).thenComparing(MulchSurface::of));
     return List.copyOf(surfaces);
   }
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Layer;
@@ -59,7 +59,7 @@ public final class SurfacePainter implements Painter {
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
-    for (Surface s : shown(facts)) {
+    for (MulchSurface s : shown(facts)) {
       marks.add(new Mark.Region(s.shape(), style(s.kind()), s.title() + ", " + s.kind().title()));
     }
     return marks;
@@ -79,7 +79,7 @@ public final class SurfacePainter implements Painter {
   }
 
   /** Paths and ground mulched whole carry their own pattern already. */
-  private static List<Surface> shown(Facts facts) {
+  private static List<MulchSurface> shown(Facts facts) {
     return facts.all(YardFacts.SURFACES).stream()
         .filter(s -> s.kind() != SurfaceKind.PATH && s.kind() != SurfaceKind.MULCHED_GROUND)
         .toList();

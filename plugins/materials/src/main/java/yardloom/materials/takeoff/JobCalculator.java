@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Set;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.MulchTotals;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
@@ -44,7 +44,7 @@ public final class JobCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    List<Surface> surfaces = in.all(YardFacts.SURFACES);
+    List<MulchSurface> surfaces = in.all(YardFacts.SURFACES);
     if (surfaces.isEmpty()) {
       return;
     }

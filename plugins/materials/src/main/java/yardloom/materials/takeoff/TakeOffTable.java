@@ -6,7 +6,7 @@ import java.util.Set;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.MulchTotals;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -39,7 +39,7 @@ public final class TakeOffTable implements TableMaker {
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    List<Surface> surfaces = facts.all(YardFacts.SURFACES);
+    List<MulchSurface> surfaces = facts.all(YardFacts.SURFACES);
     Table.Builder table =
         Table.titled(id(), "Materials take-off")
             .column(Column.text("surface", "Surface"))
@@ -50,7 +50,7 @@ public final class TakeOffTable implements TableMaker {
             .column(Column.of("compost", "Compost", Measure.VOLUME))
             .column(Column.of("chips-depth", "Chips depth", Measure.DEPTH))
             .column(Column.of("chips", "Chips", Measure.VOLUME));
-    for (Surface s : surfaces) {
+    for (MulchSurface s : surfaces) {
       table.row(
           Cell.text(s.of().title()),
           Cell.text(s.kind().title()),
@@ -112,11 +112,11 @@ public final class TakeOffTable implements TableMaker {
         Cell.BLANK);
   }
 
-  private static Cell depth(Surface s, Material material) {
+  private static Cell depth(MulchSurface s, Material material) {
     return s.depth(material).map(Cell::of).orElse(Cell.BLANK);
   }
 
-  private static Cell volume(Surface s, Material material) {
+  private static Cell volume(MulchSurface s, Material material) {
     return s.volume(material).map(Cell::of).orElse(Cell.BLANK);
   }
 }

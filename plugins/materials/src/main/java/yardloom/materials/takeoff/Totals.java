@@ -3,10 +3,10 @@ package yardloom.materials.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.MulchTotals.Lift;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.source.Source;
@@ -23,10 +23,10 @@ public final class Totals {
 
   private Totals() {}
 
-  public static Derived<Volume> volume(List<Surface> surfaces, Material material) {
+  public static Derived<Volume> volume(List<MulchSurface> surfaces, Material material) {
     Derived.Builder why = Derived.by("sum over surfaces", SUM);
     Volume total = Volume.ZERO;
-    for (Surface s : surfaces) {
+    for (MulchSurface s : surfaces) {
       Optional<Derived<Volume>> volume = s.volume(material);
       if (volume.isPresent()) {
         Derived<Volume> term = volume.get();
@@ -40,13 +40,13 @@ public final class Totals {
   /**
    * What is laid of {@code material} in each phase, in their order; phases without any left out.
    */
-  public static List<Lift> lifts(List<Surface> surfaces, Material material) {
+  public static List<Lift> lifts(List<MulchSurface> surfaces, Material material) {
     List<Lift> lifts = new ArrayList<>();
     for (WorkPhase phase : WorkPhase.values()) {
       Derived.Builder why = Derived.by("sum over surfaces", SUM);
       Volume total = Volume.ZERO;
-      for (Surface s : surfaces) {
-        for (Course course : s.lifts(material)) {
+      for (MulchSurface s : surfaces) {
+        for (LaidLayer course : s.lifts(material)) {
           if (course.phase() == phase) {
             Derived<Volume> term = course.volume().orElseThrow();
             why.from(s.title(), term, s.place());
@@ -61,10 +61,10 @@ public final class Totals {
     return lifts;
   }
 
-  public static Derived<Integer> sheets(List<Surface> surfaces) {
+  public static Derived<Integer> sheets(List<MulchSurface> surfaces) {
     Derived.Builder why = Derived.by("sum over surfaces", SUM);
     int total = 0;
-    for (Surface s : surfaces) {
+    for (MulchSurface s : surfaces) {
       if (s.sheets().isPresent()) {
         why.from(s.title(), s.sheets().get(), s.place());
         total += s.sheets().get().value();
@@ -73,10 +73,10 @@ public final class Totals {
     return why.gives(total);
   }
 
-  public static Derived<Area> area(List<Surface> surfaces) {
+  public static Derived<Area> area(List<MulchSurface> surfaces) {
     Derived.Builder why = Derived.by("sum over surfaces", SUM);
     Area total = Area.ZERO;
-    for (Surface s : surfaces) {
+    for (MulchSurface s : surfaces) {
       why.from(s.title(), s.area(), s.place());
       total = total.plus(s.area().value());
     }

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.MulchTotals;
 import yardloom.facts.mulch.MulchTotals.Lift;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -36,7 +36,7 @@ public final class TotalsCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    List<Surface> all = in.all(YardFacts.SURFACES);
+    List<MulchSurface> all = in.all(YardFacts.SURFACES);
     out.give(
         YardFacts.MULCH_TOTALS,
         new MulchTotals(
@@ -52,11 +52,11 @@ public final class TotalsCalculator implements Calculator {
                 .toList()));
   }
 
-  private static Stream<Material> bulk(List<Surface> surfaces) {
+  private static Stream<Material> bulk(List<MulchSurface> surfaces) {
     return surfaces.stream()
         .flatMap(s -> s.courses().stream())
         .filter(c -> c.volume().isPresent())
-        .map(Course::material)
+        .map(LaidLayer::material)
         .distinct();
   }
 }

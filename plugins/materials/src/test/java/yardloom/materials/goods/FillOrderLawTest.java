@@ -9,9 +9,9 @@ import net.jqwik.api.constraints.IntRange;
 import yardloom.facts.PlanKit;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Carry;
-import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Results;
@@ -42,12 +42,12 @@ class FillOrderLawTest {
     // What is wheeled is what lies there and a seventh or so (15 %) that settles.
     double there = ((Volume) fill.amount().value()).cubicFeet();
     assertEquals(1.15 * there, carry.volume().value().cubicFeet(), 1e-9 * there);
-    Surface framed =
+    MulchSurface framed =
         r.all(YardFacts.SURFACES).stream()
             .filter(s -> s.of().name().equals("a"))
             .findFirst()
             .orElseThrow();
-    for (Course course : framed.courses()) {
+    for (LaidLayer course : framed.courses()) {
       int order = fill.phase().compareTo(course.phase());
       assertTrue(course.material() == Material.CARDBOARD ? order >= 0 : order <= 0);
     }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.YardFacts;
 import yardloom.facts.built.Barrier;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.facts.mulch.TopUp;
 import yardloom.kernel.fact.Derived;
@@ -125,7 +125,7 @@ final class CarePace {
   private Area covered(Set<SurfaceKind> kinds) {
     return in.all(YardFacts.SURFACES).stream()
         .filter(s -> kinds.contains(s.kind()))
-        .map(Surface::area)
+        .map(MulchSurface::area)
         .map(Derived::value)
         .reduce(Area.ZERO, Area::plus);
   }

@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -90,7 +90,7 @@ public final class HouseholdTables implements TableMaker {
 
   /** Whether a yard has what a row speaks of; without a take-off it is taken as the usual one. */
   private static boolean holds(String needs, Facts facts) {
-    List<Surface> surfaces = facts.all(YardFacts.SURFACES);
+    List<MulchSurface> surfaces = facts.all(YardFacts.SURFACES);
     boolean card =
         surfaces.isEmpty()
             || surfaces.stream().anyMatch(s -> !s.lifts(Material.CARDBOARD).isEmpty());

@@ -16,7 +16,7 @@ import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
 import yardloom.planting.placing.Thinning;
-import yardloom.planting.suit.rule.Words;
+import yardloom.planting.suit.rule.ReasonWords;
 
 /**
  * The rules that need only plan and layout: room, harm, neighbours, and how sure the catalogue is.
@@ -72,7 +72,7 @@ public final class PlantingChecks {
                     "no "
                         + plant.name()
                         + " fits: its part of the bed is narrower than "
-                        + Words.both(plan, p.spacing()),
+                        + ReasonWords.both(plan, p.spacing()),
                     "widen the bed or give a smaller spacing",
                     plant.inRow().source())
                 .about(p.bed().id(), p.place())
@@ -84,9 +84,9 @@ public final class PlantingChecks {
                     Severity.WARNING,
                     plant.name()
                         + " stands at "
-                        + Words.both(plan, p.spacing())
+                        + ReasonWords.both(plan, p.spacing())
                         + ", closer than the "
-                        + Words.both(plan, plant.inRow().low())
+                        + ReasonWords.both(plan, plant.inRow().low())
                         + " of its source",
                     "space it wider, or thin it as it grows",
                     plant.inRow().source())
@@ -121,9 +121,9 @@ public final class PlantingChecks {
                           + " at "
                           + b.tree().id()
                           + " stand "
-                          + Words.both(plan, apart)
+                          + ReasonWords.both(plan, apart)
                           + " apart; grown, they take "
-                          + Words.both(plan, wanted),
+                          + ReasonWords.both(plan, wanted),
                       "move one of them, or choose a smaller tree",
                       ROOM)
                   .about(a.tree().id(), a.place()));

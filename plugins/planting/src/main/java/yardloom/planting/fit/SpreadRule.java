@@ -18,7 +18,7 @@ import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
-import yardloom.planting.suit.rule.Words;
+import yardloom.planting.suit.rule.ReasonWords;
 
 /**
  * Flags plants that outgrow their bed: wider, when grown, than the bed, or hanging far over its
@@ -75,7 +75,7 @@ final class SpreadRule {
             worst.isWider() ? Severity.WARNING : Severity.NOTE,
             text(plan, worst) + intoPath(worst.planting(), plan) + others,
             "make the bed "
-                + Words.both(plan, worst.lack())
+                + ReasonWords.both(plan, worst.lack())
                 + " wider, set fewer rows nearer to its middle, take a smaller plant, or mean to"
                 + " cut it back each year",
             RULE)
@@ -103,10 +103,10 @@ final class SpreadRule {
     return "grown, "
         + o.planting().plant().name()
         + " spreads "
-        + Words.both(plan, o.spread())
-        + (o.isWider() ? ", wider than the bed of " + Words.both(plan, o.bedWidth()) : "")
+        + ReasonWords.both(plan, o.spread())
+        + (o.isWider() ? ", wider than the bed of " + ReasonWords.both(plan, o.bedWidth()) : "")
         + " and hangs "
-        + Words.both(plan, o.over())
+        + ReasonWords.both(plan, o.over())
         + " over the edge";
   }
 
@@ -122,7 +122,7 @@ final class SpreadRule {
             .filter(r -> r.into().metres() > 0.005)
             .max(Comparator.comparing(Reach::into));
     return deepest
-        .map(r -> ", " + Words.both(plan, r.into()) + " of it into " + r.path().id())
+        .map(r -> ", " + ReasonWords.both(plan, r.into()) + " of it into " + r.path().id())
         .orElse("");
   }
 }

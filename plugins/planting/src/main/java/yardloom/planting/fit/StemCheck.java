@@ -16,7 +16,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
 import yardloom.planting.placing.Thinning;
-import yardloom.planting.suit.rule.Words;
+import yardloom.planting.suit.rule.ReasonWords;
 
 /**
  * Flags plants that will grow into a stem: nearer to a tree's middle than half their grown spread,
@@ -68,11 +68,11 @@ public final class StemCheck implements Check {
                 + " of "
                 + p.plant().name()
                 + (near.size() == 1 ? " stands " : " stand ")
-                + Words.both(plan, nearest)
+                + ReasonWords.both(plan, nearest)
                 + " from the middle of "
                 + tree.id()
                 + "; grown, it needs "
-                + Words.both(plan, least),
+                + ReasonWords.both(plan, least),
             "move it out, take a smaller kind, or leave those out",
             RULE)
         .about(p.bed().id(), p.place());

@@ -16,7 +16,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
 import yardloom.planting.placing.Thinning;
-import yardloom.planting.suit.rule.Words;
+import yardloom.planting.suit.rule.ReasonWords;
 
 /**
  * Flags plants that will grow over a tap, where the head of the drip with its filter and timer
@@ -59,7 +59,7 @@ public final class TapCheck implements Check {
                           + " will grow over "
                           + tap.id()
                           + " and what hangs on it; keep "
-                          + Words.both(plan, least)
+                          + ReasonWords.both(plan, least)
                           + " free",
                       "leave those out, take a smaller kind, or move the tap",
                       RULE)

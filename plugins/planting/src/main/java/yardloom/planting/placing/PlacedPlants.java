@@ -21,7 +21,7 @@ import yardloom.planting.placing.formula.BedShares;
 import yardloom.planting.placing.formula.EvenMix;
 import yardloom.planting.placing.formula.Lattice;
 import yardloom.planting.placing.formula.Layout;
-import yardloom.planting.placing.formula.Rings;
+import yardloom.planting.placing.formula.RingPlaces;
 
 /**
  * The plants of one bed whose lines say where they stand: rings, rows and drifts take the ground
@@ -77,7 +77,7 @@ final class PlacedPlants {
     List<Point> at =
         wanted.stream().filter(p -> inside.of(p).compareTo(least) >= 0 && free.test(p)).toList();
     if (line.value().where() instanceof Placement.Drift drift) {
-      at = Rings.nearest(at, drift.about(), drift.count());
+      at = RingPlaces.nearest(at, drift.about(), drift.count());
     }
     Shape ground =
         Shape.union(at.stream().map(p -> Shape.circle(p, spacing.div(2))).toList()).and(rest);
@@ -88,13 +88,13 @@ final class PlacedPlants {
   private List<Point> wanted(Entry<Placed> line, Length spacing) {
     Placement where = line.value().where();
     if (where instanceof Placement.Ring ring) {
-      return Rings.round(tree(line, ring.tree()).at(), ring.radius(), ring.count());
+      return RingPlaces.round(tree(line, ring.tree()).at(), ring.radius(), ring.count());
     }
     if (where instanceof Placement.Points points) {
       return points.at();
     }
     if (where instanceof Placement.Along along) {
-      return Rings.along(along.line(), spacing);
+      return RingPlaces.along(along.line(), spacing);
     }
     return staggered(line.place(), spacing, Lattice.rowSpacing(spacing, Layout.STAGGERED));
   }

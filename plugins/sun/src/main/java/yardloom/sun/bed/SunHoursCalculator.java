@@ -28,7 +28,7 @@ import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.vocab.Choices;
 import yardloom.sun.body.Ground;
 import yardloom.sun.hours.DayLight;
-import yardloom.sun.hours.Grid;
+import yardloom.sun.hours.CellGrid;
 import yardloom.sun.hours.SunEngine;
 import yardloom.sun.light.LightScheme;
 import yardloom.sun.shade.ShadeScene;
@@ -68,7 +68,7 @@ public final class SunHoursCalculator implements Calculator {
     }
     Site site = plan.site().get();
     YardSun yard = in.get(YardSun.KEY);
-    Optional<Grid> grid = yard.grid(plan);
+    Optional<CellGrid> grid = yard.grid(plan);
     if (grid.isEmpty()) {
       return;
     }
@@ -181,7 +181,7 @@ public final class SunHoursCalculator implements Calculator {
         scheme.of(season));
   }
 
-  private static String method(YardSun yard, Site site, Grid grid) {
+  private static String method(YardSun yard, Site site, CellGrid grid) {
     return String.format(
         Locale.ROOT,
         "Direct sun: the sun's centre above the level horizon, without refraction, clear sky;"

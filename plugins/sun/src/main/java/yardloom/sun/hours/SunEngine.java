@@ -161,7 +161,7 @@ public final class SunEngine {
    * Visits all cells of a grid, rows in parallel. Lookers are made as threads need them and handed
    * on from row to row; they carry nothing over from cell to cell.
    */
-  public static <L> void visit(Grid grid, Supplier<L> lookers, CellTask<L> task) {
+  public static <L> void visit(CellGrid grid, Supplier<L> lookers, CellTask<L> task) {
     Queue<L> idle = new ConcurrentLinkedQueue<>();
     IntStream.range(0, grid.rows())
         .parallel()

@@ -12,14 +12,14 @@ import yardloom.kernel.plan.ElementId;
  */
 public final class SunMap {
   private final SunEngine engine;
-  private final Grid grid;
+  private final CellGrid grid;
   private final Cells cells;
   private final DayGroups groups;
   private final double[][] hours;
   private final int workedOut;
 
   private SunMap(
-      SunEngine engine, Grid grid, Cells cells, DayGroups groups, double[][] hours, int workedOut) {
+      SunEngine engine, CellGrid grid, Cells cells, DayGroups groups, double[][] hours, int workedOut) {
     this.engine = engine;
     this.grid = grid;
     this.cells = cells;
@@ -29,7 +29,7 @@ public final class SunMap {
   }
 
   /** Works out all cells, rows in parallel. */
-  public static SunMap of(SunEngine engine, Grid grid, Cells cells, DayGroups groups) {
+  public static SunMap of(SunEngine engine, CellGrid grid, Cells cells, DayGroups groups) {
     double[][] hours = new double[grid.cells()][];
     int[] own = cells.ownShade(engine.scene());
     SunEngine.visit(

@@ -22,7 +22,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
-import yardloom.sun.hours.Grid;
+import yardloom.sun.hours.CellGrid;
 import yardloom.sun.hours.SunEngine;
 import yardloom.sun.hours.SunMap;
 import yardloom.sun.shade.ShadeScene;
@@ -83,7 +83,7 @@ public final class LostSunCalculator implements Calculator {
   private static List<LostSun.OfBed> fromBeds(
       Plan plan, YardSun yard, List<Obstacle> all, Set<ElementId> proposed) {
     List<LostSun.OfBed> lost = new ArrayList<>();
-    Optional<Grid> grid = yard.grid(plan);
+    Optional<CellGrid> grid = yard.grid(plan);
     if (grid.isEmpty()) {
       return lost;
     }

@@ -17,7 +17,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 import yardloom.sun.hours.Cells;
 import yardloom.sun.hours.DayGroups;
-import yardloom.sun.hours.Grid;
+import yardloom.sun.hours.CellGrid;
 import yardloom.sun.hours.SunEngine;
 
 /** Works out the sun of every cell. Cells inside buildings and structures are left out. */
@@ -25,11 +25,11 @@ public final class FieldMaker {
   private static final double LEFT_OUT = Double.NEGATIVE_INFINITY;
 
   private final YardSun yard;
-  private final Grid grid;
+  private final CellGrid grid;
   private final Cells cells;
   private final boolean[] built;
 
-  public FieldMaker(Plan plan, YardSun yard, Grid grid) {
+  public FieldMaker(Plan plan, YardSun yard, CellGrid grid) {
     this.yard = yard;
     this.grid = grid;
     cells = cells(plan, grid);
@@ -41,7 +41,7 @@ public final class FieldMaker {
   /**
    * The height of the soil in beds, and the beds themselves, whose own plants do not shade them.
    */
-  public static Cells cells(Plan plan, Grid grid) {
+  public static Cells cells(Plan plan, CellGrid grid) {
     Cells cells = Cells.bare(grid.cells());
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       double aboveM = YardSun.soilM(bed);
@@ -56,7 +56,7 @@ public final class FieldMaker {
     return cells;
   }
 
-  private static void inside(Grid grid, Shape shape, IntConsumer each) {
+  private static void inside(CellGrid grid, Shape shape, IntConsumer each) {
     Predicate<Point> test = shape.insideTest();
     IntStream.range(0, grid.cells())
         .filter(
@@ -100,7 +100,7 @@ public final class FieldMaker {
     return field(grid, i -> values[i]);
   }
 
-  public static Field field(Grid grid, IntToDoubleFunction values) {
+  public static Field field(CellGrid grid, IntToDoubleFunction values) {
     return Field.of(
         Point.metres(grid.cornerXM(), grid.cornerYM()),
         Length.metres(grid.cellM()),

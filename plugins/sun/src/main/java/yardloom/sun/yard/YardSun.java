@@ -18,9 +18,9 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
 import yardloom.sun.body.Ground;
 import yardloom.sun.hours.DayGroups;
-import yardloom.sun.hours.Grid;
+import yardloom.sun.hours.CellGrid;
 import yardloom.sun.hours.SunEngine;
-import yardloom.sun.light.formula.ClearSky;
+import yardloom.sun.light.formula.ClearSkyHour;
 import yardloom.sun.light.formula.LightOfDays;
 import yardloom.sun.position.DayLength;
 import yardloom.sun.position.SunYear;
@@ -109,9 +109,9 @@ public final class YardSun {
   }
 
   private LightOfDays light(double latitudeRad, SolarRadiation radiation) {
-    List<ClearSky> skies =
+    List<ClearSkyHour> skies =
         radiation.skies().stream()
-            .map(s -> new ClearSky(s.normalMjPerHour(), s.pressureKpa(), s.waterMm()))
+            .map(s -> new ClearSkyHour(s.normalMjPerHour(), s.pressureKpa(), s.waterMm()))
             .toList();
     LightOfDays clear = new LightOfDays(skies, latitudeRad, year, COLUMNS, meanDays);
     return radiation
@@ -171,7 +171,7 @@ public final class YardSun {
   }
 
   /** Cells over the lot and all beds; empty if the plan has neither. */
-  public Optional<Grid> grid(Plan plan) {
+  public Optional<CellGrid> grid(Plan plan) {
     Envelope bounds = new Envelope();
     plan.lot().ifPresent(lot -> bounds.expandToInclude(lot.shape().bounds()));
     plan.all(Element.Bed.class).forEach(b -> bounds.expandToInclude(b.shape().bounds()));
@@ -184,7 +184,7 @@ public final class YardSun {
       cellM *= 2;
     }
     return Optional.of(
-        new Grid(
+        new CellGrid(
             bounds.getMinX(),
             bounds.getMinY(),
             cellM,

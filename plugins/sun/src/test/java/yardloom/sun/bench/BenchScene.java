@@ -14,7 +14,7 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.unit.Length;
 import yardloom.sun.body.Ground;
-import yardloom.sun.hours.Grid;
+import yardloom.sun.hours.CellGrid;
 import yardloom.sun.shade.ShadeScene;
 
 /** A lot of 40 by 25 m: house, shed, four walls and any number of trees; the same for both ways. */
@@ -46,13 +46,13 @@ final class BenchScene {
     }
   }
 
-  static Grid grid(double cellM) {
-    return new Grid(0, 0, cellM, (int) Math.round(40 / cellM), (int) Math.round(25 / cellM));
+  static CellGrid grid(double cellM) {
+    return new CellGrid(0, 0, cellM, (int) Math.round(40 / cellM), (int) Math.round(25 / cellM));
   }
 
   /** Heights over the lot every 10 cm as an ASCII grid, for programs that work on rasters. */
   String raster() {
-    Grid grid = grid(0.1);
+    CellGrid grid = grid(0.1);
     StringBuilder text = new StringBuilder();
     text.append("ncols ").append(grid.columns()).append("\nnrows ").append(grid.rows());
     text.append("\nxllcorner 500000\nyllcorner 4440000\ncellsize 0.1\nNODATA_value -9999\n");

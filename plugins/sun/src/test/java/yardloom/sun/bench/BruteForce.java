@@ -6,7 +6,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import yardloom.sun.hours.Grid;
+import yardloom.sun.hours.CellGrid;
 import yardloom.sun.position.LibraryPositions;
 
 /**
@@ -142,7 +142,7 @@ final class BruteForce {
   }
 
   /** Hours of the whole year at every {@code stride}-th cell, on all cores. */
-  double[] yearHours(Grid grid, int stride) {
+  double[] yearHours(CellGrid grid, int stride) {
     return IntStream.range(0, grid.cells() / stride)
         .parallel()
         .mapToDouble(

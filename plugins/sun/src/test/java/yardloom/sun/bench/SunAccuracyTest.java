@@ -4,14 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import yardloom.sun.hours.Grid;
+import yardloom.sun.hours.CellGrid;
 import yardloom.sun.position.SunYear;
 
 /** The whole year of the benchmark's scene beside a ray test of every 5 minutes of it. */
 class SunAccuracyTest {
   private static void compare(double cellM, int stride) {
     BenchScene scene = new BenchScene(14);
-    Grid grid = BenchScene.grid(cellM);
+    CellGrid grid = BenchScene.grid(cellM);
     BruteForce brute =
         new BruteForce(
             BenchScene.LATITUDE, BenchScene.LONGITUDE, SunYear.REFERENCE_YEAR, 5, scene.blockers);

@@ -11,7 +11,7 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.sun.hours.Cells;
 import yardloom.sun.hours.DayGroups;
-import yardloom.sun.hours.Grid;
+import yardloom.sun.hours.CellGrid;
 import yardloom.sun.hours.SunEngine;
 import yardloom.sun.hours.SunMap;
 import yardloom.sun.position.SunYear;
@@ -26,7 +26,7 @@ public final class SunBenchmark {
   private SunBenchmark() {}
 
   /** Hours of the whole year for each cell. */
-  static double[] engineYear(BenchScene scene, Grid grid, int columnsPerDay) {
+  static double[] engineYear(BenchScene scene, CellGrid grid, int columnsPerDay) {
     SunEngine engine =
         new SunEngine(scene.scene(), new SunYear(BenchScene.LONGITUDE), columnsPerDay);
     double[] hours = new double[grid.cells()];
@@ -102,7 +102,7 @@ public final class SunBenchmark {
   /** The first whole year of a fresh JVM, and the most heap that it took. */
   private static void cold() {
     BenchScene scene = new BenchScene(14);
-    Grid grid = BenchScene.grid(0.1);
+    CellGrid grid = BenchScene.grid(0.1);
     Cost cost = Cost.of(() -> engineYear(scene, grid, 288));
     long peak =
         ManagementFactory.getMemoryPoolMXBeans().stream()
@@ -118,7 +118,7 @@ public final class SunBenchmark {
 
   private static void table(int stride) {
     BenchScene scene = new BenchScene(14);
-    Grid grid = BenchScene.grid(0.1);
+    CellGrid grid = BenchScene.grid(0.1);
     BruteForce brute =
         new BruteForce(
             BenchScene.LATITUDE, BenchScene.LONGITUDE, SunYear.REFERENCE_YEAR, 5, scene.blockers);
@@ -163,7 +163,7 @@ public final class SunBenchmark {
           new double[0]);
     }
     for (double cell : new double[] {0.4, 0.2, 0.1, 0.05}) {
-      Grid g = BenchScene.grid(cell);
+      CellGrid g = BenchScene.grid(cell);
       row(
           "20 obstacles, " + g.cells() + " cells",
           Cost.of(() -> engineYear(scene, g, 288)),
@@ -180,7 +180,7 @@ public final class SunBenchmark {
     ElementId moved = new ElementId(ElementKind.TREE, "moved");
     SunYear year = new SunYear(BenchScene.LONGITUDE);
     SunEngine then = new SunEngine(BenchScene.scene(after), year, 288);
-    Grid grid = BenchScene.grid(0.1);
+    CellGrid grid = BenchScene.grid(0.1);
     Cells bare = Cells.bare(grid.cells());
     SunMap map = SunMap.of(new SunEngine(BenchScene.scene(before), year, 288), grid, bare, GROUPS);
     Cost full = Cost.of(() -> SunMap.of(then, grid, bare, GROUPS));
@@ -209,8 +209,8 @@ public final class SunBenchmark {
   }
 
   private static double bedMean(BenchScene scene, double cellM) {
-    Grid bed =
-        new Grid(19, 17.5, cellM, (int) Math.round(1.2 / cellM), (int) Math.round(6 / cellM));
+    CellGrid bed =
+        new CellGrid(19, 17.5, cellM, (int) Math.round(1.2 / cellM), (int) Math.round(6 / cellM));
     double sum = 0;
     for (double hours : engineYear(scene, bed, 288)) {
       sum += hours;

@@ -154,7 +154,7 @@ class EngineLawsTest {
   @Test
   void oneThreadOrFour_giveTheSameBits() throws Exception {
     SunEngine engine = new SunEngine(scene(40, scatter(5, 12)), YEAR, 240);
-    Grid grid = new Grid(-10, -10, 0.5, 40, 40);
+    CellGrid grid = new CellGrid(-10, -10, 0.5, 40, 40);
     SunMap one =
         new ForkJoinPool(1)
             .submit(() -> SunMap.of(engine, grid, Cells.bare(grid.cells()), GROUPS))
@@ -186,7 +186,7 @@ class EngineLawsTest {
             moved.base(),
             moved.top(),
             moved.passes()));
-    Grid grid = new Grid(-12, -12, 1, 24, 24);
+    CellGrid grid = new CellGrid(-12, -12, 1, 24, 24);
     SunEngine changed = new SunEngine(scene(40, after), YEAR, 240);
     SunMap full = SunMap.of(changed, grid, Cells.bare(grid.cells()), GROUPS);
     SunMap followed =

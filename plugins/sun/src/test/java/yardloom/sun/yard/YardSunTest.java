@@ -25,7 +25,7 @@ import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.sun.TestYards;
-import yardloom.sun.hours.Grid;
+import yardloom.sun.hours.CellGrid;
 import yardloom.sun.hours.SunEngine;
 import yardloom.sun.light.formula.LightOfDays;
 import yardloom.sun.shade.ShadeScene;
@@ -131,7 +131,7 @@ class YardSunTest {
     if (asked) {
       draft.attributes().add(YardWords.CELL, Length.feet(1), SourceRef.NONE);
     }
-    Grid grid = sun(draft, List.of()).grid(draft.freeze()).orElseThrow();
+    CellGrid grid = sun(draft, List.of()).grid(draft.freeze()).orElseThrow();
     assertEquals(cellM, grid.cellM(), 1e-12);
     assertEquals(columns, grid.columns());
     assertEquals(columns, grid.rows());
@@ -141,7 +141,7 @@ class YardSunTest {
   void grid_coversBedsBeyondTheLot_andNothingHasNone() {
     Draft draft = lot(3, 3);
     TestYards.bed(draft, new ElementId(ElementKind.BED, "out"), TestYards.rectangle(-4, 1, -2, 5));
-    Grid grid = sun(draft, List.of()).grid(draft.freeze()).orElseThrow();
+    CellGrid grid = sun(draft, List.of()).grid(draft.freeze()).orElseThrow();
     assertEquals(-4, grid.cornerXM(), 1e-12);
     assertEquals(0, grid.cornerYM(), 1e-12);
     assertEquals((int) Math.ceil(7 / 0.3048), grid.columns());

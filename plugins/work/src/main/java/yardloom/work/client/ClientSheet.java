@@ -147,7 +147,7 @@ public final class ClientSheet implements SheetMaker {
   /** More where a yield is not known; which ones stands below the harvest table. */
   private static String harvest(Plan plan, Harvest harvest) {
     return "Grown, it may bring "
-        + Yield.range(plan, harvest)
+        + YieldInWords.range(plan, harvest)
         + " of food a year"
         + (harvest.leftOut().isEmpty() ? "." : ", or more.");
   }
@@ -168,7 +168,7 @@ public final class ClientSheet implements SheetMaker {
   private static String lessThanLawn(Plan plan, LawnWater water) {
     return "Once grown it takes about "
         + new TableFormat(plan.info().units(), plan.info().currency())
-            .withUnit(Measure.WATER, Yield.twoDigits(plan, water.yearlySaving()))
+            .withUnit(Measure.WATER, YieldInWords.twoDigits(plan, water.yearlySaving()))
         + " less from the tap in an average year than the watered lawn did.";
   }
 

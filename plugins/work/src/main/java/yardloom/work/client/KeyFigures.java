@@ -61,7 +61,7 @@ final class KeyFigures {
             w ->
                 row(
                     "Tap water saved a year",
-                    "about " + format.withUnit(Measure.WATER, Yield.twoDigits(plan, w))));
+                    "about " + format.withUnit(Measure.WATER, YieldInWords.twoDigits(plan, w))));
     work();
     return table.build();
   }
@@ -73,7 +73,7 @@ final class KeyFigures {
   }
 
   private void harvest(Harvest harvest) {
-    row("Harvest a year, grown", Yield.range(plan, harvest));
+    row("Harvest a year, grown", YieldInWords.range(plan, harvest));
   }
 
   private void work() {

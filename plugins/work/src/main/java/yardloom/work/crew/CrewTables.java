@@ -8,9 +8,9 @@ import java.util.regex.Pattern;
 import yardloom.facts.BillLine;
 import yardloom.facts.DigCall;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -115,7 +115,7 @@ final class CrewTables {
             .column(Column.text("amount", "Amount"));
     for (PhaseTime time : phases) {
       List<List<Cell>> rows = new ArrayList<>();
-      for (Surface s : facts.all(YardFacts.SURFACES)) {
+      for (MulchSurface s : facts.all(YardFacts.SURFACES)) {
         rows.addAll(
             laid(
                 s,
@@ -156,13 +156,13 @@ final class CrewTables {
     return cell.value().map(Object::toString).orElse("");
   }
 
-  private List<List<Cell>> laid(Surface s, List<Course> courses) {
+  private List<List<Cell>> laid(MulchSurface s, List<LaidLayer> courses) {
     List<List<Cell>> rows = new ArrayList<>();
     Cell sheets =
         courses.stream().anyMatch(c -> c.material() == Material.CARDBOARD)
             ? s.sheets().map(Cell::of).orElse(Cell.BLANK)
             : Cell.BLANK;
-    for (Course course : courses) {
+    for (LaidLayer course : courses) {
       boolean sheet = course.material() == Material.CARDBOARD;
       if (!sheet || courses.size() == 1) {
         String depth =

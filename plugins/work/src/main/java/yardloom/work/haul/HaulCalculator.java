@@ -8,12 +8,12 @@ import java.util.TreeSet;
 import yardloom.facts.Ways;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Carry;
-import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.DropZone;
 import yardloom.facts.mulch.Haul;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -95,11 +95,11 @@ public final class HaulCalculator implements Calculator {
   /**
    * What comes loose by the yard, from the top down: chips, materials of the plan's own, compost.
    */
-  private static List<Material> bulk(List<Surface> surfaces) {
+  private static List<Material> bulk(List<MulchSurface> surfaces) {
     return surfaces.stream()
         .flatMap(s -> s.courses().stream())
         .filter(c -> c.volume().isPresent())
-        .map(Course::material)
+        .map(LaidLayer::material)
         .distinct()
         .sorted(Comparator.reverseOrder())
         .toList();
@@ -117,12 +117,12 @@ public final class HaulCalculator implements Calculator {
   }
 
   private static void layers(
-      DropZone spot, Material material, List<Surface> to, HaulWay.Finder ways, Sink out) {
-    for (Surface s : to) {
-      List<Course> lifts = s.lifts(material).stream().filter(c -> c.volume().isPresent()).toList();
+      DropZone spot, Material material, List<MulchSurface> to, HaulWay.Finder ways, Sink out) {
+    for (MulchSurface s : to) {
+      List<LaidLayer> lifts = s.lifts(material).stream().filter(c -> c.volume().isPresent()).toList();
       if (!lifts.isEmpty()) {
         HaulWay way = ways.to(s);
-        for (Course lift : lifts) {
+        for (LaidLayer lift : lifts) {
           Derived<Integer> trips = trips(lift.volume().orElseThrow(), spot, spot.barrow());
           out.give(
               YardFacts.HAULS,

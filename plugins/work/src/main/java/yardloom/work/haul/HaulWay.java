@@ -4,7 +4,7 @@ import java.util.Optional;
 import yardloom.facts.Ways;
 import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.Haul;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
@@ -49,7 +49,7 @@ public record HaulWay(Line line, Haul.By by, Derived<Length> oneWay) {
       this.paths = ways.from(pile.spot().shape());
     }
 
-    HaulWay to(Surface surface) {
+    HaulWay to(MulchSurface surface) {
       Optional<Element> element = plan.element(surface.of());
       if (element.orElse(null) instanceof Element.Path path) {
         Optional<Route> along = paths.withBarrowAlong(path.line());

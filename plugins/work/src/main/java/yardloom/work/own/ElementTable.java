@@ -5,7 +5,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.Course;
+import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
@@ -130,7 +130,7 @@ public final class ElementTable implements TableMaker {
       phases.add(item.phase());
     }
 
-    private void laid(Course course) {
+    private void laid(LaidLayer course) {
       bought.add(course.material().title());
       add(
           course.material() == Material.CARDBOARD

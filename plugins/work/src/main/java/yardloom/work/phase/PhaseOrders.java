@@ -6,7 +6,7 @@ import java.util.Optional;
 import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.Supply;
+import yardloom.facts.mulch.ItemSource;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Facts;
 import yardloom.work.labour.Workdays;
@@ -69,7 +69,7 @@ public final class PhaseOrders {
   public static int leadDays(String item, Facts facts) {
     return facts.all(YardFacts.SUPPLIES).stream()
         .filter(s -> s.item().equals(item))
-        .mapToInt(Supply::leadDays)
+        .mapToInt(ItemSource::leadDays)
         .max()
         .orElse(UNKNOWN_LEAD);
   }

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.check.Check;
@@ -45,7 +45,7 @@ public final class RestingTimeCheck implements Check {
     Set<ElementId> annual =
         facts.all(YardFacts.SURFACES).stream()
             .filter(s -> s.kind() == SurfaceKind.ANNUAL_BED && s.sheets().isPresent())
-            .map(Surface::of)
+            .map(MulchSurface::of)
             .collect(Collectors.toSet());
     Optional<LocalDate> laid = date(facts, WorkPhase.SHEET);
     Optional<LocalDate> planted = firstVisit(facts, annual).or(() -> date(facts, WorkPhase.PLANT));

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.work.PhaseDays;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
@@ -93,9 +93,9 @@ public final class ScheduleCalculator implements Calculator {
   }
 
   /** The phases, each also waiting for those of the layers below its own. */
-  private static List<Phase> layered(List<Phase> phases, List<Surface> surfaces) {
+  private static List<Phase> layered(List<Phase> phases, List<MulchSurface> surfaces) {
     Map<WorkPhase, Set<WorkPhase>> below = new EnumMap<>(WorkPhase.class);
-    for (Surface s : surfaces) {
+    for (MulchSurface s : surfaces) {
       for (int i = 1; i < s.courses().size(); i++) {
         WorkPhase lower = s.courses().get(i - 1).phase();
         WorkPhase upper = s.courses().get(i).phase();

@@ -13,14 +13,14 @@ import java.util.TreeSet;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.language.limit.Limits;
+import yardloom.language.limit.RunLimits;
 
 /** Compiles a plan and all that it includes, and reads the data it names, before anything runs. */
 public final class Compiling {
   private static final long MAX_DATA = 8 << 20;
 
   private final StoringCompiler compiler;
-  private final Limits limits;
+  private final RunLimits limits;
   private final ScriptFiles folder;
   private final Map<Path, ScriptCompiler.Compiled> done = new LinkedHashMap<>();
   private final Map<String, String> files = new HashMap<>();
@@ -30,7 +30,7 @@ public final class Compiling {
   private final TreeSet<Problem> problems = new TreeSet<>();
   private final Deque<Path> open = new ArrayDeque<>();
 
-  public Compiling(ScriptCompiler compiler, CompileCache cache, Limits limits, Path plan) {
+  public Compiling(ScriptCompiler compiler, CompileCache cache, RunLimits limits, Path plan) {
     this.compiler = new StoringCompiler(compiler, cache.store(), cache.stamp());
     this.limits = limits;
     this.folder = ScriptFiles.around(plan);

@@ -21,7 +21,7 @@ public final class Meter {
 
   private static final ThreadLocal<Meter> PRESENT = new ThreadLocal<>();
 
-  private final Limits limits;
+  private final RunLimits limits;
   private volatile long startBytes;
   private final long threadId;
   private final long endNanos;
@@ -33,7 +33,7 @@ public final class Meter {
   private int items;
   private int elements;
 
-  public Meter(Limits limits, Thread thread) {
+  public Meter(RunLimits limits, Thread thread) {
     this.limits = limits;
     this.threadId = thread.getId();
     this.startBytes = allocated(threadId) + READING_BYTES;

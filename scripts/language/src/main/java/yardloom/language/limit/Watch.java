@@ -18,7 +18,7 @@ public final class Watch {
 
   private Watch() {}
 
-  public static <R> R over(Limits limits, Function<Meter, R> work) {
+  public static <R> R over(RunLimits limits, Function<Meter, R> work) {
     AtomicReference<R> result = new AtomicReference<>();
     AtomicReference<Throwable> thrown = new AtomicReference<>();
     AtomicReference<Meter> meter = new AtomicReference<>();

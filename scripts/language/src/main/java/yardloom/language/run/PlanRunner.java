@@ -27,7 +27,7 @@ import yardloom.language.form.FormPlan;
 import yardloom.language.form.FormReader;
 import yardloom.language.form.FormWriter;
 import yardloom.language.form.Step;
-import yardloom.language.limit.Limits;
+import yardloom.language.limit.RunLimits;
 import yardloom.language.limit.Meter;
 import yardloom.language.limit.Watch;
 import yardloom.language.record.Recorder;
@@ -55,16 +55,16 @@ public final class PlanRunner {
 
   private final Lexicon lexicon;
   private final MissingWords missing;
-  private final Limits limits;
+  private final RunLimits limits;
   private final ScriptCompiler compiler;
   private final CompileCache cache;
 
-  public PlanRunner(Lexicon lexicon, Limits limits, MissingWords missing) {
+  public PlanRunner(Lexicon lexicon, RunLimits limits, MissingWords missing) {
     this(lexicon, limits, missing, CompileCache.OFF);
   }
 
   /** A runner that keeps compiled scripts. */
-  public PlanRunner(Lexicon lexicon, Limits limits, MissingWords missing, CompileCache cache) {
+  public PlanRunner(Lexicon lexicon, RunLimits limits, MissingWords missing, CompileCache cache) {
     this.lexicon = lexicon;
     this.missing = missing;
     this.limits = limits;

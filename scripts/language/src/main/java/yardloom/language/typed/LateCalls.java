@@ -41,13 +41,13 @@ final class LateCalls {
   private final Report report;
   private final HostClasses host;
   private final Function<Expression, ClassNode> types;
-  private final Signs signs;
+  private final OperatorTypes signs;
 
   LateCalls(Report report, HostClasses host, Function<Expression, ClassNode> types) {
     this.report = report;
     this.host = host;
     this.types = types;
-    this.signs = new Signs(report, host, this);
+    this.signs = new OperatorTypes(report, host, this);
   }
 
   ClassNode typeOf(Expression e) {

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.SourceRef;
-import yardloom.language.limit.Limits;
+import yardloom.language.limit.RunLimits;
 
 /** Lines counted by hand in the scripts below. */
 class CallersTest {
@@ -35,7 +35,7 @@ class CallersTest {
   }
 
   private static PlanRunner runner() {
-    return new PlanRunner(TestWords.lexicon(), Limits.standard(), (s, w) -> Optional.empty());
+    return new PlanRunner(TestWords.lexicon(), RunLimits.standard(), (s, w) -> Optional.empty());
   }
 
   @Test

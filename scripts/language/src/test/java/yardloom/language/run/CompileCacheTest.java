@@ -23,7 +23,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.language.compile.CompileCache;
 import yardloom.language.compile.ScriptStore;
 import yardloom.language.compile.SourceFile;
-import yardloom.language.limit.Limits;
+import yardloom.language.limit.RunLimits;
 
 class CompileCacheTest {
   @TempDir Path folder;
@@ -58,7 +58,7 @@ class CompileCacheTest {
   private PlanRunner runner(String stamp) {
     return new PlanRunner(
         TestWords.lexicon(),
-        Limits.standard(),
+        RunLimits.standard(),
         (s, w) -> Optional.empty(),
         new CompileCache(kept, stamp));
   }

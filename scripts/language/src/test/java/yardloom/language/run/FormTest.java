@@ -17,7 +17,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
 import yardloom.language.form.FormWriter;
-import yardloom.language.limit.Limits;
+import yardloom.language.limit.RunLimits;
 
 class FormTest {
   @TempDir Path folder;
@@ -25,7 +25,7 @@ class FormTest {
   private final PlanRunner runner =
       new PlanRunner(
           TestWords.lexicon(),
-          Limits.standard(),
+          RunLimits.standard(),
           (scope, word) -> word.equals("mulch") ? Optional.of("materials") : Optional.empty());
 
   private Path file(String name, String text) throws IOException {

@@ -19,14 +19,14 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.language.limit.Limits;
+import yardloom.language.limit.RunLimits;
 
 /** Plans that one method of the Java machine cannot hold. */
 class LongScriptTest {
   @TempDir Path folder;
 
   private final PlanRunner runner =
-      new PlanRunner(TestWords.lexicon(), Limits.standard(), (s, w) -> Optional.empty());
+      new PlanRunner(TestWords.lexicon(), RunLimits.standard(), (s, w) -> Optional.empty());
 
   private Plan run(String text) throws IOException {
     return runner.run(Files.writeString(folder.resolve("long.groovy"), text), Map.of());

@@ -16,11 +16,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.language.limit.Limits;
+import yardloom.language.limit.RunLimits;
 
 /** Each line is a script; none may do more than draw, and none may fail inside the program. */
 class OneLinerProbesTest {
-  static final Limits SMALL = new Limits(20_000, 64L << 20, Duration.ofSeconds(5), 200, 100, 4);
+  static final RunLimits SMALL = new RunLimits(20_000, 64L << 20, Duration.ofSeconds(5), 200, 100, 4);
 
   @TempDir Path folder;
 

@@ -15,13 +15,13 @@ import org.junit.jupiter.api.io.TempDir;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.language.limit.Limits;
+import yardloom.language.limit.RunLimits;
 
 class PlanRunnerTest {
   @TempDir Path folder;
 
   private final PlanRunner runner =
-      new PlanRunner(TestWords.lexicon(), Limits.standard(), (s, w) -> Optional.empty());
+      new PlanRunner(TestWords.lexicon(), RunLimits.standard(), (s, w) -> Optional.empty());
 
   private Plan run(String text) throws IOException {
     Path file = Files.writeString(folder.resolve("my-plan.groovy"), text);

@@ -29,7 +29,7 @@ public final class Batch {
   /** Draws one lot into its folder; may throw anything. */
   @FunctionalInterface
   public interface Drawer {
-    LotResult draw(Lot lot);
+    LotResult draw(LotRow lot);
   }
 
   /** Where progress is told; called by one thread at a time. */
@@ -63,7 +63,7 @@ public final class Batch {
    * Lets the part's lots be drawn again. Forgotten before the first is drawn, so that a run that is
    * cut off goes on where it stopped.
    */
-  public void forget(List<Lot> all, Part part) {
+  public void forget(List<LotRow> all, Part part) {
     part.of(all).forEach(kept::forget);
   }
 
@@ -74,11 +74,11 @@ public final class Batch {
    * @param fingerprint tells all that a lot is drawn from, so that a change is noticed
    */
   public List<LotResult> run(
-      List<Lot> all, Part part, Function<Lot, String> fingerprint, Drawer drawer) {
-    List<Lot> lots = part.of(all);
+      List<LotRow> all, Part part, Function<LotRow, String> fingerprint, Drawer drawer) {
+    List<LotRow> lots = part.of(all);
     Map<String, LotResult> results = new ConcurrentHashMap<>();
-    Map<Lot, String> open = new LinkedHashMap<>();
-    for (Lot lot : lots) {
+    Map<LotRow, String> open = new LinkedHashMap<>();
+    for (LotRow lot : lots) {
       String drawnFrom = fingerprint.apply(lot);
       kept.find(lot, drawnFrom)
           .ifPresentOrElse(r -> results.put(lot.name(), r), () -> open.put(lot, drawnFrom));
@@ -106,7 +106,7 @@ public final class Batch {
     return inOrder;
   }
 
-  private LotResult drawn(Lot lot, String fingerprint, Drawer drawer) {
+  private LotResult drawn(LotRow lot, String fingerprint, Drawer drawer) {
     LotResult result;
     try {
       result = drawer.draw(lot);

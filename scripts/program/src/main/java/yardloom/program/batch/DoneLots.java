@@ -25,7 +25,7 @@ final class DoneLots {
   }
 
   /** The result of a lot that was drawn from the same things before. */
-  Optional<LotResult> find(Lot lot, String fingerprint) {
+  Optional<LotResult> find(LotRow lot, String fingerprint) {
     Path file = file(lot);
     if (!Files.exists(file)) {
       return Optional.empty();
@@ -62,7 +62,7 @@ final class DoneLots {
    *
    * @throws UncheckedIOException if the file of it cannot be removed
    */
-  void forget(Lot lot) {
+  void forget(LotRow lot) {
     try {
       Files.deleteIfExists(file(lot));
     } catch (IOException e) {
@@ -70,7 +70,7 @@ final class DoneLots {
     }
   }
 
-  void keep(Lot lot, String fingerprint, LotResult result) throws IOException {
+  void keep(LotRow lot, String fingerprint, LotResult result) throws IOException {
     ObjectNode node =
         new ObjectMapper()
             .createObjectNode()
@@ -87,7 +87,7 @@ final class DoneLots {
     whole(file(lot), node.toString());
   }
 
-  private Path file(Lot lot) {
+  private Path file(LotRow lot) {
     return folder.resolve(lot.name() + ".json");
   }
 

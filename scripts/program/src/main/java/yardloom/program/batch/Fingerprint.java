@@ -83,7 +83,7 @@ public final class Fingerprint {
   }
 
   /** That of a lot. */
-  public String of(Lot lot) {
+  public String of(LotRow lot) {
     return digest((base + "\n" + lot.settings()).getBytes(StandardCharsets.UTF_8));
   }
 

@@ -12,7 +12,7 @@ import yardloom.kernel.table.TableFormat;
 public final class LotFigures {
   private LotFigures() {}
 
-  public static LotResult of(Lot lot, Outcome outcome) {
+  public static LotResult of(LotRow lot, Outcome outcome) {
     Plan plan = outcome.plan();
     TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
     return LotResult.drawn(

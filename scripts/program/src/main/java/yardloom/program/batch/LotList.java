@@ -30,7 +30,7 @@ public final class LotList {
 
   private final String file;
   private final Set<String> parameters;
-  private final List<Lot> lots = new ArrayList<>();
+  private final List<LotRow> lots = new ArrayList<>();
   private final Set<String> names = new HashSet<>();
 
   private LotList(String file, Set<String> parameters) {
@@ -44,7 +44,7 @@ public final class LotList {
    * @param parameters the names of the plan's parameters
    * @throws PlanException (SYNTAX, UNKNOWN_WORD, DUPLICATE) if the list as a whole cannot be read
    */
-  public static List<Lot> read(String file, String text, Set<String> parameters) {
+  public static List<LotRow> read(String file, String text, Set<String> parameters) {
     LotList list = new LotList(file, parameters);
     String lower = file.toLowerCase(Locale.ROOT);
     if (lower.endsWith(".geojson") || lower.endsWith(".json")) {
@@ -168,6 +168,6 @@ public final class LotList {
           line,
           "two lots would be written to the folder " + unique + "; give each another name");
     }
-    lots.add(new Lot(unique, settings));
+    lots.add(new LotRow(unique, settings));
   }
 }

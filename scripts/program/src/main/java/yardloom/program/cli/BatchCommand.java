@@ -23,7 +23,7 @@ import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.study.Outcome;
 import yardloom.program.batch.Batch;
 import yardloom.program.batch.Fingerprint;
-import yardloom.program.batch.Lot;
+import yardloom.program.batch.LotRow;
 import yardloom.program.batch.LotFigures;
 import yardloom.program.batch.LotList;
 import yardloom.program.batch.LotResult;
@@ -123,7 +123,7 @@ final class BatchCommand implements Callable<Integer> {
     // Once with its own values: a plan that is wrong is told at once, not for every lot.
     Plan own = toolkit.read(base.resolve(plan), Map.of());
     Papers.of(sheet, own);
-    List<Lot> lots = LotList.read(list.toString(), text(), own.parameters().keySet());
+    List<LotRow> lots = LotList.read(list.toString(), text(), own.parameters().keySet());
     Fingerprint fingerprint =
         Fingerprint.of(base.resolve(plan), base.resolve(out), base.resolve(list))
             .with(wantedKinds + " " + sheet + " " + Version.text());
@@ -172,7 +172,7 @@ final class BatchCommand implements Callable<Integer> {
     }
   }
 
-  private LotResult draw(Toolkit toolkit, Lot lot, Set<OutputKind> wanted) {
+  private LotResult draw(Toolkit toolkit, LotRow lot, Set<OutputKind> wanted) {
     Plan read = toolkit.read(base.resolve(plan), lot.settings());
     Paper paper = Papers.of(sheet, read);
     SheetSet.requireRoom(read, paper);

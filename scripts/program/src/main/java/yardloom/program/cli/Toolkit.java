@@ -22,7 +22,7 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
 import yardloom.language.form.Step;
-import yardloom.language.limit.Limits;
+import yardloom.language.limit.RunLimits;
 import yardloom.language.run.PlanRunner;
 import yardloom.language.run.ReadPlan;
 import yardloom.program.cache.ProcessCache;
@@ -123,7 +123,7 @@ final class Toolkit {
       runner =
           new PlanRunner(
               plugins.lexicon(),
-              Limits.standard(),
+              RunLimits.standard(),
               ShippedWords.read(),
               ProcessCache.of(System.getenv()).scripts());
     }

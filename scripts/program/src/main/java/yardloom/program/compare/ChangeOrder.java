@@ -88,7 +88,7 @@ final class ChangeOrder {
             "likely hours: " + phase,
             sums.old().toPlainString() + " h",
             sums.now().toPlainString() + " h",
-            Shown.signed(sums.now().subtract(sums.old()), "") + " h"));
+            ShownNumber.signed(sums.now().subtract(sums.old()), "") + " h"));
   }
 
   /** Every figure that is other, for a spreadsheet. */

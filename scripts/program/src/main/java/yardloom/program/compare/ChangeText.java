@@ -106,7 +106,7 @@ public final class ChangeText {
                       phase,
                       sums.old() + " h",
                       sums.now() + " h",
-                      Shown.signed(sums.now().subtract(sums.old()), "") + " h"));
+                      ShownNumber.signed(sums.now().subtract(sums.old()), "") + " h"));
     }
   }
 
@@ -129,7 +129,7 @@ public final class ChangeText {
       heading("Figures that are other, by table: " + tables + ". --all lists them.");
       return;
     }
-    Grid headed = null;
+    ResultGrid headed = null;
     for (FigureChange f : comparison.figures()) {
       if (headed == null || !headed.id().equals(f.table().id())) {
         headed = f.table();

@@ -133,31 +133,31 @@ public final class Comparison {
     return byId;
   }
 
-  private static List<FigureChange> figures(List<Grid> old, List<Grid> now) {
-    Map<String, Grid> was = byId(old, Grid::id);
-    Map<String, Grid> is = byId(now, Grid::id);
+  private static List<FigureChange> figures(List<ResultGrid> old, List<ResultGrid> now) {
+    Map<String, ResultGrid> was = byId(old, ResultGrid::id);
+    Map<String, ResultGrid> is = byId(now, ResultGrid::id);
     Set<String> ids = new TreeSet<>(was.keySet());
     ids.addAll(is.keySet());
     ids.remove(FINDINGS);
     List<FigureChange> changes = new ArrayList<>();
     for (String id : ids) {
-      Grid any = is.getOrDefault(id, was.get(id));
-      Grid none = new Grid(id, any.title(), any.columns(), List.of(), List.of());
+      ResultGrid any = is.getOrDefault(id, was.get(id));
+      ResultGrid none = new ResultGrid(id, any.title(), any.columns(), List.of(), List.of());
       compare(was.getOrDefault(id, none), is.getOrDefault(id, none), changes);
     }
     return List.copyOf(changes);
   }
 
-  private static void compare(Grid old, Grid now, List<FigureChange> changes) {
+  private static void compare(ResultGrid old, ResultGrid now, List<FigureChange> changes) {
     List<List<String>> names = RowNames.ofBoth(old.naming(), now.naming());
     Set<String> rows = new LinkedHashSet<>(names.get(1));
     rows.addAll(names.get(0));
-    Set<Grid.Head> columns = new LinkedHashSet<>(now.columns());
+    Set<ResultGrid.Head> columns = new LinkedHashSet<>(now.columns());
     columns.addAll(old.columns());
     for (String row : rows) {
       int oldRow = names.get(0).indexOf(row);
       int newRow = names.get(1).indexOf(row);
-      for (Grid.Head column : columns) {
+      for (ResultGrid.Head column : columns) {
         String was = old.shown(oldRow, column.id());
         String is = now.shown(newRow, column.id());
         boolean isName = column.equals(now.columns().get(0));
@@ -197,7 +197,7 @@ public final class Comparison {
               for (int row = 0; row < t.cells().size(); row++) {
                 String phase = t.shown(row, "phase");
                 String key = phase.isEmpty() ? t.cells().get(row).get(0) : phase;
-                Shown.read(t.shown(row, "likely"))
+                ShownNumber.read(t.shown(row, "likely"))
                     .ifPresent(h -> hours.merge(key, h.value(), BigDecimal::add));
               }
             });

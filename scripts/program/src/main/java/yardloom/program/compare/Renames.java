@@ -13,7 +13,7 @@ final class Renames {
   private Renames() {}
 
   /** {@code tables} with the names that {@code changes} give. */
-  static List<Grid> in(List<Grid> tables, List<ThingChange> changes) {
+  static List<ResultGrid> in(List<ResultGrid> tables, List<ThingChange> changes) {
     Map<String, String> names = new LinkedHashMap<>();
     for (ThingChange change : changes) {
       if (change.how() == ThingChange.How.RENAMED) {
@@ -23,8 +23,8 @@ final class Renames {
     return names.isEmpty() ? tables : tables.stream().map(t -> in(t, names)).toList();
   }
 
-  private static Grid in(Grid table, Map<String, String> names) {
-    return new Grid(
+  private static ResultGrid in(ResultGrid table, Map<String, String> names) {
+    return new ResultGrid(
         table.id(),
         table.title(),
         table.columns(),

@@ -20,7 +20,7 @@ public record Snapshot(
     PlanInfo info,
     Optional<Shape> lot,
     List<Thing> things,
-    List<Grid> tables,
+    List<ResultGrid> tables,
     List<Remark> findings) {
   public Snapshot {
     things = List.copyOf(things);
@@ -50,7 +50,7 @@ public record Snapshot(
     JsonNode plan = root.get("plan");
     List<Thing> things = new ArrayList<>();
     root.path("elements").forEach(e -> things.add(thing(e)));
-    List<Grid> tables = new ArrayList<>();
+    List<ResultGrid> tables = new ArrayList<>();
     root.path("tables").forEach(t -> tables.add(grid(t)));
     List<Remark> findings = new ArrayList<>();
     root.path("findings")
@@ -88,9 +88,9 @@ public record Snapshot(
     return new Thing(text(e, "kind"), text(e, "name"), shape(text(e, "outlineWkt")), point);
   }
 
-  private static Grid grid(JsonNode table) {
-    List<Grid.Head> heads = new ArrayList<>();
-    table.path("columns").forEach(c -> heads.add(new Grid.Head(text(c, "id"), text(c, "title"))));
+  private static ResultGrid grid(JsonNode table) {
+    List<ResultGrid.Head> heads = new ArrayList<>();
+    table.path("columns").forEach(c -> heads.add(new ResultGrid.Head(text(c, "id"), text(c, "title"))));
     List<List<String>> cells = new ArrayList<>();
     List<List<String>> naming = new ArrayList<>();
     for (JsonNode row : table.path("rows")) {
@@ -105,7 +105,7 @@ public record Snapshot(
       cells.add(shown);
       naming.add(names);
     }
-    return new Grid(text(table, "id"), text(table, "title"), heads, naming, cells);
+    return new ResultGrid(text(table, "id"), text(table, "title"), heads, naming, cells);
   }
 
   private static Shape shape(String wkt) {

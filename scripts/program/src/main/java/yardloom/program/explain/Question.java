@@ -102,7 +102,7 @@ final class Question {
   private record Fit(Askable cell, int unasked, boolean named) {}
 
   private Found byWords(String text) {
-    Set<String> asked = Words.asked(text);
+    Set<String> asked = QuestionWords.asked(text);
     List<Askable> meant =
         asked.isEmpty()
             ? List.of()
@@ -132,33 +132,33 @@ final class Question {
   }
 
   private static Set<String> said(Askable cell) {
-    Set<String> said = Words.of(cell.table().title() + " " + cell.table().id());
-    said.addAll(Words.of(cell.about()));
+    Set<String> said = QuestionWords.of(cell.table().title() + " " + cell.table().id());
+    said.addAll(QuestionWords.of(cell.about()));
     said.addAll(named(cell));
     return said;
   }
 
   private static Set<String> named(Askable cell) {
-    Set<String> named = Words.of(cell.row());
+    Set<String> named = QuestionWords.of(cell.row());
     named.addAll(column(cell));
     return named;
   }
 
   private static Set<String> column(Askable cell) {
-    Set<String> column = Words.of(cell.column().title());
-    column.addAll(Words.of(cell.column().id()));
+    Set<String> column = QuestionWords.of(cell.column().title());
+    column.addAll(QuestionWords.of(cell.column().id()));
     return column;
   }
 
   private static Fit fit(Askable cell, Set<String> asked) {
     int unasked = 0;
-    for (String said : Words.of(cell.row() + " " + cell.column().title())) {
-      unasked += asked.stream().noneMatch(w -> Words.means(w, said)) ? 1 : 0;
+    for (String said : QuestionWords.of(cell.row() + " " + cell.column().title())) {
+      unasked += asked.stream().noneMatch(w -> QuestionWords.means(w, said)) ? 1 : 0;
     }
-    boolean row = asked.stream().anyMatch(w -> Words.means(w, Words.of(cell.row())));
+    boolean row = asked.stream().anyMatch(w -> QuestionWords.means(w, QuestionWords.of(cell.row())));
     Set<String> what = column(cell);
-    what.addAll(Words.of(cell.table().title()));
-    return new Fit(cell, unasked, row && asked.stream().anyMatch(w -> Words.means(w, what)));
+    what.addAll(QuestionWords.of(cell.table().title()));
+    return new Fit(cell, unasked, row && asked.stream().anyMatch(w -> QuestionWords.means(w, what)));
   }
 
   /** For each word that nothing is called by the nearest that something is; else the best cells. */
@@ -167,7 +167,7 @@ final class Question {
     directory.cells().forEach(c -> known.addAll(said(c)));
     List<String> hints = new ArrayList<>();
     for (String word : asked) {
-      if (!Words.means(word, known)) {
+      if (!QuestionWords.means(word, known)) {
         Nearest.to(word, known).ifPresent(near -> hints.add("\"" + near + "\" for " + word));
       }
     }
@@ -192,6 +192,6 @@ final class Question {
 
   private static long hits(Askable cell, Set<String> asked) {
     Set<String> said = said(cell);
-    return asked.stream().filter(w -> Words.means(w, said)).count();
+    return asked.stream().filter(w -> QuestionWords.means(w, said)).count();
   }
 }

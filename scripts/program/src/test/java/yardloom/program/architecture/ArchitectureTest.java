@@ -9,11 +9,18 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** Who may depend on whom; see the dependency rules in DEVELOPERS.md. */
@@ -238,5 +245,19 @@ class ArchitectureTest {
         .should()
         .onlyDependOnClassesThat()
         .resideInAnyPackage(Stream.concat(Stream.of(who), Stream.of(whom)).toArray(String[]::new));
+  }
+
+  /** A reader who meets a name knows which class is meant; it also holds across rooms. */
+  @ArchTest
+  static void everyTopLevelClass_hasANameOfItsOwn(JavaClasses classes) {
+    Map<String, Set<String>> places = new TreeMap<>();
+    for (JavaClass c : classes) {
+      boolean isNamed = c.isTopLevelClass() && !c.getSimpleName().equals("package-info");
+      if (isNamed && c.getPackageName().startsWith("yardloom.")) {
+        places.computeIfAbsent(c.getSimpleName(), n -> new TreeSet<>()).add(c.getPackageName());
+      }
+    }
+    places.values().removeIf(p -> p.size() == 1);
+    assertEquals(Map.of(), places);
   }
 }

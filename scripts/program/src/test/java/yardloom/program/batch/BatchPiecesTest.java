@@ -67,12 +67,12 @@ class BatchPiecesTest {
 
   @Test
   void csv_namesLotsAndLeavesBlankCellsToThePlan() {
-    List<Lot> lots =
+    List<LotRow> lots =
         LotList.read(
             "lots.csv", "lot,width,depth\n\"Oak St. 12\",3ft,\n,,4ft\n", Set.of("width", "depth"));
     assertEquals(
         List.of(
-            new Lot("oak-st-12", Map.of("width", "3ft")), new Lot("lot-2", Map.of("depth", "4ft"))),
+            new LotRow("oak-st-12", Map.of("width", "3ft")), new LotRow("lot-2", Map.of("depth", "4ft"))),
         lots);
   }
 

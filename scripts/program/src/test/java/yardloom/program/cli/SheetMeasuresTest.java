@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Material;
-import yardloom.facts.mulch.Surface;
+import yardloom.facts.mulch.MulchSurface;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.unit.UnitSystem;
@@ -412,16 +412,16 @@ class SheetMeasuresTest {
   @ParameterizedTest
   @MethodSource("yardloom.program.cli.Samples#plans")
   void buildUpSections_haveTitlesThatDiffer(String demo) {
-    List<List<Surface>> kinds =
+    List<List<MulchSurface>> kinds =
         List.copyOf(
             Samples.outcome(demo).results().all(YardFacts.SURFACES).stream()
-                .collect(Collectors.groupingBy(Surface::kind, TreeMap::new, Collectors.toList()))
+                .collect(Collectors.groupingBy(MulchSurface::kind, TreeMap::new, Collectors.toList()))
                 .values());
     Set<String> texts = new TreeSet<>();
     set(demo).stream()
         .filter(s -> s.id().startsWith("materials"))
         .forEach(s -> InkAudit.texts(s).forEach(t -> texts.add(t.content())));
-    for (List<Surface> kind : kinds) {
+    for (List<MulchSurface> kind : kinds) {
       List<String> depths = kind.stream().map(SheetMeasuresTest::chips).distinct().toList();
       for (String depth : depths.size() > 1 ? depths : List.<String>of()) {
         String first =
@@ -432,7 +432,7 @@ class SheetMeasuresTest {
     }
   }
 
-  private static String chips(Surface surface) {
+  private static String chips(MulchSurface surface) {
     return surface.depth(Material.WOOD_CHIPS).map(d -> d.value().toString()).orElse("");
   }
 

@@ -19,7 +19,7 @@ import yardloom.kernel.vocab.Lexicon;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Vocabulary;
 import yardloom.kernel.vocab.Word;
-import yardloom.language.limit.Limits;
+import yardloom.language.limit.RunLimits;
 import yardloom.language.run.PlanRunner;
 
 /** The words that ship, as the language sees them. */
@@ -36,7 +36,7 @@ class WordExamplesTest {
   @Test
   void examples_ofPlanWords_passTheCheck() throws IOException {
     Lexicon lexicon = shipped();
-    PlanRunner runner = new PlanRunner(lexicon, Limits.standard(), (s, w) -> Optional.empty());
+    PlanRunner runner = new PlanRunner(lexicon, RunLimits.standard(), (s, w) -> Optional.empty());
     List<String> faults = new ArrayList<>();
     List<Word> words = new ArrayList<>(lexicon.words(PlanScope.class));
     words.addAll(lexicon.words(Scope.class));

@@ -17,7 +17,7 @@ import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Word;
-import yardloom.language.limit.Limits;
+import yardloom.language.limit.RunLimits;
 import yardloom.language.run.PlanRunner;
 
 class WordsTest {
@@ -44,7 +44,7 @@ class WordsTest {
     PlanRunner runner =
         new PlanRunner(
             Toolkit.load().plugins().lexicon(),
-            Limits.standard(),
+            RunLimits.standard(),
             (scope, word) -> Optional.empty());
     for (Word word : Toolkit.load().plugins().lexicon().all()) {
       Path script = Files.writeString(dir.resolve("example.groovy"), word.example() + "\n");

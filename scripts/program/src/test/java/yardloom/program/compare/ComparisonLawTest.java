@@ -28,8 +28,8 @@ import yardloom.kernel.unit.UnitSystem;
 class ComparisonLawTest {
   private static final PlanInfo INFO =
       new PlanInfo("a", "A", "", "", "", "", UnitSystem.METRIC, "$");
-  private static final Grid.Head NAME = new Grid.Head("item", "Item");
-  private static final Grid.Head ORDER = new Grid.Head("order", "Order");
+  private static final ResultGrid.Head NAME = new ResultGrid.Head("item", "Item");
+  private static final ResultGrid.Head ORDER = new ResultGrid.Head("order", "Order");
 
   /** Few places, sizes and names, so that many things meet. */
   private static Arbitrary<Thing> thing() {
@@ -63,7 +63,7 @@ class ComparisonLawTest {
     List<List<String>> naming = orders.keySet().stream().map(k -> List.of(k, "")).toList();
     List<List<String>> cells =
         orders.entrySet().stream().map(e -> List.of(e.getKey(), e.getValue() + " kg")).toList();
-    Grid grid = new Grid("orders", "Orders", List.of(NAME, ORDER), naming, cells);
+    ResultGrid grid = new ResultGrid("orders", "Orders", List.of(NAME, ORDER), naming, cells);
     List<Snapshot.Remark> findings =
         IntStream.range(0, things.size())
             .mapToObj(i -> new Snapshot.Remark("note", things.get(i).id(), "rule", "text"))

@@ -20,7 +20,7 @@ import yardloom.kernel.table.CsvWriter;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Quantity;
-import yardloom.language.limit.Limits;
+import yardloom.language.limit.RunLimits;
 import yardloom.language.run.PlanRunner;
 
 /** All that the shipped plugins say of a plan's text: its tables, exact and as printed. */
@@ -28,7 +28,7 @@ public final class Drawn {
   private static final Plugins PLUGINS = PluginLoader.load(Drawn.class.getClassLoader());
   private static final PlanRunner RUNNER =
       new PlanRunner(
-          PLUGINS.lexicon(), Limits.standard(), (scope, word) -> java.util.Optional.empty());
+          PLUGINS.lexicon(), RunLimits.standard(), (scope, word) -> java.util.Optional.empty());
   private static final Map<String, Drawn> MADE = new LinkedHashMap<>();
 
   private final Outcome outcome;

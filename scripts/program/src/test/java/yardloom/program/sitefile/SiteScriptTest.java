@@ -15,7 +15,7 @@ import yardloom.kernel.ground.Surface;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.vocab.Lexicon;
-import yardloom.language.limit.Limits;
+import yardloom.language.limit.RunLimits;
 import yardloom.language.run.PlanRunner;
 import yardloom.site.SitePlugin;
 
@@ -30,7 +30,7 @@ class SiteScriptTest {
             List.of(
                 new SitePlugin().vocabularies().get(0),
                 new SiteFilePlugin().vocabularies().get(0)));
-    return new PlanRunner(lexicon, Limits.standard(), (s, w) -> Optional.empty())
+    return new PlanRunner(lexicon, RunLimits.standard(), (s, w) -> Optional.empty())
         .run(file, Map.of());
   }
 

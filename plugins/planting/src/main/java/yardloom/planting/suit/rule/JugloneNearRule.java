@@ -57,11 +57,11 @@ public final class JugloneNearRule implements SuitRule {
                     ID,
                     Suits.DOES_NOT_FIT,
                     "stands "
-                        + Words.both(plan, near.distance())
+                        + ReasonWords.both(plan, near.distance())
                         + " from a "
                         + near.tree().name()
                         + ", whose roots poison it",
-                    "keep it at least " + Words.both(plan, LIMIT) + " away",
+                    "keep it at least " + ReasonWords.both(plan, LIMIT) + " away",
                     plant.juglone().get()));
   }
 }

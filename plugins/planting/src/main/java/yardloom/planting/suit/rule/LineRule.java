@@ -54,13 +54,13 @@ public final class LineRule implements SuitRule {
                     id(),
                     Suits.FITS_IF,
                     "grown, it is "
-                        + Words.both(yard.plan(), plant.width())
+                        + ReasonWords.both(yard.plan(), plant.width())
                         + " wide and stands "
-                        + Words.both(yard.plan(), distance(plant, b.shape()))
+                        + ReasonWords.both(yard.plan(), distance(plant, b.shape()))
                         + " from "
                         + b.id(),
                     "train it flat or cut it back each year, or plant it "
-                        + Words.both(yard.plan(), radius)
+                        + ReasonWords.both(yard.plan(), radius)
                         + " from the wall",
                     WALL));
   }
@@ -77,12 +77,12 @@ public final class LineRule implements SuitRule {
                     id(),
                     Suits.FITS_IF,
                     "grown, it is "
-                        + Words.both(yard.plan(), plant.width())
+                        + ReasonWords.both(yard.plan(), plant.width())
                         + " wide and hangs "
-                        + Words.both(yard.plan(), radius.minus(distance))
+                        + ReasonWords.both(yard.plan(), radius.minus(distance))
                         + " over the lot line",
                     "cut it back each year and tell the neighbour, or plant it "
-                        + Words.both(yard.plan(), radius)
+                        + ReasonWords.both(yard.plan(), radius)
                         + " from the line",
                     LINE));
   }

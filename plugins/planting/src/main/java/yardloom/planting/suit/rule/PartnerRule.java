@@ -72,7 +72,7 @@ public final class PartnerRule implements SuitRule {
       why = "; the plan has none";
     } else {
       Length nearest = group.stream().map(Partner::distance).min(Length::compareTo).get();
-      why = "; the nearest stands " + Words.both(yard.plan(), nearest) + " away";
+      why = "; the nearest stands " + ReasonWords.both(yard.plan(), nearest) + " away";
     }
     return new Reason(
         id(),
@@ -80,7 +80,7 @@ public final class PartnerRule implements SuitRule {
         "bears little or nothing without "
             + partner(needs)
             + " within "
-            + Words.both(yard.plan(), needs.within().get())
+            + ReasonWords.both(yard.plan(), needs.within().get())
             + why,
         "plant "
             + partner(needs)

@@ -43,7 +43,7 @@ class EvenMixTest {
   /** The side of a regular hexagon is the radius of its circle (Euclid, Elements IV.15). */
   @Test
   void sixInARing_standARadiusApart() {
-    List<Point> at = Rings.round(Point.metres(3, -2), Length.metres(1.7), 6);
+    List<Point> at = RingPlaces.round(Point.metres(3, -2), Length.metres(1.7), 6);
     for (int i = 0; i < 6; i++) {
       assertEquals(1.7, at.get(i).distance(at.get((i + 1) % 6)).metres(), 1e-12);
       assertEquals(1.7, at.get(i).distance(Point.metres(3, -2)).metres(), 1e-12);
@@ -54,7 +54,7 @@ class EvenMixTest {
   @Test
   void row_isCentredOnItsLine() {
     List<Point> at =
-        Rings.along(Line.between(Point.metres(1, 1), Point.metres(8.3, 1)), Length.metres(2));
+        RingPlaces.along(Line.between(Point.metres(1, 1), Point.metres(8.3, 1)), Length.metres(2));
     assertEquals(3, at.size());
     assertEquals(2.65, at.get(0).x().metres(), 1e-9);
     assertEquals(6.65, at.get(2).x().metres(), 1e-9);

@@ -151,11 +151,11 @@ class PlacesByHandTest {
   /** 7.3 m at 2 m: three plants over 4 m, 1.65 m from either end. */
   @Test
   void row_alongALine_isCentred_andAsLongAsItsSpacingHoldsOne() {
-    List<Point> row = Rings.along(Line.between(Point.metres(1, 1), Point.metres(8.3, 1)), m(2));
+    List<Point> row = RingPlaces.along(Line.between(Point.metres(1, 1), Point.metres(8.3, 1)), m(2));
     assertEquals(
         List.of(2650L, 4650L, 6650L), millimetres(row).stream().map(p -> p.get(0)).toList());
     assertEquals(
-        3, Rings.along(Line.between(Point.metres(0, 0), Point.metres(0.9, 0)), m(0.3)).size());
+        3, RingPlaces.along(Line.between(Point.metres(0, 0), Point.metres(0.9, 0)), m(0.3)).size());
   }
 
   /** Distances 5, 1, 2 and 3 m: the two nearest, in the order in which they were given. */
@@ -165,11 +165,11 @@ class PlacesByHandTest {
         List.of(Point.metres(3, 4), Point.metres(1, 0), Point.metres(0, 2), Point.metres(-3, 0));
     assertEquals(
         List.of(Point.metres(1, 0), Point.metres(0, 2)),
-        Rings.nearest(places, Point.metres(0, 0), 2));
-    assertEquals(places, Rings.nearest(places, Point.metres(0, 0), 9));
+        RingPlaces.nearest(places, Point.metres(0, 0), 2));
+    assertEquals(places, RingPlaces.nearest(places, Point.metres(0, 0), 9));
     // Equally far: the one further left.
     assertEquals(
         List.of(Point.metres(-3, 0)),
-        Rings.nearest(List.of(Point.metres(3, 0), Point.metres(-3, 0)), Point.metres(0, 0), 1));
+        RingPlaces.nearest(List.of(Point.metres(3, 0), Point.metres(-3, 0)), Point.metres(0, 0), 1));
   }
 }

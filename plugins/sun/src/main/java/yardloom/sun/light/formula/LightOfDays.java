@@ -11,7 +11,7 @@ import yardloom.sun.position.SunYear;
  * Radiation of chosen days at open level ground, clear or measured, cut into the engine's columns
  * of hour angle, and the daily light that a shaded place gets of it.
  *
- * <p>References: see {@link ClearSky}, {@link DiffuseShare} and {@link DailyLight}.
+ * <p>References: see {@link ClearSkyHour}, {@link DiffuseShare} and {@link DailyLight}.
  */
 public final class LightOfDays {
   private final double[][] beam;
@@ -32,7 +32,7 @@ public final class LightOfDays {
    * @param days days of the year from 0
    */
   public LightOfDays(
-      List<ClearSky> skies, double latitudeRad, SunYear year, int columnsPerDay, int... days) {
+      List<ClearSkyHour> skies, double latitudeRad, SunYear year, int columnsPerDay, int... days) {
     beam = new double[days.length][columnsPerDay];
     diffuse = new double[days.length];
     beamDay = new double[days.length];
@@ -42,7 +42,7 @@ public final class LightOfDays {
       for (int j = 0; j < columnsPerDay; j++) {
         double hourAngle = ((j + 0.5) / columnsPerDay * 2 - 1) * StrictMath.PI;
         double elevation = DayLength.elevation(latitudeRad, declination, hourAngle);
-        ClearSky.Hour hour = skies.get(d).hour(StrictMath.sin(elevation));
+        ClearSkyHour.Hour hour = skies.get(d).hour(StrictMath.sin(elevation));
         beam[d][j] = hour.beam() * stepHours;
         diffuse[d] += hour.diffuse() * stepHours;
         beamDay[d] += beam[d][j];

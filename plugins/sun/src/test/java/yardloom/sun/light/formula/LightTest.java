@@ -27,8 +27,8 @@ class LightTest {
     return 0.14 * vapourKpa * pressureKpa + 2.1;
   }
 
-  private static ClearSky seaLevel(int dayOfYear) {
-    return new ClearSky(normal(dayOfYear), 101.3, water(1.5, 101.3));
+  private static ClearSkyHour seaLevel(int dayOfYear) {
+    return new ClearSkyHour(normal(dayOfYear), 101.3, water(1.5, 101.3));
   }
 
   @Test
@@ -65,8 +65,8 @@ class LightTest {
   @Test
   void hourOfClearSky_equalsProgramOutput() {
     double normal = normal(182);
-    ClearSky.Hour hour =
-        new ClearSky(normal, FALLON_KPA, water(1.199010, FALLON_KPA)).hour(4.306 / normal);
+    ClearSkyHour.Hour hour =
+        new ClearSkyHour(normal, FALLON_KPA, water(1.199010, FALLON_KPA)).hour(4.306 / normal);
     assertEquals(3.351, hour.beam() + hour.diffuse(), 0.005, "G11");
   }
 
@@ -75,7 +75,7 @@ class LightTest {
   void dayOfClearSky_isNearTheStandardsDailyForm() {
     LightOfDays light =
         new LightOfDays(
-            List.of(new ClearSky(normal(182), FALLON_KPA, water(1.220667, FALLON_KPA))),
+            List.of(new ClearSkyHour(normal(182), FALLON_KPA, water(1.220667, FALLON_KPA))),
             Math.toRadians(39.4575),
             new SunYear(-118.8),
             288,

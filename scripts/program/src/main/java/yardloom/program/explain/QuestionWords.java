@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 
 /** The words of a text, as they are compared: small letters, no plural s. */
-final class Words {
+final class QuestionWords {
   private static final Set<String> SAY_NOTHING =
       Set.of(
           "a", "all", "an", "and", "are", "at", "by", "do", "does", "for", "how", "i", "in", "is",
@@ -42,7 +42,7 @@ final class Words {
 
   private static final int BEGINNING = 4;
 
-  private Words() {}
+  private QuestionWords() {}
 
   /** All words of {@code text}, in order. */
   static Set<String> of(String text) {

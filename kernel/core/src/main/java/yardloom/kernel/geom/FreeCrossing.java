@@ -11,14 +11,14 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import yardloom.kernel.unit.Length;
 
 /** A surface that may be crossed anywhere: straight, or round the corners that reach into it. */
-final class OpenGround {
+final class FreeCrossing {
   private final PreparedGeometry room;
   private final List<Coordinate> corners;
 
   /**
    * @param slack how far beside the ground still counts as on it
    */
-  OpenGround(Shape ground, Length slack) {
+  FreeCrossing(Shape ground, Length slack) {
     room = PreparedGeometryFactory.prepare(ground.grown(slack).jts());
     Set<Coordinate> outer = Set.of();
     Coordinate[] all = ground.jts().getCoordinates();

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class ShownTest {
+class ShownNumberTest {
   /** Differences by hand. */
   @ParameterizedTest
   @CsvSource({
@@ -21,7 +21,7 @@ class ShownTest {
     "'96','96',0"
   })
   void shownNumbers_differByHand(String old, String now, BigDecimal difference) {
-    assertEquals(Optional.of(difference), Shown.difference(old, now));
+    assertEquals(Optional.of(difference), ShownNumber.difference(old, now));
   }
 
   @ParameterizedTest
@@ -33,13 +33,13 @@ class ShownTest {
     "'0.3–0.7','0.4–0.8'"
   })
   void whatIsNoPairOfNumbers_hasNoDifference(String old, String now) {
-    assertEquals(Optional.empty(), Shown.difference(old, now));
+    assertEquals(Optional.empty(), ShownNumber.difference(old, now));
   }
 
   @Test
   void sign_standsBeforeTheNumber() {
-    assertEquals("+0.50 cu yd", Shown.signed(new BigDecimal("0.50"), "7.00 cu yd"));
-    assertEquals("−3", Shown.signed(new BigDecimal("-3"), "9"));
-    assertEquals("0", Shown.signed(new BigDecimal("0"), "9"));
+    assertEquals("+0.50 cu yd", ShownNumber.signed(new BigDecimal("0.50"), "7.00 cu yd"));
+    assertEquals("−3", ShownNumber.signed(new BigDecimal("-3"), "9"));
+    assertEquals("0", ShownNumber.signed(new BigDecimal("0"), "9"));
   }
 }

@@ -15,10 +15,10 @@ import yardloom.kernel.geom.Shape;
 import yardloom.sun.TestYards;
 
 /** Where ridges lie, and how roofs over other outlines step. */
-class RoofsTest {
+class RoofBodiesTest {
   /** The two highest corners, the left or lower one first. */
   private static double[][] ridge(Form form, Shape eaves) {
-    PlanBody.Hull hull = (PlanBody.Hull) new Roofs(form).of(eaves, 3, 5).get(0);
+    PlanBody.Hull hull = (PlanBody.Hull) new RoofBodies(form).of(eaves, 3, 5).get(0);
     double[][] top =
         Arrays.stream(hull.corners())
             .filter(c -> c[2] == 5)
@@ -72,7 +72,7 @@ class RoofsTest {
                 Point.metres(8, 4),
                 Point.metres(0, 4),
                 Point.metres(-2, 2)));
-    List<PlanBody> steps = new Roofs(Form.HIP).of(hexagon, 3, 5);
+    List<PlanBody> steps = new RoofBodies(Form.HIP).of(hexagon, 3, 5);
     assertEquals(4, steps.size());
     for (int i = 0; i < 4; i++) {
       double[][] corners = ((PlanBody.Hull) steps.get(i)).corners();

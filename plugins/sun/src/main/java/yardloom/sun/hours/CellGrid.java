@@ -6,8 +6,8 @@ package yardloom.sun.hours;
  * @param cornerXM left edge of the first column
  * @param cornerYM lower edge of the first row
  */
-public record Grid(double cornerXM, double cornerYM, double cellM, int columns, int rows) {
-  public Grid {
+public record CellGrid(double cornerXM, double cornerYM, double cellM, int columns, int rows) {
+  public CellGrid {
     if (!(cellM > 0) || columns < 1 || rows < 1) {
       throw new IllegalArgumentException(
           "a grid needs cells, got " + columns + " by " + rows + " of " + cellM + " m");

@@ -14,13 +14,13 @@ import yardloom.kernel.unit.Volume;
  * @param amount exact, without allowance: a volume in place, pieces of cardboard, or a length of
  *     tube
  */
-public record Course(
+public record LaidLayer(
     Material material, WorkPhase phase, Optional<Derived<Length>> depth, Derived<?> amount) {
 
   /** A layer of compost or chips. */
-  public static Course bulk(
+  public static LaidLayer bulk(
       Material material, WorkPhase phase, Derived<Length> depth, Derived<Volume> volume) {
-    return new Course(material, phase, Optional.of(depth), volume);
+    return new LaidLayer(material, phase, Optional.of(depth), volume);
   }
 
   /** The volume in place, if it is a layer of bulk. */

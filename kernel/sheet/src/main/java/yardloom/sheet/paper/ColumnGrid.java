@@ -5,24 +5,24 @@ package yardloom.sheet.paper;
  *
  * @param content the frame without the inner margin
  */
-public record Grid(Box frame, Box content, int columns, double columnMm) {
+public record ColumnGrid(Box frame, Box content, int columns, double columnMm) {
   public static final double GUTTER_MM = 7;
   public static final double GAP_MM = 7;
   private static final double INNER_MARGIN_MM = 4;
 
-  public static Grid of(Paper paper) {
+  public static ColumnGrid of(Paper paper) {
     Box frame = paper.frame();
     Box content = frame.inset(INNER_MARGIN_MM);
     double width = content.width();
     double least = width < 300 ? 80 : width < 500 ? 88 : width < 700 ? 100 : 108;
     int columns = (int) Math.max(1, Math.floor((width + GUTTER_MM) / (least + GUTTER_MM)));
-    return new Grid(frame, content, columns, (width - (columns - 1) * GUTTER_MM) / columns);
+    return new ColumnGrid(frame, content, columns, (width - (columns - 1) * GUTTER_MM) / columns);
   }
 
   /** The same grid on a sheet whose title runs along the foot over all columns. */
-  public Grid aboveStrip(double stripMm) {
+  public ColumnGrid aboveStrip(double stripMm) {
     double height = frame.bottom() - stripMm - INNER_MARGIN_MM - content.y();
-    return new Grid(
+    return new ColumnGrid(
         frame, new Box(content.x(), content.y(), content.width(), height), columns, columnMm);
   }
 

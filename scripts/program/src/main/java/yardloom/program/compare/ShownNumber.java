@@ -9,15 +9,15 @@ import java.util.regex.Pattern;
  * A number as a table shows it, with what stands behind it. Differences are those of the shown
  * numbers, so that old and difference add up to new on paper.
  */
-record Shown(BigDecimal value, String unit) {
+record ShownNumber(BigDecimal value, String unit) {
   private static final Pattern NUMBER =
       Pattern.compile("(-?[0-9][0-9,\u00a0]*(?:\\.[0-9]+)?)(?:[ \u00a0](\\p{L}.*))?");
   private static final Pattern GROUPING = Pattern.compile("[,\u00a0](?=[0-9]{3})");
 
   /** Empty if the text is no number; nothing at all is none of anything. */
-  static Optional<Shown> read(String text) {
+  static Optional<ShownNumber> read(String text) {
     if (text.isEmpty()) {
-      return Optional.of(new Shown(BigDecimal.ZERO, ""));
+      return Optional.of(new ShownNumber(BigDecimal.ZERO, ""));
     }
     Matcher number = NUMBER.matcher(text);
     if (!number.matches()) {
@@ -26,7 +26,7 @@ record Shown(BigDecimal value, String unit) {
     try {
       String digits = GROUPING.matcher(number.group(1)).replaceAll("");
       return Optional.of(
-          new Shown(new BigDecimal(digits), number.group(2) == null ? "" : number.group(2)));
+          new ShownNumber(new BigDecimal(digits), number.group(2) == null ? "" : number.group(2)));
     } catch (NumberFormatException e) {
       return Optional.empty();
     }
@@ -34,8 +34,8 @@ record Shown(BigDecimal value, String unit) {
 
   /** New less old; empty if one is no number or they have different units. */
   static Optional<BigDecimal> difference(String old, String now) {
-    Optional<Shown> a = read(old);
-    Optional<Shown> b = read(now);
+    Optional<ShownNumber> a = read(old);
+    Optional<ShownNumber> b = read(now);
     if (a.isEmpty() || b.isEmpty() || old.isEmpty() && now.isEmpty()) {
       return Optional.empty();
     }
@@ -45,7 +45,7 @@ record Shown(BigDecimal value, String unit) {
 
   /** With its sign and the unit of {@code like}, such as {@code +0.50 cu yd}. */
   static String signed(BigDecimal difference, String like) {
-    String unit = read(like).map(Shown::unit).orElse("");
+    String unit = read(like).map(ShownNumber::unit).orElse("");
     String sign = difference.signum() > 0 ? "+" : difference.signum() < 0 ? "−" : "";
     return sign + difference.abs().toPlainString() + (unit.isEmpty() ? "" : " " + unit);
   }

@@ -12,8 +12,8 @@ import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
 
 /** A year's harvest in words, to two digits: no harvest is known better. */
-final class Yield {
-  private Yield() {}
+final class YieldInWords {
+  private YieldInWords() {}
 
   /** Such as {@code 120 to 310 lb}. */
   static String range(Plan plan, Harvest harvest) {

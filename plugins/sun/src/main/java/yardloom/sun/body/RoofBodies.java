@@ -18,12 +18,12 @@ import yardloom.kernel.unit.Length;
  *
  * <p>References: own construction.
  */
-public final class Roofs {
+public final class RoofBodies {
   static final int STEPS = 4;
 
   private final Form form;
 
-  Roofs(Form form) {
+  RoofBodies(Form form) {
     this.form = form;
   }
 

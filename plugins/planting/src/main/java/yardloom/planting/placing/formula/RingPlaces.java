@@ -12,8 +12,8 @@ import yardloom.kernel.unit.Length;
  *
  * <p>References: plain geometry. On a circle of radius r, n places lie 2 r sin(π / n) apart.
  */
-public final class Rings {
-  private Rings() {}
+public final class RingPlaces {
+  private RingPlaces() {}
 
   /** Evenly on a circle, the first straight up the plan. */
   public static List<Point> round(Point centre, Length radius, int count) {

@@ -10,8 +10,8 @@ import java.util.TreeMap;
  * @param name also its folder: lower-case letters, digits and hyphens
  * @param settings the values of the plan's parameters there
  */
-public record Lot(String name, Map<String, String> settings) {
-  public Lot {
+public record LotRow(String name, Map<String, String> settings) {
+  public LotRow {
     settings = Collections.unmodifiableMap(new TreeMap<>(settings));
   }
 }

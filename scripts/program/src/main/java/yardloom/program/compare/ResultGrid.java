@@ -8,7 +8,7 @@ import java.util.List;
  * @param naming for each row what its cells say that may name it; empty texts for figures
  * @param cells row by row, column by column; empty texts for blank cells
  */
-record Grid(
+record ResultGrid(
     String id,
     String title,
     List<Head> columns,

@@ -5,8 +5,8 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 
 /** Lengths and names as reasons print them. */
-public final class Words {
-  private Words() {}
+public final class ReasonWords {
+  private ReasonWords() {}
 
   /** In both unit systems, the plan's own first. */
   public static String both(Plan plan, Length length) {

@@ -21,21 +21,21 @@ import yardloom.kernel.unit.Volume;
  * @param courses all layers from the ground up, in the order in which they are laid: what lies
  *     lower has no later phase
  */
-public record Surface(
+public record MulchSurface(
     ElementId of,
     SourceRef place,
     SurfaceKind kind,
     Shape shape,
     Derived<Area> area,
-    List<Course> courses) {
+    List<LaidLayer> courses) {
   private static final Source LIFTS = Source.plan("lifts of one layer");
 
-  public Surface {
+  public MulchSurface {
     courses = List.copyOf(courses);
   }
 
   /** The layers of {@code material}, from the ground up; chips may come in two lifts. */
-  public List<Course> lifts(Material material) {
+  public List<LaidLayer> lifts(Material material) {
     return courses.stream().filter(c -> c.material().equals(material)).toList();
   }
 

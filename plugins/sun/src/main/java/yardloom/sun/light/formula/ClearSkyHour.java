@@ -18,7 +18,7 @@ package yardloom.sun.light.formula;
  * @param pressureKpa pressure at the ground
  * @param waterMm water in the column of air
  */
-public record ClearSky(double normalMjPerHour, double pressureKpa, double waterMm) {
+public record ClearSkyHour(double normalMjPerHour, double pressureKpa, double waterMm) {
   private static final double LOWEST_SINE = 0.01;
 
   /** Direct and diffuse radiation on level ground in an hour with the sun at one height. */

@@ -10,7 +10,7 @@ import yardloom.kernel.source.Source;
  * @param ask what to ask for
  * @param leadDays how long ahead to ask
  */
-public record Supply(
+public record ItemSource(
     String item,
     String from,
     String cost,

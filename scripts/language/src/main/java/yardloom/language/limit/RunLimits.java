@@ -13,16 +13,16 @@ import java.time.Duration;
  * @param elements elements a plan may hold
  * @param includeDepth how deep included files may include others
  */
-public record Limits(
+public record RunLimits(
     long steps, long allocatedBytes, Duration time, int depth, int elements, int includeDepth) {
-  public Limits {
+  public RunLimits {
     if (steps < 1 || allocatedBytes < 1 || time.isNegative() || depth < 1 || elements < 1) {
       throw new IllegalArgumentException("limits must be positive");
     }
   }
 
   /** Enough for any yard, small enough to notice a runaway script soon. */
-  public static Limits standard() {
-    return new Limits(5_000_000, 2L << 30, Duration.ofSeconds(30), 1_000, 5_000, 8);
+  public static RunLimits standard() {
+    return new RunLimits(5_000_000, 2L << 30, Duration.ofSeconds(30), 1_000, 5_000, 8);
   }
 }

@@ -17,7 +17,7 @@ import yardloom.language.type.ScriptTypes;
 import yardloom.language.type.TypeWords;
 
 /** What each sign of the language means for which types. */
-public final class Signs {
+public final class OperatorTypes {
   private static final Map<String, String> SPOKEN =
       Map.ofEntries(
           Map.entry("plus", "add %2$s to %1$s"),
@@ -49,7 +49,7 @@ public final class Signs {
   private final Class<?> operators;
   private final LateCalls late;
 
-  Signs(Report report, HostClasses host, LateCalls late) {
+  OperatorTypes(Report report, HostClasses host, LateCalls late) {
     this.report = report;
     this.operators = host.operators();
     this.late = late;
