@@ -77,7 +77,7 @@ class GradingTest {
     TreeWords.tree(yard.in, "Oak", p(10, 15), m(3), m(5), m(1), null, "deciduous", null, null);
     Panel.Figure figure = figure(sheet(yard.study(), "grading").get(0));
     assertEquals(
-        "Section through the middle of the lot, left to right of the plan", figure.title());
+        "Section A–A through the middle of the lot, left to right of the plan", figure.title());
     List<String> marks = new ArrayList<>();
     figure.marks().forEach(mark -> marks.add(PaintedYard.shown(mark)));
     Mark.Region ground = (Mark.Region) figure.marks().get(0);
@@ -88,13 +88,16 @@ class GradingTest {
     assertEquals(
         List.of(
             "section-level from 0.00,0.00 to 20.00,0.00",
-            "'10.03 m' 2.5 mm NEAR at 0.00,0.00",
-            "'10.53 m' 2.5 mm NEAR at 10.00,0.50",
-            "'11.03 m' 2.5 mm NEAR at 20.00,1.00",
-            "'Kale' 2.5 mm NEAR at 6.00,0.30"),
-        marks.subList(1, marks.size()));
+            // Levels 0.55 m over the ends and under the middle; names 0.55 m over their ground.
+            "'10.03 m' 2.5 mm CENTRE at 0.00,0.55",
+            "'10.53 m' 2.5 mm CENTRE at 10.00,-0.05",
+            "'11.03 m' 2.5 mm CENTRE at 20.00,1.55",
+            "section-bed from 4.00,0.20 to 8.00,0.40",
+            "'Kale' 2.5 mm CENTRE at 6.00,0.85"),
+        marks.subList(1, marks.size() - 1));
+    assertEquals("20.00 m", ((Mark.Dimension) figure.marks().get(marks.size() - 1)).text());
     assertEquals(
-        List.of("Existing ground, cut", "Level of the lowest ground"),
+        List.of("Existing ground, cut", "Level of the lowest ground", "Bed"),
         figure.legend().stream().map(LegendEntry::text).toList());
   }
 
@@ -111,9 +114,9 @@ class GradingTest {
     plane(0.01, -0.03);
     Panel.Figure figure = figure(sheet(yard.study(), "grading").get(0));
     assertEquals(
-        "Section through the middle of the lot, bottom to top of the plan", figure.title());
-    assertEquals("'10.10 m' 2.5 mm NEAR at 0.00,0.90", PaintedYard.shown(figure.marks().get(2)));
-    assertEquals("'9.20 m' 2.5 mm NEAR at 30.00,0.00", PaintedYard.shown(figure.marks().get(4)));
+        "Section A–A through the middle of the lot, bottom to top of the plan", figure.title());
+    assertEquals("'10.10 m' 2.5 mm CENTRE at 0.00,1.45", PaintedYard.shown(figure.marks().get(2)));
+    assertEquals("'9.20 m' 2.5 mm CENTRE at 30.00,0.55", PaintedYard.shown(figure.marks().get(4)));
   }
 
   /** Less than 0.3 m over the whole lot is level: 0.014 × 20 = 0.28, 0.016 × 20 = 0.32. */
@@ -128,7 +131,8 @@ class GradingTest {
   @Test
   void sheet_enlargesBedsAndSwales_andHasTheTablesOfEarth() {
     plane(0.05, 0);
-    assertEquals(List.of("SitePlan", "Figure"), panels(sheet(yard.study(), "grading").get(0)));
+    assertEquals(
+        List.of("SitePlan", "Figure", "Notes"), panels(sheet(yard.study(), "grading").get(0)));
     BedWords.bed(yard.in, "Kale", box(4, 14, 3, 2), "annual", null);
     BuiltWords.structure(yard.in, "Shed", box(15, 25, 3, 2), m(2), null, null);
     swale("Ditch", Line.between(p(12, 4), p(12, 10)), 3);
@@ -136,11 +140,12 @@ class GradingTest {
     SheetPlan grading = sheet(outcome, "grading").get(0);
     assertEquals(15, grading.number());
     assertEquals(
-        List.of("SitePlan", "Enlarged", "Figure", "level-beds", "swales"), panels(grading));
+        List.of("SitePlan", "Enlarged", "Figure", "Figure", "Notes", "level-beds", "swales"),
+        panels(grading));
     Shape window = ((Panel.Enlarged) grading.panels().get(1)).window().orElseThrow();
     assertEquals(6 + 2 * 6, window.area().squareMetres(), 1e-6, "bed and ditch, no shed");
     assertEquals(
-        Set.of("site.lot-contours", "site.utility"),
+        Set.of("site.lot-contours", "site.section-line", "site.spot-levels", "site.utility"),
         ((Panel.SitePlan) grading.panels().get(0)).layers());
     // (0.5 + 3 × 0.25) × 0.25 × 6 = 1.875 m³.
     assertEquals(
@@ -208,7 +213,7 @@ class GradingTest {
     assertEquals(
         List.of(
             "WARNING the ground rises 3.0 % away from it over 10 ft (3 m) where it is worst; a fall"
-                + " of 5 % (6 in in 10 ft) is asked, 2 % on hard surfaces"),
+                + " of 5 % is asked, 2 % on hard surfaces"),
         findings("site.fall-from-house"));
     Finding found =
         yard.study().findings().stream()
@@ -272,7 +277,7 @@ class GradingTest {
     swale("Near", Line.between(p(2, 13), p(12, 13)), 3);
     assertEquals(
         List.of(
-            "WARNING comes within 10 ft of building \"House\"; there a swale must lead water away at"
+            "WARNING comes within 10 ft (3 m) of building \"House\"; there a swale must lead water away at"
                 + " 2 % or more, not hold it",
             "WARNING the ground along it differs by 0.40 m; a swale on contour lies level",
             "WARNING its sides of 1.5:1 are steeper than 2:1",

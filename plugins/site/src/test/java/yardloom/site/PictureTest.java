@@ -96,14 +96,14 @@ class PictureTest {
         List.of(
             "picture-path 10.00 m² at 5.00,14.00",
             "picture-mulch 12.00 m² at 5.50,17.00",
-            "'Berries' 2.5 mm CENTRE at 5.50,17.00 on 12.0 m²",
+            "'Berries' 2.5 mm INSIDE at 5.50,17.00 on 12.0 m²",
             "picture-compost 10.00 m² at 2.00,17.50",
-            "'Kale' 2.5 mm CENTRE at 2.00,17.50 on 10.0 m²",
+            "'Kale' 2.5 mm INSIDE at 2.00,17.50 on 10.0 m²",
             "picture-fence from 0.00,30.00 to 20.00,30.00",
             "picture-swale 12.00 m² at 5.00,23.00",
             "picture-built 6.00 m² at 16.50,26.00",
             "picture-roof-light 48.00 m² at 8.00,8.00",
-            "'House' 2.5 mm CENTRE at 8.00,8.00 on 48.0 m²"),
+            "'House' 2.5 mm INSIDE at 8.00,8.00 on 48.0 m²"),
         yard.drawn(WORKS));
     assertEquals(
         List.of(
@@ -121,7 +121,7 @@ class PictureTest {
             .map(x -> (Mark.Label) x)
             .toList();
     assertEquals(List.of(false, false, true), names.stream().map(Mark.Label::bold).toList());
-    assertEquals(List.of(5, 5, 1), names.stream().map(Mark.Label::rank).toList());
+    assertEquals(List.of(4, 4, 1), names.stream().map(Mark.Label::rank).toList());
   }
 
   @Test
@@ -153,10 +153,10 @@ class PictureTest {
         List.of(
             "picture-roof-light 30.00 m² at 13.50,10.00",
             "picture-roof-dark 30.00 m² at 16.50,10.00",
-            "'High' 2.5 mm CENTRE at 15.00,10.00 on 60.0 m²",
+            "'High' 2.5 mm INSIDE at 15.00,10.00 on 60.0 m²",
             "picture-roof-light 24.00 m² at 6.00,6.50",
             "picture-roof-dark 24.00 m² at 6.00,9.50",
-            "'Wide' 2.5 mm CENTRE at 6.00,8.00 on 48.0 m²"),
+            "'Wide' 2.5 mm INSIDE at 6.00,8.00 on 48.0 m²"),
         yard.drawn(WORKS));
   }
 
