@@ -347,7 +347,8 @@ class SheetMeasuresTest {
             .filter(e -> planted.contains(e.id().name()))
             .map(e -> e.id().title())
             .toList();
-    assertTrue(names.size() > 2, names.toString());
+    // One sample is of ground alone.
+    assertTrue(names.size() > 2 || planted.isEmpty(), names.toString());
     List<String> texts = labels(demo, "planting");
     for (String name : names) {
       assertEquals(
