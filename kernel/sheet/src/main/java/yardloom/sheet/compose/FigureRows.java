@@ -38,7 +38,8 @@ record FigureRows(List<FigureBlock> figures, int across, double widthMm, int fro
       double width = Math.min(room, MOST_OF_LEAST_WIDTH * leastMm);
       int rows = (figures.size() + across - 1) / across;
       double around = figures.stream().mapToDouble(f -> f.aroundMm(width)).max().orElse(0);
-      double drawing = (SHARE_OF_HEIGHT * sheetHeightMm - (rows - 1) * ColumnGrid.GAP_MM) / rows - around;
+      double drawing =
+          (SHARE_OF_HEIGHT * sheetHeightMm - (rows - 1) * ColumnGrid.GAP_MM) / rows - around;
       double size = figures.get(0).mmPerM(width, drawing);
       if (size >= largest) {
         largest = size;

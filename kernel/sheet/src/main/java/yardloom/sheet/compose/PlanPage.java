@@ -61,7 +61,8 @@ final class PlanPage {
    */
   private record Arrangement(Envelope extent, int side, boolean below) {}
 
-  PlanPage(SheetRequest request, ColumnGrid grid, Type type, double titleHeightMm, SheetMemory memory) {
+  PlanPage(
+      SheetRequest request, ColumnGrid grid, Type type, double titleHeightMm, SheetMemory memory) {
     this.memory = memory;
     this.request = request;
     this.layers = PartWindow.onPlan(request);

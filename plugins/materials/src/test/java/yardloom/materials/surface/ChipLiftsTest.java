@@ -25,7 +25,8 @@ class ChipLiftsTest {
         Derived.given(Volume.cubicFeet(9 * depthIn), "volume", SourceRef.NONE));
   }
 
-  private static void assertLift(LaidLayer lift, WorkPhase phase, double depthIn, double cubicFeet) {
+  private static void assertLift(
+      LaidLayer lift, WorkPhase phase, double depthIn, double cubicFeet) {
     assertEquals(phase, lift.phase());
     assertEquals(depthIn, lift.depth().orElseThrow().value().inches(), 1e-9);
     assertEquals(cubicFeet, lift.volume().orElseThrow().value().cubicFeet(), 1e-9);

@@ -13,10 +13,10 @@ import yardloom.kernel.plan.ElementKind;
  * The bodies that stand for an obstacle, in plan metres.
  *
  * <p>Prisms are cut into convex parts, cylinders are prisms of {@link #ROUND} sides of equal area,
- * roofs are the convex bodies of {@link RoofBodies}. What stands on the ground is carried down below the
- * lowest ground within {@value #REACH_M} m, so that no light passes under it on a slope. Heights
- * count from the ground at the middle of the footprint; tops of fences and plants follow the
- * ground. Outlines of more than {@value #MANY} corners are simplified to {@value #SIMPLE_M} m.
+ * roofs are the convex bodies of {@link RoofBodies}. What stands on the ground is carried down
+ * below the lowest ground within {@value #REACH_M} m, so that no light passes under it on a slope.
+ * Heights count from the ground at the middle of the footprint; tops of fences and plants follow
+ * the ground. Outlines of more than {@value #MANY} corners are simplified to {@value #SIMPLE_M} m.
  * Empty footprints and obstacles without height give no bodies.
  *
  * <p>References: own construction.

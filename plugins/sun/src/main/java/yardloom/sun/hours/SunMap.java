@@ -19,7 +19,12 @@ public final class SunMap {
   private final int workedOut;
 
   private SunMap(
-      SunEngine engine, CellGrid grid, Cells cells, DayGroups groups, double[][] hours, int workedOut) {
+      SunEngine engine,
+      CellGrid grid,
+      Cells cells,
+      DayGroups groups,
+      double[][] hours,
+      int workedOut) {
     this.engine = engine;
     this.grid = grid;
     this.cells = cells;

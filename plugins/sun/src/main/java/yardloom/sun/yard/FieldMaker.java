@@ -15,9 +15,9 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
+import yardloom.sun.hours.CellGrid;
 import yardloom.sun.hours.Cells;
 import yardloom.sun.hours.DayGroups;
-import yardloom.sun.hours.CellGrid;
 import yardloom.sun.hours.SunEngine;
 
 /** Works out the sun of every cell. Cells inside buildings and structures are left out. */

@@ -8,10 +8,10 @@ import java.util.TreeSet;
 import yardloom.facts.Ways;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Carry;
-import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.DropZone;
 import yardloom.facts.mulch.Haul;
+import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.work.WorkPhase;
@@ -119,7 +119,8 @@ public final class HaulCalculator implements Calculator {
   private static void layers(
       DropZone spot, Material material, List<MulchSurface> to, HaulWay.Finder ways, Sink out) {
     for (MulchSurface s : to) {
-      List<LaidLayer> lifts = s.lifts(material).stream().filter(c -> c.volume().isPresent()).toList();
+      List<LaidLayer> lifts =
+          s.lifts(material).stream().filter(c -> c.volume().isPresent()).toList();
       if (!lifts.isEmpty()) {
         HaulWay way = ways.to(s);
         for (LaidLayer lift : lifts) {

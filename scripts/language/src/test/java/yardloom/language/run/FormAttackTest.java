@@ -110,7 +110,8 @@ class FormAttackTest {
           .append("\", \"use\": \"annual\", \"shape\": {\"ground\": [[[[0,0],[1,0],[0,1]]]]}}}");
     }
     Path plan = Files.writeString(folder.resolve("many.plan.json"), plan(beds.toString()));
-    RunLimits few = new RunLimits(5_000_000, 2L << 30, java.time.Duration.ofSeconds(30), 1_000, 200, 8);
+    RunLimits few =
+        new RunLimits(5_000_000, 2L << 30, java.time.Duration.ofSeconds(30), 1_000, 200, 8);
     PlanRunner small = new PlanRunner(TestWords.lexicon(), few, (s, w) -> Optional.empty());
     PlanException thrown = assertThrows(PlanException.class, () -> small.run(plan, Map.of()));
     assertEquals(ProblemCode.LIMIT, thrown.problems().get(0).code());

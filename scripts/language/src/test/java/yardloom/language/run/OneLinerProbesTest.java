@@ -20,7 +20,8 @@ import yardloom.language.limit.RunLimits;
 
 /** Each line is a script; none may do more than draw, and none may fail inside the program. */
 class OneLinerProbesTest {
-  static final RunLimits SMALL = new RunLimits(20_000, 64L << 20, Duration.ofSeconds(5), 200, 100, 4);
+  static final RunLimits SMALL =
+      new RunLimits(20_000, 64L << 20, Duration.ofSeconds(5), 200, 100, 4);
 
   @TempDir Path folder;
 

@@ -90,7 +90,9 @@ public record Snapshot(
 
   private static ResultGrid grid(JsonNode table) {
     List<ResultGrid.Head> heads = new ArrayList<>();
-    table.path("columns").forEach(c -> heads.add(new ResultGrid.Head(text(c, "id"), text(c, "title"))));
+    table
+        .path("columns")
+        .forEach(c -> heads.add(new ResultGrid.Head(text(c, "id"), text(c, "title"))));
     List<List<String>> cells = new ArrayList<>();
     List<List<String>> naming = new ArrayList<>();
     for (JsonNode row : table.path("rows")) {

@@ -155,10 +155,12 @@ final class Question {
     for (String said : QuestionWords.of(cell.row() + " " + cell.column().title())) {
       unasked += asked.stream().noneMatch(w -> QuestionWords.means(w, said)) ? 1 : 0;
     }
-    boolean row = asked.stream().anyMatch(w -> QuestionWords.means(w, QuestionWords.of(cell.row())));
+    boolean row =
+        asked.stream().anyMatch(w -> QuestionWords.means(w, QuestionWords.of(cell.row())));
     Set<String> what = column(cell);
     what.addAll(QuestionWords.of(cell.table().title()));
-    return new Fit(cell, unasked, row && asked.stream().anyMatch(w -> QuestionWords.means(w, what)));
+    return new Fit(
+        cell, unasked, row && asked.stream().anyMatch(w -> QuestionWords.means(w, what)));
   }
 
   /** For each word that nothing is called by the nearest that something is; else the best cells. */

@@ -72,7 +72,8 @@ class BatchPiecesTest {
             "lots.csv", "lot,width,depth\n\"Oak St. 12\",3ft,\n,,4ft\n", Set.of("width", "depth"));
     assertEquals(
         List.of(
-            new LotRow("oak-st-12", Map.of("width", "3ft")), new LotRow("lot-2", Map.of("depth", "4ft"))),
+            new LotRow("oak-st-12", Map.of("width", "3ft")),
+            new LotRow("lot-2", Map.of("depth", "4ft"))),
         lots);
   }
 

@@ -416,7 +416,8 @@ class SheetMeasuresTest {
     List<List<MulchSurface>> kinds =
         List.copyOf(
             Samples.outcome(demo).results().all(YardFacts.SURFACES).stream()
-                .collect(Collectors.groupingBy(MulchSurface::kind, TreeMap::new, Collectors.toList()))
+                .collect(
+                    Collectors.groupingBy(MulchSurface::kind, TreeMap::new, Collectors.toList()))
                 .values());
     Set<String> texts = new TreeSet<>();
     set(demo).stream()

@@ -151,7 +151,8 @@ class PlacesByHandTest {
   /** 7.3 m at 2 m: three plants over 4 m, 1.65 m from either end. */
   @Test
   void row_alongALine_isCentred_andAsLongAsItsSpacingHoldsOne() {
-    List<Point> row = RingPlaces.along(Line.between(Point.metres(1, 1), Point.metres(8.3, 1)), m(2));
+    List<Point> row =
+        RingPlaces.along(Line.between(Point.metres(1, 1), Point.metres(8.3, 1)), m(2));
     assertEquals(
         List.of(2650L, 4650L, 6650L), millimetres(row).stream().map(p -> p.get(0)).toList());
     assertEquals(
@@ -170,6 +171,7 @@ class PlacesByHandTest {
     // Equally far: the one further left.
     assertEquals(
         List.of(Point.metres(-3, 0)),
-        RingPlaces.nearest(List.of(Point.metres(3, 0), Point.metres(-3, 0)), Point.metres(0, 0), 1));
+        RingPlaces.nearest(
+            List.of(Point.metres(3, 0), Point.metres(-3, 0)), Point.metres(0, 0), 1));
   }
 }
