@@ -44,7 +44,7 @@ public final class TankYearTable implements TableMaker {
             .column(Column.of("given", "It gives, mean year", Measure.WATER))
             .column(Column.of("dry", "Share, dry year", Measure.PERCENT))
             .column(Column.of("usual", "usual year", Measure.PERCENT))
-            .column(Column.text("from", "Water from, usual year"));
+            .column(Column.text("feed", "Water from, usual year"));
     List<TankYear> years = facts.all(TankYear.KEY);
     for (TankYear year : years) {
       if (years.size() > 1) {

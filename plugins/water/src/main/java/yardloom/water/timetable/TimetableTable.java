@@ -67,7 +67,7 @@ public final class TimetableTable implements TableMaker {
         facts.all(ZoneTimes.KEY).stream().anyMatch(t -> TankChange.of(t.zone(), facts).isPresent());
     Optional<Derived<Flow>> open = Supply.open(plan).filter(o -> Supply.isTank(plan));
     if (isByTank) {
-      table.column(Column.text("from", "Water from, usual year"));
+      table.column(Column.text("feed", "Water from, usual year"));
     }
     if (open.isPresent()) {
       table.column(Column.of("fill", "Tap into the tank, minutes a watering", Measure.COUNT));

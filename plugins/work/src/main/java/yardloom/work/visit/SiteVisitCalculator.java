@@ -58,7 +58,7 @@ public final class SiteVisitCalculator implements Calculator {
   }
 
   /** A visit while it is put together. */
-  private static final class Draft {
+  private static final class Stay {
     private final List<PhaseTime> phases = new ArrayList<>();
     private final SortedSet<String> kinds = new TreeSet<>();
     private final Derived.Builder why = Derived.by("sum over phases and kinds", SUM);
@@ -93,7 +93,7 @@ public final class SiteVisitCalculator implements Calculator {
       return;
     }
     WorkSettings work = WorkSettings.of(plan);
-    List<Draft> drafts = runs(phases);
+    List<Stay> drafts = runs(phases);
     for (PhaseTime time : phases) {
       later(time, in, work, drafts);
     }
@@ -101,7 +101,7 @@ public final class SiteVisitCalculator implements Calculator {
     drafts.sort(Comparator.comparing(d -> d.from.orElse(LocalDate.MIN)));
     VisitCosts costs = new VisitCosts(in.find(CostEstimate.FACT), in);
     for (int i = 0; i < drafts.size(); i++) {
-      Draft draft = drafts.get(i);
+      Stay draft = drafts.get(i);
       List<BillLine> lines =
           in.all(YardFacts.BILL).stream().filter(l -> of(l, phases, drafts) == draft).toList();
       List<BulkLoads> loads =
@@ -126,18 +126,18 @@ public final class SiteVisitCalculator implements Calculator {
   /**
    * Phases without a day between them; the call for the marks and the looking after by themselves.
    */
-  private static List<Draft> runs(List<PhaseTime> phases) {
-    List<Draft> runs = new ArrayList<>();
+  private static List<Stay> runs(List<PhaseTime> phases) {
+    List<Stay> runs = new ArrayList<>();
     int free = -1;
     WorkPhase before = WorkPhase.MARK;
     for (PhaseTime time : phases) {
       boolean isAlone = before == WorkPhase.MARK || time.phase().id() == WorkPhase.ESTABLISH;
       if (isAlone || time.firstDay() != free) {
-        Draft run = new Draft();
+        Stay run = new Stay();
         run.from = time.start();
         runs.add(run);
       }
-      Draft run = runs.get(runs.size() - 1);
+      Stay run = runs.get(runs.size() - 1);
       run.phases.add(time);
       run.days += time.days();
       run.add(time.phase().id().title(), time.hours());
@@ -148,17 +148,17 @@ public final class SiteVisitCalculator implements Calculator {
   }
 
   /** What a phase leaves for later days joins the visit of such a day, or makes one. */
-  private static void later(PhaseTime time, Facts in, WorkSettings work, List<Draft> drafts) {
+  private static void later(PhaseTime time, Facts in, WorkSettings work, List<Stay> drafts) {
     Map<String, Double> byKind = KindHours.byKind(in.all(KindHours.FACT));
     for (PlantingVisit visit :
         PlantingVisit.laterThan(time, in.all(YardFacts.PLANTING_WINDOWS), work.workdays())) {
-      Draft draft =
+      Stay draft =
           drafts.stream()
               .filter(d -> !d.does(WorkPhase.ESTABLISH) && d.isOn(visit.date(), work.workdays()))
               .findFirst()
               .orElseGet(
                   () -> {
-                    Draft own = new Draft();
+                    Stay own = new Stay();
                     own.from = Optional.of(visit.date());
                     drafts.add(own);
                     return own;
@@ -170,8 +170,8 @@ public final class SiteVisitCalculator implements Calculator {
   }
 
   /** The visit before which a line must be there. */
-  private static Draft of(BillLine line, List<PhaseTime> phases, List<Draft> drafts) {
-    Optional<Draft> later =
+  private static Stay of(BillLine line, List<PhaseTime> phases, List<Stay> drafts) {
+    Optional<Stay> later =
         drafts.stream().filter(d -> line.plant().filter(d.kinds::contains).isPresent()).findFirst();
     WorkPhase phase = PhaseOrders.phaseOf(line, phases);
     return later.or(() -> drafts.stream().filter(d -> d.does(phase)).findFirst()).orElseThrow();

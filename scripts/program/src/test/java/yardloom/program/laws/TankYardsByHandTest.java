@@ -160,9 +160,9 @@ class TankYardsByHandTest {
     assertEquals("97", barrel.printed("tank-year", "Sep", "usual"), "29 of 30 days");
     assertEquals(
         "tank until about 7 Jul, then tap whenever it is empty",
-        barrel.printed("timetable", "Jul", "from"));
-    assertEquals("tap", barrel.printed("timetable", "Aug", "from"));
-    assertEquals("tank", barrel.printed("timetable", "Sep", "from"));
+        barrel.printed("timetable", "Jul", "feed"));
+    assertEquals("tap", barrel.printed("timetable", "Aug", "feed"));
+    assertEquals("tank", barrel.printed("timetable", "Sep", "feed"));
     assertTrue(
         barrel.tables().get("tank-year").notes().get(0).contains("until about 2 Sep"),
         barrel.tables().get("tank-year").notes().get(0));
@@ -248,8 +248,8 @@ class TankYardsByHandTest {
     String note = linked.tables().get("tank-year").notes().get(0);
     assertTrue(note.contains("falls short about 3 Aug;"), note);
     assertTrue(note.contains("until about 9 Sep."), note);
-    assertEquals("tap", linked.printed("timetable", "Aug", "from"));
-    assertEquals("tank, tap whenever it is empty", linked.printed("timetable", "Sep", "from"));
+    assertEquals("tap", linked.printed("timetable", "Aug", "feed"));
+    assertEquals("tank, tap whenever it is empty", linked.printed("timetable", "Sep", "feed"));
     assertFalse(linked.tables().containsKey("tank-levels"), "the tap feeds these lines");
   }
 

@@ -251,10 +251,9 @@ final class TruthPage {
           .append(cell(row.get("source") + (mark.isEmpty() ? "" : " (" + mark + ")")))
           .append(" |");
       if (through) {
-        boolean production = row.getOrDefault("kind", "").equals("production");
-        page.append(production ? " yes: " : " no: ")
-            .append(cell(row.getOrDefault("through", "")))
-            .append(" |");
+        String by = row.getOrDefault("through", "");
+        boolean reached = row.getOrDefault("kind", "").equals("production") || by.equals("plan");
+        page.append(reached ? " yes: " : " no: ").append(cell(by)).append(" |");
       }
       page.append('\n');
     }
