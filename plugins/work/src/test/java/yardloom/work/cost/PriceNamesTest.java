@@ -147,8 +147,9 @@ class PriceNamesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "'' | SYNTAX | a price book has the header item,unit,low,likely,high",
+        "'' | SYNTAX | columns are high, item, likely",
         "x,furlong,1,1,1 | UNKNOWN_WORD | 'furlong' is not a unit",
+        "x,piece,1,1,1e10 | OUT_OF_RANGE | from 0 to a thousand million",
         "x,piece,1,1,1;x,piece,2,2,2 | DUPLICATE | x per piece already has a price in line 2"
       })
   void booksThatCannotBe_areRefused(String rows, ProblemCode code, String part) {
