@@ -1,7 +1,6 @@
 package yardloom.program.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -12,6 +11,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.kernel.table.DataTable;
 
 /** Prices are found by name, so every row of the shipped book must be for something on a bill. */
@@ -85,14 +86,20 @@ class PriceNamesTest {
     }
   }
 
-  @Test
-  void everyRowOfTheShippedBook_isBilledInAYardOfAllTrades() throws IOException {
+  /** No soil asks for lime and sulfur at once: each yard has no use for the other alone. */
+  @ParameterizedTest
+  @CsvSource({"5.4, elemental sulfur", "7.3, ground limestone"})
+  void everyRowOfTheShippedBook_isBilledInAYardOfAllTrades(String acidity, String unused)
+      throws IOException {
     Files.writeString(dir.resolve("book.csv"), book());
-    Files.writeString(dir.resolve("priced.groovy"), SCRIPT);
+    Files.writeString(
+        dir.resolve("priced.groovy"),
+        SCRIPT + "soilTest { acidity ph: " + acidity + ", wanted: 6.4 }\n");
     Run run = Run.in(dir, "draw", "priced.groovy", "--out", "out", "--as", "csv");
     assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
     String findings = Run.files(dir.resolve("out/priced")).get("findings.txt");
-    assertFalse(findings.contains("work.price-names"), findings);
+    assertTrue(
+        findings.contains("nothing on this bill is called '" + unused + "': not used"), findings);
     List<String> own =
         DataTable.parse("book", book()).rows().stream()
             .map(r -> r.text("item"))
