@@ -24,8 +24,8 @@ public record Price(String item, String unit, Spread perUnit, boolean demo) {
   /**
    * What one unit costs at the least, likely and at the most.
    *
-   * @throws PlanException (OUT_OF_RANGE) at {@code place} if they do not rise, are negative or beyond
-   *     {@link Spread#MOST}
+   * @throws PlanException (OUT_OF_RANGE) at {@code place} if they do not rise, are negative or
+   *     beyond {@link Spread#MOST}
    */
   public static Spread spread(
       double low, double likely, double high, Source source, SourceRef place) {
