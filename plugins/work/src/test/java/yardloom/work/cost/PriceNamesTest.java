@@ -159,6 +159,22 @@ class PriceNamesTest {
     assertTrue(e.getMessage().contains(part), e.getMessage());
   }
 
+  @Test
+  void bookOfTwoThousandRows_isRead_oneMoreIsNot() {
+    StringBuilder rows = new StringBuilder("item,unit,low,likely,high\n");
+    for (int i = 1; i <= 2_000; i++) {
+      rows.append("thing ").append(i).append(",piece,1,2,").append(i + 2).append('\n');
+    }
+    List<Price> read = PriceBook.read("book.csv", rows.toString());
+    assertEquals(2_000, read.size());
+    assertEquals(2_002, read.get(1_999).perUnit().high());
+    rows.append("one more,piece,1,2,3\n");
+    PlanException e =
+        assertThrows(PlanException.class, () -> PriceBook.read("book.csv", rows.toString()));
+    assertEquals(ProblemCode.LIMIT, e.problems().get(0).code());
+    assertTrue(e.getMessage().contains("book.csv:2002"), e.getMessage());
+  }
+
   /** One item may have a price for each unit. */
   @Test
   void bookWithTwoUnits_isRead() {
