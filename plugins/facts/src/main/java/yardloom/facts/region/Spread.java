@@ -10,6 +10,9 @@ import yardloom.kernel.source.Source;
  * @param cause why it spreads
  */
 public record Spread(double low, double likely, double high, String cause, Source source) {
+  /** The most that a rate or price may be: beyond it sums would lose their cents. */
+  public static final double MOST = 1e9;
+
   public Spread {
     if (!(low <= likely && likely <= high)) {
       throw new IllegalArgumentException(
@@ -21,17 +24,18 @@ public record Spread(double low, double likely, double high, String cause, Sourc
    * As a word gives it; low and high not given are as the likely one.
    *
    * @param least what low must be more than; below zero lets it be nothing
-   * @throws PlanException (OUT_OF_RANGE) if the three do not rise or are not finite
+   * @throws PlanException (OUT_OF_RANGE) if the three do not rise or exceed {@link #MOST}
    */
   public static Spread given(
       Number low, Number likely, Number high, double least, String cause, Source source) {
     double l = (low == null ? likely : low).doubleValue();
     double m = likely.doubleValue();
     double h = (high == null ? likely : high).doubleValue();
-    if (!(l <= m && m <= h) || !(l > least) || !Double.isFinite(h)) {
+    if (!(l <= m && m <= h) || !(l > least) || !(h <= MOST)) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
-          "a rate rises from low to likely to high and is more than 0 (a price may be 0); got "
+          "a rate rises from low to likely to high and is more than 0 (a price may be 0), up to a"
+              + " thousand million; got "
               + l
               + ", "
               + m

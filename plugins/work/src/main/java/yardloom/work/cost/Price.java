@@ -24,15 +24,16 @@ public record Price(String item, String unit, Spread perUnit, boolean demo) {
   /**
    * What one unit costs at the least, likely and at the most.
    *
-   * @throws PlanException (OUT_OF_RANGE) at {@code place} if they do not rise or are negative
+   * @throws PlanException (OUT_OF_RANGE) at {@code place} if they do not rise, are negative or
+   *     beyond {@link Spread#MOST}
    */
   public static Spread spread(
       double low, double likely, double high, Source source, SourceRef place) {
-    if (!(low >= 0 && low <= likely && likely <= high)) {
+    if (!(low >= 0 && low <= likely && likely <= high && high <= Spread.MOST)) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
           place,
-          "prices must rise from low to likely to high and not be negative, got "
+          "prices must rise from low to likely to high, from 0 to a thousand million, got "
               + low
               + ", "
               + likely

@@ -16,11 +16,11 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.table.DataRow;
 import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.OwnColumns;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
@@ -37,6 +37,8 @@ public final class PriceBook {
   /** On the plan: whether it asks for the invented prices. */
   public static final AttributeKey<Boolean> DEMONSTRATION =
       new AttributeKey<>("work.demonstration-prices", Boolean.class);
+
+  private static final List<String> COLUMNS = List.of("item", "unit", "low", "likely", "high");
 
   private static final Set<String> GENERAL =
       Set.of("labour", "delivery of bulk", "mulch bag, 2 cu ft", "compost bag, 1 cu ft");
@@ -94,16 +96,9 @@ public final class PriceBook {
    */
   public static List<Price> read(String name, String csv) {
     Source source = Source.plan("price book " + name);
-    List<DataRow> rows = DataTable.parse(name, csv).rows();
-    if (rows.isEmpty()) {
-      throw new PlanException(
-          ProblemCode.SYNTAX,
-          new SourceRef(name, 1, 1),
-          "a price book has the header item,unit,low,likely,high and a line for each price");
-    }
     Map<String, Integer> lines = new HashMap<>();
     List<Price> prices = new ArrayList<>();
-    for (DataRow row : rows) {
+    for (DataRow row : OwnColumns.rows(name, csv, COLUMNS, List.of())) {
       Price price = price(row, row.sourceOr(source), false);
       Integer before = lines.putIfAbsent(price.item() + " per " + price.unit(), row.place().line());
       if (before != null) {

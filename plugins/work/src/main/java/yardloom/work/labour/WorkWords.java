@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -17,7 +18,7 @@ import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
-import yardloom.kernel.table.DataTable;
+import yardloom.kernel.table.OwnColumns;
 import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Unit;
 import yardloom.kernel.vocab.Arg;
@@ -27,6 +28,11 @@ import yardloom.kernel.vocab.Verb;
 /** The words about the crew, its days and its pace. */
 public final class WorkWords {
   private static final String PACE = "pace of work";
+
+  /** As an item may ask for. */
+  private static final double MOST_HOURS = 10_000;
+
+  private static final List<String> COLUMNS = List.of("task", "unit", "low", "likely", "high");
 
   private WorkWords() {}
 
@@ -170,7 +176,7 @@ public final class WorkWords {
           String name) {
     String file = name == null ? "labour book" : name;
     try {
-      for (DataRow row : DataTable.parse(file, csv).rows()) {
+      for (DataRow row : OwnColumns.rows(file, csv, COLUMNS, List.of())) {
         row(plan, row, Source.plan("labour book " + file));
       }
     } catch (PlanException e) {
@@ -196,6 +202,16 @@ public final class WorkWords {
 
   private static LocalRate rate(PlanScope plan, String task, String unit, Spread hours) {
     requireUnit(task, unit);
+    if (hours.high() > MOST_HOURS) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          String.format(
+              Locale.ROOT,
+              "hours for one unit are at most %,.0f; \"%s\" has %s",
+              MOST_HOURS,
+              task,
+              hours.high()));
+    }
     return new LocalRate(LocalRate.Kind.LABOUR, task, unit, hours, plan.place());
   }
 

@@ -147,8 +147,9 @@ class PriceNamesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "'' | SYNTAX | a price book has the header item,unit,low,likely,high",
+        "'' | SYNTAX | columns are high, item, likely",
         "x,furlong,1,1,1 | UNKNOWN_WORD | 'furlong' is not a unit",
+        "x,piece,1,1,1e10 | OUT_OF_RANGE | from 0 to a thousand million",
         "x,piece,1,1,1;x,piece,2,2,2 | DUPLICATE | x per piece already has a price in line 2"
       })
   void booksThatCannotBe_areRefused(String rows, ProblemCode code, String part) {
@@ -156,6 +157,22 @@ class PriceNamesTest {
     PlanException e = assertThrows(PlanException.class, () -> PriceBook.read("book.csv", csv));
     assertEquals(code, e.problems().get(0).code());
     assertTrue(e.getMessage().contains(part), e.getMessage());
+  }
+
+  @Test
+  void bookOfTwoThousandRows_isRead_oneMoreIsNot() {
+    StringBuilder rows = new StringBuilder("item,unit,low,likely,high\n");
+    for (int i = 1; i <= 2_000; i++) {
+      rows.append("thing ").append(i).append(",piece,1,2,").append(i + 2).append('\n');
+    }
+    List<Price> read = PriceBook.read("book.csv", rows.toString());
+    assertEquals(2_000, read.size());
+    assertEquals(2_002, read.get(1_999).perUnit().high());
+    rows.append("one more,piece,1,2,3\n");
+    PlanException e =
+        assertThrows(PlanException.class, () -> PriceBook.read("book.csv", rows.toString()));
+    assertEquals(ProblemCode.LIMIT, e.problems().get(0).code());
+    assertTrue(e.getMessage().contains("book.csv:2002"), e.getMessage());
   }
 
   /** One item may have a price for each unit. */

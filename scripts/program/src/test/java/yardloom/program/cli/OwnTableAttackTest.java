@@ -41,6 +41,8 @@ class OwnTableAttackTest {
     tables.put("plantBook", "plant,like,spread_in\nNAME,kale,NUMBER");
     tables.put("stockForms", "form,like,minutes\nNAME,plug,NUMBER");
     tables.put("itemBook", "item,count,unit,price,hours,phase\nNAME,NUMBER,piece,1,1,finish");
+    tables.put("priceBook", "item,unit,low,likely,high\nNAME,yd3,NUMBER,NUMBER,NUMBER");
+    tables.put("labourBook", "task,unit,low,likely,high\ncut edge,ft,NUMBER,NUMBER,NUMBER");
     tables.put(
         "climateBook",
         "climate,place,quantity,unit," + MONTHS + "\nNAME,x,max,degC" + ",NUMBER".repeat(12));

@@ -39,6 +39,17 @@ class WordsSearchTest {
     "csv, fileText",
     "Cistern, item",
     "walls, fence",
+    "coordinates, plantAt",
+    "bore, pipeSize",
+    "tubes, pipeSizes",
+    "filters, headPart",
+    "pressure loss, headParts",
+    "weather station, climateBook",
+    "topsoil, bulkMaterial",
+    "bulk, bulkMaterials",
+    "gravel, layer",
+    "straw, layer",
+    "tray, stockForms",
   })
   void topic_findsItsWordAmongTheFirstFive(String asked, String word) {
     List<String> found =
