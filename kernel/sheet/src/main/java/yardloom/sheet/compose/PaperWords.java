@@ -133,7 +133,8 @@ public final class PaperWords {
 
   private Panel panel(Panel panel) {
     if (panel instanceof Panel.Notes notes) {
-      return new Panel.Notes(of(notes.title()), notes.paragraphs().stream().map(this::cell).toList());
+      return new Panel.Notes(
+          of(notes.title()), notes.paragraphs().stream().map(this::cell).toList());
     }
     if (panel instanceof Panel.TableBlock block) {
       return new Panel.TableBlock(table(block.table()));

@@ -373,9 +373,9 @@ class PlanPlacesTest {
   }
 
   /**
-   * Ten notes and a table of two columns' width do not all fit on A3 at 1:200. One column
-   * beside the plan would hold more blocks, the notes; two hold the table, which covers more paper
-   * than the notes that wait for the next sheet.
+   * Ten notes and a table of two columns' width do not all fit on A3 at 1:200. One column beside
+   * the plan would hold more blocks, the notes; two hold the table, which covers more paper than
+   * the notes that wait for the next sheet.
    */
   @Test
   void plan_whereAFurtherSheetIsNeeded_leavesRoomForTheLargestBlocks() {

@@ -24,9 +24,7 @@ public final class DepthNotes {
         .forEach(
             c ->
                 parts.add(
-                    Say.laid(c.depth().orElseThrow().value(), units)
-                        + " "
-                        + c.material().title()));
+                    Say.laid(c.depth().orElseThrow().value(), units) + " " + c.material().title()));
     s.depth(Material.COMPOST).ifPresent(d -> parts.add(Say.laid(d.value(), units) + " compost"));
     return String.join(" / ", parts);
   }

@@ -105,8 +105,7 @@ public final class LabelPainter implements Painter {
     inside(shape, Anchor.CENTRE, text, rank, marks);
   }
 
-  private static void inside(
-      Shape shape, Anchor anchor, String text, int rank, List<Mark> marks) {
+  private static void inside(Shape shape, Anchor anchor, String text, int rank, List<Mark> marks) {
     if (!shape.isEmpty()) {
       marks.add(text(shape.heart(), text, rank, anchor).on(shape));
     }
