@@ -15,9 +15,9 @@ soil sand: 55, clay: 15, organic: 0.8, depth: 36.inch
 groundFall 1.2.ft, per: 60.ft, towards: 0.deg
 
 def yard = lot([point(0.ft, 0.ft), point(64.ft, 0.ft), point(64.ft, 104.ft), point(0.ft, 100.ft)]) {
-  side 'south', role: 'front', setback: 20.ft, rule: 'demo rule, verify locally'
-  for (s in ['east', 'west']) side s, role: 'side', setback: 5.ft, rule: 'demo rule, verify locally'
-  side 'north', role: 'rear', setback: 3.ft, rule: 'demo rule, verify locally'
+  side 'south', role: 'front', setback: 20.ft, rule: 'example only, verify locally'
+  for (s in ['east', 'west']) side s, role: 'side', setback: 5.ft, rule: 'example only, verify locally'
+  side 'north', role: 'rear', setback: 3.ft, rule: 'example only, verify locally'
 }
 building 'house', rect(15.ft, 24.ft, 36.ft, 28.ft), eaves: 11.ft, roof: 'flat'
 structure 'ramada', rect(52.ft, 40.ft, 7.ft, 12.ft), height: 9.ft

@@ -8,8 +8,8 @@ soilNamed 'Drummer silty clay loam', depth: 24.inch
 localRule 'septic', 'No septic field: the house is on the sewer.', by: 'demo household', year: 2026
 
 lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 100.ft), point(0.ft, 100.ft)]) {
-  side 'south', role: 'front', setback: 25.ft, rule: 'demo rule, verify locally'
-  for (s in ['east', 'west', 'north']) side s, role: s == 'north' ? 'rear' : 'side', setback: 5.ft, rule: 'demo rule, verify locally'
+  side 'south', role: 'front', setback: 25.ft, rule: 'example only, verify locally'
+  for (s in ['east', 'west', 'north']) side s, role: s == 'north' ? 'rear' : 'side', setback: 5.ft, rule: 'example only, verify locally'
 }
 building('house', rect(14.ft, 25.ft, 32.ft, 26.ft), eaves: 10.ft, ridge: 18.ft, overhang: 1.ft, roof: 'gable')
 sheetMulch { chips perennial: 10.inch, annual: 2.inch, path: 4.inch ; compost annual: 3.inch }

@@ -5,10 +5,10 @@ climate 'san-francisco-ca'
 formerLawn 'cool season'
 
 def yard = lotOutline(geoOutline(fileText('san-francisco-slope.geojson'), latitude: 37.76.deg, longitude: -122.44.deg)) {
-  side 'west', role: 'front', setback: 3.m, rule: 'demo rule, verify locally'
-  side 'south', role: 'side', setback: 0.m, rule: 'demo rule, verify locally'
-  side 'north', role: 'side', setback: 0.m, rule: 'demo rule, verify locally'
-  side 'east', role: 'rear', setback: 4.5.m, rule: 'demo rule, verify locally'
+  side 'west', role: 'front', setback: 3.m, rule: 'example only, verify locally'
+  side 'south', role: 'side', setback: 0.m, rule: 'example only, verify locally'
+  side 'north', role: 'side', setback: 0.m, rule: 'example only, verify locally'
+  side 'east', role: 'rear', setback: 4.5.m, rule: 'example only, verify locally'
 }
 
 def ground = levels(contours: 0.5.m) {

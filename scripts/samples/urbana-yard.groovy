@@ -22,9 +22,9 @@ def ne = tied('NE stake', near: point(60.ft, 120.ft)) {
   tape corner, 104.67.ft, name: 'house corner'
 }
 def yard = lot([sw, se, ne, nw]) {
-  side 'south', role: 'front', setback: 25.ft, rule: 'demo rule, verify locally'
-  for (s in ['east', 'west']) side s, role: 'side', setback: 3.ft, rule: 'demo rule, verify locally'
-  side 'north', role: 'rear', setback: 3.ft, rule: 'demo rule, verify locally'
+  side 'south', role: 'front', setback: 25.ft, rule: 'example only, verify locally'
+  for (s in ['east', 'west']) side s, role: 'side', setback: 3.ft, rule: 'example only, verify locally'
+  side 'north', role: 'rear', setback: 3.ft, rule: 'example only, verify locally'
 }
 building('house', rect(12.ft, 27.ft, 32.ft, 27.ft), eaves: 10.ft, ridge: 18.ft, overhang: 1.ft, roof: 'gable')
 building 'next door', rect(-32.ft, 30.ft, 24.ft, 34.ft), eaves: 10.ft, ridge: 19.ft, roof: 'gable', neighbour: true

@@ -330,7 +330,7 @@ class SoilPlanTest {
     var inForce = rules.stream().collect(Collectors.groupingBy(LocalRule::topic));
     assertEquals(1, inForce.get("septic").size());
     assertEquals("Ask the county.", inForce.get("septic").get(0).text());
-    assertEquals("generic", inForce.get("wells").get(0).region());
+    assertEquals("most places", inForce.get("wells").get(0).region());
   }
 
   @Test

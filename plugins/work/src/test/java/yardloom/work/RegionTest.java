@@ -220,7 +220,7 @@ class RegionTest {
     var inForce = rules.stream().collect(Collectors.groupingBy(LocalRule::topic));
     assertEquals("On the sewer.", inForce.get("septic").get(0).text());
     assertEquals("Flats", inForce.get("wells").get(0).region());
-    assertEquals("generic", inForce.get("street").get(0).region());
+    assertEquals("most places", inForce.get("street").get(0).region());
   }
 
   private static void rule(PlanScope in, String topic, String text) {

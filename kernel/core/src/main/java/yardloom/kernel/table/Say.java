@@ -28,6 +28,18 @@ public final class Say {
     return number(length.in(units.depthUnit())) + " " + units.depthUnit().symbol();
   }
 
+  /**
+   * How deep a loose layer is laid, as a crew can rake it: in whole centimetres from ten on, in
+   * halves below, so that four inches are 10 cm; inches as {@link #depth}.
+   */
+  public static String laid(Length length, UnitSystem units) {
+    if (units == UnitSystem.US) {
+      return depth(length, units);
+    }
+    double cm = length.metres() * 100;
+    return number(cm < 10 ? Math.round(cm * 2) / 2.0 : Math.round(cm)) + " cm";
+  }
+
   /** Text in which {@code {4 in}} stands for a small length, {@code {50 lb}} for a load to lift. */
   public static String inText(String text, UnitSystem units) {
     return IN_TEXT

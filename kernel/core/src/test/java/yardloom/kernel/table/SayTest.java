@@ -65,4 +65,14 @@ class SayTest {
     assertEquals("0.1", Say.number(0.14));
     assertEquals("12", Say.number(11.96));
   }
+
+  /** 4 in are 10.16 cm, 3 in 7.62 cm, 1 in 2.54 cm, 12 in 30.48 cm. */
+  @Test
+  void layer_metric_isWhatACrewCanRake() {
+    assertEquals("10 cm", Say.laid(Length.inches(4), UnitSystem.METRIC));
+    assertEquals("7.5 cm", Say.laid(Length.inches(3), UnitSystem.METRIC));
+    assertEquals("2.5 cm", Say.laid(Length.inches(1), UnitSystem.METRIC));
+    assertEquals("30 cm", Say.laid(Length.inches(12), UnitSystem.METRIC));
+    assertEquals("4.5 in", Say.laid(Length.inches(4.5), UnitSystem.US));
+  }
 }

@@ -175,7 +175,7 @@ public final class Drawing {
     space.avoidOutline(ink.lineFrom(), ink.lineTo());
     for (Ink.Text text : ink.texts()) {
       Quad room = text.room(type.metrics());
-      if (space.isFree(room)) {
+      if (space.isFree(room) && space.isClearOfSymbols(room)) {
         space.take(room);
         out.add(text);
         return Optional.empty();

@@ -17,6 +17,7 @@ final class Page {
   private final double[] top;
   private final double[] bottom;
   private final List<Ink> inks = new ArrayList<>();
+  private double setMm2;
 
   /** An empty page; unless the grid lies above the title, its last column ends above it. */
   Page(ColumnGrid grid, double titleHeightMm) {
@@ -36,6 +37,11 @@ final class Page {
 
   List<Ink> inks() {
     return inks;
+  }
+
+  /** The paper that blocks have taken so far. */
+  double setMm2() {
+    return setMm2;
   }
 
   /** Keeps blocks out of the columns before {@code count} above {@code y}. */
@@ -131,6 +137,7 @@ final class Page {
 
   private void put(int column, int span, Block.Placed placed) {
     inks.addAll(placed.inks());
+    setMm2 += grid.span(span) * placed.heightMm();
     double end = at(column, span).y() + placed.heightMm() + ColumnGrid.GAP_MM;
     for (int i = column; i < column + span; i++) {
       top[i] = end;

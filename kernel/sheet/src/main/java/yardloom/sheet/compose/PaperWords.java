@@ -1,6 +1,7 @@
 package yardloom.sheet.compose;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
@@ -50,9 +52,19 @@ public final class PaperWords {
       Pattern.compile("(?i)\\b(" + String.join("|", US.keySet()) + ")(?=s?\\b|'s\\b|ed\\b|ing\\b)");
 
   private final UnitSystem units;
+  private final Pattern listed;
 
-  public PaperWords(UnitSystem units) {
+  /** Words of a plan whose things have {@code names}: each begins with a capital in a list too. */
+  public PaperWords(UnitSystem units, Collection<String> names) {
     this.units = units;
+    String any =
+        names.stream()
+            .filter(n -> n.length() > 2)
+            .distinct()
+            .sorted()
+            .map(Pattern::quote)
+            .collect(Collectors.joining("|"));
+    listed = Pattern.compile("(?<=, |: |for )(?:" + any + ")(?=$|[,:;]| to \\d)");
   }
 
   /** The text as it is printed. */
@@ -76,9 +88,18 @@ public final class PaperWords {
 
   /** What a cell of a table says, begun with a capital, unless it is a sign such as pH. */
   public String cell(String text) {
-    String said = of(text);
+    String said = names(of(text));
     boolean sign = said.length() > 1 && Character.isUpperCase(said.codePointAt(1));
     return said.isEmpty() || sign ? said : capital(said);
+  }
+
+  private String names(String text) {
+    return listed.matcher(text).replaceAll(m -> Matcher.quoteReplacement(upper(m.group())));
+  }
+
+  /** Not so the empty match of a plan without names. */
+  private static String upper(String name) {
+    return name.isEmpty() ? name : capital(name);
   }
 
   private static String capital(String text) {
@@ -112,7 +133,8 @@ public final class PaperWords {
 
   private Panel panel(Panel panel) {
     if (panel instanceof Panel.Notes notes) {
-      return new Panel.Notes(of(notes.title()), notes.paragraphs().stream().map(this::of).toList());
+      return new Panel.Notes(
+          of(notes.title()), notes.paragraphs().stream().map(this::cell).toList());
     }
     if (panel instanceof Panel.TableBlock block) {
       return new Panel.TableBlock(table(block.table()));
@@ -131,17 +153,22 @@ public final class PaperWords {
     return entries.stream().map(e -> e.called(of(e.text()))).toList();
   }
 
-  /** Only texts that a painter wrote about things; the names of things stand in labels as given. */
+  /** Labels begin with a capital, whoever wrote them; marks of one or two letters stay. */
   public List<Mark> marks(List<Mark> marks) {
     List<Mark> said = new ArrayList<>();
     for (Mark mark : marks) {
       said.add(
           mark instanceof Mark.Label l
               ? new Mark.Label(
-                  l.at(), bare(l.text()), l.heightMm(), l.bold(), l.rank(), l.anchor(), l.ground())
+                  l.at(), label(l.text()), l.heightMm(), l.bold(), l.rank(), l.anchor(), l.ground())
               : mark);
     }
     return said;
+  }
+
+  private static String label(String text) {
+    String said = bare(text);
+    return said.length() > 2 && !Character.isUpperCase(said.charAt(1)) ? capital(said) : said;
   }
 
   private Table table(Table table) {
@@ -149,7 +176,7 @@ public final class PaperWords {
         table.columns().stream().map(c -> new Column(c.id(), of(c.title()), c.measure())).toList();
     List<List<Cell>> rows =
         table.rows().stream().map(row -> row.stream().map(this::cell).toList()).toList();
-    List<String> notes = table.notes().stream().map(this::of).toList();
+    List<String> notes = table.notes().stream().map(this::cell).toList();
     return new Table(table.id(), of(table.title()), columns, rows, notes, table.totals());
   }
 

@@ -275,20 +275,30 @@ final class PlanPage {
     return rest;
   }
 
-  /** The first arrangement that leaves out the fewest of {@code blocks}, then of the others. */
+  /**
+   * The first arrangement that holds all {@code blocks} and leaves out the fewest others; where a
+   * further sheet is needed in any case, the first that covers the most paper with blocks.
+   */
   private Arrangement fullest(Scale scale, List<Block> blocks, Collection<Block> optional) {
     Arrangement best = null;
     int fewest = Integer.MAX_VALUE;
+    Arrangement widest = null;
+    double most = -1;
     for (Arrangement candidate : arrangements(scale)) {
       Page trial = new Page(grid, titleHeightMm);
       reserve(trial, candidate, scale);
-      int left = (optional.size() + 1) * notPlaced(trial, blocks) + notPlaced(trial, optional);
-      if (left < fewest) {
-        best = candidate;
-        fewest = left;
+      if (notPlaced(trial, blocks) == 0) {
+        int left = notPlaced(trial, optional);
+        if (left < fewest) {
+          best = candidate;
+          fewest = left;
+        }
+      } else if (trial.setMm2() > most) {
+        widest = candidate;
+        most = trial.setMm2();
       }
     }
-    return best;
+    return best == null ? widest : best;
   }
 
   /** The drawing over all columns, so that what is read goes on below it. */

@@ -156,7 +156,7 @@ public final class SheetComposer {
   }
 
   private List<Filled> fill(SheetRequest asked) {
-    SheetRequest request = turned(new PaperWords(asked.info().units()).in(asked));
+    SheetRequest request = turned(new PaperWords(asked.info().units(), asked.names()).in(asked));
     ColumnGrid grid = grid(request);
     List<Filled> filled = new ArrayList<>();
     List<Block> waiting = waiting(request, grid);

@@ -31,6 +31,7 @@ import yardloom.sheet.paper.Scale;
  * @param north clockwise from the sheet's up direction
  * @param optional tables that fill room left on the site plan's sheet and on its continuations;
  *     never a reason for another sheet
+ * @param names of the plan's things, which lists begin with a capital
  */
 public record SheetRequest(
     SheetPlan sheet,
@@ -43,7 +44,8 @@ public record SheetRequest(
     List<Caution> cautions,
     Angle north,
     Optional<Shape> lot,
-    List<Table> optional) {
+    List<Table> optional,
+    List<String> names) {
 
   public SheetRequest {
     layers = sorted(layers);
@@ -51,6 +53,7 @@ public record SheetRequest(
     legend = List.copyOf(legend);
     cautions = List.copyOf(cautions);
     optional = List.copyOf(optional);
+    names = List.copyOf(names);
   }
 
   private static SortedMap<Layer, List<Mark>> sorted(Map<Layer, List<Mark>> layers) {
@@ -71,6 +74,7 @@ public record SheetRequest(
         List.of(),
         Angle.ZERO,
         Optional.empty(),
+        List.of(),
         List.of());
   }
 
@@ -114,6 +118,11 @@ public record SheetRequest(
     return copy(c -> c.optional = tables);
   }
 
+  /** The names of the plan's things as the script gives them. */
+  public SheetRequest withNames(List<String> newNames) {
+    return copy(c -> c.names = newNames);
+  }
+
   /** The same sheet with other panels. */
   SheetRequest withPanels(List<Panel> panels) {
     return copy(c -> c.sheet = sheet.with(panels));
@@ -131,6 +140,7 @@ public record SheetRequest(
     private Angle north;
     private Optional<Shape> lot;
     private List<Table> optional;
+    private List<String> names;
   }
 
   private SheetRequest copy(Consumer<Copy> change) {
@@ -145,6 +155,7 @@ public record SheetRequest(
     c.north = north;
     c.lot = lot;
     c.optional = optional;
+    c.names = names;
     change.accept(c);
     return new SheetRequest(
         c.sheet,
@@ -157,7 +168,8 @@ public record SheetRequest(
         c.cautions,
         c.north,
         c.lot,
-        c.optional);
+        c.optional,
+        c.names);
   }
 
   static List<Mark> all(SortedMap<Layer, List<Mark>> layers) {

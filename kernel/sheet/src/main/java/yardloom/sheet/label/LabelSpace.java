@@ -68,6 +68,11 @@ public final class LabelSpace {
         && leaders.stream().noneMatch(l -> quad.crossedBy(l.from, l.to));
   }
 
+  /** Whether no symbol stands under it, such as the mark of a point or a tap. */
+  public boolean isClearOfSymbols(Quad quad) {
+    return lines.stream().noneMatch(s -> s.kind == Kind.SYMBOL && quad.crossedBy(s.from, s.to));
+  }
+
   /** Whether a leader meets no text; one that already covers its start cannot be avoided. */
   boolean isLeaderFree(Xy from, Xy to) {
     return taken.stream().noneMatch(q -> q.crossedBy(from, to) && q.distance(from) > 0);

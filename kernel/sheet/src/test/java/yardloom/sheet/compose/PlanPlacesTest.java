@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
@@ -21,6 +22,9 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
@@ -159,7 +163,7 @@ class PlanPlacesTest {
   @Test
   void blocks_standInTheColumnBeside() {
     SheetRequest request =
-        onA3(Panel.SitePlan.shown(), new Panel.Notes("Notes", List.of("dig deep")))
+        onA3(Panel.SitePlan.shown(), new Panel.Notes("Notes", List.of("Dig deep")))
             .withDrawing(
                 Map.of(LOT, List.of(LOT_MARK)), List.of(LegendEntry.area("lot", Palette.LOT)));
     ComposedSheet sheet = compose(request);
@@ -169,7 +173,7 @@ class PlanPlacesTest {
     double legend = 0.5 + HEAD + 1.2 + BODY + 1.4;
     assertEquals(place(left, 14 + legend + 7 + 0.5 + base), at(sheet, "Notes"));
     assertEquals(
-        place(left, 14 + legend + 7 + 0.5 + HEAD + 1.2 + 2.4 / 0.714), at(sheet, "dig deep"));
+        place(left, 14 + legend + 7 + 0.5 + HEAD + 1.2 + 2.4 / 0.714), at(sheet, "Dig deep"));
     assertEquals(2, of(sheet, "lot").size(), "the lot and its swatch");
   }
 
@@ -361,10 +365,47 @@ class PlanPlacesTest {
                 Paper.named("A4").portrait(),
                 SheetPlan.Format.BOOKLET,
                 Panel.SitePlan.shown(),
-                new Panel.Notes("Notes", List.of("dig deep"))));
+                new Panel.Notes("Notes", List.of("Dig deep"))));
     assertEquals(List.of("60.00 20.50 160.00 170.50"), of(sheet, "lot"));
     // 163 mm of drawing, 18 of its title and a gap of 7 below 14: 202 mm.
     assertEquals(place(24, 202.5 + 2.5 / 0.714), at(sheet, "Notes"));
-    assertEquals(place(24, 202.5 + HEAD + 1.2 + 2 / 0.714), at(sheet, "dig deep"));
+    assertEquals(place(24, 202.5 + HEAD + 1.2 + 2 / 0.714), at(sheet, "Dig deep"));
+  }
+
+  /**
+   * Ten notes and a table of two columns' width do not all fit on A3 at 1:200. One column beside
+   * the plan would hold more blocks, the notes; two hold the table, which covers more paper than
+   * the notes that wait for the next sheet.
+   */
+  @Test
+  void plan_whereAFurtherSheetIsNeeded_leavesRoomForTheLargestBlocks() {
+    Table.Builder table = Table.titled("times", "Timetable");
+    for (int c = 0; c < 7; c++) {
+      table.column(Column.text("c" + c, "Heading"));
+    }
+    for (int r = 0; r < 26; r++) {
+      int row = r;
+      table.row(
+          IntStream.range(0, 7).mapToObj(c -> Cell.text("r" + row + "c" + c)).toArray(Cell[]::new));
+    }
+    List<Panel> panels = new ArrayList<>();
+    panels.add(Panel.SitePlan.shown());
+    panels.add(new Panel.TableBlock(table.build()));
+    for (int n = 0; n < 10; n++) {
+      panels.add(new Panel.Notes("Notes " + n, List.of("A", "B", "C", "D", "E", "F", "G", "H")));
+    }
+    SheetRequest request =
+        onA3(panels.toArray(Panel[]::new)).withScale(Optional.of(Scale.metric(200)));
+    List<ComposedSheet> sheets = new SheetComposer(METRICS).compose(request);
+    assertEquals(2, sheets.size());
+    assertTrue(texts(sheets.get(0)).contains("Timetable"));
+    assertTrue(texts(sheets.get(1)).contains("Notes 9"));
+  }
+
+  private static List<String> texts(ComposedSheet sheet) {
+    return flat(sheet.inks()).stream()
+        .filter(Ink.Text.class::isInstance)
+        .map(i -> ((Ink.Text) i).content())
+        .toList();
   }
 }

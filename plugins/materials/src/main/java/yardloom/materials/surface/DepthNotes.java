@@ -18,16 +18,14 @@ public final class DepthNotes {
   /** Such as {@code 12 in chips / 1 in compost}; empty for bare ground. */
   static String of(MulchSurface s, UnitSystem units) {
     List<String> parts = new ArrayList<>();
-    s.depth(Material.WOOD_CHIPS).ifPresent(d -> parts.add(Say.depth(d.value(), units) + " chips"));
+    s.depth(Material.WOOD_CHIPS).ifPresent(d -> parts.add(Say.laid(d.value(), units) + " chips"));
     s.courses().stream()
         .filter(c -> c.material().kind() == Material.Kind.OWN)
         .forEach(
             c ->
                 parts.add(
-                    Say.depth(c.depth().orElseThrow().value(), units)
-                        + " "
-                        + c.material().title()));
-    s.depth(Material.COMPOST).ifPresent(d -> parts.add(Say.depth(d.value(), units) + " compost"));
+                    Say.laid(c.depth().orElseThrow().value(), units) + " " + c.material().title()));
+    s.depth(Material.COMPOST).ifPresent(d -> parts.add(Say.laid(d.value(), units) + " compost"));
     return String.join(" / ", parts);
   }
 

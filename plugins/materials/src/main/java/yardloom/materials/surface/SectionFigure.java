@@ -215,7 +215,7 @@ public final class SectionFigure {
               Point.metres(x, y),
               Point.metres(x, y + depth.metres()),
               Length.metres(0.06),
-              Say.depth(depth, units)));
+              Say.laid(depth, units)));
     }
     note(x, y + depth.metres() / 2, thin ? text : course.material().title());
     return depth.metres();

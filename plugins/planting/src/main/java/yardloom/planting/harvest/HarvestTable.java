@@ -117,7 +117,7 @@ public final class HarvestTable implements TableMaker {
         "Years, soil, variety and care change a harvest by half and more; rows closer than usual"
             + " count at their usual distance, trees at the share of a grown crown that the plan"
             + " draws. By area is of the beds, without trees and plants of"
-            + " unknown yield. (m) is recalled and not verified.");
+            + " unknown yield. * is recalled and not verified.");
     if (!harvest.leftOut().isEmpty()) {
       table.note(
           "Left out, as their yield by weight is not known: "
@@ -131,6 +131,6 @@ public final class HarvestTable implements TableMaker {
   }
 
   private static String recalled(Source source) {
-    return source.standing() == Standing.MEMORY ? " (m)" : "";
+    return source.standing() == Standing.MEMORY ? " *" : "";
   }
 }

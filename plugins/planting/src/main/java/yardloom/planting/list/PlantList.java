@@ -84,7 +84,7 @@ public final class PlantList implements TableMaker {
 
   private static String family(Plant plant) {
     boolean recalled = plant.familySource().standing() == Standing.MEMORY;
-    return plant.family() + (recalled ? " (m)" : "");
+    return plant.family() + (recalled ? " *" : "");
   }
 
   /** Of one kind, place by place. */

@@ -69,7 +69,7 @@ public final class PlantTable implements TableMaker {
     }
     return table
         .note("Counts follow the spacing grid, half a spacing from every edge; add spares.")
-        .note("Figures marked (m) are not verified; check them locally.")
+        .note("Figures marked * are not verified; check them locally.")
         .build();
   }
 
@@ -93,6 +93,6 @@ public final class PlantTable implements TableMaker {
 
   private static String caution(Plant plant) {
     boolean recalled = plant.cautionSource().standing() == Standing.MEMORY;
-    return plant.caution() + (recalled ? " (m)" : "");
+    return plant.caution() + (recalled ? " *" : "");
   }
 }

@@ -70,7 +70,7 @@ public final class PlantWaterTable implements TableMaker {
       table.note(
           "FAO-56, Tables 12 and 22: water use is Kc × that of short grass, for crops up to the"
               + " given height on bare or mulched ground unless said; plants in a garden may grow taller."
-              + " (m) stands in for a plant without a row of its own.");
+              + " * stands in for a plant without a row of its own.");
     }
     return table.build();
   }
@@ -80,7 +80,7 @@ public final class PlantWaterTable implements TableMaker {
     Optional<Crop.Roots> roots = crop.roots();
     return new Cell[] {
       Cell.text(name),
-      Cell.text(crop.name() + (plant.cropStandsIn() ? " (m)" : "")),
+      Cell.text(crop.name() + (plant.cropStandsIn() ? " *" : "")),
       Cell.number(kc.initial()),
       Cell.number(kc.middle()),
       Cell.number(kc.end()),

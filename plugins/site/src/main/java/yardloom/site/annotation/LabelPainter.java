@@ -1,7 +1,9 @@
 package yardloom.site.annotation;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Mark.Anchor;
@@ -13,6 +15,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Length;
 import yardloom.site.built.StructurePainter;
 import yardloom.site.element.Covering;
 import yardloom.site.element.Show;
@@ -25,6 +28,7 @@ import yardloom.site.remark.HiddenLabels;
 public final class LabelPainter implements Painter {
   private static final double NORMAL_MM = 2.0;
   private static final double LARGE_MM = 2.5;
+  private static final Length BESIDE_FENCE = Length.metres(1.2);
 
   @Override
   public Layer layer() {
@@ -38,6 +42,9 @@ public final class LabelPainter implements Painter {
     for (Element element : plan.elements()) {
       if (HiddenLabels.shows(plan, element)) {
         label(element, format, marks);
+        if (element instanceof Element.Fence fence) {
+          inside(beside(fence, plan), Anchor.INSIDE, Show.name(fence), 3, marks);
+        }
       }
     }
     for (Element.MulchedGround ground : plan.all(Element.MulchedGround.class)) {
@@ -69,8 +76,6 @@ public final class LabelPainter implements Painter {
       marks.add(text(p.line().middle(), Show.name(p), 3, Anchor.CENTRE).on(p.shape()));
     } else if (element instanceof Element.Tree tree) {
       marks.add(text(tree.at(), Show.name(tree), 2, Anchor.NEAR));
-    } else if (element instanceof Element.Fence fence) {
-      marks.add(text(fence.line().middle(), Show.name(fence), 3, Anchor.NEAR));
     }
   }
 
@@ -86,9 +91,23 @@ public final class LabelPainter implements Painter {
                     .toList()));
   }
 
+  /** Along a fence, on neither it nor the lot line: on the side that has more of the lot. */
+  private static Shape beside(Element.Fence fence, Plan plan) {
+    return Stream.of(fence.line(), fence.line().reversed())
+        .map(line -> line.strip(Length.ZERO, BESIDE_FENCE))
+        .map(strip -> plan.lot().map(lot -> strip.and(lot.shape())).orElse(strip))
+        .map(strip -> strip.minus(fence.shape()))
+        .max(Comparator.comparingDouble(strip -> strip.area().squareMetres()))
+        .orElse(Shape.EMPTY);
+  }
+
   private static void inside(Shape shape, String text, int rank, List<Mark> marks) {
+    inside(shape, Anchor.CENTRE, text, rank, marks);
+  }
+
+  private static void inside(Shape shape, Anchor anchor, String text, int rank, List<Mark> marks) {
     if (!shape.isEmpty()) {
-      marks.add(text(shape.heart(), text, rank, Anchor.CENTRE).on(shape));
+      marks.add(text(shape.heart(), text, rank, anchor).on(shape));
     }
   }
 

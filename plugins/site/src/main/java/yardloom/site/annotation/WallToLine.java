@@ -22,6 +22,9 @@ final class WallToLine {
   /** Nearer than this, the measure written along the line would stand on the thing. */
   private static final double CLEAR_M = 0.4;
 
+  /** As wide as a measure at the small scales of a lot: nearer than this it may reach the thing. */
+  private static final double ROOMY_M = 1.2;
+
   private static final double EQUAL_M = 0.01;
 
   private WallToLine() {}
@@ -82,7 +85,8 @@ final class WallToLine {
     long near = others.stream().filter(g -> g.distance(line) < CLEAR_M).count();
     long across = passable.stream().filter(line::intersects).count();
     long along = lines.stream().filter(g -> isAlong(line, g)).count();
-    return 10 * through + 5 * near + 3 * along + across;
+    long close = others.stream().filter(g -> g.distance(line) < ROOMY_M).count();
+    return 100 * through + 50 * near + 30 * along + 10 * across + close;
   }
 
   /** Whether the middle of the way, where its measure stands, is close to the line. */

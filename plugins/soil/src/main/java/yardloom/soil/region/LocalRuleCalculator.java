@@ -69,7 +69,7 @@ public final class LocalRuleCalculator implements Calculator {
     boolean calls = text.contains(DigCall.IN_TEXT);
     return new LocalRule(
         row.text("topic"),
-        "generic",
+        "most places",
         LocalRule.GENERIC,
         text.replace(DigCall.IN_TEXT, DigCall.inBrackets(dig)),
         dig.filter(c -> calls).map(DigCall::source).orElseGet(row::source));

@@ -78,9 +78,9 @@ public final class SunTable implements TableMaker {
     table.note(suns.method());
     table.note("Months: the mean day of each month. Season: " + suns.seasonText() + ".");
     table.note(
-        "Light classes, scheme '"
+        "Light classes ("
             + suns.scheme().name()
-            + "', by the season's mean: "
+            + "), by the season's mean: "
             + suns.scheme().text()
             + ". Source: "
             + suns.scheme().source().cite()

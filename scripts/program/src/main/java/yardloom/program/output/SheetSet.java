@@ -220,6 +220,7 @@ public final class SheetSet {
     return SheetRequest.of(sheet, on, outcome.plan().info())
         .withDrawing(layers, List.copyOf(legend))
         .withPart(part)
+        .withNames(outcome.plan().elements().stream().map(e -> e.id().name()).toList())
         .withSite(
             outcome.plan().lot().map(Lot::shape),
             outcome.plan().site().map(Site::north).orElse(Angle.ZERO));

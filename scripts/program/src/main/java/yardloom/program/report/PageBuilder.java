@@ -40,7 +40,9 @@ final class PageBuilder {
     this.sheets = sheets;
     PlanInfo info = outcome.plan().info();
     this.format = new TableFormat(info.units(), info.currency());
-    this.words = new PaperWords(info.units());
+    this.words =
+        new PaperWords(
+            info.units(), outcome.plan().elements().stream().map(e -> e.id().name()).toList());
   }
 
   ReportPage build() {

@@ -331,6 +331,68 @@ class SheetMeasuresTest {
         .mapToObj(i -> from.plus((to.x() - from.x()) * i / n, (to.y() - from.y()) * i / n));
   }
 
+  /** A fence's name is read beside it: not on its own line, not over the edge of the lot. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void everyFenceName_standsClearOfItsLineAndTheLotLine(String demo) {
+    Set<String> names =
+        Samples.outcome(demo).plan().all(Element.Fence.class).stream()
+            .map(f -> f.id().title())
+            .collect(Collectors.toSet());
+    List<String> over = new ArrayList<>();
+    for (ComposedSheet sheet : set(demo)) {
+      for (Ink.Group map : groups(sheet, "site-plan")) {
+        List<List<Xy>> lines = new ArrayList<>();
+        groups(map, "drawing").forEach(g -> rings(g, "lot-line|fence.*", lines));
+        for (Ink.Group labels : groups(map, "labels")) {
+          for (Ink ink : labels.inks()) {
+            if (ink instanceof Ink.Text text && names.contains(text.content())) {
+              Quad room = text.room(FontWidths.shipped());
+              lines.stream()
+                  .filter(line -> isCrossed(room, line))
+                  .forEach(line -> over.add(sheet.id() + ": " + text.content()));
+            }
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), over);
+  }
+
+  private static boolean isCrossed(Quad room, List<Xy> line) {
+    return IntStream.range(1, line.size())
+        .anyMatch(i -> room.crossedBy(line.get(i - 1), line.get(i)));
+  }
+
+  /** On paper every label begins with a capital, a figure or a sign, whoever wrote it. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void everyLabel_beginsWithACapital(String demo) {
+    Set<String> names =
+        Samples.outcome(demo).plan().elements().stream()
+            .map(e -> e.id().name())
+            .filter(n -> n.length() > 2 && Character.isLowerCase(n.charAt(0)))
+            .collect(Collectors.toSet());
+    List<String> lower = new ArrayList<>();
+    for (ComposedSheet sheet : set(demo)) {
+      for (Ink.Text text : InkAudit.texts(sheet)) {
+        String said = text.content();
+        // Lists such as "Zone 1: Apple 1, Apple 2"; long ones are broken after a comma.
+        if (names.stream().anyMatch(n -> said.matches(".*: " + Pattern.quote(n) + "(,.*|$)"))) {
+          lower.add(sheet.id() + ": " + said);
+        }
+      }
+      for (Ink.Group labels : groups(sheet, "labels")) {
+        Set<String> texts = new TreeSet<>();
+        contents(labels, texts);
+        texts.stream()
+            .filter(t -> names.contains(t) || t.startsWith("head,") || t.equals("cistern"))
+            .forEach(t -> lower.add(sheet.id() + ": " + t));
+      }
+    }
+    assertEquals(List.of(), lower);
+  }
+
   /** The nursery's keys stand once for each bed and tree, in one text with its name. */
   @ParameterizedTest
   @MethodSource("yardloom.program.cli.Samples#plans")
