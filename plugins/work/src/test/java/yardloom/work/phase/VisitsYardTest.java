@@ -199,8 +199,15 @@ class VisitsYardTest {
         phases::toString);
     assertTrue(
         phases.stream()
-            .anyMatch(p -> p.startsWith("Establish | 12 | 11 | 3.0 | 16 Mar 2027 | 30 Mar 2027")),
+            .anyMatch(p -> p.startsWith("Establish | 15 | 42 | 3.0 | 19 Mar 2027 | 17 May 2027")),
         phases::toString);
+    // Three visits for two plantings: the first weeks of both, then the second of the first.
+    assertEquals(
+        List.of(
+            "1 | 19 Mar 2027 | a week after planting",
+            "2 | 26 Mar 2027 | 2 weeks after planting",
+            "3 | 17 May 2027 | a week after planting"),
+        printed("care-visits"));
     Outcome outcome = outcome();
     List<String> notes =
         PlanKit.table("materials-phases", outcome.plan(), outcome.results()).notes();
