@@ -416,10 +416,7 @@ class StudiedSiteTest {
     BuiltWords.roof(yard.in, "Roof", box(9, 0, 2, 30), "metal");
     List<Mark> marks = yard.paint("site.lot-contours");
     List<Mark.Label> labels =
-        marks.stream()
-            .filter(x -> x instanceof Mark.Label)
-            .map(x -> (Mark.Label) x)
-            .toList();
+        marks.stream().filter(x -> x instanceof Mark.Label).map(x -> (Mark.Label) x).toList();
     // Levels 10.25, 10.50, 10.75 m lie 5, 10 and 15 m along; 10 and 11 m on the lot line itself.
     // Each is read again in the middle of its line, which runs from 4 m below to 34 m up.
     assertEquals(
