@@ -42,7 +42,8 @@ public final class CareVisitTable implements TableMaker {
       table.note(
           "One, two, four and six weeks after each planting, but in months that freeze, the rest"
               + " spread over the months in which the plants need more than it rains (common"
-              + " practice). The household waters between the visits.");
+              + " practice). Where the visits do not suffice for both, a quarter is kept for the"
+              + " dry months; `work visits:` gives more. The household waters between the visits.");
     }
     return table.build();
   }

@@ -26,8 +26,8 @@ import yardloom.work.labour.Workdays;
  * <p>After each planting one, two, four and six weeks later, so four times in the first 45 days,
  * when roots are no wider than the pot; not in months that freeze. The other visits lie evenly in
  * the dry months of the year that follows the last planting, and, where those are too few, weekly
- * while plants grow. Where the visits do not suffice for all plantings, the first weeks of each go
- * before the later ones.
+ * while plants grow. A quarter of the visits is kept for the dry months; where the others do not
+ * suffice for all plantings, the first weeks of each go before the later ones.
  *
  * <p>References: the weeks are common practice, without a source; dry months are those of {@link
  * CareMonths}.
@@ -35,6 +35,10 @@ import yardloom.work.labour.Workdays;
 final class LookAfter {
   private static final List<Integer> WEEKS = List.of(1, 2, 4, 6);
   private static final int DAYS = 7;
+  private static final int FIRST_DAYS = 45;
+
+  /** One of so many visits at least is kept for the dry months. */
+  private static final int DRY_PART = 4;
 
   /** A visit serves what is due this many days before or after it. */
   private static final int NEAR_DAYS = 3;
@@ -69,7 +73,8 @@ final class LookAfter {
     }
     int most = Math.max(1, work.visits().value());
     SortedSet<LocalDate> planted = new TreeSet<>(plantings);
-    SortedMap<LocalDate, String> visits = firstWeeks(work.workdays(), planted, months, most);
+    int kept = months.dry().isEmpty() ? 0 : most / DRY_PART;
+    SortedMap<LocalDate, String> visits = firstWeeks(work.workdays(), planted, months, most - kept);
     Set<Month> growing = EnumSet.copyOf(months.growing());
     growing.addAll(months.dry());
     // From the Monday after the first weeks on.
@@ -97,12 +102,20 @@ final class LookAfter {
         LocalDate date = days.day(planted.plusDays((long) DAYS * week), 1);
         if (visits.size() < most
             && months.thawed().contains(date.getMonth())
+            && soon(visits, planted) < WEEKS.size()
             && isFree(visits, date)) {
           visits.put(date, week == 1 ? "a week after planting" : week + " weeks after planting");
         }
       }
     }
     return visits;
+  }
+
+  /** Visits in the first days after a planting, whichever planting they are for. */
+  private static long soon(Map<LocalDate, String> visits, LocalDate planted) {
+    return visits.keySet().stream()
+        .filter(v -> v.isAfter(planted) && !v.isAfter(planted.plusDays(FIRST_DAYS)))
+        .count();
   }
 
   /** The first working day of each week, if it lies in one of the months. */
