@@ -25,7 +25,7 @@ import yardloom.work.labour.Workdays;
  *
  * <p>After each planting one, two, four and six weeks later, so four times in the first 45 days,
  * when roots are no wider than the pot; not in months that freeze. The other visits lie evenly in
- * the dry months of the year that follows the last planting, and, where those are too few, weekly
+ * the dry months of the year that follows the first planting, and, where those are too few, weekly
  * while plants grow. A quarter of the visits is kept for the dry months; where the others do not
  * suffice for all plantings, the first weeks of each go before the later ones.
  *
@@ -43,7 +43,7 @@ final class LookAfter {
   /** A visit serves what is due this many days before or after it. */
   private static final int NEAR_DAYS = 3;
 
-  private static final int YEAR_WEEKS = 52;
+  private static final int HALF_YEAR_WEEKS = 26;
 
   /** More weeks than that have no visits in them. */
   private static final int LONGEST_WEEKS = 156;
@@ -83,7 +83,10 @@ final class LookAfter {
             .last()
             .plusWeeks(WEEKS.get(WEEKS.size() - 1))
             .with(TemporalAdjusters.next(DayOfWeek.MONDAY));
-    spread(visits, most, weeks(work.workdays(), from, YEAR_WEEKS, months.dry()));
+    // The first dry season, not that of a second year.
+    long year = ChronoUnit.WEEKS.between(from, planted.first().plusYears(1));
+    int weeks = (int) Math.max(HALF_YEAR_WEEKS, year);
+    spread(visits, most, weeks(work.workdays(), from, weeks, months.dry()));
     for (LocalDate date : weeks(work.workdays(), from, LONGEST_WEEKS, growing)) {
       if (visits.size() < most && isFree(visits, date)) {
         visits.put(date, "plants grow");

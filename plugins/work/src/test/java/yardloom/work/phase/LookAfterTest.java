@@ -209,6 +209,21 @@ class LookAfterTest {
   }
 
   /**
+   * Planted on 22 September 2026 and 10 May 2027: the first dry season, of June and July, ends
+   * before the year is over, and no visit falls into that of 2028.
+   */
+  @Test
+  void dryVisits_areOfTheFirstSeason() {
+    List<CareVisit> visits =
+        LookAfter.of(
+            work(12, Workdays.ALL),
+            List.of(LocalDate.parse("2026-09-22"), LocalDate.parse("2027-05-10")),
+            months(EnumSet.of(Month.JUNE, Month.JULY), EnumSet.allOf(Month.class)));
+    assertEquals(12, visits.size());
+    assertTrue(visits.get(11).date().isBefore(LocalDate.parse("2027-09-22")), "" + visits);
+  }
+
+  /**
    * Planted on 16 November and 8 March, in a place that freezes from December to February: after
    * the first only 23 and 30 November, then 15 and 22 March, 5 and 19 April.
    */
