@@ -21,7 +21,7 @@ easement 'power', rect(0.ft, 95.ft, 60.ft, 5.ft), holder: 'the power company'
 
 building 'house', rect(8.ft, 24.ft, 28.ft, 30.ft), eaves: 11.ft, ridge: 20.ft, overhang: 1.5.ft, roof: 'hip'
 building 'west neighbor', rect(-34.ft, 26.ft, 26.ft, 34.ft), eaves: 11.ft, ridge: 20.ft, roof: 'gable', neighbour: true
-paving 'drive', rect(38.ft, 70.ft, 21.9.ft, 14.ft), surface: 'concrete'
+paving 'drive', rect(38.ft, 70.ft, 21.9.ft, 14.ft), surface: 'concrete'; compostBay 'compost bay', rect(38.ft, 84.ft, 6.ft, 4.ft)
 fence 'rear fence', line([point(0.2.ft, 56.ft), point(0.2.ft, 99.8.ft), point(59.ft, 99.8.ft)]), height: 5.ft, openness: 0.3
 gate 'drive', point(58.ft, 76.ft)
 tap 'east tap', point(36.ft, 50.ft), source: 'mains'

@@ -42,6 +42,7 @@ work crew: 3, hoursPerDay: 6, start: '2026-09-14'
 // The whole back lawn is turned over, fence to fence: beds and barrow paths lie in it, aisles are what is left.
 sheetMulch { chips perennial: 8.inch, annual: 2.inch, path: 4.inch, ground: 4.inch ; compost annual: 3.inch }
 mulchedGround 'back lawn', rect(-1.ft, 54.ft, 62.ft, 67.ft) & yard.shape
+compostBay 'compost bay', rect(3.5.ft, 56.5.ft, 8.ft, 4.ft)
 path 'drive path', line([point(52.ft, 46.ft), point(52.ft, 60.5.ft)]), width: 4.ft, use: 'barrow'
 path 'cross path', line([point(3.5.ft, 62.5.ft), point(59.5.ft, 62.5.ft)]), width: 4.ft, use: 'barrow'
 path 'middle path', line([point(28.ft + bedWidth * 0.5, 64.5.ft), point(28.ft + bedWidth * 0.5, 102.5.ft)]), width: 7.ft - bedWidth, use: 'barrow'

@@ -29,6 +29,7 @@ import yardloom.site.bed.BedWords;
 import yardloom.site.built.BarrierWords;
 import yardloom.site.built.BuiltWords;
 import yardloom.site.country.CountryWords;
+import yardloom.site.lot.LotRules;
 import yardloom.site.lot.LotWords;
 import yardloom.site.path.PathWords;
 import yardloom.site.setback.RestrictionWords;
@@ -187,6 +188,21 @@ class SiteRulesTest {
     assertEquals(
         "nothing is said about the lot side(s) east, north, west",
         findings("site.side-role").get(0).text());
+    assertTrue(
+        findings("site.side-role").get(0).advice().endsWith("'front', setback: 25.ft)"),
+        findings("site.side-role").get(0).advice());
+  }
+
+  /** A metric plan is advised in metres. */
+  @Test
+  void sideRole_ofAMetricPlan_isAdvisedInMetres() {
+    Draft metric = new Draft(new PlanInfo("t", "", "", "", "", "", UnitSystem.METRIC, "EUR"));
+    LotWords.lot(
+        new PlanScope(metric, new SourceRef("t.groovy", 1, 1)),
+        List.of(p(0, 0), p(50, 0), p(50, 90)),
+        null);
+    String advice = LotRules.sideRoles(metric.freeze()).get(0).advice();
+    assertTrue(advice.endsWith("side('south', role: 'front', setback: 7.5.m)"), advice);
   }
 
   private Table table(String id) {

@@ -42,6 +42,7 @@ import yardloom.work.own.OwnCountedCalculator;
 import yardloom.work.own.OwnTable;
 import yardloom.work.own.OwnWords;
 import yardloom.work.own.UncountedCheck;
+import yardloom.work.phase.CareVisitTable;
 import yardloom.work.phase.OrdersTable;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PlantingDayCheck;
@@ -107,6 +108,7 @@ public final class WorkPlugin implements YardPlugin {
         new ElementTable(),
         new PhaseTable(),
         new VisitTable(),
+        new CareVisitTable(),
         new SiteVisitTable(),
         new OrdersTable(),
         new CostTable(),

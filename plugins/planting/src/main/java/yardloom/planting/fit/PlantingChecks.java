@@ -72,8 +72,9 @@ public final class PlantingChecks {
                     "no "
                         + plant.name()
                         + " fits: its part of the bed is narrower than "
-                        + ReasonWords.both(plan, p.spacing()),
-                    "widen the bed or give a smaller spacing",
+                        + ReasonWords.both(plan, p.spacing())
+                        + ", and all of the bed than the half of it that one row needs",
+                    "widen the bed, give a smaller spacing, or plant nothing else in it",
                     plant.inRow().source())
                 .about(p.bed().id(), p.place())
                 .marking(p.ground()));

@@ -72,8 +72,10 @@ final class PlacedPlants {
     List<Point> wanted = wanted(line, spacing);
     Clearance inside = Clearance.within(bed.shape());
     Predicate<Point> free = rest.insideTest();
-    // As on a lattice, each keeps half a spacing from the bed's edge, and stands on free ground.
-    Length least = spacing.times(0.5 - 1e-6);
+    // As on a lattice, each keeps half a spacing from the bed's edge, and stands on free ground; a
+    // row may stand nearer, as nothing grows beyond the edge.
+    boolean isRow = line.value().where() instanceof Placement.Along;
+    Length least = spacing.times((isRow ? Lattice.ROW_EDGE : 0.5) - 1e-6);
     List<Point> at =
         wanted.stream().filter(p -> inside.of(p).compareTo(least) >= 0 && free.test(p)).toList();
     if (line.value().where() instanceof Placement.Drift drift) {

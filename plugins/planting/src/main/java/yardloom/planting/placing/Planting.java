@@ -169,10 +169,13 @@ public record Planting(
     Plant plant = PlantCatalogue.of(plan).plant(choice.plant());
     Length spacing = choice.spacing().orElseGet(() -> plant.inRow().middle());
     Length rows = choice.rowSpacing().orElseGet(() -> defaultRows(choice, plant, spacing));
+    List<Point> lattice = places(bed, line.place(), ground, spacing, rows, choice.layout());
+    // Beside a row in a part of the bed stand others, beside one in all of it nobody.
+    boolean isAlone = ground.area().compareTo(bed.shape().area().times(0.999)) > 0;
+    Length edge = isAlone ? spacing.times(Lattice.ROW_EDGE) : spacing.div(2);
     List<Point> at =
-        places(bed, line.place(), ground, spacing, rows, choice.layout()).stream()
-            .filter(p -> isOffStems(p, plant, stems))
-            .toList();
+        (lattice.isEmpty() ? Lattice.oneRow(ground, spacing, edge) : lattice)
+            .stream().filter(p -> isOffStems(p, plant, stems)).toList();
     return new Planting(bed, line.place(), choice, plant, ground, spacing, rows, at);
   }
 

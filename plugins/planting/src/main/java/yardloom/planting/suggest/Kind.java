@@ -8,6 +8,7 @@ import java.util.Set;
 import yardloom.facts.ClimateNormals;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.harvest.HarvestSeason;
+import yardloom.planting.traits.ColdLimits;
 import yardloom.planting.traits.Growth;
 import yardloom.planting.traits.SoilNeed;
 import yardloom.planting.traits.WaterClass;
@@ -24,6 +25,13 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
   /** What a bed should have besides food. */
   static final List<String> USES =
       List.of("nitrogen fixer", "insect plant", "mulch maker", "ground cover");
+
+  /** What a kind of each use does. */
+  static final List<String> DOES =
+      List.of("fixes nitrogen", "feeds insects", "makes mulch", "covers the ground");
+
+  /** What winters outdoors only from this zone on is sold as tender (common practice). */
+  static final int TENDER_ZONE = 8;
 
   private static final String RUNS = "spreading";
   private static final String LOW = "low";
@@ -53,6 +61,11 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
         uses,
         1 << Growth.of(plant).layer().ordinal(),
         Growth.of(plant).life() == Growth.Life.PERENNIAL);
+  }
+
+  /** Whether it stays for years and does so only where winters are mild. */
+  boolean isTender() {
+    return stays && ColdLimits.of(plant).filter(l -> l.coldest() >= TENDER_ZONE).isPresent();
   }
 
   /** Whether it spreads from below into what stands beside it. */

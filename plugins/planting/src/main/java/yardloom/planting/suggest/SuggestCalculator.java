@@ -66,20 +66,24 @@ public final class SuggestCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     Yard yard = in.get(SuitPlan.KEY).yard();
+    boolean isFrostFree =
+        in.find(YardFacts.WARM_SEASON).isPresent() && in.find(YardFacts.FROST).isEmpty();
+    boolean tender = isFrostFree || yard.hardiness().isPresent();
     Optional<MonthDay> frost = GrowingYear.of(in).map(GrowingYear::begins).map(d -> d.value());
     List<Suggestions.Bed> beds = new ArrayList<>();
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       Optional<Wish> wish = bed.attributes().get(Wish.KEY);
       if (wish.isPresent() && !bed.shape().isEmpty()) {
-        beds.add(suggest(bed, wish.get(), yard, frost));
+        beds.add(suggest(bed, wish.get(), yard, frost, tender));
       }
     }
     out.give(Suggestions.KEY, new Suggestions(beds));
   }
 
   private static Suggestions.Bed suggest(
-      Element.Bed bed, Wish wish, Yard yard, Optional<MonthDay> frost) {
-    List<Kind> pool = pool(bed, wish, yard, frost);
+      Element.Bed bed, Wish wish, Yard yard, Optional<MonthDay> frost, boolean tender) {
+    List<Kind> pool =
+        pool(bed, wish, yard, frost).stream().filter(k -> tender || !k.isTender()).toList();
     List<Suggestions.Set> sets = new ArrayList<>();
     int perennials = (int) Math.ceil(wish.perennials() * wish.kinds() - 1e-9);
     List<Kind> left = new ArrayList<>(pool);
@@ -91,7 +95,7 @@ public final class SuggestCalculator implements Calculator {
       sets.add(set(found.get(), bed, wish));
       left.removeAll(found.get().kinds());
     }
-    return new Suggestions.Bed(bed.id(), wish, pool.size(), frost.isPresent(), sets);
+    return new Suggestions.Bed(bed.id(), wish, pool.size(), frost.isPresent(), tender, sets);
   }
 
   /**
@@ -170,11 +174,11 @@ public final class SuggestCalculator implements Calculator {
     List<String> alone = new ArrayList<>();
     for (int i = 0; i < Kind.USES.size(); i++) {
       if ((uses >> i & 1) == 1) {
-        alone.add(Kind.USES.get(i));
+        alone.add(Kind.DOES.get(i));
       }
     }
     if (!alone.isEmpty()) {
-      said.add("is the " + String.join(" and ", alone) + " of the set");
+      said.add("alone " + listed(alone));
     }
     if (said.isEmpty()) {
       said.add(
@@ -186,6 +190,14 @@ public final class SuggestCalculator implements Calculator {
       said.add("plant two varieties");
     }
     return String.join("; ", said);
+  }
+
+  /** "a", "a and b", "a, b and c". */
+  private static String listed(List<String> words) {
+    int last = words.size() - 1;
+    return last == 0
+        ? words.get(0)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
   }
 
   /** In the order of the year. */

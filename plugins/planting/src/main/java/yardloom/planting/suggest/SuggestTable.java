@@ -62,6 +62,9 @@ public final class SuggestTable implements TableMaker {
               Cell.text(line.why()));
         }
       }
+      if (bed.sets().isEmpty()) {
+        none(table, bed);
+      }
       note(table, bed);
     }
     if (!all.beds().isEmpty()) {
@@ -76,18 +79,35 @@ public final class SuggestTable implements TableMaker {
     return table.build();
   }
 
+  /**
+   * A bed that asks and gets nothing is told so in a row: a table of notes alone is not printed.
+   */
+  private static void none(Table.Builder table, Suggestions.Bed bed) {
+    table.row(
+        Cell.text(bed.in().name()),
+        Cell.BLANK,
+        Cell.text("none"),
+        Cell.BLANK,
+        Cell.BLANK,
+        Cell.BLANK,
+        Cell.text(
+            bed.looked()
+                + " kinds suit it, no "
+                + bed.wish().kinds()
+                + " of them together; ask for fewer kinds or wish for less"));
+  }
+
   private static void note(Table.Builder table, Suggestions.Bed bed) {
     String name = bed.in().name();
-    if (bed.sets().isEmpty()) {
+    if (!bed.sets().stream().allMatch(Suggestions.Set::exact)) {
+      table.note(name + ": the search was ended before all sets were looked at.");
+    }
+    if (!bed.tender()) {
       table.note(
           name
-              + ": "
-              + bed.looked()
-              + " kinds suit it, no "
-              + bed.wish().kinds()
-              + " of them together; ask for fewer kinds or wish for less.");
-    } else if (!bed.sets().stream().allMatch(Suggestions.Set::exact)) {
-      table.note(name + ": the search was ended before all sets were looked at.");
+              + ": no hardiness zone is known, so kinds that winter only in zone "
+              + Kind.TENDER_ZONE
+              + " and warmer are left out; give `hardinessZone`.");
     }
     if (!bed.monthsKnown()) {
       table.note(name + ": months are not known without frost dates.");

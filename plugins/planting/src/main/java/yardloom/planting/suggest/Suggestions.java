@@ -19,9 +19,12 @@ public record Suggestions(List<Bed> beds) {
    * One bed.
    *
    * @param looked how many kinds suit it
+   * @param tender whether kinds that need mild winters were looked at: a hardiness zone is known,
+   *     or that frost does not come
    * @param sets the best, and the best without its kinds; empty where no set obeys all rules
    */
-  public record Bed(ElementId in, Wish wish, int looked, boolean monthsKnown, List<Set> sets) {
+  public record Bed(
+      ElementId in, Wish wish, int looked, boolean monthsKnown, boolean tender, List<Set> sets) {
     public Bed {
       sets = List.copyOf(sets);
     }

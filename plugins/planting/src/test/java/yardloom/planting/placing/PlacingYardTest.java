@@ -84,10 +84,10 @@ class PlacingYardTest {
     assertEquals(4.75, at.get(7).x().metres(), 1e-9);
   }
 
-  /** A row along the edge has no room for half a spacing beside it. */
+  /** A row of half a metre keeps a quarter of it, 125 mm, from the edge. */
   @Test
   void row_tooNearTheEdge_isLeftOut() {
-    row(LOW, 0.24);
+    row(LOW, 0.12);
     assertEquals(
         0, outcome().results().all(YardFacts.STANDS).stream().mapToInt(s -> s.at().size()).sum());
   }

@@ -8,13 +8,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Month;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.facts.Hardiness;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.BedScope;
+import yardloom.kernel.source.Source;
 import yardloom.planting.PlantYard;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
@@ -55,13 +59,13 @@ class SuggestYardTest {
     assertEquals(
         List.of(
             "b | 1 | lowbush blueberry | 40 | Jul | fruit, ground cover, insect plant | alone is"
-                + " picked in Jul; is the ground cover of the set; plant two varieties",
-            "b | 1 | New Jersey tea | 3 |  | nitrogen fixer, insect plant | is the nitrogen fixer of"
-                + " the set",
-            "b | 2 | wild indigo | 5 |  | nitrogen fixer, insect plant | is the nitrogen fixer and"
-                + " insect plant of the set",
+                + " picked in Jul; alone covers the ground; plant two varieties",
+            "b | 1 | New Jersey tea | 3 |  | nitrogen fixer, insect plant | alone fixes"
+                + " nitrogen",
+            "b | 2 | wild indigo | 5 |  | nitrogen fixer, insect plant | alone fixes"
+                + " nitrogen and feeds insects",
             "b | 2 | woodland strawberry | 52 | Jul | fruit, ground cover | alone is picked in Jul;"
-                + " is the ground cover of the set"),
+                + " alone covers the ground"),
         rows());
     for (Suggestions.Set set : suggested().sets()) {
       assertTrue(set.exact());
@@ -88,11 +92,11 @@ class SuggestYardTest {
         assertFalse(plant.mulchGroup().equals("spreading"), line.plant());
       }
     }
-    // Rhubarb, sage and the others of set 2 share months: none is picked alone.
+    // Rhubarb's months are shared by Welsh onion: it is not picked alone.
     assertTrue(
         rows()
             .contains(
-                "b | 2 | rhubarb | 1 | May, Jun, Jul | leaf | adds its layer (herb) and suits the"
+                "b | 1 | rhubarb | 1 | May, Jun, Jul | leaf | adds its layer (herb) and suits the"
                     + " others"),
         rows()::toString);
     // Clover is sown: no count.
@@ -156,8 +160,35 @@ class SuggestYardTest {
       }
     }
     List<String> notes = PlantYard.table(yard.outcome(), "suggestions").notes();
-    assertTrue(notes.get(0).equals("b: months are not known without frost dates."), notes.get(0));
-    assertTrue(notes.get(1).startsWith("Every kind fits its bed"), notes.get(1));
+    assertTrue(notes.get(1).equals("b: months are not known without frost dates."), notes.get(1));
+    assertTrue(notes.get(2).startsWith("Every kind fits its bed"), notes.get(2));
+  }
+
+  /** Alone in the plan it is told so too: a table without rows would not be printed. */
+  @Test
+  void onlyBed_withoutRoom_isToldSo() {
+    SuggestWords.suggest(yard.bed("b", 0, 0, 0.05, 0.05), 3, 1, null, null, null);
+    assertEquals(1, rows().size());
+    assertTrue(rows().get(0).contains("no 3 of them together"), rows().get(0));
+  }
+
+  /**
+   * Zones as the catalogue's source has them: none of the kinds that winter from zone 8 on is named
+   * while no zone is known; zone 9 brings some of them back.
+   */
+  @Test
+  void tenderKinds_needAZone() {
+    SuggestWords.suggest(bed(), 2, 1, null, null, null);
+    int hardy = suggested().looked();
+    assertFalse(suggested().tender());
+    assertTrue(
+        PlantYard.table(yard.outcome(), "suggestions")
+            .notes()
+            .get(0)
+            .startsWith("b: no hardiness zone is known, so kinds that winter only in zone 8 and"),
+        () -> PlantYard.table(yard.outcome(), "suggestions").notes().toString());
+    yard.give(YardFacts.HARDINESS, new Hardiness(9, false, Optional.empty(), Source.plan("test")));
+    assertTrue(suggested().looked() > hardy, suggested().looked() + " of " + hardy);
   }
 
   /** Two inches of bed hold nothing: no set of two. */
@@ -166,8 +197,9 @@ class SuggestYardTest {
     SuggestWords.suggest(yard.bed("b", 0, 0, 0.05, 0.05), 2, 1, null, null, null);
     SuggestWords.suggest(yard.bed("c", 0, 10, 20, 4), 2, 1, null, null, null);
     assertEquals(
-        "b: 0 kinds suit it, no 2 of them together; ask for fewer kinds or wish for less.",
-        PlantYard.table(yard.outcome(), "suggestions").notes().get(0));
+        "b |  | none |  |  |  | 0 kinds suit it, no 2 of them together; ask for fewer kinds or wish"
+            + " for less",
+        rows().get(0));
   }
 
   @ParameterizedTest

@@ -12,6 +12,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.site.element.Show;
 import yardloom.site.element.Sources;
 
@@ -103,7 +104,9 @@ public final class LotRules {
                             Severity.NOTE,
                             "nothing is said about the lot side(s) " + unstated,
                             "give each a role and the setback of the local code, such as"
-                                + " side('south', role: 'front', setback: 25.ft)",
+                                + " side('south', role: 'front', setback: "
+                                + (plan.info().units() == UnitSystem.US ? "25.ft" : "7.5.m")
+                                + ")",
                             Sources.PLAN)
                         .at(lot.place()));
               }

@@ -113,4 +113,27 @@ class LawnStripTest {
     bed("a", 2, 20, 4, 20);
     assertEquals(1, LawnStrip.of(draft.freeze()).size());
   }
+
+  /**
+   * Beds a, b, c with gaps of 2 ft and 1.75 ft over 20 ft, and d 9 in from c: three strips, of
+   * which the two that become paths are one finding. Each loses two segments at its ends, as above:
+   * the second has 35 sq ft less 2 × (1.25² acos(√(1.25² − 0.875²) / 1.25) − 0.875 × 0.893) = 0.90:
+   * 38.60 + 34.10 in all.
+   */
+  @Test
+  void stripsOfOneAdvice_areOneFinding() {
+    bed("a", 20, 40, 4, 20);
+    bed("b", 26, 40, 4, 20);
+    bed("c", 31.75, 40, 4, 20);
+    bed("d", 36.5, 40, 4, 20);
+    List<Finding> found = LawnStripCheck.findings(draft.freeze(), LawnStrip.of(draft.freeze()));
+    assertEquals(2, found.size());
+    assertEquals(
+        "2 strips of lawn up to 24 in wide, 72.7 sq ft in all, are left: beside bed \"a\", bed \"b\";"
+            + " beside bed \"b\", bed \"c\"",
+        found.get(0).text());
+    assertEquals("make each a path, or sheet-mulch it", found.get(0).advice());
+    assertTrue(found.get(1).text().startsWith("a strip of lawn up to 9 in wide"), "" + found);
+    assertEquals("join it to the bed, or sheet-mulch it", found.get(1).advice());
+  }
 }

@@ -32,6 +32,7 @@ import yardloom.work.labour.KindHours;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PhaseTime;
 import yardloom.work.phase.PlantingVisit;
+import yardloom.work.phase.ScheduleCalculator;
 
 /**
  * What the client needs on two pages: the grown yard, what, when, what it costs, and what stays to
@@ -57,7 +58,10 @@ public final class ClientSheet implements SheetMaker {
         YardFacts.BILL,
         YardFacts.FROST,
         YardFacts.HARVEST,
-        YardFacts.LAWN_WATER);
+        YardFacts.LAWN_WATER,
+        YardFacts.STANDS,
+        YardFacts.CLIMATE,
+        YardFacts.REFERENCE_ET);
   }
 
   @Override
@@ -72,7 +76,8 @@ public final class ClientSheet implements SheetMaker {
     panels.add(new Panel.Notes("In short", summary(plan, facts, totals.get(), phases)));
     panels.add(new Panel.Notes("What we need from you", asks()));
     panels.add(new Panel.TableBlock(days(plan, phases)));
-    offers.tables(SheetPage.CLIENT).forEach(t -> panels.add(new Panel.TableBlock(t)));
+    // They stand on pages of their own; two pages are enough for a client.
+    offers.tables(SheetPage.CLIENT).forEach(t -> panels.add(new Panel.TableBlock(t, true)));
     return List.of(new SheetPlan(NUMBER, "client", "Your yard", SheetPlan.Format.PAGE, panels));
   }
 
@@ -112,9 +117,7 @@ public final class ClientSheet implements SheetMaker {
         .filter(w -> w.yearlySaving().litres() > 0)
         .ifPresent(w -> lines.add(lessThanLawn(plan, w)));
     facts.find(YardFacts.HARVEST).ifPresent(h -> lines.add(harvest(plan, h)));
-    lines.add(
-        "New plants: water daily at first, then less, as the tables of the first weeks say; later in"
-            + " dry spells only. Pull weeds.");
+    lines.add(NewPlantWater.of(ScheduleCalculator.months(facts)));
     return lines;
   }
 

@@ -23,6 +23,8 @@ import yardloom.work.labour.KindHours;
 import yardloom.work.labour.LabourTable;
 import yardloom.work.labour.TaskLoad;
 import yardloom.work.own.OwnTable;
+import yardloom.work.phase.CareVisit;
+import yardloom.work.phase.CareVisitTable;
 import yardloom.work.phase.OrdersTable;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PhaseTime;
@@ -48,6 +50,7 @@ public final class WorkSheet implements SheetMaker {
         KindHours.FACT,
         CostEstimate.FACT,
         SiteVisit.FACT,
+        CareVisit.FACT,
         YardFacts.HAULS,
         YardFacts.BILL,
         BagChoice.FACT,
@@ -66,6 +69,7 @@ public final class WorkSheet implements SheetMaker {
             new LabourTable(),
             new PhaseTable(),
             new SiteVisitTable(),
+            new CareVisitTable(),
             new OwnTable(),
             new OrdersTable())
         .forEach(m -> tables.add(m.make(plan, facts)));

@@ -66,4 +66,13 @@ public record Workdays(Set<LocalDate> once, Set<MonthDay> yearly) {
     }
     return date;
   }
+
+  /** Which working day from start a date is: the inverse of {@link #day}; 1 at the least. */
+  public int number(LocalDate start, LocalDate date) {
+    int number = 1;
+    for (LocalDate at = start; at.isBefore(date); at = at.plusDays(1)) {
+      number += isOff(at) ? 0 : 1;
+    }
+    return number;
+  }
 }

@@ -1,7 +1,6 @@
 package yardloom.work.phase;
 
 import java.time.LocalDate;
-import java.time.Month;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -39,6 +38,7 @@ import yardloom.work.labour.Workdays;
  */
 public final class PhaseSchedule {
   private static final int ROOTING_DAYS = 42;
+  private static final int WEEK = 5;
 
   /** Four weeks; ground that lies mown for longer grows again. */
   private static final int LONGEST_WAIT_DAYS = 20;
@@ -51,7 +51,7 @@ public final class PhaseSchedule {
    * @param hours hours of one person by phase id; phases not named take their least days
    * @param windows the days of each kind that is to be planted, where they are known
    * @param kinds hours by kind, a part of those of its phase
-   * @param growing the months in which the plants are looked after
+   * @param months which months ask for care of the plants
    */
   public static List<PhaseTime> of(
       List<Phase> phases,
@@ -59,10 +59,10 @@ public final class PhaseSchedule {
       WorkSettings work,
       List<PlantingWindow> windows,
       Map<String, Double> kinds,
-      Set<Month> growing) {
-    List<PhaseTime> times = inOrder(sorted(phases), hours, work, windows, kinds, growing);
+      CareMonths months) {
+    List<PhaseTime> times = inOrder(sorted(phases), hours, work, windows, kinds, months);
     return waitsLong(times)
-        ? inOrder(sorted(coverFirst(phases)), hours, work, windows, kinds, growing)
+        ? inOrder(sorted(coverFirst(phases)), hours, work, windows, kinds, months)
         : times;
   }
 
@@ -110,17 +110,22 @@ public final class PhaseSchedule {
       WorkSettings work,
       List<PlantingWindow> windows,
       Map<String, Double> kinds,
-      Set<Month> growing) {
+      CareMonths months) {
     List<PhaseTime> times = new ArrayList<>();
     int day = 1;
     for (Phase phase : phases) {
       double worked = hours.getOrDefault(phase.id(), 0.0);
       String why = "";
-      Optional<LookAfter> visits = Optional.empty();
+      int span = 0;
       if (phase.id() == WorkPhase.ESTABLISH) {
-        visits = Optional.of(LookAfter.of(work, day, growing));
-        why = visits.get().pauses() ? "weekly while plants grow, none while they rest" : "";
-        day = visits.get().first();
+        List<CareVisit> visits = visits(work, day, times, windows, months);
+        span = (Math.max(1, work.visits().value()) - 1) * WEEK + 1;
+        if (!visits.isEmpty()) {
+          LocalDate start = work.start().orElseThrow();
+          day = work.workdays().number(start, visits.get(0).date());
+          span = work.workdays().number(start, visits.get(visits.size() - 1).date()) - day + 1;
+          why = months.dry().isEmpty() ? "" : "first weeks after planting, then dry months";
+        }
       }
       List<PlantingWindow> own = PlantingVisit.windowsOf(phase.id(), windows);
       boolean known = !own.isEmpty();
@@ -135,7 +140,7 @@ public final class PhaseSchedule {
       }
       int first = day;
       int days = Math.max(phase.leastDays(), work.daysFor(worked));
-      days = Math.max(days, visits.map(LookAfter::days).orElse(0));
+      days = Math.max(days, span);
       int last = day + days - 1;
       times.add(
           new PhaseTime(
@@ -149,6 +154,21 @@ public final class PhaseSchedule {
       day = last + 1;
     }
     return List.copyOf(times);
+  }
+
+  /** The days of looking after; where nothing is planted they follow the last day of work. */
+  static List<CareVisit> visits(
+      WorkSettings work,
+      int day,
+      List<PhaseTime> times,
+      List<PlantingWindow> windows,
+      CareMonths months) {
+    if (work.start().isEmpty()) {
+      return List.of();
+    }
+    Set<LocalDate> plantings = LookAfter.plantings(times, windows, work.workdays());
+    LocalDate next = work.workdays().day(work.start().get(), day);
+    return LookAfter.of(work, plantings.isEmpty() ? Set.of(next) : plantings, months);
   }
 
   /** Hours for the kinds that are not in season on the first day of planting. */

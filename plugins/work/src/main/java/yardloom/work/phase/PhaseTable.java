@@ -26,7 +26,7 @@ public final class PhaseTable implements TableMaker {
 
   private static final String DAYS =
       "One crew, one phase after the other, Monday to Friday. Days on the calendar are working days"
-          + " begun, waiting included, for visits from the first to the last, a week apart; hours are the likely ones of the labour table, without"
+          + " begun, waiting included, for visits from the first to the last; hours are the likely ones of the labour table, without"
           + " waiting.";
 
   @Override

@@ -36,12 +36,18 @@ public final class ScheduleCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(KindHours.FACT, YardFacts.FROST, YardFacts.PLANTING_WINDOWS, YardFacts.STANDS);
+    return Set.of(
+        KindHours.FACT,
+        YardFacts.FROST,
+        YardFacts.PLANTING_WINDOWS,
+        YardFacts.STANDS,
+        YardFacts.CLIMATE,
+        YardFacts.REFERENCE_ET);
   }
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(PhaseTime.FACT, YardFacts.PHASE_DAYS);
+    return Set.of(PhaseTime.FACT, CareVisit.FACT, YardFacts.PHASE_DAYS);
   }
 
   @Override
@@ -58,14 +64,46 @@ public final class ScheduleCalculator implements Calculator {
             layered(PhaseData.phases(), in.all(YardFacts.SURFACES)), hours, in.all(YardFacts.BILL));
     Set<WorkTask> ofPlan = EnumSet.noneOf(WorkTask.class);
     tasks.forEach(t -> ofPlan.add(t.task()));
-    PhaseSchedule.of(
+    CareMonths months = months(in);
+    List<PhaseTime> times =
+        PhaseSchedule.of(
             phases.stream().map(p -> p.doing(tasksOf(p.id(), tasks), ofPlan)).toList(),
             hours,
             work,
             in.all(YardFacts.PLANTING_WINDOWS),
             KindHours.byKind(in.all(KindHours.FACT)),
-            LookAfter.growing(in.all(YardFacts.STANDS)))
-        .forEach(t -> give(t, out));
+            months);
+    times.forEach(t -> give(t, out));
+    times.stream()
+        .filter(t -> t.phase().id() == WorkPhase.ESTABLISH)
+        .findFirst()
+        .ifPresent(t -> care(t, times, work, in, months, out));
+  }
+
+  /** The days within the phase of looking after. */
+  private static void care(
+      PhaseTime phase,
+      List<PhaseTime> times,
+      WorkSettings work,
+      Facts in,
+      CareMonths months,
+      Sink out) {
+    PhaseTime last = PhaseTime.lastOfWork(times);
+    PhaseSchedule.visits(
+            work,
+            last == phase ? phase.firstDay() : last.firstDay() + last.days(),
+            times,
+            in.all(YardFacts.PLANTING_WINDOWS),
+            months)
+        .forEach(v -> out.give(CareVisit.FACT, v));
+  }
+
+  /** The months that ask for care of what is planted. */
+  public static CareMonths months(Facts facts) {
+    return CareMonths.of(
+        facts.all(YardFacts.STANDS),
+        facts.find(YardFacts.CLIMATE),
+        facts.find(YardFacts.REFERENCE_ET));
   }
 
   private static void give(PhaseTime time, Sink out) {

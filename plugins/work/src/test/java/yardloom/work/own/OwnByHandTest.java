@@ -134,8 +134,9 @@ class OwnByHandTest {
 
   /**
    * Monday 14 September: three days of waiting for the marks, then a phase a day: earthwork on
-   * Monday the 21st, its edging ordered a week before. Twelve visits from 29 September on, a week
-   * apart, end eleven weeks later on 15 December. 14 h by three of 7 h a day fit into one day.
+   * Monday the 21st, its edging ordered a week before. Nothing is planted: visits follow the work
+   * of Tuesday 29 September by one, two, four and six weeks, then weekly for eight from Monday 16
+   * November to 4 January, working days 17 to 81. 14 h by three of 7 h a day fit into one day.
    */
   @Test
   void phasesAndOrders_followThem() {
@@ -145,7 +146,7 @@ class OwnByHandTest {
         printed("materials-phases", plan, r),
         "Earthwork | 6 | 1 | 14.0 | 21 Sep 2026 | 21 Sep 2026 | Stake out, Mow low",
         "Head assembly | 8 | 1 | 1.0 | 23 Sep 2026 | 23 Sep 2026 | Edges and trench",
-        "Establish | 12 | 56 | 12.0 | 29 Sep 2026 | 15 Dec 2026 | Finish mulch");
+        "Establish | 17 | 65 | 12.0 | 6 Oct 2026 | 4 Jan 2027 | Finish mulch");
     assertHas(
         printed("materials-orders-by-phase", plan, r),
         "Earthwork | edging | 40.0 ft | 7 | 14 Sep 2026",

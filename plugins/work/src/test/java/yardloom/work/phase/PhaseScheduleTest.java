@@ -5,10 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
-import java.time.Month;
 import java.time.MonthDay;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,6 +28,9 @@ import yardloom.work.labour.WorkSettings;
 import yardloom.work.labour.Workdays;
 
 class PhaseScheduleTest {
+  private static final CareMonths ALL_YEAR =
+      CareMonths.of(List.of(), Optional.empty(), Optional.empty());
+
   private static WorkSettings work(String start, String last, String first) {
     return new WorkSettings(
         2,
@@ -45,7 +46,7 @@ class PhaseScheduleTest {
 
   private static List<PhaseTime> schedule(
       List<Phase> phases, Map<WorkPhase, Double> hours, WorkSettings work) {
-    return PhaseSchedule.of(phases, hours, work, List.of(), Map.of(), EnumSet.allOf(Month.class));
+    return PhaseSchedule.of(phases, hours, work, List.of(), Map.of(), ALL_YEAR);
   }
 
   private static PhaseTime of(List<PhaseTime> times, WorkPhase id) {
@@ -225,7 +226,7 @@ class PhaseScheduleTest {
             work("2027-03-20", "04-20", "10-20"),
             List.of(window("tomato", "05-09", "05-22")),
             Map.of(),
-            EnumSet.allOf(Month.class));
+            ALL_YEAR);
     // 9 May 2027 is a Sunday.
     assertEquals(LocalDate.parse("2027-05-10"), times.get(0).start().orElseThrow());
     assertEquals("waits for the season of its plants", times.get(0).why());
@@ -243,7 +244,7 @@ class PhaseScheduleTest {
             work("2027-10-04", "04-20", "10-20"),
             List.of(window("kale", "03-28", "05-14"), pear),
             Map.of(),
-            EnumSet.allOf(Month.class));
+            ALL_YEAR);
     // 15 November 2027 is a Monday; 28 March 2028 a Tuesday.
     assertEquals(LocalDate.parse("2027-11-15"), times.get(0).start().orElseThrow());
     assertEquals(LocalDate.parse("2028-03-28"), times.get(1).start().orElseThrow());
@@ -316,7 +317,7 @@ class PhaseScheduleTest {
         work("2027-10-04", "04-20", "10-20"),
         List.of(window("kale", "03-28", "05-14"), pear),
         Map.of(),
-        EnumSet.allOf(Month.class));
+        ALL_YEAR);
   }
 
   /**
@@ -367,34 +368,5 @@ class PhaseScheduleTest {
     }
     assertEquals(
         windows.size(), visits.stream().mapToInt(v -> v.kinds().size()).sum(), "each kind once");
-  }
-
-  private static final Set<Month> APRIL_TO_OCTOBER = EnumSet.range(Month.APRIL, Month.OCTOBER);
-
-  /**
-   * Twelve Mondays: 5, 12, 19, 26 October 2026, then after winter 5, 12, 19, 26 April and 3, 10,
-   * 17, 24 May 2027; 5 October to 24 May are 33 weeks, 33 × 5 + 1 working days.
-   */
-  @Test
-  void visits_ofAnAutumnPlanting_goOnInSpring() {
-    LookAfter visits = LookAfter.of(work("2026-10-05", "04-20", "10-20"), 1, APRIL_TO_OCTOBER);
-    assertEquals(new LookAfter(1, 166, true), visits);
-    assertEquals(
-        LocalDate.parse("2027-05-24"),
-        Workdays.ALL.day(LocalDate.parse("2026-10-05"), visits.first() + visits.days() - 1));
-  }
-
-  /**
-   * Planted at rest on 16 November: the first visit is on Monday, 5 April, the last eleven weeks
-   * on.
-   */
-  @Test
-  void visits_ofAPlantingAtRest_beginWithGrowth() {
-    LookAfter visits = LookAfter.of(work("2026-11-16", "04-20", "10-20"), 1, APRIL_TO_OCTOBER);
-    assertEquals(11 * 5 + 1, visits.days());
-    assertEquals(
-        LocalDate.parse("2027-04-05"),
-        Workdays.ALL.day(LocalDate.parse("2026-11-16"), visits.first()));
-    assertEquals(false, visits.pauses());
   }
 }

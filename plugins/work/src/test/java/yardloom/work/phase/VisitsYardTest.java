@@ -18,10 +18,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
+import yardloom.facts.ClimateNormals;
 import yardloom.facts.Harvest;
 import yardloom.facts.LawnWater;
 import yardloom.facts.PlanKit;
 import yardloom.facts.PlantingWindow;
+import yardloom.facts.ReferenceEt;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.facts.region.Spread;
@@ -51,6 +53,7 @@ import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Money;
+import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.unit.Volume;
 import yardloom.site.lot.LotWords;
 import yardloom.work.cost.PriceWords;
@@ -71,6 +74,7 @@ class VisitsYardTest {
   private final List<Stand> stands = new ArrayList<>();
   private final List<BillLine> bill = new ArrayList<>();
   private final List<Job> jobs = new ArrayList<>();
+  private double julyAndAugustIn = -1;
 
   private static PlanKit yard() {
     PlanKit kit = PlanKit.us();
@@ -125,14 +129,37 @@ class VisitsYardTest {
                 YardFacts.BILL,
                 YardFacts.PLANTING_WINDOWS,
                 YardFacts.HARVEST,
-                YardFacts.LAWN_WATER),
+                YardFacts.LAWN_WATER,
+                YardFacts.CLIMATE,
+                YardFacts.REFERENCE_ET),
             (p, out) -> give(out));
     List<YardPlugin> all = new ArrayList<>(PlanKit.plugins());
     all.add(giver);
     return new Study(PluginLoader.of(all)).of(kit.plan());
   }
 
+  /** Rain of 3 in a month but in two, and a reference evapotranspiration of 2.5 in. */
+  private void climate(Sink out) {
+    Source source = Source.plan("test");
+    List<ClimateNormals.Month> months = new ArrayList<>();
+    for (int m = 1; m <= 12; m++) {
+      months.add(
+          new ClimateNormals.Month(
+              Length.inches(m == 7 || m == 8 ? julyAndAugustIn : 3),
+              Temperature.celsius(12),
+              Optional.empty(),
+              Optional.empty()));
+    }
+    out.give(YardFacts.CLIMATE, new ClimateNormals("here", months, source, source));
+    out.give(
+        YardFacts.REFERENCE_ET,
+        new ReferenceEt(Collections.nCopies(12, given(Length.inches(2.5))), List.of(), "by hand"));
+  }
+
   private void give(Sink out) {
+    if (julyAndAugustIn >= 0) {
+      climate(out);
+    }
     out.give(YardFacts.JOBS, pots("kale", kale));
     out.give(YardFacts.JOBS, pots("tomato", tomatoes));
     jobs.forEach(j -> out.give(YardFacts.JOBS, j));
@@ -199,8 +226,15 @@ class VisitsYardTest {
         phases::toString);
     assertTrue(
         phases.stream()
-            .anyMatch(p -> p.startsWith("Establish | 12 | 11 | 3.0 | 16 Mar 2027 | 30 Mar 2027")),
+            .anyMatch(p -> p.startsWith("Establish | 15 | 42 | 3.0 | 19 Mar 2027 | 17 May 2027")),
         phases::toString);
+    // Three visits for two plantings: the first weeks of both, then the second of the first.
+    assertEquals(
+        List.of(
+            "1 | 19 Mar 2027 | a week after planting",
+            "2 | 26 Mar 2027 | 2 weeks after planting",
+            "3 | 17 May 2027 | a week after planting"),
+        printed("care-visits"));
     Outcome outcome = outcome();
     List<String> notes =
         PlanKit.table("materials-phases", outcome.plan(), outcome.results()).notes();
@@ -212,6 +246,49 @@ class VisitsYardTest {
             "The rest is done on 15 Mar 2027, when not all kinds are in season: the crew comes again"
                 + " on 10 May 2027 to plant tomato."),
         found("work.comes-again"));
+  }
+
+  /**
+   * Ten visits: one, two, four and six weeks after Friday 12 March and Monday 10 May are eight. A
+   * coefficient of 0.8 on 2.5 in are 2.0 in of need, more than the 1.9 in of July and August, whose
+   * Mondays are 5, 12, 19, 26 July and 2, 9, 16, 23, 30 August: two of nine, the third and the
+   * seventh. At 2.1 in no month is dry, and the two follow in the next weeks.
+   */
+  @Test
+  void visitsAndClient_followTheDryMonths() {
+    WorkWords.work(kit.words(), 1, 5, null, "2027-03-01", null, null, 10);
+    stands.add(stand("kale"));
+    julyAndAugustIn = 1.9;
+    List<String> first =
+        List.of(
+            "1 | 19 Mar 2027 | a week after planting",
+            "2 | 26 Mar 2027 | 2 weeks after planting",
+            "3 | 9 Apr 2027 | 4 weeks after planting",
+            "4 | 23 Apr 2027 | 6 weeks after planting",
+            "5 | 17 May 2027 | a week after planting",
+            "6 | 24 May 2027 | 2 weeks after planting",
+            "7 | 7 Jun 2027 | 4 weeks after planting",
+            "8 | 21 Jun 2027 | 6 weeks after planting");
+    List<String> dry = printed("care-visits");
+    assertEquals(first, dry.subList(0, 8));
+    assertEquals(
+        List.of(
+            "9 | 19 Jul 2027 | a dry month: plants need more than it rains",
+            "10 | 16 Aug 2027 | a dry month: plants need more than it rains"),
+        dry.subList(8, dry.size()));
+    assertTrue(
+        inShort().stream()
+            .anyMatch(l -> l.contains("later from July to August, when they need more than it")),
+        () -> inShort().toString());
+    julyAndAugustIn = 2.1;
+    List<String> wet = printed("care-visits");
+    assertEquals(first, wet.subList(0, 8));
+    assertEquals(
+        List.of("9 | 28 Jun 2027 | plants grow", "10 | 5 Jul 2027 | plants grow"),
+        wet.subList(8, wet.size()));
+    assertTrue(
+        inShort().stream().anyMatch(l -> l.endsWith("later in dry spells only. Pull weeds.")),
+        () -> inShort().toString());
   }
 
   /** 100 pots of kale take 8 h, Friday the 12th and Monday the 15th; its days end between. */

@@ -13,14 +13,20 @@ import yardloom.kernel.unit.Length;
  *
  * <p>Rows run along the bed's long side. Of a few ways to lay the lattice (centred, or pushed to
  * either end and either side, either row shifted first) the one that holds most plants is taken,
- * centred before pushed. A bed narrower than one spacing holds none. The count is exact for the
- * lattice; area divided by the area of one plant over-counts, because edge plants need their half
- * spacing too.
+ * centred before pushed. A bed narrower than one spacing holds none, but may hold {@link #oneRow}.
+ * The count is exact for the lattice; area divided by the area of one plant over-counts, because
+ * edge plants need their half spacing too.
  *
  * <p>References: common practice for square and staggered spacing; staggered rows are spacing × √3
  * / 2 apart unless given, which makes all six neighbours equally far.
  */
 public final class Lattice {
+  /**
+   * How far a single row keeps from the bed's edge, as a share of its spacing: nothing stands
+   * beside it, so its crowns may lean over (common practice, no source).
+   */
+  public static final double ROW_EDGE = 0.25;
+
   private static final double SLACK_M = 1e-6;
   private static final int MAX_POINTS = 50_000;
 
@@ -60,6 +66,30 @@ public final class Lattice {
       throw new IllegalArgumentException("more than " + MAX_POINTS + " plants in one bed");
     }
     return new Lattice(bed, spacing, rowSpacing, layout).best();
+  }
+
+  /**
+   * The places of one row down the middle of a bed too narrow for a lattice, a spacing apart and
+   * half a spacing from its ends.
+   *
+   * @param edge how far each place lies from the bed's edge at least
+   */
+  public static List<Point> oneRow(Shape bed, Length spacing, Length edge) {
+    if (bed.isEmpty()) {
+      return List.of();
+    }
+    LongAxis axis = LongAxis.of(bed);
+    Clearance clearance = Clearance.within(bed);
+    int count = (int) Math.floor((axis.length().metres() + SLACK_M) / spacing.metres());
+    double from = (axis.length().metres() - (count - 1) * spacing.metres()) / 2;
+    List<Point> found = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      Point p = axis.at(Length.metres(from + i * spacing.metres()), axis.width().div(2));
+      if (clearance.of(p).metres() >= edge.metres() - SLACK_M) {
+        found.add(p);
+      }
+    }
+    return List.copyOf(found);
   }
 
   private List<Point> best() {
