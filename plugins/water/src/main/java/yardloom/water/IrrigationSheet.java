@@ -20,16 +20,20 @@ import yardloom.water.catchtest.CatchTable;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.EmitterTable;
 import yardloom.water.lawn.LawnTable;
+import yardloom.water.line.FittingTable;
+import yardloom.water.line.HeadPlace;
 import yardloom.water.line.HeadTable;
 import yardloom.water.line.HydraulicsTable;
 import yardloom.water.line.LineTable;
 import yardloom.water.line.PartsTable;
+import yardloom.water.line.SleeveTable;
 import yardloom.water.line.ZoneLine;
 import yardloom.water.line.ZoneTable;
 import yardloom.water.need.EstablishmentTable;
 import yardloom.water.overflow.OverflowTable;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.roofwater.RoofWaterSheet;
+import yardloom.water.route.LineWays;
 import yardloom.water.tank.TankTable;
 import yardloom.water.tank.TankYear;
 import yardloom.water.timetable.AsBuiltTable;
@@ -46,6 +50,8 @@ public final class IrrigationSheet implements SheetMaker {
 
   private static final List<TableMaker> TABLES =
       List.of(
+          new FittingTable(),
+          new SleeveTable(),
           new IrrigationTable(),
           new EmitterTable(),
           new CatchTable(),
@@ -77,6 +83,7 @@ public final class IrrigationSheet implements SheetMaker {
     reads.add(YardFacts.FROST);
     reads.add(ZoneLine.KEY);
     reads.add(ZoneTimes.KEY);
+    reads.add(LineWays.KEY);
     reads.add(TankYear.KEY);
     TABLES.forEach(maker -> reads.addAll(maker.reads()));
     OF_ROOFS.forEach(maker -> reads.addAll(maker.reads()));
@@ -107,6 +114,7 @@ public final class IrrigationSheet implements SheetMaker {
                     + " lay the pipes of all zones in them and mark each end with its zone.",
                 "Run every line with its ends plugged and fill the trenches once all hold: cardboard and"
                     + " chips come over them before the rows are joined on.")));
+    panels.add(new Panel.Notes("Head and timer", HeadPlace.notes(plan, facts)));
     panels.add(new Panel.Notes("Winter", winter(facts)));
     // The long form says more of a tank, and months across would be wide with it.
     boolean hasTank = !facts.all(TankYear.KEY).isEmpty();
