@@ -42,7 +42,8 @@ final class LineBill {
   private static final Source ROLLS = Source.commonPractice("5 % for cuts, whole rolls");
   private static final Source SUM = Source.commonPractice("sum over the beds");
   private static final Source FITTINGS =
-      Source.commonPractice("a tee at every fork, an elbow at every bend and at the end of a header");
+      Source.commonPractice(
+          "a tee at every fork, an elbow at every bend and at the end of a header");
   private static final Source ASSEMBLY =
       Source.read(
           "Drip irrigation basics: shut-off, backflow preventer, filter, regulator",
@@ -184,10 +185,7 @@ final class LineBill {
   }
 
   private void fittings(List<DripRun> runs, List<ZoneLine> zones) {
-    List<LineFittings> its =
-        zones.stream()
-            .map(zone -> LineFittings.of(zone, List.of()))
-            .toList();
+    List<LineFittings> its = zones.stream().map(zone -> LineFittings.of(zone, List.of())).toList();
     fittings("tees for tube", "forks of the lines", sum(its, LineFittings::tees));
     fittings("elbows for tube", "bends of the lines", sum(its, LineFittings::elbows));
     fittings("reducers for tube", "changes of size", sum(its, LineFittings::reducers));

@@ -69,8 +69,7 @@ record LineFittings(
     }
 
     LineFittings get() {
-      return new LineFittings(
-          tees, elbows, reducers, places, bedTees, bedElbows, couplings, caps);
+      return new LineFittings(tees, elbows, reducers, places, bedTees, bedElbows, couplings, caps);
     }
 
     /** What stands along a run and at its end; −1 is the valve, where runs only part. */
