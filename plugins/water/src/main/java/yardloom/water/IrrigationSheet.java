@@ -114,7 +114,6 @@ public final class IrrigationSheet implements SheetMaker {
                     + " lay the pipes of all zones in them and mark each end with its zone.",
                 "Run every line with its ends plugged and fill the trenches once all hold: cardboard and"
                     + " chips come over them before the rows are joined on.")));
-    panels.add(new Panel.Notes("Head and timer", HeadPlace.notes(plan, facts)));
     panels.add(new Panel.Notes("Winter", winter(facts)));
     // The long form says more of a tank, and months across would be wide with it.
     boolean hasTank = !facts.all(TankYear.KEY).isEmpty();
@@ -124,6 +123,7 @@ public final class IrrigationSheet implements SheetMaker {
       panels.addAll(times(plan, facts));
       panels.add(new Panel.TableBlock(new AsBuiltTable().make(plan, facts)));
     }
+    panels.add(new Panel.Notes("Head and timer", HeadPlace.notes(plan, facts)));
     return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
   }
 
