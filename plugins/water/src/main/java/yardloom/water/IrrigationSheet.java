@@ -20,16 +20,20 @@ import yardloom.water.catchtest.CatchTable;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.EmitterTable;
 import yardloom.water.lawn.LawnTable;
+import yardloom.water.line.FittingTable;
+import yardloom.water.line.HeadPlace;
 import yardloom.water.line.HeadTable;
 import yardloom.water.line.HydraulicsTable;
 import yardloom.water.line.LineTable;
 import yardloom.water.line.PartsTable;
+import yardloom.water.line.SleeveTable;
 import yardloom.water.line.ZoneLine;
 import yardloom.water.line.ZoneTable;
 import yardloom.water.need.EstablishmentTable;
 import yardloom.water.overflow.OverflowTable;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.roofwater.RoofWaterSheet;
+import yardloom.water.route.LineWays;
 import yardloom.water.tank.TankTable;
 import yardloom.water.tank.TankYear;
 import yardloom.water.timetable.AsBuiltTable;
@@ -46,6 +50,8 @@ public final class IrrigationSheet implements SheetMaker {
 
   private static final List<TableMaker> TABLES =
       List.of(
+          new FittingTable(),
+          new SleeveTable(),
           new IrrigationTable(),
           new EmitterTable(),
           new CatchTable(),
@@ -77,6 +83,7 @@ public final class IrrigationSheet implements SheetMaker {
     reads.add(YardFacts.FROST);
     reads.add(ZoneLine.KEY);
     reads.add(ZoneTimes.KEY);
+    reads.add(LineWays.KEY);
     reads.add(TankYear.KEY);
     TABLES.forEach(maker -> reads.addAll(maker.reads()));
     OF_ROOFS.forEach(maker -> reads.addAll(maker.reads()));
@@ -116,6 +123,7 @@ public final class IrrigationSheet implements SheetMaker {
       panels.addAll(times(plan, facts));
       panels.add(new Panel.TableBlock(new AsBuiltTable().make(plan, facts)));
     }
+    panels.add(new Panel.Notes("Head and timer", HeadPlace.notes(plan, facts)));
     return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
   }
 

@@ -37,6 +37,7 @@ import yardloom.water.lawn.LawnCheck;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.lawn.LawnWords;
 import yardloom.water.line.DripPainter;
+import yardloom.water.line.FittingTable;
 import yardloom.water.line.HeadTable;
 import yardloom.water.line.HydraulicsTable;
 import yardloom.water.line.IrrigationChecks;
@@ -45,6 +46,7 @@ import yardloom.water.line.LinePainter;
 import yardloom.water.line.LineTable;
 import yardloom.water.line.PartsTable;
 import yardloom.water.line.PipeWords;
+import yardloom.water.line.SleeveTable;
 import yardloom.water.line.ZoneTable;
 import yardloom.water.need.AllowanceTable;
 import yardloom.water.need.AllowanceWords;
@@ -176,6 +178,8 @@ public final class WaterPlugin implements YardPlugin {
         new TankHeadTable(),
         new LineTable(),
         new PartsTable(),
+        new FittingTable(),
+        new SleeveTable(),
         new ZoneTable(),
         new TankTable(),
         new TankYearTable(),

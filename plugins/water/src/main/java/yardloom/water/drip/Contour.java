@@ -29,9 +29,13 @@ record Contour(Angle bearing, Derived<Double> falls) {
   /** From here on; the usual limit for tubes that run downhill (common practice). */
   private static final double USUAL_GRADE = 0.05;
 
+  /** Shorter rows would be all fittings (common practice). */
   private static final Length LEAST_ROW = Length.feet(6);
+
   private static final Source RULE =
-      Source.commonPractice("rows follow the contour where the ground falls by 5 percent and more");
+      Source.commonPractice(
+          "rows follow the contour where the ground falls by 5 percent and more, unless they would be"
+              + " shorter than 6 ft (1.8 m)");
 
   /** Empty where rows follow the bed. */
   static Optional<Contour> of(Plan plan, Element bed, Shape ground) {

@@ -67,7 +67,9 @@ public final class EmitterTable implements TableMaker {
               + width.source().cite()
               + "); share of the ground under each plant that is wetted: "
               + EmitterWords.SHARE_SAYS
-              + ". Run one for an hour, dig beside it, and set more where it wets less.");
+              + ". "
+              + Emitters.TUBES_SAY
+              + " Run one for an hour, dig beside it, and set more where it wets less.");
       table.note(
           "By the mature spread and the width that one emitter wets in the soil; two at least for a"
               + " tree. Punch them into the tube where it passes the plants, about half way from stem to"

@@ -30,11 +30,18 @@ public final class Emitters {
           0,
           "as training pages on emitters for each plant have it: 60 percent, up to the next");
 
+  /** Tubes in a bed lie no closer (common practice). */
   private static final Length NARROW = Length.inches(12);
+
+  /** And no farther apart (common practice). */
   private static final Length WIDE = Length.feet(6);
 
-  /** Rows shorter than that have no emitter. */
+  /** Tubes shorter than half of that have no emitter (common practice). */
   private static final Length LEAST_ROW = Length.inches(6);
+
+  static final String TUBES_SAY =
+      "Tubes in a bed lie as far apart as its narrowest plant grows wide, 12 in (30 cm) at least and"
+          + " 6 ft (1.8 m) at most; pieces under 3 in (8 cm) are left out (common practice).";
 
   /** A tree stands firm when it drinks on two sides. */
   private static final int LEAST_OF_TREE = 2;

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.ToIntFunction;
 import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.work.Job;
@@ -22,7 +23,6 @@ import yardloom.water.drip.DripRun;
 import yardloom.water.head.HeadAssembly;
 import yardloom.water.head.HeadPart;
 import yardloom.water.head.Supply;
-import yardloom.water.route.LineTree;
 
 /**
  * What the lines and dripline of a whole plan take, counted from what is laid: tube by kind and
@@ -42,7 +42,8 @@ final class LineBill {
   private static final Source ROLLS = Source.commonPractice("5 % for cuts, whole rolls");
   private static final Source SUM = Source.commonPractice("sum over the beds");
   private static final Source FITTINGS =
-      Source.commonPractice("a tee at every fork, an elbow at every bend, a plug at every end");
+      Source.commonPractice(
+          "a tee at every fork, an elbow at every bend and at the end of a header");
   private static final Source ASSEMBLY =
       Source.read(
           "Drip irrigation basics: shut-off, backflow preventer, filter, regulator",
@@ -184,40 +185,28 @@ final class LineBill {
   }
 
   private void fittings(List<DripRun> runs, List<ZoneLine> zones) {
-    int tees = 0;
-    int elbows = 0;
-    int reducers = 0;
-    for (ZoneLine zone : zones) {
-      List<ZoneLine.PipeRun> pipes = zone.runs();
-      for (int r = 0; r < pipes.size(); r++) {
-        int at = r;
-        long after = pipes.stream().filter(p -> p.from() == at).count();
-        tees += (int) Math.max(0, after - 1);
-        elbows += LineTree.bends(pipes.get(r).way());
-        int before = pipes.get(r).from();
-        reducers += before >= 0 && !pipes.get(before).size().equals(pipes.get(r).size()) ? 1 : 0;
-      }
-      tees += (int) Math.max(0, pipes.stream().filter(p -> p.from() < 0).count() - 1);
-    }
-    fittings("tees for tube", "forks of the lines", tees);
-    fittings("elbows for tube", "bends of the lines", elbows);
-    fittings("reducers for tube", "changes of size", reducers);
+    List<LineFittings> its = zones.stream().map(zone -> LineFittings.of(zone, List.of())).toList();
+    fittings("tees for tube", "forks of the lines", sum(its, LineFittings::tees));
+    fittings("elbows for tube", "bends of the lines", sum(its, LineFittings::elbows));
+    fittings("reducers for tube", "changes of size", sum(its, LineFittings::reducers));
     rowFittings(runs);
   }
 
   private void rowFittings(List<DripRun> runs) {
-    Derived.Builder starts = Derived.by("sum over beds", FITTINGS);
     Derived.Builder ends = Derived.by("sum over beds", SUM);
     int rows = 0;
     Length tube = Length.ZERO;
+    List<LineFittings> its = new ArrayList<>();
     for (DripRun run : runs) {
       rows += run.rows().size();
-      starts.from("rows in " + run.bed().name(), run.rows().size());
       ends.from("rows in " + run.bed().name(), run.rows().size());
       tube = tube.plus(run.length().value()).plus(run.header().value());
+      its.add(LineFittings.inBed(run));
     }
     // Fittings of rows, and stakes, are set while the tube is laid.
-    rowPieces(Optional.empty(), "fittings from header to row", starts.gives(rows));
+    inBeds("tees in the beds", runs, its, LineFittings::bedTees);
+    inBeds("elbows in the beds", runs, its, LineFittings::bedElbows);
+    inBeds("couplings from pipe to a single row", runs, its, LineFittings::couplings);
     single(runs);
     rowPieces(Optional.of(WorkTask.CLOSE_ENDS), "flush caps", ends.gives(rows));
     int stakes = (int) Math.ceil(tube.ratioTo(BETWEEN_STAKES) - EPS);
@@ -228,6 +217,22 @@ final class LineBill {
             .from("length", tube)
             .from("distance", BETWEEN_STAKES)
             .gives(stakes));
+  }
+
+  private static int sum(List<LineFittings> of, ToIntFunction<LineFittings> kind) {
+    return of.stream().mapToInt(kind).sum();
+  }
+
+  private void inBeds(
+      String item, List<DripRun> beds, List<LineFittings> its, ToIntFunction<LineFittings> kind) {
+    Derived.Builder why = Derived.by("sum over beds", FITTINGS);
+    for (int i = 0; i < beds.size(); i++) {
+      why.from(beds.get(i).bed().name(), kind.applyAsInt(its.get(i)));
+    }
+    int sum = sum(its, kind);
+    if (sum > 0) {
+      rowPieces(Optional.empty(), item, why.gives(sum));
+    }
   }
 
   /** Emitters that are punched into plain tube, by their flow. */

@@ -19,6 +19,7 @@ import yardloom.water.pipe.formula.PipeSpeed;
  * BedHydraulics#ALLOWED}.
  */
 final class PipeSizing {
+  /** Common practice, printed under the table of lines. */
   private static final double RUNS_MAY_ADD = 0.01;
 
   private final ZoneNetwork network;
@@ -38,6 +39,11 @@ final class PipeSizing {
    */
   record Chosen(List<PipeSize> of, ZoneNetwork.Solved solved, String binding) {}
 
+  /** The most by which outlets may differ where the widest pipes leave so much. */
+  static double goal(double widest) {
+    return Math.max(BedHydraulics.ALLOWED, widest + RUNS_MAY_ADD);
+  }
+
   Chosen choose() {
     List<Integer> chosen = new ArrayList<>(Collections.nCopies(ways.size(), 0));
     ZoneNetwork.Solved solved = solve(chosen);
@@ -51,7 +57,7 @@ final class PipeSizing {
       return new Chosen(sizes(chosen), solved, binding);
     }
     double widest = network.variation(solve(Collections.nCopies(ways.size(), sizes.size() - 1)));
-    double goal = Math.max(BedHydraulics.ALLOWED, widest + RUNS_MAY_ADD);
+    double goal = goal(widest);
     while (network.variation(solved) > goal) {
       int best = best(chosen, network.variation(solved));
       if (best < 0) {

@@ -49,8 +49,8 @@ public final class TankChange {
               + " tank by a pipe: the gap of air keeps the drinking water clean.");
       steps.add(
           Supply.open(plan).isPresent()
-              ? "The last column says how long the tap runs into the tank for one watering. Then open"
-                  + " the zone's valve as always."
+              ? "How long the tap runs into the tank for one watering says the timetable, under 'Tap"
+                  + " into the tank'. Then open the zone's valve as always."
               : "Time the tap with a bucket once; then the timetable says"
                   + " how long it runs into the tank for one watering.");
       steps.add("Back to the tank: when rain has filled it, leave the tap closed.");

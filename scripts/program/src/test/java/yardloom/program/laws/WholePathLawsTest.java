@@ -75,6 +75,7 @@ class WholePathLawsTest {
             .without("zones", PIECES)
             .without("irrigation", PIECES)
             .without("irrigation-parts", PIECES)
+            .without("fittings", PIECES)
             .without("drip-hydraulics", PIECES)
             .without("head-assembly.takes", "friction grows with the square of the flow")
             .without("lines", "a zone carries what a tube can, so larger beds part into more zones")
