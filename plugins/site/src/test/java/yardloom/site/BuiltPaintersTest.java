@@ -201,7 +201,8 @@ class BuiltPaintersTest {
             "'House' 2.5 mm CENTRE at 8.00,8.00 on 48.0 m²",
             "'Next' 2.0 mm CENTRE at 23.00,7.00 on 16.0 m²",
             "'Shed' 2.0 mm CENTRE at 16.50,26.00 on 6.0 m²",
-            "'Fence' 2.0 mm NEAR at 14.00,30.00",
+            // Inside the lot: 12 m by 1.2 m less half the fence's 5 cm; y = 30 - (0.025 + 1.2) / 2.
+            "'Fence' 2.0 mm INSIDE at 14.00,29.39 on 14.1 m²",
             "'Terrace/brick' 2.0 mm CENTRE at 13.50,7.50 on 15.0 m²",
             "'Oak' 2.0 mm NEAR at 3.00,4.00",
             "'Walk' 2.0 mm CENTRE at 5.00,14.00 on 10.0 m²",
