@@ -812,9 +812,9 @@ class WaterPluginTest extends PluginContract {
     List<Cell> tube = parts.rows().get(0);
     assertEquals(68, ((Length) tube.get(1).value().orElseThrow()).feet(), 1e-6);
     assertEquals(72, ((Length) tube.get(2).value().orElseThrow()).feet(), 1e-6); // 71.4 up
-    // Dripline, header tube, row fittings, caps, stakes, and at the tap shut-off, timer, backflow,
-    // filter, valve, regulator.
-    assertEquals(11, parts.rows().size());
+    // Dripline, header tube, tees and elbows of the rows, caps, stakes, and at the tap shut-off,
+    // timer, backflow, filter, valve, regulator.
+    assertEquals(12, parts.rows().size());
     assertEquals("8", pieces(parts, "flush caps"));
     // 68 ft of rows and 2 × 3 ft of header, a stake every 3 ft: 74 / 3 up to 25.
     assertEquals("25", pieces(parts, "stakes for tube"));

@@ -216,7 +216,8 @@ class WorkedOrderTest {
   /**
    * 3 September 2026 is a Thursday; two people at 4 hours make 8 a day. Marks take three days over
    * a weekend; edges 6.4 h one day, cardboard and soil 18.6 h three, finish 9.5 h two. Three visits
-   * a week apart take 11 working days from Monday the 21st: the last is Monday two weeks later.
+   * one, two and four weeks after Monday the 21st, the day that follows: the 28th, working day 18,
+   * to 19 October, 16 working days.
    */
   @Test
   void phases_daysAndDates() {
@@ -229,7 +230,7 @@ class WorkedOrderTest {
             "Soak the ground,7,1,0.6,2026-09-11,2026-09-11",
             SHEET + ",8,3,18.6,2026-09-14,2026-09-16",
             "Finish mulch,11,2,9.5,2026-09-17,2026-09-18",
-            "Establish,13,11,3.0,2026-09-21,2026-10-05"),
+            "Establish,18,16,3.0,2026-09-28,2026-10-19"),
         rows("phases").stream().map(r -> r.replaceAll("^((?:[^,]*,){5}[^,]*),.*", "$1")).toList());
   }
 

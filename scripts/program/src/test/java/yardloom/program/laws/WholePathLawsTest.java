@@ -88,6 +88,7 @@ class WholePathLawsTest {
             .without("materials-phases", "days are whole")
             .without("materials-orders-by-phase", "days are whole")
             .without("work-visits", "days are whole")
+            .without("care-visits", "days are whole")
             .without("materials-sources", "names the order")
             .without("materials-take-off.cardboard", PIECES)
             .without("materials-labour", "grows by area or by edge, see below")
@@ -363,6 +364,7 @@ class WholePathLawsTest {
             .without("materials-phases", "see below")
             .without("planting-visits", "a day of the year falls on a weekend or not")
             .without("work-visits", "follows the planting visits")
+            .without("care-visits", "follows the planting visits")
             .without("care", "follows the visits")
             .without("losses", "follows the visits")
             .without(
