@@ -52,7 +52,7 @@ public final class CareHoursTable implements TableMaker {
 
   @Override
   public OnPaper onPaper() {
-    return OnPaper.ALWAYS;
+    return OnPaper.IF_ROOM;
   }
 
   @Override

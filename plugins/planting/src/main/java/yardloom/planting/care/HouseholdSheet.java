@@ -13,9 +13,9 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.TableMaker;
 
 /**
- * The page that hangs in the shed: when to do what, and what to look for at first. Hours stand on a
- * second page where the first is full; weeds fill what room there is; the bay and the list of
- * losses stand in the report.
+ * The page that hangs in the shed: when to do what, and what to look for at first. Weeds and hours
+ * fill what room there is, also on the client's page; the bay and the list of losses stand in the
+ * report.
  */
 public final class HouseholdSheet implements SheetMaker {
   private static final int NUMBER = 44;

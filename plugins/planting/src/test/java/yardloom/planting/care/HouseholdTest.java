@@ -104,7 +104,6 @@ class HouseholdTest {
   @Test
   void tables_goWhereTheHouseholdLooks() {
     assertEquals(OnPaper.ALWAYS, HouseholdTables.establishment().onPaper());
-    assertEquals(OnPaper.ALWAYS, new CareHoursTable().onPaper());
     assertEquals(OnPaper.IF_ROOM, HouseholdTables.weeds().onPaper());
     assertEquals(OnPaper.REPORT, HouseholdTables.bay().onPaper());
     assertEquals(1, HouseholdTables.weeds().uses().size());
