@@ -59,8 +59,7 @@ public final class LawnStripCheck implements Check {
 
   private static Finding finding(Plan plan, String advice, List<LawnStrip> found) {
     // By name: where on the plan a strip lies says nothing of its rank.
-    List<LawnStrip> strips =
-        found.stream().sorted(Comparator.comparing(LawnStrip::names)).toList();
+    List<LawnStrip> strips = found.stream().sorted(Comparator.comparing(LawnStrip::names)).toList();
     LawnStrip first = strips.get(0);
     Shape ground = Shape.union(strips.stream().map(LawnStrip::ground).toList());
     boolean one = strips.size() == 1;

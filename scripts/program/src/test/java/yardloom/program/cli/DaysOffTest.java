@@ -28,7 +28,7 @@ class DaysOffTest {
   /**
    * Memorial Day is Monday 31 May 2027. Marks take Thursday the 27th, Friday and Tuesday; 19 h are
    * three days of 8: Wednesday, Thursday and, the 4th being off, Monday the 7th. The visit follows
-   * on the 8th.
+   * a week after the 8th.
    */
   @Test
   void phases_leaveThemOut() throws IOException {
@@ -41,7 +41,7 @@ class DaysOffTest {
         List.of(
             "Mark utilities,1,3,0.5,2027-05-27,2027-06-01",
             "Earthwork,4,3,19.0,2027-06-02,2027-06-07",
-            "Establish,7,1,1.0,2027-06-08,2027-06-08"),
+            "Establish,12,1,1.0,2027-06-15,2027-06-15"),
         files
             .get("tables/materials-phases.csv")
             .lines()

@@ -39,6 +39,11 @@ class PriceNamesTest {
           plant 'kale'
         }
       }
+      // One row, which needs neither tee nor elbow.
+      bed('edge', rect(0.ft, 18.ft, 12.ft, 1.ft), use: 'annual') {
+        drip emitter: 1.gph, spacing: 6.inch, rowSpacing: 16.inch
+        plant 'kale'
+      }
       bed('berries', rect(0.ft, 10.ft, 30.ft, 4.ft), use: 'perennial') {
         drip emitter: 1.gph, spacing: 6.inch, rowSpacing: 16.inch
         plant 'garden strawberry'

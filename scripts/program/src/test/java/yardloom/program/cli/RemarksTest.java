@@ -107,7 +107,7 @@ class RemarksTest {
                     hideLabel 'Kale'
                     """)
             .get("sheets/02-layout.svg");
-    assertTrue(svg.contains("old well, filled"));
+    assertTrue(svg.contains("Old well, filled"));
     assertTrue(svg.contains("lawn 13'-0"), "the dimension");
     String plain = drawn("unsaid", SCRIPT).get("sheets/02-layout.svg");
     assertEquals(times(plain, ">Kale<") - 2, times(svg, ">Kale<"), "letters and their halo");
