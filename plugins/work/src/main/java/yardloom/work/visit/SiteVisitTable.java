@@ -119,7 +119,9 @@ public final class SiteVisitTable implements TableMaker {
   private static String what(Plan plan, SiteVisit visit) {
     if (visit.phases().contains(WorkPhase.ESTABLISH)) {
       int times = WorkSettings.of(plan).visits().value();
-      return "look after it, " + times + (times == 1 ? " time" : " times, a week apart");
+      return "look after it, "
+          + times
+          + (times == 1 ? " time" : " times, on the days of the care visits");
     }
     List<String> parts = new ArrayList<>();
     visit.phases().forEach(p -> parts.add(p.title(plan)));

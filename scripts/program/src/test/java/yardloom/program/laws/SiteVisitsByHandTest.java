@@ -41,7 +41,9 @@ class SiteVisitsByHandTest {
     assertEquals("2", yard.printed("work-visits", "4", "crew"));
     assertEquals(4.2, yard.exact("work-visits", "4", "hours"), 1e-9);
     assertEquals(4.2 * 31 + 12 * 2, yard.exact("work-visits", "4", "cost"), 1e-6);
-    assertEquals("look after it, 9 times, a week apart", yard.printed("work-visits", "3", "what"));
+    assertEquals(
+        "look after it, 9 times, on the days of the care visits",
+        yard.printed("work-visits", "3", "what"));
     assertEquals(9.0 * 31, yard.exact("work-visits", "3", "cost"), 1e-6);
     assertEquals("1", yard.printed("work-visits", "3", "crew"));
   }
