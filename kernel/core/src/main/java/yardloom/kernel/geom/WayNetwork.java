@@ -1,6 +1,7 @@
 package yardloom.kernel.geom;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -159,12 +160,15 @@ public final class WayNetwork {
    */
   private void crossings(FreeCrossing ground, List<Coordinate> doors) {
     List<Coordinate> stops = new ArrayList<>(doors);
+    doors.forEach(ground::leaveAt);
     stops.addAll(ground.corners());
     stops.forEach(this::attach);
     for (int i = 0; i < stops.size(); i++) {
       for (int j = 0; j < i; j++) {
-        if (ground.isClear(stops.get(i), stops.get(j))) {
-          edge(stops.get(i), stops.get(j));
+        Coordinate a = stops.get(i);
+        Coordinate b = stops.get(j);
+        if (ground.mayTurn(a, b) && ground.mayTurn(b, a) && ground.isClear(a, b)) {
+          edge(a, b);
         }
       }
     }
@@ -230,7 +234,7 @@ public final class WayNetwork {
     for (int i = 0; i < ways.size(); i++) {
       if (ways.get(i).ground().distance(goal).compareTo(reach) <= 0) {
         for (Coordinate at : places(i, goal, reach)) {
-          best = best.orNearer(stop(at, i));
+          best = best.orNearer(stop(at, i, best.wayM()));
         }
       }
     }
@@ -242,7 +246,7 @@ public final class WayNetwork {
     Stop best = Stop.NOWHERE;
     for (int i = 0; i < ways.size(); i++) {
       if (ways.get(i).middle().filter(middle::equals).isPresent()) {
-        best = best.orNearer(stop(middle.middle().coordinate(), i));
+        best = best.orNearer(stop(middle.middle().coordinate(), i, best.wayM()));
       }
     }
     return route(best);
@@ -270,16 +274,28 @@ public final class WayNetwork {
     }
   }
 
-  private Stop stop(Coordinate at, int way) {
-    Stop best = Stop.NOWHERE;
+  /**
+   * The nearest node that a place on a way is reached from, if it is nearer than so much: tried in
+   * order, since looking is dear.
+   */
+  private Stop stop(Coordinate at, int way, double nearerThanM) {
+    return graph.vertexSet().stream()
+        .map(from -> new Stop(at, from, fromStart.getWeight(from) + from.distance(at)))
+        .filter(s -> s.wayM() < nearerThanM)
+        .sorted(Comparator.comparingDouble(Stop::wayM))
+        .filter(s -> isReached(s.from(), at, way))
+        .findFirst()
+        .orElse(Stop.NOWHERE);
+  }
+
+  private boolean isReached(Coordinate from, Coordinate at, int way) {
     FreeCrossing surface = surfaces.get(way);
-    for (Coordinate from : graph.vertexSet()) {
-      boolean across = surface != null && surface.contains(from) && surface.isClear(from, at);
-      if (across || from.distance(at) <= ON_LINE_M || isOnPieceFrom(from, at)) {
-        best = best.orNearer(new Stop(at, from, fromStart.getWeight(from) + from.distance(at)));
-      }
-    }
-    return best;
+    return surface != null
+            && surface.mayTurn(from, at)
+            && surface.contains(from)
+            && surface.isClear(from, at)
+        || from.distance(at) <= ON_LINE_M
+        || isOnPieceFrom(from, at);
   }
 
   private Optional<Route> route(Stop stop) {

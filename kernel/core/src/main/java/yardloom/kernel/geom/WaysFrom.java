@@ -2,6 +2,7 @@ package yardloom.kernel.geom;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 
@@ -28,12 +29,29 @@ public final class WaysFrom {
   /** Somebody with a barrow works this far beside a path, or starts this far beside it. */
   private static final Length BESIDE = Length.metres(0.6);
 
-  private final WayNetwork barrow;
-  private final WayNetwork foot;
+  private final Late barrow;
+  private final Late foot;
 
-  private WaysFrom(WayNetwork barrow, WayNetwork foot) {
-    this.barrow = barrow;
-    this.foot = foot;
+  private WaysFrom(Supplier<WayNetwork> barrow, Supplier<WayNetwork> foot) {
+    this.barrow = new Late(barrow);
+    this.foot = new Late(foot);
+  }
+
+  /** A network that is laid when it is first asked for: hauls never ask for ways on foot. */
+  private static final class Late {
+    private final Supplier<WayNetwork> made;
+    private WayNetwork network;
+
+    Late(Supplier<WayNetwork> made) {
+      this.made = made;
+    }
+
+    synchronized WayNetwork get() {
+      if (network == null) {
+        network = made.get();
+      }
+      return network;
+    }
   }
 
   /**
@@ -43,29 +61,30 @@ public final class WaysFrom {
    * @param foot what people can take
    */
   public static WaysFrom gate(List<WayNetwork.Way> barrow, List<WayNetwork.Way> foot, Point at) {
-    return new WaysFrom(new WayNetwork(barrow, at, BESIDE), new WayNetwork(foot, at, BESIDE));
+    return new WaysFrom(
+        () -> new WayNetwork(barrow, at, BESIDE), () -> new WayNetwork(foot, at, BESIDE));
   }
 
   /** The ways from the middle of {@code ground}, such as a spot for heaps; it is not empty. */
   public static WaysFrom heap(
       List<WayNetwork.Way> barrow, List<WayNetwork.Way> foot, Shape ground) {
     return new WaysFrom(
-        new WayNetwork(barrow, ground, BESIDE), new WayNetwork(foot, ground, BESIDE));
+        () -> new WayNetwork(barrow, ground, BESIDE), () -> new WayNetwork(foot, ground, BESIDE));
   }
 
   /** Whether no way that a barrow can take comes near the start. */
   public boolean isCutOff() {
-    return barrow.isCutOff();
+    return barrow.get().isCutOff();
   }
 
   /** With a barrow to the nearest place beside {@code goal}; empty if no way leads there. */
   public Optional<Route> withBarrow(Shape goal) {
-    return barrow.to(goal, BESIDE);
+    return barrow.get().to(goal, BESIDE);
   }
 
   /** On foot to the nearest place beside {@code goal}; empty if no way leads there. */
   public Optional<Route> onFoot(Shape goal) {
-    return foot.to(goal, BESIDE);
+    return foot.get().to(goal, BESIDE);
   }
 
   /**
@@ -73,6 +92,6 @@ public final class WaysFrom {
    * leads there.
    */
   public Optional<Route> withBarrowAlong(Line path) {
-    return barrow.halfwayAlong(path);
+    return barrow.get().halfwayAlong(path);
   }
 }
