@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
@@ -161,14 +162,11 @@ public final class OwnPlantWords {
       @Arg(name = "csv", help = "the table, as from fileText('plants.csv')") String csv,
       @Opt(name = "name", help = "the file's name, for messages", fallback = "plant book")
           String name) {
-    String file = name == null ? "plant book" : name;
-    try {
-      for (DataRow row : OwnColumns.rows(file, csv, OwnPlant.NEEDED, OwnPlant.COLUMNS)) {
-        add(plan, row, row.sourceOr(Source.plan(file)));
-      }
-    } catch (PlanException e) {
-      throw e.inTextOf(plan.place());
-    }
+    OwnTable table = OwnTable.of(plan, csv, name, "plant book");
+    table.each(
+        OwnPlant.NEEDED,
+        OwnPlant.COLUMNS,
+        row -> add(plan, row, row.sourceOr(table.source())));
   }
 
   private static void add(PlanScope plan, DataRow row, Source source) {

@@ -7,6 +7,7 @@ import yardloom.facts.region.Spread;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
@@ -92,38 +93,26 @@ public final class StockWords {
       @Arg(name = "csv", help = "the table, as from fileText('stock.csv')") String csv,
       @Opt(name = "name", help = "the file's name, for messages", fallback = "stock forms")
           String name) {
-    String file = name == null ? "stock forms" : name;
-    try {
-      for (DataRow row :
-          OwnColumns.rows(
-              file,
-              csv,
-              List.of("form", "like"),
-              List.of("minutes", "fastest", "slowest", "holds", "price", "low", "high"))) {
-        read(plan, row, row.sourceOr(Source.plan(file)));
-      }
-    } catch (PlanException e) {
-      throw e.inTextOf(plan.place());
-    }
+    OwnTable table = OwnTable.of(plan, csv, name, "stock forms");
+    table.each(
+        List.of("form", "like"),
+        List.of("minutes", "fastest", "slowest", "holds", "price", "low", "high"),
+        row -> read(plan, row, row.sourceOr(table.source())));
   }
 
   private static void read(PlanScope plan, DataRow row, Source source) {
-    try {
-      add(
-          plan,
-          row.text("form"),
-          row.text("like"),
-          OwnColumns.number(row, "minutes")
-              .map(m -> pace(or(row, "fastest"), m, or(row, "slowest"), source)),
-          OwnColumns.number(row, "holds").orElse(1.0),
-          OwnColumns.number(row, "price")
-              .map(
-                  p ->
-                      Spread.given(
-                          or(row, "low"), p, or(row, "high"), -Double.MIN_VALUE, "price", source)));
-    } catch (PlanException e) {
-      throw e.at(row.placeOf("form"));
-    }
+    add(
+        plan,
+        row.text("form"),
+        row.text("like"),
+        OwnColumns.number(row, "minutes")
+            .map(m -> pace(or(row, "fastest"), m, or(row, "slowest"), source)),
+        OwnColumns.number(row, "holds").orElse(1.0),
+        OwnColumns.number(row, "price")
+            .map(
+                p ->
+                    Spread.given(
+                        or(row, "low"), p, or(row, "high"), -Double.MIN_VALUE, "price", source)));
   }
 
   private static Double or(DataRow row, String column) {

@@ -4,6 +4,7 @@ import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Money;
@@ -95,12 +96,11 @@ public final class PriceWords {
   }
 
   private static void add(PlanScope plan, String name, String csv) {
-    try {
-      PriceBook.read(name, csv)
-          .forEach(p -> plan.draft().attributes().add(Price.KEY, p, plan.place()));
-    } catch (PlanException e) {
-      throw e.inTextOf(plan.place());
-    }
+    new OwnTable(plan, name, csv)
+        .reading(
+            () ->
+                PriceBook.read(name, csv)
+                    .forEach(p -> plan.draft().attributes().add(Price.KEY, p, plan.place())));
   }
 
   @Verb(
