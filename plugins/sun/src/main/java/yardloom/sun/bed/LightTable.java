@@ -22,6 +22,7 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Months;
 import yardloom.sun.hours.DayLight;
 import yardloom.sun.light.formula.DailyLight;
 import yardloom.sun.position.CivilDay;
@@ -123,7 +124,7 @@ public final class LightTable implements TableMaker {
       String date =
           day.getDayOfMonth()
               + " "
-              + day.getMonth().getDisplayName(java.time.format.TextStyle.SHORT, Locale.ENGLISH);
+              + Months.name(day.getMonth());
       boolean sunny = light.lastHour() > light.firstHour();
       table.row(
           Cell.text(place),
