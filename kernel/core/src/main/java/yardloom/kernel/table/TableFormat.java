@@ -35,9 +35,7 @@ public record TableFormat(UnitSystem units, String currency) {
 
   /** A day of the year, such as {@code 25 Apr}. */
   public static String day(MonthDay day) {
-    return day.getDayOfMonth()
-        + " "
-        + Months.name(day.getMonth());
+    return day.getDayOfMonth() + " " + Months.name(day.getMonth());
   }
 
   /** A date, such as {@code 16 Oct 2026}. */

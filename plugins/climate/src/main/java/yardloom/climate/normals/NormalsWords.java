@@ -6,7 +6,6 @@ import java.util.TreeMap;
 import yardloom.climate.weather.WeatherWords;
 import yardloom.facts.ClimateNormals;
 import yardloom.kernel.plan.AttributeKey;
-import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;

@@ -80,10 +80,7 @@ final class PickActs {
     }
     String kind = lot.plant().name();
     Set<Month> rests = HarvestSeason.rests(lot.plant(), in.find(YardFacts.CLIMATE));
-    String rest =
-        rests.stream()
-            .map(Months::fullName)
-            .collect(Collectors.joining(", "));
+    String rest = rests.stream().map(Months::fullName).collect(Collectors.joining(", "));
     return Optional.of(
         new CareAct(
             "pick-" + CareYears.slug(kind) + (lot.planted().isEmpty() ? "-standing" : ""),

@@ -10,7 +10,6 @@ import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
-import yardloom.kernel.table.OwnColumns;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Temperature;
@@ -164,9 +163,7 @@ public final class OwnPlantWords {
           String name) {
     OwnTable table = OwnTable.of(plan, csv, name, "plant book");
     table.each(
-        OwnPlant.NEEDED,
-        OwnPlant.COLUMNS,
-        row -> add(plan, row, row.sourceOr(table.source())));
+        OwnPlant.NEEDED, OwnPlant.COLUMNS, row -> add(plan, row, row.sourceOr(table.source())));
   }
 
   private static void add(PlanScope plan, DataRow row, Source source) {

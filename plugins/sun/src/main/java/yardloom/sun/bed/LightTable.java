@@ -121,10 +121,7 @@ public final class LightTable implements TableMaker {
     for (int m : MONTHS) {
       MonthDay day = SunYear.MEAN_DAYS.get(m);
       DayLight light = bed.middle().get(m);
-      String date =
-          day.getDayOfMonth()
-              + " "
-              + Months.name(day.getMonth());
+      String date = day.getDayOfMonth() + " " + Months.name(day.getMonth());
       boolean sunny = light.lastHour() > light.firstHour();
       table.row(
           Cell.text(place),

@@ -122,8 +122,6 @@ public final class FieldMaker {
   }
 
   private static String text(MonthDay day) {
-    return day.getDayOfMonth()
-        + " "
-        + Months.fullName(day.getMonth());
+    return day.getDayOfMonth() + " " + Months.fullName(day.getMonth());
   }
 }

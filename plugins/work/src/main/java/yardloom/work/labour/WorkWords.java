@@ -19,7 +19,6 @@ import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
-import yardloom.kernel.table.OwnColumns;
 import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Unit;
 import yardloom.kernel.vocab.Arg;

@@ -13,7 +13,6 @@ import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
-import yardloom.kernel.table.OwnColumns;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;

@@ -136,9 +136,7 @@ final class PageBuilder {
             views.add(
                 new MonthView(
                     "month-" + month,
-                    Months.fullName(month.getMonth())
-                        + " "
-                        + month.getYear(),
+                    Months.fullName(month.getMonth()) + " " + month.getYear(),
                     entries)));
     return views;
   }
