@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import yardloom.kernel.problem.PlanException;
-import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
@@ -175,16 +175,12 @@ public final class OwnPlantWords {
       throw e.at(row.placeOf("like"));
     }
     Plant own = OwnPlant.read(row, like, source);
-    plan.draft()
-        .attributes()
-        .saidInFile(PlantCatalogue.OWN, place, p -> p.name().equalsIgnoreCase(own.name()))
-        .ifPresent(
-            e -> {
-              throw new PlanException(
-                  ProblemCode.DUPLICATE,
-                  row.placeOf("plant"),
-                  "the plant '" + own.name() + "' is already given at " + e.place());
-            });
+    Making.once(
+        plan,
+        row.placeOf("plant"),
+        PlantCatalogue.OWN,
+        p -> p.name().equalsIgnoreCase(own.name()),
+        "the plant '" + own.name() + "'");
     plan.draft().attributes().add(PlantCatalogue.OWN, own, place);
   }
 }

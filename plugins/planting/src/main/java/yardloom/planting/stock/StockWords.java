@@ -7,6 +7,7 @@ import yardloom.facts.region.Spread;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
@@ -166,15 +167,13 @@ public final class StockWords {
             (int) holds,
             price);
     SourceRef at = plan.place();
-    plan.draft()
-        .attributes()
-        .saidInFile(StockForm.KEY, at, f -> f.isCalled(called))
-        .ifPresent(
-            entry -> {
-              throw new PlanException(
-                  ProblemCode.DUPLICATE,
-                  "the stock form '" + called + "' is already given at " + entry.place());
-            });
+    // Without a place: word or row of a table puts its own.
+    Making.once(
+        plan,
+        SourceRef.NONE,
+        StockForm.KEY,
+        f -> f.isCalled(called),
+        "the stock form '" + called + "'");
     plan.draft().attributes().add(StockForm.KEY, form, at);
   }
 

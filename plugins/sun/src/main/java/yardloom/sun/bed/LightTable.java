@@ -21,8 +21,8 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
-import yardloom.kernel.unit.Months;
 import yardloom.sun.hours.DayLight;
 import yardloom.sun.light.formula.DailyLight;
 import yardloom.sun.position.CivilDay;
@@ -121,7 +121,7 @@ public final class LightTable implements TableMaker {
     for (int m : MONTHS) {
       MonthDay day = SunYear.MEAN_DAYS.get(m);
       DayLight light = bed.middle().get(m);
-      String date = day.getDayOfMonth() + " " + Months.name(day.getMonth());
+      String date = TableFormat.day(day);
       boolean sunny = light.lastHour() > light.firstHour();
       table.row(
           Cell.text(place),

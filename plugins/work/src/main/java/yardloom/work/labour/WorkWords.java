@@ -15,6 +15,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
@@ -207,21 +208,11 @@ public final class WorkWords {
   }
 
   private static void add(PlanScope plan, LocalRate rate) {
-    plan.draft()
-        .attributes()
-        .saidInFile(LabourRates.KEY, plan.place(), r -> r.item().equals(rate.item()))
-        .ifPresent(
-            entry -> {
-              throw new PlanException(
-                  ProblemCode.DUPLICATE,
-                  plan.place(),
-                  "the rate of \""
-                      + rate.item()
-                      + "\""
-                      + " is already given in line "
-                      + entry.place().line()
-                      + " of this file");
-            });
+    Making.once(
+        plan,
+        LabourRates.KEY,
+        r -> r.item().equals(rate.item()),
+        "the rate of \"" + rate.item() + "\"");
     plan.draft().attributes().add(LabourRates.KEY, rate, plan.place());
   }
 
