@@ -17,6 +17,7 @@ import yardloom.kernel.table.Table;
 import yardloom.work.labour.KindHours;
 import yardloom.work.labour.TaskLoad;
 import yardloom.work.labour.WorkSettings;
+import yardloom.work.phase.CareVisit;
 import yardloom.work.phase.PhaseTime;
 import yardloom.work.phase.PlantingVisit;
 
@@ -39,6 +40,8 @@ public final class CrewBooklet implements SheetMaker {
         TaskLoad.FACT,
         PhaseTime.FACT,
         PlantingVisit.FACT,
+        CareVisit.FACT,
+        YardFacts.PLANTING_WINDOWS,
         KindHours.FACT,
         YardFacts.SURFACES,
         YardFacts.BILL,
