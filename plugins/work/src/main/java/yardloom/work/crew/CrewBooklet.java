@@ -14,6 +14,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
+import yardloom.work.delivery.Delivery;
 import yardloom.work.labour.KindHours;
 import yardloom.work.labour.TaskLoad;
 import yardloom.work.labour.WorkSettings;
@@ -41,6 +42,7 @@ public final class CrewBooklet implements SheetMaker {
         PhaseTime.FACT,
         PlantingVisit.FACT,
         CareVisit.FACT,
+        Delivery.FACT,
         YardFacts.PLANTING_WINDOWS,
         KindHours.FACT,
         YardFacts.SURFACES,

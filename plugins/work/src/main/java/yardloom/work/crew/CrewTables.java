@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -26,6 +27,7 @@ import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.work.cost.BillSums;
+import yardloom.work.delivery.Delivery;
 import yardloom.work.labour.KindHours;
 import yardloom.work.phase.CareVisit;
 import yardloom.work.phase.PhaseOrders;
@@ -67,6 +69,7 @@ final class CrewTables {
         table.row(Cell.text(TICK), Cell.text(step.replace(DigCall.IN_TEXT, call)));
       }
       days(time).forEach(day -> table.row(Cell.text(TICK), Cell.text(day)));
+      trucks(time).ifPresent(loads -> table.row(Cell.text(TICK), Cell.text(loads)));
     }
     return table.build();
   }
@@ -84,6 +87,29 @@ final class CrewTables {
               : "It " + time.why() + ".");
     }
     return String.join(" ", parts);
+  }
+
+  /** The trucks of a phase, day by day; none where nothing is tipped. */
+  private Optional<String> trucks(PhaseTime time) {
+    Map<String, List<String>> byDay = new LinkedHashMap<>();
+    for (Delivery d : facts.all(Delivery.FACT)) {
+      if (d.phase() == time.phase().id()) {
+        String day = d.date().map(TableFormat::date).orElse("working day " + d.day());
+        byDay
+            .computeIfAbsent(day, x -> new ArrayList<>())
+            .add(Say.volume(d.load(), plan.info().units()) + " of " + brief(d.item()));
+      }
+    }
+    return byDay.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            byDay.entrySet().stream()
+                .map(e -> e.getKey() + ", " + String.join(", then ", e.getValue()))
+                .collect(Collectors.joining("; ", "Trucks: ", ". One heap at a time.")));
+  }
+
+  private static String brief(String item) {
+    return item.equals(Material.WOOD_CHIPS.title()) ? "chips" : item;
   }
 
   /** What is planted on the first day of a phase and on later ones; when the crew looks again. */
@@ -208,7 +234,7 @@ final class CrewTables {
 
   /** Crews say chips; the long word would take a second line of every row. */
   private static String brief(Material material) {
-    return material == Material.WOOD_CHIPS ? "chips" : material.title();
+    return brief(material.title());
   }
 
   /** What to order and have on site, with a box to tick. */
