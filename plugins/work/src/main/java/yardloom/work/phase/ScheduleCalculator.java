@@ -24,6 +24,9 @@ import yardloom.work.labour.WorkSettings;
 
 /** Gives the phases of the work with their days. Phases without anything to do are left out. */
 public final class ScheduleCalculator implements Calculator {
+  /** Posts carry nothing for so long after their concrete is poured (common practice). */
+  private static final int CONCRETE_DAYS = 2;
+
   @Override
   public String id() {
     return "work.schedule";
@@ -67,7 +70,9 @@ public final class ScheduleCalculator implements Calculator {
     CareMonths months = months(in);
     PhaseSchedule.Scheduled scheduled =
         PhaseSchedule.of(
-            phases.stream().map(p -> p.doing(tasksOf(p.id(), tasks), ofPlan)).toList(),
+            phases.stream()
+                .map(p -> p.doing(tasksOf(p.id(), tasks), ofPlan).atLeast(setting(p, tasks, work)))
+                .toList(),
             hours,
             work,
             in.all(YardFacts.PLANTING_WINDOWS),
@@ -92,6 +97,16 @@ public final class ScheduleCalculator implements Calculator {
           YardFacts.PHASE_DAYS,
           new PhaseDays(time.phase().id(), time.start().get(), time.end().get()));
     }
+  }
+
+  /** The days of a phase in which concrete is to set before the rest of it is done. */
+  private static int setting(Phase phase, List<TaskLoad> tasks, WorkSettings work) {
+    List<TaskLoad> own = tasks.stream().filter(t -> t.phase() == phase.id()).toList();
+    if (own.stream().noneMatch(t -> t.task() == WorkTask.MIX_CONCRETE)) {
+      return 0;
+    }
+    return work.daysFor(own.stream().mapToDouble(t -> t.likely().value().hours()).sum())
+        + CONCRETE_DAYS;
   }
 
   private static Set<WorkTask> tasksOf(WorkPhase phase, List<TaskLoad> tasks) {
