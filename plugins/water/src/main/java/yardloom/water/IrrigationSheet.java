@@ -41,7 +41,6 @@ import yardloom.water.timetable.FirstWeeksTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.timetable.TankChange;
 import yardloom.water.timetable.TimerPageTable;
-import yardloom.water.timetable.TimetableTable;
 import yardloom.water.timetable.ZoneTimes;
 
 /** The irrigation plan: rows of dripline, zones and taps, without plants; what to buy and run. */
@@ -115,9 +114,8 @@ public final class IrrigationSheet implements SheetMaker {
                 "Run every line with its ends plugged and fill the trenches once all hold: cardboard and"
                     + " chips come over them before the rows are joined on.")));
     panels.add(new Panel.Notes("Winter", winter(facts)));
-    // The long form says more of a tank, and months across would be wide with it.
-    boolean hasTank = !facts.all(TankYear.KEY).isEmpty();
-    Table timetable = (hasTank ? new TimetableTable() : new TimerPageTable()).make(plan, facts);
+    // The page beside the timer or the tank's valve; the long form is in the report.
+    Table timetable = new TimerPageTable().make(plan, facts);
     if (!timetable.isEmpty()) {
       panels.add(1, new Panel.TableBlock(timetable));
       panels.addAll(times(plan, facts));

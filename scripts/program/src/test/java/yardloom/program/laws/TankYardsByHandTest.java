@@ -8,6 +8,8 @@ import java.time.LocalDate;
 import java.util.function.IntPredicate;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.table.Table;
 
 /**
  * Two yards with tanks, from plan text to the printed tables: one barrel that feeds a bed by its
@@ -207,10 +209,44 @@ class TankYardsByHandTest {
         barrel.printed("timetable", "Jul", "start"), barrel.printed("timer-page", "Start", "m7"));
     // 258.6 gal of July through the half full tank's flow, a week's share of 31 days.
     double july = 84 * 4 / 12.0 * 1728 / 231 / 0.81;
-    assertEquals(
-        july / gallonsAnHour(4) * 60 * 7 / 31,
-        Double.parseDouble(barrel.printed("timer-page", "By hand, min/wk", "m7")),
-        2);
+    // 354 minutes a week on every third day: 7 / 3 is 3 days of the week, 118 minutes each.
+    String[] byHand = barrel.printed("timer-page", "By hand, a week", "m7").split(" × ");
+    assertEquals("3", byHand[0]);
+    assertEquals(july / gallonsAnHour(4) * 60 * 7 / 31 / 3, Double.parseDouble(byHand[1]), 1.5);
+  }
+
+  /** The household stands at the tank with the sheet in hand: the page is on it, and says so. */
+  @Test
+  void timerPage_standsOnTheSheet_whereATankWaters() {
+    String below = String.join(" ", onTheSheet(barrel, "timer-page").notes());
+    assertTrue(below.contains("Water comes from the tank by its height"), below);
+    String beside = String.join(" ", onTheSheet(linked, "timer-page").notes());
+    assertTrue(beside.contains("by can, or through a hose of its own"), beside);
+  }
+
+  private static Table onTheSheet(Drawn drawn, String id) {
+    return drawn.outcome().sheets().stream()
+        .filter(s -> s.id().equals("irrigation"))
+        .flatMap(s -> s.panels().stream())
+        .filter(Panel.TableBlock.class::isInstance)
+        .map(p -> ((Panel.TableBlock) p).table())
+        .filter(t -> t.id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * 10 m of berries without a height to run from: by can, what a watering of the lines would be.
+   * July: 30 m² × 90 mm / 0.81 = 3,333 L; the page's litres times the waterings of 31 days are
+   * that.
+   */
+  @Test
+  void canPage_saysWhatAWateringIs() {
+    String each = linked.printed("timer-page", "Or from the tank, each", "m7");
+    double litres = Double.parseDouble(each.replaceAll(".*\\((\\d+) L\\)", "$1"));
+    double every = Double.parseDouble(linked.printed("timer-page", "Every … days", "m7"));
+    assertEquals(30 * 90 / 0.81, litres * 31 / every, 0.05 * 3333);
+    assertEquals("", linked.printed("timer-page", "Or from the tank, each", "m8"));
   }
 
   /** 1.2 × 0.9 × 1.1 m three times hold 3,564 L, each weighs 1,188 kg and presses 10.8 kPa. */
