@@ -273,11 +273,16 @@ class WaterPluginTest extends PluginContract {
         null,
         null,
         null);
-    Table table =
-        irrigation(
-            outcome(
-                new Giver(Set.of(YardFacts.STANDS, YardFacts.SOIL), WaterPluginTest::grassOnLoam)));
+    urbana();
+    Outcome outcome =
+        outcome(new Giver(Set.of(YardFacts.STANDS, YardFacts.SOIL), WaterPluginTest::grassOnLoam));
+    Table table = irrigation(outcome);
     assertEquals(0.45, (double) table.rows().get(0).get(9).value().get(), 1e-9);
+    // And only so much of the ground holds water until the next watering.
+    double useMm =
+        outcome.results().get(MonthlyWeather.KEY).referenceEt().get(5).value().millimetres() / 30;
+    double days = 0.45 * 0.125 * 500 * (0.4 + 0.04 * (5 - useMm)) / useMm;
+    assertEquals(days, ((TimeSpan) table.rows().get(0).get(12).value().get()).days(), 1e-9);
   }
 
   /**
