@@ -290,6 +290,21 @@ class TankYardsByHandTest {
   }
 
   /**
+   * 3,564 − 61.7 L on the evening of 30 June, 107.5 L less on each of 31 dry evenings: 16 of these
+   * in the mean, 1,782 L, half of 1.1 m. With the stand of 20 cm 0.75 m of water, 7.34 kPa at the
+   * bed.
+   */
+  @Test
+  void tank_standsAtAHeight_monthByMonth() {
+    double litres = 3564 - 30 * 50 / 0.81 / 30 - 16 * 30 * 90 / 0.81 / 31;
+    double water = litres / 3564 * 1.1;
+    assertEquals(0.55, water, 0.001);
+    assertEquals(water, linked.exact("tank-year", "Jul", "water"), 1e-4);
+    double kPa = (water + 0.2) * 9.79;
+    assertEquals(kPa, linked.exact("tank-head", "berries", "m7"), 0.02);
+  }
+
+  /**
    * The tap feeds the lines, so what the tank gives in June is carried or pumped: 30 m² × 50 mm /
    * 0.81 in 30 days, at each watering its share of that; in August the tap does it.
    */
