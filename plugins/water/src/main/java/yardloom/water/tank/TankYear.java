@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 
 /**
@@ -41,8 +42,9 @@ public record TankYear(
    * @param given of it in a mean year
    * @param dry share of the need that is met in the driest of ten years, the worst of fewer
    * @param usual in the middle one
+   * @param water how deep it stands in the tank, the mean of the month's days in the middle year
    */
-  public record Month(Volume need, Volume given, double dry, double usual) {}
+  public record Month(Volume need, Volume given, double dry, double usual, Length water) {}
 
   public TankYear {
     months = List.copyOf(months);
