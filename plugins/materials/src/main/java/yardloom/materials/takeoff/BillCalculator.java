@@ -142,7 +142,7 @@ public final class BillCalculator implements Calculator {
           plan.element(stand.in())
               .filter(e -> e instanceof Element.Bed bed && bed.use() == BedUse.PERENNIAL)
               .isPresent();
-      if (perennial && stand.drills().isEmpty() && !stand.stands()) {
+      if (perennial && stand.drills().isEmpty() && !stand.stands() && !stand.follows()) {
         why.from(stand.plant() + " in " + stand.in(), stand.at().size(), stand.place());
         plants += stand.at().size();
         if (stand.phase() == WorkPhase.TREES) {

@@ -17,6 +17,8 @@ import yardloom.planting.care.Lots.Lot;
 import yardloom.planting.care.formula.Season;
 import yardloom.planting.harvest.Bearing;
 import yardloom.planting.harvest.HarvestSeason;
+import yardloom.planting.turn.Turn;
+import yardloom.planting.turn.TurnPlan;
 
 /**
  * Picking, kind by kind, in the days by which the table of the harvest shares out its months, from
@@ -49,8 +51,7 @@ final class PickActs {
     List<CareAct> acts = new ArrayList<>();
     MonthDay begins = MonthDay.from(seasonOf.apply(firstYear).lastFrost());
     for (Lot lot : lots.all()) {
-      Optional<HarvestSeason> days =
-          HarvestSeason.of(lot.plant(), begins, in.find(YardFacts.CLIMATE));
+      Optional<HarvestSeason> days = days(lot, begins);
       Optional<Bearing> bearing = Bearing.of(lot.plant());
       if (days.isEmpty() || bearing.isEmpty()) {
         continue;
@@ -62,6 +63,16 @@ final class PickActs {
       }
     }
     return acts;
+  }
+
+  /** The usual days, or those of its turn on ground that carries several crops in a year. */
+  private Optional<HarvestSeason> days(Lot lot, MonthDay begins) {
+    Optional<HarvestSeason> usual =
+        HarvestSeason.of(lot.plant(), begins, in.find(YardFacts.CLIMATE));
+    Optional<Turn> turn =
+        lot.turn().map(d -> d.turn()).or(() -> lots.first(lot, in.get(TurnPlan.KEY)));
+    return usual.flatMap(
+        s -> turn.isEmpty() ? usual : turn.get().picked().map(days -> s.on(begins, days)));
   }
 
   private int age(Lot lot, int season) {
@@ -83,7 +94,7 @@ final class PickActs {
     String rest = rests.stream().map(Months::fullName).collect(Collectors.joining(", "));
     return Optional.of(
         new CareAct(
-            "pick-" + CareYears.slug(kind) + (lot.planted().isEmpty() ? "-standing" : ""),
+            "pick-" + CareYears.slug(kind) + lot.suffix(),
             Act.PICK,
             "Pick",
             List.of(kind),
