@@ -15,11 +15,11 @@ import yardloom.sheet.paper.Xy;
  * Finds places for labels so that none overlaps another, a text already set, or the edge of the
  * drawing.
  *
- * <p>Greedy by rank: each label takes the best free candidate and keeps it. Candidates next to the
- * point come in the order of {@link #SIDES} (above first), then places further off with a leader
- * line, last any free place of the drawing. A label of ground may also stand in it, or along its
- * edge ({@link GroundPlaces}). Lines of the drawing under a label cost, but do not forbid. Same
- * input, same result.
+ * <p>Greedy by rank: each label takes the best free candidate and keeps it. No leader crosses
+ * another. Candidates next to the point come in the order of {@link #SIDES} (above first), then
+ * places further off with a leader line, last any free place of the drawing. A label of ground may
+ * also stand in it, or along its edge ({@link GroundPlaces}). Lines of the drawing under a label
+ * cost, but do not forbid. Same input, same result.
  *
  * <p>References: [1] J. Christensen, J. Marks, S. Shieber, An empirical study of algorithms for
  * point-feature label placement, ACM Transactions on Graphics 14(3), 1995, pp. 203-232: candidate
@@ -71,9 +71,14 @@ final class LabelPlacer {
   private static final double LEADER = 16;
 
   /** The last rank that is worth a leader. */
-  private static final int LAST_LED = 4;
+  static final int LAST_LED = 4;
 
   private static final double LEADER_PER_MM = 0.5;
+
+  /** The eye does not follow a longer line; a number is read at its point or not at all. */
+  private static final double FARTHEST_MM = 90;
+
+  private static final double FARTHEST_NUMBER_MM = 17;
 
   /**
    * A label to place.
@@ -175,7 +180,10 @@ final class LabelPlacer {
       return Optional.ofNullable(near.spot());
     }
     Offer best = ledTo(request, near);
-    return best == Offer.NONE ? anywhere(request) : Optional.of(best.spot());
+    if (best != Offer.NONE) {
+      return Optional.of(best.spot());
+    }
+    return request.isNumber() ? Optional.empty() : anywhere(request);
   }
 
   /** Whether it lies in its ground, on no line or symbol; that of a point may lie anywhere. */
@@ -249,7 +257,8 @@ final class LabelPlacer {
   private Offer ledTo(Request request, Offer near) {
     Offer best = near;
     for (double ring : RINGS_MM) {
-      if (best.cost() < LEADER + LEADER_PER_MM * ring) {
+      if (best.cost() < LEADER + LEADER_PER_MM * ring
+          || request.isNumber() && ring > FARTHEST_NUMBER_MM) {
         break;
       }
       for (int d = 0; d < RING_DIRECTIONS; d++) {
@@ -289,7 +298,7 @@ final class LabelPlacer {
     return edge.plus((heart.x() - edge.x()) * share, (heart.y() - edge.y()) * share);
   }
 
-  /** The free place of the whole drawing that is nearest to the point. */
+  /** The free place of the drawing that is nearest to the point, if it is near enough. */
   private Optional<Spot> anywhere(Request request) {
     List<Box> boxes = new ArrayList<>();
     Box area = space.area();
@@ -297,7 +306,10 @@ final class LabelPlacer {
     double stepY = request.heightMm() + 0.5;
     for (double y = area.y(); y + request.heightMm() <= area.bottom(); y += stepY) {
       for (double x = area.x(); x + request.widthMm() <= area.right(); x += stepX) {
-        boxes.add(new Box(x, y, request.widthMm(), request.heightMm()));
+        Box box = new Box(x, y, request.widthMm(), request.heightMm());
+        if (box.nearest(request.anchor()).distance(request.anchor()) <= FARTHEST_MM) {
+          boxes.add(box);
+        }
       }
     }
     return boxes.stream()
@@ -332,10 +344,15 @@ final class LabelPlacer {
   }
 
   private boolean isOnGroundOfOthers(Box box, Request request) {
-    return rivals(request)
-        .flatMap(r -> r.ground().stream())
-        .filter(g -> !box.isFurtherThan(0, g.bounds()))
-        .anyMatch(g -> g.distance(box) == 0 && !isWellInside(g, request.anchor()));
+    for (Request r : all) {
+      if (r.ground().isPresent() && !box.isFurtherThan(0, r.ground().get().bounds())) {
+        Footprint g = r.ground().get();
+        if (isRival(r, request) && g.distance(box) == 0 && !isWellInside(g, request.anchor())) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** A tap on a wall is not in the house. */
@@ -344,9 +361,13 @@ final class LabelPlacer {
   }
 
   private Stream<Request> rivals(Request request) {
-    return all.stream()
-        .filter(r -> !r.isCentred() || r.ground().isPresent())
-        .filter(r -> !r.anchor().equals(request.anchor()) && !isSame(r.ground(), request.ground()));
+    return all.stream().filter(r -> isRival(r, request));
+  }
+
+  private static boolean isRival(Request r, Request request) {
+    return (!r.isCentred() || r.ground().isPresent())
+        && !r.anchor().equals(request.anchor())
+        && !isSame(r.ground(), request.ground());
   }
 
   private static boolean isSame(Optional<Footprint> a, Optional<Footprint> b) {
