@@ -180,7 +180,7 @@ final class LabelPlacer {
 
   /** Whether it lies in its ground, on no line or symbol; that of a point may lie anywhere. */
   private boolean isClear(Request request, Box box) {
-    return request.ground().map(g -> g.contains(box) && space.under(box, lines(1), 0).all() == 0).orElse(true);
+    return request.ground().map(g -> g.contains(box) && space.isBare(box)).orElse(true);
   }
 
   /** Lines of all kinds cost alike. */

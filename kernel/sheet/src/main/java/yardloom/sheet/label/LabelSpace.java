@@ -154,6 +154,21 @@ public final class LabelSpace {
     return new Under(outlines + symbols + count[Kind.LINE.ordinal()], outlines, symbols);
   }
 
+  /** How many outlines run under {@code box}. */
+  long outlinesUnder(Box box) {
+    return under(box, new Price(0, 1, 0), Double.POSITIVE_INFINITY).outlines();
+  }
+
+  /** Whether part of a symbol lies under {@code box}. */
+  boolean isOnSymbol(Box box) {
+    return under(box, new Price(0, 0, 1), 0).symbols() > 0;
+  }
+
+  /** Whether nothing at all lies under {@code box}. */
+  boolean isBare(Box box) {
+    return under(box, new Price(1, 0, 0), 0).all() == 0;
+  }
+
   /** A leader that crosses others, or the outlines of things it does not belong to, misleads. */
   double crossingCost(Xy from, Xy to) {
     long crossed = leaders.stream().filter(l -> Quad.isCrossing(from, to, l.from, l.to)).count();

@@ -111,8 +111,7 @@ public final class SunHoursCalculator implements Calculator {
   private record Sky(Site site, YardSun yard) {}
 
   /** What the sun of a bed is made of. */
-  private record BedPlace(
-      ElementId bed, Shape shape, double soilM, YardSun yard, SunField field) {}
+  private record BedPlace(ElementId bed, Shape shape, double soilM, YardSun yard, SunField field) {}
 
   /** What the sun of a tree is made of. */
   private record TreePlace(ElementId tree, Point at, double middleM, YardSun yard) {}
@@ -122,8 +121,7 @@ public final class SunHoursCalculator implements Calculator {
     SunField field = bed.field();
     Point heart = bed.shape().heart();
     SunEngine.Looker looker = yard.looker();
-    looker.at(
-        heart.x().metres(), heart.y().metres(), bed.soilM(), yard.scene.shadeOf(bed.bed()));
+    looker.at(heart.x().metres(), heart.y().metres(), bed.soilM(), yard.scene.shadeOf(bed.bed()));
     List<DayLight> middle = IntStream.range(0, 12).mapToObj(looker::day).toList();
     List<Double> months = new ArrayList<>();
     for (int m = 0; m < 12; m++) {

@@ -123,12 +123,13 @@ public final class FieldMaker {
   /** What one thread works with. */
   private record Lookers(SunEngine.Looker looker, Optional<KeptCells.Feeler> feeler) {}
 
-  private static boolean isAsBefore(
-      Sought was, Sought is, Lookers lookers, int column, int row) {
+  private static boolean isAsBefore(Sought was, Sought is, Lookers lookers, int column, int row) {
     int i = row * is.grid().columns() + column;
     return was.built()[i] == is.built()[i]
         && was.aboveM()[i] == is.aboveM()[i]
-        && was.yard().scene.elementOf(was.ownShade()[i])
+        && was.yard()
+            .scene
+            .elementOf(was.ownShade()[i])
             .equals(is.yard().scene.elementOf(is.ownShade()[i]))
         && (is.built()[i]
             || !lookers

@@ -7,8 +7,8 @@ import yardloom.sun.hours.CellGrid;
 import yardloom.sun.hours.SunEngine;
 
 /**
- * Tells which cells of a grid see the sun as they did before an edit: those that nothing which came,
- * went or changed shades, before or after, at any time of the year.
+ * Tells which cells of a grid see the sun as they did before an edit: those that nothing which
+ * came, went or changed shades, before or after, at any time of the year.
  *
  * @param changed what casts other shade than before, or did and is gone
  */
@@ -22,7 +22,8 @@ record KeptCells(YardSun before, YardSun now, Set<ElementId> changed) {
 
   /** One that tells; for one thread. */
   Feeler feeler() {
-    return new Feeler(changed.isEmpty() ? null : before.looker(), changed.isEmpty() ? null : now.looker());
+    return new Feeler(
+        changed.isEmpty() ? null : before.looker(), changed.isEmpty() ? null : now.looker());
   }
 
   /** Stands in cell after cell. */
@@ -44,8 +45,7 @@ record KeptCells(YardSun before, YardSun now, Set<ElementId> changed) {
       later.turn(x, y, aboveM);
       return changed.stream()
           .anyMatch(
-              id ->
-                  then.feels(before.scene().shadeOf(id)) || later.feels(now.scene().shadeOf(id)));
+              id -> then.feels(before.scene().shadeOf(id)) || later.feels(now.scene().shadeOf(id)));
     }
   }
 }

@@ -40,7 +40,8 @@ public final class RedrawBenchmark {
   private RedrawBenchmark() {}
 
   /** Thread time of the parts of one redraw, in ms. */
-  private record Redraw(double read, double study, double sheets, double svg, int worked, int drawn) {
+  private record Redraw(
+      double read, double study, double sheets, double svg, int worked, int drawn) {
     double sum() {
       return read + study + sheets + svg;
     }
@@ -61,7 +62,8 @@ public final class RedrawBenchmark {
     List<Redraw> redraws = new ArrayList<>();
     for (int i = 0; i <= times; i++) {
       String moved =
-          text.replace(BED, "rect(3.5.ft + 7.ft * i + (i == 7 ? " + i % 7 * 0.1 + ".ft : 0.ft), 64");
+          text.replace(
+              BED, "rect(3.5.ft + 7.ft * i + (i == 7 ? " + i % 7 * 0.1 + ".ft : 0.ft), 64");
       Files.writeString(script, i == 0 ? text : moved);
       Redraw redraw = benchmark.redraw(script);
       System.out.println((i == 0 ? "first " : "redraw ") + words(redraw));
@@ -74,7 +76,8 @@ public final class RedrawBenchmark {
       benchmark.readers.entrySet().stream()
           .sorted((a, b) -> Long.compare(b.getValue(), a.getValue()))
           .limit(40)
-          .forEach(e -> System.out.printf(Locale.ROOT, "%8.1f %s%n", e.getValue() / 1e6, e.getKey()));
+          .forEach(
+              e -> System.out.printf(Locale.ROOT, "%8.1f %s%n", e.getValue() / 1e6, e.getKey()));
     }
     System.out.println("median " + words(median(redraws)));
   }
@@ -83,7 +86,13 @@ public final class RedrawBenchmark {
     return String.format(
         Locale.ROOT,
         "%.0f ms: read %.0f, study %.0f (%d worked), sheets %.0f (%d drawn), svg %.0f",
-        r.sum(), r.read(), r.study(), r.worked(), r.sheets(), r.drawn(), r.svg());
+        r.sum(),
+        r.read(),
+        r.study(),
+        r.worked(),
+        r.sheets(),
+        r.drawn(),
+        r.svg());
   }
 
   /** The first half only warms up. */
