@@ -15,6 +15,7 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.PartTables;
 import yardloom.kernel.table.TableMaker;
 import yardloom.materials.load.LoadTable;
 import yardloom.materials.pile.DriverNotes;
@@ -80,7 +81,7 @@ public final class MaterialSheet implements SheetMaker {
             new OrderTable(),
             new LoadTable(),
             new SourcesTable())) {
-      panels.add(new Panel.TableBlock(maker.make(plan, facts)));
+      panels.add(new Panel.TableBlock(PartTables.of(maker, plan, facts)));
     }
     List<String> driver = DriverNotes.of(plan, facts);
     if (!driver.isEmpty()) {

@@ -1,6 +1,7 @@
 package yardloom.work;
 
 import java.util.List;
+import java.util.Map;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.SheetMaker;
@@ -34,7 +35,6 @@ import yardloom.work.labour.FrostSaidCalculator;
 import yardloom.work.labour.LabourCalculator;
 import yardloom.work.labour.LabourData;
 import yardloom.work.labour.LabourTable;
-import yardloom.work.labour.StartSaidCalculator;
 import yardloom.work.labour.WorkWords;
 import yardloom.work.own.ElementTable;
 import yardloom.work.own.OwnBillCalculator;
@@ -50,6 +50,11 @@ import yardloom.work.phase.RestingTimeCheck;
 import yardloom.work.phase.ScheduleCalculator;
 import yardloom.work.phase.VisitCalculator;
 import yardloom.work.phase.VisitTable;
+import yardloom.work.stage.StageCostTable;
+import yardloom.work.stage.StageTable;
+import yardloom.work.stage.StageWords;
+import yardloom.work.stage.Stages;
+import yardloom.work.stage.StartSaidCalculator;
 import yardloom.work.visit.ComesAgainCheck;
 import yardloom.work.visit.SiteVisitCalculator;
 import yardloom.work.visit.SiteVisitTable;
@@ -69,7 +74,7 @@ public final class WorkPlugin implements YardPlugin {
   @Override
   public List<Vocabulary> vocabularies() {
     return List.of(
-        new Vocabulary("work", List.of(WorkWords.class, PriceWords.class, OwnWords.class)));
+        new Vocabulary("work", List.of(WorkWords.class, PriceWords.class, OwnWords.class, StageWords.class)));
   }
 
   @Override
@@ -111,6 +116,8 @@ public final class WorkPlugin implements YardPlugin {
         new CareVisitTable(),
         new SiteVisitTable(),
         new OrdersTable(),
+        new StageTable(),
+        new StageCostTable(),
         new CostTable(),
         new DriverTable(),
         new BagTable());
@@ -124,6 +131,11 @@ public final class WorkPlugin implements YardPlugin {
   @Override
   public List<Catalogue> catalogues() {
     return List.of(PriceBook.catalogue(), LabourData.catalogue());
+  }
+
+  @Override
+  public Map<String, Plan> parts(Plan plan) {
+    return Stages.of(plan);
   }
 
   /** Every sheet of a plan with invented prices says so. */

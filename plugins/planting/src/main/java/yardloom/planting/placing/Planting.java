@@ -9,6 +9,7 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Turn;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -41,6 +42,13 @@ public record Planting(
     Length spacing,
     Length rowSpacing,
     List<Point> at) {
+  /** What another part of the plan makes is not planted now. */
+  public Planting {
+    if (bed.turn() != Turn.NOW) {
+      choice = choice.standing();
+    }
+  }
+
   /** How plants are laid out. */
   public static final Source LATTICE =
       Source.commonPractice("square or staggered lattice, half a spacing from every edge");
