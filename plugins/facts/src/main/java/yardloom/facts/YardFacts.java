@@ -184,7 +184,9 @@ public final class YardFacts {
 
   /** When the crew plants each kind; given by work, read by planting and water. */
   public static final FactKey<PlantingDay> PLANTING_DAYS =
-      FactKey.many("work.planting-days", PlantingDay.class).called("days on which the crew plants").byPart();
+      FactKey.many("work.planting-days", PlantingDay.class)
+          .called("days on which the crew plants")
+          .byPart();
 
   /**
    * When the crew works each phase, where the plan says its start; given by work, read by water.
@@ -193,7 +195,8 @@ public final class YardFacts {
       FactKey.many("work.phase-days", PhaseDays.class).called("days of the phases").byPart();
 
   /** What is to be done; given by every plugin, read by work. */
-  public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do").byPart();
+  public static final FactKey<Job> JOBS =
+      FactKey.many("work.jobs", Job.class).called("what to do").byPart();
 
   /**
    * Elements whose items and tasks are counted elsewhere; given by work for what the plan counts

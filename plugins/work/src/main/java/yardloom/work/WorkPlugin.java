@@ -74,7 +74,8 @@ public final class WorkPlugin implements YardPlugin {
   @Override
   public List<Vocabulary> vocabularies() {
     return List.of(
-        new Vocabulary("work", List.of(WorkWords.class, PriceWords.class, OwnWords.class, StageWords.class)));
+        new Vocabulary(
+            "work", List.of(WorkWords.class, PriceWords.class, OwnWords.class, StageWords.class)));
   }
 
   @Override

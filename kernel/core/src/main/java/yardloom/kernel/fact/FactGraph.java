@@ -164,8 +164,9 @@ public final class FactGraph {
   }
 
   /**
-   * Runs for each part of a plan by itself what {@link FactKey#byPart} facts and {@code readOfParts}
-   * rest on, then every calculator once for the whole, of which the former are those of all parts.
+   * Runs for each part of a plan by itself what {@link FactKey#byPart} facts and {@code
+   * readOfParts} rest on, then every calculator once for the whole, of which the former are those
+   * of all parts.
    *
    * @param parts the plan while each part is made, by name and in order; with none it is {@link
    *     #run(Plan, Again)}

@@ -11,8 +11,7 @@ import java.util.Objects;
  * @param together whether its values are those of all parts of the plan, one part after the other,
  *     where a plan is made in parts
  */
-public record FactKey<T>(
-    String id, Class<T> type, Arity arity, String words, boolean together)
+public record FactKey<T>(String id, Class<T> type, Arity arity, String words, boolean together)
     implements Comparable<FactKey<?>> {
 
   /** How many givers a fact has. */

@@ -85,10 +85,7 @@ public record Plan(
 
   /** Whether something that was said of the plan is bought and done now, or an element's of it. */
   public boolean isNow(Attributes.Entry<?> said) {
-    return attributes
-        .get(Turn.TURNS)
-        .map(turns -> turns.of(said.part()) == Turn.NOW)
-        .orElse(true);
+    return attributes.get(Turn.TURNS).map(turns -> turns.of(said.part()) == Turn.NOW).orElse(true);
   }
 
   /** What is made now, as tables call it; empty where the yard is not looked at in parts. */

@@ -15,7 +15,8 @@ final class TurnedElements {
 
   private static Element with(Element element, Element.Common c) {
     if (element instanceof Element.Building e) {
-      return new Element.Building(c, e.shape(), e.eavesHeight(), e.ridgeHeight(), e.overhang(), e.roof(), e.neighbour());
+      return new Element.Building(
+          c, e.shape(), e.eavesHeight(), e.ridgeHeight(), e.overhang(), e.roof(), e.neighbour());
     }
     if (element instanceof Element.Structure e) {
       return new Element.Structure(c, e.shape(), e.height());
@@ -27,7 +28,8 @@ final class TurnedElements {
       return new Element.Paving(c, e.shape(), e.surface());
     }
     if (element instanceof Element.Tree e) {
-      return new Element.Tree(c, e.at(), e.shape(), e.crown(), e.height(), e.crownBase(), e.trunk(), e.leaf());
+      return new Element.Tree(
+          c, e.at(), e.shape(), e.crown(), e.height(), e.crownBase(), e.trunk(), e.leaf());
     }
     if (element instanceof Element.Path e) {
       return new Element.Path(c, e.line(), e.shape(), e.width(), e.use());

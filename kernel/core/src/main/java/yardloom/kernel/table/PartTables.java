@@ -23,8 +23,7 @@ public final class PartTables {
     Set<String> notes = new LinkedHashSet<>();
     for (PartOfPlan part : parts) {
       Table its =
-          maker.make(
-              part.plan(), DeclaredReader.of(part.facts(), maker.id(), maker.reads()));
+          maker.make(part.plan(), DeclaredReader.of(part.facts(), maker.id(), maker.reads()));
       if (all == null) {
         Table.Builder first = Table.titled(its.id(), its.title());
         its.columns().forEach(first::column);

@@ -38,8 +38,8 @@ public interface TableMaker {
   }
 
   /**
-   * Whether it is made for each part of a plan by itself, where the plan has parts: the rows of each
-   * then stand under its name.
+   * Whether it is made for each part of a plan by itself, where the plan has parts: the rows of
+   * each then stand under its name.
    */
   default boolean isByPart() {
     return false;

@@ -57,8 +57,7 @@ public final class LawnEdge {
         case BUILDING -> shapes.add(e.shape().grown(wall));
         case STRUCTURE, PAVING, FENCE -> shapes.add(e.shape());
         case PATH -> shapes.add(e.stands() && e.turn() != Turn.LATER ? e.shape() : Shape.EMPTY);
-        case BED, MULCHED_GROUND ->
-            shapes.add(e.turn() == Turn.DONE ? e.shape() : Shape.EMPTY);
+        case BED, MULCHED_GROUND -> shapes.add(e.turn() == Turn.DONE ? e.shape() : Shape.EMPTY);
         default -> {
           // The rest is lawn, or mulched.
         }

@@ -82,13 +82,13 @@ public final class LineCalculator implements Calculator {
       lines.add(solve(plan, zone, its, tree, ways, tap, out));
     }
     lines.forEach(line -> out.give(ZoneLine.KEY, line));
-    Optional<Trenches> trenches = tree.map(t -> trenches(t, ways.orElseThrow(), beds, lines, Optional.empty()));
+    Optional<Trenches> trenches =
+        tree.map(t -> trenches(t, ways.orElseThrow(), beds, lines, Optional.empty()));
     trenches.ifPresent(t -> out.give(Trenches.KEY, t));
     NeededNow now = new NeededNow(plan, in.all(DripRun.KEY));
     Optional<Trenches> dug =
         tree.map(t -> trenches(t, ways.orElseThrow(), beds, lines, Optional.of(now)));
-    dug
-        .filter(t -> t.length().value().metres() > 0)
+    dug.filter(t -> t.length().value().metres() > 0)
         .map(t -> new Job(WorkTask.DIG_TRENCH, WorkPhase.EDGE, t.length()))
         .ifPresent(job -> out.give(YardFacts.JOBS, job));
     List<List<ElementId>> inZones = in.all(Zone.KEY).stream().map(Zone::beds).toList();

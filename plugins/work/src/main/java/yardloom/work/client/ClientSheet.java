@@ -207,8 +207,7 @@ public final class ClientSheet implements SheetMaker {
     return table.build();
   }
 
-  private static void days(
-      Plan plan, List<PhaseTime> phases, boolean dated, Table.Builder table) {
+  private static void days(Plan plan, List<PhaseTime> phases, boolean dated, Table.Builder table) {
     for (PhaseTime p : phases) {
       List<Cell> cells = new ArrayList<>(List.of(Cell.text(p.phase().title(plan))));
       if (dated) {

@@ -65,15 +65,7 @@ public record WorkSettings(
   /** These with another first day. */
   public WorkSettings startingOn(LocalDate day) {
     return new WorkSettings(
-        crew,
-        hoursPerDay,
-        slope,
-        visits,
-        Optional.of(day),
-        lastFrost,
-        firstFrost,
-        workdays,
-        place);
+        crew, hoursPerDay, slope, visits, Optional.of(day), lastFrost, firstFrost, workdays, place);
   }
 
   /** These with the days off of plan and regional files. */

@@ -45,11 +45,7 @@ public final class StageTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        PhaseTime.FACT,
-        TaskLoad.FACT,
-        YardFacts.STANDS,
-        YardFacts.MULCH_TOTALS,
-        CostEstimate.FACT);
+        PhaseTime.FACT, TaskLoad.FACT, YardFacts.STANDS, YardFacts.MULCH_TOTALS, CostEstimate.FACT);
   }
 
   /** What is asked of each stage is worked out for each stage. */
@@ -150,8 +146,7 @@ public final class StageTable implements TableMaker {
     cells.add(Cell.BLANK);
     cells.add(Cell.BLANK);
     cells.add(Cell.number((int) lines.stream().mapToLong(Line::beds).sum()));
-    cells.add(
-        sum(lines, l -> l.mulch().map(MulchTotals::ground), Area.ZERO));
+    cells.add(sum(lines, l -> l.mulch().map(MulchTotals::ground), Area.ZERO));
     cells.add(Cell.number(lines.stream().mapToInt(Line::plants).sum()));
     cells.add(sum(lines, l -> l.mulch().map(MulchTotals::compost), Volume.ZERO));
     cells.add(sum(lines, l -> l.mulch().map(MulchTotals::chips), Volume.ZERO));

@@ -25,7 +25,9 @@ public final class StageWords {
           "Says what is made together, in a yard that is made over several years: whatever its"
               + " block draws, counts or plants is bought, worked and ordered in this stage. Stages"
               + " follow each other as written; what stands outside of them belongs to the first.",
-      example = "stage('second year', from: '2028-03-06') { mulchedGround('front', rectangle(3.m, 2.m, at: point(1.m, 1.m))) }")
+      example =
+          "stage('second year', from: '2028-03-06') { bed('front', rect(30.ft, 4.ft, 20.ft, 4.ft))"
+              + " }")
   public static void stage(
       PlanScope plan,
       @Arg(name = "name", help = "how tables call it, such as 'first year'") String name,
@@ -55,9 +57,14 @@ public final class StageWords {
         throw new PlanException(
             ProblemCode.DUPLICATE,
             plan.place(),
-            "stage '" + name + "' is already given at " + earlier.place() + "; one block has all of it");
+            "stage '"
+                + name
+                + "' is already given at "
+                + earlier.place()
+                + "; one block has all of it");
       }
-      if (day.isPresent() && earlier.value().from().filter(f -> !f.isBefore(day.get())).isPresent()) {
+      if (day.isPresent()
+          && earlier.value().from().filter(f -> !f.isBefore(day.get())).isPresent()) {
         throw new PlanException(
             ProblemCode.OUT_OF_RANGE,
             plan.place(),
@@ -76,12 +83,7 @@ public final class StageWords {
       throw new PlanException(
           ProblemCode.LIMIT, plan.place(), "a plan has at most " + MOST + " stages");
     }
-    plan.draft()
-        .inPart(
-            name,
-            isBuilt,
-            plan.place(),
-            () -> block.accept(plan));
+    plan.draft().inPart(name, isBuilt, plan.place(), () -> block.accept(plan));
     plan.draft().attributes().add(Stage.KEY, new Stage(name, day, isBuilt), plan.place());
   }
 

@@ -16,15 +16,16 @@ import yardloom.work.labour.WorkSettings;
 
 /**
  * The stages of a plan that are still to be made, each as the plan while it is made: what earlier
- * stages made is done, what later ones make is only drawn. What stands outside of all stages is made
- * in the first.
+ * stages made is done, what later ones make is only drawn. What stands outside of all stages is
+ * made in the first.
  */
 public final class Stages {
   private Stages() {}
 
   /** By name, in the order in which they are made; none where the plan has none to make. */
   public static Map<String, Plan> of(Plan plan) {
-    List<Stage> all = plan.attributes().all(Stage.KEY).stream().map(Attributes.Entry::value).toList();
+    List<Stage> all =
+        plan.attributes().all(Stage.KEY).stream().map(Attributes.Entry::value).toList();
     List<Stage> made = all.stream().filter(s -> !s.built()).toList();
     Map<String, Plan> parts = new LinkedHashMap<>();
     List<Optional<LocalDate>> starts = starts(plan);
