@@ -166,7 +166,7 @@ public final class Draft {
     if (!done.isEmpty()) {
       Map<String, Turn> turns = new TreeMap<>();
       done.forEach(name -> turns.put(name, Turn.DONE));
-      said = said.with(Turn.TURNS, new Turns("", turns), SourceRef.NONE);
+      said = said.with(Turn.TURNS, new PartTurns("", turns), SourceRef.NONE);
     }
     return new Plan(info, site(), lot(), finished, said, parameters);
   }

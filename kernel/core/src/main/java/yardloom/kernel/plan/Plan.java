@@ -68,7 +68,7 @@ public record Plan(
   }
 
   /** The same yard while its parts have these turns. */
-  public Plan in(Turns turns) {
+  public Plan in(PartTurns turns) {
     return new Plan(
         info,
         site,
@@ -90,7 +90,7 @@ public record Plan(
 
   /** What is made now, as tables call it; empty where the yard is not looked at in parts. */
   public String now() {
-    return attributes.get(Turn.TURNS).map(Turns::name).orElse("");
+    return attributes.get(Turn.TURNS).map(PartTurns::name).orElse("");
   }
 
   /** Whether the yard lies south of the equator; without a site it does not. */

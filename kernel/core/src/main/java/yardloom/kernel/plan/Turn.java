@@ -16,5 +16,5 @@ public enum Turn {
   static final AttributeKey<Turn> KEY = new AttributeKey<>("kernel.turn", Turn.class);
 
   /** On the plan: the turns of its parts, where they have any. */
-  static final AttributeKey<Turns> TURNS = new AttributeKey<>("kernel.turns", Turns.class);
+  static final AttributeKey<PartTurns> TURNS = new AttributeKey<>("kernel.turns", PartTurns.class);
 }

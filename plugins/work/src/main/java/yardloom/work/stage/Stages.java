@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Turn;
-import yardloom.kernel.plan.Turns;
+import yardloom.kernel.plan.PartTurns;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.work.labour.WorkSettings;
 
@@ -36,7 +36,7 @@ public final class Stages {
       for (int j = 0; j < made.size(); j++) {
         turns.put(made.get(j).name(), j < i ? Turn.DONE : j == i ? Turn.NOW : Turn.LATER);
       }
-      Plan part = plan.in(new Turns(made.get(i).name(), turns));
+      Plan part = plan.in(new PartTurns(made.get(i).name(), turns));
       WorkSettings work = plan.attributes().get(WorkSettings.KEY).orElseGet(WorkSettings::defaults);
       parts.put(
           made.get(i).name(),

@@ -186,7 +186,7 @@ class StagesByHandTest {
     assertFalse(two.get("tables/materials-take-off.csv").contains("Kept"));
     assertFalse(two.get("tables/materials-orders-by-phase.csv").contains("sage"));
     assertFalse(two.get("tables/materials-labour.csv").contains("plant from pots"));
-    assertTrue(two.get("tables/plant-list.csv").contains("sage (existing)"));
+    assertTrue(two.get("tables/planting.csv").contains("sage (existing)"));
   }
 
   /** Law: one stage that holds everything prints what the plan without a stage prints. */

@@ -11,8 +11,8 @@ import java.util.TreeMap;
  * @param byPart the turn of each part by its name; what stands outside of all parts is under the
  *     empty name
  */
-public record Turns(String name, Map<String, Turn> byPart) {
-  public Turns {
+public record PartTurns(String name, Map<String, Turn> byPart) {
+  public PartTurns {
     byPart = Collections.unmodifiableMap(new TreeMap<>(byPart));
   }
 
