@@ -38,6 +38,11 @@ public final class TakeOffTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     List<MulchSurface> surfaces = facts.all(YardFacts.SURFACES);
     Table.Builder table =
