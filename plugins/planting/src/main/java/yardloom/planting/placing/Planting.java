@@ -10,7 +10,7 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -53,7 +53,7 @@ public record Planting(
 
   /** What another part of the plan makes is not planted now. */
   public Planting {
-    if (bed.turn() != Turn.NOW) {
+    if (bed.turn() != PartTurn.NOW) {
       choice = choice.standing();
     }
   }

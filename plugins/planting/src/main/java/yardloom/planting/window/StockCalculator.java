@@ -15,7 +15,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.problem.PlanException;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
@@ -95,7 +95,7 @@ public final class StockCalculator implements Calculator {
           .forEach(
               (line, form) -> {
                 boolean isNow =
-                    part.plan().element(line.in()).filter(e -> e.turn() == Turn.NOW).isPresent();
+                    part.plan().element(line.in()).filter(e -> e.turn() == PartTurn.NOW).isPresent();
                 if (isNow || !forms.containsKey(line)) {
                   forms.put(line, form);
                 }
