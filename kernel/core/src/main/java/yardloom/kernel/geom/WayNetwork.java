@@ -160,9 +160,10 @@ public final class WayNetwork {
    */
   private void crossings(FreeCrossing ground, List<Coordinate> doors) {
     List<Coordinate> stops = new ArrayList<>(doors);
-    doors.forEach(ground::leaveAt);
     stops.addAll(ground.corners());
-    stops.forEach(this::attach);
+    // A corner on a path or on another surface is a door too.
+    stops.stream().filter(this::attach).toList().forEach(ground::leaveAt);
+    doors.forEach(ground::leaveAt);
     for (int i = 0; i < stops.size(); i++) {
       for (int j = 0; j < i; j++) {
         Coordinate a = stops.get(i);
@@ -174,19 +175,22 @@ public final class WayNetwork {
     }
   }
 
-  /** A place on a piece between two nodes reaches both. */
-  private void attach(Coordinate at) {
+  /** A place on a piece between two nodes reaches both; whether it lies on a way so far. */
+  private boolean attach(Coordinate at) {
     if (!graph.addVertex(at)) {
-      return;
+      return true;
     }
+    boolean on = false;
     for (DefaultWeightedEdge piece : List.copyOf(graph.edgeSet())) {
       Coordinate a = graph.getEdgeSource(piece);
       Coordinate b = graph.getEdgeTarget(piece);
       if (a.distance(at) + at.distance(b) - graph.getEdgeWeight(piece) <= ON_LINE_M) {
         edge(at, a);
         edge(at, b);
+        on = true;
       }
     }
+    return on;
   }
 
   private static void link(Coordinate a, Coordinate b, List<Geometry> lines) {
