@@ -174,6 +174,11 @@ public final class OwnPlantWords {
     } catch (PlanException e) {
       throw e.at(row.placeOf("like"));
     }
+    try {
+      Making.name("plant", row.text("plant"));
+    } catch (PlanException e) {
+      throw e.at(row.placeOf("plant"));
+    }
     Plant own = OwnPlant.read(row, like, source);
     Making.once(
         plan,
