@@ -174,12 +174,12 @@ public final class OwnPlantWords {
     } catch (PlanException e) {
       throw e.at(row.placeOf("like"));
     }
+    Plant own = OwnPlant.read(row, like, source);
     try {
-      Making.name("plant", row.text("plant"));
+      Making.name("plant", own.name());
     } catch (PlanException e) {
       throw e.at(row.placeOf("plant"));
     }
-    Plant own = OwnPlant.read(row, like, source);
     Making.once(
         plan,
         row.placeOf("plant"),
