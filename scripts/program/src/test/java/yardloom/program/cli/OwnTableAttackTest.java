@@ -97,7 +97,15 @@ class OwnTableAttackTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "\"a\nb\"", "a\tb", "a\u001b[31mb", "a\u0000b", "a\u2028b", "a\u202eb", "a\u2067b", "", "\" \""
+        "\"a\nb\"",
+        "a\tb",
+        "a\u001b[31mb",
+        "a\u0000b",
+        "a\u2028b",
+        "a\u202eb",
+        "a\u2067b",
+        "",
+        "\" \""
       })
   void namesThatAreNone_areRefusedWithTheirRow(String name) throws IOException {
     for (var table : TABLES.entrySet()) {
