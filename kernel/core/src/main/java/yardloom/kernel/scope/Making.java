@@ -37,11 +37,30 @@ public final class Making {
               + name
               + "'");
     }
-    if (name.chars().anyMatch(Character::isISOControl)) {
+    return plain(what, name);
+  }
+
+  /**
+   * The name of something whose length is not limited.
+   *
+   * @throws PlanException (OUT_OF_RANGE) if it breaks the line, steers a terminal or turns the
+   *     direction of what is written behind it
+   */
+  public static String plain(String what, String name) {
+    if (name.chars().anyMatch(Making::steers)) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE, "the name of a " + what + " must be one line of plain text");
     }
     return name;
+  }
+
+  /** Control characters, breaks of lines, and the marks that override the direction of writing. */
+  private static boolean steers(int c) {
+    return Character.isISOControl(c)
+        || c == 0x2028
+        || c == 0x2029
+        || c >= 0x202A && c <= 0x202E
+        || c >= 0x2066 && c <= 0x2069;
   }
 
   public static ElementDraft add(

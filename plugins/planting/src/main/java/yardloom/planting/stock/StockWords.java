@@ -150,6 +150,7 @@ public final class StockWords {
               ? "a stock form needs a name"
               : "what goes into drills is sold by length; give a form like one that is set by pieces");
     }
+    Making.name("stock form", called);
     if (!(holds >= 1 && holds <= FULLEST && holds == Math.rint(holds))) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,

@@ -16,6 +16,7 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.table.DataRow;
@@ -114,6 +115,15 @@ public final class PriceBook {
 
   private static Price price(DataRow row, Source source, boolean demo) {
     String unit = row.text("unit");
+    if (row.text("item").isEmpty()) {
+      throw new PlanException(
+          ProblemCode.MISSING_OPTION, row.placeOf("item"), "a price is of an item of the bill");
+    }
+    try {
+      Making.plain("bill item", row.text("item"));
+    } catch (PlanException e) {
+      throw e.at(row.placeOf("item"));
+    }
     Spread perUnit =
         Price.spread(
             row.number("low"),

@@ -9,6 +9,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
@@ -213,7 +214,11 @@ public final class OwnWords {
     if (name.isBlank()) {
       throw new PlanException(ProblemCode.OUT_OF_RANGE, at, "an item needs a name");
     }
-    return name.strip();
+    try {
+      return Making.name("bill item", name.strip());
+    } catch (PlanException e) {
+      throw e.at(at);
+    }
   }
 
   private static Derived<?> amount(String name, Number count, Quantity<?> amount, SourceRef at) {

@@ -93,6 +93,40 @@ class OwnTableAttackTest {
     }
   }
 
+  /** Names that break a line, steer a terminal, turn the writing or fill a sheet; or are none. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "\"a\nb\"",
+        "a\tb",
+        "a\u001b[31mb",
+        "a\u0000b",
+        "a\u2028b",
+        "a\u202eb",
+        "a\u2067b",
+        "",
+        "\" \""
+      })
+  void namesThatAreNone_areRefusedWithTheirRow(String name) throws IOException {
+    for (var table : TABLES.entrySet()) {
+      if (!table.getKey().equals("climateBook")) {
+        String csv = table.getValue().replace("cut edge", "NAME").replace("NUMBER", "20");
+        PlanException e = refused(table.getKey(), csv.replace("NAME", name));
+        assertPlaced(table.getKey(), e);
+        String said = e.problems().get(0).message();
+        assertTrue(said.contains(":2"), table.getKey() + ": " + said);
+      }
+    }
+  }
+
+  @Test
+  void namesLongerThanALine_areRefused() throws IOException {
+    for (String word : List.of("pipeSizes", "headParts", "plantBook", "stockForms", "itemBook")) {
+      String csv = TABLES.get(word).replace("NUMBER", "20").replace("NAME", "x".repeat(61));
+      assertPlaced(word, refused(word, csv));
+    }
+  }
+
   /** Header alone, no columns, a column twice, a quote that never ends, columns of nobody's. */
   @ParameterizedTest
   @ValueSource(strings = {"", ",", "\"", "a,a\n1,2", "class,metaClass\nx,y", "\u0000", "\u202e"})
