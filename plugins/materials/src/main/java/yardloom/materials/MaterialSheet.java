@@ -15,6 +15,7 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.PartTables;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.materials.load.LoadTable;
@@ -76,12 +77,12 @@ public final class MaterialSheet implements SheetMaker {
     panels.add(SectionFigure.of(surfaces, plan.info().units()));
     for (TableMaker maker :
         List.of(new StackTable(), new TakeOffTable(), new OrderTable(), new LoadTable())) {
-      panels.add(new Panel.TableBlock(maker.make(plan, facts)));
+      panels.add(new Panel.TableBlock(PartTables.of(maker, plan, facts)));
     }
     for (Table table : offers.tables(SheetPage.MATERIALS)) {
       panels.add(new Panel.TableBlock(table));
     }
-    panels.add(new Panel.TableBlock(new SourcesTable().make(plan, facts)));
+    panels.add(new Panel.TableBlock(PartTables.of(new SourcesTable(), plan, facts)));
     List<String> driver = DriverNotes.of(plan, facts);
     if (!driver.isEmpty()) {
       panels.add(new Panel.Notes("For the driver", driver));

@@ -12,8 +12,10 @@ import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.problem.PlanException;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
@@ -62,6 +64,11 @@ public final class StockCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
+    List<PartOfPlan> parts = in.all(PartOfPlan.FACT);
+    if (!parts.isEmpty()) {
+      out.give(StockPlan.KEY, ofParts(parts));
+      return;
+    }
     Choice choice =
         new Choice(
             StockForms.of(plan, in.find(YardFacts.REGION)),
@@ -75,6 +82,26 @@ public final class StockCalculator implements Calculator {
         .forEach(p -> choice.add(StockPlan.Line.of(p), p.choice().stock(), p.plant()));
     places.specimens().forEach(s -> choice.add(StockPlan.Line.of(s), s.stock(), s.plant()));
     out.give(StockPlan.KEY, new StockPlan(choice.chosen(), choice.open()));
+  }
+
+  /** Each line as the part buys it in which it is planted. */
+  private static StockPlan ofParts(List<PartOfPlan> parts) {
+    Map<StockPlan.Line, StockForm> forms = new LinkedHashMap<>();
+    Set<String> open = new TreeSet<>();
+    for (PartOfPlan part : parts) {
+      StockPlan its = part.facts().get(StockPlan.KEY);
+      open.addAll(its.open());
+      its.forms()
+          .forEach(
+              (line, form) -> {
+                boolean isNow =
+                    part.plan().element(line.in()).filter(e -> e.turn() == PartTurn.NOW).isPresent();
+                if (isNow || !forms.containsKey(line)) {
+                  forms.put(line, form);
+                }
+              });
+    }
+    return new StockPlan(forms, open);
   }
 
   /**

@@ -38,6 +38,9 @@ public final class TankBill implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     for (Entry<TankPlan> entry : plan.attributes().all(TankPlan.KEY)) {
+      if (!plan.isNow(entry)) {
+        continue;
+      }
       TankPlan tank = entry.value();
       Derived<Integer> count = Derived.given(tank.count(), "tanks linked", entry.place());
       give(

@@ -173,7 +173,7 @@ final class CrewTables {
                 s.courses().stream()
                     .filter(c -> c.phase() == time.phase().id())
                     // Its length stands with what is ordered, its place on the irrigation sheet.
-                    .filter(c -> c.material() != Material.DRIPLINE)
+                    .filter(c -> !c.material().equals(Material.DRIPLINE))
                     .toList()));
       }
       if (!rows.isEmpty()) {
@@ -210,11 +210,11 @@ final class CrewTables {
   private List<List<Cell>> laid(MulchSurface s, List<LaidLayer> courses) {
     List<List<Cell>> rows = new ArrayList<>();
     Cell sheets =
-        courses.stream().anyMatch(c -> c.material() == Material.CARDBOARD)
+        courses.stream().anyMatch(c -> c.material().equals(Material.CARDBOARD))
             ? s.sheets().map(Cell::of).orElse(Cell.BLANK)
             : Cell.BLANK;
     for (LaidLayer course : courses) {
-      boolean sheet = course.material() == Material.CARDBOARD;
+      boolean sheet = course.material().equals(Material.CARDBOARD);
       if (!sheet || courses.size() == 1) {
         String depth =
             course.depth().map(d -> Say.depth(d.value(), plan.info().units()) + " ").orElse("");

@@ -22,7 +22,7 @@ import yardloom.work.labour.Workdays;
 public record PlantingVisit(int number, LocalDate date, SortedMap<String, String> kinds) {
   /** Visits in order of date; none where no days of planting or no first day is known. */
   public static final FactKey<PlantingVisit> FACT =
-      FactKey.many("work.planting-visits", PlantingVisit.class).called("visits to plant");
+      FactKey.many("work.planting-visits", PlantingVisit.class).called("visits to plant").byPart();
 
   private static final int LONGEST = 366;
 

@@ -68,7 +68,7 @@ public final class ScheduleCalculator implements Calculator {
     Set<WorkTask> ofPlan = EnumSet.noneOf(WorkTask.class);
     tasks.forEach(t -> ofPlan.add(t.task()));
     CareMonths months = months(in);
-    List<PhaseTime> times =
+    PhaseSchedule.Scheduled scheduled =
         PhaseSchedule.of(
             phases.stream()
                 .map(p -> p.doing(tasksOf(p.id(), tasks), ofPlan).atLeast(setting(p, tasks, work)))
@@ -78,29 +78,8 @@ public final class ScheduleCalculator implements Calculator {
             in.all(YardFacts.PLANTING_WINDOWS),
             KindHours.byKind(in.all(KindHours.FACT)),
             months);
-    times.forEach(t -> give(t, out));
-    times.stream()
-        .filter(t -> t.phase().id() == WorkPhase.ESTABLISH)
-        .findFirst()
-        .ifPresent(t -> care(t, times, work, in, months, out));
-  }
-
-  /** The days within the phase of looking after. */
-  private static void care(
-      PhaseTime phase,
-      List<PhaseTime> times,
-      WorkSettings work,
-      Facts in,
-      CareMonths months,
-      Sink out) {
-    PhaseTime last = PhaseTime.lastOfWork(times);
-    PhaseSchedule.visits(
-            work,
-            last == phase ? phase.firstDay() : last.firstDay() + last.days(),
-            times,
-            in.all(YardFacts.PLANTING_WINDOWS),
-            months)
-        .forEach(v -> out.give(CareVisit.FACT, v));
+    scheduled.times().forEach(t -> give(t, out));
+    scheduled.care().forEach(v -> out.give(CareVisit.FACT, v));
   }
 
   /** The months that ask for care of what is planted. */
