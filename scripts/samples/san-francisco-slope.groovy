@@ -30,7 +30,7 @@ tap 'garden tap', point(13.1.m, 2.m), source: 'mains'
 utility 'gas line', line([point(0.m, 8.3.m), point(5.m, 8.3.m)]), carries: 'gas', clearance: 600.mm
 paving 'forecourt', rect(0.2.m, 0.3.m, 4.7.m, 6.5.m), surface: 'permeable pavers'
 
-sheetMulch { chips perennial: 75.mm, annual: 50.mm, path: 100.mm ; compost annual: 75.mm }
+sheetMulch { chips perennial: 75.mm, annual: 50.mm, path: 100.mm, ground: 100.mm, treeRing: 100.mm ; compost annual: 75.mm }
 soilTexture 'sandy loam', organic: 2
 lightScheme 'temperate'; shadeStage 'year 1'
 dropZone 'forecourt', rect(0.3.m, 1.8.m, 4.5.m, 5.m), access: 3.m
@@ -57,6 +57,7 @@ beds('terrace', rect(19.8.m, 1.4.m, 5.8.m, 7.m), width: 1.2.m, gap: 1.1.m, beari
 for (i in 0..1) {
   tree("apple ${i + 1}", point(28.m, 3.m + 4.m * i), crown: 2.5.m, height: 2.5.m, leaf: 'deciduous', standing: false) {
     species 'apple (dwarf)'
+    variety(['Anna', 'Dorsett Golden'][i], blooms: 'early')
     mulchRing 1.m
     drip emitter: 2.lph, spacing: 30.cm, rowSpacing: 40.cm
   }

@@ -62,7 +62,7 @@ for (i in 0..6) {
 }
 for (i in 0..1) {
   tree("Apple ${i + 1}", point(12.ft + 15.ft * i, 87.ft), crown: 10.ft, height: 8.ft, standing: false) {
-    species 'apple (dwarf)'
+    species 'apple (dwarf)'; variety(['Liberty', 'Akane'][i], blooms: 'midseason')
     trained 'espalier', width: 10.ft
   }
 }

@@ -61,8 +61,9 @@ for (i in 0..10) {
   }
 }
 for (i in 0..2) {
-  tree("Apple ${i + 1}", point(12.ft + 18.ft * i, 113.6.ft), crown: 11.8.ft, height: 12.ft, leaf: 'deciduous', standing: false) {
+  tree("Apple ${i + 1}", point(12.ft + 18.ft * i, 113.ft), crown: 11.8.ft, height: 12.ft, leaf: 'deciduous', standing: false) {
     species 'apple (semi-dwarf)'
+    variety(['Liberty', 'Freedom', 'Liberty'][i], blooms: 'midseason')
     mulchRing 2.ft
   }
 }

@@ -271,4 +271,33 @@ class MaterialsBillTest {
         stands,
         phase);
   }
+
+  /**
+   * 432 sq ft at 10 in are 13.33 cu yd. Fresh chips lose three tenths of their depth in the first
+   * year (recalled from practice, as the table says) and half as much in each that follows: 4.00,
+   * then 2.00.
+   */
+  @Test
+  void chipsOfAYard_settleByThreeTenthsInTheFirstYear() {
+    PlanKit kit = PlanKit.us();
+    kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 36, 12));
+    Plan plan = kit.plan();
+    List<String> rows = PlanKit.printed("materials-top-up", plan, PlanKit.run(plan));
+    assertEquals(List.of("1 | 4.00", "2 | 2.00"), rows.subList(0, 2));
+  }
+
+  /**
+   * 504 sq ft of annuals at 3 in take 4.67 cu yd of compost, 5.13 with a tenth more, ordered as
+   * 5.5. Trucks bring 5, at least 1 and at most 10 cu yd, of 1,000 to 1,200 lb each (common
+   * practice, as the data say): likely two loads, one of the largest, six of the smallest.
+   */
+  @Test
+  void compost_comesByTrucksOfFiveYards() {
+    PlanKit kit = PlanKit.us();
+    kit.bed("greens", BedUse.ANNUAL, PlanKit.box(0, 0, 36, 14));
+    Plan plan = kit.plan();
+    assertEquals(
+        "compost | Cardboard and its cover | 5.50 | 1 | 2 | 6 | 5,500 | 6,600",
+        PlanKit.printed("materials-loads", plan, PlanKit.run(plan)).get(0).replace('\u00a0', ' '));
+  }
 }

@@ -2,7 +2,11 @@ package yardloom.materials.pile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.BulkLoads;
 import yardloom.facts.mulch.DropPile;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
@@ -20,16 +24,17 @@ public final class DriverNotes {
   /** The paragraphs; none if nothing is tipped. */
   public static List<String> of(Plan plan, Facts facts) {
     List<DropPile> piles = facts.all(YardFacts.PILES);
-    return piles.isEmpty() ? List.of() : driver(plan, piles);
+    return piles.isEmpty() ? List.of() : driver(plan, piles, facts.all(YardFacts.LOADS));
   }
 
-  private static List<String> driver(Plan plan, List<DropPile> piles) {
+  private static List<String> driver(Plan plan, List<DropPile> piles, List<BulkLoads> loads) {
     UnitSystem units = plan.info().units();
     List<String> notes = new ArrayList<>();
     notes.add("Address: ____________________________  Phone on site: ____________________");
     for (DropPile pile : piles) {
       notes.add(describe(pile, units));
     }
+    others(piles, loads, units).ifPresent(notes::add);
     notes.add(
         "Look up before the bed goes up: lines and branches need "
             + Say.distance(OVERHEAD, units)
@@ -43,6 +48,26 @@ public final class DriverNotes {
     notes.add("Do not drive on soft ground or over a septic field.");
     notes.add("No treated or painted wood, no trash, no vines: if in doubt, call before tipping.");
     return notes;
+  }
+
+  /** What comes to the first spot because it has none of its own. */
+  private static Optional<String> others(
+      List<DropPile> piles, List<BulkLoads> loads, UnitSystem units) {
+    Set<String> named =
+        piles.stream().map(p -> p.spot().material().title()).collect(Collectors.toSet());
+    List<String> others =
+        loads.stream()
+            .filter(l -> !named.contains(l.item()))
+            .map(l -> l.item() + ", " + Say.volume(l.order().value(), units))
+            .toList();
+    return others.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Also on \""
+                + piles.get(0).spot().name()
+                + "\", each load once the heap before it is spread: "
+                + String.join("; ", others)
+                + ".");
   }
 
   private static String describe(DropPile pile, UnitSystem units) {

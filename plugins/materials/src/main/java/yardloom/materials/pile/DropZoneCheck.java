@@ -3,7 +3,9 @@ package yardloom.materials.pile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.BulkLoads;
 import yardloom.facts.mulch.DropPile;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
@@ -18,6 +20,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.kernel.unit.Volume;
 
 /** Whether heaps fit, stay off pavement and trees, and can be reached. */
 public final class DropZoneCheck implements Check {
@@ -37,12 +40,16 @@ public final class DropZoneCheck implements Check {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.PILES);
+    return Set.of(YardFacts.PILES, YardFacts.LOADS);
   }
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> findings = new ArrayList<>();
+    facts.all(YardFacts.PILES).stream()
+        .findFirst()
+        .filter(DropPile::fits)
+        .ifPresent(first -> others(plan, facts, first).forEach(findings::add));
     for (DropPile pile : facts.all(YardFacts.PILES)) {
       String name = "the drop zone \"" + pile.spot().name() + "\"";
       if (!pile.fits()) {
@@ -76,6 +83,35 @@ public final class DropZoneCheck implements Check {
       overhead(plan, pile, pile.spot().shape(), name).forEach(findings::add);
       pile.spot().approach().ifPresent(way -> approach(plan, pile, way, name, findings));
       offTheLot(plan, pile, name).forEach(findings::add);
+    }
+    return findings;
+  }
+
+  /** What no drop zone is named for is tipped on the first one, where its heap has to fit too. */
+  private static List<Finding> others(Plan plan, Facts facts, DropPile first) {
+    Set<String> named =
+        facts.all(YardFacts.PILES).stream()
+            .map(p -> p.spot().material().title())
+            .collect(Collectors.toSet());
+    List<Finding> findings = new ArrayList<>();
+    for (BulkLoads loads : facts.all(YardFacts.LOADS)) {
+      Volume load = loads.each().value().min(loads.order().value());
+      if (named.contains(loads.item())
+          || PilePlacer.place(first.spot(), loads.each().map(each -> load)).fits()) {
+        continue;
+      }
+      findings.add(
+          finding(
+              first,
+              "materials.pile-fits",
+              "A load of "
+                  + Say.volume(load, plan.info().units())
+                  + " of "
+                  + loads.item()
+                  + ", for which no drop zone is named, does not fit on \""
+                  + first.spot().name()
+                  + "\".",
+              "Name a drop zone for it (`dropZone material:`), or ask for smaller loads."));
     }
     return findings;
   }

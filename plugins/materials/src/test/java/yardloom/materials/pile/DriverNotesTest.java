@@ -53,13 +53,17 @@ class DriverNotesTest {
         Length.feet(2));
     Plan plan = kit.plan();
     List<String> notes = DriverNotes.of(plan, PlanKit.run(plan));
-    assertEquals(7, notes.size());
+    assertEquals(8, notes.size());
     assertEquals(
         "Drop 10 cu yd of wood-chip mulch on \"drive\": a cone about 14 ft wide, 14 ft long and 5.3 ft"
             + " high. The way in is 9 ft wide.",
         notes.get(1));
-    assertTrue(notes.get(2).contains("need 20 ft of room"), notes.get(2));
-    assertTrue(notes.get(3).startsWith("On this lot: ") && notes.get(3).contains("power"));
+    // 1000 sq ft at 1 in are 3.09 cu yd, 3.40 with a tenth more.
+    assertEquals(
+        "Also on \"drive\", each load once the heap before it is spread: compost, 3.5 cu yd.",
+        notes.get(2));
+    assertTrue(notes.get(3).contains("need 20 ft of room"), notes.get(3));
+    assertTrue(notes.get(4).startsWith("On this lot: ") && notes.get(4).contains("power"));
   }
 
   @Test

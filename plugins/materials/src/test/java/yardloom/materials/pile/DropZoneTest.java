@@ -81,6 +81,42 @@ class DropZoneTest {
         rules(plan, r));
   }
 
+  /**
+   * At 20° a windrow 8 ft wide is 4 tan 20° = 1.456 ft high and 5.82 sq ft in section, its ends
+   * hold π·64·1.456/12 = 24.4 cu ft: on 15 ft, 24.4 + 7 × 5.82 = 65.1 cu ft or 2.41 cu yd. Of 180
+   * sq ft 3 in of compost are ordered as 2 cu yd and 2 in of chips as 1.5; of 270 as 3 and 2.
+   */
+  @ParameterizedTest
+  @CsvSource({"6, false", "9, true"})
+  void heapWithoutASpotOfItsOwn_hasToFitOnTheFirst(double depth, boolean isFlagged) {
+    PlanKit kit = PlanKit.us();
+    kit.bed("greens", BedUse.ANNUAL, PlanKit.box(0, 0, 30, depth));
+    PileWords.dropZone(
+        kit.words(),
+        "drive",
+        PlanKit.box(60, 0, 8, 15),
+        null,
+        Angle.degrees(20),
+        null,
+        null,
+        1,
+        null);
+    Plan plan = kit.plan();
+    List<Finding> found = PlanKit.findings(plan, PlanKit.run(plan));
+    assertEquals(
+        isFlagged ? List.of("materials.pile-fits") : List.of(),
+        found.stream().map(Finding::rule).toList());
+    if (isFlagged) {
+      assertTrue(
+          found
+              .get(0)
+              .text()
+              .replace('\u00a0', ' ')
+              .startsWith("A load of 3 cu yd of compost, for which no"),
+          found.get(0).text());
+    }
+  }
+
   /** Soil check M22: 8 by 15 ft of ground at least, whichever way the spot lies. */
   @ParameterizedTest
   @CsvSource({"8, 15, false", "15, 8, false", "7.9, 15, true", "8, 14.9, true"})

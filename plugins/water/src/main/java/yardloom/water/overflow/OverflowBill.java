@@ -64,6 +64,9 @@ public final class OverflowBill implements Calculator {
                   .from("allowance", ALLOWANCE)
                   .gives(exact.value().times(ALLOWANCE)),
               "a tenth for bends and offcuts"));
+      // It lies in a trench, so that it drains and is not kicked off.
+      out.give(YardFacts.JOBS, new Job(WorkTask.DIG_TRENCH, WorkPhase.EARTH, exact));
+      out.give(YardFacts.JOBS, new Job(WorkTask.LAY_PIPE, WorkPhase.EARTH, exact));
     }
     for (Entry<Basin> entry : plan.attributes().all(Basin.KEY)) {
       if (plan.isNow(entry)) {

@@ -63,7 +63,7 @@ public final class TankBill implements Calculator {
       if (tank.stand().metres() > 0) {
         give(
             out,
-            "stand of a tank, " + Say.distance(tank.stand(), plan.info().units()) + " high",
+            "stand of a tank, " + Say.depth(tank.stand(), plan.info().units()) + " high",
             count,
             "one for each, of masonry or posts that bear the full tank");
       }

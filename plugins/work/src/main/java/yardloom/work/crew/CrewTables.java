@@ -1,5 +1,6 @@
 package yardloom.work.crew;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -94,18 +95,18 @@ final class CrewTables {
     Map<String, List<String>> byDay = new LinkedHashMap<>();
     for (Delivery d : facts.all(Delivery.FACT)) {
       if (d.phase() == time.phase().id()) {
-        String day = d.date().map(TableFormat::date).orElse("working day " + d.day());
+        String day = d.date().map(DayList::brief).orElse("working day " + d.day());
         byDay
             .computeIfAbsent(day, x -> new ArrayList<>())
-            .add(Say.volume(d.load(), plan.info().units()) + " of " + brief(d.item()));
+            .add(brief(d.item()) + " " + Say.volume(d.load(), plan.info().units()));
       }
     }
     return byDay.isEmpty()
         ? Optional.empty()
         : Optional.of(
             byDay.entrySet().stream()
-                .map(e -> e.getKey() + ", " + String.join(", then ", e.getValue()))
-                .collect(Collectors.joining("; ", "Trucks: ", ". One heap at a time.")));
+                .map(e -> e.getKey() + " " + String.join(", then ", e.getValue()))
+                .collect(Collectors.joining("; ", "Trucks: ", ".")));
   }
 
   private static String brief(String item) {
@@ -115,11 +116,8 @@ final class CrewTables {
   /** What is planted on the first day of a phase and on later ones; when the crew looks again. */
   private List<String> days(PhaseTime time) {
     if (time.phase().id() == WorkPhase.ESTABLISH) {
-      String dates =
-          facts.all(CareVisit.FACT).stream()
-              .map(v -> TableFormat.date(v.date()))
-              .collect(Collectors.joining(", "));
-      return dates.isEmpty() ? List.of() : List.of("Come on " + dates + ".");
+      List<LocalDate> dates = facts.all(CareVisit.FACT).stream().map(CareVisit::date).toList();
+      return dates.isEmpty() ? List.of() : List.of("Come on " + DayList.of(dates) + ".");
     }
     Map<String, Double> byKind = KindHours.byKind(facts.all(KindHours.FACT));
     Set<String> own =

@@ -41,6 +41,11 @@ public final class DeliveryTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     List<Delivery> all = facts.all(Delivery.FACT);
     Table.Builder table =
@@ -76,7 +81,7 @@ public final class DeliveryTable implements TableMaker {
       table.note("Less than 1 cu yd (0.8 m³) is fetched by pickup or trailer, or comes in bags.");
     }
     if (all.stream().anyMatch(d -> d.spot().isEmpty())) {
-      table.note("No drop zone is named (`dropZone`): agree on a spot before the first truck.");
+      table.note("No drop zone is named: agree on a spot before the first truck.");
     }
     return table.build();
   }

@@ -25,6 +25,7 @@ import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Volume;
 import yardloom.materials.pile.PileWords;
 import yardloom.site.built.BarrierWords;
 import yardloom.site.built.BuiltWords;
@@ -159,6 +160,35 @@ class HaulRoundThingsTest {
     Plan plan = kit.plan();
     Table table = PlanKit.table("materials-barrows", plan, PlanKit.run(plan));
     assertTrue(table.notes().stream().anyMatch(n -> n.startsWith("No way: ")));
+  }
+
+  /**
+   * The same 19.2 cu ft of loose gravel in a large barrow of 10 cu ft: half of it would be 5, which
+   * nobody wheels; at 3 cu ft they are still 7 trips, and compost goes by the level barrow.
+   */
+  @Test
+  void largeBarrow_carriesNoMoreThanThreeCubicFeetOfGravel() {
+    PlanKit kit = PlanKit.us();
+    PileWords.dropZone(
+        kit.words(),
+        "drive",
+        PlanKit.box(0, 0, 20, 20),
+        null,
+        null,
+        null,
+        Volume.cubicFeet(10),
+        DETOUR,
+        null);
+    kit.bed("beans", BedUse.PERENNIAL, PlanKit.box(40, 20, 30, 8));
+    BuiltWords.paving(kit.words(), "walk", PlanKit.box(30, 5, 12, 4), "gravel", false);
+    Plan plan = kit.plan();
+    List<String> rows = PlanKit.printed("materials-barrows", plan, PlanKit.run(plan));
+    assertTrue(rows.get(0).startsWith("Walk | gravel | Build | 0.71 | 7 | "), rows::toString);
+    // 240 sq ft an inch deep: 20 cu ft, two barrows of ten.
+    assertTrue(
+        rows.stream()
+            .anyMatch(r -> r.startsWith("Beans | compost | Cardboard and its cover | 0.74 | 2 | ")),
+        rows::toString);
   }
 
   /**
