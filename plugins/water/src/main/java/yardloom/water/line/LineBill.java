@@ -13,6 +13,7 @@ import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
@@ -55,6 +56,7 @@ final class LineBill {
 
   private final Plan plan;
   private final boolean us;
+  private final NeededNow now;
   private final List<Item> items = new ArrayList<>();
 
   /**
@@ -68,21 +70,39 @@ final class LineBill {
     }
   }
 
-  private LineBill(Plan plan) {
+  private LineBill(Plan plan, NeededNow now) {
     this.plan = plan;
+    this.now = now;
     us = plan.info().units() == UnitSystem.US;
   }
 
-  /** The bill; nothing without dripline. */
+  /**
+   * The bill; nothing without dripline.
+   *
+   * @param beds the beds of each zone
+   * @param trenches those that are dug now
+   */
   static List<Item> of(
-      Plan plan, List<DripRun> runs, List<ZoneLine> zones, Optional<Trenches> trenches) {
-    LineBill bill = new LineBill(plan);
+      Plan plan,
+      List<DripRun> all,
+      List<ZoneLine> zones,
+      List<List<ElementId>> beds,
+      Optional<Trenches> trenches) {
+    NeededNow now = new NeededNow(plan, all);
+    LineBill bill = new LineBill(plan, now);
+    List<DripRun> runs = now.of(all);
     if (!runs.isEmpty()) {
+      List<ZoneLine> begun = new ArrayList<>();
+      for (int i = 0; i < zones.size(); i++) {
+        if (now.firstFor(beds.get(i))) {
+          begun.add(zones.get(i));
+        }
+      }
       bill.dripline(runs);
       bill.pipe(zones);
       trenches.ifPresent(bill::sleeves);
-      bill.fittings(runs, zones);
-      bill.head(zones.size());
+      bill.fittings(runs, begun);
+      bill.head(now.firstFor(beds.stream().flatMap(List::stream).toList()), begun.size());
     }
     return List.copyOf(bill.items);
   }
@@ -135,7 +155,7 @@ final class LineBill {
       for (ZoneLine zone : zones) {
         Length its =
             zone.runs().stream()
-                .filter(r -> r.size().equals(size))
+                .filter(r -> r.size().equals(size) && now.firstFor(r))
                 .map(r -> r.way().length())
                 .reduce(Length.ZERO, Length::plus);
         sum = sum.plus(its);
@@ -260,10 +280,13 @@ final class LineBill {
         : String.format(Locale.ROOT, "%s, %.1f L/h", kind, choice.emitter().litresPerHour());
   }
 
-  private void head(int zones) {
+  private void head(boolean isFirst, int zones) {
     Derived<Integer> one = Derived.by("one at the tap that feeds the dripline", ASSEMBLY).gives(1);
     for (HeadPart part : HeadAssembly.of(plan).parts(Supply.isTank(plan))) {
       boolean isInEachZone = part.isInEachZone();
+      if (isInEachZone ? zones == 0 : !isFirst) {
+        continue;
+      }
       Derived<Integer> count = isInEachZone ? counted("zones", zones) : one;
       line(
           WorkPhase.HEAD,

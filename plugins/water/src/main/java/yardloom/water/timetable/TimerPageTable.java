@@ -71,12 +71,7 @@ public final class TimerPageTable implements TableMaker {
   private static void zone(
       Table.Builder table, List<Integer> months, ZoneTimes times, Plan plan, Facts facts) {
     row(table, months, times, "Every … days", m -> "" + m.program().everyDays());
-    row(
-        table,
-        months,
-        times,
-        "Start",
-        m -> m.start().map(t -> String.format(Locale.ROOT, "%tR", t)).orElse(""));
+    row(table, months, times, "Start", m -> Starts.text(m.start()));
     row(table, months, times, "Minutes", TimerPageTable::minutes);
     row(table, months, times, "By hand, a week", TimerPageTable::byHand);
     Optional<TankYear> year = TankChange.of(times.zone(), facts);
