@@ -1,5 +1,6 @@
 package yardloom.water.balance;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -9,6 +10,7 @@ import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
@@ -22,6 +24,7 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.need.Fog;
 import yardloom.water.need.GrossNeed;
 import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
@@ -31,6 +34,7 @@ import yardloom.water.roof.WaterSupply;
 /** What the plants need and the rain and roofs give, month by month. */
 public final class MonthTable implements TableMaker {
   private static final String ID = "water-by-month";
+  private static final int BEHIND_RAIN = 3;
 
   private static final Source SUM = Source.commonPractice("sum");
 
@@ -63,7 +67,8 @@ public final class MonthTable implements TableMaker {
 
   @Override
   public Table make(Plan plan, Facts facts) {
-    Table.Builder table = columns();
+    Optional<Fog> fog = Fog.of(plan).map(Entry::value);
+    Table.Builder table = columns(fog.isPresent());
     Optional<ClimateNormals> climate = facts.find(YardFacts.CLIMATE);
     if (climate.isEmpty()) {
       return table.build();
@@ -88,32 +93,53 @@ public final class MonthTable implements TableMaker {
       volumes[1] = volumes[1].plus(gross.get(m).value());
       volumes[2] = volumes[2].plus(roof.value());
       table.row(
-          Cell.text(Months.name(m)),
-          et.map(Cell::of).orElse(Cell.BLANK),
-          Cell.of(rain),
-          effective.map(Cell::of).orElse(Cell.BLANK),
-          weather.isPresent() ? Cell.of(need) : Cell.BLANK,
-          weather.isPresent() ? Cell.of(gross.get(m)) : Cell.BLANK,
-          Cell.of(roof));
+          cells(
+              fog.map(f -> f.months().get(month)),
+              Cell.text(Months.name(m)),
+              et.map(Cell::of).orElse(Cell.BLANK),
+              Cell.of(rain),
+              effective.map(Cell::of).orElse(Cell.BLANK),
+              weather.isPresent() ? Cell.of(need) : Cell.BLANK,
+              weather.isPresent() ? Cell.of(gross.get(m)) : Cell.BLANK,
+              Cell.of(roof)));
     }
     table.total(
-        Cell.text("Year"),
-        weather.isPresent() ? Cell.of(depths[0]) : Cell.BLANK,
-        Cell.of(depths[1]),
-        weather.isPresent() ? Cell.of(depths[2]) : Cell.BLANK,
-        weather.isPresent() ? Cell.of(volumes[0]) : Cell.BLANK,
-        weather.isPresent() ? Cell.of(volumes[1]) : Cell.BLANK,
-        Cell.of(volumes[2]));
-    notes(table, climate.get(), weather);
+        cells(
+                fog.map(f -> f.months().stream().reduce(Length.ZERO, Length::plus)),
+                Cell.text("Year"),
+                weather.isPresent() ? Cell.of(depths[0]) : Cell.BLANK,
+                Cell.of(depths[1]),
+                weather.isPresent() ? Cell.of(depths[2]) : Cell.BLANK,
+                weather.isPresent() ? Cell.of(volumes[0]) : Cell.BLANK,
+                weather.isPresent() ? Cell.of(volumes[1]) : Cell.BLANK,
+                Cell.of(volumes[2]))
+            .toArray(new Cell[0]));
+    notes(table, plan, climate.get(), weather);
     return table.build();
   }
 
-  private static Table.Builder columns() {
-    return Table.titled(ID, "Water by month")
-        .column(Column.text("month", "Month"))
-        .column(Column.of("reference-et", "Reference ET", Measure.RAIN))
-        .column(Column.of("rain", "Rain", Measure.RAIN))
-        .column(Column.of("effective-rain", "Effective rain", Measure.RAIN))
+  /** With the fog of the month behind the rain, where the plan has any. */
+  private static List<Cell> cells(Optional<Length> fog, Cell... cells) {
+    List<Cell> all = new ArrayList<>(List.of(cells));
+    fog.ifPresent(f -> all.add(BEHIND_RAIN, Cell.of(f)));
+    return all;
+  }
+
+  private static Table.Builder columns(boolean hasFog) {
+    Table.Builder table =
+        Table.titled(ID, "Water by month")
+            .column(Column.text("month", "Month"))
+            .column(Column.of("reference-et", "Reference ET", Measure.RAIN))
+            .column(Column.of("rain", "Rain", Measure.RAIN));
+    if (hasFog) {
+      table.column(Column.of("fog", "Fog drip", Measure.RAIN));
+    }
+    return table
+        .column(
+            Column.of(
+                "effective-rain",
+                hasFog ? "Effective rain and fog" : "Effective rain",
+                Measure.RAIN))
         .column(Column.of("need", "Irrigation need, net", Measure.WATER))
         .column(Column.of("need-gross", GrossNeed.TITLE, Measure.WATER))
         .column(Column.of("roof-yield", "Roof yield", Measure.WATER));
@@ -131,7 +157,7 @@ public final class MonthTable implements TableMaker {
   }
 
   private static void notes(
-      Table.Builder table, ClimateNormals climate, Optional<MonthlyWeather> weather) {
+      Table.Builder table, Plan plan, ClimateNormals climate, Optional<MonthlyWeather> weather) {
     table.note("Climate of " + climate.place() + ": " + climate.source().cite() + ".");
     if (weather.isEmpty()) {
       table.note("Without a site there is no reference ET and no irrigation need.");
@@ -149,6 +175,9 @@ public final class MonthTable implements TableMaker {
     table.note(
         "Effective rain by "
             + weather.get().rainBy().title()
+            + Fog.of(plan)
+                .map(f -> ", and fog that drips (" + f.value().source().cite() + ")")
+                .orElse(", without fog or dew")
             + ". The net need is what grown plants"
             + " take beyond it, the gross need what drip at an efficiency of "
             + WaterBudget.DRIP_EFFICIENCY

@@ -45,14 +45,19 @@ public final class WeatherCalculator implements Calculator {
                 out.give(
                     MonthlyWeather.KEY,
                     new MonthlyWeather(
-                        et.months(), rain(climate, et.months(), method), et.method(), method)));
+                        et.months(),
+                        rain(plan, climate, et.months(), method),
+                        et.method(),
+                        method)));
   }
 
   private static List<Derived<Length>> rain(
-      ClimateNormals climate, List<Derived<Length>> et, EffectiveRain method) {
+      Plan plan, ClimateNormals climate, List<Derived<Length>> et, EffectiveRain method) {
     List<Derived<Length>> rain = new ArrayList<>();
     for (int m = 0; m < 12; m++) {
-      rain.add(method.of(climate.months().get(m).rain(), climate.source(), et.get(m)));
+      int month = m;
+      Derived<Length> its = method.of(climate.months().get(m).rain(), climate.source(), et.get(m));
+      rain.add(Fog.of(plan).map(f -> Fog.with(f, month, its)).orElse(its));
     }
     return rain;
   }

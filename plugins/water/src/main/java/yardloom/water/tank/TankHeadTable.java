@@ -135,7 +135,7 @@ public final class TankHeadTable implements TableMaker {
     return years.stream()
         .filter(y -> y.tank().equals(entry.value()))
         .map(y -> y.months().get(month).water())
-        .map(w -> Cell.of(pressure(entry, drop, w, "water in " + Months.name(month))))
+        .map(w -> Cell.of(pressure(entry, drop, w, "water of " + Months.name(month))))
         .findFirst()
         .orElse(Cell.BLANK);
   }
@@ -157,7 +157,7 @@ public final class TankHeadTable implements TableMaker {
   private static Derived<Pressure> pressure(
       Entry<TankPlan> entry, Length drop, Length water, String what) {
     Length head = drop.plus(water).max(Length.ZERO);
-    return Derived.by("max(drop + " + what + ", 0 ft) × 0.4331 psi / 1 ft", HYDROSTATICS)
+    return Derived.by("max(drop + " + what + ", 0 ft) × 0.43314 psi / 1 ft", HYDROSTATICS)
         .from("drop", drop, entry.place())
         .from(what, water, entry.place())
         .gives(Water.pressure(head));

@@ -94,6 +94,21 @@ class TankByHandTest {
   }
 
   /**
+   * On the 31 evenings of January 800, 796 … 680 L of one year, 740 in the mean, and 197.6, 193.6 …
+   * of the other, 137.6: between them 438.8 of 800 L, 0.5485 of a metre.
+   */
+  @Test
+  void water_standsHalfFull_inJanuary() {
+    boxes(
+        t -> {
+          TankWords.otherUse(t, Volume.litres(4));
+          TankWords.inlet(t, Length.millimetres(2.4), 0.8);
+        });
+    TankYear year = yard.outcome().results().all(TankYear.KEY).get(0);
+    assertEquals(0.5485, year.months().get(0).water().metres(), 1e-9);
+  }
+
+  /**
    * Rain before use: the first day is served too, so that 801 days' worth is not: 800 L less 4 on
    * each of 200 days, the first of them the day of rain. The tank spills before it is used, so the
    * second day fills it again: 4 + 800 L, 201 days.

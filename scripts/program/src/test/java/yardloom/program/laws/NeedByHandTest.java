@@ -1,6 +1,7 @@
 package yardloom.program.laws;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 
@@ -167,5 +168,46 @@ class NeedByHandTest {
             "Jul",
             "roof-yield");
     assertEquals(table / 2, own, 1);
+  }
+
+  private static final String FOG =
+      """
+      plan 'Fog', units: 'us'
+      site 'Coast', latitude: 37.5.deg, longitude: -122.4.deg, elevation: 60.m, zone: 'America/Los_Angeles'
+      climateNormals 'Coast', units: 'inch fahrenheit',
+        rain: [4, 4, 3, 1.5, 0.8, 1, 2, 0, 0, 1, 2, 4],
+        max: [58, 60, 61, 63, 64, 66, 67, 68, 70, 69, 63, 58],
+        min: [44, 46, 47, 48, 50, 52, 54, 55, 54, 52, 48, 44],
+        source: 'made up'
+      effectiveRain 'usbr'
+      lot([point(0.ft, 0.ft), point(45.ft, 0.ft), point(45.ft, 33.ft), point(0.ft, 33.ft)])
+      bed('greens', rect(10.ft, 10.ft, 16.ft, 10.ft), use: 'perennial') { plant 'globe artichoke' }
+      """;
+
+  /**
+   * Of 2 in of July rain 1.85 count by the steps of the Bureau of Reclamation (reference row P-10),
+   * of 1 in in June 0.95; 0.4 and 0.3 in of fog count whole: 160 sq ft × 0.4 in × 144 / 231 = 39.9
+   * gal less are asked.
+   */
+  @Test
+  void fog_countsAsRain() {
+    Drawn dry = Drawn.of(FOG);
+    Drawn foggy =
+        Drawn.of(
+            FOG
+                + "fogDrip([0.inch, 0.inch, 0.inch, 0.inch, 0.2.inch, 0.3.inch, 0.4.inch, 0.inch,"
+                + " 0.inch, 0.inch, 0.inch, 0.inch], source: 'a gauge under the trees')\n");
+    assertEquals("1.85", dry.printed("water-by-month", "Jul", "effective-rain"));
+    assertEquals("2.25", foggy.printed("water-by-month", "Jul", "effective-rain"));
+    assertEquals("1.25", foggy.printed("water-by-month", "Jun", "effective-rain"));
+    assertEquals("0.40", foggy.printed("water-by-month", "Jul", "fog"));
+    assertEquals("0.90", foggy.printed("water-by-month", "Year", "fog"));
+    double less =
+        dry.exact("water-by-month", "Jul", "need") - foggy.exact("water-by-month", "Jul", "need");
+    assertEquals(160 * 0.4 * 144 / 231 * 3.785411784, 1000 * less, 0.5);
+    String note = String.join(" ", foggy.tables().get("water-by-month").notes());
+    assertTrue(note.contains("fog that drips (a gauge under the trees"), note);
+    assertTrue(
+        String.join(" ", dry.tables().get("water-by-month").notes()).contains("without fog"));
   }
 }

@@ -7,6 +7,7 @@ site 'Urbana', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zon
 climateBook 'climate,place,quantity,unit,jan,feb,mar,apr,may,jun,jul,aug,sep,oct,nov,dec\nhill,Hill farm,rain,mm,60,50,55,45,40,30,20,25,40,55,65,70\nhill,Hill farm,max,degC,7,8,11,14,18,21,23,23,20,15,10,7\nhill,Hill farm,min,degC,1,1,3,5,8,11,13,13,10,7,4,2', windHeight: 10.m, name: 'hill climate'
 climate 'urbana-il'
 effectiveRain 'usbr'
+fogDrip([0.mm, 0.mm, 1.mm, 2.mm, 3.mm, 5.mm, 7.mm, 6.mm, 4.mm, 1.mm, 0.mm, 0.mm], source: 'by hand')
 solarRadiation([1.9, 2.7, 3.6, 4.7, 5.7, 6.3, 6.2, 5.5, 4.6, 3.3, 2.1, 1.6], source: 'by hand', unit: 'kwh')
 hourlyWeather 'time,temp,dew,wind_ms,solar_mj\n2025-07-01T10:00,28,15,2.1,2.5', source: 'by hand'
 waterAllowance factor: 0.5, efficiency: 0.9, rainCredit: true

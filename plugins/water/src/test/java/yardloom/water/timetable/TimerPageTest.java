@@ -1,0 +1,90 @@
+package yardloom.water.timetable;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactGraph;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Draft;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.water.RoofYard;
+import yardloom.water.timetable.formula.TimerProgram;
+import yardloom.water.zone.Zone;
+
+/** The page beside the timer of one zone, worked by hand. */
+class TimerPageTest {
+  private static final ElementId BED = new ElementId(ElementKind.BED, "greens");
+
+  private static Derived<Flow> flow(double lph) {
+    return Derived.by("told", Source.commonPractice("told")).gives(Flow.litresPerHour(lph));
+  }
+
+  private static ZoneTimes.Month month(int month, double needMin, TimerProgram program, int soak) {
+    return new ZoneTimes.Month(
+        month,
+        BED,
+        Derived.by("told", Source.commonPractice("told")).gives(TimeSpan.minutes(needMin)),
+        program,
+        TimeSpan.minutes(soak),
+        Optional.of(LocalTime.of(4, 5)));
+  }
+
+  /**
+   * July: 1,550 minutes are 350 in 7 of 31 days; every third day is three days a week, 116.7 each.
+   * June: 900 of 30 days are 210, every seventh day at once; May's 620 are 140 on each second day,
+   * four of them, 35.
+   */
+  @Test
+  void byHand_isTheWeeksWater_onTheDaysOfTheTimer() {
+    Calculator told =
+        new Calculator() {
+          @Override
+          public String id() {
+            return "told";
+          }
+
+          @Override
+          public Set<FactKey<?>> gives() {
+            return Set.of(ZoneTimes.KEY, Zone.KEY);
+          }
+
+          @Override
+          public void compute(Plan of, Facts in, Sink out) {
+            out.give(Zone.KEY, new Zone(1, "", List.of(BED), flow(1), flow(2)));
+            out.give(
+                ZoneTimes.KEY,
+                new ZoneTimes(
+                    1,
+                    List.of(
+                        month(4, 620, new TimerProgram(2, 2, 20), 33),
+                        month(5, 900, new TimerProgram(7, 1, 210), 0),
+                        month(6, 1550, new TimerProgram(3, 1, 150), 0))));
+          }
+        };
+    Plan plan =
+        new Draft(new PlanInfo("t", "T", "", "", "", "", UnitSystem.METRIC, "EUR")).freeze();
+    assertEquals(
+        List.of(
+            "Zone 1: greens |  |  | ",
+            "Every … days | 2 | 7 | 3",
+            "Start | 04:05 | 04:05 | 04:05",
+            "Minutes | 2 × 20, rest 33 | 210 | 150",
+            "By hand, a week | 4 × 35 | 1 × 210 | 3 × 117"),
+        RoofYard.printed(new TimerPageTable().make(plan, FactGraph.of(List.of(told)).run(plan))));
+  }
+}
