@@ -127,7 +127,7 @@ class HouseholdTest {
     assertEquals(6, divide.everyYears());
     DiaryEntry weekly =
         entries.stream().filter(e -> e.title().equals("Weed weekly")).findFirst().orElseThrow();
-    assertEquals("weed-weekly-s1", weekly.key());
+    assertEquals("weed-weekly-2026", weekly.key());
     assertEquals(0, weekly.everyYears());
     assertTrue(weekly.text().startsWith("Walk every bed;"), weekly.text());
     assertTrue(weekly.text().endsWith(")"), weekly.text());
