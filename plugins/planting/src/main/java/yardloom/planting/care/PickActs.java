@@ -3,10 +3,8 @@ package yardloom.planting.care;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.MonthDay;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
@@ -14,6 +12,7 @@ import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.unit.Months;
 import yardloom.planting.care.Lots.Lot;
 import yardloom.planting.care.formula.Season;
 import yardloom.planting.harvest.Bearing;
@@ -92,10 +91,7 @@ final class PickActs {
     }
     String kind = lot.plant().name();
     Set<Month> rests = HarvestSeason.rests(lot.plant(), in.find(YardFacts.CLIMATE));
-    String rest =
-        rests.stream()
-            .map(m -> m.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
-            .collect(Collectors.joining(", "));
+    String rest = rests.stream().map(Months::fullName).collect(Collectors.joining(", "));
     return Optional.of(
         new CareAct(
             "pick-" + CareYears.slug(kind) + lot.suffix(),

@@ -10,6 +10,7 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -49,6 +50,13 @@ public record Planting(
    * @param line what the plan says of it
    */
   public record Follows(Planting before, Next line) {}
+
+  /** What another part of the plan makes is not planted now. */
+  public Planting {
+    if (bed.turn() != PartTurn.NOW) {
+      choice = choice.standing();
+    }
+  }
 
   /** A planting on ground of its own. */
   public Planting(

@@ -18,6 +18,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.TableFormat;
@@ -93,12 +94,14 @@ public final class StandCalculator implements Calculator {
       out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
     }
     for (Planting.Specimen s : in.get(PlantPlaces.KEY).specimens()) {
-      if (s.tree().stands()) {
+      if (s.tree().stands() && s.tree().turn() == PartTurn.NOW) {
         // It found its water and light before there was a plan.
         continue;
       }
       out.give(YardFacts.STANDS, stand(year, s));
-      toGet(s.plant(), bill(s, stock.of(s), units), stock.of(s), units, out);
+      if (s.tree().turn() == PartTurn.NOW) {
+        toGet(s.plant(), bill(s, stock.of(s), units), stock.of(s), units, out);
+      }
       out.give(YardFacts.LIGHT_NEEDS, need(s.tree().id(), s.place(), s.plant()));
     }
   }

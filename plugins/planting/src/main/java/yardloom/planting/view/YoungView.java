@@ -96,9 +96,7 @@ public final class YoungView {
 
   /** A new hedge is a strip along its line, as wide as woody plants are by then. */
   private void hedge(Element.Fence fence, Stage stage) {
-    boolean hedge =
-        fence.attributes().get(Barrier.KEY).map(b -> b.made() == Barrier.Made.HEDGE).orElse(false);
-    if (hedge && !fence.stands()) {
+    if (Barrier.isHedge(fence) && !fence.stands()) {
       double grownM = fence.shape().area().squareMetres() / fence.line().length().metres();
       Shape strip = fence.line().strip(Length.metres(grownM * GrownShare.woody(stage)));
       marks.add(new Mark.Region(strip, style(stage), fence.id().name()));

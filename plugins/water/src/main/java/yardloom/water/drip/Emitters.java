@@ -64,7 +64,7 @@ public final class Emitters {
 
   static Laid lay(
       Element of, Shape ground, List<ElementId> waters, Entry<DripChoice> said, Facts in) {
-    Derived<Length> width = WettedGround.width(in.find(YardFacts.SOIL));
+    Derived<Length> width = WettedGround.width(in.find(YardFacts.SOIL), said.value().emitter());
     List<OfKind> kinds = new ArrayList<>();
     for (Stand stand : in.all(YardFacts.STANDS)) {
       boolean own = waters.contains(stand.in()) && !stand.follows();
