@@ -121,7 +121,7 @@ class HouseholdTest {
     DiaryEntry divide =
         entries.stream().filter(e -> e.title().startsWith("Divide")).findFirst().orElseThrow();
     assertEquals("Divide rhubarb: rhubarb", divide.title());
-    assertEquals("divide-rhubarb-s4", divide.key());
+    assertEquals("divide-rhubarb-grown", divide.key());
     assertEquals("2031-03-06", divide.from().toString());
     assertEquals("2031-04-06", divide.until().toString());
     assertEquals(6, divide.everyYears());
