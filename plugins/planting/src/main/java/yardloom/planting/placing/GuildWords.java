@@ -31,12 +31,25 @@ public final class GuildWords {
   public static void guild(
       BedScope in,
       @Opt(name = "round", help = "the name of a tree", required = true) String round,
-      @Opt(name = "groundCover", help = "a kind that covers the ground, next to the stem", fallback = "no such ring")
+      @Opt(
+              name = "groundCover",
+              help = "a kind that covers the ground, next to the stem",
+              fallback = "no such ring")
           String groundCover,
-      @Opt(name = "mulchMaker", help = "a kind that is cut and left as mulch", fallback = "no such ring") String mulchMaker,
-      @Opt(name = "insectPlant", help = "a kind that feeds bees and other insects", fallback = "no such ring")
+      @Opt(
+              name = "mulchMaker",
+              help = "a kind that is cut and left as mulch",
+              fallback = "no such ring")
+          String mulchMaker,
+      @Opt(
+              name = "insectPlant",
+              help = "a kind that feeds bees and other insects",
+              fallback = "no such ring")
           String insectPlant,
-      @Opt(name = "nitrogenFixer", help = "a kind that fixes nitrogen, outermost", fallback = "no such ring")
+      @Opt(
+              name = "nitrogenFixer",
+              help = "a kind that fixes nitrogen, outermost",
+              fallback = "no such ring")
           String nitrogenFixer,
       @Opt(
               name = "from",

@@ -42,8 +42,7 @@ public final class PlacingWords {
     int plants =
         count == null
             ? RingPlaces.count(
-                radius,
-                PlantCatalogue.of(in.draft().attributes()).plant(name).inRow().middle())
+                radius, PlantCatalogue.of(in.draft().attributes()).plant(name).inRow().middle())
             : whole(in, "count", count);
     add(in, name, null, stock, new Placement.Ring(round, radius, plants, Optional.empty()));
   }

@@ -102,8 +102,7 @@ class DiaryKeysTest {
             .filter(k -> k.startsWith("pole-bean") && k.endsWith("-2026"))
             .sorted()
             .collect(Collectors.toList());
-    assertEquals(
-        List.of("pole-bean-after-pea-2026", "pole-bean-on-06-20-after-pea-2026"), round);
+    assertEquals(List.of("pole-bean-after-pea-2026", "pole-bean-on-06-20-after-pea-2026"), round);
     List<String> keys = keys(yard);
     assertEquals(keys.size(), new TreeSet<>(keys).size(), keys::toString);
   }
