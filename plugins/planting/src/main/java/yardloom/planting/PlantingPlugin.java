@@ -54,6 +54,8 @@ import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
 import yardloom.planting.own.OwnPlantWords;
 import yardloom.planting.placing.GrownPicture;
+import yardloom.planting.placing.GuildTable;
+import yardloom.planting.placing.GuildWords;
 import yardloom.planting.placing.LayoutCalculator;
 import yardloom.planting.placing.NextWords;
 import yardloom.planting.placing.PlacedCheck;
@@ -107,6 +109,7 @@ public final class PlantingPlugin implements YardPlugin {
                 PlantingWords.class,
                 PlacingWords.class,
                 NextWords.class,
+                GuildWords.class,
                 BayWords.class,
                 ChillWords.class,
                 RotationWords.class,
@@ -188,6 +191,7 @@ public final class PlantingPlugin implements YardPlugin {
         new LossesTable(),
         new ThinningTable(),
         new TurnTable(),
+        new GuildTable(),
         new GrowthTable(),
         new PlantSchedule());
   }

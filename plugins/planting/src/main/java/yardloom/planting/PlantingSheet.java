@@ -18,6 +18,7 @@ import yardloom.planting.harvest.HarvestPlan;
 import yardloom.planting.harvest.HarvestTable;
 import yardloom.planting.list.PlantKeys;
 import yardloom.planting.list.PlantSchedule;
+import yardloom.planting.placing.GuildTable;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.ThinningTable;
 import yardloom.planting.stock.StockPlan;
@@ -71,6 +72,7 @@ public final class PlantingSheet implements SheetMaker {
             new PlantSchedule(),
             new ThinningTable(),
             new TurnTable(),
+            new GuildTable(),
             new PlantingTimes(),
             new HarvestTable(),
             new CareTable())

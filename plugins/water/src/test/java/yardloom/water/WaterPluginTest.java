@@ -104,6 +104,50 @@ class WaterPluginTest extends PluginContract {
     }
   }
 
+  /** Pea, and beans on its ground: a bed of 4 by 8 ft with Kc 0.5 and then 0.4 in July. */
+  private static void turns(Plan plan, Sink out) {
+    Element.Bed bed = plan.all(Element.Bed.class).get(0);
+    Optional<Stand.Ground> ground = Optional.empty();
+    for (String plant : List.of("pea", "bean")) {
+      List<Double> kc = new ArrayList<>(Collections.nCopies(12, 0.0));
+      kc.set(6, plant.equals("pea") ? 0.5 : 0.4);
+      out.give(
+          YardFacts.STANDS,
+          new Stand(
+              bed.id(),
+              HERE,
+              plant,
+              "",
+              List.of(bed.shape().heart()),
+              bed.shape().area(),
+              Length.metres(1),
+              kc,
+              Source.commonPractice("Kc by hand"),
+              Optional.empty(),
+              Optional.empty(),
+              false,
+              yardloom.facts.work.WorkPhase.PLANT,
+              ground));
+      ground = Optional.of(new Stand.Ground(HERE, "pea"));
+    }
+  }
+
+  /** Rain of a month falls once on the ground of both: area × (0.9 × ET − rain). */
+  @Test
+  void cropsThatFollowEachOther_shareTheRainOfTheirMonth() {
+    urbana();
+    bed("a", 4, 8);
+    Outcome outcome = outcome(new Giver(Set.of(YardFacts.STANDS), WaterPluginTest::turns));
+    MonthlyWeather weather = outcome.results().get(MonthlyWeather.KEY);
+    double et = weather.referenceEt().get(6).value().metres();
+    double rain = weather.effectiveRain().get(6).value().metres();
+    WaterDemand demand = outcome.results().all(WaterDemand.KEY).get(0);
+    double cubicMetres = 32 * 0.3048 * 0.3048 * (0.9 * et - rain);
+    assertTrue(cubicMetres > 0);
+    assertEquals(cubicMetres * 1000, demand.monthly().get(6).value().litres(), 0.01);
+    assertEquals(0, demand.monthly().get(5).value().litres(), 1e-9);
+  }
+
   private BedScope bed(String name, double widthFt, double depthFt) {
     Shape shape = Shape.rectangle(Point.metres(0, 0), Length.feet(widthFt), Length.feet(depthFt));
     ElementDraft element =

@@ -75,7 +75,7 @@ public final class CareCalculator implements Calculator {
     CareYears years = new CareYears(plan, in, year.get(), start.get(), lots);
     for (CareAct act : years.acts()) {
       out.give(CareAct.KEY, act);
-      out.give(DiaryEntry.FACT, CareDiary.entry(act));
+      CareDiary.entries(act).forEach(entry -> out.give(DiaryEntry.FACT, entry));
     }
   }
 

@@ -1,15 +1,35 @@
 package yardloom.planting.care;
 
+import java.util.List;
 import yardloom.kernel.diary.DiaryEntry;
 
 /** Care as entries of a calendar. */
 final class CareDiary {
   private CareDiary() {}
 
-  static DiaryEntry entry(CareAct act) {
-    String plants = String.join(", ", act.plants());
+  /**
+   * The entries of an act. Keys are made of what is done, for which kind or from which day, and the
+   * year, never of a running number: another bed in the plan leaves those of all others alone, so
+   * that a calendar read in again keeps its entries. Planting has one for each kind, which moves
+   * with its visit.
+   */
+  static List<DiaryEntry> entries(CareAct act) {
+    if (act.act() == Act.PLANT) {
+      return act.plants().stream()
+          .map(kind -> entry(act, "plant-" + CareYears.slug(kind), kind))
+          .toList();
+    }
+    return List.of(entry(act, act.key(), String.join(", ", act.plants())));
+  }
+
+  /** The year, not the season of the garden, which may begin a year sooner with another bed. */
+  private static String when(CareAct act) {
+    return act.season() == CareAct.GROWN ? "grown" : "" + act.from().getYear();
+  }
+
+  private static DiaryEntry entry(CareAct act, String key, String plants) {
     return new DiaryEntry(
-        act.key() + "-s" + act.season(),
+        key.replace("-first-winter", "") + "-" + when(act),
         act.from(),
         act.until(),
         act.what() + (plants.isEmpty() ? "" : ": " + plants),

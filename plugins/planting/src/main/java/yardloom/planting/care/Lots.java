@@ -55,8 +55,7 @@ final class Lots {
 
     /** What tells its acts from those of the same kind elsewhere. */
     String suffix() {
-      return turn.map(d -> "-after-" + CareYears.slug(d.before().planting().plant().name()))
-          .orElse(planted.isEmpty() ? "-standing" : "");
+      return turn.map(d -> "-" + d.key()).orElse(planted.isEmpty() ? "-standing" : "");
     }
 
     /** How many are in any group of a list, {@code fig; pomegranate}, in a season of the garden. */

@@ -82,9 +82,7 @@ final class PlantingActs {
       lot.planted()
           .ifPresent(d -> visits.computeIfAbsent(d, k -> new TreeSet<>()).add(lot.plant().name()));
     }
-    int visit = 0;
     for (Map.Entry<LocalDate, TreeSet<String>> e : visits.entrySet()) {
-      visit++;
       List<String> kinds = List.copyOf(e.getValue());
       LocalDate day = e.getKey();
       List<String> set =
@@ -95,7 +93,7 @@ final class PlantingActs {
       if (!set.isEmpty()) {
         // What follows another has its own act each season.
         give(
-            "plant-" + visit,
+            "plant-" + day,
             Act.PLANT,
             "Plant",
             set,
@@ -106,7 +104,7 @@ final class PlantingActs {
       }
       // How much stands in the table of water for new plants, on the same days.
       give(
-          "water-" + visit,
+          "water-" + day,
           Act.WATER,
           "Water new plants",
           kinds,
@@ -196,7 +194,7 @@ final class PlantingActs {
         LocalDate from = lot.planted().get().plusYears(years);
         acts.add(
             new CareAct(
-                CareYears.slug(kind + " after " + cleared),
+                lot.turn().get().key(),
                 Act.SOW,
                 "Clear, feed and plant the next",
                 List.of(kind),

@@ -46,6 +46,25 @@ final class TurnDates {
    * @param planted its date in the first year
    */
   record Dated(Turn turn, Turn before, LocalDate planted) {
+    /** Names the round up to it, whatever its days and however many beds carry it. */
+    String key() {
+      return key(turn.planting());
+    }
+
+    private static String key(Planting p) {
+      String name = p.plant().name();
+      String said =
+          p.follows()
+              .map(f -> f.line())
+              .map(
+                  l ->
+                      l.on().map(d -> " on " + d).orElse("")
+                          + l.days().map(d -> " of " + d + " days").orElse(""))
+              .orElse("");
+      String before = p.follows().map(f -> "-after-" + key(f.before())).orElse("");
+      return CareYears.slug(name + said) + before;
+    }
+
     Area ground() {
       return turn.planting().ground().area();
     }

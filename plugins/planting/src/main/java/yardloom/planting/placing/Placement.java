@@ -15,8 +15,13 @@ public sealed interface Placement {
     }
   }
 
-  /** Evenly round a tree. */
-  record Ring(String tree, Length radius, int count) implements Placement {}
+  /**
+   * Evenly round a tree.
+   *
+   * @param role what its kind does for a guild; empty for a ring of its own
+   */
+  record Ring(String tree, Length radius, int count, Optional<GuildRole> role)
+      implements Placement {}
 
   /** One after the other along a line, half a spacing from its ends. */
   record Along(Line line) implements Placement {}

@@ -15,6 +15,7 @@ import yardloom.kernel.vocab.Verb;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 import yardloom.planting.placing.formula.Layout;
+import yardloom.planting.placing.formula.RingPlaces;
 
 /** The words that say where the plants of a bed stand, if not in a slice of it. */
 public final class PlacingWords {
@@ -30,11 +31,20 @@ public final class PlacingWords {
       @Arg(name = "name", help = "a plant of the catalogue") String name,
       @Opt(name = "round", help = "the name of a tree", required = true) String round,
       @Opt(name = "radius", help = "from the tree's middle", required = true) Length radius,
-      @Opt(name = "count", help = "how many, evenly round", required = true) Number count,
+      @Opt(
+              name = "count",
+              help = "how many, evenly round",
+              fallback = "as many as stand apart as the catalogue says")
+          Number count,
       @Opt(name = "stock", help = PlantingWords.STOCK_HELP, fallback = PlantingWords.USUAL_STOCK)
           String stock) {
     checkRange(in, "radius", radius);
-    add(in, name, null, stock, new Placement.Ring(round, radius, whole(in, "count", count)));
+    int plants =
+        count == null
+            ? RingPlaces.count(
+                radius, PlantCatalogue.of(in.draft().attributes()).plant(name).inRow().middle())
+            : whole(in, "count", count);
+    add(in, name, null, stock, new Placement.Ring(round, radius, plants, Optional.empty()));
   }
 
   @Verb(
@@ -145,7 +155,7 @@ public final class PlacingWords {
         .add(PlantingKeys.THINNED, new Thinned(found.name(), to, before), in.place());
   }
 
-  private static void add(BedScope in, String name, Length spacing, String stock, Placement where) {
+  static void add(BedScope in, String name, Length spacing, String stock, Placement where) {
     Plant found = PlantCatalogue.of(in.draft().attributes()).plant(name);
     if (found.form() == Plant.Form.TREE) {
       throw new PlanException(
@@ -179,7 +189,7 @@ public final class PlacingWords {
     return (int) given;
   }
 
-  private static void checkRange(BedScope in, String what, Length value) {
+  static void checkRange(BedScope in, String what, Length value) {
     if (value.inches() < 1 || value.feet() > 60) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,

@@ -85,8 +85,10 @@ public final class WindowCalculator implements Calculator {
   }
 
   private static Derived<MonthDay> day(Derived<MonthDay> usual, LocalDate date) {
-    return Derived.by("day by which what follows on the same ground is still in time", TURN)
+    LocalDate day = usual.value().atYear(date.getYear());
+    return Derived.by("usual day + days later", TURN)
         .from("usual day", usual)
+        .from("days later", (int) (date.toEpochDay() - day.toEpochDay()))
         .gives(MonthDay.from(date));
   }
 

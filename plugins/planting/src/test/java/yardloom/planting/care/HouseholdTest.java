@@ -121,13 +121,13 @@ class HouseholdTest {
     DiaryEntry divide =
         entries.stream().filter(e -> e.title().startsWith("Divide")).findFirst().orElseThrow();
     assertEquals("Divide rhubarb: rhubarb", divide.title());
-    assertEquals("divide-rhubarb-s4", divide.key());
+    assertEquals("divide-rhubarb-grown", divide.key());
     assertEquals("2031-03-06", divide.from().toString());
     assertEquals("2031-04-06", divide.until().toString());
     assertEquals(6, divide.everyYears());
     DiaryEntry weekly =
         entries.stream().filter(e -> e.title().equals("Weed weekly")).findFirst().orElseThrow();
-    assertEquals("weed-weekly-s1", weekly.key());
+    assertEquals("weed-weekly-2026", weekly.key());
     assertEquals(0, weekly.everyYears());
     assertTrue(weekly.text().startsWith("Walk every bed;"), weekly.text());
     assertTrue(weekly.text().endsWith(")"), weekly.text());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
@@ -87,13 +88,12 @@ public final class DemandCalculator implements Calculator {
         .toList();
   }
 
-  /** The coefficients of what stands on the ground of a stand after it, each over its days. */
-  private static double after(Stand first, List<Stand> stands, int month) {
+  /** What stands on one ground in the year, each over its days, the first first. */
+  private static List<Stand> ground(Stand first, List<Stand> stands) {
     Stand.Ground ground = new Stand.Ground(first.place(), first.plant());
-    return stands.stream()
-        .filter(s -> s.ground().filter(ground::equals).isPresent())
-        .mapToDouble(s -> s.kc().get(month))
-        .sum();
+    List<Stand> all = new ArrayList<>(List.of(first));
+    stands.stream().filter(s -> s.ground().filter(ground::equals).isPresent()).forEach(all::add);
+    return all;
   }
 
   private static Derived<Volume> need(List<Stand> stands, MonthlyWeather weather, int month) {
@@ -105,15 +105,18 @@ public final class DemandCalculator implements Calculator {
             .from("effective rain", rain);
     Volume sum = Volume.ZERO;
     for (Stand stand : stands) {
-      double kc = stand.kc().get(month);
-      if (!stand.follows()) {
-        // Rain falls once on ground that carries two crops in a month.
-        double all = kc + after(stand, stands, month);
-        sum = sum.plus(stand.area().deep(NetNeed.of(all, et.value(), rain.value())));
+      if (stand.follows()) {
+        continue;
       }
-      why.from("Kc " + stand.plant(), kc, stand.place())
+      // Rain falls once on ground that carries two crops in a month.
+      List<Stand> ground = ground(stand, stands);
+      String plants = ground.stream().map(Stand::plant).collect(Collectors.joining(", then "));
+      double kc = ground.stream().mapToDouble(s -> s.kc().get(month)).sum();
+      sum = sum.plus(stand.area().deep(NetNeed.of(kc, et.value(), rain.value())));
+      why.from("Kc " + plants, kc, stand.place())
           .from("Kc source", stand.kcSource().cite())
-          .from("area " + stand.plant(), stand.area(), stand.place());
+          .from("area " + plants, stand.area(), stand.place());
+      ground.stream().skip(1).forEach(s -> why.from("Kc source", s.kcSource().cite()));
     }
     return why.gives(sum);
   }

@@ -84,6 +84,7 @@ contourRows from: 0.07
 bed('guild', rect(57.ft, 6.ft, 10.ft, 12.ft), use: 'perennial') {
   emitters flow: 0.5.gph, compensating: true, rated: 18.psi
   plantRing 'chives', round: 'guild pear', radius: 3.ft, count: 7
+  guild round: 'guild pear', insectPlant: 'yarrow', from: 1.5.ft
   plantRow 'sage', along: line([point(58.5.ft, 7.ft), point(58.5.ft, 17.ft)]), spacing: 2.ft
   plantDrift 'thyme', about: point(65.ft, 16.ft), count: 3
   plantAt 'lovage', at: [point(65.ft, 8.5.ft)]

@@ -15,6 +15,15 @@ import yardloom.kernel.unit.Length;
 public final class RingPlaces {
   private RingPlaces() {}
 
+  /**
+   * How many stand on a circle at least a spacing apart, straight from one to the next: the largest
+   * n with 2 r sin(π / n) ≥ spacing; 1 where not even two do.
+   */
+  public static int count(Length radius, Length spacing) {
+    double half = spacing.ratioTo(radius.times(2));
+    return half > 1 ? 1 : (int) Math.floor(Math.PI / StrictMath.asin(half) + 1e-9);
+  }
+
   /** Evenly on a circle, the first straight up the plan. */
   public static List<Point> round(Point centre, Length radius, int count) {
     List<Point> at = new ArrayList<>();
