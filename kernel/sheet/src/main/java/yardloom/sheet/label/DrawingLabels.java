@@ -303,14 +303,14 @@ public final class DrawingLabels {
 
   private Waiting clearest(List<Waiting> ways) {
     return ways.stream()
-        .min(Comparator.comparingLong(a -> space.under(centred(a)).outlines()))
+        .min(Comparator.comparingLong(a -> space.outlinesUnder(centred(a))))
         .orElseThrow();
   }
 
   /** Whether what it names has room for it between its plants; not for the label of a point. */
   private boolean isInItsGround(Waiting w) {
     Box box = centred(w);
-    return w.ground().filter(g -> g.contains(box)).isPresent() && space.under(box).symbols() == 0;
+    return w.ground().filter(g -> g.contains(box)).isPresent() && !space.isOnSymbol(box);
   }
 
   private Box centred(Waiting w) {

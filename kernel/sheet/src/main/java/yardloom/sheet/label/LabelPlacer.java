@@ -234,7 +234,12 @@ final class LabelPlacer {
 
   /** Whether it lies in its ground, on no line or symbol; that of a point may lie anywhere. */
   private boolean isClear(Request request, Box box) {
-    return request.ground().map(g -> g.contains(box) && space.under(box).all() == 0).orElse(true);
+    return request.ground().map(g -> g.contains(box) && space.isBare(box)).orElse(true);
+  }
+
+  /** Lines of all kinds cost alike. */
+  private static LabelSpace.Price lines(double each) {
+    return new LabelSpace.Price(each, 0, 0);
   }
 
   private Offer atThePoint(Request request) {
@@ -244,7 +249,7 @@ final class LabelPlacer {
       double least = PER_SIDE * i;
       if (least < best.cost() && space.isFree(Quad.of(box)) && isNearest(box, request)) {
         double line = request.isNumber() ? PER_CROSSING_OF_NUMBER : PER_CROSSING;
-        double cost = least + line * space.under(box).all();
+        double cost = least + line * space.under(box, lines(line), best.cost() - least).all();
         best = best.orCheaper(new Spot(box, Optional.empty(), false), cost);
       }
     }
@@ -261,7 +266,9 @@ final class LabelPlacer {
     }
     for (Candidate c : GroundPlaces.beside(ground, request, GAP_TO_GROUND_MM)) {
       if (c.cost() < best.cost() && space.isFree(Quad.of(c.box())) && isNearest(c.box(), request)) {
-        double cost = c.cost() + PER_CROSSING * space.under(c.box()).all();
+        double most = best.cost() - c.cost();
+        double cost =
+            c.cost() + PER_CROSSING * space.under(c.box(), lines(PER_CROSSING), most).all();
         best = best.orCheaper(new Spot(c.box(), Optional.empty(), c.upright()), cost);
       }
     }
@@ -276,6 +283,7 @@ final class LabelPlacer {
             .sorted(Comparator.comparingDouble(i -> places.get(i).cost()))
             .mapToInt(Integer::intValue)
             .toArray();
+    LabelSpace.Price price = new LabelSpace.Price(PER_CROSSING_INSIDE, PER_CROSSING, perSymbol);
     Offer best = Offer.NONE;
     int bestAt = places.size();
     for (int i : byCost) {
@@ -284,7 +292,7 @@ final class LabelPlacer {
         break;
       }
       if (ground.contains(c.box()) && space.isFree(Quad.of(c.box()))) {
-        LabelSpace.Under under = space.under(c.box());
+        LabelSpace.Under under = space.under(c.box(), price, best.cost() - c.cost());
         double cost =
             c.cost()
                 + PER_CROSSING * under.outlines()
@@ -317,7 +325,8 @@ final class LabelPlacer {
           if (space.isLeaderFree(leader.from(), leader.to())) {
             double cost =
                 least
-                    + PER_CROSSING * space.under(box).all()
+                    + PER_CROSSING
+                        * space.under(box, lines(PER_CROSSING), best.cost() - least).all()
                     + (isOnForeignGround(box, request) ? ON_FOREIGN_GROUND : 0)
                     + space.crossingCost(leader.from(), leader.to());
             best = best.orCheaper(new Spot(box, Optional.of(leader), false), cost);

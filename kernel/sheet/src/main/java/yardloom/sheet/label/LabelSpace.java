@@ -10,6 +10,11 @@ import yardloom.sheet.paper.Xy;
 public final class LabelSpace {
   private static final double PER_OUTLINE_CROSSED = 3;
 
+  private static final int KINDS = Kind.values().length;
+
+  /** Costs that differ by less are not told apart for certain. */
+  private static final double DUST = 1e-6;
+
   /** What a line is part of. */
   enum Kind {
     LINE,
@@ -138,19 +143,61 @@ public final class LabelSpace {
    */
   record Under(long all, long outlines, long symbols) {}
 
-  /** How many lines of each kind run under {@code box}. */
-  Under under(Box box) {
-    long[] count = new long[Kind.values().length];
+  /**
+   * What the lines under a text cost.
+   *
+   * @param each line of any kind
+   * @param outline what one of these costs besides
+   * @param symbol what a line of one costs besides
+   */
+  record Price(double each, double outline, double symbol) {
+    private double of(Kind kind) {
+      return switch (kind) {
+        case LINE -> each;
+        case OUTLINE -> each + outline;
+        case SYMBOL -> each + symbol;
+      };
+    }
+  }
+
+  /**
+   * How many lines of each kind run under {@code box}; where they cost clearly more than {@code
+   * most}, not all of them are counted, but so many that those do too.
+   */
+  Under under(Box box, Price price, double most) {
+    int[] count = new int[KINDS];
+    double[] cost = {0};
     index()
         .near(
             box.x(),
             box.y(),
             box.right(),
             box.bottom(),
-            s -> count[s.kind.ordinal()] += box.isCrossedBy(s.from, s.to) ? 1 : 0);
+            s -> {
+              if (box.isCrossedBy(s.from, s.to)) {
+                count[s.kind.ordinal()]++;
+                cost[0] += price.of(s.kind);
+              }
+              return cost[0] <= most + DUST;
+            });
     long outlines = count[Kind.OUTLINE.ordinal()];
     long symbols = count[Kind.SYMBOL.ordinal()];
     return new Under(outlines + symbols + count[Kind.LINE.ordinal()], outlines, symbols);
+  }
+
+  /** How many outlines run under {@code box}. */
+  long outlinesUnder(Box box) {
+    return under(box, new Price(0, 1, 0), Double.POSITIVE_INFINITY).outlines();
+  }
+
+  /** Whether part of a symbol lies under {@code box}. */
+  boolean isOnSymbol(Box box) {
+    return under(box, new Price(0, 0, 1), 0).symbols() > 0;
+  }
+
+  /** Whether nothing at all lies under {@code box}. */
+  boolean isBare(Box box) {
+    return under(box, new Price(1, 0, 0), 0).all() == 0;
   }
 
   /** A leader that crosses the outlines of things it does not belong to misleads. */
@@ -167,6 +214,7 @@ public final class LabelSpace {
               if (s.kind == Kind.OUTLINE && Quad.isCrossing(from, to, s.from, s.to)) {
                 outlines[0]++;
               }
+              return true;
             });
     return PER_OUTLINE_CROSSED * outlines[0];
   }

@@ -2,7 +2,6 @@ package yardloom.work.client;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,6 +18,7 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
@@ -37,7 +37,7 @@ import yardloom.work.phase.PlantingVisit;
 import yardloom.work.phase.ScheduleCalculator;
 
 /**
- * What the client needs on two pages: the yard before and grown, what it brings by month, what,
+ * What the client needs on a page: the yard before and grown, what it brings by month, what,
  * when, what it costs, and what stays to be done.
  */
 public final class ClientSheet implements SheetMaker {
@@ -80,23 +80,19 @@ public final class ClientSheet implements SheetMaker {
     if (!before.isEmpty()) {
       panels.add(new Panel.Before("As it stands", "As planned, when grown", before));
     }
-    panels.add(new Panel.TableBlock(KeyFigures.forClient(plan, facts)));
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
-    // A year is seen at one look in bars; its table stands in the report.
-    List<Panel> charts = new ArrayList<>();
-    List<Panel> others = new ArrayList<>();
-    for (Table table : offers.tables(SheetPage.CLIENT)) {
-      MonthBars.of(table, format)
-          .ifPresentOrElse(charts::add, () -> others.add(new Panel.TableBlock(table, true)));
-    }
-    Collections.reverse(charts);
-    charts.stream().limit(1).forEach(panels::add);
-    panels.add(new Panel.Notes("What we need from you", asks()));
-    charts.stream().skip(1).forEach(panels::add);
     panels.add(new Panel.Notes("In short", summary(plan, facts, totals.get(), phases)));
-    panels.add(new Panel.TableBlock(days(plan, phases)));
-    // They stand where there is room; two pages are enough for a client.
-    panels.addAll(others);
+    panels.add(new Panel.Notes("What we need from you", asks()));
+    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    List<Table> offered = offers.tables(SheetPage.CLIENT);
+    List<Panel.Figure> charts =
+        offered.stream().flatMap(t -> MonthBars.of(t, format).stream()).toList();
+    // What it brings, else what it asks for, seen at one look; the tables stand in the report.
+    charts.stream().skip(Math.max(0, charts.size() - 1)).forEach(panels::add);
+    // The rest fills what room is left: a client reads one page.
+    List<Table> room =
+        new ArrayList<>(List.of(KeyFigures.forClient(plan, facts), days(plan, facts, phases)));
+    offered.stream().filter(t -> MonthBars.of(t, format).isEmpty()).forEach(room::add);
+    room.forEach(t -> panels.add(new Panel.TableBlock(t, true)));
     return List.of(new SheetPlan(NUMBER, "client", "Your yard", SheetPlan.Format.PAGE, panels));
   }
 
@@ -116,7 +112,13 @@ public final class ClientSheet implements SheetMaker {
             + " of compost in place.");
     PhaseTime first = phases.get(0);
     PhaseTime last = PhaseTime.lastOfWork(phases);
-    int days = last.firstDay() + last.days() - 1;
+    int days =
+        PartOfPlan.of(plan, facts).stream()
+            .map(part -> part.facts().all(PhaseTime.FACT))
+            .filter(its -> !its.isEmpty())
+            .map(PhaseTime::lastOfWork)
+            .mapToInt(its -> its.firstDay() + its.days() - 1)
+            .sum();
     lines.add(
         first.start().isPresent()
             ? "Work from "
@@ -200,7 +202,7 @@ public final class ClientSheet implements SheetMaker {
   }
 
   /** The phases, narrow enough for the page; what follows what stands on the work sheet. */
-  private static Table days(Plan plan, List<PhaseTime> phases) {
+  private static Table days(Plan plan, Facts facts, List<PhaseTime> phases) {
     boolean dated = phases.stream().allMatch(p -> p.start().isPresent());
     Table.Builder table =
         Table.titled("client-phases", "What happens when").column(Column.text("phase", "Phase"));
@@ -210,6 +212,16 @@ public final class ClientSheet implements SheetMaker {
       table.column(Column.of("day", "Working day", Measure.COUNT));
     }
     table.column(Column.of("days", "Days", Measure.COUNT));
+    for (PartOfPlan part : PartOfPlan.of(plan, facts)) {
+      if (!part.name().isEmpty()) {
+        table.heading(part.name());
+      }
+      days(plan, part.facts().all(PhaseTime.FACT), dated, table);
+    }
+    return table.build();
+  }
+
+  private static void days(Plan plan, List<PhaseTime> phases, boolean dated, Table.Builder table) {
     for (PhaseTime p : phases) {
       List<Cell> cells = new ArrayList<>(List.of(Cell.text(p.phase().title(plan))));
       if (dated) {
@@ -220,7 +232,6 @@ public final class ClientSheet implements SheetMaker {
       cells.add(Cell.number(p.days()));
       table.row(cells);
     }
-    return table.build();
   }
 
   private static List<String> asks() {

@@ -33,7 +33,7 @@ import yardloom.kernel.unit.Length;
 final class MonthBars {
   private static final double AXIS_M = 12;
   private static final double MONTH_M = 6;
-  private static final double HIGH_M = 20;
+  private static final double HIGH_M = 13;
   private static final double WIDTH_M = AXIS_M + 12 * MONTH_M;
   private static final double LETTERS_MM = 2;
 
