@@ -37,8 +37,8 @@ import yardloom.work.phase.PlantingVisit;
 import yardloom.work.phase.ScheduleCalculator;
 
 /**
- * What the client needs on a page: the yard before and grown, what it brings by month, what,
- * when, what it costs, and what stays to be done.
+ * What the client needs on a page: the yard before and grown, what it brings by month, what, when,
+ * what it costs, and what stays to be done.
  */
 public final class ClientSheet implements SheetMaker {
   private static final int NUMBER = 80;

@@ -57,9 +57,9 @@ class MonthBarsTest {
   }
 
   /**
-   * The highest is 47 kg: steps of 10 to 50. On an axis of 13 units May's bar is 13 × 12 / 50 = 3.12
-   * high and August's 13 × 30 / 50 = 7.8; their middles lie at 12 + 4.5 × 6 = 39 and 12 + 7.5 × 6 =
-   * 57. August's line runs from 13 × 22 / 50 = 5.72 to 13 × 47 / 50 = 12.22.
+   * The highest is 47 kg: steps of 10 to 50. On an axis of 13 units May's bar is 13 × 12 / 50 =
+   * 3.12 high and August's 13 × 30 / 50 = 7.8; their middles lie at 12 + 4.5 × 6 = 39 and 12 + 7.5
+   * × 6 = 57. August's line runs from 13 × 22 / 50 = 5.72 to 13 × 47 / 50 = 12.22.
    */
   @Test
   void ranges_barIsLikely_lineFromLowToHigh() {
