@@ -223,4 +223,25 @@ class PictureTest {
       assertEquals(Set.of(SheetPage.COVER), PaintedYard.painter(layer).uses());
     }
   }
+
+  /**
+   * Before the work there are the lot, the house with its shadow and the old tree; the new tree,
+   * the bed, the path and the chips are not there yet. Names as the script has them.
+   */
+  @Test
+  void before_showsWhatStands_afterAlsoWhatIsNew() {
+    TreeWords.tree(yard.in, "Old oak", p(5, 25), m(7), m(5), m(1), m(0.5), "deciduous", null, null);
+    TreeWords.tree(
+        yard.in, "New pear", p(15, 25), m(3), m(4), m(1), m(0.03), "deciduous", null, null);
+    assertEquals(Set.of("Old oak"), abouts("site.before-crowns"));
+    assertEquals(Set.of("Old oak", "New pear"), abouts(CROWNS));
+    assertEquals(Set.of(SheetPage.BEFORE), PaintedYard.painter("site.before-crowns").uses());
+    assertEquals(List.of(), yard.legend("site.before-crowns"));
+  }
+
+  private Set<String> abouts(String layer) {
+    return yard.paint(layer).stream()
+        .map(m -> ((Mark.Region) m).about().replaceAll("^tree |\"", ""))
+        .collect(java.util.stream.Collectors.toSet());
+  }
 }

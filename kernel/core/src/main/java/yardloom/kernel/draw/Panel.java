@@ -10,6 +10,7 @@ import yardloom.kernel.table.Table;
 public sealed interface Panel
     permits Panel.SitePlan,
         Panel.Enlarged,
+        Panel.Before,
         Panel.Figure,
         Panel.TableBlock,
         Panel.Notes,
@@ -68,6 +69,20 @@ public sealed interface Panel
     /** The part where {@code layers} have something to show. */
     public Enlarged(String title, Set<String> layers) {
       this(title, layers, Optional.empty());
+    }
+  }
+
+  /**
+   * The ground of the site plan as it was, beside it at the same scale: left of it, or above where
+   * the lot is wider than deep. A sheet has one at most.
+   *
+   * @param title over the earlier view
+   * @param titleAfter over the site plan itself
+   * @param layers ids of all that the earlier view shows
+   */
+  record Before(String title, String titleAfter, Set<String> layers) implements Panel {
+    public Before {
+      layers = Set.copyOf(layers);
     }
   }
 

@@ -51,6 +51,7 @@ final class PlanPage {
   private final Type type;
   private final double titleHeightMm;
   private final SheetMemory memory;
+  private final Optional<BeforeAndAfter> before;
 
   /**
    * Where the drawing goes.
@@ -70,6 +71,7 @@ final class PlanPage {
     this.type = type;
     this.titleHeightMm = titleHeightMm;
     this.extents = extents(request);
+    this.before = BeforeAndAfter.of(request, type);
     if (extents.get(0).isNull()) {
       throw new PlanException(
           ProblemCode.MISSING_OPTION, "the site plan has nothing to draw; give the plan a lot");
@@ -218,11 +220,13 @@ final class PlanPage {
   }
 
   private double width(Scale scale, Envelope extent) {
-    return scale.paperMm(extent.getWidth()) + 2 * margin();
+    double one = scale.paperMm(extent.getWidth()) + 2 * margin();
+    return before.map(pair -> pair.widthMm(one, extent)).orElse(one);
   }
 
   private double height(Scale scale, Envelope extent) {
-    return scale.paperMm(extent.getHeight()) + 2 * margin();
+    double one = scale.paperMm(extent.getHeight()) + 2 * margin();
+    return before.map(pair -> pair.heightMm(one, extent)).orElse(one);
   }
 
   private double margin() {
@@ -347,13 +351,21 @@ final class PlanPage {
     double height =
         arrangement.below() ? height(scale, extent) : content.height() - ViewTitle.HEIGHT_MM;
     Box area = new Box(content.x(), content.y(), grid.span(columns), height);
-    View view = View.centred(extent, 1000 / scale.denominator(), area);
-    Drawing drawing =
-        memory.drawing(
-            request.sheet().id(),
-            new SheetMemory.DrawingRequest(layers, view, area, request.sheet().format().isPocket()),
-            r -> new Drawing(r.layers(), r.view(), r.area(), type));
-    page.inks().add(Ink.Group.of("site-plan", title, drawing.inks()));
+    Box room = before.map(pair -> pair.after(area, extent)).orElse(area);
+    List<Ink> inks = new ArrayList<>();
+    before.ifPresent(
+        pair -> {
+          Box earlier = pair.before(area, extent);
+          inks.addAll(pair.titles(earlier, room));
+          inks.add(
+              Ink.Group.of(
+                  "before",
+                  "",
+                  drawing(" before", request.partLayers(), extent, scale, earlier).inks()));
+        });
+    Drawing drawing = drawing("", layers, extent, scale, room);
+    inks.addAll(drawing.inks());
+    page.inks().add(Ink.Group.of("site-plan", title, inks));
     Box strip = new Box(area.x(), area.bottom(), area.width(), ViewTitle.HEIGHT_MM);
     page.inks()
         .addAll(
@@ -367,5 +379,14 @@ final class PlanPage {
       page.inks().add(Ink.Path.line(DIVIDER, new Xy(x, frame.y()), new Xy(x, end)));
     }
     return drawing;
+  }
+
+  private Drawing drawing(
+      String which, SortedMap<Layer, List<Mark>> shown, Envelope extent, Scale scale, Box room) {
+    View view = View.centred(extent, 1000 / scale.denominator(), room);
+    return memory.drawing(
+        request.sheet().id() + which,
+        new SheetMemory.DrawingRequest(shown, view, room, request.sheet().format().isPocket()),
+        r -> new Drawing(r.layers(), r.view(), r.area(), type));
   }
 }

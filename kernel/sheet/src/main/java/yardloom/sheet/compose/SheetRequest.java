@@ -26,7 +26,7 @@ import yardloom.sheet.paper.Scale;
  *
  * @param scale asked for; empty to take the largest that fits
  * @param layers the marks of the site plan
- * @param partLayers the marks of the enlarged part
+ * @param partLayers the marks of the enlarged part, or of the view of before
  * @param lot what the site plan must show in full; surroundings are cut off
  * @param north clockwise from the sheet's up direction
  * @param optional tables that fill room left on the site plan's sheet and on its continuations;
@@ -95,7 +95,7 @@ public record SheetRequest(
         });
   }
 
-  /** The marks of the enlarged part; the legend is the site plan's. */
+  /** The marks of the enlarged part or of the view of before; the legend is the site plan's. */
   public SheetRequest withPart(Map<Layer, List<Mark>> newLayers) {
     return copy(c -> c.partLayers = new TreeMap<>(newLayers));
   }

@@ -8,6 +8,8 @@ public enum SheetPage implements SheetUse {
   WAYS,
   /** The cover: a picture of the grown yard in colour, and the figures that matter most. */
   COVER,
+  /** The client's page: a picture of the yard as it stands before the work. */
+  BEFORE,
   /** The layout sheet: what is measured, kept clear and set out. */
   LAYOUT,
   /** The grading sheet: levels, and what is dug and filled. */

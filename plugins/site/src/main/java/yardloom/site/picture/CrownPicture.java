@@ -2,6 +2,7 @@ package yardloom.site.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Style;
@@ -27,9 +28,10 @@ final class CrownPicture {
 
   private CrownPicture() {}
 
-  static List<Mark> marks(Plan plan) {
+  /** Of those elements that {@code shown} lets through. */
+  static List<Mark> marks(Plan plan, Predicate<Element> shown) {
     List<Mark> marks = new ArrayList<>();
-    for (Element.Tree tree : plan.all(Element.Tree.class)) {
+    for (Element.Tree tree : PicturePainter.shown(plan, Element.Tree.class, shown)) {
       String about = tree.id().toString();
       double radius = tree.crown().metres() / 2;
       if (radius <= 0) {

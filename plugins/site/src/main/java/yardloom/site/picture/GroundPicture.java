@@ -2,6 +2,7 @@ package yardloom.site.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import yardloom.facts.ground.OpenGround;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -24,6 +25,7 @@ final class GroundPicture {
   private static final Style PAVING =
       Style.filled("picture-paving", "#d9d6cf").outlined("#a8a398", 0.18);
   private static final Style SHADOW = Style.filled("picture-shadow", "#a3b785");
+  private static final Style SHADOW_ON_BARE = Style.filled("picture-shadow", "#c4b08c");
 
   /** As with the sun halfway up in the south-west. */
   private static final double SHADOW_PER_HEIGHT = 0.5;
@@ -38,11 +40,16 @@ final class GroundPicture {
 
   private GroundPicture() {}
 
+  private static Style shadow(Plan plan) {
+    return OpenGround.of(plan) == OpenGround.BARE ? SHADOW_ON_BARE : SHADOW;
+  }
+
   private static Style style(OpenGround open) {
     return open == OpenGround.BARE ? BARE : LAWN;
   }
 
-  static List<Mark> marks(Plan plan) {
+  /** Of those elements that {@code shown} lets through. */
+  static List<Mark> marks(Plan plan, Predicate<Element> shown) {
     List<Mark> marks = new ArrayList<>();
     Shape lot = plan.lot().map(Lot::shape).orElse(Shape.EMPTY);
     if (!lot.isEmpty()) {
@@ -57,14 +64,16 @@ final class GroundPicture {
       OpenGround open = OpenGround.of(plan);
       marks.add(new Mark.Region(lot, style(open), open.noun()));
     }
-    plan.all(Element.MulchedGround.class)
+    plan.all(Element.MulchedGround.class).stream()
+        .filter(shown)
         .forEach(m -> marks.add(new Mark.Region(m.shape(), CHIPS, m.id().toString())));
-    plan.all(Element.Paving.class)
+    plan.all(Element.Paving.class).stream()
+        .filter(shown)
         .forEach(p -> marks.add(new Mark.Region(p.shape(), PAVING, p.id().toString())));
-    for (Element.Building b : plan.all(Element.Building.class)) {
+    for (Element.Building b : PicturePainter.shown(plan, Element.Building.class, shown)) {
       Shape shadow = swept(b.shape(), b.eavesHeight()).and(lot);
       if (!shadow.isEmpty()) {
-        marks.add(new Mark.Region(shadow, SHADOW, "shadow of " + b.id().name()));
+        marks.add(new Mark.Region(shadow, shadow(plan), "shadow of " + b.id().name()));
       }
     }
     return marks;
@@ -103,7 +112,7 @@ final class GroundPicture {
     }
     if (plan.lot().isPresent()
         && plan.all(Element.Building.class).stream().anyMatch(b -> !b.neighbour())) {
-      entries.add(LegendEntry.area("Shadow", SHADOW.outlined(Palette.RULE, 0.18)));
+      entries.add(LegendEntry.area("Shadow", shadow(plan).outlined(Palette.RULE, 0.18)));
     }
     return entries;
   }

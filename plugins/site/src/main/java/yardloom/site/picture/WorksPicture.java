@@ -2,6 +2,7 @@ package yardloom.site.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import yardloom.kernel.draw.LegendEntry;
@@ -38,24 +39,27 @@ final class WorksPicture {
 
   private WorksPicture() {}
 
-  static List<Mark> marks(Plan plan) {
+  /** Of those elements that {@code shown} lets through. */
+  static List<Mark> marks(Plan plan, Predicate<Element> shown) {
     List<Mark> marks = new ArrayList<>();
-    plan.all(Element.Path.class)
+    plan.all(Element.Path.class).stream()
+        .filter(shown)
         .forEach(p -> marks.add(new Mark.Region(p.shape(), PATH, p.id().toString())));
-    for (Element.Bed bed : plan.all(Element.Bed.class)) {
+    for (Element.Bed bed : PicturePainter.shown(plan, Element.Bed.class, shown)) {
       marks.add(new Mark.Region(bed.shape(), style(bed), bed.id().toString()));
       marks.add(name(bed.shape(), Show.name(bed), 4));
     }
-    plan.all(Element.Fence.class)
+    plan.all(Element.Fence.class).stream()
+        .filter(shown)
         .forEach(f -> marks.add(new Mark.Stroke(f.line(), FENCE, f.id().toString())));
-    for (Element.Structure s : plan.all(Element.Structure.class)) {
+    for (Element.Structure s : PicturePainter.shown(plan, Element.Structure.class, shown)) {
       if (!s.shape().isEmpty()) {
         marks.add(
             new Mark.Region(
                 s.shape(), StructurePainter.isSwale(s) ? SWALE : BUILT, s.id().toString()));
       }
     }
-    for (Element.Building b : plan.all(Element.Building.class)) {
+    for (Element.Building b : PicturePainter.shown(plan, Element.Building.class, shown)) {
       if (b.neighbour()) {
         marks.add(new Mark.Region(b.shape(), NEIGHBOUR, b.id().toString()));
       } else {

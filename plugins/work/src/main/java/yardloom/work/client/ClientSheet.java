@@ -30,14 +30,15 @@ import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.work.cost.CostEstimate;
 import yardloom.work.labour.KindHours;
+import yardloom.work.labour.TaskLoad;
 import yardloom.work.phase.PhaseTable;
 import yardloom.work.phase.PhaseTime;
 import yardloom.work.phase.PlantingVisit;
 import yardloom.work.phase.ScheduleCalculator;
 
 /**
- * What the client needs on two pages: the grown yard, what, when, what it costs, and what stays to
- * be done.
+ * What the client needs on a page: the yard before and grown, what it brings by month, what, when,
+ * what it costs, and what stays to be done.
  */
 public final class ClientSheet implements SheetMaker {
   private static final int NUMBER = 80;
@@ -52,6 +53,7 @@ public final class ClientSheet implements SheetMaker {
     return Set.of(
         YardFacts.MULCH_TOTALS,
         YardFacts.TOP_UPS,
+        TaskLoad.FACT,
         PhaseTime.FACT,
         PlantingVisit.FACT,
         KindHours.FACT,
@@ -74,11 +76,23 @@ public final class ClientSheet implements SheetMaker {
     }
     List<Panel> panels = new ArrayList<>();
     panels.add(Panel.SitePlan.only(offers.layers(SheetPage.COVER)));
+    Set<String> before = offers.layers(SheetPage.BEFORE);
+    if (!before.isEmpty()) {
+      panels.add(new Panel.Before("As it stands", "As planned, when grown", before));
+    }
     panels.add(new Panel.Notes("In short", summary(plan, facts, totals.get(), phases)));
     panels.add(new Panel.Notes("What we need from you", asks()));
-    panels.add(new Panel.TableBlock(days(plan, facts, phases)));
-    // They stand on pages of their own; two pages are enough for a client.
-    offers.tables(SheetPage.CLIENT).forEach(t -> panels.add(new Panel.TableBlock(t, true)));
+    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    List<Table> offered = offers.tables(SheetPage.CLIENT);
+    List<Panel.Figure> charts =
+        offered.stream().flatMap(t -> MonthBars.of(t, format).stream()).toList();
+    // What it brings, else what it asks for, seen at one look; the tables stand in the report.
+    charts.stream().skip(Math.max(0, charts.size() - 1)).forEach(panels::add);
+    // The rest fills what room is left: a client reads one page.
+    List<Table> room =
+        new ArrayList<>(List.of(KeyFigures.forClient(plan, facts), days(plan, facts, phases)));
+    offered.stream().filter(t -> MonthBars.of(t, format).isEmpty()).forEach(room::add);
+    room.forEach(t -> panels.add(new Panel.TableBlock(t, true)));
     return List.of(new SheetPlan(NUMBER, "client", "Your yard", SheetPlan.Format.PAGE, panels));
   }
 
@@ -222,10 +236,10 @@ public final class ClientSheet implements SheetMaker {
 
   private static List<String> asks() {
     return List.of(
-        "Have buried lines marked, and tell us of private ones: irrigation, yard lights, drains.",
-        "Ask the town and the owners' association what front yards and streets allow.",
-        "Tell us of wells, tanks, septic fields, and of soil tests for lead near old paint.",
-        "Keep the drive free on the days of delivery; decide where the heap may lie.",
-        "Say which plants stay, and which weeds came back in other years.");
+        "Have buried lines marked; tell us of private ones.",
+        "Ask what the town and the owners' association allow.",
+        "Tell us of wells, tanks, septic fields and lead tests.",
+        "Keep the drive free for deliveries.",
+        "Say which plants stay, and which weeds came back.");
   }
 }

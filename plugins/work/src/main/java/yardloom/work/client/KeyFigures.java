@@ -25,22 +25,44 @@ final class KeyFigures {
   private final Plan plan;
   private final Facts facts;
   private final TableFormat format;
-  private final Table.Builder table =
-      Table.titled("key-figures", "Key figures")
-          .column(Column.text("what", "What"))
-          .column(Column.text("amount", "Amount"));
+  private final Table.Builder table;
 
-  private KeyFigures(Plan plan, Facts facts) {
+  private KeyFigures(String id, Plan plan, Facts facts) {
+    this.table =
+        Table.titled(id, "Key figures")
+            .column(Column.text("what", "What"))
+            .column(Column.text("amount", "Amount"));
     this.plan = plan;
     this.facts = facts;
     this.format = new TableFormat(plan.info().units(), plan.info().currency());
   }
 
   static Table of(Plan plan, Facts facts) {
-    return new KeyFigures(plan, facts).make();
+    return new KeyFigures("key-figures", plan, facts).make();
+  }
+
+  /** What the client's page tells at one look; the stuff of the work stands in its text. */
+  static Table forClient(Plan plan, Facts facts) {
+    return new KeyFigures("client-figures", plan, facts).household();
   }
 
   private Table make() {
+    lotAndPlants();
+    facts.find(YardFacts.MULCH_TOTALS).ifPresent(this::mulch);
+    yearly();
+    hours();
+    dates();
+    return table.build();
+  }
+
+  private Table household() {
+    lotAndPlants();
+    yearly();
+    dates();
+    return table.build();
+  }
+
+  private void lotAndPlants() {
     plan.lot().ifPresent(lot -> row("Lot", area(lot.shape().area())));
     List<Element.Bed> beds = plan.all(Element.Bed.class);
     if (!beds.isEmpty()) {
@@ -51,7 +73,9 @@ final class KeyFigures {
     if (trees > 0) {
       row("New trees", String.valueOf(trees));
     }
-    facts.find(YardFacts.MULCH_TOTALS).ifPresent(this::mulch);
+  }
+
+  private void yearly() {
     facts.find(YardFacts.HARVEST).ifPresent(this::harvest);
     facts
         .find(YardFacts.LAWN_WATER)
@@ -62,8 +86,6 @@ final class KeyFigures {
                 row(
                     "Tap water saved a year",
                     "about " + format.withUnit(Measure.WATER, YieldInWords.twoDigits(plan, w))));
-    work();
-    return table.build();
   }
 
   private void mulch(MulchTotals totals) {
@@ -76,11 +98,14 @@ final class KeyFigures {
     row("Harvest a year, grown", YieldInWords.range(plan, harvest));
   }
 
-  private void work() {
+  private void hours() {
     double hours = TaskLoad.sum(facts.all(TaskLoad.FACT)).likely().hours();
     if (hours > 0) {
       row("Work of one person", Say.number(Math.rint(hours)) + " h");
     }
+  }
+
+  private void dates() {
     List<PhaseTime> phases = facts.all(PhaseTime.FACT);
     if (!phases.isEmpty() && phases.get(0).start().isPresent()) {
       row("Work begins", TableFormat.date(phases.get(0).start().get()));

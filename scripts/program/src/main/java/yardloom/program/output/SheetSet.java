@@ -262,7 +262,8 @@ public final class SheetSet {
     return sheet.panels().stream()
         .anyMatch(
             p ->
-                p instanceof Panel.Enlarged e && (drawn.yard() || e.layers().contains(layer.id())));
+                p instanceof Panel.Enlarged e && (drawn.yard() || e.layers().contains(layer.id()))
+                    || p instanceof Panel.Before b && b.layers().contains(layer.id()));
   }
 
   private static Stream<Panel.SitePlan> sitePlans(SheetPlan sheet) {

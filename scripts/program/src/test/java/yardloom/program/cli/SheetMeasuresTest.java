@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -99,6 +100,41 @@ class SheetMeasuresTest {
       }
     }
     assertEquals(List.of(), blank);
+  }
+
+  /**
+   * A client's first page has the yard before and after at one scale: the lot is as wide and as
+   * high on paper in both; what is new is drawn only after, and no utility at all.
+   */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void clientPage_showsBeforeAndAfterAtOneScale_andIsFilled(String demo) {
+    Optional<ComposedSheet> first =
+        set(demo).stream().filter(s -> s.id().equals("client")).findFirst();
+    if (first.isEmpty()) {
+      return;
+    }
+    assertTrue(BlankShare.of(first.get()) <= MOST_BLANK, demo + " " + BlankShare.of(first.get()));
+    Ink.Group before = groups(first.get(), "before").get(0);
+    List<List<Xy>> earlier = new ArrayList<>();
+    rings(before, "picture-lawn|picture-bare", earlier);
+    List<List<Xy>> both = new ArrayList<>();
+    groups(first.get(), "site-plan").forEach(g -> rings(g, "picture-lawn|picture-bare", both));
+    assertEquals(2, both.size());
+    Xy shift = both.get(1).get(0).plus(-earlier.get(0).get(0).x(), -earlier.get(0).get(0).y());
+    for (int i = 0; i < earlier.get(0).size(); i++) {
+      Xy moved = earlier.get(0).get(i).plus(shift.x(), shift.y());
+      assertEquals(0, moved.distance(both.get(1).get(i)), 1e-6, "corner " + i);
+    }
+    Set<String> titles = new TreeSet<>();
+    titles(before, titles);
+    List<String> drawnTooEarly =
+        Samples.outcome(demo).plan().elements().stream()
+            .filter(e -> !e.stands() || e instanceof Element.Utility)
+            .map(e -> e.id().toString())
+            .filter(titles::contains)
+            .toList();
+    assertEquals(List.of(), drawnTooEarly);
   }
 
   @ParameterizedTest
