@@ -266,11 +266,15 @@ final class PlanPage {
     boolean read = SheetComposer.isRead(request);
     Arrangement best = read ? overColumns(scale) : fullest(scale, blocks, optional);
     reserve(page, best, scale);
-    List<String> homeless = draw(page, best, scale, title);
+    Drawing drawing = draw(page, best, scale, title);
     List<Block> all = new ArrayList<>(blocks);
-    if (!homeless.isEmpty()) {
+    Blocks notes = new Blocks(type);
+    if (!drawing.figures().isEmpty()) {
+      all.add(notes.notes("figures", "Figures that stand for names", drawing.figures()));
+    }
+    if (!drawing.homeless().isEmpty()) {
       all.add(
-          new Blocks(type).notes("unplaced", "Labels that found no room on the drawing", homeless));
+          notes.notes("unplaced", "Labels that found no room on the drawing", drawing.homeless()));
     }
     all.addAll(optional);
     if (read) {
@@ -336,7 +340,7 @@ final class PlanPage {
     page.reserve(grid.columns() - arrangement.side(), end);
   }
 
-  private List<String> draw(Page page, Arrangement arrangement, Scale scale, String title) {
+  private Drawing draw(Page page, Arrangement arrangement, Scale scale, String title) {
     Box content = grid.content();
     int columns = grid.columns() - arrangement.side();
     Envelope extent = arrangement.extent();
@@ -362,6 +366,6 @@ final class PlanPage {
       double end = arrangement.below() ? strip.bottom() : frame.bottom();
       page.inks().add(Ink.Path.line(DIVIDER, new Xy(x, frame.y()), new Xy(x, end)));
     }
-    return drawing.homeless();
+    return drawing;
   }
 }

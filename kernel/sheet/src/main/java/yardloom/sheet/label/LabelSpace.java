@@ -8,7 +8,6 @@ import yardloom.sheet.paper.Xy;
 
 /** What is already on a drawing: texts and leaders that bar a place, lines that make it dear. */
 public final class LabelSpace {
-  private static final double PER_LEADER_CROSSED = 10;
   private static final double PER_OUTLINE_CROSSED = 3;
 
   private static final int KINDS = Kind.values().length;
@@ -43,7 +42,7 @@ public final class LabelSpace {
   }
 
   private final Box area;
-  private final List<Quad> taken = new ArrayList<>();
+  private final TakenPlaces taken;
   private final List<Segment> leaders = new ArrayList<>();
   private final List<Segment> lines = new ArrayList<>();
   private SegmentGrid index;
@@ -51,6 +50,7 @@ public final class LabelSpace {
   /** An empty drawing that texts must not leave. */
   public LabelSpace(Box area) {
     this.area = area;
+    this.taken = new TakenPlaces(area);
   }
 
   Box area() {
@@ -67,10 +67,32 @@ public final class LabelSpace {
     leaders.add(new Segment(from, to, Kind.LINE));
   }
 
+  /** What is taken so far, to go back to with {@link #backTo}. */
+  record State(int taken, int leaders) {}
+
+  State state() {
+    return new State(taken.size(), leaders.size());
+  }
+
+  /** Forgets the texts and leaders that came after {@code state}. */
+  void backTo(State state) {
+    taken.cutTo(state.taken);
+    leaders.subList(state.leaders, leaders.size()).clear();
+  }
+
   public boolean isFree(Quad quad) {
     return quad.inside(area)
-        && taken.stream().noneMatch(quad::overlaps)
-        && leaders.stream().noneMatch(l -> quad.crossedBy(l.from, l.to));
+        && !taken.anyNear(Footprint.boundsOf(quad.corners()), quad::overlaps)
+        && isOffLeaders(quad);
+  }
+
+  private boolean isOffLeaders(Quad quad) {
+    for (Segment l : leaders) {
+      if (quad.crossedBy(l.from, l.to)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether no symbol stands under it, such as the mark of a point or a tap. */
@@ -78,9 +100,18 @@ public final class LabelSpace {
     return lines.stream().noneMatch(s -> s.kind == Kind.SYMBOL && quad.crossedBy(s.from, s.to));
   }
 
-  /** Whether a leader meets no text; one that already covers its start cannot be avoided. */
+  /**
+   * Whether a leader meets no text and no other leader; a text that already covers its start cannot
+   * be avoided.
+   */
   boolean isLeaderFree(Xy from, Xy to) {
-    return taken.stream().noneMatch(q -> q.crossedBy(from, to) && q.distance(from) > 0);
+    Box bounds = Footprint.boundsOf(List.of(from, to));
+    for (Segment l : leaders) {
+      if (Quad.isCrossing(from, to, l.from, l.to)) {
+        return false;
+      }
+    }
+    return !taken.anyNear(bounds, q -> q.crossedBy(from, to) && q.distance(from) > 0);
   }
 
   /** A line of the drawing that labels had better not cross. */
@@ -169,9 +200,8 @@ public final class LabelSpace {
     return under(box, new Price(1, 0, 0), 0).all() == 0;
   }
 
-  /** A leader that crosses others, or the outlines of things it does not belong to, misleads. */
+  /** A leader that crosses the outlines of things it does not belong to misleads. */
   double crossingCost(Xy from, Xy to) {
-    long crossed = leaders.stream().filter(l -> Quad.isCrossing(from, to, l.from, l.to)).count();
     int[] outlines = {0};
     Segment leader = new Segment(from, to, Kind.LINE);
     index()
@@ -186,7 +216,7 @@ public final class LabelSpace {
               }
               return true;
             });
-    return PER_LEADER_CROSSED * crossed + PER_OUTLINE_CROSSED * outlines[0];
+    return PER_OUTLINE_CROSSED * outlines[0];
   }
 
   private SegmentGrid index() {

@@ -1,10 +1,8 @@
 package yardloom.sun.yard;
 
 import java.time.MonthDay;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.IntToDoubleFunction;
@@ -17,6 +15,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.recall.Piece;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 import yardloom.sun.hours.CellGrid;
 import yardloom.sun.hours.Cells;
 import yardloom.sun.hours.DayGroups;
@@ -157,8 +156,6 @@ public final class FieldMaker {
   }
 
   private static String text(MonthDay day) {
-    return day.getDayOfMonth()
-        + " "
-        + day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    return day.getDayOfMonth() + " " + Months.fullName(day.getMonth());
   }
 }
