@@ -1,9 +1,9 @@
 package yardloom.sun.yard;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +20,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Draft;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Lot;
@@ -79,28 +80,44 @@ class KeptCellsTest {
   }
 
   private void compare(double bedX, Obstacle... obstacles) {
+    compare(bedX, 0, 9, obstacles);
+  }
+
+  private void compare(double bedX, double soilM, double shedX, Obstacle... obstacles) {
     Draft draft = TestYards.at(40, -105);
     draft.lot(new Lot(SourceRef.NONE, TestYards.rectangle(0, 0, 12, 9), List.of()));
-    TestYards.bed(draft, BED, TestYards.rectangle(bedX, 1, bedX + 1, 3.5));
+    draft
+        .add(
+            BED,
+            SourceRef.NONE,
+            c ->
+                new Element.Bed(
+                    c, TestYards.rectangle(bedX, 1, bedX + 1, 3.5), Element.BedUse.ANNUAL))
+        .attributes()
+        .add(YardWords.BED_HEIGHT, Length.metres(soilM), SourceRef.NONE);
+    draft.add(
+        new ElementId(ElementKind.STRUCTURE, "shed"),
+        SourceRef.NONE,
+        c ->
+            new Element.Structure(
+                c, TestYards.rectangle(shedX, 1, shedX + 2, 2.5), Length.metres(2)));
     Plan plan = draft.freeze();
     FactGraph graph = graph("test.obstacles " + edits++, List.of(obstacles));
     SunField kept = graph.run(plan, recall).get(SunField.KEY);
     recall.keep();
     SunField whole = graph.run(plan).get(SunField.KEY);
-    assertEquals(values(whole.season()), values(kept.season()), "season of edit " + edits);
-    assertEquals(values(whole.morning()), values(kept.morning()), "mornings of edit " + edits);
+    assertArrayEquals(values(whole.season()), values(kept.season()), "season of edit " + edits);
+    assertArrayEquals(values(whole.morning()), values(kept.morning()), "mornings of edit " + edits);
     for (int m = 0; m < 12; m++) {
-      assertEquals(
+      assertArrayEquals(
           values(whole.months().get(m)), values(kept.months().get(m)), m + " of edit " + edits);
     }
   }
 
-  private static List<Double> values(Field field) {
-    List<Double> values = new ArrayList<>();
-    for (int row = 0; row < field.rows(); row++) {
-      for (int column = 0; column < field.columns(); column++) {
-        values.add(field.at(column, row).orElse(-1));
-      }
+  private static double[] values(Field field) {
+    double[] values = new double[field.rows() * field.columns()];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = field.at(i % field.columns(), i / field.columns()).orElse(-1);
     }
     return values;
   }
@@ -113,7 +130,9 @@ class KeptCellsTest {
     compare(4, wall(5.5), rows(4)); // a tree felled
     compare(4, wall(5.5), plum(2), rows(4)); // another planted
     compare(4, plum(2), wall(5.5), rows(4)); // told in another order
-    compare(6, plum(2), wall(5.5)); // a bed without plants
+    compare(6, plum(2), wall(0.5)); // a bed without plants, north of the wall
+    compare(6, 0.4, 9, plum(2), wall(0.5)); // its soil raised by 0.4 m
+    compare(6, 0.4, 1, plum(2), wall(0.5)); // a shed moved, whose shade nobody counts
   }
 
   private static YardSun sun(Obstacle... obstacles) {
