@@ -31,7 +31,9 @@ import yardloom.kernel.unit.Length;
 import yardloom.sun.TestYards;
 import yardloom.sun.bed.SunHoursCalculator;
 
-/** The sun of a yard after an edit, with cells kept, is the one worked out whole, to the last bit. */
+/**
+ * The sun of a yard after an edit, with cells kept, is the one worked out whole, to the last bit.
+ */
 class KeptCellsTest {
   private static final ElementId BED = new ElementId(ElementKind.BED, "b");
   private static final ElementId WALL = new ElementId(ElementKind.FENCE, "wall");
@@ -143,8 +145,7 @@ class KeptCellsTest {
   @Test
   void whatChanged_isNamed() {
     YardSun before = sun(wall(5), plum(7), rows(3));
-    assertEquals(
-        Optional.of(Set.of(BED)), sun(wall(5), plum(7), rows(4)).changedSince(before));
+    assertEquals(Optional.of(Set.of(BED)), sun(wall(5), plum(7), rows(4)).changedSince(before));
     assertEquals(Optional.of(Set.of(WALL)), sun(plum(7), rows(3)).changedSince(before));
     assertEquals(Optional.of(Set.of()), before.changedSince(before));
     assertEquals(Optional.empty(), sun(plum(7), wall(5), rows(3)).changedSince(before));
