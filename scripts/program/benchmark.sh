@@ -2,14 +2,29 @@
 # Prints the table "Measured: commands" of DEVELOPERS.md: processor seconds of the packaged program's
 # commands, each against something measured in the same run, so that a busy or slow machine cancels.
 #
-#   scripts/program/benchmark.sh [PATHS...]     numbers of paths for `check`, 10 and 100 unless told
+#   scripts/program/benchmark.sh                 all parts
+#   scripts/program/benchmark.sh redraw many     these alone
+#
+#   draw    cold draw, the same again, script changed, warm draws, full export     3 minutes
+#   redraw  redraws after a bed moved, in one process, with every reader's time    1 minute
+#   watch   the same through the watched page                                      1 minute
+#   many    check of 300 beds and 10 paths, and of 100 beds in mulched ground      2 minutes
+#   batch   batch-benchmark.sh with 100 lots                                       2 minutes
 #
 # Needs a built program (scripts/yardloom --version builds it). Processor seconds bear other work on
-# the machine; seconds by the clock do not. Some minutes on a quiet machine.
+# the machine; seconds by the clock do not. The minutes are those of a quiet machine; every part
+# measures what it is divided by itself, and none may last longer than PART_SECONDS (400).
 set -euo pipefail
 here=$(cd "$(dirname "$0")" && pwd)
 yardloom="$here/../yardloom"
-[ $# -gt 0 ] || set -- 10 100
+[ $# -gt 0 ] || set -- draw redraw watch many batch
+for part in "$@"; do
+  case "$part" in
+    draw | redraw | watch | many | batch) ;;
+    *) echo "$part is no part: draw, redraw, watch, many, batch" >&2; exit 2 ;;
+  esac
+done
+part_seconds=${PART_SECONDS:-400}
 work=$(mktemp -d)
 watcher=
 trap 'rm -rf "$work"; [ -z "$watcher" ] || kill "$watcher" 2> /dev/null || true' EXIT
@@ -26,7 +41,7 @@ groovy=$(find "$here/target/yardloom/lib" -name 'groovy-[0-9]*.jar')
 # end with 1.
 seconds() {
   local TIMEFORMAT='%U %S %R' used
-  used=$({ time "$@" > "$work/log" 2>&1 || [ $? -le 1 ] || echo failed >&2; } 2>&1)
+  used=$({ time timeout "$part_seconds" "$@" > "$work/log" 2>&1 || [ $? -le 1 ] || echo failed >&2; } 2>&1)
   case "$used" in
     *failed*) echo "$* failed:" >&2; tail -n 5 "$work/log" >&2; exit 1 ;;
   esac
@@ -41,6 +56,7 @@ cold() {
 
 # A row: what, "processor clock", by what it is divided, and how many seconds that took.
 row() {
+  [ -n "$2" ] && [ -n "$4" ] || { echo "| $1 | not measured | | |"; return; }
   awk -v w="$1" -v both="$2" -v by="$3" -v base="$4" 'BEGIN {
     split(both, s, " "); split(base, b, " ")
     printf "| %s | %.1f | %.1f × %s | %.1f |\n", w, s[1], s[1] / b[1], by, s[2] }'
@@ -67,6 +83,25 @@ for (int i = 0; i < $1; i++) {
 PLAN
 }
 
+# Beds in rows of twenty in ground that is mulched whole, with a gate and a heap: ways over open ground.
+mulched() {
+  cat << PLAN
+plan 'Beds in mulch', units: 'us'
+site 'Urbana, Illinois', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
+climate 'urbana-il'
+lot([point(0.ft, 0.ft), point(144.ft, 0.ft), point(144.ft, 230.ft), point(0.ft, 230.ft)])
+gate 'drive gate', point(72.ft, 0.ft)
+mulchedGround 'all', rect(0.ft, 0.ft, 144.ft, 229.ft)
+dropZone 'drive', rect(60.ft, 0.ft, 12.ft, 1.5.ft)
+sheetMulch { chips perennial: 12.inch, annual: 2.inch, path: 4.inch ; compost annual: 3.inch }
+for (int i = 0; i < $1; i++) {
+  def x = 2.ft + 7.ft * (i % 20)
+  def y = 2.ft + 14.ft * ((i - i % 20) / 20)
+  bed("bed \$i", rect(x, y, 4.ft, 10.ft), use: 'annual') { plant 'tomato' }
+}
+PLAN
+}
+
 hello() { seconds "$java" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "$groovy" groovy.ui.GroovyMain "$work/hello.groovy"; }
 
 echo "println 'hello'" > "$work/hello.groovy"
@@ -78,24 +113,27 @@ echo "| --- | --- | --- | --- |"
 hello > /dev/null
 hi=$(hello)
 row "JVM and a Groovy hello script" "$hi" "itself" "$hi"
-once=$(cold "$yardloom" draw "$demo" --out "$work/out")
-row "cold draw of the demo (SVG, CSV, JSON), empty cache" "$once" "hello" "$hi"
-row "the same again, nothing changed" "$(seconds "$yardloom" draw "$demo" --out "$work/out")" "hello" "$hi"
-# Another title, so that only the compiled includes are of use.
-sed "s/^plan '/plan 'Once more: /" "$demo" > "$work/samples/once-more.groovy"
-row "the same, script changed" \
-  "$(seconds "$yardloom" draw "$work/samples/once-more.groovy" --out "$work/out")" "hello" "$hi"
-# Further copies of the demo in one process: what one costs more is a warm redraw.
-copies=()
-for n in 1 2 3 4; do
-  sed "s/^plan '/plan '$n /" "$demo" > "$work/samples/copy-$n.groovy"
-  copies+=("$work/samples/copy-$n.groovy")
-done
-four=$(cold "$yardloom" draw "${copies[@]}" --out "$work/out")
 mean() { awk -v a="$1" -v b="$2" 'BEGIN { split(a, x, " "); split(b, y, " "); print (x[1] - y[1]) / 3, (x[2] - y[2]) / 3 }'; }
-row "warm redraw in one process (mean of three)" "$(mean "$four" "$once")" "hello" "$hi"
-row "full export (SVG, PNG, PDF, HTML, CSV, JSON), empty cache" \
-  "$(cold "$yardloom" draw "$demo" --out "$work/out" --as svg,png,pdf,html,csv,json)" "hello" "$hi"
+draw_part() {
+  local once copies four n
+  once=$(cold "$yardloom" draw "$demo" --out "$work/out")
+  row "cold draw of the demo (SVG, CSV, JSON), empty cache" "$once" "hello" "$hi"
+  row "the same again, nothing changed" "$(seconds "$yardloom" draw "$demo" --out "$work/out")" "hello" "$hi"
+  # Another title, so that only the compiled includes are of use.
+  sed "s/^plan '/plan 'Once more: /" "$demo" > "$work/samples/once-more.groovy"
+  row "the same, script changed" \
+    "$(seconds "$yardloom" draw "$work/samples/once-more.groovy" --out "$work/out")" "hello" "$hi"
+  # Further copies of the demo in one process: what one costs more is a warm redraw.
+  copies=()
+  for n in 1 2 3 4; do
+    sed "s/^plan '/plan '$n /" "$demo" > "$work/samples/copy-$n.groovy"
+    copies+=("$work/samples/copy-$n.groovy")
+  done
+  four=$(cold "$yardloom" draw "${copies[@]}" --out "$work/out")
+  row "warm redraw in one process (mean of three)" "$(mean "$four" "$once")" "hello" "$hi"
+  row "full export (SVG, PNG, PDF, HTML, CSV, JSON), empty cache" \
+    "$(cold "$yardloom" draw "$demo" --out "$work/out" --as svg,png,pdf,html,csv,json)" "hello" "$hi"
+}
 
 # Processor ticks of a process.
 ticks() { awk '{ print $14 + $15 }' "/proc/$1/stat"; }
@@ -128,16 +166,48 @@ watched() {
   wait "$pid" 2> /dev/null || true
   watcher=
 }
-watched
 # The first redraws still warm up.
 median() { tail -n 5 "$work/redraws" | awk "{ print $1 }" | sort -n | sed -n 3p; }
-if [ -f "$work/redraws" ]; then
-  row "watch: redraw after a bed moved, until the page is answered (median of five)" \
-    "$(median "(\$2 - \$1) / $(getconf CLK_TCK)") $(median '$4 - $3')" "hello" "$hi"
-fi
-check=$(cold "$yardloom" check "$demo")
-row "check of the demo" "$check" "hello" "$hi"
-for paths in "$@"; do
-  many "$paths" > "$work/many.groovy"
-  row "check of 300 beds and $paths paths" "$(cold "$yardloom" check "$work/many.groovy")" "the demo's check" "$check"
+watch_part() {
+  watched
+  if [ -f "$work/redraws" ]; then
+    row "watch: redraw after a bed moved, until the page is answered (median of five)" \
+      "$(median "(\$2 - \$1) / $(getconf CLK_TCK)") $(median '$4 - $3')" "hello" "$hi"
+  fi
+}
+
+# Thread milliseconds of the benchmark in the test classes; the program itself is what was built.
+redraw_part() {
+  local classes="$here/target/test-classes" said
+  if [ ! -f "$classes/yardloom/program/cli/RedrawBenchmark.class" ]; then
+    echo "redraw needs the test classes: mvn -o -q -pl scripts/program -am test-compile" >&2
+    return
+  fi
+  said=$(timeout "$part_seconds" "$java" -Xmx512m -XX:TieredStopAtLevel=1 -XX:+UseSerialGC \
+    -cp "$classes:$(find "$here/target/yardloom/lib" -name '*.jar' | LC_ALL=C sort | tr '\n' ':')" \
+    yardloom.program.cli.RedrawBenchmark "$demo" 10 readers) || { echo "redraw did not end" >&2; return; }
+  echo "$said" > "$here/target/redraws.txt"
+  row "redraw after a bed moved, in one process (median of the later five)" \
+    "$(echo "$said" | sed -n 's/^median \([0-9]*\) ms.*/\1/p' | awk '{ print $1 / 1000, 0 }')" "hello" "$hi"
+  echo "$said" | tail -n 1 >&2
+}
+
+many_part() {
+  local check
+  check=$(cold "$yardloom" check "$demo")
+  row "check of the demo" "$check" "hello" "$hi"
+  many 10 > "$work/many.groovy"
+  row "check of 300 beds and 10 paths" "$(cold "$yardloom" check "$work/many.groovy")" "the demo's check" "$check"
+  mulched 100 > "$work/mulched.groovy"
+  row "check of 100 beds in mulched ground" "$(cold "$yardloom" check "$work/mulched.groovy")" "the demo's check" "$check"
+}
+
+# Its own table: one job against all cores.
+batch_part() {
+  echo
+  timeout "$part_seconds" "$here/batch-benchmark.sh" 100 "$yardloom"
+}
+
+for part in "$@"; do
+  "${part}_part" || echo "$part was not measured whole" >&2
 done

@@ -145,7 +145,7 @@ public final class SitePlugin implements YardPlugin {
   public List<Check> checks() {
     return List.of(
         new HiddenLabels(),
-        new ShapeRule("site.access", AccessRules::access),
+        new AccessRules.Rule(),
         new ShapeRule("site.bed-outside-lot", LotRules::bedOutsideLot),
         new ShapeRule("site.bed-overlap", BedRules::overlaps),
         new ShapeRule("site.bed-reach", BedRules::reach),
@@ -218,7 +218,7 @@ public final class SitePlugin implements YardPlugin {
         new PlanTable("beds", SiteTables::beds, OnPaper.IF_ROOM, SheetPage.LAYOUT),
         new LawnStripTable(),
         new TapeTable(),
-        new PlanTable("routes", AccessRules::routes),
+        new AccessRules.Routes(),
         new PlanTable("level-beds", GroundTables::levelBeds, OnPaper.ALWAYS, SheetPage.GRADING),
         new PlanTable("earth", GroundTables::earth, OnPaper.ALWAYS, SheetPage.GRADING),
         new PlanTable("swales", GroundTables::swales, OnPaper.ALWAYS, SheetPage.GRADING));

@@ -315,10 +315,17 @@ public final class WayNetwork {
   }
 
   private boolean isOnPieceFrom(Coordinate from, Coordinate at) {
+    double sofarM = from.distance(at);
     for (DefaultWeightedEdge piece : graph.edgesOf(from)) {
-      Coordinate to = Graphs.getOppositeVertex(graph, piece, from);
-      if (from.distance(at) + at.distance(to) - graph.getEdgeWeight(piece) <= ON_LINE_M) {
-        return true;
+      // Most pieces end before it; that is known without another root.
+      double restM = graph.getEdgeWeight(piece) + ON_LINE_M - sofarM;
+      if (restM >= -ON_LINE_M) {
+        Coordinate to = Graphs.getOppositeVertex(graph, piece, from);
+        if (Math.abs(to.x - at.x) <= restM + ON_LINE_M
+            && Math.abs(to.y - at.y) <= restM + ON_LINE_M
+            && sofarM + at.distance(to) - graph.getEdgeWeight(piece) <= ON_LINE_M) {
+          return true;
+        }
       }
     }
     return false;

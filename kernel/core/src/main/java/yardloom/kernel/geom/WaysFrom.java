@@ -1,7 +1,9 @@
 package yardloom.kernel.geom;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
@@ -37,9 +39,13 @@ public final class WaysFrom {
     this.foot = new Late(foot);
   }
 
-  /** A network that is laid when it is first asked for: hauls never ask for ways on foot. */
+  /**
+   * A network that is laid when it is first asked for, since hauls never ask for ways on foot, and
+   * the ways that were asked for, since rule, table and hauls ask for the same.
+   */
   private static final class Late {
     private final Supplier<WayNetwork> made;
+    private final Map<Shape, Optional<Route>> known = new ConcurrentHashMap<>();
     private WayNetwork network;
 
     Late(Supplier<WayNetwork> made) {
@@ -51,6 +57,10 @@ public final class WaysFrom {
         network = made.get();
       }
       return network;
+    }
+
+    Optional<Route> to(Shape goal) {
+      return known.computeIfAbsent(goal, to -> get().to(to, BESIDE));
     }
   }
 
@@ -79,12 +89,12 @@ public final class WaysFrom {
 
   /** With a barrow to the nearest place beside {@code goal}; empty if no way leads there. */
   public Optional<Route> withBarrow(Shape goal) {
-    return barrow.get().to(goal, BESIDE);
+    return barrow.to(goal);
   }
 
   /** On foot to the nearest place beside {@code goal}; empty if no way leads there. */
   public Optional<Route> onFoot(Shape goal) {
-    return foot.get().to(goal, BESIDE);
+    return foot.to(goal);
   }
 
   /**

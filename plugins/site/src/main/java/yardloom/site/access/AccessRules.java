@@ -3,13 +3,18 @@ package yardloom.site.access;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import yardloom.facts.WayStart;
 import yardloom.facts.Ways;
+import yardloom.facts.YardFacts;
 import yardloom.facts.built.Gate;
+import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Route;
 import yardloom.kernel.geom.WaysFrom;
 import yardloom.kernel.plan.Attributes;
@@ -19,7 +24,9 @@ import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
 import yardloom.site.element.Show;
 import yardloom.site.element.Sources;
 
@@ -30,8 +37,53 @@ public final class AccessRules {
   /** A gate or a place where heaps are tipped, with the ways from there. */
   private record Start(String name, SourceRef place, WaysFrom ways) {}
 
-  private static List<Start> starts(Plan plan) {
-    Ways ways = WaysCalculator.of(plan);
+  /** The rule that every bed is reached. */
+  public static final class Rule implements Check {
+    @Override
+    public String id() {
+      return "site.access";
+    }
+
+    @Override
+    public Set<FactKey<?>> reads() {
+      return Set.of(YardFacts.WAYS);
+    }
+
+    @Override
+    public List<Finding> run(Plan plan, Facts facts) {
+      return access(plan, ways(plan, facts)).stream().sorted().toList();
+    }
+  }
+
+  /** The table of the ways to the beds, for the desk. */
+  public static final class Routes implements TableMaker {
+    @Override
+    public String id() {
+      return "routes";
+    }
+
+    @Override
+    public Set<FactKey<?>> reads() {
+      return Set.of(YardFacts.WAYS);
+    }
+
+    @Override
+    public OnPaper onPaper() {
+      return OnPaper.REPORT;
+    }
+
+    @Override
+    public Table make(Plan plan, Facts facts) {
+      return routes(plan, ways(plan, facts));
+    }
+  }
+
+  /** Those that all of the run share; asked without facts, the plan's own. */
+  private static Ways ways(Plan plan, Facts facts) {
+    return facts.find(YardFacts.WAYS).orElseGet(() -> WaysCalculator.of(plan));
+  }
+
+  private static List<Start> starts(Plan plan, Ways ways) {
     List<Start> starts = new ArrayList<>();
     for (Attributes.Entry<Gate> gate : plan.attributes().all(Gate.KEY)) {
       Gate at = gate.value();
@@ -44,9 +96,9 @@ public final class AccessRules {
     return starts;
   }
 
-  public static List<Finding> access(Plan plan) {
+  private static List<Finding> access(Plan plan, Ways ways) {
     List<Element.Bed> beds = plan.all(Element.Bed.class);
-    List<Start> starts = starts(plan);
+    List<Start> starts = starts(plan, ways);
     List<Finding> findings = new ArrayList<>();
     if (!beds.isEmpty()) {
       starts.stream().filter(s -> s.ways().isCutOff()).forEach(s -> findings.add(cutOff(plan, s)));
@@ -93,14 +145,14 @@ public final class AccessRules {
         .at(start.place());
   }
 
-  public static Table routes(Plan plan) {
+  private static Table routes(Plan plan, Ways ways) {
     Table.Builder table =
         Table.titled("routes", "Haul distances")
             .column(Column.text("from", "from"))
             .column(Column.text("bed", "bed"))
             .column(Column.of("barrow", "with a barrow", Measure.LENGTH))
             .column(Column.of("foot", "on foot", Measure.LENGTH));
-    for (Start start : starts(plan)) {
+    for (Start start : starts(plan, ways)) {
       for (Element.Bed bed : plan.all(Element.Bed.class)) {
         table.row(
             Cell.text(start.name()),

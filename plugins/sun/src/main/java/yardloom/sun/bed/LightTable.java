@@ -1,12 +1,13 @@
 package yardloom.sun.bed;
 
-import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import yardloom.facts.SolarRadiation;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
@@ -15,6 +16,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
+import yardloom.kernel.recall.Piece;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
@@ -79,8 +81,9 @@ public final class LightTable implements TableMaker {
       return table.build();
     }
     Site site = plan.site().get();
-    suns.get().beds().forEach(b -> rows(table, b, site));
-    rows(table, suns.get().open(), site);
+    Map<Integer, ZonedDateTime> noons = noons(site);
+    suns.get().beds().forEach(b -> rows(table, b, noons));
+    rows(table, suns.get().open(), noons);
     table.note(
         "Days are the mean days of the months. Clock: "
             + site.zone()
@@ -116,7 +119,22 @@ public final class LightTable implements TableMaker {
                 + guide);
   }
 
-  private static void rows(Table.Builder table, BedSun bed, Site site) {
+  /** Solar noon of each day by the clock, the same for all places. */
+  private static Map<Integer, ZonedDateTime> noons(Site site) {
+    Map<Integer, ZonedDateTime> noons = new TreeMap<>();
+    for (int m : MONTHS) {
+      noons.put(m, Piece.of("noon of month " + m, site, s -> noon(s, SunYear.MEAN_DAYS.get(m))));
+    }
+    return noons;
+  }
+
+  private static ZonedDateTime noon(Site site, MonthDay day) {
+    return new CivilDay(site.latitude().degrees(), site.longitude().degrees(), Horizon.CENTRE)
+        .on(day.atYear(SunYear.REFERENCE_YEAR), site.zone())
+        .transit();
+  }
+
+  private static void rows(Table.Builder table, BedSun bed, Map<Integer, ZonedDateTime> noons) {
     String place = bed.bed().map(ElementId::toString).orElse("open level ground");
     for (int m : MONTHS) {
       MonthDay day = SunYear.MEAN_DAYS.get(m);
@@ -126,8 +144,8 @@ public final class LightTable implements TableMaker {
       table.row(
           Cell.text(place),
           Cell.of(day),
-          Cell.text(sunny ? clock(site, day, light.firstHour()) : "none"),
-          Cell.text(sunny ? clock(site, day, light.lastHour()) : "none"),
+          Cell.text(sunny ? clock(noons.get(m), light.firstHour()) : "none"),
+          Cell.text(sunny ? clock(noons.get(m), light.lastHour()) : "none"),
           Spells.cell(light.longestHours(), light.longest(), place, date),
           Spells.cell(light.directHours(), light.spells(), place, date),
           Spells.cell(light.morningHours(), Spells.beforeNoon(light), place, date),
@@ -154,12 +172,7 @@ public final class LightTable implements TableMaker {
                 .gives(bed.dailyLight().get(month).mol()));
   }
 
-  private static String clock(Site site, MonthDay day, double fromNoon) {
-    LocalDate date = day.atYear(SunYear.REFERENCE_YEAR);
-    ZonedDateTime noon =
-        new CivilDay(site.latitude().degrees(), site.longitude().degrees(), Horizon.CENTRE)
-            .on(date, site.zone())
-            .transit();
+  private static String clock(ZonedDateTime noon, double fromNoon) {
     return noon.plusSeconds(Math.round(fromNoon * 3600) + 30).format(CLOCK);
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Line;
+import yardloom.kernel.recall.Piece;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
@@ -97,6 +98,9 @@ final class BedResults {
         .gives(run.choice().outlet().headDrop(BedHydraulics.ALLOWED));
   }
 
+  /** A row and the head it begins with. */
+  private record Fed(Lateral row, double headM) {}
+
   private static Derived<Length> longestRun(DripRun run, Derived<Pressure> inlet) {
     DripChoice choice = run.choice();
     Lateral row =
@@ -108,7 +112,11 @@ final class BedResults {
             ZoneNetwork.FRICTION,
             choice.outlet());
     double headM = Math.max(1e-3, Water.head(inlet.value()).metres());
-    int most = LongestRun.outlets(row, headM, BedHydraulics.ALLOWED);
+    int most =
+        Piece.of(
+            "longest run in " + run.bed(),
+            new Fed(row, headM),
+            fed -> LongestRun.outlets(fed.row(), fed.headM(), BedHydraulics.ALLOWED));
     return Derived.by(
             "outlets until their flow differs too much × outlet spacing", LineCalculator.METHOD)
         .from("outlets until their flow differs too much", most)
