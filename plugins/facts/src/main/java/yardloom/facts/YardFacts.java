@@ -160,7 +160,7 @@ public final class YardFacts {
 
   /** Truckloads of bulk orders; given by materials, read by work. */
   public static final FactKey<BulkLoads> LOADS =
-      FactKey.many("materials.loads", BulkLoads.class).called("truckloads");
+      FactKey.many("materials.loads", BulkLoads.class).called("truckloads").byPart();
 
   /** Rock, gravel, sand and soil to be wheeled; given by materials, read by work. */
   public static final FactKey<Carry> CARRIES =
@@ -180,20 +180,23 @@ public final class YardFacts {
 
   /** Barrow trips from the heaps; given by work, read by materials' painter. */
   public static final FactKey<Haul> HAULS =
-      FactKey.many("work.hauls", Haul.class).called("barrow ways");
+      FactKey.many("work.hauls", Haul.class).called("barrow ways").byPart();
 
   /** When the crew plants each kind; given by work, read by planting and water. */
   public static final FactKey<PlantingDay> PLANTING_DAYS =
-      FactKey.many("work.planting-days", PlantingDay.class).called("days on which the crew plants");
+      FactKey.many("work.planting-days", PlantingDay.class)
+          .called("days on which the crew plants")
+          .byPart();
 
   /**
    * When the crew works each phase, where the plan says its start; given by work, read by water.
    */
   public static final FactKey<PhaseDays> PHASE_DAYS =
-      FactKey.many("work.phase-days", PhaseDays.class).called("days of the phases");
+      FactKey.many("work.phase-days", PhaseDays.class).called("days of the phases").byPart();
 
   /** What is to be done; given by every plugin, read by work. */
-  public static final FactKey<Job> JOBS = FactKey.many("work.jobs", Job.class).called("what to do");
+  public static final FactKey<Job> JOBS =
+      FactKey.many("work.jobs", Job.class).called("what to do").byPart();
 
   /**
    * Elements whose items and tasks are counted elsewhere; given by work for what the plan counts
@@ -204,7 +207,7 @@ public final class YardFacts {
 
   /** What is to be found or bought; given by every plugin, read by tables. */
   public static final FactKey<BillLine> BILL =
-      FactKey.many("bill.lines", BillLine.class).called("what to get");
+      FactKey.many("bill.lines", BillLine.class).called("what to get").byPart();
 
   private YardFacts() {}
 }

@@ -1,6 +1,7 @@
 package yardloom.work;
 
 import java.util.List;
+import java.util.Map;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.SheetMaker;
@@ -28,13 +29,14 @@ import yardloom.work.cost.PriceBook;
 import yardloom.work.cost.PriceCheck;
 import yardloom.work.cost.PriceWords;
 import yardloom.work.crew.CrewBooklet;
+import yardloom.work.delivery.DeliveryCalculator;
+import yardloom.work.delivery.DeliveryTable;
 import yardloom.work.haul.HaulCalculator;
 import yardloom.work.haul.HaulTable;
 import yardloom.work.labour.FrostSaidCalculator;
 import yardloom.work.labour.LabourCalculator;
 import yardloom.work.labour.LabourData;
 import yardloom.work.labour.LabourTable;
-import yardloom.work.labour.StartSaidCalculator;
 import yardloom.work.labour.WorkWords;
 import yardloom.work.own.ElementTable;
 import yardloom.work.own.OwnBillCalculator;
@@ -50,6 +52,11 @@ import yardloom.work.phase.RestingTimeCheck;
 import yardloom.work.phase.ScheduleCalculator;
 import yardloom.work.phase.VisitCalculator;
 import yardloom.work.phase.VisitTable;
+import yardloom.work.stage.StageCostTable;
+import yardloom.work.stage.StageTable;
+import yardloom.work.stage.StageWords;
+import yardloom.work.stage.Stages;
+import yardloom.work.stage.StartSaidCalculator;
 import yardloom.work.visit.ComesAgainCheck;
 import yardloom.work.visit.SiteVisitCalculator;
 import yardloom.work.visit.SiteVisitTable;
@@ -69,7 +76,8 @@ public final class WorkPlugin implements YardPlugin {
   @Override
   public List<Vocabulary> vocabularies() {
     return List.of(
-        new Vocabulary("work", List.of(WorkWords.class, PriceWords.class, OwnWords.class)));
+        new Vocabulary(
+            "work", List.of(WorkWords.class, PriceWords.class, OwnWords.class, StageWords.class)));
   }
 
   @Override
@@ -85,7 +93,8 @@ public final class WorkPlugin implements YardPlugin {
         new VisitCalculator(),
         new CostCalculator(),
         new BagCalculator(),
-        new SiteVisitCalculator());
+        new SiteVisitCalculator(),
+        new DeliveryCalculator());
   }
 
   @Override
@@ -110,7 +119,10 @@ public final class WorkPlugin implements YardPlugin {
         new VisitTable(),
         new CareVisitTable(),
         new SiteVisitTable(),
+        new DeliveryTable(),
         new OrdersTable(),
+        new StageTable(),
+        new StageCostTable(),
         new CostTable(),
         new DriverTable(),
         new BagTable());
@@ -124,6 +136,11 @@ public final class WorkPlugin implements YardPlugin {
   @Override
   public List<Catalogue> catalogues() {
     return List.of(PriceBook.catalogue(), LabourData.catalogue());
+  }
+
+  @Override
+  public Map<String, Plan> parts(Plan plan) {
+    return Stages.of(plan);
   }
 
   /** Every sheet of a plan with invented prices says so. */

@@ -159,7 +159,65 @@ public final class FactGraph {
   public Results run(Plan plan, Again again) {
     Results results = new Results();
     again.over(plan, results);
-    for (Calculator c : order) {
+    run(plan, again, results, order);
+    return results;
+  }
+
+  /**
+   * Runs for each part of a plan by itself what {@link FactKey#byPart} facts and {@code
+   * readOfParts} rest on, then every calculator once for the whole, of which the former are those
+   * of all parts.
+   *
+   * @param parts the plan while each part is made, by name and in order; with none it is {@link
+   *     #run(Plan, Again)}
+   * @param readOfParts what will be asked of the parts
+   */
+  public Results run(
+      Plan plan, Again again, Map<String, Plan> parts, Collection<FactKey<?>> readOfParts) {
+    if (parts.isEmpty()) {
+      return run(plan, again);
+    }
+    Results results = new Results();
+    again.over(plan, results);
+    List<Calculator> needed = neededFor(readOfParts);
+    parts.forEach(
+        (name, part) -> {
+          Results its = new Results();
+          run(part, Again.AFRESH, its, needed);
+          results.addPart(new PartOfPlan(name, part, its), togetherKeys());
+        });
+    results.giveNoneOf(togetherKeys());
+    run(
+        plan,
+        Again.AFRESH,
+        results,
+        order.stream().filter(c -> !c.gives().stream().allMatch(FactKey::together)).toList());
+    return results;
+  }
+
+  private Set<FactKey<?>> togetherKeys() {
+    Set<FactKey<?>> keys = new TreeSet<>();
+    order.forEach(c -> c.gives().stream().filter(FactKey::together).forEach(keys::add));
+    return keys;
+  }
+
+  /** Who works for facts of parts, and for whom those wait. */
+  private List<Calculator> neededFor(Collection<FactKey<?>> readOfParts) {
+    Set<String> wanted = ids(readOfParts);
+    wanted.addAll(ids(togetherKeys()));
+    List<Calculator> needed = new ArrayList<>();
+    for (int i = order.size() - 1; i >= 0; i--) {
+      Calculator c = order.get(i);
+      if (c.gives().stream().anyMatch(k -> wanted.contains(k.id()))) {
+        needed.add(0, c);
+        wanted.addAll(ids(reads(c)));
+      }
+    }
+    return needed;
+  }
+
+  private static void run(Plan plan, Again again, Results results, List<Calculator> those) {
+    for (Calculator c : those) {
       List<String> missing =
           new TreeSet<>(c.needs())
               .stream()
@@ -172,7 +230,6 @@ public final class FactGraph {
         results.skip(c.id(), "nobody gave " + String.join(", ", missing));
       }
     }
-    return results;
   }
 
   private static List<Results.Gift<?>> given(Calculator c, Plan plan, Results results) {

@@ -8,8 +8,10 @@ import java.util.Objects;
  * @param id concept and name, such as {@code sun.hours}
  * @param arity how many calculators may give it
  * @param words what the trade calls it, as findings say it
+ * @param together whether its values are those of all parts of the plan, one part after the other,
+ *     where a plan is made in parts
  */
-public record FactKey<T>(String id, Class<T> type, Arity arity, String words)
+public record FactKey<T>(String id, Class<T> type, Arity arity, String words, boolean together)
     implements Comparable<FactKey<?>> {
 
   /** How many givers a fact has. */
@@ -28,16 +30,27 @@ public record FactKey<T>(String id, Class<T> type, Arity arity, String words)
   }
 
   public static <T> FactKey<T> one(String id, Class<T> type) {
-    return new FactKey<>(id, type, Arity.ONE, id.replaceAll("[.-]", " "));
+    return new FactKey<>(id, type, Arity.ONE, id.replaceAll("[.-]", " "), false);
   }
 
   public static <T> FactKey<T> many(String id, Class<T> type) {
-    return new FactKey<>(id, type, Arity.MANY, id.replaceAll("[.-]", " "));
+    return new FactKey<>(id, type, Arity.MANY, id.replaceAll("[.-]", " "), false);
   }
 
   /** The same fact with other words than its id. */
   public FactKey<T> called(String otherWords) {
-    return new FactKey<>(id, type, arity, otherWords);
+    return new FactKey<>(id, type, arity, otherWords, together);
+  }
+
+  /**
+   * The same fact, worked out for each part of a plan alone: of the whole plan it is the values of
+   * all parts, one after the other.
+   */
+  public FactKey<T> byPart() {
+    if (arity != Arity.MANY) {
+      throw new IllegalArgumentException(id + " has one value, which cannot be that of all parts");
+    }
+    return new FactKey<>(id, type, arity, words, true);
   }
 
   @Override

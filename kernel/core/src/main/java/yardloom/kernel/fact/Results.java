@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import yardloom.kernel.fact.FactKey.Arity;
 import yardloom.kernel.plan.Reads;
 
@@ -13,6 +14,7 @@ import yardloom.kernel.plan.Reads;
 public final class Results implements Facts {
   private final Map<String, List<Given<?>>> facts = new TreeMap<>();
   private final Map<String, String> skipped = new TreeMap<>();
+  private final Set<String> closed = new TreeSet<>();
 
   /** One value and who gave it. */
   public record Given<T>(T value, String giver) {}
@@ -93,9 +95,29 @@ public final class Results implements Facts {
     };
   }
 
+  /** What a part of the plan gave of {@code together} is a value of the whole. */
+  void addPart(PartOfPlan part, Set<FactKey<?>> together) {
+    facts
+        .computeIfAbsent(PartOfPlan.FACT.id(), k -> new ArrayList<>())
+        .add(new Given<>(part, "plan"));
+    for (FactKey<?> key : together) {
+      facts
+          .computeIfAbsent(key.id(), k -> new ArrayList<>())
+          .addAll(((Results) part.facts()).given(key.id()));
+    }
+  }
+
+  /** What is given of these from now on is left out: all of it is there. */
+  void giveNoneOf(Set<FactKey<?>> keys) {
+    closed.addAll(FactGraph.ids(keys));
+  }
+
   /** Adds what a calculator gave. */
   void add(Calculator giver, List<Gift<?>> gifts) {
     for (Gift<?> gift : gifts) {
+      if (closed.contains(gift.key().id())) {
+        continue;
+      }
       facts
           .computeIfAbsent(gift.key().id(), k -> new ArrayList<>())
           .add(new Given<>(gift.value(), giver.id()));

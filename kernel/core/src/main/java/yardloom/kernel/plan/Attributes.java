@@ -15,8 +15,13 @@ public final class Attributes {
   /** Nothing attached. */
   public static final Attributes NONE = new Attributes(null, Map.of());
 
-  /** One attached value. */
-  public record Entry<T>(T value, SourceRef place) {}
+  /**
+   * One attached value.
+   *
+   * @param part the part of the plan in which it was said, as {@link Draft#inPart} names it; empty
+   *     outside of any
+   */
+  public record Entry<T>(T value, SourceRef place, String part) {}
 
   /** Whose they are; null for those of the plan. */
   private final ElementId owner;
@@ -33,7 +38,7 @@ public final class Attributes {
     Reads.note(Reads.Topic.ATTRIBUTE, new Reads.Attribute(owner, key));
     List<Entry<T>> found = new ArrayList<>();
     for (Entry<?> e : entries.getOrDefault(key.id(), List.of())) {
-      found.add(new Entry<>(key.type().cast(e.value()), e.place()));
+      found.add(new Entry<>(key.type().cast(e.value()), e.place(), e.part()));
     }
     return List.copyOf(found);
   }
@@ -54,11 +59,18 @@ public final class Attributes {
         Object value = change.apply(e.value());
         SourceRef place = (SourceRef) change.apply(e.place());
         any |= value != e.value() || !place.equals(e.place());
-        list.add(new Entry<>(value, place));
+        list.add(new Entry<>(value, place, e.part()));
       }
       changed.put(under.getKey(), List.copyOf(list));
     }
     return any ? new Attributes(owner, changed) : this;
+  }
+
+  /** The same with {@code value} alone under {@code key}. */
+  <T> Attributes with(AttributeKey<T> key, T value, SourceRef place) {
+    Map<String, List<Entry<?>>> changed = new TreeMap<>(entries);
+    changed.put(key.id(), List.of(new Entry<>(key.type().cast(value), place, "")));
+    return new Attributes(owner, changed);
   }
 
   /** Those with the same values, places and owner, so that elements can be told alike. */
@@ -78,12 +90,18 @@ public final class Attributes {
   /** Collects attributes while a script runs. */
   public static final class Builder {
     private final Map<String, List<Entry<?>>> entries = new TreeMap<>();
+    private String part = "";
+
+    /** What is added from now on is said in that part of the plan. */
+    void part(String newPart) {
+      part = newPart;
+    }
 
     /** Adds one more value under {@code key}. */
     public <T> Builder add(AttributeKey<T> key, T value, SourceRef place) {
       entries
           .computeIfAbsent(key.id(), k -> new ArrayList<>())
-          .add(new Entry<>(key.type().cast(value), place));
+          .add(new Entry<>(key.type().cast(value), place, part));
       return this;
     }
 

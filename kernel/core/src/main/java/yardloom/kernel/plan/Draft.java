@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
@@ -27,6 +29,8 @@ public final class Draft {
   private SourceRef infoPlace = SourceRef.NONE;
   private Site site;
   private Lot lot;
+  private final Set<String> done = new TreeSet<>();
+  private String part = "";
 
   public Draft(PlanInfo info) {
     this.info = info;
@@ -91,6 +95,12 @@ public final class Draft {
           ProblemCode.LIMIT, place, "a plan holds at most " + MAX_ELEMENTS + " elements");
     }
     ElementDraft draft = new ElementDraft(id, place, finish);
+    if (!part.isEmpty()) {
+      draft.attributes().add(PartTurn.PART, part, place);
+      if (done.contains(part)) {
+        draft.attributes().add(PartTurn.KEY, PartTurn.DONE, place);
+      }
+    }
     elements.put(id, draft);
     return draft;
   }
@@ -102,6 +112,32 @@ public final class Draft {
 
   public Attributes.Builder attributes() {
     return attributes;
+  }
+
+  /**
+   * Lets {@code block} speak; what it adds belongs to that part of the plan.
+   *
+   * @param isDone whether the part is there already: nothing of it is bought or done
+   * @throws PlanException (DUPLICATE) inside another part
+   */
+  public void inPart(String name, boolean isDone, SourceRef place, Runnable block) {
+    if (!part.isEmpty()) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE,
+          place,
+          "'" + name + "' stands inside '" + part + "'; close that block first");
+    }
+    part = name;
+    attributes.part(name);
+    if (isDone) {
+      done.add(name);
+    }
+    try {
+      block.run();
+    } finally {
+      part = "";
+      attributes.part("");
+    }
   }
 
   public void parameter(String name, String value) {
@@ -126,6 +162,12 @@ public final class Draft {
     if (!problems.isEmpty()) {
       throw new PlanException(problems);
     }
-    return new Plan(info, site(), lot(), finished, attributes.build(), parameters);
+    Attributes said = attributes.build();
+    if (!done.isEmpty()) {
+      Map<String, PartTurn> turns = new TreeMap<>();
+      done.forEach(name -> turns.put(name, PartTurn.DONE));
+      said = said.with(PartTurn.TURNS, new PartTurns("", turns), SourceRef.NONE);
+    }
+    return new Plan(info, site(), lot(), finished, said, parameters);
   }
 }

@@ -50,6 +50,16 @@ public sealed interface Element
     return standing().stands();
   }
 
+  /** Whether it is made now, where the yard is made in parts. */
+  default PartTurn turn() {
+    return attributes().get(PartTurn.KEY).orElse(PartTurn.NOW);
+  }
+
+  /** The part of the plan in which it was said; empty outside of any. */
+  default String part() {
+    return attributes().get(PartTurn.PART).orElse("");
+  }
+
   /** Identity, script place and what plugins attached. */
   record Common(ElementId id, SourceRef place, Attributes attributes) {
     public Common {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import yardloom.kernel.problem.SourceRef;
 
 /**
  * A yard, frozen: what the script said, checked and immutable.
@@ -64,6 +65,32 @@ public record Plan(
   public Optional<Element> element(ElementId id) {
     Reads.note(Reads.Topic.ELEMENT, id);
     return elements.stream().filter(e -> e.id().equals(id)).findFirst();
+  }
+
+  /** The same yard while its parts have these turns. */
+  public Plan in(PartTurns turns) {
+    return new Plan(
+        info,
+        site,
+        lot,
+        elements.stream().map(e -> TurnedElements.of(e, turns.of(e.part()))).toList(),
+        attributes.with(PartTurn.TURNS, turns, SourceRef.NONE),
+        parameters);
+  }
+
+  /** The same with {@code value} alone under {@code key}. */
+  public <T> Plan with(AttributeKey<T> key, T value, SourceRef place) {
+    return new Plan(info, site, lot, elements, attributes.with(key, value, place), parameters);
+  }
+
+  /** Whether something that was said of the plan is bought and done now, or an element's of it. */
+  public boolean isNow(Attributes.Entry<?> said) {
+    return attributes.get(PartTurn.TURNS).map(turns -> turns.of(said.part()) == PartTurn.NOW).orElse(true);
+  }
+
+  /** What is made now, as tables call it; empty where the yard is not looked at in parts. */
+  public String now() {
+    return attributes.get(PartTurn.TURNS).map(PartTurns::name).orElse("");
   }
 
   /** Whether the yard lies south of the equator; without a site it does not. */

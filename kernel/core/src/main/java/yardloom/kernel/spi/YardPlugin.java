@@ -1,6 +1,7 @@
 package yardloom.kernel.spi;
 
 import java.util.List;
+import java.util.Map;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Painter;
@@ -60,6 +61,14 @@ public interface YardPlugin {
   /** Rows of data that plans may name, for the reader of lists. */
   default List<Catalogue> catalogues() {
     return List.of();
+  }
+
+  /**
+   * The plan while each of its parts is made, by name and in the order in which they are made; none
+   * where it is made at once.
+   */
+  default Map<String, Plan> parts(Plan plan) {
+    return Map.of();
   }
 
   /** Cautions that this plan's work calls for. */

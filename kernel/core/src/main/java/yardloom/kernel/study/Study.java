@@ -1,14 +1,21 @@
 package yardloom.kernel.study;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.fact.Again;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Results;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.spi.Plugins;
+import yardloom.kernel.table.TableMaker;
 
 /**
  * Runs calculators, checks, table makers and painters over a plan, once each, in an order that
- * depends only on what is loaded.
+ * depends only on what is loaded. A plan that is made in parts remembers nothing from run to run.
  */
 public final class Study {
   private final Plugins plugins;
@@ -32,7 +39,9 @@ public final class Study {
    * @throws yardloom.kernel.problem.PlanException if the plan's data make a calculation impossible
    */
   public Outcome of(Plan plan, Again again) {
-    return new StudyRun(plugins, plan, plugins.graph().run(plan, again), again).outcome();
+    Map<String, Plan> parts = parts(plan);
+    Results results = plugins.graph().run(plan, again, parts, readOfParts());
+    return new StudyRun(plugins, plan, results, parts.isEmpty() ? again : Again.AFRESH).outcome();
   }
 
   /**
@@ -41,6 +50,23 @@ public final class Study {
    * @throws yardloom.kernel.problem.PlanException if the plan's data make a calculation impossible
    */
   public List<Finding> check(Plan plan) {
-    return new StudyRun(plugins, plan, plugins.graph().run(plan), Again.AFRESH).findings();
+    Results results = plugins.graph().run(plan, Again.AFRESH, parts(plan), readOfParts());
+    return new StudyRun(plugins, plan, results, Again.AFRESH).findings();
+  }
+
+  /** The plan while each of its parts is made; none where it is made at once. */
+  private Map<String, Plan> parts(Plan plan) {
+    Map<String, Plan> parts = new LinkedHashMap<>();
+    plugins.all().forEach(p -> parts.putAll(p.parts(plan)));
+    return parts;
+  }
+
+  private Set<FactKey<?>> readOfParts() {
+    Set<FactKey<?>> reads = new TreeSet<>();
+    plugins.all().stream()
+        .flatMap(p -> p.tables().stream())
+        .filter(TableMaker::isByPart)
+        .forEach(m -> reads.addAll(m.reads()));
+    return reads;
   }
 }

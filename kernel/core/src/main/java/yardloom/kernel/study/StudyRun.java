@@ -38,6 +38,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.PartTables;
 import yardloom.kernel.table.Reading;
 import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
@@ -189,7 +190,7 @@ final class StudyRun {
 
   private Made made(TableMaker maker) {
     Facts facts = declared(maker.id(), maker.reads());
-    Table table = maker.make(plan, facts);
+    Table table = PartTables.of(maker, plan, facts);
     return new Made(
         table,
         maker.uses().isEmpty()

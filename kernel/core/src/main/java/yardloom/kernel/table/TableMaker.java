@@ -37,6 +37,14 @@ public interface TableMaker {
     return List.of();
   }
 
+  /**
+   * Whether it is made for each part of a plan by itself, where the plan has parts: the rows of
+   * each then stand under its name.
+   */
+  default boolean isByPart() {
+    return false;
+  }
+
   Table make(Plan plan, Facts facts);
 
   /**

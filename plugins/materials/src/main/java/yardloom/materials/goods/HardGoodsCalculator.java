@@ -17,6 +17,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
@@ -66,14 +67,18 @@ public final class HardGoodsCalculator implements Calculator {
     frames.stakes().ifPresent(n -> line(out, "stakes", n, n, NO_SPARES));
     BedFills.of(plan, in, out);
     edgings(plan, in.all(YardFacts.SURFACES), out);
-    plan.attributes().all(Trellis.KEY).forEach(e -> trellis(e.value(), out));
-    plan.attributes().all(PaverField.KEY).forEach(e -> PaverWork.of(plan, e.value(), out));
+    plan.attributes().all(Trellis.KEY).stream()
+        .filter(plan::isNow)
+        .forEach(e -> trellis(e.value(), out));
+    plan.attributes().all(PaverField.KEY).stream()
+        .filter(plan::isNow)
+        .forEach(e -> PaverWork.of(plan, e.value(), out));
   }
 
   private static void edgings(Plan plan, List<MulchSurface> surfaces, Sink out) {
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       Optional<Edging> edging = bed.attributes().get(Edging.KEY);
-      if (edging.isPresent()) {
+      if (edging.isPresent() && bed.turn() == PartTurn.NOW) {
         Derived<Length> exact =
             Derived.by("outline of the bed where it meets lawn", OUTLINE)
                 .from("bed", bed.id(), bed.place())

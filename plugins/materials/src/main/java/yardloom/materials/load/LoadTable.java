@@ -31,6 +31,11 @@ public final class LoadTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table =
         Table.titled(id(), "Loads and weight")

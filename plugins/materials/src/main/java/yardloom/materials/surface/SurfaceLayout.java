@@ -17,6 +17,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
@@ -81,7 +82,7 @@ public final class SurfaceLayout {
   private List<MulchSurface> lay() {
     claimHardGround();
     for (Element.Path path : plan.all(Element.Path.class)) {
-      if (path.stands()) {
+      if (path.stands() && path.turn() == PartTurn.NOW) {
         claims.add(new Claim(path.id().toString(), path.shape()));
         continue;
       }
@@ -192,6 +193,10 @@ public final class SurfaceLayout {
       return;
     }
     claims.add(new Claim(of.id() + " " + kind.title(), left));
+    if (of.turn() != PartTurn.NOW) {
+      // It keeps its ground from the others, and nothing is laid on it now.
+      return;
+    }
     surfaces.add(stacks.surface(of, kind, left, why.gives(left.area()), mulch, compost));
   }
 

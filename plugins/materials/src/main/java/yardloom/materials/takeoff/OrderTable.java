@@ -27,6 +27,11 @@ public final class OrderTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table =
         Table.titled(id(), "Materials to order")

@@ -38,6 +38,11 @@ public final class TakeOffTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     List<MulchSurface> surfaces = facts.all(YardFacts.SURFACES);
     Table.Builder table =
@@ -88,7 +93,7 @@ public final class TakeOffTable implements TableMaker {
         "Depths as laid. Ground claimed twice is counted once: hard surfaces, wall strips and"
             + " trunk gaps first, then paths, tree rings, beds, ground mulched whole.");
     totals.lifts().stream()
-        .filter(l -> l.material().kind() == Material.Kind.OWN)
+        .filter(l -> l.material().isOwn())
         .forEach(
             l ->
                 table.note(

@@ -132,12 +132,7 @@ final class CarePace {
 
   private Length hedges() {
     return plan.all(Element.Fence.class).stream()
-        .filter(
-            f ->
-                f.attributes()
-                    .get(Barrier.KEY)
-                    .map(b -> b.made() == Barrier.Made.HEDGE)
-                    .orElse(false))
+        .filter(Barrier::isHedge)
         .map(f -> f.line().length())
         .reduce(Length.ZERO, Length::plus);
   }

@@ -21,4 +21,9 @@ public record PlantChoice(
     Layout layout,
     Optional<Double> share,
     Optional<String> stock,
-    boolean stands) {}
+    boolean stands) {
+  /** The same, there already. */
+  PlantChoice standing() {
+    return new PlantChoice(plant, spacing, rowSpacing, layout, share, stock, true);
+  }
+}

@@ -15,6 +15,7 @@ import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.unit.Volume;
 import yardloom.site.ground.EarthWords.Earth;
 
@@ -41,6 +42,9 @@ public final class EarthCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     for (Element.Structure structure : plan.all(Element.Structure.class)) {
+      if (structure.turn() != PartTurn.NOW) {
+        continue;
+      }
       structure
           .attributes()
           .get(LevelWords.SwaleLine.KEY)
@@ -53,6 +57,9 @@ public final class EarthCalculator implements Calculator {
                       GroundTables.earthOf(structure, s)));
     }
     for (Attributes.Entry<Earth> earth : plan.attributes().all(Earth.KEY)) {
+      if (!plan.isNow(earth)) {
+        continue;
+      }
       give(out, WorkTask.DIG_EARTH, Optional.empty(), earth.value().cut());
       give(out, WorkTask.FILL_EARTH, Optional.empty(), earth.value().fill());
     }

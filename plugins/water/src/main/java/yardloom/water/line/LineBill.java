@@ -13,6 +13,7 @@ import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
@@ -51,9 +52,11 @@ final class LineBill {
           0,
           "");
   private static final String NO_SPARES = "no spares included";
+  private static final String ONE_AT_THE_HEAD = "one at the head";
 
   private final Plan plan;
   private final boolean us;
+  private final NeededNow now;
   private final List<Item> items = new ArrayList<>();
 
   /**
@@ -67,21 +70,39 @@ final class LineBill {
     }
   }
 
-  private LineBill(Plan plan) {
+  private LineBill(Plan plan, NeededNow now) {
     this.plan = plan;
+    this.now = now;
     us = plan.info().units() == UnitSystem.US;
   }
 
-  /** The bill; nothing without dripline. */
+  /**
+   * The bill; nothing without dripline.
+   *
+   * @param beds the beds of each zone
+   * @param trenches those that are dug now
+   */
   static List<Item> of(
-      Plan plan, List<DripRun> runs, List<ZoneLine> zones, Optional<Trenches> trenches) {
-    LineBill bill = new LineBill(plan);
+      Plan plan,
+      List<DripRun> all,
+      List<ZoneLine> zones,
+      List<List<ElementId>> beds,
+      Optional<Trenches> trenches) {
+    NeededNow now = new NeededNow(plan, all);
+    LineBill bill = new LineBill(plan, now);
+    List<DripRun> runs = now.of(all);
     if (!runs.isEmpty()) {
+      List<ZoneLine> begun = new ArrayList<>();
+      for (int i = 0; i < zones.size(); i++) {
+        if (now.firstFor(beds.get(i))) {
+          begun.add(zones.get(i));
+        }
+      }
       bill.dripline(runs);
       bill.pipe(zones);
       trenches.ifPresent(bill::sleeves);
-      bill.fittings(runs, zones);
-      bill.head(zones.size());
+      bill.fittings(runs, begun);
+      bill.head(now.firstFor(beds.stream().flatMap(List::stream).toList()), begun.size());
     }
     return List.copyOf(bill.items);
   }
@@ -134,7 +155,7 @@ final class LineBill {
       for (ZoneLine zone : zones) {
         Length its =
             zone.runs().stream()
-                .filter(r -> r.size().equals(size))
+                .filter(r -> r.size().equals(size) && now.firstFor(r))
                 .map(r -> r.way().length())
                 .reduce(Length.ZERO, Length::plus);
         sum = sum.plus(its);
@@ -259,10 +280,13 @@ final class LineBill {
         : String.format(Locale.ROOT, "%s, %.1f L/h", kind, choice.emitter().litresPerHour());
   }
 
-  private void head(int zones) {
+  private void head(boolean isFirst, int zones) {
     Derived<Integer> one = Derived.by("one at the tap that feeds the dripline", ASSEMBLY).gives(1);
     for (HeadPart part : HeadAssembly.of(plan).parts(Supply.isTank(plan))) {
       boolean isInEachZone = part.isInEachZone();
+      if (isInEachZone ? zones == 0 : !isFirst) {
+        continue;
+      }
       Derived<Integer> count = isInEachZone ? counted("zones", zones) : one;
       line(
           WorkPhase.HEAD,
@@ -270,7 +294,7 @@ final class LineBill {
           item(part),
           count,
           count,
-          isInEachZone ? NO_SPARES : allowance(part));
+          allowance(part));
     }
   }
 
@@ -290,13 +314,17 @@ final class LineBill {
     };
   }
 
-  private static String allowance(HeadPart part) {
+  private String allowance(HeadPart part) {
+    boolean isTank = Supply.isTank(plan);
     if (part.isOwn()) {
       return NO_SPARES;
     }
-    return part.kind() == HeadPart.Kind.BACKFLOW
-        ? part.name() + ", as local code asks"
-        : "as local code asks";
+    return switch (part.kind()) {
+      case BACKFLOW -> part.name() + ", as local code asks";
+      case ZONE_VALVE -> isTank ? "ball valves, full bore: others stay shut" : NO_SPARES;
+      case TIMER -> isTank ? "of the kind that turns ball valves" : ONE_AT_THE_HEAD;
+      default -> part.isInEachZone() ? NO_SPARES : ONE_AT_THE_HEAD;
+    };
   }
 
   private void fittings(String item, String what, int pieces) {

@@ -17,6 +17,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Flow;
@@ -81,13 +82,17 @@ public final class LineCalculator implements Calculator {
       lines.add(solve(plan, zone, its, tree, ways, tap, out));
     }
     lines.forEach(line -> out.give(ZoneLine.KEY, line));
-    Optional<Trenches> trenches = tree.map(t -> trenches(t, ways.orElseThrow(), beds, lines));
+    Optional<Trenches> trenches =
+        tree.map(t -> trenches(t, ways.orElseThrow(), beds, lines, Optional.empty()));
     trenches.ifPresent(t -> out.give(Trenches.KEY, t));
-    trenches
-        .filter(t -> t.length().value().metres() > 0)
+    NeededNow now = new NeededNow(plan, in.all(DripRun.KEY));
+    Optional<Trenches> dug =
+        tree.map(t -> trenches(t, ways.orElseThrow(), beds, lines, Optional.of(now)));
+    dug.filter(t -> t.length().value().metres() > 0)
         .map(t -> new Job(WorkTask.DIG_TRENCH, WorkPhase.EDGE, t.length()))
         .ifPresent(job -> out.give(YardFacts.JOBS, job));
-    for (LineBill.Item item : LineBill.of(plan, in.all(DripRun.KEY), lines, trenches)) {
+    List<List<ElementId>> inZones = in.all(Zone.KEY).stream().map(Zone::beds).toList();
+    for (LineBill.Item item : LineBill.of(plan, in.all(DripRun.KEY), lines, inZones, dug)) {
       out.give(YardFacts.BILL, item.line());
       item.job().ifPresent(job -> out.give(YardFacts.JOBS, job));
     }
@@ -106,13 +111,20 @@ public final class LineCalculator implements Calculator {
   }
 
   private static Trenches trenches(
-      LineTree tree, LineWays ways, Map<String, DripRun> beds, List<ZoneLine> zones) {
+      LineTree tree,
+      LineWays ways,
+      Map<String, DripRun> beds,
+      List<ZoneLine> zones,
+      Optional<NeededNow> now) {
     Derived.Builder length = Derived.by("sum over trenches of length", TRENCH);
     Derived.Builder paved = Derived.by("sum over trenches of what lies under paving", TRENCH);
     Length sum = Length.ZERO;
     Length under = Length.ZERO;
     List<Trenches.Trench> found = new ArrayList<>();
     for (Line trench : tree.trenches()) {
+      if (now.isPresent() && !now.get().firstForAny(runsIn(trench, zones))) {
+        continue;
+      }
       found.add(
           new Trenches.Trench(
               trench, pipesIn(trench, zones), ways.ground().piecesUnderPaving(trench)));
@@ -126,6 +138,14 @@ public final class LineCalculator implements Calculator {
     List<String> missed =
         feeds(beds).stream().map(LineWays.Feed::name).filter(f -> !tree.reaches(f)).toList();
     return new Trenches(found, length.gives(sum), paved.gives(under), missed);
+  }
+
+  private static List<ZoneLine.PipeRun> runsIn(Line trench, List<ZoneLine> zones) {
+    Point middle = trench.middle();
+    return zones.stream()
+        .flatMap(zone -> zone.runs().stream())
+        .filter(r -> r.way().nearest(middle).distance(middle).metres() < SAME_M)
+        .toList();
   }
 
   /** The runs of each zone that lie in a trench: those that pass its middle. */

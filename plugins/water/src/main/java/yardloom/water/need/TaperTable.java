@@ -37,6 +37,11 @@ public final class TaperTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table =
         Table.titled(ID, TITLE + ", days 1 to 45")

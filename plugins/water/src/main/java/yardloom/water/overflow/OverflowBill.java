@@ -41,6 +41,9 @@ public final class OverflowBill implements Calculator {
   public void compute(Plan plan, Facts in, Sink out) {
     boolean us = plan.info().units() == UnitSystem.US;
     for (Entry<OverflowPipe> entry : plan.attributes().all(OverflowPipe.KEY)) {
+      if (!plan.isNow(entry)) {
+        continue;
+      }
       OverflowPipe pipe = entry.value();
       Derived<Length> exact = Derived.given(pipe.line().length(), "length as drawn", entry.place());
       String size =
@@ -63,8 +66,10 @@ public final class OverflowBill implements Calculator {
               "a tenth for bends and offcuts"));
     }
     for (Entry<Basin> entry : plan.attributes().all(Basin.KEY)) {
-      Derived<Volume> earth = BasinTable.holds(entry);
-      out.give(YardFacts.JOBS, new Job(WorkTask.DIG_EARTH, WorkPhase.EARTH, earth));
+      if (plan.isNow(entry)) {
+        Derived<Volume> earth = BasinTable.holds(entry);
+        out.give(YardFacts.JOBS, new Job(WorkTask.DIG_EARTH, WorkPhase.EARTH, earth));
+      }
     }
   }
 }

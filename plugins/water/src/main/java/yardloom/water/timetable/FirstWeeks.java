@@ -26,7 +26,9 @@ public record FirstWeeks(
     int zone, LocalDate from, String kinds, String beds, List<Wait> waits, List<Weeks> weeks) {
   /** The first weeks of every zone with new plants. */
   public static final FactKey<FirstWeeks> KEY =
-      FactKey.many("water.first-weeks", FirstWeeks.class).called("first weeks of the zones");
+      FactKey.many("water.first-weeks", FirstWeeks.class)
+          .called("first weeks of the zones")
+          .byPart();
 
   /**
    * Days on which the timer gives no water to what is planted.

@@ -18,6 +18,7 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
@@ -75,7 +76,7 @@ public final class ClientSheet implements SheetMaker {
     panels.add(Panel.SitePlan.only(offers.layers(SheetPage.COVER)));
     panels.add(new Panel.Notes("In short", summary(plan, facts, totals.get(), phases)));
     panels.add(new Panel.Notes("What we need from you", asks()));
-    panels.add(new Panel.TableBlock(days(plan, phases)));
+    panels.add(new Panel.TableBlock(days(plan, facts, phases)));
     // They stand on pages of their own; two pages are enough for a client.
     offers.tables(SheetPage.CLIENT).forEach(t -> panels.add(new Panel.TableBlock(t, true)));
     return List.of(new SheetPlan(NUMBER, "client", "Your yard", SheetPlan.Format.PAGE, panels));
@@ -97,7 +98,13 @@ public final class ClientSheet implements SheetMaker {
             + " of compost in place.");
     PhaseTime first = phases.get(0);
     PhaseTime last = PhaseTime.lastOfWork(phases);
-    int days = last.firstDay() + last.days() - 1;
+    int days =
+        PartOfPlan.of(plan, facts).stream()
+            .map(part -> part.facts().all(PhaseTime.FACT))
+            .filter(its -> !its.isEmpty())
+            .map(PhaseTime::lastOfWork)
+            .mapToInt(its -> its.firstDay() + its.days() - 1)
+            .sum();
     lines.add(
         first.start().isPresent()
             ? "Work from "
@@ -181,7 +188,7 @@ public final class ClientSheet implements SheetMaker {
   }
 
   /** The phases, narrow enough for the page; what follows what stands on the work sheet. */
-  private static Table days(Plan plan, List<PhaseTime> phases) {
+  private static Table days(Plan plan, Facts facts, List<PhaseTime> phases) {
     boolean dated = phases.stream().allMatch(p -> p.start().isPresent());
     Table.Builder table =
         Table.titled("client-phases", "What happens when").column(Column.text("phase", "Phase"));
@@ -191,6 +198,16 @@ public final class ClientSheet implements SheetMaker {
       table.column(Column.of("day", "Working day", Measure.COUNT));
     }
     table.column(Column.of("days", "Days", Measure.COUNT));
+    for (PartOfPlan part : PartOfPlan.of(plan, facts)) {
+      if (!part.name().isEmpty()) {
+        table.heading(part.name());
+      }
+      days(plan, part.facts().all(PhaseTime.FACT), dated, table);
+    }
+    return table.build();
+  }
+
+  private static void days(Plan plan, List<PhaseTime> phases, boolean dated, Table.Builder table) {
     for (PhaseTime p : phases) {
       List<Cell> cells = new ArrayList<>(List.of(Cell.text(p.phase().title(plan))));
       if (dated) {
@@ -201,7 +218,6 @@ public final class ClientSheet implements SheetMaker {
       cells.add(Cell.number(p.days()));
       table.row(cells);
     }
-    return table.build();
   }
 
   private static List<String> asks() {

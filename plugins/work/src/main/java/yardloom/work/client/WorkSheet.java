@@ -12,6 +12,7 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.PartTables;
 import yardloom.kernel.table.Table;
 import yardloom.work.cost.BagChoice;
 import yardloom.work.cost.BagTable;
@@ -72,11 +73,11 @@ public final class WorkSheet implements SheetMaker {
             new CareVisitTable(),
             new OwnTable(),
             new OrdersTable())
-        .forEach(m -> tables.add(m.make(plan, facts)));
+        .forEach(m -> tables.add(PartTables.of(m, plan, facts)));
     List.of(new CostTable(), new DriverTable(), new BagTable())
-        .forEach(m -> tables.add(m.make(plan, facts)));
+        .forEach(m -> tables.add(PartTables.of(m, plan, facts)));
     tables.addAll(offers.tables(SheetPage.WORK_COST));
-    tables.add(new HaulTable().make(plan, facts));
+    tables.add(PartTables.of(new HaulTable(), plan, facts));
     tables.addAll(offers.tables(SheetPage.WORK_PLACE));
     for (Table table : tables) {
       if (!table.isEmpty()) {

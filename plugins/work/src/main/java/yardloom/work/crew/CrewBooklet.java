@@ -12,11 +12,14 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
+import yardloom.work.delivery.Delivery;
 import yardloom.work.labour.KindHours;
 import yardloom.work.labour.TaskLoad;
 import yardloom.work.labour.WorkSettings;
+import yardloom.work.phase.CareVisit;
 import yardloom.work.phase.PhaseTime;
 import yardloom.work.phase.PlantingVisit;
 
@@ -39,6 +42,9 @@ public final class CrewBooklet implements SheetMaker {
         TaskLoad.FACT,
         PhaseTime.FACT,
         PlantingVisit.FACT,
+        CareVisit.FACT,
+        Delivery.FACT,
+        YardFacts.PLANTING_WINDOWS,
         KindHours.FACT,
         YardFacts.SURFACES,
         YardFacts.BILL,
@@ -48,10 +54,19 @@ public final class CrewBooklet implements SheetMaker {
 
   @Override
   public List<SheetPlan> make(Plan plan, Facts facts, Offers offers) {
-    List<PhaseTime> phases = facts.all(PhaseTime.FACT);
-    if (phases.isEmpty()) {
-      return List.of();
+    List<SheetPlan> booklets = new ArrayList<>();
+    for (PartOfPlan part : PartOfPlan.of(plan, facts)) {
+      if (!part.facts().all(PhaseTime.FACT).isEmpty()) {
+        booklets.add(booklet(part, booklets.size(), offers));
+      }
     }
+    return booklets;
+  }
+
+  private static SheetPlan booklet(PartOfPlan part, int before, Offers offers) {
+    Plan plan = part.plan();
+    Facts facts = part.facts();
+    List<PhaseTime> phases = facts.all(PhaseTime.FACT);
     List<Panel> panels = new ArrayList<>();
     panels.add(Panel.SitePlan.yardWith(offers.layers(SheetPage.WAYS, SheetPage.CREW)));
     panels.add(new Panel.Notes("Every day", everyDay(plan, phases)));
@@ -65,7 +80,12 @@ public final class CrewBooklet implements SheetMaker {
       // The sheets of each trade have it too.
       panels.add(new Panel.TableBlock(needed, true));
     }
-    return List.of(new SheetPlan(NUMBER, "crew", "Crew booklet", SheetPlan.Format.BOOKLET, panels));
+    return new SheetPlan(
+        NUMBER + before,
+        before == 0 ? "crew" : "crew-" + (before + 1),
+        part.name().isEmpty() ? "Crew booklet" : "Crew booklet, " + part.name(),
+        SheetPlan.Format.BOOKLET,
+        panels);
   }
 
   private static void add(List<Panel> panels, Table table) {

@@ -58,6 +58,11 @@ public final class HaulTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     // By the order of work; within a phase as surfaces are listed.
     List<Haul> hauls =

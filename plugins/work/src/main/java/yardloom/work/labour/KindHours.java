@@ -16,7 +16,7 @@ import yardloom.kernel.unit.TimeSpan;
 public record KindHours(String plant, Derived<TimeSpan> likely) {
   /** Hours by kind; a part of those by task. */
   public static final FactKey<KindHours> FACT =
-      FactKey.many("work.kind-hours", KindHours.class).called("hours by kind");
+      FactKey.many("work.kind-hours", KindHours.class).called("hours by kind").byPart();
 
   /** Likely hours by kind, in order of names; several of one kind add up. */
   public static Map<String, Double> byKind(List<KindHours> all) {

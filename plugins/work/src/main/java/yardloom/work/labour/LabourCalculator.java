@@ -74,7 +74,7 @@ public final class LabourCalculator implements Calculator {
               plant -> out.give(KindHours.FACT, new KindHours(plant, task(local, job).likely())));
     }
     tasks.addAll(walks(plan, in.all(YardFacts.HAULS)));
-    plan.attributes().all(OwnItem.KEY).forEach(e -> tasks.add(own(e.value())));
+    OwnItem.now(plan).forEach(item -> tasks.add(own(item)));
     tasks.removeIf(t -> t.high().value().hours() <= 0);
     if (tasks.isEmpty()) {
       return;

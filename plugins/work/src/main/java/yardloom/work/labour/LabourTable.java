@@ -31,6 +31,11 @@ public final class LabourTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     WorkSettings work = WorkSettings.of(plan);
     Table.Builder table =

@@ -1,12 +1,15 @@
 package yardloom.work.labour;
 
+import java.util.List;
 import java.util.Optional;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.source.Source;
 
 /**
@@ -37,6 +40,28 @@ public record OwnItem(
     return element.flatMap(
         name ->
             plan.elements().stream().map(Element::id).filter(id -> id.isCalled(name)).findFirst());
+  }
+
+  /**
+   * Those of the plan that are bought or done now. One for an element is done with it, unless it is
+   * said in another part of the plan.
+   */
+  public static List<OwnItem> now(Plan plan) {
+    return plan.attributes().all(KEY).stream()
+        .filter(entry -> isNow(plan, entry))
+        .map(Attributes.Entry::value)
+        .toList();
+  }
+
+  private static boolean isNow(Plan plan, Attributes.Entry<OwnItem> entry) {
+    return entry
+        .value()
+        .of(plan)
+        .filter(id -> entry.part().isEmpty())
+        .flatMap(plan::element)
+        .filter(of -> !of.part().isEmpty())
+        .map(of -> of.turn() == PartTurn.NOW)
+        .orElseGet(() -> plan.isNow(entry));
   }
 
   /** How the labour table calls the work of it. */

@@ -27,7 +27,7 @@ public record TaskLoad(
     Derived<TimeSpan> high) {
   /** Hours by task. */
   public static final FactKey<TaskLoad> FACT =
-      FactKey.many("work.tasks", TaskLoad.class).called("tasks");
+      FactKey.many("work.tasks", TaskLoad.class).called("tasks").byPart();
 
   /** How tables call it. */
   public String title() {

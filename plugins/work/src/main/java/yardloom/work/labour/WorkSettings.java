@@ -62,6 +62,12 @@ public record WorkSettings(
         place);
   }
 
+  /** These with another first day. */
+  public WorkSettings startingOn(LocalDate day) {
+    return new WorkSettings(
+        crew, hoursPerDay, slope, visits, Optional.of(day), lastFrost, firstFrost, workdays, place);
+  }
+
   /** These with the days off of plan and regional files. */
   public WorkSettings on(Workdays days) {
     return new WorkSettings(

@@ -26,8 +26,7 @@ public final class OwnBillCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    for (var entry : plan.attributes().all(OwnItem.KEY)) {
-      OwnItem item = entry.value();
+    for (OwnItem item : OwnItem.now(plan)) {
       if (item.bought()) {
         out.give(
             YardFacts.BILL,

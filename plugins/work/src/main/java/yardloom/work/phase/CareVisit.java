@@ -12,5 +12,7 @@ import yardloom.kernel.fact.FactKey;
 public record CareVisit(int number, LocalDate date, String why) {
   /** Visits in order of date; none where the work has no first day. */
   public static final FactKey<CareVisit> FACT =
-      FactKey.many("work.care-visits", CareVisit.class).called("visits to look after the plants");
+      FactKey.many("work.care-visits", CareVisit.class)
+          .called("visits to look after the plants")
+          .byPart();
 }

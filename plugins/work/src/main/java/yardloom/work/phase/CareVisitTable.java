@@ -30,6 +30,11 @@ public final class CareVisitTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table =
         Table.titled(id(), "Visits to look after the plants")

@@ -26,7 +26,7 @@ public record PhaseTime(
     String why) {
   /** Phases with their days, in working order. */
   public static final FactKey<PhaseTime> FACT =
-      FactKey.many("work.phases", PhaseTime.class).called("phases");
+      FactKey.many("work.phases", PhaseTime.class).called("phases").byPart();
 
   /** The last of phases in working order before the yard is only looked after. */
   public static PhaseTime lastOfWork(List<PhaseTime> phases) {

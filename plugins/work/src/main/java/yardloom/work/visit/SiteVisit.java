@@ -38,7 +38,7 @@ public record SiteVisit(
     Optional<Derived<Money>> cost) {
   /** The visits in order. */
   public static final FactKey<SiteVisit> FACT =
-      FactKey.many("work.site-visits", SiteVisit.class).called("visits of the crew");
+      FactKey.many("work.site-visits", SiteVisit.class).called("visits of the crew").byPart();
 
   public SiteVisit {
     phases = List.copyOf(phases);

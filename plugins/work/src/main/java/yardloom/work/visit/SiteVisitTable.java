@@ -50,6 +50,11 @@ public final class SiteVisitTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     List<SiteVisit> visits = facts.all(SiteVisit.FACT);
     boolean priced = visits.stream().anyMatch(v -> v.cost().isPresent());

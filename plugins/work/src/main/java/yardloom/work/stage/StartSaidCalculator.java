@@ -1,4 +1,4 @@
-package yardloom.work.labour;
+package yardloom.work.stage;
 
 import java.util.Set;
 import yardloom.facts.YardFacts;
@@ -22,6 +22,6 @@ public final class StartSaidCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    WorkSettings.of(plan).start().ifPresent(start -> out.give(YardFacts.WORK_START, start));
+    Stages.start(plan).ifPresent(start -> out.give(YardFacts.WORK_START, start));
   }
 }

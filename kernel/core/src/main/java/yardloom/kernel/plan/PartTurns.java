@@ -1,0 +1,22 @@
+package yardloom.kernel.plan;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * The turn of each part of a plan.
+ *
+ * @param name what is made now, as tables call it; empty for the plan as a whole
+ * @param byPart the turn of each part by its name; what stands outside of all parts is under the
+ *     empty name
+ */
+public record PartTurns(String name, Map<String, PartTurn> byPart) {
+  public PartTurns {
+    byPart = Collections.unmodifiableMap(new TreeMap<>(byPart));
+  }
+
+  PartTurn of(String part) {
+    return byPart.getOrDefault(part, PartTurn.NOW);
+  }
+}

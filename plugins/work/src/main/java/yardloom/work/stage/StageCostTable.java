@@ -1,0 +1,110 @@
+package yardloom.work.stage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.PartOfPlan;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Audience;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Money;
+import yardloom.work.cost.CostEstimate;
+import yardloom.work.cost.CostTable;
+
+/** What each stage costs, item by item, beside the whole. */
+public final class StageCostTable implements TableMaker {
+  private static final Source SUM = Source.plan("stages of the plan");
+
+  @Override
+  public String id() {
+    return "stage-costs";
+  }
+
+  @Override
+  public Optional<Audience> audience() {
+    return Optional.of(Audience.CLIENT);
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(CostEstimate.FACT);
+  }
+
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.REPORT;
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    List<PartOfPlan> stages = facts.all(PartOfPlan.FACT);
+    Table.Builder table =
+        Table.titled(id(), CostTable.title("Cost by stage, all likely", facts))
+            .column(Column.text("item", "Item"));
+    for (int i = 0; i < stages.size(); i++) {
+      table.column(Column.of("stage-" + (i + 1), stages.get(i).name(), Measure.MONEY));
+    }
+    table.column(Column.of("all", "All stages", Measure.MONEY));
+    Optional<CostEstimate> whole = facts.find(CostEstimate.FACT);
+    if (stages.isEmpty() || whole.isEmpty()) {
+      return table.build();
+    }
+    whole.get().rows().forEach(r -> table.row(row(r.item(), stages)));
+    table.total(totals(stages).toArray(Cell[]::new));
+    return table
+        .note(
+            "Every amount, price and pace at its likely value. What is ordered in two stages is"
+                + " rounded up twice, and comes in loads of its own.")
+        .build();
+  }
+
+  private static List<Cell> row(String item, List<PartOfPlan> stages) {
+    List<Optional<Derived<Money>>> costs =
+        stages.stream()
+            .map(
+                s ->
+                    s.facts().find(CostEstimate.FACT).stream()
+                        .flatMap(c -> c.rows().stream())
+                        .filter(r -> r.item().equals(item))
+                        .map(CostEstimate.Row::likely)
+                        .findFirst())
+            .toList();
+    return cells(item, stages, costs);
+  }
+
+  private static List<Cell> totals(List<PartOfPlan> stages) {
+    return cells(
+        "total",
+        stages,
+        stages.stream()
+            .map(s -> s.facts().find(CostEstimate.FACT).map(c -> c.total().likely()))
+            .toList());
+  }
+
+  private static List<Cell> cells(
+      String item, List<PartOfPlan> stages, List<Optional<Derived<Money>>> costs) {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(Cell.text(item));
+    Derived.Builder why = Derived.by("sum over stages", SUM);
+    Money sum = Money.ZERO;
+    for (int i = 0; i < costs.size(); i++) {
+      cells.add(costs.get(i).map(Cell::of).orElse(Cell.BLANK));
+      if (costs.get(i).isPresent()) {
+        why.from(stages.get(i).name(), costs.get(i).get());
+        sum = sum.plus(costs.get(i).get().value());
+      }
+    }
+    cells.add(Cell.of(why.gives(sum)));
+    return cells;
+  }
+}

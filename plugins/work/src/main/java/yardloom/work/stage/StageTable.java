@@ -1,0 +1,188 @@
+package yardloom.work.stage;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.MulchTotals;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.PartOfPlan;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PartTurn;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Money;
+import yardloom.kernel.unit.Quantity;
+import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.unit.Volume;
+import yardloom.work.cost.CostEstimate;
+import yardloom.work.cost.CostTable;
+import yardloom.work.labour.TaskLoad;
+import yardloom.work.phase.PhaseTime;
+
+/** The stages of a yard that is made over several years, one row for each. */
+public final class StageTable implements TableMaker {
+  private static final Source SUM = Source.plan("stages of the plan");
+
+  @Override
+  public String id() {
+    return "stages";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(
+        PhaseTime.FACT, TaskLoad.FACT, YardFacts.STANDS, YardFacts.MULCH_TOTALS, CostEstimate.FACT);
+  }
+
+  /** What is asked of each stage is worked out for each stage. */
+  @Override
+  public OnPaper onPaper() {
+    return OnPaper.ALWAYS;
+  }
+
+  /** What one stage comes to. */
+  private record Line(
+      PartOfPlan part,
+      long beds,
+      int plants,
+      Optional<MulchTotals> mulch,
+      Derived<TimeSpan> hours,
+      Optional<Derived<Money>> cost) {
+    static Line of(PartOfPlan part) {
+      List<Element> beds =
+          part.plan().elements().stream()
+              .filter(e -> e instanceof Element.Bed && e.turn() == PartTurn.NOW)
+              .toList();
+      Derived.Builder hours = Derived.by("sum over tasks", SUM);
+      List<TaskLoad> tasks = part.facts().all(TaskLoad.FACT);
+      tasks.forEach(t -> hours.from(t.title() + " (" + t.phase().id() + ")", t.likely()));
+      return new Line(
+          part,
+          beds.size(),
+          part.facts().all(YardFacts.STANDS).stream()
+              .filter(s -> !s.stands())
+              .map(Stand::at)
+              .mapToInt(List::size)
+              .sum(),
+          part.facts().find(YardFacts.MULCH_TOTALS),
+          hours.gives(TaskLoad.sum(tasks).likely()),
+          part.facts().find(CostEstimate.FACT).map(c -> c.total().likely()));
+    }
+  }
+
+  @Override
+  public Table make(Plan plan, Facts facts) {
+    List<Line> lines = facts.all(PartOfPlan.FACT).stream().map(Line::of).toList();
+    boolean priced = lines.stream().anyMatch(l -> l.cost().isPresent());
+    Table.Builder table =
+        Table.titled(id(), priced ? CostTable.title("Stages", facts) : "Stages")
+            .column(Column.text("stage", "Stage"))
+            .column(Column.text("from", "From"))
+            .column(Column.text("to", "To"))
+            .column(Column.of("beds", "Beds", Measure.COUNT))
+            .column(Column.of("area", "Ground covered", Measure.AREA))
+            .column(Column.of("plants", "Plants", Measure.COUNT))
+            .column(Column.of("compost", "Compost, exact", Measure.VOLUME))
+            .column(Column.of("chips", "Chips, exact", Measure.VOLUME))
+            .column(Column.of("hours", "Hours of one person", Measure.HOURS));
+    if (priced) {
+      table.column(Column.of("cost", "Cost, all likely", Measure.MONEY));
+    }
+    if (lines.isEmpty()) {
+      return table.build();
+    }
+    lines.forEach(line -> table.row(row(line, priced)));
+    table.total(total(lines, priced));
+    built(plan).ifPresent(table::note);
+    return table
+        .note(
+            "What one stage makes is bought, worked and ordered in it; orders, loads, phases and"
+                + " visits stand under its name in their tables. Orders are rounded up and the marks"
+                + " called for in each stage, so that together they may be more than in one go.")
+        .note(
+            "Lines and pipe sizes are those of the whole yard; a line is laid, and the tap fitted,"
+                + " with the first stage that drinks from it. Cap what leads on to later stages.")
+        .build();
+  }
+
+  private static List<Cell> row(Line line, boolean priced) {
+    List<PhaseTime> phases = line.part().facts().all(PhaseTime.FACT);
+    Optional<LocalDate> from = phases.stream().findFirst().flatMap(PhaseTime::start);
+    Optional<LocalDate> to =
+        phases.isEmpty() ? Optional.empty() : PhaseTime.lastOfWork(phases).end();
+    List<Cell> cells = new ArrayList<>();
+    cells.add(Cell.text(line.part().name()));
+    cells.add(from.map(Cell::of).orElse(Cell.BLANK));
+    cells.add(to.map(Cell::of).orElse(Cell.BLANK));
+    cells.add(Cell.number((int) line.beds()));
+    cells.add(line.mulch().map(m -> Cell.of(m.ground())).orElse(Cell.BLANK));
+    cells.add(Cell.number(line.plants()));
+    cells.add(line.mulch().map(m -> Cell.of(m.compost())).orElse(Cell.BLANK));
+    cells.add(line.mulch().map(m -> Cell.of(m.chips())).orElse(Cell.BLANK));
+    cells.add(Cell.of(line.hours()));
+    if (priced) {
+      cells.add(line.cost().map(Cell::of).orElse(Cell.BLANK));
+    }
+    return cells;
+  }
+
+  private static Cell[] total(List<Line> lines, boolean priced) {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(Cell.text("all stages"));
+    cells.add(Cell.BLANK);
+    cells.add(Cell.BLANK);
+    cells.add(Cell.number((int) lines.stream().mapToLong(Line::beds).sum()));
+    cells.add(sum(lines, l -> l.mulch().map(MulchTotals::ground), Area.ZERO));
+    cells.add(Cell.number(lines.stream().mapToInt(Line::plants).sum()));
+    cells.add(sum(lines, l -> l.mulch().map(MulchTotals::compost), Volume.ZERO));
+    cells.add(sum(lines, l -> l.mulch().map(MulchTotals::chips), Volume.ZERO));
+    cells.add(sum(lines, l -> Optional.of(l.hours()), TimeSpan.ZERO));
+    if (priced) {
+      cells.add(sum(lines, Line::cost, Money.ZERO));
+    }
+    return cells.toArray(Cell[]::new);
+  }
+
+  private static <Q extends Quantity<Q>> Cell sum(
+      List<Line> lines, Function<Line, Optional<Derived<Q>>> of, Q zero) {
+    Derived.Builder why = Derived.by("sum over stages", SUM);
+    Q sum = zero;
+    for (Line line : lines) {
+      Optional<Derived<Q>> its = of.apply(line);
+      if (its.isPresent()) {
+        why.from(line.part().name(), its.get());
+        sum = sum.plus(its.get().value());
+      }
+    }
+    return Cell.of(why.gives(sum));
+  }
+
+  private static Optional<String> built(Plan plan) {
+    List<String> names =
+        plan.attributes().all(Stage.KEY).stream()
+            .map(e -> e.value())
+            .filter(Stage::built)
+            .map(Stage::name)
+            .toList();
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Built already, so nothing is bought or worked for it: "
+                + String.join(", ", names)
+                + ".");
+  }
+}
