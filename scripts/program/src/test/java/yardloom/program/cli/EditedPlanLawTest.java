@@ -113,7 +113,7 @@ class EditedPlanLawTest {
     return files;
   }
 
-  /** Every edit once; three times six by chance took longer and left some out. */
+  /** Every edit once, in an order that is shuffled but stays; chance has its turn behind heavy. */
   @Test
   void editedYard_byEveryEdit_isTheOneDrawnWithout() throws IOException {
     Random random = new Random(20261127);
