@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yardloom.kernel.plan.Plan;
@@ -44,16 +45,26 @@ class LongScriptTest {
   }
 
   @Test
+  void literalBeds_sixHundredOneAfterAnother_areAllDrawnInOrder() throws IOException {
+    literalBeds(600);
+  }
+
+  @Tag("heavy")
+  @Test
   void literalBeds_twoThousandOneAfterAnother_areAllDrawnInOrder() throws IOException {
+    literalBeds(2_000);
+  }
+
+  private void literalBeds(int count) throws IOException {
     Plan plan =
         run(
             lines(
-                2_000,
+                count,
                 i ->
                     "bed 'bed %d', rect(%d.m, 0.m, 4.m, 2.m), use: 'annual', { plant 'kale' }"
                         .formatted(i, 5 * i)));
-    assertEquals(2_000, plan.elements().size());
-    for (int i : List.of(0, 777, 1_999)) {
+    assertEquals(count, plan.elements().size());
+    for (int i : List.of(0, 377, count - 1)) {
       assertEquals(
           i + 1,
           plan.elements().stream()
@@ -66,18 +77,28 @@ class LongScriptTest {
   }
 
   @Test
-  void declaredBeds_twoThousand_stayKnownBehind() throws IOException {
+  void declaredBeds_sixHundred_stayKnownBehind() throws IOException {
+    declaredBeds(600);
+  }
+
+  @Tag("heavy")
+  @Test
+  void declaredBeds_twoThousandOneHundred_stayKnownBehind() throws IOException {
+    declaredBeds(2_100);
+  }
+
+  private void declaredBeds(int count) throws IOException {
     Plan plan =
         run(
             lines(
-                    2_000,
+                    count,
                     i ->
                         "def b%d = bed('bed %d', rect(%d.m, 0.m, 4.m, %d.m), use: 'annual')"
                             .formatted(i, i, 5 * i, 1 + i % 3))
-                + "note \"${(b0.shape + b1.shape + b1999.shape).area}\"\n");
-    // 4 × 1 + 4 × 2 + 4 × (1 + 1999 mod 3 = 2)
-    assertEquals("20 m²", note(plan));
-    assertEquals(2_000, plan.elements().size());
+                + "note \"${(b0.shape + b1.shape + b%d.shape).area}\"\n".formatted(count - 1));
+    // 4 × 1 + 4 × 2 + 4 × 3: the last of a multiple of three is 3 m deep.
+    assertEquals("24 m²", note(plan));
+    assertEquals(count, plan.elements().size());
   }
 
   @Test
@@ -146,11 +167,11 @@ class LongScriptTest {
             () ->
                 run(
                     lines(
-                        1_500,
+                        600,
                         i ->
                             "bed 'bed %d', rect(%d.m, 0.m, %s, 2.m), use: 'annual'"
-                                .formatted(i, i, i == 1_204 ? "4" : "4.m"))));
-    assertEquals(1_205, e.problems().get(0).place().line());
+                                .formatted(i, i, i == 412 ? "4" : "4.m"))));
+    assertEquals(413, e.problems().get(0).place().line());
     assertEquals(ProblemCode.WRONG_TYPE, e.problems().get(0).code());
   }
 

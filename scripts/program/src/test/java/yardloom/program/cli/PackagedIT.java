@@ -13,8 +13,14 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
-/** The packaged jars, started as users start them. */
+/**
+ * The packaged jars, started as users start them. Each start is a process of its own, so one test
+ * need not wait for another.
+ */
+@Execution(ExecutionMode.CONCURRENT)
 class PackagedIT {
   private static final Path LIB = Path.of(System.getProperty("packaged"), "lib");
 
@@ -31,7 +37,8 @@ class PackagedIT {
   private Ended start(List<Path> jars, String... args) throws IOException, InterruptedException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.add("-Xmx512m");
+    // As the start script says for all but many plans at once.
+    command.addAll(List.of("-Xmx512m", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
     command.add("-cp");
     command.add(
         jars.stream()
