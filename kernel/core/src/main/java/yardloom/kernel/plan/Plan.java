@@ -88,6 +88,16 @@ public record Plan(
     return attributes.get(Turn.TURNS).map(turns -> turns.of(said.part()) == Turn.NOW).orElse(true);
   }
 
+  /**
+   * Whether an element is looked after with what is made now: what is made now, and in the first
+   * part also what stands before all of them.
+   */
+  public boolean isOwn(Element element) {
+    return element.turn() == Turn.NOW
+        || element.turn() == Turn.DONE
+            && attributes.get(Turn.TURNS).map(turns -> turns.of("") == Turn.NOW).orElse(true);
+  }
+
   /** What is made now, as tables call it; empty where the yard is not looked at in parts. */
   public String now() {
     return attributes.get(Turn.TURNS).map(PartTurns::name).orElse("");
