@@ -1,10 +1,10 @@
 package yardloom.work.stage;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -91,12 +91,12 @@ public final class StagePainter implements Painter {
 
   /** By part; what is said outside of all stages is of the first that is made. */
   private static Map<String, Drawn> stages(Plan plan) {
-    Map<String, Drawn> stages = new TreeMap<>();
+    Map<String, Drawn> stages = new LinkedHashMap<>();
     int number = 0;
     for (Attributes.Entry<Stage> entry : plan.attributes().all(Stage.KEY)) {
       Stage stage = entry.value();
       if (stage.built()) {
-        stages.put(stage.name(), new Drawn("0", BUILT, "0  " + stage.name() + ", built"));
+        stages.put(stage.name(), new Drawn("built", BUILT, "Built: " + stage.name()));
         continue;
       }
       number++;
@@ -104,7 +104,7 @@ public final class StagePainter implements Painter {
           Style.filled("stage-" + number, "#ffffff")
               .hatched(HATCHES.get((number - 1) % HATCHES.size()))
               .outlined(INK, 0.25);
-      Drawn drawn = new Drawn("" + number, style, number + "  " + stage.name());
+      Drawn drawn = new Drawn("stage " + number, style, "Stage " + number + ": " + stage.name());
       stages.put(stage.name(), drawn);
       stages.putIfAbsent("", drawn);
     }
