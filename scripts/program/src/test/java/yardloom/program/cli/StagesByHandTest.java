@@ -218,6 +218,41 @@ class StagesByHandTest {
     return String.join("\r\n", lines) + "\r\n";
   }
 
+  private static final String GROWN =
+      """
+      plan 'Grown', units: 'us'
+      site 'Trial', latitude: 40.1.deg, longitude: -88.2.deg, zone: 'America/Chicago'
+      climate 'urbana-il'
+      frost last: '04-25', first: '10-14', source: 'demo'
+      lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 50.ft), point(0.ft, 50.ft)])
+      work crew: 2, hoursPerDay: 6, visits: 2
+      tap 'tap', point(2.ft, 2.ft), source: 'mains'
+      stage('kept', built: true) {
+        bed('old', rect(50.ft, 10.ft, 4.ft, 9.ft), use: 'perennial') { DRIP; plant 'lavender' }
+      }
+      stage('one', from: '2027-03-15') {
+        bed('south', rect(10.ft, 10.ft, 20.ft, 4.ft), use: 'perennial') { DRIP; plant 'sage' }
+        tree('early', point(8.ft, 30.ft), crown: 8.ft, height: 8.ft, leaf: 'deciduous') { species 'apple (semi-dwarf)' }
+      }
+      stage('two', from: '2028-05-01') {
+        bed('north', rect(10.ft, 40.ft, 30.ft, 4.ft), use: 'perennial') { DRIP; plant 'sage' }
+        tree('late', point(48.ft, 30.ft), crown: 9.ft, height: 9.ft, leaf: 'deciduous') { species 'apple (semi-dwarf)' }
+      }
+      """
+          .replace("DRIP", "drip emitter: 0.4.gph, spacing: 12.inch, rowSpacing: 16.inch");
+
+  /**
+   * Marks take three days from Monday, then a day each for stakes, trees, mowing, edges, soaking and
+   * cardboard before planting.
+   */
+  @Test
+  void grown_eachStageHasItsSeasons() throws IOException {
+    Map<String, String> grown = drawn("grown", GROWN);
+    for (String t : List.of("materials-phases", "zones-by-stage", "first-weeks", "plant-schedule", "care", "care-hours", "materials-orders-by-phase")) {
+      System.out.println("== " + t + "\n" + grown.get("tables/" + t + ".csv"));
+    }
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
