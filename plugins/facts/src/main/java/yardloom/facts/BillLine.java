@@ -1,5 +1,6 @@
 package yardloom.facts;
 
+import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import yardloom.facts.region.Spread;
@@ -19,6 +20,7 @@ import yardloom.kernel.unit.Quantity;
  * @param order what to order after allowance and rounding to what is sold
  * @param allowance why the two differ
  * @param stock as what a plant is bought; empty for all else
+ * @param on the day of the year on which it is used, where that is not within its phase
  */
 public record BillLine(
     BillGroup group,
@@ -29,7 +31,8 @@ public record BillLine(
     Derived<?> exact,
     Derived<?> order,
     String allowance,
-    Optional<Stock> stock) {
+    Optional<Stock> stock,
+    Optional<MonthDay> on) {
   /**
    * As what a plant is bought.
    *
@@ -40,6 +43,20 @@ public record BillLine(
     public Stock {
       names = List.copyOf(names);
     }
+  }
+
+  /** What is used in its phase. */
+  public BillLine(
+      BillGroup group,
+      WorkPhase phase,
+      String item,
+      Optional<ElementId> element,
+      Optional<String> plant,
+      Derived<?> exact,
+      Derived<?> order,
+      String allowance,
+      Optional<Stock> stock) {
+    this(group, phase, item, element, plant, exact, order, allowance, stock, Optional.empty());
   }
 
   /** What is no plant, or of which nobody says as what it is bought. */

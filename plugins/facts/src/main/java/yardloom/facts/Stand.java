@@ -23,6 +23,8 @@ import yardloom.kernel.unit.Length;
  * @param roots how deep it draws water, where known
  * @param stands whether they stand already and are kept: watered, not bought or planted
  * @param phase when they are planted: woody plants before the cardboard, all else through it
+ * @param ground of whom they take once that is over; empty for what has ground of its own. Their
+ *     crop coefficients are 0 as long as others stand there
  */
 public record Stand(
     ElementId in,
@@ -37,7 +39,11 @@ public record Stand(
     Optional<Length> drills,
     Optional<Roots> roots,
     boolean stands,
-    WorkPhase phase) {
+    WorkPhase phase,
+    Optional<Ground> ground) {
+  /** What stands first on a ground in a year. */
+  public record Ground(SourceRef place, String plant) {}
+
   /**
    * How deep a full-grown crop draws water.
    *
@@ -77,8 +83,45 @@ public record Stand(
         WorkPhase.PLANT);
   }
 
+  /** Plants with ground of their own. */
+  public Stand(
+      ElementId in,
+      SourceRef place,
+      String plant,
+      String botanical,
+      List<Point> at,
+      Area area,
+      Length spread,
+      List<Double> kc,
+      Source kcSource,
+      Optional<Length> drills,
+      Optional<Roots> roots,
+      boolean stands,
+      WorkPhase phase) {
+    this(
+        in,
+        place,
+        plant,
+        botanical,
+        at,
+        area,
+        spread,
+        kc,
+        kcSource,
+        drills,
+        roots,
+        stands,
+        phase,
+        Optional.empty());
+  }
+
   public Stand {
     at = List.copyOf(at);
     kc = List.copyOf(kc);
+  }
+
+  /** Whether others stand on its ground before it in the year. */
+  public boolean follows() {
+    return ground.isPresent();
   }
 }

@@ -16,6 +16,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.PartTables;
+import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.materials.load.LoadTable;
 import yardloom.materials.pile.DriverNotes;
@@ -79,10 +80,13 @@ public final class MaterialSheet implements SheetMaker {
             new StackTable(),
             new TakeOffTable(),
             new OrderTable(),
-            new LoadTable(),
-            new SourcesTable())) {
+            new LoadTable())) {
       panels.add(new Panel.TableBlock(PartTables.of(maker, plan, facts)));
     }
+    for (Table table : offers.tables(SheetPage.MATERIALS)) {
+      panels.add(new Panel.TableBlock(table));
+    }
+    panels.add(new Panel.TableBlock(PartTables.of(new SourcesTable(), plan, facts)));
     List<String> driver = DriverNotes.of(plan, facts);
     if (!driver.isEmpty()) {
       panels.add(new Panel.Notes("For the driver", driver));

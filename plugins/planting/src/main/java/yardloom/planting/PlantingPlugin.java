@@ -48,15 +48,16 @@ import yardloom.planting.harvest.YieldCheck;
 import yardloom.planting.list.PlantCatalogueList;
 import yardloom.planting.list.PlantKeyPainter;
 import yardloom.planting.list.PlantList;
+import yardloom.planting.list.PlantNamePainter;
 import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
 import yardloom.planting.own.OwnPlantWords;
 import yardloom.planting.placing.GrownPicture;
 import yardloom.planting.placing.LayoutCalculator;
+import yardloom.planting.placing.NextWords;
 import yardloom.planting.placing.PlacedCheck;
 import yardloom.planting.placing.PlacingWords;
-import yardloom.planting.placing.PlantNamePainter;
 import yardloom.planting.placing.PlantPainter;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.PlantingWords;
@@ -77,9 +78,12 @@ import yardloom.planting.suit.SuitCheck;
 import yardloom.planting.suit.SuitTable;
 import yardloom.planting.suit.SuitWords;
 import yardloom.planting.trained.TrainedWords;
+import yardloom.planting.turn.TurnCheck;
+import yardloom.planting.turn.TurnTable;
 import yardloom.planting.window.PlantingTimes;
 import yardloom.planting.window.ShortSeasonCheck;
 import yardloom.planting.window.StockCalculator;
+import yardloom.planting.window.TurnCalculator;
 import yardloom.planting.window.WindowCalculator;
 
 /** The planting plugin. */
@@ -102,6 +106,7 @@ public final class PlantingPlugin implements YardPlugin {
             List.of(
                 PlantingWords.class,
                 PlacingWords.class,
+                NextWords.class,
                 BayWords.class,
                 ChillWords.class,
                 RotationWords.class,
@@ -118,6 +123,7 @@ public final class PlantingPlugin implements YardPlugin {
         new CanopyCalculator(),
         new LayoutCalculator(),
         new StockCalculator(),
+        new TurnCalculator(),
         new WindowCalculator(),
         new BorneDepthCalculator(),
         new StandCalculator(),
@@ -141,6 +147,7 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new RotationCheck());
     checks.addAll(SuitCheck.all());
     checks.add(new ShortSeasonCheck());
+    checks.add(new TurnCheck());
     checks.add(new PlacedCheck());
     checks.add(new StemCheck());
     checks.add(new TapCheck());
@@ -180,6 +187,7 @@ public final class PlantingPlugin implements YardPlugin {
         new BayMonthsTable(),
         new LossesTable(),
         new ThinningTable(),
+        new TurnTable(),
         new GrowthTable(),
         new PlantSchedule());
   }

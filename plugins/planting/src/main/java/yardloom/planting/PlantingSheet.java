@@ -22,6 +22,8 @@ import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.ThinningTable;
 import yardloom.planting.stock.StockPlan;
+import yardloom.planting.turn.TurnPlan;
+import yardloom.planting.turn.TurnTable;
 import yardloom.planting.view.GuildSection;
 import yardloom.planting.view.YoungView;
 import yardloom.planting.window.PlantingTimes;
@@ -55,6 +57,7 @@ public final class PlantingSheet implements SheetMaker {
         PlantPlaces.KEY,
         HarvestPlan.KEY,
         StockPlan.KEY,
+        TurnPlan.KEY,
         CareAct.KEY);
   }
 
@@ -68,6 +71,7 @@ public final class PlantingSheet implements SheetMaker {
     List.of(
             new PlantSchedule(),
             new ThinningTable(),
+            new TurnTable(),
             new PlantingTimes(),
             new HarvestTable(),
             new CareTable())

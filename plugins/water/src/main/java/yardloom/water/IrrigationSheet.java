@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Offers;
@@ -19,6 +20,9 @@ import yardloom.water.balance.MonthTable;
 import yardloom.water.catchtest.CatchTable;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.EmitterTable;
+import yardloom.water.head.HeadAssembly;
+import yardloom.water.head.HeadPart;
+import yardloom.water.head.Supply;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.line.FittingTable;
 import yardloom.water.line.HeadPlace;
@@ -34,6 +38,7 @@ import yardloom.water.overflow.OverflowTable;
 import yardloom.water.roof.RoofDrainageTable;
 import yardloom.water.roofwater.RoofWaterSheet;
 import yardloom.water.route.LineWays;
+import yardloom.water.tank.TankPlan;
 import yardloom.water.tank.TankTable;
 import yardloom.water.tank.TankYear;
 import yardloom.water.timetable.AsBuiltTable;
@@ -41,7 +46,6 @@ import yardloom.water.timetable.FirstWeeksTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.timetable.TankChange;
 import yardloom.water.timetable.TimerPageTable;
-import yardloom.water.timetable.TimetableTable;
 import yardloom.water.timetable.ZoneTimes;
 
 /** The irrigation plan: rows of dripline, zones and taps, without plants; what to buy and run. */
@@ -68,6 +72,15 @@ public final class IrrigationSheet implements SheetMaker {
   /** On the sheet of roof water where there is one. */
   private static final List<TableMaker> OF_ROOFS =
       List.of(new TankTable(), new RoofDrainageTable());
+
+  /** What frost breaks, or what is small enough to be carried in. */
+  private static final Set<HeadPart.Kind> STANDS_OUT =
+      Set.of(
+          HeadPart.Kind.TIMER,
+          HeadPart.Kind.BACKFLOW,
+          HeadPart.Kind.FILTER,
+          HeadPart.Kind.REGULATOR,
+          HeadPart.Kind.OTHER);
 
   private static final TableMaker FIRST_WEEKS = new FirstWeeksTable();
 
@@ -114,10 +127,9 @@ public final class IrrigationSheet implements SheetMaker {
                     + " lay the pipes of all zones in them and mark each end with its zone.",
                 "Run every line with its ends plugged and fill the trenches once all hold: cardboard and"
                     + " chips come over them before the rows are joined on.")));
-    panels.add(new Panel.Notes("Winter", winter(facts)));
-    // The long form says more of a tank, and months across would be wide with it.
-    boolean hasTank = !facts.all(TankYear.KEY).isEmpty();
-    Table timetable = (hasTank ? new TimetableTable() : new TimerPageTable()).make(plan, facts);
+    panels.add(new Panel.Notes("Winter", winter(plan, facts)));
+    // The page beside the timer or the tank's valve; the long form is in the report.
+    Table timetable = new TimerPageTable().make(plan, facts);
     if (!timetable.isEmpty()) {
       panels.add(1, new Panel.TableBlock(timetable));
       panels.addAll(times(plan, facts));
@@ -174,18 +186,35 @@ public final class IrrigationSheet implements SheetMaker {
     return steps;
   }
 
-  private static List<String> winter(Facts facts) {
-    return facts.find(YardFacts.FROST).isPresent()
-        ? List.of(
-            "Before the first hard frost: close the shut-off valve, take timer, backflow preventer,"
-                + " filter and regulators indoors or drain them, and leave the valves half open.",
-            "Open the flush caps at all row ends and the lowest end of each line, let them run"
-                + " empty, and close them loosely against mice. Tube in the ground may keep a little"
-                + " water; it stretches.",
-            "In spring, after the last frost: put the head together, flush each zone with its caps"
-                + " open until the water is clear, close them, read the pressure.")
-        : List.of(
-            "No frost days are known for this place. Where it freezes, drain the head and the lines"
-                + " before the first hard frost, and flush them in spring.");
+  private static List<String> winter(Plan plan, Facts facts) {
+    if (facts.find(YardFacts.FROST).isEmpty()) {
+      return List.of(
+          "No frost days are known for this place. Where it freezes, drain the head and the lines"
+              + " before the first hard frost, and flush them in spring.");
+    }
+    List<String> steps = new ArrayList<>();
+    String taken =
+        HeadAssembly.of(plan).parts(Supply.isTank(plan)).stream()
+            .filter(p -> STANDS_OUT.contains(p.kind()))
+            .map(HeadPart::name)
+            .collect(Collectors.joining(", "));
+    steps.add(
+        "Before the first hard frost: close the shut-off valve, take "
+            + taken
+            + " indoors or drain them, and leave the valves half open.");
+    steps.add(
+        "Open the flush caps at all row ends and the lowest end of each line, let them run"
+            + " empty, and close them loosely against mice. Tube in the ground may keep a little"
+            + " water; it stretches.");
+    if (!plan.attributes().all(TankPlan.KEY).isEmpty()) {
+      steps.add(
+          "Tank: where it freezes hard, empty it, leave its valve open and lead the downspout past it"
+              + " to the overflow; where ponds only skin over, a large one may stay full with its"
+              + " valve wrapped (common practice).");
+    }
+    steps.add(
+        "In spring, after the last frost: put the head together, flush each zone with its caps"
+            + " open until the water is clear, close them, read the pressure.");
+    return steps;
   }
 }

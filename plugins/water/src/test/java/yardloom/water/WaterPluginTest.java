@@ -247,7 +247,8 @@ class WaterPluginTest extends PluginContract {
     Outcome outcome =
         outcome(new Giver(Set.of(YardFacts.STANDS, YardFacts.SOIL), WaterPluginTest::grassOnLoam));
     Table table = irrigation(outcome);
-    // Loam is wetted 3 ft wide, outlets stand a foot apart both ways: 32 × 1 × 1 of 32 sq ft.
+    // Loam is wetted 2 ft wide and more, outlets stand a foot apart both ways: 32 × 1 × 1 of 32 sq
+    // ft.
     assertEquals(1, (double) table.rows().get(0).get(9).value().get(), 1e-9);
     assertEquals("Jun", table.rows().get(0).get(10).value().get());
     double useMm =
@@ -258,8 +259,8 @@ class WaterPluginTest extends PluginContract {
   }
 
   /**
-   * Outlets every 4 ft in rows 5 ft apart in loam, each wetting 3 by 3 ft: 10 ft hold 2 rows, 24 ft
-   * 6 outlets in each: 12 × 9 of 240 sq ft, 45 percent.
+   * Outlets every 4 ft in rows 5 ft apart in loam, each of 1 gph wetting 3 by 3 ft: 10 ft hold 2
+   * rows, 24 ft 6 outlets in each: 12 × 9 of 240 sq ft, 45 percent.
    */
   @Test
   void wettedGround_ofWideSpacing_isWorkedByHand() {
@@ -272,11 +273,16 @@ class WaterPluginTest extends PluginContract {
         null,
         null,
         null);
-    Table table =
-        irrigation(
-            outcome(
-                new Giver(Set.of(YardFacts.STANDS, YardFacts.SOIL), WaterPluginTest::grassOnLoam)));
+    urbana();
+    Outcome outcome =
+        outcome(new Giver(Set.of(YardFacts.STANDS, YardFacts.SOIL), WaterPluginTest::grassOnLoam));
+    Table table = irrigation(outcome);
     assertEquals(0.45, (double) table.rows().get(0).get(9).value().get(), 1e-9);
+    // And only so much of the ground holds water until the next watering.
+    double useMm =
+        outcome.results().get(MonthlyWeather.KEY).referenceEt().get(5).value().millimetres() / 30;
+    double days = 0.45 * 0.125 * 500 * (0.4 + 0.04 * (5 - useMm)) / useMm;
+    assertEquals(days, ((TimeSpan) table.rows().get(0).get(12).value().get()).days(), 1e-9);
   }
 
   /**

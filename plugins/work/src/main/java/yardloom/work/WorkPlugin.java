@@ -30,6 +30,8 @@ import yardloom.work.cost.PriceBook;
 import yardloom.work.cost.PriceCheck;
 import yardloom.work.cost.PriceWords;
 import yardloom.work.crew.CrewBooklet;
+import yardloom.work.delivery.DeliveryCalculator;
+import yardloom.work.delivery.DeliveryTable;
 import yardloom.work.haul.HaulCalculator;
 import yardloom.work.haul.HaulTable;
 import yardloom.work.labour.FrostSaidCalculator;
@@ -94,7 +96,8 @@ public final class WorkPlugin implements YardPlugin {
         new VisitCalculator(),
         new CostCalculator(),
         new BagCalculator(),
-        new SiteVisitCalculator());
+        new SiteVisitCalculator(),
+        new DeliveryCalculator());
   }
 
   @Override
@@ -119,6 +122,7 @@ public final class WorkPlugin implements YardPlugin {
         new VisitTable(),
         new CareVisitTable(),
         new SiteVisitTable(),
+        new DeliveryTable(),
         new OrdersTable(),
         new StageTable(),
         new StageCostTable(),

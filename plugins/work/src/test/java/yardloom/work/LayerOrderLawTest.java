@@ -107,12 +107,12 @@ class LayerOrderLawTest {
       double lifts = 0;
       for (MulchSurface s : r.all(YardFacts.SURFACES)) {
         for (LaidLayer c : s.courses()) {
-          lifts += c.material() == material ? ((Volume) c.amount().value()).cubicYards() : 0;
+          lifts += c.material().equals(material) ? ((Volume) c.amount().value()).cubicYards() : 0;
         }
       }
       Table takeOff = PlanKit.table("materials-take-off", plan, r);
       if (!takeOff.rows().isEmpty()) {
-        int column = material == Material.COMPOST ? 5 : 7;
+        int column = material.equals(Material.COMPOST) ? 5 : 7;
         Object printed = takeOff.rows().get(takeOff.rows().size() - 1).get(column).value().get();
         assertEquals(lifts, ((Volume) printed).cubicYards(), 1e-9);
       }

@@ -409,7 +409,7 @@ class WorkAndCostTest {
     Results r = PlanKit.run(yard(UnitSystem.US).plan());
     List<String> ids = r.all(PhaseTime.FACT).stream().map(t -> t.phase().id().id()).toList();
     assertEquals(
-        List.of("mark", "stake", "mow", "edge", "soak", "sheet", "finish", "establish"), ids);
+        List.of("mark", "mow", "stake", "edge", "soak", "sheet", "finish", "establish"), ids);
   }
 
   @Test

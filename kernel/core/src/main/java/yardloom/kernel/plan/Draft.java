@@ -96,9 +96,9 @@ public final class Draft {
     }
     ElementDraft draft = new ElementDraft(id, place, finish);
     if (!part.isEmpty()) {
-      draft.attributes().add(Turn.PART, part, place);
+      draft.attributes().add(PartTurn.PART, part, place);
       if (done.contains(part)) {
-        draft.attributes().add(Turn.KEY, Turn.DONE, place);
+        draft.attributes().add(PartTurn.KEY, PartTurn.DONE, place);
       }
     }
     elements.put(id, draft);
@@ -164,9 +164,9 @@ public final class Draft {
     }
     Attributes said = attributes.build();
     if (!done.isEmpty()) {
-      Map<String, Turn> turns = new TreeMap<>();
-      done.forEach(name -> turns.put(name, Turn.DONE));
-      said = said.with(Turn.TURNS, new PartTurns("", turns), SourceRef.NONE);
+      Map<String, PartTurn> turns = new TreeMap<>();
+      done.forEach(name -> turns.put(name, PartTurn.DONE));
+      said = said.with(PartTurn.TURNS, new PartTurns("", turns), SourceRef.NONE);
     }
     return new Plan(info, site(), lot(), finished, said, parameters);
   }

@@ -51,13 +51,13 @@ public sealed interface Element
   }
 
   /** Whether it is made now, where the yard is made in parts. */
-  default Turn turn() {
-    return attributes().get(Turn.KEY).orElse(Turn.NOW);
+  default PartTurn turn() {
+    return attributes().get(PartTurn.KEY).orElse(PartTurn.NOW);
   }
 
   /** The part of the plan in which it was said; empty outside of any. */
   default String part() {
-    return attributes().get(Turn.PART).orElse("");
+    return attributes().get(PartTurn.PART).orElse("");
   }
 
   /** Identity, script place and what plugins attached. */

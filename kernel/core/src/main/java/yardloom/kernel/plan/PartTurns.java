@@ -11,12 +11,12 @@ import java.util.TreeMap;
  * @param byPart the turn of each part by its name; what stands outside of all parts is under the
  *     empty name
  */
-public record PartTurns(String name, Map<String, Turn> byPart) {
+public record PartTurns(String name, Map<String, PartTurn> byPart) {
   public PartTurns {
     byPart = Collections.unmodifiableMap(new TreeMap<>(byPart));
   }
 
-  Turn of(String part) {
-    return byPart.getOrDefault(part, Turn.NOW);
+  PartTurn of(String part) {
+    return byPart.getOrDefault(part, PartTurn.NOW);
   }
 }

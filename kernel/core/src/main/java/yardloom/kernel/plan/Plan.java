@@ -74,7 +74,7 @@ public record Plan(
         site,
         lot,
         elements.stream().map(e -> TurnedElements.of(e, turns.of(e.part()))).toList(),
-        attributes.with(Turn.TURNS, turns, SourceRef.NONE),
+        attributes.with(PartTurn.TURNS, turns, SourceRef.NONE),
         parameters);
   }
 
@@ -85,7 +85,7 @@ public record Plan(
 
   /** Whether something that was said of the plan is bought and done now, or an element's of it. */
   public boolean isNow(Attributes.Entry<?> said) {
-    return attributes.get(Turn.TURNS).map(turns -> turns.of(said.part()) == Turn.NOW).orElse(true);
+    return attributes.get(PartTurn.TURNS).map(turns -> turns.of(said.part()) == PartTurn.NOW).orElse(true);
   }
 
   /**
@@ -93,14 +93,14 @@ public record Plan(
    * part also what stands before all of them.
    */
   public boolean isOwn(Element element) {
-    return element.turn() == Turn.NOW
-        || element.turn() == Turn.DONE
-            && attributes.get(Turn.TURNS).map(turns -> turns.of("") == Turn.NOW).orElse(true);
+    return element.turn() == PartTurn.NOW
+        || element.turn() == PartTurn.DONE
+            && attributes.get(PartTurn.TURNS).map(turns -> turns.of("") == PartTurn.NOW).orElse(true);
   }
 
   /** What is made now, as tables call it; empty where the yard is not looked at in parts. */
   public String now() {
-    return attributes.get(Turn.TURNS).map(PartTurns::name).orElse("");
+    return attributes.get(PartTurn.TURNS).map(PartTurns::name).orElse("");
   }
 
   /** Whether the yard lies south of the equator; without a site it does not. */

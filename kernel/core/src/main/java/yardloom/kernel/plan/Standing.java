@@ -19,7 +19,7 @@ public record Standing(boolean stands, boolean said) {
   public static final Length THICKEST_PLANTED = Length.inches(4);
 
   static Standing of(Element element) {
-    if (element.turn() != Turn.NOW) {
+    if (element.turn() != PartTurn.NOW) {
       return new Standing(true, true);
     }
     return element

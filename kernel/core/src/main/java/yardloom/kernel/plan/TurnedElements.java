@@ -5,11 +5,11 @@ final class TurnedElements {
   private TurnedElements() {}
 
   /** The same element in that turn. */
-  static Element of(Element element, Turn turn) {
-    if (turn == Turn.NOW) {
+  static Element of(Element element, PartTurn turn) {
+    if (turn == PartTurn.NOW) {
       return element;
     }
-    Attributes attributes = element.attributes().with(Turn.KEY, turn, element.place());
+    Attributes attributes = element.attributes().with(PartTurn.KEY, turn, element.place());
     return with(element, new Element.Common(element.id(), element.place(), attributes));
   }
 

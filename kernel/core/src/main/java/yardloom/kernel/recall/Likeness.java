@@ -119,6 +119,12 @@ final class Likeness {
     if (before instanceof double[] was) {
       return java.util.Arrays.equals(was, (double[]) now);
     }
+    if (before instanceof int[] was) {
+      return java.util.Arrays.equals(was, (int[]) now);
+    }
+    if (before instanceof boolean[] was) {
+      return java.util.Arrays.equals(was, (boolean[]) now);
+    }
     int length = Array.getLength(before);
     if (length != Array.getLength(now)) {
       return false;

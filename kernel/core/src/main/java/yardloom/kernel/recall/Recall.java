@@ -33,6 +33,9 @@ public final class Recall implements Again {
   /** What one reader gave, and why that still holds. */
   private record Kept(Object result, Set<Question> questions) {}
 
+  /** What each reader made when it last worked, even if that was some runs ago. */
+  private final Map<String, Piece.Shelf> pieces = new HashMap<>();
+
   /** One run. */
   private static final class Run {
     private final Answers answers;
@@ -83,7 +86,9 @@ public final class Recall implements Again {
       }
     }
     worked.add(reader);
-    Reads.Noted<T> noted = Reads.noting(work);
+    Piece.Shelf shelf = pieces.getOrDefault(name, new Piece.Shelf()).next();
+    Reads.Noted<T> noted = Reads.noting(() -> Piece.with(shelf, work));
+    pieces.put(name, shelf);
     T result = noted.result();
     if (before != null && Likeness.exact(before.result(), result)) {
       // The very same object is soon found to be the same again.

@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.MonthDay;
-import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
 import yardloom.kernel.unit.UnitSystem;
@@ -35,9 +35,7 @@ public record TableFormat(UnitSystem units, String currency) {
 
   /** A day of the year, such as {@code 25 Apr}. */
   public static String day(MonthDay day) {
-    return day.getDayOfMonth()
-        + " "
-        + day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    return day.getDayOfMonth() + " " + Months.name(day.getMonth());
   }
 
   /** A date, such as {@code 16 Oct 2026}. */

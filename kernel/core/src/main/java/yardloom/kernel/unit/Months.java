@@ -1,8 +1,10 @@
 package yardloom.kernel.unit;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.MonthDay;
 import java.util.List;
+import java.util.Locale;
 
 /** The months of a year of 365 days. */
 public final class Months {
@@ -25,6 +27,16 @@ public final class Months {
   /** The short English name. */
   public static String name(int month) {
     return NAMES.get(month);
+  }
+
+  /** The short English name. */
+  public static String name(Month month) {
+    return name(month.getValue() - 1);
+  }
+
+  /** The whole English name, the same from any Java. */
+  public static String fullName(Month month) {
+    return month.name().charAt(0) + month.name().substring(1).toLowerCase(Locale.ROOT);
   }
 
   /** The day so many days after the 15th of a month, which stands for its middle on a calendar. */

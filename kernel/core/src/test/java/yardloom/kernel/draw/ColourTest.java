@@ -14,13 +14,16 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.kernel.outside.OutsideRows;
 
 class ColourTest {
+  private static final OutsideRows CONTRAST = OutsideRows.of(ColourTest.class, "contrast.csv");
+
   @ParameterizedTest
   @CsvFileSource(resources = "contrast.csv", useHeadersInDisplayName = true)
   void contrast_publishedPairs_matches(
       String id, String one, String other, double ratio, double tolerance, String source) {
-    assertEquals(ratio, Contrast.ratio(one, other), tolerance, source);
+    CONTRAST.check(id, ratio, Contrast.ratio(one, other), tolerance);
   }
 
   /** K-08. */

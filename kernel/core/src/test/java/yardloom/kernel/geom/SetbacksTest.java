@@ -12,10 +12,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.unit.Length;
 
 class SetbacksTest {
+  private static final OutsideRows ROWS = OutsideRows.of(SetbacksTest.class, "setbacks.csv");
+
   private static final double FT = 0.3048;
 
   private static List<Point> ring(double... xy) {
@@ -48,12 +51,12 @@ class SetbacksTest {
     List<Setbacks.Side> sides =
         Lots.sides(ring, List.of(frontFt * FT, rightFt * FT, rearFt * FT, leftFt * FT));
     Shape free = Setbacks.buildable(Shape.polygon(ring), sides);
-    assertEquals(areaFt2, free.area().squareMetres() / (FT * FT), 1e-4);
+    ROWS.check(id, "left ft2", areaFt2, free.area().squareMetres() / (FT * FT), 1e-4);
     double takenM2 =
         Setbacks.taken(Shape.polygon(ring), sides).stream()
             .mapToDouble(t -> t.ground().area().squareMetres())
             .sum();
-    assertEquals(widthFt * depthFt - areaFt2, takenM2 / (FT * FT), 1e-4);
+    ROWS.check(id, "taken ft2", widthFt * depthFt - areaFt2, takenM2 / (FT * FT), 1e-4);
   }
 
   /** Z-11: the message must name the rules that ate the lot. */

@@ -8,11 +8,14 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 
 class StripsTest {
+  private static final OutsideRows ROWS = OutsideRows.of(StripsTest.class, "strip-counts.csv");
+
   @ParameterizedTest(name = "{0}")
   @CsvFileSource(resources = "strip-counts.csv", numLinesToSkip = 1)
   void fill_rectangle_countAndUsedBreadthFollowTheFormula(
@@ -29,10 +32,10 @@ class StripsTest {
           Strips.fill(
               field,
               Strips.Layout.of(Length.feet(bedFt), Length.feet(gapFt), Angle.degrees(bearing)));
-      assertEquals(count, strips.size());
+      ROWS.same(id, "strips at " + bearing, count, strips.size());
       double lowM = strips.stream().mapToDouble(s -> s.bounds().getMinX()).min().getAsDouble();
       double highM = strips.stream().mapToDouble(s -> s.bounds().getMaxX()).max().getAsDouble();
-      assertEquals(usedFt, (highM - lowM) / 0.3048, 1e-6);
+      ROWS.check(id, "used ft at " + bearing, usedFt, (highM - lowM) / 0.3048, 1e-6);
     }
   }
 

@@ -13,11 +13,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import yardloom.kernel.geom.Arc;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 
 class CurveTest {
+  private static final OutsideRows ROWS = OutsideRows.of(CurveTest.class, "curves.csv");
+
   private static Curve curveFt(double radiusFt, Angle delta, Curve.Definition definition) {
     return new Curve(Length.feet(radiusFt), delta, definition);
   }
@@ -43,7 +46,7 @@ class CurveTest {
           case "segment" -> curve.segment().squareFeet();
           default -> railroad.countedLength().feet();
         };
-    assertEquals(expected, got, tolerance);
+    ROWS.check(id, element, expected, got, tolerance);
   }
 
   /** C-03: leaving tangent = chord bearing + Δ/2 to the left, N 45°00'00" W within a second. */

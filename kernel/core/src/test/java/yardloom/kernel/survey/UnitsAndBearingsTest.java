@@ -12,12 +12,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 
 class UnitsAndBearingsTest {
+  private static final OutsideRows UNITS = OutsideRows.of(UnitsAndBearingsTest.class, "units.csv");
+
   @ParameterizedTest(name = "{0} {3}")
   @CsvFileSource(resources = "units.csv", numLinesToSkip = 1)
   void foot_measuresMadeOfIt_haveTheNistValues(
@@ -35,7 +38,7 @@ class UnitsAndBearingsTest {
           case "rod" -> foot.rods(count);
           default -> foot.links(count);
         };
-    assertEquals(metres, value.metres(), tolerance);
+    UNITS.check(id, unit + " " + foot, metres, value.metres(), tolerance);
   }
 
   /** S-05, S-06: NIST, squares of the units above. */

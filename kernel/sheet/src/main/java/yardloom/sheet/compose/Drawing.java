@@ -35,6 +35,7 @@ public final class Drawing {
   private final List<Ink> inks = new ArrayList<>();
   private final List<Ink> breaks = new ArrayList<>();
   private final List<String> homeless;
+  private final List<String> figures;
 
   /**
    * @param area nothing is drawn outside it
@@ -60,7 +61,9 @@ public final class Drawing {
       }
     }
     addGroup("dimensions", "Dimensions", dimensions);
-    homeless = labels.place();
+    labels.place();
+    homeless = labels.homeless();
+    figures = labels.figures();
     addGroup("leaders", "", labels.leaders());
     addGroup("labels", "Labels", labels.texts());
   }
@@ -71,6 +74,11 @@ public final class Drawing {
 
   List<String> homeless() {
     return homeless;
+  }
+
+  /** What figures mean that stand for names. */
+  List<String> figures() {
+    return figures;
   }
 
   private void addGroup(String name, String title, List<Ink> members) {

@@ -138,25 +138,35 @@ final class PlanPage {
    */
   Filled filled(String title, List<Block> blocks, Collection<Block> optional) {
     Scale largest = scale();
-    Filled first = filled(largest, title, blocks, optional);
-    boolean free = request.scale().isEmpty();
-    if (free && SheetComposer.isRead(request)) {
+    if (request.scale().isPresent()) {
+      return filled(largest, title, blocks, optional);
+    }
+    if (SheetComposer.isRead(request)) {
       List<Block> before = blocks.stream().takeWhile(b -> !isTable(b)).toList();
       return smaller(largest)
+          .filter(s -> isRoomy(s, before, List.of()))
           .filter(s -> filled(s, title, before, List.of()).rest().isEmpty())
           .findFirst()
           .map(s -> filled(s, title, blocks, optional))
-          .orElse(first);
-    }
-    if (!free || optional.containsAll(first.rest())) {
-      return first;
+          .orElseGet(() -> filled(largest, title, blocks, optional));
     }
     return smaller(largest)
-        .filter(s -> s.compareTo(largest) > 0)
+        .filter(s -> isRoomy(s, blocks, optional))
         .map(s -> filled(s, title, blocks, optional))
         .filter(f -> optional.containsAll(f.rest()))
         .findFirst()
-        .orElse(first);
+        .orElseGet(() -> filled(largest, title, blocks, optional));
+  }
+
+  /**
+   * Whether all {@code blocks} stand beside the drawing at a scale, if all its labels find room: a
+   * cheap question, since nothing is drawn.
+   */
+  private boolean isRoomy(Scale scale, List<Block> blocks, Collection<Block> optional) {
+    Page trial = new Page(grid, titleHeightMm);
+    boolean read = SheetComposer.isRead(request);
+    reserve(trial, read ? overColumns(scale) : fullest(scale, blocks, optional), scale);
+    return read ? trial.flow(blocks).isEmpty() : notPlaced(trial, blocks) == 0;
   }
 
   /** The usual scales from the largest down to those that draw too small. */
@@ -256,11 +266,15 @@ final class PlanPage {
     boolean read = SheetComposer.isRead(request);
     Arrangement best = read ? overColumns(scale) : fullest(scale, blocks, optional);
     reserve(page, best, scale);
-    List<String> homeless = draw(page, best, scale, title);
+    Drawing drawing = draw(page, best, scale, title);
     List<Block> all = new ArrayList<>(blocks);
-    if (!homeless.isEmpty()) {
+    Blocks notes = new Blocks(type);
+    if (!drawing.figures().isEmpty()) {
+      all.add(notes.notes("figures", "Figures that stand for names", drawing.figures()));
+    }
+    if (!drawing.homeless().isEmpty()) {
       all.add(
-          new Blocks(type).notes("unplaced", "Labels that found no room on the drawing", homeless));
+          notes.notes("unplaced", "Labels that found no room on the drawing", drawing.homeless()));
     }
     all.addAll(optional);
     if (read) {
@@ -326,7 +340,7 @@ final class PlanPage {
     page.reserve(grid.columns() - arrangement.side(), end);
   }
 
-  private List<String> draw(Page page, Arrangement arrangement, Scale scale, String title) {
+  private Drawing draw(Page page, Arrangement arrangement, Scale scale, String title) {
     Box content = grid.content();
     int columns = grid.columns() - arrangement.side();
     Envelope extent = arrangement.extent();
@@ -352,6 +366,6 @@ final class PlanPage {
       double end = arrangement.below() ? strip.bottom() : frame.bottom();
       page.inks().add(Ink.Path.line(DIVIDER, new Xy(x, frame.y()), new Xy(x, end)));
     }
-    return drawing.homeless();
+    return drawing;
   }
 }

@@ -22,6 +22,13 @@ import yardloom.sheet.paper.Xy;
 /** The labels of one drawing: gathered first, then set where {@link LabelPlacer} finds room. */
 public final class DrawingLabels {
   private static final int ALWAYS_SHOWN = 3;
+
+  /** A name of more lines is no longer read as one. */
+  private static final int MOST_LINES = 4;
+
+  /** Beside its ground a longer name is broken. */
+  private static final double LONG_MM = 42;
+
   private static final double ANCHOR_DOT_MM = 0.45;
   private static final Style LEADER = Style.line("leader", Palette.INK, 0.18);
   private static final Style LEADER_DOT = Style.filled("leader-dot", Palette.INK);
@@ -45,6 +52,18 @@ public final class DrawingLabels {
     Waiting arranged(List<String> otherLines, boolean isUpright) {
       return new Waiting(
           anchor, otherLines, heightMm, bold, rank, stand, isUpright, ground, callout);
+    }
+
+    /** Where it stands by itself or not at all. */
+    Waiting notLed() {
+      int low = Math.max(rank, LabelPlacer.LAST_LED + 1);
+      return new Waiting(anchor, lines, heightMm, bold, low, stand, upright, ground, callout);
+    }
+
+    /** On its point, whatever lies there. */
+    Waiting fixed() {
+      return new Waiting(
+          anchor, lines, heightMm, bold, rank, Anchor.FIXED, false, Optional.empty(), false);
     }
 
     /** One text for both; what ranks first is said first. */
@@ -72,6 +91,8 @@ public final class DrawingLabels {
   private final Map<Object, Integer> bySubject = new HashMap<>();
   private final List<Ink> leaders = new ArrayList<>();
   private final List<Ink> texts = new ArrayList<>();
+  private final List<String> homeless = new ArrayList<>();
+  private final List<String> figures = new ArrayList<>();
 
   public DrawingLabels(LabelSpace space, View view, Box area, Type type) {
     this.space = space;
@@ -130,13 +151,19 @@ public final class DrawingLabels {
         .map(ring -> new Footprint(ring.subList(0, ring.size() - 1)));
   }
 
-  /** Sets all labels; those of rank 3 or less that find no place are returned. */
-  public List<String> place() {
-    List<Waiting> arranged =
-        waiting.stream().map(w -> w.stand() == Anchor.CENTRE ? onFewestLines(w) : w).toList();
-    List<Optional<LabelPlacer.Spot>> spots =
-        new LabelPlacer(space).place(arranged.stream().map(this::request).toList());
-    List<String> homeless = new ArrayList<>();
+  /** Sets all labels; {@link #homeless} and {@link #figures} then say what could not be written. */
+  public void place() {
+    List<Waiting> arranged = waiting.stream().map(this::arranged).toList();
+    LabelSpace.State empty = space.state();
+    List<Optional<LabelPlacer.Spot>> spots = spots(arranged);
+    List<String> crowded = NameSeries.crowded(housed(arranged, spots));
+    if (!crowded.isEmpty()) {
+      space.backTo(empty);
+      boolean numbered = waiting.stream().anyMatch(w -> w.stand() == Anchor.POINT);
+      arranged = arranged.stream().map(w -> shortened(w, crowded, numbered)).toList();
+      spots = spots(arranged);
+      figures.addAll(numbered ? List.of() : NameSeries.notes(crowded));
+    }
     for (int i = 0; i < arranged.size(); i++) {
       Waiting w = arranged.get(i);
       if (spots.get(i).isPresent()) {
@@ -145,7 +172,59 @@ public final class DrawingLabels {
         homeless.add(String.join(" ", w.lines()));
       }
     }
+  }
+
+  /** Texts of rank 3 or less that found no place. */
+  public List<String> homeless() {
     return homeless;
+  }
+
+  /** What figures mean that stand for names. */
+  public List<String> figures() {
+    return figures;
+  }
+
+  private List<Optional<LabelPlacer.Spot>> spots(List<Waiting> arranged) {
+    return new LabelPlacer(space).place(arranged.stream().map(this::request).toList());
+  }
+
+  /** Of the names of ground whether they stand on it or beside it without a leader. */
+  private static Map<String, Boolean> housed(
+      List<Waiting> arranged, List<Optional<LabelPlacer.Spot>> spots) {
+    Map<String, Boolean> housed = new HashMap<>();
+    for (int i = 0; i < arranged.size(); i++) {
+      boolean home = spots.get(i).filter(s -> s.leader().isEmpty()).isPresent();
+      if (arranged.get(i).ground().isPresent()) {
+        housed.merge(arranged.get(i).lines().get(0), home, Boolean::logicalAnd);
+      }
+    }
+    return housed;
+  }
+
+  /**
+   * A name of a crowded series by its figure alone, centred where its ground is a little too small
+   * for that. Among numbers of points it would be read as one of them: there a name stands whole or
+   * not at all, since the lists of those points have it.
+   */
+  private Waiting shortened(Waiting w, List<String> crowded, boolean numbered) {
+    if (w.ground().isEmpty() || !crowded.contains(w.lines().get(0))) {
+      return w;
+    }
+    if (numbered) {
+      return w.notLed();
+    }
+    Waiting figure = w.arranged(List.of(NameSeries.figure(w.lines().get(0)).orElseThrow()), false);
+    Box ground = w.ground().get().bounds();
+    boolean fits = width(figure) <= ground.width() && height(figure) <= ground.height();
+    return fits ? figure : figure.fixed();
+  }
+
+  private Waiting arranged(Waiting w) {
+    return switch (w.stand()) {
+      case CENTRE -> onFewestLines(w);
+      case INSIDE -> w.ground().isPresent() ? inItsGround(w) : w;
+      default -> w;
+    };
   }
 
   private LabelPlacer.Request request(Waiting w) {
@@ -181,7 +260,35 @@ public final class DrawingLabels {
     return name.stream()
         .filter(this::isInItsGround)
         .findFirst()
-        .orElseGet(() -> w.ground().isPresent() ? name.get(0) : clearest(whole));
+        .orElseGet(() -> w.ground().isPresent() ? broken(name.get(0)) : clearest(whole));
+  }
+
+  /** A name in a picture, on one line if that has room, level or upright. */
+  private Waiting inItsGround(Waiting w) {
+    Box level = centred(w.arranged(w.lines(), false));
+    Box upright = centred(w.arranged(w.lines(), true));
+    Footprint ground = w.ground().orElseThrow();
+    return ground.contains(level) || ground.contains(upright) ? w : broken(w);
+  }
+
+  /** A name of several words on as few lines as its ground holds, or as are read well outside. */
+  private Waiting broken(Waiting name) {
+    String text = String.join(" ", name.lines());
+    Footprint ground = name.ground().orElseThrow();
+    for (int most = 2; most <= MOST_LINES; most++) {
+      List<String> lines = WrappedName.onLines(text, most);
+      for (boolean upright : new boolean[] {false, true}) {
+        Waiting way = name.arranged(lines, upright);
+        if (ground.contains(centred(way))) {
+          return way;
+        }
+      }
+    }
+    Waiting way = name;
+    for (int most = 2; most <= MOST_LINES && width(way) > LONG_MM; most++) {
+      way = name.arranged(WrappedName.onLines(text, most), false);
+    }
+    return way;
   }
 
   /** The lines under each other or joined, level and upright. */
@@ -196,14 +303,14 @@ public final class DrawingLabels {
 
   private Waiting clearest(List<Waiting> ways) {
     return ways.stream()
-        .min(Comparator.comparingLong(a -> space.under(centred(a)).outlines()))
+        .min(Comparator.comparingLong(a -> space.outlinesUnder(centred(a))))
         .orElseThrow();
   }
 
   /** Whether what it names has room for it between its plants; not for the label of a point. */
   private boolean isInItsGround(Waiting w) {
     Box box = centred(w);
-    return w.ground().filter(g -> g.contains(box)).isPresent() && space.under(box).symbols() == 0;
+    return w.ground().filter(g -> g.contains(box)).isPresent() && !space.isOnSymbol(box);
   }
 
   private Box centred(Waiting w) {

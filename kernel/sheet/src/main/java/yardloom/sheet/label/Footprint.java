@@ -25,11 +25,18 @@ record Footprint(List<Xy> ring, Box bounds) {
     }
   }
 
-  private static Box boundsOf(List<Xy> ring) {
-    double left = ring.stream().mapToDouble(Xy::x).min().orElseThrow();
-    double top = ring.stream().mapToDouble(Xy::y).min().orElseThrow();
-    double right = ring.stream().mapToDouble(Xy::x).max().orElseThrow();
-    double bottom = ring.stream().mapToDouble(Xy::y).max().orElseThrow();
+  /** The upright box about some points. */
+  static Box boundsOf(List<Xy> points) {
+    double left = Double.MAX_VALUE;
+    double top = Double.MAX_VALUE;
+    double right = -Double.MAX_VALUE;
+    double bottom = -Double.MAX_VALUE;
+    for (Xy p : points) {
+      left = Math.min(left, p.x());
+      top = Math.min(top, p.y());
+      right = Math.max(right, p.x());
+      bottom = Math.max(bottom, p.y());
+    }
     return new Box(left, top, right - left, bottom - top);
   }
 

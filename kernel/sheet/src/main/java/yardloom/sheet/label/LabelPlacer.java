@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import yardloom.kernel.draw.Mark.Anchor;
@@ -15,16 +17,17 @@ import yardloom.sheet.paper.Xy;
  * Finds places for labels so that none overlaps another, a text already set, or the edge of the
  * drawing.
  *
- * <p>Greedy by rank: each label takes the best free candidate and keeps it. Candidates next to the
- * point come in the order of {@link #SIDES} (above first), then places further off with a leader
- * line, last any free place of the drawing. A label of ground may also stand in it, or along its
- * edge ({@link GroundPlaces}). Lines of the drawing under a label cost, but do not forbid. Same
- * input, same result.
+ * <p>Greedy by rank: each label takes the best free candidate and keeps it. No leader crosses
+ * another. Candidates next to the point come in the order of {@link #SIDES} (above first), then
+ * places further off with a leader line, last any free place of the drawing. A label of ground may
+ * also stand in it, or along its edge ({@link GroundPlaces}). Lines of the drawing under a label
+ * cost, but do not forbid. Same input, same result.
  *
  * <p>References: [1] J. Christensen, J. Marks, S. Shieber, An empirical study of algorithms for
  * point-feature label placement, ACM Transactions on Graphics 14(3), 1995, pp. 203-232: candidate
  * positions. [2] P. Bobák, L. Čmolík, M. Čadík, arXiv 2407.11996, 2024: readers prefer labels above
- * the point.
+ * the point. [3] D. Joslin, D. Clements, Squeaky wheel optimization, Journal of Artificial
+ * Intelligence Research 10, 1999, pp. 353-373 (from memory): what fared badly is served first.
  */
 final class LabelPlacer {
   /** Directions from the point to the label's middle, preferred first; y down. */
@@ -68,12 +71,27 @@ final class LabelPlacer {
   /** A led text on ground that another label names is read as that ground's. */
   private static final double ON_FOREIGN_GROUND = 30;
 
+  /** Of a place anywhere, and of none at all. */
+  private static final double FAR = 60;
+
+  private static final double HOMELESS = 200;
+
+  /** How often all is set anew at most; once for very many labels, since that takes long. */
+  private static final int ROUNDS = 5;
+
+  private static final int MANY = 250;
+
   private static final double LEADER = 16;
 
   /** The last rank that is worth a leader. */
-  private static final int LAST_LED = 4;
+  static final int LAST_LED = 4;
 
   private static final double LEADER_PER_MM = 0.5;
+
+  /** The eye does not follow a longer line; a number is read at its point or not at all. */
+  private static final double FARTHEST_MM = 90;
+
+  private static final double FARTHEST_NUMBER_MM = 17;
 
   /**
    * A label to place.
@@ -132,24 +150,60 @@ final class LabelPlacer {
     this.space = space;
   }
 
-  /** Places for {@code requests}, in their order; empty where the drawing is full. */
+  /**
+   * Places for {@code requests}, in their order; empty where the drawing is full. Where some stand
+   * badly, those are set first in their rank and all are set again; the cheapest of these rounds
+   * counts.
+   */
   List<Optional<Spot>> place(List<Request> requests) {
-    List<Optional<Spot>> spots = new ArrayList<>();
-    requests.forEach(r -> spots.add(Optional.empty()));
     all = List.copyOf(requests);
-    IntStream.range(0, requests.size())
-        .boxed()
-        .sorted(
-            Comparator.comparing((Integer i) -> requests.get(i).rank())
-                .thenComparing(i -> !requests.get(i).isCentred()))
-        .forEach(i -> spots.set(i, kept(place(requests.get(i)))));
-    return spots;
+    LabelSpace.State before = space.state();
+    Set<Integer> first = new TreeSet<>();
+    Round best = null;
+    int rounds = requests.size() > MANY ? 1 : ROUNDS;
+    for (int i = 0; i < rounds; i++) {
+      space.backTo(before);
+      Round round = round(first);
+      best = best == null || round.cost() < best.cost() ? round : best;
+      if (!first.addAll(round.bad())) {
+        break;
+      }
+    }
+    space.backTo(before);
+    best.spots().forEach(this::keep);
+    return best.spots();
   }
 
-  private Optional<Spot> kept(Optional<Spot> spot) {
+  /** All labels set once. */
+  private record Round(List<Optional<Spot>> spots, double cost, List<Integer> bad) {}
+
+  private Round round(Set<Integer> first) {
+    List<Optional<Spot>> spots = new ArrayList<>();
+    all.forEach(r -> spots.add(Optional.empty()));
+    List<Integer> bad = new ArrayList<>();
+    double[] cost = {0};
+    IntStream.range(0, all.size())
+        .boxed()
+        .sorted(
+            Comparator.comparing((Integer i) -> all.get(i).rank())
+                .thenComparing(i -> !first.contains(i))
+                .thenComparing(i -> !all.get(i).isCentred()))
+        .forEach(
+            i -> {
+              Offer offer = offer(all.get(i));
+              spots.set(i, Optional.ofNullable(offer.spot()));
+              keep(spots.get(i));
+              cost[0] += Math.min(offer.cost(), HOMELESS);
+              if (offer.cost() >= ON_FOREIGN_GROUND && all.get(i).rank() <= LAST_LED) {
+                bad.add(i);
+              }
+            });
+    return new Round(spots, cost[0], bad);
+  }
+
+  private void keep(Optional<Spot> spot) {
     spot.ifPresent(s -> space.take(Quad.of(s.box().inset(-CLEAR_MM))));
     spot.flatMap(Spot::leader).ifPresent(l -> space.takeLeader(l.from(), l.to()));
-    return spot;
   }
 
   private record Offer(Spot spot, double cost) {
@@ -160,27 +214,32 @@ final class LabelPlacer {
     }
   }
 
-  private Optional<Spot> place(Request request) {
+  private Offer offer(Request request) {
     if (request.isCentred()) {
       Box centred = request.around(request.anchor(), request.upright());
       if (isClear(request, centred) && space.isFree(Quad.of(centred))) {
-        return Optional.of(new Spot(centred, Optional.empty(), request.upright()));
+        return new Offer(new Spot(centred, Optional.empty(), request.upright()), 0);
       }
       if (request.stand() == Anchor.FIXED) {
-        return Optional.empty();
+        return Offer.NONE;
       }
     }
     Offer near = request.ground().isPresent() ? atTheGround(request) : atThePoint(request);
     if (request.rank() > LAST_LED) {
-      return Optional.ofNullable(near.spot());
+      return near;
     }
     Offer best = ledTo(request, near);
-    return best == Offer.NONE ? anywhere(request) : Optional.of(best.spot());
+    return best == Offer.NONE && !request.isNumber() ? anywhere(request) : best;
   }
 
   /** Whether it lies in its ground, on no line or symbol; that of a point may lie anywhere. */
   private boolean isClear(Request request, Box box) {
-    return request.ground().map(g -> g.contains(box) && space.under(box).all() == 0).orElse(true);
+    return request.ground().map(g -> g.contains(box) && space.isBare(box)).orElse(true);
+  }
+
+  /** Lines of all kinds cost alike. */
+  private static LabelSpace.Price lines(double each) {
+    return new LabelSpace.Price(each, 0, 0);
   }
 
   private Offer atThePoint(Request request) {
@@ -190,7 +249,7 @@ final class LabelPlacer {
       double least = PER_SIDE * i;
       if (least < best.cost() && space.isFree(Quad.of(box)) && isNearest(box, request)) {
         double line = request.isNumber() ? PER_CROSSING_OF_NUMBER : PER_CROSSING;
-        double cost = least + line * space.under(box).all();
+        double cost = least + line * space.under(box, lines(line), best.cost() - least).all();
         best = best.orCheaper(new Spot(box, Optional.empty(), false), cost);
       }
     }
@@ -207,7 +266,9 @@ final class LabelPlacer {
     }
     for (Candidate c : GroundPlaces.beside(ground, request, GAP_TO_GROUND_MM)) {
       if (c.cost() < best.cost() && space.isFree(Quad.of(c.box())) && isNearest(c.box(), request)) {
-        double cost = c.cost() + PER_CROSSING * space.under(c.box()).all();
+        double most = best.cost() - c.cost();
+        double cost =
+            c.cost() + PER_CROSSING * space.under(c.box(), lines(PER_CROSSING), most).all();
         best = best.orCheaper(new Spot(c.box(), Optional.empty(), c.upright()), cost);
       }
     }
@@ -222,6 +283,7 @@ final class LabelPlacer {
             .sorted(Comparator.comparingDouble(i -> places.get(i).cost()))
             .mapToInt(Integer::intValue)
             .toArray();
+    LabelSpace.Price price = new LabelSpace.Price(PER_CROSSING_INSIDE, PER_CROSSING, perSymbol);
     Offer best = Offer.NONE;
     int bestAt = places.size();
     for (int i : byCost) {
@@ -230,7 +292,7 @@ final class LabelPlacer {
         break;
       }
       if (ground.contains(c.box()) && space.isFree(Quad.of(c.box()))) {
-        LabelSpace.Under under = space.under(c.box());
+        LabelSpace.Under under = space.under(c.box(), price, best.cost() - c.cost());
         double cost =
             c.cost()
                 + PER_CROSSING * under.outlines()
@@ -249,7 +311,8 @@ final class LabelPlacer {
   private Offer ledTo(Request request, Offer near) {
     Offer best = near;
     for (double ring : RINGS_MM) {
-      if (best.cost() < LEADER + LEADER_PER_MM * ring) {
+      if (best.cost() < LEADER + LEADER_PER_MM * ring
+          || request.isNumber() && ring > FARTHEST_NUMBER_MM) {
         break;
       }
       for (int d = 0; d < RING_DIRECTIONS; d++) {
@@ -262,7 +325,8 @@ final class LabelPlacer {
           if (space.isLeaderFree(leader.from(), leader.to())) {
             double cost =
                 least
-                    + PER_CROSSING * space.under(box).all()
+                    + PER_CROSSING
+                        * space.under(box, lines(PER_CROSSING), best.cost() - least).all()
                     + (isOnForeignGround(box, request) ? ON_FOREIGN_GROUND : 0)
                     + space.crossingCost(leader.from(), leader.to());
             best = best.orCheaper(new Spot(box, Optional.of(leader), false), cost);
@@ -289,15 +353,18 @@ final class LabelPlacer {
     return edge.plus((heart.x() - edge.x()) * share, (heart.y() - edge.y()) * share);
   }
 
-  /** The free place of the whole drawing that is nearest to the point. */
-  private Optional<Spot> anywhere(Request request) {
+  /** The free place of the drawing that is nearest to the point, if it is near enough. */
+  private Offer anywhere(Request request) {
     List<Box> boxes = new ArrayList<>();
     Box area = space.area();
     double stepX = request.widthMm() / 2 + 1;
     double stepY = request.heightMm() + 0.5;
     for (double y = area.y(); y + request.heightMm() <= area.bottom(); y += stepY) {
       for (double x = area.x(); x + request.widthMm() <= area.right(); x += stepX) {
-        boxes.add(new Box(x, y, request.widthMm(), request.heightMm()));
+        Box box = new Box(x, y, request.widthMm(), request.heightMm());
+        if (box.nearest(request.anchor()).distance(request.anchor()) <= FARTHEST_MM) {
+          boxes.add(box);
+        }
       }
     }
     return boxes.stream()
@@ -305,7 +372,9 @@ final class LabelPlacer {
         .filter(b -> space.isFree(Quad.of(b)))
         .map(b -> new Spot(b, Optional.of(leader(request, b)), false))
         .filter(s -> s.leader().filter(l -> space.isLeaderFree(l.from(), l.to())).isPresent())
-        .findFirst();
+        .findFirst()
+        .map(s -> new Offer(s, FAR))
+        .orElse(Offer.NONE);
   }
 
   private static Box beside(Request r, Xy direction, double gap) {
@@ -332,10 +401,15 @@ final class LabelPlacer {
   }
 
   private boolean isOnGroundOfOthers(Box box, Request request) {
-    return rivals(request)
-        .flatMap(r -> r.ground().stream())
-        .filter(g -> !box.isFurtherThan(0, g.bounds()))
-        .anyMatch(g -> g.distance(box) == 0 && !isWellInside(g, request.anchor()));
+    for (Request r : all) {
+      if (r.ground().isPresent() && !box.isFurtherThan(0, r.ground().get().bounds())) {
+        Footprint g = r.ground().get();
+        if (isRival(r, request) && g.distance(box) == 0 && !isWellInside(g, request.anchor())) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** A tap on a wall is not in the house. */
@@ -344,9 +418,13 @@ final class LabelPlacer {
   }
 
   private Stream<Request> rivals(Request request) {
-    return all.stream()
-        .filter(r -> !r.isCentred() || r.ground().isPresent())
-        .filter(r -> !r.anchor().equals(request.anchor()) && !isSame(r.ground(), request.ground()));
+    return all.stream().filter(r -> isRival(r, request));
+  }
+
+  private static boolean isRival(Request r, Request request) {
+    return (!r.isCentred() || r.ground().isPresent())
+        && !r.anchor().equals(request.anchor())
+        && !isSame(r.ground(), request.ground());
   }
 
   private static boolean isSame(Optional<Footprint> a, Optional<Footprint> b) {

@@ -8,8 +8,12 @@ import yardloom.sheet.paper.Xy;
 
 /** What is already on a drawing: texts and leaders that bar a place, lines that make it dear. */
 public final class LabelSpace {
-  private static final double PER_LEADER_CROSSED = 10;
   private static final double PER_OUTLINE_CROSSED = 3;
+
+  private static final int KINDS = Kind.values().length;
+
+  /** Costs that differ by less are not told apart for certain. */
+  private static final double DUST = 1e-6;
 
   /** What a line is part of. */
   enum Kind {
@@ -38,7 +42,7 @@ public final class LabelSpace {
   }
 
   private final Box area;
-  private final List<Quad> taken = new ArrayList<>();
+  private final TakenPlaces taken;
   private final List<Segment> leaders = new ArrayList<>();
   private final List<Segment> lines = new ArrayList<>();
   private SegmentGrid index;
@@ -46,6 +50,7 @@ public final class LabelSpace {
   /** An empty drawing that texts must not leave. */
   public LabelSpace(Box area) {
     this.area = area;
+    this.taken = new TakenPlaces(area);
   }
 
   Box area() {
@@ -62,10 +67,32 @@ public final class LabelSpace {
     leaders.add(new Segment(from, to, Kind.LINE));
   }
 
+  /** What is taken so far, to go back to with {@link #backTo}. */
+  record State(int taken, int leaders) {}
+
+  State state() {
+    return new State(taken.size(), leaders.size());
+  }
+
+  /** Forgets the texts and leaders that came after {@code state}. */
+  void backTo(State state) {
+    taken.cutTo(state.taken);
+    leaders.subList(state.leaders, leaders.size()).clear();
+  }
+
   public boolean isFree(Quad quad) {
     return quad.inside(area)
-        && taken.stream().noneMatch(quad::overlaps)
-        && leaders.stream().noneMatch(l -> quad.crossedBy(l.from, l.to));
+        && !taken.anyNear(Footprint.boundsOf(quad.corners()), quad::overlaps)
+        && isOffLeaders(quad);
+  }
+
+  private boolean isOffLeaders(Quad quad) {
+    for (Segment l : leaders) {
+      if (quad.crossedBy(l.from, l.to)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether no symbol stands under it, such as the mark of a point or a tap. */
@@ -73,9 +100,18 @@ public final class LabelSpace {
     return lines.stream().noneMatch(s -> s.kind == Kind.SYMBOL && quad.crossedBy(s.from, s.to));
   }
 
-  /** Whether a leader meets no text; one that already covers its start cannot be avoided. */
+  /**
+   * Whether a leader meets no text and no other leader; a text that already covers its start cannot
+   * be avoided.
+   */
   boolean isLeaderFree(Xy from, Xy to) {
-    return taken.stream().noneMatch(q -> q.crossedBy(from, to) && q.distance(from) > 0);
+    Box bounds = Footprint.boundsOf(List.of(from, to));
+    for (Segment l : leaders) {
+      if (Quad.isCrossing(from, to, l.from, l.to)) {
+        return false;
+      }
+    }
+    return !taken.anyNear(bounds, q -> q.crossedBy(from, to) && q.distance(from) > 0);
   }
 
   /** A line of the drawing that labels had better not cross. */
@@ -107,24 +143,65 @@ public final class LabelSpace {
    */
   record Under(long all, long outlines, long symbols) {}
 
-  /** How many lines of each kind run under {@code box}. */
-  Under under(Box box) {
-    long[] count = new long[Kind.values().length];
+  /**
+   * What the lines under a text cost.
+   *
+   * @param each line of any kind
+   * @param outline what one of these costs besides
+   * @param symbol what a line of one costs besides
+   */
+  record Price(double each, double outline, double symbol) {
+    private double of(Kind kind) {
+      return switch (kind) {
+        case LINE -> each;
+        case OUTLINE -> each + outline;
+        case SYMBOL -> each + symbol;
+      };
+    }
+  }
+
+  /**
+   * How many lines of each kind run under {@code box}; where they cost clearly more than {@code
+   * most}, not all of them are counted, but so many that those do too.
+   */
+  Under under(Box box, Price price, double most) {
+    int[] count = new int[KINDS];
+    double[] cost = {0};
     index()
         .near(
             box.x(),
             box.y(),
             box.right(),
             box.bottom(),
-            s -> count[s.kind.ordinal()] += box.isCrossedBy(s.from, s.to) ? 1 : 0);
+            s -> {
+              if (box.isCrossedBy(s.from, s.to)) {
+                count[s.kind.ordinal()]++;
+                cost[0] += price.of(s.kind);
+              }
+              return cost[0] <= most + DUST;
+            });
     long outlines = count[Kind.OUTLINE.ordinal()];
     long symbols = count[Kind.SYMBOL.ordinal()];
     return new Under(outlines + symbols + count[Kind.LINE.ordinal()], outlines, symbols);
   }
 
-  /** A leader that crosses others, or the outlines of things it does not belong to, misleads. */
+  /** How many outlines run under {@code box}. */
+  long outlinesUnder(Box box) {
+    return under(box, new Price(0, 1, 0), Double.POSITIVE_INFINITY).outlines();
+  }
+
+  /** Whether part of a symbol lies under {@code box}. */
+  boolean isOnSymbol(Box box) {
+    return under(box, new Price(0, 0, 1), 0).symbols() > 0;
+  }
+
+  /** Whether nothing at all lies under {@code box}. */
+  boolean isBare(Box box) {
+    return under(box, new Price(1, 0, 0), 0).all() == 0;
+  }
+
+  /** A leader that crosses the outlines of things it does not belong to misleads. */
   double crossingCost(Xy from, Xy to) {
-    long crossed = leaders.stream().filter(l -> Quad.isCrossing(from, to, l.from, l.to)).count();
     int[] outlines = {0};
     Segment leader = new Segment(from, to, Kind.LINE);
     index()
@@ -137,8 +214,9 @@ public final class LabelSpace {
               if (s.kind == Kind.OUTLINE && Quad.isCrossing(from, to, s.from, s.to)) {
                 outlines[0]++;
               }
+              return true;
             });
-    return PER_LEADER_CROSSED * crossed + PER_OUTLINE_CROSSED * outlines[0];
+    return PER_OUTLINE_CROSSED * outlines[0];
   }
 
   private SegmentGrid index() {

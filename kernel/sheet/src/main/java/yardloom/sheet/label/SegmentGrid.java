@@ -2,7 +2,6 @@ package yardloom.sheet.label;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Consumer;
 import yardloom.sheet.label.LabelSpace.Segment;
 import yardloom.sheet.paper.Box;
 
@@ -16,7 +15,7 @@ final class SegmentGrid {
   private final Box area;
   private final int columns;
   private final int rows;
-  private final List<Segment> segments;
+  private final Segment[] segments;
 
   /** Where the segments of each cell begin in {@link #members}; one more than there are cells. */
   private final int[] starts;
@@ -35,7 +34,7 @@ final class SegmentGrid {
 
   SegmentGrid(Box area, List<Segment> segments) {
     this.area = area;
-    this.segments = List.copyOf(segments);
+    this.segments = segments.toArray(new Segment[0]);
     columns = 1 + (int) (area.width() / CELL_MM);
     rows = 1 + (int) (area.height() / CELL_MM);
     told = new int[segments.size()];
@@ -64,28 +63,35 @@ final class SegmentGrid {
     void cell(int index);
   }
 
+  /** What is done with a segment that is near; false if no other has to be told. */
+  interface Teller {
+    boolean tell(Segment segment);
+  }
+
   /** Tells each segment once whose bounds meet the rectangle: all that meet it, and some more. */
-  void near(double left, double top, double right, double bottom, Consumer<Segment> teller) {
+  void near(double left, double top, double right, double bottom, Teller teller) {
     question++;
-    eachCell(
-        left,
-        top,
-        right,
-        bottom,
-        cell -> {
-          for (int m = starts[cell]; m < starts[cell + 1]; m++) {
-            int i = members[m];
-            if (told[i] != question) {
-              told[i] = question;
-              if (bounds[4 * i] <= right
-                  && bounds[4 * i + 1] <= bottom
-                  && bounds[4 * i + 2] >= left
-                  && bounds[4 * i + 3] >= top) {
-                teller.accept(segments.get(i));
-              }
+    int lastColumn = column(right);
+    int lastRow = row(bottom);
+    for (int r = row(top); r <= lastRow; r++) {
+      for (int c = column(left); c <= lastColumn; c++) {
+        int cell = r * columns + c;
+        for (int m = starts[cell]; m < starts[cell + 1]; m++) {
+          int i = members[m];
+          if (told[i] != question) {
+            told[i] = question;
+            boolean meets =
+                bounds[4 * i] <= right
+                    && bounds[4 * i + 1] <= bottom
+                    && bounds[4 * i + 2] >= left
+                    && bounds[4 * i + 3] >= top;
+            if (meets && !teller.tell(segments[i])) {
+              return;
             }
           }
-        });
+        }
+      }
+    }
   }
 
   private void eachCell(double left, double top, double right, double bottom, CellTask task) {

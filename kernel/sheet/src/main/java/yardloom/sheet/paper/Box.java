@@ -46,12 +46,24 @@ public record Box(double x, double y, double width, double height) {
    * Transactions on Graphics 3(1), 1984, pp. 1-22 (from memory).
    */
   public boolean isCrossedBy(Xy from, Xy to) {
-    double[] range = {0, 1};
     double dx = to.x() - from.x();
     double dy = to.y() - from.y();
-    return isWithin(dx, x - from.x(), right() - from.x(), range)
-        && isWithin(dy, y - from.y(), bottom() - from.y(), range)
-        && isLong(range[1] - range[0], dx, dy);
+    double left = x - from.x();
+    double right = x + width - from.x();
+    double top = y - from.y();
+    double bottom = y + height - from.y();
+    // Most lines run past; that is known without a division.
+    if (Math.max(dx, 0) < left
+        || Math.min(dx, 0) > right
+        || Math.max(dy, 0) < top
+        || Math.min(dy, 0) > bottom
+        || dx == 0 && !(left < 0 && right > 0)
+        || dy == 0 && !(top < 0 && bottom > 0)) {
+      return false;
+    }
+    double enters = Math.max(0, Math.max(enters(dx, left, right), enters(dy, top, bottom)));
+    double leaves = Math.min(1, Math.min(leaves(dx, left, right), leaves(dy, top, bottom)));
+    return enters < leaves && isLong(leaves - enters, dx, dy);
   }
 
   /** The longer leg nearly always tells; the root is dear. */
@@ -60,15 +72,13 @@ public record Box(double x, double y, double width, double height) {
         || share * StrictMath.hypot(dx, dy) > 1e-6;
   }
 
-  /** Narrows the part of the segment that lies between two parallel lines. */
-  private static boolean isWithin(double step, double low, double high, double[] range) {
-    if (step == 0) {
-      return low < 0 && high > 0;
-    }
-    double enters = Math.min(low / step, high / step);
-    double leaves = Math.max(low / step, high / step);
-    range[0] = Math.max(range[0], enters);
-    range[1] = Math.min(range[1], leaves);
-    return range[0] < range[1];
+  /** The share of the segment at which it comes between two parallel lines. */
+  private static double enters(double step, double low, double high) {
+    return step == 0 ? 0 : step > 0 ? low / step : high / step;
+  }
+
+  /** The share at which it leaves them. */
+  private static double leaves(double step, double low, double high) {
+    return step == 0 ? 1 : step > 0 ? high / step : low / step;
   }
 }

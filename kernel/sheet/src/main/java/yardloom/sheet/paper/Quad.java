@@ -134,7 +134,7 @@ public record Quad(Xy a, Xy b, Xy c, Xy d) {
   }
 
   private static boolean apart(double ax, double ay, Quad one, Quad two) {
-    double length = StrictMath.hypot(ax, ay);
+    double length = Math.sqrt(ax * ax + ay * ay);
     if (length == 0) {
       return false;
     }

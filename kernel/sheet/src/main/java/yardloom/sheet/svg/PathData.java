@@ -47,7 +47,7 @@ final class PathData {
     }
 
     double off(Xy p) {
-      return Math.abs(StrictMath.hypot(p.x() - x, p.y() - y) - Math.abs(radius));
+      return Math.abs(p.distance(new Xy(x, y)) - Math.abs(radius));
     }
   }
 
@@ -106,9 +106,15 @@ final class PathData {
   }
 
   private boolean isArc(int from, int to) {
+    double chord = points.get(from).distance(points.get(from + 1));
+    // From the end on, where a longer arc than the last one fails first.
+    for (int i = to; i > from + 1; i--) {
+      if (!(Math.abs(points.get(i - 1).distance(points.get(i)) - chord) <= EQUAL_MM)) {
+        return false;
+      }
+    }
     Circle circle = circle(from, to);
     double radius = Math.abs(circle.radius());
-    double chord = points.get(from).distance(points.get(from + 1));
     double half = chord / 2;
     boolean none =
         !(radius > half && radius < MOST_RADIUS_MM)
@@ -119,11 +125,10 @@ final class PathData {
     for (int i = from + 1; i <= to; i++) {
       Xy before = points.get(i - 1);
       Xy p = points.get(i);
-      boolean equal = Math.abs(before.distance(p) - chord) <= EQUAL_MM;
       double cross =
           (before.x() - circle.x()) * (p.y() - circle.y())
               - (before.y() - circle.y()) * (p.x() - circle.x());
-      if (!equal || cross * circle.radius() <= 0 || circle.off(p) > OFF_CIRCLE_MM) {
+      if (cross * circle.radius() <= 0 || circle.off(p) > OFF_CIRCLE_MM) {
         return false;
       }
     }

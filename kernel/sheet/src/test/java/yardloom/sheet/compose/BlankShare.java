@@ -123,25 +123,33 @@ public final class BlankShare {
     }
   }
 
-  /** Cells whose middle lies inside by the even-odd rule. */
+  /** Cells whose middle lies inside by the even-odd rule; outside a ring's box none does. */
   private void fill(List<Xy> ring) {
     line(ring);
-    for (int i = 0; i < used.length; i++) {
-      for (int j = 0; j < used[0].length; j++) {
-        double x = frame.x() + (i + 0.5) * CELL_MM;
-        double y = frame.y() + (j + 0.5) * CELL_MM;
-        boolean inside = false;
-        for (int k = 0; k < ring.size(); k++) {
-          Xy a = ring.get(k);
-          Xy b = ring.get((k + 1) % ring.size());
-          if ((a.y() > y) != (b.y() > y)
-              && x < (b.x() - a.x()) * (y - a.y()) / (b.y() - a.y()) + a.x()) {
-            inside = !inside;
-          }
-        }
-        used[i][j] |= inside && clip.contains(new Xy(x, y));
+    double[] box = {1e9, 1e9, -1e9, -1e9};
+    ring.forEach(p -> include(p.x(), p.y(), box));
+    int right = Math.min(used.length, (int) Math.ceil((box[2] - frame.x()) / CELL_MM));
+    int bottom = Math.min(used[0].length, (int) Math.ceil((box[3] - frame.y()) / CELL_MM));
+    int top = Math.max(0, (int) Math.floor((box[1] - frame.y()) / CELL_MM));
+    for (int i = Math.max(0, (int) Math.floor((box[0] - frame.x()) / CELL_MM)); i < right; i++) {
+      for (int j = top; j < bottom; j++) {
+        Xy middle = new Xy(frame.x() + (i + 0.5) * CELL_MM, frame.y() + (j + 0.5) * CELL_MM);
+        used[i][j] |= clip.contains(middle) && isInside(middle, ring);
       }
     }
+  }
+
+  private static boolean isInside(Xy at, List<Xy> ring) {
+    boolean inside = false;
+    for (int k = 0; k < ring.size(); k++) {
+      Xy a = ring.get(k);
+      Xy b = ring.get((k + 1) % ring.size());
+      if ((a.y() > at.y()) != (b.y() > at.y())
+          && at.x() < (b.x() - a.x()) * (at.y() - a.y()) / (b.y() - a.y()) + a.x()) {
+        inside = !inside;
+      }
+    }
+    return inside;
   }
 
   private void mark(double left, double top, double right, double bottom) {

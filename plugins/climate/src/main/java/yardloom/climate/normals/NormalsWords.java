@@ -6,8 +6,8 @@ import java.util.TreeMap;
 import yardloom.climate.weather.WeatherWords;
 import yardloom.facts.ClimateNormals;
 import yardloom.kernel.plan.AttributeKey;
-import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.scope.Making;
+import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
@@ -58,20 +58,18 @@ public final class NormalsWords {
       @Opt(name = "name", help = "the file's name, for messages", fallback = "climate book")
           String name) {
     double heightM = WeatherWords.windHeightM(in, windHeight);
-    try {
-      for (OwnClimates.Named own :
-          OwnClimates.read(name == null ? "climate book" : name, csv, heightM)) {
-        Making.once(
-            in,
-            own.row(),
-            OwnClimates.Named.KEY,
-            o -> o.name().equals(own.name()),
-            "the climate '" + own.name() + "'");
-        in.draft().attributes().add(OwnClimates.Named.KEY, own, in.place());
-      }
-    } catch (PlanException e) {
-      throw e.inTextOf(in.place());
-    }
+    OwnTable table = OwnTable.of(in, csv, name, "climate book");
+    table.reading(() -> OwnClimates.read(table.name(), csv, heightM).forEach(c -> add(in, c)));
+  }
+
+  private static void add(PlanScope in, OwnClimates.Named own) {
+    Making.once(
+        in,
+        own.row(),
+        OwnClimates.Named.KEY,
+        o -> o.name().equals(own.name()),
+        "the climate '" + own.name() + "'");
+    in.draft().attributes().add(OwnClimates.Named.KEY, own, in.place());
   }
 
   @Verb(

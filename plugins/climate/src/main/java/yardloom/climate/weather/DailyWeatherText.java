@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.table.CsvReader;
 
 /**
  * Reads daily extremes of temperature from comma-separated text: a first line with the columns
@@ -28,17 +26,15 @@ public final class DailyWeatherText {
    */
   public static DailyWeather read(
       String text, boolean fahrenheit, double windHeightM, String source) {
-    List<CsvReader.Row> rows = CsvReader.read(text, "the weather record");
-    List<String> header = WeatherCells.header(rows);
-    if (!header.containsAll(List.of("date", "max", "min"))) {
-      throw new PlanException(
-          ProblemCode.WRONG_TYPE,
-          "a weather record begins with a line that names the columns date, max and min,"
-              + " separated by commas");
-    }
+    List<WeatherCells> lines =
+        WeatherCells.of(
+            text,
+            "the weather record",
+            List.of("date", "max", "min"),
+            "a weather record begins with a line that names the columns date, max and min,"
+                + " separated by commas");
     SortedMap<LocalDate, DailyWeather.Day> days = new TreeMap<>();
-    for (CsvReader.Row row : rows.subList(1, rows.size())) {
-      WeatherCells cells = new WeatherCells(header, row.texts(), row.line());
+    for (WeatherCells cells : lines) {
       if (cells.cell("max").isEmpty() || cells.cell("min").isEmpty()) {
         continue;
       }

@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.table.CsvReader;
 
 /**
  * Reads hours of weather from comma-separated text with the columns {@code time} (the beginning of
@@ -22,17 +20,15 @@ public final class HourlyWeatherText {
 
   public static HourlyWeather read(
       String text, boolean fahrenheit, double windHeightM, String source) {
-    List<CsvReader.Row> rows = CsvReader.read(text, "the hourly record");
-    List<String> header = WeatherCells.header(rows);
-    if (!header.containsAll(List.of("time", "temp", "dew"))) {
-      throw new PlanException(
-          ProblemCode.WRONG_TYPE,
-          "an hourly record begins with a line that names the columns time, temp, dew, wind_ms and"
-              + " solar_mj, separated by commas");
-    }
+    List<WeatherCells> lines =
+        WeatherCells.of(
+            text,
+            "the hourly record",
+            List.of("time", "temp", "dew"),
+            "an hourly record begins with a line that names the columns time, temp, dew, wind_ms and"
+                + " solar_mj, separated by commas");
     SortedMap<LocalDateTime, HourlyWeather.Hour> hours = new TreeMap<>();
-    for (CsvReader.Row row : rows.subList(1, rows.size())) {
-      WeatherCells cells = new WeatherCells(header, row.texts(), row.line());
+    for (WeatherCells cells : lines) {
       OptionalDouble wind = cells.wind(windHeightM);
       OptionalDouble solar = cells.solar();
       if (cells.cell("temp").isEmpty()
@@ -48,9 +44,7 @@ public final class HourlyWeatherText {
               wind.getAsDouble(),
               solar.getAsDouble());
       if (hours.put(time(cells), hour) != null) {
-        throw new PlanException(
-            ProblemCode.DUPLICATE,
-            "line " + row.line() + " of the hourly record: this hour is given twice");
+        throw cells.problem(ProblemCode.DUPLICATE, "this hour is given twice");
       }
     }
     return new HourlyWeather(hours, source);
@@ -60,11 +54,9 @@ public final class HourlyWeatherText {
     try {
       return LocalDateTime.parse(cells.cell("time"));
     } catch (DateTimeException e) {
-      throw new PlanException(
+      throw cells.problem(
           ProblemCode.WRONG_TYPE,
-          "line "
-              + cells.line()
-              + " of the hourly record: '"
+          "'"
               + cells.cell("time")
               + "' is no time; write it as 2015-07-01T10:00, the beginning of the hour");
     }

@@ -12,7 +12,7 @@ import yardloom.kernel.table.CsvReader;
  * The cells of one line of a weather record, by the names of its first line. Throws PlanException
  * (WRONG_TYPE, OUT_OF_RANGE) without a place, naming the line.
  */
-record WeatherCells(List<String> header, List<String> cells, int line) {
+record WeatherCells(List<String> header, List<String> cells, int line, String record) {
   private static final double COLDEST_C = -90;
   private static final double HOTTEST_C = 60;
 
@@ -22,11 +22,25 @@ record WeatherCells(List<String> header, List<String> cells, int line) {
   private static final double MOST_SOLAR_MJ = 45;
   private static final double MJ_PER_KWH = 3.6;
 
-  /** The names of the first line in lower case; none of an empty text. */
-  static List<String> header(List<CsvReader.Row> rows) {
-    return rows.isEmpty()
-        ? List.of()
-        : rows.get(0).texts().stream().map(n -> n.toLowerCase(Locale.ROOT)).toList();
+  /**
+   * The lines of a record below its header, whose names are taken in lower case.
+   *
+   * @param record what messages call it
+   * @param needed the columns that it must have
+   * @param otherwise what is said if it lacks one
+   */
+  static List<WeatherCells> of(String text, String record, List<String> needed, String otherwise) {
+    List<CsvReader.Row> rows = CsvReader.read(text, record);
+    List<String> header =
+        rows.isEmpty()
+            ? List.of()
+            : rows.get(0).texts().stream().map(n -> n.toLowerCase(Locale.ROOT)).toList();
+    if (!header.containsAll(needed)) {
+      throw new PlanException(ProblemCode.WRONG_TYPE, otherwise);
+    }
+    return rows.subList(1, rows.size()).stream()
+        .map(row -> new WeatherCells(header, row.texts(), row.line(), record))
+        .toList();
   }
 
   /** The text under a name; empty where the line or the record has none. */
@@ -88,6 +102,6 @@ record WeatherCells(List<String> header, List<String> cells, int line) {
   }
 
   PlanException problem(ProblemCode code, String message) {
-    return new PlanException(code, "line " + line + " of the weather record: " + message);
+    return new PlanException(code, "line " + line + " of " + record + ": " + message);
   }
 }

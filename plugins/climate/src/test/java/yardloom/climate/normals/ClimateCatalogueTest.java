@@ -6,9 +6,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import yardloom.facts.ClimateNormals;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.source.Source.Standing;
 
 class ClimateCatalogueTest {
+  private static final OutsideRows ROWS =
+      OutsideRows.of(ClimateCatalogueTest.class, "published-years.csv");
+
   @ParameterizedTest
   @CsvFileSource(resources = "published-years.csv", numLinesToSkip = 1)
   void shippedClimate_sumsToThePublishedYear(
@@ -21,7 +25,7 @@ class ClimateCatalogueTest {
                 .mapToDouble(m -> m.mean().fahrenheit())
                 .average()
                 .orElseThrow();
-    assertEquals(expected, found, tolerance, id);
+    ROWS.check(id, expected, found, tolerance);
   }
 
   /** K05: means of the hourly normals 1981-2010 of Seattle (vega-datasets 3.2.1, NOAA). */

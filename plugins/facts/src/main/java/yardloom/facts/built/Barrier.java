@@ -1,6 +1,7 @@
 package yardloom.facts.built;
 
 import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.unit.Length;
 
 /**
@@ -36,6 +37,11 @@ public record Barrier(Made made, Length spacing, Length unitLength, Length unitH
     public boolean isFence() {
       return this == BOARDS || this == MESH;
     }
+  }
+
+  /** Whether a fence of the plan is a hedge. */
+  public static boolean isHedge(Element.Fence fence) {
+    return fence.attributes().get(KEY).filter(b -> b.made == Made.HEDGE).isPresent();
   }
 
   /** Of posts. */

@@ -10,6 +10,7 @@ import yardloom.kernel.unit.Volume;
  *
  * @param item as the bill has it
  * @param phase when it is needed
+ * @param each what a truck of the likely size holds
  * @param fewest loads if the largest trucks come
  * @param most loads if the smallest come
  * @param lightest dry
@@ -19,6 +20,7 @@ public record BulkLoads(
     String item,
     WorkPhase phase,
     Derived<Volume> order,
+    Derived<Volume> each,
     Derived<Integer> fewest,
     Derived<Integer> likely,
     Derived<Integer> most,

@@ -34,6 +34,11 @@ public record Material(Kind kind, String title) implements Comparable<Material> 
     return new Material(Kind.OWN, title);
   }
 
+  /** Whether a plan or its region names it. */
+  public boolean isOwn() {
+    return kind == Kind.OWN;
+  }
+
   @Override
   public int compareTo(Material other) {
     return ORDER.compare(this, other);

@@ -15,8 +15,9 @@ import yardloom.kernel.table.SheetUse;
  */
 public enum WorkPhase implements SheetUse {
   MARK("Mark utilities"),
-  STAKE("Stake out"),
+  /** Before staking: a mower needs free ground, and paint on long grass goes with the clippings. */
   MOW("Mow low"),
+  STAKE("Stake out"),
   EARTH("Earthwork"),
   /** Walls, steps, paving, fences and sheds, before beds are edged along them. */
   BUILD("Build"),

@@ -73,8 +73,10 @@ final class Fences {
     UnitSystem units = tally.units();
     String post = Say.distance(stock(height.plus(buried), units), units);
     tally.pieces("fence posts, 4x4 by " + post, posts);
-    tally.pieces("concrete mix, 60 lb bags", bags(posts, buried));
+    Derived<Integer> bags = bags(posts, buried);
+    tally.pieces("concrete mix, 60 lb bags", bags);
     tally.job(WorkTask.SET_POSTS, posts);
+    tally.job(WorkTask.MIX_CONCRETE, bags);
     if (run.value().metres() == 0) {
       return;
     }

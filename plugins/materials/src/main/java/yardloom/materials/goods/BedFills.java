@@ -76,7 +76,7 @@ final class BedFills {
     Length chips = s.depth(Material.WOOD_CHIPS).map(Derived::value).orElse(Length.ZERO);
     Length own =
         s.courses().stream()
-            .filter(c -> c.material().kind() == Material.Kind.OWN)
+            .filter(c -> c.material().isOwn())
             .map(c -> c.depth().orElseThrow().value())
             .reduce(Length.ZERO, Length::plus);
     return s.of().kind() == ElementKind.BED && tops.containsKey(s.of())

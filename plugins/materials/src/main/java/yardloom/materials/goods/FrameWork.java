@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.unit.Length;
 import yardloom.materials.cutting.CuttingStock;
 import yardloom.materials.cutting.CuttingStock.CutList;
@@ -38,7 +38,7 @@ public final class FrameWork {
   static FrameWork of(Plan plan) {
     FrameWork work = new FrameWork();
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
-      if (bed.turn() == Turn.NOW) {
+      if (bed.turn() == PartTurn.NOW) {
         bed.attributes().get(Frame.KEY).ifPresent(f -> work.add(bed, f));
       }
     }

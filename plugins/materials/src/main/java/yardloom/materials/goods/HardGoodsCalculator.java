@@ -17,7 +17,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
@@ -78,7 +78,7 @@ public final class HardGoodsCalculator implements Calculator {
   private static void edgings(Plan plan, List<MulchSurface> surfaces, Sink out) {
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       Optional<Edging> edging = bed.attributes().get(Edging.KEY);
-      if (edging.isPresent() && bed.turn() == Turn.NOW) {
+      if (edging.isPresent() && bed.turn() == PartTurn.NOW) {
         Derived<Length> exact =
             Derived.by("outline of the bed where it meets lawn", OUTLINE)
                 .from("bed", bed.id(), bed.place())

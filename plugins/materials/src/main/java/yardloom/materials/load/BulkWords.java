@@ -9,6 +9,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.Making;
+import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
@@ -77,38 +78,27 @@ public final class BulkWords {
       @Arg(name = "csv", help = "the table, as from fileText('bulk.csv')") String csv,
       @Opt(name = "name", help = "the file's name, for messages", fallback = "bulk materials")
           String name) {
-    String file = name == null ? "bulk materials" : name;
     List<String> may = new ArrayList<>();
     may.addAll(OwnColumns.columns("weighs", MASS));
     may.addAll(OwnColumns.columns("wet", MASS));
     may.addAll(OwnColumns.columns("each", VOLUME));
     may.addAll(OwnColumns.columns("load", VOLUME));
-    try {
-      for (DataRow row : OwnColumns.rows(file, csv, List.of("material"), may)) {
-        read(plan, row, row.sourceOr(Source.plan(file)));
-      }
-    } catch (PlanException e) {
-      throw e.inTextOf(plan.place());
-    }
+    OwnTable table = OwnTable.of(plan, csv, name, "bulk materials");
+    table.each(List.of("material"), may, row -> read(plan, row, row.sourceOr(table.source())));
   }
 
   private static void read(PlanScope plan, DataRow row, Source source) {
-    SourceRef at = row.placeOf("material");
-    try {
-      Mass weighs = Mass.kilograms(needed(row, "weighs", MASS));
-      add(
-          plan,
-          at,
-          new Said(
-              row.text("material"),
-              weighs,
-              OwnColumns.measured(row, "wet", MASS).map(Mass::kilograms).orElse(weighs),
-              Volume.cubicMetres(needed(row, "each", VOLUME)),
-              Volume.cubicMetres(needed(row, "load", VOLUME))),
-          source);
-    } catch (PlanException e) {
-      throw e.at(at);
-    }
+    Mass weighs = Mass.kilograms(needed(row, "weighs", MASS));
+    add(
+        plan,
+        row.placeOf("material"),
+        new Said(
+            row.text("material"),
+            weighs,
+            OwnColumns.measured(row, "wet", MASS).map(Mass::kilograms).orElse(weighs),
+            Volume.cubicMetres(needed(row, "each", VOLUME)),
+            Volume.cubicMetres(needed(row, "load", VOLUME))),
+        source);
   }
 
   private static double needed(DataRow row, String what, List<String> units) {

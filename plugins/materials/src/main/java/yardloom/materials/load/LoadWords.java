@@ -6,6 +6,7 @@ import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Say;
@@ -102,24 +103,11 @@ public final class LoadWords {
     } catch (PlanException e) {
       throw e.at(plan.place());
     }
-    plan.draft()
-        .attributes()
-        .saidInFile(
-            BulkRates.KEY,
-            plan.place(),
-            r -> r.kind() == rate.kind() && r.item().equals(rate.item()))
-        .ifPresent(
-            entry -> {
-              throw new PlanException(
-                  ProblemCode.DUPLICATE,
-                  plan.place(),
-                  "the rate of \""
-                      + rate.item()
-                      + "\""
-                      + " is already given in line "
-                      + entry.place().line()
-                      + " of this file");
-            });
+    Making.once(
+        plan,
+        BulkRates.KEY,
+        r -> r.kind() == rate.kind() && r.item().equals(rate.item()),
+        "the rate of \"" + rate.item() + "\"");
     plan.draft().attributes().add(BulkRates.KEY, rate, plan.place());
   }
 

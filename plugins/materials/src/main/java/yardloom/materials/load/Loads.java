@@ -32,6 +32,7 @@ public final class Loads {
         item,
         phase,
         order,
+        Derived.by("likely load", load.source()).gives(Volume.cubicYards(load.likely())),
         loads(order, load.high(), load),
         loads(order, load.likely(), load),
         loads(order, load.low(), load),

@@ -20,7 +20,7 @@ public final class DepthNotes {
     List<String> parts = new ArrayList<>();
     s.depth(Material.WOOD_CHIPS).ifPresent(d -> parts.add(Say.laid(d.value(), units) + " chips"));
     s.courses().stream()
-        .filter(c -> c.material().kind() == Material.Kind.OWN)
+        .filter(c -> c.material().isOwn())
         .forEach(
             c ->
                 parts.add(

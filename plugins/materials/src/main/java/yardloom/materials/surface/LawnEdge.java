@@ -6,7 +6,7 @@ import yardloom.facts.mulch.MulchSurface;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.unit.Length;
 import yardloom.materials.mulch.LengthSetting;
 import yardloom.materials.mulch.MulchSettings;
@@ -56,8 +56,8 @@ public final class LawnEdge {
       switch (e.id().kind()) {
         case BUILDING -> shapes.add(e.shape().grown(wall));
         case STRUCTURE, PAVING, FENCE -> shapes.add(e.shape());
-        case PATH -> shapes.add(e.stands() && e.turn() != Turn.LATER ? e.shape() : Shape.EMPTY);
-        case BED, MULCHED_GROUND -> shapes.add(e.turn() == Turn.DONE ? e.shape() : Shape.EMPTY);
+        case PATH -> shapes.add(e.stands() && e.turn() != PartTurn.LATER ? e.shape() : Shape.EMPTY);
+        case BED, MULCHED_GROUND -> shapes.add(e.turn() == PartTurn.DONE ? e.shape() : Shape.EMPTY);
         default -> {
           // The rest is lawn, or mulched.
         }

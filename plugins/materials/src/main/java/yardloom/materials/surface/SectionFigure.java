@@ -192,7 +192,7 @@ public final class SectionFigure {
   /** Draws one layer on what lies at {@code y}; returns by how much the stack grows. */
   private double course(double x, double y, LaidLayer course) {
     Style style = STYLES.get(course.material().kind());
-    if (course.material() == Material.DRIPLINE) {
+    if (course.material().equals(Material.DRIPLINE)) {
       for (double share : new double[] {0.25, 0.75}) {
         Point middle = Point.metres(x + share * WIDTH_M, y + TUBE_M / 2);
         marks.add(new Mark.Region(Shape.circle(middle, Length.metres(TUBE_M / 2)), style, "tube"));

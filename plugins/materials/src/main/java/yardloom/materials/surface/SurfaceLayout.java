@@ -17,7 +17,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
@@ -82,7 +82,7 @@ public final class SurfaceLayout {
   private List<MulchSurface> lay() {
     claimHardGround();
     for (Element.Path path : plan.all(Element.Path.class)) {
-      if (path.stands() && path.turn() == Turn.NOW) {
+      if (path.stands() && path.turn() == PartTurn.NOW) {
         claims.add(new Claim(path.id().toString(), path.shape()));
         continue;
       }
@@ -193,7 +193,7 @@ public final class SurfaceLayout {
       return;
     }
     claims.add(new Claim(of.id() + " " + kind.title(), left));
-    if (of.turn() != Turn.NOW) {
+    if (of.turn() != PartTurn.NOW) {
       // It keeps its ground from the others, and nothing is laid on it now.
       return;
     }

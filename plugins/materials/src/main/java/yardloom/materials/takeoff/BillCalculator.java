@@ -64,7 +64,7 @@ public final class BillCalculator implements Calculator {
       out.give(YardFacts.BILL, bulk(plan, compost, settings, Material.COMPOST, phase));
     }
     totals.lifts().stream()
-        .filter(l -> l.material().kind() == Material.Kind.OWN)
+        .filter(l -> l.material().isOwn())
         .map(l -> bulk(plan, l.volume(), settings, l.material(), l.phase()))
         .forEach(line -> out.give(YardFacts.BILL, line));
     chips(plan, totals, settings).forEach(line -> out.give(YardFacts.BILL, line));
@@ -80,7 +80,7 @@ public final class BillCalculator implements Calculator {
    */
   private static List<BillLine> chips(Plan plan, MulchTotals totals, MulchSettings settings) {
     List<Lift> lifts =
-        totals.lifts().stream().filter(l -> l.material() == Material.WOOD_CHIPS).toList();
+        totals.lifts().stream().filter(l -> l.material().equals(Material.WOOD_CHIPS)).toList();
     Volume least = settings.minimumLoad().value();
     double more = 1 + settings.allowance().value();
     boolean apart =
@@ -116,7 +116,7 @@ public final class BillCalculator implements Calculator {
       Material material,
       WorkPhase phase) {
     Derived<Volume> least =
-        material == Material.WOOD_CHIPS ? settings.minimumLoad() : Ordering.NO_MINIMUM;
+        material.equals(Material.WOOD_CHIPS) ? settings.minimumLoad() : Ordering.NO_MINIMUM;
     return new BillLine(
         BillGroup.SHEET_MULCH,
         phase,
@@ -142,7 +142,7 @@ public final class BillCalculator implements Calculator {
           plan.element(stand.in())
               .filter(e -> e instanceof Element.Bed bed && bed.use() == BedUse.PERENNIAL)
               .isPresent();
-      if (perennial && stand.drills().isEmpty() && !stand.stands()) {
+      if (perennial && stand.drills().isEmpty() && !stand.stands() && !stand.follows()) {
         why.from(stand.plant() + " in " + stand.in(), stand.at().size(), stand.place());
         plants += stand.at().size();
         if (stand.phase() == WorkPhase.TREES) {

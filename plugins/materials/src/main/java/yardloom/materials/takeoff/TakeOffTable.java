@@ -93,7 +93,7 @@ public final class TakeOffTable implements TableMaker {
         "Depths as laid. Ground claimed twice is counted once: hard surfaces, wall strips and"
             + " trunk gaps first, then paths, tree rings, beds, ground mulched whole.");
     totals.lifts().stream()
-        .filter(l -> l.material().kind() == Material.Kind.OWN)
+        .filter(l -> l.material().isOwn())
         .forEach(
             l ->
                 table.note(

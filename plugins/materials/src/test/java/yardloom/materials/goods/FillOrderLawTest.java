@@ -49,7 +49,7 @@ class FillOrderLawTest {
             .orElseThrow();
     for (LaidLayer course : framed.courses()) {
       int order = fill.phase().compareTo(course.phase());
-      assertTrue(course.material() == Material.CARDBOARD ? order >= 0 : order <= 0);
+      assertTrue(course.material().equals(Material.CARDBOARD) ? order >= 0 : order <= 0);
     }
   }
 }

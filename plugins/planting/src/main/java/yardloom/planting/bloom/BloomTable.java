@@ -1,5 +1,6 @@
 package yardloom.planting.bloom;
 
+import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Comparator;
 import java.util.List;
@@ -27,6 +28,8 @@ import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 import yardloom.planting.suit.rule.Variety;
 import yardloom.planting.traits.Bloom;
+import yardloom.planting.turn.Turn;
+import yardloom.planting.turn.TurnPlan;
 import yardloom.planting.year.BloomDelay;
 
 /**
@@ -48,7 +51,7 @@ public final class BloomTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.FROST, YardFacts.CLIMATE, YardFacts.STANDS);
+    return Set.of(YardFacts.FROST, YardFacts.CLIMATE, YardFacts.STANDS, TurnPlan.KEY);
   }
 
   @Override
@@ -117,7 +120,14 @@ public final class BloomTable implements TableMaker {
             .map(f -> BloomDelay.days(f.lastOfSpring().value(), facts.find(YardFacts.CLIMATE)))
             .orElse(0);
     PlantCatalogue catalogue = PlantCatalogue.of(plan);
+    LocalDate frostDay =
+        facts.find(YardFacts.FROST).map(f -> f.lastOfSpring().value().atYear(YEAR)).orElse(null);
     for (Stand stand : facts.all(YardFacts.STANDS)) {
+      Optional<Turn> turn = facts.get(TurnPlan.KEY).of(stand.in(), stand.place(), stand.plant());
+      if (turn.isPresent()) {
+        inTurn(turn.get(), frostDay).ifPresent(b -> kinds.put(titled(turn.get()), b));
+        continue;
+      }
       Plant plant = catalogue.plant(stand.plant());
       Optional<Bloom> bloom = Bloom.of(plant);
       if (bloom.isPresent()) {
@@ -130,6 +140,28 @@ public final class BloomTable implements TableMaker {
       }
     }
     return kinds;
+  }
+
+  private static String titled(Turn turn) {
+    return turn.planting().plant().name()
+        + turn.planting().follows().map(f -> ", after " + f.before().plant().name()).orElse("");
+  }
+
+  /** As much later as it is planted, and no longer than it stands; empty if it goes before. */
+  private static Optional<Bloom> inTurn(Turn turn, LocalDate frostDay) {
+    Optional<Bloom> usual = Bloom.of(turn.planting().plant()).map(b -> b.later(turn.laterDays()));
+    if (usual.isEmpty() || !turn.inTime() || frostDay == null) {
+      return Optional.empty();
+    }
+    int last =
+        (int) (turn.over().toEpochDay() - turn.planted().toEpochDay())
+            + (int)
+                (MonthDay.from(turn.planted()).atYear(YEAR).toEpochDay() - frostDay.toEpochDay())
+            - 1;
+    Bloom bloom = usual.get();
+    return bloom.from() > last
+        ? Optional.empty()
+        : Optional.of(new Bloom(bloom.from(), Math.min(bloom.until(), last), bloom.source()));
   }
 
   /**

@@ -2,7 +2,10 @@ package yardloom.planting.canopy;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
@@ -71,7 +74,7 @@ public final class CanopyCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     boolean south = plan.isSouthern();
-    for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
+    for (Planting p : tallest(in.get(PlantPlaces.KEY).plantings())) {
       for (Stage stage : List.of(Stage.YEAR_1, Stage.YEAR_5, Stage.MATURE)) {
         double grown = GrownShare.share(p.plant(), stage);
         Length height = p.plant().height().middle().times(grown);
@@ -92,6 +95,18 @@ public final class CanopyCalculator implements Calculator {
                 stage));
       }
     }
+  }
+
+  /** Of crops that follow each other on one ground, the tallest shades for all. */
+  private static Collection<Planting> tallest(List<Planting> plantings) {
+    Map<Planting, Planting> byGround = new LinkedHashMap<>();
+    for (Planting p : plantings) {
+      byGround.merge(
+          p.first(),
+          p,
+          (a, b) -> b.plant().height().middle().compareTo(a.plant().height().middle()) > 0 ? b : a);
+    }
+    return byGround.values();
   }
 
   /** What stands once it is thinned, if it is; by the fifth year that is done. */

@@ -2,7 +2,6 @@ package yardloom.planting.care;
 
 import java.time.LocalDate;
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,6 +18,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Months;
 import yardloom.planting.year.GrowingYear;
 
 /** What the garden leaves over in each month once it is grown, and what to mix it with. */
@@ -70,7 +70,7 @@ public final class BayMonthsTable implements TableMaker {
         brown.add(LEAVES);
       }
       table.row(
-          Cell.text(month.getDisplayName(TextStyle.FULL, Locale.ENGLISH)),
+          Cell.text(Months.fullName(month)),
           Cell.text(String.join(", ", green)),
           Cell.text(String.join(", ", brown)),
           Cell.text(String.join(", ", of(grown, month, CareRow.Remains.WOODY))),

@@ -20,6 +20,7 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.turn.TurnPlan;
 import yardloom.planting.year.GrowingYear;
 
 /**
@@ -36,7 +37,7 @@ public final class CareCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(PlantPlaces.KEY);
+    return Set.of(PlantPlaces.KEY, TurnPlan.KEY);
   }
 
   @Override
@@ -70,7 +71,7 @@ public final class CareCalculator implements Calculator {
     }
     Set<ElementId> dripped =
         in.all(YardFacts.DRIPLINES).stream().map(Dripline::in).collect(Collectors.toSet());
-    Lots lots = new Lots(places, planted, dripped);
+    Lots lots = new Lots(places, planted, TurnDates.of(in.get(TurnPlan.KEY), planted), dripped);
     CareYears years = new CareYears(plan, in, year.get(), start.get(), lots);
     for (CareAct act : years.acts()) {
       out.give(CareAct.KEY, act);

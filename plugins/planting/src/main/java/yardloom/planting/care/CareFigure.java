@@ -1,14 +1,11 @@
 package yardloom.planting.care;
 
 import java.time.LocalDate;
-import java.time.Month;
 import java.time.MonthDay;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -20,6 +17,7 @@ import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 
 /** The year of care as a strip chart: a row for each act, a bar over its days. */
 public final class CareFigure {
@@ -52,7 +50,7 @@ public final class CareFigure {
       double x = NAMES_M + month * MONTH_M;
       marks.add(stroke(x, 0, x, -heightM));
       if (month < 12) {
-        String name = Month.of(month + 1).getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+        String name = Months.name(month);
         marks.add(text(x + MONTH_M / 2, ROW_M / 2, name, true));
       }
     }

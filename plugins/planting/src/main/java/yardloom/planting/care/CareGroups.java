@@ -15,6 +15,9 @@ import yardloom.planting.catalogue.Plant.Season;
  * added to the catalogue falls into its relatives' group by itself.
  */
 final class CareGroups {
+  /** What is cleared in fall. */
+  static final String ANNUAL = "annual";
+
   private static final Map<String, String> BY_NAME = read();
   private static final Set<String> GNAWED = gnawed();
   private static final Set<String> KEEP_THEIR_TOPS = Set.of("asparagus", "strawberry");
@@ -38,7 +41,7 @@ final class CareGroups {
       }
     }
     if (plant.season().isAnnual() && !plant.start().isInDrills()) {
-      groups.add("annual");
+      groups.add(ANNUAL);
     }
     if (plant.form() == Form.HERB
         && plant.season() == Season.DECIDUOUS

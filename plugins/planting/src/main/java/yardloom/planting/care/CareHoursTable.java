@@ -1,10 +1,8 @@
 package yardloom.planting.care;
 
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.work.SheetPage;
@@ -21,6 +19,7 @@ import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.planting.care.formula.MonthShares;
 
@@ -91,7 +90,7 @@ public final class CareHoursTable implements TableMaker {
     List<Cell> all = new ArrayList<>(List.of(Cell.text("Year")));
     for (int month = 1; month <= 12; month++) {
       List<Cell> row = new ArrayList<>();
-      row.add(Cell.text(Month.of(month).getDisplayName(TextStyle.FULL, Locale.ENGLISH)));
+      row.add(Cell.text(Months.fullName(Month.of(month))));
       for (int season = 1; season <= CareAct.GROWN; season++) {
         row.add(Cell.of(sum(acts, season, month)));
       }

@@ -13,7 +13,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
@@ -55,7 +55,7 @@ final class CarePace {
             .flatMap(d -> plan.element(d.in()).stream())
             .toList();
     return dripped.stream().anyMatch(plan::isOwn)
-        && dripped.stream().allMatch(e -> plan.isOwn(e) || e.turn() == Turn.LATER);
+        && dripped.stream().allMatch(e -> plan.isOwn(e) || e.turn() == PartTurn.LATER);
   }
 
   /** How long an act takes from one day to another, both included. */
@@ -144,12 +144,7 @@ final class CarePace {
   private Length hedges() {
     return plan.all(Element.Fence.class).stream()
         .filter(plan::isOwn)
-        .filter(
-            f ->
-                f.attributes()
-                    .get(Barrier.KEY)
-                    .map(b -> b.made() == Barrier.Made.HEDGE)
-                    .orElse(false))
+        .filter(Barrier::isHedge)
         .map(f -> f.line().length())
         .reduce(Length.ZERO, Length::plus);
   }

@@ -57,7 +57,7 @@ final class CareYears {
   }
 
   List<CareAct> acts() {
-    acts.addAll(new PlantingActs(in, lots, start, firstYear, this::season).acts());
+    acts.addAll(new PlantingActs(in, lots, start, firstYear, this::season, units).acts());
     acts.addAll(new PickActs(in, lots, firstYear, this::season, this::firstSeason).acts());
     for (CareRow row : CareRow.SHIPPED) {
       if (row.where() == CareRow.Where.ALWAYS

@@ -13,11 +13,14 @@ import java.util.function.IntUnaryOperator;
 import java.util.stream.Stream;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.Area;
+import yardloom.planting.care.TurnDates.Dated;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
 import yardloom.planting.placing.Thinned;
 import yardloom.planting.placing.Thinning;
+import yardloom.planting.turn.Turn;
+import yardloom.planting.turn.TurnPlan;
 
 /** The plants of a yard, kind by kind, apart what stands already and what is planted. */
 final class Lots {
@@ -26,6 +29,7 @@ final class Lots {
 
   private final Map<String, Lot> byKind = new TreeMap<>();
   private final Map<String, LocalDate> planted;
+  private final Map<String, Integer> grounds = new TreeMap<>();
 
   /**
    * One kind.
@@ -33,15 +37,26 @@ final class Lots {
    * @param counts how many of them are in each group of care, by the season of the garden: not all
    *     of a kind are trained, and fewer stand once they are thinned
    * @param planted the day of planting; empty if it stands already
+   * @param turn its days, if it follows another on its ground
    */
   record Lot(
-      Plant plant, Area ground, Map<String, IntUnaryOperator> counts, Optional<LocalDate> planted) {
+      Plant plant,
+      Area ground,
+      Map<String, IntUnaryOperator> counts,
+      Optional<LocalDate> planted,
+      Optional<Dated> turn) {
     private Lot plus(Lot other) {
       Map<String, IntUnaryOperator> all = new TreeMap<>(counts);
       other.counts.forEach(
           (group, count) ->
               all.merge(group, count, (a, b) -> n -> a.applyAsInt(n) + b.applyAsInt(n)));
-      return new Lot(plant, ground.plus(other.ground), all, planted);
+      return new Lot(plant, ground.plus(other.ground), all, planted, turn);
+    }
+
+    /** What tells its acts from those of the same kind elsewhere. */
+    String suffix() {
+      return turn.map(d -> "-after-" + CareYears.slug(d.before().planting().plant().name()))
+          .orElse(planted.isEmpty() ? "-standing" : "");
     }
 
     /** How many are in any group of a list, {@code fig; pomegranate}, in a season of the garden. */
@@ -60,13 +75,25 @@ final class Lots {
 
   /**
    * @param planted days of planting by kind; what is to be planted and has none is left out
+   * @param turns of what follows another on its ground
    * @param dripped beds and trees with dripline
    */
-  Lots(PlantPlaces places, Map<String, LocalDate> planted, Set<ElementId> dripped) {
+  Lots(
+      PlantPlaces places,
+      Map<String, LocalDate> planted,
+      Map<Planting, Dated> turns,
+      Set<ElementId> dripped) {
     this.planted = planted;
+    // What another follows is cleared then, not in fall with the rest.
+    Set<Planting> followed = new HashSet<>();
+    places.plantings().forEach(p -> p.follows().ifPresent(f -> followed.add(f.before())));
     for (Planting p : places.plantings()) {
-      if (!p.at().isEmpty()) {
-        add(p.plant(), counts(p), p.ground().area(), p.choice().stands(), Set.of());
+      if (p.follows().isPresent()) {
+        Optional.ofNullable(turns.get(p)).ifPresent(dated -> add(p, dated, followed.contains(p)));
+      } else if (!p.at().isEmpty()) {
+        grounds.merge(p.plant().name(), 1, Integer::sum);
+        boolean goes = followed.contains(p);
+        add(p.plant(), counts(p), p.ground().area(), p.choice().stands(), Set.of(), goes);
       }
     }
     for (Planting.Specimen s : places.specimens()) {
@@ -77,7 +104,7 @@ final class Lots {
       if (dripped.contains(s.tree().id())) {
         more.add("dripped tree");
       }
-      add(s.plant(), n -> 1, Area.ZERO, s.tree().stands(), more);
+      add(s.plant(), n -> 1, Area.ZERO, s.tree().stands(), more, false);
     }
   }
 
@@ -92,18 +119,48 @@ final class Lots {
     return n -> n < thinned.get().season() ? all : stay;
   }
 
+  private static Map<String, IntUnaryOperator> counts(
+      Plant plant, IntUnaryOperator count, boolean isFollowed) {
+    Map<String, IntUnaryOperator> counts = new TreeMap<>();
+    for (String group : CareGroups.of(plant)) {
+      boolean isClearedBefore = isFollowed && group.equals(CareGroups.ANNUAL);
+      counts.put(group, isClearedBefore ? n -> 0 : count);
+    }
+    return counts;
+  }
+
   private void add(
-      Plant plant, IntUnaryOperator count, Area ground, boolean stands, Set<String> more) {
+      Plant plant,
+      IntUnaryOperator count,
+      Area ground,
+      boolean stands,
+      Set<String> more,
+      boolean isFollowed) {
     LocalDate day = planted.get(plant.name());
     if (!stands && day == null) {
       return;
     }
-    Map<String, IntUnaryOperator> counts = new TreeMap<>();
-    CareGroups.of(plant).forEach(g -> counts.put(g, count));
+    Map<String, IntUnaryOperator> counts = counts(plant, count, isFollowed);
     more.forEach(g -> counts.put(g, count));
     Optional<LocalDate> from = stands ? Optional.empty() : Optional.of(day);
-    Lot lot = new Lot(plant, ground, counts, from);
+    Lot lot = new Lot(plant, ground, counts, from, Optional.empty());
     byKind.merge(plant.name() + (stands ? " standing" : ""), lot, Lot::plus);
+  }
+
+  /** What follows another: its ground has been counted with that. */
+  private void add(Planting p, Dated dated, boolean isFollowed) {
+    Map<String, IntUnaryOperator> counts = counts(p.plant(), n -> p.at().size(), isFollowed);
+    Lot lot =
+        new Lot(p.plant(), Area.ZERO, counts, Optional.of(dated.planted()), Optional.of(dated));
+    String before = dated.before().planting().plant().name();
+    byKind.merge(p.plant().name() + " after " + before + " " + dated.planted(), lot, Lot::plus);
+  }
+
+  /** The turn of a kind that stands first on all its grounds, of the first of these. */
+  Optional<Turn> first(Lot lot, TurnPlan turns) {
+    List<Turn> own = turns.of(lot.plant().name()).stream().filter(Turn::isFirst).toList();
+    boolean all = own.size() == grounds.getOrDefault(lot.plant().name(), 0);
+    return all ? own.stream().findFirst() : Optional.empty();
   }
 
   Collection<Lot> all() {

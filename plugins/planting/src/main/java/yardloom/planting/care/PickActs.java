@@ -3,10 +3,8 @@ package yardloom.planting.care;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.MonthDay;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
@@ -14,10 +12,13 @@ import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.unit.Months;
 import yardloom.planting.care.Lots.Lot;
 import yardloom.planting.care.formula.Season;
 import yardloom.planting.harvest.Bearing;
 import yardloom.planting.harvest.HarvestSeason;
+import yardloom.planting.turn.Turn;
+import yardloom.planting.turn.TurnPlan;
 
 /**
  * Picking, kind by kind, in the days by which the table of the harvest shares out its months, from
@@ -50,8 +51,7 @@ final class PickActs {
     List<CareAct> acts = new ArrayList<>();
     MonthDay begins = MonthDay.from(seasonOf.apply(firstYear).lastFrost());
     for (Lot lot : lots.all()) {
-      Optional<HarvestSeason> days =
-          HarvestSeason.of(lot.plant(), begins, in.find(YardFacts.CLIMATE));
+      Optional<HarvestSeason> days = days(lot, begins);
       Optional<Bearing> bearing = Bearing.of(lot.plant());
       if (days.isEmpty() || bearing.isEmpty()) {
         continue;
@@ -63,6 +63,16 @@ final class PickActs {
       }
     }
     return acts;
+  }
+
+  /** The usual days, or those of its turn on ground that carries several crops in a year. */
+  private Optional<HarvestSeason> days(Lot lot, MonthDay begins) {
+    Optional<HarvestSeason> usual =
+        HarvestSeason.of(lot.plant(), begins, in.find(YardFacts.CLIMATE));
+    Optional<Turn> turn =
+        lot.turn().map(d -> d.turn()).or(() -> lots.first(lot, in.get(TurnPlan.KEY)));
+    return usual.flatMap(
+        s -> turn.isEmpty() ? usual : turn.get().picked().map(days -> s.on(begins, days)));
   }
 
   private int age(Lot lot, int season) {
@@ -81,13 +91,10 @@ final class PickActs {
     }
     String kind = lot.plant().name();
     Set<Month> rests = HarvestSeason.rests(lot.plant(), in.find(YardFacts.CLIMATE));
-    String rest =
-        rests.stream()
-            .map(m -> m.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
-            .collect(Collectors.joining(", "));
+    String rest = rests.stream().map(Months::fullName).collect(Collectors.joining(", "));
     return Optional.of(
         new CareAct(
-            "pick-" + CareYears.slug(kind) + (lot.planted().isEmpty() ? "-standing" : ""),
+            "pick-" + CareYears.slug(kind) + lot.suffix(),
             Act.PICK,
             "Pick",
             List.of(kind),

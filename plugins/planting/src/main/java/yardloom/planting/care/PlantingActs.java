@@ -14,13 +14,17 @@ import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.planting.care.Lots.Lot;
 import yardloom.planting.care.formula.Season;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
 import yardloom.planting.placing.Thinned;
 import yardloom.planting.placing.Thinning;
+import yardloom.planting.turn.Turn;
 
 /**
  * The acts that follow from days of planting: planting itself, water until roots have grown, sowing
@@ -31,6 +35,12 @@ final class PlantingActs {
   private static final Source SOWN_IN =
       Source.commonPractice("plants are watered in and stems kept free of mulch");
   private static final Source THINNED = Source.plan("thinning as the plan says");
+  private static final Source TURN =
+      Source.commonPractice("a thin layer of compost before a second crop");
+
+  /** Compost before a second crop. */
+  private static final Length BETWEEN = Length.inches(0.5);
+
   private static final int DAILY = 14;
   private static final int SECOND = 30;
   private static final int ROOTED = 45;
@@ -38,11 +48,19 @@ final class PlantingActs {
   private final Facts in;
   private final Lots lots;
   private final LocalDate start;
+  private final UnitSystem units;
   private final int firstYear;
   private final IntFunction<Season> seasonOf;
   private final List<CareAct> acts = new ArrayList<>();
 
-  PlantingActs(Facts in, Lots lots, LocalDate start, int firstYear, IntFunction<Season> seasonOf) {
+  PlantingActs(
+      Facts in,
+      Lots lots,
+      LocalDate start,
+      int firstYear,
+      IntFunction<Season> seasonOf,
+      UnitSystem units) {
+    this.units = units;
     this.in = in;
     this.lots = lots;
     this.start = start;
@@ -53,6 +71,7 @@ final class PlantingActs {
   List<CareAct> acts() {
     planting();
     sowAgain();
+    changeOver();
     thinOut();
     return List.copyOf(acts);
   }
@@ -68,15 +87,23 @@ final class PlantingActs {
       visit++;
       List<String> kinds = List.copyOf(e.getValue());
       LocalDate day = e.getKey();
-      give(
-          "plant-" + visit,
-          Act.PLANT,
-          "Plant",
-          kinds,
-          day,
-          day,
-          "Water in at once; mulch a hand's width off every stem.",
-          SOWN_IN);
+      List<String> set =
+          lots.all().stream()
+              .filter(l -> l.turn().isEmpty() && l.planted().filter(day::equals).isPresent())
+              .map(l -> l.plant().name())
+              .toList();
+      if (!set.isEmpty()) {
+        // What follows another has its own act each season.
+        give(
+            "plant-" + visit,
+            Act.PLANT,
+            "Plant",
+            set,
+            day,
+            day,
+            "Water in at once; mulch a hand's width off every stem.",
+            SOWN_IN);
+      }
       // How much stands in the table of water for new plants, on the same days.
       give(
           "water-" + visit,
@@ -147,6 +174,47 @@ final class PlantingActs {
                   "Where another family grew last season; see When to plant.",
                   SOWN));
         }
+      }
+    }
+  }
+
+  /**
+   * What follows another, each season: the one before is cut, compost spread, the next planted. Its
+   * first planting has an act of its own.
+   */
+  private void changeOver() {
+    for (Lot lot : lots.all()) {
+      if (lot.turn().isEmpty()) {
+        continue;
+      }
+      Turn turn = lot.turn().get().turn();
+      Turn before = lot.turn().get().before();
+      String cleared = before.planting().plant().name();
+      String kind = lot.plant().name();
+      for (int n = 1; n <= CareAct.GROWN; n++) {
+        int years = n - 1;
+        LocalDate from = lot.planted().get().plusYears(years);
+        acts.add(
+            new CareAct(
+                CareYears.slug(kind + " after " + cleared),
+                Act.SOW,
+                "Clear, feed and plant the next",
+                List.of(kind),
+                n,
+                from,
+                from.plusDays(turn.latest().toEpochDay() - turn.planted().toEpochDay()),
+                Optional.empty(),
+                1,
+                "Cut "
+                    + cleared
+                    + " at the ground, its roots stay; spread "
+                    + Say.depth(BETWEEN, units)
+                    + " of compost ("
+                    + Say.volume(lot.turn().get().ground().deep(BETWEEN), units)
+                    + ") and plant "
+                    + kind
+                    + " on its ground.",
+                TURN));
       }
     }
   }

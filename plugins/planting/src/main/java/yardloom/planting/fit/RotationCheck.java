@@ -49,8 +49,11 @@ public final class RotationCheck implements Check {
     for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
       if (p.plant().season().isAnnual() && !p.at().isEmpty()) {
         Area area = p.ground().area();
-        all = all.plus(area);
-        ground.merge(p.plant().family(), area, Area::plus);
+        // Ground that carries two crops in a year is there once, and once for one family.
+        all = p.follows().isPresent() ? all : all.plus(area);
+        if (!isFamilyThereBefore(p)) {
+          ground.merge(p.plant().family(), area, Area::plus);
+        }
         kinds.computeIfAbsent(p.plant().family(), k -> new TreeSet<>()).add(p.plant().name());
       }
     }
@@ -77,5 +80,15 @@ public final class RotationCheck implements Check {
                 "grow other families there every other year, or give it a third of the ground;"
                     + " write down each year what stood where",
                 RULE));
+  }
+
+  private static boolean isFamilyThereBefore(Planting p) {
+    for (Planting at = p; at.follows().isPresent(); ) {
+      at = at.follows().get().before();
+      if (at.plant().family().equals(p.plant().family())) {
+        return true;
+      }
+    }
+    return false;
   }
 }

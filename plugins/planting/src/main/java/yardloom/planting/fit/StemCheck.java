@@ -43,12 +43,8 @@ public final class StemCheck implements Check {
     List<Element.Tree> trees = plan.all(Element.Tree.class);
     for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
       Length least = Planting.offStem(p.plant());
-      List<Point> grown = Thinning.grown(p).at();
       for (Element.Tree tree : trees) {
-        List<Point> near =
-            grown.stream()
-                .filter(at -> tree.at().distance(at).compareTo(least.times(1 - 1e-9)) < 0)
-                .toList();
+        List<Point> near = Thinning.tooNear(p, tree.at());
         if (!near.isEmpty()) {
           found.add(finding(plan, p, tree, near, least));
         }

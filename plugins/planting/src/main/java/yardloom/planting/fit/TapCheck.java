@@ -42,18 +42,14 @@ public final class TapCheck implements Check {
     List<Finding> found = new ArrayList<>();
     for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
       Length least = Planting.offStem(p.plant());
-      List<Point> grown = Thinning.grown(p).at();
       for (Element.WaterPoint tap : plan.all(Element.WaterPoint.class)) {
-        long near =
-            grown.stream()
-                .filter(at -> tap.at().distance(at).compareTo(least.times(1 - 1e-9)) < 0)
-                .count();
-        if (near > 0) {
+        List<Point> near = Thinning.tooNear(p, tap.at());
+        if (!near.isEmpty()) {
           found.add(
               Finding.of(
                       id(),
                       Severity.NOTE,
-                      near
+                      near.size()
                           + " of "
                           + p.plant().name()
                           + " will grow over "

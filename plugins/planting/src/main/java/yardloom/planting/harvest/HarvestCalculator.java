@@ -24,6 +24,8 @@ import yardloom.planting.harvest.formula.Crowding;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
 import yardloom.planting.placing.Thinning;
+import yardloom.planting.turn.Turn;
+import yardloom.planting.turn.TurnPlan;
 
 /** Gives the harvest of a year at full bearing, by planting and for the whole plan. */
 public final class HarvestCalculator implements Calculator {
@@ -38,7 +40,7 @@ public final class HarvestCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(PlantPlaces.KEY);
+    return Set.of(PlantPlaces.KEY, TurnPlan.KEY);
   }
 
   @Override
@@ -49,26 +51,43 @@ public final class HarvestCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     List<Line> lines = new ArrayList<>();
+    List<String> tooLate = new ArrayList<>();
     for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
-      if (!p.at().isEmpty()) {
+      Optional<Turn> turn = in.get(TurnPlan.KEY).of(p);
+      if (turn.filter(t -> !t.inTime()).isPresent()) {
+        tooLate.add(title(p) + " in " + p.bed().id().name());
+      } else if (!p.at().isEmpty()) {
         Optional<Range<Mass>> mass = PlantYields.of(p.plant()).map(y -> harvest(p, y));
         Optional<Area> ground = Optional.of(p.ground().area());
         boolean stands = p.choice().stands();
-        lines.add(new Line(p.bed().id(), p.plant(), p.plant().name(), ground, mass, stands));
+        lines.add(new Line(p.bed().id(), p.plant(), title(p), ground, mass, stands, turn));
       }
     }
     for (Planting.Specimen s : in.get(PlantPlaces.KEY).specimens()) {
       Optional<Range<Mass>> mass = TreeHarvest.of(s);
       boolean stands = s.tree().stands();
-      lines.add(new Line(s.tree().id(), s.plant(), s.title(), Optional.empty(), mass, stands));
+      lines.add(
+          new Line(
+              s.tree().id(),
+              s.plant(),
+              s.title(),
+              Optional.empty(),
+              mass,
+              stands,
+              Optional.empty()));
     }
-    HarvestPlan harvest = withArea(lines);
+    HarvestPlan harvest = withArea(lines, tooLate);
     out.give(HarvestPlan.KEY, harvest);
     if (lines.stream().anyMatch(l -> l.mass().isPresent())) {
       out.give(
           YardFacts.HARVEST,
           new Harvest(sum(lines, Range::low), sum(lines, Range::high), harvest.leftOut()));
     }
+  }
+
+  private static String title(Planting p) {
+    return p.plant().name()
+        + p.follows().map(f -> ", after " + f.before().plant().name()).orElse("");
   }
 
   private static Range<Mass> harvest(Planting p, Yield yield) {
@@ -128,15 +147,17 @@ public final class HarvestCalculator implements Calculator {
     return why.gives(sum);
   }
 
-  private static HarvestPlan withArea(List<Line> lines) {
+  private static HarvestPlan withArea(List<Line> lines, List<String> tooLate) {
     List<Line> beds =
         lines.stream().filter(l -> l.ground().isPresent() && l.mass().isPresent()).toList();
     Area area = Area.ZERO;
     for (Line line : beds) {
-      area = area.plus(line.ground().get());
+      // Ground that carries two crops in a year is there once.
+      area = line.follows() ? area : area.plus(line.ground().get());
     }
     return new HarvestPlan(
         lines,
+        tooLate,
         area,
         beds.isEmpty()
             ? Optional.empty()

@@ -8,20 +8,24 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Mass;
 import yardloom.planting.catalogue.Plant;
+import yardloom.planting.turn.Turn;
 
 /**
  * What each planting and tree may bring in a year at full bearing.
  *
+ * @param tooLate kinds that follow another and do not ripen in time, with their beds: not in lines
  * @param bedArea the ground of all beds' plantings whose yield is known
  * @param ofBeds what that ground bears, trees not counted; empty if there is none
  */
-public record HarvestPlan(List<Line> lines, Area bedArea, Optional<Range<Mass>> ofBeds) {
+public record HarvestPlan(
+    List<Line> lines, List<String> tooLate, Area bedArea, Optional<Range<Mass>> ofBeds) {
   /** The plugin's own fact. */
   public static final FactKey<HarvestPlan> KEY =
       FactKey.one("planting.harvest-lines", HarvestPlan.class).called("harvest by planting");
 
   public HarvestPlan {
     lines = List.copyOf(lines);
+    tooLate = List.copyOf(tooLate);
   }
 
   /** Lowest and highest. */
@@ -34,6 +38,7 @@ public record HarvestPlan(List<Line> lines, Area bedArea, Optional<Range<Mass>> 
    * @param ground the part of a bed it has; empty for a tree
    * @param mass empty where no yield is known
    * @param stands whether it stands already and is in bearing
+   * @param turn its days among the crops that follow each other on its ground, if any do
    */
   public record Line(
       ElementId in,
@@ -41,7 +46,13 @@ public record HarvestPlan(List<Line> lines, Area bedArea, Optional<Range<Mass>> 
       String title,
       Optional<Area> ground,
       Optional<Range<Mass>> mass,
-      boolean stands) {}
+      boolean stands,
+      Optional<Turn> turn) {
+    /** Whether its ground has been counted with the crop that stands there before it. */
+    boolean follows() {
+      return turn.filter(t -> !t.isFirst()).isPresent();
+    }
+  }
 
   /** Names of plants without a known yield, each once, by name. */
   public List<String> leftOut() {

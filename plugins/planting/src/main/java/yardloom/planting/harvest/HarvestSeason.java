@@ -16,6 +16,7 @@ import yardloom.kernel.unit.Temperature;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 import yardloom.planting.traits.Growth;
+import yardloom.planting.turn.Turn;
 import yardloom.planting.year.BloomDelay;
 
 /**
@@ -60,6 +61,15 @@ public record HarvestSeason(int from, int until, Source source) {
     boolean waits = ripens && !plant.season().isAnnual() && SHIPPED.containsKey(plant.name());
     int days = waits ? BloomDelay.days(begins, climate) : 0;
     return of(plant).map(s -> new HarvestSeason(s.from + days, s.until + days, s.source));
+  }
+
+  /** The same on the days of a turn, which are of {@link #YEAR} or the year after. */
+  public HarvestSeason on(MonthDay lastFrost, Turn.Picked days) {
+    long frost = lastFrost.atYear(YEAR).toEpochDay();
+    return new HarvestSeason(
+        (int) (days.from().toEpochDay() - frost),
+        (int) (days.until().toEpochDay() - frost),
+        source);
   }
 
   /**

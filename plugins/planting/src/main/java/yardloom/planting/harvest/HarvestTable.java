@@ -118,6 +118,12 @@ public final class HarvestTable implements TableMaker {
             + " count at their usual distance, trees at the share of a grown crown that the plan"
             + " draws. By area is of the beds, without trees and plants of"
             + " unknown yield. * is recalled and not verified.");
+    if (!harvest.tooLate().isEmpty()) {
+      table.note(
+          "Not counted, as they come too late on the ground of another: "
+              + String.join(", ", harvest.tooLate())
+              + ".");
+    }
     if (!harvest.leftOut().isEmpty()) {
       table.note(
           "Left out, as their yield by weight is not known: "

@@ -19,6 +19,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Mass;
 import yardloom.planting.harvest.HarvestPlan.Line;
 import yardloom.planting.harvest.HarvestPlan.Range;
+import yardloom.planting.turn.Turn;
 import yardloom.planting.year.GrowingYear;
 
 /** Spreads the harvest of a year over the months of each kind's season; nothing without frost. */
@@ -76,7 +77,7 @@ public final class HarvestYearCalculator implements Calculator {
     for (Line line : in.get(HarvestPlan.KEY).lines()) {
       if (line.mass().isPresent()) {
         Set<Month> rests = HarvestSeason.rests(line.plant(), in.find(YardFacts.CLIMATE));
-        HarvestSeason.of(line.plant(), lastFrost, in.find(YardFacts.CLIMATE))
+        season(line, lastFrost, in)
             .ifPresentOrElse(
                 season -> lines.add(new Picked(line, season.shares(lastFrost, rests))),
                 () -> leftOut.add(line.plant().name()));
@@ -87,6 +88,17 @@ public final class HarvestYearCalculator implements Calculator {
       months.add(month(lines, month));
     }
     out.give(HarvestYear.KEY, new HarvestYear(months, List.copyOf(leftOut)));
+  }
+
+  /** The days of picking: on ground that carries several crops a year, those of its own turn. */
+  private static Optional<HarvestSeason> season(Line line, MonthDay lastFrost, Facts in) {
+    Optional<HarvestSeason> usual =
+        HarvestSeason.of(line.plant(), lastFrost, in.find(YardFacts.CLIMATE));
+    return usual.flatMap(
+        s ->
+            line.turn().isEmpty()
+                ? usual
+                : line.turn().get().picked().map(days -> s.on(lastFrost, days)));
   }
 
   private static HarvestYear.Month month(List<Picked> lines, int month) {
@@ -107,6 +119,9 @@ public final class HarvestYearCalculator implements Calculator {
 
   private static double grown(Line line, int year) {
     Optional<Bearing> bearing = Bearing.of(line.plant());
+    if (line.turn().filter(Turn::isPickedNextYear).isPresent() && year == 1) {
+      return 0;
+    }
     return line.stands() ? 1 : bearing.map(b -> b.share(year)).orElse(1.0);
   }
 

@@ -1,10 +1,8 @@
 package yardloom.planting.harvest;
 
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.work.SheetPage;
@@ -21,6 +19,7 @@ import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Mass;
+import yardloom.kernel.unit.Months;
 
 /** What is picked in each month, at full bearing and in the first years. */
 public final class HarvestYearTable implements TableMaker {
@@ -88,7 +87,7 @@ public final class HarvestYearTable implements TableMaker {
 
   private static Cell[] row(Month month, HarvestYear.Month picked) {
     List<Cell> cells = new ArrayList<>();
-    cells.add(Cell.text(month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH)));
+    cells.add(Cell.text(Months.name(month)));
     boolean none = picked.plants().isEmpty();
     // Said, or the month would read as the heading of those below it.
     cells.add(Cell.text(none ? "nothing" : String.join(", ", picked.plants())));

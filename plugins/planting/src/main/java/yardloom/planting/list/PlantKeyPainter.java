@@ -16,6 +16,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.SheetUse;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
+import yardloom.planting.turn.TurnPlan;
 
 /** The key of each kind with its count, on the planting sheet; the schedule beside it explains. */
 public final class PlantKeyPainter implements Painter {
@@ -36,7 +37,7 @@ public final class PlantKeyPainter implements Painter {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(PlantPlaces.KEY);
+    return Set.of(PlantPlaces.KEY, TurnPlan.KEY);
   }
 
   @Override
@@ -48,11 +49,18 @@ public final class PlantKeyPainter implements Painter {
   public List<Mark> paint(Plan plan, Facts facts) {
     PlantPlaces places = facts.get(PlantPlaces.KEY);
     Map<String, String> keys = PlantKeys.of(places);
+    TurnPlan turns = facts.get(TurnPlan.KEY);
     List<Mark> marks = new ArrayList<>();
     for (List<Planting> bed : places.byBed().values()) {
       String text =
           bed.stream()
-              .map(p -> p.at().size() + " " + keys.get(p.plant().name()))
+              .map(
+                  p ->
+                      (p.follows().isPresent() ? "then " : "")
+                          + p.at().size()
+                          + " "
+                          + keys.get(p.plant().name())
+                          + turns.of(p).map(t -> " " + t.months()).orElse(""))
               .collect(Collectors.joining(", "));
       Shape shape = bed.get(0).bed().shape();
       marks.add(

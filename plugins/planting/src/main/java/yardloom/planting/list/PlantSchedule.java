@@ -1,5 +1,6 @@
 package yardloom.planting.list;
 
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
@@ -27,6 +29,7 @@ import yardloom.planting.placing.Thinned;
 import yardloom.planting.placing.Thinning;
 import yardloom.planting.stock.StockForm;
 import yardloom.planting.stock.StockPlan;
+import yardloom.planting.turn.TurnPlan;
 
 /** The schedule beside the planting plan, by key: what a nursery quotes from. */
 public final class PlantSchedule implements TableMaker {
@@ -37,7 +40,7 @@ public final class PlantSchedule implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(PlantPlaces.KEY, StockPlan.KEY);
+    return Set.of(PlantPlaces.KEY, StockPlan.KEY, TurnPlan.KEY);
   }
 
   @Override
@@ -68,6 +71,7 @@ public final class PlantSchedule implements TableMaker {
   @Override
   public Table make(Plan plan, Facts facts) {
     PlantPlaces places = facts.get(PlantPlaces.KEY);
+    TurnPlan turns = facts.get(TurnPlan.KEY);
     Map<String, String> keys = PlantKeys.of(places);
     StockPlan stock = facts.get(StockPlan.KEY);
     UnitSystem units = plan.info().units();
@@ -79,6 +83,17 @@ public final class PlantSchedule implements TableMaker {
       line.add(p.at().size(), p.choice().stands());
       line.spacings.add(p.spacing());
       Thinning.of(p).ifPresent(t -> line.notes.add(thinned(p, t)));
+      p.follows()
+          .ifPresent(
+              f ->
+                  line.notes.add(
+                      p.at().size()
+                          + " after "
+                          + f.before().plant().name()
+                          + turns
+                              .of(p)
+                              .map(t -> ", " + TableFormat.day(MonthDay.from(t.planted())))
+                              .orElse("")));
     }
     for (Planting.Specimen s : places.specimens()) {
       Optional<StockForm> form = Optional.of(stock.of(s)).filter(f -> !s.tree().stands());

@@ -4,12 +4,12 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import yardloom.kernel.problem.PlanException;
-import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.Making;
+import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
-import yardloom.kernel.table.OwnColumns;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Temperature;
@@ -161,14 +161,9 @@ public final class OwnPlantWords {
       @Arg(name = "csv", help = "the table, as from fileText('plants.csv')") String csv,
       @Opt(name = "name", help = "the file's name, for messages", fallback = "plant book")
           String name) {
-    String file = name == null ? "plant book" : name;
-    try {
-      for (DataRow row : OwnColumns.rows(file, csv, OwnPlant.NEEDED, OwnPlant.COLUMNS)) {
-        add(plan, row, row.sourceOr(Source.plan(file)));
-      }
-    } catch (PlanException e) {
-      throw e.inTextOf(plan.place());
-    }
+    OwnTable table = OwnTable.of(plan, csv, name, "plant book");
+    table.each(
+        OwnPlant.NEEDED, OwnPlant.COLUMNS, row -> add(plan, row, row.sourceOr(table.source())));
   }
 
   private static void add(PlanScope plan, DataRow row, Source source) {
@@ -180,16 +175,12 @@ public final class OwnPlantWords {
       throw e.at(row.placeOf("like"));
     }
     Plant own = OwnPlant.read(row, like, source);
-    plan.draft()
-        .attributes()
-        .saidInFile(PlantCatalogue.OWN, place, p -> p.name().equalsIgnoreCase(own.name()))
-        .ifPresent(
-            e -> {
-              throw new PlanException(
-                  ProblemCode.DUPLICATE,
-                  row.placeOf("plant"),
-                  "the plant '" + own.name() + "' is already given at " + e.place());
-            });
+    Making.once(
+        plan,
+        row.placeOf("plant"),
+        PlantCatalogue.OWN,
+        p -> p.name().equalsIgnoreCase(own.name()),
+        "the plant '" + own.name() + "'");
     plan.draft().attributes().add(PlantCatalogue.OWN, own, place);
   }
 }

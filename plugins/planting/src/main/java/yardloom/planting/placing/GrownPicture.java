@@ -67,7 +67,7 @@ public final class GrownPicture implements Painter {
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
-    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
+    for (Planting p : facts.get(PlantPlaces.KEY).drawn()) {
       if (p.plant().start().isInDrills()) {
         p.drills().stream().filter(d -> d.size() > 1).forEach(d -> marks.add(row(p, d)));
       } else {
@@ -98,7 +98,7 @@ public final class GrownPicture implements Painter {
   @Override
   public List<LegendEntry> legend(Plan plan, Facts facts) {
     Set<Form> drawn = EnumSet.noneOf(Form.class);
-    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
+    for (Planting p : facts.get(PlantPlaces.KEY).drawn()) {
       if (!p.at().isEmpty()) {
         drawn.add(p.plant().form());
       }

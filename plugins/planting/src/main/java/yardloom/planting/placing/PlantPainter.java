@@ -46,7 +46,7 @@ public final class PlantPainter implements Painter {
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
-    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
+    for (Planting p : facts.get(PlantPlaces.KEY).drawn()) {
       if (p.plant().start().isInDrills()) {
         drills(p, marks);
       } else {
@@ -88,7 +88,7 @@ public final class PlantPainter implements Painter {
   public List<LegendEntry> legend(Plan plan, Facts facts) {
     Set<PlantSymbol> symbols = new TreeSet<>();
     boolean inDrills = false;
-    for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
+    for (Planting p : facts.get(PlantPlaces.KEY).drawn()) {
       if (!p.at().isEmpty() && p.plant().start().isInDrills()) {
         inDrills = true;
       } else if (!p.at().isEmpty()) {
@@ -98,7 +98,7 @@ public final class PlantPainter implements Painter {
     List<LegendEntry> entries = new ArrayList<>();
     symbols.forEach(s -> entries.add(s.legend()));
     boolean thinned =
-        facts.get(PlantPlaces.KEY).plantings().stream().anyMatch(p -> Thinning.of(p).isPresent());
+        facts.get(PlantPlaces.KEY).drawn().stream().anyMatch(p -> Thinning.of(p).isPresent());
     if (thinned) {
       entries.add(LegendEntry.symbol("Thinned out later", SymbolForm.DOT, GOING));
     }

@@ -24,6 +24,11 @@ public record PlantPlaces(List<Planting> plantings, List<Planting.Specimen> spec
     specimens = List.copyOf(specimens);
   }
 
+  /** Those that stand on their ground first in the year: as sheets draw them. */
+  public List<Planting> drawn() {
+    return plantings.stream().filter(p -> p.follows().isEmpty()).toList();
+  }
+
   /** The kinds that are to be planted, by name; not of what stands already. */
   public SortedMap<String, Plant> toPlant() {
     SortedMap<String, Plant> kinds = new TreeMap<>();

@@ -10,7 +10,7 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -32,6 +32,7 @@ import yardloom.planting.trained.Trained;
  * @param place the script line
  * @param ground the part of the bed it has
  * @param at where each plant stands; empty if the ground is narrower than one spacing
+ * @param follows what stood on the same ground before it in the year; empty for the first
  */
 public record Planting(
     Element.Bed bed,
@@ -41,12 +42,44 @@ public record Planting(
     Shape ground,
     Length spacing,
     Length rowSpacing,
-    List<Point> at) {
+    List<Point> at,
+    Optional<Follows> follows) {
+  /**
+   * What a planting follows on its ground.
+   *
+   * @param line what the plan says of it
+   */
+  public record Follows(Planting before, Next line) {}
+
   /** What another part of the plan makes is not planted now. */
   public Planting {
-    if (bed.turn() != Turn.NOW) {
+    if (bed.turn() != PartTurn.NOW) {
       choice = choice.standing();
     }
+  }
+
+  /** A planting on ground of its own. */
+  public Planting(
+      Element.Bed bed,
+      SourceRef place,
+      PlantChoice choice,
+      Plant plant,
+      Shape ground,
+      Length spacing,
+      Length rowSpacing,
+      List<Point> at) {
+    this(bed, place, choice, plant, ground, spacing, rowSpacing, at, Optional.empty());
+  }
+
+  /** The same on the ground of another, once that is over. */
+  Planting after(Planting before, Next line) {
+    Optional<Follows> follows = Optional.of(new Follows(before, line));
+    return new Planting(bed, place, choice, plant, ground, spacing, rowSpacing, at, follows);
+  }
+
+  /** The first that stands on its ground in a year: itself, if it follows nothing. */
+  public Planting first() {
+    return follows.map(f -> f.before().first()).orElse(this);
   }
 
   /** How plants are laid out. */
@@ -130,6 +163,7 @@ public record Planting(
       PlacedPlants placed = PlacedPlants.of(plan, bed);
       found.addAll(placed.plantings());
       if (lines.isEmpty()) {
+        found.addAll(Followers.of(plan, bed, List.of()));
         continue;
       }
       List<Optional<Double>> shares = lines.stream().map(e -> e.value().share()).toList();
@@ -139,9 +173,14 @@ public record Planting(
       } catch (PlanException e) {
         throw e.at(lines.get(0).place());
       }
-      List<Element.Tree> stems = stems(plan, bed);
+      List<Planting> rows = new ArrayList<>();
       for (int i = 0; i < lines.size(); i++) {
-        found.add(lay(plan, bed, lines.get(i), pieces.get(i), stems));
+        rows.add(lay(plan, bed, lines.get(i).place(), lines.get(i).value(), pieces.get(i)));
+      }
+      List<Planting> followers = Followers.of(plan, bed, rows);
+      for (Planting row : rows) {
+        found.add(row);
+        followers.stream().filter(f -> f.first() == row).forEach(found::add);
       }
     }
     return List.copyOf(found);
@@ -171,20 +210,20 @@ public record Planting(
     return stems.stream().allMatch(t -> t.at().distance(at).compareTo(least) >= 0);
   }
 
-  private static Planting lay(
-      Plan plan, Element.Bed bed, Entry<PlantChoice> line, Shape ground, List<Element.Tree> stems) {
-    PlantChoice choice = line.value();
+  static Planting lay(
+      Plan plan, Element.Bed bed, SourceRef place, PlantChoice choice, Shape ground) {
+    List<Element.Tree> stems = stems(plan, bed);
     Plant plant = PlantCatalogue.of(plan).plant(choice.plant());
     Length spacing = choice.spacing().orElseGet(() -> plant.inRow().middle());
     Length rows = choice.rowSpacing().orElseGet(() -> defaultRows(choice, plant, spacing));
-    List<Point> lattice = places(bed, line.place(), ground, spacing, rows, choice.layout());
+    List<Point> lattice = places(bed, place, ground, spacing, rows, choice.layout());
     // Beside a row in a part of the bed stand others, beside one in all of it nobody.
     boolean isAlone = ground.area().compareTo(bed.shape().area().times(0.999)) > 0;
     Length edge = isAlone ? spacing.times(Lattice.ROW_EDGE) : spacing.div(2);
     List<Point> at =
         (lattice.isEmpty() ? Lattice.oneRow(ground, spacing, edge) : lattice)
             .stream().filter(p -> isOffStems(p, plant, stems)).toList();
-    return new Planting(bed, line.place(), choice, plant, ground, spacing, rows, at);
+    return new Planting(bed, place, choice, plant, ground, spacing, rows, at);
   }
 
   /** The places of a lattice in a part of a bed; what asks for too many is told where. */

@@ -16,6 +16,9 @@ public final class PlantingKeys {
   public static final AttributeKey<Thinned> THINNED =
       new AttributeKey<>("planting.thinned", Thinned.class);
 
+  /** The kinds of a bed that follow others on their ground. */
+  public static final AttributeKey<Next> NEXT = new AttributeKey<>("planting.next", Next.class);
+
   /** The catalogue name of a tree's species. */
   public static final AttributeKey<String> SPECIES =
       new AttributeKey<>("planting.species", String.class);

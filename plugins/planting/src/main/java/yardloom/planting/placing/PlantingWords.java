@@ -90,7 +90,7 @@ public final class PlantingWords {
     in.element().attributes().add(PlantingKeys.PLANTS, choice, in.place());
   }
 
-  private static void checkRange(String what, Length value) {
+  static void checkRange(String what, Length value) {
     if (value != null && (value.compareTo(CLOSEST) < 0 || value.compareTo(WIDEST) > 0)) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,

@@ -67,6 +67,15 @@ public final class Thinning {
         .orElseGet(() -> new Grown(planting.at(), planting.spacing(), planting.rowSpacing()));
   }
 
+  /** Of those that stand once it is grown, the ones too near a point, after {@link Planting}. */
+  public static List<Point> tooNear(Planting planting, Point to) {
+    // A plant that the placing has set just at the distance is not too near.
+    Length least = Planting.offStem(planting.plant()).times(1 - 1e-9);
+    return grown(planting).at().stream()
+        .filter(at -> to.distance(at).compareTo(least) < 0)
+        .toList();
+  }
+
   private static int steps(Length to, Length spacing) {
     return Math.max(1, (int) Math.round(to.ratioTo(spacing)));
   }

@@ -1,11 +1,14 @@
 package yardloom.planting.rotation;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -37,11 +40,14 @@ public final class RotationCalculator implements Calculator {
     if (years.isEmpty()) {
       return;
     }
-    List<Planting> annuals =
-        in.get(PlantPlaces.KEY).plantings().stream()
-            .filter(p -> p.plant().season().isAnnual() && !p.at().isEmpty())
-            .toList();
-    List<String> families = annuals.stream().map(p -> p.plant().family()).toList();
+    // What follows another in the year goes round with it, on one plot.
+    Map<Planting, List<Planting>> rounds = new LinkedHashMap<>();
+    in.get(PlantPlaces.KEY).plantings().stream()
+        .filter(p -> p.plant().season().isAnnual() && !p.at().isEmpty())
+        .forEach(p -> rounds.computeIfAbsent(p.first(), k -> new ArrayList<>()).add(p));
+    List<List<Planting>> crops = List.copyOf(rounds.values());
+    List<Planting> annuals = crops.stream().map(c -> c.get(0)).toList();
+    List<Set<String>> families = crops.stream().map(RotationCalculator::families).toList();
     List<int[]> moved = YearsApart.of(families, years.get());
     List<String> names = names(annuals);
     List<RotationPlan.Plot> plots = new ArrayList<>();
@@ -50,7 +56,7 @@ public final class RotationCalculator implements Calculator {
       List<Integer> early = new ArrayList<>();
       for (int year = 0; year < years.get(); year++) {
         int kind = moved.get(year)[plot];
-        kinds.add(annuals.get(kind).plant().name() + " (" + families.get(kind) + ")");
+        kinds.add(named(crops.get(kind)));
         if (YearsApart.isEarly(families, moved, year, plot, kind)) {
           early.add(year + 1);
         }
@@ -58,6 +64,18 @@ public final class RotationCalculator implements Calculator {
       plots.add(new RotationPlan.Plot(names.get(plot), kinds, early));
     }
     out.give(RotationPlan.KEY, new RotationPlan(years.get(), plots));
+  }
+
+  private static Set<String> families(List<Planting> crops) {
+    return crops.stream()
+        .map(p -> p.plant().family())
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static String named(List<Planting> crops) {
+    return crops.stream()
+        .map(p -> p.plant().name() + " (" + p.plant().family() + ")")
+        .collect(Collectors.joining(", then "));
   }
 
   /** The bed, with a number where several kinds share it. */

@@ -1,7 +1,9 @@
 package yardloom.planting.rotation;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Moves kinds from plot to plot, year by year, so that a family stays away from a plot for two
@@ -20,21 +22,22 @@ final class YearsApart {
 
   private static final int ALL_LOOKED_AT = 8;
 
-  private final List<String> families;
+  private final List<Set<String>> families;
   private final List<int[]> years = new ArrayList<>();
   private int[] best;
   private int fewest;
 
-  private YearsApart(List<String> families) {
+  private YearsApart(List<Set<String>> families) {
     this.families = families;
   }
 
   /**
    * The number of the kind on each plot, for each year; in the first each is where it is.
    *
-   * @param families of the kinds, in the order of the plots of the first year
+   * @param families of the kinds, in the order of the plots of the first year; several where crops
+   *     follow each other
    */
-  static List<int[]> of(List<String> families, int years) {
+  static List<int[]> of(List<Set<String>> families, int years) {
     YearsApart search = new YearsApart(List.copyOf(families));
     int[] first = new int[families.size()];
     for (int i = 0; i < first.length; i++) {
@@ -103,9 +106,10 @@ final class YearsApart {
   }
 
   /** Whether the family of a kind stood on the plot in the two years before. */
-  static boolean isEarly(List<String> families, List<int[]> years, int year, int plot, int kind) {
+  static boolean isEarly(
+      List<Set<String>> families, List<int[]> years, int year, int plot, int kind) {
     for (int before = Math.max(0, year - AWAY); before < year; before++) {
-      if (families.get(years.get(before)[plot]).equals(families.get(kind))) {
+      if (!Collections.disjoint(families.get(years.get(before)[plot]), families.get(kind))) {
         return true;
       }
     }

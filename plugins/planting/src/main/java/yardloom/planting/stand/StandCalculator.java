@@ -1,5 +1,6 @@
 package yardloom.planting.stand;
 
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,9 +18,10 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.planting.catalogue.Plant;
@@ -27,6 +29,8 @@ import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
 import yardloom.planting.stock.StockForm;
 import yardloom.planting.stock.StockPlan;
+import yardloom.planting.turn.Turn;
+import yardloom.planting.turn.TurnPlan;
 
 /**
  * Gives what stands where, with water use by month, the sun it asks for, and the bill of plants.
@@ -41,7 +45,7 @@ public final class StandCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(PlantPlaces.KEY, StockPlan.KEY);
+    return Set.of(PlantPlaces.KEY, StockPlan.KEY, TurnPlan.KEY);
   }
 
   @Override
@@ -63,6 +67,7 @@ public final class StandCalculator implements Calculator {
       if (p.at().isEmpty()) {
         continue;
       }
+      Optional<Turn> turn = in.get(TurnPlan.KEY).of(p);
       out.give(
           YardFacts.STANDS,
           new Stand(
@@ -73,24 +78,28 @@ public final class StandCalculator implements Calculator {
               p.at(),
               p.ground().area(),
               p.plant().spread().middle(),
-              year.months(p.plant(), p.plant().crop().kc()),
-              year.source(p.plant(), false),
+              turn.map(year::months).orElseGet(() -> year.months(p.plant(), p.plant().crop().kc())),
+              turn.map(year::source).orElseGet(() -> year.source(p.plant(), false)),
               drills(p).map(Derived::value),
               roots(p.plant()),
               p.choice().stands(),
-              p.plant().phase()));
-      if (!p.choice().stands()) {
+              p.plant().phase(),
+              p.follows().map(f -> ground(p.first()))));
+      if (p.follows().isPresent()) {
+        // The household sows it, months after the crew has gone: it is bought then, and no work.
+        out.give(YardFacts.BILL, later(bill(p, stock.of(p), units), turn));
+      } else if (!p.choice().stands()) {
         toGet(p.plant(), bill(p, stock.of(p), units), stock.of(p), units, out);
       }
       out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
     }
     for (Planting.Specimen s : in.get(PlantPlaces.KEY).specimens()) {
-      if (s.tree().stands() && s.tree().turn() == Turn.NOW) {
+      if (s.tree().stands() && s.tree().turn() == PartTurn.NOW) {
         // It found its water and light before there was a plan.
         continue;
       }
       out.give(YardFacts.STANDS, stand(year, s));
-      if (s.tree().turn() == Turn.NOW) {
+      if (s.tree().turn() == PartTurn.NOW) {
         toGet(s.plant(), bill(s, stock.of(s), units), stock.of(s), units, out);
       }
       out.give(YardFacts.LIGHT_NEEDS, need(s.tree().id(), s.place(), s.plant()));
@@ -102,6 +111,28 @@ public final class StandCalculator implements Calculator {
     out.give(YardFacts.BILL, line);
     PlantingJobs.of(plant, stock, units, line.exact())
         .forEach(job -> out.give(YardFacts.JOBS, job));
+  }
+
+  private static Stand.Ground ground(Planting first) {
+    return new Stand.Ground(first.place(), first.plant().name());
+  }
+
+  /** What is bought for its own day, not with the rest. */
+  private static BillLine later(BillLine line, Optional<Turn> turn) {
+    String when =
+        turn.map(t -> "for about " + TableFormat.day(MonthDay.from(t.planted())) + ", bought then")
+            .orElse("bought when the one before is over");
+    return new BillLine(
+        line.group(),
+        WorkPhase.ESTABLISH,
+        line.item(),
+        line.element(),
+        line.plant(),
+        line.exact(),
+        line.order(),
+        when + "; " + line.allowance(),
+        line.stock(),
+        turn.map(t -> MonthDay.from(t.planted())));
   }
 
   private static LightNeed need(ElementId in, SourceRef place, Plant plant) {

@@ -20,6 +20,7 @@ import yardloom.planting.stand.formula.AnnualCurve;
 import yardloom.planting.stand.formula.CropCurve;
 import yardloom.planting.stand.formula.GrowingSeason;
 import yardloom.planting.stand.formula.StageShares;
+import yardloom.planting.turn.Turn;
 
 /**
  * When the plants of a plan draw water, and how much.
@@ -43,6 +44,16 @@ record WaterYear(
     return new WaterYear(plan.isSouthern(), means, windows);
   }
 
+  /** Those of a crop among others that follow each other on one ground. */
+  List<Double> months(Turn turn) {
+    Crop crop = turn.planting().plant().crop();
+    StageShares shares = crop.stages().map(StageShares::of).orElse(StageShares.RECALLED);
+    return turn.watered() <= 0
+        ? AnnualCurve.NOTHING
+        : AnnualCurve.monthly(
+            crop.kc(), shares, MonthDay.from(turn.planted()), turn.cropDays(), turn.watered());
+  }
+
   /** The crop coefficients of January to December. */
   List<Double> months(Plant plant, Crop.Coefficients kc) {
     StageShares shares = plant.crop().stages().map(StageShares::of).orElse(StageShares.RECALLED);
@@ -59,9 +70,25 @@ record WaterYear(
 
   /** Who says so, and over which days. */
   Source source(Plant plant, boolean inGrass) {
+    String over = cropDays(plant).isPresent() ? overDays(plant) : "spread over the growing season";
+    return source(plant, inGrass, over);
+  }
+
+  Source source(Turn turn) {
+    String over =
+        "planted on "
+            + TableFormat.day(MonthDay.from(turn.planted()))
+            + ", "
+            + turn.watered()
+            + " of "
+            + turn.cropDays()
+            + " days";
+    return source(turn.planting().plant(), false, over);
+  }
+
+  private static Source source(Plant plant, boolean inGrass, String over) {
     Source row = plant.cropSource();
     String crop = ", " + plant.crop().name() + (inGrass ? " with grass below" : "");
-    String over = cropDays(plant).isPresent() ? overDays(plant) : "spread over the growing season";
     String stages =
         plant
             .crop()

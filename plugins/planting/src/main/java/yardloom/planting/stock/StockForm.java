@@ -66,7 +66,9 @@ public record StockForm(
     /** Without leaves, between leaf fall and bud break. */
     DORMANT,
     /** With its roots in earth: not in the days of bare roots alone. */
-    ROOTED
+    ROOTED,
+    /** Dug while it rests and sold without earth: not in the days of pots alone. */
+    RESTING
   }
 
   public StockForm {
@@ -111,6 +113,11 @@ public record StockForm(
     return how.startsWith("bare root");
   }
 
+  /** Whether a period is for what has earth at its roots only. */
+  public static boolean isPotted(String how) {
+    return how.startsWith("potted");
+  }
+
   /** Whether a period of planting is one of this form. */
   public boolean goesInto(String how) {
     boolean bare = isBare(how);
@@ -118,6 +125,7 @@ public record StockForm(
       case ANY -> true;
       case DORMANT -> bare;
       case ROOTED -> !bare;
+      case RESTING -> !isPotted(how);
     };
   }
 }

@@ -135,7 +135,7 @@ public final class StockForms {
   }
 
   private String suiting(Plant plant) {
-    String own = usualName(plant, false);
+    String own = usualName(plant, false, true);
     return String.join(
         ", ",
         forms.stream()
@@ -151,17 +151,18 @@ public final class StockForms {
    * What a kind comes in where nobody says.
    *
    * @param bare whether what sheds its leaves is planted without earth at its roots
+   * @param resting whether crowns, canes and runners are sold without earth then
    */
-  public StockForm usual(Plant plant, boolean bare) {
-    return named(usualName(plant, bare), plant);
+  public StockForm usual(Plant plant, boolean bare, boolean resting) {
+    return named(usualName(plant, bare, resting), plant);
   }
 
-  private static String usualName(Plant plant, boolean bare) {
+  private static String usualName(Plant plant, boolean bare, boolean resting) {
     if (plant.start().isInDrills()) {
       return Choices.text(plant.start());
     }
     String own = BY_KIND.get(plant.model());
-    if (own != null) {
+    if (own != null && (resting || shipped(own).season() != StockForm.Season.RESTING)) {
       return own;
     }
     return switch (plant.form()) {

@@ -7,6 +7,8 @@ import yardloom.facts.region.Spread;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.Making;
+import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
@@ -92,38 +94,26 @@ public final class StockWords {
       @Arg(name = "csv", help = "the table, as from fileText('stock.csv')") String csv,
       @Opt(name = "name", help = "the file's name, for messages", fallback = "stock forms")
           String name) {
-    String file = name == null ? "stock forms" : name;
-    try {
-      for (DataRow row :
-          OwnColumns.rows(
-              file,
-              csv,
-              List.of("form", "like"),
-              List.of("minutes", "fastest", "slowest", "holds", "price", "low", "high"))) {
-        read(plan, row, row.sourceOr(Source.plan(file)));
-      }
-    } catch (PlanException e) {
-      throw e.inTextOf(plan.place());
-    }
+    OwnTable table = OwnTable.of(plan, csv, name, "stock forms");
+    table.each(
+        List.of("form", "like"),
+        List.of("minutes", "fastest", "slowest", "holds", "price", "low", "high"),
+        row -> read(plan, row, row.sourceOr(table.source())));
   }
 
   private static void read(PlanScope plan, DataRow row, Source source) {
-    try {
-      add(
-          plan,
-          row.text("form"),
-          row.text("like"),
-          OwnColumns.number(row, "minutes")
-              .map(m -> pace(or(row, "fastest"), m, or(row, "slowest"), source)),
-          OwnColumns.number(row, "holds").orElse(1.0),
-          OwnColumns.number(row, "price")
-              .map(
-                  p ->
-                      Spread.given(
-                          or(row, "low"), p, or(row, "high"), -Double.MIN_VALUE, "price", source)));
-    } catch (PlanException e) {
-      throw e.at(row.placeOf("form"));
-    }
+    add(
+        plan,
+        row.text("form"),
+        row.text("like"),
+        OwnColumns.number(row, "minutes")
+            .map(m -> pace(or(row, "fastest"), m, or(row, "slowest"), source)),
+        OwnColumns.number(row, "holds").orElse(1.0),
+        OwnColumns.number(row, "price")
+            .map(
+                p ->
+                    Spread.given(
+                        or(row, "low"), p, or(row, "high"), -Double.MIN_VALUE, "price", source)));
   }
 
   private static Double or(DataRow row, String column) {
@@ -177,15 +167,13 @@ public final class StockWords {
             (int) holds,
             price);
     SourceRef at = plan.place();
-    plan.draft()
-        .attributes()
-        .saidInFile(StockForm.KEY, at, f -> f.isCalled(called))
-        .ifPresent(
-            entry -> {
-              throw new PlanException(
-                  ProblemCode.DUPLICATE,
-                  "the stock form '" + called + "' is already given at " + entry.place());
-            });
+    // Without a place: word or row of a table puts its own.
+    Making.once(
+        plan,
+        SourceRef.NONE,
+        StockForm.KEY,
+        f -> f.isCalled(called),
+        "the stock form '" + called + "'");
     plan.draft().attributes().add(StockForm.KEY, form, at);
   }
 

@@ -2,7 +2,6 @@ package yardloom.planting.suggest;
 
 import java.time.Month;
 import java.time.MonthDay;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -21,6 +20,7 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 import yardloom.planting.suit.SuitPlan;
@@ -205,7 +205,7 @@ public final class SuggestCalculator implements Calculator {
     List<String> names = new ArrayList<>();
     for (Month month : Month.values()) {
       if ((bits >> (month.getValue() - 1) & 1) == 1) {
-        names.add(month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH));
+        names.add(Months.name(month));
       }
     }
     return String.join(", ", names);

@@ -67,7 +67,7 @@ public final class GuildSection {
   public static Optional<Panel.Figure> of(
       PlantPlaces places, Map<String, String> keys, UnitSystem units) {
     for (Planting.Specimen tree : places.specimens()) {
-      for (Planting p : places.plantings()) {
+      for (Planting p : places.drawn()) {
         if (p.bed().shape().contains(tree.tree().at())) {
           return Optional.of(figure(p.bed(), tree, places, keys, units));
         }
@@ -123,7 +123,7 @@ public final class GuildSection {
             through[0],
             tree.plant().height().middle().metres(),
             tree.crown().metres()));
-    for (Planting p : places.plantings()) {
+    for (Planting p : places.drawn()) {
       double spread = p.plant().spread().middle().metres();
       boolean here = p.bed().id().equals(bed.id());
       for (Point at : here ? p.at() : List.<Point>of()) {

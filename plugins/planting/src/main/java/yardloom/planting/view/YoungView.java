@@ -51,10 +51,10 @@ public final class YoungView {
   public static Panel.Figure of(Plan plan, PlantPlaces places) {
     YoungView view = new YoungView();
     Map<ElementId, Element.Bed> beds = new LinkedHashMap<>();
-    places.plantings().forEach(p -> beds.put(p.bed().id(), p.bed()));
+    places.drawn().forEach(p -> beds.put(p.bed().id(), p.bed()));
     beds.values().forEach(b -> view.marks.add(new Mark.Region(b.shape(), BED, b.id().name())));
     for (Stage stage : List.of(Stage.YEAR_5, Stage.YEAR_1)) {
-      places.plantings().forEach(p -> view.planting(p, stage));
+      places.drawn().forEach(p -> view.planting(p, stage));
       places.specimens().forEach(s -> view.specimen(s, stage));
       plan.all(Element.Fence.class).forEach(f -> view.hedge(f, stage));
     }
@@ -96,9 +96,7 @@ public final class YoungView {
 
   /** A new hedge is a strip along its line, as wide as woody plants are by then. */
   private void hedge(Element.Fence fence, Stage stage) {
-    boolean hedge =
-        fence.attributes().get(Barrier.KEY).map(b -> b.made() == Barrier.Made.HEDGE).orElse(false);
-    if (hedge && !fence.stands()) {
+    if (Barrier.isHedge(fence) && !fence.stands()) {
       double grownM = fence.shape().area().squareMetres() / fence.line().length().metres();
       Shape strip = fence.line().strip(Length.metres(grownM * GrownShare.woody(stage)));
       marks.add(new Mark.Region(strip, style(stage), fence.id().name()));

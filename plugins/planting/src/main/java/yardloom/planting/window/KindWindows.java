@@ -53,8 +53,17 @@ final class KindWindows {
   }
 
   PlantingWindow of(Plant plant) {
+    return of(plant, PlantingRules.of(plant, place));
+  }
+
+  /** The same for a crop that takes so many days, as one of its varieties. */
+  PlantingWindow of(Plant plant, int cropDays) {
+    return of(plant, PlantingRules.of(plant, place, cropDays));
+  }
+
+  private PlantingWindow of(Plant plant, List<PlantingRules.Rule> rules) {
     List<PlantingWindow.Period> periods = new ArrayList<>();
-    for (PlantingRules.Rule rule : PlantingRules.of(plant, place)) {
+    for (PlantingRules.Rule rule : rules) {
       Offset until = shortBy(rule) > 0 ? rule.time().from() : rule.time().until();
       periods.add(
           new PlantingWindow.Period(

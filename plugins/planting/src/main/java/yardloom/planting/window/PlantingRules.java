@@ -24,6 +24,9 @@ final class PlantingRules {
   private static final SourceTable SOURCES = PlantCatalogue.sources();
   private static final DataTable TABLE = DataTable.shipped(PlantingRules.class, "windows.csv");
 
+  /** Where the days of a crop are not known, and no rule asks for them. */
+  private static final int UNKNOWN = 0;
+
   private PlantingRules() {}
 
   /** One row, for one kind. */
@@ -43,13 +46,17 @@ final class PlantingRules {
   }
 
   static List<Rule> of(Plant plant, Place place) {
+    return of(plant, place, plant.crop().stages().map(Crop.Stages::total).orElse(UNKNOWN));
+  }
+
+  static List<Rule> of(Plant plant, Place place, int cropDays) {
     List<Rule> rules = new ArrayList<>();
     for (DataRow row : TABLE.rows()) {
       if (row.text("group").equals(plant.window()) && holds(row.text("when"), place)) {
         rules.add(
             new Rule(
                 new PlantingTime(
-                    row.text("how"), offset(row, "from", plant), offset(row, "until", plant)),
+                    row.text("how"), offset(row, "from", cropDays), offset(row, "until", cropDays)),
                 SOURCES.cited(row, "source")));
       }
     }
@@ -73,15 +80,14 @@ final class PlantingRules {
     };
   }
 
-  private static Offset offset(DataRow row, String end, Plant plant) {
+  private static Offset offset(DataRow row, String end, int cropDays) {
     Frost frost = Frost.valueOf(row.text(end + "_frost").toUpperCase(Locale.ROOT));
     boolean crop = row.text(end + "_days").equals("crop");
     // The last day on which the crop still ripens before the frost.
-    int days = crop ? -cropDays(plant) : (int) row.number(end + "_days");
+    if (crop && cropDays == UNKNOWN) {
+      throw new IllegalStateException("windows.csv counts from crops without days");
+    }
+    int days = crop ? -cropDays : (int) row.number(end + "_days");
     return new Offset(frost, days);
-  }
-
-  private static int cropDays(Plant plant) {
-    return plant.crop().stages().map(Crop.Stages::total).orElseThrow();
   }
 }

@@ -1,5 +1,6 @@
 package yardloom.planting.window;
 
+import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +16,8 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
+import yardloom.planting.turn.Turn;
+import yardloom.planting.turn.TurnPlan;
 import yardloom.planting.year.GrowingYear;
 
 /** When each kind may be planted, and as what, by the usual frost dates. */
@@ -32,7 +35,11 @@ public final class PlantingTimes implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        YardFacts.FROST, YardFacts.WARM_SEASON, YardFacts.CLIMATE, YardFacts.PLANTING_WINDOWS);
+        YardFacts.FROST,
+        YardFacts.WARM_SEASON,
+        YardFacts.CLIMATE,
+        YardFacts.PLANTING_WINDOWS,
+        TurnPlan.KEY);
   }
 
   @Override
@@ -53,6 +60,16 @@ public final class PlantingTimes implements TableMaker {
       for (PlantingWindow.Period p : w.periods()) {
         table.row(Cell.text(w.plant()), Cell.text(p.how()), Cell.of(p.from()), Cell.of(p.until()));
         sources.add(p.from().source().cite());
+      }
+    }
+    for (Turn t : facts.get(TurnPlan.KEY).all()) {
+      if (!t.isFirst() && t.inTime()) {
+        String after = t.planting().follows().orElseThrow().before().plant().name();
+        table.row(
+            Cell.text(t.planting().plant().name()),
+            Cell.text("after " + after),
+            Cell.of(MonthDay.from(t.planted())),
+            Cell.of(MonthDay.from(t.latest())));
       }
     }
     table.note(counted(year.get()) + " Rules: " + String.join("; ", sources) + ".");

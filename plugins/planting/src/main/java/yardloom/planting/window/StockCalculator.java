@@ -15,7 +15,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.problem.PlanException;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
@@ -26,7 +26,9 @@ import yardloom.planting.stock.StockPlan;
 /**
  * Gives as what each planting and tree is bought: what the plan says, else what is usual for its
  * kind. What sheds its leaves is bought with bare roots, which cost less and root sooner, where the
- * work begins in their season or that season comes before the one of pots; else in pots.
+ * work begins in their season or that season comes before the one of pots; else in pots. Crowns,
+ * canes and runners are dug while they rest: where only pots are planted when the holes are dug,
+ * those kinds too come in pots.
  */
 public final class StockCalculator implements Calculator {
   /** Holes are dug in the first weeks of the work: the season must hold from here … */
@@ -93,7 +95,7 @@ public final class StockCalculator implements Calculator {
           .forEach(
               (line, form) -> {
                 boolean isNow =
-                    part.plan().element(line.in()).filter(e -> e.turn() == Turn.NOW).isPresent();
+                    part.plan().element(line.in()).filter(e -> e.turn() == PartTurn.NOW).isPresent();
                 if (isNow || !forms.containsKey(line)) {
                   forms.put(line, form);
                 }
@@ -119,7 +121,7 @@ public final class StockCalculator implements Calculator {
         chosen.put(
             line,
             said.map(name -> forms.named(name, plant))
-                .orElseGet(() -> forms.usual(plant, isBare(plant))));
+                .orElseGet(() -> forms.usual(plant, isBare(plant), isResting(plant))));
       } catch (PlanException e) {
         throw e.at(line.place());
       }
@@ -141,6 +143,16 @@ public final class StockCalculator implements Calculator {
       LocalDate late = start.get().plusDays(LAST_DAY);
       return bare.get().periods().stream().anyMatch(p -> p.holds(early) && p.holds(late))
           || bare.get().next(early).isBefore(rooted.get().next(early));
+    }
+
+    /** Whether crowns, canes and runners can be had when the holes are dug. */
+    private boolean isResting(Plant plant) {
+      Optional<PlantingWindow> all = windows.map(w -> w.of(plant));
+      if (start.isEmpty() || all.isEmpty() || isBare(plant)) {
+        return true;
+      }
+      LocalDate next = all.get().next(start.get().plusDays(FIRST_DAY));
+      return all.get().on(next).filter(p -> StockForm.isPotted(p.how())).isEmpty();
     }
 
     /** The periods with bare roots, or the others, if there are any. */

@@ -1,21 +1,31 @@
 package yardloom.planting.window;
 
+import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.Planting;
 import yardloom.planting.stock.StockPlan;
+import yardloom.planting.turn.Turn;
+import yardloom.planting.turn.TurnPlan;
 
 /** Gives the usual days of each kind that is to be planted, for what it is bought as. */
 public final class WindowCalculator implements Calculator {
+  private static final Source TURN =
+      Source.commonPractice("one crop is cleared before the next is planted");
+
   @Override
   public String id() {
     return "planting.windows";
@@ -23,7 +33,7 @@ public final class WindowCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> needs() {
-    return Set.of(PlantPlaces.KEY, StockPlan.KEY);
+    return Set.of(PlantPlaces.KEY, StockPlan.KEY, TurnPlan.KEY);
   }
 
   @Override
@@ -43,9 +53,41 @@ public final class WindowCalculator implements Calculator {
       return;
     }
     StockPlan stock = in.get(StockPlan.KEY);
-    for (Plant plant : in.get(PlantPlaces.KEY).toPlant().values()) {
-      out.give(YardFacts.PLANTING_WINDOWS, bought(windows.get().of(plant), stock));
+    PlantPlaces places = in.get(PlantPlaces.KEY);
+    for (Plant plant : places.toPlant().values()) {
+      List<Planting> rows =
+          places.plantings().stream().filter(p -> p.plant().name().equals(plant.name())).toList();
+      List<Planting> own = rows.stream().filter(p -> p.follows().isEmpty()).toList();
+      if (rows.isEmpty() || !own.isEmpty()) {
+        PlantingWindow all = bought(windows.get().of(plant), stock);
+        out.give(YardFacts.PLANTING_WINDOWS, first(all, own, in.get(TurnPlan.KEY)));
+      }
     }
+  }
+
+  /** What stands first on all its grounds is sown early enough for all that follow it there. */
+  private static PlantingWindow first(PlantingWindow all, List<Planting> rows, TurnPlan turns) {
+    List<Turn> own = rows.stream().map(turns::of).flatMap(Optional::stream).toList();
+    if (own.isEmpty() || own.size() < rows.size()) {
+      return all;
+    }
+    LocalDate from = own.stream().map(Turn::planted).max(LocalDate::compareTo).get();
+    LocalDate until = own.stream().map(Turn::latest).min(LocalDate::compareTo).get();
+    PlantingWindow.Period period = all.periods().get(0);
+    return new PlantingWindow(
+        all.plant(),
+        all.phase(),
+        List.of(
+            new PlantingWindow.Period(
+                period.how(),
+                day(period.from(), from),
+                day(period.until(), until.isBefore(from) ? from : until))));
+  }
+
+  private static Derived<MonthDay> day(Derived<MonthDay> usual, LocalDate date) {
+    return Derived.by("day by which what follows on the same ground is still in time", TURN)
+        .from("usual day", usual)
+        .gives(MonthDay.from(date));
   }
 
   /** The days for what the kind is bought as; all where none of its rules is for that. */

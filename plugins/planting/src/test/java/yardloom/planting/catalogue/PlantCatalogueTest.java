@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.vocab.Choices;
@@ -24,6 +25,15 @@ import yardloom.planting.harvest.Yield;
 import yardloom.planting.traits.Growth;
 
 class PlantCatalogueTest {
+  private static final OutsideRows FAO56 = OutsideRows.of(PlantCatalogueTest.class, "fao56.csv");
+  private static final OutsideRows FAO56_STAGES =
+      OutsideRows.of(PlantCatalogueTest.class, "fao56-stages.csv");
+  private static final OutsideRows PUBLISHED_YIELDS =
+      OutsideRows.of(PlantCatalogueTest.class, "published-yields.csv");
+  private static final OutsideRows TRAPS = OutsideRows.of(PlantCatalogueTest.class, "traps.csv");
+  private static final OutsideRows SPACINGS =
+      OutsideRows.of(PlantCatalogueTest.class, "spacings.csv");
+
   private final PlantCatalogue catalogue = PlantCatalogue.shipped();
 
   /** Of trees the figures in grass follow, of crops without them nothing. */
@@ -40,12 +50,16 @@ class PlantCatalogueTest {
       double easyShare) {
     Plant found = catalogue.plant(plant);
     Crop crop = found.crop();
-    assertEquals(kc, text(crop.kc()), id);
-    assertEquals(Optional.ofNullable(inGrass), crop.inGrass().map(PlantCatalogueTest::text), id);
-    assertEquals(heightM, crop.height().orElseThrow().metres(), 1e-12, id);
-    assertEquals(rootLowM, crop.roots().orElseThrow().low().metres(), 1e-12, id);
-    assertEquals(rootHighM, crop.roots().orElseThrow().high().metres(), 1e-12, id);
-    assertEquals(easyShare, crop.roots().orElseThrow().easyShare(), id);
+    FAO56.same(id, "kc", kc, text(crop.kc()));
+    FAO56.same(
+        id,
+        "inGrass",
+        Optional.ofNullable(inGrass).orElse("none"),
+        crop.inGrass().map(PlantCatalogueTest::text).orElse("none"));
+    FAO56.check(id, "heightM", heightM, crop.height().orElseThrow().metres(), 1e-12);
+    FAO56.check(id, "rootLowM", rootLowM, crop.roots().orElseThrow().low().metres(), 1e-12);
+    FAO56.check(id, "rootHighM", rootHighM, crop.roots().orElseThrow().high().metres(), 1e-12);
+    FAO56.same(id, "easyShare", easyShare, crop.roots().orElseThrow().easyShare());
     assertEquals(Standing.READ, found.cropSource().standing(), id);
     assertFalse(found.cropStandsIn(), id);
   }
@@ -59,11 +73,16 @@ class PlantCatalogueTest {
   void stages_areThoseOfFao56(
       String id, String plant, int initial, int development, int middle, int late, int total) {
     Crop.Stages stages = catalogue.plant(plant).crop().stages().orElseThrow();
-    assertEquals(
+    FAO56_STAGES.same(
+        id,
+        "",
         List.of(initial, development, middle, late, total),
         List.of(
-            stages.initial(), stages.development(), stages.middle(), stages.late(), stages.total()),
-        id);
+            stages.initial(),
+            stages.development(),
+            stages.middle(),
+            stages.late(),
+            stages.total()));
   }
 
   @ParameterizedTest(name = "{0}: {1}")
@@ -71,9 +90,9 @@ class PlantCatalogueTest {
   void yields_areThoseOfTheirSources(
       String id, String plant, String per, double lowLb, double highLb) {
     Yield found = PlantYields.of(PlantCatalogue.shipped().plant(plant)).orElseThrow();
-    assertEquals(per, Choices.text(found.per()), id);
-    assertEquals(lowLb, found.low().pounds(), 1e-9, id);
-    assertEquals(highLb, found.high().pounds(), 1e-9, id);
+    PUBLISHED_YIELDS.same(id, "per", per, Choices.text(found.per()));
+    PUBLISHED_YIELDS.check(id, "lowLb", lowLb, found.low().pounds(), 1e-9);
+    PUBLISHED_YIELDS.check(id, "highLb", highLb, found.high().pounds(), 1e-9);
     assertFalse(isRecalled(found), id);
   }
 
@@ -84,7 +103,7 @@ class PlantCatalogueTest {
       String id, String plant, String what, String wrong, String right) {
     Plant found = catalogue.plant(plant);
     String said = what.equals("family") ? found.family() : Choices.text(found.season());
-    assertEquals(right, said, id);
+    TRAPS.same(id, "", right, said);
     assertNotEquals(wrong, said, id);
   }
 
@@ -152,8 +171,8 @@ class PlantCatalogueTest {
       String id, String plant, String measure, double lowIn, double highIn) {
     Plant found = catalogue.plant(plant);
     SizeRange range = measure.equals("rows") ? found.rows() : found.inRow();
-    assertEquals(lowIn, range.low().inches(), 1e-9, id);
-    assertEquals(highIn, range.high().inches(), 1e-9, id);
+    SPACINGS.check(id, "lowIn", lowIn, range.low().inches(), 1e-9);
+    SPACINGS.check(id, "highIn", highIn, range.high().inches(), 1e-9);
     assertEquals(Standing.READ, range.source().standing(), id);
   }
 

@@ -84,8 +84,10 @@ class StockFormsTest {
         .all()
         .forEach(
             p -> {
-              assertEquals(p.start().isInDrills(), forms.usual(p, true).isInDrills(), p.name());
-              assertFalse(forms.usual(p, false).name(UnitSystem.US).startsWith("bare"), p.name());
+              assertEquals(
+                  p.start().isInDrills(), forms.usual(p, true, true).isInDrills(), p.name());
+              assertFalse(
+                  forms.usual(p, false, false).name(UnitSystem.US).startsWith("bare"), p.name());
             });
   }
 

@@ -200,7 +200,25 @@ class StockWordsTest {
   })
   void usualStock_isOfTheFormOfThePlant(String plant, boolean bare, String expected) {
     assertEquals(
-        expected, forms().usual(PlantCatalogue.shipped().plant(plant), bare).name(UnitSystem.US));
+        expected,
+        forms().usual(PlantCatalogue.shipped().plant(plant), bare, true).name(UnitSystem.US));
+  }
+
+  /**
+   * Crowns, runners and canes are dug while they rest; sold in growth they stand in pots. A tuber
+   * is not one of them.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "rhubarb, pot 4 in",
+    "garden strawberry, pot 4 in",
+    "red raspberry, pot 1 gal",
+    "Jerusalem artichoke, tuber"
+  })
+  void crownsOutOfTheirSeason_comeInPots(String plant, String expected) {
+    assertEquals(
+        expected,
+        forms().usual(PlantCatalogue.shipped().plant(plant), false, false).name(UnitSystem.US));
   }
 
   @Test

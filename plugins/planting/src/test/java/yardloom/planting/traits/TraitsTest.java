@@ -9,6 +9,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Choices;
@@ -17,12 +18,17 @@ import yardloom.planting.catalogue.PlantCatalogue;
 
 /** The tables of traits against what their sources print, and laws over all rows. */
 class TraitsTest {
+  private static final OutsideRows PUBLISHED_PH =
+      OutsideRows.of(TraitsTest.class, "published-ph.csv");
+  private static final OutsideRows PUBLISHED_POLLINATION =
+      OutsideRows.of(TraitsTest.class, "published-pollination.csv");
+
   @ParameterizedTest(name = "{0}: {1}")
   @CsvFileSource(resources = "published-ph.csv", numLinesToSkip = 1)
   void acidity_isThatOfItsSource(String id, String plant, double low, double high, String source) {
     SoilNeed need = SoilNeed.of(PlantCatalogue.shipped().plant(plant)).orElseThrow();
-    assertEquals(low, need.lowPh(), 1e-9, id);
-    assertEquals(high, need.highPh(), 1e-9, id);
+    PUBLISHED_PH.check(id, "low", low, need.lowPh(), 1e-9);
+    PUBLISHED_PH.check(id, "high", high, need.highPh(), 1e-9);
     assertEquals(Standing.READ, need.phSource().standing(), id);
   }
 
@@ -31,8 +37,12 @@ class TraitsTest {
   void pollination_isThatOfItsSource(
       String id, String plant, String need, Double withinFt, String source) {
     Pollination found = Pollination.of(PlantCatalogue.shipped().plant(plant));
-    assertEquals(need, Choices.text(found.need()), id);
-    assertEquals(Optional.ofNullable(withinFt).map(Length::feet), found.within(), id);
+    PUBLISHED_POLLINATION.same(id, "need", need, Choices.text(found.need()));
+    PUBLISHED_POLLINATION.same(
+        id,
+        "withinFt",
+        Optional.ofNullable(withinFt).map(Length::feet).map(Length::toString).orElse("none"),
+        found.within().map(Length::toString).orElse("none"));
     assertEquals(Standing.READ, found.source().standing(), id);
   }
 

@@ -15,7 +15,7 @@ import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.unit.Volume;
 import yardloom.site.ground.EarthWords.Earth;
 
@@ -42,7 +42,7 @@ public final class EarthCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     for (Element.Structure structure : plan.all(Element.Structure.class)) {
-      if (structure.turn() != Turn.NOW) {
+      if (structure.turn() != PartTurn.NOW) {
         continue;
       }
       structure

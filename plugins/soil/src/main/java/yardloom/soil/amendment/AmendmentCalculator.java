@@ -233,7 +233,7 @@ public final class AmendmentCalculator implements Calculator {
       Facts in, SoilTest test, SoilGiven soil, Derived<Area> beds, Sink out) {
     Optional<Spread> density =
         in.all(YardFacts.BULK_DENSITIES).stream()
-            .filter(d -> d.material() == Material.COMPOST)
+            .filter(d -> d.material().equals(Material.COMPOST))
             .map(BulkDensity::poundsPerCubicYard)
             .findFirst();
     if (density.isEmpty()) {

@@ -21,6 +21,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 import yardloom.sun.hours.DayLight;
 import yardloom.sun.light.formula.DailyLight;
@@ -120,10 +121,7 @@ public final class LightTable implements TableMaker {
     for (int m : MONTHS) {
       MonthDay day = SunYear.MEAN_DAYS.get(m);
       DayLight light = bed.middle().get(m);
-      String date =
-          day.getDayOfMonth()
-              + " "
-              + day.getMonth().getDisplayName(java.time.format.TextStyle.SHORT, Locale.ENGLISH);
+      String date = TableFormat.day(day);
       boolean sunny = light.lastHour() > light.firstHour();
       table.row(
           Cell.text(place),

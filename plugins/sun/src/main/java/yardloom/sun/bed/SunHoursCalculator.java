@@ -19,10 +19,12 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
+import yardloom.kernel.recall.Piece;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.vocab.Choices;
@@ -75,14 +77,16 @@ public final class SunHoursCalculator implements Calculator {
     FieldMaker fields = new FieldMaker(plan, yard, grid.get());
     SunField field = fields.make();
     LightScheme scheme = yard.settings.scheme();
-    BedSun open = open(site, yard, scheme);
+    BedSun open = Piece.of("open", new Sky(site, yard), s -> open(s.site(), s.yard(), scheme));
     List<BedSun> beds = new ArrayList<>();
-    SunEngine.Looker looker = yard.looker();
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
-      beds.add(bed(bed, field, yard, looker, scheme));
+      BedPlace place = new BedPlace(bed.id(), bed.shape(), YardSun.soilM(bed), yard, field);
+      beds.add(Piece.of(bed.id().toString(), place, p -> bed(p, scheme)));
     }
     for (Element.Tree tree : planted(plan, in)) {
-      beds.add(tree(tree, yard, looker, scheme));
+      double middleM = tree.crownBase().plus(tree.height()).metres() / 2;
+      TreePlace place = new TreePlace(tree.id(), tree.at(), middleM, yard);
+      beds.add(Piece.of(tree.id().toString(), place, p -> tree(p, scheme)));
     }
     String method = method(yard, site, grid.get());
     out.give(SunField.KEY, field);
@@ -103,11 +107,21 @@ public final class SunHoursCalculator implements Calculator {
         sun.lightClass().name());
   }
 
-  private static BedSun bed(
-      Element.Bed bed, SunField field, YardSun yard, SunEngine.Looker looker, LightScheme scheme) {
+  /** What the sun of open ground is made of. */
+  private record Sky(Site site, YardSun yard) {}
+
+  /** What the sun of a bed is made of. */
+  private record BedPlace(ElementId bed, Shape shape, double soilM, YardSun yard, SunField field) {}
+
+  /** What the sun of a tree is made of. */
+  private record TreePlace(ElementId tree, Point at, double middleM, YardSun yard) {}
+
+  private static BedSun bed(BedPlace bed, LightScheme scheme) {
+    YardSun yard = bed.yard();
+    SunField field = bed.field();
     Point heart = bed.shape().heart();
-    looker.at(
-        heart.x().metres(), heart.y().metres(), YardSun.soilM(bed), yard.scene.shadeOf(bed.id()));
+    SunEngine.Looker looker = yard.looker();
+    looker.at(heart.x().metres(), heart.y().metres(), bed.soilM(), yard.scene.shadeOf(bed.bed()));
     List<DayLight> middle = IntStream.range(0, 12).mapToObj(looker::day).toList();
     List<Double> months = new ArrayList<>();
     for (int m = 0; m < 12; m++) {
@@ -118,7 +132,7 @@ public final class SunHoursCalculator implements Calculator {
     double morning = field.morning().mean(bed.shape()).orElse(0);
     double[] sky = looker.skyView();
     return new BedSun(
-        Optional.of(bed.id()),
+        Optional.of(bed.bed()),
         months,
         season,
         morning,
@@ -136,20 +150,21 @@ public final class SunHoursCalculator implements Calculator {
   }
 
   /** The sun in the middle of a crown, which does not shade itself. */
-  private static BedSun tree(
-      Element.Tree tree, YardSun yard, SunEngine.Looker looker, LightScheme scheme) {
+  private static BedSun tree(TreePlace tree, LightScheme scheme) {
+    YardSun yard = tree.yard();
+    SunEngine.Looker looker = yard.looker();
     looker.at(
         tree.at().x().metres(),
         tree.at().y().metres(),
-        tree.crownBase().plus(tree.height()).metres() / 2,
-        yard.scene.shadeOf(tree.id()));
+        tree.middleM(),
+        yard.scene.shadeOf(tree.tree()));
     List<DayLight> days = IntStream.range(0, 12).mapToObj(looker::day).toList();
     SunEngine.Sums sums = looker.sums();
     double season = FieldMaker.seasonMean(sums.hours(), yard);
     double morning = FieldMaker.seasonMean(sums.morningHours(), yard);
     double[] sky = looker.skyView();
     return new BedSun(
-        Optional.of(tree.id()),
+        Optional.of(tree.tree()),
         days.stream().map(DayLight::directHours).toList(),
         season,
         morning,

@@ -1,7 +1,6 @@
 package yardloom.sun.bed;
 
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +20,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.TimeSpan;
 
 /** Direct sun of each bed by month, over the season, and its class. */
@@ -40,7 +40,7 @@ public final class SunTable implements TableMaker {
   }
 
   private static String name(Month month) {
-    return month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    return Months.name(month);
   }
 
   @Override
@@ -95,7 +95,7 @@ public final class SunTable implements TableMaker {
     // A bed's hours are the mean over its cells, a tree's and the open ground's those of one place.
     boolean isOnePlace = bed.bed().map(id -> id.kind() != ElementKind.BED).orElse(true);
     for (int m = 0; m < 12; m++) {
-      String when = "mean day of " + Month.of(m + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+      String when = "mean day of " + Months.fullName(Month.of(m + 1));
       double hours = bed.monthHours().get(m);
       row.add(
           isOnePlace

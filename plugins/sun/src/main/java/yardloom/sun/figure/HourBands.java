@@ -10,6 +10,7 @@ import yardloom.kernel.draw.Style;
 import yardloom.kernel.draw.Style.Hatch;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.recall.Piece;
 import yardloom.kernel.unit.Length;
 
 /**
@@ -48,6 +49,22 @@ final class HourBands {
    * @param labelRoomM how far labels keep from the border of that room
    */
   static List<Mark> marks(
+      Field field, Shape within, Shape room, double labelRoomM, double rightM, double upM) {
+    return Piece.of(
+        "bands at " + rightM + ", " + upM + " by " + labelRoomM,
+        new Bands(field, within, room, labelRoomM, rightM, upM),
+        Bands::marks);
+  }
+
+  /** All that the bands are made of. */
+  private record Bands(
+      Field field, Shape within, Shape room, double labelRoomM, double rightM, double upM) {
+    List<Mark> marks() {
+      return made(field, within, room, labelRoomM, rightM, upM);
+    }
+  }
+
+  private static List<Mark> made(
       Field field, Shape within, Shape room, double labelRoomM, double rightM, double upM) {
     List<Mark> marks = new ArrayList<>();
     List<Mark> labels = new ArrayList<>();

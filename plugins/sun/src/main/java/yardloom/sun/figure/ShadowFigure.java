@@ -12,6 +12,7 @@ import yardloom.kernel.draw.Style.Hatch;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
+import yardloom.kernel.recall.Piece;
 import yardloom.sun.body.Ground;
 import yardloom.sun.body.Shadows;
 import yardloom.sun.position.DayLength;
@@ -58,7 +59,11 @@ final class ShadowFigure {
         double right = yard.rightM(tile);
         double up = yard.upM(tile);
         Shadows shadows = at(DECLINATION_DEG[day], HOURS[h]);
-        Shape shade = shadows.of(there).and(yard.ground());
+        Shape shade =
+            Piece.of(
+                "shade " + tile,
+                new Cast(shadows, there, yard.ground()),
+                c -> c.shadows().of(c.obstacles()).and(c.ground()));
         if (!shade.isEmpty()) {
           marks.add(
               new Mark.Region(HourBands.moved(shade, right, up), SHADE, "shade, " + TIMES[h]));
@@ -73,6 +78,9 @@ final class ShadowFigure {
     return new Panel.Figure(
         "Shade three hours before, at and three hours after solar noon", marks, legend, widthMm, 0);
   }
+
+  /** What the shade of a moment is made of. */
+  private record Cast(Shadows shadows, List<Obstacle> obstacles, Shape ground) {}
 
   /** What is there in a month; of a crop that is not, all light passes. */
   private List<Obstacle> there(int month) {

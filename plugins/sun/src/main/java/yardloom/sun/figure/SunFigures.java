@@ -1,10 +1,8 @@
 package yardloom.sun.figure;
 
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -12,6 +10,7 @@ import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Months;
 import yardloom.sun.spot.SunSpots;
 import yardloom.sun.yard.SunField;
 
@@ -63,7 +62,7 @@ final class SunFigures {
       marks.addAll(
           HourBands.marks(
               field.months().get(m), yard.ground(), room, yard.labelRoomM(), right, up));
-      String name = Month.of(m + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+      String name = Months.fullName(Month.of(m + 1));
       marks.addAll(yard.marks(name, right, up));
     }
     return new Panel.Figure(

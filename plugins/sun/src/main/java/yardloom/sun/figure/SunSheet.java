@@ -16,6 +16,7 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
+import yardloom.kernel.recall.Piece;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.sun.bed.BedSuns;
@@ -57,21 +58,31 @@ public final class SunSheet implements SheetMaker {
     panels.add(SunFigures.months(plan, field.get()));
     Point at = point(plan);
     panels.add(
-        SunPathFigure.of(
-            site.latitude().radians(),
-            new SkyLook(
-                yard.scene(),
-                site.north().radians(),
-                at.x().metres(),
-                at.y().metres(),
-                ownShade(plan, yard, at)),
-            place(plan, at)));
+        Piece.of(
+            "sun path",
+            new Looking(site, yard, at, ownShade(plan, yard, at), place(plan, at)),
+            SunSheet::sunPath));
     panels.add(new ShadowFigure(plan, site, yard.ground(), yard.standing()).make());
     panels.add(notes(facts));
     addTable(panels, new SunTable().make(plan, facts));
     addTable(panels, new SpotTable().make(plan, facts));
     offers.tables(SheetPage.SUN).forEach(table -> addTable(panels, table));
     return List.of(new SheetPlan(NUMBER, "sun", "Sun and shade", panels));
+  }
+
+  /** What the sky over a point is drawn from. */
+  private record Looking(Site site, YardSun yard, Point at, int ownShade, String place) {}
+
+  private static Panel sunPath(Looking from) {
+    return SunPathFigure.of(
+        from.site().latitude().radians(),
+        new SkyLook(
+            from.yard().scene(),
+            from.site().north().radians(),
+            from.at().x().metres(),
+            from.at().y().metres(),
+            from.ownShade()),
+        from.place());
   }
 
   private static void addTable(List<Panel> panels, Table table) {

@@ -86,6 +86,10 @@ public final class SunEngine {
     }
 
     /** Stands at a place without looking yet. */
+    public void turn(double x, double y, double aboveM) {
+      turn(x, y, aboveM, ShadeScene.NOBODY);
+    }
+
     void turn(double x, double y, double aboveM, int without) {
       eyeX = x;
       eyeY = y;
@@ -119,8 +123,8 @@ public final class SunEngine {
      * Whether an element, numbered by {@link ShadeScene#shadeOf}, ever shades this place. What was
      * looked at before is forgotten.
      */
-    boolean feels(int element) {
-      return scene.touches(element, eyeX, eyeY, eyeM, profile);
+    public boolean feels(int element) {
+      return element != ShadeScene.NOBODY && scene.touches(element, eyeX, eyeY, eyeM, profile);
     }
 
     /** Hours by group of days at this place. */

@@ -1,5 +1,6 @@
 package yardloom.sun.neighbour;
 
+import java.time.Month;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -12,6 +13,7 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 
 /**
  * Says when what the plan proposes takes direct sun from a neighbour's windows or from beds outside
@@ -19,20 +21,6 @@ import yardloom.kernel.unit.Length;
  */
 public final class NeighbourCheck implements Check {
   static final double NOTABLE_HOURS = 0.5;
-  private static final String[] MONTHS = {
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December"
-  };
 
   @Override
   public String id() {
@@ -64,7 +52,7 @@ public final class NeighbourCheck implements Check {
                 String.join(", ", by),
                 lost.lost(),
                 lost.element().id(),
-                MONTHS[lost.month()],
+                Months.fullName(Month.of(lost.month() + 1)),
                 lost.now(),
                 lost.then(),
                 both(lost.at().x()),

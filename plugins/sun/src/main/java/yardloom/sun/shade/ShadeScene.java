@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import yardloom.facts.Obstacle;
 import yardloom.kernel.plan.ElementId;
 import yardloom.sun.body.Ground;
@@ -83,6 +84,11 @@ public final class ShadeScene {
   /** The number of an element's shade, by which a looker leaves it out; {@link #NOBODY} if none. */
   public int shadeOf(ElementId id) {
     return elements.indexOf(id);
+  }
+
+  /** The element of a number; none for {@link #NOBODY}. */
+  public Optional<ElementId> elementOf(int shade) {
+    return shade == NOBODY ? Optional.empty() : Optional.of(elements.get(shade));
   }
 
   private void add(Body body, int who, int element) {

@@ -1,10 +1,9 @@
 package yardloom.sun.yard;
 
 import java.time.MonthDay;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.Predicate;
@@ -14,7 +13,9 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.recall.Piece;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 import yardloom.sun.hours.CellGrid;
 import yardloom.sun.hours.Cells;
 import yardloom.sun.hours.DayGroups;
@@ -24,18 +25,18 @@ import yardloom.sun.hours.SunEngine;
 public final class FieldMaker {
   private static final double LEFT_OUT = Double.NEGATIVE_INFINITY;
 
-  private final YardSun yard;
-  private final CellGrid grid;
-  private final Cells cells;
-  private final boolean[] built;
+  private final Sought sought;
+
+  /** All that the sun of the cells depends on. */
+  private record Sought(
+      YardSun yard, CellGrid grid, double[] aboveM, int[] ownShade, boolean[] built) {}
 
   public FieldMaker(Plan plan, YardSun yard, CellGrid grid) {
-    this.yard = yard;
-    this.grid = grid;
-    cells = cells(plan, grid);
-    built = new boolean[grid.cells()];
+    Cells cells = cells(plan, grid);
+    boolean[] built = new boolean[grid.cells()];
     plan.all(Element.Building.class).forEach(b -> inside(grid, b.shape(), i -> built[i] = true));
     plan.all(Element.Structure.class).forEach(s -> inside(grid, s.shape(), i -> built[i] = true));
+    sought = new Sought(yard, grid, cells.aboveM(), cells.ownShade(yard.scene), built);
   }
 
   /**
@@ -64,16 +65,34 @@ public final class FieldMaker {
         .forEach(each);
   }
 
+  /** The sun of every cell; of cells whose shade is that of the run before it is kept. */
   public SunField make() {
+    return Piece.after("field", sought, FieldMaker::made);
+  }
+
+  private static SunField made(Optional<Piece.Made<Sought, SunField>> before, Sought sought) {
+    YardSun yard = sought.yard();
+    CellGrid grid = sought.grid();
     double[][] months = new double[12][grid.cells()];
     double[] season = new double[grid.cells()];
     double[] morning = new double[grid.cells()];
-    int[] ownShade = cells.ownShade(yard.scene);
+    Optional<KeptCells> kept =
+        before.flatMap(b -> KeptCells.of(b.input().yard(), yard, b.input().grid(), grid));
     SunEngine.visit(
         grid,
-        yard::looker,
-        (looker, column, row, i) -> {
-          if (built[i]) {
+        () -> new Lookers(yard.looker(), kept.map(KeptCells::feeler)),
+        (lookers, column, row, i) -> {
+          if (kept.isPresent() && isAsBefore(before.get().input(), sought, lookers, column, row)) {
+            SunField was = before.get().piece();
+            for (int m = 0; m < 12; m++) {
+              months[m][i] = was.months().get(m).at(column, row).orElse(LEFT_OUT);
+            }
+            season[i] = was.season().at(column, row).orElse(LEFT_OUT);
+            morning[i] = was.morning().at(column, row).orElse(LEFT_OUT);
+            return;
+          }
+          SunEngine.Looker looker = lookers.looker();
+          if (sought.built()[i]) {
             for (double[] month : months) {
               month[i] = LEFT_OUT;
             }
@@ -81,7 +100,7 @@ public final class FieldMaker {
             morning[i] = LEFT_OUT;
             return;
           }
-          looker.at(grid.xM(column), grid.yM(row), cells.aboveM()[i], ownShade[i]);
+          looker.at(grid.xM(column), grid.yM(row), sought.aboveM()[i], sought.ownShade()[i]);
           for (int m = 0; m < 12; m++) {
             months[m][i] = looker.directHours(m);
           }
@@ -91,13 +110,31 @@ public final class FieldMaker {
         });
     List<Field> monthFields = new ArrayList<>();
     for (double[] month : months) {
-      monthFields.add(field(month));
+      monthFields.add(field(grid, i -> month[i]));
     }
-    return new SunField(monthFields, field(season), field(morning), seasonText());
+    return new SunField(
+        monthFields,
+        field(grid, i -> season[i]),
+        field(grid, i -> morning[i]),
+        text(yard.settings.season().from()) + " to " + text(yard.settings.season().to()));
   }
 
-  private Field field(double[] values) {
-    return field(grid, i -> values[i]);
+  /** What one thread works with. */
+  private record Lookers(SunEngine.Looker looker, Optional<KeptCells.Feeler> feeler) {}
+
+  private static boolean isAsBefore(Sought was, Sought is, Lookers lookers, int column, int row) {
+    int i = row * is.grid().columns() + column;
+    return was.built()[i] == is.built()[i]
+        && was.aboveM()[i] == is.aboveM()[i]
+        && was.yard()
+            .scene
+            .elementOf(was.ownShade()[i])
+            .equals(is.yard().scene.elementOf(is.ownShade()[i]))
+        && (is.built()[i]
+            || !lookers
+                .feeler()
+                .orElseThrow()
+                .feels(is.grid().xM(column), is.grid().yM(row), is.aboveM()[i]));
   }
 
   public static Field field(CellGrid grid, IntToDoubleFunction values) {
@@ -118,13 +155,7 @@ public final class FieldMaker {
     return total / yard.groups.seasonDays();
   }
 
-  private String seasonText() {
-    return text(yard.settings.season().from()) + " to " + text(yard.settings.season().to());
-  }
-
   private static String text(MonthDay day) {
-    return day.getDayOfMonth()
-        + " "
-        + day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    return day.getDayOfMonth() + " " + Months.fullName(day.getMonth());
   }
 }

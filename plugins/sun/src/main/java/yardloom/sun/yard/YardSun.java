@@ -3,8 +3,13 @@ package yardloom.sun.yard;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Envelope;
 import yardloom.facts.Obstacle;
 import yardloom.facts.Obstacle.Stage;
@@ -14,6 +19,7 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.ground.Surface;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
 import yardloom.sun.body.Ground;
@@ -52,6 +58,7 @@ public final class YardSun {
   public final DayGroups groups;
   public final int[] meanDays;
   private final Optional<LightOfDays> light;
+  private final Site site;
 
   /**
    * A yard.
@@ -63,6 +70,7 @@ public final class YardSun {
     settings = SunSettings.of(plan);
     year = new SunYear(site.longitude().degrees());
     double north = site.north().radians();
+    this.site = site;
     ground =
         settings
             .fall()
@@ -153,6 +161,49 @@ public final class YardSun {
 
   public Ground ground() {
     return ground;
+  }
+
+  /**
+   * What casts other shade than in {@code before}, or did and is gone; empty if more than that has
+   * changed, or what else casts shade stands in another order.
+   */
+  Optional<Set<ElementId>> changedSince(YardSun before) {
+    if (before == this) {
+      return Optional.of(Set.of());
+    }
+    boolean sameSky =
+        site.latitude().equals(before.site.latitude())
+            && site.longitude().equals(before.site.longitude())
+            && site.north().equals(before.site.north())
+            && ground.equals(before.ground)
+            && settings.equals(before.settings);
+    if (!sameSky) {
+      return Optional.empty();
+    }
+    Set<ElementId> changed = new TreeSet<>();
+    Map<ElementId, List<Obstacle>> was = byElement(before.standing);
+    Map<ElementId, List<Obstacle>> is = byElement(standing);
+    was.forEach((id, all) -> addUnlessSame(changed, id, all, is.get(id)));
+    is.forEach((id, all) -> addUnlessSame(changed, id, all, was.get(id)));
+    return without(changed, standing).equals(without(changed, before.standing))
+        ? Optional.of(changed)
+        : Optional.empty();
+  }
+
+  private static void addUnlessSame(
+      Set<ElementId> changed, ElementId id, List<Obstacle> some, List<Obstacle> others) {
+    if (!some.equals(others)) {
+      changed.add(id);
+    }
+  }
+
+  private static Map<ElementId, List<Obstacle>> byElement(List<Obstacle> obstacles) {
+    return obstacles.stream()
+        .collect(Collectors.groupingBy(Obstacle::of, TreeMap::new, Collectors.toList()));
+  }
+
+  private static List<Obstacle> without(Set<ElementId> some, List<Obstacle> obstacles) {
+    return obstacles.stream().filter(o -> !some.contains(o.of())).toList();
   }
 
   private List<Obstacle> grown(List<Obstacle> obstacles) {

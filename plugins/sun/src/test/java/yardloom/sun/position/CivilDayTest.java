@@ -11,6 +11,8 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -20,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shredzone.commons.suncalc.SunTimes;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.sun.position.CivilDay.Horizon;
 import yardloom.sun.position.DayEvents.RiseAndSet;
 
@@ -33,10 +36,20 @@ class CivilDayTest {
         new CivilDay(latitude, longitude, Horizon.UPPER_LIMB).on(LocalDate.parse(date), zone));
   }
 
+  private static final OutsideRows EVENTS = OutsideRows.of(CivilDayTest.class, "events.csv");
+  private static final OutsideRows ANCHORAGE = OutsideRows.of(CivilDayTest.class, "anchorage.csv");
+
   private static void assertNear(
       LocalTime expected, ZonedDateTime found, long seconds, String why) {
     long off = Duration.between(expected, found.toLocalTime()).getSeconds();
     assertTrue(Math.abs(off) <= seconds, why + ": expected " + expected + ", got " + found);
+  }
+
+  private static void row(
+      OutsideRows rows, String id, String what, LocalTime is, ZonedDateTime got, long seconds) {
+    assertNear(is, got, seconds, id + " " + what);
+    LocalTime second = got.toLocalTime().plusNanos(500_000_000).truncatedTo(ChronoUnit.SECONDS);
+    rows.met(id, what, second.format(DateTimeFormatter.ISO_LOCAL_TIME), seconds + " s");
   }
 
   @ParameterizedTest(name = "{0} {1}")
@@ -53,10 +66,10 @@ class CivilDayTest {
       long toleranceSeconds,
       String source) {
     RiseAndSet day = ordinary(latitude, longitude, date, ZoneOffset.of(offset));
-    assertNear(sunrise, day.sunrise(), toleranceSeconds, id + " sunrise, " + source);
-    assertNear(sunset, day.sunset(), toleranceSeconds, id + " sunset, " + source);
+    row(EVENTS, id, "sunrise", sunrise, day.sunrise(), toleranceSeconds);
+    row(EVENTS, id, "sunset", sunset, day.sunset(), toleranceSeconds);
     if (transit != null) {
-      assertNear(transit, day.transit(), toleranceSeconds, id + " transit, " + source);
+      row(EVENTS, id, "transit", transit, day.transit(), toleranceSeconds);
     }
     assertEquals(date, day.sunset().toLocalDate().toString(), id + " the sunset is of that date");
   }
@@ -87,8 +100,8 @@ class CivilDayTest {
     ZonedDateTime setUtc = before.sunset().withZoneSameInstant(ZoneOffset.UTC);
     assertEquals(utcDate, riseUtc.toLocalDate());
     assertEquals(utcDate, setUtc.toLocalDate());
-    assertNear(rise, riseUtc, 60, id + " " + source);
-    assertNear(set, setUtc, 60, id + " " + source);
+    row(ANCHORAGE, id, "rise", rise, riseUtc, 60);
+    row(ANCHORAGE, id, "set", set, setUtc, 60);
   }
 
   /** C12, C13. */

@@ -6,19 +6,23 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.outside.OutsideRows;
 
 class DayLengthTest {
+  private static final OutsideRows ROWS = OutsideRows.of(DayLengthTest.class, "day-length.csv");
+
   @ParameterizedTest(name = "{0}: {1}°, declination {2}°")
   @CsvFileSource(resources = "day-length.csv", numLinesToSkip = 1)
   void hours_equalClosedForm(
       String id, double latitude, double declination, double hours, double tolerance, String src) {
-    assertEquals(
+    ROWS.check(
+        id,
+        latitude + " " + declination,
         hours,
         24
             / Math.PI
             * DayLength.sunsetHourAngle(Math.toRadians(latitude), Math.toRadians(declination)),
-        tolerance,
-        id);
+        tolerance);
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Locale;
 import net.e175.klaus.solarpositioning.DeltaT;
 import net.e175.klaus.solarpositioning.SPA;
 import net.jqwik.api.ForAll;
@@ -12,8 +13,16 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.LongRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.kernel.outside.OutsideRows;
 
 class SolarPositionsTest {
+  private static final OutsideRows POSITIONS =
+      OutsideRows.of(SolarPositionsTest.class, "positions.csv");
+  private static final OutsideRows SEASONS =
+      OutsideRows.of(SolarPositionsTest.class, "seasons.csv");
+  private static final OutsideRows APPARENT_SUN =
+      OutsideRows.of(SolarPositionsTest.class, "apparent-sun.csv");
+
   @ParameterizedTest(name = "{0} {1} at {2}, {3}")
   @CsvFileSource(resources = "positions.csv", numLinesToSkip = 1)
   void apparentPosition_equalsPublished(
@@ -36,17 +45,19 @@ class SolarPositionsTest {
     double found = Math.toDegrees(DayLength.elevation(phi, declination, hourAngle));
     double seen = found + refractionDeg(found, pressureHpa, temperatureC);
     double bearing = Math.toDegrees(DayLength.bearing(phi, declination, hourAngle));
-    assertEquals(
-        elevation,
-        seen,
-        Math.max(elevationTolerance, PARALLAX_DEG + SECOND_DEG),
-        id + " elevation, " + source);
+    POSITIONS.check(
+        id, "elevation", elevation, seen, Math.max(elevationTolerance, PARALLAX_DEG + SECOND_DEG));
     // A degree of bearing shrinks towards the zenith.
     assertEquals(
         0,
         Math.IEEEremainder(azimuth - bearing, 360) * Math.cos(Math.toRadians(found)),
         Math.max(azimuthTolerance, 0.005),
         id + " azimuth, " + source);
+    POSITIONS.met(
+        id,
+        "azimuth",
+        String.format(Locale.ROOT, "%.4f", bearing),
+        Math.max(azimuthTolerance, 0.005) + " across");
   }
 
   /** The sun is seen from the ground, not from the middle of the earth: 8.794 seconds of arc. */
@@ -91,14 +102,20 @@ class SolarPositionsTest {
       Double equationTolerance,
       String source) {
     Instant at = Instant.parse(utc);
-    assertEquals(declination, SolarPositions.declinationDeg(at), declinationTolerance, source);
+    APPARENT_SUN.check(
+        id,
+        utc + " declination",
+        declination,
+        SolarPositions.declinationDeg(at),
+        declinationTolerance);
     if (equationMinutes != null) {
       // Where it is about noon: 15° further east for each hour before 12 h of Greenwich.
       double longitude = 180 - 15.0 * (at.getEpochSecond() % 86_400) / 3600;
       Instant noon = SolarPositions.transitNear(at, longitude);
       double meanNoon = 720 - 4 * longitude;
       double minutes = Math.IEEEremainder(noon.toEpochMilli() / 60_000.0 - meanNoon, 1440);
-      assertEquals(-equationMinutes, minutes, equationTolerance, source);
+      APPARENT_SUN.check(
+          id, utc + " equation of time", -equationMinutes, minutes, equationTolerance);
     }
   }
 
@@ -113,7 +130,7 @@ class SolarPositionsTest {
             .lambdaDegrees();
     // The sun moves 360° in 365.2422 days; near the solstices and equinoxes within 3 % of that.
     double offMinutes = Math.IEEEremainder(lambda - longitude, 360) * 365.2422 * 1440 / 360;
-    assertEquals(0, offMinutes, toleranceMinutes, id + " " + source);
+    SEASONS.check(id, utc + " minutes off", 0, offMinutes, toleranceMinutes);
   }
 
   /** commons-suncalc, a second library with other series: both agree to 0.1°. */

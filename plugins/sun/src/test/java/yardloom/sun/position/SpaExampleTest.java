@@ -1,7 +1,5 @@
 package yardloom.sun.position;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
@@ -12,9 +10,15 @@ import net.e175.klaus.solarpositioning.SPA;
 import net.e175.klaus.solarpositioning.SolarPosition;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.kernel.outside.OutsideRows;
 
 /** The library's intermediates in the worked example of NREL/TP-560-34302: rows A01 to A23, A27. */
 class SpaExampleTest {
+  private static final OutsideRows SPA_PARTS =
+      OutsideRows.of(SpaExampleTest.class, "spa-parts.csv");
+  private static final OutsideRows JULIAN_DAYS =
+      OutsideRows.of(SpaExampleTest.class, "julian-days.csv");
+
   private static final double LATITUDE = 39.742476;
   private static final double LONGITUDE = -105.1786;
   private static final ZonedDateTime WHEN = ZonedDateTime.parse("2003-10-17T12:30:30-07:00");
@@ -81,13 +85,13 @@ class SpaExampleTest {
   @CsvFileSource(resources = "spa-parts.csv", numLinesToSkip = 1)
   void part_equalsWorkedExample(
       String id, String quantity, double expected, double tolerance, String source) {
-    assertEquals(expected, FOUND.get(quantity), tolerance, id + " " + source);
+    SPA_PARTS.check(id, expected, FOUND.get(quantity), tolerance);
   }
 
   @ParameterizedTest(name = "{0} {1} = {2}")
   @CsvFileSource(resources = "julian-days.csv", numLinesToSkip = 1)
   void julianDay_equalsPublished(String id, String utc, double expected, String source) {
     ZonedDateTime when = Instant.parse(utc).atZone(ZoneOffset.UTC);
-    assertEquals(expected, new JulianDate(when).julianDate(), 1e-6, id + " " + source);
+    JULIAN_DAYS.check(id, utc, expected, new JulianDate(when).julianDate(), 1e-6);
   }
 }

@@ -1,6 +1,8 @@
 package yardloom.water.drip;
 
+import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -58,13 +60,22 @@ public final class EmitterTable implements TableMaker {
       }
     }
     if (any) {
-      Derived<Length> width = WettedGround.width(facts.find(YardFacts.SOIL));
+      TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+      List<Derived<Length>> widths =
+          facts.all(DripRun.KEY).stream()
+              .filter(r -> r.choice().isSingle())
+              .map(r -> r.choice().emitter())
+              .distinct()
+              .map(f -> WettedGround.width(facts.find(YardFacts.SOIL), f))
+              .toList();
       table.note(
           "One emitter is taken to wet "
-              + new TableFormat(plan.info().units(), plan.info().currency())
-                  .withUnit(Measure.LENGTH, width.value())
-              + " across ("
-              + width.source().cite()
+              + widths.stream()
+                  .map(w -> format.withUnit(Measure.LENGTH, w.value()))
+                  .distinct()
+                  .collect(Collectors.joining(" or "))
+              + " across by its flow ("
+              + widths.get(0).source().cite()
               + "); share of the ground under each plant that is wetted: "
               + EmitterWords.SHARE_SAYS
               + ". "

@@ -64,10 +64,11 @@ public final class Emitters {
 
   static Laid lay(
       Element of, Shape ground, List<ElementId> waters, Entry<DripChoice> said, Facts in) {
-    Derived<Length> width = WettedGround.width(in.find(YardFacts.SOIL));
+    Derived<Length> width = WettedGround.width(in.find(YardFacts.SOIL), said.value().emitter());
     List<OfKind> kinds = new ArrayList<>();
     for (Stand stand : in.all(YardFacts.STANDS)) {
-      if (waters.contains(stand.in()) && !stand.at().isEmpty() && stand.drills().isEmpty()) {
+      boolean own = waters.contains(stand.in()) && !stand.follows();
+      if (own && !stand.at().isEmpty() && stand.drills().isEmpty()) {
         boolean isTree = !stand.in().equals(of.id()) || of instanceof Element.Tree;
         kinds.add(ofKind(stand.plant(), stand.at().size(), stand.spread(), isTree, width, said));
       }

@@ -9,6 +9,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.Making;
+import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
@@ -88,35 +89,25 @@ public final class PartWords {
       @Arg(name = "csv", help = "the table, as from fileText('parts.csv')") String csv,
       @Opt(name = "name", help = "the file's name, for messages", fallback = "head parts")
           String name) {
-    String file = name == null ? "head parts" : name;
     List<String> may = new ArrayList<>(List.of("like", "after", "purpose"));
     may.addAll(OwnColumns.columns("loss", LOSS));
     may.addAll(OwnColumns.columns("at", AT));
-    try {
-      for (DataRow row : OwnColumns.rows(file, csv, List.of("part"), may)) {
-        read(plan, row, row.sourceOr(Source.plan(file)));
-      }
-    } catch (PlanException e) {
-      throw e.inTextOf(plan.place());
-    }
+    OwnTable table = OwnTable.of(plan, csv, name, "head parts");
+    table.each(List.of("part"), may, row -> read(plan, row, row.sourceOr(table.source())));
   }
 
   private static void read(PlanScope plan, DataRow row, Source source) {
-    try {
-      add(
-          plan,
-          row.placeOf("part"),
-          new Said(
-              row.text("part"),
-              OwnColumns.text(row, "like"),
-              OwnColumns.text(row, "after"),
-              OwnColumns.measured(row, "loss", LOSS).map(Pressure::pascals),
-              OwnColumns.measured(row, "at", AT).map(Flow::cubicMetresPerSecond),
-              OwnColumns.text(row, "purpose"),
-              source));
-    } catch (PlanException e) {
-      throw e.at(row.placeOf("part"));
-    }
+    add(
+        plan,
+        row.placeOf("part"),
+        new Said(
+            row.text("part"),
+            OwnColumns.text(row, "like"),
+            OwnColumns.text(row, "after"),
+            OwnColumns.measured(row, "loss", LOSS).map(Pressure::pascals),
+            OwnColumns.measured(row, "at", AT).map(Flow::cubicMetresPerSecond),
+            OwnColumns.text(row, "purpose"),
+            source));
   }
 
   /** A part as word or row says it. */

@@ -56,7 +56,7 @@ public final class HeadTable implements TableMaker {
       table.row(
           Cell.number(order),
           Cell.text(part.name()),
-          Cell.text(part.purpose()),
+          Cell.text(purpose(part, Supply.isTank(plan))),
           Cell.of(
               Derived.by("loss × (flow / flow of that loss)^2", part.source())
                   .from("loss", part.loss())
@@ -75,5 +75,14 @@ public final class HeadTable implements TableMaker {
                     + " read it at the tap with a gauge."
                 : ""));
     return table.build();
+  }
+
+  /** Valves that the pressure of the mains opens stay shut under a tank: it gives 1 to 4 psi. */
+  private static String purpose(HeadPart part, boolean isTank) {
+    boolean isOpened =
+        part.kind() == HeadPart.Kind.ZONE_VALVE || part.kind() == HeadPart.Kind.TIMER;
+    return isTank && isOpened && !part.isOwn()
+        ? part.purpose() + "; by a ball valve, as the tank's pressure opens no other"
+        : part.purpose();
   }
 }

@@ -52,6 +52,7 @@ final class LineBill {
           0,
           "");
   private static final String NO_SPARES = "no spares included";
+  private static final String ONE_AT_THE_HEAD = "one at the head";
 
   private final Plan plan;
   private final boolean us;
@@ -293,7 +294,7 @@ final class LineBill {
           item(part),
           count,
           count,
-          isInEachZone ? NO_SPARES : allowance(part));
+          allowance(part));
     }
   }
 
@@ -313,13 +314,17 @@ final class LineBill {
     };
   }
 
-  private static String allowance(HeadPart part) {
+  private String allowance(HeadPart part) {
+    boolean isTank = Supply.isTank(plan);
     if (part.isOwn()) {
       return NO_SPARES;
     }
-    return part.kind() == HeadPart.Kind.BACKFLOW
-        ? part.name() + ", as local code asks"
-        : "as local code asks";
+    return switch (part.kind()) {
+      case BACKFLOW -> part.name() + ", as local code asks";
+      case ZONE_VALVE -> isTank ? "ball valves, full bore: others stay shut" : NO_SPARES;
+      case TIMER -> isTank ? "of the kind that turns ball valves" : ONE_AT_THE_HEAD;
+      default -> part.isInEachZone() ? NO_SPARES : ONE_AT_THE_HEAD;
+    };
   }
 
   private void fittings(String item, String what, int pieces) {

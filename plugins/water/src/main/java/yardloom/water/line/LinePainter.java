@@ -20,6 +20,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
+import yardloom.water.head.Supply;
 
 /** Draws the trenches with what lies in them, sleeves and valves; pressures stand in the tables. */
 public final class LinePainter implements Painter {
@@ -57,11 +58,18 @@ public final class LinePainter implements Painter {
     facts
         .find(Trenches.KEY)
         .ifPresent(
-            trenches -> {
-              trenches.trenches().forEach(t -> trench(t, marks));
-              sizes(trenches.trenches(), marks);
-              if (!trenches.trenches().isEmpty()) {
-                valves(trenches.trenches().get(0).way().start(), facts, marks);
+            of -> {
+              List<Trenches.Trench> trenches =
+                  of.trenches().stream()
+                      .map(
+                          t ->
+                              new Trenches.Trench(
+                                  HeadPlace.fromRim(plan, t.way()), t.pipes(), t.paved()))
+                      .toList();
+              trenches.forEach(t -> trench(t, marks));
+              sizes(trenches, marks);
+              if (!trenches.isEmpty()) {
+                valves(plan, trenches.get(0).way().start(), facts, marks);
               }
             });
     return marks;
@@ -101,11 +109,13 @@ public final class LinePainter implements Painter {
     return new Mark.Symbol(at, Mark.SymbolForm.ARROW, Length.ZERO, turn, FLOW, "flow in the pipe");
   }
 
-  private static void valves(Point tap, Facts facts, List<Mark> marks) {
+  private static void valves(Plan plan, Point tap, Facts facts, List<Mark> marks) {
     int zones = facts.all(ZoneLine.KEY).size();
     String text = zones == 1 ? "head, 1 valve" : "head, " + zones + " valves";
     marks.add(new Mark.Symbol(tap, Mark.SymbolForm.SQUARE, Length.ZERO, Angle.ZERO, VALVE, text));
-    marks.add(new Mark.Label(tap, text, 2, false, 2, Mark.Anchor.NEAR));
+    // In one word: a tank often stands between house and lot line, with little room beside it.
+    String said = Supply.isTank(plan) ? "head" : text;
+    marks.add(new Mark.Label(tap, said, 2, false, 2, Mark.Anchor.NEAR));
   }
 
   @Override

@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.water.drip.DripRun;
 
 /**
@@ -18,29 +18,29 @@ import yardloom.water.drip.DripRun;
  * that leads there with the first bed that drinks through it. Sizes are those of the whole yard.
  */
 final class NeededNow {
-  private final Map<ElementId, Turn> turns = new TreeMap<>();
+  private final Map<ElementId, PartTurn> turns = new TreeMap<>();
   private final Map<String, ElementId> byFeed = new TreeMap<>();
 
   NeededNow(Plan plan, Collection<DripRun> runs) {
     for (DripRun run : runs) {
-      turns.put(run.bed(), plan.element(run.bed()).map(Element::turn).orElse(Turn.NOW));
+      turns.put(run.bed(), plan.element(run.bed()).map(Element::turn).orElse(PartTurn.NOW));
       run.feeds().keySet().forEach(feed -> byFeed.put(feed, run.bed()));
     }
   }
 
   /** Those whose beds are made now. */
   List<DripRun> of(Collection<DripRun> runs) {
-    return runs.stream().filter(r -> turns.get(r.bed()) == Turn.NOW).toList();
+    return runs.stream().filter(r -> turns.get(r.bed()) == PartTurn.NOW).toList();
   }
 
   /** Whether one of these beds is made now and none before. */
   boolean firstFor(Collection<ElementId> beds) {
-    if (turns.values().stream().allMatch(t -> t == Turn.NOW)) {
+    if (turns.values().stream().allMatch(t -> t == PartTurn.NOW)) {
       return true;
     }
-    Set<Turn> its = EnumSet.noneOf(Turn.class);
-    beds.forEach(bed -> its.add(turns.getOrDefault(bed, Turn.NOW)));
-    return its.contains(Turn.NOW) && !its.contains(Turn.DONE);
+    Set<PartTurn> its = EnumSet.noneOf(PartTurn.class);
+    beds.forEach(bed -> its.add(turns.getOrDefault(bed, PartTurn.NOW)));
+    return its.contains(PartTurn.NOW) && !its.contains(PartTurn.DONE);
   }
 
   boolean firstFor(ZoneLine.PipeRun pipe) {

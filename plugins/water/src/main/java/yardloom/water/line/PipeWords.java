@@ -8,6 +8,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.Making;
+import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
@@ -74,42 +75,32 @@ public final class PipeWords {
           Boolean only,
       @Opt(name = "name", help = "the file's name, for messages", fallback = "pipe sizes")
           String name) {
-    String file = name == null ? "pipe sizes" : name;
     List<String> may = new ArrayList<>(OwnColumns.columns("bore", BORE));
     may.addAll(OwnColumns.columns("roll", ROLL));
     may.add("tube");
-    try {
-      for (DataRow row : OwnColumns.rows(file, csv, List.of("size"), may)) {
-        read(plan, row, row.sourceOr(Source.plan(file)));
-      }
-    } catch (PlanException e) {
-      throw e.inTextOf(plan.place());
-    }
+    OwnTable table = OwnTable.of(plan, csv, name, "pipe sizes");
+    table.each(List.of("size"), may, row -> read(plan, row, row.sourceOr(table.source())));
     if (only != null && only) {
       plan.draft().attributes().add(PipeSize.ONLY_OWN, true, plan.place());
     }
   }
 
   private static void read(PlanScope plan, DataRow row, Source source) {
-    try {
-      double boreM =
-          OwnColumns.measured(row, "bore", BORE)
-              .orElseThrow(
-                  () ->
-                      new PlanException(
-                          ProblemCode.MISSING_OPTION,
-                          "a size of pipe needs its bore, in a column `bore_in` or `bore_mm`"));
-      add(
-          plan,
-          row.placeOf("size"),
-          row.text("size"),
-          Length.metres(boreM),
-          OwnColumns.measured(row, "roll", ROLL).map(Length::metres),
-          OwnColumns.text(row, "tube"),
-          source);
-    } catch (PlanException e) {
-      throw e.at(row.placeOf("size"));
-    }
+    double boreM =
+        OwnColumns.measured(row, "bore", BORE)
+            .orElseThrow(
+                () ->
+                    new PlanException(
+                        ProblemCode.MISSING_OPTION,
+                        "a size of pipe needs its bore, in a column `bore_in` or `bore_mm`"));
+    add(
+        plan,
+        row.placeOf("size"),
+        row.text("size"),
+        Length.metres(boreM),
+        OwnColumns.measured(row, "roll", ROLL).map(Length::metres),
+        OwnColumns.text(row, "tube"),
+        source);
   }
 
   private static void add(

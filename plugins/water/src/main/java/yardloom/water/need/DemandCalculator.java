@@ -87,6 +87,15 @@ public final class DemandCalculator implements Calculator {
         .toList();
   }
 
+  /** The coefficients of what stands on the ground of a stand after it, each over its days. */
+  private static double after(Stand first, List<Stand> stands, int month) {
+    Stand.Ground ground = new Stand.Ground(first.place(), first.plant());
+    return stands.stream()
+        .filter(s -> s.ground().filter(ground::equals).isPresent())
+        .mapToDouble(s -> s.kc().get(month))
+        .sum();
+  }
+
   private static Derived<Volume> need(List<Stand> stands, MonthlyWeather weather, int month) {
     Derived<Length> et = weather.referenceEt().get(month);
     Derived<Length> rain = weather.effectiveRain().get(month);
@@ -97,7 +106,11 @@ public final class DemandCalculator implements Calculator {
     Volume sum = Volume.ZERO;
     for (Stand stand : stands) {
       double kc = stand.kc().get(month);
-      sum = sum.plus(stand.area().deep(NetNeed.of(kc, et.value(), rain.value())));
+      if (!stand.follows()) {
+        // Rain falls once on ground that carries two crops in a month.
+        double all = kc + after(stand, stands, month);
+        sum = sum.plus(stand.area().deep(NetNeed.of(all, et.value(), rain.value())));
+      }
       why.from("Kc " + stand.plant(), kc, stand.place())
           .from("Kc source", stand.kcSource().cite())
           .from("area " + stand.plant(), stand.area(), stand.place());

@@ -31,7 +31,7 @@ public record NewPlants(ElementId in, LocalDate planted, LocalDate grows, List<S
     Map<String, NewPlants> groups = new TreeMap<>();
     for (Stand stand : facts.all(YardFacts.STANDS)) {
       LocalDate planted = days.get(stand.plant());
-      if (stand.stands() || planted == null) {
+      if (stand.stands() || stand.follows() || planted == null) {
         continue;
       }
       Optional<LocalDate> grows = grows(stand, planted);

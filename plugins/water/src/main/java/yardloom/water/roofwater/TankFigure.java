@@ -22,6 +22,10 @@ import yardloom.water.tank.TankCurve;
 final class TankFigure {
   private static final double STEP_M = 1;
   private static final double HEIGHT_M = 5;
+
+  /** Between sizes that are both said. */
+  private static final double ROOM_M = 0.8;
+
   private static final double MIN_WIDTH_MM = 120;
   private static final Style AXIS = Style.line("curve-axis", Palette.INK, 0.25);
   private static final Style GRID = Style.line("curve-grid", Palette.RULE, 0.18);
@@ -54,7 +58,14 @@ final class TankFigure {
     }
     stroke(marks, 0, 0, 0, HEIGHT_M, AXIS);
     for (int i = 0; i <= last; i++) {
-      text(marks, i * STEP_M, -0.3, size(curve.points().get(i).size(), units));
+      Volume size = curve.points().get(i).size();
+      boolean isCrowded =
+          curve.own().filter(curve.points().get(i)::equals).isPresent()
+              && (i > 0 && x(curve, i) - x(curve, i - 1) < ROOM_M
+                  || i < last && x(curve, i + 1) - x(curve, i) < ROOM_M);
+      if (!isCrowded) {
+        text(marks, x(curve, i), -0.3, size(size, units));
+      }
     }
     boolean isRange = curve.years() > 1;
     line(marks, curve, TankCurve.Point::usual, USUAL, "usual year");
@@ -84,6 +95,14 @@ final class TankFigure {
         0);
   }
 
+  /** By the logarithm of the size, so that a tank of the plan stands where its size belongs. */
+  private static double x(TankCurve curve, int i) {
+    int last = curve.points().size() - 1;
+    Volume least = curve.points().get(0).size();
+    double whole = StrictMath.log(curve.points().get(last).size().ratioTo(least));
+    return last * STEP_M * StrictMath.log(curve.points().get(i).size().ratioTo(least)) / whole;
+  }
+
   private static String size(Volume size, UnitSystem units) {
     return String.format(
         Locale.ROOT, "%,.0f", units == UnitSystem.US ? size.gallons() : size.litres());
@@ -97,14 +116,14 @@ final class TankFigure {
       String about) {
     List<Point> points = new ArrayList<>();
     for (int i = 0; i < curve.points().size(); i++) {
-      points.add(Point.metres(i * STEP_M, HEIGHT_M * share.applyAsDouble(curve.points().get(i))));
+      points.add(Point.metres(x(curve, i), HEIGHT_M * share.applyAsDouble(curve.points().get(i))));
     }
     marks.add(new Mark.Stroke(Line.through(points), style, about));
   }
 
   private static void symbol(
       List<Mark> marks, TankCurve curve, TankCurve.Point point, Style style, String about) {
-    double x = curve.points().indexOf(point) * STEP_M;
+    double x = x(curve, curve.points().indexOf(point));
     marks.add(
         new Mark.Symbol(
             Point.metres(x, HEIGHT_M * point.dry()),

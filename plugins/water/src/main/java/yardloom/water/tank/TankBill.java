@@ -15,10 +15,16 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Say;
+import yardloom.kernel.unit.Area;
 import yardloom.water.need.WaterText;
 
 /** Gives what the tanks of the plan are bought with, and the work of joining them. */
 public final class TankBill implements Calculator {
+  private static final Source BASE =
+      Source.commonPractice("a tank stands on level, firm ground as large as itself");
+
   @Override
   public String id() {
     return "water.tank-bill";
@@ -53,7 +59,24 @@ public final class TankBill implements Calculator {
       give(out, "first-flush pipe with a cap to clean it", one, "one at each inlet");
       give(out, "inlet screen, 1/16 in (1.5 mm) mesh", one, "one at each inlet");
       out.give(YardFacts.JOBS, new Job(WorkTask.ASSEMBLE_HEAD, WorkPhase.HEAD, count));
+      out.give(YardFacts.JOBS, new Job(WorkTask.SET_TANK, WorkPhase.HEAD, ground(tank, entry)));
+      if (tank.stand().metres() > 0) {
+        give(
+            out,
+            "stand of a tank, " + Say.distance(tank.stand(), plan.info().units()) + " high",
+            count,
+            "one for each, of masonry or posts that bear the full tank");
+      }
     }
+  }
+
+  /** The ground that is levelled under them. */
+  private static Derived<Area> ground(TankPlan tank, Entry<TankPlan> entry) {
+    Area each = tank.feet().get(0).area();
+    return Derived.by("ground of one tank × tanks", BASE)
+        .from("ground of one tank", each, entry.place())
+        .from("tanks", tank.count(), entry.place())
+        .gives(each.times(tank.count()));
   }
 
   private static void give(Sink out, String item, Derived<Integer> count, String why) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -20,6 +21,7 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Pressure;
 import yardloom.water.pipe.formula.Water;
 
@@ -43,7 +45,7 @@ public final class TankHeadTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.STANDS);
+    return Set.of(YardFacts.STANDS, TankYear.KEY);
   }
 
   @Override
@@ -56,6 +58,13 @@ public final class TankHeadTable implements TableMaker {
             .column(Column.of("full", "Pressure, tank full", Measure.PRESSURE))
             .column(Column.of("low", "nearly empty", Measure.PRESSURE))
             .column(Column.text("use", "What it runs"));
+    List<TankYear> years = facts.all(TankYear.KEY);
+    List<Integer> months =
+        IntStream.range(0, 12)
+            .filter(m -> years.stream().anyMatch(y -> y.months().get(m).need().litres() > 0))
+            .boxed()
+            .toList();
+    months.forEach(m -> table.column(Column.of("m" + (m + 1), Months.name(m), Measure.PRESSURE)));
     Optional<Surface> ground = plan.attributes().get(Surface.KEY);
     boolean any = false;
     for (Entry<TankPlan> entry : plan.attributes().all(TankPlan.KEY)) {
@@ -63,9 +72,16 @@ public final class TankHeadTable implements TableMaker {
         Optional<Length> drop = drop(ground, entry.value(), served);
         if (drop.isPresent()) {
           any = true;
-          table.row(row(entry, served, drop.get()));
+          List<Cell> cells = new ArrayList<>(row(entry, served, drop.get()));
+          months.forEach(m -> cells.add(inMonth(entry, drop.get(), m, years)));
+          table.row(cells);
         }
       }
+    }
+    if (any && !months.isEmpty()) {
+      table.note(
+          "By month: with the water that stands in the tank on the mean day of that month, in a usual"
+              + " year, by the same days as the table of tank sizes.");
     }
     if (any) {
       table.note(
@@ -102,18 +118,26 @@ public final class TankHeadTable implements TableMaker {
         .flatMap(t -> ground.get().levelAt(at).map(b -> t.plus(tank.stand()).minus(b)));
   }
 
-  private static Cell[] row(Entry<TankPlan> entry, Element served, Length drop) {
+  private static List<Cell> row(Entry<TankPlan> entry, Element served, Length drop) {
     TankPlan tank = entry.value();
     Derived<Pressure> full = pressure(entry, drop, tank.height(), "water when full");
     Derived<Pressure> low = pressure(entry, drop, TankPlan.OUTLET, "water above the outlet");
-    return new Cell[] {
-      Cell.text(served.id().name()),
-      Cell.text(tank.name()),
-      Cell.of(drop),
-      Cell.of(full),
-      Cell.of(low),
-      Cell.text(use(full.value(), low.value()))
-    };
+    return List.of(
+        Cell.text(served.id().name()),
+        Cell.text(tank.name()),
+        Cell.of(drop),
+        Cell.of(full),
+        Cell.of(low),
+        Cell.text(use(full.value(), low.value())));
+  }
+
+  private static Cell inMonth(Entry<TankPlan> entry, Length drop, int month, List<TankYear> years) {
+    return years.stream()
+        .filter(y -> y.tank().equals(entry.value()))
+        .map(y -> y.months().get(month).water())
+        .map(w -> Cell.of(pressure(entry, drop, w, "water in " + Months.name(month))))
+        .findFirst()
+        .orElse(Cell.BLANK);
   }
 
   private static String use(Pressure full, Pressure low) {

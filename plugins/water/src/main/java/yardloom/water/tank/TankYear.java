@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 
 /**
@@ -41,40 +42,62 @@ public record TankYear(
    * @param given of it in a mean year
    * @param dry share of the need that is met in the driest of ten years, the worst of fewer
    * @param usual in the middle one
+   * @param water how deep it stands in the tank, the mean of the month's days in the middle year
    */
-  public record Month(Volume need, Volume given, double dry, double usual) {}
+  public record Month(Volume need, Volume given, double dry, double usual, Length water) {}
 
   public TankYear {
     months = List.copyOf(months);
   }
 
-  /** Where the water of a usual month comes from, in words; empty if none is needed. */
-  public String source(int month) {
+  /** Where the water of a usual month comes from. */
+  private enum From {
+    NONE_NEEDED,
+    TANK,
+    TAP,
+    TANK_THEN_TAP,
+    BOTH
+  }
+
+  private From from(int month) {
     Month its = months.get(month);
     if (its.need().litres() <= 0) {
-      return "";
+      return From.NONE_NEEDED;
     }
     if (its.usual() >= NEARLY_ALL) {
-      return "tank";
+      return From.TANK;
     }
     if (its.usual() < NEXT_TO_NOTHING) {
-      return "tap";
+      return From.TAP;
     }
     return toTap
         .filter(day -> day.getMonthValue() == month + 1 && day.getDayOfMonth() > 1)
-        .map(day -> "tank until about " + TableFormat.day(day) + ", then tap whenever it is empty")
-        .orElse("tank, tap whenever it is empty");
+        .map(day -> From.TANK_THEN_TAP)
+        .orElse(From.BOTH);
+  }
+
+  /** Where the water of a usual month comes from, in words; empty if none is needed. */
+  public String source(int month) {
+    return switch (from(month)) {
+      case NONE_NEEDED -> "";
+      case TANK -> "tank";
+      case TAP -> "tap";
+      case TANK_THEN_TAP -> "tank until about " + change() + ", then tap whenever it is empty";
+      case BOTH -> "tank, tap whenever it is empty";
+    };
   }
 
   /** The same where there is little room: "tank", "tap", "tank to 8 Jul" or "both". */
   public String shortly(int month) {
-    String source = source(month);
-    if (!source.startsWith("tank ") && !source.startsWith("tank,")) {
-      return source;
-    }
-    return source.startsWith("tank,")
-        ? "both"
-        : "tank to " + toTap.map(TableFormat::day).orElseThrow();
+    return switch (from(month)) {
+      case TANK_THEN_TAP -> "tank to " + change();
+      case BOTH -> "both";
+      default -> source(month);
+    };
+  }
+
+  private String change() {
+    return toTap.map(TableFormat::day).orElseThrow();
   }
 
   /** Whether it waters all that are named, by its `serves`. */

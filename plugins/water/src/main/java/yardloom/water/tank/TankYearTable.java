@@ -44,6 +44,7 @@ public final class TankYearTable implements TableMaker {
             .column(Column.of("given", "It gives, mean year", Measure.WATER))
             .column(Column.of("dry", "Share, dry year", Measure.PERCENT))
             .column(Column.of("usual", "usual year", Measure.PERCENT))
+            .column(Column.of("water", "Water stands, usual year", Measure.DEPTH))
             .column(Column.text("feed", "Water from, usual year"));
     List<TankYear> years = facts.all(TankYear.KEY);
     for (TankYear year : years) {
@@ -58,7 +59,9 @@ public final class TankYearTable implements TableMaker {
     }
     years.forEach(year -> table.note(note(year)));
     if (!years.isEmpty()) {
-      table.note("By the same days as the table of tank sizes. What the tank lacks the tap gives.");
+      table.note(
+          "By the same days as the table of tank sizes. What the tank lacks the tap gives. Water"
+              + " stands: on the mean day of the month, before the tap adds to it.");
     }
     return table.build();
   }
@@ -72,6 +75,7 @@ public final class TankYearTable implements TableMaker {
         Cell.of(why(year).gives(month.given())),
         isRange ? Cell.of(why(year).gives(month.dry())) : Cell.BLANK,
         Cell.of(why(year).gives(month.usual())),
+        Cell.of(why(year).gives(month.water())),
         Cell.text(year.source(m)));
   }
 

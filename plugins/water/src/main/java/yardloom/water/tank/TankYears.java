@@ -123,7 +123,7 @@ final class TankYears {
     List<Step> steps = steps(tank.size());
     List<TankYear.Month> months = new ArrayList<>();
     for (int m = 0; m < 12; m++) {
-      months.add(month(steps, m));
+      months.add(month(steps, m, tank));
     }
     boolean[] needed = new boolean[12];
     for (int m = 0; m < 12; m++) {
@@ -143,30 +143,39 @@ final class TankYears {
         seasons.count());
   }
 
-  private TankYear.Month month(List<Step> steps, int month) {
+  private TankYear.Month month(List<Step> steps, int month, TankPlan tank) {
     int year = daysInYear();
     double[] met = new double[count()];
+    double[] stands = new double[count()];
     double need = 0;
     double given = 0;
     for (int y = 0; y < count(); y++) {
       double its = 0;
       double got = 0;
+      double stored = 0;
+      int days = 0;
       for (int d = y * year; d < (y + 1) * year; d++) {
         if (rain.years().get(y).month(d % year) == month) {
           its += needs.get(d).litres();
           got += steps.get(d).yield().litres();
+          stored += steps.get(d).stored().ratioTo(tank.size());
+          days++;
         }
       }
       met[y] = its <= 0 ? 1 : got / its;
+      stands[y] = stored / days;
       need += its;
       given += got;
     }
     Arrays.sort(met);
+    Arrays.sort(stands);
     return new TankYear.Month(
         Volume.litres(need / count()),
         Volume.litres(given / count()),
         quantile(met, DRY),
-        quantile(met, USUAL));
+        quantile(met, USUAL),
+        // What its outlet leaves is always in it.
+        tank.height().times(1 - usable + quantile(stands, USUAL)));
   }
 
   /** All days, after the first year once to fill it. */

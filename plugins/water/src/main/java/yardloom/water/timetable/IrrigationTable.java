@@ -107,7 +107,7 @@ public final class IrrigationTable implements TableMaker {
 
   private static Cell daysApart(DripRun run, List<WaterDemand> demands, Facts facts) {
     return PeakNeed.of(run, demands)
-        .flatMap(p -> WateringInterval.of(run.waters(), p.month(), facts))
+        .flatMap(p -> WateringInterval.of(run, p.month(), facts))
         .map(Cell::of)
         .orElse(Cell.BLANK);
   }
@@ -138,8 +138,8 @@ public final class IrrigationTable implements TableMaker {
             + " drip; split it over several days, and watch the soil.");
     if (daysApart) {
       table.note(
-          "Days apart: how long grown plants draw easily from the soil that their roots reach,"
-              + " without rain (FAO-56); blank where a root depth is not known. Young plants need"
+          "Days apart: how long grown plants draw easily from the wetted soil that their roots"
+              + " reach, without rain (FAO-56); blank where a root depth is not known. Young plants need"
               + " water more often.");
     }
   }

@@ -23,10 +23,12 @@ final class Starts {
 
   /** How tables show a start; blank where it is not known. */
   static Cell cell(Optional<LocalTime> start) {
-    return start
-        .map(t -> String.format(Locale.ROOT, "%02d:%02d", t.getHour(), t.getMinute()))
-        .map(Cell::text)
-        .orElse(Cell.BLANK);
+    return start.isEmpty() ? Cell.BLANK : Cell.text(text(start));
+  }
+
+  /** The same in words; empty where it is not known. */
+  static String text(Optional<LocalTime> start) {
+    return start.map(t -> String.format(Locale.ROOT, "%tR", t)).orElse("");
   }
 
   /** When the zone before those already asked for starts, in steps of five minutes. */

@@ -49,10 +49,10 @@ public final class TankChange {
               + " tank by a pipe: the gap of air keeps the drinking water clean.");
       steps.add(
           Supply.open(plan).isPresent()
-              ? "How long the tap runs into the tank for one watering says the timetable, under 'Tap"
-                  + " into the tank'. Then open the zone's valve as always."
-              : "Time the tap with a bucket once; then the timetable says"
-                  + " how long it runs into the tank for one watering.");
+              ? "How long the tap runs into the tank for one watering says the page for the timer, under"
+                  + " 'Tap into tank'. Then open the zone's valve as always."
+              : "Time the tap with a bucket once; then the page for the timer"
+                  + " says how long it runs into the tank for one watering.");
       steps.add("Back to the tank: when rain has filled it, leave the tap closed.");
     } else {
       steps.add(

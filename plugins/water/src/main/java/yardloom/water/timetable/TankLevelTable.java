@@ -2,9 +2,12 @@ package yardloom.water.timetable;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -57,6 +60,7 @@ public final class TankLevelTable implements TableMaker {
             .column(Column.of("minutes", "Minutes in all at peak", Measure.COUNT))
             .column(Column.of("sinks", "Tank then sinks by", Measure.DEPTH));
     List<TankZone> zones = facts.all(TankZone.KEY);
+    Map<String, List<Integer>> stops = new LinkedHashMap<>();
     for (TankZone zone : zones) {
       Optional<ZoneTimes.Month> peak = peak(zone.number(), facts);
       table.heading(
@@ -65,15 +69,15 @@ public final class TankLevelTable implements TableMaker {
       for (TankZone.Level level : levels(zone)) {
         row(table, zone, level, peak);
       }
-      table.note(
-          zone.stop().isPresent()
-              ? "Zone " + zone.number() + " stops when " + zone.limit() + "."
-              : "Zone "
-                  + zone.number()
-                  + " does not run well even from a full tank: "
-                  + zone.limit()
-                  + ".");
+      stops
+          .computeIfAbsent(
+              zone.stop().isPresent()
+                  ? "close the valve when " + zone.limit()
+                  : "not well even from a full tank, " + zone.limit(),
+              k -> new ArrayList<>())
+          .add(zone.number());
     }
+    stops.forEach((what, of) -> table.note(said(of, zones.size()) + ": " + what + "."));
     if (!zones.isEmpty()) {
       table.note(
           "The timetable is worked out for the tank half full; look at the water before you open the"
@@ -81,6 +85,14 @@ public final class TankLevelTable implements TableMaker {
               + " fill the tank, else some plants get little.");
     }
     return table.build();
+  }
+
+  private static String said(List<Integer> zones, int all) {
+    if (zones.size() == all && all > 1) {
+      return "All zones";
+    }
+    return (zones.size() == 1 ? "Zone " : "Zones ")
+        + zones.stream().map(String::valueOf).collect(Collectors.joining(", "));
   }
 
   private static boolean isStop(TankZone zone, TankZone.Level level) {

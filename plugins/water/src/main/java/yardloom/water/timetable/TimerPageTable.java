@@ -18,6 +18,7 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Months;
+import yardloom.kernel.unit.Volume;
 import yardloom.water.head.Supply;
 import yardloom.water.line.BedHydraulics;
 import yardloom.water.tank.TankYear;
@@ -30,6 +31,7 @@ import yardloom.water.zone.Zone;
  */
 public final class TimerPageTable implements TableMaker {
   private static final String OFF = "off";
+  private static final double DAYS = 7;
 
   @Override
   public String id() {
@@ -63,20 +65,15 @@ public final class TimerPageTable implements TableMaker {
         zone(table, months, times, plan, facts);
       }
     }
-    return months.isEmpty() ? table.build() : notes(table).build();
+    return months.isEmpty() ? table.build() : notes(table, plan, facts).build();
   }
 
   private static void zone(
       Table.Builder table, List<Integer> months, ZoneTimes times, Plan plan, Facts facts) {
     row(table, months, times, "Every … days", m -> "" + m.program().everyDays());
-    row(
-        table,
-        months,
-        times,
-        "Start",
-        m -> m.start().map(t -> String.format(Locale.ROOT, "%tR", t)).orElse(""));
+    row(table, months, times, "Start", m -> Starts.text(m.start()));
     row(table, months, times, "Minutes", TimerPageTable::minutes);
-    row(table, months, times, "By hand, min/wk", m -> "" + m.minutesAWeek());
+    row(table, months, times, "By hand, a week", TimerPageTable::byHand);
     Optional<TankYear> year = TankChange.of(times.zone(), facts);
     year.ifPresent(y -> row(table, months, times, "Water from", m -> y.shortly(m.month())));
     Optional<Derived<Flow>> open = Supply.open(plan).filter(o -> Supply.isTank(plan));
@@ -91,6 +88,32 @@ public final class TimerPageTable implements TableMaker {
                     TimetableTable.fillMinutes(times.zone(), m, o, facts)
                         .map(String::valueOf)
                         .orElse("")));
+    if (times.months().stream()
+        .anyMatch(m -> TimetableTable.carried(times.zone(), m, facts).isPresent())) {
+      row(
+          table,
+          months,
+          times,
+          "Or from the tank, each",
+          m ->
+              TimetableTable.carried(times.zone(), m, facts)
+                  .map(Derived::value)
+                  .map(TimerPageTable::amount)
+                  .orElse(""));
+    }
+  }
+
+  private static String amount(Volume water) {
+    return String.format(Locale.ROOT, "%.0f gal (%.0f L)", water.gallons(), water.litres());
+  }
+
+  /**
+   * How often in a week a valve is opened by hand, and for how many minutes each time: on as many
+   * days as the timer would, the same water in all.
+   */
+  private static String byHand(ZoneTimes.Month month) {
+    int times = Math.max(1, (int) Math.ceil(DAYS / month.program().everyDays()));
+    return times + " × " + (int) Math.ceil(month.minutesAWeek() / (double) times);
   }
 
   private static void row(
@@ -117,14 +140,28 @@ public final class TimerPageTable implements TableMaker {
         : turns + " × " + month.program().turnMinutes() + ", rest " + (int) month.soak().minutes();
   }
 
-  private static Table.Builder notes(Table.Builder table) {
-    return table.note(
+  private static Table.Builder notes(Table.Builder table, Plan plan, Facts facts) {
+    table.note(
         "Months without a column: off. Start: so that the last zone ends 10 minutes before the"
             + " month's earliest sunrise, if all are due on one day (common practice), by the clock"
             + " with its summer time. 3 × 10, rest 40: three turns of ten minutes, forty between an"
-            + " end and the next start, so that the soil takes it. By hand: open the zone's valve"
-            + " for so long in a week, on as many days as the timer would. After good rain skip a"
-            + " watering; newly planted beds follow the table of first weeks. What is needed beside"
-            + " what is set: see the report.");
+            + " end and the next start, so that the soil takes it. By hand, 2 × 45: without a timer"
+            + " open the zone's valve on two days of the week, days apart, for 45 minutes each; in"
+            + " turns where the timer has them. After good rain skip a watering; newly planted beds"
+            + " follow the table of first weeks. What is needed beside what is set: see the report.");
+    if (Supply.isTank(plan)) {
+      table.note(
+          "Water comes from the tank by its height: one zone at a time, early or in the evening."
+              + " Minutes are those of a tank half full; 'zones by the level in the tank' says how"
+              + " many times as long from a full or a low one, and when to close the valve."
+              + " 'Tank to' a day: from then on, in a usual year, the tap fills the tank before each"
+              + " watering, over a gap of air, for the minutes of the last line.");
+    } else if (!facts.all(TankYear.KEY).isEmpty()) {
+      table.note(
+          "Water from the tank: by can, or through a hose of its own, so much in place of a watering,"
+              + " and the timer is off for that zone; 'tank to' a day: from then on, in a usual year,"
+              + " the timer is on.");
+    }
+    return table;
   }
 }

@@ -155,7 +155,7 @@ public final class TimetableCalculator implements Calculator {
   /** Whole days that the first plant to dry out can wait. */
   private static int apart(List<DripRun> runs, Facts in, int m) {
     return runs.stream()
-        .flatMap(r -> WateringInterval.of(r.waters(), m, in).stream())
+        .flatMap(r -> WateringInterval.of(r, m, in).stream())
         .mapToInt(i -> (int) Math.floor(i.value().days()))
         .map(days -> Math.max(1, Math.min(MOST_APART, days)))
         .min()

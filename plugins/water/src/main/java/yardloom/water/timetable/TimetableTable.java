@@ -20,6 +20,7 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.unit.Volume;
 import yardloom.water.head.Supply;
 import yardloom.water.line.BedHydraulics;
 import yardloom.water.tank.TankYear;
@@ -92,7 +93,7 @@ public final class TimetableTable implements TableMaker {
           }
           open.ifPresent(o -> cells.add(fill(times.zone(), month, o, facts)));
           if (isByCan) {
-            cells.add(carried(Zone.of(times.zone(), facts), month, facts));
+            cells.add(carried(times.zone(), month, facts).map(Cell::of).orElse(Cell.BLANK));
           }
           table.row(cells);
         }
@@ -132,24 +133,23 @@ public final class TimetableTable implements TableMaker {
         && TankChange.of(zone.number(), facts).isPresent();
   }
 
-  /** What is carried or pumped to the zone in place of a watering by its lines. */
-  private static Cell carried(Zone zone, ZoneTimes.Month month, Facts facts) {
+  /** What is carried or pumped to the zone in place of a watering by its lines; else empty. */
+  static Optional<Derived<Volume>> carried(int zone, ZoneTimes.Month month, Facts facts) {
+    Zone its = Zone.of(zone, facts);
     boolean isDry =
-        TankChange.of(zone.number(), facts)
-            .filter(y -> !y.source(month.month()).equals("tap"))
-            .isEmpty();
-    if (isDry || !isCarried(zone, facts)) {
-      return Cell.BLANK;
+        TankChange.of(zone, facts).filter(y -> !y.source(month.month()).equals("tap")).isEmpty();
+    if (isDry || !isCarried(its, facts)) {
+      return Optional.empty();
     }
     TimeSpan time = TimeSpan.minutes(month.program().dayMinutes());
     Derived.Builder why = Derived.by("sum over beds of flow × time of a watering", SET);
     Flow flow = Flow.ZERO;
-    for (ElementId bed : zone.beds()) {
-      Derived<Flow> its = BedHydraulics.of(bed, facts).flow();
-      flow = flow.plus(its.value());
-      why.from("flow " + bed.name(), its);
+    for (ElementId bed : its.beds()) {
+      Derived<Flow> takes = BedHydraulics.of(bed, facts).flow();
+      flow = flow.plus(takes.value());
+      why.from("flow " + bed.name(), takes);
     }
-    return Cell.of(why.from("time of a watering", time).gives(flow.during(time)));
+    return Optional.of(why.from("time of a watering", time).gives(flow.during(time)));
   }
 
   private static List<Cell> row(ZoneTimes.Month month) {

@@ -12,6 +12,8 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.TimeSpan;
+import yardloom.water.drip.DripRun;
+import yardloom.water.drip.WettedGround;
 import yardloom.water.need.MonthlyWeather;
 import yardloom.water.timetable.formula.SoilWater;
 import yardloom.water.timetable.formula.WateringPlan;
@@ -21,7 +23,8 @@ import yardloom.water.timetable.formula.WateringPlan;
  * drawn what it draws easily.
  *
  * <p>Roots go as deep as the plant's table says, but no deeper than the soil. The easy share is
- * adjusted to the month's daily use.
+ * adjusted to the month's daily use. Only the ground that the outlets wet holds water for the next
+ * watering.
  */
 public final class WateringInterval {
   private static final Source RULE =
@@ -37,7 +40,8 @@ public final class WateringInterval {
    * The interval in month 0 (January) to 11; empty without a soil or climate, where a plant's root
    * depth is not known, or where nothing draws water.
    */
-  public static Optional<Derived<TimeSpan>> of(List<ElementId> in, int month, Facts facts) {
+  public static Optional<Derived<TimeSpan>> of(DripRun run, int month, Facts facts) {
+    List<ElementId> in = run.waters();
     List<Stand> stands =
         facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
     Optional<SoilProfile> soil = facts.find(YardFacts.SOIL);
@@ -45,25 +49,34 @@ public final class WateringInterval {
     if (soil.isEmpty() || !known || facts.find(MonthlyWeather.KEY).isEmpty()) {
       return Optional.empty();
     }
+    Optional<Derived<Double>> wetted = WettedGround.share(run, soil.get());
     Derived<Length> et = facts.get(MonthlyWeather.KEY).referenceEt().get(month);
     return stands.stream()
         .filter(s -> s.kc().get(month) > 0)
-        .map(s -> of(s, month, et, soil.get()))
+        .map(s -> of(s, month, et, soil.get(), wetted))
         .min((a, b) -> a.value().compareTo(b.value()));
   }
 
   private static Derived<TimeSpan> of(
-      Stand stand, int month, Derived<Length> et, SoilProfile soil) {
+      Stand stand,
+      int month,
+      Derived<Length> et,
+      SoilProfile soil,
+      Optional<Derived<Double>> wetted) {
     Stand.Roots roots = stand.roots().orElseThrow();
     double kc = stand.kc().get(month);
     Length use = et.value().times(kc / Months.days(month));
     Length depth = roots.depth().min(soil.depth());
     double easy = SoilWater.easyShare(roots.easyShare(), use);
-    return Derived.by(
-            "available share × root depth × easy share for this month's use / (Kc × reference ET / days)"
-                + " × 1 d",
-            RULE)
-        .from("available share", soil.available())
+    double share = wetted.map(Derived::value).orElse(1.0);
+    Derived.Builder why =
+        Derived.by(
+            (wetted.isPresent() ? "ground wetted × " : "")
+                + "available share × root depth × easy share for this month's use / (Kc × reference"
+                + " ET / days) × 1 d",
+            RULE);
+    wetted.ifPresent(w -> why.from("ground wetted", w));
+    return why.from("available share", soil.available())
         .from("root depth of " + stand.plant(), depth, stand.place())
         .from("easy share of " + stand.plant() + ", for 5 mm a day", roots.easyShare())
         .from("easy share for this month's use", easy)
@@ -71,6 +84,6 @@ public final class WateringInterval {
         .from("Kc " + stand.plant(), kc, stand.place())
         .from("reference ET of " + Months.name(month), et)
         .from("days of " + Months.name(month), Months.days(month))
-        .gives(WateringPlan.interval(soil.available().value(), depth, easy, use));
+        .gives(WateringPlan.interval(soil.available().value() * share, depth, easy, use));
   }
 }

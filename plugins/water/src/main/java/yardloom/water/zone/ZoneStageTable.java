@@ -11,7 +11,7 @@ import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.NameRuns;
@@ -52,16 +52,16 @@ public final class ZoneStageTable implements TableMaker {
     for (PartOfPlan stage : facts.all(PartOfPlan.FACT)) {
       Optional<LocalDate> runs = DriplineDay.runs(stage.facts());
       for (Zone zone : facts.all(Zone.KEY)) {
-        String now = names(stage.plan(), zone, Turn.NOW);
+        String now = names(stage.plan(), zone, PartTurn.NOW);
         if (!now.isEmpty()) {
-          String before = names(stage.plan(), zone, Turn.DONE);
+          String before = names(stage.plan(), zone, PartTurn.DONE);
           table.row(
               Cell.text(stage.name()),
               Cell.text("zone " + zone.number()),
               Cell.text(before.isEmpty() ? "begins" : "grows"),
               Cell.text(now),
               Cell.text(before),
-              Cell.text(names(stage.plan(), zone, Turn.LATER)),
+              Cell.text(names(stage.plan(), zone, PartTurn.LATER)),
               runs.map(Cell::of).orElse(Cell.BLANK));
         }
       }
@@ -74,7 +74,7 @@ public final class ZoneStageTable implements TableMaker {
         .build();
   }
 
-  private static String names(Plan plan, Zone zone, Turn turn) {
+  private static String names(Plan plan, Zone zone, PartTurn turn) {
     List<String> names =
         zone.beds().stream()
             .filter(bed -> turnOf(plan, bed) == turn)
@@ -83,7 +83,7 @@ public final class ZoneStageTable implements TableMaker {
     return names.isEmpty() ? "" : NameRuns.text(names);
   }
 
-  private static Turn turnOf(Plan plan, ElementId bed) {
-    return plan.element(bed).map(Element::turn).orElse(Turn.NOW);
+  private static PartTurn turnOf(Plan plan, ElementId bed) {
+    return plan.element(bed).map(Element::turn).orElse(PartTurn.NOW);
   }
 }

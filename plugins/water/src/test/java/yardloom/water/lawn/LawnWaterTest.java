@@ -23,6 +23,7 @@ import yardloom.kernel.check.Finding;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.plan.Draft;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
@@ -52,6 +53,11 @@ import yardloom.water.need.MonthlyWeather;
 
 /** The lawn's water against the garden's. */
 class LawnWaterTest {
+  private static final OutsideRows PUBLISHED_TURF =
+      OutsideRows.of(LawnWaterTest.class, "published-turf.csv");
+  private static final OutsideRows PUBLISHED_TREE_FACTORS =
+      OutsideRows.of(LawnWaterTest.class, "published-tree-factors.csv");
+
   private static final SourceRef HERE = new SourceRef("p.groovy", 4, 1);
 
   private final Draft draft =
@@ -154,18 +160,21 @@ class LawnWaterTest {
       double easyShare) {
     LawnData.Grass grass = LawnData.turf(Choices.parse(Turf.class, turf)).value();
     TurfYear year = grass.year();
-    assertEquals(
-        List.of(initial, middle, end), List.of(year.initial(), year.middle(), year.end()), id);
-    assertEquals(heightM, grass.height().metres(), 1e-9, id);
-    assertEquals(rootLowM, grass.rootsFrom().metres(), 1e-9, id);
-    assertEquals(rootHighM, grass.rootsTo().metres(), 1e-9, id);
-    assertEquals(easyShare, grass.easyShare(), id);
+    PUBLISHED_TURF.same(
+        id,
+        "kc",
+        List.of(initial, middle, end),
+        List.of(year.initial(), year.middle(), year.end()));
+    PUBLISHED_TURF.check(id, "heightM", heightM, grass.height().metres(), 1e-9);
+    PUBLISHED_TURF.check(id, "rootLowM", rootLowM, grass.rootsFrom().metres(), 1e-9);
+    PUBLISHED_TURF.check(id, "rootHighM", rootHighM, grass.rootsTo().metres(), 1e-9);
+    PUBLISHED_TURF.same(id, "easyShare", easyShare, grass.easyShare());
   }
 
   @ParameterizedTest
   @CsvFileSource(resources = "published-tree-factors.csv", numLinesToSkip = 1)
   void trees_haveThePublishedFactor(String id, boolean dry, double factor) {
-    assertEquals(factor, LawnData.trees(dry).value(), id);
+    PUBLISHED_TREE_FACTORS.same(id, "", factor, LawnData.trees(dry).value());
   }
 
   @Test

@@ -1,11 +1,10 @@
 package yardloom.work.client;
 
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
+import yardloom.kernel.unit.Months;
 import yardloom.work.phase.CareMonths;
 
 /** How the client waters new plants, in one sentence that follows rain and need by month. */
@@ -50,6 +49,6 @@ final class NewPlantWater {
   }
 
   private static String name(Month month) {
-    return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    return Months.fullName(month);
   }
 }

@@ -23,7 +23,9 @@ public final class BillSums {
     for (BillLine line : bill) {
       String kind = line.order().value().getClass().getSimpleName();
       items
-          .computeIfAbsent(line.group() + "|" + line.item() + "|" + kind, k -> new ArrayList<>())
+          .computeIfAbsent(
+              line.group() + "|" + line.item() + "|" + kind + "|" + line.on(),
+              k -> new ArrayList<>())
           .add(line);
     }
     return items.values().stream().map(BillSums::sum).toList();
@@ -43,7 +45,8 @@ public final class BillSums {
         sum(lines, BillLine::exact),
         sum(lines, BillLine::order),
         first.allowance(),
-        first.stock());
+        first.stock(),
+        first.on());
   }
 
   private static Derived<?> sum(List<BillLine> lines, Function<BillLine, Derived<?>> of) {

@@ -4,6 +4,8 @@ import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.Making;
+import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Money;
@@ -95,12 +97,11 @@ public final class PriceWords {
   }
 
   private static void add(PlanScope plan, String name, String csv) {
-    try {
-      PriceBook.read(name, csv)
-          .forEach(p -> plan.draft().attributes().add(Price.KEY, p, plan.place()));
-    } catch (PlanException e) {
-      throw e.inTextOf(plan.place());
-    }
+    new OwnTable(plan, name, csv)
+        .reading(
+            () ->
+                PriceBook.read(name, csv)
+                    .forEach(p -> plan.draft().attributes().add(Price.KEY, p, plan.place())));
   }
 
   @Verb(
@@ -130,22 +131,11 @@ public final class PriceWords {
               + unit
               + "' is no unit for this rate; write piece, yd3, m3, ft, m, h or another unit word");
     }
-    plan.draft()
-        .attributes()
-        .saidInFile(Price.KEY, plan.place(), r -> r.item().equals(item) && r.unit().equals(unit))
-        .ifPresent(
-            entry -> {
-              throw new PlanException(
-                  ProblemCode.DUPLICATE,
-                  plan.place(),
-                  "the price of \""
-                      + item
-                      + "\" per "
-                      + unit
-                      + " is already given in line "
-                      + entry.place().line()
-                      + " of this file");
-            });
+    Making.once(
+        plan,
+        Price.KEY,
+        r -> r.item().equals(item) && r.unit().equals(unit),
+        "the price of \"" + item + "\" per " + unit);
     plan.draft().attributes().add(Price.KEY, new Price(item, unit, perUnit, false), plan.place());
   }
 }

@@ -15,9 +15,11 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Table;
+import yardloom.work.delivery.Delivery;
 import yardloom.work.labour.KindHours;
 import yardloom.work.labour.TaskLoad;
 import yardloom.work.labour.WorkSettings;
+import yardloom.work.phase.CareVisit;
 import yardloom.work.phase.PhaseTime;
 import yardloom.work.phase.PlantingVisit;
 
@@ -40,6 +42,9 @@ public final class CrewBooklet implements SheetMaker {
         TaskLoad.FACT,
         PhaseTime.FACT,
         PlantingVisit.FACT,
+        CareVisit.FACT,
+        Delivery.FACT,
+        YardFacts.PLANTING_WINDOWS,
         KindHours.FACT,
         YardFacts.SURFACES,
         YardFacts.BILL,

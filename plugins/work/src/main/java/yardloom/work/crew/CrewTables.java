@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import yardloom.facts.BillLine;
 import yardloom.facts.DigCall;
+import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
@@ -23,7 +27,9 @@ import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.work.cost.BillSums;
+import yardloom.work.delivery.Delivery;
 import yardloom.work.labour.KindHours;
+import yardloom.work.phase.CareVisit;
 import yardloom.work.phase.PhaseOrders;
 import yardloom.work.phase.PhaseTime;
 import yardloom.work.phase.PlantingVisit;
@@ -62,12 +68,8 @@ final class CrewTables {
       for (String step : texts(time.phase().steps(), plan)) {
         table.row(Cell.text(TICK), Cell.text(step.replace(DigCall.IN_TEXT, call)));
       }
-      if (time.phase().id() == WorkPhase.PLANT) {
-        Map<String, Double> byKind = KindHours.byKind(facts.all(KindHours.FACT));
-        for (PlantingVisit visit : facts.all(PlantingVisit.FACT)) {
-          table.row(Cell.text(TICK), Cell.text(visit(visit, byKind)));
-        }
-      }
+      days(time).forEach(day -> table.row(Cell.text(TICK), Cell.text(day)));
+      trucks(time).ifPresent(loads -> table.row(Cell.text(TICK), Cell.text(loads)));
     }
     return table.build();
   }
@@ -79,15 +81,66 @@ final class CrewTables {
       parts.add("Bring " + tools + ".");
     }
     if (!time.why().isEmpty()) {
-      parts.add("It " + time.why() + ".");
+      parts.add(
+          time.phase().id() == WorkPhase.ESTABLISH
+              ? "For the " + time.why() + "."
+              : "It " + time.why() + ".");
     }
     return String.join(" ", parts);
   }
 
-  private static String visit(PlantingVisit visit, Map<String, Double> byKind) {
+  /** The trucks of a phase, day by day; none where nothing is tipped. */
+  private Optional<String> trucks(PhaseTime time) {
+    Map<String, List<String>> byDay = new LinkedHashMap<>();
+    for (Delivery d : facts.all(Delivery.FACT)) {
+      if (d.phase() == time.phase().id()) {
+        String day = d.date().map(TableFormat::date).orElse("working day " + d.day());
+        byDay
+            .computeIfAbsent(day, x -> new ArrayList<>())
+            .add(Say.volume(d.load(), plan.info().units()) + " of " + brief(d.item()));
+      }
+    }
+    return byDay.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            byDay.entrySet().stream()
+                .map(e -> e.getKey() + ", " + String.join(", then ", e.getValue()))
+                .collect(Collectors.joining("; ", "Trucks: ", ". One heap at a time.")));
+  }
+
+  private static String brief(String item) {
+    return item.equals(Material.WOOD_CHIPS.title()) ? "chips" : item;
+  }
+
+  /** What is planted on the first day of a phase and on later ones; when the crew looks again. */
+  private List<String> days(PhaseTime time) {
+    if (time.phase().id() == WorkPhase.ESTABLISH) {
+      String dates =
+          facts.all(CareVisit.FACT).stream()
+              .map(v -> TableFormat.date(v.date()))
+              .collect(Collectors.joining(", "));
+      return dates.isEmpty() ? List.of() : List.of("Come on " + dates + ".");
+    }
+    Map<String, Double> byKind = KindHours.byKind(facts.all(KindHours.FACT));
+    Set<String> own =
+        PlantingVisit.windowsOf(time.phase().id(), facts.all(YardFacts.PLANTING_WINDOWS)).stream()
+            .map(PlantingWindow::plant)
+            .collect(Collectors.toSet());
+    return facts.all(PlantingVisit.FACT).stream()
+        .map(v -> v.only(own))
+        .filter(v -> !v.kinds().isEmpty())
+        .map(v -> visit(v, time, byKind))
+        .toList();
+  }
+
+  private static String visit(PlantingVisit visit, PhaseTime time, Map<String, Double> byKind) {
+    String kinds = String.join(", ", visit.kinds().keySet()) + ".";
+    if (time.start().filter(visit.date()::isAfter).isEmpty()) {
+      return "Now: " + kinds;
+    }
     double hours = visit.hours(byKind);
     String takes = hours > 0 ? ", " + Say.number(hours) + " h: " : ": ";
-    return TableFormat.date(visit.date()) + takes + String.join(", ", visit.kinds().keySet()) + ".";
+    return "Come again on " + TableFormat.date(visit.date()) + takes + kinds;
   }
 
   private static String when(PhaseTime time) {
@@ -122,7 +175,7 @@ final class CrewTables {
                 s.courses().stream()
                     .filter(c -> c.phase() == time.phase().id())
                     // Its length stands with what is ordered, its place on the irrigation sheet.
-                    .filter(c -> c.material() != Material.DRIPLINE)
+                    .filter(c -> !c.material().equals(Material.DRIPLINE))
                     .toList()));
       }
       if (!rows.isEmpty()) {
@@ -159,11 +212,11 @@ final class CrewTables {
   private List<List<Cell>> laid(MulchSurface s, List<LaidLayer> courses) {
     List<List<Cell>> rows = new ArrayList<>();
     Cell sheets =
-        courses.stream().anyMatch(c -> c.material() == Material.CARDBOARD)
+        courses.stream().anyMatch(c -> c.material().equals(Material.CARDBOARD))
             ? s.sheets().map(Cell::of).orElse(Cell.BLANK)
             : Cell.BLANK;
     for (LaidLayer course : courses) {
-      boolean sheet = course.material() == Material.CARDBOARD;
+      boolean sheet = course.material().equals(Material.CARDBOARD);
       if (!sheet || courses.size() == 1) {
         String depth =
             course.depth().map(d -> Say.depth(d.value(), plan.info().units()) + " ").orElse("");
@@ -181,7 +234,7 @@ final class CrewTables {
 
   /** Crews say chips; the long word would take a second line of every row. */
   private static String brief(Material material) {
-    return material == Material.WOOD_CHIPS ? "chips" : material.title();
+    return brief(material.title());
   }
 
   /** What to order and have on site, with a box to tick. */

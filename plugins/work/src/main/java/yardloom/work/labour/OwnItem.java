@@ -9,7 +9,7 @@ import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.source.Source;
 
 /**
@@ -60,7 +60,7 @@ public record OwnItem(
         .filter(id -> entry.part().isEmpty())
         .flatMap(plan::element)
         .filter(of -> !of.part().isEmpty())
-        .map(of -> of.turn() == Turn.NOW)
+        .map(of -> of.turn() == PartTurn.NOW)
         .orElseGet(() -> plan.isNow(entry));
   }
 

@@ -15,10 +15,11 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.Making;
+import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
-import yardloom.kernel.table.OwnColumns;
 import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Unit;
 import yardloom.kernel.vocab.Arg;
@@ -174,30 +175,21 @@ public final class WorkWords {
       @Arg(name = "csv", help = "the table, as from fileText('labour.csv')") String csv,
       @Opt(name = "name", help = "the file's name, for messages", fallback = "labour book")
           String name) {
-    String file = name == null ? "labour book" : name;
-    try {
-      for (DataRow row : OwnColumns.rows(file, csv, COLUMNS, List.of())) {
-        row(plan, row, Source.plan("labour book " + file));
-      }
-    } catch (PlanException e) {
-      throw e.inTextOf(plan.place());
-    }
+    OwnTable table = OwnTable.of(plan, csv, name, "labour book");
+    Source book = Source.plan("labour book " + table.name());
+    table.each(COLUMNS, List.of(), row -> row(plan, row, book));
   }
 
   private static void row(PlanScope plan, DataRow row, Source book) {
-    try {
-      Spread hours =
-          Spread.given(
-              row.number("low"),
-              row.number("likely"),
-              row.number("high"),
-              0,
-              PACE,
-              row.sourceOr(book));
-      add(plan, rate(plan, row.text("task"), row.text("unit"), hours));
-    } catch (PlanException e) {
-      throw e.at(row.place());
-    }
+    Spread hours =
+        Spread.given(
+            row.number("low"),
+            row.number("likely"),
+            row.number("high"),
+            0,
+            PACE,
+            row.sourceOr(book));
+    add(plan, rate(plan, row.text("task"), row.text("unit"), hours));
   }
 
   private static LocalRate rate(PlanScope plan, String task, String unit, Spread hours) {
@@ -216,21 +208,11 @@ public final class WorkWords {
   }
 
   private static void add(PlanScope plan, LocalRate rate) {
-    plan.draft()
-        .attributes()
-        .saidInFile(LabourRates.KEY, plan.place(), r -> r.item().equals(rate.item()))
-        .ifPresent(
-            entry -> {
-              throw new PlanException(
-                  ProblemCode.DUPLICATE,
-                  plan.place(),
-                  "the rate of \""
-                      + rate.item()
-                      + "\""
-                      + " is already given in line "
-                      + entry.place().line()
-                      + " of this file");
-            });
+    Making.once(
+        plan,
+        LabourRates.KEY,
+        r -> r.item().equals(rate.item()),
+        "the rate of \"" + rate.item() + "\"");
     plan.draft().attributes().add(LabourRates.KEY, rate, plan.place());
   }
 

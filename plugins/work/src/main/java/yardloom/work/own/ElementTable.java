@@ -133,9 +133,9 @@ public final class ElementTable implements TableMaker {
     private void laid(LaidLayer course) {
       bought.add(course.material().title());
       add(
-          course.material() == Material.CARDBOARD
+          course.material().equals(Material.CARDBOARD)
               ? WorkTask.LAY_CARDBOARD.title()
-              : course.material() == Material.DRIPLINE
+              : course.material().equals(Material.DRIPLINE)
                   ? WorkTask.LAY_DRIPLINE.title()
                   : WorkTask.SPREAD.title(),
           course.phase());

@@ -9,10 +9,10 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
-import yardloom.kernel.table.OwnColumns;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
@@ -139,18 +139,11 @@ public final class OwnWords {
       @Arg(name = "csv", help = "the table, as from fileText('items.csv')") String csv,
       @Opt(name = "name", help = "the file's name, for messages", fallback = "item book")
           String name) {
-    String file = name == null ? "item book" : name;
-    try {
-      for (DataRow row : OwnColumns.rows(file, csv, COLUMNS, List.of())) {
-        read(plan, row, file);
-      }
-    } catch (PlanException e) {
-      throw e.inTextOf(plan.place());
-    }
+    OwnTable table = OwnTable.of(plan, csv, name, "item book");
+    table.each(COLUMNS, List.of(), row -> read(plan, row, row.sourceOr(table.source())));
   }
 
-  private static void read(PlanScope plan, DataRow row, String file) {
-    Source source = row.sourceOr(Source.plan(file));
+  private static void read(PlanScope plan, DataRow row, Source source) {
     String unit = row.text("unit").isEmpty() ? LocalRate.PIECE : row.text("unit");
     double count = row.number("count");
     SourceRef at = row.placeOf("count");

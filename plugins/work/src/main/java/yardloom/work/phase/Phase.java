@@ -85,6 +85,11 @@ public record Phase(
     return WorkTask.valueOf(name.toUpperCase(Locale.ROOT));
   }
 
+  /** The same that takes {@code days} at least. */
+  public Phase atLeast(int days) {
+    return new Phase(id, after, Math.max(leastDays, days), steps, tools, cautions);
+  }
+
   /** The same waiting for {@code others}. */
   public Phase after(List<WorkPhase> others) {
     return new Phase(id, others, leastDays, steps, tools, cautions);

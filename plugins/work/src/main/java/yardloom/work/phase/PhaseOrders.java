@@ -1,6 +1,7 @@
 package yardloom.work.phase;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import yardloom.facts.BillGroup;
@@ -40,8 +41,8 @@ public final class PhaseOrders {
   }
 
   /**
-   * When a line must be ordered: its lead before the visit that plants it, or else before its phase
-   * begins, and not on a weekend; empty where no date is set.
+   * When a line must be ordered: its lead before its own day, the visit that plants it, or else
+   * before its phase begins, and not on a weekend; empty where no date is set.
    */
   public static Optional<LocalDate> orderBy(BillLine line, PhaseTime time, Facts facts) {
     Optional<LocalDate> visit =
@@ -52,8 +53,16 @@ public final class PhaseOrders {
                         .filter(v -> v.kinds().containsKey(plant))
                         .map(PlantingVisit::date)
                         .findFirst());
-    return PhaseSchedule.orderBy(visit.or(time::start), leadDays(line.item(), facts))
-        .map(PhaseOrders::open);
+    Optional<LocalDate> used =
+        line.on().isPresent()
+            ? time.start().map(start -> next(line.on().get(), start))
+            : visit.or(time::start);
+    return PhaseSchedule.orderBy(used, leadDays(line.item(), facts)).map(PhaseOrders::open);
+  }
+
+  private static LocalDate next(MonthDay day, LocalDate from) {
+    LocalDate date = day.atYear(from.getYear());
+    return date.isBefore(from) ? day.atYear(from.getYear() + 1) : date;
   }
 
   /** That day, or the Friday before a weekend on which nobody takes orders. */

@@ -46,6 +46,18 @@ public final class PhaseSchedule {
   private PhaseSchedule() {}
 
   /**
+   * The phases with their days.
+   *
+   * @param care the days of looking after, within that phase; empty without it or without a start
+   */
+  public record Scheduled(List<PhaseTime> times, List<CareVisit> care) {
+    public Scheduled {
+      times = List.copyOf(times);
+      care = List.copyOf(care);
+    }
+  }
+
+  /**
    * The schedule.
    *
    * @param hours hours of one person by phase id; phases not named take their least days
@@ -53,17 +65,17 @@ public final class PhaseSchedule {
    * @param kinds hours by kind, a part of those of its phase
    * @param months which months ask for care of the plants
    */
-  public static List<PhaseTime> of(
+  public static Scheduled of(
       List<Phase> phases,
       Map<WorkPhase, Double> hours,
       WorkSettings work,
       List<PlantingWindow> windows,
       Map<String, Double> kinds,
       CareMonths months) {
-    List<PhaseTime> times = inOrder(sorted(phases), hours, work, windows, kinds, months);
-    return waitsLong(times)
+    Scheduled found = inOrder(sorted(phases), hours, work, windows, kinds, months);
+    return waitsLong(found.times())
         ? inOrder(sorted(coverFirst(phases)), hours, work, windows, kinds, months)
-        : times;
+        : found;
   }
 
   /** Whether nothing is done for weeks before the trees, and the ground is still to be covered. */
@@ -104,7 +116,7 @@ public final class PhaseSchedule {
     return Stream.concat(after.stream(), Stream.of(other)).distinct().toList();
   }
 
-  private static List<PhaseTime> inOrder(
+  private static Scheduled inOrder(
       List<Phase> phases,
       Map<WorkPhase, Double> hours,
       WorkSettings work,
@@ -112,13 +124,14 @@ public final class PhaseSchedule {
       Map<String, Double> kinds,
       CareMonths months) {
     List<PhaseTime> times = new ArrayList<>();
+    List<CareVisit> visits = List.of();
     int day = 1;
     for (Phase phase : phases) {
       double worked = hours.getOrDefault(phase.id(), 0.0);
       String why = "";
       int span = 0;
       if (phase.id() == WorkPhase.ESTABLISH) {
-        List<CareVisit> visits = visits(work, day, times, windows, months);
+        visits = visits(work, day, times, windows, months);
         span = (Math.max(1, work.visits().value()) - 1) * WEEK + 1;
         if (!visits.isEmpty()) {
           LocalDate start = work.start().orElseThrow();
@@ -153,11 +166,11 @@ public final class PhaseSchedule {
               why));
       day = last + 1;
     }
-    return List.copyOf(times);
+    return new Scheduled(times, visits);
   }
 
   /** The days of looking after; where nothing is planted they follow the last day of work. */
-  static List<CareVisit> visits(
+  private static List<CareVisit> visits(
       WorkSettings work,
       int day,
       List<PhaseTime> times,

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -69,7 +70,7 @@ public final class PhaseTable implements TableMaker {
           Cell.of(TimeSpan.hours(t.hours())),
           date(t.start()),
           date(t.end()),
-          Cell.text(t.why().isEmpty() ? after : after + "; " + t.why()));
+          Cell.text(waits(t, after)));
     }
     frost(plan, facts).ifPresent(table::note);
     later(facts).ifPresent(table::note);
@@ -78,6 +79,14 @@ public final class PhaseTable implements TableMaker {
       table.note("Nobody works on the " + off + " days off that are named.");
     }
     return table.note(DAYS).note("Cardboard is covered the day it is laid.").build();
+  }
+
+  /** Visits may begin before the work ends, so that they wait for no phase. */
+  private static String waits(PhaseTime time, String after) {
+    if (time.why().isEmpty()) {
+      return after;
+    }
+    return time.phase().id() == WorkPhase.ESTABLISH ? time.why() : after + "; " + time.why();
   }
 
   /** Which frost days hold planting back, and who says so. */

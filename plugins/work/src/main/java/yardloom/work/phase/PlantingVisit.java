@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import yardloom.facts.PlantingWindow;
@@ -69,6 +70,13 @@ public record PlantingVisit(int number, LocalDate date, SortedMap<String, String
     return kinds.keySet().stream().mapToDouble(k -> byKind.getOrDefault(k, 0.0)).sum();
   }
 
+  /** The same with those of its kinds only that are named. */
+  public PlantingVisit only(Set<String> plants) {
+    SortedMap<String, String> own = new TreeMap<>(kinds);
+    own.keySet().retainAll(plants);
+    return new PlantingVisit(number, date, own);
+  }
+
   /** The days after the first on which kinds of a phase are planted; none without dates. */
   public static List<PlantingVisit> laterThan(
       PhaseTime first, List<PlantingWindow> windows, Workdays days) {
@@ -80,7 +88,7 @@ public record PlantingVisit(int number, LocalDate date, SortedMap<String, String
   }
 
   /** What is planted in one phase. */
-  static List<PlantingWindow> windowsOf(WorkPhase phase, List<PlantingWindow> windows) {
+  public static List<PlantingWindow> windowsOf(WorkPhase phase, List<PlantingWindow> windows) {
     return windows.stream().filter(w -> w.phase() == phase).toList();
   }
 

@@ -24,6 +24,9 @@ import yardloom.work.labour.WorkSettings;
 
 /** Gives the phases of the work with their days. Phases without anything to do are left out. */
 public final class ScheduleCalculator implements Calculator {
+  /** Posts carry nothing for so long after their concrete is poured (common practice). */
+  private static final int CONCRETE_DAYS = 2;
+
   @Override
   public String id() {
     return "work.schedule";
@@ -65,37 +68,18 @@ public final class ScheduleCalculator implements Calculator {
     Set<WorkTask> ofPlan = EnumSet.noneOf(WorkTask.class);
     tasks.forEach(t -> ofPlan.add(t.task()));
     CareMonths months = months(in);
-    List<PhaseTime> times =
+    PhaseSchedule.Scheduled scheduled =
         PhaseSchedule.of(
-            phases.stream().map(p -> p.doing(tasksOf(p.id(), tasks), ofPlan)).toList(),
+            phases.stream()
+                .map(p -> p.doing(tasksOf(p.id(), tasks), ofPlan).atLeast(setting(p, tasks, work)))
+                .toList(),
             hours,
             work,
             in.all(YardFacts.PLANTING_WINDOWS),
             KindHours.byKind(in.all(KindHours.FACT)),
             months);
-    times.forEach(t -> give(t, out));
-    times.stream()
-        .filter(t -> t.phase().id() == WorkPhase.ESTABLISH)
-        .findFirst()
-        .ifPresent(t -> care(t, times, work, in, months, out));
-  }
-
-  /** The days within the phase of looking after. */
-  private static void care(
-      PhaseTime phase,
-      List<PhaseTime> times,
-      WorkSettings work,
-      Facts in,
-      CareMonths months,
-      Sink out) {
-    PhaseTime last = PhaseTime.lastOfWork(times);
-    PhaseSchedule.visits(
-            work,
-            last == phase ? phase.firstDay() : last.firstDay() + last.days(),
-            times,
-            in.all(YardFacts.PLANTING_WINDOWS),
-            months)
-        .forEach(v -> out.give(CareVisit.FACT, v));
+    scheduled.times().forEach(t -> give(t, out));
+    scheduled.care().forEach(v -> out.give(CareVisit.FACT, v));
   }
 
   /** The months that ask for care of what is planted. */
@@ -113,6 +97,16 @@ public final class ScheduleCalculator implements Calculator {
           YardFacts.PHASE_DAYS,
           new PhaseDays(time.phase().id(), time.start().get(), time.end().get()));
     }
+  }
+
+  /** The days of a phase in which concrete is to set before the rest of it is done. */
+  private static int setting(Phase phase, List<TaskLoad> tasks, WorkSettings work) {
+    List<TaskLoad> own = tasks.stream().filter(t -> t.phase() == phase.id()).toList();
+    if (own.stream().noneMatch(t -> t.task() == WorkTask.MIX_CONCRETE)) {
+      return 0;
+    }
+    return work.daysFor(own.stream().mapToDouble(t -> t.likely().value().hours()).sum())
+        + CONCRETE_DAYS;
   }
 
   private static Set<WorkTask> tasksOf(WorkPhase phase, List<TaskLoad> tasks) {

@@ -15,7 +15,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
@@ -65,7 +65,7 @@ public final class StageTable implements TableMaker {
     static Line of(PartOfPlan part) {
       List<Element> beds =
           part.plan().elements().stream()
-              .filter(e -> e instanceof Element.Bed && e.turn() == Turn.NOW)
+              .filter(e -> e instanceof Element.Bed && e.turn() == PartTurn.NOW)
               .toList();
       Derived.Builder hours = Derived.by("sum over tasks", SUM);
       List<TaskLoad> tasks = part.facts().all(TaskLoad.FACT);

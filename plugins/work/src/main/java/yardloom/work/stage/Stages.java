@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.plan.Turn;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.plan.PartTurns;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.work.labour.WorkSettings;
@@ -30,11 +30,11 @@ public final class Stages {
     Map<String, Plan> parts = new LinkedHashMap<>();
     List<Optional<LocalDate>> starts = starts(plan);
     for (int i = 0; i < made.size(); i++) {
-      Map<String, Turn> turns = new TreeMap<>();
-      turns.put("", i == 0 ? Turn.NOW : Turn.DONE);
-      all.stream().filter(Stage::built).forEach(s -> turns.put(s.name(), Turn.DONE));
+      Map<String, PartTurn> turns = new TreeMap<>();
+      turns.put("", i == 0 ? PartTurn.NOW : PartTurn.DONE);
+      all.stream().filter(Stage::built).forEach(s -> turns.put(s.name(), PartTurn.DONE));
       for (int j = 0; j < made.size(); j++) {
-        turns.put(made.get(j).name(), j < i ? Turn.DONE : j == i ? Turn.NOW : Turn.LATER);
+        turns.put(made.get(j).name(), j < i ? PartTurn.DONE : j == i ? PartTurn.NOW : PartTurn.LATER);
       }
       Plan part = plan.in(new PartTurns(made.get(i).name(), turns));
       WorkSettings work = plan.attributes().get(WorkSettings.KEY).orElseGet(WorkSettings::defaults);

@@ -46,7 +46,7 @@ class PhaseScheduleTest {
 
   private static List<PhaseTime> schedule(
       List<Phase> phases, Map<WorkPhase, Double> hours, WorkSettings work) {
-    return PhaseSchedule.of(phases, hours, work, List.of(), Map.of(), ALL_YEAR);
+    return PhaseSchedule.of(phases, hours, work, List.of(), Map.of(), ALL_YEAR).times();
   }
 
   private static PhaseTime of(List<PhaseTime> times, WorkPhase id) {
@@ -221,12 +221,13 @@ class PhaseScheduleTest {
   void planting_waitsForItsFirstVisit_onAWorkingDay() {
     List<PhaseTime> times =
         PhaseSchedule.of(
-            List.of(phase(WorkPhase.PLANT)),
-            Map.of(),
-            work("2027-03-20", "04-20", "10-20"),
-            List.of(window("tomato", "05-09", "05-22")),
-            Map.of(),
-            ALL_YEAR);
+                List.of(phase(WorkPhase.PLANT)),
+                Map.of(),
+                work("2027-03-20", "04-20", "10-20"),
+                List.of(window("tomato", "05-09", "05-22")),
+                Map.of(),
+                ALL_YEAR)
+            .times();
     // 9 May 2027 is a Sunday.
     assertEquals(LocalDate.parse("2027-05-10"), times.get(0).start().orElseThrow());
     assertEquals("waits for the season of its plants", times.get(0).why());
@@ -239,12 +240,13 @@ class PhaseScheduleTest {
         new PlantingWindow("pear", WorkPhase.TREES, window("pear", "11-15", "12-20").periods());
     List<PhaseTime> times =
         PhaseSchedule.of(
-            List.of(phase(WorkPhase.TREES), phase(WorkPhase.PLANT)),
-            Map.of(),
-            work("2027-10-04", "04-20", "10-20"),
-            List.of(window("kale", "03-28", "05-14"), pear),
-            Map.of(),
-            ALL_YEAR);
+                List.of(phase(WorkPhase.TREES), phase(WorkPhase.PLANT)),
+                Map.of(),
+                work("2027-10-04", "04-20", "10-20"),
+                List.of(window("kale", "03-28", "05-14"), pear),
+                Map.of(),
+                ALL_YEAR)
+            .times();
     // 15 November 2027 is a Monday; 28 March 2028 a Tuesday.
     assertEquals(LocalDate.parse("2027-11-15"), times.get(0).start().orElseThrow());
     assertEquals(LocalDate.parse("2028-03-28"), times.get(1).start().orElseThrow());
@@ -307,17 +309,18 @@ class PhaseScheduleTest {
     PlantingWindow pear =
         new PlantingWindow("pear", WorkPhase.TREES, window("pear", from, until).periods());
     return PhaseSchedule.of(
-        List.of(
-            phase(WorkPhase.EDGE),
-            phase(WorkPhase.TREES, WorkPhase.EDGE),
-            phase(WorkPhase.SHEET, WorkPhase.EDGE, WorkPhase.TREES),
-            phase(WorkPhase.PLANT, WorkPhase.SHEET),
-            phase(WorkPhase.FINISH, WorkPhase.SHEET, WorkPhase.PLANT)),
-        Map.of(),
-        work("2027-10-04", "04-20", "10-20"),
-        List.of(window("kale", "03-28", "05-14"), pear),
-        Map.of(),
-        ALL_YEAR);
+            List.of(
+                phase(WorkPhase.EDGE),
+                phase(WorkPhase.TREES, WorkPhase.EDGE),
+                phase(WorkPhase.SHEET, WorkPhase.EDGE, WorkPhase.TREES),
+                phase(WorkPhase.PLANT, WorkPhase.SHEET),
+                phase(WorkPhase.FINISH, WorkPhase.SHEET, WorkPhase.PLANT)),
+            Map.of(),
+            work("2027-10-04", "04-20", "10-20"),
+            List.of(window("kale", "03-28", "05-14"), pear),
+            Map.of(),
+            ALL_YEAR)
+        .times();
   }
 
   /**

@@ -369,7 +369,7 @@ class VisitsYardTest {
     List<String> lines = inShort();
     assertEquals("Work takes 11 working days; no date is set.", lines.get(1));
     List<List<String>> days = rows(sheet(outcome(), "client"), "client-phases");
-    assertEquals(List.of("Stake out", "4", "1"), days.get(1));
+    assertEquals(List.of("Mow low", "4", "1"), days.get(1));
   }
 
   /**
@@ -423,8 +423,13 @@ class VisitsYardTest {
     work("2027-03-01");
     SheetPlan crew = sheet(outcome(), "crew");
     List<List<String>> steps = rows(crew, "crew-steps");
-    assertTrue(steps.contains(List.of("[  ]", "12 Mar 2027, 2 h: kale.")), steps::toString);
-    assertTrue(steps.contains(List.of("[  ]", "10 May 2027, 20 h: tomato.")), steps::toString);
+    assertTrue(steps.contains(List.of("[  ]", "Now: kale.")), steps::toString);
+    assertTrue(
+        steps.contains(List.of("[  ]", "Come again on 10 May 2027, 20 h: tomato.")),
+        steps::toString);
+    assertTrue(
+        steps.contains(List.of("[  ]", "Come on 19 Mar 2027, 26 Mar 2027, 17 May 2027.")),
+        steps::toString);
     assertTrue(
         steps.get(0).get(0).equals("1. Mark utilities: 1 Mar 2027 to 3 Mar 2027, 0.5 h"),
         steps::toString);
@@ -443,6 +448,104 @@ class VisitsYardTest {
     assertTrue(
         needs.contains(List.of("[  ] wood-chip mulch", "2.50 cu yd", "2027-02-12")),
         needs::toString);
+  }
+
+  private List<String> steps(String heading) {
+    List<String> own = new ArrayList<>();
+    boolean in = false;
+    for (List<String> row : rows(sheet(outcome(), "crew"), "crew-steps")) {
+      boolean head = row.get(0).matches("\\d+\\. .*");
+      in = head ? row.get(0).contains(". " + heading + ": ") : in;
+      if (in && !head) {
+        own.add(row.get(1));
+      }
+    }
+    return own;
+  }
+
+  /** What is planted in a phase stands with it alone, not with the planting that follows. */
+  @Test
+  void kindsOfTrees_standWithTheirOwnPhase() {
+    work("2027-03-01");
+    other =
+        new PlantingWindow(
+            "pear",
+            WorkPhase.TREES,
+            List.of(
+                new PlantingWindow.Period("bare root", given(day("02-10")), given(day("04-10")))));
+    jobs.add(
+        new Job(
+            WorkTask.PLANT_TREE,
+            WorkPhase.TREES,
+            given(2),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of("pear")));
+    assertTrue(
+        steps("Plant trees and shrubs").contains("Now: pear."), () -> steps("Plant").toString());
+    assertFalse(steps("Plant").toString().contains("pear"));
+    assertTrue(steps("Plant").contains("Now: kale."));
+  }
+
+  /** A mower needs free ground: it comes before stakes, strings and paint. */
+  @Test
+  void grassIsMown_beforeAnythingIsStaked() {
+    work("2027-03-01");
+    List<String> days = printed("materials-phases");
+    assertTrue(days.get(1).startsWith("Mow low | 4 | 1 | "), days::toString);
+    assertTrue(days.get(2).startsWith("Stake out | 5 | 1 | "), days::toString);
+    assertTrue(days.get(2).endsWith("Mark utilities, Mow low"), days::toString);
+  }
+
+  /**
+   * Six posts at 0.75 h, 12 bags at 0.15 h and 40 ft of boards at 0.19 h: 4.5 + 1.8 + 7.6 = 13.9 h,
+   * three days of five hours and two in which the concrete sets; in earth alone 12.1 h, three days.
+   */
+  @ParameterizedTest
+  @CsvSource({"true, 5, 13.9", "false, 3, 12.1"})
+  void concreteRoundPosts_setsTwoDaysBeforeBoardsAreHung(boolean concrete, int days, String hours) {
+    work("2027-03-01");
+    jobs.add(new Job(WorkTask.SET_POSTS, WorkPhase.BUILD, given(6)));
+    jobs.add(new Job(WorkTask.HANG_FENCE, WorkPhase.BUILD, given(Length.feet(40))));
+    if (concrete) {
+      jobs.add(new Job(WorkTask.MIX_CONCRETE, WorkPhase.BUILD, given(12)));
+    }
+    List<String> phases = printed("materials-phases");
+    assertTrue(
+        phases.stream().anyMatch(p -> p.startsWith("Build | 6 | " + days + " | " + hours + " | ")),
+        phases::toString);
+    String told = steps("Build").toString();
+    assertEquals(concrete, told.contains("hang nothing on them for two days"), told);
+    assertEquals(concrete, told.contains("tub or mixer"), told);
+  }
+
+  /** Without dripline nobody spreads chips over one. */
+  @Test
+  void stepsNameOnlyWhatIsThere() {
+    work("2027-03-01");
+    assertFalse(steps("Finish mulch").toString().contains("dripline"));
+    jobs.add(new Job(WorkTask.LAY_DRIPLINE, WorkPhase.DRIP, given(Length.feet(30))));
+    assertTrue(steps("Finish mulch").toString().contains("over the dripline"));
+    assertTrue(steps("Establish").toString().contains("See that the cover lies closed"));
+    jobs.add(new Job(WorkTask.WATER_IN, WorkPhase.PLANT, given(30)));
+    assertTrue(steps("Establish").toString().contains("the table of the first weeks"));
+  }
+
+  /** Whole sentences: the dry months begin one of their own. */
+  @Test
+  void whatTheVisitsAreFor_isASentence() {
+    work("2027-03-01");
+    stands.add(stand("kale"));
+    julyAndAugustIn = 1.9;
+    List<String> told = steps("Establish");
+    assertEquals(
+        "Bring rain gauge, weeding knife, a note of dates. For the first weeks after planting, then"
+            + " dry months.",
+        told.get(0));
+    assertTrue(
+        printed("materials-phases").stream()
+            .anyMatch(p -> p.endsWith(" | first weeks after planting, then dry months")),
+        () -> printed("materials-phases").toString());
   }
 
   @Test

@@ -1,8 +1,5 @@
 package yardloom.language.record;
 
-import groovyjarjarasm.asm.ClassReader;
-import groovyjarjarasm.asm.ClassVisitor;
-import groovyjarjarasm.asm.ClassWriter;
 import groovyjarjarasm.asm.Handle;
 import groovyjarjarasm.asm.MethodVisitor;
 import groovyjarjarasm.asm.Opcodes;
@@ -18,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import yardloom.kernel.unit.Quantity;
+import yardloom.language.bytes.Rewriting;
 
 /**
  * Makes finished classes of a script tell a {@link Recorder} of each word and each number with a
@@ -65,18 +63,7 @@ public final class Recording {
   }
 
   private byte[] telling(byte[] bytes) {
-    ClassWriter writer = new ClassWriter(0);
-    new ClassReader(bytes)
-        .accept(
-            new ClassVisitor(Opcodes.ASM9, writer) {
-              @Override
-              public MethodVisitor visitMethod(
-                  int access, String name, String descriptor, String generic, String[] thrown) {
-                return new Calls(super.visitMethod(access, name, descriptor, generic, thrown));
-              }
-            },
-            0);
-    return writer.toByteArray();
+    return Rewriting.of(bytes, Calls::new);
   }
 
   private final class Calls extends MethodVisitor {

@@ -1,12 +1,10 @@
 package yardloom.language.typed;
 
-import groovyjarjarasm.asm.ClassReader;
-import groovyjarjarasm.asm.ClassVisitor;
-import groovyjarjarasm.asm.ClassWriter;
 import groovyjarjarasm.asm.Handle;
 import groovyjarjarasm.asm.MethodVisitor;
 import groovyjarjarasm.asm.Opcodes;
 import groovyjarjarasm.asm.Type;
+import yardloom.language.bytes.Rewriting;
 
 /**
  * Replaces Groovy's dynamic casts by the machine's own.
@@ -19,18 +17,7 @@ public final class PlainCasts {
   private PlainCasts() {}
 
   public static byte[] in(byte[] bytes) {
-    ClassWriter writer = new ClassWriter(0);
-    new ClassReader(bytes)
-        .accept(
-            new ClassVisitor(Opcodes.ASM9, writer) {
-              @Override
-              public MethodVisitor visitMethod(
-                  int access, String name, String descriptor, String generic, String[] thrown) {
-                return new Casts(super.visitMethod(access, name, descriptor, generic, thrown));
-              }
-            },
-            0);
-    return writer.toByteArray();
+    return Rewriting.of(bytes, Casts::new);
   }
 
   private static final class Casts extends MethodVisitor {

@@ -48,9 +48,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Toolkit toolkit = main.toolkit();
-    Outcome outcome =
-        toolkit.study(toolkit.read(base.resolve(argument.plan()), argument.settings()));
+    Outcome outcome = argument.study(main.toolkit(), base);
     Explanation explanation = new Explanation(outcome, new ScriptLines(base));
     String asked = String.join(" ", what).strip();
     if (asked.isEmpty()) {

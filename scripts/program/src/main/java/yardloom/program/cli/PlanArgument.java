@@ -2,6 +2,7 @@ package yardloom.program.cli;
 
 import java.nio.file.Path;
 import picocli.CommandLine.Parameters;
+import yardloom.kernel.study.Outcome;
 
 /** The one plan that a command works on; what else it takes stands behind it. */
 final class PlanArgument extends PlanOptions {
@@ -10,5 +11,10 @@ final class PlanArgument extends PlanOptions {
 
   Path plan() {
     return plan;
+  }
+
+  /** All that follows from the plan with the values given to its parameters. */
+  Outcome study(Toolkit toolkit, Path base) {
+    return toolkit.study(toolkit.read(base.resolve(plan), settings()));
   }
 }

@@ -50,9 +50,7 @@ final class SuggestCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Toolkit toolkit = main.toolkit();
-    Outcome outcome =
-        toolkit.study(toolkit.read(base.resolve(argument.plan()), argument.settings()));
+    Outcome outcome = argument.study(main.toolkit(), base);
     String asked = String.join(" ", bed).strip();
     Optional<Table> table = outcome.tables().stream().filter(t -> t.id().equals(TABLE)).findFirst();
     TreeSet<String> known = new TreeSet<>();

@@ -10,9 +10,11 @@ import yardloom.kernel.table.Table;
  * A cell that can be asked for.
  *
  * @param row the name of its row, unique in its table
+ * @param key what that name is looked up by
  * @param about what the short cells of its row say
  */
-record Askable(Table table, String row, String about, Column column, Cell cell) {
+record Askable(
+    Table table, String row, String key, String about, Column column, Cell cell) {
 
   /** The text to type for it. */
   String address() {

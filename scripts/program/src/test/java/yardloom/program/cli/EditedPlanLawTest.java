@@ -95,12 +95,10 @@ class EditedPlanLawTest {
 
   private static Map<String, byte[]> files(Outcome outcome) throws IOException {
     Path folder = Files.createTempDirectory("edited");
-    String one = outcome.sheets().get(0).id();
     new PlanWriter(
             outcome,
             Papers.of(null, outcome.plan()),
-            EnumSet.of(OutputKind.CSV, OutputKind.JSON),
-            List.of(one))
+            EnumSet.of(OutputKind.CSV, OutputKind.JSON))
         .write(folder);
     Map<String, byte[]> files = new TreeMap<>();
     try (Stream<Path> all = Files.walk(folder)) {

@@ -10,7 +10,10 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.TimeZone;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import yardloom.kernel.study.Outcome;
 import yardloom.program.output.OutputFolder;
@@ -47,10 +50,12 @@ public final class Samples {
   public static synchronized Outcome outcome(String plan) {
     return OUTCOMES.computeIfAbsent(
         plan,
-        p -> {
-          Toolkit toolkit = Toolkit.load();
-          return toolkit.study(toolkit.read(HERE.resolve(p + ".groovy"), Map.of()));
-        });
+        p ->
+            elsewhere(
+                () -> {
+                  Toolkit toolkit = Toolkit.load();
+                  return toolkit.study(toolkit.read(HERE.resolve(p + ".groovy"), Map.of()));
+                }));
   }
 
   /** The same of a plan elsewhere. */
@@ -62,8 +67,8 @@ public final class Samples {
 
   /**
    * Every file that {@code draw} makes of a sample, by path below the plan's folder. Written from
-   * the outcome that other tests read too; DemoPlanTest holds what the command itself writes
-   * against it.
+   * the outcome that other tests read too, on a Turkish machine in Nepal; DemoPlanTest holds what
+   * the command itself writes against it.
    */
   public static synchronized Map<String, String> drawn(String plan) {
     return DRAWN.computeIfAbsent(
@@ -71,12 +76,32 @@ public final class Samples {
         p -> {
           Outcome outcome = outcome(p);
           PlanWriter writer =
-              new PlanWriter(
-                  outcome,
-                  Papers.of(null, outcome.plan()),
-                  EnumSet.of(OutputKind.SVG, OutputKind.CSV, OutputKind.JSON));
-          return inFolder(out -> OutputFolder.write(out.resolve(p), writer::write), p);
+              elsewhere(
+                  () ->
+                      new PlanWriter(
+                          outcome,
+                          Papers.of(null, outcome.plan()),
+                          EnumSet.of(OutputKind.SVG, OutputKind.CSV, OutputKind.JSON)));
+          return elsewhere(
+              () -> inFolder(out -> OutputFolder.write(out.resolve(p), writer::write), p));
         });
+  }
+
+  /**
+   * Does it where numbers, capitals and hours are others than where golden files were written: what
+   * the machine had to do with them would show there.
+   */
+  private static <T> T elsewhere(Supplier<T> work) {
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+      TimeZone.setDefault(TimeZone.getTimeZone("Asia/Kathmandu"));
+      return work.get();
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
   }
 
   private static Map<String, String> draw(Path base, String plan) {

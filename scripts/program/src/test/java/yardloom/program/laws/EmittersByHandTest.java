@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
  * tables; no two inputs are equal.
  *
  * <p>Sources: wetted share = wetted area / root area, NRCS practice standard 441; widths that one
- * emitter wets, the plugin's table (coarse 2 ft, medium 3 ft, fine 4.5 ft; from memory); q = k ×
- * √p, EPANET 2.2 manual.
+ * emitter wets, a design manual's table (coarse 1 to 3 ft, fine 3 to 6 ft; its middle at 1 gph, its
+ * high end at 2); q = k × √p, EPANET 2.2 manual.
  */
 class EmittersByHandTest {
   private static final String YARD =
@@ -40,8 +40,9 @@ class EmittersByHandTest {
 
   /**
    * The apple grows 15 ft wide, 176.7 sq ft: half of that over π / 4 × 2² = 3.14 sq ft is 28.1, 29
-   * by the tenth left over; on clay loam, 4.5 ft wide, 15.9 sq ft, 5.56: 6. A blueberry 5 ft wide,
-   * 19.6 sq ft × 0.6: 3.75, 4 each on sand, 0.74, one each on clay loam.
+   * by the tenth left over; on clay loam, 4.5 ft wide, 15.9 sq ft, 5.56: 6. A blueberry 5 ft wide
+   * with emitters of twice the flow, 19.6 sq ft × 0.6 over π / 4 × 3²: 1.67, 2 each on sand; over π
+   * / 4 × 6² 0.42, one each on clay loam.
    */
   @Test
   void emitters_byMatureSpreadAndSoil() {
@@ -51,7 +52,7 @@ class EmittersByHandTest {
     assertEquals("5.0", sand.printed("emitters", "shrubs", "spread"));
     assertEquals("29", sand.printed("emitters", "apple", "each"));
     assertEquals("6", clay.printed("emitters", "apple", "each"));
-    assertEquals("4", sand.printed("emitters", "shrubs", "each"));
+    assertEquals("2", sand.printed("emitters", "shrubs", "each"));
     assertEquals("1", clay.printed("emitters", "shrubs", "each"));
     assertEquals("29", sand.printed("irrigation", "apple", "outlets"));
     // 29 × 3.14 sq ft of the 173 sq ft that lie a foot and more off the trunk.
@@ -60,16 +61,15 @@ class EmittersByHandTest {
   }
 
   /**
-   * Four bushes of four emitters: 16 × 2 × √(25 / 15) + 29 × 1 × √(25 / 20) = 41.3 + 32.4 gph
-   * behind the regulator of 25 psi, 1.23 gpm, less what the lines take; bought are 16, 29 and plain
-   * tube.
+   * Four bushes of two emitters: 8 × 2 × √(25 / 15) + 29 × 1 × √(25 / 20) = 20.7 + 32.4 gph behind
+   * the regulator of 25 psi, 0.88 gpm, less what the lines take; bought are 8, 29 and plain tube.
    */
   @Test
   void emitters_areCountedInFlowZoneTimetableAndBill() {
     Drawn drawn = Drawn.of(YARD.formatted("sandy loam"));
     int bushes = (int) number(drawn, "emitters", "shrubs", "plants");
-    assertEquals(4 * bushes, number(drawn, "irrigation", "shrubs", "outlets"));
-    double shrubs = 4 * bushes * 2 * Math.sqrt(25 / 15.0) / 60;
+    assertEquals(2 * bushes, number(drawn, "irrigation", "shrubs", "outlets"));
+    double shrubs = 2 * bushes * 2 * Math.sqrt(25 / 15.0) / 60;
     double apple = 29 * Math.sqrt(25 / 20.0) / 60;
     assertEquals(shrubs, number(drawn, "irrigation", "shrubs", "flow"), 0.02 * shrubs + 0.005);
     assertEquals(apple, number(drawn, "irrigation", "apple", "flow"), 0.02 * apple + 0.005);
@@ -77,7 +77,7 @@ class EmittersByHandTest {
     assertEquals(60 * (shrubs + apple) * 3.785411784, both, 0.02 * both);
     assertFalse(drawn.rows("timetable").isEmpty());
     assertEquals(29, number(drawn, "irrigation-parts", "emitter, 1.00 gph", "pieces"));
-    assertEquals(4 * bushes, number(drawn, "irrigation-parts", "emitter, 2.00 gph", "pieces"));
+    assertEquals(2 * bushes, number(drawn, "irrigation-parts", "emitter, 2.00 gph", "pieces"));
     double tube =
         number(drawn, "irrigation", "apple", "length")
             + number(drawn, "irrigation", "shrubs", "length");

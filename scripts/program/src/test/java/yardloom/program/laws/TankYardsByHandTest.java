@@ -8,6 +8,8 @@ import java.time.LocalDate;
 import java.util.function.IntPredicate;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import yardloom.kernel.draw.Panel;
+import yardloom.kernel.table.Table;
 
 /**
  * Two yards with tanks, from plan text to the printed tables: one barrel that feeds a bed by its
@@ -207,10 +209,44 @@ class TankYardsByHandTest {
         barrel.printed("timetable", "Jul", "start"), barrel.printed("timer-page", "Start", "m7"));
     // 258.6 gal of July through the half full tank's flow, a week's share of 31 days.
     double july = 84 * 4 / 12.0 * 1728 / 231 / 0.81;
-    assertEquals(
-        july / gallonsAnHour(4) * 60 * 7 / 31,
-        Double.parseDouble(barrel.printed("timer-page", "By hand, min/wk", "m7")),
-        2);
+    // 354 minutes a week on every third day: 7 / 3 is 3 days of the week, 118 minutes each.
+    String[] byHand = barrel.printed("timer-page", "By hand, a week", "m7").split(" × ");
+    assertEquals("3", byHand[0]);
+    assertEquals(july / gallonsAnHour(4) * 60 * 7 / 31 / 3, Double.parseDouble(byHand[1]), 1.5);
+  }
+
+  /** The household stands at the tank with the sheet in hand: the page is on it, and says so. */
+  @Test
+  void timerPage_standsOnTheSheet_whereATankWaters() {
+    String below = String.join(" ", onTheSheet(barrel, "timer-page").notes());
+    assertTrue(below.contains("Water comes from the tank by its height"), below);
+    String beside = String.join(" ", onTheSheet(linked, "timer-page").notes());
+    assertTrue(beside.contains("by can, or through a hose of its own"), beside);
+  }
+
+  private static Table onTheSheet(Drawn drawn, String id) {
+    return drawn.outcome().sheets().stream()
+        .filter(s -> s.id().equals("irrigation"))
+        .flatMap(s -> s.panels().stream())
+        .filter(Panel.TableBlock.class::isInstance)
+        .map(p -> ((Panel.TableBlock) p).table())
+        .filter(t -> t.id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * 10 m of berries without a height to run from: by can, what a watering of the lines would be.
+   * July: 30 m² × 90 mm / 0.81 = 3,333 L; the page's litres times the waterings of 31 days are
+   * that.
+   */
+  @Test
+  void canPage_saysWhatAWateringIs() {
+    String each = linked.printed("timer-page", "Or from the tank, each", "m7");
+    double litres = Double.parseDouble(each.replaceAll(".*\\((\\d+) L\\)", "$1"));
+    double every = Double.parseDouble(linked.printed("timer-page", "Every … days", "m7"));
+    assertEquals(30 * 90 / 0.81, litres * 31 / every, 0.05 * 3333);
+    assertEquals("", linked.printed("timer-page", "Or from the tank, each", "m8"));
   }
 
   /** 1.2 × 0.9 × 1.1 m three times hold 3,564 L, each weighs 1,188 kg and presses 10.8 kPa. */
@@ -251,6 +287,21 @@ class TankYardsByHandTest {
     assertEquals("tap", linked.printed("timetable", "Aug", "feed"));
     assertEquals("tank, tap whenever it is empty", linked.printed("timetable", "Sep", "feed"));
     assertFalse(linked.tables().containsKey("tank-levels"), "the tap feeds these lines");
+  }
+
+  /**
+   * 3,564 − 61.7 L on the evening of 30 June, 107.5 L less on each of 31 dry evenings: 16 of these
+   * in the mean, 1,782 L, half of 1.1 m. With the stand of 20 cm 0.75 m of water, 7.34 kPa at the
+   * bed.
+   */
+  @Test
+  void tank_standsAtAHeight_monthByMonth() {
+    double litres = 3564 - 30 * 50 / 0.81 / 30 - 16 * 30 * 90 / 0.81 / 31;
+    double water = litres / 3564 * 1.1;
+    assertEquals(0.55, water, 0.001);
+    assertEquals(water, linked.exact("tank-year", "Jul", "water"), 1e-4);
+    double kPa = (water + 0.2) * 9.79;
+    assertEquals(kPa, linked.exact("tank-head", "berries", "m7"), 0.02);
   }
 
   /**

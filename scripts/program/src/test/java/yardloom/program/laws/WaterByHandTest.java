@@ -75,7 +75,9 @@ class WaterByHandTest {
 
   /**
    * What is drawn easily, available share × root depth × p, over Kc × ET of a day; p is the table's
-   * plus 0.04 for each millimetre a day below 5. Strawberries root 8 in deep, asparagus 4 ft.
+   * plus 0.04 for each millimetre a day below 5. Strawberries root 8 in deep, asparagus 4 ft. An
+   * outlet of 0.6 gph wets 2 + 0.1 / 0.5 = 2.2 ft in silt loam, less than the 3 ft between rows: 39
+   * × 13 in × 2.2 ft of 140 sq ft, 66 percent, hold water.
    */
   @Test
   void daysApart_oftwoPlants_areThoseOfTheThirstierOne() {
@@ -84,7 +86,9 @@ class WaterByHandTest {
             YARD.formatted("plant 'asparagus', share: 0.5\n  plant 'garden strawberry', share: 0.5")
                 + "soilTexture 'silt loam', organic: 3\n");
     double deep = days(drawn, "asparagus");
-    double shallow = days(drawn, "garden strawberry");
+    double wetted = 39 * 13 / 12.0 * 2.2 / 140;
+    assertEquals(100 * wetted, number(drawn, "irrigation", "bed", "wetted"), 0.51);
+    double shallow = wetted * days(drawn, "garden strawberry");
     assertTrue(deep > 3 * shallow, deep + " and " + shallow);
     assertEquals(shallow, number(drawn, "irrigation", "bed", "days-apart"), 0.051 + 0.03 * shallow);
   }

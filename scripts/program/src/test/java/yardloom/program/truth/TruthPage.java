@@ -38,6 +38,7 @@ final class TruthPage {
 
   private final Path root;
   private final Map<String, List<Map<String, String>>> checks = new TreeMap<>();
+  private final GotFigures got = new GotFigures();
   private final Map<String, TreeSet<String>> namedBy = new TreeMap<>();
 
   TruthPage(Path root) throws IOException {
@@ -71,6 +72,10 @@ final class TruthPage {
     List<Map<String, String>> rows = rows(text);
     if (!rows.isEmpty() && rows.get(0).containsKey("source") && rows.get(0).containsKey("id")) {
       checks.put(name, rows);
+      Path kept = file.resolveSibling(file.getFileName().toString().replace(".csv", ".got"));
+      if (Files.exists(kept)) {
+        got.read(name, kept);
+      }
       rows.forEach(row -> name(row.get("id"), name));
     }
   }
@@ -137,6 +142,11 @@ final class TruthPage {
     return cells;
   }
 
+  /** Rows whose test keeps what was given, but not of them, and what is kept of rows that went. */
+  List<String> apart() {
+    return got.apart(checks);
+  }
+
   /** The collected checks that neither a CSV nor a test names and that no reason is given for. */
   List<String> unexplained() {
     return reference().stream()
@@ -185,6 +195,9 @@ final class TruthPage {
         .append(" rows in ")
         .append(checks.size())
         .append(" lists. A build passes only if each is met within its tolerance. ")
+        .append("Of ")
+        .append(shown())
+        .append(" rows the page shows what the program gives, which their tests hold too. ")
         .append("Made by `TruthPageTest`; run it with `-DupdateGolden=true` after a change.\n\n")
         .append(
             "Three groups: from the text of a plan to its printed tables; code that plans reach, ")
@@ -220,13 +233,23 @@ final class TruthPage {
         || row.getOrDefault("kind", "production").equals("production");
   }
 
-  private static void list(StringBuilder page, String name, List<Map<String, String>> rows) {
+  private long shown() {
+    return checks.entrySet().stream()
+        .flatMap(
+            list ->
+                list.getValue().stream()
+                    .filter(r -> !got.got(list.getKey(), r, list.getValue()).isEmpty()))
+        .count();
+  }
+
+  private void list(StringBuilder page, String name, List<Map<String, String>> rows) {
+    List<Map<String, String>> all = checks.get(name);
     String shown = name.replaceFirst("src/test/resources/yardloom/", "").replace(".csv", "");
     page.append("\n### ").append(shown).append("\n\n");
     boolean through = rows.get(0).containsKey("through");
-    page.append("| id | what is given | expected | within | source |")
+    page.append("| id | what is given | expected | got | within | source |")
         .append(through ? " reached by a plan |" : "")
-        .append("\n| --- | --- | --- | --- | --- |")
+        .append("\n| --- | --- | --- | --- | --- | --- |")
         .append(through ? " --- |" : "")
         .append('\n');
     for (Map<String, String> row : rows) {
@@ -246,7 +269,9 @@ final class TruthPage {
           .append(" | ")
           .append(cell(row.getOrDefault("expected", "(among what is given)")))
           .append(" | ")
-          .append(cell(row.getOrDefault("tolerance", "as the test says")))
+          .append(cell(or(got.got(name, row, all), "not kept")))
+          .append(" | ")
+          .append(cell(row.getOrDefault("tolerance", within(name, row))))
           .append(" | ")
           .append(cell(row.get("source") + (mark.isEmpty() ? "" : " (" + mark + ")")))
           .append(" |");
@@ -257,6 +282,14 @@ final class TruthPage {
       }
       page.append('\n');
     }
+  }
+
+  private String within(String name, Map<String, String> row) {
+    return or(got.within(name, row, checks.get(name)), "as the test says");
+  }
+
+  private static String or(String text, String otherwise) {
+    return text.isEmpty() ? otherwise : text;
   }
 
   private void collected(StringBuilder page) {

@@ -91,6 +91,10 @@ bed('meadow', rect(57.ft, 48.ft, 11.ft, 4.ft), use: 'perennial') {
   plantMix 'garden strawberry', share: 0.6
   plantMix 'sorrel', count: 5, stock: 'tray of 50'
 }
+bed('turns', rect(57.ft, 53.5.ft, 9.ft, 3.ft), use: 'annual') {
+  plant 'pea', rowSpacing: 12.inch
+  plantNext 'bush bean', after: 'pea', days: 62
+}
 compostBay 'bay', rect(50.ft, 12.ft, 4.ft, 3.ft)
 item 'drain rock', amount: 2.5.yd3, per: 'yd3', price: 44.money, low: 40.money, high: 50.money, hours: 1.5, phase: 'earth'
 task 'carry the old shed out', hours: 6, phase: 'earth'

@@ -1,12 +1,13 @@
 package yardloom.climate.et.formula;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import yardloom.climate.radiation.formula.SolarDay;
+import yardloom.kernel.outside.OutsideRows;
 
 class HargreavesTest {
+  private static final OutsideRows ROWS = OutsideRows.of(HargreavesTest.class, "hargreaves.csv");
+
   @ParameterizedTest
   @CsvFileSource(resources = "hargreaves.csv", numLinesToSkip = 1)
   void hargreaves_ofPublishedCases(
@@ -23,6 +24,6 @@ class HargreavesTest {
         raMj == null
             ? SolarDay.of(Math.toRadians(latitude), day).radiationMm()
             : raMj * SolarDay.MM_PER_MJ;
-    assertEquals(expected, Hargreaves.et0MmPerDay(meanC, maxC, minC, ra), tolerance, id);
+    ROWS.check(id, expected, Hargreaves.et0MmPerDay(meanC, maxC, minC, ra), tolerance);
   }
 }

@@ -28,12 +28,22 @@ public final class AnnualCurve {
   /** January to December. */
   public static List<Double> monthly(
       Coefficients kc, StageShares shares, MonthDay planted, int days) {
+    return monthly(kc, shares, planted, days, days);
+  }
+
+  /**
+   * The same of a crop that is cleared before it is over.
+   *
+   * @param stands the days from planting on which it stands, {@code days} at most
+   */
+  public static List<Double> monthly(
+      Coefficients kc, StageShares shares, MonthDay planted, int days, int stands) {
     if (days < 1 || days > 365) {
       throw new IllegalArgumentException("a crop of " + days + " days");
     }
     double[] sums = new double[12];
     LocalDate first = planted.atYear(YEAR);
-    for (int d = 0; d < days; d++) {
+    for (int d = 0; d < Math.min(stands, days); d++) {
       // The middle of the day.
       sums[first.plusDays(d).getMonthValue() - 1] += CropCurve.at(kc, shares, (d + 0.5) / days);
     }

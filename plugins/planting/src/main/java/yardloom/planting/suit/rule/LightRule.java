@@ -1,7 +1,6 @@
 package yardloom.planting.suit.rule;
 
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import yardloom.facts.LightNeed;
 import yardloom.facts.SunHours;
+import yardloom.kernel.unit.Months;
 import yardloom.planting.traits.LeastLight;
 
 /**
@@ -105,7 +105,7 @@ public final class LightRule implements SuitRule {
   }
 
   private static String name(Month month) {
-    return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    return Months.fullName(month);
   }
 
   private static List<Month> growing(Yard yard) {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
@@ -15,13 +16,15 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.planting.harvest.YieldCheck;
 
 class AreaYieldTest {
+  private static final OutsideRows ROWS = OutsideRows.of(AreaYieldTest.class, "area-yields.csv");
+
   @ParameterizedTest(name = "{0}")
   @CsvFileSource(resources = "area-yields.csv", numLinesToSkip = 1)
   void yields_areThoseOfTheirSources(
       String id, double pounds, double squareFeet, double expected, double tolerance) {
     double found =
         AreaYield.of(Mass.pounds(pounds), Area.squareFeet(squareFeet)).poundsPerSquareFoot();
-    assertEquals(expected, found, tolerance, id);
+    ROWS.check(id, expected, found, tolerance);
   }
 
   /** P15: the source rounds its own 513.5 lb on 30 × 30 ft to 0.6. */

@@ -14,10 +14,13 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import yardloom.kernel.geom.Clearance;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 
 class LatticeTest {
+  private static final OutsideRows ROWS = OutsideRows.of(LatticeTest.class, "lattice.csv");
+
   private static final Point ORIGIN = Point.metres(0, 0);
 
   private static List<Point> points(Shape bed, Length spacing, Layout layout) {
@@ -35,8 +38,8 @@ class LatticeTest {
     Shape bed =
         Shape.rectangle(Point.metres(2, 3), Length.inches(widthIn), Length.inches(lengthIn));
     Length spacing = Length.inches(spacingIn);
-    assertEquals(square, points(bed, spacing, Layout.SQUARE).size(), id);
-    assertEquals(staggered, points(bed, spacing, Layout.STAGGERED).size(), id);
+    ROWS.same(id, "square", square, points(bed, spacing, Layout.SQUARE).size());
+    ROWS.same(id, "staggered", staggered, points(bed, spacing, Layout.STAGGERED).size());
   }
 
   @Test

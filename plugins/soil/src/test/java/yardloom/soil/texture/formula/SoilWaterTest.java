@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.unit.Length;
 import yardloom.soil.texture.SoilWaterData;
@@ -20,6 +21,9 @@ import yardloom.soil.texture.formula.ProfileWater.StorageClass;
 
 /** Soil checks W01 to W19. */
 class SoilWaterTest {
+  private static final OutsideRows ROWS =
+      OutsideRows.of(SoilWaterTest.class, "/yardloom/soil/texture/formula/saxton-rawls.csv");
+
   @ParameterizedTest(name = "{0}")
   @CsvFileSource(resources = "/yardloom/soil/texture/formula/saxton-rawls.csv", numLinesToSkip = 1)
   void waterPoints_paperTable_agree(
@@ -37,15 +41,15 @@ class SoilWaterTest {
       double ksExact) {
     WaterPoints p = SaxtonRawls.of(sand / 100, clay / 100, om);
     // The paper's printed table, within its rounding.
-    assertEquals(wilt, p.wilting() * 100, 0.5);
-    assertEquals(field, p.fieldCapacity() * 100, 0.5);
-    assertEquals(saturated, p.saturated() * 100, 0.5);
-    assertEquals(ks, p.saturatedMmPerHour(), 0.051);
+    ROWS.check(id, "wilt", wilt, p.wilting() * 100, 0.5);
+    ROWS.check(id, "field", field, p.fieldCapacity() * 100, 0.5);
+    ROWS.check(id, "saturated", saturated, p.saturated() * 100, 0.5);
+    ROWS.check(id, "ks", ks, p.saturatedMmPerHour(), 0.051);
     // Unrounded values worked out apart from this code.
-    assertEquals(wiltExact, p.wilting() * 100, 0.005);
-    assertEquals(fieldExact, p.fieldCapacity() * 100, 0.005);
-    assertEquals(saturatedExact, p.saturated() * 100, 0.005);
-    assertEquals(ksExact, p.saturatedMmPerHour(), 0.0006);
+    ROWS.check(id, "wiltExact", wiltExact, p.wilting() * 100, 0.005);
+    ROWS.check(id, "fieldExact", fieldExact, p.fieldCapacity() * 100, 0.005);
+    ROWS.check(id, "saturatedExact", saturatedExact, p.saturated() * 100, 0.005);
+    ROWS.check(id, "ksExact", ksExact, p.saturatedMmPerHour(), 0.0006);
   }
 
   @Test

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Length;
@@ -18,17 +19,22 @@ import yardloom.soil.texture.formula.FieldTexture.Feel;
 
 /** Soil checks T01 to T43; sources stand in the rows. */
 class TextureRuleTest {
+  private static final OutsideRows TEXTURE_CLASS =
+      OutsideRows.of(TextureRuleTest.class, "/yardloom/soil/texture/formula/texture-class.csv");
+  private static final OutsideRows TEXTURE_COUNT =
+      OutsideRows.of(TextureRuleTest.class, "/yardloom/soil/texture/formula/texture-count.csv");
+
   @ParameterizedTest(name = "{0}")
   @CsvFileSource(resources = "/yardloom/soil/texture/formula/texture-class.csv", numLinesToSkip = 1)
   void soil_publishedPoint_hasItsClass(
       String id, double sand, double silt, double clay, String expected) {
-    assertEquals(expected, TextureRule.classify(sand, clay).title());
+    TEXTURE_CLASS.same(id, "", expected, TextureRule.classify(sand, clay).title());
   }
 
   @ParameterizedTest(name = "{0}")
   @CsvFileSource(resources = "/yardloom/soil/texture/formula/texture-count.csv", numLinesToSkip = 1)
   void wholePercentPoints_perClass_countAsPublished(String id, String texture, int points) {
-    assertEquals(points, counts().get(texture));
+    TEXTURE_COUNT.same(id, "", points, counts().get(texture));
   }
 
   @Test

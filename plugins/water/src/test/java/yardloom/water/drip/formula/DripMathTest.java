@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Flow;
@@ -25,6 +26,8 @@ import yardloom.water.timetable.formula.RunTime;
 import yardloom.water.timetable.formula.WateringPlan;
 
 class DripMathTest {
+  private static final OutsideRows ROWS = OutsideRows.of(DripMathTest.class, "grid.csv");
+
   @ParameterizedTest
   @CsvFileSource(resources = "grid.csv", numLinesToSkip = 1)
   void rate_ofOutletGrid_isThePublishedOne(
@@ -41,7 +44,7 @@ class DripMathTest {
     Length rate =
         ApplicationRate.perHour(
             flow, Length.metres(length.toSi(row)).by(Length.metres(length.toSi(spacing))));
-    assertEquals(expected, rate.in(Unit.byWord(unit).orElseThrow()), expected * 1e-4, id);
+    ROWS.check(id, expected, rate.in(Unit.byWord(unit).orElseThrow()), expected * 1e-4);
   }
 
   /** Trade sheets print 231.1; the exact constant is 231. */

@@ -14,16 +14,19 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 
 /** Emitters for each plant against published examples, and along tubes. */
 class EmitterCountTest {
+  private static final OutsideRows ROWS = OutsideRows.of(EmitterCountTest.class, "emitters.csv");
+
   @ParameterizedTest
   @CsvFileSource(resources = "emitters.csv", numLinesToSkip = 1)
   void count_isThePublishedOne(String id, double area, double share, double wets, int expected) {
     Length width = Length.feet(Math.sqrt(wets * 4 / Math.PI));
-    assertEquals(expected, EmitterCount.of(Area.squareFeet(area), share, width), id);
+    ROWS.same(id, "", expected, EmitterCount.of(Area.squareFeet(area), share, width));
   }
 
   /**

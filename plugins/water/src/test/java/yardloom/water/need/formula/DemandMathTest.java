@@ -12,11 +12,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.water.timetable.formula.SoilWater;
 
 class DemandMathTest {
+  private static final OutsideRows EASY_SHARE =
+      OutsideRows.of(DemandMathTest.class, "easy-share.csv");
+  private static final OutsideRows ROOT_ZONE =
+      OutsideRows.of(DemandMathTest.class, "root-zone.csv");
+
   private static double allowance(double et, double factor, double all, double special) {
     return WaterBudget.allowance(
             Length.inches(et), factor, Area.squareFeet(all), Area.squareFeet(special))
@@ -84,7 +90,7 @@ class DemandMathTest {
   @CsvFileSource(resources = "easy-share.csv", numLinesToSkip = 1)
   void easyShare_ofDailyUse_isThatOfPyfao56(
       String id, double tabled, double useMm, double expected) {
-    assertEquals(expected, SoilWater.easyShare(tabled, Length.millimetres(useMm)), 0.001, id);
+    EASY_SHARE.check(id, expected, SoilWater.easyShare(tabled, Length.millimetres(useMm)), 0.001);
   }
 
   @ParameterizedTest
@@ -98,8 +104,8 @@ class DemandMathTest {
       double totalMm,
       double readyMm) {
     Length total = SoilWater.total(heldMmPerM / 1000, 0, Length.metres(rootM));
-    assertEquals(totalMm, total.millimetres(), 0.5, id);
-    assertEquals(readyMm, SoilWater.ready(total, easyShare).millimetres(), 0.51, id);
+    ROOT_ZONE.check(id, "totalMm", totalMm, total.millimetres(), 0.5);
+    ROOT_ZONE.check(id, "readyMm", readyMm, SoilWater.ready(total, easyShare).millimetres(), 0.51);
   }
 
   /** Rows of pyfao56's test01 output (USDA-ARS), read. */

@@ -9,14 +9,19 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Unit;
 
 class EffectiveRainTest {
+  private static final OutsideRows CROPWAT = OutsideRows.of(EffectiveRainTest.class, "cropwat.csv");
+  private static final OutsideRows STEPPED = OutsideRows.of(EffectiveRainTest.class, "stepped.csv");
+  private static final OutsideRows TR21 = OutsideRows.of(EffectiveRainTest.class, "tr21.csv");
+
   @ParameterizedTest
   @CsvFileSource(resources = "cropwat.csv", numLinesToSkip = 1)
   void cropwat_ofMonthlyRain_isThePublishedForm(String id, double rainMm, double effectiveMm) {
-    assertEquals(effectiveMm, CropwatRain.effectiveMm(rainMm), 0.01, id);
+    CROPWAT.check(id, effectiveMm, CropwatRain.effectiveMm(rainMm), 0.01);
   }
 
   @ParameterizedTest
@@ -24,7 +29,7 @@ class EffectiveRainTest {
   void steppedMethods_ofRain_giveThePublishedValue(
       String id, String method, double rain, String unit, double expected, double tolerance) {
     Unit of = Unit.byWord(unit).orElseThrow();
-    assertEquals(expected, effective(method, Length.metres(of.toSi(rain))).in(of), tolerance, id);
+    STEPPED.check(id, expected, effective(method, Length.metres(of.toSi(rain))).in(of), tolerance);
   }
 
   private static Length effective(String method, Length rain) {
@@ -43,7 +48,7 @@ class EffectiveRainTest {
       String id, double rainIn, double cropIn, double refillIn, double expected) {
     Length found =
         Tr21Rain.effective(Length.inches(rainIn), Length.inches(cropIn), Length.inches(refillIn));
-    assertEquals(expected, found.inches(), 0.001, id);
+    TR21.check(id, expected, found.inches(), 0.001);
   }
 
   /** P-04, StateCU xcrain. */

@@ -10,11 +10,20 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Pressure;
 
 class FrictionTest {
+  private static final OutsideRows HAZEN_WILLIAMS =
+      OutsideRows.of(FrictionTest.class, "hazen-williams.csv");
+  private static final OutsideRows SPEEDS = OutsideRows.of(FrictionTest.class, "speeds.csv");
+  private static final OutsideRows SMALL_TUBES =
+      OutsideRows.of(FrictionTest.class, "small-tubes.csv");
+  private static final OutsideRows TRANSITION =
+      OutsideRows.of(FrictionTest.class, "transition.csv");
+
   private static final double FOOT = 0.3048;
   private static final double INCH = 0.0254;
 
@@ -31,7 +40,7 @@ class FrictionTest {
   void hazenWilliams_ofPublishedPipes(
       String id, double flowGpm, double inches, double c, double expected, double tolerance) {
     double found = new HazenWilliams(c).gradient(gpm(flowGpm), inches * INCH) * 1000;
-    assertEquals(expected, found, tolerance, id);
+    HAZEN_WILLIAMS.check(id, expected, found, tolerance);
   }
 
   /** HF-01, HF-04: another printed form gives 9.007 ft in 100 ft; forms differ by 1.6 percent. */
@@ -67,7 +76,7 @@ class FrictionTest {
   void speed_ofPublishedPipes(
       String id, double flowGpm, double inches, double expected, double tolerance) {
     double found = PipeSpeed.metresPerSecond(gpm(flowGpm), inches * INCH) / FOOT;
-    assertEquals(expected, found, tolerance, id);
+    SPEEDS.check(id, expected, found, tolerance);
     double back = PipeSpeed.flowM3s(found * FOOT, inches * INCH);
     assertEquals(flowGpm, Flow.cubicMetresPerSecond(back).gallonsPerMinute(), 1e-6);
   }
@@ -83,7 +92,7 @@ class FrictionTest {
           default -> new HazenWilliams(150);
         };
     double found = friction.gradient(lph(flowLph), mm / 1000) * 100;
-    assertEquals(expected, found, expected * 1e-3, id);
+    SMALL_TUBES.check(id, expected, found, expected * 1e-3);
   }
 
   /** HF-16, HF-17: combined constants of drip handbooks (7.89e7 and 0.133 from memory). */
@@ -116,7 +125,7 @@ class FrictionTest {
                     DarcyWeisbach.PLASTIC_M, Water.VISCOSITY_M2S, DarcyWeisbach.ENGINE_GRAVITY)
                 .gradient(litresPerMinute / 60_000, 0.0145)
             * 10;
-    assertEquals(lossM, ours, 3e-5, id);
+    TRANSITION.check(id, lossM, ours, 3e-5);
   }
 
   /** HF-19, HF-20, HF-21: doctest outputs of the Python library fluids, read. */

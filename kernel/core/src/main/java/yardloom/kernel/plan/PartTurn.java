@@ -1,7 +1,7 @@
 package yardloom.kernel.plan;
 
 /** Whose turn it is where a yard is made in parts, one after the other. */
-public enum Turn {
+public enum PartTurn {
   /** Made in an earlier part, or there before all of them: nothing is bought or done for it. */
   DONE,
   /** Made now. */
@@ -13,7 +13,7 @@ public enum Turn {
   public static final AttributeKey<String> PART = new AttributeKey<>("kernel.part", String.class);
 
   /** On an element: its turn, where it is not {@link #NOW}. */
-  static final AttributeKey<Turn> KEY = new AttributeKey<>("kernel.turn", Turn.class);
+  static final AttributeKey<PartTurn> KEY = new AttributeKey<>("kernel.turn", PartTurn.class);
 
   /** On the plan: the turns of its parts, where they have any. */
   static final AttributeKey<PartTurns> TURNS = new AttributeKey<>("kernel.turns", PartTurns.class);

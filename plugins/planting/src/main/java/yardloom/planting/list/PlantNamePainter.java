@@ -1,4 +1,4 @@
-package yardloom.planting.placing;
+package yardloom.planting.list;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -14,6 +14,9 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.SheetUse;
+import yardloom.planting.placing.PlantPlaces;
+import yardloom.planting.placing.Planting;
+import yardloom.planting.turn.TurnPlan;
 
 /**
  * Says beside each bed how many of which plants stand in it; the planting sheet has keys instead.
@@ -32,7 +35,7 @@ public final class PlantNamePainter implements Painter {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(PlantPlaces.KEY);
+    return Set.of(PlantPlaces.KEY, TurnPlan.KEY);
   }
 
   @Override
@@ -45,7 +48,8 @@ public final class PlantNamePainter implements Painter {
     List<Mark> marks = new ArrayList<>();
     Set<String> said = new HashSet<>();
     for (List<Planting> bed : facts.get(PlantPlaces.KEY).byBed().values()) {
-      String text = bed.stream().map(PlantNamePainter::label).collect(Collectors.joining(", "));
+      TurnPlan turns = facts.get(TurnPlan.KEY);
+      String text = bed.stream().map(p -> label(p, turns)).collect(Collectors.joining(", "));
       int rank = said.add(text) ? LABEL_RANK : REPEATED_RANK;
       Shape shape = bed.get(0).bed().shape();
       marks.add(new Mark.Label(shape.heart(), text, 2, false, rank, Mark.Anchor.NEAR).on(shape));
@@ -53,7 +57,13 @@ public final class PlantNamePainter implements Painter {
     return marks;
   }
 
-  private static String label(Planting p) {
+  /** What shares its ground over the year says in which months it stands there. */
+  private static String label(Planting p, TurnPlan turns) {
+    String months = turns.of(p).map(t -> " (" + t.months() + ")").orElse("");
+    return (p.follows().isPresent() ? "then " : "") + kind(p) + months;
+  }
+
+  private static String kind(Planting p) {
     int drills = p.drills().size();
     return p.plant().start().isInDrills()
         ? drills + (drills == 1 ? " row of " : " rows of ") + p.plant().name()

@@ -1,0 +1,56 @@
+package yardloom.kernel.scope;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.function.Consumer;
+import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.OwnColumns;
+
+/**
+ * A table of a user's own, handed to a word as text. What is wrong in it is told at the word, with
+ * the place in the table: file, line and column.
+ *
+ * @param name of the file, for messages
+ */
+public record OwnTable(PlanScope plan, String name, String csv) {
+  /** A table whose file the script may not have named. */
+  public static OwnTable of(PlanScope plan, String csv, String name, String otherwise) {
+    return new OwnTable(plan, name == null ? otherwise : name, csv);
+  }
+
+  /** The source of rows that name none. */
+  public Source source() {
+    return Source.plan(name);
+  }
+
+  /**
+   * Hands on row by row. A problem without a place is put at the cell of the first needed column,
+   * which names what the row is about.
+   *
+   * @param needed the columns that the table must have, at least one
+   * @param may the others that it may have, beside those of a source
+   */
+  public void each(List<String> needed, Collection<String> may, Consumer<DataRow> reader) {
+    reading(
+        () -> {
+          for (DataRow row : OwnColumns.rows(name, csv, needed, may)) {
+            try {
+              reader.accept(row);
+            } catch (PlanException e) {
+              throw e.at(row.placeOf(needed.get(0)));
+            }
+          }
+        });
+  }
+
+  /** Puts the problems of another way of reading the table at the word. */
+  public void reading(Runnable reader) {
+    try {
+      reader.run();
+    } catch (PlanException e) {
+      throw e.inTextOf(plan.place());
+    }
+  }
+}

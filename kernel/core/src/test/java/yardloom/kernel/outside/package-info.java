@@ -1,0 +1,2 @@
+/** For tests: figures of others, held against ours. Start with {@code OutsideRows}. */
+package yardloom.kernel.outside;

@@ -1,0 +1,69 @@
+package yardloom.work.delivery;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * When loads of one phase are tipped, so that no two heaps lie on one spot.
+ *
+ * <p>The crew spreads all loads of the phase one after the other, at an even pace over its days. A
+ * load is tipped once the one before it on the same spot is spread, the first of each spot when the
+ * phase begins: at {@code t = spread before / all × days}. What would come in the last quarter of a
+ * day comes first thing on the next, unless that was the last day. Loads hold something; without
+ * loads there are no times.
+ *
+ * <p>References: arithmetic; the quarter is common practice, since nobody wants a truck at the end
+ * of the day.
+ */
+public final class DeliveryDays {
+  private static final double LATE = 0.75;
+  private static final double NOON = 0.5;
+
+  /** A truck that is a few minutes early finds the heap all but gone. */
+  private static final double EARLY = 1.0 / 16;
+
+  private DeliveryDays() {}
+
+  /**
+   * One load.
+   *
+   * @param spot where it is tipped, by any name
+   * @param volume in any unit, above zero
+   */
+  public record Load(String spot, double volume) {}
+
+  /**
+   * When it is tipped.
+   *
+   * @param day of the phase, from 0
+   */
+  public record Time(int day, Delivery.When when) {}
+
+  /** In the order of the loads. */
+  public static List<Time> of(List<Load> loads, int days) {
+    double all = loads.stream().mapToDouble(Load::volume).sum();
+    Map<String, Double> free = new HashMap<>();
+    List<Time> times = new ArrayList<>();
+    double spread = 0;
+    for (Load load : loads) {
+      times.add(time(free.getOrDefault(load.spot(), 0.0) / all * days, days));
+      spread += load.volume();
+      free.put(load.spot(), spread);
+    }
+    return List.copyOf(times);
+  }
+
+  private static Time time(double at, int days) {
+    int day = Math.min((int) Math.floor(at + EARLY), days - 1);
+    double part = at - day;
+    if (part > LATE && day < days - 1) {
+      return new Time(day + 1, Delivery.When.FIRST_THING);
+    }
+    if (part <= EARLY) {
+      return new Time(day, Delivery.When.FIRST_THING);
+    }
+    return new Time(day, part < NOON ? Delivery.When.BEFORE_NOON : Delivery.When.AFTER_NOON);
+  }
+}

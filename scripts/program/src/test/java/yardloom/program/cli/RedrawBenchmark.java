@@ -1,0 +1,170 @@
+package yardloom.program.cli;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import yardloom.kernel.fact.Again;
+import yardloom.kernel.fact.Results;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.recall.Recall;
+import yardloom.kernel.study.Outcome;
+import yardloom.kernel.study.Study;
+import yardloom.program.output.SheetSet;
+import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.compose.SheetMemory;
+import yardloom.sheet.svg.SvgWriter;
+
+/**
+ * Measures what `watch` does after a bed of a demo plan was moved, in one process, in milliseconds
+ * of its thread's processor time. Run {@code scripts/program/benchmark.sh redraw}.
+ */
+public final class RedrawBenchmark {
+  /** A bed that another picture has elsewhere. */
+  private static final String BED = "rect(3.5.ft + 7.ft * i, 64";
+
+  private final Toolkit toolkit = Toolkit.load();
+  private final Recall recall = new Recall();
+  private final SheetMemory memory = new SheetMemory();
+  private final Map<String, Long> readers = new TreeMap<>();
+  private final Map<String, ComposedSheet> shown = new LinkedHashMap<>();
+
+  private RedrawBenchmark() {}
+
+  /** Thread time of the parts of one redraw, in ms. */
+  private record Redraw(
+      double read, double study, double sheets, double svg, int worked, int drawn) {
+    double sum() {
+      return read + study + sheets + svg;
+    }
+  }
+
+  /**
+   * Prints the redraws and their median.
+   *
+   * @param args the plan, how many redraws, and with a third argument every reader's time in the
+   *     last one
+   */
+  public static void main(String[] args) throws IOException {
+    Path plan = Path.of(args[0]).toAbsolutePath();
+    int times = Integer.parseInt(args[1]);
+    RedrawBenchmark benchmark = new RedrawBenchmark();
+    String text = Files.readString(plan);
+    Path script = plan.resolveSibling("moved-" + plan.getFileName());
+    List<Redraw> redraws = new ArrayList<>();
+    for (int i = 0; i <= times; i++) {
+      String moved =
+          text.replace(
+              BED, "rect(3.5.ft + 7.ft * i + (i == 7 ? " + i % 7 * 0.1 + ".ft : 0.ft), 64");
+      Files.writeString(script, i == 0 ? text : moved);
+      Redraw redraw = benchmark.redraw(script);
+      System.out.println((i == 0 ? "first " : "redraw ") + words(redraw));
+      if (i > 0) {
+        redraws.add(redraw);
+      }
+    }
+    Files.delete(script);
+    if (args.length > 2) {
+      benchmark.readers.entrySet().stream()
+          .sorted((a, b) -> Long.compare(b.getValue(), a.getValue()))
+          .limit(40)
+          .forEach(
+              e -> System.out.printf(Locale.ROOT, "%8.1f %s%n", e.getValue() / 1e6, e.getKey()));
+    }
+    System.out.println("median " + words(median(redraws)));
+  }
+
+  private static String words(Redraw r) {
+    return String.format(
+        Locale.ROOT,
+        "%.0f ms: read %.0f, study %.0f (%d worked), sheets %.0f (%d drawn), svg %.0f",
+        r.sum(),
+        r.read(),
+        r.study(),
+        r.worked(),
+        r.sheets(),
+        r.drawn(),
+        r.svg());
+  }
+
+  /** The first half only warms up. */
+  private static Redraw median(List<Redraw> redraws) {
+    List<Redraw> late = new ArrayList<>(redraws.subList(redraws.size() / 2, redraws.size()));
+    late.sort((a, b) -> Double.compare(a.sum(), b.sum()));
+    return late.get(late.size() / 2);
+  }
+
+  private Redraw redraw(Path script) {
+    readers.clear();
+    double[] at = new double[5];
+    at[0] = nowMs();
+    Plan plan = toolkit.read(script, Map.of());
+    at[1] = nowMs();
+    Outcome outcome = new Study(toolkit.plugins()).of(plan, new Timed());
+    recall.keep();
+    at[2] = nowMs();
+    List<ComposedSheet> sheets = SheetSet.of(outcome, Papers.of(null, plan), memory);
+    at[3] = nowMs();
+    int drawn = 0;
+    for (ComposedSheet sheet : sheets) {
+      if (shown.put(sheet.id(), sheet) != sheet) {
+        long before = now();
+        SvgWriter.element(sheet);
+        readers.merge("svg " + sheet.id(), now() - before, Long::sum);
+        drawn++;
+      }
+    }
+    at[4] = nowMs();
+    return new Redraw(
+        at[1] - at[0], at[2] - at[1], at[3] - at[2], at[4] - at[3], recall.worked().size(), drawn);
+  }
+
+  private static double nowMs() {
+    return now() / 1e6;
+  }
+
+  private static long now() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+  }
+
+  /** The memory of the last run, with the time that each reader takes. */
+  private final class Timed implements Again {
+    @Override
+    public void over(Plan plan, Results facts) {
+      recall.over(plan, facts);
+    }
+
+    @Override
+    public void offers(Function<Object, ?> tables) {
+      recall.offers(tables);
+    }
+
+    @Override
+    public <T> T of(String reader, Supplier<T> work) {
+      long before = now();
+      boolean[] worked = new boolean[1];
+      long[] itself = new long[1];
+      T result =
+          recall.of(
+              reader,
+              () -> {
+                worked[0] = true;
+                long began = now();
+                T made = work.get();
+                itself[0] = now() - began;
+                return made;
+              });
+      readers.merge((worked[0] ? "WORK " : "kept ") + reader, itself[0], Long::sum);
+      readers.merge("memory of " + reader, now() - before - itself[0], Long::sum);
+      return result;
+    }
+  }
+}
