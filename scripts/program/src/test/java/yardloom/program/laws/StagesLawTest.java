@@ -3,6 +3,7 @@ package yardloom.program.laws;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.Example;
@@ -100,6 +101,15 @@ class StagesLawTest {
         "cost " + last(two, "stages", "cost"));
     assertEquals(last(two, "materials-cost", "likely"), last(two, "stages", "cost"), 1e-6);
     assertEquals(last(two, "stage-costs", "all"), last(two, "stages", "cost"), 1e-6);
+  }
+
+  /** A stage without a day of its own begins a year after the one before. */
+  @Example
+  void withoutADay_itIsAYearLater() {
+    Table stages = table(staged(1), "stages");
+    assertEquals(
+        List.of(LocalDate.of(2027, 3, 1), LocalDate.of(2028, 3, 1)),
+        stages.rows().subList(0, 2).stream().map(r -> r.get(1).value().orElseThrow()).toList());
   }
 
   /** What is built already is bought and worked in no stage, wherever it stands. */
