@@ -76,11 +76,7 @@ public final class MaterialSheet implements SheetMaker {
     panels.add(Panel.SitePlan.yardWith(ground(offers)));
     panels.add(SectionFigure.of(surfaces, plan.info().units()));
     for (TableMaker maker :
-        List.of(
-            new StackTable(),
-            new TakeOffTable(),
-            new OrderTable(),
-            new LoadTable())) {
+        List.of(new StackTable(), new TakeOffTable(), new OrderTable(), new LoadTable())) {
       panels.add(new Panel.TableBlock(PartTables.of(maker, plan, facts)));
     }
     for (Table table : offers.tables(SheetPage.MATERIALS)) {

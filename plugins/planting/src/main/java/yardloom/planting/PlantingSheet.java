@@ -75,8 +75,7 @@ public final class PlantingSheet implements SheetMaker {
             new PlantingTimes(),
             new HarvestTable(),
             new CareTable())
-        .forEach(
-            m -> panels.add(new Panel.TableBlock(PartTables.forSheet(m, plan, facts))));
+        .forEach(m -> panels.add(new Panel.TableBlock(PartTables.forSheet(m, plan, facts))));
     PlantPlaces places = facts.get(PlantPlaces.KEY);
     panels.add(YoungView.of(plan, places));
     GuildSection.of(places, PlantKeys.of(places), plan.info().units()).ifPresent(panels::add);

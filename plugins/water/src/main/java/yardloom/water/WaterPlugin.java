@@ -88,8 +88,8 @@ import yardloom.water.timetable.TimerPageTable;
 import yardloom.water.timetable.TimetableCalculator;
 import yardloom.water.timetable.TimetableTable;
 import yardloom.water.zone.ZoneCalculator;
-import yardloom.water.zone.ZoneStageTable;
 import yardloom.water.zone.ZonePainter;
+import yardloom.water.zone.ZoneStageTable;
 
 /** The water plugin. */
 public final class WaterPlugin implements YardPlugin {

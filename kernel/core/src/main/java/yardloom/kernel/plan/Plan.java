@@ -85,7 +85,10 @@ public record Plan(
 
   /** Whether something that was said of the plan is bought and done now, or an element's of it. */
   public boolean isNow(Attributes.Entry<?> said) {
-    return attributes.get(PartTurn.TURNS).map(turns -> turns.of(said.part()) == PartTurn.NOW).orElse(true);
+    return attributes
+        .get(PartTurn.TURNS)
+        .map(turns -> turns.of(said.part()) == PartTurn.NOW)
+        .orElse(true);
   }
 
   /**
@@ -95,7 +98,10 @@ public record Plan(
   public boolean isOwn(Element element) {
     return element.turn() == PartTurn.NOW
         || element.turn() == PartTurn.DONE
-            && attributes.get(PartTurn.TURNS).map(turns -> turns.of("") == PartTurn.NOW).orElse(true);
+            && attributes
+                .get(PartTurn.TURNS)
+                .map(turns -> turns.of("") == PartTurn.NOW)
+                .orElse(true);
   }
 
   /** What is made now, as tables call it; empty where the yard is not looked at in parts. */

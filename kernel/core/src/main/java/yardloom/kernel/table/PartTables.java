@@ -24,9 +24,7 @@ public final class PartTables {
     List<PartOfPlan> parts = parts(maker, facts);
     return parts.isEmpty()
         ? maker.forSheet(plan, facts, maker.make(plan, facts))
-        : joined(
-            parts,
-            p -> maker.forSheet(p.plan(), declared(maker, p), made(maker, p)));
+        : joined(parts, p -> maker.forSheet(p.plan(), declared(maker, p), made(maker, p)));
   }
 
   private static List<PartOfPlan> parts(TableMaker maker, Facts facts) {

@@ -6,14 +6,18 @@ import yardloom.kernel.diary.DiaryEntry;
 final class CareDiary {
   private CareDiary() {}
 
-  /** @param now the part of the plan that it belongs to; empty where there are none */
+  /**
+   * @param now the part of the plan that it belongs to; empty where there are none
+   */
   static DiaryEntry entry(CareAct act, String now) {
     String plants = String.join(", ", act.plants());
     return new DiaryEntry(
         act.key() + "-s" + act.season() + (now.isEmpty() ? "" : "-" + CareYears.slug(now)),
         act.from(),
         act.until(),
-        act.what() + (plants.isEmpty() ? "" : ": " + plants) + (now.isEmpty() ? "" : " (" + now + ")"),
+        act.what()
+            + (plants.isEmpty() ? "" : ": " + plants)
+            + (now.isEmpty() ? "" : " (" + now + ")"),
         act.how() + " (" + act.source().cite() + ")",
         act.season() == CareAct.GROWN ? act.every() : 0);
   }

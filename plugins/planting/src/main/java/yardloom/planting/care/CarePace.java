@@ -12,8 +12,8 @@ import yardloom.facts.mulch.TopUp;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
-import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PartTurn;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
@@ -51,9 +51,7 @@ final class CarePace {
   /** Whether the first dripline of the yard is laid with this part of the plan. */
   private boolean beginsDrip() {
     List<Element> dripped =
-        in.all(YardFacts.DRIPLINES).stream()
-            .flatMap(d -> plan.element(d.in()).stream())
-            .toList();
+        in.all(YardFacts.DRIPLINES).stream().flatMap(d -> plan.element(d.in()).stream()).toList();
     return dripped.stream().anyMatch(plan::isOwn)
         && dripped.stream().allMatch(e -> plan.isOwn(e) || e.turn() == PartTurn.LATER);
   }

@@ -14,8 +14,8 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.fact.Sink;
-import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PartTurn;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
@@ -95,7 +95,10 @@ public final class StockCalculator implements Calculator {
           .forEach(
               (line, form) -> {
                 boolean isNow =
-                    part.plan().element(line.in()).filter(e -> e.turn() == PartTurn.NOW).isPresent();
+                    part.plan()
+                        .element(line.in())
+                        .filter(e -> e.turn() == PartTurn.NOW)
+                        .isPresent();
                 if (isNow || !forms.containsKey(line)) {
                   forms.put(line, form);
                 }

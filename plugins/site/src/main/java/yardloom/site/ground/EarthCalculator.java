@@ -14,8 +14,8 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
-import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PartTurn;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Volume;
 import yardloom.site.ground.EarthWords.Earth;
 

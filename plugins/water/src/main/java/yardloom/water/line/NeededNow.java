@@ -9,8 +9,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
-import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PartTurn;
+import yardloom.kernel.plan.Plan;
 import yardloom.water.drip.DripRun;
 
 /**

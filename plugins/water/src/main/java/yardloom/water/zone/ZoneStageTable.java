@@ -10,15 +10,14 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.ElementId;
-import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PartTurn;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-
 import yardloom.water.need.DriplineDay;
 
 /** Which zones begin or grow with which stage, and what is to be capped until later. */
@@ -76,10 +75,7 @@ public final class ZoneStageTable implements TableMaker {
 
   private static String names(Plan plan, Zone zone, PartTurn turn) {
     List<String> names =
-        zone.beds().stream()
-            .filter(bed -> turnOf(plan, bed) == turn)
-            .map(ElementId::name)
-            .toList();
+        zone.beds().stream().filter(bed -> turnOf(plan, bed) == turn).map(ElementId::name).toList();
     return names.isEmpty() ? "" : NameRuns.text(names);
   }
 

@@ -144,12 +144,12 @@ public final class ClientSheet implements SheetMaker {
 
   private static String days(PhaseTime first, PhaseTime last, int days) {
     return first.start().isPresent()
-            ? "Work from "
-                + TableFormat.date(first.start().get())
-                + " to "
-                + TableFormat.date(last.end().orElseThrow())
-                + "."
-            : "Work takes " + days + " working days; no date is set.";
+        ? "Work from "
+            + TableFormat.date(first.start().get())
+            + " to "
+            + TableFormat.date(last.end().orElseThrow())
+            + "."
+        : "Work takes " + days + " working days; no date is set.";
   }
 
   /** What is in season only after the work is done is planted on days of its own. */

@@ -58,9 +58,7 @@ public final class DeliveryCalculator implements Calculator {
       List<DeliveryDays.Time> times =
           DeliveryDays.of(
               trucks.stream()
-                  .map(
-                      t ->
-                          new DeliveryDays.Load(t.spot().orElse(""), t.load().cubicMetres()))
+                  .map(t -> new DeliveryDays.Load(t.spot().orElse(""), t.load().cubicMetres()))
                   .toList(),
               phase.days());
       for (int i = 0; i < trucks.size(); i++) {

@@ -39,8 +39,7 @@ public final class StagePainter implements Painter {
           Style.Hatch.SPARSE_DOTS,
           Style.Hatch.BRICK);
 
-  private static final Style BUILT =
-      Style.filled("stage-built", "#d9d9d4").outlined(INK, 0.18);
+  private static final Style BUILT = Style.filled("stage-built", "#d9d9d4").outlined(INK, 0.18);
 
   @Override
   public Layer layer() {

@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import yardloom.kernel.plan.Attributes;
-import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.plan.PartTurns;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.work.labour.WorkSettings;
 
@@ -34,7 +34,8 @@ public final class Stages {
       turns.put("", i == 0 ? PartTurn.NOW : PartTurn.DONE);
       all.stream().filter(Stage::built).forEach(s -> turns.put(s.name(), PartTurn.DONE));
       for (int j = 0; j < made.size(); j++) {
-        turns.put(made.get(j).name(), j < i ? PartTurn.DONE : j == i ? PartTurn.NOW : PartTurn.LATER);
+        turns.put(
+            made.get(j).name(), j < i ? PartTurn.DONE : j == i ? PartTurn.NOW : PartTurn.LATER);
       }
       Plan part = plan.in(new PartTurns(made.get(i).name(), turns));
       WorkSettings work = plan.attributes().get(WorkSettings.KEY).orElseGet(WorkSettings::defaults);

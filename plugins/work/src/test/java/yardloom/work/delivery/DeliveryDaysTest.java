@@ -48,8 +48,7 @@ class DeliveryDaysTest {
   @Test
   void spotsOfTheirOwn_areFilledOnTheFirstMorning() {
     assertEquals(
-        List.of(
-            new Time(0, FIRST), new Time(0, FIRST), new Time(1, Delivery.When.BEFORE_NOON)),
+        List.of(new Time(0, FIRST), new Time(0, FIRST), new Time(1, Delivery.When.BEFORE_NOON)),
         DeliveryDays.of(
             List.of(new Load("path", 4), new Load("drive", 7), new Load("drive", 4)), 2));
   }

@@ -13,8 +13,7 @@ import yardloom.kernel.table.Table;
  * @param key what that name is looked up by
  * @param about what the short cells of its row say
  */
-record Askable(
-    Table table, String row, String key, String about, Column column, Cell cell) {
+record Askable(Table table, String row, String key, String about, Column column, Cell cell) {
 
   /** The text to type for it. */
   String address() {

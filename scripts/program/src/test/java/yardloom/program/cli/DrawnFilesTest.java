@@ -91,11 +91,13 @@ class DrawnFilesTest {
   void tablesAlone_areToldWithoutSheets_butSheetsThatAreNamedAreLookedFor() throws IOException {
     Run tables = draw("--as", "csv", "--out", "tables");
     assertEquals(0, tables.code(), tables.err());
-    assertTrue(tables.out().lines().findFirst().orElseThrow().matches(".*: \\d+ tables"), tables.out());
+    assertTrue(
+        tables.out().lines().findFirst().orElseThrow().matches(".*: \\d+ tables"), tables.out());
     assertFalse(Files.exists(folder.resolve("tables/files/sheets")));
     assertTrue(Files.exists(folder.resolve("tables/files/tables/beds.csv")));
     Run sheets = draw("--as", "svg", "--out", "sheets");
-    assertTrue(sheets.out().lines().findFirst().orElseThrow().contains(" sheets at "), sheets.out());
+    assertTrue(
+        sheets.out().lines().findFirst().orElseThrow().contains(" sheets at "), sheets.out());
     Run named = draw("--as", "csv", "--sheets", "no-such", "--out", "named");
     assertEquals(ExitCode.PLAN, named.code(), named.out());
     assertTrue(named.err().contains("no-such"), named.err());

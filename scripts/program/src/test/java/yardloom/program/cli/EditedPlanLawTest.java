@@ -96,9 +96,7 @@ class EditedPlanLawTest {
   private static Map<String, byte[]> files(Outcome outcome) throws IOException {
     Path folder = Files.createTempDirectory("edited");
     new PlanWriter(
-            outcome,
-            Papers.of(null, outcome.plan()),
-            EnumSet.of(OutputKind.CSV, OutputKind.JSON))
+            outcome, Papers.of(null, outcome.plan()), EnumSet.of(OutputKind.CSV, OutputKind.JSON))
         .write(folder);
     Map<String, byte[]> files = new TreeMap<>();
     try (Stream<Path> all = Files.walk(folder)) {

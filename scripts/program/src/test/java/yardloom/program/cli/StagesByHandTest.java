@@ -245,8 +245,9 @@ class StagesByHandTest {
 
   /**
    * Marks take three days from Monday 15 March and 3 April, then a day each mowing, stakes, edges
-   * with trenches, trees (the seventh working day), soaking, cardboard, plants (the tenth), drip and
-   * the last chips, Saturdays and Sundays left out. Sage is ordered a week before it is planted.
+   * with trenches, trees (the seventh working day), soaking, cardboard, plants (the tenth), drip
+   * and the last chips, Saturdays and Sundays left out. Sage is ordered a week before it is
+   * planted.
    */
   @Test
   void grown_eachStageHasItsSeasons() {
