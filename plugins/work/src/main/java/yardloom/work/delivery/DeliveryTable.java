@@ -41,6 +41,11 @@ public final class DeliveryTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     List<Delivery> all = facts.all(Delivery.FACT);
     Table.Builder table =
