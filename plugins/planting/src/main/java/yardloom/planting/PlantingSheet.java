@@ -12,6 +12,7 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.PartTables;
 import yardloom.planting.care.CareAct;
 import yardloom.planting.care.CareTable;
 import yardloom.planting.harvest.HarvestPlan;
@@ -76,8 +77,7 @@ public final class PlantingSheet implements SheetMaker {
             new PlantingTimes(),
             new HarvestTable(),
             new CareTable())
-        .forEach(
-            m -> panels.add(new Panel.TableBlock(m.forSheet(plan, facts, m.make(plan, facts)))));
+        .forEach(m -> panels.add(new Panel.TableBlock(PartTables.forSheet(m, plan, facts))));
     PlantPlaces places = facts.get(PlantPlaces.KEY);
     panels.add(YoungView.of(plan, places));
     GuildSection.of(places, PlantKeys.of(places), plan.info().units()).ifPresent(panels::add);

@@ -89,6 +89,7 @@ import yardloom.water.timetable.TimetableCalculator;
 import yardloom.water.timetable.TimetableTable;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
+import yardloom.water.zone.ZoneStageTable;
 
 /** The water plugin. */
 public final class WaterPlugin implements YardPlugin {
@@ -181,6 +182,7 @@ public final class WaterPlugin implements YardPlugin {
         new FittingTable(),
         new SleeveTable(),
         new ZoneTable(),
+        new ZoneStageTable(),
         new TankTable(),
         new TankYearTable(),
         new TankLevelTable(),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.draw.Caution;
+import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
@@ -53,6 +54,8 @@ import yardloom.work.phase.ScheduleCalculator;
 import yardloom.work.phase.VisitCalculator;
 import yardloom.work.phase.VisitTable;
 import yardloom.work.stage.StageCostTable;
+import yardloom.work.stage.StagePainter;
+import yardloom.work.stage.StageSheet;
 import yardloom.work.stage.StageTable;
 import yardloom.work.stage.StageWords;
 import yardloom.work.stage.Stages;
@@ -130,7 +133,13 @@ public final class WorkPlugin implements YardPlugin {
 
   @Override
   public List<SheetMaker> sheets() {
-    return List.of(new CoverSheet(), new WorkSheet(), new ClientSheet(), new CrewBooklet());
+    return List.of(
+        new CoverSheet(), new StageSheet(), new WorkSheet(), new ClientSheet(), new CrewBooklet());
+  }
+
+  @Override
+  public List<Painter> painters() {
+    return List.of(new StagePainter());
   }
 
   @Override

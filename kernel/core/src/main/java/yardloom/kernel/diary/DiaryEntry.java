@@ -19,7 +19,7 @@ public record DiaryEntry(
     implements Comparable<DiaryEntry> {
   /** What any plugin has to say of days; read by writers of calendars. */
   public static final FactKey<DiaryEntry> FACT =
-      FactKey.many("plan.diary", DiaryEntry.class).called("days of the diary");
+      FactKey.many("plan.diary", DiaryEntry.class).called("days of the diary").byPart();
 
   public DiaryEntry {
     Objects.requireNonNull(key);

@@ -91,6 +91,19 @@ public record Plan(
         .orElse(true);
   }
 
+  /**
+   * Whether an element is looked after with what is made now: what is made now, and in the first
+   * part also what stands before all of them.
+   */
+  public boolean isOwn(Element element) {
+    return element.turn() == PartTurn.NOW
+        || element.turn() == PartTurn.DONE
+            && attributes
+                .get(PartTurn.TURNS)
+                .map(turns -> turns.of("") == PartTurn.NOW)
+                .orElse(true);
+  }
+
   /** What is made now, as tables call it; empty where the yard is not looked at in parts. */
   public String now() {
     return attributes.get(PartTurn.TURNS).map(PartTurns::name).orElse("");

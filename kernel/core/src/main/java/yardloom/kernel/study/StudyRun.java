@@ -195,7 +195,7 @@ final class StudyRun {
         table,
         maker.uses().isEmpty()
             ? Optional.empty()
-            : Optional.of(maker.forSheet(plan, facts, table)));
+            : Optional.of(PartTables.forSheet(maker, plan, facts)));
   }
 
   private Offers offers(Map<TableMaker, Made> made) {

@@ -36,7 +36,7 @@ public record CareAct(
 
   /** The plugin's own fact: all tables, figures and files of care read it. */
   public static final FactKey<CareAct> KEY =
-      FactKey.many("planting.care", CareAct.class).called("care of the plants");
+      FactKey.many("planting.care", CareAct.class).called("care of the plants").byPart();
 
   public CareAct {
     plants = List.copyOf(plants);

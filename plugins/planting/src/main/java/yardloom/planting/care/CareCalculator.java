@@ -65,7 +65,7 @@ public final class CareCalculator implements Calculator {
     Map<String, LocalDate> planted = planted(plan, in);
     Optional<LocalDate> start =
         planted.values().stream().min(LocalDate::compareTo).or(() -> dated(plan));
-    PlantPlaces places = in.get(PlantPlaces.KEY);
+    PlantPlaces places = own(plan, in.get(PlantPlaces.KEY));
     if (year.isEmpty() || start.isEmpty() || places.kinds().isEmpty()) {
       return;
     }
@@ -75,8 +75,15 @@ public final class CareCalculator implements Calculator {
     CareYears years = new CareYears(plan, in, year.get(), start.get(), lots);
     for (CareAct act : years.acts()) {
       out.give(CareAct.KEY, act);
-      CareDiary.entries(act).forEach(entry -> out.give(DiaryEntry.FACT, entry));
+      CareDiary.entries(act, plan.now()).forEach(entry -> out.give(DiaryEntry.FACT, entry));
     }
+  }
+
+  /** What this part of the plan looks after: what it plants, and in the first what stands. */
+  private static PlantPlaces own(Plan plan, PlantPlaces all) {
+    return new PlantPlaces(
+        all.plantings().stream().filter(p -> plan.isOwn(p.bed())).toList(),
+        all.specimens().stream().filter(s -> plan.isOwn(s.tree())).toList());
   }
 
   /** The day of planting of each kind that is to be planted. */

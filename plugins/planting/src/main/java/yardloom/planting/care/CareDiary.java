@@ -12,14 +12,16 @@ final class CareDiary {
    * year, never of a running number: another bed in the plan leaves those of all others alone, so
    * that a calendar read in again keeps its entries. Planting has one for each kind, which moves
    * with its visit.
+   *
+   * @param now the part of the plan that it belongs to; empty where there are none
    */
-  static List<DiaryEntry> entries(CareAct act) {
+  static List<DiaryEntry> entries(CareAct act, String now) {
     if (act.act() == Act.PLANT) {
       return act.plants().stream()
-          .map(kind -> entry(act, "plant-" + CareYears.slug(kind), kind))
+          .map(kind -> entry(act, "plant-" + CareYears.slug(kind), kind, now))
           .toList();
     }
-    return List.of(entry(act, act.key(), String.join(", ", act.plants())));
+    return List.of(entry(act, act.key(), String.join(", ", act.plants()), now));
   }
 
   /** The year, not the season of the garden, which may begin a year sooner with another bed. */
@@ -27,12 +29,14 @@ final class CareDiary {
     return act.season() == CareAct.GROWN ? "grown" : "" + act.from().getYear();
   }
 
-  private static DiaryEntry entry(CareAct act, String key, String plants) {
+  private static DiaryEntry entry(CareAct act, String key, String plants, String now) {
     return new DiaryEntry(
-        key.replace("-first-winter", "") + "-" + when(act),
+        key.replace("-first-winter", "") + "-" + when(act) + (now.isEmpty() ? "" : "-" + CareYears.slug(now)),
         act.from(),
         act.until(),
-        act.what() + (plants.isEmpty() ? "" : ": " + plants),
+        act.what()
+            + (plants.isEmpty() ? "" : ": " + plants)
+            + (now.isEmpty() ? "" : " (" + now + ")"),
         act.how() + " (" + act.source().cite() + ")",
         act.season() == CareAct.GROWN ? act.every() : 0);
   }

@@ -66,6 +66,11 @@ public final class CareHoursTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table =
         Table.titled(id(), "Hours of upkeep")

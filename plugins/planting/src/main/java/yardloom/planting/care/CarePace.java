@@ -12,6 +12,7 @@ import yardloom.facts.mulch.TopUp;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
@@ -40,11 +41,19 @@ final class CarePace {
   /** Whether the yard has any of what an act is for. */
   boolean applies(CareRow row, int season) {
     return switch (row.per()) {
-      case YARD, YARD_A_MONTH -> !in.all(YardFacts.DRIPLINES).isEmpty();
+      case YARD, YARD_A_MONTH -> beginsDrip();
       case CUBIC_YARD -> added(season).isPresent();
       case TEN_FEET -> hedges().metres() > 0;
       default -> area(row.who()).squareMetres() > 0;
     };
+  }
+
+  /** Whether the first dripline of the yard is laid with this part of the plan. */
+  private boolean beginsDrip() {
+    List<Element> dripped =
+        in.all(YardFacts.DRIPLINES).stream().flatMap(d -> plan.element(d.in()).stream()).toList();
+    return dripped.stream().anyMatch(plan::isOwn)
+        && dripped.stream().allMatch(e -> plan.isOwn(e) || e.turn() == PartTurn.LATER);
   }
 
   /** How long an act takes from one day to another, both included. */
@@ -132,6 +141,7 @@ final class CarePace {
 
   private Length hedges() {
     return plan.all(Element.Fence.class).stream()
+        .filter(plan::isOwn)
         .filter(Barrier::isHedge)
         .map(f -> f.line().length())
         .reduce(Length.ZERO, Length::plus);

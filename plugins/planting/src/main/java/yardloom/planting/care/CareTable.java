@@ -37,6 +37,11 @@ public final class CareTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     return table(facts, true);
   }

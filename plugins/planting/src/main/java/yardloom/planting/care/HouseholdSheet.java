@@ -10,6 +10,7 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.PartTables;
 import yardloom.kernel.table.TableMaker;
 
 /**
@@ -39,7 +40,7 @@ public final class HouseholdSheet implements SheetMaker {
     Stream<Panel> tables =
         Stream.<TableMaker>of(
                 HouseholdTables.establishment(), new CareHoursTable(), HouseholdTables.weeds())
-            .map(m -> m.forSheet(plan, facts, m.make(plan, facts)))
+            .map(m -> PartTables.forSheet(m, plan, facts))
             .filter(t -> !t.isEmpty())
             .map(Panel.TableBlock::new);
     return List.of(

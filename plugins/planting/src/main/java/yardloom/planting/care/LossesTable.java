@@ -45,6 +45,11 @@ public final class LossesTable implements TableMaker {
   }
 
   @Override
+  public boolean isByPart() {
+    return true;
+  }
+
+  @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table =
         Table.titled(id(), "List of losses")

@@ -119,14 +119,12 @@ public final class ClientSheet implements SheetMaker {
             .map(PhaseTime::lastOfWork)
             .mapToInt(its -> its.firstDay() + its.days() - 1)
             .sum();
-    lines.add(
-        first.start().isPresent()
-            ? "Work from "
-                + TableFormat.date(first.start().get())
-                + " to "
-                + TableFormat.date(last.end().orElseThrow())
-                + "."
-            : "Work takes " + days + " working days; no date is set.");
+    List<PartOfPlan> stages = facts.all(PartOfPlan.FACT);
+    if (!stages.isEmpty() && first.start().isPresent()) {
+      lines.add(stages(stages));
+    } else {
+      lines.add(days(first, last, days));
+    }
     last.end()
         .flatMap(end -> laterVisits(end, facts.all(PlantingVisit.FACT)))
         .ifPresent(lines::add);
@@ -140,6 +138,32 @@ public final class ClientSheet implements SheetMaker {
     facts.find(YardFacts.HARVEST).ifPresent(h -> lines.add(harvest(plan, h)));
     lines.add(NewPlantWater.of(ScheduleCalculator.months(facts)));
     return lines;
+  }
+
+  private static String stages(List<PartOfPlan> stages) {
+    List<String> each = new ArrayList<>();
+    for (PartOfPlan stage : stages) {
+      List<PhaseTime> its = stage.facts().all(PhaseTime.FACT);
+      if (!its.isEmpty() && its.get(0).start().isPresent()) {
+        each.add(
+            stage.name()
+                + " "
+                + TableFormat.date(its.get(0).start().get())
+                + " to "
+                + TableFormat.date(PhaseTime.lastOfWork(its).end().orElseThrow()));
+      }
+    }
+    return "Work comes in stages: " + String.join("; ", each) + ".";
+  }
+
+  private static String days(PhaseTime first, PhaseTime last, int days) {
+    return first.start().isPresent()
+        ? "Work from "
+            + TableFormat.date(first.start().get())
+            + " to "
+            + TableFormat.date(last.end().orElseThrow())
+            + "."
+        : "Work takes " + days + " working days; no date is set.";
   }
 
   /** What is in season only after the work is done is planted on days of its own. */

@@ -6,6 +6,7 @@ import yardloom.facts.LawnWater;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.MulchTotals;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
@@ -108,6 +109,10 @@ final class KeyFigures {
   private void dates() {
     List<PhaseTime> phases = facts.all(PhaseTime.FACT);
     if (!phases.isEmpty() && phases.get(0).start().isPresent()) {
+      int stages = facts.all(PartOfPlan.FACT).size();
+      if (stages > 1) {
+        row("Stages of the work", String.valueOf(stages));
+      }
       row("Work begins", TableFormat.date(phases.get(0).start().get()));
       row("Work ends", TableFormat.date(PhaseTime.lastOfWork(phases).end().orElseThrow()));
     }

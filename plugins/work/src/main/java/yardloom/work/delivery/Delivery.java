@@ -29,7 +29,7 @@ public record Delivery(
     When when) {
   /** In the order in which they come. */
   public static final FactKey<Delivery> FACT =
-      FactKey.many("work.deliveries", Delivery.class).called("deliveries");
+      FactKey.many("work.deliveries", Delivery.class).called("deliveries").byPart();
 
   /** The part of the day, by the heap that lies there before. */
   public enum When {

@@ -14,7 +14,6 @@ import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
-import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Money;
@@ -38,11 +37,6 @@ public final class StageCostTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(CostEstimate.FACT);
-  }
-
-  @Override
-  public OnPaper onPaper() {
-    return OnPaper.REPORT;
   }
 
   @Override
