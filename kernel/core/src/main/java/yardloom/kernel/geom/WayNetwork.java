@@ -283,21 +283,23 @@ public final class WayNetwork {
    * order, since looking is dear.
    */
   private Stop stop(Coordinate at, int way, double nearerThanM) {
+    // A place on a path that runs over open ground is reached over that ground too.
+    List<FreeCrossing> over =
+        ways.get(way).middle().isEmpty()
+            ? List.of(surfaces.get(way))
+            : surfaces.values().stream().filter(s -> s.contains(at)).toList();
     return graph.vertexSet().stream()
         .map(from -> new Stop(at, from, fromStart.getWeight(from) + from.distance(at)))
         .filter(s -> s.wayM() < nearerThanM)
         .sorted(Comparator.comparingDouble(Stop::wayM))
-        .filter(s -> isReached(s.from(), at, way))
+        .filter(s -> isReached(s.from(), at, over))
         .findFirst()
         .orElse(Stop.NOWHERE);
   }
 
-  private boolean isReached(Coordinate from, Coordinate at, int way) {
-    FreeCrossing surface = surfaces.get(way);
-    return surface != null
-            && surface.mayTurn(from, at)
-            && surface.contains(from)
-            && surface.isClear(from, at)
+  private boolean isReached(Coordinate from, Coordinate at, List<FreeCrossing> over) {
+    return over.stream()
+            .anyMatch(s -> s.mayTurn(from, at) && s.contains(from) && s.isClear(from, at))
         || from.distance(at) <= ON_LINE_M
         || isOnPieceFrom(from, at);
   }

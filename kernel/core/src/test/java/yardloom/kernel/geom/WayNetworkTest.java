@@ -144,6 +144,18 @@ class WayNetworkTest {
     assertTrue(way.bends().contains(p(4, 4)), way::toString);
   }
 
+  /** Not by an end of the path, (10, 2), and along it, which is 18.2 m. */
+  @Test
+  void halfwayAlong_pathOverOpenGround_isReachedStraight() {
+    Shape yard = Shape.rectangle(p(0, 0), Length.metres(20), Length.metres(20));
+    WayNetwork.Way over = path(p(10, 2), p(10, 18));
+    WayNetwork net =
+        new WayNetwork(
+            List.of(new WayNetwork.Way(yard, Optional.empty()), over), p(0, 0), REACH);
+    Route way = net.halfwayAlong(over.middle().orElseThrow()).orElseThrow();
+    assertEquals(Math.hypot(10, 10), way.length().metres(), 1e-6);
+  }
+
   @Property(tries = 200, seed = "20261125")
   void to_anyPathsAndBed_isNeverShorterThanTheStraightLine(
       @ForAll @Size(min = 2, max = 8) List<@IntRange(min = 0, max = 899) Integer> bends,
