@@ -150,8 +150,7 @@ class WayNetworkTest {
     Shape yard = Shape.rectangle(p(0, 0), Length.metres(20), Length.metres(20));
     WayNetwork.Way over = path(p(10, 2), p(10, 18));
     WayNetwork net =
-        new WayNetwork(
-            List.of(new WayNetwork.Way(yard, Optional.empty()), over), p(0, 0), REACH);
+        new WayNetwork(List.of(new WayNetwork.Way(yard, Optional.empty()), over), p(0, 0), REACH);
     Route way = net.halfwayAlong(over.middle().orElseThrow()).orElseThrow();
     assertEquals(Math.hypot(10, 10), way.length().metres(), 1e-6);
   }

@@ -31,7 +31,10 @@ final class CareDiary {
 
   private static DiaryEntry entry(CareAct act, String key, String plants, String now) {
     return new DiaryEntry(
-        key.replace("-first-winter", "") + "-" + when(act) + (now.isEmpty() ? "" : "-" + CareYears.slug(now)),
+        key.replace("-first-winter", "")
+            + "-"
+            + when(act)
+            + (now.isEmpty() ? "" : "-" + CareYears.slug(now)),
         act.from(),
         act.until(),
         act.what()

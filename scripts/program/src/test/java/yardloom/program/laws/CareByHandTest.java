@@ -133,9 +133,7 @@ class CareByHandTest {
     Drawn fall = Drawn.of(YARD.formatted("2027-10-04"));
     assertEquals("2027-10-04", fall.printed("care", "Plant", "from"));
     String diary = fall.outcome().results().all(yardloom.kernel.diary.DiaryEntry.FACT).toString();
-    assertTrue(
-        diary.contains("guard-young-bark-2027, from=2027-10-04, until=2028-04-08"),
-        diary);
+    assertTrue(diary.contains("guard-young-bark-2027, from=2027-10-04, until=2028-04-08"), diary);
     assertTrue(diary.contains("prune-young-trees-2029, from=2029-02-20"), diary);
     assertFalse(diary.contains("prune-young-trees-2028"), diary);
   }
