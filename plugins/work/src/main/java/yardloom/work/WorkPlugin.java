@@ -42,7 +42,7 @@ import yardloom.work.labour.WorkWords;
 import yardloom.work.own.ElementTable;
 import yardloom.work.own.OwnBillCalculator;
 import yardloom.work.own.OwnCountedCalculator;
-import yardloom.work.own.OwnTable;
+import yardloom.work.own.OwnItemTable;
 import yardloom.work.own.OwnWords;
 import yardloom.work.own.UncountedCheck;
 import yardloom.work.phase.CareVisitTable;
@@ -116,7 +116,7 @@ public final class WorkPlugin implements YardPlugin {
     return List.of(
         new HaulTable(),
         new LabourTable(),
-        new OwnTable(),
+        new OwnItemTable(),
         new ElementTable(),
         new PhaseTable(),
         new VisitTable(),

@@ -23,7 +23,7 @@ import yardloom.work.haul.HaulTable;
 import yardloom.work.labour.KindHours;
 import yardloom.work.labour.LabourTable;
 import yardloom.work.labour.TaskLoad;
-import yardloom.work.own.OwnTable;
+import yardloom.work.own.OwnItemTable;
 import yardloom.work.phase.CareVisit;
 import yardloom.work.phase.CareVisitTable;
 import yardloom.work.phase.OrdersTable;
@@ -71,7 +71,7 @@ public final class WorkSheet implements SheetMaker {
             new PhaseTable(),
             new SiteVisitTable(),
             new CareVisitTable(),
-            new OwnTable(),
+            new OwnItemTable(),
             new OrdersTable())
         .forEach(m -> tables.add(PartTables.of(m, plan, facts)));
     List.of(new CostTable(), new DriverTable(), new BagTable())

@@ -197,8 +197,8 @@ class WorkedOrderTest {
     assertEquals(
         List.of(
             "\"call for the marks, photograph them\",Mark utilities,1,,0.3,0.5,1.0",
-            "stake out,Stake out,600,sqft,0.6,1.2,2.4",
             "mow low,Mow low,600,sqft,0.3,0.6,1.2",
+            "stake out,Stake out,600,sqft,0.6,1.2,2.4",
             "cut edge,Edges and trench,214.0,ft,3.2,6.4,12.8",
             "soak the ground,Soak the ground,600,sqft,0.3,0.6,1.2",
             "lay cardboard," + SHEET + ",600,sqft,2.4,4.8,9.0",
@@ -224,8 +224,8 @@ class WorkedOrderTest {
     assertEquals(
         List.of(
             "Mark utilities,1,3,0.5,2026-09-03,2026-09-07",
-            "Stake out,4,1,1.2,2026-09-08,2026-09-08",
-            "Mow low,5,1,0.6,2026-09-09,2026-09-09",
+            "Mow low,4,1,0.6,2026-09-08,2026-09-08",
+            "Stake out,5,1,1.2,2026-09-09,2026-09-09",
             "Edges and trench,6,1,6.4,2026-09-10,2026-09-10",
             "Soak the ground,7,1,0.6,2026-09-11,2026-09-11",
             SHEET + ",8,3,18.6,2026-09-14,2026-09-16",

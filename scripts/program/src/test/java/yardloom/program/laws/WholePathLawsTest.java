@@ -89,6 +89,7 @@ class WholePathLawsTest {
             .without("materials-orders-by-phase", "days are whole")
             .without("work-visits", "days are whole")
             .without("care-visits", "days are whole")
+            .without("work-deliveries", PIECES)
             .without("materials-sources", "names the order")
             .without("materials-take-off.cardboard", PIECES)
             .without("materials-labour", "grows by area or by edge, see below")
@@ -200,6 +201,7 @@ class WholePathLawsTest {
             .without("materials-cost-drivers", sold)
             .without("materials-sources", sold)
             .without("materials-orders-by-phase.order", sold)
+            .without("work-deliveries.volume", sold)
             .without("work-visits.there", sold)
             .without("work-visits.cost", sold)
             .without("timer-page", "minutes of the timetable, as text")
@@ -370,6 +372,8 @@ class WholePathLawsTest {
             .without(
                 "first-weeks", "begins with the visits, as the month does that it is reckoned by")
             .without("first-weeks-timer", "begins with the visits")
+            .without("work-deliveries.day", "follows the visits")
+            .without("work-deliveries.date", "is a date")
             .without("materials-orders-by-phase.by", "is a date");
     Drawn later = Drawn.of(new LawYard().start("2027-10-04").script());
     assertSame(law, base(), later);

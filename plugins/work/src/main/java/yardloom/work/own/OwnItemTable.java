@@ -14,7 +14,7 @@ import yardloom.kernel.unit.Unit;
 import yardloom.work.labour.OwnItem;
 
 /** What the plan counts itself, and who says so. */
-public final class OwnTable implements TableMaker {
+public final class OwnItemTable implements TableMaker {
   @Override
   public String id() {
     return "work-own-items";
