@@ -323,7 +323,7 @@ class WorkAndCostTest {
       assertTrue(at > last, title + texts);
       last = at;
     }
-    assertEquals("1. Mark utilities: 3 Aug 2026 to 5 Aug 2026, 0.5 h", texts.get(0));
+    assertEquals("1. Mark utilities: 3 Aug to 5 Aug 2026, 0.5 h", texts.get(0));
     assertTrue(
         steps.rows().get(1).get(1).value().orElseThrow().toString().startsWith("Bring "),
         "behind the boxes to tick");

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import yardloom.facts.BillLine;
@@ -124,17 +126,27 @@ final class CrewTables {
         PlantingVisit.windowsOf(time.phase().id(), facts.all(YardFacts.PLANTING_WINDOWS)).stream()
             .map(PlantingWindow::plant)
             .collect(Collectors.toSet());
-    return facts.all(PlantingVisit.FACT).stream()
-        .map(v -> v.only(own))
-        .filter(v -> !v.kinds().isEmpty())
-        .map(v -> visit(v, time, byKind))
-        .toList();
+    List<PlantingVisit> visits =
+        facts.all(PlantingVisit.FACT).stream()
+            .map(v -> v.only(own))
+            .filter(v -> !v.kinds().isEmpty())
+            .toList();
+    SortedSet<String> later = new TreeSet<>();
+    visits.stream().filter(v -> isLater(v, time)).forEach(v -> later.addAll(v.kinds().keySet()));
+    return visits.stream().map(v -> visit(v, time, byKind, later)).toList();
   }
 
-  private static String visit(PlantingVisit visit, PhaseTime time, Map<String, Double> byKind) {
+  private static boolean isLater(PlantingVisit visit, PhaseTime time) {
+    return time.start().filter(visit.date()::isAfter).isPresent();
+  }
+
+  /** On the first day the fewer names: what is planted, or what is not yet. */
+  private static String visit(
+      PlantingVisit visit, PhaseTime time, Map<String, Double> byKind, SortedSet<String> later) {
     String kinds = String.join(", ", visit.kinds().keySet()) + ".";
-    if (time.start().filter(visit.date()::isAfter).isEmpty()) {
-      return "Now: " + kinds;
+    if (!isLater(visit, time)) {
+      boolean most = !later.isEmpty() && later.size() < visit.kinds().size();
+      return most ? "Now all but " + String.join(", ", later) + "." : "Now: " + kinds;
     }
     double hours = visit.hours(byKind);
     String takes = hours > 0 ? ", " + Say.number(hours) + " h: " : ": ";
@@ -146,9 +158,14 @@ final class CrewTables {
     if (time.start().isEmpty()) {
       return "working day " + time.firstDay() + hours;
     }
-    String from = TableFormat.date(time.start().get());
-    String to = time.days() == 1 ? "" : " to " + TableFormat.date(time.end().orElseThrow());
-    return from + to + hours;
+    LocalDate from = time.start().get();
+    LocalDate to = time.end().orElseThrow();
+    if (time.days() == 1) {
+      return TableFormat.date(from) + hours;
+    }
+    // The year once, so that the heading of a long phase keeps to one line.
+    String first = from.getYear() == to.getYear() ? DayList.brief(from) : TableFormat.date(from);
+    return first + " to " + TableFormat.date(to) + hours;
   }
 
   /** Texts with depths in the units of the plan. */

@@ -71,6 +71,7 @@ class VisitsYardTest {
   private int kale = 25;
   private int tomatoes = 250;
   private PlantingWindow other = window("tomato", "05-10", "06-15", "pot");
+  private final List<PlantingWindow> more = new ArrayList<>();
   private final List<Stand> stands = new ArrayList<>();
   private final List<BillLine> bill = new ArrayList<>();
   private final List<Job> jobs = new ArrayList<>();
@@ -167,6 +168,7 @@ class VisitsYardTest {
     bill.forEach(b -> out.give(YardFacts.BILL, b));
     out.give(YardFacts.PLANTING_WINDOWS, window("kale", "03-01", kaleUntil, "plug"));
     out.give(YardFacts.PLANTING_WINDOWS, other);
+    more.forEach(w -> out.give(YardFacts.PLANTING_WINDOWS, w));
     out.give(
         YardFacts.HARVEST,
         new Harvest(given(Mass.pounds(103.4)), given(Mass.pounds(217)), List.of("sage")));
@@ -430,7 +432,7 @@ class VisitsYardTest {
     assertTrue(
         steps.contains(List.of("[  ]", "Come on 19, 26 Mar, 17 May 2027.")), steps::toString);
     assertTrue(
-        steps.get(0).get(0).equals("1. Mark utilities: 1 Mar 2027 to 3 Mar 2027, 0.5 h"),
+        steps.get(0).get(0).equals("1. Mark utilities: 1 Mar to 3 Mar 2027, 0.5 h"),
         steps::toString);
     assertEquals(
         List.of(
@@ -484,6 +486,15 @@ class VisitsYardTest {
         steps("Plant trees and shrubs").contains("Now: pear."), () -> steps("Plant").toString());
     assertFalse(steps("Plant").toString().contains("pear"));
     assertTrue(steps("Plant").contains("Now: kale."));
+  }
+
+  /** Two kinds in season, one that is not: the one name is said. */
+  @Test
+  void firstDay_namesTheFewerKinds() {
+    work("2027-03-01");
+    assertTrue(steps("Plant").contains("Now: kale."), () -> steps("Plant").toString());
+    more.add(window("sage", "03-05", "04-25", "pot"));
+    assertTrue(steps("Plant").contains("Now all but tomato."), () -> steps("Plant").toString());
   }
 
   /** A mower needs free ground: it comes before stakes, strings and paint. */
