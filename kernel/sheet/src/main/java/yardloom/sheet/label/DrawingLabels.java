@@ -155,7 +155,7 @@ public final class DrawingLabels {
   public void place() {
     List<Waiting> arranged = waiting.stream().map(this::arranged).toList();
     LabelSpace.State empty = space.state();
-    List<Optional<LabelPlacer.Spot>> spots = spots(arranged);
+    List<Optional<LabelSpot>> spots = spots(arranged);
     List<String> crowded = NameSeries.crowded(housed(arranged, spots));
     if (!crowded.isEmpty()) {
       space.backTo(empty);
@@ -184,13 +184,13 @@ public final class DrawingLabels {
     return figures;
   }
 
-  private List<Optional<LabelPlacer.Spot>> spots(List<Waiting> arranged) {
+  private List<Optional<LabelSpot>> spots(List<Waiting> arranged) {
     return new LabelPlacer(space).place(arranged.stream().map(this::request).toList());
   }
 
   /** Of the names of ground whether they stand on it or beside it without a leader. */
   private static Map<String, Boolean> housed(
-      List<Waiting> arranged, List<Optional<LabelPlacer.Spot>> spots) {
+      List<Waiting> arranged, List<Optional<LabelSpot>> spots) {
     Map<String, Boolean> housed = new HashMap<>();
     for (int i = 0; i < arranged.size(); i++) {
       boolean home = spots.get(i).filter(s -> s.leader().isEmpty()).isPresent();
@@ -227,8 +227,8 @@ public final class DrawingLabels {
     };
   }
 
-  private LabelPlacer.Request request(Waiting w) {
-    return new LabelPlacer.Request(
+  private LabelRequest request(Waiting w) {
+    return new LabelRequest(
         w.anchor(), width(w), height(w), w.rank(), w.stand(), w.upright(), w.ground());
   }
 
@@ -303,21 +303,21 @@ public final class DrawingLabels {
 
   private Waiting clearest(List<Waiting> ways) {
     return ways.stream()
-        .min(Comparator.comparingLong(a -> space.outlinesUnder(centred(a))))
+        .min(Comparator.comparingLong(a -> space.linework().outlinesUnder(centred(a))))
         .orElseThrow();
   }
 
   /** Whether what it names has room for it between its plants; not for the label of a point. */
   private boolean isInItsGround(Waiting w) {
     Box box = centred(w);
-    return w.ground().filter(g -> g.contains(box)).isPresent() && !space.isOnSymbol(box);
+    return w.ground().filter(g -> g.contains(box)).isPresent() && !space.linework().isOnSymbol(box);
   }
 
   private Box centred(Waiting w) {
     return request(w).around(w.anchor(), w.upright());
   }
 
-  private void set(Waiting w, LabelPlacer.Spot spot) {
+  private void set(Waiting w, LabelSpot spot) {
     spot.leader()
         .ifPresent(
             leader -> {

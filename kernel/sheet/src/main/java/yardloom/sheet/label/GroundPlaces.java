@@ -2,13 +2,14 @@ package yardloom.sheet.label;
 
 import java.util.ArrayList;
 import java.util.List;
-import yardloom.sheet.label.LabelPlacer.Candidate;
-import yardloom.sheet.label.LabelPlacer.Request;
 import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Xy;
 
 /** Where the label of a piece of ground may stand without a leader: in it, or along its edge. */
 final class GroundPlaces {
+  /** A place and how bad it is without what it covers. */
+  record Candidate(Box box, boolean upright, double cost) {}
+
   /** Steps of the search inside; no more than so many along a side, fewer in winding ground. */
   private static final double STEP_MM = 1.5;
 
@@ -28,7 +29,7 @@ final class GroundPlaces {
   private GroundPlaces() {}
 
   /** Places with their middle in the bounds, to be tried by cost: few of them need be looked at. */
-  static List<Candidate> in(Footprint ground, Request request) {
+  static List<Candidate> in(Footprint ground, LabelRequest request) {
     List<Candidate> places = new ArrayList<>();
     Box bounds = ground.bounds();
     int most = ground.ring().size() > MANY_CORNERS ? MOST_STEPS / 4 : MOST_STEPS;
@@ -52,7 +53,7 @@ final class GroundPlaces {
   }
 
   /** Places along the edge, {@code gapMm} off: above, below, then at the sides, also upright. */
-  static List<Candidate> beside(Footprint ground, Request request, double gapMm) {
+  static List<Candidate> beside(Footprint ground, LabelRequest request, double gapMm) {
     List<Candidate> places = new ArrayList<>();
     Box bounds = ground.bounds();
     double first = request.isCentred() ? SECOND_CHOICE : 0;
@@ -89,7 +90,7 @@ final class GroundPlaces {
   private static void add(
       List<Candidate> places,
       Footprint ground,
-      Request request,
+      LabelRequest request,
       Xy middle,
       boolean upright,
       double cost) {

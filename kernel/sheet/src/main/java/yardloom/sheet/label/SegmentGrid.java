@@ -2,7 +2,7 @@ package yardloom.sheet.label;
 
 import java.util.Arrays;
 import java.util.List;
-import yardloom.sheet.label.LabelSpace.Segment;
+import yardloom.sheet.label.Linework.Segment;
 import yardloom.sheet.paper.Box;
 
 /**

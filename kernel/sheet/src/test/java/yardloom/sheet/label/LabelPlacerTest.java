@@ -15,8 +15,6 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import yardloom.kernel.draw.Mark.Anchor;
-import yardloom.sheet.label.LabelPlacer.Request;
-import yardloom.sheet.label.LabelPlacer.Spot;
 import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Quad;
 import yardloom.sheet.paper.Xy;
@@ -25,7 +23,7 @@ class LabelPlacerTest {
   private static final Box PAGE = new Box(0, 0, 280, 216);
 
   @Provide
-  Arbitrary<List<Request>> requests() {
+  Arbitrary<List<LabelRequest>> requests() {
     Arbitrary<Xy> points =
         Combinators.combine(
                 Arbitraries.doubles().between(2, 278), Arbitraries.doubles().between(2, 214))
@@ -52,7 +50,7 @@ class LabelPlacerTest {
   }
 
   /** A triangle or a lozenge of ground about the point, by its size. */
-  private static Request request(
+  private static LabelRequest request(
       Xy at,
       double width,
       double height,
@@ -71,16 +69,16 @@ class LabelPlacerTest {
                             at.plus(s.x(), 0),
                             at.plus(0, s.y()),
                             at.plus(-s.x(), 0))));
-    return new Request(at, width, height, rank, stand, upright, ground);
+    return new LabelRequest(at, width, height, rank, stand, upright, ground);
   }
 
   @Property(tries = 60, seed = "20261125")
   void labels_anyRequests_neitherOverlapNorLeaveThePage(
-      @ForAll("requests") List<Request> requests) {
+      @ForAll("requests") List<LabelRequest> requests) {
     LabelSpace space = new LabelSpace(PAGE);
     Box taken = new Box(100, 80, 60, 40);
     space.take(Quad.of(taken));
-    List<Optional<Spot>> spots = new LabelPlacer(space).place(requests);
+    List<Optional<LabelSpot>> spots = new LabelPlacer(space).place(requests);
     List<Quad> quads = new ArrayList<>(List.of(Quad.of(taken)));
     for (int i = 0; i < requests.size(); i++) {
       if (spots.get(i).isEmpty()) {
@@ -95,16 +93,16 @@ class LabelPlacerTest {
 
   /** A line that crosses another is followed to the wrong name. */
   @Property(tries = 60, seed = "20261128")
-  void leaders_anyRequests_neverCross(@ForAll("requests") List<Request> requests) {
-    List<LabelPlacer.Leader> leaders =
+  void leaders_anyRequests_neverCross(@ForAll("requests") List<LabelRequest> requests) {
+    List<LabelSpot.Leader> leaders =
         new LabelPlacer(new LabelSpace(PAGE))
             .place(requests).stream()
                 .flatMap(s -> s.stream().flatMap(t -> t.leader().stream()))
                 .toList();
     for (int i = 0; i < leaders.size(); i++) {
       for (int j = 0; j < i; j++) {
-        LabelPlacer.Leader a = leaders.get(i);
-        LabelPlacer.Leader b = leaders.get(j);
+        LabelSpot.Leader a = leaders.get(i);
+        LabelSpot.Leader b = leaders.get(j);
         assertTrue(!Quad.isCrossing(a.from(), a.to(), b.from(), b.to()), a + " and " + b);
       }
     }
@@ -112,13 +110,13 @@ class LabelPlacerTest {
 
   /** In a picture every name stands in its bed or has a line to it, whatever lies beside. */
   @Property(tries = 60, seed = "20261127")
-  void labelsInside_areInTheirGround_orLed(@ForAll("requests") List<Request> requests) {
-    List<Request> inside =
+  void labelsInside_areInTheirGround_orLed(@ForAll("requests") List<LabelRequest> requests) {
+    List<LabelRequest> inside =
         requests.stream()
             .filter(r -> r.ground().isPresent())
             .map(
                 r ->
-                    new Request(
+                    new LabelRequest(
                         r.anchor(),
                         r.widthMm(),
                         r.heightMm(),
@@ -127,7 +125,7 @@ class LabelPlacerTest {
                         false,
                         r.ground()))
             .toList();
-    List<Optional<Spot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(inside);
+    List<Optional<LabelSpot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(inside);
     for (int i = 0; i < inside.size(); i++) {
       Footprint ground = inside.get(i).ground().orElseThrow();
       assertTrue(
@@ -139,13 +137,13 @@ class LabelPlacerTest {
   /** A bed of 6 by 40 mm has room for a name of 20 by 3 mm, upright; one of 6 by 15 mm has none. */
   @Test
   void labelInside_narrowBed_isUprightInIt_shortBed_isLed() {
-    Spot tall = insideOf(40);
+    LabelSpot tall = insideOf(40);
     assertTrue(tall.upright() && tall.leader().isEmpty(), tall.toString());
-    Spot shortBed = insideOf(15);
+    LabelSpot shortBed = insideOf(15);
     assertTrue(shortBed.leader().isPresent(), shortBed.toString());
   }
 
-  private static Spot insideOf(double high) {
+  private static LabelSpot insideOf(double high) {
     Xy at = PAGE.centre();
     Footprint bed =
         new Footprint(
@@ -154,29 +152,30 @@ class LabelPlacerTest {
                 at.plus(3, -high / 2),
                 at.plus(3, high / 2),
                 at.plus(-3, high / 2)));
-    Request name = new Request(at, 20, 3, 4, Anchor.INSIDE, false, Optional.of(bed));
+    LabelRequest name = new LabelRequest(at, 20, 3, 4, Anchor.INSIDE, false, Optional.of(bed));
     return new LabelPlacer(new LabelSpace(PAGE)).place(List.of(name)).get(0).orElseThrow();
   }
 
   @Property(tries = 30, seed = "20261125")
-  void labels_sameRequestsTwice_standTheSame(@ForAll("requests") List<Request> requests) {
+  void labels_sameRequestsTwice_standTheSame(@ForAll("requests") List<LabelRequest> requests) {
     assertEquals(
         new LabelPlacer(new LabelSpace(PAGE)).place(requests),
         new LabelPlacer(new LabelSpace(PAGE)).place(requests));
   }
 
   @Property(tries = 60, seed = "20261125")
-  void labels_withoutLeader_areNearestToTheirOwnPoint(@ForAll("requests") List<Request> requests) {
-    List<Optional<Spot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(requests);
+  void labels_withoutLeader_areNearestToTheirOwnPoint(
+      @ForAll("requests") List<LabelRequest> requests) {
+    List<Optional<LabelSpot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(requests);
     for (int i = 0; i < requests.size(); i++) {
-      Request own = requests.get(i);
+      LabelRequest own = requests.get(i);
       boolean besideIts =
           spots.get(i).filter(s -> s.leader().isEmpty() && own.distance(s.box()) > 0).isPresent();
       if (own.isCentred() || !besideIts) {
         continue;
       }
       Box box = spots.get(i).get().box();
-      for (Request other : requests) {
+      for (LabelRequest other : requests) {
         boolean rival =
             own.isNumber() ? other.isNumber() : !other.isCentred() || other.ground().isPresent();
         if (rival && !other.anchor().equals(own.anchor())) {
@@ -188,10 +187,11 @@ class LabelPlacerTest {
 
   /** The law that a reader relies on: an unled label of ground lies in it or touches it. */
   @Property(tries = 60, seed = "20261125")
-  void labels_ofGroundWithoutLeader_areInItOrClose(@ForAll("requests") List<Request> requests) {
-    List<Optional<Spot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(requests);
+  void labels_ofGroundWithoutLeader_areInItOrClose(
+      @ForAll("requests") List<LabelRequest> requests) {
+    List<Optional<LabelSpot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(requests);
     for (int i = 0; i < requests.size(); i++) {
-      Request own = requests.get(i);
+      LabelRequest own = requests.get(i);
       if (own.ground().isPresent() && spots.get(i).filter(s -> s.leader().isEmpty()).isPresent()) {
         assertTrue(own.distance(spots.get(i).get().box()) <= 2.5);
       }
@@ -202,10 +202,11 @@ class LabelPlacerTest {
   @Test
   void label_numberOfACorner_standsAtItWithoutLeader() {
     Footprint bed = rectangle(50, 50, 80, 40);
-    Request name = ofGround(bed, 20, 4, Anchor.CENTRE);
-    Request number =
-        new Request(new Xy(50, 50), 3.2, 3.7, 1, Anchor.POINT, false, Optional.empty());
-    Spot spot = new LabelPlacer(new LabelSpace(PAGE)).place(List.of(name, number)).get(1).get();
+    LabelRequest name = ofGround(bed, 20, 4, Anchor.CENTRE);
+    LabelRequest number =
+        new LabelRequest(new Xy(50, 50), 3.2, 3.7, 1, Anchor.POINT, false, Optional.empty());
+    LabelSpot spot =
+        new LabelPlacer(new LabelSpace(PAGE)).place(List.of(name, number)).get(1).get();
     assertTrue(spot.leader().isEmpty());
     assertTrue(Quad.of(spot.box()).distance(new Xy(50, 50)) < 1);
   }
@@ -213,7 +214,7 @@ class LabelPlacerTest {
   @Test
   void label_fixedInNarrowUprightGround_standsUprightInIt() {
     Footprint path = rectangle(100, 50, 6, 60);
-    Spot spot = place(new LabelSpace(PAGE), ofGround(path, 20, 4, Anchor.CENTRE));
+    LabelSpot spot = place(new LabelSpace(PAGE), ofGround(path, 20, 4, Anchor.CENTRE));
     assertTrue(spot.upright());
     assertTrue(path.contains(spot.box()));
   }
@@ -223,7 +224,7 @@ class LabelPlacerTest {
     Footprint bed = rectangle(100, 50, 6, 60);
     LabelSpace space = new LabelSpace(PAGE);
     space.take(Quad.of(new Box(76, 26, 54, 108)));
-    Spot spot = place(space, ofGround(bed, 20, 4, Anchor.NEAR));
+    LabelSpot spot = place(space, ofGround(bed, 20, 4, Anchor.NEAR));
     Xy from = spot.leader().orElseThrow().from();
     assertTrue(bed.nearest(from).distance(from) < 1.3, from.toString());
   }
@@ -232,9 +233,9 @@ class LabelPlacerTest {
   void label_twoBedsClose_standsAtItsOwn() {
     Footprint upper = rectangle(50, 50, 60, 10);
     Footprint lower = rectangle(50, 65, 60, 10);
-    List<Request> both =
+    List<LabelRequest> both =
         List.of(ofGround(upper, 30, 4, Anchor.NEAR), ofGround(lower, 30, 4, Anchor.NEAR));
-    List<Optional<Spot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(both);
+    List<Optional<LabelSpot>> spots = new LabelPlacer(new LabelSpace(PAGE)).place(both);
     for (int i = 0; i < 2; i++) {
       Box box = spots.get(i).orElseThrow().box();
       assertTrue(both.get(i).distance(box) < both.get(1 - i).distance(box));
@@ -248,15 +249,15 @@ class LabelPlacerTest {
   @Test
   void label_plantInTheMiddleOfItsGround_standsBesideThePlant() {
     Footprint bed = rectangle(50, 50, 80, 40);
-    Request request = ofGround(bed, 20, 4, Anchor.CENTRE);
+    LabelRequest request = ofGround(bed, 20, 4, Anchor.CENTRE);
     LabelSpace planted = new LabelSpace(PAGE);
     planted.avoidSymbol(new Xy(89, 69), new Xy(91, 71));
-    Spot aside = place(planted, request);
+    LabelSpot aside = place(planted, request);
     assertTrue(bed.contains(aside.box()));
-    assertFalse(planted.isOnSymbol(aside.box()));
+    assertFalse(planted.linework().isOnSymbol(aside.box()));
     LabelSpace piped = new LabelSpace(PAGE);
     piped.avoid(new Xy(89, 69), new Xy(91, 71));
-    assertTrue(piped.isBare(place(piped, request).box()), "off a short line");
+    assertTrue(piped.linework().isBare(place(piped, request).box()), "off a short line");
     LabelSpace full = new LabelSpace(PAGE);
     for (double y = 31; y < 90; y += 1.3) {
       full.avoid(new Xy(40, y), new Xy(140, y));
@@ -270,13 +271,14 @@ class LabelPlacerTest {
    */
   @Test
   void label_led_standsOffGroundThatAnotherNames() {
-    Request point = request(new Xy(100, 100), 20, 4, Anchor.NEAR);
-    Spot alone = new LabelPlacer(textsOnBothSides()).place(List.of(point)).get(0).orElseThrow();
+    LabelRequest point = request(new Xy(100, 100), 20, 4, Anchor.NEAR);
+    LabelSpot alone =
+        new LabelPlacer(textsOnBothSides()).place(List.of(point)).get(0).orElseThrow();
     assertTrue(alone.leader().isPresent());
     assertTrue(alone.box().bottom() < 97);
     Footprint bed = rectangle(60, 60, 80, 37);
-    List<Request> both = List.of(ofGround(bed, 20, 4, Anchor.CENTRE), point);
-    Spot led = new LabelPlacer(textsOnBothSides()).place(both).get(1).orElseThrow();
+    List<LabelRequest> both = List.of(ofGround(bed, 20, 4, Anchor.CENTRE), point);
+    LabelSpot led = new LabelPlacer(textsOnBothSides()).place(both).get(1).orElseThrow();
     assertTrue(led.leader().isPresent());
     assertTrue(bed.distance(led.box()) > 0, led.box().toString());
   }
@@ -292,21 +294,22 @@ class LabelPlacerTest {
     return new Footprint(Quad.of(new Box(x, y, width, height)).corners());
   }
 
-  private static Request ofGround(Footprint ground, double width, double height, Anchor stand) {
-    return new Request(
+  private static LabelRequest ofGround(
+      Footprint ground, double width, double height, Anchor stand) {
+    return new LabelRequest(
         ground.bounds().centre(), width, height, 1, stand, false, Optional.of(ground));
   }
 
   @Test
   void label_alone_standsAboveItsPoint() {
-    Spot spot = place(new LabelSpace(PAGE), request(new Xy(100, 100), 20, 4, Anchor.NEAR));
+    LabelSpot spot = place(new LabelSpace(PAGE), request(new Xy(100, 100), 20, 4, Anchor.NEAR));
     assertTrue(spot.box().bottom() < 100);
     assertEquals(100, spot.box().centre().x(), 1e-9);
   }
 
   @Test
   void label_fixed_standsOnItsPoint() {
-    Spot spot = place(new LabelSpace(PAGE), request(new Xy(100, 100), 20, 4, Anchor.CENTRE));
+    LabelSpot spot = place(new LabelSpace(PAGE), request(new Xy(100, 100), 20, 4, Anchor.CENTRE));
     assertEquals(new Xy(100, 100), spot.box().centre());
   }
 
@@ -314,7 +317,7 @@ class LabelPlacerTest {
   void label_lineAbove_goesBelow() {
     LabelSpace space = new LabelSpace(PAGE);
     space.avoid(new Xy(0, 97), new Xy(280, 97));
-    Spot spot = place(space, request(new Xy(100, 100), 20, 4, Anchor.NEAR));
+    LabelSpot spot = place(space, request(new Xy(100, 100), 20, 4, Anchor.NEAR));
     assertTrue(spot.box().y() > 97);
   }
 
@@ -323,7 +326,7 @@ class LabelPlacerTest {
     LabelSpace space = new LabelSpace(PAGE);
     space.take(Quad.of(new Box(70, 90, 60, 8)));
     space.take(Quad.of(new Box(70, 102, 60, 8)));
-    Spot spot = place(space, request(new Xy(100, 100), 20, 6, Anchor.NEAR));
+    LabelSpot spot = place(space, request(new Xy(100, 100), 20, 6, Anchor.NEAR));
     assertTrue(spot.leader().isPresent());
   }
 
@@ -340,7 +343,7 @@ class LabelPlacerTest {
 
   @Test
   void label_fixedOnly_isLeftOutWhereATextStands() {
-    Request request = request(new Xy(100, 100), 20, 4, Anchor.FIXED);
+    LabelRequest request = request(new Xy(100, 100), 20, 4, Anchor.FIXED);
     assertEquals(
         new Xy(100, 100), place(new LabelSpace(PAGE), request).box().centre(), "on free ground");
     LabelSpace space = new LabelSpace(PAGE);
@@ -348,11 +351,11 @@ class LabelPlacerTest {
     assertFalse(new LabelPlacer(space).place(List.of(request)).get(0).isPresent());
   }
 
-  private static Request request(Xy at, double width, double height, Anchor stand) {
-    return new Request(at, width, height, 1, stand, false, Optional.empty());
+  private static LabelRequest request(Xy at, double width, double height, Anchor stand) {
+    return new LabelRequest(at, width, height, 1, stand, false, Optional.empty());
   }
 
-  private static Spot place(LabelSpace space, Request request) {
+  private static LabelSpot place(LabelSpace space, LabelRequest request) {
     return new LabelPlacer(space).place(List.of(request)).get(0).orElseThrow();
   }
 }

@@ -1,0 +1,131 @@
+package yardloom.sheet.label;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import yardloom.sheet.paper.Box;
+import yardloom.sheet.paper.Quad;
+import yardloom.sheet.paper.Xy;
+
+/** The cheapest place of a label to which a leader runs from what it names. */
+final class LedPlaces {
+  private static final double[] RINGS_MM = {4, 5, 6, 7, 8, 10, 12, 14, 17, 20, 23, 30, 40, 52, 66};
+  private static final int RING_DIRECTIONS = 16;
+
+  /** How far a leader reaches into the ground that it belongs to. */
+  static final double INTO_GROUND_MM = 1.2;
+
+  /** Costs: a leader and its length. */
+  private static final double LEADER = 16;
+
+  private static final double LEADER_PER_MM = 0.5;
+
+  /** A led text on ground that another label names is read as that ground's. */
+  static final double ON_FOREIGN_GROUND = 30;
+
+  /** Of a place anywhere. */
+  private static final double FAR = 60;
+
+  /** The eye does not follow a longer line; a number is read at its point or not at all. */
+  private static final double FARTHEST_MM = 90;
+
+  private static final double FARTHEST_NUMBER_MM = 17;
+
+  private final LabelSpace space;
+  private final Rivals rivals;
+
+  LedPlaces(LabelSpace space, Rivals rivals) {
+    this.space = space;
+    this.rivals = rivals;
+  }
+
+  /** The cheapest place with a leader, if it is cheaper than {@code near}. */
+  LabelOffer orLed(LabelRequest request, LabelOffer near) {
+    LabelOffer best = near;
+    for (double ring : RINGS_MM) {
+      if (best.cost() < LEADER + LEADER_PER_MM * ring
+          || request.isNumber() && ring > FARTHEST_NUMBER_MM) {
+        break;
+      }
+      for (int d = 0; d < RING_DIRECTIONS; d++) {
+        double angle = 2 * Math.PI * d / RING_DIRECTIONS;
+        Xy direction = new Xy(StrictMath.sin(angle), -StrictMath.cos(angle));
+        Box box = beside(request, direction, ring);
+        double least = LEADER + LEADER_PER_MM * ring + 0.01 * d;
+        if (least < best.cost() && space.isFree(Quad.of(box))) {
+          LabelSpot.Leader leader = leader(request, box);
+          if (space.isLeaderFree(leader.from(), leader.to())) {
+            double cost =
+                least
+                    + HomePlaces.PER_CROSSING
+                        * space
+                            .linework()
+                            .under(
+                                box,
+                                Linework.Price.ofLines(HomePlaces.PER_CROSSING),
+                                best.cost() - least)
+                            .all()
+                    + (rivals.isOnForeignGround(box, request) ? ON_FOREIGN_GROUND : 0)
+                    + space.linework().crossingCost(leader.from(), leader.to());
+            best = best.orCheaper(new LabelSpot(box, Optional.of(leader), false), cost);
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  /** From the point, or from just inside the edge of the ground where that is nearest. */
+  private static LabelSpot.Leader leader(LabelRequest request, Box box) {
+    Xy from =
+        request
+            .ground()
+            .map(g -> inward(g.nearest(box.nearest(request.anchor())), request.anchor()))
+            .orElse(request.anchor());
+    return new LabelSpot.Leader(from, box.nearest(from));
+  }
+
+  private static Xy inward(Xy edge, Xy heart) {
+    double way = edge.distance(heart);
+    double share = way == 0 ? 0 : Math.min(1, INTO_GROUND_MM / way);
+    return edge.plus((heart.x() - edge.x()) * share, (heart.y() - edge.y()) * share);
+  }
+
+  /** The free place of the drawing that is nearest to the point, if it is near enough. */
+  LabelOffer anywhere(LabelRequest request) {
+    List<Box> boxes = new ArrayList<>();
+    Box area = space.area();
+    double stepX = request.widthMm() / 2 + 1;
+    double stepY = request.heightMm() + 0.5;
+    for (double y = area.y(); y + request.heightMm() <= area.bottom(); y += stepY) {
+      for (double x = area.x(); x + request.widthMm() <= area.right(); x += stepX) {
+        Box box = new Box(x, y, request.widthMm(), request.heightMm());
+        if (box.nearest(request.anchor()).distance(request.anchor()) <= FARTHEST_MM) {
+          boxes.add(box);
+        }
+      }
+    }
+    return boxes.stream()
+        .sorted(Comparator.comparing((Box b) -> b.centre().distance(request.anchor())))
+        .filter(b -> space.isFree(Quad.of(b)))
+        .map(b -> new LabelSpot(b, Optional.of(leader(request, b)), false))
+        .filter(s -> s.leader().filter(l -> space.isLeaderFree(l.from(), l.to())).isPresent())
+        .findFirst()
+        .map(s -> new LabelOffer(s, FAR))
+        .orElse(LabelOffer.NONE);
+  }
+
+  /**
+   * Beside what the label names, {@code gap} millimetres off in a direction of {@code 1} or less.
+   */
+  static Box beside(LabelRequest r, Xy direction, double gap) {
+    Optional<Box> bounds = r.ground().map(Footprint::bounds);
+    Xy middle = bounds.map(Box::centre).orElse(r.anchor());
+    double halfWidth = bounds.map(b -> b.width() / 2).orElse(0.0);
+    double halfHeight = bounds.map(b -> b.height() / 2).orElse(0.0);
+    double x = direction.x() * (halfWidth + r.widthMm() / 2 + gap);
+    double y = direction.y() * (halfHeight + r.heightMm() / 2 + gap);
+    return r.around(middle.plus(x, y), false);
+  }
+}
