@@ -51,9 +51,9 @@ public record HarvestSeason(int from, int until, Source source) {
   }
 
   /**
-   * The same where a yard lies: what ripens on lasting plants waits for its bloom, and what rests in
-   * winter for the warmth of a cool summer. Days that a plan gives for a plant of its own are those
-   * of the yard already.
+   * The same where a yard lies: what ripens on lasting plants waits for its bloom, and what rests
+   * in winter for the warmth of a cool summer. Days that a plan gives for a plant of its own are
+   * those of the yard already.
    *
    * @param begins the usual last frost, or the first warm day where there is none
    */

@@ -148,10 +148,11 @@ class TurnsByHandTest {
   }
 
   /**
-   * Days of bloom from 20 April: borage 50 to 140, 9 June to 7 September, but it goes on 15 July, so
-   * until 14 July. Buckwheat 40 to 120, usually sown on 20 April: 86 days later, 24 August to 12
-   * November, but its crop is over in 90 days, on 13 October. Basil 60, 19 June, is gone on 15 June.
-   * Calendula on ground of its own 40 to 170, 30 May to 7 October. Kale is picked before it blooms.
+   * Days of bloom from 20 April: borage 50 to 140, 9 June to 7 September, but it goes on 15 July,
+   * so until 14 July. Buckwheat 40 to 120, usually sown on 20 April: 86 days later, 24 August to 12
+   * November, but its crop is over in 90 days, on 13 October. Basil 60, 19 June, is gone on 15
+   * June. Calendula on ground of its own 40 to 170, 30 May to 7 October. Kale is picked before it
+   * blooms.
    */
   @Test
   void bloom_endsWhenTheNextTakesTheGround() {

@@ -168,7 +168,8 @@ class FirstWeeksByHandTest {
     assertEquals(3, rows(new TaperTable()).size());
     assertTrue(
         table(new TaperTable()).notes().stream()
-            .anyMatch(n -> n.startsWith("Not in the rows: bean, which the household plants later")));
+            .anyMatch(
+                n -> n.startsWith("Not in the rows: bean, which the household plants later")));
   }
 
   /**
