@@ -211,7 +211,8 @@ final class PlantingActs {
                     + Say.volume(lot.turn().get().ground().deep(BETWEEN), units)
                     + ") and plant "
                     + kind
-                    + " on its ground.",
+                    + " on its ground. The household does it: the crew's visits end with what stands"
+                    + " first.",
                 TURN));
       }
     }

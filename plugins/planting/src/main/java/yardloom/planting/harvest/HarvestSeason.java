@@ -15,9 +15,11 @@ import yardloom.kernel.table.DataRow;
 import yardloom.kernel.unit.Temperature;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
+import yardloom.planting.traits.ChillNeeds;
 import yardloom.planting.traits.Growth;
 import yardloom.planting.turn.Turn;
 import yardloom.planting.year.BloomDelay;
+import yardloom.planting.year.RipeningDelay;
 
 /**
  * The days in which a kind is picked, counted from the last frost of spring, both ends included. A
@@ -49,8 +51,9 @@ public record HarvestSeason(int from, int until, Source source) {
   }
 
   /**
-   * The same where a yard lies: what ripens on lasting plants waits for its bloom. Days that a plan
-   * gives for a plant of its own are those of the yard already.
+   * The same where a yard lies: what ripens on lasting plants waits for its bloom, and what rests
+   * in winter for the warmth of a cool summer. Days that a plan gives for a plant of its own are
+   * those of the yard already.
    *
    * @param begins the usual last frost, or the first warm day where there is none
    */
@@ -59,8 +62,15 @@ public record HarvestSeason(int from, int until, Source source) {
     List<String> roles = Growth.roles(plant);
     boolean ripens = roles.contains("fruit") || roles.contains("nut");
     boolean waits = ripens && !plant.season().isAnnual() && SHIPPED.containsKey(plant.name());
-    int days = waits ? BloomDelay.days(begins, climate) : 0;
-    return of(plant).map(s -> new HarvestSeason(s.from + days, s.until + days, s.source));
+    boolean rests = ChillNeeds.of(plant).isPresent();
+    return of(plant).map(s -> waits ? s.later(begins, climate, rests) : s);
+  }
+
+  private HarvestSeason later(MonthDay begins, Optional<ClimateNormals> climate, boolean rests) {
+    int bloom = BloomDelay.days(begins, climate);
+    int first = rests ? RipeningDelay.days(begins, from, climate) : 0;
+    int last = rests ? RipeningDelay.days(begins, until, climate) : 0;
+    return new HarvestSeason(from + bloom + first, until + bloom + last, source);
   }
 
   /** The same on the days of a turn, which are of {@link #YEAR} or the year after. */

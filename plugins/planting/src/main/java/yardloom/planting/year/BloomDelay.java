@@ -16,7 +16,7 @@ import yardloom.planting.care.formula.WarmDay;
  */
 public final class BloomDelay {
   /** From the first warm day to bloom: common practice. */
-  private static final int BLOOM_DAYS = 10;
+  static final int BLOOM_DAYS = 10;
 
   /** A year without a leap day. */
   private static final int YEAR = 2021;

@@ -147,6 +147,35 @@ class TurnsByHandTest {
     assertEquals(pea, stands.get(2).ground().get());
   }
 
+  /**
+   * Days of bloom from 20 April: borage 50 to 140, 9 June to 7 September, but it goes on 15 July,
+   * so until 14 July. Buckwheat 40 to 120, usually sown on 20 April: 86 days later, 24 August to 12
+   * November, but its crop is over in 90 days, on 13 October. Basil 60, 19 June, is gone on 15
+   * June. Calendula on ground of its own 40 to 170, 30 May to 7 October. Kale is picked before it
+   * blooms.
+   */
+  @Test
+  void bloom_endsWhenTheNextTakesTheGround() {
+    PlantYard yard = PlantYard.us("2026-03-01");
+    yard.frost("04-20", "10-20");
+    BedScope bed = yard.bed("A", 0, 0, 3, 12);
+    plant(bed, "borage", 12, 12);
+    next(bed, "buckwheat", "borage", "07-15", 6, 18);
+    plant(yard.bed("B", 100, 0, 3, 12), "calendula", 9, 9);
+    BedScope basil = yard.bed("C", 200, 0, 3, 12);
+    plant(basil, "basil", 8, 12);
+    next(basil, "kale", "basil", "06-15", 18, 18);
+    assertTrue(
+        yard.printed("succession").get(1).endsWith("| 13 Oct"),
+        yard.printed("succession")::toString);
+    assertEquals(
+        List.of(
+            "calendula | 30 May | 7 Oct",
+            "borage | 9 Jun | 14 Jul",
+            "buckwheat, after borage | 24 Aug | 12 Oct"),
+        yard.printed("bloom"));
+  }
+
   @Test
   void care_clearsFeedsAndPlants() {
     List<String> care = beans().printed("care");
@@ -159,6 +188,11 @@ class TurnsByHandTest {
     assertTrue(bean.contains("| 1 Jul | 22 Jul | each"), bean);
     assertTrue(bean.contains("Cut pea at the ground"), bean);
     assertTrue(bean.contains("0.5 in of compost"), bean);
+    assertTrue(bean.contains("The household does it"), bean);
+    // 1 July and 44 days more; garlic from 29 September, the 45th day is 12 November.
+    String wet = String.join("\n", care);
+    assertTrue(wet.contains("Water new plants | pole bean | 1 Jul 2026 | 14 Aug 2026"), wet);
+    assertTrue(wet.contains("Water new plants | garlic | 29 Sep 2026 | 12 Nov 2026"), wet);
     assertTrue(care.stream().noneMatch(r -> r.startsWith("Clear annuals")), care::toString);
   }
 

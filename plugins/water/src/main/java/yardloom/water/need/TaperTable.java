@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
@@ -73,6 +75,7 @@ public final class TaperTable implements TableMaker {
       }
     }
     notes(table);
+    followers(facts).ifPresent(table::note);
     DriplineDay.runs(facts).ifPresent(day -> table.note(byCan(day)));
     return table.build();
   }
@@ -123,6 +126,24 @@ public final class TaperTable implements TableMaker {
     return TaperNeed.isRainedOn(plants, month, weather)
         ? "look " + days + ", water only if dry: rain usually does it then"
         : days;
+  }
+
+  /** What follows another on its ground is planted long after the crew has left. */
+  private static Optional<String> followers(Facts facts) {
+    String kinds =
+        facts.all(YardFacts.STANDS).stream()
+            .filter(s -> s.follows() && !s.stands())
+            .map(Stand::plant)
+            .distinct()
+            .sorted()
+            .collect(Collectors.joining(", "));
+    return kinds.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Not in the rows: "
+                + kinds
+                + ", which the household plants later, each after the crop before it; water by the"
+                + " same steps from that day, on the days in the care calendar.");
   }
 
   private static String byCan(LocalDate runs) {

@@ -141,6 +141,37 @@ class FirstWeeksByHandTest {
         .toList();
   }
 
+  /** What follows pea has no row: the crew does not plant it. It is named, and by whom it is. */
+  @Test
+  void whatFollowsAnother_isNamedBelow() {
+    stand("A", "pea", 10, 0.9, 5);
+    planted("pea", 5, 1);
+    planted("bean", 5, 1);
+    assertTrue(table(new TaperTable()).notes().stream().noneMatch(n -> n.contains("Not in")));
+    Stand pea = stands.get(0);
+    stands.add(
+        new Stand(
+            pea.in(),
+            HERE,
+            "bean",
+            "",
+            pea.at(),
+            pea.area(),
+            pea.spread(),
+            pea.kc(),
+            SAYS,
+            Optional.empty(),
+            Optional.empty(),
+            false,
+            pea.phase(),
+            Optional.of(new Stand.Ground(HERE, "pea"))));
+    assertEquals(3, rows(new TaperTable()).size());
+    assertTrue(
+        table(new TaperTable()).notes().stream()
+            .anyMatch(
+                n -> n.startsWith("Not in the rows: bean, which the household plants later")));
+  }
+
   /**
    * 10 m² at 0.9 from 1 May. May has 155 / 31 = 5 mm a day: 10 × 4.5 / 0.81 = 55.6 L each day, 14
    * times; for two days 111.1 L, 8 times. The last step lies mostly in June, 180 / 30 = 6 mm: 10 ×
