@@ -197,8 +197,9 @@ public final class TimerPageTable implements TableMaker {
             + " turns where the timer has them. "
             + (saysRain(facts)
                 ? "Rain counted on: so much falls in a usual week, and the minutes leave it out"
-                    + " already. Off after: where a week brings so much beyond that, leave out what"
-                    + " falls due on so many days after the rain. "
+                    + " already. Off after: where a week brings so much beyond that, put off what"
+                    + " falls due on so many days after the rain to the day behind them; a zone"
+                    + " without that line skips one watering. "
                 : "After good rain skip a watering. ")
             + "Newly planted beds follow the table of first weeks. What is needed beside what is set: see the report.");
     if (Supply.isTank(plan)) {
