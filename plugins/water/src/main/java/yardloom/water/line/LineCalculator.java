@@ -77,8 +77,7 @@ public final class LineCalculator implements Calculator {
     Optional<LineWays> ways = in.find(LineWays.KEY);
     Optional<LineTree> tree = ways.map(w -> w.tree(feeds(beds)));
     // A tank's head counts from the ground in its middle, where the stand is measured from.
-    Optional<Point> tap =
-        Supply.tank(plan).map(TankPlan::at).or(() -> ways.map(LineWays::start));
+    Optional<Point> tap = Supply.tank(plan).map(TankPlan::at).or(() -> ways.map(LineWays::start));
     List<ZoneLine> lines = new ArrayList<>();
     for (Zone zone : in.all(Zone.KEY)) {
       List<DripRun> its = zone.beds().stream().map(id -> beds.get(id.toString())).toList();

@@ -74,8 +74,8 @@ public final class LineWays {
   }
 
   /**
-   * The ways from the tap of a plan that lies nearest to all that is watered, by the sum of straight
-   * distances; empty without one.
+   * The ways from the tap of a plan that lies nearest to all that is watered, by the sum of
+   * straight distances; empty without one.
    */
   public static Optional<LineWays> fromTap(Plan plan, List<Shape> watered) {
     return tap(plan, watered).map(at -> new LineWays(at, LineGround.of(plan)));

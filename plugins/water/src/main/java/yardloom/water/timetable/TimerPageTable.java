@@ -45,8 +45,7 @@ public final class TimerPageTable implements TableMaker {
   @Override
   public Set<FactKey<?>> reads() {
     Set<FactKey<?>> reads = new LinkedHashSet<>(RainOff.READS);
-    reads.addAll(
-        Set.of(ZoneTimes.KEY, Zone.KEY, BedHydraulics.KEY, TankYear.KEY, TankZone.KEY));
+    reads.addAll(Set.of(ZoneTimes.KEY, Zone.KEY, BedHydraulics.KEY, TankYear.KEY, TankZone.KEY));
     return reads;
   }
 

@@ -195,7 +195,9 @@ class LineYardTest {
     assertEquals(2.92 + stub, three.way().length().metres(), 1e-6);
   }
 
-  /** The height of the tank, not the line's rule of thumb, says what flows, unless a flow is said. */
+  /**
+   * The height of the tank, not the line's rule of thumb, says what flows, unless a flow is said.
+   */
   @Test
   void zoneOfATank_isLimitedByItsHeight() {
     bed(draft, "a", box(5, 0, 4, 0.4), 2, 0.30);

@@ -80,8 +80,7 @@ class RainOffTest {
 
   @Test
   void noUse_isRefused() {
-    assertThrows(
-        IllegalArgumentException.class, () -> RainSaved.of(mm(12), mm(20), Length.ZERO));
+    assertThrows(IllegalArgumentException.class, () -> RainSaved.of(mm(12), mm(20), Length.ZERO));
   }
 
   /** Whatever was drawn before, plants that are left so many days have not passed ready water. */
@@ -93,8 +92,7 @@ class RainOffTest {
       @ForAll @DoubleRange(min = 0.5, max = 9) double useMm) {
     Length total = mm(readyMm * 2);
     int days = (int) RainSaved.of(mm(rainMm), mm(readyMm), mm(useMm)).days();
-    Length depletion =
-        SoilWater.depleted(mm(readyMm * drawn), Length.ZERO, mm(rainMm), total);
+    Length depletion = SoilWater.depleted(mm(readyMm * drawn), Length.ZERO, mm(rainMm), total);
     for (int d = 0; d < days; d++) {
       depletion = SoilWater.depleted(depletion, mm(useMm), Length.ZERO, total);
     }
@@ -207,8 +205,7 @@ class RainOffTest {
             for (int m = 0; m < 12; m++) {
               et.add(told().gives(mm(m == 5 ? 180 : 155)));
             }
-            out.give(
-                MonthlyWeather.KEY, new MonthlyWeather(et, et, "told", EffectiveRain.CROPWAT));
+            out.give(MonthlyWeather.KEY, new MonthlyWeather(et, et, "told", EffectiveRain.CROPWAT));
             out.give(ZoneTimes.KEY, new ZoneTimes(1, List.of(month(5, 33), month(6, 27))));
           }
         };

@@ -98,8 +98,7 @@ class TankLevelTest {
                 new TankZone(
                     1,
                     tank,
-                    List.of(
-                        level("full", 1.25, 14, 130), level("half full", 0.625, 8, 90), low),
+                    List.of(level("full", 1.25, 14, 130), level("half full", 0.625, 8, 90), low),
                     Optional.of(low),
                     "water stands at its outlet"));
             out.give(

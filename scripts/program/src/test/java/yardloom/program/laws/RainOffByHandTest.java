@@ -23,8 +23,8 @@ class RainOffByHandTest {
       """;
 
   /**
-   * Tomatoes in August: Kc 1.15 (FAO-56 Table 12, mid season). Of the month's P mm 1 − 0.2 P / 125 is
-   * of use (CROPWAT, USDA SCS), so of half an inch 12.7 mm × that, over 1.15 × ET / 31 a day. An
+   * Tomatoes in August: Kc 1.15 (FAO-56 Table 12, mid season). Of the month's P mm 1 − 0.2 P / 125
+   * is of use (CROPWAT, USDA SCS), so of half an inch 12.7 mm × that, over 1.15 × ET / 31 a day. An
    * inch lasts twice as long, since 2 ft of silt loam (0.2, NRCS) at 0.4 (FAO-56 Table 22) hold
    * more.
    */
@@ -36,10 +36,8 @@ class RainOffByHandTest {
     double days = 12.7 * (1 - 0.2 * rain / 125) / (1.15 * et / 31);
     assertTrue(days > 1 && days < 4, et + " " + rain + " " + days);
     assertEquals(days, Double.parseDouble(drawn.printed("rain-off", "1", "m8")), 0.051);
-    assertEquals(
-        "" + (int) days, drawn.printed("timer-page", "Off after 1/2 in, days", "m8"));
-    assertEquals(
-        "" + (int) (2 * days), drawn.printed("timer-page", "Off after 1 in, days", "m8"));
+    assertEquals("" + (int) days, drawn.printed("timer-page", "Off after 1/2 in, days", "m8"));
+    assertEquals("" + (int) (2 * days), drawn.printed("timer-page", "Off after 1 in, days", "m8"));
     assertEquals(
         "%.1f in".formatted(rain / 25.4 * 7 / 31),
         drawn.printed("timer-page", "Rain counted on, a week", "m8"));
