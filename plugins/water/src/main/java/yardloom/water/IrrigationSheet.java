@@ -179,7 +179,11 @@ public final class IrrigationSheet implements SheetMaker {
     }
     steps.add(
         "Without a timer: open one zone's valve, set a kitchen clock, close it, go on to the next.");
-    steps.add("After a rain of half an inch (13 mm) or more skip the next watering.");
+    steps.add(
+        TimerPageTable.saysRain(facts)
+            ? "After a rain beyond the usual put off what falls due on so many days as the page says"
+                + " for the zone; then look: where the soil under the chips is dry a hand deep, water."
+            : "After a rain of half an inch (13 mm) or more skip the next watering.");
     steps.add(
         "Look at every zone while it runs once a month: no jets, no dry ends, the soil moist a hand"
             + " deep.");

@@ -82,6 +82,7 @@ import yardloom.water.tank.TankYearTable;
 import yardloom.water.timetable.FirstWeeksCalculator;
 import yardloom.water.timetable.FirstWeeksTable;
 import yardloom.water.timetable.IrrigationTable;
+import yardloom.water.timetable.RainOffTable;
 import yardloom.water.timetable.TankLevelCheck;
 import yardloom.water.timetable.TankLevelTable;
 import yardloom.water.timetable.TimerPageTable;
@@ -173,6 +174,7 @@ public final class WaterPlugin implements YardPlugin {
         new IrrigationTable(),
         new TimetableTable(),
         new TimerPageTable(),
+        new RainOffTable(),
         new EmitterTable(),
         new CatchTable(),
         new HydraulicsTable(),

@@ -11,7 +11,6 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.water.head.Supply;
 import yardloom.water.route.LineWays;
-import yardloom.water.tank.TankPlan;
 
 /**
  * Finds the ways that pipe may take, where a plan has dripline and a tap, or a tank that feeds it.
@@ -35,7 +34,9 @@ public final class RouteCalculator implements Calculator {
             .map(Element::shape)
             .toList();
     if (!watered.isEmpty()) {
-      LineWays.of(plan, Supply.tank(plan).map(TankPlan::at), watered)
+      Supply.tank(plan)
+          .map(tank -> LineWays.fromTank(plan, tank.at(), tank.feet(), watered))
+          .or(() -> LineWays.fromTap(plan, watered))
           .ifPresent(ways -> out.give(LineWays.KEY, ways));
     }
   }

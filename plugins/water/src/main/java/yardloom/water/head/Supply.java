@@ -104,6 +104,14 @@ public record Supply(Optional<Flow> through, Optional<Pressure> still, Optional<
     return tank(plan).isPresent();
   }
 
+  /**
+   * Whether the height of water in a tank alone says what flows, and the limit of a zone is no more
+   * than a rule for the line.
+   */
+  public static boolean isByHeight(Plan plan) {
+    return isTank(plan) && plan.said(KEY).flatMap(s -> s.value().through()).isEmpty();
+  }
+
   /** What runs from the open tap into a bucket; empty where nobody has measured it. */
   public static Optional<Derived<Flow>> open(Plan plan) {
     return plan.said(BUCKET)

@@ -5,12 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
-import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.unit.Length;
 import yardloom.water.head.HeadAssembly;
 import yardloom.water.head.HeadPart;
 import yardloom.water.head.Supply;
@@ -51,32 +48,6 @@ public final class HeadPlace {
       notes.add(power(zones, isTank));
     }
     return notes;
-  }
-
-  /**
-   * What is seen of a trench: it begins in the middle of a tank, and is drawn from the tank's rim
-   * on, where the head stands. A trench that starts elsewhere, or ends under the tank, is whole.
-   */
-  static Line fromRim(Plan plan, Line way) {
-    Optional<Shape> foot =
-        Supply.tank(plan).stream()
-            .flatMap(t -> t.feet().stream())
-            .filter(f -> f.contains(way.start()))
-            .findFirst();
-    if (foot.isEmpty() || foot.get().contains(way.end())) {
-      return way;
-    }
-    double inside = 0;
-    double outside = way.length().metres();
-    while (outside - inside > SAME_M) {
-      double half = (inside + outside) / 2;
-      if (foot.get().contains(way.at(Length.metres(half)))) {
-        inside = half;
-      } else {
-        outside = half;
-      }
-    }
-    return way.part(Length.metres(outside), way.length());
   }
 
   private static String power(int zones, boolean isTank) {

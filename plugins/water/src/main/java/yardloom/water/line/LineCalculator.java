@@ -28,6 +28,7 @@ import yardloom.water.pipe.formula.PipeSpeed;
 import yardloom.water.pipe.formula.Water;
 import yardloom.water.route.LineTree;
 import yardloom.water.route.LineWays;
+import yardloom.water.tank.TankPlan;
 import yardloom.water.tank.TankZone;
 import yardloom.water.zone.Zone;
 
@@ -75,7 +76,8 @@ public final class LineCalculator implements Calculator {
     in.all(DripRun.KEY).forEach(run -> beds.put(run.bed().toString(), run));
     Optional<LineWays> ways = in.find(LineWays.KEY);
     Optional<LineTree> tree = ways.map(w -> w.tree(feeds(beds)));
-    Optional<Point> tap = ways.map(LineWays::start);
+    // A tank's head counts from the ground in its middle, where the stand is measured from.
+    Optional<Point> tap = Supply.tank(plan).map(TankPlan::at).or(() -> ways.map(LineWays::start));
     List<ZoneLine> lines = new ArrayList<>();
     for (Zone zone : in.all(Zone.KEY)) {
       List<DripRun> its = zone.beds().stream().map(id -> beds.get(id.toString())).toList();

@@ -59,13 +59,7 @@ public final class LinePainter implements Painter {
         .find(Trenches.KEY)
         .ifPresent(
             of -> {
-              List<Trenches.Trench> trenches =
-                  of.trenches().stream()
-                      .map(
-                          t ->
-                              new Trenches.Trench(
-                                  HeadPlace.fromRim(plan, t.way()), t.pipes(), t.paved()))
-                      .toList();
+              List<Trenches.Trench> trenches = of.trenches();
               trenches.forEach(t -> trench(t, marks));
               sizes(trenches, marks);
               if (!trenches.isEmpty()) {

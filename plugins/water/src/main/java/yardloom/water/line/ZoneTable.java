@@ -2,6 +2,7 @@ package yardloom.water.line;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.fact.Derived;
@@ -14,7 +15,9 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.water.drip.DripRun;
 import yardloom.water.head.Supply;
 import yardloom.water.need.WaterDemand;
@@ -63,7 +66,7 @@ public final class ZoneTable implements TableMaker {
           Cell.text(zone.names()),
           zone.light().isEmpty() ? Cell.BLANK : Cell.text(zone.light()),
           Cell.of(line.flow()),
-          Cell.of(zone.limit()),
+          Supply.isByHeight(plan) ? Cell.text("by its height") : Cell.of(zone.limit()),
           Cell.of(line.behind()),
           Cell.of(line.least()),
           Cell.of(line.variation()),
@@ -74,7 +77,7 @@ public final class ZoneTable implements TableMaker {
       table.note(
           "A zone runs as long as its thirstiest bed asks; beds that ask for less than 70 percent"
               + " of that, and beds of another class of light, are in another zone. Supply: "
-              + zones.get(0).limit().source().cite()
+              + supply(plan, zones.get(0).limit())
               + ". Pressure, flow: the whole zone as one network from the "
               + (Supply.isTank(plan) ? "tank" : "tap")
               + " to every outlet, on"
@@ -82,6 +85,20 @@ public final class ZoneTable implements TableMaker {
               + (Supply.isTank(plan) ? " All for the tank half full." : ""));
     }
     return table.build();
+  }
+
+  /** From a tank the line is not the limit: what its height drives is below what a line carries. */
+  private static String supply(Plan plan, Derived<Flow> limit) {
+    if (!Supply.isByHeight(plan)) {
+      return limit.source().cite();
+    }
+    Flow line = limit.value();
+    return "the tank's height sets what flows, see 'zones by the level in the tank'; beds share a"
+        + " zone only up to "
+        + (plan.info().units() == UnitSystem.US
+            ? String.format(Locale.ROOT, "%.0f gph", line.gallonsPerHour())
+            : String.format(Locale.ROOT, "%.0f L/h", line.litresPerHour()))
+        + " from a full tank, what half-inch line carries (rule of thumb)";
   }
 
   /** That of its thirstiest bed. */

@@ -62,7 +62,7 @@ public enum EffectiveRain {
   }
 
   /** The part that plants can use of a month's rain. */
-  Derived<Length> of(Length rain, Source from, Derived<Length> referenceEt) {
+  public Derived<Length> of(Length rain, Source from, Derived<Length> referenceEt) {
     Derived.Builder why =
         Derived.by(formula, source).from("rain", rain).from("rain source", from.cite());
     return switch (this) {

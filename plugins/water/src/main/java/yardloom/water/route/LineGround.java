@@ -39,12 +39,16 @@ public final class LineGround {
   /** Added for each metre under the crown of a standing tree (common practice). */
   private static final double ROOTS = 2;
 
+  /** Added for each metre under a tank: a full one stands on ground that nobody dug. */
+  private static final double TANK = 10;
+
   private final Optional<Shape> lot;
   private final PreparedGeometry inLot;
   private final STRtree barriers = new STRtree();
   private final STRtree edges = new STRtree();
   private final List<Shape> paved = new ArrayList<>();
   private final List<Shape> crowns = new ArrayList<>();
+  private final List<Shape> tanks = new ArrayList<>();
   private final List<Shape> margins = new ArrayList<>();
   private final List<Point> corners = new ArrayList<>();
 
@@ -55,9 +59,24 @@ public final class LineGround {
 
   /** The ground of a plan. */
   public static LineGround of(Plan plan) {
+    return of(plan, List.of());
+  }
+
+  /**
+   * The same with what tanks stand on; a trench goes around their corners rather than under them.
+   */
+  static LineGround of(Plan plan, List<Shape> feet) {
     LineGround ground = new LineGround(plan.lot().map(l -> l.shape().grown(EDGE)));
     for (Element e : plan.elements()) {
       ground.add(e);
+    }
+    for (Shape foot : feet) {
+      ground.tanks.add(foot.shrunk(EDGE));
+      ground.edge(
+          Shape.rectangle(
+              Point.metres(foot.bounds().getMinX(), foot.bounds().getMinY()),
+              foot.width(),
+              foot.depth()));
     }
     ground.barriers.build();
     ground.edges.build();
@@ -150,7 +169,11 @@ public final class LineGround {
   double cost(Line line) {
     double lengthM = line.length().metres();
     double crownM = crowns.stream().mapToDouble(c -> insideM(line, c)).sum();
-    return lengthM * (isAlongEdge(line) ? 1 : OPEN) + PAVED * pavedM(line) + ROOTS * crownM;
+    double tankM = tanks.stream().mapToDouble(t -> insideM(line, t)).sum();
+    return lengthM * (isAlongEdge(line) ? 1 : OPEN)
+        + PAVED * pavedM(line)
+        + ROOTS * crownM
+        + TANK * tankM;
   }
 
   /** How much of a line lies under paving. */

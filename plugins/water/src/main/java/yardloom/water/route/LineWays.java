@@ -13,6 +13,9 @@ import org.jgrapht.alg.interfaces.ShortestPathAlgorithm.SingleSourcePaths;
 import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleWeightedGraph;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.distance.DistanceOp;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
@@ -71,11 +74,48 @@ public final class LineWays {
   }
 
   /**
-   * The ways from the tank that feeds the lines, else from the tap of a plan that lies nearest to
-   * all that is watered, by the sum of straight distances; empty without either.
+   * The ways from the tap of a plan that lies nearest to all that is watered, by the sum of
+   * straight distances; empty without one.
    */
-  public static Optional<LineWays> of(Plan plan, Optional<Point> tank, List<Shape> watered) {
-    return tank.or(() -> tap(plan, watered)).map(at -> new LineWays(at, LineGround.of(plan)));
+  public static Optional<LineWays> fromTap(Plan plan, List<Shape> watered) {
+    return tap(plan, watered).map(at -> new LineWays(at, LineGround.of(plan)));
+  }
+
+  /**
+   * The ways from a tank that feeds the lines: from its rim, where the cheapest way from its middle
+   * to anything that is watered leaves it.
+   *
+   * @param feet what the tank, or those linked in a row, stand on
+   */
+  public static LineWays fromTank(Plan plan, Point middle, List<Shape> feet, List<Shape> watered) {
+    LineWays inner = new LineWays(middle, LineGround.of(plan));
+    Point rim = inner.leaves(Shape.union(feet), watered);
+    return new LineWays(rim, LineGround.of(plan, feet));
+  }
+
+  private Point leaves(Shape feet, List<Shape> watered) {
+    Optional<Integer> first =
+        watered.stream()
+            .flatMap(bed -> entries(bed).stream())
+            .filter(i -> Double.isFinite(fromTap.getWeight(i)))
+            .min(Comparator.comparingDouble(i -> fromTap.getWeight(i)));
+    if (first.isPresent()) {
+      List<Integer> way = fromTap.getPath(first.get()).getVertexList();
+      Geometry seen =
+          Line.through(way.stream().map(points::get).toList()).jts().difference(feet.jts());
+      if (!seen.isEmpty()) {
+        return at(seen.getGeometryN(seen.getNumGeometries() - 1).getCoordinates()[0]);
+      }
+    }
+    // No way, or a bed at the tank's foot: straight towards the nearest.
+    return watered.stream()
+        .min(Comparator.comparing(feet::distance))
+        .map(bed -> at(DistanceOp.nearestPoints(feet.jts(), bed.jts())[0]))
+        .orElse(start);
+  }
+
+  private static Point at(Coordinate c) {
+    return Point.metres(c.x, c.y);
   }
 
   private static Optional<Point> tap(Plan plan, List<Shape> watered) {
@@ -127,7 +167,7 @@ public final class LineWays {
     graph.setEdgeWeight(edge, Math.max(1e-6, ground.cost(points.get(i).to(points.get(j)))));
   }
 
-  /** Where the ways start: at the tap, or at the tank that feeds the lines. */
+  /** Where the ways start: at the tap, or at the rim of the tank that feeds the lines. */
   public Point start() {
     return start;
   }

@@ -1,12 +1,15 @@
 package yardloom.water.timetable;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import yardloom.facts.ClimateNormals;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -17,6 +20,7 @@ import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.head.Supply;
@@ -40,7 +44,9 @@ public final class TimerPageTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(ZoneTimes.KEY, Zone.KEY, BedHydraulics.KEY, TankYear.KEY, TankZone.KEY);
+    Set<FactKey<?>> reads = new LinkedHashSet<>(RainOff.READS);
+    reads.addAll(Set.of(ZoneTimes.KEY, Zone.KEY, BedHydraulics.KEY, TankYear.KEY, TankZone.KEY));
+    return reads;
   }
 
   @Override
@@ -59,6 +65,9 @@ public final class TimerPageTable implements TableMaker {
         Table.titled(id(), "Into the timer, month by month, plants grown")
             .column(Column.text("set", "Set"));
     months.forEach(m -> table.column(Column.text("m" + (m + 1), Months.name(m))));
+    if (saysRain(facts)) {
+      usualRain(table, months, plan, facts);
+    }
     for (ZoneTimes times : facts.all(ZoneTimes.KEY)) {
       if (!times.months().isEmpty()) {
         table.heading(TankChange.heading(times.zone(), facts));
@@ -74,6 +83,20 @@ public final class TimerPageTable implements TableMaker {
     row(table, months, times, "Start", m -> Starts.text(m.start()));
     row(table, months, times, "Minutes", TimerPageTable::minutes);
     row(table, months, times, "By hand, a week", TimerPageTable::byHand);
+    if (saysRain(times, facts)) {
+      RainOff.rains(plan)
+          .forEach(
+              rain ->
+                  row(
+                      table,
+                      months,
+                      times,
+                      "Off after " + RainOff.words(plan, rain) + ", days",
+                      m ->
+                          RainOff.of(times.zone(), m.month(), rain, facts)
+                              .map(d -> "" + RainOff.whole(d))
+                              .orElse("")));
+    }
     Optional<TankYear> year = TankChange.of(times.zone(), facts);
     year.ifPresent(y -> row(table, months, times, "Water from", m -> y.shortly(m.month())));
     Optional<Derived<Flow>> open = Supply.open(plan).filter(o -> Supply.isTank(plan));
@@ -101,6 +124,29 @@ public final class TimerPageTable implements TableMaker {
                   .map(TimerPageTable::amount)
                   .orElse(""));
     }
+  }
+
+  /** Whether the page says for some zone how many days a rain saves. */
+  public static boolean saysRain(Facts facts) {
+    return facts.all(ZoneTimes.KEY).stream().anyMatch(times -> saysRain(times, facts));
+  }
+
+  private static boolean saysRain(ZoneTimes times, Facts facts) {
+    return times.months().stream()
+        .anyMatch(m -> RainOff.of(times.zone(), m.month(), Length.inches(1), facts).isPresent());
+  }
+
+  /** Minutes are those of a month with its usual rain: only more than that saves a watering. */
+  private static void usualRain(Table.Builder table, List<Integer> months, Plan plan, Facts facts) {
+    List<ClimateNormals.Month> normals = facts.get(YardFacts.CLIMATE).months();
+    List<Cell> cells = new ArrayList<>();
+    cells.add(Cell.text("Rain counted on, a week"));
+    months.forEach(
+        m ->
+            cells.add(
+                Cell.text(
+                    RainOff.gauge(plan, normals.get(m).rain().times(DAYS / Months.days(m))))));
+    table.row(cells);
   }
 
   private static String amount(Volume water) {
@@ -147,8 +193,14 @@ public final class TimerPageTable implements TableMaker {
             + " with its summer time. 3 × 10, rest 40: three turns of ten minutes, forty between an"
             + " end and the next start, so that the soil takes it. By hand, 2 × 45: without a timer"
             + " open the zone's valve on two days of the week, days apart, for 45 minutes each; in"
-            + " turns where the timer has them. After good rain skip a watering; newly planted beds"
-            + " follow the table of first weeks. What is needed beside what is set: see the report.");
+            + " turns where the timer has them. "
+            + (saysRain(facts)
+                ? "Rain counted on: so much falls in a usual week, and the minutes leave it out"
+                    + " already. Off after: where a week brings so much beyond that, put off what"
+                    + " falls due on so many days after the rain to the day behind them; a zone"
+                    + " without that line skips one watering. "
+                : "After good rain skip a watering. ")
+            + "Newly planted beds follow the table of first weeks. What is needed beside what is set: see the report.");
     if (Supply.isTank(plan)) {
       table.note(
           "Water comes from the tank by its height: one zone at a time, early or in the evening."

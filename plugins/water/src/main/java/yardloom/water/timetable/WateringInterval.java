@@ -41,49 +41,80 @@ public final class WateringInterval {
    * depth is not known, or where nothing draws water.
    */
   public static Optional<Derived<TimeSpan>> of(DripRun run, int month, Facts facts) {
-    List<ElementId> in = run.waters();
-    List<Stand> stands =
-        facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
     Optional<SoilProfile> soil = facts.find(YardFacts.SOIL);
-    boolean known = stands.stream().allMatch(s -> s.roots().isPresent());
-    if (soil.isEmpty() || !known || facts.find(MonthlyWeather.KEY).isEmpty()) {
+    if (soil.isEmpty() || facts.find(MonthlyWeather.KEY).isEmpty()) {
       return Optional.empty();
     }
     Optional<Derived<Double>> wetted = WettedGround.share(run, soil.get());
-    Derived<Length> et = facts.get(MonthlyWeather.KEY).referenceEt().get(month);
-    return stands.stream()
-        .filter(s -> s.kc().get(month) > 0)
-        .map(s -> of(s, month, et, soil.get(), wetted))
+    return drawing(run, month, facts).stream()
+        .map(s -> of(new Draws(s, month, soil.get(), facts.get(MonthlyWeather.KEY)), wetted))
         .min((a, b) -> a.value().compareTo(b.value()));
   }
 
-  private static Derived<TimeSpan> of(
-      Stand stand,
-      int month,
-      Derived<Length> et,
-      SoilProfile soil,
-      Optional<Derived<Double>> wetted) {
-    Stand.Roots roots = stand.roots().orElseThrow();
-    double kc = stand.kc().get(month);
-    Length use = et.value().times(kc / Months.days(month));
-    Length depth = roots.depth().min(soil.depth());
-    double easy = SoilWater.easyShare(roots.easyShare(), use);
+  /** Its plants that draw water in a month; none where the root depth of one is not known. */
+  static List<Stand> drawing(DripRun run, int month, Facts facts) {
+    List<ElementId> in = run.waters();
+    List<Stand> stands =
+        facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
+    return stands.stream().allMatch(s -> s.roots().isPresent())
+        ? stands.stream().filter(s -> s.kc().get(month) > 0).toList()
+        : List.of();
+  }
+
+  /** What plants with known roots draw in a month, and from what. */
+  record Draws(Stand stand, int month, SoilProfile soil, MonthlyWeather weather) {
+    /** Of what names {@link #inputs} gives. */
+    static final String READY = "available share × root depth × easy share for this month's use";
+
+    static final String USE = "(Kc × reference ET / days)";
+
+    Length use() {
+      return weather
+          .referenceEt()
+          .get(month)
+          .value()
+          .times(stand.kc().get(month) / Months.days(month));
+    }
+
+    Length depth() {
+      return stand.roots().orElseThrow().depth().min(soil.depth());
+    }
+
+    double easy() {
+      return SoilWater.easyShare(stand.roots().orElseThrow().easyShare(), use());
+    }
+
+    Derived.Builder inputs(Derived.Builder why) {
+      Stand.Roots roots = stand.roots().orElseThrow();
+      return why.from("available share", soil.available())
+          .from("root depth of " + stand.plant(), depth(), stand.place())
+          .from("easy share of " + stand.plant() + ", for 5 mm a day", roots.easyShare())
+          .from("easy share for this month's use", easy())
+          .from("source of depth and share", roots.source().cite())
+          .from("Kc " + stand.plant(), stand.kc().get(month), stand.place())
+          .from("reference ET of " + Months.name(month), weather.referenceEt().get(month))
+          .from("days of " + Months.name(month), Months.days(month));
+    }
+  }
+
+  private static Derived<TimeSpan> of(Draws draws, Optional<Derived<Double>> wetted) {
     double share = wetted.map(Derived::value).orElse(1.0);
     Derived.Builder why =
         Derived.by(
             (wetted.isPresent() ? "ground wetted × " : "")
-                + "available share × root depth × easy share for this month's use / (Kc × reference"
-                + " ET / days) × 1 d",
+                + Draws.READY
+                + " / "
+                + Draws.USE
+                + " × 1 d",
             RULE);
     wetted.ifPresent(w -> why.from("ground wetted", w));
-    return why.from("available share", soil.available())
-        .from("root depth of " + stand.plant(), depth, stand.place())
-        .from("easy share of " + stand.plant() + ", for 5 mm a day", roots.easyShare())
-        .from("easy share for this month's use", easy)
-        .from("source of depth and share", roots.source().cite())
-        .from("Kc " + stand.plant(), kc, stand.place())
-        .from("reference ET of " + Months.name(month), et)
-        .from("days of " + Months.name(month), Months.days(month))
-        .gives(WateringPlan.interval(soil.available().value() * share, depth, easy, use));
+    return draws
+        .inputs(why)
+        .gives(
+            WateringPlan.interval(
+                draws.soil().available().value() * share,
+                draws.depth(),
+                draws.easy(),
+                draws.use()));
   }
 }

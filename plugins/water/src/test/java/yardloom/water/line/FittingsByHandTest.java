@@ -10,7 +10,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Draft;
@@ -32,7 +31,6 @@ import yardloom.water.RoofYard;
 import yardloom.water.WaterPlugin;
 import yardloom.water.drip.DripWords;
 import yardloom.water.head.HeadWords;
-import yardloom.water.tank.TankWords;
 
 /** What the installer asks of fittings, sleeves and head, from words to printed tables. */
 class FittingsByHandTest {
@@ -149,26 +147,6 @@ class FittingsByHandTest {
     yard(draft, 6, 2.0);
     HeadWords.headAssembly(new PlanScope(draft, HERE), null, null, false);
     assertTrue(notes(outcome(draft)).stream().noneMatch(n -> n.contains("batteries")));
-  }
-
-  /** A trench from the middle of a tank 2 m across is seen, and has its head, 1 m further on. */
-  @Test
-  void trench_isDrawnFromTheRimOfTheTank() {
-    Line way = Line.between(Point.metres(20, 20), Point.metres(20, 25));
-    assertEquals(way, HeadPlace.fromRim(draft.freeze(), way), "no tank, no rim");
-    PlanScope plan = new PlanScope(draft, HERE);
-    TankWords.tank(
-        plan,
-        "butt",
-        Point.metres(20, 20),
-        "main",
-        t -> TankWords.round(t, Length.metres(2), Length.metres(1.5), null));
-    HeadWords.supply(plan, null, null, "butt");
-    Line seen = HeadPlace.fromRim(draft.freeze(), way);
-    assertEquals(4, seen.length().metres(), 0.02);
-    assertEquals(21, seen.start().y().metres(), 0.02);
-    Line under = Line.between(Point.metres(20, 20), Point.metres(20, 20.5));
-    assertEquals(under, HeadPlace.fromRim(draft.freeze(), under), "nothing of it is seen");
   }
 
   private static List<String> notes(Outcome outcome) {

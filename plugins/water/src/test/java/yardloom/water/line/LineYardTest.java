@@ -26,10 +26,12 @@ import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.BedScope;
 import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Pressure;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.water.RoofYard;
 import yardloom.water.drip.DripCalculator;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.DripWords;
@@ -158,6 +160,80 @@ class LineYardTest {
     TankZone zone = run(draft.freeze()).all(TankZone.KEY).get(0);
     assertEquals("outlets differ by more than 20 percent", zone.limit());
     assertEquals(0.5045, zone.stop().orElseThrow().water().metres(), 0.02);
+  }
+
+  /**
+   * A barrel 0.57 m wide 5 m from a bed's corner: the trench begins at its rim, 4.715 m from there.
+   * Three linked boxes of 0.8 m reach 2 × 0.84 + 0.4 = 2.08 m to the right: it begins at the last
+   * one, 2.92 m from the corner. Behind the corner lies the stub to the first row in both.
+   */
+  @Test
+  void trench_beginsAtTheRimOfTheTank() {
+    bed(draft, "a", box(5, 0, 4, 0.4), 2, 0.30);
+    barrel(draft, 0, 0, 0.7, 1.0);
+    Results results = run(draft.freeze());
+    Trenches.Trench one = results.get(Trenches.KEY).trenches().get(0);
+    // Circles have so many corners that they are round to a fifth of a millimetre.
+    assertEquals(0.285, one.way().start().x().metres(), 2e-4);
+    double stub = Point.metres(5, 0).distance(one.way().end()).metres();
+    assertTrue(stub > 0.1 && stub < 0.45, "" + stub);
+    assertEquals(4.715 + stub, one.way().length().metres(), 2e-4);
+    double pipe = results.all(ZoneLine.KEY).get(0).runs().get(0).way().length().metres();
+    assertEquals(4.715 + stub, pipe, 2e-4);
+
+    Draft other = draft();
+    bed(other, "a", box(5, 0, 4, 0.4), 2, 0.30);
+    TankWords.tank(
+        new PlanScope(other, HERE),
+        "row",
+        Point.metres(0, 0),
+        "roof",
+        tank -> TankWords.box(tank, m(0.8), m(0.6), m(1.1), 3));
+    HeadWords.supply(new PlanScope(other, HERE), null, null, "row");
+    Trenches.Trench three = run(other.freeze()).get(Trenches.KEY).trenches().get(0);
+    assertEquals(2.08, three.way().start().x().metres(), 1e-6);
+    assertEquals(2.92 + stub, three.way().length().metres(), 1e-6);
+  }
+
+  /**
+   * The height of the tank, not the line's rule of thumb, says what flows, unless a flow is said.
+   */
+  @Test
+  void zoneOfATank_isLimitedByItsHeight() {
+    bed(draft, "a", box(5, 0, 4, 0.4), 2, 0.30);
+    barrel(draft, 0, 0, 0.7, 1.0);
+    Plan plan = draft.freeze();
+    Table table = new ZoneTable().make(plan, run(plan));
+    assertEquals("by its height", RoofYard.printed(table).get(0).split(" \\| ")[4]);
+    String note = String.join(" ", table.notes());
+    assertTrue(note.contains("the tank's height sets what flows"), note);
+    // 200 gallons of 3.785 L.
+    assertTrue(note.contains("only up to 757 L/h from a full tank"), note);
+
+    Draft other = draft();
+    bed(other, "a", box(5, 0, 4, 0.4), 2, 0.30);
+    tap(other, 0, 0);
+    Plan tapped = other.freeze();
+    Table ofTap = new ZoneTable().make(tapped, run(tapped));
+    assertEquals("757", RoofYard.printed(ofTap).get(0).split(" \\| ")[4]);
+  }
+
+  /** A second bed behind the tank: its pipe goes around the tank's corners, not under it. */
+  @Property(tries = 25, seed = "20261128")
+  void noTrench_liesUnderTheTank(
+      @ForAll @DoubleRange(min = 2, max = 6) double right,
+      @ForAll @DoubleRange(min = 2.5, max = 6) double left,
+      @ForAll @DoubleRange(min = -3, max = 3) double up) {
+    Draft yard = draft();
+    bed(yard, "a", box(right, up, 3, 1), 2, 0.30);
+    bed(yard, "b", box(-left - 3, -up, 3, 1.2), 2, 0.30);
+    barrel(yard, 0, 0, 0.7, 1.0);
+    Shape foot = Shape.circle(Point.metres(0, 0), m(0.285)).shrunk(m(0.025));
+    Trenches trenches = run(yard.freeze()).get(Trenches.KEY);
+    assertTrue(trenches.missed().isEmpty());
+    for (Trenches.Trench trench : trenches.trenches()) {
+      assertEquals(0, trench.way().jts().intersection(foot.jts()).getLength(), 0.02);
+    }
   }
 
   /** 1.5 m higher than a full barrel of 1 m on a stand of 0.2 m: nothing runs. */
