@@ -85,7 +85,8 @@ public final class HardWords {
   public static void edging(
       BedScope bed,
       @Arg(name = "what", help = "what it is made of") String what,
-      @Opt(name = "piece", help = "length of one piece", fallback = "10 ft (3.05 m)") Length piece) {
+      @Opt(name = "piece", help = "length of one piece", fallback = "10 ft (3.05 m)")
+          Length piece) {
     Length each = piece == null ? Length.feet(10) : piece;
     if (!PIECE.holds(each)) {
       throw new PlanException(
@@ -104,7 +105,8 @@ public final class HardWords {
       PlanScope plan,
       @Arg(name = "name", help = "its name on the plan") String name,
       @Arg(name = "line", help = "where it stands") Line line,
-      @Opt(name = "spacing", help = "most from post to post", fallback = "8 ft (2.44 m)") Length spacing,
+      @Opt(name = "spacing", help = "most from post to post", fallback = "8 ft (2.44 m)")
+          Length spacing,
       @Opt(name = "wires", help = "wires above one another", fallback = "4") Number wires,
       @Opt(name = "post", help = "full length of a post", fallback = "8 ft (2.44 m)") Length post) {
     Length apart = spacing == null ? Length.feet(8) : spacing;
@@ -126,7 +128,8 @@ public final class HardWords {
         .attributes()
         .add(
             Trellis.KEY,
-            new Trellis(Making.name("trellis", name), line, apart, (int) count, length, plan.place()),
+            new Trellis(
+                Making.name("trellis", name), line, apart, (int) count, length, plan.place()),
             plan.place());
   }
 
@@ -139,7 +142,8 @@ public final class HardWords {
       @Arg(name = "shape", help = "the ground that is paved") Shape shape,
       @Opt(name = "length", help = "of one paver", fallback = "8 in (203 mm)") Length length,
       @Opt(name = "width", help = "of one paver", fallback = "4 in (102 mm)") Length width,
-      @Opt(name = "thickness", help = "of one paver", fallback = "2.375 in (60 mm)") Length thickness,
+      @Opt(name = "thickness", help = "of one paver", fallback = "2.375 in (60 mm)")
+          Length thickness,
       @Opt(name = "waste", help = "share for cuts and breakage", fallback = "0.1") Number waste,
       @Opt(
               name = "traffic",
@@ -157,8 +161,7 @@ public final class HardWords {
             waste == null ? 0.1 : waste.doubleValue(),
             Choices.parse(Pavers.Traffic.class, traffic, Pavers.Traffic.FOOT).base(),
             plan.place());
-    boolean sizes =
-        field.length().compareTo(PAVER) >= 0 && field.width().compareTo(PAVER) >= 0;
+    boolean sizes = field.length().compareTo(PAVER) >= 0 && field.width().compareTo(PAVER) >= 0;
     if (shape.isEmpty() || !sizes || !(field.waste() >= 0 && field.waste() <= 1)) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,

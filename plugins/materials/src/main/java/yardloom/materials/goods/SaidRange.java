@@ -5,8 +5,8 @@ import yardloom.kernel.unit.UnitSystem;
 
 /**
  * Lengths that make sense, said in round figures of both systems. The figures differ a little, and
- * whoever takes a limit at its word, in either system, is right: {@code least} is the lesser of
- * the two said, {@code most} the greater.
+ * whoever takes a limit at its word, in either system, is right: {@code least} is the lesser of the
+ * two said, {@code most} the greater.
  *
  * @param us such as {@code 2 to 40 ft}
  * @param metric such as {@code 0.6 to 12.2 m}

@@ -194,7 +194,15 @@ class PriceNamesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", "  ", "a\nb", "a\tb", "a\u001b[31mb", "a\u0000b", "a\u2028b", "a\u202eb", "a\u2067b"
+        "",
+        "  ",
+        "a\nb",
+        "a\tb",
+        "a\u001b[31mb",
+        "a\u0000b",
+        "a\u2028b",
+        "a\u202eb",
+        "a\u2067b"
       })
   void namesThatAreNoLine_areRefusedByEveryWord(String name) {
     assertRefused(name);

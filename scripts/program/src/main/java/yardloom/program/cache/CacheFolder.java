@@ -123,8 +123,7 @@ public final class CacheFolder implements ScriptStore {
     if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
       return false;
     }
-    return !posix()
-        || isMine(folder) && OWN.containsAll(Files.getPosixFilePermissions(folder));
+    return !posix() || isMine(folder) && OWN.containsAll(Files.getPosixFilePermissions(folder));
   }
 
   private boolean isMine(Path path) throws IOException {
