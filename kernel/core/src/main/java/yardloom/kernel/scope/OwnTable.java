@@ -15,6 +15,15 @@ import yardloom.kernel.table.OwnColumns;
  * @param name of the file, for messages
  */
 public record OwnTable(PlanScope plan, String name, String csv) {
+  /**
+   * Checks the name, which stands in every message and source of the rows.
+   *
+   * @throws PlanException (OUT_OF_RANGE) if it is no name: see {@link Making#name}
+   */
+  public OwnTable {
+    Making.name("table", name);
+  }
+
   /** A table whose file the script may not have named. */
   public static OwnTable of(PlanScope plan, String csv, String name, String otherwise) {
     return new OwnTable(plan, name == null ? otherwise : name, csv);

@@ -6,6 +6,7 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Unit;
 
@@ -20,6 +21,31 @@ import yardloom.kernel.unit.Unit;
 public record Price(String item, String unit, Spread perUnit, boolean demo) {
   /** On the plan, any number: the user's own prices. */
   public static final AttributeKey<Price> KEY = new AttributeKey<>("work.price", Price.class);
+
+  /**
+   * A bill writes names together, of 60 letters each at most, as a plant's own, its botanical one
+   * and its form: three of them and what stands between.
+   */
+  private static final int LONGEST_NAME = 200;
+
+  /**
+   * The name that a price is for, without spaces about it.
+   *
+   * @throws PlanException (OUT_OF_RANGE) if it has no letters, more than any item of a bill, or is
+   *     not one line of plain text
+   */
+  public static String name(String item) {
+    String name = item.strip();
+    if (name.isEmpty() || name.length() > LONGEST_NAME) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "the name of a bill item needs 1 to "
+              + LONGEST_NAME
+              + " letters, got "
+              + (name.isEmpty() ? "none" : name.length() + ": '" + name.substring(0, 40) + "…'"));
+    }
+    return Making.plain("bill item", name);
+  }
 
   /**
    * What one unit costs at the least, likely and at the most.

@@ -16,7 +16,6 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.scope.Making;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.table.DataRow;
@@ -119,8 +118,9 @@ public final class PriceBook {
       throw new PlanException(
           ProblemCode.MISSING_OPTION, row.placeOf("item"), "a price is of an item of the bill");
     }
+    String item;
     try {
-      Making.plain("bill item", row.text("item"));
+      item = Price.name(row.text("item"));
     } catch (PlanException e) {
       throw e.at(row.placeOf("item"));
     }
@@ -137,7 +137,7 @@ public final class PriceBook {
           row.placeOf("unit"),
           "'" + unit + "' is not a unit; write piece, yd3, m3, ft, m, h or another unit word");
     }
-    return new Price(row.text("item"), unit, perUnit, demo);
+    return new Price(item, unit, perUnit, demo);
   }
 
   /** This book with {@code own} prices before its own. */

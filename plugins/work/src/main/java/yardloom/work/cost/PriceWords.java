@@ -32,7 +32,7 @@ public final class PriceWords {
     String csv =
         String.join(
             ",",
-            quoted(item),
+            quoted(Price.name(item)),
             quoted(per == null ? LocalRate.PIECE : per),
             Double.toString((low == null ? likely : low).amount()),
             Double.toString(likely.amount()),
@@ -131,11 +131,12 @@ public final class PriceWords {
               + unit
               + "' is no unit for this rate; write piece, yd3, m3, ft, m, h or another unit word");
     }
+    String name = Price.name(item);
     Making.once(
         plan,
         Price.KEY,
-        r -> r.item().equals(item) && r.unit().equals(unit),
-        "the price of \"" + item + "\" per " + unit);
-    plan.draft().attributes().add(Price.KEY, new Price(item, unit, perUnit, false), plan.place());
+        r -> r.item().equals(name) && r.unit().equals(unit),
+        "the price of \"" + name + "\" per " + unit);
+    plan.draft().attributes().add(Price.KEY, new Price(name, unit, perUnit, false), plan.place());
   }
 }

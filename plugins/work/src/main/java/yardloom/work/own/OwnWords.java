@@ -68,9 +68,10 @@ public final class OwnWords {
     SourceRef at = plan.place();
     Source from = source == null ? Source.plan("item of the plan") : source;
     String unit = unit(amount, per, at);
+    String called = name(name, at);
     OwnItem item =
         new OwnItem(
-            name(name, at),
+            called,
             amount(name, count, amount, at),
             unit,
             hours(hours, at),
@@ -82,7 +83,7 @@ public final class OwnWords {
     if (price != null) {
       price(
           plan,
-          name,
+          called,
           unit,
           Price.spread(of(low, price), price.amount(), of(high, price), from, at));
     } else if (low != null || high != null) {

@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.PlanKit;
@@ -17,6 +19,7 @@ import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element.BedUse;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
@@ -157,6 +160,91 @@ class PriceNamesTest {
     PlanException e = assertThrows(PlanException.class, () -> PriceBook.read("book.csv", csv));
     assertEquals(code, e.problems().get(0).code());
     assertTrue(e.getMessage().contains(part), e.getMessage());
+  }
+
+  /**
+   * The longest name that the bill itself makes of a shipped plant: 68 letters of names and 17 of
+   * its form, more than the 60 that a plan's own thing may have.
+   */
+  private static final String ELDER =
+      "American elderberry (Sambucus canadensis (S. nigra ssp. canadensis)), bare root 18 in";
+
+  /** Each of the three ways to say a price, with the name as the bill has it; spaces are cut. */
+  @Test
+  void longestNameOfABill_isTakenByEveryWord() {
+    assertEquals(68 + 17, ELDER.length());
+    String twoHundred = "x".repeat(200);
+    for (String name : List.of(ELDER, "  " + ELDER + " ", twoHundred)) {
+      PlanKit own = yard();
+      PriceWords.price(own.words(), name, Money.amount(9), null, null, null);
+      PlanKit book = yard();
+      String csv = "item,unit,low,likely,high\n\"" + name + "\",piece,1,2,3\n";
+      PriceWords.priceBook(book.words(), csv, "x".repeat(60));
+      PlanKit local = yard();
+      PriceWords.localPrice(local.words(), name, 4, null, null, "piece", BY);
+      for (PlanKit kit : List.of(own, book, local)) {
+        List<Attributes.Entry<Price>> kept = kit.plan().attributes().all(Price.KEY);
+        assertEquals(List.of(name.strip()), kept.stream().map(e -> e.value().item()).toList());
+        String told = found(kit).get(0).text();
+        assertTrue(told.contains("called '" + name.strip() + "'"), told);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "  ",
+        "a\nb",
+        "a\tb",
+        "a\u001b[31mb",
+        "a\u0000b",
+        "a\u2028b",
+        "a\u202eb",
+        "a\u2067b"
+      })
+  void namesThatAreNoLine_areRefusedByEveryWord(String name) {
+    assertRefused(name);
+  }
+
+  @Test
+  void nameOfTwoHundredAndOneLetters_isRefusedByEveryWord() {
+    assertRefused("x".repeat(201));
+  }
+
+  /** Neither of the words leaves a price behind; the book names the row. */
+  private static void assertRefused(String name) {
+    PlanKit kit = yard();
+    Money nine = Money.amount(9);
+    refused(() -> PriceWords.price(kit.words(), name, nine, null, null, "yd3"));
+    refused(() -> PriceWords.localPrice(kit.words(), name, 4, null, null, "yd3", BY));
+    String csv = "item,unit,low,likely,high\n\"" + name + "\",piece,1,2,3\n";
+    PlanException row =
+        assertThrows(
+            PlanException.class, () -> PriceWords.priceBook(kit.words(), csv, "my prices"));
+    assertTrue(row.getMessage().contains("my prices:2"), row.getMessage());
+    assertTrue(kit.plan().attributes().all(Price.KEY).isEmpty());
+  }
+
+  private static void refused(Executable word) {
+    PlanException e = assertThrows(PlanException.class, word);
+    assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
+    assertTrue(e.getMessage().contains("the name of a bill item"), e.getMessage());
+    assertTrue(e.getMessage().length() < 200, e.getMessage());
+  }
+
+  /** The name of the book stands in messages and sources: 60 letters of one line. */
+  @ParameterizedTest
+  @ValueSource(strings = {"", " a", "a\nb", "a\u202eb"})
+  void bookWhoseNameIsNone_isRefused(String name) {
+    String csv = "item,unit,low,likely,high\ncompost,yd3,1,2,3\n";
+    for (String bad : List.of(name, "x".repeat(61))) {
+      PlanException e =
+          assertThrows(
+              PlanException.class, () -> PriceWords.priceBook(PlanKit.us().words(), csv, bad));
+      assertTrue(e.getMessage().contains("the name of a table"), e.getMessage());
+    }
   }
 
   @Test

@@ -1,6 +1,7 @@
 package yardloom.program.cache;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -20,8 +21,8 @@ import yardloom.language.compile.Sha256;
 
 /**
  * Keeps files in a folder that only its user may write, at most so many and so large together, the
- * oldest thrown away first. A folder that others can write is not used; nothing here ever fails a
- * command.
+ * oldest thrown away first. A folder or file of somebody else, a folder that others can read or
+ * write, and links are not used; nothing here ever fails a command.
  */
 public final class CacheFolder implements ScriptStore {
   private static final int MOST = 200;
@@ -56,6 +57,7 @@ public final class CacheFolder implements ScriptStore {
     try {
       if (!isOwn()
           || !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+          || !isMine(file)
           || Files.size(file) > LARGEST) {
         return Optional.empty();
       }
@@ -71,10 +73,7 @@ public final class CacheFolder implements ScriptStore {
   @Override
   public void put(String key, byte[] bytes) {
     try {
-      Files.createDirectories(folder);
-      if (posix()) {
-        Files.setPosixFilePermissions(folder, OWN);
-      }
+      create();
       if (!isOwn() || bytes.length > LARGEST - SUM) {
         return;
       }
@@ -99,13 +98,39 @@ public final class CacheFolder implements ScriptStore {
     return Sha256.begin().digest(bytes);
   }
 
+  /**
+   * Makes the folder if nothing stands there. One that does stays as it is: what others could put
+   * there is not to be trusted only because they no longer can, and a link may lead to a folder
+   * that others are meant to read.
+   */
+  private void create() throws IOException {
+    if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+      return;
+    }
+    Files.createDirectories(folder.toAbsolutePath().getParent());
+    try {
+      if (posix()) {
+        Files.createDirectory(folder, PosixFilePermissions.asFileAttribute(OWN));
+      } else {
+        Files.createDirectory(folder);
+      }
+    } catch (FileAlreadyExistsException e) {
+      // Another run was faster; whether it is of use is seen next.
+    }
+  }
+
   private boolean isOwn() throws IOException {
     if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
       return false;
     }
+    return !posix() || isMine(folder) && OWN.containsAll(Files.getPosixFilePermissions(folder));
+  }
+
+  private boolean isMine(Path path) throws IOException {
     return !posix()
-        || Files.getOwner(folder).getName().equals(System.getProperty("user.name"))
-            && OWN.containsAll(Files.getPosixFilePermissions(folder));
+        || Files.getOwner(path, LinkOption.NOFOLLOW_LINKS)
+            .getName()
+            .equals(System.getProperty("user.name"));
   }
 
   private boolean posix() {

@@ -6,10 +6,12 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import yardloom.kernel.problem.PlanException;
@@ -21,6 +23,9 @@ import yardloom.kernel.problem.ProblemCode;
  */
 public final class OutputFolder {
   private static final String MARKER = ".yardloom";
+
+  /** Processes that write one folder at one moment are two, not twenty. */
+  private static final int MOST_TRIES = 20;
 
   /** Folders that are being filled; whoever ends the process in between finds none of them. */
   private static final Set<Path> UNFINISHED = ConcurrentHashMap.newKeySet();
@@ -84,12 +89,12 @@ public final class OutputFolder {
 
   private static void refuseForeign(Path target) {
     for (Path up = target; up != null; up = up.getParent()) {
-      if (Files.exists(up) && !Files.isDirectory(up)) {
+      if (isFile(up)) {
         throw new PlanException(
             ProblemCode.FILE, up + " is a file; name another output folder with --out");
       }
     }
-    if (Files.isDirectory(target) && !isOne(target) && !isEmpty(target)) {
+    if (isForeign(target) && isForeign(target)) {
       throw new PlanException(
           ProblemCode.FILE,
           "the folder "
@@ -99,24 +104,88 @@ public final class OutputFolder {
     }
   }
 
-  private static boolean isEmpty(Path folder) {
-    try (var files = Files.list(folder)) {
-      return files.findAny().isEmpty();
+  /** Whether something else than a folder stands there, in one look: it may come and go. */
+  private static boolean isFile(Path place) {
+    try {
+      return !Files.readAttributes(place, BasicFileAttributes.class).isDirectory();
     } catch (IOException e) {
       return false;
     }
   }
 
-  private static void replace(Path fresh, Path target) throws IOException {
-    Path old = null;
-    if (Files.exists(target)) {
-      old = fresh.resolveSibling(fresh.getFileName() + "-old");
-      Files.move(target, old);
+  /**
+   * Whether the folder holds files, and no mark of this program among them. Another process may put
+   * one of its own in the place and take it away meanwhile: what seems foreign is looked at twice.
+   */
+  private static boolean isForeign(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      return false;
     }
+    try (var files = Files.list(folder)) {
+      List<Path> all = files.toList();
+      return !all.isEmpty() && !all.contains(folder.resolve(MARKER));
+    } catch (NoSuchFileException e) {
+      return false;
+    } catch (IOException | UncheckedIOException e) {
+      return true;
+    }
+  }
+
+  /**
+   * Puts {@code fresh} in the place of {@code target}. Another process may do the same at the same
+   * time: then whoever comes last wins, and of the other nothing is left.
+   */
+  private static void replace(Path fresh, Path target) throws IOException {
+    Path old = fresh.resolveSibling(fresh.getFileName() + "-old");
+    for (int tries = 1; true; tries++) {
+      boolean taken = take(target, old);
+      try {
+        move(fresh, target);
+        deleteQuietly(old);
+        return;
+      } catch (IOException e) {
+        if (taken) {
+          putBack(old, target);
+        }
+        if (tries >= MOST_TRIES || !Files.isDirectory(target) || !Files.isDirectory(fresh)) {
+          throw e;
+        }
+      }
+    }
+  }
+
+  /** Moves the folder away if it is there; another process may have done so just now. */
+  private static boolean take(Path target, Path old) throws IOException {
+    if (!Files.exists(target)) {
+      return false;
+    }
+    try {
+      Files.move(target, old);
+      return true;
+    } catch (NoSuchFileException e) {
+      return false;
+    }
+  }
+
+  private static void move(Path fresh, Path target) throws IOException {
     try {
       Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {
       Files.move(fresh, target);
+    }
+  }
+
+  /** The old folder stays what it was, unless another process has put a new one there. */
+  private static void putBack(Path old, Path target) throws IOException {
+    if (!Files.exists(target)) {
+      try {
+        move(old, target);
+        return;
+      } catch (IOException e) {
+        if (!Files.exists(target)) {
+          throw e;
+        }
+      }
     }
     deleteQuietly(old);
   }

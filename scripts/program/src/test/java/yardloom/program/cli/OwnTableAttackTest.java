@@ -125,6 +125,9 @@ class OwnTableAttackTest {
       String csv = TABLES.get(word).replace("NUMBER", "20").replace("NAME", "x".repeat(61));
       assertPlaced(word, refused(word, csv));
     }
+    // A price is for a line of the bill, which puts the names of several things together.
+    String prices = TABLES.get("priceBook").replace("NUMBER", "20");
+    assertPlaced("priceBook", refused("priceBook", prices.replace("NAME", "x".repeat(201))));
   }
 
   /** Header alone, no columns, a column twice, a quote that never ends, columns of nobody's. */

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -70,5 +72,75 @@ class OutputFolderTest {
     Path file = Files.writeString(dir.resolve("yard"), "x");
     assertThrows(PlanException.class, () -> OutputFolder.write(file, f -> {}));
     assertFalse(Files.isDirectory(file));
+  }
+
+  /**
+   * Two processes write one folder over and over: each ends well every time, the folder is always
+   * of one of them alone, and neither leaves anything beside it.
+   */
+  @Test
+  void twoProcesses_onOneFolder_neverFailAndLeaveNothing() throws Exception {
+    Path target = dir.resolve("out/yard");
+    List<Process> both = new ArrayList<>();
+    for (String mark : List.of("left", "right")) {
+      both.add(
+          new ProcessBuilder(
+                  Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                  "-XX:TieredStopAtLevel=1",
+                  "-XX:+UseSerialGC",
+                  "-cp",
+                  System.getProperty("java.class.path"),
+                  Writer.class.getName(),
+                  target.toString(),
+                  mark)
+              .redirectErrorStream(true)
+              .start());
+    }
+    for (Process each : both) {
+      String said = new String(each.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      assertEquals(0, each.waitFor(), said);
+    }
+    assertEquals(List.of("yard"), names(dir.resolve("out")));
+    String mark = Files.readString(target.resolve("a.txt"));
+    assertTrue(List.of("left", "right").contains(mark), mark);
+    assertEquals(mark, Files.readString(target.resolve("b.txt")));
+    assertEquals(List.of(".yardloom", "a.txt", "b.txt", mark), names(target));
+  }
+
+  /** One of the two: the folder to write and the mark in all its files. */
+  static final class Writer {
+    private Writer() {}
+
+    public static void main(String[] args) {
+      for (int i = 0; i < 300; i++) {
+        OutputFolder.write(
+            Path.of(args[0]),
+            f -> {
+              for (String name : List.of("a.txt", "b.txt", args[1])) {
+                Files.writeString(f.resolve(name), args[1]);
+              }
+            });
+      }
+    }
+  }
+
+  /** The new folder cannot take its place: the old one is back where it was. */
+  @Test
+  void write_whoseFolderIsGoneAtTheEnd_keepsTheOldFolder() throws IOException {
+    Path target = dir.resolve("yard");
+    OutputFolder.write(target, f -> Files.writeString(f.resolve("old.txt"), "1"));
+    PlanException e =
+        assertThrows(
+            PlanException.class,
+            () ->
+                OutputFolder.write(
+                    target,
+                    f -> {
+                      Files.delete(f.resolve(".yardloom"));
+                      Files.delete(f);
+                    }));
+    assertTrue(e.getMessage().contains("; nothing was changed"), e.getMessage());
+    assertEquals(List.of(".yardloom", "old.txt"), names(target));
+    assertEquals(List.of("yard"), names(dir));
   }
 }
