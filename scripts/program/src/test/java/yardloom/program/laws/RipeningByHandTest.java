@@ -69,13 +69,14 @@ class RipeningByHandTest {
    * Without temperatures raspberries are picked 60 to 90 days after 15 March, 14 May to 13 June.
    * With means of 8 °C in March and 11 °C in April the 10th degree falls two thirds of 31 days
    * after 15 March, 20.7: on 5 April, bloom ten days later, 15 April; both ends move by 31 days.
+   * Summers warmer than Seattle's ripen them no later.
    */
   @Test
   void ripening_waitsForTheWarmDays() {
     assertEquals("[--05-14, --06-13]", days(Drawn.of(yard("", "03-15"))));
     String normals =
         "climateNormals 'x', units: 'mm celsius', rain: [90,80,70,60,50,40,20,20,40,80,90,95],"
-            + " max: [8,10,13,16,19,22,25,25,22,16,11,8], min: [2,2,3,6,9,10,13,13,10,8,5,2],"
+            + " max: [8,10,13,16,21,25,28,28,22,16,11,8], min: [2,2,3,6,11,13,16,16,10,8,5,2],"
             + " source: 'by hand'";
     assertEquals("[--06-14, --07-14]", days(Drawn.of(yard(normals, "03-15"))));
     // Where the frost ends later than that, it is what counts: 20 April + 60 is 19 June.

@@ -205,6 +205,7 @@ class WholePathLawsTest {
             .without("work-visits.there", sold)
             .without("work-visits.cost", sold)
             .without("timer-page", "minutes of the timetable, as text")
+            .without("rain-off", "half an inch is 12 mm where millimetres are read")
             .without("materials-orders-by-phase.item", "dripline is named by its outlets")
             .without("materials-labour.amount", "printed as text")
             .without("lines.size", sold)
