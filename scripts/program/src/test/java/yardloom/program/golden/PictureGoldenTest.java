@@ -49,8 +49,7 @@ class PictureGoldenTest {
   })
   void sheet_looksAsItDid(String demo, String id) throws IOException {
     Outcome outcome = Samples.outcome(demo);
-    ComposedSheet sheet =
-        SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()), List.of(id)).get(0);
+    ComposedSheet sheet = sheet(outcome, id);
     String name = demo + "-" + id + ".png";
     Path drawn = dir.resolve(name);
     PngWriter.write(sheet, DPI, drawn);
@@ -76,6 +75,15 @@ class PictureGoldenTest {
       ImageIO.write(marked, "png", red.toFile());
       fail(String.format("%s: %.2f %% of its dots differ, red in %s", name, 100 * share, red));
     }
+  }
+
+  /** As it is in a set: asked for alone, it would carry the cautions of all. */
+  private static ComposedSheet sheet(Outcome outcome, String id) {
+    Paper paper = Paper.usual(outcome.plan().info().units());
+    return SheetSet.of(outcome, paper, List.of("layout", id)).stream()
+        .filter(s -> s.id().equals(id))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** The share of dots that differ to the eye; they are red in {@code marked}, the rest pale. */
