@@ -241,8 +241,16 @@ class WholePathLawsTest {
         PrintedUnits.differences(
             base(),
             metric,
+            // Pots of 4 and 20 l stand in another order than those of 1 and 5 gal.
             table ->
-                List.of("tank-sizes", "materials-bags-or-bulk", "materials-loads").contains(table),
+                List.of(
+                        "materials-labour",
+                        "tank-sizes",
+                        "materials-bags-or-bulk",
+                        "materials-loads",
+                        "work-deliveries",
+                        "rain-off")
+                    .contains(table),
             column -> List.of("order", "carries", "speed").contains(column)));
   }
 
