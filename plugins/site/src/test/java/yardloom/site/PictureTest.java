@@ -6,12 +6,15 @@ import static yardloom.site.PaintedYard.box;
 import static yardloom.site.PaintedYard.m;
 import static yardloom.site.PaintedYard.p;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import yardloom.facts.FlatCrown;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.geom.Line;
+import yardloom.kernel.unit.Angle;
 import yardloom.site.bed.BedWords;
 import yardloom.site.built.BarrierWords;
 import yardloom.site.built.BuiltWords;
@@ -214,6 +217,38 @@ class PictureTest {
     double share = 0.88 * 0.88 + 2 * 0.88 * 0.12 * 2 / Math.PI + 0.12 * 0.12 / 2;
     region(marks.get(3), "picture-stem", share * Math.PI * 0.12 * 0.12, 5, 25, 60);
     assertEquals(List.of("Evergreen tree | picture-evergreen"), yard.legend(CROWNS));
+  }
+
+  /** 3 m along wires from north to south and 0.5 m deep; lit 2.7 m by 0.2 m; the stem 0.12 m. */
+  @Test
+  void treeTrainedFlat_liesAlongItsWires() {
+    TreeWords.tree(
+        yard.in,
+        "Fan",
+        p(8, 22),
+        m(3),
+        m(2),
+        m(0.5),
+        m(0.1),
+        "deciduous",
+        null,
+        t ->
+            t.element()
+                .attributes()
+                .add(FlatCrown.KEY, new FlatCrown(m(3), m(0.5), Angle.ZERO), t.place()));
+    List<Mark> marks = yard.paint(CROWNS);
+    region(marks.get(0), "picture-crown", 3 * 0.5, 8, 22, 4);
+    region(marks.get(1), "picture-crown-light", 2.7 * 0.2, 8, 22, 4);
+    assertEquals(3, marks.size());
+    assertEquals(
+        List.of(23.5, 20.5),
+        ((Mark.Region) marks.get(0))
+            .shape().corners().stream()
+                .map(c -> c.y().metres())
+                .distinct()
+                .sorted(Comparator.reverseOrder())
+                .toList());
+    assertEquals(List.of("Tree trained flat | picture-crown"), yard.legend(CROWNS));
   }
 
   @Test

@@ -2,7 +2,11 @@ package yardloom.site.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import yardloom.facts.FlatCrown;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Style;
@@ -11,7 +15,9 @@ import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 
-/** Crowns of trees as lobed discs, lit from the upper left. */
+/**
+ * Crowns of trees as lobed discs, those trained flat along their wires, lit from the upper left.
+ */
 final class CrownPicture {
   private static final Style SHADE = Style.filled("picture-crown-shade", "#5b7a41");
   private static final Style DECIDUOUS =
@@ -38,15 +44,20 @@ final class CrownPicture {
         continue;
       }
       boolean deciduous = tree.leaf() == Element.Leaf.DECIDUOUS;
-      marks.add(new Mark.Region(lobed(tree.at(), radius, 0.08, -0.08, 1), SHADE, about));
-      marks.add(
-          new Mark.Region(
-              lobed(tree.at(), radius, 0, 0, 1), deciduous ? DECIDUOUS : EVERGREEN, about));
-      marks.add(
-          new Mark.Region(
-              lobed(tree.at(), radius, -0.16, 0.16, 0.62),
-              deciduous ? DECIDUOUS_LIGHT : EVERGREEN_LIGHT,
-              about));
+      Style body = deciduous ? DECIDUOUS : EVERGREEN;
+      Style light = deciduous ? DECIDUOUS_LIGHT : EVERGREEN_LIGHT;
+      Optional<FlatCrown> flat = tree.attributes().get(FlatCrown.KEY);
+      if (flat.isPresent()) {
+        FlatCrown along = flat.get();
+        FlatCrown inner =
+            new FlatCrown(along.width().times(0.9), along.depth().times(0.4), along.bearing());
+        marks.add(new Mark.Region(along.about(tree.at()), body, about));
+        marks.add(new Mark.Region(inner.about(tree.at()), light, about));
+      } else {
+        marks.add(new Mark.Region(lobed(tree.at(), radius, 0.08, -0.08, 1), SHADE, about));
+        marks.add(new Mark.Region(lobed(tree.at(), radius, 0, 0, 1), body, about));
+        marks.add(new Mark.Region(lobed(tree.at(), radius, -0.16, 0.16, 0.62), light, about));
+      }
       marks.add(
           new Mark.Region(
               lobed(tree.at(), Math.max(STEM_M, tree.trunk().metres() / 2), 0, 0, 1), STEM, about));
@@ -73,13 +84,19 @@ final class CrownPicture {
 
   static List<LegendEntry> legend(Plan plan) {
     List<LegendEntry> entries = new ArrayList<>();
-    List<Element.Tree> trees =
-        plan.all(Element.Tree.class).stream().filter(t -> t.crown().metres() > 0).toList();
-    if (trees.stream().anyMatch(t -> t.leaf() == Element.Leaf.DECIDUOUS)) {
+    Map<Boolean, List<Element.Tree>> trees =
+        plan.all(Element.Tree.class).stream()
+            .filter(t -> t.crown().metres() > 0)
+            .collect(Collectors.partitioningBy(t -> t.attributes().get(FlatCrown.KEY).isPresent()));
+    List<Element.Tree> round = trees.get(false);
+    if (round.stream().anyMatch(t -> t.leaf() == Element.Leaf.DECIDUOUS)) {
       entries.add(LegendEntry.area("Deciduous tree", DECIDUOUS));
     }
-    if (trees.stream().anyMatch(t -> t.leaf() != Element.Leaf.DECIDUOUS)) {
+    if (round.stream().anyMatch(t -> t.leaf() != Element.Leaf.DECIDUOUS)) {
       entries.add(LegendEntry.area("Evergreen tree", EVERGREEN));
+    }
+    if (!trees.get(true).isEmpty()) {
+      entries.add(LegendEntry.area("Tree trained flat", DECIDUOUS));
     }
     return entries;
   }
