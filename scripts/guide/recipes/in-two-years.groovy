@@ -1,4 +1,4 @@
-// In two years: one bed stands already, the back is made in the first year, front and trellis in the second.
+// In two years: one bed stands already, the back is made in the first year, the front and a bench in the second.
 plan 'Recipe: in two years', units: 'us'
 lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 50.ft), point(0.ft, 50.ft)])
 work crew: 2, hoursPerDay: 5

@@ -82,7 +82,7 @@ public final class CrewBooklet implements SheetMaker {
     }
     return new SheetPlan(
         NUMBER + before,
-        before == 0 ? "crew" : "crew-" + (before + 1),
+        before == 0 ? "crew" : "crew-stage-" + (before + 1),
         part.name().isEmpty() ? "Crew booklet" : "Crew booklet, " + part.name(),
         SheetPlan.Format.BOOKLET,
         panels);
