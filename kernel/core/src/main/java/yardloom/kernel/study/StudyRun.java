@@ -195,7 +195,7 @@ final class StudyRun {
         table,
         maker.uses().isEmpty()
             ? Optional.empty()
-            : Optional.of(PartTables.forSheet(maker, plan, facts)));
+            : Optional.of(PartTables.forSheet(maker, plan, facts, table)));
   }
 
   private Offers offers(Map<TableMaker, Made> made) {

@@ -21,9 +21,18 @@ public final class PartTables {
 
   /** The same in the form that it takes on sheets. */
   public static Table forSheet(TableMaker maker, Plan plan, Facts facts) {
+    return forSheet(maker, plan, facts, of(maker, plan, facts));
+  }
+
+  /**
+   * The same for whoever has the table already.
+   *
+   * @param table what {@link #of} made
+   */
+  public static Table forSheet(TableMaker maker, Plan plan, Facts facts, Table table) {
     List<PartOfPlan> parts = parts(maker, facts);
     return parts.isEmpty()
-        ? maker.forSheet(plan, facts, maker.make(plan, facts))
+        ? maker.forSheet(plan, facts, table)
         : joined(parts, p -> maker.forSheet(p.plan(), declared(maker, p), made(maker, p)));
   }
 
