@@ -179,14 +179,17 @@ public final class FactGraph {
     }
     Results results = new Results();
     again.over(plan, results);
-    List<Calculator> needed = neededFor(readOfParts);
+    Set<FactKey<?>> together = togetherKeys();
+    Set<FactKey<?>> wanted = new TreeSet<>(readOfParts);
+    wanted.addAll(together);
+    List<Calculator> needed = neededFor(wanted);
     parts.forEach(
         (name, part) -> {
           Results its = new Results();
           run(part, Again.AFRESH, its, needed);
-          results.addPart(new PartOfPlan(name, part, its), togetherKeys());
+          results.addPart(new PartOfPlan(name, part, its), together);
         });
-    results.giveNoneOf(togetherKeys());
+    results.giveNoneOf(together);
     run(
         plan,
         Again.AFRESH,
@@ -201,10 +204,9 @@ public final class FactGraph {
     return keys;
   }
 
-  /** Who works for facts of parts, and for whom those wait. */
-  private List<Calculator> neededFor(Collection<FactKey<?>> readOfParts) {
-    Set<String> wanted = ids(readOfParts);
-    wanted.addAll(ids(togetherKeys()));
+  /** Who works for these facts, and for whom those wait. */
+  private List<Calculator> neededFor(Collection<FactKey<?>> facts) {
+    Set<String> wanted = ids(facts);
     List<Calculator> needed = new ArrayList<>();
     for (int i = order.size() - 1; i >= 0; i--) {
       Calculator c = order.get(i);
