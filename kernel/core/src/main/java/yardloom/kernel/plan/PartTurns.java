@@ -12,6 +12,9 @@ import java.util.TreeMap;
  *     empty name
  */
 public record PartTurns(String name, Map<String, PartTurn> byPart) {
+  /** Of a plan that has no parts: all is made now. */
+  static final PartTurns NONE = new PartTurns("", Map.of());
+
   public PartTurns {
     byPart = Collections.unmodifiableMap(new TreeMap<>(byPart));
   }

@@ -85,10 +85,7 @@ public record Plan(
 
   /** Whether something that was said of the plan is bought and done now, or an element's of it. */
   public boolean isNow(Attributes.Entry<?> said) {
-    return attributes
-        .get(PartTurn.TURNS)
-        .map(turns -> turns.of(said.part()) == PartTurn.NOW)
-        .orElse(true);
+    return turns().of(said.part()) == PartTurn.NOW;
   }
 
   /**
@@ -97,16 +94,16 @@ public record Plan(
    */
   public boolean isOwn(Element element) {
     return element.turn() == PartTurn.NOW
-        || element.turn() == PartTurn.DONE
-            && attributes
-                .get(PartTurn.TURNS)
-                .map(turns -> turns.of("") == PartTurn.NOW)
-                .orElse(true);
+        || element.turn() == PartTurn.DONE && turns().of("") == PartTurn.NOW;
   }
 
   /** What is made now, as tables call it; empty where the yard is not looked at in parts. */
   public String now() {
-    return attributes.get(PartTurn.TURNS).map(PartTurns::name).orElse("");
+    return turns().name();
+  }
+
+  private PartTurns turns() {
+    return attributes.get(PartTurn.TURNS).orElse(PartTurns.NONE);
   }
 
   /** Whether the yard lies south of the equator; without a site it does not. */
