@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.IdentityHashMap;
 import java.util.Iterator;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.plan.Attributes;
@@ -116,14 +117,8 @@ final class Likeness {
   }
 
   private boolean arraysAlike(Object before, Object now) {
-    if (before instanceof double[] was) {
-      return java.util.Arrays.equals(was, (double[]) now);
-    }
-    if (before instanceof int[] was) {
-      return java.util.Arrays.equals(was, (int[]) now);
-    }
-    if (before instanceof boolean[] was) {
-      return java.util.Arrays.equals(was, (boolean[]) now);
+    if (before.getClass().getComponentType().isPrimitive()) {
+      return Objects.deepEquals(before, now);
     }
     int length = Array.getLength(before);
     if (length != Array.getLength(now)) {

@@ -27,10 +27,7 @@ public final class Piece {
    * @param input compared by value, places in scripts included
    */
   public static <I, O> O of(String name, I input, Function<I, O> work) {
-    Shelf shelf = PRESENT.get();
-    return shelf == null
-        ? work.apply(input)
-        : shelf.of(name, input, (before, now) -> work.apply(now));
+    return after(name, input, (before, now) -> work.apply(now));
   }
 
   /** Makes a piece with the help of the one before. */
