@@ -45,21 +45,7 @@ public record BillLine(
     }
   }
 
-  /** What is used in its phase. */
-  public BillLine(
-      BillGroup group,
-      WorkPhase phase,
-      String item,
-      Optional<ElementId> element,
-      Optional<String> plant,
-      Derived<?> exact,
-      Derived<?> order,
-      String allowance,
-      Optional<Stock> stock) {
-    this(group, phase, item, element, plant, exact, order, allowance, stock, Optional.empty());
-  }
-
-  /** What is no plant, or of which nobody says as what it is bought. */
+  /** What is used in its phase, and no plant or nobody says as what it is bought. */
   public BillLine(
       BillGroup group,
       WorkPhase phase,
@@ -69,7 +55,17 @@ public record BillLine(
       Derived<?> exact,
       Derived<?> order,
       String allowance) {
-    this(group, phase, item, element, plant, exact, order, allowance, Optional.empty());
+    this(
+        group,
+        phase,
+        item,
+        element,
+        plant,
+        exact,
+        order,
+        allowance,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /**

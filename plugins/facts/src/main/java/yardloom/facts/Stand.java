@@ -53,7 +53,7 @@ public record Stand(
    */
   public record Roots(Length depth, double easyShare, Source source, boolean isNewEachYear) {}
 
-  /** Plants that are set through the cardboard. */
+  /** Plants that are set through the cardboard, on ground of their own. */
   public Stand(
       ElementId in,
       SourceRef place,
@@ -80,38 +80,7 @@ public record Stand(
         drills,
         roots,
         stands,
-        WorkPhase.PLANT);
-  }
-
-  /** Plants with ground of their own. */
-  public Stand(
-      ElementId in,
-      SourceRef place,
-      String plant,
-      String botanical,
-      List<Point> at,
-      Area area,
-      Length spread,
-      List<Double> kc,
-      Source kcSource,
-      Optional<Length> drills,
-      Optional<Roots> roots,
-      boolean stands,
-      WorkPhase phase) {
-    this(
-        in,
-        place,
-        plant,
-        botanical,
-        at,
-        area,
-        spread,
-        kc,
-        kcSource,
-        drills,
-        roots,
-        stands,
-        phase,
+        WorkPhase.PLANT,
         Optional.empty());
   }
 

@@ -269,7 +269,8 @@ class MaterialsBillTest {
         java.util.Optional.empty(),
         java.util.Optional.empty(),
         stands,
-        phase);
+        phase,
+        java.util.Optional.empty());
   }
 
   /**

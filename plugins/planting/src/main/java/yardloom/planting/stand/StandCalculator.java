@@ -153,7 +153,8 @@ public final class StandCalculator implements Calculator {
         Optional.empty(),
         roots(s.plant()),
         s.tree().stands(),
-        s.plant().phase());
+        s.plant().phase(),
+        Optional.empty());
   }
 
   /**
@@ -193,7 +194,8 @@ public final class StandCalculator implements Calculator {
           drills.get(),
           drills.get(),
           "for this length of row; some do not come up",
-          Optional.of(named(stock, units)));
+          Optional.of(named(stock, units)),
+          Optional.empty());
     }
     return pieces(p.plant(), p.bed().id(), p.count(), stock, units);
   }
@@ -215,7 +217,8 @@ public final class StandCalculator implements Calculator {
         count,
         single ? count : pieces(count, stock.holds()),
         single ? "no spares included" : "sold by " + stock.holds() + ", whole ones; spares over",
-        Optional.of(named(stock, units)));
+        Optional.of(named(stock, units)),
+        Optional.empty());
   }
 
   private static Derived<Integer> pieces(Derived<Integer> count, int holds) {

@@ -75,7 +75,8 @@ class PriceNamesTest {
         Derived.given(7, "count", SourceRef.NONE),
         Derived.given(8, "count", SourceRef.NONE),
         "spares",
-        Optional.of(stock));
+        Optional.of(stock),
+        Optional.empty());
   }
 
   /** As a plant by the form it is bought in: what the plan says with the form goes first. */

@@ -19,7 +19,6 @@ import org.junit.jupiter.api.Test;
 import yardloom.facts.ClimateNormals;
 import yardloom.facts.ReferenceEt;
 import yardloom.facts.Stand;
-import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.ElementKind;
@@ -106,8 +105,7 @@ class LookAfterTest {
         Source.plan("test"),
         Optional.empty(),
         Optional.empty(),
-        stands,
-        WorkPhase.PLANT);
+        stands);
   }
 
   /**
