@@ -66,13 +66,7 @@ final class HomePlaces {
       double least = PER_SIDE * i;
       if (least < best.cost() && space.isFree(Quad.of(box)) && rivals.isNearest(box, request)) {
         double line = request.isNumber() ? PER_CROSSING_OF_NUMBER : PER_CROSSING;
-        double cost =
-            least
-                + line
-                    * space
-                        .linework()
-                        .under(box, Linework.Price.ofLines(line), best.cost() - least)
-                        .all();
+        double cost = least + space.linework().cost(box, line, best.cost() - least);
         best = best.orCheaper(new LabelSpot(box, Optional.empty(), false), cost);
       }
     }
@@ -92,13 +86,7 @@ final class HomePlaces {
           && space.isFree(Quad.of(c.box()))
           && rivals.isNearest(c.box(), request)) {
         double most = best.cost() - c.cost();
-        double cost =
-            c.cost()
-                + PER_CROSSING
-                    * space
-                        .linework()
-                        .under(c.box(), Linework.Price.ofLines(PER_CROSSING), most)
-                        .all();
+        double cost = c.cost() + space.linework().cost(c.box(), PER_CROSSING, most);
         best = best.orCheaper(new LabelSpot(c.box(), Optional.empty(), c.upright()), cost);
       }
     }

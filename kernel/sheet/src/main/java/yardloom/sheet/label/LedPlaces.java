@@ -58,14 +58,7 @@ final class LedPlaces {
           if (space.isLeaderFree(leader.from(), leader.to())) {
             double cost =
                 least
-                    + HomePlaces.PER_CROSSING
-                        * space
-                            .linework()
-                            .under(
-                                box,
-                                Linework.Price.ofLines(HomePlaces.PER_CROSSING),
-                                best.cost() - least)
-                            .all()
+                    + space.linework().cost(box, HomePlaces.PER_CROSSING, best.cost() - least)
                     + (rivals.isOnForeignGround(box, request) ? ON_FOREIGN_GROUND : 0)
                     + space.linework().crossingCost(leader.from(), leader.to());
             best = best.orCheaper(new LabelSpot(box, Optional.of(leader), false), cost);

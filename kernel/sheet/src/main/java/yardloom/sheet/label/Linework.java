@@ -76,11 +76,6 @@ final class Linework {
    * @param symbol what a line of one costs besides
    */
   record Price(double each, double outline, double symbol) {
-    /** Lines of all kinds cost alike. */
-    static Price ofLines(double each) {
-      return new Price(each, 0, 0);
-    }
-
     private double of(Kind kind) {
       return switch (kind) {
         case LINE -> each;
@@ -113,6 +108,11 @@ final class Linework {
     long outlines = count[Kind.OUTLINE.ordinal()];
     long symbols = count[Kind.SYMBOL.ordinal()];
     return new Under(outlines + symbols + count[Kind.LINE.ordinal()], outlines, symbols);
+  }
+
+  /** What the lines under {@code box} cost, of whatever kind; counted as {@link #under} does. */
+  double cost(Box box, double each, double most) {
+    return each * under(box, new Price(each, 0, 0), most).all();
   }
 
   /** How many outlines run under {@code box}. */
