@@ -5,16 +5,11 @@ import java.util.List;
 import yardloom.sheet.label.Linework.Segment;
 import yardloom.sheet.paper.Box;
 
-/**
- * Segments by the square cells that their boxes reach into, for many questions about small parts of
- * a drawing. What lies outside the drawing is kept in the cells along its edge. Not thread-safe.
- */
+/** Segments by the {@link DrawingCells} that their boxes reach into. Not thread-safe. */
 final class SegmentGrid {
   private static final double CELL_MM = 6;
 
-  private final Box area;
-  private final int columns;
-  private final int rows;
+  private final DrawingCells cells;
   private final Segment[] segments;
 
   /** Where the segments of each cell begin in {@link #members}; one more than there are cells. */
@@ -33,20 +28,18 @@ final class SegmentGrid {
   private int question;
 
   SegmentGrid(Box area, List<Segment> segments) {
-    this.area = area;
+    cells = new DrawingCells(area, CELL_MM);
     this.segments = segments.toArray(new Segment[0]);
-    columns = 1 + (int) (area.width() / CELL_MM);
-    rows = 1 + (int) (area.height() / CELL_MM);
     told = new int[segments.size()];
     bounds = new double[4 * segments.size()];
-    int[] counts = new int[columns * rows + 1];
+    int[] counts = new int[cells.count() + 1];
     for (Segment s : segments) {
-      eachCell(s.left(), s.top(), s.right(), s.bottom(), cell -> counts[cell + 1]++);
+      cells.each(s.left(), s.top(), s.right(), s.bottom(), cell -> counts[cell + 1]++);
     }
     Arrays.parallelPrefix(counts, Integer::sum);
     starts = counts;
     members = new int[counts[counts.length - 1]];
-    int[] next = Arrays.copyOf(starts, columns * rows);
+    int[] next = Arrays.copyOf(starts, cells.count());
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);
       int member = i;
@@ -54,13 +47,8 @@ final class SegmentGrid {
       bounds[4 * i + 1] = s.top();
       bounds[4 * i + 2] = s.right();
       bounds[4 * i + 3] = s.bottom();
-      eachCell(s.left(), s.top(), s.right(), s.bottom(), cell -> members[next[cell]++] = member);
+      cells.each(s.left(), s.top(), s.right(), s.bottom(), cell -> members[next[cell]++] = member);
     }
-  }
-
-  /** What is done with a cell. */
-  private interface CellTask {
-    void cell(int index);
   }
 
   /** What is done with a segment that is near; false if no other has to be told. */
@@ -71,44 +59,27 @@ final class SegmentGrid {
   /** Tells each segment once whose bounds meet the rectangle: all that meet it, and some more. */
   void near(double left, double top, double right, double bottom, Teller teller) {
     question++;
-    int lastColumn = column(right);
-    int lastRow = row(bottom);
-    for (int r = row(top); r <= lastRow; r++) {
-      for (int c = column(left); c <= lastColumn; c++) {
-        int cell = r * columns + c;
-        for (int m = starts[cell]; m < starts[cell + 1]; m++) {
-          int i = members[m];
-          if (told[i] != question) {
-            told[i] = question;
-            boolean meets =
-                bounds[4 * i] <= right
-                    && bounds[4 * i + 1] <= bottom
-                    && bounds[4 * i + 2] >= left
-                    && bounds[4 * i + 3] >= top;
-            if (meets && !teller.tell(segments[i])) {
-              return;
+    cells.any(
+        left,
+        top,
+        right,
+        bottom,
+        cell -> {
+          for (int m = starts[cell]; m < starts[cell + 1]; m++) {
+            int i = members[m];
+            if (told[i] != question) {
+              told[i] = question;
+              boolean meets =
+                  bounds[4 * i] <= right
+                      && bounds[4 * i + 1] <= bottom
+                      && bounds[4 * i + 2] >= left
+                      && bounds[4 * i + 3] >= top;
+              if (meets && !teller.tell(segments[i])) {
+                return true;
+              }
             }
           }
-        }
-      }
-    }
-  }
-
-  private void eachCell(double left, double top, double right, double bottom, CellTask task) {
-    int lastColumn = column(right);
-    int lastRow = row(bottom);
-    for (int r = row(top); r <= lastRow; r++) {
-      for (int c = column(left); c <= lastColumn; c++) {
-        task.cell(r * columns + c);
-      }
-    }
-  }
-
-  private int column(double x) {
-    return Math.min(columns - 1, Math.max(0, (int) ((x - area.x()) / CELL_MM)));
-  }
-
-  private int row(double y) {
-    return Math.min(rows - 1, Math.max(0, (int) ((y - area.y()) / CELL_MM)));
+          return false;
+        });
   }
 }
