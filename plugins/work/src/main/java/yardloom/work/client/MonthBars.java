@@ -1,7 +1,6 @@
 package yardloom.work.client;
 
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +19,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Months;
 
 /**
  * A table of twelve months as a bar chart, so that it shows no other figure than its table. Of low,
@@ -152,8 +152,7 @@ final class MonthBars {
       text(AXIS_M / 2, y, figure);
     }
     for (Month month : Month.values()) {
-      String name = month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
-      text(AXIS_M + (month.getValue() - 0.5) * MONTH_M, -2.6, name);
+      text(AXIS_M + (month.getValue() - 0.5) * MONTH_M, -2.6, Months.name(month));
     }
   }
 

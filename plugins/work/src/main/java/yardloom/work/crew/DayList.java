@@ -1,22 +1,20 @@
 package yardloom.work.crew;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.time.YearMonth;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
+import yardloom.kernel.table.TableFormat;
 
 /**
  * Days as a crew says them, each month and year once: {@code 30 Sep, 9, 16 Oct 2026, 3 May 2027}.
  */
 final class DayList {
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
-
   private DayList() {}
 
   /** Without its year. */
   static String brief(LocalDate date) {
-    return DAY.format(date);
+    return TableFormat.day(MonthDay.from(date));
   }
 
   /** In the order given, which is that of time; empty for none. */
