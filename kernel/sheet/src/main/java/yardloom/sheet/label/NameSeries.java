@@ -63,25 +63,20 @@ final class NameSeries {
 
   /** What the figures mean: "1 to 300: Plot 1 to Plot 300" for each series of {@code names}. */
   static List<String> notes(List<String> names) {
-    Map<String, TreeSet<Integer>> figures = new TreeMap<>();
+    Map<String, TreeMap<Integer, String>> figures = new TreeMap<>();
     for (String name : names) {
+      String figure = figure(name).orElseThrow();
       figures
-          .computeIfAbsent(stem(name), s -> new TreeSet<>())
-          .add(Integer.valueOf(figure(name).orElseThrow()));
+          .computeIfAbsent(stem(name), s -> new TreeMap<>())
+          .put(Integer.valueOf(figure), figure);
     }
     List<String> notes = new ArrayList<>();
     figures.forEach(
-        (stem, all) ->
-            notes.add(
-                all.first()
-                    + " to "
-                    + all.last()
-                    + ": "
-                    + stem
-                    + all.first()
-                    + " to "
-                    + stem
-                    + all.last()));
+        (stem, all) -> {
+          String first = all.firstEntry().getValue();
+          String last = all.lastEntry().getValue();
+          notes.add(first + " to " + last + ": " + stem + first + " to " + stem + last);
+        });
     return notes;
   }
 }

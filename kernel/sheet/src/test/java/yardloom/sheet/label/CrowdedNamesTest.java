@@ -41,6 +41,14 @@ class CrowdedNamesTest {
     assertEquals(List.of("1 to 12: Plot 1 to Plot 12"), NameSeries.notes(crowded));
   }
 
+  /** As they stand on the drawing: 08 and not 8, and 11 is the last though 9 is written longer. */
+  @Test
+  void notes_writeFiguresAsTheNamesDo() {
+    assertEquals(
+        List.of("08 to 11: Plot 08 to Plot 11"),
+        NameSeries.notes(List.of("Plot 11", "Plot 009", "Plot 08", "Plot 10")));
+  }
+
   /** Figures that two series share would not say which: the second keeps its names. */
   @Test
   void series_sharedFigures_oneKeepsItsNames() {
