@@ -156,7 +156,7 @@ public final class DrawingLabels {
     List<Waiting> arranged = waiting.stream().map(this::arranged).toList();
     LabelSpace.State empty = space.state();
     List<Optional<LabelSpot>> spots = spots(arranged);
-    List<String> crowded = NameSeries.crowded(housed(arranged, spots));
+    List<String> crowded = NameSeries.crowded(housed(spots));
     if (!crowded.isEmpty()) {
       space.backTo(empty);
       boolean numbered = waiting.stream().anyMatch(w -> w.stand() == Anchor.POINT);
@@ -188,14 +188,16 @@ public final class DrawingLabels {
     return new LabelPlacer(space).place(arranged.stream().map(this::request).toList());
   }
 
-  /** Of the names of ground whether they stand on it or beside it without a leader. */
-  private static Map<String, Boolean> housed(
-      List<Waiting> arranged, List<Optional<LabelSpot>> spots) {
+  /**
+   * Of the names of ground whether they stand on it or beside it without a leader: whole names,
+   * though they may stand there on several lines.
+   */
+  private Map<String, Boolean> housed(List<Optional<LabelSpot>> spots) {
     Map<String, Boolean> housed = new HashMap<>();
-    for (int i = 0; i < arranged.size(); i++) {
+    for (int i = 0; i < waiting.size(); i++) {
       boolean home = spots.get(i).filter(s -> s.leader().isEmpty()).isPresent();
-      if (arranged.get(i).ground().isPresent()) {
-        housed.merge(arranged.get(i).lines().get(0), home, Boolean::logicalAnd);
+      if (waiting.get(i).ground().isPresent()) {
+        housed.merge(waiting.get(i).lines().get(0), home, Boolean::logicalAnd);
       }
     }
     return housed;

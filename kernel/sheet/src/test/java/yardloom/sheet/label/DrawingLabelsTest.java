@@ -1,6 +1,7 @@
 package yardloom.sheet.label;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.TreeMap;
@@ -62,6 +63,38 @@ class DrawingLabelsTest {
   @Test
   void inWideGround_allLinesStandUnderEachOther() {
     assertEquals(List.of("Bed A", "12 m²"), texts(4, 4, true));
+  }
+
+  /**
+   * 64 beds of 20 by 12 mm hold their names on two lines; a block of 5 by 4 beds of 3 mm holds none
+   * of its 20, and no name stands beside its 6 inner ones. Even if all 20 have no room they are
+   * less than a quarter of the 84 names of the series; of the 20 alone the 6 are more than that.
+   */
+  @Test
+  void namesOnTwoLines_countInTheirSeries_soThatItKeepsThem() {
+    Box area = new Box(0, 0, 300, 200);
+    View view =
+        View.centred(
+            Shape.rectangle(Point.metres(0, 0), Length.metres(30), Length.metres(20)).bounds(),
+            10,
+            area);
+    DrawingLabels labels =
+        new DrawingLabels(new LabelSpace(area), view, area, new Type(FontWidths.shipped()));
+    for (int i = 0; i < 84; i++) {
+      Shape bed =
+          i < 64
+              ? rectangle(1 + 2.2 * (i % 8), 1 + 1.4 * (i / 8), 2, 1.2)
+              : rectangle(24 + 0.3 * (i % 5), 15 + 0.3 * ((i - 64) / 5), 0.3, 0.3);
+      labels.add(label(bed, "Strawberry bed " + (i + 1), 3).on(bed));
+    }
+    labels.place();
+    assertEquals(List.of(), labels.figures());
+    List<String> texts = texts(labels.texts());
+    assertTrue(texts.contains("bed 1") && texts.contains("bed 64"), texts.toString());
+  }
+
+  private static Shape rectangle(double x, double y, double widthM, double depthM) {
+    return Shape.rectangle(Point.metres(x, y), Length.metres(widthM), Length.metres(depthM));
   }
 
   @Test
