@@ -1,9 +1,8 @@
 package yardloom.planting.turn;
 
 import java.time.LocalDate;
-import java.time.format.TextStyle;
-import java.util.Locale;
 import java.util.Optional;
+import yardloom.kernel.unit.Months;
 import yardloom.planting.placing.Planting;
 
 /**
@@ -45,11 +44,7 @@ public record Turn(
 
   /** From the month in which it is planted to that in which it is over, such as Mar–Jul. */
   public String months() {
-    return month(planted) + "–" + month(over.minusDays(1));
-  }
-
-  private static String month(LocalDate date) {
-    return date.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    return Months.name(planted.getMonth()) + "–" + Months.name(over.minusDays(1).getMonth());
   }
 
   public boolean isFirst() {
