@@ -125,7 +125,7 @@ public final class BloomTable implements TableMaker {
     for (Stand stand : facts.all(YardFacts.STANDS)) {
       Optional<Turn> turn = facts.get(TurnPlan.KEY).of(stand.in(), stand.place(), stand.plant());
       if (turn.isPresent()) {
-        inTurn(turn.get(), frostDay).ifPresent(b -> kinds.put(titled(turn.get()), b));
+        inTurn(turn.get(), frostDay).ifPresent(b -> kinds.put(turn.get().planting().title(), b));
         continue;
       }
       Plant plant = catalogue.plant(stand.plant());
@@ -140,11 +140,6 @@ public final class BloomTable implements TableMaker {
       }
     }
     return kinds;
-  }
-
-  private static String titled(Turn turn) {
-    return turn.planting().plant().name()
-        + turn.planting().follows().map(f -> ", after " + f.before().plant().name()).orElse("");
   }
 
   /** As much later as it is planted, and no longer than it stands; empty if it goes before. */

@@ -82,6 +82,11 @@ public record Planting(
     return follows.map(f -> f.before().first()).orElse(this);
   }
 
+  /** Its kind, and after which other it comes on its ground. */
+  public String title() {
+    return plant.name() + follows.map(f -> ", after " + f.before().plant().name()).orElse("");
+  }
+
   /** How plants are laid out. */
   public static final Source LATTICE =
       Source.commonPractice("square or staggered lattice, half a spacing from every edge");
