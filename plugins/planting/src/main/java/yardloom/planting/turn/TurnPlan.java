@@ -38,8 +38,14 @@ public record TurnPlan(List<List<Turn>> grounds) {
     return grounds.stream().flatMap(List::stream).toList();
   }
 
-  /** The turns of a kind in the order of the plan. */
-  public List<Turn> of(String plant) {
-    return all().stream().filter(t -> t.planting().plant().name().equals(plant)).toList();
+  /**
+   * The turns of a kind that stands first on all its grounds, in their order; empty if it stands
+   * alone on any of them.
+   *
+   * @param plantings all of the kind that follow nothing
+   */
+  public List<Turn> first(List<Planting> plantings) {
+    List<Turn> own = plantings.stream().map(this::of).flatMap(Optional::stream).toList();
+    return own.size() < plantings.size() ? List.of() : own;
   }
 }
