@@ -151,8 +151,8 @@ final class Lots {
     Map<String, IntUnaryOperator> counts = counts(p.plant(), n -> p.at().size(), isFollowed);
     Lot lot =
         new Lot(p.plant(), Area.ZERO, counts, Optional.of(dated.planted()), Optional.of(dated));
-    String before = dated.before().planting().plant().name();
-    byKind.merge(p.plant().name() + " after " + before + " " + dated.planted(), lot, Lot::plus);
+    String key = p.plant().name() + " after " + dated.before() + " " + dated.planted();
+    byKind.merge(key, lot, Lot::plus);
   }
 
   /** The turn of a kind that stands first on all its grounds, of the first of these. */
