@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.unit.YearDay;
 
 /**
  * When a kind of plant may be planted.
@@ -32,10 +33,7 @@ public record PlantingWindow(String plant, WorkPhase phase, List<Period> periods
    */
   public record Period(String how, Derived<MonthDay> from, Derived<MonthDay> until) {
     public boolean holds(LocalDate date) {
-      MonthDay day = MonthDay.from(date);
-      boolean late = day.compareTo(from.value()) >= 0;
-      boolean early = day.compareTo(until.value()) <= 0;
-      return from.value().compareTo(until.value()) <= 0 ? late && early : late || early;
+      return YearDay.isWithin(date, from.value(), until.value());
     }
   }
 

@@ -77,11 +77,14 @@ public final class BloomTable implements TableMaker {
             .column(Column.text("from", "From"))
             .column(Column.text("until", "Until"));
     Optional<FrostDates> frost = facts.find(YardFacts.FROST);
-    Map<String, Bloom> kinds = kinds(plan, facts);
-    if (frost.isEmpty() || kinds.isEmpty()) {
+    if (frost.isEmpty()) {
       return table.build();
     }
     Derived<MonthDay> last = frost.get().lastOfSpring();
+    Map<String, Bloom> kinds = kinds(plan, facts, last.value());
+    if (kinds.isEmpty()) {
+      return table.build();
+    }
     Set<String> sources = new TreeSet<>();
     kinds.entrySet().stream()
         .sorted(
@@ -112,20 +115,14 @@ public final class BloomTable implements TableMaker {
     return MonthDay.from(lastFrost.atYear(YEAR).plusDays(days));
   }
 
-  private static Map<String, Bloom> kinds(Plan plan, Facts facts) {
+  private static Map<String, Bloom> kinds(Plan plan, Facts facts, MonthDay lastFrost) {
     Map<String, Bloom> kinds = new TreeMap<>();
-    int delay =
-        facts
-            .find(YardFacts.FROST)
-            .map(f -> BloomDelay.days(f.lastOfSpring().value(), facts.find(YardFacts.CLIMATE)))
-            .orElse(0);
+    int delay = BloomDelay.days(lastFrost, facts.find(YardFacts.CLIMATE));
     PlantCatalogue catalogue = PlantCatalogue.of(plan);
-    LocalDate frostDay =
-        facts.find(YardFacts.FROST).map(f -> f.lastOfSpring().value().atYear(YEAR)).orElse(null);
     for (Stand stand : facts.all(YardFacts.STANDS)) {
       Optional<Turn> turn = facts.get(TurnPlan.KEY).of(stand.in(), stand.place(), stand.plant());
       if (turn.isPresent()) {
-        inTurn(turn.get(), frostDay).ifPresent(b -> kinds.put(titled(turn.get()), b));
+        inTurn(turn.get(), lastFrost).ifPresent(b -> kinds.put(turn.get().planting().title(), b));
         continue;
       }
       Plant plant = catalogue.plant(stand.plant());
@@ -142,22 +139,15 @@ public final class BloomTable implements TableMaker {
     return kinds;
   }
 
-  private static String titled(Turn turn) {
-    return turn.planting().plant().name()
-        + turn.planting().follows().map(f -> ", after " + f.before().plant().name()).orElse("");
-  }
-
   /** As much later as it is planted, and no longer than it stands; empty if it goes before. */
-  private static Optional<Bloom> inTurn(Turn turn, LocalDate frostDay) {
+  private static Optional<Bloom> inTurn(Turn turn, MonthDay lastFrost) {
     Optional<Bloom> usual = Bloom.of(turn.planting().plant()).map(b -> b.later(turn.laterDays()));
-    if (usual.isEmpty() || !turn.inTime() || frostDay == null) {
+    if (usual.isEmpty() || !turn.inTime()) {
       return Optional.empty();
     }
-    int last =
-        (int) (turn.over().toEpochDay() - turn.planted().toEpochDay())
-            + (int)
-                (MonthDay.from(turn.planted()).atYear(YEAR).toEpochDay() - frostDay.toEpochDay())
-            - 1;
+    LocalDate planted = MonthDay.from(turn.planted()).atYear(YEAR);
+    LocalDate over = planted.plusDays(turn.stands());
+    int last = (int) (over.toEpochDay() - lastFrost.atYear(YEAR).toEpochDay()) - 1;
     Bloom bloom = usual.get();
     return bloom.from() > last
         ? Optional.empty()

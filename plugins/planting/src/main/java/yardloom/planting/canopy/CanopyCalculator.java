@@ -2,10 +2,9 @@ package yardloom.planting.canopy;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
-import java.util.LinkedHashMap;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
@@ -74,11 +73,12 @@ public final class CanopyCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     boolean south = plan.isSouthern();
-    for (Planting p : tallest(in.get(PlantPlaces.KEY).plantings())) {
+    for (List<Planting> crops : in.get(PlantPlaces.KEY).byGround()) {
+      Planting p = tallest(crops);
       for (Stage stage : List.of(Stage.YEAR_1, Stage.YEAR_5, Stage.MATURE)) {
         double grown = GrownShare.share(p.plant(), stage);
         Length height = p.plant().height().middle().times(grown);
-        if (p.at().isEmpty() || height.compareTo(LOW) <= 0) {
+        if (height.compareTo(LOW) <= 0) {
           continue;
         }
         Length radius = p.plant().spread().middle().times(grown / 2);
@@ -98,15 +98,8 @@ public final class CanopyCalculator implements Calculator {
   }
 
   /** Of crops that follow each other on one ground, the tallest shades for all. */
-  private static Collection<Planting> tallest(List<Planting> plantings) {
-    Map<Planting, Planting> byGround = new LinkedHashMap<>();
-    for (Planting p : plantings) {
-      byGround.merge(
-          p.first(),
-          p,
-          (a, b) -> b.plant().height().middle().compareTo(a.plant().height().middle()) > 0 ? b : a);
-    }
-    return byGround.values();
+  private static Planting tallest(List<Planting> crops) {
+    return Collections.max(crops, Comparator.comparing(p -> p.plant().height().middle()));
   }
 
   /** What stands once it is thinned, if it is; by the fifth year that is done. */

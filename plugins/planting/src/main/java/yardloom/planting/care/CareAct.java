@@ -38,8 +38,16 @@ public record CareAct(
   public static final FactKey<CareAct> KEY =
       FactKey.many("planting.care", CareAct.class).called("care of the plants").byPart();
 
+  /** Ends the key of what is done in the winter before a first season. */
+  static final String FIRST_WINTER = "-first-winter";
+
   public CareAct {
     plants = List.copyOf(plants);
+  }
+
+  /** The key by which the winter before a first season is one with those after it. */
+  String yearlyKey() {
+    return key.replace(FIRST_WINTER, "");
   }
 
   @Override

@@ -21,7 +21,7 @@ final class CareDiary {
           .map(kind -> entry(act, "plant-" + CareYears.slug(kind), kind, now))
           .toList();
     }
-    return List.of(entry(act, act.key(), String.join(", ", act.plants()), now));
+    return List.of(entry(act, act.yearlyKey(), String.join(", ", act.plants()), now));
   }
 
   /** The year, not the season of the garden, which may begin a year sooner with another bed. */
@@ -31,10 +31,7 @@ final class CareDiary {
 
   private static DiaryEntry entry(CareAct act, String key, String plants, String now) {
     return new DiaryEntry(
-        key.replace("-first-winter", "")
-            + "-"
-            + when(act)
-            + (now.isEmpty() ? "" : "-" + CareYears.slug(now)),
+        key + "-" + when(act) + (now.isEmpty() ? "" : "-" + CareYears.slug(now)),
         act.from(),
         act.until(),
         act.what()

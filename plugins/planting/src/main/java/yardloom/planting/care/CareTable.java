@@ -101,16 +101,11 @@ public final class CareTable implements TableMaker {
         .filter(a -> !isOnce(a))
         .sorted(
             java.util.Comparator.comparing((CareAct a) -> MonthDay.from(a.until()))
-                .thenComparing(CareTable::yearlyKey)
+                .thenComparing(CareAct::yearlyKey)
                 .thenComparing(CareAct::season)
                 .thenComparing(CareAct::from))
-        .forEach(a -> byKey.computeIfAbsent(yearlyKey(a), k -> new ArrayList<>()).add(a));
+        .forEach(a -> byKey.computeIfAbsent(a.yearlyKey(), k -> new ArrayList<>()).add(a));
     return byKey;
-  }
-
-  /** The winter before a first season is one row with those after it. */
-  private static String yearlyKey(CareAct act) {
-    return act.key().replace("-first-winter", "");
   }
 
   private static String seasons(List<CareAct> same) {

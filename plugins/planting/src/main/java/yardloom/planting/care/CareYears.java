@@ -167,7 +167,7 @@ final class CareYears {
     }
     acts.add(
         new CareAct(
-            slug(row.what()) + (isFirstWinter(row, n, year) ? "-first-winter" : ""),
+            slug(row.what()) + (isFirstWinter(row, n, year) ? CareAct.FIRST_WINTER : ""),
             row.act(),
             row.what(),
             kinds,

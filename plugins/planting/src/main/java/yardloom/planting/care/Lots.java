@@ -29,7 +29,7 @@ final class Lots {
 
   private final Map<String, Lot> byKind = new TreeMap<>();
   private final Map<String, LocalDate> planted;
-  private final Map<String, Integer> grounds = new TreeMap<>();
+  private final Map<String, List<Planting>> first = new TreeMap<>();
 
   /**
    * One kind.
@@ -90,7 +90,7 @@ final class Lots {
       if (p.follows().isPresent()) {
         Optional.ofNullable(turns.get(p)).ifPresent(dated -> add(p, dated, followed.contains(p)));
       } else if (!p.at().isEmpty()) {
-        grounds.merge(p.plant().name(), 1, Integer::sum);
+        first.computeIfAbsent(p.plant().name(), k -> new ArrayList<>()).add(p);
         boolean goes = followed.contains(p);
         add(p.plant(), counts(p), p.ground().area(), p.choice().stands(), Set.of(), goes);
       }
@@ -151,15 +151,13 @@ final class Lots {
     Map<String, IntUnaryOperator> counts = counts(p.plant(), n -> p.at().size(), isFollowed);
     Lot lot =
         new Lot(p.plant(), Area.ZERO, counts, Optional.of(dated.planted()), Optional.of(dated));
-    String before = dated.before().planting().plant().name();
-    byKind.merge(p.plant().name() + " after " + before + " " + dated.planted(), lot, Lot::plus);
+    String key = p.plant().name() + " after " + dated.before() + " " + dated.planted();
+    byKind.merge(key, lot, Lot::plus);
   }
 
   /** The turn of a kind that stands first on all its grounds, of the first of these. */
   Optional<Turn> first(Lot lot, TurnPlan turns) {
-    List<Turn> own = turns.of(lot.plant().name()).stream().filter(Turn::isFirst).toList();
-    boolean all = own.size() == grounds.getOrDefault(lot.plant().name(), 0);
-    return all ? own.stream().findFirst() : Optional.empty();
+    return turns.first(first.getOrDefault(lot.plant().name(), List.of())).stream().findFirst();
   }
 
   Collection<Lot> all() {

@@ -14,6 +14,7 @@ import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.unit.Months;
 import yardloom.planting.care.Lots.Lot;
+import yardloom.planting.care.TurnDates.Dated;
 import yardloom.planting.care.formula.Season;
 import yardloom.planting.harvest.Bearing;
 import yardloom.planting.harvest.HarvestSeason;
@@ -51,7 +52,10 @@ final class PickActs {
     List<CareAct> acts = new ArrayList<>();
     MonthDay begins = MonthDay.from(seasonOf.apply(firstYear).lastFrost());
     for (Lot lot : lots.all()) {
-      Optional<HarvestSeason> days = days(lot, begins);
+      Optional<Turn> turn =
+          lot.turn().map(Dated::turn).or(() -> lots.first(lot, in.get(TurnPlan.KEY)));
+      Optional<HarvestSeason> days =
+          HarvestSeason.of(lot.plant(), begins, in.find(YardFacts.CLIMATE), turn);
       Optional<Bearing> bearing = Bearing.of(lot.plant());
       if (days.isEmpty() || bearing.isEmpty()) {
         continue;
@@ -63,16 +67,6 @@ final class PickActs {
       }
     }
     return acts;
-  }
-
-  /** The usual days, or those of its turn on ground that carries several crops in a year. */
-  private Optional<HarvestSeason> days(Lot lot, MonthDay begins) {
-    Optional<HarvestSeason> usual =
-        HarvestSeason.of(lot.plant(), begins, in.find(YardFacts.CLIMATE));
-    Optional<Turn> turn =
-        lot.turn().map(d -> d.turn()).or(() -> lots.first(lot, in.get(TurnPlan.KEY)));
-    return usual.flatMap(
-        s -> turn.isEmpty() ? usual : turn.get().picked().map(days -> s.on(begins, days)));
   }
 
   private int age(Lot lot, int season) {

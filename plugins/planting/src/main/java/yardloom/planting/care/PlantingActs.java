@@ -186,8 +186,7 @@ final class PlantingActs {
         continue;
       }
       Turn turn = lot.turn().get().turn();
-      Turn before = lot.turn().get().before();
-      String cleared = before.planting().plant().name();
+      String cleared = lot.turn().get().before();
       String kind = lot.plant().name();
       for (int n = 1; n <= CareAct.GROWN; n++) {
         int years = n - 1;

@@ -27,25 +27,24 @@ final class TurnDates {
     for (List<Turn> ground : turns.grounds()) {
       LocalDate day = planted.get(ground.get(0).planting().plant().name());
       for (int i = 1; i < ground.size() && day != null && ground.get(i).inTime(); i++) {
-        Turn before = ground.get(i - 1);
         Turn turn = ground.get(i);
-        long stands = before.over().toEpochDay() - before.planted().toEpochDay();
         LocalDate usual = MonthDay.from(turn.planted()).atYear(day.getYear());
         usual = usual.isAfter(day) ? usual : usual.plusYears(1);
         LocalDate free =
-            turn.planting().follows().get().line().on().isPresent() ? usual : day.plusDays(stands);
+            turn.planting().follows().get().line().on().isPresent()
+                ? usual
+                : day.plusDays(ground.get(i - 1).stands());
         day = free.isAfter(usual) ? free : usual;
-        dates.put(turn.planting(), new Dated(turn, before, day));
+        dates.put(turn.planting(), new Dated(turn, day));
       }
     }
     return dates;
   }
 
   /**
-   * @param before what stood on its ground
    * @param planted its date in the first year
    */
-  record Dated(Turn turn, Turn before, LocalDate planted) {
+  record Dated(Turn turn, LocalDate planted) {
     /** Names the round up to it, whatever its days and however many beds carry it. */
     String key() {
       return key(turn.planting());
@@ -63,6 +62,11 @@ final class TurnDates {
               .orElse("");
       String before = p.follows().map(f -> "-after-" + key(f.before())).orElse("");
       return CareYears.slug(name + said) + before;
+    }
+
+    /** The kind that stood on its ground before it. */
+    String before() {
+      return turn.planting().follows().orElseThrow().before().plant().name();
     }
 
     Area ground() {

@@ -55,12 +55,12 @@ public final class HarvestCalculator implements Calculator {
     for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
       Optional<Turn> turn = in.get(TurnPlan.KEY).of(p);
       if (turn.filter(t -> !t.inTime()).isPresent()) {
-        tooLate.add(title(p) + " in " + p.bed().id().name());
+        tooLate.add(p.title() + " in " + p.bed().id().name());
       } else if (!p.at().isEmpty()) {
         Optional<Range<Mass>> mass = PlantYields.of(p.plant()).map(y -> harvest(p, y));
         Optional<Area> ground = Optional.of(p.ground().area());
         boolean stands = p.choice().stands();
-        lines.add(new Line(p.bed().id(), p.plant(), title(p), ground, mass, stands, turn));
+        lines.add(new Line(p.bed().id(), p.plant(), p.title(), ground, mass, stands, turn));
       }
     }
     for (Planting.Specimen s : in.get(PlantPlaces.KEY).specimens()) {
@@ -83,11 +83,6 @@ public final class HarvestCalculator implements Calculator {
           YardFacts.HARVEST,
           new Harvest(sum(lines, Range::low), sum(lines, Range::high), harvest.leftOut()));
     }
-  }
-
-  private static String title(Planting p) {
-    return p.plant().name()
-        + p.follows().map(f -> ", after " + f.before().plant().name()).orElse("");
   }
 
   private static Range<Mass> harvest(Planting p, Yield yield) {

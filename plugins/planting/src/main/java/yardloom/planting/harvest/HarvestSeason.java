@@ -66,6 +66,20 @@ public record HarvestSeason(int from, int until, Source source) {
     return of(plant).map(s -> waits ? s.later(begins, climate, rests) : s);
   }
 
+  /**
+   * The same of one planting.
+   *
+   * @param turn its days, if its ground carries several crops in a year: it is picked in them, or
+   *     not at all
+   */
+  public static Optional<HarvestSeason> of(
+      Plant plant, MonthDay begins, Optional<ClimateNormals> climate, Optional<Turn> turn) {
+    Optional<HarvestSeason> usual = of(plant, begins, climate);
+    return turn.isEmpty()
+        ? usual
+        : usual.flatMap(s -> turn.get().picked().map(days -> s.on(begins, days)));
+  }
+
   private HarvestSeason later(MonthDay begins, Optional<ClimateNormals> climate, boolean rests) {
     int bloom = BloomDelay.days(begins, climate);
     int first = rests ? RipeningDelay.days(begins, from, climate) : 0;
@@ -74,7 +88,7 @@ public record HarvestSeason(int from, int until, Source source) {
   }
 
   /** The same on the days of a turn, which are of {@link #YEAR} or the year after. */
-  public HarvestSeason on(MonthDay lastFrost, Turn.Picked days) {
+  private HarvestSeason on(MonthDay lastFrost, Turn.Picked days) {
     long frost = lastFrost.atYear(YEAR).toEpochDay();
     return new HarvestSeason(
         (int) (days.from().toEpochDay() - frost),

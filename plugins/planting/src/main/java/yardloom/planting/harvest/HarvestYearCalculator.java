@@ -77,7 +77,7 @@ public final class HarvestYearCalculator implements Calculator {
     for (Line line : in.get(HarvestPlan.KEY).lines()) {
       if (line.mass().isPresent()) {
         Set<Month> rests = HarvestSeason.rests(line.plant(), in.find(YardFacts.CLIMATE));
-        season(line, lastFrost, in)
+        HarvestSeason.of(line.plant(), lastFrost, in.find(YardFacts.CLIMATE), line.turn())
             .ifPresentOrElse(
                 season -> lines.add(new Picked(line, season.shares(lastFrost, rests))),
                 () -> leftOut.add(line.plant().name()));
@@ -88,17 +88,6 @@ public final class HarvestYearCalculator implements Calculator {
       months.add(month(lines, month));
     }
     out.give(HarvestYear.KEY, new HarvestYear(months, List.copyOf(leftOut)));
-  }
-
-  /** The days of picking: on ground that carries several crops a year, those of its own turn. */
-  private static Optional<HarvestSeason> season(Line line, MonthDay lastFrost, Facts in) {
-    Optional<HarvestSeason> usual =
-        HarvestSeason.of(line.plant(), lastFrost, in.find(YardFacts.CLIMATE));
-    return usual.flatMap(
-        s ->
-            line.turn().isEmpty()
-                ? usual
-                : line.turn().get().picked().map(days -> s.on(lastFrost, days)));
   }
 
   private static HarvestYear.Month month(List<Picked> lines, int month) {

@@ -41,9 +41,7 @@ public final class PlantTable implements TableMaker {
     for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
       table.row(
           Cell.text(p.bed().id().name()),
-          Cell.text(
-              name(p.plant().name(), p.choice().stands())
-                  + p.follows().map(f -> ", after " + f.before().plant().name()).orElse("")),
+          Cell.text(name(p.title(), p.choice().stands())),
           Cell.text(p.plant().botanical()),
           Cell.of(p.count()),
           Cell.of(p.spacing()),

@@ -175,11 +175,7 @@ public final class OwnPlantWords {
       throw e.at(row.placeOf("like"));
     }
     Plant own = OwnPlant.read(row, like, source);
-    try {
-      Making.name("plant", own.name());
-    } catch (PlanException e) {
-      throw e.at(row.placeOf("plant"));
-    }
+    Making.name("plant", own.name());
     Making.once(
         plan,
         row.placeOf("plant"),

@@ -62,14 +62,12 @@ public final class GuildTable implements TableMaker {
     return table.build();
   }
 
+  /** The ring of a guild that is planted now; what stands already is not set out. */
   private static Optional<Placement.Ring> ring(Planting p) {
-    return p.bed().attributes().all(PlantingKeys.PLACED).stream()
-        .filter(e -> e.place().equals(p.place()))
-        .filter(e -> e.value().choice().equals(p.choice()))
-        .map(e -> e.value().where())
+    return p.placed()
+        .filter(where -> !p.choice().stands())
         .filter(Placement.Ring.class::isInstance)
         .map(Placement.Ring.class::cast)
-        .filter(r -> r.role().isPresent())
-        .findFirst();
+        .filter(r -> r.role().isPresent());
   }
 }

@@ -82,7 +82,9 @@ public final class NextWords {
             Optional.ofNullable(stock),
             false);
     Optional<MonthDay> day = Optional.ofNullable(on).map(text -> YearDays.read(in.place(), text));
-    Optional<Integer> count = Optional.ofNullable(days).map(d -> whole(in, d));
+    Optional<Integer> count =
+        Optional.ofNullable(days)
+            .map(d -> PlacingWords.whole(in, "days", d, FEWEST_DAYS, MOST_DAYS));
     in.element()
         .attributes()
         .add(PlantingKeys.NEXT, new Next(choice, before.name(), day, count), in.place());
@@ -100,21 +102,5 @@ public final class NextWords {
               + " it on its ground in the same year. Give two annuals, or a share of the bed to"
               + " each with plant");
     }
-  }
-
-  private static int whole(BedScope in, Number value) {
-    double given = value.doubleValue();
-    if (!(given >= FEWEST_DAYS && given <= MOST_DAYS && given == Math.rint(given))) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE,
-          in.place(),
-          "days must be a whole number from "
-              + FEWEST_DAYS
-              + " to "
-              + MOST_DAYS
-              + ", got "
-              + value);
-    }
-    return (int) given;
   }
 }

@@ -83,7 +83,9 @@ final class PlacedPlants {
     }
     Shape ground =
         Shape.union(at.stream().map(p -> Shape.circle(p, spacing.div(2))).toList()).and(rest);
-    plantings.add(new Planting(bed, line.place(), choice, plant, ground, spacing, spacing, at));
+    Optional<Placement> where = Optional.of(line.value().where());
+    plantings.add(
+        new Planting(bed, line.place(), choice, plant, ground, spacing, spacing, at, where));
     rest = ground.isEmpty() ? rest : rest.minus(ground);
   }
 
@@ -154,7 +156,8 @@ final class PlacedPlants {
               grounds.get(k),
               spacing,
               rows,
-              at));
+              at,
+              Optional.of(line.value().where())));
     }
     rest = Shape.EMPTY;
   }

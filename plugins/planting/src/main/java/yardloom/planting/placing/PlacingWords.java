@@ -179,12 +179,16 @@ public final class PlacingWords {
   }
 
   private static int whole(BedScope in, String what, Number value) {
+    return whole(in, what, value, 1, MOST);
+  }
+
+  static int whole(BedScope in, String what, Number value, int least, int most) {
     double given = value.doubleValue();
-    if (!(given >= 1 && given <= MOST && given == Math.rint(given))) {
+    if (!(given >= least && given <= most && given == Math.rint(given))) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
           in.place(),
-          what + " must be a whole number from 1 to " + MOST + ", got " + value);
+          what + " must be a whole number from " + least + " to " + most + ", got " + value);
     }
     return (int) given;
   }

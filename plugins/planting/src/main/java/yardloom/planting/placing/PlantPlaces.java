@@ -1,7 +1,9 @@
 package yardloom.planting.placing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import yardloom.kernel.fact.FactKey;
@@ -27,6 +29,18 @@ public record PlantPlaces(List<Planting> plantings, List<Planting.Specimen> spec
   /** Those that stand on their ground first in the year: as sheets draw them. */
   public List<Planting> drawn() {
     return plantings.stream().filter(p -> p.follows().isEmpty()).toList();
+  }
+
+  /**
+   * The plantings of which any plant stands, ground by ground: those that follow each other in the
+   * year together, in that order.
+   */
+  public List<List<Planting>> byGround() {
+    Map<Planting, List<Planting>> grounds = new LinkedHashMap<>();
+    plantings.stream()
+        .filter(p -> !p.at().isEmpty())
+        .forEach(p -> grounds.computeIfAbsent(p.first(), k -> new ArrayList<>()).add(p));
+    return List.copyOf(grounds.values());
   }
 
   /** The kinds that are to be planted, by name; not of what stands already. */

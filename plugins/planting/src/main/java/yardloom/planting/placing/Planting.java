@@ -32,6 +32,7 @@ import yardloom.planting.trained.Trained;
  * @param place the script line
  * @param ground the part of the bed it has
  * @param at where each plant stands; empty if the ground is narrower than one spacing
+ * @param placed where its line says it stands; empty for a slice of the bed and what follows
  * @param follows what stood on the same ground before it in the year; empty for the first
  */
 public record Planting(
@@ -43,6 +44,7 @@ public record Planting(
     Length spacing,
     Length rowSpacing,
     List<Point> at,
+    Optional<Placement> placed,
     Optional<Follows> follows) {
   /**
    * What a planting follows on its ground.
@@ -59,7 +61,7 @@ public record Planting(
   }
 
   /** A planting on ground of its own. */
-  public Planting(
+  Planting(
       Element.Bed bed,
       SourceRef place,
       PlantChoice choice,
@@ -67,19 +69,26 @@ public record Planting(
       Shape ground,
       Length spacing,
       Length rowSpacing,
-      List<Point> at) {
-    this(bed, place, choice, plant, ground, spacing, rowSpacing, at, Optional.empty());
+      List<Point> at,
+      Optional<Placement> placed) {
+    this(bed, place, choice, plant, ground, spacing, rowSpacing, at, placed, Optional.empty());
   }
 
   /** The same on the ground of another, once that is over. */
   Planting after(Planting before, Next line) {
     Optional<Follows> follows = Optional.of(new Follows(before, line));
-    return new Planting(bed, place, choice, plant, ground, spacing, rowSpacing, at, follows);
+    return new Planting(
+        bed, place, choice, plant, ground, spacing, rowSpacing, at, placed, follows);
   }
 
   /** The first that stands on its ground in a year: itself, if it follows nothing. */
   public Planting first() {
     return follows.map(f -> f.before().first()).orElse(this);
+  }
+
+  /** Its kind, and after which other it comes on its ground. */
+  public String title() {
+    return plant.name() + follows.map(f -> ", after " + f.before().plant().name()).orElse("");
   }
 
   /** How plants are laid out. */
@@ -223,7 +232,7 @@ public record Planting(
     List<Point> at =
         (lattice.isEmpty() ? Lattice.oneRow(ground, spacing, edge) : lattice)
             .stream().filter(p -> isOffStems(p, plant, stems)).toList();
-    return new Planting(bed, place, choice, plant, ground, spacing, rows, at);
+    return new Planting(bed, place, choice, plant, ground, spacing, rows, at, Optional.empty());
   }
 
   /** The places of a lattice in a part of a bed; what asks for too many is told where. */

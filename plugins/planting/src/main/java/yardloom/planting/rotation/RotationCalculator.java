@@ -1,7 +1,6 @@
 package yardloom.planting.rotation;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,11 +40,10 @@ public final class RotationCalculator implements Calculator {
       return;
     }
     // What follows another in the year goes round with it, on one plot.
-    Map<Planting, List<Planting>> rounds = new LinkedHashMap<>();
-    in.get(PlantPlaces.KEY).plantings().stream()
-        .filter(p -> p.plant().season().isAnnual() && !p.at().isEmpty())
-        .forEach(p -> rounds.computeIfAbsent(p.first(), k -> new ArrayList<>()).add(p));
-    List<List<Planting>> crops = List.copyOf(rounds.values());
+    List<List<Planting>> crops =
+        in.get(PlantPlaces.KEY).byGround().stream()
+            .filter(c -> c.get(0).plant().season().isAnnual())
+            .toList();
     List<Planting> annuals = crops.stream().map(c -> c.get(0)).toList();
     List<Set<String>> families = crops.stream().map(RotationCalculator::families).toList();
     List<int[]> moved = YearsApart.of(families, years.get());

@@ -32,6 +32,11 @@ public record Turn(
   /** Both ends included. */
   public record Picked(LocalDate from, LocalDate until) {}
 
+  /** How many days it keeps its ground. */
+  public int stands() {
+    return (int) (over.toEpochDay() - planted.toEpochDay());
+  }
+
   /** Whether it goes before it was to be over. */
   public boolean isEndedEarly() {
     return over.isBefore(planted.plusDays(cropDays));

@@ -23,10 +23,20 @@ public record TurnPlan(List<List<Turn>> grounds) {
 
   /** The turn of a planting; empty if its ground carries nothing else, or days are not known. */
   public Optional<Turn> of(Planting planting) {
-    return of(planting.bed().id(), planting.place(), planting.plant().name());
+    return all().stream().filter(t -> isSame(t.planting(), planting)).findFirst();
   }
 
-  /** The turn of a kind that a line of a bed plants. */
+  /** One line may plant several, after each other or on several grounds, in a loop. */
+  private static boolean isSame(Planting a, Planting b) {
+    return a.bed().id().equals(b.bed().id())
+        && a.place().equals(b.place())
+        && a.plant().name().equals(b.plant().name())
+        && a.follows().isPresent() == b.follows().isPresent()
+        && (a.follows().isEmpty()
+            || isSame(a.follows().get().before(), b.follows().get().before()));
+  }
+
+  /** The first turn of a kind that a line of a bed plants. */
   public Optional<Turn> of(ElementId bed, SourceRef line, String plant) {
     return all().stream()
         .filter(t -> t.planting().bed().id().equals(bed) && t.planting().place().equals(line))
@@ -38,8 +48,14 @@ public record TurnPlan(List<List<Turn>> grounds) {
     return grounds.stream().flatMap(List::stream).toList();
   }
 
-  /** The turns of a kind in the order of the plan. */
-  public List<Turn> of(String plant) {
-    return all().stream().filter(t -> t.planting().plant().name().equals(plant)).toList();
+  /**
+   * The turns of a kind that stands first on all its grounds, in their order; empty if it stands
+   * alone on any of them.
+   *
+   * @param plantings all of the kind that follow nothing
+   */
+  public List<Turn> first(List<Planting> plantings) {
+    List<Turn> own = plantings.stream().map(this::of).flatMap(Optional::stream).toList();
+    return own.size() < plantings.size() ? List.of() : own;
   }
 }

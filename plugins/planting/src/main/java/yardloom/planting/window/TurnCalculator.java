@@ -3,9 +3,7 @@ package yardloom.planting.window;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.YardFacts;
@@ -56,13 +54,7 @@ public final class TurnCalculator implements Calculator {
     Optional<KindWindows> windows = KindWindows.of(in);
     List<List<Turn>> grounds = new ArrayList<>();
     if (windows.isPresent()) {
-      Map<Planting, List<Planting>> chains = new LinkedHashMap<>();
-      for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
-        if (!p.at().isEmpty()) {
-          chains.computeIfAbsent(p.first(), k -> new ArrayList<>()).add(p);
-        }
-      }
-      chains.values().stream()
+      in.get(PlantPlaces.KEY).byGround().stream()
           .filter(chain -> chain.size() > 1)
           .forEach(chain -> grounds.add(turns(chain, windows.get(), in)));
     }

@@ -67,8 +67,8 @@ public final class WindowCalculator implements Calculator {
 
   /** What stands first on all its grounds is sown early enough for all that follow it there. */
   private static PlantingWindow first(PlantingWindow all, List<Planting> rows, TurnPlan turns) {
-    List<Turn> own = rows.stream().map(turns::of).flatMap(Optional::stream).toList();
-    if (own.isEmpty() || own.size() < rows.size()) {
+    List<Turn> own = turns.first(rows);
+    if (own.isEmpty()) {
       return all;
     }
     LocalDate from = own.stream().map(Turn::planted).max(LocalDate::compareTo).get();

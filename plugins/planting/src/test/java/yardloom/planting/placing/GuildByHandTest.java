@@ -85,6 +85,19 @@ class GuildByHandTest {
     assertEquals(List.of(), yard.found("planting.placed"));
   }
 
+  /** A script may plant guilds of one bed in a loop, on one line: of the same kinds, too. */
+  @Test
+  void guildsOfOneLine_areEachRoundTheirOwnTree() {
+    BedScope bed = yard.bed("g", 0, 0, 60, 30);
+    yard.tree("apple", "apple (semi-dwarf)", 15, 15, 0.5);
+    yard.tree("pear", "European pear", 45, 15, 0.5);
+    GuildWords.guild(bed, "apple", null, null, "yarrow", null, Length.feet(4));
+    GuildWords.guild(bed, "pear", null, null, "yarrow", null, Length.feet(5));
+    List<String> rows = yard.printed("guilds");
+    assertTrue(rows.get(0).startsWith("apple | insect plant | yarrow | 4.0"), rows.get(0));
+    assertTrue(rows.get(1).startsWith("pear | insect plant | yarrow | 5.0"), rows.get(1));
+  }
+
   /** From 4 ft: π / asin(18 / 96) = 16.7. */
   @Test
   void firstRing_isWhereThePlanSays() {

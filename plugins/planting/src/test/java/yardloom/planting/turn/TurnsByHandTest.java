@@ -64,6 +64,23 @@ class TurnsByHandTest {
         beans().printed("succession"));
   }
 
+  /**
+   * A script may plant in a loop, on one line. Pea is over on 1 July as above; spinach is sown on
+   * 23 March too, and its 20 + 20 + 20 + 5 days end on 27 May.
+   */
+  @Test
+  void sameKindOfOneLine_hasTheDaysOfEachGround() {
+    PlantYard yard = PlantYard.us("2026-03-01");
+    yard.frost("04-20", "10-20");
+    BedScope bed = yard.bed("A", 0, 0, 3, 12);
+    plant(bed, "pea", 3, 12);
+    plant(bed, "spinach", 6, 12);
+    next(bed, "pole bean", "pea", null, 6, 18);
+    next(bed, "pole bean", "spinach", null, 6, 18);
+    String beans = yard.printed("plant-schedule").get(1);
+    assertTrue(beans.endsWith("24 after pea, 1 Jul; 24 after spinach, 27 May"), beans);
+  }
+
   /** Days of planting of the first are cut so that the last is still in time. */
   @Test
   void windows_leaveTimeForWhatFollows() {

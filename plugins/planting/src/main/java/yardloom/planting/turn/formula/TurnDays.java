@@ -5,6 +5,7 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import yardloom.kernel.unit.YearDay;
 
 /**
  * When crops that follow each other on one ground are planted and over: each is planted on the
@@ -26,7 +27,11 @@ public final class TurnDays {
   private TurnDays() {}
 
   /** Days of planting, both ends included; it may run across New Year. */
-  public record Window(MonthDay from, MonthDay until) {}
+  public record Window(MonthDay from, MonthDay until) {
+    private boolean holds(LocalDate date) {
+      return YearDay.isWithin(date, from, until);
+    }
+  }
 
   /**
    * One crop.
@@ -74,7 +79,7 @@ public final class TurnDays {
       Stay before = stays.get(stays.size() - 1);
       LocalDate free = before.over();
       if (crop.on().isPresent()) {
-        LocalDate day = next(crop.on().get(), before.planted().plusDays(1));
+        LocalDate day = YearDay.next(crop.on().get(), before.planted().plusDays(1));
         if (day.isBefore(free)) {
           stays.set(
               stays.size() - 1,
@@ -97,9 +102,11 @@ public final class TurnDays {
 
   private static Stay stay(Crop crop, LocalDate day, boolean inTime) {
     LocalDate over =
-        crop.lifted().map(l -> next(l, day.plusDays(1))).orElseGet(() -> day.plusDays(crop.days()));
+        crop.lifted()
+            .map(l -> YearDay.next(l, day.plusDays(1)))
+            .orElseGet(() -> day.plusDays(crop.days()));
     int days = (int) (over.toEpochDay() - day.toEpochDay());
-    Optional<LocalDate> frost = crop.killed().map(k -> next(k, day.plusDays(1)));
+    Optional<LocalDate> frost = crop.killed().map(k -> YearDay.next(k, day.plusDays(1)));
     LocalDate end = frost.filter(f -> f.isBefore(over)).orElse(over);
     return new Stay(day, end, days, inTime ? windowEnd(crop, day) : day, inTime);
   }
@@ -136,28 +143,15 @@ public final class TurnDays {
   }
 
   private static boolean isInSeason(Crop crop, LocalDate date) {
-    return crop.windows().stream().anyMatch(w -> holds(w, date));
+    return crop.windows().stream().anyMatch(w -> w.holds(date));
   }
 
   /** The end of the latest window that holds a day; the day itself if none does. */
   private static LocalDate windowEnd(Crop crop, LocalDate date) {
     return crop.windows().stream()
-        .filter(w -> holds(w, date))
-        .map(w -> next(w.until(), date))
+        .filter(w -> w.holds(date))
+        .map(w -> YearDay.next(w.until(), date))
         .max(LocalDate::compareTo)
         .orElse(date);
-  }
-
-  private static boolean holds(Window window, LocalDate date) {
-    MonthDay day = MonthDay.from(date);
-    boolean late = day.compareTo(window.from()) >= 0;
-    boolean early = day.compareTo(window.until()) <= 0;
-    return window.from().compareTo(window.until()) <= 0 ? late && early : late || early;
-  }
-
-  /** The first such day from a date on. */
-  private static LocalDate next(MonthDay day, LocalDate from) {
-    LocalDate date = day.atYear(from.getYear());
-    return date.isBefore(from) ? day.atYear(from.getYear() + 1) : date;
   }
 }
