@@ -11,7 +11,6 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
@@ -24,8 +23,6 @@ import yardloom.work.cost.CostTable;
 
 /** What each stage costs, item by item, beside the whole. */
 public final class StageCostTable implements TableMaker {
-  private static final Source SUM = Source.plan("stages of the plan");
-
   @Override
   public String id() {
     return "stage-costs";
@@ -87,7 +84,7 @@ public final class StageCostTable implements TableMaker {
     if (costs.size() < 2) {
       return costs.stream().findFirst();
     }
-    Derived.Builder why = Derived.by("sum over rows", SUM);
+    Derived.Builder why = Derived.by("sum over rows", StageSums.SOURCE);
     costs.forEach(c -> why.from(item, c));
     return Optional.of(
         why.gives(costs.stream().map(Derived::value).reduce(Money.ZERO, Money::plus)));
@@ -106,16 +103,8 @@ public final class StageCostTable implements TableMaker {
       String item, List<PartOfPlan> stages, List<Optional<Derived<Money>>> costs) {
     List<Cell> cells = new ArrayList<>();
     cells.add(Cell.text(item));
-    Derived.Builder why = Derived.by("sum over stages", SUM);
-    Money sum = Money.ZERO;
-    for (int i = 0; i < costs.size(); i++) {
-      cells.add(costs.get(i).map(Cell::of).orElse(Cell.BLANK));
-      if (costs.get(i).isPresent()) {
-        why.from(stages.get(i).name(), costs.get(i).get());
-        sum = sum.plus(costs.get(i).get().value());
-      }
-    }
-    cells.add(Cell.of(why.gives(sum)));
+    costs.forEach(c -> cells.add(c.map(Cell::of).orElse(Cell.BLANK)));
+    cells.add(Cell.of(StageSums.sum(stages, costs, Money.ZERO)));
     return cells;
   }
 }
