@@ -255,7 +255,11 @@ class RestrictionRulesTest {
         List.of("beans"),
         new SitePlugin()
             .checks().stream()
-                .flatMap(c -> c.run(plan, FactGraph.of(new SitePlugin().calculators()).run(plan)).stream())
+                .flatMap(
+                    c ->
+                        c
+                            .run(plan, FactGraph.of(new SitePlugin().calculators()).run(plan))
+                            .stream())
                 .filter(f -> f.rule().equals("site.drain-field"))
                 .map(f -> f.element().get().name())
                 .toList());
