@@ -39,6 +39,12 @@ public final class Months {
     return month.name().charAt(0) + month.name().substring(1).toLowerCase(Locale.ROOT);
   }
 
+  /** The first date of that day of the year from a date on; 29 Feb is the 28th in other years. */
+  public static LocalDate next(MonthDay day, LocalDate from) {
+    LocalDate date = day.atYear(from.getYear());
+    return date.isBefore(from) ? day.atYear(from.getYear() + 1) : date;
+  }
+
   /** The day so many days after the 15th of a month, which stands for its middle on a calendar. */
   public static MonthDay afterMiddle(int month, int days) {
     return MonthDay.from(LocalDate.of(YEAR, month + 1, MIDDLE).plusDays(days));

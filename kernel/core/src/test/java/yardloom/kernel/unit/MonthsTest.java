@@ -2,6 +2,7 @@ package yardloom.kernel.unit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -36,6 +37,18 @@ class MonthsTest {
     assertEquals(7, Months.daysToPass(1, 10, 6, 9), 1e-12);
     assertEquals(MonthDay.of(1, 4), Months.afterMiddle(11, 20));
     assertEquals(MonthDay.of(2, 28), Months.afterMiddle(1, 13));
+  }
+
+  /** By the calendar: 2028 is a leap year, 2027 is not. */
+  @Test
+  void next_isThatDayItself_orInTheYearAfter() {
+    MonthDay april = MonthDay.of(4, 25);
+    assertEquals(LocalDate.of(2027, 4, 25), Months.next(april, LocalDate.of(2027, 3, 7)));
+    assertEquals(LocalDate.of(2027, 4, 25), Months.next(april, LocalDate.of(2027, 4, 25)));
+    assertEquals(LocalDate.of(2028, 4, 25), Months.next(april, LocalDate.of(2027, 4, 26)));
+    MonthDay leap = MonthDay.of(2, 29);
+    assertEquals(LocalDate.of(2027, 2, 28), Months.next(leap, LocalDate.of(2026, 12, 1)));
+    assertEquals(LocalDate.of(2028, 2, 29), Months.next(leap, LocalDate.of(2027, 3, 1)));
   }
 
   /** NIST Special Publication 811: 1 psi = 6.894757 kPa. */

@@ -1,7 +1,6 @@
 package yardloom.work.phase;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import yardloom.facts.BillGroup;
@@ -10,6 +9,7 @@ import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.ItemSource;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.unit.Months;
 import yardloom.work.labour.Workdays;
 
 /** What a phase needs of the bill, and how long ahead. */
@@ -55,14 +55,9 @@ public final class PhaseOrders {
                         .findFirst());
     Optional<LocalDate> used =
         line.on().isPresent()
-            ? time.start().map(start -> next(line.on().get(), start))
+            ? time.start().map(start -> Months.next(line.on().get(), start))
             : visit.or(time::start);
     return PhaseSchedule.orderBy(used, leadDays(line.item(), facts)).map(PhaseOrders::open);
-  }
-
-  private static LocalDate next(MonthDay day, LocalDate from) {
-    LocalDate date = day.atYear(from.getYear());
-    return date.isBefore(from) ? day.atYear(from.getYear() + 1) : date;
   }
 
   /** That day, or the Friday before a weekend on which nobody takes orders. */

@@ -2,6 +2,7 @@ package yardloom.planting.care.formula;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
+import yardloom.kernel.unit.Months;
 
 /**
  * One growing season, from the last frost of spring to the first frost of fall after it; on either
@@ -42,8 +43,6 @@ public record Season(int year, LocalDate lastFrost, LocalDate firstFrost) {
 
   /** The date within a year from 120 days before its last frost that has this month and day. */
   public LocalDate on(MonthDay day) {
-    LocalDate from = lastFrost.minusDays(120);
-    LocalDate date = day.atYear(from.getYear());
-    return date.isBefore(from) ? day.atYear(from.getYear() + 1) : date;
+    return Months.next(day, lastFrost.minusDays(120));
   }
 }

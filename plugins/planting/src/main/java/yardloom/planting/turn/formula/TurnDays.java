@@ -5,6 +5,7 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import yardloom.kernel.unit.Months;
 
 /**
  * When crops that follow each other on one ground are planted and over: each is planted on the
@@ -74,7 +75,7 @@ public final class TurnDays {
       Stay before = stays.get(stays.size() - 1);
       LocalDate free = before.over();
       if (crop.on().isPresent()) {
-        LocalDate day = next(crop.on().get(), before.planted().plusDays(1));
+        LocalDate day = Months.next(crop.on().get(), before.planted().plusDays(1));
         if (day.isBefore(free)) {
           stays.set(
               stays.size() - 1,
@@ -97,9 +98,11 @@ public final class TurnDays {
 
   private static Stay stay(Crop crop, LocalDate day, boolean inTime) {
     LocalDate over =
-        crop.lifted().map(l -> next(l, day.plusDays(1))).orElseGet(() -> day.plusDays(crop.days()));
+        crop.lifted()
+            .map(l -> Months.next(l, day.plusDays(1)))
+            .orElseGet(() -> day.plusDays(crop.days()));
     int days = (int) (over.toEpochDay() - day.toEpochDay());
-    Optional<LocalDate> frost = crop.killed().map(k -> next(k, day.plusDays(1)));
+    Optional<LocalDate> frost = crop.killed().map(k -> Months.next(k, day.plusDays(1)));
     LocalDate end = frost.filter(f -> f.isBefore(over)).orElse(over);
     return new Stay(day, end, days, inTime ? windowEnd(crop, day) : day, inTime);
   }
@@ -143,7 +146,7 @@ public final class TurnDays {
   private static LocalDate windowEnd(Crop crop, LocalDate date) {
     return crop.windows().stream()
         .filter(w -> holds(w, date))
-        .map(w -> next(w.until(), date))
+        .map(w -> Months.next(w.until(), date))
         .max(LocalDate::compareTo)
         .orElse(date);
   }
@@ -153,11 +156,5 @@ public final class TurnDays {
     boolean late = day.compareTo(window.from()) >= 0;
     boolean early = day.compareTo(window.until()) <= 0;
     return window.from().compareTo(window.until()) <= 0 ? late && early : late || early;
-  }
-
-  /** The first such day from a date on. */
-  private static LocalDate next(MonthDay day, LocalDate from) {
-    LocalDate date = day.atYear(from.getYear());
-    return date.isBefore(from) ? day.atYear(from.getYear() + 1) : date;
   }
 }
