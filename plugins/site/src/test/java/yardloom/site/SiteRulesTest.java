@@ -70,7 +70,7 @@ class SiteRulesTest {
     Plan plan = draft.freeze();
     List<Finding> all = new ArrayList<>();
     for (Check check : new SitePlugin().checks()) {
-      all.addAll(check.run(plan, FactGraph.of(List.of()).run(plan)));
+      all.addAll(check.run(plan, FactGraph.of(new SitePlugin().calculators()).run(plan)));
     }
     return all;
   }
@@ -212,7 +212,7 @@ class SiteRulesTest {
             .filter(t -> t.id().equals(id))
             .findFirst()
             .get()
-            .make(plan, FactGraph.of(List.of()).run(plan));
+            .make(plan, FactGraph.of(new SitePlugin().calculators()).run(plan));
   }
 
   private static double ft2(Cell cell) {

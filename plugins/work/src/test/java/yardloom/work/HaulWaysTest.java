@@ -204,7 +204,7 @@ class HaulWaysTest {
                 .filter(t -> t.id().equals("routes"))
                 .findFirst()
                 .orElseThrow()
-                .make(plan, FactGraph.of(List.of()).run(plan));
+                .make(plan, FactGraph.of(new SitePlugin().calculators()).run(plan));
     return routes.rows().stream()
         .filter(row -> row.get(1).equals(Cell.text("beans")))
         .findFirst()

@@ -7,7 +7,7 @@ import java.time.MonthDay;
 public final class YearDay {
   private YearDay() {}
 
-  /** The first such day from a date on; it may be the date itself. */
+  /** The first such day from a date on, which may be that; 29 Feb is the 28th in other years. */
   public static LocalDate next(MonthDay day, LocalDate from) {
     LocalDate date = day.atYear(from.getYear());
     return date.isBefore(from) ? day.atYear(from.getYear() + 1) : date;

@@ -24,4 +24,9 @@ public record DropPile(
     Length width,
     Length length,
     Point middle,
-    boolean fits) {}
+    boolean fits) {
+  /** Whether its spot is named for what the bill calls {@code item}. */
+  public boolean isFor(String item) {
+    return spot.material().title().equals(item);
+  }
+}

@@ -3,8 +3,6 @@ package yardloom.materials.pile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.BulkLoads;
 import yardloom.facts.mulch.DropPile;
@@ -53,11 +51,9 @@ public final class DriverNotes {
   /** What comes to the first spot because it has none of its own. */
   private static Optional<String> others(
       List<DropPile> piles, List<BulkLoads> loads, UnitSystem units) {
-    Set<String> named =
-        piles.stream().map(p -> p.spot().material().title()).collect(Collectors.toSet());
     List<String> others =
         loads.stream()
-            .filter(l -> !named.contains(l.item()))
+            .filter(l -> piles.stream().noneMatch(p -> p.isFor(l.item())))
             .map(l -> l.item() + ", " + Say.volume(l.order().value(), units))
             .toList();
     return others.isEmpty()

@@ -3,7 +3,6 @@ package yardloom.materials.pile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.BulkLoads;
 import yardloom.facts.mulch.DropPile;
@@ -89,14 +88,11 @@ public final class DropZoneCheck implements Check {
 
   /** What no drop zone is named for is tipped on the first one, where its heap has to fit too. */
   private static List<Finding> others(Plan plan, Facts facts, DropPile first) {
-    Set<String> named =
-        facts.all(YardFacts.PILES).stream()
-            .map(p -> p.spot().material().title())
-            .collect(Collectors.toSet());
+    List<DropPile> piles = facts.all(YardFacts.PILES);
     List<Finding> findings = new ArrayList<>();
     for (BulkLoads loads : facts.all(YardFacts.LOADS)) {
       Volume load = loads.each().value().min(loads.order().value());
-      if (named.contains(loads.item())
+      if (piles.stream().anyMatch(p -> p.isFor(loads.item()))
           || PilePlacer.place(first.spot(), loads.each().map(each -> load)).fits()) {
         continue;
       }

@@ -51,7 +51,7 @@ public final class AccessRules {
 
     @Override
     public List<Finding> run(Plan plan, Facts facts) {
-      return access(plan, ways(plan, facts)).stream().sorted().toList();
+      return access(plan, facts.get(YardFacts.WAYS)).stream().sorted().toList();
     }
   }
 
@@ -74,13 +74,8 @@ public final class AccessRules {
 
     @Override
     public Table make(Plan plan, Facts facts) {
-      return routes(plan, ways(plan, facts));
+      return routes(plan, facts.get(YardFacts.WAYS));
     }
-  }
-
-  /** Those that all of the run share; asked without facts, the plan's own. */
-  private static Ways ways(Plan plan, Facts facts) {
-    return facts.find(YardFacts.WAYS).orElseGet(() -> WaysCalculator.of(plan));
   }
 
   private static List<Start> starts(Plan plan, Ways ways) {

@@ -64,11 +64,9 @@ final class GroundPicture {
       OpenGround open = OpenGround.of(plan);
       marks.add(new Mark.Region(lot, style(open), open.noun()));
     }
-    plan.all(Element.MulchedGround.class).stream()
-        .filter(shown)
+    PicturePainter.shown(plan, Element.MulchedGround.class, shown)
         .forEach(m -> marks.add(new Mark.Region(m.shape(), CHIPS, m.id().toString())));
-    plan.all(Element.Paving.class).stream()
-        .filter(shown)
+    PicturePainter.shown(plan, Element.Paving.class, shown)
         .forEach(p -> marks.add(new Mark.Region(p.shape(), PAVING, p.id().toString())));
     for (Element.Building b : PicturePainter.shown(plan, Element.Building.class, shown)) {
       Shape shadow = swept(b.shape(), b.eavesHeight()).and(lot);

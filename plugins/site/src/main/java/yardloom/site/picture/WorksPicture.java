@@ -42,15 +42,13 @@ final class WorksPicture {
   /** Of those elements that {@code shown} lets through. */
   static List<Mark> marks(Plan plan, Predicate<Element> shown) {
     List<Mark> marks = new ArrayList<>();
-    plan.all(Element.Path.class).stream()
-        .filter(shown)
+    PicturePainter.shown(plan, Element.Path.class, shown)
         .forEach(p -> marks.add(new Mark.Region(p.shape(), PATH, p.id().toString())));
     for (Element.Bed bed : PicturePainter.shown(plan, Element.Bed.class, shown)) {
       marks.add(new Mark.Region(bed.shape(), style(bed), bed.id().toString()));
       marks.add(name(bed.shape(), Show.name(bed), 4));
     }
-    plan.all(Element.Fence.class).stream()
-        .filter(shown)
+    PicturePainter.shown(plan, Element.Fence.class, shown)
         .forEach(f -> marks.add(new Mark.Stroke(f.line(), FENCE, f.id().toString())));
     for (Element.Structure s : PicturePainter.shown(plan, Element.Structure.class, shown)) {
       if (!s.shape().isEmpty()) {

@@ -65,7 +65,7 @@ class RestrictionRulesTest {
     Plan plan = draft.freeze();
     List<Finding> all = new ArrayList<>();
     for (Check check : new SitePlugin().checks()) {
-      all.addAll(check.run(plan, FactGraph.of(List.of()).run(plan)));
+      all.addAll(check.run(plan, FactGraph.of(new SitePlugin().calculators()).run(plan)));
     }
     return all.stream().filter(f -> f.rule().equals(rule)).toList();
   }
@@ -255,7 +255,11 @@ class RestrictionRulesTest {
         List.of("beans"),
         new SitePlugin()
             .checks().stream()
-                .flatMap(c -> c.run(plan, FactGraph.of(List.of()).run(plan)).stream())
+                .flatMap(
+                    c ->
+                        c
+                            .run(plan, FactGraph.of(new SitePlugin().calculators()).run(plan))
+                            .stream())
                 .filter(f -> f.rule().equals("site.drain-field"))
                 .map(f -> f.element().get().name())
                 .toList());

@@ -62,7 +62,7 @@ class SetbackRulesTest {
 
   private List<String> inSetback() {
     Plan plan = draft.freeze();
-    Facts none = FactGraph.of(List.of()).run(plan);
+    Facts none = FactGraph.of(new SitePlugin().calculators()).run(plan);
     List<Finding> all = new ArrayList<>();
     for (Check check : new SitePlugin().checks()) {
       all.addAll(check.run(plan, none));
@@ -75,7 +75,7 @@ class SetbackRulesTest {
 
   private double whyNotFt2(String name) {
     Plan plan = draft.freeze();
-    Facts none = FactGraph.of(List.of()).run(plan);
+    Facts none = FactGraph.of(new SitePlugin().calculators()).run(plan);
     TableMaker why =
         new SitePlugin()
             .tables().stream().filter(t -> t.id().equals("buildable-limits")).findAny().get();

@@ -51,7 +51,7 @@ class SurveyWordsTest {
     Plan plan = draft.freeze();
     java.util.ArrayList<Finding> all = new java.util.ArrayList<>();
     for (Check check : new SitePlugin().checks()) {
-      all.addAll(check.run(plan, FactGraph.of(List.of()).run(plan)));
+      all.addAll(check.run(plan, FactGraph.of(new SitePlugin().calculators()).run(plan)));
     }
     return all.stream().filter(f -> f.rule().equals(rule)).toList();
   }
@@ -60,7 +60,7 @@ class SurveyWordsTest {
     Plan plan = draft.freeze();
     TableMaker maker =
         new SitePlugin().tables().stream().filter(t -> t.id().equals(id)).findFirst().get();
-    return maker.make(plan, FactGraph.of(List.of()).run(plan));
+    return maker.make(plan, FactGraph.of(new SitePlugin().calculators()).run(plan));
   }
 
   private Point tied(double blunderFt, int tapes) {

@@ -80,6 +80,7 @@ final class LineBill {
    * The bill; nothing without dripline.
    *
    * @param beds the beds of each zone
+   * @param now what of all is laid now
    * @param trenches those that are dug now
    */
   static List<Item> of(
@@ -87,8 +88,8 @@ final class LineBill {
       List<DripRun> all,
       List<ZoneLine> zones,
       List<List<ElementId>> beds,
+      NeededNow now,
       Optional<Trenches> trenches) {
-    NeededNow now = new NeededNow(plan, all);
     LineBill bill = new LineBill(plan, now);
     List<DripRun> runs = now.of(all);
     if (!runs.isEmpty()) {

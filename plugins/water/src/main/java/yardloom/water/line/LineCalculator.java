@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import yardloom.facts.YardFacts;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
@@ -84,17 +85,15 @@ public final class LineCalculator implements Calculator {
       lines.add(solve(plan, zone, its, tree, ways, tap, out));
     }
     lines.forEach(line -> out.give(ZoneLine.KEY, line));
-    Optional<Trenches> trenches =
-        tree.map(t -> trenches(t, ways.orElseThrow(), beds, lines, Optional.empty()));
+    Optional<Trenches> trenches = tree.map(t -> trenches(t, ways.orElseThrow(), beds, lines));
     trenches.ifPresent(t -> out.give(Trenches.KEY, t));
     NeededNow now = new NeededNow(plan, in.all(DripRun.KEY));
-    Optional<Trenches> dug =
-        tree.map(t -> trenches(t, ways.orElseThrow(), beds, lines, Optional.of(now)));
+    Optional<Trenches> dug = trenches.map(t -> dug(t, ways.orElseThrow(), lines, now));
     dug.filter(t -> t.length().value().metres() > 0)
         .map(t -> new Job(WorkTask.DIG_TRENCH, WorkPhase.EDGE, t.length()))
         .ifPresent(job -> out.give(YardFacts.JOBS, job));
     List<List<ElementId>> inZones = in.all(Zone.KEY).stream().map(Zone::beds).toList();
-    for (LineBill.Item item : LineBill.of(plan, in.all(DripRun.KEY), lines, inZones, dug)) {
+    for (LineBill.Item item : LineBill.of(plan, in.all(DripRun.KEY), lines, inZones, now, dug)) {
       out.give(YardFacts.BILL, item.line());
       item.job().ifPresent(job -> out.give(YardFacts.JOBS, job));
     }
@@ -113,54 +112,61 @@ public final class LineCalculator implements Calculator {
   }
 
   private static Trenches trenches(
-      LineTree tree,
-      LineWays ways,
-      Map<String, DripRun> beds,
-      List<ZoneLine> zones,
-      Optional<NeededNow> now) {
+      LineTree tree, LineWays ways, Map<String, DripRun> beds, List<ZoneLine> zones) {
+    List<Trenches.Trench> all = new ArrayList<>();
+    for (Line way : tree.trenches()) {
+      all.add(new Trenches.Trench(way, pipesIn(way, zones), ways.ground().piecesUnderPaving(way)));
+    }
+    List<String> missed =
+        feeds(beds).stream().map(LineWays.Feed::name).filter(f -> !tree.reaches(f)).toList();
+    return trenches(all, ways, missed);
+  }
+
+  /** Those of {@code all} that are dug now; the rest were dug before or wait. */
+  private static Trenches dug(Trenches all, LineWays ways, List<ZoneLine> zones, NeededNow now) {
+    if (now.isAll()) {
+      return all;
+    }
+    List<Trenches.Trench> dug =
+        all.trenches().stream()
+            .filter(t -> now.firstForAny(zones.stream().flatMap(z -> runsIn(t.way(), z)).toList()))
+            .toList();
+    return trenches(dug, ways, all.missed());
+  }
+
+  private static Trenches trenches(List<Trenches.Trench> of, LineWays ways, List<String> missed) {
     Derived.Builder length = Derived.by("sum over trenches of length", TRENCH);
     Derived.Builder paved = Derived.by("sum over trenches of what lies under paving", TRENCH);
     Length sum = Length.ZERO;
     Length under = Length.ZERO;
-    List<Trenches.Trench> found = new ArrayList<>();
-    for (Line trench : tree.trenches()) {
-      if (now.isPresent() && !now.get().firstForAny(runsIn(trench, zones))) {
-        continue;
-      }
-      found.add(
-          new Trenches.Trench(
-              trench, pipesIn(trench, zones), ways.ground().piecesUnderPaving(trench)));
-      int number = found.size();
-      Length its = ways.ground().underPaving(trench);
-      sum = sum.plus(trench.length());
+    int number = 0;
+    for (Trenches.Trench trench : of) {
+      number++;
+      Length its = ways.ground().underPaving(trench.way());
+      sum = sum.plus(trench.way().length());
       under = under.plus(its);
-      length.from("length of trench " + number, trench.length());
+      length.from("length of trench " + number, trench.way().length());
       paved.from("what lies under paving of trench " + number, its);
     }
-    List<String> missed =
-        feeds(beds).stream().map(LineWays.Feed::name).filter(f -> !tree.reaches(f)).toList();
-    return new Trenches(found, length.gives(sum), paved.gives(under), missed);
+    return new Trenches(of, length.gives(sum), paved.gives(under), missed);
   }
 
-  private static List<ZoneLine.PipeRun> runsIn(Line trench, List<ZoneLine> zones) {
-    Point middle = trench.middle();
-    return zones.stream()
-        .flatMap(zone -> zone.runs().stream())
-        .filter(r -> r.way().nearest(middle).distance(middle).metres() < SAME_M)
-        .toList();
-  }
-
-  /** The runs of each zone that lie in a trench: those that pass its middle. */
+  /** The pipe of each zone in a trench. */
   private static List<Trenches.Pipe> pipesIn(Line trench, List<ZoneLine> zones) {
     List<Trenches.Pipe> pipes = new ArrayList<>();
-    Point middle = trench.middle();
     for (ZoneLine zone : zones) {
-      zone.runs().stream()
-          .filter(r -> r.way().nearest(middle).distance(middle).metres() < SAME_M)
+      runsIn(trench, zone)
           .findFirst()
           .ifPresent(r -> pipes.add(new Trenches.Pipe(zone.number(), r.size())));
     }
     return pipes;
+  }
+
+  /** The runs of a zone that lie in a trench: those that pass its middle. */
+  private static Stream<ZoneLine.PipeRun> runsIn(Line trench, ZoneLine zone) {
+    Point middle = trench.middle();
+    return zone.runs().stream()
+        .filter(r -> r.way().nearest(middle).distance(middle).metres() < SAME_M);
   }
 
   private static ZoneLine solve(

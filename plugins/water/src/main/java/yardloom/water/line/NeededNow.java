@@ -28,6 +28,11 @@ final class NeededNow {
     }
   }
 
+  /** Whether the whole yard is made now. */
+  boolean isAll() {
+    return turns.values().stream().allMatch(t -> t == PartTurn.NOW);
+  }
+
   /** Those whose beds are made now. */
   List<DripRun> of(Collection<DripRun> runs) {
     return runs.stream().filter(r -> turns.get(r.bed()) == PartTurn.NOW).toList();
@@ -35,7 +40,7 @@ final class NeededNow {
 
   /** Whether one of these beds is made now and none before. */
   boolean firstFor(Collection<ElementId> beds) {
-    if (turns.values().stream().allMatch(t -> t == PartTurn.NOW)) {
+    if (isAll()) {
       return true;
     }
     Set<PartTurn> its = EnumSet.noneOf(PartTurn.class);

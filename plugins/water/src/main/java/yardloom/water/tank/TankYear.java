@@ -76,6 +76,11 @@ public record TankYear(
         .orElse(From.BOTH);
   }
 
+  /** Whether a usual month is the tap's alone. */
+  public boolean isByTap(int month) {
+    return from(month) == From.TAP;
+  }
+
   /** Where the water of a usual month comes from, in words; empty if none is needed. */
   public String source(int month) {
     return switch (from(month)) {

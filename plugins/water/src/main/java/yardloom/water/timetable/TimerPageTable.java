@@ -3,7 +3,6 @@ package yardloom.water.timetable;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -22,9 +21,9 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
-import yardloom.kernel.unit.Volume;
 import yardloom.water.head.Supply;
 import yardloom.water.line.BedHydraulics;
+import yardloom.water.need.WaterText;
 import yardloom.water.tank.TankYear;
 import yardloom.water.tank.TankZone;
 import yardloom.water.zone.Zone;
@@ -121,7 +120,7 @@ public final class TimerPageTable implements TableMaker {
           m ->
               TimetableTable.carried(times.zone(), m, facts)
                   .map(Derived::value)
-                  .map(TimerPageTable::amount)
+                  .map(water -> WaterText.both(plan, water))
                   .orElse(""));
     }
   }
@@ -147,10 +146,6 @@ public final class TimerPageTable implements TableMaker {
                 Cell.text(
                     RainOff.gauge(plan, normals.get(m).rain().times(DAYS / Months.days(m))))));
     table.row(cells);
-  }
-
-  private static String amount(Volume water) {
-    return String.format(Locale.ROOT, "%.0f gal (%.0f L)", water.gallons(), water.litres());
   }
 
   /**

@@ -136,8 +136,7 @@ public final class TimetableTable implements TableMaker {
   /** What is carried or pumped to the zone in place of a watering by its lines; else empty. */
   static Optional<Derived<Volume>> carried(int zone, ZoneTimes.Month month, Facts facts) {
     Zone its = Zone.of(zone, facts);
-    boolean isDry =
-        TankChange.of(zone, facts).filter(y -> !y.source(month.month()).equals("tap")).isEmpty();
+    boolean isDry = TankChange.of(zone, facts).filter(y -> !y.isByTap(month.month())).isEmpty();
     if (isDry || !isCarried(its, facts)) {
       return Optional.empty();
     }

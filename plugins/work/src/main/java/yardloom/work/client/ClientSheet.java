@@ -83,15 +83,20 @@ public final class ClientSheet implements SheetMaker {
     panels.add(new Panel.Notes("In short", summary(plan, facts, totals.get(), phases)));
     panels.add(new Panel.Notes("What we need from you", asks()));
     TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
-    List<Table> offered = offers.tables(SheetPage.CLIENT);
-    List<Panel.Figure> charts =
-        offered.stream().flatMap(t -> MonthBars.of(t, format).stream()).toList();
     // What it brings, else what it asks for, seen at one look; the tables stand in the report.
-    charts.stream().skip(Math.max(0, charts.size() - 1)).forEach(panels::add);
+    Optional<Panel.Figure> chart = Optional.empty();
     // The rest fills what room is left: a client reads one page.
     List<Table> room =
         new ArrayList<>(List.of(KeyFigures.forClient(plan, facts), days(plan, facts, phases)));
-    offered.stream().filter(t -> MonthBars.of(t, format).isEmpty()).forEach(room::add);
+    for (Table table : offers.tables(SheetPage.CLIENT)) {
+      Optional<Panel.Figure> bars = MonthBars.of(table, format);
+      if (bars.isPresent()) {
+        chart = bars;
+      } else {
+        room.add(table);
+      }
+    }
+    chart.ifPresent(panels::add);
     room.forEach(t -> panels.add(new Panel.TableBlock(t, true)));
     return List.of(new SheetPlan(NUMBER, "client", "Your yard", SheetPlan.Format.PAGE, panels));
   }

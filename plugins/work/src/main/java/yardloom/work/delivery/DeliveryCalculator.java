@@ -92,7 +92,7 @@ public final class DeliveryCalculator implements Calculator {
 
   private static Optional<String> spot(String item, List<DropPile> piles) {
     return piles.stream()
-        .filter(p -> p.spot().material().title().equals(item))
+        .filter(p -> p.isFor(item))
         .findFirst()
         .or(() -> piles.stream().findFirst())
         .map(p -> p.spot().name());

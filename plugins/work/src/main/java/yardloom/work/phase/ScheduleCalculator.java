@@ -70,9 +70,7 @@ public final class ScheduleCalculator implements Calculator {
     CareMonths months = months(in);
     PhaseSchedule.Scheduled scheduled =
         PhaseSchedule.of(
-            phases.stream()
-                .map(p -> p.doing(tasksOf(p.id(), tasks), ofPlan).atLeast(setting(p, tasks, work)))
-                .toList(),
+            phases.stream().map(p -> due(p, tasksOf(p.id(), tasks), ofPlan, hours, work)).toList(),
             hours,
             work,
             in.all(YardFacts.PLANTING_WINDOWS),
@@ -99,14 +97,17 @@ public final class ScheduleCalculator implements Calculator {
     }
   }
 
-  /** The days of a phase in which concrete is to set before the rest of it is done. */
-  private static int setting(Phase phase, List<TaskLoad> tasks, WorkSettings work) {
-    List<TaskLoad> own = tasks.stream().filter(t -> t.phase() == phase.id()).toList();
-    if (own.stream().noneMatch(t -> t.task() == WorkTask.MIX_CONCRETE)) {
-      return 0;
-    }
-    return work.daysFor(own.stream().mapToDouble(t -> t.likely().value().hours()).sum())
-        + CONCRETE_DAYS;
+  /** The phase with its own tasks; longer where concrete is to set before the rest is done. */
+  private static Phase due(
+      Phase phase,
+      Set<WorkTask> own,
+      Set<WorkTask> ofPlan,
+      Map<WorkPhase, Double> hours,
+      WorkSettings work) {
+    Phase doing = phase.doing(own, ofPlan);
+    return own.contains(WorkTask.MIX_CONCRETE)
+        ? doing.atLeast(work.daysFor(hours.get(phase.id())) + CONCRETE_DAYS)
+        : doing;
   }
 
   private static Set<WorkTask> tasksOf(WorkPhase phase, List<TaskLoad> tasks) {

@@ -1,15 +1,16 @@
 package yardloom.work.stage;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.PartOfPlan;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
@@ -22,8 +23,6 @@ import yardloom.work.cost.CostTable;
 
 /** What each stage costs, item by item, beside the whole. */
 public final class StageCostTable implements TableMaker {
-  private static final Source SUM = Source.plan("stages of the plan");
-
   @Override
   public String id() {
     return "stage-costs";
@@ -53,7 +52,7 @@ public final class StageCostTable implements TableMaker {
     if (stages.isEmpty() || whole.isEmpty()) {
       return table.build();
     }
-    whole.get().rows().forEach(r -> table.row(row(r.item(), stages)));
+    items(whole.get(), stages).forEach(item -> table.row(row(item, stages)));
     table.total(totals(stages).toArray(Cell[]::new));
     return table
         .note(
@@ -63,17 +62,32 @@ public final class StageCostTable implements TableMaker {
   }
 
   private static List<Cell> row(String item, List<PartOfPlan> stages) {
-    List<Optional<Derived<Money>>> costs =
-        stages.stream()
-            .map(
-                s ->
-                    s.facts().find(CostEstimate.FACT).stream()
-                        .flatMap(c -> c.rows().stream())
-                        .filter(r -> r.item().equals(item))
-                        .map(CostEstimate.Row::likely)
-                        .findFirst())
-            .toList();
-    return cells(item, stages, costs);
+    return cells(item, stages, stages.stream().map(s -> cost(item, s)).toList());
+  }
+
+  /** As the whole has them, then what only a stage buys, such as boards of another length. */
+  private static Set<String> items(CostEstimate whole, List<PartOfPlan> stages) {
+    Set<String> items = new LinkedHashSet<>();
+    whole.rows().forEach(r -> items.add(r.item()));
+    stages.forEach(s -> rows(s).forEach(r -> items.add(r.item())));
+    return items;
+  }
+
+  private static Stream<CostEstimate.Row> rows(PartOfPlan stage) {
+    return stage.facts().find(CostEstimate.FACT).stream().flatMap(c -> c.rows().stream());
+  }
+
+  /** An item may have several rows, such as seed for several days. */
+  private static Optional<Derived<Money>> cost(String item, PartOfPlan stage) {
+    List<Derived<Money>> costs =
+        rows(stage).filter(r -> r.item().equals(item)).map(CostEstimate.Row::likely).toList();
+    if (costs.size() < 2) {
+      return costs.stream().findFirst();
+    }
+    Derived.Builder why = Derived.by("sum over rows", StageSums.SOURCE);
+    costs.forEach(c -> why.from(item, c));
+    return Optional.of(
+        why.gives(costs.stream().map(Derived::value).reduce(Money.ZERO, Money::plus)));
   }
 
   private static List<Cell> totals(List<PartOfPlan> stages) {
@@ -89,16 +103,8 @@ public final class StageCostTable implements TableMaker {
       String item, List<PartOfPlan> stages, List<Optional<Derived<Money>>> costs) {
     List<Cell> cells = new ArrayList<>();
     cells.add(Cell.text(item));
-    Derived.Builder why = Derived.by("sum over stages", SUM);
-    Money sum = Money.ZERO;
-    for (int i = 0; i < costs.size(); i++) {
-      cells.add(costs.get(i).map(Cell::of).orElse(Cell.BLANK));
-      if (costs.get(i).isPresent()) {
-        why.from(stages.get(i).name(), costs.get(i).get());
-        sum = sum.plus(costs.get(i).get().value());
-      }
-    }
-    cells.add(Cell.of(why.gives(sum)));
+    costs.forEach(c -> cells.add(c.map(Cell::of).orElse(Cell.BLANK)));
+    cells.add(Cell.of(StageSums.sum(stages, costs, Money.ZERO)));
     return cells;
   }
 }

@@ -13,10 +13,10 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.PartOfPlan;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -35,8 +35,6 @@ import yardloom.work.phase.PhaseTime;
 
 /** The stages of a yard that is made over several years, one row for each. */
 public final class StageTable implements TableMaker {
-  private static final Source SUM = Source.plan("stages of the plan");
-
   @Override
   public String id() {
     return "stages";
@@ -57,17 +55,17 @@ public final class StageTable implements TableMaker {
   /** What one stage comes to. */
   private record Line(
       PartOfPlan part,
-      long beds,
+      int beds,
       int plants,
       Optional<MulchTotals> mulch,
       Derived<TimeSpan> hours,
       Optional<Derived<Money>> cost) {
     static Line of(PartOfPlan part) {
-      List<Element> beds =
-          part.plan().elements().stream()
-              .filter(e -> e instanceof Element.Bed && e.turn() == PartTurn.NOW)
+      List<Element.Bed> beds =
+          part.plan().all(Element.Bed.class).stream()
+              .filter(b -> b.turn() == PartTurn.NOW)
               .toList();
-      Derived.Builder hours = Derived.by("sum over tasks", SUM);
+      Derived.Builder hours = Derived.by("sum over tasks", StageSums.SOURCE);
       List<TaskLoad> tasks = part.facts().all(TaskLoad.FACT);
       tasks.forEach(t -> hours.from(t.title() + " (" + t.phase().id() + ")", t.likely()));
       return new Line(
@@ -128,7 +126,7 @@ public final class StageTable implements TableMaker {
     cells.add(Cell.text(line.part().name()));
     cells.add(from.map(Cell::of).orElse(Cell.BLANK));
     cells.add(to.map(Cell::of).orElse(Cell.BLANK));
-    cells.add(Cell.number((int) line.beds()));
+    cells.add(Cell.number(line.beds()));
     cells.add(line.mulch().map(m -> Cell.of(m.ground())).orElse(Cell.BLANK));
     cells.add(Cell.number(line.plants()));
     cells.add(line.mulch().map(m -> Cell.of(m.compost())).orElse(Cell.BLANK));
@@ -145,7 +143,7 @@ public final class StageTable implements TableMaker {
     cells.add(Cell.text("all stages"));
     cells.add(Cell.BLANK);
     cells.add(Cell.BLANK);
-    cells.add(Cell.number((int) lines.stream().mapToLong(Line::beds).sum()));
+    cells.add(Cell.number(lines.stream().mapToInt(Line::beds).sum()));
     cells.add(sum(lines, l -> l.mulch().map(MulchTotals::ground), Area.ZERO));
     cells.add(Cell.number(lines.stream().mapToInt(Line::plants).sum()));
     cells.add(sum(lines, l -> l.mulch().map(MulchTotals::compost), Volume.ZERO));
@@ -159,22 +157,15 @@ public final class StageTable implements TableMaker {
 
   private static <Q extends Quantity<Q>> Cell sum(
       List<Line> lines, Function<Line, Optional<Derived<Q>>> of, Q zero) {
-    Derived.Builder why = Derived.by("sum over stages", SUM);
-    Q sum = zero;
-    for (Line line : lines) {
-      Optional<Derived<Q>> its = of.apply(line);
-      if (its.isPresent()) {
-        why.from(line.part().name(), its.get());
-        sum = sum.plus(its.get().value());
-      }
-    }
-    return Cell.of(why.gives(sum));
+    return Cell.of(
+        StageSums.sum(
+            lines.stream().map(Line::part).toList(), lines.stream().map(of).toList(), zero));
   }
 
   private static Optional<String> built(Plan plan) {
     List<String> names =
         plan.attributes().all(Stage.KEY).stream()
-            .map(e -> e.value())
+            .map(Attributes.Entry::value)
             .filter(Stage::built)
             .map(Stage::name)
             .toList();

@@ -27,6 +27,7 @@ public final class Stages {
     List<Stage> all =
         plan.attributes().all(Stage.KEY).stream().map(Attributes.Entry::value).toList();
     List<Stage> made = all.stream().filter(s -> !s.built()).toList();
+    WorkSettings work = plan.attributes().get(WorkSettings.KEY).orElseGet(WorkSettings::defaults);
     Map<String, Plan> parts = new LinkedHashMap<>();
     List<Optional<LocalDate>> starts = starts(plan);
     for (int i = 0; i < made.size(); i++) {
@@ -38,7 +39,6 @@ public final class Stages {
             made.get(j).name(), j < i ? PartTurn.DONE : j == i ? PartTurn.NOW : PartTurn.LATER);
       }
       Plan part = plan.in(new PartTurns(made.get(i).name(), turns));
-      WorkSettings work = plan.attributes().get(WorkSettings.KEY).orElseGet(WorkSettings::defaults);
       parts.put(
           made.get(i).name(),
           starts

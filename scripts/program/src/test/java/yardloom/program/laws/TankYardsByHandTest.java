@@ -243,7 +243,7 @@ class TankYardsByHandTest {
   @Test
   void canPage_saysWhatAWateringIs() {
     String each = linked.printed("timer-page", "Or from the tank, each", "m7");
-    double litres = Double.parseDouble(each.replaceAll(".*\\((\\d+) L\\)", "$1"));
+    double litres = Double.parseDouble(each.replaceAll("(\\d+) L \\(\\d+ gal\\)", "$1"));
     double every = Double.parseDouble(linked.printed("timer-page", "Every … days", "m7"));
     assertEquals(30 * 90 / 0.81, litres * 31 / every, 0.05 * 3333);
     assertEquals("", linked.printed("timer-page", "Or from the tank, each", "m8"));
