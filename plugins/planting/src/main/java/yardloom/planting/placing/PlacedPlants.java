@@ -117,7 +117,7 @@ final class PlacedPlants {
                 new PlanException(
                     ProblemCode.UNKNOWN_WORD,
                     line.place(),
-                    "plantRing: there is no tree '"
+                    "there is no tree '"
                         + name
                         + "'."
                         + Nearest.hint(name, trees.stream().map(t -> t.id().name()).toList())));
