@@ -53,7 +53,7 @@ public final class WateringInterval {
 
   /** Its plants that draw water in a month; none where the root depth of one is not known. */
   static List<Stand> drawing(DripRun run, int month, Facts facts) {
-    List<ElementId> in = run.waters();
+    List<ElementId> in = run.on().waters();
     List<Stand> stands =
         facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
     return stands.stream().allMatch(s -> s.roots().isPresent())
