@@ -89,18 +89,15 @@ class WaterPluginTest extends PluginContract {
           new Stand(
               bed.id(),
               HERE,
-              "grass",
-              "",
-              List.of(bed.shape().heart()),
-              bed.shape().area(),
-              Length.metres(1),
-              kc,
-              Source.commonPractice("Kc 1"),
-              Optional.empty(),
-              Optional.of(
-                  new Stand.Roots(
-                      Length.metres(0.5), 0.4, Source.commonPractice("half a metre"), false)),
-              false));
+              new Stand.Kind("grass", "", Length.metres(1)),
+              new Stand.Placed(List.of(bed.shape().heart()), bed.shape().area(), Optional.empty()),
+              new Stand.Thirst(
+                  kc,
+                  Source.commonPractice("Kc 1"),
+                  Optional.of(
+                      new Stand.Roots(
+                          Length.metres(0.5), 0.4, Source.commonPractice("half a metre"), false))),
+              Stand.Planted.THROUGH_CARDBOARD));
     }
   }
 
@@ -116,18 +113,10 @@ class WaterPluginTest extends PluginContract {
           new Stand(
               bed.id(),
               HERE,
-              plant,
-              "",
-              List.of(bed.shape().heart()),
-              bed.shape().area(),
-              Length.metres(1),
-              kc,
-              Source.commonPractice("Kc by hand"),
-              Optional.empty(),
-              Optional.empty(),
-              false,
-              yardloom.facts.work.WorkPhase.PLANT,
-              ground));
+              new Stand.Kind(plant, "", Length.metres(1)),
+              new Stand.Placed(List.of(bed.shape().heart()), bed.shape().area(), Optional.empty()),
+              new Stand.Thirst(kc, Source.commonPractice("Kc by hand"), Optional.empty()),
+              new Stand.Planted(false, yardloom.facts.work.WorkPhase.PLANT, ground)));
       ground = Optional.of(new Stand.Ground(HERE, "pea"));
     }
   }

@@ -219,8 +219,9 @@ public final class AmendmentCalculator implements Calculator {
     for (Stand crop : crops) {
       Mass rate = NitrogenData.of(crop.plant()).per1000SquareFeet();
       why.from("rate of " + crop.plant(), rate)
-          .from("ground of " + crop.plant() + " in " + crop.in(), crop.area(), crop.place());
-      sum = sum.plus(rate.times(crop.area().ratioTo(THOUSAND)));
+          .from(
+              "ground of " + crop.plant() + " in " + crop.in(), crop.placed().area(), crop.place());
+      sum = sum.plus(rate.times(crop.placed().area().ratioTo(THOUSAND)));
     }
     return Optional.of(why.gives(sum));
   }

@@ -56,8 +56,8 @@ public final class WateringInterval {
     List<ElementId> in = run.on().waters();
     List<Stand> stands =
         facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
-    return stands.stream().allMatch(s -> s.roots().isPresent())
-        ? stands.stream().filter(s -> s.kc().get(month) > 0).toList()
+    return stands.stream().allMatch(s -> s.thirst().roots().isPresent())
+        ? stands.stream().filter(s -> s.thirst().kc().get(month) > 0).toList()
         : List.of();
   }
 
@@ -73,25 +73,25 @@ public final class WateringInterval {
           .referenceEt()
           .get(month)
           .value()
-          .times(stand.kc().get(month) / Months.days(month));
+          .times(stand.thirst().kc().get(month) / Months.days(month));
     }
 
     Length depth() {
-      return stand.roots().orElseThrow().depth().min(soil.depth());
+      return stand.thirst().roots().orElseThrow().depth().min(soil.depth());
     }
 
     double easy() {
-      return SoilWater.easyShare(stand.roots().orElseThrow().easyShare(), use());
+      return SoilWater.easyShare(stand.thirst().roots().orElseThrow().easyShare(), use());
     }
 
     Derived.Builder inputs(Derived.Builder why) {
-      Stand.Roots roots = stand.roots().orElseThrow();
+      Stand.Roots roots = stand.thirst().roots().orElseThrow();
       return why.from("available share", soil.available())
           .from("root depth of " + stand.plant(), depth(), stand.place())
           .from("easy share of " + stand.plant() + ", for 5 mm a day", roots.easyShare())
           .from("easy share for this month's use", easy())
           .from("source of depth and share", roots.source().cite())
-          .from("Kc " + stand.plant(), stand.kc().get(month), stand.place())
+          .from("Kc " + stand.plant(), stand.thirst().kc().get(month), stand.place())
           .from("reference ET of " + Months.name(month), weather.referenceEt().get(month))
           .from("days of " + Months.name(month), Months.days(month));
     }
