@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -94,11 +95,7 @@ final class BatchCommand implements Callable<Integer> {
   @Option(names = "--again", description = "Draw lots again that are done.")
   private boolean again;
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Print this help.")
-  private boolean help;
+  @Mixin private HelpOption help;
 
   @Spec private CommandSpec command;
 

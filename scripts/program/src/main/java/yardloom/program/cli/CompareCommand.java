@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -75,11 +76,7 @@ final class CompareCommand implements Callable<Integer> {
   @Option(names = "--all", description = "List every figure that is other.")
   private boolean all;
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Print this help.")
-  private boolean help;
+  @Mixin private HelpOption help;
 
   @Spec private CommandSpec command;
 

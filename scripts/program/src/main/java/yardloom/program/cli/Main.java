@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 import yardloom.kernel.problem.PlanException;
@@ -28,11 +29,7 @@ import yardloom.program.cache.ProcessCache;
 public final class Main implements Callable<Integer> {
   private final Console console;
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Print this help.")
-  private boolean help;
+  @Mixin private HelpOption help;
 
   @Option(
       names = {"--version"},

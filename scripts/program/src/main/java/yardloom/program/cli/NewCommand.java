@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import yardloom.kernel.problem.PlanException;
@@ -55,11 +56,7 @@ final class NewCommand implements Callable<Integer> {
           "The units of its figures: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
   private UnitSystem units;
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Print this help.")
-  private boolean help;
+  @Mixin private HelpOption help;
 
   NewCommand(Console console, Path base) {
     this.console = console;

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import yardloom.program.starter.NewFiles;
 
@@ -23,11 +23,7 @@ final class NewKitCommand implements Callable<Integer> {
       description = "Lower-case letters and digits, parts joined by hyphens, such as county-soil.")
   private String name;
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Print this help.")
-  private boolean help;
+  @Mixin private HelpOption help;
 
   private NewKitCommand(Console console, Path base, boolean plugin) {
     this.console = console;
@@ -77,7 +73,8 @@ final class NewKitCommand implements Callable<Integer> {
         plugin
             ? name + ": a plugin's project. Read " + name + "/README.md and follow it."
             : name
-                + ".groovy: a regional file. Replace its soils and rates; plans take it with: include '"
+                + ".groovy: a regional file. Replace its soils and rates; plans take it with:"
+                + " include '"
                 + name
                 + "'");
     return ExitCode.FINE;

@@ -2,6 +2,7 @@ package yardloom.program.cli;
 
 import java.util.List;
 import java.util.Map;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -18,11 +19,7 @@ abstract class PlanOptions {
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Print this help.")
-  private boolean help;
+  @Mixin private HelpOption help;
 
   /**
    * The values given for parameters, by name.

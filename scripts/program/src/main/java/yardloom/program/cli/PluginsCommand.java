@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import yardloom.kernel.fact.FactKey;
@@ -26,11 +27,7 @@ final class PluginsCommand implements Callable<Integer> {
   @Option(names = "--verbose", description = "One line for every contribution.")
   private boolean verbose;
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Print this help.")
-  private boolean help;
+  @Mixin private HelpOption help;
 
   PluginsCommand(Console console) {
     this.console = console;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
@@ -74,11 +75,7 @@ final class WordsCommand implements Callable<Integer> {
               + " and for what writes such plans.")
   private Optional<Form> form;
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Print this help.")
-  private boolean help;
+  @Mixin private HelpOption help;
 
   WordsCommand(Console console) {
     this.console = console;
