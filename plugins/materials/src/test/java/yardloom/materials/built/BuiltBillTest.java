@@ -16,6 +16,7 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
+import yardloom.materials.built.formula.FenceParts;
 import yardloom.site.built.BarrierWords;
 import yardloom.site.built.BuiltWords;
 
@@ -129,5 +130,11 @@ class BuiltBillTest {
     // of them and a tenth more in bags of 0.45 cu ft are 20.26.
     assertEquals(
         21, PlanKit.line(results, "concrete mix, 60 lb bags").orElseThrow().exact().value());
+    // Whole bags hide the post's width: 1.381 cu ft in one hole, 1.366 about a post of 3.6 in. A
+    // dressed 4x4 is 3 1/2 in (American Softwood Lumber Standard PS 20, from memory).
+    assertEquals(
+        1.381,
+        FenceParts.concrete(FenceParts.HOLE, FenceParts.POST, Length.feet(3)).cubicFeet(),
+        0.0005);
   }
 }

@@ -108,6 +108,17 @@ class LightTest {
     }
   }
 
+  /**
+   * At a clearness of 0.5 the winter fit is 1.391 − 1.780 + 1.04725 − 0.267125 = 0.391125, the
+   * other 1.311 − 1.511 + 0.85675 − 0.227625 = 0.429125 (Erbs, Klein, Duffie, 1982; coefficients
+   * and the bound of 81.4° from memory).
+   */
+  @Test
+  void diffuseShare_changesItsFitAtASunsetOf81Degrees() {
+    assertEquals(0.391125, DiffuseShare.of(0.5, Math.toRadians(81.3)), 1e-9);
+    assertEquals(0.429125, DiffuseShare.of(0.5, Math.toRadians(81.5)), 1e-9);
+  }
+
   @Test
   void givenRadiation_arrivesInFullInTheOpenAndByItsPartsInTheShade() {
     double latitude = Math.toRadians(40);
