@@ -12,6 +12,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -112,5 +113,43 @@ class UnitTest {
   void both_ofEachSystem_putsItsOwnMeasureFirst() {
     assertEquals("1 ft (0.30 m)", UnitSystem.US.both("1 ft", "0.30 m"));
     assertEquals("0.30 m (1 ft)", UnitSystem.METRIC.both("1 ft", "0.30 m"));
+  }
+
+  /** What a yard is sold and measured in (common practice); depths and all else apart. */
+  @ParameterizedTest
+  @CsvSource({
+    "LENGTH, FOOT, METRE",
+    "AREA, SQUARE_FOOT, SQUARE_METRE",
+    "VOLUME, CUBIC_YARD, CUBIC_METRE",
+    "MASS, POUND, KILOGRAM",
+    "ANGLE, DEGREE, DEGREE",
+    "FLOW, GALLON_PER_MINUTE, LITRE_PER_HOUR",
+    "PRESSURE, POUND_PER_SQUARE_INCH, KILOPASCAL",
+    "TEMPERATURE, FAHRENHEIT, CELSIUS",
+    "DURATION, HOUR, HOUR",
+    "MONEY, MONEY_UNIT, MONEY_UNIT"
+  })
+  void unitOfEachSystem_isTheUsualOne(Dimension dimension, Unit us, Unit metric) {
+    assertEquals(us, UnitSystem.US.unit(dimension));
+    assertEquals(metric, UnitSystem.METRIC.unit(dimension));
+    assertEquals(Unit.INCH, UnitSystem.US.depthUnit());
+    assertEquals(Unit.CENTIMETRE, UnitSystem.METRIC.depthUnit());
+  }
+
+  /** Water boils at 212 °F, 100 °C, 373.15 K (the definition of the scales). */
+  @Test
+  void temperature_boilingWater_isTheSameOnAllScales() {
+    assertEquals(212, Temperature.celsius(100).fahrenheit(), 1e-9);
+    assertEquals(373.15, Temperature.fahrenheit(212).kelvins(), 1e-9);
+    assertEquals(100, Temperature.kelvins(373.15).celsius(), 1e-9);
+    assertEquals(Dimension.TEMPERATURE, Temperature.celsius(100).dimension());
+  }
+
+  /** A pound is 0.45359237 kg (NIST Handbook 44, Appendix C, from memory). */
+  @Test
+  void pound_isTheInternationalOne() {
+    assertEquals(0.45359237, Mass.pounds(1).kilograms(), 1e-12);
+    assertEquals(2.2046226, Mass.kilograms(1).pounds(), 1e-7);
+    assertEquals(3.5, Money.amount(1.75).times(2).amount(), 1e-12);
   }
 }
