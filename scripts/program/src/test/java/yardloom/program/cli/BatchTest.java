@@ -35,17 +35,41 @@ class BatchTest {
   private static final String LOTS =
       "lot,width\nOak 1,40ft\nOak 2,a lot\nOak 3,60ft\nOak 4,\nOak 5,35ft\n";
 
+  @TempDir private static Path shared;
+  private static Whole whole;
+
   @TempDir private Path dir;
+
+  /** What all lots in one go come to. */
+  private record Whole(List<String> summary, Map<String, String> folders) {}
 
   @BeforeEach
   void street() throws IOException {
-    Files.writeString(dir.resolve("street.groovy"), YARD);
-    Files.writeString(dir.resolve("lots.csv"), LOTS);
+    street(dir);
+  }
+
+  private static void street(Path folder) throws IOException {
+    Files.writeString(folder.resolve("street.groovy"), YARD);
+    Files.writeString(folder.resolve("lots.csv"), LOTS);
+  }
+
+  /** Drawn once for the tests that hold something against it. */
+  private static Whole whole() throws IOException {
+    if (whole == null) {
+      street(shared);
+      batchIn(shared, "--out", "whole");
+      whole = new Whole(lines(shared, "whole/summary.csv"), folders(shared, "whole"));
+    }
+    return whole;
   }
 
   private Run batch(String... more) {
+    return batchIn(dir, more);
+  }
+
+  private static Run batchIn(Path folder, String... more) {
     return Run.in(
-        dir,
+        folder,
         Stream.concat(
                 Stream.of("batch", "street.groovy", "lots.csv", "--as", "csv,json"),
                 Stream.of(more))
@@ -53,7 +77,14 @@ class BatchTest {
   }
 
   private List<String> summary(String file) throws IOException {
-    return Files.readAllLines(dir.resolve(file));
+    return lines(dir, file);
+  }
+
+  /** The lines of a summary, which names the script with the folder that it lies in. */
+  private static List<String> lines(Path dir, String file) throws IOException {
+    return Files.readAllLines(dir.resolve(file)).stream()
+        .map(line -> line.replace(dir + "/", ""))
+        .toList();
   }
 
   @Test
@@ -91,19 +122,18 @@ class BatchTest {
 
   @Test
   void parts_addUpToTheWhole() throws IOException {
-    batch("--out", "whole");
     List<String> rows = new ArrayList<>();
     for (String part : List.of("1/3", "2/3", "3/3")) {
       batch("--out", "parts", "--part", part);
       rows.addAll(summary("parts/summary-" + part.replace("/", "-of-") + ".csv"));
     }
-    assertEquals(new TreeSet<>(summary("whole/summary.csv")), new TreeSet<>(rows));
-    assertEquals(folders("whole"), folders("parts"));
+    assertEquals(new TreeSet<>(whole().summary()), new TreeSet<>(rows));
+    assertEquals(whole().folders(), folders(dir, "parts"));
     assertEquals(ExitCode.USE, batch("--part", "4/3").code());
   }
 
   /** What the lots' folders hold, without summaries and hidden files. */
-  private Map<String, String> folders(String out) {
+  private static Map<String, String> folders(Path dir, String out) {
     Map<String, String> files = new TreeMap<>(Run.files(dir.resolve(out)));
     files.keySet().removeIf(f -> f.startsWith("summary") || f.startsWith("."));
     // A process of its own names the script as it was typed.
@@ -135,7 +165,6 @@ class BatchTest {
   @ParameterizedTest
   @ValueSource(booleans = {false, true})
   void killedAndStartedAgain_endsAsIfNothingHadHappened(boolean force) throws Exception {
-    batch("--out", "whole");
     Process process =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -180,8 +209,8 @@ class BatchTest {
     }
     Run again = batch("--out", "out");
     assertTrue(again.out().lines().count() < 6, "the first lot is drawn again");
-    assertEquals(summary("whole/summary.csv"), summary("out/summary.csv"));
-    assertEquals(folders("whole"), folders("out"));
+    assertEquals(whole().summary(), summary("out/summary.csv"));
+    assertEquals(whole().folders(), folders(dir, "out"));
   }
 
   /**
