@@ -51,15 +51,17 @@ public final class Drawing {
     addGroup("break-lines", "", breaks);
     DrawingLabels labels = new DrawingLabels(space, view, area, type);
     List<Ink> dimensions = new ArrayList<>();
+    List<DimensionInk> measures = new ArrayList<>();
     for (List<Mark> marks : layers.values()) {
       for (Mark mark : marks) {
         if (mark instanceof Mark.Dimension dimension) {
-          dimension(dimension, dimensions).ifPresent(labels::add);
+          measures.add(measure(dimension, dimensions));
         } else if (mark instanceof Mark.Label label && !label.text().isBlank()) {
           labels.add(label);
         }
       }
     }
+    measures.forEach(m -> figure(m, dimensions).ifPresent(labels::add));
     addGroup("dimensions", "Dimensions", dimensions);
     labels.place();
     homeless = labels.homeless();
@@ -176,11 +178,17 @@ public final class Drawing {
     return view.toPaper(line);
   }
 
-  /** Draws the dimension; its measure is returned if it has to be led to from elsewhere. */
-  private Optional<Mark.Label> dimension(Mark.Dimension dimension, List<Ink> out) {
+  /** Draws the lines of a dimension, over which no text may stand. */
+  private DimensionInk measure(Mark.Dimension dimension, List<Ink> out) {
     DimensionInk ink = new DimensionInk(dimension, view);
     out.addAll(ink.lines());
     space.avoidOutline(ink.lineFrom(), ink.lineTo());
+    ink.tracks().forEach(t -> space.bar(t.points().get(0), t.points().get(1)));
+    return ink;
+  }
+
+  /** Writes the figure of a dimension; it is returned if it has to be led to from elsewhere. */
+  private Optional<Mark.Label> figure(DimensionInk ink, List<Ink> out) {
     for (Ink.Text text : ink.texts()) {
       Quad room = text.room(type.metrics());
       if (space.isFree(room) && space.isClearOfSymbols(room)) {

@@ -163,6 +163,7 @@ class HardPlansTest {
     for (ComposedSheet sheet :
         SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()), List.of())) {
       assertEquals(List.of(), InkAudit.problems(sheet, FontWidths.shipped()), sheet.id());
+      assertEquals(List.of(), InkAudit.textsOnMeasures(sheet, FontWidths.shipped()), sheet.id());
       boolean large = sheet.paper().widthMm() * sheet.paper().heightMm() > 300 * 300;
       for (Ink.Text text : InkAudit.texts(sheet)) {
         assertTrue(text.heightMm() >= (large ? 2.4 : 2.0), sheet.id() + ": " + text);

@@ -353,6 +353,18 @@ class SheetMeasuresTest {
     assertEquals(List.of(), through);
   }
 
+  /**
+   * Nor is anything written over the line of a measure, or over one that leads to it, its own
+   * figure included.
+   */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void everyDimension_runsThroughNoText(String demo) {
+    for (ComposedSheet sheet : set(demo)) {
+      assertEquals(List.of(), InkAudit.textsOnMeasures(sheet, FontWidths.shipped()), sheet.id());
+    }
+  }
+
   /** The tip of a line that reaches over the edge is no line through the bed. */
   private static boolean isDeepWithin(Xy at, List<Xy> ring) {
     return Stream.of(at.plus(1, 1), at.plus(1, -1), at.plus(-1, 1), at.plus(-1, -1))
