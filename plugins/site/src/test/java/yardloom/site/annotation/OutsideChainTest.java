@@ -26,7 +26,8 @@ class OutsideChainTest {
   }
 
   private static LotDistances.Distance chain(Geometry... things) {
-    return OutsideChain.of(HOUSE, NORTH, LOT, List.of(things), new double[] {3, 0.7}, 9).orElseThrow();
+    return OutsideChain.of(HOUSE, NORTH, LOT, List.of(things), new double[] {3, 0.7}, 9)
+        .orElseThrow();
   }
 
   /**
