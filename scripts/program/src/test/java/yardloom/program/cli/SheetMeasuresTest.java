@@ -379,6 +379,18 @@ class SheetMeasuresTest {
         .mapToObj(i -> from.plus((to.x() - from.x()) * i / n, (to.y() - from.y()) * i / n));
   }
 
+  /** A crew finds each number of its tapes on a map, beside the point that it sets out. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void everyPointOfTheTapes_hasItsNumberOnAMap(String demo) {
+    assertEquals(Set.of(), PointNumbers.missing(set(demo)));
+    boolean hasTapes =
+        set(demo).stream()
+            .flatMap(s -> InkAudit.texts(s).stream())
+            .anyMatch(t -> t.content().startsWith("A to B is"));
+    assertEquals(hasTapes, !PointNumbers.drawn(set(demo)).isEmpty());
+  }
+
   /** A fence's name is read beside it: not on its own line, not over the edge of the lot. */
   @ParameterizedTest
   @MethodSource("yardloom.program.cli.Samples#plans")
