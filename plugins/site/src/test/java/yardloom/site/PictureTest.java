@@ -129,7 +129,7 @@ class PictureTest {
             .toList();
     assertEquals(
         List.of(false, false, false, false, true), names.stream().map(Mark.Label::bold).toList());
-    assertEquals(List.of(4, 4, 4, 4, 1), names.stream().map(Mark.Label::rank).toList());
+    assertEquals(List.of(4, 4, 5, 5, 1), names.stream().map(Mark.Label::rank).toList());
   }
 
   @Test
@@ -192,6 +192,7 @@ class PictureTest {
     assertEquals(5, marks.size());
     Mark.Label name = (Mark.Label) marks.get(4);
     assertEquals("Pear", name.text());
+    assertEquals(5, name.rank(), "beds have their leaders first");
     assertEquals(20 - 0.45 * 2, name.at().y().metres(), 1e-9, "below the stem");
     Mark.Region crown = (Mark.Region) marks.get(1);
     assertEquals(

@@ -77,7 +77,13 @@ final class CrownPicture {
         flat.map(f -> f.about(tree.at())).orElseGet(() -> lobed(tree.at(), radiusM, 0, 0, 1));
     double downM = flat.isPresent() ? 0 : NAME_DOWN * radiusM;
     Point at = Point.metres(tree.at().x().metres(), tree.at().y().metres() - downM);
-    return new Mark.Label(at, Show.name(tree), WorksPicture.NAME_MM, false, 4, Mark.Anchor.INSIDE)
+    return new Mark.Label(
+            at,
+            Show.name(tree),
+            WorksPicture.NAME_MM,
+            false,
+            WorksPicture.IF_ROOM,
+            Mark.Anchor.INSIDE)
         .on(crown);
   }
 

@@ -37,6 +37,9 @@ final class WorksPicture {
       Style.filled("picture-swale", "#9db7a8").outlined("#6f8a79", 0.25);
   static final double NAME_MM = 2.5;
 
+  /** The rank of a name that stands on what it names or is left out, so that beds keep theirs. */
+  static final int IF_ROOM = 5;
+
   private WorksPicture() {}
 
   /** Of those elements that {@code shown} lets through. */
@@ -56,7 +59,7 @@ final class WorksPicture {
         marks.add(
             new Mark.Region(
                 s.shape(), StructurePainter.isSwale(s) ? SWALE : BUILT, s.id().toString()));
-        marks.add(name(seen(s.shape(), crowns), Show.name(s), 4));
+        marks.add(name(seen(s.shape(), crowns), Show.name(s), IF_ROOM));
       }
     }
     for (Element.Building b : PicturePainter.shown(plan, Element.Building.class, shown)) {
