@@ -91,7 +91,7 @@ public final class DrawingLabels {
   private final List<Waiting> waiting = new ArrayList<>();
   private final Map<Object, Integer> bySubject = new HashMap<>();
   private final List<Ink> leaders = new ArrayList<>();
-  private final List<Ink> texts = new ArrayList<>();
+  private final List<Ink.Text> texts = new ArrayList<>();
   private final List<String> homeless = new ArrayList<>();
   private final List<String> figures = new ArrayList<>();
 
@@ -106,7 +106,7 @@ public final class DrawingLabels {
     return leaders;
   }
 
-  public List<Ink> texts() {
+  public List<Ink.Text> texts() {
     return texts;
   }
 
