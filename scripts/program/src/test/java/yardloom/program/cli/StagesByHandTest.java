@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -102,6 +103,37 @@ class StagesByHandTest {
             "front,2028-05-01,2028-05-11,1,180,0,0.56,2.22,15.7,591",
             "all stages,,,2,288,0,0.89,3.22,29.7,1034"),
         rows(two, "stages"));
+  }
+
+  /**
+   * All beds of the plan are made in a stage and lie under its hatch, so the legend of the sheet
+   * has the stages and no bed; the house and the path that are in none of them keep their lines.
+   */
+  @Test
+  void sheet_explainsTheHatchesThatHideTheBeds() throws IOException {
+    String script =
+        TWO
+            + "building 'house', rect(20.ft, 15.ft, 20.ft, 12.ft), eaves: 9.ft\n"
+            + "path 'walk', line([point(41.ft, 20.ft), point(59.ft, 20.ft)]), width: 3.ft,"
+            + " standing: true\n";
+    Files.writeString(dir.resolve("legend.groovy"), script);
+    Run run = Run.in(dir, "draw", "legend.groovy", "--sheets", "stages", "--as", "svg");
+    assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+    String sheet =
+        Run.files(dir.resolve("yardloom-out/legend")).entrySet().stream()
+            .filter(f -> f.getKey().endsWith("stages.svg"))
+            .findFirst()
+            .orElseThrow()
+            .getValue();
+    List<String> said =
+        Pattern.compile("<text[^>]*>([^<]*)")
+            .matcher(sheet)
+            .results()
+            .map(m -> m.group(1))
+            .toList();
+    assertTrue(said.contains("Stage 1: back") && said.contains("Stage 2: front"), said.toString());
+    assertTrue(said.contains("Building") && said.contains("Path, existing"), said.toString());
+    assertFalse(said.contains("Bed"), said.toString());
   }
 
   /** Chips 1 × 1.1 up to 1.5 and 2.22 × 1.1 = 2.44 up to 2.5; compost 0.37 to 0.5, 0.61 to 1. */
