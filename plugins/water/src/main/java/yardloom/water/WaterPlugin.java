@@ -29,6 +29,8 @@ import yardloom.water.drip.DripWords;
 import yardloom.water.drip.EmitterTable;
 import yardloom.water.drip.EmitterWords;
 import yardloom.water.drip.RouteCalculator;
+import yardloom.water.drip.RowCheck;
+import yardloom.water.drip.RowTable;
 import yardloom.water.head.HeadWords;
 import yardloom.water.head.PartWords;
 import yardloom.water.head.Supply;
@@ -147,6 +149,7 @@ public final class WaterPlugin implements YardPlugin {
     return List.of(
         new WaterChecks(),
         new IrrigationChecks(),
+        new RowCheck(),
         new BalanceCheck(),
         new LawnCheck(),
         new OverflowCheck(),
@@ -172,6 +175,7 @@ public final class WaterPlugin implements YardPlugin {
     return List.of(
         new MonthTable(),
         new IrrigationTable(),
+        new RowTable(),
         new TimetableTable(),
         new TimerPageTable(),
         new RainOffTable(),

@@ -15,8 +15,7 @@ import yardloom.kernel.unit.Length;
  *     that joins them
  * @param outlets distance of the outlets along a row, the first half of it from the start
  */
-public record Dripline(
-    ElementId in, Derived<Length> length, List<Line> rows, Length outlets) {
+public record Dripline(ElementId in, Derived<Length> length, List<Line> rows, Length outlets) {
   public Dripline {
     rows = List.copyOf(rows);
   }
