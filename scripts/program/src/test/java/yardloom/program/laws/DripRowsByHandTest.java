@@ -76,7 +76,7 @@ class DripRowsByHandTest {
     assertEquals(1, outOfReach(drawn));
     assertTrue(
         drawn.outcome().findings().stream()
-            .anyMatch(f -> f.text().contains("bush stands up to 13.3"));
+            .anyMatch(f -> f.text().contains("bush stands up to 13.3")));
   }
 
   /**
