@@ -38,8 +38,8 @@ public final class WateringInterval {
   private WateringInterval() {}
 
   /**
-   * The interval in month 0 (January) to 11; empty without a soil or climate, or where nothing draws
-   * water.
+   * The interval in month 0 (January) to 11; empty without a soil or climate, or where nothing
+   * draws water.
    */
   public static Optional<Derived<TimeSpan>> of(DripRun run, int month, Facts facts) {
     Optional<SoilProfile> soil = facts.find(YardFacts.SOIL);

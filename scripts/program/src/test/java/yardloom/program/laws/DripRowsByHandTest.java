@@ -13,8 +13,8 @@ import yardloom.kernel.geom.Line;
  * Where dripline lies and which plants it reaches, from plan text to the printed table; no two
  * inputs are equal.
  *
- * <p>Sources: widths that one emitter wets, a design manual's table (coarse soils 1 ft at 0.5 gph, 2
- * ft at 1 gph); plane geometry; a root ball of 4 in across (common practice).
+ * <p>Sources: widths that one emitter wets, a design manual's table (coarse soils 1 ft at 0.5 gph,
+ * 2 ft at 1 gph); plane geometry; a root ball of 4 in across (common practice).
  */
 class DripRowsByHandTest {
   private static final String YARD =
@@ -54,9 +54,10 @@ class DripRowsByHandTest {
   }
 
   /**
-   * 60 / 18 = 3.33: 3 rows, the first (60 − 2 × 18) / 2 = 12 in from the edge, so at 11, 12.5 and 14
-   * ft. Bushes at 11.4 and 13.15 ft: 4.8 in from the first and 7.8 in from the second. An outlet of
-   * 0.6 gph wets 1 + 0.1 / 0.5 × 1 = 1.2 ft, 7.2 in to each side; with 2 in of root ball that does.
+   * 60 / 18 = 3.33: 3 rows, the first (60 − 2 × 18) / 2 = 12 in from the edge, so at 11, 12.5 and
+   * 14 ft. Bushes at 11.4 and 13.15 ft: 4.8 in from the first and 7.8 in from the second. An outlet
+   * of 0.6 gph wets 1 + 0.1 / 0.5 × 1 = 1.2 ft, 7.2 in to each side; with 2 in of root ball that
+   * does.
    */
   @Test
   void rows_lieByTheBed_andReachThePlants() {
@@ -81,15 +82,17 @@ class DripRowsByHandTest {
 
   /**
    * From 12 + 1.5 in off the trunk's middle to the crown's 66 in: 52.5 / 22 = 2.39, so 2 rings of
-   * 26.25 in, the inner one in the middle of its half, 13.5 + 13.125 = 26.6 in. 0.9 gph wets 1 + 0.4
-   * / 0.5 × 1 = 1.8 ft.
+   * 26.25 in, the inner one in the middle of its half, 13.5 + 13.125 = 26.6 in. 0.9 gph wets 1 +
+   * 0.4 / 0.5 × 1 = 1.8 ft.
    */
   @Test
   void rings_shareTheGroundEvenly() {
     row(drawn("18", "13.15"), "apple", "2", "26.6", "26.3", "16.0", "10.8", "", "");
   }
 
-  /** What other trades are told is what is drawn: three rows of 14 ft, half as far from the edge. */
+  /**
+   * What other trades are told is what is drawn: three rows of 14 ft, half as far from the edge.
+   */
   @Test
   void rows_areToldToOtherTrades() {
     List<Dripline> lines = drawn("18", "13.15").outcome().results().all(YardFacts.DRIPLINES);
