@@ -90,6 +90,7 @@ import yardloom.water.timetable.TankLevelTable;
 import yardloom.water.timetable.TimerPageTable;
 import yardloom.water.timetable.TimetableCalculator;
 import yardloom.water.timetable.TimetableTable;
+import yardloom.water.zone.ValveMixCheck;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
 import yardloom.water.zone.ZoneStageTable;
@@ -150,6 +151,7 @@ public final class WaterPlugin implements YardPlugin {
         new WaterChecks(),
         new IrrigationChecks(),
         new RowCheck(),
+        new ValveMixCheck(),
         new BalanceCheck(),
         new LawnCheck(),
         new OverflowCheck(),
