@@ -61,7 +61,9 @@ public final class DripCalculator implements Calculator {
             .ifPresent(
                 run -> {
                   out.give(DripRun.KEY, run);
-                  out.give(YardFacts.DRIPLINES, new Dripline(of.id(), run.length()));
+                  out.give(
+                      YardFacts.DRIPLINES,
+                      new Dripline(of.id(), run.length(), run.rows(), run.choice().spacing()));
                 });
       }
     }
