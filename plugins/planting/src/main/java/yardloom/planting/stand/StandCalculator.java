@@ -77,8 +77,9 @@ public final class StandCalculator implements Calculator {
               p.plant().botanical(),
               p.at(),
               p.ground().area(),
-              p.plant().spread().middle(),
-              turn.map(year::months).orElseGet(() -> year.months(p.plant(), p.plant().crop().kc())),
+              p.plant().size().spread().middle(),
+              turn.map(year::months)
+                  .orElseGet(() -> year.months(p.plant(), p.plant().draw().crop().kc())),
               turn.map(year::source).orElseGet(() -> year.source(p.plant(), false)),
               drills(p).map(Derived::value),
               roots(p.plant()),
@@ -136,7 +137,7 @@ public final class StandCalculator implements Calculator {
   }
 
   private static LightNeed need(ElementId in, SourceRef place, Plant plant) {
-    return new LightNeed(in, place, plant.name(), plant.light(), plant.lightSource());
+    return new LightNeed(in, place, plant.name(), plant.light().amount(), plant.light().source());
   }
 
   private static Stand stand(WaterYear year, Planting.Specimen s) {
@@ -163,16 +164,20 @@ public final class StandCalculator implements Calculator {
    */
   private static Optional<Stand.Roots> roots(Plant plant) {
     return plant
+        .draw()
         .crop()
         .roots()
         .map(
             r ->
                 new Stand.Roots(
-                    r.low(), r.easyShare(), plant.cropSource(), plant.season().isAnnual()));
+                    r.low(),
+                    r.easyShare(),
+                    plant.draw().source(),
+                    plant.growth().season().isAnnual()));
   }
 
   private static Optional<Derived<Length>> drills(Planting p) {
-    if (!p.plant().start().isInDrills()) {
+    if (!p.plant().growth().start().isInDrills()) {
       return Optional.empty();
     }
     return Optional.of(
