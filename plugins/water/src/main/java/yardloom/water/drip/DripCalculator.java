@@ -63,7 +63,8 @@ public final class DripCalculator implements Calculator {
                   out.give(DripRun.KEY, run);
                   out.give(
                       YardFacts.DRIPLINES,
-                      new Dripline(of.id(), run.totals().length(), run.rows(), run.choice().spacing()));
+                      new Dripline(
+                          of.id(), run.totals().length(), run.rows(), run.choice().spacing()));
                 });
       }
     }
