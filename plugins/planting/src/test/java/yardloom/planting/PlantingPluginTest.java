@@ -354,12 +354,13 @@ class PlantingPluginTest extends PluginContract {
         .all()
         .forEach(
             p -> {
-              assertTrue(p.height().high().feet() <= 75, p.name());
-              boolean dry = p.crop().name().equals("shrubs of dry climates");
-              assertTrue(dry || p.crop().kc().middle() >= 0.65, p.name());
-              assertTrue(p.crop().kc().middle() <= 1.2, p.name());
-              assertTrue(p.crop().kc().initial() <= p.crop().kc().middle() + 0.05, p.name());
-              assertTrue(!p.caution().contains("["), p.name());
+              assertTrue(p.size().height().high().feet() <= 75, p.name());
+              boolean dry = p.draw().crop().name().equals("shrubs of dry climates");
+              assertTrue(dry || p.draw().crop().kc().middle() >= 0.65, p.name());
+              assertTrue(p.draw().crop().kc().middle() <= 1.2, p.name());
+              assertTrue(
+                  p.draw().crop().kc().initial() <= p.draw().crop().kc().middle() + 0.05, p.name());
+              assertTrue(!p.caution().text().contains("["), p.name());
             });
   }
 }

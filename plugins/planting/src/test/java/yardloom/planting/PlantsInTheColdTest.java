@@ -253,8 +253,8 @@ class PlantsInTheColdTest {
   @Test
   void everyAnnual_hasStagesThatItsWaterAndItsSowingFollow() {
     for (Plant plant : PlantCatalogue.shipped().all()) {
-      if (plant.season().isAnnual()) {
-        assertTrue(plant.crop().stages().isPresent(), plant.name());
+      if (plant.growth().season().isAnnual()) {
+        assertTrue(plant.draw().crop().stages().isPresent(), plant.name());
       }
     }
   }

@@ -73,11 +73,12 @@ public final class StandCalculator implements Calculator {
           new Stand(
               p.bed().id(),
               p.place(),
-              new Stand.Kind(p.plant().name(), p.plant().botanical(), p.plant().spread().middle()),
+              new Stand.Kind(
+                  p.plant().name(), p.plant().botanical(), p.plant().size().spread().middle()),
               new Stand.Placed(p.at(), p.ground().area(), drills(p).map(Derived::value)),
               new Stand.Thirst(
                   turn.map(year::months)
-                      .orElseGet(() -> year.months(p.plant(), p.plant().crop().kc())),
+                      .orElseGet(() -> year.months(p.plant(), p.plant().draw().crop().kc())),
                   turn.map(year::source).orElseGet(() -> year.source(p.plant(), false)),
                   roots(p.plant())),
               new Stand.Planted(
@@ -135,7 +136,7 @@ public final class StandCalculator implements Calculator {
   }
 
   private static LightNeed need(ElementId in, SourceRef place, Plant plant) {
-    return new LightNeed(in, place, plant.name(), plant.light(), plant.lightSource());
+    return new LightNeed(in, place, plant.name(), plant.light().amount(), plant.light().source());
   }
 
   private static Stand stand(WaterYear year, Planting.Specimen s) {
@@ -155,16 +156,20 @@ public final class StandCalculator implements Calculator {
    */
   private static Optional<Stand.Roots> roots(Plant plant) {
     return plant
+        .draw()
         .crop()
         .roots()
         .map(
             r ->
                 new Stand.Roots(
-                    r.low(), r.easyShare(), plant.cropSource(), plant.season().isAnnual()));
+                    r.low(),
+                    r.easyShare(),
+                    plant.draw().source(),
+                    plant.growth().season().isAnnual()));
   }
 
   private static Optional<Derived<Length>> drills(Planting p) {
-    if (!p.plant().start().isInDrills()) {
+    if (!p.plant().growth().start().isInDrills()) {
       return Optional.empty();
     }
     return Optional.of(

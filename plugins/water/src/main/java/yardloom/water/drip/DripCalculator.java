@@ -61,7 +61,10 @@ public final class DripCalculator implements Calculator {
             .ifPresent(
                 run -> {
                   out.give(DripRun.KEY, run);
-                  out.give(YardFacts.DRIPLINES, new Dripline(of.id(), run.totals().length()));
+                  out.give(
+                      YardFacts.DRIPLINES,
+                      new Dripline(
+                          of.id(), run.totals().length(), run.rows(), run.choice().spacing()));
                 });
       }
     }

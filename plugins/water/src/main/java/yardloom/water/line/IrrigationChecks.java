@@ -127,7 +127,7 @@ public final class IrrigationChecks implements Check {
                     Severity.WARNING,
                     isDry
                         ? "outlets of the bed get no water: the ground or the lines take all"
-                              + " pressure"
+                            + " pressure"
                         : "outlets of the bed have "
                             + pressure(plan, least)
                             + " at least and give "

@@ -65,21 +65,18 @@ final class SoilDays {
 
   /** Roots of the grown plant, no deeper than the soil. */
   Length rootDepth(Stand stand) {
-    return stand.thirst().roots().orElseThrow().depth().min(soil.depth());
+    return RootDepths.of(stand).depth().min(soil.depth());
   }
 
   RootZone.Sum run(Stand stand, boolean watered) {
     return RootZone.run(
-        days(stand),
-        soil.available().value(),
-        stand.thirst().roots().orElseThrow().easyShare(),
-        watered);
+        days(stand), soil.available().value(), RootDepths.of(stand).easyShare(), watered);
   }
 
   private List<RootZone.Day> days(Stand stand) {
     double fullM = rootDepth(stand).metres();
     double highest = stand.thirst().kc().stream().mapToDouble(k -> k).max().orElse(0);
-    boolean isNew = stand.thirst().roots().orElseThrow().isNewEachYear();
+    boolean isNew = RootDepths.of(stand).isNewEachYear();
     double soFar = 0;
     List<RootZone.Day> days = new ArrayList<>();
     for (DailyRain.Day day : rain.days()) {

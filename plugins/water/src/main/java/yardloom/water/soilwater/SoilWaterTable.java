@@ -60,11 +60,11 @@ public final class SoilWaterTable implements TableMaker {
     if (days.isEmpty()) {
       return table.build();
     }
-    List<Stand> stands =
-        facts.all(YardFacts.STANDS).stream().filter(s -> s.thirst().roots().isPresent()).toList();
+    List<Stand> stands = facts.all(YardFacts.STANDS);
     stands.forEach(stand -> table.row(row(stand, days.get())));
     if (!stands.isEmpty()) {
       notes(table, days.get());
+      RootDepths.note(plan, stands).ifPresent(table::note);
     }
     return table.build();
   }
@@ -94,7 +94,7 @@ public final class SoilWaterTable implements TableMaker {
             .from("available share", days.soil().available())
             .from("root depth", days.rootDepth(stand), stand.place())
             .gives(SoilWater.total(days.soil().available().value(), 0, days.rootDepth(stand)));
-    double easyShare = stand.thirst().roots().orElseThrow().easyShare();
+    double easyShare = RootDepths.of(stand).easyShare();
     return new Cell[] {
       Cell.text(stand.in().name()),
       Cell.text(stand.plant()),
