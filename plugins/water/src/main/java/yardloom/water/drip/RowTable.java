@@ -27,7 +27,7 @@ public final class RowTable implements TableMaker {
 
   @Override
   public OnPaper onPaper() {
-    return OnPaper.IF_ROOM;
+    return OnPaper.ALWAYS;
   }
 
   @Override
@@ -35,7 +35,6 @@ public final class RowTable implements TableMaker {
     Table.Builder table =
         Table.titled(id(), "How the rows of dripline lie")
             .column(Column.text("bed", "Bed or tree"))
-            .column(Column.of("rows", "Rows", Measure.COUNT))
             .column(Column.of("first", "First from edge or trunk", Measure.DEPTH))
             .column(Column.of("apart", "Then every", Measure.DEPTH))
             .column(Column.of("outlets", "Outlets every", Measure.DEPTH))
@@ -47,7 +46,6 @@ public final class RowTable implements TableMaker {
       RowPlaces places = RowPlaces.of(plan, run, facts);
       table.row(
           Cell.text(run.bed().name()),
-          Cell.number(run.rows().size()),
           Cell.of(places.first()),
           places.apart().map(Cell::of).orElse(Cell.BLANK),
           Cell.of(run.choice().spacing()),

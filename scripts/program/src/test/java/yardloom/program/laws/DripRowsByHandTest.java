@@ -39,8 +39,7 @@ class DripRowsByHandTest {
   }
 
   private static void row(Drawn drawn, String bed, String... cells) {
-    List<String> columns =
-        List.of("rows", "first", "apart", "outlets", "reach", "plant", "farthest");
+    List<String> columns = List.of("first", "apart", "outlets", "reach", "plant", "farthest");
     for (int i = 0; i < columns.size(); i++) {
       assertEquals(
           cells[i], drawn.printed("drip-rows", bed, columns.get(i)), bed + " " + columns.get(i));
@@ -62,7 +61,7 @@ class DripRowsByHandTest {
   @Test
   void rows_lieByTheBed_andReachThePlants() {
     Drawn drawn = drawn("18", "13.15");
-    row(drawn, "b", "3", "12.0", "18.0", "14.0", "7.2", "bush", "7.8");
+    row(drawn, "b", "12.0", "18.0", "14.0", "7.2", "bush", "7.8");
     assertEquals(0, outOfReach(drawn));
   }
 
@@ -73,7 +72,7 @@ class DripRowsByHandTest {
   @Test
   void plantBetweenTheRows_isFound() {
     Drawn drawn = drawn("29", "12.6");
-    row(drawn, "b", "2", "15.5", "29.0", "14.0", "7.2", "bush", "13.3");
+    row(drawn, "b", "15.5", "29.0", "14.0", "7.2", "bush", "13.3");
     assertEquals(1, outOfReach(drawn));
     assertTrue(
         drawn.outcome().findings().stream()
@@ -87,7 +86,7 @@ class DripRowsByHandTest {
    */
   @Test
   void rings_shareTheGroundEvenly() {
-    row(drawn("18", "13.15"), "apple", "2", "26.6", "26.3", "16.0", "10.8", "", "");
+    row(drawn("18", "13.15"), "apple", "26.6", "26.3", "16.0", "10.8", "", "");
   }
 
   /**
