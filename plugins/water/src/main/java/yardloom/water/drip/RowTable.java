@@ -1,7 +1,14 @@
 package yardloom.water.drip;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -11,6 +18,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
 
 /** Where whoever lays dripline puts its rows, and how they lie to the plants. */
@@ -42,17 +50,13 @@ public final class RowTable implements TableMaker {
             .column(Column.text("plant", "Plant farthest from a row"))
             .column(Column.of("farthest", "So far", Measure.DEPTH));
     List<DripRun> runs = facts.all(DripRun.KEY);
+    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    Map<List<String>, List<Laid>> alike = new LinkedHashMap<>();
     for (DripRun run : runs) {
-      RowPlaces places = RowPlaces.of(plan, run, facts);
-      table.row(
-          Cell.text(run.bed().name()),
-          Cell.of(places.first()),
-          places.apart().map(Cell::of).orElse(Cell.BLANK),
-          Cell.of(run.choice().spacing()),
-          Cell.of(places.reach()),
-          places.farthest().map(f -> Cell.text(f.plant())).orElse(Cell.BLANK),
-          places.farthest().map(f -> Cell.of(f.from())).orElse(Cell.BLANK));
+      Laid laid = new Laid(run, RowPlaces.of(plan, run, facts));
+      alike.computeIfAbsent(laid.printed(format), key -> new ArrayList<>()).add(laid);
     }
+    alike.values().forEach(group -> table.row(row(group, runs.size())));
     if (!runs.isEmpty()) {
       table.note(
           "Rows lie by the bed, not by the plants: along its long side, or along its outline where"
@@ -60,5 +64,38 @@ public final class RowTable implements TableMaker {
               + " an outlet wets is watered by hand until its roots have grown there.");
     }
     return table.build();
+  }
+
+  /** The rows of one bed or tree. */
+  private record Laid(DripRun run, RowPlaces places) {
+    /** What whoever lays it reads; where this is the same, one line says it for all. */
+    List<String> printed(TableFormat format) {
+      return Stream.of(
+              Optional.of(places.first()),
+              places.apart(),
+              Optional.of(run.choice().spacing()),
+              Optional.of(places.reach().value()))
+          .map(l -> l.map(length -> format.withUnit(Measure.DEPTH, length)).orElse(""))
+          .toList();
+    }
+  }
+
+  private static Cell[] row(List<Laid> group, int all) {
+    RowPlaces first = group.get(0).places();
+    String names =
+        group.stream().map(laid -> laid.run().bed().name()).collect(Collectors.joining(", "));
+    Optional<RowPlaces.Far> farthest =
+        group.stream()
+            .flatMap(laid -> laid.places().farthest().stream())
+            .max(Comparator.comparing(RowPlaces.Far::from).thenComparing(RowPlaces.Far::plant));
+    return new Cell[] {
+      Cell.text(group.size() == all && all > 1 ? "all" : names),
+      Cell.of(first.first()),
+      first.apart().map(Cell::of).orElse(Cell.BLANK),
+      Cell.of(group.get(0).run().choice().spacing()),
+      Cell.of(first.reach()),
+      farthest.map(f -> Cell.text(f.plant())).orElse(Cell.BLANK),
+      farthest.map(f -> Cell.of(f.from())).orElse(Cell.BLANK)
+    };
   }
 }
