@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.ElementKind;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
@@ -23,6 +24,8 @@ import yardloom.kernel.table.TableMaker;
 
 /** Where whoever lays dripline puts its rows, and how they lie to the plants. */
 public final class RowTable implements TableMaker {
+  private static final int MOST_NOTES = 4;
+
   @Override
   public String id() {
     return "drip-rows";
@@ -35,7 +38,7 @@ public final class RowTable implements TableMaker {
 
   @Override
   public OnPaper onPaper() {
-    return OnPaper.ALWAYS;
+    return OnPaper.IF_ROOM;
   }
 
   @Override
@@ -50,13 +53,7 @@ public final class RowTable implements TableMaker {
             .column(Column.text("plant", "Plant farthest from a row"))
             .column(Column.of("farthest", "So far", Measure.DEPTH));
     List<DripRun> runs = facts.all(DripRun.KEY);
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
-    Map<List<String>, List<Laid>> alike = new LinkedHashMap<>();
-    for (DripRun run : runs) {
-      Laid laid = new Laid(run, RowPlaces.of(plan, run, facts));
-      alike.computeIfAbsent(laid.printed(format), key -> new ArrayList<>()).add(laid);
-    }
-    alike.values().forEach(group -> table.row(row(group, runs.size())));
+    alike(plan, facts).values().forEach(group -> table.row(row(group, runs.size())));
     if (!runs.isEmpty()) {
       table.note(
           "Rows lie by the bed, not by the plants: along its long side, or along its outline where"
@@ -64,6 +61,45 @@ public final class RowTable implements TableMaker {
               + " an outlet wets is watered by hand until its roots have grown there.");
     }
     return table.build();
+  }
+
+  /** The same in sentences, for the notes on laying it; left to the table where there are many. */
+  public static List<String> notes(Plan plan, Facts facts) {
+    Map<List<String>, List<Laid>> alike = alike(plan, facts);
+    if (alike.size() > MOST_NOTES) {
+      return List.of("Where the rows of each bed lie: see the table of it in the report.");
+    }
+    List<String> notes = new ArrayList<>();
+    alike.forEach(
+        (printed, group) ->
+            notes.add(
+                names(group, facts.all(DripRun.KEY).size())
+                    + ": first row "
+                    + printed.get(0)
+                    + (group.get(0).run().bed().kind() == ElementKind.TREE
+                        ? " from the trunk"
+                        : " from the edge")
+                    + (printed.get(1).isEmpty() ? "" : ", the next every " + printed.get(1))
+                    + ", outlets every "
+                    + printed.get(2)
+                    + "."));
+    return notes;
+  }
+
+  private static Map<List<String>, List<Laid>> alike(Plan plan, Facts facts) {
+    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    Map<List<String>, List<Laid>> alike = new LinkedHashMap<>();
+    for (DripRun run : facts.all(DripRun.KEY)) {
+      Laid laid = new Laid(run, RowPlaces.of(plan, run, facts));
+      alike.computeIfAbsent(laid.printed(format), key -> new ArrayList<>()).add(laid);
+    }
+    return alike;
+  }
+
+  private static String names(List<Laid> group, int all) {
+    return group.size() == all && all > 1
+        ? "all"
+        : group.stream().map(laid -> laid.run().bed().name()).collect(Collectors.joining(", "));
   }
 
   /** The rows of one bed or tree. */
@@ -82,14 +118,12 @@ public final class RowTable implements TableMaker {
 
   private static Cell[] row(List<Laid> group, int all) {
     RowPlaces first = group.get(0).places();
-    String names =
-        group.stream().map(laid -> laid.run().bed().name()).collect(Collectors.joining(", "));
     Optional<RowPlaces.Far> farthest =
         group.stream()
             .flatMap(laid -> laid.places().farthest().stream())
             .max(Comparator.comparing(RowPlaces.Far::from).thenComparing(RowPlaces.Far::plant));
     return new Cell[] {
-      Cell.text(group.size() == all && all > 1 ? "all" : names),
+      Cell.text(names(group, all)),
       Cell.of(first.first()),
       first.apart().map(Cell::of).orElse(Cell.BLANK),
       Cell.of(group.get(0).run().choice().spacing()),

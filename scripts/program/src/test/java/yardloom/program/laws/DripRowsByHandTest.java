@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Dripline;
+import yardloom.kernel.draw.Panel;
 import yardloom.kernel.geom.Line;
 
 /**
@@ -102,6 +103,27 @@ class DripRowsByHandTest {
         bed.rows().stream().map(Line::middle).map(p -> round(p.y().feet())).sorted().toList());
     assertEquals(42, bed.rows().stream().mapToDouble(r -> r.length().feet()).sum(), 1e-6);
     assertEquals(2, of(lines, "apple").rows().size());
+  }
+
+  /** The sheet says it in words, a line for each way in which rows lie. */
+  @Test
+  void sheet_saysHowRowsLie() {
+    String notes =
+        drawn("18", "13.15").outcome().sheets().stream()
+            .filter(sheet -> sheet.id().equals("irrigation"))
+            .flatMap(sheet -> sheet.panels().stream())
+            .filter(panel -> panel instanceof Panel.Notes n && n.title().equals("Laying dripline"))
+            .map(panel -> ((Panel.Notes) panel).paragraphs().toString().replace('\u00a0', ' '))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(
+        notes.contains(
+            "b: first row 12.0 in from the edge, the next every 18.0 in, outlets every 14.0 in."),
+        notes);
+    assertTrue(
+        notes.contains(
+            "apple: first row 26.6 in from the trunk, the next every 26.3 in, outlets every 16.0 in."),
+        notes);
   }
 
   private static Dripline of(List<Dripline> lines, String name) {
