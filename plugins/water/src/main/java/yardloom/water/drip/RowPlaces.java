@@ -64,7 +64,7 @@ record RowPlaces(
     if (trunk.isPresent()) {
       return toRow(run.rows(), trunk.get());
     }
-    List<Shape> parts = run.ground().parts();
+    List<Shape> parts = run.on().shape().parts();
     return run.rows().stream()
         .map(Line::middle)
         .map(at -> toRow(parts.stream().map(Shape::outline).toList(), at))
@@ -84,14 +84,14 @@ record RowPlaces(
 
   private static Optional<Far> farthest(DripRun run, Facts facts) {
     return facts.all(YardFacts.STANDS).stream()
-        .filter(stand -> run.waters().contains(stand.in()))
-        .filter(stand -> stand.in().kind() == ElementKind.BED && !stand.stands())
+        .filter(stand -> run.on().waters().contains(stand.in()))
+        .filter(stand -> stand.in().kind() == ElementKind.BED && !stand.planted().stands())
         .flatMap(stand -> far(stand, run.rows()).stream())
         .max(Comparator.comparing(Far::from).thenComparing(Far::plant));
   }
 
   private static Optional<Far> far(Stand stand, List<Line> rows) {
-    return stand.at().stream()
+    return stand.placed().at().stream()
         .map(at -> toRow(rows, at))
         .max(Length::compareTo)
         .map(from -> new Far(stand.plant(), from));

@@ -43,21 +43,21 @@ public final class RootDepths {
 
   /** The roots of a full-grown plant. */
   public static Roots of(Stand stand) {
-    return stand.roots().orElseGet(() -> CLASSES.get(classOf(stand)));
+    return stand.thirst().roots().orElseGet(() -> CLASSES.get(classOf(stand)));
   }
 
   private static String classOf(Stand stand) {
     if (stand.in().kind() == ElementKind.TREE) {
       return "trees";
     }
-    return stand.phase() == WorkPhase.TREES ? "shrubs" : "small plants";
+    return stand.planted().phase() == WorkPhase.TREES ? "shrubs" : "small plants";
   }
 
   /** Whose depth is that of their class, and which it is; empty where there are none. */
   public static Optional<String> note(Plan plan, Collection<Stand> stands) {
     TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
     Map<String, Roots> taken = new TreeMap<>();
-    List<Stand> unknown = stands.stream().filter(s -> s.roots().isEmpty()).toList();
+    List<Stand> unknown = stands.stream().filter(s -> s.thirst().roots().isEmpty()).toList();
     unknown.forEach(s -> taken.put(classOf(s), of(s)));
     if (taken.isEmpty()) {
       return Optional.empty();

@@ -75,12 +75,12 @@ final class SoilDays {
 
   private List<RootZone.Day> days(Stand stand) {
     double fullM = rootDepth(stand).metres();
-    double highest = stand.kc().stream().mapToDouble(k -> k).max().orElse(0);
+    double highest = stand.thirst().kc().stream().mapToDouble(k -> k).max().orElse(0);
     boolean isNew = RootDepths.of(stand).isNewEachYear();
     double soFar = 0;
     List<RootZone.Day> days = new ArrayList<>();
     for (DailyRain.Day day : rain.days()) {
-      double kc = stand.kc().get(day.date().getMonthValue() - 1);
+      double kc = stand.thirst().kc().get(day.date().getMonthValue() - 1);
       soFar = kc > 0 ? Math.max(soFar, kc) : 0;
       double root = isNew ? RootZone.rootM(fullM, kc, soFar, highest) : fullM;
       days.add(new RootZone.Day(day.rain().millimetres(), et0Mm(day.date()), kc, root));

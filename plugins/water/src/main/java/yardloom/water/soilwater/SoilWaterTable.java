@@ -123,7 +123,7 @@ public final class SoilWaterTable implements TableMaker {
     return Derived.by("steps of the root zone, day by day, " + how, BALANCE)
         .from("daily rain", days.rain().station())
         .from("days with measured reference ET, share", days.measured())
-        .from("area of " + stand.plant(), stand.area(), stand.place());
+        .from("area of " + stand.plant(), stand.placed().area(), stand.place());
   }
 
   private static void notes(Table.Builder table, SoilDays days) {
@@ -131,9 +131,10 @@ public final class SoilWaterTable implements TableMaker {
         String.format(
             Locale.ROOT,
             "Rain of %s, %s to %s; reference ET %s. Watered whenever the easily drawn water is used"
-                + " up, then filled to field capacity, as a careful hand would: a drip timer gives less"
-                + " and more often. Roots of annuals deepen with their growth. No run-off from"
-                + " mulched level ground; rain under a fifth of a day's ET does not count (FAO-56).",
+                + " up, then filled to field capacity, as a careful hand would: a drip timer gives"
+                + " less and more often. Roots of annuals deepen with their growth. No run-off from"
+                + " mulched level ground; rain under a fifth of a day's ET does not count"
+                + " (FAO-56).",
             days.rain().station(),
             TableFormat.date(days.rain().days().get(0).date()),
             TableFormat.date(days.rain().days().get(days.rain().days().size() - 1).date()),

@@ -62,7 +62,7 @@ public final class IrrigationTable implements TableMaker {
     if (known) {
       table.column(Column.of("days-apart", "Days apart at peak", Measure.DAYS));
     }
-    boolean onContour = runs.stream().anyMatch(run -> run.contour().isPresent());
+    boolean onContour = runs.stream().anyMatch(run -> run.on().contour().isPresent());
     if (onContour) {
       table.column(Column.of("falls", "Falls along the bed, rows on the contour", Measure.PERCENT));
     }
@@ -72,7 +72,7 @@ public final class IrrigationTable implements TableMaker {
         cells.add(apart.get(i));
       }
       if (onContour) {
-        cells.add(runs.get(i).contour().map(Cell::of).orElse(Cell.BLANK));
+        cells.add(runs.get(i).on().contour().map(Cell::of).orElse(Cell.BLANK));
       }
       table.row(cells);
     }
@@ -88,14 +88,14 @@ public final class IrrigationTable implements TableMaker {
     Optional<PeakWatering> peak = PeakWatering.of(run, solved, facts.all(WaterDemand.KEY));
     return List.of(
         Cell.text(run.bed().name()),
-        Cell.of(run.area()),
+        Cell.of(run.on().area()),
         Cell.number(run.rows().size()),
-        Cell.of(run.length()),
-        Cell.of(run.outlets()),
+        Cell.of(run.totals().length()),
+        Cell.of(run.totals().outlets()),
         Cell.of(run.choice().emitter()),
-        Cell.of(solved.flow()),
-        Cell.of(solved.rate()),
-        Cell.of(solved.variation()),
+        Cell.of(solved.outflow().flow()),
+        Cell.of(solved.outflow().rate()),
+        Cell.of(solved.evenness().variation()),
         facts
             .find(YardFacts.SOIL)
             .flatMap(s -> WettedGround.share(run, s))
@@ -117,9 +117,9 @@ public final class IrrigationTable implements TableMaker {
     Flow flow = Flow.ZERO;
     int outlets = 0;
     for (DripRun run : runs) {
-      length = length.plus(run.length().value());
-      flow = flow.plus(BedHydraulics.of(run.bed(), facts).flow().value());
-      outlets += run.outlets().value();
+      length = length.plus(run.totals().length().value());
+      flow = flow.plus(BedHydraulics.of(run.bed(), facts).outflow().flow().value());
+      outlets += run.totals().outlets().value();
     }
     Cell[] cells = new Cell[width];
     Arrays.fill(cells, Cell.BLANK);

@@ -54,13 +54,13 @@ public final class WateringInterval {
 
   /** Its plants. */
   static List<Stand> plants(DripRun run, Facts facts) {
-    List<ElementId> in = run.waters();
+    List<ElementId> in = run.on().waters();
     return facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
   }
 
   /** Those of them that draw water in a month. */
   static List<Stand> drawing(DripRun run, int month, Facts facts) {
-    return plants(run, facts).stream().filter(s -> s.kc().get(month) > 0).toList();
+    return plants(run, facts).stream().filter(s -> s.thirst().kc().get(month) > 0).toList();
   }
 
   /** What plants draw in a month, and from what. */
@@ -75,7 +75,7 @@ public final class WateringInterval {
           .referenceEt()
           .get(month)
           .value()
-          .times(stand.kc().get(month) / Months.days(month));
+          .times(stand.thirst().kc().get(month) / Months.days(month));
     }
 
     Length depth() {
@@ -93,7 +93,7 @@ public final class WateringInterval {
           .from("easy share of " + stand.plant() + ", for 5 mm a day", roots.easyShare())
           .from("easy share for this month's use", easy())
           .from("source of depth and share", roots.source().cite())
-          .from("Kc " + stand.plant(), stand.kc().get(month), stand.place())
+          .from("Kc " + stand.plant(), stand.thirst().kc().get(month), stand.place())
           .from("reference ET of " + Months.name(month), weather.referenceEt().get(month))
           .from("days of " + Months.name(month), Months.days(month));
     }

@@ -83,13 +83,13 @@ public final class ValveMixCheck implements Check {
     Set<ElementId> in =
         facts.all(DripRun.KEY).stream()
             .filter(run -> zone.beds().contains(run.bed()))
-            .flatMap(run -> run.waters().stream())
+            .flatMap(run -> run.on().waters().stream())
             .collect(Collectors.toSet());
     return facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
   }
 
   private static double highest(Stand stand) {
-    return stand.kc().stream().mapToDouble(kc -> kc).max().orElse(0);
+    return stand.thirst().kc().stream().mapToDouble(kc -> kc).max().orElse(0);
   }
 
   private static String names(List<Stand> stands, DoublePredicate which) {

@@ -131,6 +131,7 @@ class SoilWaterOfTreeByHandTest {
           .results()
           .all(YardFacts.STANDS)
           .get(0)
+          .thirst()
           .kc()
           .get(day.getMonthValue() - 1);
     }
