@@ -58,7 +58,6 @@ public final class IrrigationSheet implements SheetMaker {
           new FittingTable(),
           new SleeveTable(),
           new IrrigationTable(),
-          new RowTable(),
           new EmitterTable(),
           new CatchTable(),
           new HydraulicsTable(),
@@ -119,16 +118,7 @@ public final class IrrigationSheet implements SheetMaker {
       makers.addAll(OF_ROOFS);
     }
     panels.addAll(blocks(makers, plan, facts));
-    panels.add(
-        new Panel.Notes(
-            "Laying dripline",
-            List.of(
-                "Lay the rows on the soil or compost, under the chips, and pin them down.",
-                "Flush every zone before you close the ends; then look for dry ends.",
-                "Dig the trenches a spade wide along the edges that are drawn, clear of buried lines;"
-                    + " lay the pipes of all zones in them and mark each end with its zone.",
-                "Run every line with its ends plugged and fill the trenches once all hold: cardboard and"
-                    + " chips come over them before the rows are joined on.")));
+    panels.add(new Panel.Notes("Laying dripline", laying(plan, facts)));
     panels.add(new Panel.Notes("Winter", winter(plan, facts)));
     // The page beside the timer or the tank's valve; the long form is in the report.
     Table timetable = new TimerPageTable().make(plan, facts);
@@ -139,6 +129,20 @@ public final class IrrigationSheet implements SheetMaker {
     }
     panels.add(new Panel.Notes("Head and timer", HeadPlace.notes(plan, facts)));
     return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
+  }
+
+  private static List<String> laying(Plan plan, Facts facts) {
+    List<String> steps = new ArrayList<>();
+    steps.add("Lay the rows on the soil or compost, under the chips, and pin them down.");
+    steps.addAll(RowTable.notes(plan, facts));
+    steps.add("Flush every zone before you close the ends; then look for dry ends.");
+    steps.add(
+        "Dig the trenches a spade wide along the edges that are drawn, clear of buried lines;"
+            + " lay the pipes of all zones in them and mark each end with its zone.");
+    steps.add(
+        "Run every line with its ends plugged and fill the trenches once all hold: cardboard and"
+            + " chips come over them before the rows are joined on.");
+    return steps;
   }
 
   /** The tables that have a row. */

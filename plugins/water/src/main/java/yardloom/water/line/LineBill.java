@@ -17,13 +17,9 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.Pressure;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.water.drip.DripChoice;
 import yardloom.water.drip.DripRun;
-import yardloom.water.head.HeadAssembly;
-import yardloom.water.head.HeadPart;
-import yardloom.water.head.Supply;
 
 /**
  * What the lines and dripline of a whole plan take, counted from what is laid: tube by kind and
@@ -45,14 +41,7 @@ final class LineBill {
   private static final Source FITTINGS =
       Source.commonPractice(
           "a tee at every fork, an elbow at every bend and at the end of a header");
-  private static final Source ASSEMBLY =
-      Source.read(
-          "Drip irrigation basics: shut-off, backflow preventer, filter, regulator",
-          "Arizona Municipal Water Users Association",
-          0,
-          "");
-  private static final String NO_SPARES = "no spares included";
-  private static final String ONE_AT_THE_HEAD = "one at the head";
+  static final String NO_SPARES = "no spares included";
 
   private final Plan plan;
   private final boolean us;
@@ -103,7 +92,8 @@ final class LineBill {
       bill.pipe(zones);
       trenches.ifPresent(bill::sleeves);
       bill.fittings(runs, begun);
-      bill.head(now.firstFor(beds.stream().flatMap(List::stream).toList()), begun.size());
+      boolean isFirst = now.firstFor(beds.stream().flatMap(List::stream).toList());
+      bill.items.addAll(HeadBill.of(plan, isFirst, begun));
     }
     return List.copyOf(bill.items);
   }
@@ -279,53 +269,6 @@ final class LineBill {
     return us
         ? String.format(Locale.ROOT, "%s, %.2f gph", kind, choice.emitter().gallonsPerHour())
         : String.format(Locale.ROOT, "%s, %.1f L/h", kind, choice.emitter().litresPerHour());
-  }
-
-  private void head(boolean isFirst, int zones) {
-    Derived<Integer> one = Derived.by("one at the tap that feeds the dripline", ASSEMBLY).gives(1);
-    for (HeadPart part : HeadAssembly.of(plan).parts(Supply.isTank(plan))) {
-      boolean isInEachZone = part.isInEachZone();
-      if (isInEachZone ? zones == 0 : !isFirst) {
-        continue;
-      }
-      Derived<Integer> count = isInEachZone ? counted("zones", zones) : one;
-      line(
-          WorkPhase.HEAD,
-          Optional.of(WorkTask.ASSEMBLE_HEAD),
-          item(part),
-          count,
-          count,
-          allowance(part));
-    }
-  }
-
-  private String item(HeadPart part) {
-    if (part.isOwn()) {
-      return part.name();
-    }
-    Pressure set = HeadAssembly.of(plan).regulator();
-    return switch (part.kind()) {
-      case REGULATOR ->
-          us
-              ? String.format(Locale.ROOT, "pressure regulator, %.0f psi", set.psi())
-              : String.format(Locale.ROOT, "pressure regulator, %.0f kPa", set.kilopascals());
-      case BACKFLOW -> "backflow preventer";
-      case ZONE_VALVE -> "zone valves";
-      default -> part.name();
-    };
-  }
-
-  private String allowance(HeadPart part) {
-    boolean isTank = Supply.isTank(plan);
-    if (part.isOwn()) {
-      return NO_SPARES;
-    }
-    return switch (part.kind()) {
-      case BACKFLOW -> part.name() + ", as local code asks";
-      case ZONE_VALVE -> isTank ? "ball valves, full bore: others stay shut" : NO_SPARES;
-      case TIMER -> isTank ? "of the kind that turns ball valves" : ONE_AT_THE_HEAD;
-      default -> part.isInEachZone() ? NO_SPARES : ONE_AT_THE_HEAD;
-    };
   }
 
   private void fittings(String item, String what, int pieces) {

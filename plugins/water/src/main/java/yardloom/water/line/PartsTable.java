@@ -57,8 +57,7 @@ public final class PartsTable implements TableMaker {
     if (any) {
       table.note(
           "Counted from the lines that are drawn: a tee at each fork, an elbow at each bend of more"
-              + " than 30°, a stake every 3 ft (0.9 m) of dripline. Which backflow preventer is"
-              + " needed, and where it stands, the local code says.");
+              + " than 30°, a stake every 3 ft (0.9 m) of dripline.");
     }
     return table.build();
   }

@@ -52,7 +52,7 @@ final class PipeSizing {
       isWidened = true;
       solved = solve(chosen);
     }
-    String binding = isWidened ? "speed of water" : "the narrowest pipe serves";
+    String binding = isWidened ? "speed of water" : "the least size";
     if (network.variation(solved) <= BedHydraulics.ALLOWED) {
       return new Chosen(sizes(chosen), solved, binding);
     }

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -25,7 +24,6 @@ import yardloom.water.line.BedHydraulics;
 import yardloom.water.line.PeakWatering;
 import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
-import yardloom.water.soilwater.RootDepths;
 import yardloom.water.zone.PeakNeed;
 
 /** The dripline of each bed and how long it runs when plants are thirstiest. */
@@ -81,11 +79,6 @@ public final class IrrigationTable implements TableMaker {
     if (!runs.isEmpty()) {
       table.total(total(runs, facts, rows.get(0).size() + (known ? 1 : 0) + (onContour ? 1 : 0)));
       notes(table, known);
-      if (known) {
-        List<Stand> plants =
-            runs.stream().flatMap(run -> WateringInterval.plants(run, facts).stream()).toList();
-        RootDepths.note(plan, plants).ifPresent(table::note);
-      }
     }
     return table.build();
   }
@@ -146,7 +139,7 @@ public final class IrrigationTable implements TableMaker {
     if (daysApart) {
       table.note(
           "Days apart: how long grown plants draw easily from the wetted soil that their roots"
-              + " reach, without rain (FAO-56). Young plants need water more often.");
+              + " reach, without rain (FAO-56; depths as for days off after rain). Young plants need water more often.");
     }
   }
 

@@ -69,10 +69,10 @@ public final class ValveMixCheck implements Check {
                       + names(low, kc -> true)
                       + " and "
                       + thirsty
-                      + ", at their height by these shares of reference ET: the dry ones drown or the"
-                      + " thirsty ones dry out",
-                  "put dry plants into beds of their own, whose valve runs less; or lay fewer outlets"
-                      + " by them",
+                      + ", which at their height use these shares of reference ET: what is right for the"
+                      + " one is too much or too little for the other",
+                  "put dry plants into a bed of their own, whose valve runs less, or keep outlets off"
+                      + " them once they have grown in",
                   ORDINANCE)
               .about(first.in(), first.place()));
     }

@@ -124,6 +124,21 @@ class FittingsByHandTest {
     assertEquals(2, pieces.get("elbows in the beds"));
     assertEquals(1, pieces.get("couplings from pipe to a single row"));
     assertEquals(9, pieces.get("flush caps"));
+    assertEquals(1, pieces.get("threaded adapters for tube"));
+    assertEquals(null, pieces.get("threaded tees between the zone valves"));
+  }
+
+  /**
+   * (1.2 − 2 × 0.4) / 2 and (2.0 − 4 × 0.4) / 2 are both 0.2 m from the edge, and so is the middle
+   * of 0.4 m. 2 L/h, 0.528 gph, wet medium soil 2 + 0.028 / 0.5 = 2.057 ft, 31.3 cm to each side.
+   */
+  @Test
+  void rows_lieByTheBed() {
+    yard(draft, 6, 2.0);
+    assertEquals(
+        List.of(
+            "long, wide | 20.0 | 40.0 | 30.0 | 31.3 |  | ", "strip | 20.0 |  | 30.0 | 31.3 |  | "),
+        printed(outcome(draft), "drip-rows"));
   }
 
   /** By the tap's name, in the order of the head table, with a timer that needs no wiring. */

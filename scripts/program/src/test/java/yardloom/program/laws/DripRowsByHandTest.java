@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Dripline;
+import yardloom.kernel.draw.Panel;
 import yardloom.kernel.geom.Line;
 
 /**
@@ -39,8 +40,7 @@ class DripRowsByHandTest {
   }
 
   private static void row(Drawn drawn, String bed, String... cells) {
-    List<String> columns =
-        List.of("rows", "first", "apart", "outlets", "reach", "plant", "farthest");
+    List<String> columns = List.of("first", "apart", "outlets", "reach", "plant", "farthest");
     for (int i = 0; i < columns.size(); i++) {
       assertEquals(
           cells[i], drawn.printed("drip-rows", bed, columns.get(i)), bed + " " + columns.get(i));
@@ -62,7 +62,7 @@ class DripRowsByHandTest {
   @Test
   void rows_lieByTheBed_andReachThePlants() {
     Drawn drawn = drawn("18", "13.15");
-    row(drawn, "b", "3", "12.0", "18.0", "14.0", "7.2", "bush", "7.8");
+    row(drawn, "b", "12.0", "18.0", "14.0", "7.2", "bush", "7.8");
     assertEquals(0, outOfReach(drawn));
   }
 
@@ -73,7 +73,7 @@ class DripRowsByHandTest {
   @Test
   void plantBetweenTheRows_isFound() {
     Drawn drawn = drawn("29", "12.6");
-    row(drawn, "b", "2", "15.5", "29.0", "14.0", "7.2", "bush", "13.3");
+    row(drawn, "b", "15.5", "29.0", "14.0", "7.2", "bush", "13.3");
     assertEquals(1, outOfReach(drawn));
     assertTrue(
         drawn.outcome().findings().stream()
@@ -87,7 +87,7 @@ class DripRowsByHandTest {
    */
   @Test
   void rings_shareTheGroundEvenly() {
-    row(drawn("18", "13.15"), "apple", "2", "26.6", "26.3", "16.0", "10.8", "", "");
+    row(drawn("18", "13.15"), "apple", "26.6", "26.3", "16.0", "10.8", "", "");
   }
 
   /**
@@ -103,6 +103,27 @@ class DripRowsByHandTest {
         bed.rows().stream().map(Line::middle).map(p -> round(p.y().feet())).sorted().toList());
     assertEquals(42, bed.rows().stream().mapToDouble(r -> r.length().feet()).sum(), 1e-6);
     assertEquals(2, of(lines, "apple").rows().size());
+  }
+
+  /** The sheet says it in words, a line for each way in which rows lie. */
+  @Test
+  void sheet_saysHowRowsLie() {
+    String notes =
+        drawn("18", "13.15").outcome().sheets().stream()
+            .filter(sheet -> sheet.id().equals("irrigation"))
+            .flatMap(sheet -> sheet.panels().stream())
+            .filter(panel -> panel instanceof Panel.Notes n && n.title().equals("Laying dripline"))
+            .map(panel -> ((Panel.Notes) panel).paragraphs().toString().replace('\u00a0', ' '))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(
+        notes.contains(
+            "b: first row 12.0 in from the edge, the next every 18.0 in, outlets every 14.0 in."),
+        notes);
+    assertTrue(
+        notes.contains(
+            "apple: first row 26.6 in from the trunk, the next every 26.3 in, outlets every 16.0 in."),
+        notes);
   }
 
   private static Dripline of(List<Dripline> lines, String name) {
