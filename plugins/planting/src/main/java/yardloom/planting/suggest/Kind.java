@@ -1,7 +1,6 @@
 package yardloom.planting.suggest;
 
 import java.time.Month;
-import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,6 +11,7 @@ import yardloom.planting.traits.ColdLimits;
 import yardloom.planting.traits.Growth;
 import yardloom.planting.traits.SoilNeed;
 import yardloom.planting.traits.WaterClass;
+import yardloom.planting.year.GrowingYear;
 
 /**
  * A kind that may be suggested.
@@ -38,15 +38,15 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
 
   static Kind of(
       Plant plant,
-      Optional<MonthDay> lastFrost,
+      Optional<GrowingYear> year,
       Optional<ClimateNormals> climate,
       Set<Month> wished) {
     int months = 0;
-    if (lastFrost.isPresent() && HarvestSeason.of(plant).isPresent()) {
+    if (year.isPresent() && HarvestSeason.of(plant).isPresent()) {
       List<Double> shares =
-          HarvestSeason.of(plant, lastFrost.get(), climate)
+          HarvestSeason.of(plant, year.get(), climate)
               .get()
-              .shares(lastFrost.get(), HarvestSeason.rests(plant, climate));
+              .shares(year.get().begins().value(), HarvestSeason.rests(plant, climate));
       for (Month month : wished) {
         months |= shares.get(month.getValue() - 1) > 0 ? 1 << (month.getValue() - 1) : 0;
       }
