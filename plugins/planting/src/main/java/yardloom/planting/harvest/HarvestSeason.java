@@ -28,15 +28,16 @@ import yardloom.planting.year.RipeningDelay;
  *
  * <p>Leaves are picked for as long as they grow: the end of their season is that of the growing
  * year, as far before or after its first frost as where the days of the table were written down.
+ * Roots that stay in the ground until leaves die have their whole season there.
  *
  * <p>References: as the rows say; most are recalled.
  *
  * @param from the first day; negative before the last frost
  * @param until the last day, less than a year after the first
- * @param whileGrowing whether it ends with the growing year; {@code until} then is that of a
- *     growing year of {@link #USUAL_DAYS}
+ * @param ends which of both lies at the end of the growing year; it then is that of a growing year
+ *     of {@link #USUAL_DAYS}
  */
-public record HarvestSeason(int from, int until, boolean whileGrowing, Source source) {
+public record HarvestSeason(int from, int until, Ends ends, Source source) {
   /** Any year without a leap day. */
   private static final int YEAR = 2021;
 
@@ -57,12 +58,21 @@ public record HarvestSeason(int from, int until, boolean whileGrowing, Source so
 
   /** A season whose days are all counted from the last frost. */
   public HarvestSeason(int from, int until, Source source) {
-    this(from, until, false, source);
+    this(from, until, Ends.NEITHER, source);
+  }
+
+  /** What is counted from the first frost of fall. */
+  public enum Ends {
+    NEITHER,
+    /** The last day: leaves are picked while they grow. */
+    LAST_DAY,
+    /** Both days: roots are dug when leaves have died. */
+    BOTH
   }
 
   /** The same days by somebody else's word. */
   public HarvestSeason by(Source other) {
-    return new HarvestSeason(from, until, whileGrowing, other);
+    return new HarvestSeason(from, until, ends, other);
   }
 
   /** By catalogue name; none for what is grown for its shade, flowers or roots in the ground. */
@@ -85,7 +95,7 @@ public record HarvestSeason(int from, int until, boolean whileGrowing, Source so
         ripens && !plant.growth().season().isAnnual() && SHIPPED.containsKey(plant.name());
     boolean rests = ChillNeeds.of(plant).isPresent();
     return of(plant)
-        .map(s -> s.whileGrowing() ? s.grown(year) : s)
+        .map(s -> s.grown(year))
         .map(s -> isKilled(plant, year) ? s.before(year) : s)
         .map(s -> waits ? s.later(begins, climate, rests) : s);
   }
@@ -107,8 +117,13 @@ public record HarvestSeason(int from, int until, boolean whileGrowing, Source so
   /** The same in a growing year of another length; of one day at least, a year less one at most. */
   private HarvestSeason grown(GrowingYear year) {
     int longer = year.days() - USUAL_DAYS;
-    int end = Math.min(from + DAYS - 1, Math.max(from, until + longer));
-    return new HarvestSeason(from, end, source);
+    return switch (ends) {
+      case NEITHER -> this;
+      case LAST_DAY ->
+          new HarvestSeason(
+              from, Math.min(from + DAYS - 1, Math.max(from, until + longer)), source);
+      case BOTH -> new HarvestSeason(from + longer, until + longer, source);
+    };
   }
 
   private static boolean isKilled(Plant plant, GrowingYear year) {
@@ -183,12 +198,12 @@ public record HarvestSeason(int from, int until, boolean whileGrowing, Source so
   }
 
   private static HarvestSeason read(DataRow row) {
-    boolean whileGrowing = row.text("until_frost").equals("first");
-    int until = (int) row.number("until_days");
+    boolean begins = row.text("from_frost").equals("first");
+    boolean ends = row.text("until_frost").equals("first");
     return new HarvestSeason(
-        (int) row.number("from_days"),
-        whileGrowing ? until + USUAL_DAYS : until,
-        whileGrowing,
+        (int) row.number("from_days") + (begins ? USUAL_DAYS : 0),
+        (int) row.number("until_days") + (ends ? USUAL_DAYS : 0),
+        begins ? Ends.BOTH : ends ? Ends.LAST_DAY : Ends.NEITHER,
         PlantCatalogue.sources().cited(row, "source"));
   }
 }

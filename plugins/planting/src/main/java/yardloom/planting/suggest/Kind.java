@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.ClimateNormals;
+import yardloom.planting.care.CareGroups;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.harvest.HarvestSeason;
 import yardloom.planting.traits.ColdLimits;
@@ -75,14 +76,21 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
 
   /**
    * Whether both may share a bed: of different genera (pests and viruses pass between relatives),
-   * under one watering, in one soil, and no runner beside a low kind, which it smothers.
+   * under one watering, in one soil, no runner beside a low kind, which it smothers, or beside
+   * another runner, and none that is held back with a spade beside what stays.
    */
   boolean agreesWith(Kind other) {
     return !plant.genus().equals(other.plant.genus())
         && water(plant).sharesWith(water(other.plant))
         && soilInCommon(plant, other.plant)
+        && !(runs() && other.runs())
+        && !(overruns(other) || other.overruns(this))
         && !(runs() && other.isLow())
         && !(other.runs() && isLow());
+  }
+
+  private boolean overruns(Kind other) {
+    return other.stays && CareGroups.isHeldBack(plant);
   }
 
   private boolean isLow() {

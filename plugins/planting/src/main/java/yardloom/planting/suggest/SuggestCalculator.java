@@ -28,6 +28,7 @@ import yardloom.planting.suit.rule.Candidate;
 import yardloom.planting.suit.rule.Reason;
 import yardloom.planting.suit.rule.Yard;
 import yardloom.planting.traits.Growth;
+import yardloom.planting.traits.NativeRegion;
 import yardloom.planting.traits.Pollination;
 import yardloom.planting.year.GrowingYear;
 
@@ -115,7 +116,7 @@ public final class SuggestCalculator implements Calculator {
     return PlantCatalogue.of(yard.plan()).all().stream()
         .filter(p -> !names.contains(p.name()))
         .filter(p -> p.growth().form() != Plant.Form.TREE && p.growth().form() != Plant.Form.VINE)
-        .filter(p -> !wish.natives() || Growth.of(p).nativeTo().isPresent())
+        .filter(p -> !wish.natives() || NativeRegion.isHere(p, yard.plan().site()))
         .filter(p -> p.size().spread().middle().compareTo(width) <= 0 && count(p, bed, wish) > 0)
         .map(p -> Kind.of(p, year, yard.weather().normals(), wish.months()))
         .filter(k -> k.months() != 0 || k.uses() != 0)

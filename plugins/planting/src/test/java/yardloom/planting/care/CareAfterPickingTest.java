@@ -126,6 +126,24 @@ class CareAfterPickingTest {
     assertTrue(row.contains(" | " + until + " | each"), row);
   }
 
+  /**
+   * Roots are dug when frost has killed the leaves: Jerusalem artichokes from 7 days before the
+   * first frost to 48 after it, wherever that lies: 14 October, 7 October to 1 December; 15
+   * November, 8 November to 2 January.
+   */
+  @ParameterizedTest(name = "{0} to {1}: {2} to {3}")
+  @CsvSource({"04-25, 10-14, 7 Oct, 1 Dec", "03-15, 11-15, 8 Nov, 2 Jan"})
+  void roots_areDugInFall(String last, String first, String from, String until) {
+    PlantYard yard = PlantYard.us("2026-03-10");
+    yard.frost(last, first);
+    yard.planted(yard.bed("j", 0, 0, 4, 20), "Jerusalem artichoke", 2);
+    assertTrue(
+        rows(yard, "Pick")
+            .get(0)
+            .startsWith("Pick | Jerusalem artichoke | " + from + " | " + until + " |"),
+        () -> rows(yard, "Pick").toString());
+  }
+
   private static final List<String> WAITING =
       List.of("Clear annuals", "Cut fruited canes", "Renew strawberries", "Feed asparagus");
 

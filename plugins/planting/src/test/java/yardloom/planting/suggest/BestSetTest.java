@@ -55,6 +55,9 @@ class BestSetTest {
     assertTrue(!kind("thyme").agreesWith(kind("skirret")));
     assertTrue(!kind("highbush blueberry").agreesWith(kind("sea kale")));
     assertTrue(!kind("peppermint").agreesWith(kind("chives")));
+    assertTrue(!kind("red raspberry").agreesWith(kind("bee balm")));
+    assertTrue(!kind("Jerusalem artichoke").agreesWith(kind("red currant")));
+    assertTrue(kind("Jerusalem artichoke").agreesWith(kind("pole bean")));
     assertTrue(kind("asparagus").agreesWith(kind("red currant")));
   }
 
