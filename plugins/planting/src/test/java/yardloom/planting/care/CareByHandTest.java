@@ -197,7 +197,9 @@ class CareByHandTest {
         YardFacts.DRIPLINES,
         new Dripline(
             new ElementId(ElementKind.BED, "s"),
-            Derived.given(Length.feet(9), "dripline", SourceRef.NONE)));
+            Derived.given(Length.feet(9), "dripline", SourceRef.NONE),
+            List.of(),
+            Length.inches(12)));
     String trees = "European pear, apple (semi-dwarf) | ";
     List<String> rows = care();
     Stream.of(
