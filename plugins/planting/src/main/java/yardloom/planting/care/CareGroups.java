@@ -14,7 +14,7 @@ import yardloom.planting.catalogue.Plant.Season;
  * Which care a kind gets: by its genus, or species where that differs, and by how it grows. A kind
  * added to the catalogue falls into its relatives' group by itself.
  */
-final class CareGroups {
+public final class CareGroups {
   /** What is cleared in fall. */
   static final String ANNUAL = "annual";
 
@@ -23,6 +23,11 @@ final class CareGroups {
   private static final Set<String> KEEP_THEIR_TOPS = Set.of("asparagus", "strawberry");
 
   private CareGroups() {}
+
+  /** Whether it is held back with a spade each year, as it overruns what stands beside it. */
+  public static boolean isHeldBack(Plant plant) {
+    return of(plant).contains("runner");
+  }
 
   /** All groups of a kind, in no order. */
   static Set<String> of(Plant plant) {

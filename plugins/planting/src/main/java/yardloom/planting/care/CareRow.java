@@ -26,7 +26,7 @@ record CareRow(CareTask task, String who, Where where, When when, Pace pace, Rem
   /**
    * Its days and seasons.
    *
-   * @param from first day, in days from a frost
+   * @param from first day
    * @param first the first season of the plants' own in which it is done
    * @param last the last one; for good if absent
    * @param every how many seasons apart
@@ -48,11 +48,28 @@ record CareRow(CareTask task, String who, Where where, When when, Pace pace, Rem
   record Pace(double minutes, Per per, Source source) {}
 
   /**
-   * Days after a frost, before it if negative.
+   * Days after a day of the season, before it if negative.
    *
-   * @param next whether it is a frost of the season after
+   * @param next whether it is a day of the season after
    */
-  record Offset(boolean afterLast, int days, boolean next) {}
+  record Offset(From from, int days, boolean next) {}
+
+  /** What days are counted from. */
+  enum From {
+    /** The last frost of spring. */
+    LAST,
+    /** The first frost of fall. */
+    FIRST,
+    /** The last day on which a kind is picked. */
+    PICKED,
+    /** The first frost of fall, or the last day on which a kind is picked if that is later. */
+    FIRST_OR_PICKED;
+
+    /** Whether each kind has its own. */
+    boolean isOfKind() {
+      return this == PICKED || this == FIRST_OR_PICKED;
+    }
+  }
 
   /** Climates. */
   enum Where {
@@ -62,7 +79,9 @@ record CareRow(CareTask task, String who, Where where, When when, Pace pace, Rem
     /** Where frost is usual, and only what the cold of a usual winter harms while it is young. */
     YOUNG,
     /** Where winters freeze the ground. */
-    FROZEN
+    FROZEN,
+    /** Where they do not: what grows, grows on. */
+    OPEN
   }
 
   /** What an act leaves over. */
@@ -142,9 +161,10 @@ record CareRow(CareTask task, String who, Where where, When when, Pace pace, Rem
   }
 
   private static Offset offset(DataRow row, String end) {
-    String frost = row.text(end + "_frost");
-    return new Offset(
-        frost.endsWith("last"), (int) row.number(end + "_days"), frost.startsWith("next "));
+    String day = row.text(end + "_frost");
+    boolean next = day.startsWith("next ");
+    From from = Choices.parse(From.class, next ? day.substring("next ".length()) : day);
+    return new Offset(from, (int) row.number(end + "_days"), next);
   }
 
   private static Remains remains(String text) {

@@ -2,9 +2,12 @@ package yardloom.planting.care;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import yardloom.facts.ClimateNormals;
 import yardloom.facts.Hardiness;
 import yardloom.facts.YardFacts;
@@ -14,6 +17,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.planting.care.CareRow.From;
 import yardloom.planting.care.Lots.Lot;
 import yardloom.planting.care.formula.Season;
 import yardloom.planting.catalogue.Plant;
@@ -29,6 +33,7 @@ final class CareYears {
   private final GrowingYear growing;
   private final UnitSystem units;
   private final Lots lots;
+  private final LotPicking picking;
   private final CarePace pace;
   private final LocalDate start;
   private final int firstYear;
@@ -40,6 +45,7 @@ final class CareYears {
     this.in = in;
     this.growing = growing;
     this.lots = lots;
+    picking = new LotPicking(in, growing, lots);
     pace = new CarePace(plan, in, lots);
     this.start = start;
     units = plan.info().units();
@@ -58,11 +64,17 @@ final class CareYears {
 
   List<CareAct> acts() {
     acts.addAll(new PlantingActs(in, lots, start, firstYear, this::season, units).acts());
-    acts.addAll(new PickActs(in, lots, firstYear, this::season, this::firstSeason).acts());
+    acts.addAll(new SowingActs(in, lots, picking, start, firstYear, this::season).acts());
+    acts.addAll(new PickActs(in, lots, picking, firstYear, this::season, this::firstSeason).acts());
     for (CareRow row : CareRow.SHIPPED) {
-      if (row.where() == CareRow.Where.ALWAYS
-          || row.where() != CareRow.Where.FROZEN && growing.hasFrost()
-          || row.where() == CareRow.Where.FROZEN && frozen) {
+      boolean isDone =
+          switch (row.where()) {
+            case ALWAYS -> true;
+            case FROST, YOUNG -> growing.hasFrost();
+            case FROZEN -> frozen;
+            case OPEN -> !frozen;
+          };
+      if (isDone) {
         row(row);
       }
     }
@@ -74,7 +86,7 @@ final class CareYears {
     for (int n = 1; n < CareAct.GROWN; n++) {
       due(row, n, firstYear + n - 1);
     }
-    if (row.task().act() == Act.WINTER) {
+    if (isOverWinter(row)) {
       // What is planted in fall has a winter before its first season.
       due(row, 1, firstYear - 1);
     }
@@ -84,57 +96,101 @@ final class CareYears {
     }
   }
 
+  /** What is planted in fall has such an act before its first season, beside that at its end. */
+  private static boolean isOverWinter(CareRow row) {
+    return row.task().act() == Act.WINTER || row.when().until().next();
+  }
+
   private void due(CareRow row, int n, int year) {
-    Season season = season(year);
-    boolean grows =
-        row.pace().per().isForPlants()
-            && row.when().from().afterLast()
-            && row.when().from().days() > 0;
-    int late = grows ? bloomDelay : 0;
-    Season ending = row.when().until().next() ? season(year + 1) : season;
-    LocalDate from =
-        season.day(row.when().from().afterLast(), row.when().from().days()).plusDays(late);
-    LocalDate until =
-        ending.day(row.when().until().afterLast(), row.when().until().days()).plusDays(late);
     if (row.pace().per().isForPlants()) {
-      forPlants(row, n, year, from, until);
-    } else if (pace.applies(row, n)
+      forPlants(row, n, year);
+      return;
+    }
+    Span days = span(row, year, Optional.empty());
+    if (pace.applies(row, n)
         && (n == CareAct.GROWN || row.when().isDue(Math.max(1, year - firstYear + 1)))
-        && !until.isBefore(start)) {
-      LocalDate begin = from.isBefore(start) ? start : from;
-      add(row, n, year, begin, until, List.of(), pace.hours(row, n, begin, until));
+        && !days.until().isBefore(start)) {
+      LocalDate begin = days.from().isBefore(start) ? start : days.from();
+      Span own = new Span(begin, days.until());
+      add(row, n, year, own, List.of(), pace.hours(row, n, begin, days.until()), "");
     }
   }
 
-  private void forPlants(CareRow row, int n, int year, LocalDate from, LocalDate until) {
-    List<Lot> found = new ArrayList<>();
-    LocalDate begin = until;
-    int count = 0;
-    int garden = Math.max(n, year - firstYear + 1);
+  /** First and last day of an act. */
+  private record Span(LocalDate from, LocalDate until) implements Comparable<Span> {
+    @Override
+    public int compareTo(Span other) {
+      return Comparator.comparing(Span::from).thenComparing(Span::until).compare(this, other);
+    }
+  }
+
+  private Span span(CareRow row, int year, Optional<Lot> lot) {
+    CareRow.Offset first = row.when().from();
+    boolean grows = row.pace().per().isForPlants() && first.from() == From.LAST && first.days() > 0;
+    int late = grows ? bloomDelay : 0;
+    return new Span(
+        day(first, year, lot).plusDays(late), day(row.when().until(), year, lot).plusDays(late));
+  }
+
+  private LocalDate day(CareRow.Offset offset, int year, Optional<Lot> lot) {
+    Season season = season(offset.next() ? year + 1 : year);
+    LocalDate picked =
+        lot.flatMap(picking::of).map(p -> season.day(true, p.until())).orElse(season.lastFrost());
+    LocalDate day =
+        switch (offset.from()) {
+          case LAST -> season.lastFrost();
+          case FIRST -> season.firstFrost();
+          case PICKED -> picked;
+          case FIRST_OR_PICKED ->
+              picked.isAfter(season.firstFrost()) ? picked : season.firstFrost();
+        };
+    return day.plusDays(offset.days());
+  }
+
+  /** One act for all plants of the same days: what waits for the harvest has those of its kind. */
+  private void forPlants(CareRow row, int n, int year) {
+    Map<Span, List<Lot>> byDays = new TreeMap<>();
     for (Lot lot : lots.all()) {
-      int some = lot.count(row.who(), garden);
-      int age = lot.planted().map(d -> lot.age(year, firstSeason(d))).orElse(lot.age(n, 0));
-      boolean firstWinter = row.task().act() == Act.WINTER && age == 0;
-      LocalDate planted = lot.planted().orElse(start);
-      boolean due = n == CareAct.GROWN || row.when().isDue(firstWinter ? 1 : age);
-      boolean harmed =
-          switch (row.where()) {
-            case FROST -> isHarmed(lot.plant());
-            case YOUNG -> !isHarmed(lot.plant()) && isHarmedYoung(lot.plant());
-            default -> true;
-          };
-      if (some > 0 && (age >= 1 || firstWinter) && due && harmed && !until.isBefore(planted)) {
-        found.add(lot);
-        count += some;
-        LocalDate own = from.isBefore(planted) ? planted : from;
-        begin = own.isBefore(begin) ? own : begin;
+      Span days = span(row, year, Optional.of(lot));
+      if (isDue(row, n, year, lot) && !days.until().isBefore(lot.planted().orElse(start))) {
+        byDays.computeIfAbsent(days, d -> new ArrayList<>()).add(lot);
       }
     }
-    if (!found.isEmpty()) {
-      Derived<TimeSpan> hours = pace.hoursFor(row, count, begin, until);
-      List<String> kinds = found.stream().map(l -> l.plant().name()).distinct().toList();
-      add(row, n, year, begin, until, kinds, hours);
+    byDays.forEach((days, found) -> forPlants(row, n, year, days, found));
+  }
+
+  private void forPlants(CareRow row, int n, int year, Span days, List<Lot> found) {
+    int garden = Math.max(n, year - firstYear + 1);
+    LocalDate begin = days.until();
+    int count = 0;
+    for (Lot lot : found) {
+      LocalDate planted = lot.planted().orElse(start);
+      LocalDate own = days.from().isBefore(planted) ? planted : days.from();
+      begin = own.isBefore(begin) ? own : begin;
+      count += lot.count(row.who(), garden);
     }
+    Lot first = found.get(0);
+    boolean ofKind =
+        row.when().from().from().isOfKind() && !days.equals(span(row, year, Optional.empty()));
+    String suffix = ofKind ? "-" + slug(first.plant().name()) + first.suffix() : "";
+    List<String> kinds = found.stream().map(l -> l.plant().name()).distinct().toList();
+    Derived<TimeSpan> hours = pace.hoursFor(row, count, begin, days.until());
+    add(row, n, year, new Span(begin, days.until()), kinds, hours, suffix);
+  }
+
+  /** Whether any of a lot get an act in a season: they are of its group and its age. */
+  private boolean isDue(CareRow row, int n, int year, Lot lot) {
+    int some = lot.count(row.who(), Math.max(n, year - firstYear + 1));
+    int age = lot.planted().map(d -> lot.age(year, firstSeason(d))).orElse(lot.age(n, 0));
+    boolean firstWinter = row.task().act() == Act.WINTER && age == 0;
+    boolean due = n == CareAct.GROWN || row.when().isDue(firstWinter ? 1 : age);
+    boolean harmed =
+        switch (row.where()) {
+          case FROST -> isHarmed(lot.plant());
+          case YOUNG -> !isHarmed(lot.plant()) && isHarmedYoung(lot.plant());
+          default -> true;
+        };
+    return some > 0 && (age >= 1 || firstWinter) && due && harmed;
   }
 
   /**
@@ -162,26 +218,28 @@ final class CareYears {
       CareRow row,
       int n,
       int year,
-      LocalDate from,
-      LocalDate until,
+      Span days,
       List<String> kinds,
-      Derived<TimeSpan> hours) {
+      Derived<TimeSpan> hours,
+      String suffix) {
     String how = Say.inText(row.task().how(), units);
     if (row.task().act() == Act.MULCH) {
       how += topUps();
     }
     acts.add(
         new CareAct(
-            slug(row.task().what()) + (isFirstWinter(row, n, year) ? CareAct.FIRST_WINTER : ""),
+            slug(row.task().what())
+                + suffix
+                + (isFirstWinter(row, n, year) ? CareAct.FIRST_WINTER : ""),
             new CareTask(row.task().act(), row.task().what(), how, row.task().source()),
             kinds,
-            new CareAct.When(n, from, until, row.when().every()),
+            new CareAct.When(n, days.from(), days.until(), row.when().every()),
             Optional.of(hours)));
   }
 
   /** What is planted in fall has a winter before its first season, beside that at its end. */
   private boolean isFirstWinter(CareRow row, int n, int year) {
-    return row.task().act() == Act.WINTER && n == 1 && year < firstYear;
+    return isOverWinter(row) && n == 1 && year < firstYear;
   }
 
   /** What the take-off adds at the end of each season. */

@@ -2,7 +2,6 @@ package yardloom.planting.care;
 
 import java.time.LocalDate;
 import java.time.Month;
-import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,12 +13,9 @@ import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.unit.Months;
 import yardloom.planting.care.Lots.Lot;
-import yardloom.planting.care.TurnDates.Dated;
 import yardloom.planting.care.formula.Season;
 import yardloom.planting.harvest.Bearing;
 import yardloom.planting.harvest.HarvestSeason;
-import yardloom.planting.turn.Turn;
-import yardloom.planting.turn.TurnPlan;
 
 /**
  * Picking, kind by kind, in the days by which the table of the harvest shares out its months, from
@@ -28,6 +24,7 @@ import yardloom.planting.turn.TurnPlan;
 final class PickActs {
   private final Facts in;
   private final Lots lots;
+  private final LotPicking picking;
   private final int firstYear;
   private final IntFunction<Season> seasonOf;
   private final ToIntFunction<LocalDate> firstSeason;
@@ -38,11 +35,13 @@ final class PickActs {
   PickActs(
       Facts in,
       Lots lots,
+      LotPicking picking,
       int firstYear,
       IntFunction<Season> seasonOf,
       ToIntFunction<LocalDate> firstSeason) {
     this.in = in;
     this.lots = lots;
+    this.picking = picking;
     this.firstYear = firstYear;
     this.seasonOf = seasonOf;
     this.firstSeason = firstSeason;
@@ -50,12 +49,8 @@ final class PickActs {
 
   List<CareAct> acts() {
     List<CareAct> acts = new ArrayList<>();
-    MonthDay begins = MonthDay.from(seasonOf.apply(firstYear).lastFrost());
     for (Lot lot : lots.all()) {
-      Optional<Turn> turn =
-          lot.turn().map(Dated::turn).or(() -> lots.first(lot, in.get(TurnPlan.KEY)));
-      Optional<HarvestSeason> days =
-          HarvestSeason.of(lot.plant(), begins, in.find(YardFacts.CLIMATE), turn);
+      Optional<HarvestSeason> days = picking.of(lot);
       Optional<Bearing> bearing = Bearing.of(lot.plant());
       if (days.isEmpty() || bearing.isEmpty()) {
         continue;

@@ -4,14 +4,11 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
-import yardloom.facts.PlantingWindow;
-import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Say;
@@ -31,7 +28,6 @@ import yardloom.planting.turn.Turn;
  * again in later seasons, thinning what was planted densely.
  */
 final class PlantingActs {
-  private static final Source SOWN = Source.commonPractice("annuals are sown again each season");
   private static final Source SOWN_IN =
       Source.commonPractice("plants are watered in and stems kept free of mulch");
   private static final Source THINNED = Source.plan("thinning as the plan says");
@@ -70,7 +66,6 @@ final class PlantingActs {
 
   List<CareAct> acts() {
     planting();
-    sowAgain();
     changeOver();
     thinOut();
     return List.copyOf(acts);
@@ -136,50 +131,6 @@ final class PlantingActs {
             kinds,
             new CareAct.When(1, from, until, 0),
             Optional.empty()));
-  }
-
-  /** Annuals in the seasons after the first, and second sowings, in the days that tables have. */
-  private void sowAgain() {
-    record Sowing(String key, String how, PlantingWindow.Period period, TreeSet<String> kinds) {}
-    Map<String, Sowing> sowings = new TreeMap<>();
-    for (PlantingWindow w : in.all(YardFacts.PLANTING_WINDOWS)) {
-      Optional<Lot> lot =
-          lots.all().stream().filter(l -> l.plant().name().equals(w.plant())).findFirst();
-      if (lot.isEmpty() || !lot.get().plant().growth().season().isAnnual()) {
-        continue;
-      }
-      for (PlantingWindow.Period p : w.periods()) {
-        String key =
-            CareYears.slug(p.how() + " " + lot.get().plant().growth().window())
-                + "-"
-                + p.until().value();
-        sowings
-            .computeIfAbsent(key, k -> new Sowing(k, p.how(), p, new TreeSet<>()))
-            .kinds()
-            .add(w.plant());
-      }
-    }
-    for (Sowing s : sowings.values()) {
-      boolean second = s.how().startsWith("second");
-      for (int n = second ? 1 : 2; n <= CareAct.GROWN; n++) {
-        Season season = seasonOf.apply(firstYear + n - 1);
-        LocalDate from = season.on(s.period().from().value());
-        LocalDate until = season.on(s.period().until().value());
-        if (from.isAfter(start) && !until.isBefore(from)) {
-          acts.add(
-              new CareAct(
-                  CareYears.slug(s.key()),
-                  new CareTask(
-                      Act.SOW,
-                      capital(s.how()),
-                      "Where another family grew last season; see When to plant.",
-                      SOWN),
-                  List.copyOf(s.kinds()),
-                  new CareAct.When(n, from, until, 1),
-                  Optional.empty()));
-        }
-      }
-    }
   }
 
   /**
@@ -254,9 +205,5 @@ final class PlantingActs {
                 Optional.empty()));
       }
     }
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

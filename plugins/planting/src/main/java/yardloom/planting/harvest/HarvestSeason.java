@@ -19,22 +19,33 @@ import yardloom.planting.traits.ChillNeeds;
 import yardloom.planting.traits.Growth;
 import yardloom.planting.turn.Turn;
 import yardloom.planting.year.BloomDelay;
+import yardloom.planting.year.GrowingYear;
 import yardloom.planting.year.RipeningDelay;
 
 /**
  * The days in which a kind is picked, counted from the last frost of spring, both ends included. A
  * season may run on into the next year: citrus is picked in winter.
  *
+ * <p>Leaves are picked for as long as they grow: the end of their season is that of the growing
+ * year, as far before or after its first frost as where the days of the table were written down.
+ * Roots that stay in the ground until leaves die have their whole season there.
+ *
  * <p>References: as the rows say; most are recalled.
  *
  * @param from the first day; negative before the last frost
  * @param until the last day, less than a year after the first
+ * @param ends which of both lies at the end of the growing year; it then is that of a growing year
+ *     of {@link #USUAL_DAYS}
  */
-public record HarvestSeason(int from, int until, Source source) {
+public record HarvestSeason(int from, int until, Ends ends, Source source) {
   /** Any year without a leap day. */
   private static final int YEAR = 2021;
 
   private static final int DAYS = 365;
+
+  /** From the last frost to the first where the days were written down: Urbana, Illinois. */
+  static final int USUAL_DAYS = 172;
+
   private static final Temperature HOT = Temperature.fahrenheit(90);
   private static final Map<String, HarvestSeason> SHIPPED =
       PlantCatalogue.byPlant(HarvestSeason.class, "seasons.csv", HarvestSeason::read);
@@ -45,26 +56,48 @@ public record HarvestSeason(int from, int until, Source source) {
     }
   }
 
+  /** A season whose days are all counted from the last frost. */
+  public HarvestSeason(int from, int until, Source source) {
+    this(from, until, Ends.NEITHER, source);
+  }
+
+  /** What is counted from the first frost of fall. */
+  public enum Ends {
+    NEITHER,
+    /** The last day: leaves are picked while they grow. */
+    LAST_DAY,
+    /** Both days: roots are dug when leaves have died. */
+    BOTH
+  }
+
+  /** The same days by somebody else's word. */
+  public HarvestSeason by(Source other) {
+    return new HarvestSeason(from, until, ends, other);
+  }
+
   /** By catalogue name; none for what is grown for its shade, flowers or roots in the ground. */
   public static Optional<HarvestSeason> of(Plant plant) {
     return plant.trait(HarvestSeason.class, SHIPPED);
   }
 
   /**
-   * The same where a yard lies: what ripens on lasting plants waits for its bloom, and what rests
-   * in winter for the warmth of a cool summer. Days that a plan gives for a plant of its own are
-   * those of the yard already.
-   *
-   * @param begins the usual last frost, or the first warm day where there is none
+   * The same where a yard lies: what ripens on lasting plants waits for its bloom, what rests in
+   * winter for the warmth of a cool summer, leaves are picked to the end of the growing year, and
+   * what frost kills until it. Days that a plan gives for a plant of its own are those of the yard
+   * already.
    */
   public static Optional<HarvestSeason> of(
-      Plant plant, MonthDay begins, Optional<ClimateNormals> climate) {
+      Plant plant, GrowingYear year, Optional<ClimateNormals> climate) {
+    MonthDay begins = year.begins().value();
     List<String> roles = Growth.roles(plant);
     boolean ripens = roles.contains("fruit") || roles.contains("nut");
     boolean waits =
         ripens && !plant.growth().season().isAnnual() && SHIPPED.containsKey(plant.name());
     boolean rests = ChillNeeds.of(plant).isPresent();
-    return of(plant).map(s -> waits ? s.later(begins, climate, rests) : s);
+    return of(plant)
+        .map(s -> s.grown(year))
+        .map(s -> isKilled(plant, year) ? s.before(year) : s)
+        .map(s -> waits ? s.later(begins, climate, rests) : s);
   }
 
   /**
@@ -74,11 +107,34 @@ public record HarvestSeason(int from, int until, Source source) {
    *     not at all
    */
   public static Optional<HarvestSeason> of(
-      Plant plant, MonthDay begins, Optional<ClimateNormals> climate, Optional<Turn> turn) {
-    Optional<HarvestSeason> usual = of(plant, begins, climate);
+      Plant plant, GrowingYear year, Optional<ClimateNormals> climate, Optional<Turn> turn) {
+    Optional<HarvestSeason> usual = of(plant, year, climate);
     return turn.isEmpty()
         ? usual
-        : usual.flatMap(s -> turn.get().picked().map(days -> s.on(begins, days)));
+        : usual.flatMap(s -> turn.get().picked().map(days -> s.on(year.begins().value(), days)));
+  }
+
+  /** The same in a growing year of another length; of one day at least, a year less one at most. */
+  private HarvestSeason grown(GrowingYear year) {
+    int longer = year.days() - USUAL_DAYS;
+    return switch (ends) {
+      case NEITHER -> this;
+      case LAST_DAY ->
+          new HarvestSeason(
+              from, Math.min(from + DAYS - 1, Math.max(from, until + longer)), source);
+      case BOTH -> new HarvestSeason(from + longer, until + longer, source);
+    };
+  }
+
+  private static boolean isKilled(Plant plant, GrowingYear year) {
+    return plant.growth().season() == Plant.Season.TENDER_ANNUAL
+        && year.hasFrost()
+        && SHIPPED.containsKey(plant.name());
+  }
+
+  /** The same as far as the first frost of fall; of one day at least. */
+  private HarvestSeason before(GrowingYear year) {
+    return new HarvestSeason(from, Math.max(from, Math.min(until, year.days())), source);
   }
 
   private HarvestSeason later(MonthDay begins, Optional<ClimateNormals> climate, boolean rests) {
@@ -142,9 +198,12 @@ public record HarvestSeason(int from, int until, Source source) {
   }
 
   private static HarvestSeason read(DataRow row) {
+    boolean begins = row.text("from_frost").equals("first");
+    boolean ends = row.text("until_frost").equals("first");
     return new HarvestSeason(
-        (int) row.number("from_days"),
-        (int) row.number("until_days"),
+        (int) row.number("from_days") + (begins ? USUAL_DAYS : 0),
+        (int) row.number("until_days") + (ends ? USUAL_DAYS : 0),
+        begins ? Ends.BOTH : ends ? Ends.LAST_DAY : Ends.NEITHER,
         PlantCatalogue.sources().cited(row, "source"));
   }
 }

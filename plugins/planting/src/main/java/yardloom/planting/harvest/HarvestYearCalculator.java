@@ -77,7 +77,7 @@ public final class HarvestYearCalculator implements Calculator {
     for (Line line : in.get(HarvestPlan.KEY).lines()) {
       if (line.mass().isPresent()) {
         Set<Month> rests = HarvestSeason.rests(line.plant(), in.find(YardFacts.CLIMATE));
-        HarvestSeason.of(line.plant(), lastFrost, in.find(YardFacts.CLIMATE), line.turn())
+        HarvestSeason.of(line.plant(), year.get(), in.find(YardFacts.CLIMATE), line.turn())
             .ifPresentOrElse(
                 season -> lines.add(new Picked(line, season.shares(lastFrost, rests))),
                 () -> leftOut.add(line.plant().name()));

@@ -29,6 +29,7 @@ import yardloom.planting.placing.Thinned;
 import yardloom.planting.placing.Thinning;
 import yardloom.planting.stock.StockForm;
 import yardloom.planting.stock.StockPlan;
+import yardloom.planting.suit.rule.Variety;
 import yardloom.planting.turn.TurnPlan;
 
 /** The schedule beside the planting plan, by key: what a nursery quotes from. */
@@ -56,10 +57,16 @@ public final class PlantSchedule implements TableMaker {
     private int standing;
     private final Set<Length> spacings = new TreeSet<>();
     private final Set<String> notes = new TreeSet<>();
+    private final Map<String, Integer> varieties = new TreeMap<>();
 
     Line(Plant plant, Optional<StockForm> stock) {
       this.plant = plant;
       this.stock = stock;
+    }
+
+    /** Plants of several varieties at once are shared out among them by the nursery. */
+    void order(Variety variety, int count) {
+      varieties.merge(String.join(" and ", variety.names()), count, Integer::sum);
     }
 
     void add(int count, boolean stands) {
@@ -82,6 +89,9 @@ public final class PlantSchedule implements TableMaker {
       Line line = line(byKey, keys.get(p.plant().name()), p.plant(), form, units);
       line.add(p.at().size(), p.choice().stands());
       line.spacings.add(p.spacing());
+      if (!p.choice().stands()) {
+        Variety.of(p.bed(), p.plant().name()).ifPresent(v -> line.order(v, p.at().size()));
+      }
       Thinning.of(p).ifPresent(t -> line.notes.add(thinned(p, t)));
       p.follows()
           .ifPresent(
@@ -99,6 +109,9 @@ public final class PlantSchedule implements TableMaker {
       Optional<StockForm> form = Optional.of(stock.of(s)).filter(f -> !s.tree().stands());
       Line line = line(byKey, keys.get(s.plant().name()), s.plant(), form, units);
       line.add(1, s.tree().stands());
+      if (!s.tree().stands()) {
+        Variety.of(s.tree(), s.plant().name()).ifPresent(v -> line.order(v, 1));
+      }
       s.trained().ifPresent(t -> line.notes.add("trained as " + Choices.text(t.form())));
     }
     Table.Builder table = columns();
@@ -136,7 +149,9 @@ public final class PlantSchedule implements TableMaker {
   }
 
   private static List<Cell> row(String key, Line line, UnitSystem units) {
-    List<String> notes = new ArrayList<>(line.notes);
+    List<String> notes = new ArrayList<>();
+    line.varieties.forEach((name, count) -> notes.add(count + " " + name));
+    notes.addAll(line.notes);
     if (line.standing > 0) {
       notes.add(line.standing + " stand already");
     }

@@ -216,8 +216,7 @@ final class OwnPlant {
     put(
         HarvestSeason.class,
         days("pick").map(d -> new HarvestSeason(d[0], d[1], source)),
-        HarvestSeason.of(like)
-            .map(s -> new HarvestSeason(s.from(), s.until(), standIn(s.source()))));
+        HarvestSeason.of(like).map(s -> s.by(standIn(s.source()))));
   }
 
   private Optional<int[]> days(String what) {

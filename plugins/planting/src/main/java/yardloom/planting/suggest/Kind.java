@@ -1,17 +1,18 @@
 package yardloom.planting.suggest;
 
 import java.time.Month;
-import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.ClimateNormals;
+import yardloom.planting.care.CareGroups;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.harvest.HarvestSeason;
 import yardloom.planting.traits.ColdLimits;
 import yardloom.planting.traits.Growth;
 import yardloom.planting.traits.SoilNeed;
 import yardloom.planting.traits.WaterClass;
+import yardloom.planting.year.GrowingYear;
 
 /**
  * A kind that may be suggested.
@@ -38,15 +39,15 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
 
   static Kind of(
       Plant plant,
-      Optional<MonthDay> lastFrost,
+      Optional<GrowingYear> year,
       Optional<ClimateNormals> climate,
       Set<Month> wished) {
     int months = 0;
-    if (lastFrost.isPresent() && HarvestSeason.of(plant).isPresent()) {
+    if (year.isPresent() && HarvestSeason.of(plant).isPresent()) {
       List<Double> shares =
-          HarvestSeason.of(plant, lastFrost.get(), climate)
+          HarvestSeason.of(plant, year.get(), climate)
               .get()
-              .shares(lastFrost.get(), HarvestSeason.rests(plant, climate));
+              .shares(year.get().begins().value(), HarvestSeason.rests(plant, climate));
       for (Month month : wished) {
         months |= shares.get(month.getValue() - 1) > 0 ? 1 << (month.getValue() - 1) : 0;
       }
@@ -75,14 +76,21 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
 
   /**
    * Whether both may share a bed: of different genera (pests and viruses pass between relatives),
-   * under one watering, in one soil, and no runner beside a low kind, which it smothers.
+   * under one watering, in one soil, no runner beside a low kind, which it smothers, or beside
+   * another runner, and none that is held back with a spade beside what stays.
    */
   boolean agreesWith(Kind other) {
     return !plant.genus().equals(other.plant.genus())
         && water(plant).sharesWith(water(other.plant))
         && soilInCommon(plant, other.plant)
+        && !(runs() && other.runs())
+        && !(overruns(other) || other.overruns(this))
         && !(runs() && other.isLow())
         && !(other.runs() && isLow());
+  }
+
+  private boolean overruns(Kind other) {
+    return other.stays && CareGroups.isHeldBack(plant);
   }
 
   private boolean isLow() {

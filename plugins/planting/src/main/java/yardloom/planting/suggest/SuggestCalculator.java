@@ -1,7 +1,6 @@
 package yardloom.planting.suggest;
 
 import java.time.Month;
-import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -29,6 +28,7 @@ import yardloom.planting.suit.rule.Candidate;
 import yardloom.planting.suit.rule.Reason;
 import yardloom.planting.suit.rule.Yard;
 import yardloom.planting.traits.Growth;
+import yardloom.planting.traits.NativeRegion;
 import yardloom.planting.traits.Pollination;
 import yardloom.planting.year.GrowingYear;
 
@@ -69,21 +69,21 @@ public final class SuggestCalculator implements Calculator {
     boolean isFrostFree =
         in.find(YardFacts.WARM_SEASON).isPresent() && in.find(YardFacts.FROST).isEmpty();
     boolean tender = isFrostFree || yard.weather().hardiness().isPresent();
-    Optional<MonthDay> frost = GrowingYear.of(in).map(GrowingYear::begins).map(d -> d.value());
+    Optional<GrowingYear> year = GrowingYear.of(in);
     List<Suggestions.Bed> beds = new ArrayList<>();
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
       Optional<Wish> wish = bed.attributes().get(Wish.KEY);
       if (wish.isPresent() && !bed.shape().isEmpty()) {
-        beds.add(suggest(bed, wish.get(), yard, frost, tender));
+        beds.add(suggest(bed, wish.get(), yard, year, tender));
       }
     }
     out.give(Suggestions.KEY, new Suggestions(beds));
   }
 
   private static Suggestions.Bed suggest(
-      Element.Bed bed, Wish wish, Yard yard, Optional<MonthDay> frost, boolean tender) {
+      Element.Bed bed, Wish wish, Yard yard, Optional<GrowingYear> year, boolean tender) {
     List<Kind> pool =
-        pool(bed, wish, yard, frost).stream().filter(k -> tender || !k.isTender()).toList();
+        pool(bed, wish, yard, year).stream().filter(k -> tender || !k.isTender()).toList();
     List<Suggestions.Set> sets = new ArrayList<>();
     int perennials = (int) Math.ceil(wish.perennials() * wish.kinds() - 1e-9);
     List<Kind> left = new ArrayList<>(pool);
@@ -95,19 +95,20 @@ public final class SuggestCalculator implements Calculator {
       sets.add(set(found.get(), bed, wish));
       left.removeAll(found.get().kinds());
     }
-    return new Suggestions.Bed(bed.id(), wish, pool.size(), frost.isPresent(), tender, sets);
+    return new Suggestions.Bed(bed.id(), wish, pool.size(), year.isPresent(), tender, sets);
   }
 
   /**
    * The kinds that have room in the bed, grown and in an equal part of it, suit it, and agree with
    * what is planted there; best known first.
    */
-  private static List<Kind> pool(Element.Bed bed, Wish wish, Yard yard, Optional<MonthDay> frost) {
+  private static List<Kind> pool(
+      Element.Bed bed, Wish wish, Yard yard, Optional<GrowingYear> year) {
     List<Kind> there = new ArrayList<>();
     Set<String> names = new HashSet<>();
     for (Candidate plant : yard.plants()) {
       if (plant.in().equals(bed.id()) && names.add(plant.plant().name())) {
-        there.add(Kind.of(plant.plant(), frost, yard.weather().normals(), wish.months()));
+        there.add(Kind.of(plant.plant(), year, yard.weather().normals(), wish.months()));
       }
     }
     Length width = bed.shape().inside().times(2).plus(OVER_THE_EDGE);
@@ -115,9 +116,9 @@ public final class SuggestCalculator implements Calculator {
     return PlantCatalogue.of(yard.plan()).all().stream()
         .filter(p -> !names.contains(p.name()))
         .filter(p -> p.growth().form() != Plant.Form.TREE && p.growth().form() != Plant.Form.VINE)
-        .filter(p -> !wish.natives() || Growth.of(p).nativeTo().isPresent())
+        .filter(p -> !wish.natives() || NativeRegion.isHere(p, yard.plan().site()))
         .filter(p -> p.size().spread().middle().compareTo(width) <= 0 && count(p, bed, wish) > 0)
-        .map(p -> Kind.of(p, frost, yard.weather().normals(), wish.months()))
+        .map(p -> Kind.of(p, year, yard.weather().normals(), wish.months()))
         .filter(k -> k.months() != 0 || k.uses() != 0)
         .filter(k -> !wish.littleWork() || k.stays() && !k.runs())
         .filter(k -> there.stream().allMatch(k::agreesWith))

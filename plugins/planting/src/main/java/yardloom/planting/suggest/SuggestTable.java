@@ -71,7 +71,8 @@ public final class SuggestTable implements TableMaker {
       table.note(
           "Every kind fits its bed by all that is asked in the table of fit, has room in an equal"
               + " part of it when grown, and agrees with the others: no two of one genus, one"
-              + " watering, one soil, no runner beside a low kind. Of these the set with most"
+              + " watering, one soil, no runner beside a low kind,"
+              + " another runner or, where it is held back with a spade, what stays. Of these the set with most"
               + " months of harvest, then most uses, then most layers. Set 2 has no kind of set 1."
               + " Room is what an equal part of the bed holds, not what a household needs; fill the rest"
               + " with more kinds. Months are recalled for most; tall kinds go to the shady side.");

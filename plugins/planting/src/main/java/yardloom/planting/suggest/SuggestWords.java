@@ -42,7 +42,8 @@ public final class SuggestWords {
           Boolean littleWork,
       @Opt(
               name = "natives",
-              help = "whether all should be native to North America",
+              help =
+                  "whether all should be native to the part of North America where the yard lies",
               fallback = "false")
           Boolean natives) {
     double count = kinds == null ? USUAL : kinds.doubleValue();

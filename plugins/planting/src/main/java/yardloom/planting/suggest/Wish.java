@@ -11,7 +11,7 @@ import yardloom.kernel.plan.AttributeKey;
  * @param perennials the least share of them that stays for years, 0 to 1
  * @param months in which something should be picked
  * @param littleWork whether all stay for years and none runs
- * @param natives whether all are native to North America
+ * @param natives whether all are native to where the yard lies
  */
 public record Wish(
     int kinds, double perennials, Set<Month> months, boolean littleWork, boolean natives) {

@@ -1,5 +1,6 @@
 package yardloom.planting.year;
 
+import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Optional;
 import yardloom.facts.FrostDates;
@@ -7,6 +8,7 @@ import yardloom.facts.WarmSeason;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.unit.YearDay;
 
 /**
  * The days that planting, bloom, picking and care are counted from: the usual last and first frost,
@@ -16,6 +18,9 @@ import yardloom.kernel.fact.Facts;
  * @param ends the first frost of fall, or the last warm day
  */
 public record GrowingYear(Derived<MonthDay> begins, Derived<MonthDay> ends, boolean hasFrost) {
+  /** Any year without a leap day. */
+  private static final int YEAR = 2021;
+
   /** Empty where neither frost is known nor a climate without it. */
   public static Optional<GrowingYear> of(Facts facts) {
     return facts
@@ -30,6 +35,12 @@ public record GrowingYear(Derived<MonthDay> begins, Derived<MonthDay> ends, bool
 
   private static GrowingYear by(WarmSeason warm) {
     return new GrowingYear(warm.begins(), warm.ends(), false);
+  }
+
+  /** From the day it begins to that on which it ends, over New Year where it does. */
+  public int days() {
+    LocalDate from = begins.value().atYear(YEAR);
+    return (int) (YearDay.next(ends.value(), from).toEpochDay() - from.toEpochDay());
   }
 
   /** How tables call the day it begins. */

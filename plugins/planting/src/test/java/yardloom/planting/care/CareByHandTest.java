@@ -214,7 +214,7 @@ class CareByHandTest {
             "Open the lines |  | 13 Apr | 27 Apr | from 2 on | 0.8",
             "Pick | rhubarb | 20 Apr | 19 Jun | from 3 on |",
             "Pick | garden strawberry | 30 May | 29 Jun | from 2 on |",
-            "Renew strawberries | garden strawberry | 29 Jun | 19 Jul | from 2 on | 0.3",
+            "Renew strawberries | garden strawberry | 30 Jun | 19 Jul | from 2 on | 0.3",
             "Summer-prune trained trees | European pear | 14 Jul | 13 Aug | from 3 on | 0.3",
             "Replant strawberries | garden strawberry | 24 Jul | 23 Aug | every 4 seasons | 1.0",
             "Pick | apple (semi-dwarf) | 13 Aug | 22 Oct | each |",
@@ -302,19 +302,21 @@ class CareByHandTest {
 
   /**
    * Ten of a kind, planted on 1 April 2026: days from 20 April, ten more where they follow bloom,
-   * and ten times the minutes of the row.
+   * and ten times the minutes of the row. What waits for the harvest comes after it: raspberries
+   * are picked to day 90 and ten, 29 July, so canes are cut from 30 July, for 30 days; asparagus to
+   * day 56, 15 June, and fed from the day after, for 21.
    */
   @ParameterizedTest(name = "{0}: {1}")
   @CsvSource(
       delimiter = '|',
       value = {
-        "red raspberry | Cut fruited canes | 19 Jul | 18 Aug | from 2 on | 0.5",
+        "red raspberry | Cut fruited canes | 30 Jul | 28 Aug | from 2 on | 0.5",
         "red raspberry | Thin and tie canes | 6 Mar | 6 Apr | from 2 on | 0.5",
         "highbush blueberry | Prune blueberries | 19 Feb | 30 Mar | from 3 on | 2.5",
         "highbush blueberry | Net blueberries | 19 Jun | 24 Jul | from 2 on | 1.0",
         "sage | Trim woody herbs | 7 May | 28 May | from 2 on | 0.5",
         "asparagus | Cut asparagus fern | 19 Feb | 21 Mar | from 2 on | 0.2",
-        "asparagus | Feed asparagus | 14 Jul | 3 Aug | from 2 on | 0.2",
+        "asparagus | Feed asparagus | 16 Jun | 6 Jul | from 2 on | 0.2",
         "globe artichoke | Divide artichokes | 6 Mar | 6 Apr | every 4 seasons | 3.3",
         "chives | Divide a quarter of the clumps | 16 Mar | 13 Apr | once grown | 0.3",
         "peppermint | Hold runners back | 30 May | 29 Jun | from 2 on | 0.8",

@@ -15,15 +15,23 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.planting.catalogue.PlantCatalogue;
+import yardloom.planting.year.GrowingYear;
 
 /** The search against plain enumeration, and what may stand together. */
 class BestSetTest {
-  private static final Optional<MonthDay> FROST = Optional.of(MonthDay.of(4, 25));
+  private static final Optional<GrowingYear> YEAR =
+      Optional.of(
+          new GrowingYear(
+              Derived.given(MonthDay.of(4, 25), "last", SourceRef.NONE),
+              Derived.given(MonthDay.of(10, 14), "first", SourceRef.NONE),
+              true));
 
   private static Kind kind(String name) {
     return Kind.of(
-        PlantCatalogue.shipped().plant(name), FROST, Optional.empty(), EnumSet.allOf(Month.class));
+        PlantCatalogue.shipped().plant(name), YEAR, Optional.empty(), EnumSet.allOf(Month.class));
   }
 
   /** Last frost 25 April: asparagus is picked on days 0 to 56, to 20 June: April, May and June. */
@@ -34,7 +42,7 @@ class BestSetTest {
         0b001000,
         Kind.of(
                 PlantCatalogue.shipped().plant("asparagus"),
-                FROST,
+                YEAR,
                 Optional.empty(),
                 EnumSet.range(Month.JANUARY, Month.APRIL))
             .months());
@@ -47,6 +55,9 @@ class BestSetTest {
     assertTrue(!kind("thyme").agreesWith(kind("skirret")));
     assertTrue(!kind("highbush blueberry").agreesWith(kind("sea kale")));
     assertTrue(!kind("peppermint").agreesWith(kind("chives")));
+    assertTrue(!kind("red raspberry").agreesWith(kind("bee balm")));
+    assertTrue(!kind("Jerusalem artichoke").agreesWith(kind("red currant")));
+    assertTrue(kind("Jerusalem artichoke").agreesWith(kind("pole bean")));
     assertTrue(kind("asparagus").agreesWith(kind("red currant")));
   }
 

@@ -92,9 +92,9 @@ class HarvestMonthsByHandTest {
   }
 
   /**
-   * Houston's days reach 90 °F from June to September (91, 94, 95, 90): kale is picked on days 35
-   * to 220 after 10 February, 17 March to 18 September, of which only 17 March to 31 May is cool
-   * enough: 15 + 30 + 31 = 76 days.
+   * Houston's days reach 90 °F from June to September (91, 94, 95, 90): kale is picked from day 35
+   * after 10 February, 17 March, to day 48 after 5 December, 22 January, of which 17 March to 31
+   * May and October to January are cool enough: 15 + 30 + 31 and 31 + 30 + 31 + 22 = 190 days.
    */
   @Test
   void coolSeasonAnnuals_restInTheHeat() {
@@ -109,8 +109,9 @@ class HarvestMonthsByHandTest {
         """;
     Table table = table(houston, "harvest-months");
     // 100 sq ft at 0.23 to 0.413 lb a square foot: 41.3 lb at most.
-    assertEquals(100 * 0.413 * 31 / 76, pounds(table, "May", "high"), 1e-6);
-    assertEquals(100 * 0.23 * 15 / 76, pounds(table, "Mar", "low"), 1e-6);
+    assertEquals(100 * 0.413 * 31 / 190, pounds(table, "May", "high"), 1e-6);
+    assertEquals(100 * 0.23 * 15 / 190, pounds(table, "Mar", "low"), 1e-6);
+    assertEquals(100 * 0.413 * 22 / 190, pounds(table, "Jan", "high"), 1e-6);
     assertEquals(0, pounds(table, "Jul", "high"), 1e-6);
   }
 
