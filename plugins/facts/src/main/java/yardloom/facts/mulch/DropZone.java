@@ -34,4 +34,18 @@ public record DropZone(
   public Optional<Shape> approach() {
     return way.map(line -> line.strip(access));
   }
+
+  /** The same, reached over a lane. */
+  public DropZone by(TruckLane lane) {
+    return new DropZone(
+        name,
+        place,
+        shape,
+        material,
+        repose,
+        Optional.of(lane.middle()),
+        lane.width(),
+        barrow,
+        detour);
+  }
 }

@@ -2,6 +2,7 @@ package yardloom.materials.built;
 
 import java.util.Locale;
 import yardloom.facts.built.Flight;
+import yardloom.facts.mulch.TruckLane;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Derived;
@@ -40,24 +41,27 @@ final class Grounds {
   /** By what its surface is called: slab, gravel, else pieces on sand. */
   static void paving(Element.Paving paving, Tally tally) {
     Derived<Area> area = Derived.given(paving.shape().area(), "paved ground", paving.place());
+    boolean isLane = paving.attributes().get(TruckLane.KEY).isPresent();
+    Length under = (isLane ? Pavers.Traffic.DRIVE : Pavers.Traffic.FOOT).base();
     String surface = paving.surface().toLowerCase(Locale.ROOT);
     if (surface.contains("concrete")) {
       tally.concrete("ready-mix concrete", deep(area, "slab", SLAB, paving.place()));
-      tally.bulk(
-          "gravel base", paving, deep(area, "base", Pavers.Traffic.FOOT.base(), paving.place()));
-      dig(area, SLAB.plus(Pavers.Traffic.FOOT.base()), tally);
+      tally.bulk("gravel base", paving, deep(area, "base", under, paving.place()));
+      dig(area, SLAB.plus(under), tally);
       tally.job(WorkTask.GRADE_BASE, area);
       tally.job(WorkTask.POUR_SLAB, area);
     } else if (surface.contains("gravel") || surface.contains("granite")) {
       tally.bulk("gravel", paving, deep(area, "gravel", GRAVEL, paving.place()));
-      dig(area, GRAVEL, tally);
+      if (isLane) {
+        tally.bulk("gravel base", paving, deep(area, "base", under, paving.place()));
+      }
+      dig(area, isLane ? GRAVEL.plus(under) : GRAVEL, tally);
       tally.job(WorkTask.GRADE_BASE, area);
     } else {
       tally.area("paving, " + paving.surface(), area);
       tally.bulk("bedding sand", paving, deep(area, "bedding", Pavers.BEDDING, paving.place()));
-      tally.bulk(
-          "gravel base", paving, deep(area, "base", Pavers.Traffic.FOOT.base(), paving.place()));
-      dig(area, PAVER.plus(Pavers.BEDDING).plus(Pavers.Traffic.FOOT.base()), tally);
+      tally.bulk("gravel base", paving, deep(area, "base", under, paving.place()));
+      dig(area, PAVER.plus(Pavers.BEDDING).plus(under), tally);
       tally.job(WorkTask.GRADE_BASE, area);
       tally.job(WorkTask.LAY_PAVERS, area);
     }

@@ -9,6 +9,7 @@ import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.DropZone;
 import yardloom.facts.mulch.Material;
+import yardloom.facts.mulch.TruckLane;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -16,13 +17,18 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.AttributeKey;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.load.BulkRates;
 
 /** Gives the heap on every drop zone. */
 public final class PileCalculator implements Calculator {
   /** On the plan, any number. */
+  /** A lane so near to a spot leads to it. */
+  private static final Length AT_THE_SPOT = Length.feet(2);
+
   public static final AttributeKey<DropZone> SPOTS =
       new AttributeKey<>("materials.drop-zone", DropZone.class);
 
@@ -50,11 +56,22 @@ public final class PileCalculator implements Calculator {
   public void compute(Plan plan, Facts in, Sink out) {
     BulkRates rates = BulkRates.of(plan, in.find(YardFacts.REGION));
     for (var entry : plan.attributes().all(SPOTS)) {
-      DropZone spot = entry.value();
+      DropZone spot = onLane(plan, entry.value());
       largest(in, spot.material())
           .ifPresent(
               order -> out.give(YardFacts.PILES, PilePlacer.place(spot, load(rates, spot, order))));
     }
+  }
+
+  /** A lane for trucks that ends at the spot is its way, where it has none of its own. */
+  private static DropZone onLane(Plan plan, DropZone spot) {
+    return plan.all(Element.Paving.class).stream()
+        .filter(lane -> lane.shape().distance(spot.shape()).compareTo(AT_THE_SPOT) <= 0)
+        .flatMap(lane -> lane.attributes().get(TruckLane.KEY).stream())
+        .findFirst()
+        .filter(lane -> spot.way().isEmpty())
+        .map(lane -> spot.by(lane))
+        .orElse(spot);
   }
 
   /** Chips for two phases come one after the other; the heap to plan for is the larger one. */

@@ -21,6 +21,7 @@ import yardloom.language.form.FormSchema;
 import yardloom.program.words.BuiltIn;
 import yardloom.program.words.Help;
 import yardloom.program.words.Lists;
+import yardloom.program.words.RowIndex;
 import yardloom.program.words.WordIndex;
 
 /** Explains the words of the plan language. */
@@ -142,7 +143,17 @@ final class WordsCommand implements Callable<Integer> {
     String question = asked.isEmpty() ? name : name + " " + String.join(" ", asked);
     List<WordIndex.Found> found = new WordIndex(plugins.lexicon()).search(question);
     String near = Nearest.hint(name, plugins.lexicon().names());
-    if (found.isEmpty()) {
+    List<RowIndex.Found> rows = new RowIndex(plugins).search(question);
+    if (!rows.isEmpty()) {
+      console.say("`" + question + "` is found in lists:");
+      rows.stream()
+          .limit(MOST)
+          .forEach(r -> console.say(String.format("  %-22s words %s", r.name(), r.list())));
+      if (rows.size() > MOST) {
+        console.say("  and " + (rows.size() - MOST) + " more");
+      }
+      found.stream().findFirst().ifPresent(f -> console.say("These words speak of it:"));
+    } else if (found.isEmpty()) {
       console.complain(
           "there is no word `"
               + name
@@ -153,7 +164,9 @@ final class WordsCommand implements Callable<Integer> {
               + " [UNKNOWN_WORD]");
       return ExitCode.USE;
     }
-    console.say("no word is called `" + question + "`." + near + " These speak of it:");
+    if (rows.isEmpty()) {
+      console.say("no word is called `" + question + "`." + near + " These speak of it:");
+    }
     found.stream().limit(MOST).forEach(this::line);
     if (found.size() > MOST) {
       console.say("  and " + (found.size() - MOST) + " more");

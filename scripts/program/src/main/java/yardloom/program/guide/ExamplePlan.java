@@ -22,6 +22,11 @@ final class ExamplePlan {
   private ExamplePlan() {}
 
   static String of(Word word) {
+    return of(word, true);
+  }
+
+  /** The same plan with or without what the word says, so that one sees what it draws. */
+  static String of(Word word, boolean isSpoken) {
     String scope = scope(word);
     Optional<DataRow> needs =
         NEEDS.rows().stream()
@@ -48,7 +53,9 @@ final class ExamplePlan {
         needs.map(r -> r.text("example")).filter(e -> !e.isEmpty()).orElse(word.example());
     boolean value = scope.isEmpty() && needs.isEmpty();
     String indent = frame.isPresent() ? "  " : "";
-    lines.add(value ? "def example = " + example : indent + example.replace("|", "\n"));
+    if (isSpoken) {
+      lines.add(value ? "def example = " + example : indent + example.replace("|", "\n"));
+    }
     frame.ifPresent(f -> lines.addAll(lines(f, "after")));
     return String.join("\n", lines) + "\n";
   }

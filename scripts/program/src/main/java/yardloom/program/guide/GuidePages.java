@@ -2,6 +2,7 @@ package yardloom.program.guide;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import yardloom.kernel.vocab.Lexicon;
 import yardloom.kernel.vocab.Word;
@@ -12,8 +13,12 @@ import yardloom.program.words.Help;
 public final class GuidePages {
   private GuidePages() {}
 
-  /** A page for each word and an index of them. */
-  public static Map<String, String> of(Lexicon lexicon) {
+  /**
+   * A page for each word and an index of them.
+   *
+   * @param pictures the paths of the pictures that there are
+   */
+  public static Map<String, String> of(Lexicon lexicon, Set<String> pictures) {
     Map<String, String> pages = new TreeMap<>();
     StringBuilder index =
         new StringBuilder(
@@ -21,7 +26,7 @@ public final class GuidePages {
     Map<String, StringBuilder> byBlock = new TreeMap<>();
     for (Word word : lexicon.all()) {
       String path = path(word);
-      pages.put(path, page(word));
+      pages.put(path, page(word, pictures));
       byBlock
           .computeIfAbsent(block(word), b -> new StringBuilder())
           .append("- [`")
@@ -47,6 +52,16 @@ public final class GuidePages {
     return ExamplePlan.of(word);
   }
 
+  /** The same plan without what the word says; its drawing shows what the word adds. */
+  public static String exampleWithout(Word word) {
+    return ExamplePlan.of(word, false);
+  }
+
+  /** Where the picture of a word's example stands, if the word draws something. */
+  public static String picture(Word word) {
+    return path(word).replace("words/", "pictures/").replace(".md", ".svg");
+  }
+
   /** Where the page of a word stands. */
   public static String path(Word word) {
     String scope = ExamplePlan.scope(word);
@@ -62,7 +77,7 @@ public final class GuidePages {
     return scope.isEmpty() ? "In every block" : "In the block of " + scope;
   }
 
-  private static String page(Word word) {
+  private static String page(Word word, Set<String> pictures) {
     StringBuilder page = new StringBuilder();
     page.append("# ").append(word.name()).append("\n\n");
     page.append(block(word)).append("; plugin ").append(word.plugin()).append(".\n\n");
@@ -74,7 +89,13 @@ public final class GuidePages {
       }
       page.append('\n');
     }
-    return page.append("```groovy\n").append(ExamplePlan.of(word)).append("```\n").toString();
+    page.append("```groovy\n").append(ExamplePlan.of(word)).append("```\n");
+    String picture = picture(word);
+    page.append(
+        pictures.contains(picture)
+            ? "\n![The yard of the example](../" + picture + ")\n"
+            : "\nIn this example it draws nothing; what it says is in tables, notes or findings.\n");
+    return page.toString();
   }
 
   private static void row(StringBuilder page, List<String> cells) {

@@ -8,15 +8,23 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.vocab.Word;
 import yardloom.program.guide.GuidePages;
+import yardloom.program.guide.GuidePicture;
 
 /** The guide is what the vocabulary gives, and everything in it runs. */
 class GuideTest {
@@ -26,7 +34,11 @@ class GuideTest {
 
   @Test
   void pages_areCurrent() throws IOException {
-    Map<String, String> pages = GuidePages.of(Toolkit.load().plugins().lexicon());
+    Toolkit toolkit = Toolkit.load();
+    if (Boolean.getBoolean("updateGolden")) {
+      writePictures(toolkit);
+    }
+    Map<String, String> pages = GuidePages.of(toolkit.plugins().lexicon(), pictures());
     if (Boolean.getBoolean("updateGolden")) {
       write(pages);
     }
@@ -41,6 +53,99 @@ class GuideTest {
           Files.readString(GUIDE.resolve(page.getKey()), StandardCharsets.UTF_8),
           "run with -DupdateGolden=true");
     }
+  }
+
+  private static Set<String> pictures() throws IOException {
+    try (Stream<Path> all = Files.list(GUIDE.resolve("pictures"))) {
+      return all.map(p -> "pictures/" + p.getFileName()).collect(Collectors.toSet());
+    }
+  }
+
+  /** A word has a picture if it draws something: if the drawing without it is another. */
+  private Optional<String> picture(Toolkit toolkit, Word word) throws IOException {
+    Optional<String> with = drawn(toolkit, GuidePages.example(word));
+    Optional<String> without;
+    try {
+      without = drawn(toolkit, GuidePages.exampleWithout(word));
+    } catch (PlanException e) {
+      return with;
+    }
+    return with.equals(without) ? Optional.empty() : with;
+  }
+
+  /** Many words have the same beginning. */
+  private final Map<String, Optional<String>> known = new HashMap<>();
+
+  private Optional<String> drawn(Toolkit toolkit, String script) throws IOException {
+    if (!known.containsKey(script)) {
+      Path file = dir.resolve("example.groovy");
+      Files.writeString(file, script);
+      known.put(script, GuidePicture.of(toolkit.study(toolkit.read(file, Map.of()))));
+    }
+    return known.get(script);
+  }
+
+  /** All pictures, or with {@code -Dpictures=plan-tree,bed-plant} those of these pages alone. */
+  private void writePictures(Toolkit toolkit) throws IOException {
+    String named = System.getProperty("pictures", "");
+    List<String> some = List.of(named.split(","));
+    Files.createDirectories(GUIDE.resolve("pictures"));
+    List<String> broken = new ArrayList<>();
+    Set<String> stale = new TreeSet<>(pictures());
+    for (Word word : toolkit.plugins().lexicon().all()) {
+      String path = GuidePages.picture(word);
+      stale.remove(path);
+      if (!named.isEmpty() && !some.contains(name(path))) {
+        continue;
+      }
+      try {
+        Optional<String> picture = picture(toolkit, word);
+        if (picture.isPresent()) {
+          Files.writeString(GUIDE.resolve(path), picture.get());
+        } else {
+          Files.deleteIfExists(GUIDE.resolve(path));
+        }
+      } catch (PlanException e) {
+        broken.add(GuidePages.path(word) + ": " + e.problems().get(0));
+      }
+    }
+    for (String old : stale) {
+      Files.delete(GUIDE.resolve(old));
+    }
+    assertEquals(List.of(), broken);
+  }
+
+  private static String name(String picture) {
+    return picture.replaceAll("pictures/|\\.svg", "");
+  }
+
+  /** Some of many, since each is two studies of a plan; the next test compares all. */
+  @Test
+  void somePictures_areWhatTheExamplesDraw() throws IOException {
+    Set<String> some = Set.of("plan-tree", "bed-plant", "plan-tank", "any-keyhole", "plan-price");
+    assertEquals(some.size(), comparePictures(name -> some.contains(name)));
+  }
+
+  @Test
+  @Tag("heavy")
+  void allPictures_areWhatTheExamplesDraw() throws IOException {
+    assertTrue(comparePictures(name -> true) > 170);
+  }
+
+  private int comparePictures(Predicate<String> which) throws IOException {
+    Toolkit toolkit = Toolkit.load();
+    int compared = 0;
+    for (Word word : toolkit.plugins().lexicon().all()) {
+      String path = GuidePages.picture(word);
+      if (which.test(name(path))) {
+        compared++;
+        Path kept = GUIDE.resolve(path);
+        Optional<String> there =
+            Files.exists(kept) ? Optional.of(Files.readString(kept)) : Optional.empty();
+        assertEquals(there, picture(toolkit, word), path + ": run with -DupdateGolden=true");
+      }
+    }
+    return compared;
   }
 
   private static void write(Map<String, String> pages) throws IOException {

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -46,8 +47,13 @@ class PackagedIT {
             .collect(Collectors.joining(System.getProperty("path.separator"))));
     command.add("yardloom.program.cli.Main");
     command.addAll(List.of(args));
-    Process process =
-        new ProcessBuilder(command).directory(dir.toFile()).redirectErrorStream(true).start();
+    return run(command.toArray(new String[0]));
+  }
+
+  private Ended run(String... command) throws IOException, InterruptedException {
+    ProcessBuilder builder = new ProcessBuilder(command).directory(dir.toFile());
+    builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+    Process process = builder.redirectErrorStream(true).start();
     String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertTrue(process.waitFor(2, TimeUnit.MINUTES));
     return new Ended(process.exitValue(), text);
@@ -117,5 +123,37 @@ class PackagedIT {
     Ended batch = start(jars(), "batch", "oak-street.groovy", "lots.csv", "--as", "csv");
     assertEquals(ExitCode.FINE, batch.code(), batch.text());
     assertTrue(Files.exists(dir.resolve("yardloom-batch/b/tables/beds.csv")), batch.text());
+  }
+
+  /** What lies where the start script keeps its class archive is used only if nobody else's. */
+  @Test
+  void packaged_archiveOfSomebodyElse_isNotUsedAndNothingBreaks() throws Exception {
+    Path bin = Files.createDirectories(dir.resolve("home/bin"));
+    Path lib = Files.createDirectories(dir.resolve("home/lib"));
+    Path script = bin.resolve("yardloom");
+    Files.copy(LIB.resolveSibling("bin").resolve("yardloom"), script);
+    for (Path jar : jars()) {
+      Files.copy(jar, lib.resolve(jar.getFileName()));
+    }
+    Path notes = Path.of(System.getProperty("java.home"), "release");
+    String sum = run("bash", "-c", "cksum < '" + notes + "'").text().split(" ")[0];
+    Path archive = dir.resolve("home/classes-" + sum + ".jsa");
+
+    Files.writeString(archive, "noise");
+    assertUsed(script, true);
+    Files.setPosixFilePermissions(archive, PosixFilePermissions.fromString("rw-rw-rw-"));
+    assertUsed(script, false);
+    Files.delete(archive);
+    Path other = Files.writeString(dir.resolve("other.jsa"), "noise");
+    Files.createSymbolicLink(archive, other);
+    assertUsed(script, false);
+    assertEquals("noise", Files.readString(other));
+  }
+
+  private void assertUsed(Path script, boolean used) throws IOException, InterruptedException {
+    Ended ended = run("bash", "-x", script.toString(), "--version");
+    assertEquals(ExitCode.FINE, ended.code(), ended.text());
+    assertTrue(ended.text().contains("yardloom 0."), ended.text());
+    assertEquals(used, ended.text().contains("SharedArchiveFile="), ended.text());
   }
 }

@@ -100,6 +100,20 @@ class WordsSearchTest {
     }
   }
 
+  /** Names of rows are found though no word speaks of them; spellings of units too. */
+  @ParameterizedTest
+  @CsvSource({
+    "tomato, tomato, plants",
+    "urbana-il, urbana-il, climates",
+    "litre, L, units",
+    "apple, apple (semi-dwarf), plants"
+  })
+  void rowOfAList_isFoundByItsName(String asked, String row, String list) {
+    String said = words(asked.split(" "));
+    assertTrue(
+        said.contains(String.format("  %-22s words %s\n", row, list)), asked + " says " + said);
+  }
+
   @Test
   void whatNothingSpeaksOf_isWrongUseWithTheLists() {
     Run run = Run.in(Path.of("."), "words", "zeppelin");

@@ -75,6 +75,7 @@ gate 'back gate', point(30.ft, 59.ft), width: 4.ft
 hedge 'bay hedge', line([point(69.ft, 20.ft), point(69.ft, 40.ft)]), height: 4.ft, spacing: 30.inch, standing: false
 paving 'slab', rect(2.ft, 20.ft, 5.ft, 6.ft), surface: 'concrete', standing: false
 paving 'flags', rect(2.ft, 10.ft, 5.ft, 6.ft), surface: 'flagstone', standing: false
+truckLane 'lane', line([point(68.5.ft, 0.ft), point(68.5.ft, 5.ft)]), width: 3.ft, standing: false
 structure 'shed', rect(45.ft, 20.ft, 7.ft, 6.ft), height: 8.ft, standing: false
 path('way', line([point(17.ft, 30.ft), point(17.ft, 56.ft)]), width: 3.ft, use: 'barrow') { layer 'decomposed granite', 2.inch }
 bestSpot 60.sqft, crop: 'kale'
