@@ -17,6 +17,7 @@ import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.PhaseDays;
+import yardloom.facts.work.PlantedLater;
 import yardloom.facts.work.PlantingDay;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.ElementId;
@@ -97,6 +98,13 @@ public final class YardFacts {
   /** Usual days of planting; given by planting, read by planting and work. */
   public static final FactKey<PlantingWindow> PLANTING_WINDOWS =
       FactKey.many("planting.windows", PlantingWindow.class).called("days of planting");
+
+  /**
+   * Beds and trees of which kinds are planted in a later season than the work; given by planting,
+   * read by materials.
+   */
+  public static final FactKey<PlantedLater> PLANTED_LATER =
+      FactKey.many("planting.later", PlantedLater.class).called("beds planted later");
 
   /** Chips that the kinds of a bed bear; given by planting, read by materials. */
   public static final FactKey<BorneDepth> BORNE_DEPTHS =

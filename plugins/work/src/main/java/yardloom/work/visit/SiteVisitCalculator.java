@@ -124,24 +124,24 @@ public final class SiteVisitCalculator implements Calculator {
   }
 
   /**
-   * Phases without a day between them; the call for the marks and the looking after by themselves.
+   * Phases without a free day between them; the call for the marks and the looking after by themselves.
    */
   private static List<Stay> runs(List<PhaseTime> phases) {
     List<Stay> runs = new ArrayList<>();
-    int free = -1;
+    int done = -1;
     WorkPhase before = WorkPhase.MARK;
     for (PhaseTime time : phases) {
       boolean isAlone = before == WorkPhase.MARK || time.phase().id() == WorkPhase.ESTABLISH;
-      if (isAlone || time.firstDay() != free) {
+      if (isAlone || time.firstDay() > done + 1) {
         Stay run = new Stay();
         run.from = time.start();
         runs.add(run);
       }
       Stay run = runs.get(runs.size() - 1);
       run.phases.add(time);
-      run.days += time.days();
+      run.days = time.lastDay() - run.phases.get(0).firstDay() + 1;
       run.add(time.phase().id().title(), time.hours());
-      free = time.firstDay() + time.days();
+      done = time.lastDay();
       before = time.phase().id();
     }
     return runs;
