@@ -18,8 +18,8 @@ import yardloom.kernel.unit.Volume;
  * all of theirs with the cardboard; ground that compost covers, and ground without cardboard, gets
  * all of its chips last, after planting and dripline; cardboard without compost gets a first lift
  * of 2 in (at most half the depth) with it and the rest last. Last is with the finish, or, where
- * plants of another season come, after those. Lifts share the volume as they share
- * the depth, since both taper over the same width, and add up to it.
+ * plants of another season come, after those. Lifts share the volume as they share the depth, since
+ * both taper over the same width, and add up to it.
  *
  * <p>References: common practice of sheet mulching; no publication is needed.
  */
@@ -62,8 +62,7 @@ final class ChipLifts {
             .from("depth", depth)
             .from("first lift", first)
             .gives(depth.value().minus(first.value()));
-    return List.of(
-        lift(WorkPhase.SHEET, first, depth, volume), lift(last, rest, depth, volume));
+    return List.of(lift(WorkPhase.SHEET, first, depth, volume), lift(last, rest, depth, volume));
   }
 
   private static LaidLayer lift(

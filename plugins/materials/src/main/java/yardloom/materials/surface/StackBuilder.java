@@ -96,8 +96,7 @@ final class StackBuilder {
     if (mulch.value().metres() > 0) {
       Derived<Length> depth = weed.map(w -> deeper(mulch, w)).orElse(mulch);
       chips.addAll(
-          ChipLifts.of(
-              kind, sheets.isPresent(), covered, last, depth, chips(shape, area, depth)));
+          ChipLifts.of(kind, sheets.isPresent(), covered, last, depth, chips(shape, area, depth)));
     }
     chips.stream().filter(c -> c.phase() != last).forEach(stack::add);
     if (driplines.containsKey(of.id())) {

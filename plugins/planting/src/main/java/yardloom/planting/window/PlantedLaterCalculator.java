@@ -29,11 +29,11 @@ import yardloom.planting.placing.Planting;
 /**
  * Gives the beds and trees of which kinds are planted in another season than the rest.
  *
- * <p>The crew plants two weeks or more after it begins: woody plants and all else each on the day on
- * which all are in season that can be before the first of them no longer is; and it stays for some
- * six weeks from the later of the two. A kind that is not in season till then is planted later
- * (common practice). Where the
- * plan says no first day or no days of planting are known, everything is planted at once.
+ * <p>The crew plants two weeks or more after it begins: woody plants and all else each on the day
+ * on which all are in season that can be before the first of them no longer is; and it stays for
+ * some six weeks from the later of the two. A kind that is not in season till then is planted later
+ * (common practice). Where the plan says no first day or no days of planting are known, everything
+ * is planted at once.
  */
 public final class PlantedLaterCalculator implements Calculator {
   /** Nothing is planted before from the beginning of the work … */

@@ -8,11 +8,12 @@ import java.util.Map;
 /**
  * When loads of one phase are tipped, so that no two heaps lie on one spot.
  *
- * <p>The crew spreads all loads of the phase one after the other, at an even pace from its beginning
- * to its end. A load is tipped once the one before it on the same spot is spread, the first of each
- * spot when the phase begins: at {@code t = begins + spread before / all × (ends − begins)}, in days
- * since the morning of its first. What would come in the last quarter of a day comes first thing on
- * the next, unless that was the last day. Loads hold something; without loads there are no times.
+ * <p>The crew spreads all loads of the phase one after the other, at an even pace from its
+ * beginning to its end. A load is tipped once the one before it on the same spot is spread, the
+ * first of each spot when the phase begins: at {@code t = begins + spread before / all × (ends −
+ * begins)}, in days since the morning of its first. What would come in the last quarter of a day
+ * comes first thing on the next, unless that was the last day. Loads hold something; without loads
+ * there are no times.
  *
  * <p>References: arithmetic; the quarter is common practice, since nobody wants a truck at the end
  * of the day.

@@ -24,13 +24,12 @@ import yardloom.work.labour.Workdays;
  *
  * <p>One crew does one phase after the other, a new one on the same day where hours are left of it;
  * {@link CrewDays} says when not. Of the phases that wait for no other, the one goes first that can
- * begin first. The visits after the work
- * are those of {@link LookAfter}. With a start date, days are Monday to Friday without the days off
- * that are named. Planting waits for the first of the {@link PlantingVisit}s and has the hours of
- * that one only, since the others have their own days; what lies over plants waits for the last
- * visit that plants them. Where no kinds are known, planting does not fall between six weeks before
- * the first frost and the last frost. A circle of phases or an unknown one is CYCLE or
- * UNKNOWN_WORD.
+ * begin first. The visits after the work are those of {@link LookAfter}. With a start date, days
+ * are Monday to Friday without the days off that are named. Planting waits for the first of the
+ * {@link PlantingVisit}s and has the hours of that one only, since the others have their own days;
+ * what lies over plants waits for the last visit that plants them. Where no kinds are known,
+ * planting does not fall between six weeks before the first frost and the last frost. A circle of
+ * phases or an unknown one is CYCLE or UNKNOWN_WORD.
  *
  * <p>Where trees and shrubs would keep the crew waiting for their season for more than four weeks,
  * the ground is covered first and they are planted through the cover (common practice).
@@ -227,8 +226,7 @@ public final class PhaseSchedule {
   private double planted(Set<String> kinds, LocalDate start) {
     double last = 0;
     for (PhaseTime time : times) {
-      for (PlantingVisit visit :
-          PlantingVisit.laterThan(time, given.windows(), work.workdays())) {
+      for (PlantingVisit visit : PlantingVisit.laterThan(time, given.windows(), work.workdays())) {
         if (visit.kinds().keySet().stream().anyMatch(kinds::contains)) {
           int day = work.workdays().number(start, visit.date());
           last = Math.max(last, day - 1 + days.of(visit.hours(given.kinds())));
@@ -250,7 +248,8 @@ public final class PhaseSchedule {
     if (visits.isEmpty()) {
       return new Next(phase, free, hours, "");
     }
-    String why = given.months().dry().isEmpty() ? "" : "first weeks after planting, then dry months";
+    String why =
+        given.months().dry().isEmpty() ? "" : "first weeks after planting, then dry months";
     return new Next(phase, work.workdays().number(start, visits.get(0).date()) - 1, hours, why);
   }
 

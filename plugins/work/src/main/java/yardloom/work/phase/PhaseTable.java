@@ -58,24 +58,24 @@ public final class PhaseTable implements TableMaker {
         Table.titled(id(), "Phases")
             .column(Column.text("phase", "Phase"))
             .column(Column.of("day", "Working day", Measure.COUNT))
-            .column(Column.of("at", "Hours into it", Measure.HOURS))
             .column(Column.of("days", "Days on the calendar", Measure.COUNT))
             .column(Column.of("hours", "Hours of one person", Measure.HOURS))
             .column(Column.text("from", "From"))
             .column(Column.text("to", "To"))
-            .column(Column.text("after", "After"));
+            .column(Column.text("after", "After"))
+            .column(Column.of("at", "Begins, hours into the day", Measure.HOURS));
     WorkSettings work = WorkSettings.of(plan);
     for (PhaseTime t : facts.all(PhaseTime.FACT)) {
       String after = String.join(", ", t.phase().after().stream().map(x -> x.title(plan)).toList());
       table.row(
           Cell.text(t.phase().title(plan)),
           Cell.number(t.firstDay()),
-          Cell.of(TimeSpan.hours(t.gone() * work.hoursPerDay())),
           Cell.number(t.days()),
           Cell.of(TimeSpan.hours(t.hours())),
           date(t.start()),
           date(t.end()),
-          Cell.text(waits(t, after)));
+          Cell.text(waits(t, after)),
+          Cell.of(TimeSpan.hours(t.gone() * work.hoursPerDay())));
     }
     frost(plan, facts).ifPresent(table::note);
     later(facts).ifPresent(table::note);

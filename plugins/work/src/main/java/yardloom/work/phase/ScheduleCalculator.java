@@ -87,9 +87,7 @@ public final class ScheduleCalculator implements Calculator {
                 in.all(YardFacts.PLANTING_WINDOWS),
                 KindHours.byKind(in.all(KindHours.FACT)),
                 months(in),
-                in.all(YardFacts.LOADS).stream()
-                    .map(BulkLoads::phase)
-                    .collect(Collectors.toSet()),
+                in.all(YardFacts.LOADS).stream().map(BulkLoads::phase).collect(Collectors.toSet()),
                 under(in.all(YardFacts.SURFACES), in.all(YardFacts.STANDS))));
     scheduled.times().forEach(t -> give(t, out));
     scheduled.care().forEach(v -> out.give(CareVisit.FACT, v));

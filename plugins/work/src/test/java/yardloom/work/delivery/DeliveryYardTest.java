@@ -44,9 +44,9 @@ class DeliveryYardTest {
   /**
    * 900 sq ft at 3 in of compost are 8.33 cu yd, 9.17 with a tenth more, ordered as 9.5: trucks of
    * 5 and 4.5. The path's 240 sq ft at 4 in are 2.96, ordered as 3.5, and 2 in of chips on the
-   * greens 5.56, ordered as 6.5. The cardboard takes 21 of 15 h a day from Friday morning, 1.4 days,
-   * for 13 cu yd: 5 are gone after 0.54 of the first, and 9.5 after 1.02. Its chips follow on Monday
-   * at 0.4 of the day.
+   * greens 5.56, ordered as 6.5. The cardboard takes 21 of 15 h a day from Friday morning, 1.4
+   * days, for 13 cu yd: 5 are gone after 0.54 of the first, and 9.5 after 1.02. Its chips follow on
+   * Monday at 0.4 of the day.
    */
   @Test
   void oneDropZone_takesCompostThenChips() {

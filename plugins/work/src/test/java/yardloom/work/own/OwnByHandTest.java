@@ -134,10 +134,10 @@ class OwnByHandTest {
 
   /**
    * Monday 14 September: three days of waiting for the marks; on Thursday the 17th 0.4 + 0.8 h of
-   * three people, then 14 h of earthwork, 4.7 of its 7, its edging ordered a week before, the edges'
-   * 2.6 h, and at 6.0 the head. Nothing is planted: visits follow Monday the 21st, when the work is
-   * done, by one, two, four and six weeks, then weekly for eight from 9 November to 28 December,
-   * working days 11 to 76.
+   * three people, then 14 h of earthwork, 4.7 of its 7, its edging ordered a week before, the
+   * edges' 2.6 h, and at 6.0 the head. Nothing is planted: visits follow Monday the 21st, when the
+   * work is done, by one, two, four and six weeks, then weekly for eight from 9 November to 28
+   * December, working days 11 to 76.
    */
   @Test
   void phasesAndOrders_followThem() {
@@ -145,9 +145,9 @@ class OwnByHandTest {
     Results r = PlanKit.run(plan);
     assertHas(
         printed("materials-phases", plan, r),
-        "Earthwork | 4 | 0.4 | 1 | 14.0 | 17 Sep 2026 | 17 Sep 2026 | Stake out, Mow low",
-        "Head assembly | 4 | 6.0 | 1 | 1.0 | 17 Sep 2026 | 17 Sep 2026 | Edges and trench",
-        "Establish | 11 | 0.0 | 66 | 12.0 | 28 Sep 2026 | 28 Dec 2026 | Finish mulch");
+        "Earthwork | 4 | 1 | 14.0 | 17 Sep 2026 | 17 Sep 2026 | Stake out, Mow low | 0.4",
+        "Head assembly | 4 | 1 | 1.0 | 17 Sep 2026 | 17 Sep 2026 | Edges and trench | 6.0",
+        "Establish | 11 | 66 | 12.0 | 28 Sep 2026 | 28 Dec 2026 | Finish mulch | 0.0");
     assertHas(
         printed("materials-orders-by-phase", plan, r),
         "Earthwork | edging | 40.0 ft | 7 | 10 Sep 2026",

@@ -56,8 +56,7 @@ class PhaseScheduleTest {
       List<PlantingWindow> windows) {
     return PhaseSchedule.of(
             phases,
-            new PhaseSchedule.Given(
-                hours, work, windows, Map.of(), ALL_YEAR, Set.of(), Map.of()))
+            new PhaseSchedule.Given(hours, work, windows, Map.of(), ALL_YEAR, Set.of(), Map.of()))
         .times();
   }
 
@@ -233,7 +232,11 @@ class PhaseScheduleTest {
   @Test
   void planting_waitsForItsFirstVisit_onAWorkingDay() {
     List<PhaseTime> times =
-        schedule(List.of(phase(WorkPhase.PLANT)), Map.of(), work("2027-03-20", "04-20", "10-20"), List.of(window("tomato", "05-09", "05-22")));
+        schedule(
+            List.of(phase(WorkPhase.PLANT)),
+            Map.of(),
+            work("2027-03-20", "04-20", "10-20"),
+            List.of(window("tomato", "05-09", "05-22")));
     // 9 May 2027 is a Sunday.
     assertEquals(LocalDate.parse("2027-05-10"), times.get(0).start().orElseThrow());
     assertEquals("waits for the season of its plants", times.get(0).why());
@@ -245,7 +248,11 @@ class PhaseScheduleTest {
     PlantingWindow pear =
         new PlantingWindow("pear", WorkPhase.TREES, window("pear", "11-15", "12-20").periods());
     List<PhaseTime> times =
-        schedule(List.of(phase(WorkPhase.TREES), phase(WorkPhase.PLANT)), Map.of(), work("2027-10-04", "04-20", "10-20"), List.of(window("kale", "03-28", "05-14"), pear));
+        schedule(
+            List.of(phase(WorkPhase.TREES), phase(WorkPhase.PLANT)),
+            Map.of(),
+            work("2027-10-04", "04-20", "10-20"),
+            List.of(window("kale", "03-28", "05-14"), pear));
     // 15 November 2027 is a Monday; 28 March 2028 a Tuesday.
     assertEquals(LocalDate.parse("2027-11-15"), times.get(0).start().orElseThrow());
     assertEquals(LocalDate.parse("2028-03-28"), times.get(1).start().orElseThrow());
@@ -254,8 +261,8 @@ class PhaseScheduleTest {
   /**
    * Marks take three working days from Wednesday 23 December 2026: with Christmas of every year and
    * Monday the 28th off these are the 23rd, 24th and 29th; the 17 h of stakes are 1.7 days and end
-   * on the 31st, and with New Year's Day off mowing, of which 3 of 4 h fit into
-   * that day, ends on Monday the 4th.
+   * on the 31st, and with New Year's Day off mowing, of which 3 of 4 h fit into that day, ends on
+   * Monday the 4th.
    */
   @Test
   void daysOff_areNoWorkingDays() {
@@ -309,13 +316,15 @@ class PhaseScheduleTest {
     PlantingWindow pear =
         new PlantingWindow("pear", WorkPhase.TREES, window("pear", from, until).periods());
     return schedule(
-            List.of(
-                phase(WorkPhase.EDGE),
-                phase(WorkPhase.TREES, WorkPhase.EDGE),
-                phase(WorkPhase.SHEET, WorkPhase.EDGE, WorkPhase.TREES),
-                phase(WorkPhase.PLANT, WorkPhase.SHEET),
-                phase(WorkPhase.FINISH, WorkPhase.SHEET, WorkPhase.PLANT)),
-            Map.of(WorkPhase.EDGE, 10.0, WorkPhase.PLANT, 10.0), work("2027-10-04", "04-20", "10-20"), List.of(window("kale", "03-28", "05-14"), pear));
+        List.of(
+            phase(WorkPhase.EDGE),
+            phase(WorkPhase.TREES, WorkPhase.EDGE),
+            phase(WorkPhase.SHEET, WorkPhase.EDGE, WorkPhase.TREES),
+            phase(WorkPhase.PLANT, WorkPhase.SHEET),
+            phase(WorkPhase.FINISH, WorkPhase.SHEET, WorkPhase.PLANT)),
+        Map.of(WorkPhase.EDGE, 10.0, WorkPhase.PLANT, 10.0),
+        work("2027-10-04", "04-20", "10-20"),
+        List.of(window("kale", "03-28", "05-14"), pear));
   }
 
   /**
