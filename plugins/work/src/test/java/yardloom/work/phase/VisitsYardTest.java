@@ -558,7 +558,7 @@ class VisitsYardTest {
         told.get(0));
     assertTrue(
         printed("materials-phases").stream()
-            .anyMatch(p -> p.endsWith(" | first weeks after planting, then dry months")),
+            .anyMatch(p -> p.endsWith(" | first weeks after planting, then dry months | 0.0")),
         () -> printed("materials-phases").toString());
   }
 
