@@ -15,6 +15,7 @@ import yardloom.facts.mulch.SoilTop;
 import yardloom.facts.mulch.TopUp;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
+import yardloom.facts.work.DrawnThing;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.PhaseDays;
 import yardloom.facts.work.PlantedLater;
@@ -205,6 +206,13 @@ public final class YardFacts {
   /** What is to be done; given by every plugin, read by work. */
   public static final FactKey<Job> JOBS =
       FactKey.many("work.jobs", Job.class).called("what to do").byPart();
+
+  /**
+   * What is drawn beside the elements, and how it is counted; given by materials and water, read by
+   * work.
+   */
+  public static final FactKey<DrawnThing> DRAWN =
+      FactKey.many("work.drawn", DrawnThing.class).called("what is drawn beside elements").byPart();
 
   /**
    * Elements whose items and tasks are counted elsewhere; given by work for what the plan counts
