@@ -144,8 +144,7 @@ public final class HardGoodsCalculator implements Calculator {
       bought.add("wire strainers for " + t.name());
       done.add(WorkTask.STRETCH_WIRE);
     }
-    out.give(
-        YardFacts.DRAWN, new DrawnThing(t.name(), "trellis", bought, done, WorkPhase.EDGE));
+    out.give(YardFacts.DRAWN, new DrawnThing(t.name(), "trellis", bought, done, WorkPhase.EDGE));
   }
 
   private static void job(Sink out, WorkTask task, Derived<?> amount) {

@@ -58,11 +58,7 @@ public final class TankBill implements Calculator {
               + (tank.isRound() ? ", round" : ", rectangular"),
           count,
           "as many as the plan has");
-      give(
-          out,
-          VALVE,
-          count,
-          "one for each, so that it can be cleaned alone");
+      give(out, VALVE, count, "one for each, so that it can be cleaned alone");
       Derived<Integer> one = Derived.given(1, "inlet of a tank", entry.place());
       give(out, FLUSH, one, "one at each inlet");
       give(out, "inlet screen, 1/16 in (1.5 mm) mesh", one, "one at each inlet");

@@ -93,10 +93,6 @@ public final class DeliveryCalculator implements Calculator {
   }
 
   private static Optional<String> spot(String item, List<DropPile> piles) {
-    return piles.stream()
-        .filter(p -> p.isFor(item))
-        .findFirst()
-        .or(() -> piles.stream().findFirst())
-        .map(p -> p.spot().name());
+    return DropPile.taking(item, piles).map(p -> p.spot().name());
   }
 }

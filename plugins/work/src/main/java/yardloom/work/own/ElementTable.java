@@ -37,7 +37,8 @@ public final class ElementTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.BILL, YardFacts.JOBS, YardFacts.SURFACES, YardFacts.STANDS, YardFacts.DRAWN);
+    return Set.of(
+        YardFacts.BILL, YardFacts.JOBS, YardFacts.SURFACES, YardFacts.STANDS, YardFacts.DRAWN);
   }
 
   @Override
