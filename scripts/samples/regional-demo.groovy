@@ -12,8 +12,11 @@ lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 100.ft), point(0.ft, 10
   for (s in ['east', 'west', 'north']) side s, role: s == 'north' ? 'rear' : 'side', setback: 5.ft, rule: 'example only, verify locally'
 }
 building('house', rect(14.ft, 25.ft, 32.ft, 26.ft), eaves: 10.ft, ridge: 18.ft, overhang: 1.ft, roof: 'gable')
+paving 'drive', rect(48.ft, 0.ft, 11.ft, 25.ft), surface: 'concrete'
+dropZone 'drive', rect(48.5.ft, 2.ft, 10.ft, 20.ft), access: 10.ft
 sheetMulch { chips perennial: 10.inch, annual: 2.inch, path: 4.inch ; compost annual: 3.inch }
 bed 'rain basin', rect(16.ft, 57.ft, 12.ft, 4.ft), use: 'perennial'
+path 'side path', line([point(50.ft, 24.ft), point(50.ft, 55.5.ft), point(18.ft, 55.5.ft)]), width: 3.ft, use: 'barrow'
 path 'back path', line([point(34.ft, 53.ft), point(34.ft, 94.ft)]), width: 4.ft, use: 'barrow'
-bed 'kitchen bed', rect(38.ft, 66.ft, 4.ft, 24.ft), use: 'annual'
-bed 'berry bed', rect(26.ft, 66.ft, 4.ft, 24.ft), use: 'perennial'
+bed 'kitchen bed', rect(36.ft, 66.ft, 4.ft, 24.ft), use: 'annual'
+bed 'berry bed', rect(28.ft, 66.ft, 4.ft, 24.ft), use: 'perennial'

@@ -51,4 +51,13 @@ public record PlantingWindow(String plant, WorkPhase phase, List<Period> periods
     }
     throw new IllegalStateException("no day within two years is one of " + periods);
   }
+
+  /** The last date of the days in a row that begin with {@code date}; a year later at the most. */
+  public LocalDate until(LocalDate date) {
+    LocalDate last = date;
+    while (on(last.plusDays(1)).isPresent() && last.isBefore(date.plusYears(1))) {
+      last = last.plusDays(1);
+    }
+    return last;
+  }
 }

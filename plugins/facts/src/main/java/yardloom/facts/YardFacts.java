@@ -15,8 +15,10 @@ import yardloom.facts.mulch.SoilTop;
 import yardloom.facts.mulch.TopUp;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Region;
+import yardloom.facts.work.DrawnThing;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.PhaseDays;
+import yardloom.facts.work.PlantedLater;
 import yardloom.facts.work.PlantingDay;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.ElementId;
@@ -97,6 +99,13 @@ public final class YardFacts {
   /** Usual days of planting; given by planting, read by planting and work. */
   public static final FactKey<PlantingWindow> PLANTING_WINDOWS =
       FactKey.many("planting.windows", PlantingWindow.class).called("days of planting");
+
+  /**
+   * Beds and trees of which kinds are planted in a later season than the work; given by planting,
+   * read by materials.
+   */
+  public static final FactKey<PlantedLater> PLANTED_LATER =
+      FactKey.many("planting.later", PlantedLater.class).called("beds planted later");
 
   /** Chips that the kinds of a bed bear; given by planting, read by materials. */
   public static final FactKey<BorneDepth> BORNE_DEPTHS =
@@ -197,6 +206,13 @@ public final class YardFacts {
   /** What is to be done; given by every plugin, read by work. */
   public static final FactKey<Job> JOBS =
       FactKey.many("work.jobs", Job.class).called("what to do").byPart();
+
+  /**
+   * What is drawn beside the elements, and how it is counted; given by materials and water, read by
+   * work.
+   */
+  public static final FactKey<DrawnThing> DRAWN =
+      FactKey.many("work.drawn", DrawnThing.class).called("what is drawn beside elements").byPart();
 
   /**
    * Elements whose items and tasks are counted elsewhere; given by work for what the plan counts

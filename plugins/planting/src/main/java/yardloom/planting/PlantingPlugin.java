@@ -82,6 +82,7 @@ import yardloom.planting.suit.SuitWords;
 import yardloom.planting.trained.TrainedWords;
 import yardloom.planting.turn.TurnCheck;
 import yardloom.planting.turn.TurnTable;
+import yardloom.planting.window.PlantedLaterCalculator;
 import yardloom.planting.window.PlantingTimes;
 import yardloom.planting.window.ShortSeasonCheck;
 import yardloom.planting.window.StockCalculator;
@@ -128,6 +129,7 @@ public final class PlantingPlugin implements YardPlugin {
         new StockCalculator(),
         new TurnCalculator(),
         new WindowCalculator(),
+        new PlantedLaterCalculator(),
         new BorneDepthCalculator(),
         new StandCalculator(),
         new HarvestCalculator(),

@@ -59,6 +59,28 @@ class HaulFromDropZoneTest {
     assertEquals(2 * 139 * haul.oneWay().value().feet(), haul.walk().value().feet(), 1e-6);
   }
 
+  /**
+   * Two spots for chips: the trucks come to the first, so the 139 barrows of {@link #bigBed} are
+   * wheeled from there, once.
+   */
+  @Test
+  void twoSpotsOfOneMaterial_areHauledFromWhereItIsTipped() {
+    PlanKit kit = bigBed();
+    tip(kit, PlanKit.box(60, 0, 20, 20), null);
+    PileWords.dropZone(
+        kit.words(), "lane", PlanKit.box(-30, 0, 20, 20), null, null, null, null, 1, null);
+    Results r = PlanKit.run(kit.plan());
+    List<Haul> chips =
+        r.all(YardFacts.HAULS).stream().filter(h -> h.item().equals("wood-chip mulch")).toList();
+    assertEquals(139, chips.stream().mapToInt(h -> h.trips().value()).sum());
+    assertEquals(1, chips.size());
+    assertEquals("drive", chips.get(0).from());
+    assertTrue(
+        PlanKit.printed("work-deliveries", kit.plan(), r).stream()
+            .filter(d -> d.contains("wood-chip"))
+            .allMatch(d -> d.contains("| drive |")));
+  }
+
   @Test
   void way_roundAHouse_bendsAtItsCorners() {
     // House 10 × 10 m between two points 5 m off its sides: round the corners grown by 0.4 m the

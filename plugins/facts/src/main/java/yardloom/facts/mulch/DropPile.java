@@ -1,5 +1,7 @@
 package yardloom.facts.mulch;
 
+import java.util.List;
+import java.util.Optional;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -25,6 +27,17 @@ public record DropPile(
     Length length,
     Point middle,
     boolean fits) {
+  /**
+   * The heap that all loads of {@code item} come to and are carried from: the first whose spot is
+   * named for it, else the first of all; none without heaps.
+   */
+  public static Optional<DropPile> taking(String item, List<DropPile> piles) {
+    return piles.stream()
+        .filter(p -> p.isFor(item))
+        .findFirst()
+        .or(() -> piles.stream().findFirst());
+  }
+
   /** Whether its spot is named for what the bill calls {@code item}. */
   public boolean isFor(String item) {
     return spot.material().title().equals(item);

@@ -11,7 +11,7 @@ import yardloom.kernel.table.SheetUse;
  *
  * <p>Trees and shrubs go in before the cardboard, since their holes would go through it; all else
  * is set through it into the compost. What covers the cardboard is laid with it, the dripline on
- * that, and the chips of beds last.
+ * that, and the chips of beds last; those of beds that are planted in another season, then.
  */
 public enum WorkPhase implements SheetUse {
   MARK("Mark utilities"),
@@ -29,6 +29,8 @@ public enum WorkPhase implements SheetUse {
   PLANT("Plant"),
   DRIP("Drip"),
   FINISH("Finish mulch"),
+  /** What lies over plants of another season, of annuals planted in spring for one. */
+  LATER("Mulch what is planted later"),
   ESTABLISH("Establish");
 
   private final String title;

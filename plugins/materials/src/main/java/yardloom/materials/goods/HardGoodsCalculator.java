@@ -1,5 +1,6 @@
 package yardloom.materials.goods;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -7,6 +8,7 @@ import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.MulchSurface;
+import yardloom.facts.work.DrawnThing;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
@@ -47,7 +49,7 @@ public final class HardGoodsCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(SawList.FACT, YardFacts.BILL, YardFacts.JOBS, YardFacts.CARRIES);
+    return Set.of(SawList.FACT, YardFacts.BILL, YardFacts.JOBS, YardFacts.CARRIES, YardFacts.DRAWN);
   }
 
   @Override
@@ -117,6 +119,7 @@ public final class HardGoodsCalculator implements Calculator {
             .gives(TrellisParts.posts(t.line(), t.spacing()));
     line(out, "posts for " + t.name(), posts, posts, NO_SPARES);
     job(out, WorkTask.SET_POSTS, posts);
+    drawn(t, out);
     if (t.wires() > 0) {
       Derived<Length> wire =
           Derived.by("wire = length × wires × 1.1", TrellisParts.SOURCE)
@@ -131,6 +134,17 @@ public final class HardGoodsCalculator implements Calculator {
               .gives(t.wires());
       line(out, "wire strainers for " + t.name(), strainers, strainers, NO_SPARES);
     }
+  }
+
+  private static void drawn(Trellis t, Sink out) {
+    List<String> bought = new ArrayList<>(List.of("posts for " + t.name()));
+    List<WorkTask> done = new ArrayList<>(List.of(WorkTask.SET_POSTS));
+    if (t.wires() > 0) {
+      bought.add("wire for " + t.name());
+      bought.add("wire strainers for " + t.name());
+      done.add(WorkTask.STRETCH_WIRE);
+    }
+    out.give(YardFacts.DRAWN, new DrawnThing(t.name(), "trellis", bought, done, WorkPhase.EDGE));
   }
 
   private static void job(Sink out, WorkTask task, Derived<?> amount) {

@@ -17,8 +17,9 @@ import yardloom.kernel.unit.Volume;
  * would have to be parted again. So paths and ground mulched whole, where nothing is planted, get
  * all of theirs with the cardboard; ground that compost covers, and ground without cardboard, gets
  * all of its chips last, after planting and dripline; cardboard without compost gets a first lift
- * of 2 in (at most half the depth) with it and the rest last. Lifts share the volume as they share
- * the depth, since both taper over the same width, and add up to it.
+ * of 2 in (at most half the depth) with it and the rest last. Last is with the finish, or, where
+ * plants of another season come, after those. Lifts share the volume as they share the depth, since
+ * both taper over the same width, and add up to it.
  *
  * <p>References: common practice of sheet mulching; no publication is needed.
  */
@@ -36,18 +37,20 @@ final class ChipLifts {
    * The lifts of chips.
    *
    * @param covered whether compost covers the ground below
+   * @param last the phase of what comes last
    */
   static List<LaidLayer> of(
       SurfaceKind kind,
       boolean sheeted,
       boolean covered,
+      WorkPhase last,
       Derived<Length> depth,
       Derived<Volume> volume) {
     if (kind == SurfaceKind.PATH || kind == SurfaceKind.MULCHED_GROUND) {
       return List.of(LaidLayer.bulk(Material.WOOD_CHIPS, WorkPhase.SHEET, depth, volume));
     }
     if (!sheeted || covered) {
-      return List.of(LaidLayer.bulk(Material.WOOD_CHIPS, WorkPhase.FINISH, depth, volume));
+      return List.of(LaidLayer.bulk(Material.WOOD_CHIPS, last, depth, volume));
     }
     Derived<Length> first =
         Derived.by("min(what holds cardboard, depth / 2)", PRACTICE)
@@ -59,8 +62,7 @@ final class ChipLifts {
             .from("depth", depth)
             .from("first lift", first)
             .gives(depth.value().minus(first.value()));
-    return List.of(
-        lift(WorkPhase.SHEET, first, depth, volume), lift(WorkPhase.FINISH, rest, depth, volume));
+    return List.of(lift(WorkPhase.SHEET, first, depth, volume), lift(last, rest, depth, volume));
   }
 
   private static LaidLayer lift(

@@ -44,7 +44,7 @@ public final class DepthPainter implements Painter {
 
   @Override
   public Set<SheetUse> uses() {
-    return Set.of(WorkPhase.SHEET, WorkPhase.FINISH);
+    return Set.of(WorkPhase.SHEET, WorkPhase.FINISH, WorkPhase.LATER);
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.MulchSurface;
@@ -52,16 +53,22 @@ final class StackBuilder {
   private final MulchSettings settings;
   private final List<Weed> onSite;
   private final Map<ElementId, Derived<Length>> driplines;
+  private final Set<ElementId> later;
 
   /**
    * @param onSite tough weeds of the whole site
    * @param driplines dripline by bed
+   * @param later beds and trees of which kinds are planted in another season
    */
   StackBuilder(
-      MulchSettings settings, List<Weed> onSite, Map<ElementId, Derived<Length>> driplines) {
+      MulchSettings settings,
+      List<Weed> onSite,
+      Map<ElementId, Derived<Length>> driplines,
+      Set<ElementId> later) {
     this.settings = settings;
     this.onSite = List.copyOf(onSite);
     this.driplines = Map.copyOf(driplines);
+    this.later = Set.copyOf(later);
   }
 
   MulchSurface surface(
@@ -84,18 +91,19 @@ final class StackBuilder {
     List<LaidLayer> own = kind == SurfaceKind.TREE_RING ? List.of() : own(of, area);
     stack.addAll(own);
     boolean covered = composted || !own.isEmpty();
+    WorkPhase last = later.contains(of.id()) ? WorkPhase.LATER : WorkPhase.FINISH;
     List<LaidLayer> chips = new ArrayList<>();
     if (mulch.value().metres() > 0) {
       Derived<Length> depth = weed.map(w -> deeper(mulch, w)).orElse(mulch);
       chips.addAll(
-          ChipLifts.of(kind, sheets.isPresent(), covered, depth, chips(shape, area, depth)));
+          ChipLifts.of(kind, sheets.isPresent(), covered, last, depth, chips(shape, area, depth)));
     }
-    chips.stream().filter(c -> c.phase() != WorkPhase.FINISH).forEach(stack::add);
+    chips.stream().filter(c -> c.phase() != last).forEach(stack::add);
     if (driplines.containsKey(of.id())) {
       Derived<Length> length = driplines.get(of.id());
       stack.add(new LaidLayer(Material.DRIPLINE, WorkPhase.DRIP, Optional.empty(), length));
     }
-    chips.stream().filter(c -> c.phase() == WorkPhase.FINISH).forEach(stack::add);
+    chips.stream().filter(c -> c.phase() == last).forEach(stack::add);
     return new MulchSurface(of.id(), of.place(), kind, shape, area, stack);
   }
 

@@ -1,7 +1,9 @@
 package yardloom.materials.surface;
 
 import java.util.Set;
+import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.PlantedLater;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -17,7 +19,7 @@ public final class SurfaceCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> wants() {
-    return Set.of(YardFacts.BORNE_DEPTHS, YardFacts.DRIPLINES);
+    return Set.of(YardFacts.BORNE_DEPTHS, YardFacts.DRIPLINES, YardFacts.PLANTED_LATER);
   }
 
   @Override
@@ -27,7 +29,13 @@ public final class SurfaceCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    SurfaceLayout.of(plan, in.all(YardFacts.BORNE_DEPTHS), in.all(YardFacts.DRIPLINES))
+    SurfaceLayout.of(
+            plan,
+            in.all(YardFacts.BORNE_DEPTHS),
+            in.all(YardFacts.DRIPLINES),
+            in.all(YardFacts.PLANTED_LATER).stream()
+                .map(PlantedLater::in)
+                .collect(Collectors.toSet()))
         .forEach(s -> out.give(YardFacts.SURFACES, s));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import yardloom.facts.mulch.BorneDepth;
 import yardloom.facts.mulch.Dripline;
@@ -56,7 +57,8 @@ public final class SurfaceLayout {
       Plan plan,
       MulchSettings settings,
       BorneDepths borne,
-      Map<ElementId, Derived<Length>> driplines) {
+      Map<ElementId, Derived<Length>> driplines,
+      Set<ElementId> later) {
     this.plan = plan;
     this.settings = settings;
     this.borne = borne;
@@ -64,7 +66,8 @@ public final class SurfaceLayout {
         new StackBuilder(
             settings,
             plan.attributes().all(Weed.KEY).stream().map(e -> e.value()).toList(),
-            driplines);
+            driplines,
+            later);
   }
 
   /**
@@ -72,11 +75,14 @@ public final class SurfaceLayout {
    *
    * @param borne how deep chips may lie on what grows in the beds
    * @param driplines dripline by bed
+   * @param later beds and trees of which kinds are planted in another season
    */
-  public static List<MulchSurface> of(Plan plan, List<BorneDepth> borne, List<Dripline> driplines) {
+  public static List<MulchSurface> of(
+      Plan plan, List<BorneDepth> borne, List<Dripline> driplines, Set<ElementId> later) {
     Map<ElementId, Derived<Length>> byBed = new TreeMap<>();
     driplines.forEach(d -> byBed.put(d.in(), d.length()));
-    return new SurfaceLayout(plan, MulchSettings.of(plan), new BorneDepths(borne), byBed).lay();
+    return new SurfaceLayout(plan, MulchSettings.of(plan), new BorneDepths(borne), byBed, later)
+        .lay();
   }
 
   private List<MulchSurface> lay() {

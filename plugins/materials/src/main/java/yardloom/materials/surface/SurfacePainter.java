@@ -53,7 +53,7 @@ public final class SurfacePainter implements Painter {
 
   @Override
   public Set<SheetUse> uses() {
-    return Set.of(WorkPhase.SHEET, WorkPhase.FINISH);
+    return Set.of(WorkPhase.SHEET, WorkPhase.FINISH, WorkPhase.LATER);
   }
 
   @Override

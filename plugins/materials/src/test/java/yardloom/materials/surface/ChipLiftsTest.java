@@ -21,6 +21,7 @@ class ChipLiftsTest {
         kind,
         sheeted,
         covered,
+        WorkPhase.FINISH,
         Derived.given(Length.inches(depthIn), "depth", SourceRef.NONE),
         Derived.given(Volume.cubicFeet(9 * depthIn), "volume", SourceRef.NONE));
   }

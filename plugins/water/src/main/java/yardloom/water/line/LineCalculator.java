@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.DrawnThing;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
@@ -68,7 +70,8 @@ public final class LineCalculator implements Calculator {
         TankZone.KEY,
         Trenches.KEY,
         YardFacts.BILL,
-        YardFacts.JOBS);
+        YardFacts.JOBS,
+        YardFacts.DRAWN);
   }
 
   @Override
@@ -92,11 +95,29 @@ public final class LineCalculator implements Calculator {
     dug.filter(t -> t.length().value().metres() > 0)
         .map(t -> new Job(WorkTask.DIG_TRENCH, WorkPhase.EDGE, t.length()))
         .ifPresent(job -> out.give(YardFacts.JOBS, job));
+    List<String> pipes = new ArrayList<>();
     List<List<ElementId>> inZones = in.all(Zone.KEY).stream().map(Zone::beds).toList();
     for (LineBill.Item item : LineBill.of(plan, in.all(DripRun.KEY), lines, inZones, now, dug)) {
       out.give(YardFacts.BILL, item.line());
+      if (item.task().filter(WorkTask.LAY_PIPE::equals).isPresent()) {
+        pipes.add(BillLine.stem(item.line().item()));
+      }
       item.job().ifPresent(job -> out.give(YardFacts.JOBS, job));
     }
+    drawn(pipes).ifPresent(thing -> out.give(YardFacts.DRAWN, thing));
+  }
+
+  /** The pipes in their trenches; none where no bed has a line. */
+  private static Optional<DrawnThing> drawn(List<String> pipes) {
+    return pipes.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new DrawnThing(
+                "pipes from the source to the beds",
+                "supply",
+                pipes,
+                List.of(WorkTask.DIG_TRENCH, WorkTask.LAY_PIPE, WorkTask.SET_FITTING),
+                WorkPhase.EDGE));
   }
 
   private static List<LineWays.Feed> feeds(Map<String, DripRun> beds) {

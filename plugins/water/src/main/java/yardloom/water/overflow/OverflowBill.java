@@ -1,11 +1,13 @@
 package yardloom.water.overflow;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.DrawnThing;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
@@ -27,6 +29,8 @@ public final class OverflowBill implements Calculator {
       Source.commonPractice("a tenth more than drawn, for bends and offcuts");
   private static final double ALLOWANCE = 1.1;
 
+  private static final String PIPE = "overflow pipe";
+
   @Override
   public String id() {
     return "water.overflow-bill";
@@ -34,7 +38,7 @@ public final class OverflowBill implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(YardFacts.BILL, YardFacts.JOBS);
+    return Set.of(YardFacts.BILL, YardFacts.JOBS, YardFacts.DRAWN);
   }
 
   @Override
@@ -55,7 +59,7 @@ public final class OverflowBill implements Calculator {
           new BillLine(
               BillGroup.IRRIGATION,
               WorkPhase.EARTH,
-              "overflow pipe, " + size + " inside",
+              PIPE + ", " + size + " inside",
               Optional.empty(),
               Optional.empty(),
               exact,
@@ -67,11 +71,27 @@ public final class OverflowBill implements Calculator {
       // It lies in a trench, so that it drains and is not kicked off.
       out.give(YardFacts.JOBS, new Job(WorkTask.DIG_TRENCH, WorkPhase.EARTH, exact));
       out.give(YardFacts.JOBS, new Job(WorkTask.LAY_PIPE, WorkPhase.EARTH, exact));
+      out.give(
+          YardFacts.DRAWN,
+          new DrawnThing(
+              PIPE + " from " + pipe.from(),
+              "overflow",
+              List.of(PIPE),
+              List.of(WorkTask.DIG_TRENCH, WorkTask.LAY_PIPE),
+              WorkPhase.EARTH));
     }
     for (Entry<Basin> entry : plan.attributes().all(Basin.KEY)) {
       if (plan.isNow(entry)) {
         Derived<Volume> earth = BasinTable.holds(entry);
         out.give(YardFacts.JOBS, new Job(WorkTask.DIG_EARTH, WorkPhase.EARTH, earth));
+        out.give(
+            YardFacts.DRAWN,
+            new DrawnThing(
+                entry.value().name(),
+                "basin",
+                List.of(),
+                List.of(WorkTask.DIG_EARTH),
+                WorkPhase.EARTH));
       }
     }
   }

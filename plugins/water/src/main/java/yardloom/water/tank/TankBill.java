@@ -1,10 +1,12 @@
 package yardloom.water.tank;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.BillGroup;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.DrawnThing;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
@@ -25,6 +27,11 @@ public final class TankBill implements Calculator {
   private static final Source BASE =
       Source.commonPractice("a tank stands on level, firm ground as large as itself");
 
+  private static final String TANK = "tank";
+  private static final String VALVE = "valve at the foot of a tank";
+  private static final String FLUSH = "first-flush pipe with a cap to clean it";
+  private static final String STAND = "stand of a tank";
+
   @Override
   public String id() {
     return "water.tank-bill";
@@ -32,7 +39,7 @@ public final class TankBill implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(YardFacts.BILL, YardFacts.JOBS);
+    return Set.of(YardFacts.BILL, YardFacts.JOBS, YardFacts.DRAWN);
   }
 
   @Override
@@ -45,25 +52,31 @@ public final class TankBill implements Calculator {
       Derived<Integer> count = Derived.given(tank.body().count(), "tanks linked", entry.place());
       give(
           out,
-          "tank of "
+          TANK
+              + " of "
               + WaterText.both(plan, tank.body().each())
               + (tank.body().isRound() ? ", round" : ", rectangular"),
           count,
           "as many as the plan has");
-      give(
-          out,
-          "valve at the foot of a tank",
-          count,
-          "one for each, so that it can be cleaned alone");
+      give(out, VALVE, count, "one for each, so that it can be cleaned alone");
       Derived<Integer> one = Derived.given(1, "inlet of a tank", entry.place());
-      give(out, "first-flush pipe with a cap to clean it", one, "one at each inlet");
+      give(out, FLUSH, one, "one at each inlet");
       give(out, "inlet screen, 1/16 in (1.5 mm) mesh", one, "one at each inlet");
       out.give(YardFacts.JOBS, new Job(WorkTask.ASSEMBLE_HEAD, WorkPhase.HEAD, count));
       out.give(YardFacts.JOBS, new Job(WorkTask.SET_TANK, WorkPhase.HEAD, ground(tank, entry)));
-      if (tank.body().stand().metres() > 0) {
+      boolean stands = tank.body().stand().metres() > 0;
+      out.give(
+          YardFacts.DRAWN,
+          new DrawnThing(
+              tank.name(),
+              "tank",
+              stands ? List.of(TANK, VALVE, FLUSH, STAND) : List.of(TANK, VALVE, FLUSH),
+              List.of(WorkTask.SET_TANK, WorkTask.ASSEMBLE_HEAD),
+              WorkPhase.HEAD));
+      if (stands) {
         give(
             out,
-            "stand of a tank, " + Say.depth(tank.body().stand(), plan.info().units()) + " high",
+            STAND + ", " + Say.depth(tank.body().stand(), plan.info().units()) + " high",
             count,
             "one for each, of masonry or posts that bear the full tank");
       }

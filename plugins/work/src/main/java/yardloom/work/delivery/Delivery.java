@@ -17,6 +17,7 @@ import yardloom.kernel.unit.Volume;
  * @param day working day, counted from 1
  * @param date of that day, if the plan gives a start
  * @param when in the day
+ * @param isAfterOther whether another heap lay on the spot in the phase
  */
 public record Delivery(
     int number,
@@ -26,16 +27,23 @@ public record Delivery(
     Optional<String> spot,
     int day,
     Optional<LocalDate> date,
-    When when) {
+    When when,
+    boolean isAfterOther) {
   /** In the order in which they come. */
   public static final FactKey<Delivery> FACT =
       FactKey.many("work.deliveries", Delivery.class).called("deliveries").byPart();
 
-  /** The part of the day, by the heap that lies there before. */
+  /** How tables say when: the time of day, and after what. */
+  public String said() {
+    boolean waits = isAfterOther && when != When.FIRST_THING;
+    return when.title() + (waits ? ", once the heap is spread" : "");
+  }
+
+  /** The part of the day. */
   public enum When {
     FIRST_THING("first thing"),
-    BEFORE_NOON("before noon, once the heap is spread"),
-    AFTER_NOON("after noon, once the heap is spread");
+    BEFORE_NOON("before noon"),
+    AFTER_NOON("after noon");
 
     private final String title;
 

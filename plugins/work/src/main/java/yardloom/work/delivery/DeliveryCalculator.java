@@ -60,7 +60,8 @@ public final class DeliveryCalculator implements Calculator {
               trucks.stream()
                   .map(t -> new DeliveryDays.Load(t.spot().orElse(""), t.load().cubicMetres()))
                   .toList(),
-              phase.days());
+              phase.gone(),
+              phase.gone() + phase.ends() - phase.begins());
       for (int i = 0; i < trucks.size(); i++) {
         Truck truck = trucks.get(i);
         int day = phase.firstDay() + times.get(i).day();
@@ -74,7 +75,8 @@ public final class DeliveryCalculator implements Calculator {
                 truck.spot(),
                 day,
                 work.start().map(s -> work.workdays().day(s, day)),
-                times.get(i).when()));
+                times.get(i).when(),
+                times.get(i).isAfterOther()));
       }
     }
   }
@@ -91,10 +93,6 @@ public final class DeliveryCalculator implements Calculator {
   }
 
   private static Optional<String> spot(String item, List<DropPile> piles) {
-    return piles.stream()
-        .filter(p -> p.isFor(item))
-        .findFirst()
-        .or(() -> piles.stream().findFirst())
-        .map(p -> p.spot().name());
+    return DropPile.taking(item, piles).map(p -> p.spot().name());
   }
 }

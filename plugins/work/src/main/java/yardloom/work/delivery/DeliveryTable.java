@@ -67,7 +67,7 @@ public final class DeliveryTable implements TableMaker {
           d.spot().map(Cell::text).orElse(Cell.BLANK),
           Cell.number(d.day()),
           d.date().map(Cell::of).orElse(Cell.BLANK),
-          Cell.text(d.when().title()));
+          Cell.text(d.said()));
     }
     if (all.isEmpty()) {
       return table.build();

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import yardloom.facts.Ways;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Carry;
@@ -73,16 +72,10 @@ public final class HaulCalculator implements Calculator {
     List<Shape> walls = walls(plan, ways);
     BarrowWay round = new BarrowWay(walls);
     BarrowWay open = new BarrowWay(walls, beds(plan));
-    Set<Material> named = new TreeSet<>();
-    piles.forEach(p -> named.add(p.spot().material()));
     for (DropPile pile : piles) {
       HaulWay.Finder finder = new HaulWay.Finder(plan, pile, round, open, ways);
       for (Material material : bulk(in.all(YardFacts.SURFACES))) {
-        boolean isHere =
-            named.contains(material)
-                ? pile.spot().material().equals(material)
-                : pile == piles.get(0);
-        if (isHere) {
+        if (DropPile.taking(material.title(), piles).filter(pile::equals).isPresent()) {
           layers(pile.spot(), material, in.all(YardFacts.SURFACES), finder, out);
         }
       }

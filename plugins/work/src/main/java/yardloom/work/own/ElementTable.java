@@ -1,12 +1,15 @@
 package yardloom.work.own;
 
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
+import yardloom.facts.work.DrawnThing;
 import yardloom.facts.work.Job;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
@@ -34,7 +37,8 @@ public final class ElementTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.BILL, YardFacts.JOBS, YardFacts.SURFACES, YardFacts.STANDS);
+    return Set.of(
+        YardFacts.BILL, YardFacts.JOBS, YardFacts.SURFACES, YardFacts.STANDS, YardFacts.DRAWN);
   }
 
   @Override
@@ -62,9 +66,43 @@ public final class ElementTable implements TableMaker {
           text(counted.phases().stream().map(x -> x.title(plan)).toList()),
           counted.isEmpty() ? Cell.text(why(element)) : Cell.BLANK);
     }
+    for (DrawnThing thing : drawn(facts)) {
+      table.row(
+          Cell.text(thing.name()),
+          Cell.text(thing.kind()),
+          text(bought(thing, facts)),
+          text(done(thing, facts)),
+          thing.why().isEmpty() ? Cell.text(thing.phase().title(plan)) : Cell.BLANK,
+          thing.why().isEmpty() ? Cell.BLANK : Cell.text(thing.why()));
+    }
     return table
         .note("Marks, staking, mowing, edges and clearing up are for all of the ground together.")
         .build();
+  }
+
+  private static List<DrawnThing> drawn(Facts facts) {
+    return facts.all(YardFacts.DRAWN).stream()
+        .sorted(Comparator.comparing(DrawnThing::kind).thenComparing(DrawnThing::name))
+        .toList();
+  }
+
+  /** Of what is said to be bought for a thing, what the bill has. */
+  private static Set<String> bought(DrawnThing thing, Facts facts) {
+    Set<String> bought = new TreeSet<>();
+    facts.all(YardFacts.BILL).stream()
+        .filter(line -> line.phase() == thing.phase())
+        .map(line -> BillLine.stem(line.item()))
+        .filter(item -> thing.bought().stream().anyMatch(item::startsWith))
+        .forEach(bought::add);
+    return bought;
+  }
+
+  private static Set<String> done(DrawnThing thing, Facts facts) {
+    Set<String> done = new TreeSet<>();
+    facts.all(YardFacts.JOBS).stream()
+        .filter(job -> job.phase() == thing.phase() && thing.done().contains(job.task()))
+        .forEach(job -> done.add(job.task().title()));
+    return done;
   }
 
   private static Cell text(Collection<String> parts) {

@@ -22,13 +22,14 @@ import yardloom.work.labour.Workdays;
 /**
  * Phases in an order in which each follows what it waits for, on working days.
  *
- * <p>One crew does one phase after the other; a phase takes its hours / (crew × hours a day),
- * rounded up, at least its waiting days and at least one day; the visits after the work are those
- * of {@link LookAfter}. With a start date, days are Monday to Friday without the days off that are
- * named. Planting waits for the first of the {@link PlantingVisit}s and has the hours of that one
- * only, since the others have their own days; where no kinds are known, it does not fall between
- * six weeks before the first frost and the last frost. A circle of phases or an unknown one is
- * CYCLE or UNKNOWN_WORD.
+ * <p>One crew does one phase after the other, a new one on the same day where hours are left of it;
+ * {@link CrewDays} says when not. Of the phases that wait for no other, the one goes first that can
+ * begin first. The visits after the work are those of {@link LookAfter}. With a start date, days
+ * are Monday to Friday without the days off that are named. Planting waits for the first of the
+ * {@link PlantingVisit}s and has the hours of that one only, since the others have their own days;
+ * what lies over plants waits for the last visit that plants them. Where no kinds are known,
+ * planting does not fall between six weeks before the first frost and the last frost. A circle of
+ * phases or an unknown one is CYCLE or UNKNOWN_WORD.
  *
  * <p>Where trees and shrubs would keep the crew waiting for their season for more than four weeks,
  * the ground is covered first and they are planted through the cover (common practice).
@@ -43,7 +44,44 @@ public final class PhaseSchedule {
   /** Four weeks; ground that lies mown for longer grows again. */
   private static final int LONGEST_WAIT_DAYS = 20;
 
-  private PhaseSchedule() {}
+  private final Given given;
+  private final WorkSettings work;
+  private final CrewDays days;
+  private final List<PhaseTime> times = new ArrayList<>();
+  private List<CareVisit> visits = List.of();
+
+  private PhaseSchedule(Given given) {
+    this.given = given;
+    this.work = given.work();
+    this.days = new CrewDays(work);
+  }
+
+  /**
+   * What the days depend on.
+   *
+   * @param hours hours of one person by phase; phases not named take their least days
+   * @param windows the days of each kind that is to be planted, where they are known
+   * @param kinds hours by kind, a part of those of its phase
+   * @param months which months ask for care of the plants
+   * @param byTruck phases for which trucks come
+   * @param under by phase, the kinds that grow under what it lays
+   */
+  public record Given(
+      Map<WorkPhase, Double> hours,
+      WorkSettings work,
+      List<PlantingWindow> windows,
+      Map<String, Double> kinds,
+      CareMonths months,
+      Set<WorkPhase> byTruck,
+      Map<WorkPhase, Set<String>> under) {
+    public Given {
+      hours = Map.copyOf(hours);
+      windows = List.copyOf(windows);
+      kinds = Map.copyOf(kinds);
+      byTruck = Set.copyOf(byTruck);
+      under = Map.copyOf(under);
+    }
+  }
 
   /**
    * The phases with their days.
@@ -57,39 +95,26 @@ public final class PhaseSchedule {
     }
   }
 
-  /**
-   * The schedule.
-   *
-   * @param hours hours of one person by phase id; phases not named take their least days
-   * @param windows the days of each kind that is to be planted, where they are known
-   * @param kinds hours by kind, a part of those of its phase
-   * @param months which months ask for care of the plants
-   */
-  public static Scheduled of(
-      List<Phase> phases,
-      Map<WorkPhase, Double> hours,
-      WorkSettings work,
-      List<PlantingWindow> windows,
-      Map<String, Double> kinds,
-      CareMonths months) {
-    Scheduled found = inOrder(sorted(phases), hours, work, windows, kinds, months);
+  /** The schedule. */
+  public static Scheduled of(List<Phase> phases, Given given) {
+    Scheduled found = new PhaseSchedule(given).inOrder(sorted(phases));
     return waitsLong(found.times())
-        ? inOrder(sorted(coverFirst(phases)), hours, work, windows, kinds, months)
+        ? new PhaseSchedule(given).inOrder(sorted(coverFirst(phases)))
         : found;
   }
 
   /** Whether nothing is done for weeks before the trees, and the ground is still to be covered. */
   private static boolean waitsLong(List<PhaseTime> times) {
-    int done = 1;
+    int done = 0;
     for (PhaseTime time : times) {
       if (time.phase().id() == WorkPhase.SHEET) {
         return false;
       }
       if (time.phase().id() == WorkPhase.TREES) {
-        return time.firstDay() - done > LONGEST_WAIT_DAYS
+        return time.firstDay() - done - 1 > LONGEST_WAIT_DAYS
             && times.stream().anyMatch(t -> t.phase().id() == WorkPhase.SHEET);
       }
-      done = time.firstDay() + time.days();
+      done = time.lastDay();
     }
     return false;
   }
@@ -116,80 +141,133 @@ public final class PhaseSchedule {
     return Stream.concat(after.stream(), Stream.of(other)).distinct().toList();
   }
 
-  private static Scheduled inOrder(
-      List<Phase> phases,
-      Map<WorkPhase, Double> hours,
-      WorkSettings work,
-      List<PlantingWindow> windows,
-      Map<String, Double> kinds,
-      CareMonths months) {
-    List<PhaseTime> times = new ArrayList<>();
-    List<CareVisit> visits = List.of();
-    int day = 1;
-    for (Phase phase : phases) {
-      double worked = hours.getOrDefault(phase.id(), 0.0);
-      String why = "";
-      int span = 0;
-      if (phase.id() == WorkPhase.ESTABLISH) {
-        visits = visits(work, day, times, windows, months);
-        span = (Math.max(1, work.visits().value()) - 1) * WEEK + 1;
-        if (!visits.isEmpty()) {
-          LocalDate start = work.start().orElseThrow();
-          day = work.workdays().number(start, visits.get(0).date());
-          span = work.workdays().number(start, visits.get(visits.size() - 1).date()) - day + 1;
-          why = months.dry().isEmpty() ? "" : "first weeks after planting, then dry months";
+  /**
+   * A phase as it would go on next.
+   *
+   * @param begins in working days, see {@link PhaseTime}
+   */
+  private record Next(Phase phase, double begins, double hours, String why) {}
+
+  private Scheduled inOrder(List<Phase> phases) {
+    List<Phase> left = new ArrayList<>(phases);
+    double free = 0;
+    while (!left.isEmpty()) {
+      Next next = null;
+      for (Phase phase : left) {
+        boolean isReady = left.stream().noneMatch(p -> phase.after().contains(p.id()));
+        if (isReady && (phase.id() != WorkPhase.ESTABLISH || left.size() == 1)) {
+          Next other = next(phase, free);
+          next = next == null || other.begins() < next.begins() ? other : next;
         }
       }
-      List<PlantingWindow> own = PlantingVisit.windowsOf(phase.id(), windows);
-      boolean known = !own.isEmpty();
-      if ((known || phase.id() == WorkPhase.PLANT) && work.start().isPresent()) {
-        LocalDate start = work.start().get();
-        int ready = known ? inSeason(work, start, day, own) : afterFrost(start, day, work);
-        if (ready > day) {
-          why = known ? "waits for the season of its plants" : "waits for the last frost";
-          day = ready;
-        }
-        worked -= later(own, work.workdays().day(start, day), work, kinds);
-      }
-      int first = day;
-      int days = Math.max(phase.leastDays(), work.daysFor(worked));
-      days = Math.max(days, span);
-      int last = day + days - 1;
-      times.add(
-          new PhaseTime(
-              phase,
-              first,
-              days,
-              worked,
-              work.start().map(s -> work.workdays().day(s, first)),
-              work.start().map(s -> work.workdays().day(s, last)),
-              why));
-      day = last + 1;
+      left.remove(next.phase());
+      free = add(next);
     }
     return new Scheduled(times, visits);
   }
 
-  /** The days of looking after; where nothing is planted they follow the last day of work. */
-  private static List<CareVisit> visits(
-      WorkSettings work,
-      int day,
-      List<PhaseTime> times,
-      List<PlantingWindow> windows,
-      CareMonths months) {
-    if (work.start().isEmpty()) {
-      return List.of();
+  /** Notes a phase and returns when the crew is free after it. */
+  private double add(Next next) {
+    WorkPhase id = next.phase().id();
+    double ends =
+        id == WorkPhase.ESTABLISH
+            ? next.begins() + span(next)
+            : days.end(next.begins(), next.hours(), next.phase().leastDays());
+    PhaseTime time =
+        new PhaseTime(
+            next.phase(),
+            next.begins(),
+            ends,
+            next.hours(),
+            Optional.empty(),
+            Optional.empty(),
+            next.why());
+    times.add(
+        new PhaseTime(
+            next.phase(),
+            next.begins(),
+            ends,
+            next.hours(),
+            work.start().map(s -> work.workdays().day(s, time.firstDay())),
+            work.start().map(s -> work.workdays().day(s, time.lastDay())),
+            next.why()));
+    return ends;
+  }
+
+  private Next next(Phase phase, double free) {
+    double hours = given.hours().getOrDefault(phase.id(), 0.0);
+    if (phase.id() == WorkPhase.ESTABLISH) {
+      return lookAfter(phase, CrewDays.evening(free), hours);
     }
-    Set<LocalDate> plantings = LookAfter.plantings(times, windows, work.workdays());
-    LocalDate next = work.workdays().day(work.start().get(), day);
-    return LookAfter.of(work, plantings.isEmpty() ? Set.of(next) : plantings, months);
+    double begins = days.begin(free, hours, given.byTruck().contains(phase.id()));
+    if (work.start().isEmpty()) {
+      return new Next(phase, begins, hours, "");
+    }
+    LocalDate start = work.start().get();
+    int day = (int) CrewDays.morning(begins) + 1;
+    List<PlantingWindow> own = PlantingVisit.windowsOf(phase.id(), given.windows());
+    boolean known = !own.isEmpty();
+    String why = "";
+    if (known || phase.id() == WorkPhase.PLANT) {
+      int ready = known ? inSeason(work, start, day, own) : afterFrost(start, day, work);
+      if (ready > day) {
+        why = known ? "waits for the season of its plants" : "waits for the last frost";
+        begins = ready - 1;
+      }
+      hours -= later(own, work.workdays().day(start, ready));
+    }
+    double planted = planted(given.under().getOrDefault(phase.id(), Set.of()), start);
+    return planted > begins
+        ? new Next(phase, planted, hours, "waits until what grows under it is planted")
+        : new Next(phase, begins, hours, why);
+  }
+
+  /** When the last visit is over that plants any of {@code kinds}; 0 where none is known. */
+  private double planted(Set<String> kinds, LocalDate start) {
+    double last = 0;
+    for (PhaseTime time : times) {
+      for (PlantingVisit visit : PlantingVisit.laterThan(time, given.windows(), work.workdays())) {
+        if (visit.kinds().keySet().stream().anyMatch(kinds::contains)) {
+          int day = work.workdays().number(start, visit.date());
+          last = Math.max(last, day - 1 + days.of(visit.hours(given.kinds())));
+        }
+      }
+    }
+    return last;
+  }
+
+  /** Looking after begins on its own days; where nothing is planted after the last of work. */
+  private Next lookAfter(Phase phase, double free, double hours) {
+    if (work.start().isEmpty()) {
+      return new Next(phase, free, hours, "");
+    }
+    LocalDate start = work.start().get();
+    Set<LocalDate> plantings = LookAfter.plantings(times, given.windows(), work.workdays());
+    LocalDate next = work.workdays().day(start, (int) free + 1);
+    visits = LookAfter.of(work, plantings.isEmpty() ? Set.of(next) : plantings, given.months());
+    if (visits.isEmpty()) {
+      return new Next(phase, free, hours, "");
+    }
+    String why =
+        given.months().dry().isEmpty() ? "" : "first weeks after planting, then dry months";
+    return new Next(phase, work.workdays().number(start, visits.get(0).date()) - 1, hours, why);
+  }
+
+  /** Working days from the first visit to the last, weekly where there are no dates. */
+  private int span(Next next) {
+    if (visits.isEmpty()) {
+      int weekly = (Math.max(1, work.visits().value()) - 1) * WEEK + 1;
+      return Math.max(weekly, Math.max(next.phase().leastDays(), work.daysFor(next.hours())));
+    }
+    LocalDate last = visits.get(visits.size() - 1).date();
+    return work.workdays().number(work.start().orElseThrow(), last) - (int) next.begins();
   }
 
   /** Hours for the kinds that are not in season on the first day of planting. */
-  private static double later(
-      List<PlantingWindow> windows, LocalDate first, WorkSettings work, Map<String, Double> kinds) {
+  private double later(List<PlantingWindow> windows, LocalDate first) {
     return PlantingVisit.of(windows, first, work.workdays()).stream()
         .skip(1)
-        .mapToDouble(visit -> visit.hours(kinds))
+        .mapToDouble(visit -> visit.hours(given.kinds()))
         .sum();
   }
 

@@ -26,9 +26,11 @@ public final class PhaseTable implements TableMaker {
   private static final double SMALLEST_HOURS = 0.05;
 
   private static final String DAYS =
-      "One crew, one phase after the other, Monday to Friday. Days on the calendar are working days"
-          + " begun, waiting included, for visits from the first to the last; hours are the likely ones of the labour table, without"
-          + " waiting.";
+      "One crew, one phase after the other, Monday to Friday; the next begins when the one before"
+          + " it is done, so many hours into the day as it says; they stay for half an hour rather"
+          + " than come again for less. Days on the calendar are working"
+          + " days begun, waiting included, for visits from the first to the last, and two phases"
+          + " may share one; hours are the likely ones of the labour table, without waiting.";
 
   @Override
   public String id() {
@@ -60,7 +62,9 @@ public final class PhaseTable implements TableMaker {
             .column(Column.of("hours", "Hours of one person", Measure.HOURS))
             .column(Column.text("from", "From"))
             .column(Column.text("to", "To"))
-            .column(Column.text("after", "After"));
+            .column(Column.text("after", "After"))
+            .column(Column.of("at", "Begins, hours into the day", Measure.HOURS));
+    WorkSettings work = WorkSettings.of(plan);
     for (PhaseTime t : facts.all(PhaseTime.FACT)) {
       String after = String.join(", ", t.phase().after().stream().map(x -> x.title(plan)).toList());
       table.row(
@@ -70,7 +74,8 @@ public final class PhaseTable implements TableMaker {
           Cell.of(TimeSpan.hours(t.hours())),
           date(t.start()),
           date(t.end()),
-          Cell.text(waits(t, after)));
+          Cell.text(waits(t, after)),
+          Cell.of(TimeSpan.hours(t.gone() * work.hoursPerDay())));
     }
     frost(plan, facts).ifPresent(table::note);
     later(facts).ifPresent(table::note);
@@ -86,7 +91,8 @@ public final class PhaseTable implements TableMaker {
     if (time.why().isEmpty()) {
       return after;
     }
-    return time.phase().id() == WorkPhase.ESTABLISH ? time.why() : after + "; " + time.why();
+    boolean isByDate = time.phase().id() == WorkPhase.ESTABLISH || after.isEmpty();
+    return isByDate ? time.why() : after + "; " + time.why();
   }
 
   /** Which frost days hold planting back, and who says so. */

@@ -1,14 +1,21 @@
 package yardloom.work.phase;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import yardloom.facts.BillLine;
+import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.work.PhaseDays;
 import yardloom.facts.work.WorkPhase;
@@ -27,6 +34,9 @@ public final class ScheduleCalculator implements Calculator {
   /** Posts carry nothing for so long after their concrete is poured (common practice). */
   private static final int CONCRETE_DAYS = 2;
 
+  /** What is laid about plants. */
+  private static final Set<WorkPhase> CHIPS_OF_BEDS = Set.of(WorkPhase.FINISH, WorkPhase.LATER);
+
   @Override
   public String id() {
     return "work.schedule";
@@ -41,6 +51,7 @@ public final class ScheduleCalculator implements Calculator {
   public Set<FactKey<?>> wants() {
     return Set.of(
         KindHours.FACT,
+        YardFacts.LOADS,
         YardFacts.FROST,
         YardFacts.PLANTING_WINDOWS,
         YardFacts.STANDS,
@@ -67,17 +78,36 @@ public final class ScheduleCalculator implements Calculator {
             layered(PhaseData.phases(), in.all(YardFacts.SURFACES)), hours, in.all(YardFacts.BILL));
     Set<WorkTask> ofPlan = EnumSet.noneOf(WorkTask.class);
     tasks.forEach(t -> ofPlan.add(t.task()));
-    CareMonths months = months(in);
     PhaseSchedule.Scheduled scheduled =
         PhaseSchedule.of(
             phases.stream().map(p -> due(p, tasksOf(p.id(), tasks), ofPlan, hours, work)).toList(),
-            hours,
-            work,
-            in.all(YardFacts.PLANTING_WINDOWS),
-            KindHours.byKind(in.all(KindHours.FACT)),
-            months);
+            new PhaseSchedule.Given(
+                hours,
+                work,
+                in.all(YardFacts.PLANTING_WINDOWS),
+                KindHours.byKind(in.all(KindHours.FACT)),
+                months(in),
+                in.all(YardFacts.LOADS).stream().map(BulkLoads::phase).collect(Collectors.toSet()),
+                under(in.all(YardFacts.SURFACES), in.all(YardFacts.STANDS))));
     scheduled.times().forEach(t -> give(t, out));
     scheduled.care().forEach(v -> out.give(CareVisit.FACT, v));
+  }
+
+  /** By phase, the kinds that are planted in what it covers last. */
+  private static Map<WorkPhase, Set<String>> under(
+      List<MulchSurface> surfaces, List<Stand> stands) {
+    Map<WorkPhase, Set<String>> under = new EnumMap<>(WorkPhase.class);
+    for (MulchSurface s : surfaces) {
+      Optional<WorkPhase> last =
+          s.courses().stream().map(LaidLayer::phase).max(Comparator.naturalOrder());
+      if (last.filter(CHIPS_OF_BEDS::contains).isPresent()) {
+        Set<String> kinds = under.computeIfAbsent(last.get(), p -> new TreeSet<>());
+        stands.stream()
+            .filter(stand -> stand.in().equals(s.of()) && !stand.planted().stands() && !stand.follows())
+            .forEach(stand -> kinds.add(stand.plant()));
+      }
+    }
+    return under;
   }
 
   /** The months that ask for care of what is planted. */

@@ -53,7 +53,7 @@ public final class VisitTable implements TableMaker {
             .column(Column.of("visit", "Visit", Measure.COUNT))
             .column(Column.text("date", "Date"))
             .column(Column.of("hours", "Hours", Measure.HOURS))
-            .column(Column.of("days", "Days", Measure.COUNT))
+            .column(Column.of("days", "Days of the crew", Measure.COUNT))
             .column(Column.text("kinds", "What, and as what"));
     List<PlantingVisit> visits = facts.all(PlantingVisit.FACT);
     Map<String, Double> byKind = KindHours.byKind(facts.all(KindHours.FACT));

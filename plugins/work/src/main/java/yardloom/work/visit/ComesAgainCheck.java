@@ -1,6 +1,7 @@
 package yardloom.work.visit;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -34,13 +35,16 @@ public final class ComesAgainCheck implements Check {
   public List<Finding> run(Plan plan, Facts facts) {
     List<SiteVisit> visits = facts.all(SiteVisit.FACT);
     List<SiteVisit> again =
-        visits.stream().filter(v -> v.phases().isEmpty() && v.from().isPresent()).toList();
+        visits.stream()
+            .filter(v -> v.phases().isEmpty() || v.phases().equals(List.of(WorkPhase.LATER)))
+            .filter(v -> v.from().isPresent())
+            .toList();
     if (again.isEmpty()) {
       return List.of();
     }
     Optional<LocalDate> done =
         visits.stream()
-            .filter(v -> !v.phases().isEmpty() && !v.phases().contains(WorkPhase.ESTABLISH))
+            .filter(v -> !again.contains(v) && !v.phases().contains(WorkPhase.ESTABLISH))
             .flatMap(v -> v.to().stream())
             .max(LocalDate::compareTo);
     return List.of(
@@ -57,8 +61,13 @@ public final class ComesAgainCheck implements Check {
   }
 
   private static String said(SiteVisit visit) {
-    return TableFormat.date(visit.from().orElseThrow())
-        + " to plant "
-        + String.join(", ", visit.kinds());
+    List<String> what = new ArrayList<>();
+    if (!visit.kinds().isEmpty()) {
+      what.add("plant " + String.join(", ", visit.kinds()));
+    }
+    if (visit.phases().contains(WorkPhase.LATER)) {
+      what.add("mulch what is planted later");
+    }
+    return TableFormat.date(visit.from().orElseThrow()) + " to " + String.join(" and ", what);
   }
 }

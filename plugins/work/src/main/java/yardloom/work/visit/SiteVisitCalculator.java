@@ -81,6 +81,22 @@ public final class SiteVisitCalculator implements Calculator {
           && !date.isAfter(to(workdays).orElseThrow());
     }
 
+    /** Whether it begins when a visit is done, or on the morning after. */
+    boolean follows(PlantingVisit visit, Map<String, Double> byKind, WorkSettings work) {
+      int last = work.daysFor(visit.hours(byKind));
+      return from.isPresent()
+          && from.get().isAfter(visit.date())
+          && !from.get().isAfter(work.workdays().day(visit.date(), last + 1));
+    }
+
+    /** The same with the days before it from {@code date} on. */
+    void beginsBy(LocalDate date, Workdays workdays) {
+      if (date.isBefore(from.orElseThrow())) {
+        days += workdays.number(date, from.get()) - 1;
+        from = Optional.of(date);
+      }
+    }
+
     boolean does(WorkPhase phase) {
       return phases.stream().anyMatch(p -> p.phase().id() == phase);
     }
@@ -124,24 +140,25 @@ public final class SiteVisitCalculator implements Calculator {
   }
 
   /**
-   * Phases without a day between them; the call for the marks and the looking after by themselves.
+   * Phases without a free day between them; the call for the marks and the looking after by
+   * themselves.
    */
   private static List<Stay> runs(List<PhaseTime> phases) {
     List<Stay> runs = new ArrayList<>();
-    int free = -1;
+    int done = -1;
     WorkPhase before = WorkPhase.MARK;
     for (PhaseTime time : phases) {
       boolean isAlone = before == WorkPhase.MARK || time.phase().id() == WorkPhase.ESTABLISH;
-      if (isAlone || time.firstDay() != free) {
+      if (isAlone || time.firstDay() > done + 1) {
         Stay run = new Stay();
         run.from = time.start();
         runs.add(run);
       }
       Stay run = runs.get(runs.size() - 1);
       run.phases.add(time);
-      run.days += time.days();
+      run.days = time.lastDay() - run.phases.get(0).firstDay() + 1;
       run.add(time.phase().id().title(), time.hours());
-      free = time.firstDay() + time.days();
+      done = time.lastDay();
       before = time.phase().id();
     }
     return runs;
@@ -154,7 +171,11 @@ public final class SiteVisitCalculator implements Calculator {
         PlantingVisit.laterThan(time, in.all(YardFacts.PLANTING_WINDOWS), work.workdays())) {
       Stay draft =
           drafts.stream()
-              .filter(d -> !d.does(WorkPhase.ESTABLISH) && d.isOn(visit.date(), work.workdays()))
+              .filter(d -> !d.does(WorkPhase.ESTABLISH))
+              .filter(
+                  d ->
+                      d.isOn(visit.date(), work.workdays())
+                          || d.does(WorkPhase.LATER) && d.follows(visit, byKind, work))
               .findFirst()
               .orElseGet(
                   () -> {
@@ -163,6 +184,7 @@ public final class SiteVisitCalculator implements Calculator {
                     drafts.add(own);
                     return own;
                   });
+      draft.beginsBy(visit.date(), work.workdays());
       draft.kinds.addAll(visit.kinds().keySet());
       visit.kinds().keySet().forEach(k -> draft.add(k, byKind.getOrDefault(k, 0.0)));
       draft.days = Math.max(draft.days, work.daysFor(draft.hours));

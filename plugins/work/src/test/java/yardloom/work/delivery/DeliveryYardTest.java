@@ -44,8 +44,9 @@ class DeliveryYardTest {
   /**
    * 900 sq ft at 3 in of compost are 8.33 cu yd, 9.17 with a tenth more, ordered as 9.5: trucks of
    * 5 and 4.5. The path's 240 sq ft at 4 in are 2.96, ordered as 3.5, and 2 in of chips on the
-   * greens 5.56, ordered as 6.5. The cardboard takes Wednesday and Thursday, 13 cu yd or 6.5 a day:
-   * 5 are gone after 0.77 of the first, too late for a truck, and 9.5 after 1.46.
+   * greens 5.56, ordered as 6.5. The cardboard takes 21 of 15 h a day from Friday morning, 1.4
+   * days, for 13 cu yd: 5 are gone after 0.54 of the first, and 9.5 after 1.02. Its chips follow on
+   * Monday at 0.4 of the day.
    */
   @Test
   void oneDropZone_takesCompostThenChips() {
@@ -53,11 +54,12 @@ class DeliveryYardTest {
     tip(kit, "drive", PlanKit.box(70, 0, 12, 30), null);
     assertEquals(
         List.of(
-            "1 | compost | Cardboard and its cover | 5.00 | drive | 8 | 10 Mar 2027 | first thing",
-            "2 | compost | Cardboard and its cover | 4.50 | drive | 9 | 11 Mar 2027 | first thing",
-            "3 | wood-chip mulch | Cardboard and its cover | 3.50 | drive | 9 | 11 Mar 2027 | before"
-                + " noon, once the heap is spread",
-            "4 | wood-chip mulch | Finish mulch | 6.50 | drive | 10 | 12 Mar 2027 | first thing"),
+            "1 | compost | Cardboard and its cover | 5.00 | drive | 5 | 5 Mar 2027 | first thing",
+            "2 | compost | Cardboard and its cover | 4.50 | drive | 5 | 5 Mar 2027 | after noon, once"
+                + " the heap is spread",
+            "3 | wood-chip mulch | Cardboard and its cover | 3.50 | drive | 6 | 8 Mar 2027 | first"
+                + " thing",
+            "4 | wood-chip mulch | Finish mulch | 6.50 | drive | 6 | 8 Mar 2027 | before noon"),
         printed(kit));
     assertTrue(notes(kit).get(0).startsWith("One heap at a time on a spot"));
     assertEquals(1, notes(kit).size());
@@ -71,11 +73,12 @@ class DeliveryYardTest {
     tip(kit, "walk", PlanKit.box(90, 0, 12, 30), "compost");
     List<String> rows = printed(kit);
     assertTrue(
-        rows.get(0).endsWith("| 5.00 | walk | 8 | 10 Mar 2027 | first thing"), rows::toString);
+        rows.get(0).endsWith("| 5.00 | walk | 5 | 5 Mar 2027 | first thing"), rows::toString);
     assertTrue(
-        rows.get(1).endsWith("| 4.50 | walk | 9 | 11 Mar 2027 | first thing"), rows::toString);
+        rows.get(1).endsWith("walk | 5 | 5 Mar 2027 | after noon, once the heap is spread"),
+        rows::toString);
     assertTrue(
-        rows.get(2).endsWith("| 3.50 | drive | 8 | 10 Mar 2027 | first thing"), rows::toString);
+        rows.get(2).endsWith("| 3.50 | drive | 5 | 5 Mar 2027 | first thing"), rows::toString);
   }
 
   /** A household without a drop zone is told; half a yard is nothing to send a truck for. */
@@ -86,9 +89,9 @@ class DeliveryYardTest {
     List<String> notes = notes(small);
     assertTrue(notes.get(1).contains("by pickup or trailer"), notes::toString);
     assertTrue(notes.get(2).startsWith("No drop zone is named"), notes::toString);
-    // 40 sq ft at 3 in: 0.37 cu yd, ordered as 0.5.
+    // 40 sq ft at 3 in: 0.37 cu yd, ordered as 0.5; the first hours of the fourth day go before.
     assertEquals(
-        "1 | compost | Cardboard and its cover | 0.50 |  | 8 |  | first thing",
+        "1 | compost | Cardboard and its cover | 0.50 |  | 4 |  | before noon",
         printed(small).get(0));
   }
 }

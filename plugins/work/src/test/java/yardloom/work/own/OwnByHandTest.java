@@ -133,10 +133,11 @@ class OwnByHandTest {
   }
 
   /**
-   * Monday 14 September: three days of waiting for the marks, then a phase a day: earthwork on
-   * Monday the 21st, its edging ordered a week before. Nothing is planted: visits follow the work
-   * of Tuesday 29 September by one, two, four and six weeks, then weekly for eight from Monday 16
-   * November to 4 January, working days 17 to 81. 14 h by three of 7 h a day fit into one day.
+   * Monday 14 September: three days of waiting for the marks; on Thursday the 17th 0.4 + 0.8 h of
+   * three people, then 14 h of earthwork, 4.7 of its 7, its edging ordered a week before, the
+   * edges' 2.6 h, and at 6.0 the head. Nothing is planted: visits follow Monday the 21st, when the
+   * work is done, by one, two, four and six weeks, then weekly for eight from 9 November to 28
+   * December, working days 11 to 76.
    */
   @Test
   void phasesAndOrders_followThem() {
@@ -144,15 +145,15 @@ class OwnByHandTest {
     Results r = PlanKit.run(plan);
     assertHas(
         printed("materials-phases", plan, r),
-        "Earthwork | 6 | 1 | 14.0 | 21 Sep 2026 | 21 Sep 2026 | Stake out, Mow low",
-        "Head assembly | 8 | 1 | 1.0 | 23 Sep 2026 | 23 Sep 2026 | Edges and trench",
-        "Establish | 17 | 65 | 12.0 | 6 Oct 2026 | 4 Jan 2027 | Finish mulch");
+        "Earthwork | 4 | 1 | 14.0 | 17 Sep 2026 | 17 Sep 2026 | Stake out, Mow low | 0.4",
+        "Head assembly | 4 | 1 | 1.0 | 17 Sep 2026 | 17 Sep 2026 | Edges and trench | 6.0",
+        "Establish | 11 | 66 | 12.0 | 28 Sep 2026 | 28 Dec 2026 | Finish mulch | 0.0");
     assertHas(
         printed("materials-orders-by-phase", plan, r),
-        "Earthwork | edging | 40.0 ft | 7 | 14 Sep 2026",
-        "Head assembly | lamp | 4 | 7 | 16 Sep 2026",
-        "Finish mulch | bench, Bed a | 3 | 7 | 21 Sep 2026",
-        "Finish mulch | sand | 2.50 cu yd | 7 | 21 Sep 2026");
+        "Earthwork | edging | 40.0 ft | 7 | 10 Sep 2026",
+        "Head assembly | lamp | 4 | 7 | 10 Sep 2026",
+        "Finish mulch | bench, Bed a | 3 | 7 | 11 Sep 2026",
+        "Finish mulch | sand | 2.50 cu yd | 7 | 11 Sep 2026");
     assertTrue(
         PlanKit.table("materials-phases", plan, r)
             .notes()

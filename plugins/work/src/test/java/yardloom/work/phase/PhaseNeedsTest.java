@@ -21,7 +21,7 @@ class PhaseNeedsTest {
   private static List<String> neededIn(WorkPhase phase) {
     return PhaseData.phases().stream()
         .filter(p -> p.id() == phase)
-        .map(p -> new PhaseTime(p, 1, 1, 0, Optional.empty(), Optional.empty(), ""))
+        .map(p -> new PhaseTime(p, 0, 1, 0, Optional.empty(), Optional.empty(), ""))
         .flatMap(
             t ->
                 PhaseOrders.neededIn(

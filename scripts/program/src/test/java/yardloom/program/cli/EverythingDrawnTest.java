@@ -44,6 +44,10 @@ class EverythingDrawnTest {
       mulchedGround 'corner', rect(5.ft, 60.ft, 10.ft, 8.ft)
       tap 'hose', point(40.ft, 12.ft)
       roof 'slope', rect(40.ft, 5.ft, 20.ft, 10.ft), surface: 'metal'
+      trellis 'vine wires', line([point(66.ft, 44.ft), point(80.ft, 44.ft)]), wires: 3
+      tank('barrel', point(65.ft, 10.ft), roof: 'slope') { round diameter: 3.ft, height: 4.ft ; stand 12.inch }
+      overflow(line([point(65.ft, 8.ft), point(92.ft, 20.ft)]), from: 'barrel', inside: 3.inch)
+      basin('hollow', rect(92.ft, 18.ft, 6.ft, 5.ft), drains: 'slope', depth: 6.inch)
       utility 'gas', line([point(0.ft, 2.ft), point(40.ft, 4.ft)]), carries: 'gas', clearance: 0.5.ft
       keepOut 'field', rect(70.ft, 5.ft, 20.ft, 10.ft), reason: 'leach field'
       item 'shed kit', of: 'counted shed', price: 2100.money, hours: 14, phase: 'finish'
@@ -116,7 +120,7 @@ class EverythingDrawnTest {
   @Test
   void table_answersForEveryElement() {
     List<String> rows = files.get("tables/work-elements.csv").lines().skip(1).toList();
-    assertEquals(17, rows.size());
+    assertEquals(21, rows.size());
     for (String row : rows) {
       boolean counted = row.endsWith(",");
       boolean told = row.contains(",,,,");
@@ -129,6 +133,22 @@ class EverythingDrawnTest {
     assertRow(rows, "Field,keep out,,,,keeps ground free");
     assertRow(rows, "Counted fence,fence,,build the fence,Earthwork,");
     assertRow(rows, "Counted shed,structure,shed kit,install shed kit,Finish mulch,");
+    assertRow(
+        rows,
+        "vine wires,trellis,\"posts for vine wires, wire for vine wires, wire strainers for vine"
+            + " wires\",\"set posts, stretch wire\",Edges and trench,");
+    assertRow(
+        rows,
+        "overflow pipe from barrel,overflow,overflow pipe,\"dig and fill trenches for pipe, lay pipe"
+            + " in trenches\",Earthwork,");
+    assertRow(rows, "hollow,basin,,dig swales and cuts by hand,Earthwork,");
+    String barrel =
+        rows.stream().filter(r -> r.startsWith("barrel,tank,")).findFirst().orElseThrow();
+    for (String part :
+        List.of("stand of a tank", "valve at the foot", "first-flush", "set tanks")) {
+      assertTrue(barrel.contains(part), barrel);
+    }
+    assertTrue(barrel.endsWith(",Head assembly,"), barrel);
     assertRow(rows, "New hedge,fence,hedge plants,plant shrubs and vines,Plant trees and shrubs,");
   }
 

@@ -215,9 +215,11 @@ class WorkedOrderTest {
 
   /**
    * 3 September 2026 is a Thursday; two people at 4 hours make 8 a day. Marks take three days over
-   * a weekend; edges 6.4 h one day, cardboard and soil 18.6 h three, finish 9.5 h two. Three visits
-   * one, two and four weeks after Monday the 21st, the day that follows: the 28th, working day 18,
-   * to 19 October, 16 working days.
+   * a weekend. On Tuesday the 8th mowing and stakes take 1.4 h and edges 6.4, 0.2 h less than 8:
+   * the two stay for it. From Wednesday soaking takes 0.6 h, cardboard and soil 18.6 h till Friday
+   * at 3.2 of 8 h, the finish 9.5 h till Monday the 14th. Three visits one, two and four weeks
+   * after Tuesday the 15th, the day that follows: the 22nd, working day 14, to 13 October, 16
+   * working days.
    */
   @Test
   void phases_daysAndDates() {
@@ -225,28 +227,28 @@ class WorkedOrderTest {
         List.of(
             "Mark utilities,1,3,0.5,2026-09-03,2026-09-07",
             "Mow low,4,1,0.2,2026-09-08,2026-09-08",
-            "Stake out,5,1,1.2,2026-09-09,2026-09-09",
-            "Edges and trench,6,1,6.4,2026-09-10,2026-09-10",
-            "Soak the ground,7,1,0.6,2026-09-11,2026-09-11",
-            SHEET + ",8,3,18.6,2026-09-14,2026-09-16",
-            "Finish mulch,11,2,9.5,2026-09-17,2026-09-18",
-            "Establish,18,16,3.0,2026-09-28,2026-10-19"),
+            "Stake out,4,1,1.2,2026-09-08,2026-09-08",
+            "Edges and trench,4,1,6.4,2026-09-08,2026-09-08",
+            "Soak the ground,5,1,0.6,2026-09-09,2026-09-09",
+            SHEET + ",5,3,18.6,2026-09-09,2026-09-11",
+            "Finish mulch,7,2,9.5,2026-09-11,2026-09-14",
+            "Establish,14,16,3.0,2026-09-22,2026-10-13"),
         rows("phases").stream().map(r -> r.replaceAll("^((?:[^,]*,){5}[^,]*),.*", "$1")).toList());
   }
 
   /**
    * Leads of the shipped sources: soil unknown, a week; cardboard and compost 14, chips 30 days.
-   * Thirty days before Monday the 14th is a Saturday: by the Friday before.
+   * Thirty days before Wednesday the 9th is Monday 10 August, before Friday the 11th Wednesday.
    */
   @Test
   void orders_byDate() {
     assertEquals(
         List.of(
-            SHEET + ",soil to fill frames and raised beds,9.50,yd3,7,2026-09-07",
-            SHEET + ",\"cardboard, sheets\",79,,14,2026-08-31",
-            SHEET + ",compost,1.50,yd3,14,2026-08-31",
-            SHEET + ",wood-chip mulch,4.50,yd3,30,2026-08-14",
-            "Finish mulch,wood-chip mulch,9.50,yd3,30,2026-08-18"),
+            SHEET + ",soil to fill frames and raised beds,9.50,yd3,7,2026-09-02",
+            SHEET + ",\"cardboard, sheets\",79,,14,2026-08-26",
+            SHEET + ",compost,1.50,yd3,14,2026-08-26",
+            SHEET + ",wood-chip mulch,4.50,yd3,30,2026-08-10",
+            "Finish mulch,wood-chip mulch,9.50,yd3,30,2026-08-12"),
         rows("orders-by-phase"));
   }
 

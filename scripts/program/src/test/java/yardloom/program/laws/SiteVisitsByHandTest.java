@@ -20,27 +20,30 @@ class SiteVisitsByHandTest {
       price 'compost', 41.money, per: 'yd3'
       price 'delivery of bulk', 60.money
       priceBook('item,unit,low,likely,high\\nplug,piece,2,2,2\\npot 4 in,piece,7,7,7')
-      work crew: 2, hoursPerDay: 7, start: '2026-08-24', visits: 9
+      work crew: 2, hoursPerDay: 7, start: '2026-08-31', visits: 9
       """;
 
   /**
    * On 12 × 4 sq ft stand 12 tomatoes, planted from Monday 10 May 2027 on: 0.25 h and 0.1 h of
    * water each are 4.2 h, at 31 an hour 130.20, and 12 plugs at 2 are 24: 154.20 in all. The crew
-   * of two has 14 h a day, so one day. Nine rounds of an hour are 279. Plugs are ordered a week
-   * ahead, on 3 May.
+   * of two has 14 h a day, so one day. Their bed is mulched then: 2 in on 48 sq ft are 8 cu ft or
+   * 0.296 cu yd, at an hour each 0.296 h, and a load of 60. Nine rounds of an hour are 279. Chips
+   * are ordered thirty days ahead, on Saturday 10 April, so by the Friday before.
    */
   @Test
   void laterVisit_hasItsOwnDayHoursPlantsAndCost() {
     Drawn yard = Drawn.of(YARD);
     assertEquals(List.of("1", "2", "3", "4", "all"), yard.rows("work-visits"));
-    assertEquals("plant tomato", yard.printed("work-visits", "4", "what"));
+    assertEquals(
+        "Mulch what is planted later; plant tomato", yard.printed("work-visits", "4", "what"));
     assertEquals("2027-05-10", yard.printed("work-visits", "4", "from"));
     assertEquals("2027-05-10", yard.printed("work-visits", "4", "to"));
-    assertEquals("2027-05-03", yard.printed("work-visits", "4", "order"));
+    assertEquals("2027-04-09", yard.printed("work-visits", "4", "order"));
     assertEquals("1", yard.printed("work-visits", "4", "days"));
     assertEquals("2", yard.printed("work-visits", "4", "crew"));
-    assertEquals(4.2, yard.exact("work-visits", "4", "hours"), 1e-9);
-    assertEquals(4.2 * 31 + 12 * 2, yard.exact("work-visits", "4", "cost"), 1e-6);
+    double hours = 4.2 + 8 / 27.0;
+    assertEquals(hours, yard.exact("work-visits", "4", "hours"), 1e-9);
+    assertEquals(hours * 31 + 12 * 2 + 60, yard.exact("work-visits", "4", "cost"), 1e-6);
     assertEquals(
         "look after it, 9 times, on the days of the care visits",
         yard.printed("work-visits", "3", "what"));
@@ -51,8 +54,8 @@ class SiteVisitsByHandTest {
   /**
    * The call for the marks by itself, half an hour; then all that is worked without a gap. Compost
    * 3 in deep on 48 sq ft and 1 in on 18 are 12 and 1.5 cu ft, 0.5 cu yd, a tenth more 0.55,
-   * ordered as 1: 41 and one delivery of 60, one load. The chips have no price, but come by one
-   * load more.
+   * ordered as 1: 41 and one delivery of 60, one load. The chips of the herbs, 3 in on 18 sq ft,
+   * have no price, but come by one load more.
    */
   @Test
   void mainVisit_hasTheLoadsAndTheRestOfTheCost() {
@@ -64,7 +67,8 @@ class SiteVisitsByHandTest {
     assertEquals(hours * 31 + 41 + 60 + 60 + chives, yard.exact("work-visits", "2", "cost"), 1e-6);
     String there = yard.printed("work-visits", "2", "there");
     assertEquals(
-        "compost 1 cu yd (1 load), wood-chip mulch 1 cu yd (1 load), 2 items of the orders", there);
+        "compost 1 cu yd (1 load), wood-chip mulch 0.5 cu yd (1 load), 2 items of the orders",
+        there);
   }
 
   /** Nothing is lost between the visits, the phases, the labour and the cost. */
