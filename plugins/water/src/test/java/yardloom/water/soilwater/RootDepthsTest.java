@@ -26,18 +26,10 @@ class RootDepthsTest {
     return new Stand(
         new ElementId(kind, "it"),
         SourceRef.NONE,
-        "it",
-        "",
-        List.of(Point.metres(3, 2)),
-        Area.squareMetres(1),
-        Length.metres(1),
-        Collections.nCopies(12, 0.9),
-        SAYS,
-        Optional.empty(),
-        roots,
-        false,
-        phase,
-        Optional.empty());
+        new Stand.Kind("it", "", Length.metres(1)),
+        new Stand.Placed(List.of(Point.metres(3, 2)), Area.squareMetres(1), Optional.empty()),
+        new Stand.Thirst(Collections.nCopies(12, 0.9), SAYS, roots),
+        new Stand.Planted(false, phase, Optional.empty()));
   }
 
   /** Half of it is drawn easily: FAO-56 chapter 8, for many crops (from memory). */

@@ -44,16 +44,10 @@ class ValveMixCheckTest {
     return new Stand(
         BED,
         HERE,
-        plant,
-        "",
-        List.of(Point.metres(3, 2.2)),
-        Area.squareMetres(1.1),
-        Length.metres(1),
-        Collections.nCopies(12, kc),
-        SAYS,
-        Optional.empty(),
-        Optional.empty(),
-        false);
+        new Stand.Kind(plant, "", Length.metres(1)),
+        new Stand.Placed(List.of(Point.metres(3, 2.2)), Area.squareMetres(1.1), Optional.empty()),
+        new Stand.Thirst(Collections.nCopies(12, kc), SAYS, Optional.empty()),
+        Stand.Planted.THROUGH_CARDBOARD);
   }
 
   /** Low with high is found, moderate with either is not, and what does not grow counts nothing. */
