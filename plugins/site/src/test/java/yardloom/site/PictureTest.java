@@ -249,7 +249,7 @@ class PictureTest {
     region(marks.get(0), "picture-crown", 3 * 0.5, 8, 22, 4);
     region(marks.get(1), "picture-crown-light", 2.7 * 0.2, 8, 22, 4);
     assertEquals(4, marks.size());
-    assertEquals(22, ((Mark.Label) marks.get(3)).at().y().metres(), 1e-9);
+    assertEquals(22 - 0.45 * 1.5, ((Mark.Label) marks.get(3)).at().y().metres(), 1e-9);
     assertEquals(
         List.of(23.5, 20.5),
         ((Mark.Region) marks.get(0))

@@ -41,6 +41,9 @@ final class PlanPage {
 
   private static final Style DIVIDER = Style.line("divider", Palette.INK, 0.25);
 
+  /** How much larger a picture is drawn at least if its scale is not a usual one. */
+  private static final double LEAST_GAIN = 1.1;
+
   private final SheetRequest request;
   private final SortedMap<Layer, List<Mark>> layers;
   private final ColumnGrid grid;
@@ -102,12 +105,14 @@ final class PlanPage {
         least);
   }
 
+  private static boolean isPicture(SheetRequest request) {
+    return request.lot().isPresent()
+        && request.sheet().panels().stream()
+            .anyMatch(p -> p instanceof Panel.SitePlan s && s.base() == Base.NAMED);
+  }
+
   private static Envelope extent(SheetRequest request) {
-    boolean picture =
-        request.lot().isPresent()
-            && request.sheet().panels().stream()
-                .anyMatch(p -> p instanceof Panel.SitePlan s && s.base() == Base.NAMED);
-    return picture
+    return isPicture(request)
         ? new Envelope(request.lot().get().bounds())
         : View.extent(SheetRequest.all(request.layers()), request.lot().map(lot -> lot.bounds()));
   }
@@ -173,10 +178,12 @@ final class PlanPage {
 
   /** The usual scales from the largest down to those that draw too small. */
   private Stream<Scale> smaller(Scale largest) {
-    return Scale.usual(request.info().units()).stream()
-        .sorted()
-        .filter(s -> s.compareTo(largest) >= 0)
-        .filter(s -> s.denominator() <= MOST_SMALLER * largest.denominator());
+    return Stream.concat(
+        Stream.of(largest),
+        Scale.usual(request.info().units()).stream()
+            .sorted()
+            .filter(s -> s.compareTo(largest) > 0)
+            .filter(s -> s.denominator() <= MOST_SMALLER * largest.denominator()));
   }
 
   private static boolean isTable(Block block) {
@@ -192,7 +199,7 @@ final class PlanPage {
   Optional<Scale> fittingScale() {
     return request.scale().isPresent()
         ? request.scale().filter(s -> !arrangements(s).isEmpty())
-        : largestUsual();
+        : largestUsual().map(this::ofPicture);
   }
 
   private Optional<Scale> largestUsual() {
@@ -200,6 +207,21 @@ final class PlanPage {
         .sorted()
         .filter(s -> !arrangements(s).isEmpty())
         .findFirst();
+  }
+
+  /**
+   * A large picture is looked at, not measured: it fills its sheet at a round scale in between,
+   * with a bar, where that is much larger than the usual one.
+   */
+  private Scale ofPicture(Scale usual) {
+    if (!isPicture(request) || request.sheet().format().isPocket()) {
+      return usual;
+    }
+    return Scale.ofPictures().stream()
+        .filter(s -> s.denominator() * LEAST_GAIN <= usual.denominator())
+        .filter(s -> !arrangements(s).isEmpty())
+        .findFirst()
+        .orElse(usual);
   }
 
   private PlanException tooLarge(Scale scale, String remedy) {

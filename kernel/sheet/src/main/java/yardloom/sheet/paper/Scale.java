@@ -3,6 +3,7 @@ package yardloom.sheet.paper;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import yardloom.kernel.unit.UnitSystem;
 
 /**
@@ -76,6 +77,11 @@ public record Scale(double denominator, String words) implements Comparable<Scal
   /** The scales that are chosen from automatically, largest drawing first. */
   public static List<Scale> usual(UnitSystem units) {
     return units == UnitSystem.US ? US : METRIC;
+  }
+
+  /** Round scales from 1:20 to 1:190, largest first, at which a picture may stand. */
+  public static List<Scale> ofPictures() {
+    return IntStream.rangeClosed(2, 19).mapToObj(tens -> metric(10.0 * tens)).toList();
   }
 
   /** The first of {@code choices}, from large drawings to small, in which the drawing fits. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import yardloom.kernel.draw.Layer;
@@ -138,6 +139,23 @@ class PlanPlacesTest {
     assertEquals(place(46 + 11 * 2 * 2.5 / 2.4 + 12, 265 + 4.4 + 2.4 / 0.714), at(sheet, "0"));
     assertEquals(
         place(46 + 11 * 2 * 2.5 / 2.4 + 12 + 100, 265 + 4.4 + 2.4 / 0.714), at(sheet, "20 m"));
+  }
+
+  /**
+   * A picture of the same lot fills its sheet, standing, over the title block: at 1:110 it is 20000
+   * / 110 = 181.82 mm by 272.73 mm and 9 mm from the sides of its room, whose top is at 14 mm. A
+   * page to carry keeps the usual 1:200.
+   */
+  @Test
+  void picture_standsAtTheLargestRoundScale_notOnAPageToCarry() {
+    Panel picture = Panel.SitePlan.only(Set.of("t.lot"));
+    ComposedSheet sheet = compose(onA3(picture));
+    at(sheet, "Scale 1:110");
+    String[] box = of(sheet, "lot").get(0).split(" ");
+    assertEquals(181.82, Double.parseDouble(box[2]) - Double.parseDouble(box[0]), 0.011);
+    assertEquals(272.73, Double.parseDouble(box[3]) - Double.parseDouble(box[1]), 0.011);
+    assertEquals(14 + 9, Double.parseDouble(box[1]), 0.011);
+    at(compose(request(Paper.named("A4"), SheetPlan.Format.BOOKLET, picture)), "Scale 1:200");
   }
 
   @Test

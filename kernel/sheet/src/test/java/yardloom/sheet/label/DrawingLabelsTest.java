@@ -103,6 +103,31 @@ class DrawingLabelsTest {
     assertEquals(List.of("Bed A, 12 m²"), texts(0.5, 4, true));
   }
 
+  /**
+   * A bed of 80 by 14 mm on paper holds its name on one line, but over the edge of a tree trained
+   * flat, which leaves 24 mm right of it: there both lines stand under each other. "Bed A" is named
+   * 4 m wide, so that its middle lies on that edge.
+   */
+  @Test
+  void overAnEdgeInItsMiddle_allIsSaidAsideOfIt() {
+    Shape bed = bed(8, 1.4);
+    Mark flat =
+        new Mark.Region(
+            Shape.rectangle(Point.metres(2.2, 2.3), Length.metres(5.4), Length.metres(0.8)),
+            Palette.BED,
+            "flat");
+    TreeMap<Layer, List<Mark>> layers = new TreeMap<>();
+    layers.put(
+        new Layer("bed", "Beds", Layer.Band.WORKS),
+        List.of(new Mark.Region(bed, Palette.BED, "bed"), flat));
+    layers.put(
+        new Layer("labels", "Labels", Layer.Band.NOTES),
+        List.of(label(bed, "Espalier row\n120 sq ft", 1).on(bed)));
+    View view = View.centred(bed.bounds(), 10, AREA);
+    List<Ink> inks = new Drawing(layers, view, AREA, new Type(FontWidths.shipped())).inks();
+    assertEquals(List.of("Espalier row", "120 sq ft"), texts(inks));
+  }
+
   @Test
   void inSmallGround_theNameIsSaidAlone() {
     assertEquals(List.of("Bed A"), texts(1.2, 0.5, true));

@@ -266,6 +266,59 @@ class LabelPlacerTest {
   }
 
   /**
+   * Rows of pipe 16 in apart are 4.23 mm apart at 1:96. A name of 3.8 mm in a bed of 12.7 mm stands
+   * between two of three rows, 2.1 mm off the middle one, level or upright.
+   */
+  @Test
+  void label_amongRowsThatLeaveItRoom_standsBetweenThem() {
+    for (boolean upright : new boolean[] {false, true}) {
+      Footprint bed = upright ? rectangle(50, 50, 12.7, 120) : rectangle(50, 50, 120, 12.7);
+      LabelSpace space = new LabelSpace(PAGE);
+      for (double row : new double[] {50 + 6.35 - 4.23, 50 + 6.35, 50 + 6.35 + 4.23}) {
+        space.avoid(
+            upright ? new Xy(row, 50) : new Xy(50, row),
+            upright ? new Xy(row, 170) : new Xy(170, row));
+      }
+      Box box = place(space, ofGround(bed, 40, 3.8, Anchor.CENTRE)).box();
+      assertTrue(bed.contains(box));
+      assertTrue(space.linework().isBare(box), box.toString());
+    }
+  }
+
+  /** A measure runs through where the name would stand; the leader of another may cross it. */
+  @Test
+  void label_neverStandsOnAMeasure_butItsLeaderMayCrossIt() {
+    LabelSpace space = new LabelSpace(PAGE);
+    space.bar(new Xy(60, 97), new Xy(140, 97));
+    Box box = place(space, request(new Xy(100, 100), 20, 4, Anchor.NEAR)).box();
+    assertFalse(Quad.of(box).crossedBy(new Xy(60, 97), new Xy(140, 97)), box.toString());
+    space.take(Quad.of(new Box(60, 98, 80, 14)));
+    LabelSpot led = place(space, request(new Xy(100, 100), 20, 4, Anchor.NEAR));
+    assertTrue(led.leader().isPresent());
+    assertFalse(Quad.of(led.box()).crossedBy(new Xy(60, 97), new Xy(140, 97)));
+  }
+
+  /**
+   * All to the left of x = 199 is full; on the right another name's ground leaves free what lies
+   * below y = 180, or nothing.
+   */
+  @Test
+  void label_ledFromAnywhere_keepsOffGroundThatAnotherNames() {
+    LabelRequest point = request(new Xy(140, 150), 20, 4, Anchor.NEAR);
+    LabelSpace space = new LabelSpace(PAGE);
+    space.take(Quad.of(new Box(0, 0, 199, 216)));
+    for (double end : new double[] {180, 216}) {
+      LabelRequest other = ofGround(rectangle(199, 0, 81, end), 30, 4, Anchor.CENTRE);
+      LabelOffer offer = new LedPlaces(space, new Rivals(List.of(point, other))).anywhere(point);
+      if (end < 216) {
+        assertTrue(offer.spot().box().y() >= 180, offer.toString());
+      } else {
+        assertEquals(LabelOffer.NONE, offer);
+      }
+    }
+  }
+
+  /**
    * Texts on both sides leave the point only places with a leader, the nearest of them above it:
    * free ground at first, then ground that another label names.
    */

@@ -35,9 +35,10 @@ public final class SurfacePainter implements Painter {
     STYLES.put(SurfaceKind.ANNUAL_BED, style("mulch-annual", Hatch.HORIZONTAL));
   }
 
+  /** Over the beds, whose fill would hide the hatches, and under crowns. */
   @Override
   public Layer layer() {
-    return new Layer(LAYER, "Mulched ground", Layer.Band.WORKS);
+    return new Layer(LAYER, "Mulched ground", Layer.Band.PLANTS);
   }
 
   /** The materials sheet shows it; the site plan would be crowded. */

@@ -33,8 +33,8 @@ final class CrownPicture {
   private static final double LOBE_M = 0.9;
   private static final double STEM_M = 0.12;
 
-  /** Of the radius, from the stem to the middle of the name. */
-  private static final double NAME_DOWN = 0.45;
+  /** Of the radius or of half the width, from the stem to the middle of the name. */
+  private static final double NAME_OFF = 0.45;
 
   private CrownPicture() {}
 
@@ -70,13 +70,17 @@ final class CrownPicture {
     return marks;
   }
 
-  /** In the lower part of a round crown, so that the stem is seen. */
+  /** Off the stem: in the lower part of a round crown, on one arm of a tree trained flat. */
   private static Mark name(Element.Tree tree, double radiusM) {
     Optional<FlatCrown> flat = tree.attributes().get(FlatCrown.KEY);
     Shape crown =
         flat.map(f -> f.about(tree.at())).orElseGet(() -> lobed(tree.at(), radiusM, 0, 0, 1));
-    double downM = flat.isPresent() ? 0 : NAME_DOWN * radiusM;
-    Point at = Point.metres(tree.at().x().metres(), tree.at().y().metres() - downM);
+    double turn = flat.map(f -> StrictMath.toRadians(f.bearing().degrees())).orElse(0.0);
+    double offM = NAME_OFF * flat.map(f -> f.width().metres() / 2).orElse(radiusM);
+    Point at =
+        Point.metres(
+            tree.at().x().metres() - offM * StrictMath.sin(turn),
+            tree.at().y().metres() - offM * StrictMath.cos(turn));
     return new Mark.Label(
             at,
             Show.name(tree),

@@ -67,7 +67,7 @@ final class WorksPicture {
         marks.add(new Mark.Region(b.shape(), NEIGHBOUR, b.id().toString()));
       } else {
         marks.addAll(roof(b));
-        marks.add(name(b.shape(), Show.name(b), 1));
+        marks.add(name(b.shape().grown(b.overhang()), Show.name(b), 1));
       }
     }
     return marks;
