@@ -114,8 +114,8 @@ class OwnByHandTest {
 
   /**
    * 2 × 6 h, 40 × 0.05 h, 4 × 0.25 h and 3 × 0.5 h; sand and sign take none. Beside them 420 sq ft
-   * are mown at 0.0005, 0.001 or 0.002 h a square foot and 88 ft of edge cut at 0.015, 0.03 or 0.06
-   * (both recalled).
+   * are mown at 0.0002, 0.0004 or 0.001 h a square foot and 88 ft of edge cut at 0.015, 0.03 or
+   * 0.06 (both recalled).
    */
   @Test
   void hours_followThem() {
@@ -125,7 +125,7 @@ class OwnByHandTest {
         labour,
         "carry the shed out | Earthwork | 2 | 12.0 | 12.0 | 12.0",
         "install edging | Earthwork | 40.0 ft | 2.0 | 2.0 | 2.0",
-        "mow low | Mow low | 420 sq ft | 0.2 | 0.4 | 0.8",
+        "mow low | Mow low | 420 sq ft | 0.1 | 0.2 | 0.4",
         "cut edge | Edges and trench | 88.0 ft | 1.3 | 2.6 | 5.3",
         "install lamp | Head assembly | 4 | 1.0 | 1.0 | 1.0",
         "install bench | Finish mulch | 3 | 1.5 | 1.5 | 1.5");

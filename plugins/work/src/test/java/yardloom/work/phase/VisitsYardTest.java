@@ -245,8 +245,8 @@ class VisitsYardTest {
         notes::toString);
     assertEquals(
         List.of(
-            "The rest is done on 15 Mar 2027, when not all kinds are in season: the crew comes again"
-                + " on 10 May 2027 to plant tomato."),
+            "The rest is done on 15 Mar 2027, when not all kinds are in season: the crew comes"
+                + " again on 10 May 2027 to plant tomato."),
         found("work.comes-again"));
   }
 
@@ -640,16 +640,10 @@ class VisitsYardTest {
     return new Stand(
         new ElementId(ElementKind.BED, "a"),
         SourceRef.NONE,
-        plant,
-        "",
-        List.of(Point.metres(1, 1)),
-        Area.squareFeet(40),
-        Length.inches(12),
-        Collections.nCopies(12, 0.8),
-        Source.plan("test"),
-        Optional.empty(),
-        Optional.empty(),
-        false);
+        new Stand.Kind(plant, "", Length.inches(12)),
+        new Stand.Placed(List.of(Point.metres(1, 1)), Area.squareFeet(40), Optional.empty()),
+        new Stand.Thirst(Collections.nCopies(12, 0.8), Source.plan("test"), Optional.empty()),
+        Stand.Planted.THROUGH_CARDBOARD);
   }
 
   /**
