@@ -47,7 +47,9 @@ final class PathData {
     }
 
     double off(Xy p) {
-      return Math.abs(p.distance(new Xy(x, y)) - Math.abs(radius));
+      double dx = p.x() - x;
+      double dy = p.y() - y;
+      return Math.abs(Math.sqrt(dx * dx + dy * dy) - Math.abs(radius));
     }
   }
 
@@ -96,23 +98,27 @@ final class PathData {
    * The last point of the longest arc that starts at {@code from}; {@code from} if there is none.
    */
   private int arcEnd(int from) {
+    if (from + LEAST_CHORDS >= points.size()) {
+      return from;
+    }
+    double chord = chord(from);
     int end = from;
-    int last = Math.min(points.size() - 1, from + LEAST_CHORDS);
-    while (last < points.size() && last - from >= LEAST_CHORDS && isArc(from, last)) {
-      end = last;
-      last++;
+    for (int last = from + 2; last < points.size(); last++) {
+      if (!(Math.abs(chord(last - 1) - chord) <= EQUAL_MM)
+          || last - from >= LEAST_CHORDS && !isArc(from, last, chord)) {
+        return end;
+      }
+      end = last - from >= LEAST_CHORDS ? last : from;
     }
     return end;
   }
 
-  private boolean isArc(int from, int to) {
-    double chord = points.get(from).distance(points.get(from + 1));
-    // From the end on, where a longer arc than the last one fails first.
-    for (int i = to; i > from + 1; i--) {
-      if (!(Math.abs(points.get(i - 1).distance(points.get(i)) - chord) <= EQUAL_MM)) {
-        return false;
-      }
-    }
+  private double chord(int from) {
+    return points.get(from).distance(points.get(from + 1));
+  }
+
+  /** Whether points that follow each other at this distance lie on an arc. */
+  private boolean isArc(int from, int to, double chord) {
     Circle circle = circle(from, to);
     double radius = Math.abs(circle.radius());
     double half = chord / 2;

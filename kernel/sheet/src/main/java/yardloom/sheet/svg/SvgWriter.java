@@ -1,10 +1,8 @@
 package yardloom.sheet.svg;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -60,10 +58,7 @@ public final class SvgWriter {
 
   /** The same as text without the XML declaration, which may not stand inside a page. */
   public static String element(ComposedSheet sheet) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    write(sheet, out);
-    String text = out.toString(StandardCharsets.UTF_8);
-    return text.substring(text.indexOf("<svg"));
+    return SvgSheet.of(sheet).element();
   }
 
   private void root(ComposedSheet sheet) throws XMLStreamException {

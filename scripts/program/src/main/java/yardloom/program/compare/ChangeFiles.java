@@ -17,6 +17,7 @@ import yardloom.sheet.compose.SheetComposer;
 import yardloom.sheet.compose.SheetRequest;
 import yardloom.sheet.font.FontWidths;
 import yardloom.sheet.paper.Paper;
+import yardloom.sheet.svg.SvgSheet;
 
 /** A comparison as files: sheets, change order, all differences, and the text. */
 public final class ChangeFiles {
@@ -28,7 +29,7 @@ public final class ChangeFiles {
 
   private final Comparison comparison;
   private final TableFormat format;
-  private final List<ComposedSheet> sheets;
+  private final List<SvgSheet> sheets;
 
   /**
    * Composes the sheets; nothing is written yet.
@@ -39,7 +40,7 @@ public final class ChangeFiles {
     this.comparison = comparison;
     PlanInfo info = comparison.now().info();
     this.format = new TableFormat(info.units(), info.currency());
-    this.sheets = compose(paper);
+    this.sheets = compose(paper).stream().map(SvgSheet::of).toList();
   }
 
   private List<ComposedSheet> compose(Paper paper) {

@@ -7,7 +7,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.svg.SvgSheet;
 
 /**
  * Makes something of each sheet, some at a time, in the order of the sheets. All that the program
@@ -30,7 +30,7 @@ public final class PageWorkers {
   /** What is made of one sheet. */
   @FunctionalInterface
   public interface Work<T> {
-    T of(ComposedSheet sheet) throws IOException;
+    T of(SvgSheet sheet) throws IOException;
   }
 
   /**
@@ -38,9 +38,9 @@ public final class PageWorkers {
    *
    * @throws IOException or what else {@code work} throws, of the first sheet that fails
    */
-  public static <T> List<T> each(List<ComposedSheet> sheets, Work<T> work) throws IOException {
+  public static <T> List<T> each(List<SvgSheet> sheets, Work<T> work) throws IOException {
     List<Future<T>> waiting = new ArrayList<>();
-    for (ComposedSheet sheet : sheets) {
+    for (SvgSheet sheet : sheets) {
       waiting.add(THREADS.submit(() -> work.of(sheet)));
     }
     List<T> made = new ArrayList<>();

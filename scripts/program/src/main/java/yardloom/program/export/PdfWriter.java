@@ -17,7 +17,7 @@ import org.apache.fop.svg.PDFTranscoder;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.svg.SvgSheet;
 
 /**
  * Writes sheets as one PDF, a page each in the size of its paper. Text stays text, in the shipped
@@ -37,7 +37,7 @@ public final class PdfWriter {
    * @param author who drew the plan; may be empty
    * @throws yardloom.kernel.problem.PlanException (FILE) if it cannot be written
    */
-  public static void write(List<ComposedSheet> sheets, String title, String author, Path file) {
+  public static void write(List<SvgSheet> sheets, String title, String author, Path file) {
     WholeFile.write(
         file,
         out -> {
@@ -49,7 +49,7 @@ public final class PdfWriter {
               new PDFMergerUtility().appendDocument(set, part);
             }
             PdfMetadata.say(set, title, author, sheets.size());
-            PdfPages.name(set, sheets);
+            PdfPages.name(set, sheets.stream().map(SvgSheet::sheet).toList());
             SharedFonts.in(set);
             set.setDocumentId(DOCUMENT_ID);
             set.save(out);
@@ -61,7 +61,7 @@ public final class PdfWriter {
         });
   }
 
-  private static byte[] page(ComposedSheet sheet) throws IOException {
+  private static byte[] page(SvgSheet sheet) throws IOException {
     PDFTranscoder transcoder = new PDFTranscoder();
     transcoder.setErrorHandler(new BatikComplaints());
     transcoder.addTranscodingHint(
@@ -76,7 +76,7 @@ public final class PdfWriter {
               .build(new ByteArrayInputStream(fonts().getBytes(StandardCharsets.UTF_8))));
       transcoder.transcode(new TranscoderInput(SvgDocuments.of(sheet)), new TranscoderOutput(out));
     } catch (TranscoderException | ConfigurationException e) {
-      throw new IOException("the sheet " + sheet.id() + " cannot be set as PDF", e);
+      throw new IOException("the sheet " + sheet.sheet().id() + " cannot be set as PDF", e);
     }
     return out.toByteArray();
   }

@@ -35,11 +35,15 @@ final class PngFile {
   private PngFile() {}
 
   /**
-   * @param image of the type {@link BufferedImage#TYPE_INT_ARGB}
+   * @param image of the type {@link BufferedImage#TYPE_INT_ARGB} or {@link
+   *     BufferedImage#TYPE_INT_ARGB_PRE}; of the latter what shows through is changed to the former
    */
   static void write(BufferedImage image, int dpi, OutputStream out) throws IOException {
     int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
     boolean opaque = isOpaque(pixels);
+    if (!opaque) {
+      image.coerceData(false);
+    }
     out.write(SIGNATURE);
     chunk(
         "IHDR",

@@ -1,18 +1,22 @@
 package yardloom.program.export;
 
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
+import org.apache.batik.ext.awt.image.GraphicsUtil;
+import org.apache.batik.gvt.renderer.StaticRenderer;
 import org.apache.batik.transcoder.SVGAbstractTranscoder;
 import org.apache.batik.transcoder.TranscoderException;
 import org.apache.batik.transcoder.TranscoderInput;
 import org.apache.batik.transcoder.TranscoderOutput;
-import org.apache.batik.transcoder.image.ImageTranscoder;
 import org.w3c.dom.Document;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.paper.Paper;
+import yardloom.sheet.svg.SvgSheet;
 
 /**
  * Paints sheets as PNG pictures. Text is painted from the outlines of the shipped font. Pictures
@@ -52,14 +56,15 @@ public final class PngWriter {
    * @throws PlanException (LIMIT) if the picture would be too large for the memory; (FILE) if it
    *     cannot be written
    */
-  public static void write(ComposedSheet sheet, int dpi, Path file) {
+  public static void write(SvgSheet drawn, int dpi, Path file) {
+    ComposedSheet sheet = drawn.sheet();
     requireRoom(sheet.paper(), dpi);
     WholeFile.write(
         file,
         out -> {
-          Document document = SvgDocuments.of(sheet);
+          Document document = SvgDocuments.of(drawn);
           new TextOutlines().replaceIn(document);
-          ImageTranscoder transcoder = new Painter(dpi);
+          SVGAbstractTranscoder transcoder = new Painter(dpi);
           transcoder.setErrorHandler(new BatikComplaints());
           transcoder.addTranscodingHint(
               SVGAbstractTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER, (float) (INCH_MM / dpi));
@@ -74,8 +79,12 @@ public final class PngWriter {
         });
   }
 
-  /** Paints with Batik, writes with {@link PngFile}. */
-  private static final class Painter extends ImageTranscoder {
+  /**
+   * Paints with Batik, writes with {@link PngFile}. Batik's own transcoder paints through a cache
+   * of tiles into a second picture and copies that into a third; here the tree is painted once,
+   * into the picture that is written.
+   */
+  private static final class Painter extends SVGAbstractTranscoder {
     private final int dpi;
 
     Painter(int dpi) {
@@ -83,18 +92,26 @@ public final class PngWriter {
     }
 
     @Override
-    public BufferedImage createImage(int width, int height) {
-      return new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
-    }
-
-    @Override
-    public void writeImage(BufferedImage image, TranscoderOutput output)
+    protected void transcode(Document document, String uri, TranscoderOutput output)
         throws TranscoderException {
+      super.transcode(document, uri, output);
       try {
-        PngFile.write(image, dpi, output.getOutputStream());
+        PngFile.write(painted(), dpi, output.getOutputStream());
       } catch (IOException e) {
         throw new TranscoderException(e);
       }
+    }
+
+    private BufferedImage painted() {
+      BufferedImage image =
+          new BufferedImage(
+              (int) (width + 0.5), (int) (height + 0.5), BufferedImage.TYPE_INT_ARGB_PRE);
+      RenderingHints hints = new StaticRenderer().getRenderingHints();
+      Graphics2D graphics = GraphicsUtil.createGraphics(image, hints);
+      graphics.transform(curTxf);
+      root.paint(graphics);
+      graphics.dispose();
+      return image;
     }
   }
 }

@@ -77,22 +77,20 @@ final class TextOutlines {
     double[] c = new double[6];
     for (PathIterator i = outline.getPathIterator(place); !i.isDone(); i.next()) {
       switch (i.currentSegment(c)) {
-        case PathIterator.SEG_MOVETO -> d.append('M').append(numbers(c, 2));
-        case PathIterator.SEG_LINETO -> d.append('L').append(numbers(c, 2));
-        case PathIterator.SEG_QUADTO -> d.append('Q').append(numbers(c, 4));
-        case PathIterator.SEG_CUBICTO -> d.append('C').append(numbers(c, 6));
+        case PathIterator.SEG_MOVETO -> numbers('M', c, 2, d);
+        case PathIterator.SEG_LINETO -> numbers('L', c, 2, d);
+        case PathIterator.SEG_QUADTO -> numbers('Q', c, 4, d);
+        case PathIterator.SEG_CUBICTO -> numbers('C', c, 6, d);
         default -> d.append('Z');
       }
     }
   }
 
-  private static String numbers(double[] c, int count) {
-    StringBuilder text = new StringBuilder();
+  private static void numbers(char command, double[] c, int count, StringBuilder d) {
     for (int i = 0; i < count; i++) {
-      text.append(i == 0 ? "" : " ");
-      append(c[i], text);
+      d.append(i == 0 ? command : ' ');
+      append(c[i], d);
     }
-    return text.toString();
   }
 
   /** Four decimals, a half rounded away from zero. */

@@ -28,7 +28,7 @@ import yardloom.program.report.HtmlReport;
 import yardloom.program.sitefile.GeoJsonWriter;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.paper.Paper;
-import yardloom.sheet.svg.SvgWriter;
+import yardloom.sheet.svg.SvgSheet;
 
 /** Writes the files of one plan into a folder. */
 public final class PlanWriter {
@@ -112,21 +112,25 @@ public final class PlanWriter {
 
   /** Writes everything into {@code folder}, which must exist and be empty. */
   public void write(Path folder) throws IOException {
+    List<SvgSheet> drawn =
+        kinds.stream().anyMatch(OutputKind::hasSheets)
+            ? sheets.stream().map(SvgSheet::of).toList()
+            : List.of();
     if (kinds.contains(OutputKind.SVG)) {
-      writeDrawings(sheets, Files.createDirectories(folder.resolve("sheets")));
+      writeDrawings(drawn, Files.createDirectories(folder.resolve("sheets")));
     }
     if (kinds.contains(OutputKind.PNG)) {
-      writePictures(sheets, dpi, Files.createDirectories(folder.resolve("sheets")));
+      writePictures(drawn, dpi, Files.createDirectories(folder.resolve("sheets")));
     }
     if (kinds.contains(OutputKind.PDF)) {
       PdfWriter.write(
-          sheets,
+          drawn,
           outcome.plan().info().title(),
           outcome.plan().info().author(),
           folder.resolve(outcome.plan().info().id() + ".pdf"));
     }
     if (kinds.contains(OutputKind.HTML)) {
-      HtmlReport.write(outcome, sheets, folder.resolve("report.html"));
+      HtmlReport.write(outcome, drawn, folder.resolve("report.html"));
     }
     if (kinds.contains(OutputKind.XLSX)) {
       WorkbookWriter.write(
@@ -183,25 +187,25 @@ public final class PlanWriter {
   }
 
   /** Writes each sheet as SVG into {@code folder}, which must exist. */
-  public static void writeDrawings(List<ComposedSheet> sheets, Path folder) throws IOException {
-    for (ComposedSheet sheet : sheets) {
-      try (OutputStream out = open(folder.resolve(name(sheet) + ".svg"))) {
-        SvgWriter.write(sheet, out);
+  public static void writeDrawings(List<SvgSheet> sheets, Path folder) throws IOException {
+    for (SvgSheet sheet : sheets) {
+      try (OutputStream out = open(folder.resolve(name(sheet.sheet()) + ".svg"))) {
+        sheet.writeTo(out);
       }
     }
   }
 
   /** Writes each sheet as PNG into {@code folder}, which must exist. */
-  public static void writePictures(List<ComposedSheet> sheets, Path folder) throws IOException {
+  public static void writePictures(List<SvgSheet> sheets, Path folder) throws IOException {
     writePictures(sheets, PngWriter.USUAL_DPI, folder);
   }
 
-  private static void writePictures(List<ComposedSheet> sheets, int dpi, Path folder)
+  private static void writePictures(List<SvgSheet> sheets, int dpi, Path folder)
       throws IOException {
     PageWorkers.each(
         sheets,
         sheet -> {
-          Path file = folder.resolve(name(sheet) + ".png");
+          Path file = folder.resolve(name(sheet.sheet()) + ".png");
           PngWriter.write(sheet, dpi, file);
           return file;
         });

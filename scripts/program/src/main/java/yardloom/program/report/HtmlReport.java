@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import yardloom.kernel.study.Outcome;
 import yardloom.program.export.WholeFile;
-import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.svg.SvgSheet;
 
 /**
  * Writes all results of a plan as one page for a browser: the story on a few screens of a phone
@@ -19,13 +19,13 @@ public final class HtmlReport {
   /**
    * @throws yardloom.kernel.problem.PlanException (FILE) if it cannot be written
    */
-  public static void write(Outcome outcome, List<ComposedSheet> sheets, Path file) {
+  public static void write(Outcome outcome, List<SvgSheet> sheets, Path file) {
     byte[] page = page(outcome, sheets).getBytes(StandardCharsets.UTF_8);
     WholeFile.write(file, out -> out.write(page));
   }
 
   /** The page as text. */
-  public static String page(Outcome outcome, List<ComposedSheet> sheets) {
+  public static String page(Outcome outcome, List<SvgSheet> sheets) {
     return Templates.page(new PageBuilder(outcome, sheets).build());
   }
 }

@@ -27,15 +27,16 @@ import yardloom.program.report.ReportPage.Group;
 import yardloom.program.report.ReportPage.MonthView;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.compose.PaperWords;
+import yardloom.sheet.svg.SvgSheet;
 
 /** Gathers what the page says from the results of a plan. */
 final class PageBuilder {
   private final Outcome outcome;
-  private final List<ComposedSheet> sheets;
+  private final List<SvgSheet> sheets;
   private final TableFormat format;
   private final PaperWords words;
 
-  PageBuilder(Outcome outcome, List<ComposedSheet> sheets) {
+  PageBuilder(Outcome outcome, List<SvgSheet> sheets) {
     this.outcome = outcome;
     this.sheets = sheets;
     PlanInfo info = outcome.plan().info();
@@ -51,7 +52,7 @@ final class PageBuilder {
     return new ReportPage(
         info.title(),
         facts(info),
-        sheets.stream().limit(1).map(this::picture).toList(),
+        sheets.stream().limit(1).map(SvgSheet::sheet).map(this::picture).toList(),
         keyFigures(),
         cautions(Caution.When.BEFORE_WORK),
         cautions(Caution.When.AT_WORK),
@@ -88,7 +89,8 @@ final class PageBuilder {
     }
     List<String> others = outcome.tables().stream().map(Table::id).toList();
     return outcome.sheets().stream()
-        .filter(s -> s.id().equals(sheets.get(0).id()) && s.format() == SheetPlan.Format.SHEET)
+        .filter(
+            s -> s.id().equals(sheets.get(0).sheet().id()) && s.format() == SheetPlan.Format.SHEET)
         .limit(1)
         .flatMap(s -> s.panels().stream())
         .filter(Panel.TableBlock.class::isInstance)

@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Envelope;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Ink;
+import yardloom.sheet.svg.SvgSheet;
 import yardloom.sheet.svg.SvgWriter;
 
 /**
@@ -20,7 +21,8 @@ record SheetView(String id, String name, String caption, String svg, String aspe
   private static final double AROUND = 0.25;
 
   /** The whole sheet. */
-  static SheetView of(ComposedSheet sheet) {
+  static SheetView of(SvgSheet drawn) {
+    ComposedSheet sheet = drawn.sheet();
     String name = "Sheet " + sheet.number() + ": " + sheet.title();
     String scale =
         sheet.scale().isEmpty()
@@ -34,7 +36,7 @@ record SheetView(String id, String name, String caption, String svg, String aspe
         "s-" + sheet.number(),
         name,
         name + "." + scale,
-        SvgWriter.element(sheet),
+        drawn.element(),
         ratio(sheet.paper().widthMm(), sheet.paper().heightMm()));
   }
 

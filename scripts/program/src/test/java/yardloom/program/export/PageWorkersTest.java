@@ -11,14 +11,16 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.paper.Paper;
+import yardloom.sheet.svg.SvgSheet;
 
 class PageWorkersTest {
-  private final List<ComposedSheet> sheets =
+  private final List<SvgSheet> sheets =
       IntStream.rangeClosed(1, 9)
           .mapToObj(
               n ->
                   new ComposedSheet(
                       "s" + n, n, "", "", Paper.named("a4"), Optional.empty(), List.of()))
+          .map(SvgSheet::of)
           .toList();
 
   @Test
@@ -32,7 +34,7 @@ class PageWorkersTest {
               most.accumulateAndGet(now.incrementAndGet(), Math::max);
               Thread.yield();
               now.decrementAndGet();
-              return sheet.number() * 7;
+              return sheet.sheet().number() * 7;
             });
     assertEquals(List.of(7, 14, 21, 28, 35, 42, 49, 56, 63), made);
     assertEquals(true, most.get() <= 2, "more than two at once would not fit in the memory");
@@ -49,8 +51,9 @@ class PageWorkersTest {
                     sheets,
                     sheet -> {
                       ended.incrementAndGet();
-                      if (sheet.number() == 8 || sheet.number() == 3) {
-                        throw new IOException("sheet " + sheet.number());
+                      int number = sheet.sheet().number();
+                      if (number == 8 || number == 3) {
+                        throw new IOException("sheet " + number);
                       }
                       return 0;
                     }));

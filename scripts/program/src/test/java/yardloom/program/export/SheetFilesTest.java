@@ -41,6 +41,7 @@ import yardloom.sheet.compose.DemoSheet;
 import yardloom.sheet.compose.SheetComposer;
 import yardloom.sheet.font.FontWidths;
 import yardloom.sheet.paper.Paper;
+import yardloom.sheet.svg.SvgSheet;
 
 class SheetFilesTest {
   @TempDir private Path folder;
@@ -71,7 +72,7 @@ class SheetFilesTest {
             }
           };
       BridgeContext context = new BridgeContext(strict);
-      var document = SvgDocuments.of(sheet);
+      var document = SvgDocuments.of(SvgSheet.of(sheet));
       new TextOutlines().replaceIn(document);
       var root = new GVTBuilder().build(context, document);
       assertTrue(root.getBounds().getWidth() > 100);
@@ -86,7 +87,7 @@ class SheetFilesTest {
       throws IOException {
     ComposedSheet sheet = demo(paper, UnitSystem.METRIC).get(0);
     Path png = folder.resolve("sheet.png");
-    PngWriter.write(sheet, dpi, png);
+    PngWriter.write(SvgSheet.of(sheet), dpi, png);
     BufferedImage image = ImageIO.read(png.toFile());
     boolean standing = sheet.paper().heightMm() > sheet.paper().widthMm();
     assertEquals(standing ? Math.min(width, height) : Math.max(width, height), image.getWidth(), 1);
@@ -98,7 +99,7 @@ class SheetFilesTest {
   void png_titleBlock_hasInk() throws IOException {
     ComposedSheet sheet = demo("A3", UnitSystem.METRIC).get(0);
     Path png = folder.resolve("sheet.png");
-    PngWriter.write(sheet, 96, png);
+    PngWriter.write(SvgSheet.of(sheet), 96, png);
     BufferedImage image = ImageIO.read(png.toFile());
     int dark = 0;
     for (int x = image.getWidth() * 3 / 4; x < image.getWidth() - 50; x++) {
@@ -113,7 +114,8 @@ class SheetFilesTest {
   void png_tooManyDots_isRefusedWithoutAFile() {
     ComposedSheet sheet = demo("ARCH E", UnitSystem.US).get(0);
     Path png = folder.resolve("sheet.png");
-    PlanException e = assertThrows(PlanException.class, () -> PngWriter.write(sheet, 600, png));
+    PlanException e =
+        assertThrows(PlanException.class, () -> PngWriter.write(SvgSheet.of(sheet), 600, png));
     assertEquals(ProblemCode.LIMIT, e.problems().get(0).code());
     assertFalse(Files.exists(png));
   }
@@ -122,7 +124,8 @@ class SheetFilesTest {
   void png_folderMissing_saysSo() {
     ComposedSheet sheet = demo("A4", UnitSystem.US).get(0);
     Path nowhere = folder.resolve("missing").resolve("sheet.png");
-    PlanException e = assertThrows(PlanException.class, () -> PngWriter.write(sheet, 20, nowhere));
+    PlanException e =
+        assertThrows(PlanException.class, () -> PngWriter.write(SvgSheet.of(sheet), 20, nowhere));
     assertEquals(ProblemCode.FILE, e.problems().get(0).code());
   }
 
@@ -131,7 +134,7 @@ class SheetFilesTest {
     List<ComposedSheet> sheets = demo("ARCH A", UnitSystem.US);
     assertTrue(sheets.size() > 1);
     Path pdf = folder.resolve("set.pdf");
-    PdfWriter.write(sheets, "Demo", "", pdf);
+    PdfWriter.write(sheets.stream().map(SvgSheet::of).toList(), "Demo", "", pdf);
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       assertEquals(sheets.size(), document.getNumberOfPages());
       for (int i = 0; i < sheets.size(); i++) {
@@ -168,7 +171,8 @@ class SheetFilesTest {
   void pdf_saysWhatItIs_andNamesItsPages() throws Exception {
     List<ComposedSheet> sheets = demo("ARCH A", UnitSystem.US);
     Path pdf = folder.resolve("named.pdf");
-    PdfWriter.write(sheets, "Beds & berries <1>", "A. Drafter", pdf);
+    PdfWriter.write(
+        sheets.stream().map(SvgSheet::of).toList(), "Beds & berries <1>", "A. Drafter", pdf);
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       PDDocumentCatalog catalog = document.getDocumentCatalog();
       DocumentBuilderFactory readers = DocumentBuilderFactory.newInstance();
@@ -212,8 +216,10 @@ class SheetFilesTest {
   @Test
   void pdf_sameSheetsTwice_haveTheSameBytes() throws IOException {
     List<ComposedSheet> sheets = demo("A3", UnitSystem.METRIC);
-    PdfWriter.write(sheets, "Demo", "", folder.resolve("one.pdf"));
-    PdfWriter.write(sheets, "Demo", "", folder.resolve("two.pdf"));
+    PdfWriter.write(
+        sheets.stream().map(SvgSheet::of).toList(), "Demo", "", folder.resolve("one.pdf"));
+    PdfWriter.write(
+        sheets.stream().map(SvgSheet::of).toList(), "Demo", "", folder.resolve("two.pdf"));
     assertArrayEquals(
         Files.readAllBytes(folder.resolve("one.pdf")),
         Files.readAllBytes(folder.resolve("two.pdf")));

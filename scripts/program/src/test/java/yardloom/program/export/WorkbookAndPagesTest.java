@@ -36,6 +36,7 @@ import yardloom.sheet.compose.SheetComposer;
 import yardloom.sheet.compose.SheetRequest;
 import yardloom.sheet.font.FontWidths;
 import yardloom.sheet.paper.Paper;
+import yardloom.sheet.svg.SvgSheet;
 
 /** What a spreadsheet and a viewer find in the files, read back without our own code. */
 class WorkbookAndPagesTest {
@@ -106,7 +107,7 @@ class WorkbookAndPagesTest {
     }
     List<ComposedSheet> sheets = new SheetComposer(FontWidths.shipped()).composeSet(requests);
     Path file = folder.resolve("set.pdf");
-    PdfWriter.write(sheets, "Plan", "A. Author", file);
+    PdfWriter.write(sheets.stream().map(SvgSheet::of).toList(), "Plan", "A. Author", file);
     try (PDDocument read = Loader.loadPDF(file.toFile())) {
       List<String> marks = new ArrayList<>();
       for (PDOutlineItem item : read.getDocumentCatalog().getDocumentOutline().children()) {

@@ -20,6 +20,7 @@ import yardloom.program.export.PngWriter;
 import yardloom.program.output.SheetSet;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.paper.Paper;
+import yardloom.sheet.svg.SvgSheet;
 
 /**
  * A sheet of each demo against a picture of it that somebody has looked at. Digests tell that a
@@ -52,7 +53,7 @@ class PictureGoldenTest {
     ComposedSheet sheet = sheet(outcome, id);
     String name = demo + "-" + id + ".png";
     Path drawn = dir.resolve(name);
-    PngWriter.write(sheet, DPI, drawn);
+    PngWriter.write(SvgSheet.of(sheet), DPI, drawn);
     assertTrue(Files.size(drawn) <= MOST_BYTES, name + ": " + Files.size(drawn) + " bytes");
     Path golden = FOLDER.resolve(name);
     if (Boolean.getBoolean("updateGolden")) {

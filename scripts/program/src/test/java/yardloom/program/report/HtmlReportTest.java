@@ -42,11 +42,11 @@ import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
-import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.compose.DemoSheet;
 import yardloom.sheet.compose.SheetComposer;
 import yardloom.sheet.font.FontWidths;
 import yardloom.sheet.paper.Paper;
+import yardloom.sheet.svg.SvgSheet;
 import yardloom.site.DemoYard;
 import yardloom.site.SiteCautions;
 
@@ -56,9 +56,11 @@ class HtmlReportTest {
 
   private static final Source BOOK = Source.read("Book of beds", "Press", 2001, "Table 4");
   private static final String HOSTILE = "<b onclick=\"x('1')\">south & `=</b>";
-  private static final List<ComposedSheet> SHEETS =
+  private static final List<SvgSheet> SHEETS =
       new SheetComposer(FontWidths.shipped())
-          .composeSet(List.of(DemoSheet.request(Paper.named("ARCH A"), UnitSystem.US)));
+          .composeSet(List.of(DemoSheet.request(Paper.named("ARCH A"), UnitSystem.US))).stream()
+              .map(SvgSheet::of)
+              .toList();
 
   private static Table beds() {
     Derived<Area> area =

@@ -27,6 +27,7 @@ import yardloom.kernel.table.TableFormat;
 import yardloom.program.laws.Drawn;
 import yardloom.program.output.SheetSet;
 import yardloom.sheet.paper.Paper;
+import yardloom.sheet.svg.SvgSheet;
 
 /** The report of a small yard of all trades, from its script to the page and into a browser. */
 class ReportStoryTest {
@@ -42,7 +43,12 @@ class ReportStoryTest {
       String script = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       outcome = Drawn.study(script, Drawn.plugins());
     }
-    html = HtmlReport.page(outcome, SheetSet.of(outcome, Paper.named("ARCH C"), List.of()));
+    html =
+        HtmlReport.page(
+            outcome,
+            SheetSet.of(outcome, Paper.named("ARCH C"), List.of()).stream()
+                .map(SvgSheet::of)
+                .toList());
     page = HtmlReportTest.parse(html);
   }
 
@@ -151,7 +157,12 @@ class ReportStoryTest {
 
   @Test
   void page_drawnTwice_isTheSame() {
-    String again = HtmlReport.page(outcome, SheetSet.of(outcome, Paper.named("ARCH C"), List.of()));
+    String again =
+        HtmlReport.page(
+            outcome,
+            SheetSet.of(outcome, Paper.named("ARCH C"), List.of()).stream()
+                .map(SvgSheet::of)
+                .toList());
     assertEquals(html, again);
   }
 
