@@ -21,7 +21,8 @@ import yardloom.kernel.problem.SourceRef;
  * The calculators in an order in which each runs after those it reads from.
  *
  * <p>The order is topological, ties by id, so it depends only on which calculators are loaded. No
- * laziness, threads, priorities or events; what is kept from run to run is up to {@link Again}.
+ * threads, priorities or events; what is asked for first is up to {@link FactPull}, what is kept
+ * from run to run is up to {@link Again}.
  *
  * <p>References: [1] A. B. Kahn, Topological sorting of large networks, Communications of the ACM
  * 5(11), 1962, pp. 558-562.
@@ -198,6 +199,11 @@ public final class FactGraph {
     return results;
   }
 
+  /** Begins to work out facts of a plan that is made at once, those alone that are asked for. */
+  public FactPull pull(Plan plan, Again again) {
+    return new FactPull(this, plan, again);
+  }
+
   private Set<FactKey<?>> togetherKeys() {
     Set<FactKey<?>> keys = new TreeSet<>();
     order.forEach(c -> c.gives().stream().filter(FactKey::together).forEach(keys::add));
@@ -205,7 +211,7 @@ public final class FactGraph {
   }
 
   /** Who works for these facts, and for whom those wait. */
-  private List<Calculator> neededFor(Collection<FactKey<?>> facts) {
+  List<Calculator> neededFor(Collection<? extends FactKey<?>> facts) {
     Set<String> wanted = ids(facts);
     List<Calculator> needed = new ArrayList<>();
     for (int i = order.size() - 1; i >= 0; i--) {
@@ -218,7 +224,7 @@ public final class FactGraph {
     return needed;
   }
 
-  private static void run(Plan plan, Again again, Results results, List<Calculator> those) {
+  static void run(Plan plan, Again again, Results results, List<Calculator> those) {
     for (Calculator c : those) {
       List<String> missing =
           new TreeSet<>(c.needs())
@@ -240,7 +246,7 @@ public final class FactGraph {
     return List.copyOf(gifts);
   }
 
-  static Set<String> ids(Collection<FactKey<?>> keys) {
+  static Set<String> ids(Collection<? extends FactKey<?>> keys) {
     Set<String> ids = new HashSet<>();
     keys.forEach(k -> ids.add(k.id()));
     return ids;

@@ -1,6 +1,7 @@
 package yardloom.kernel.fact;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -110,6 +111,11 @@ public final class Results implements Facts {
   /** What is given of these from now on is left out: all of it is there. */
   void giveNoneOf(Set<FactKey<?>> keys) {
     closed.addAll(FactGraph.ids(keys));
+  }
+
+  /** Sets the values of each key in the order of their givers. */
+  void sortBy(List<String> givers) {
+    facts.values().forEach(all -> all.sort(Comparator.comparing(g -> givers.indexOf(g.giver()))));
   }
 
   /** Adds what a calculator gave. */

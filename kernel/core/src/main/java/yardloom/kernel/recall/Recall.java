@@ -31,7 +31,10 @@ public final class Recall implements Again {
   private Run now;
 
   /** What one reader gave, and why that still holds. */
-  private record Kept(Object result, Set<Question> questions) {}
+  private record Kept(Object result, Set<Question> questions, Answers asked) {}
+
+  /** What has changed since somebody answered. */
+  private record Since(Answers answers, Question question) {}
 
   /** What each reader made when it last worked, even if that was some runs ago. */
   private final Map<String, Piece.Shelf> pieces = new HashMap<>();
@@ -41,8 +44,8 @@ public final class Recall implements Again {
     private final Answers answers;
     private final Map<String, Kept> kept = new HashMap<>();
     private final Map<String, Integer> names = new HashMap<>();
-    private final Map<Question, Optional<Moves>> changes = new HashMap<>();
-    private final Map<Question, Optional<Moves>> places = new HashMap<>();
+    private final Map<Since, Optional<Moves>> changes = new HashMap<>();
+    private final Map<Since, Optional<Moves>> places = new HashMap<>();
 
     Run(Plan plan, Results facts) {
       answers = new Answers(plan, facts);
@@ -68,6 +71,17 @@ public final class Recall implements Again {
     last.places.clear();
   }
 
+  /**
+   * The run has come to its end and only some were asked: what the others gave before is still held
+   * against what they were told then.
+   */
+  public void keepPart() {
+    if (last != null) {
+      last.kept.forEach(now.kept::putIfAbsent);
+    }
+    keep();
+  }
+
   /** Those that worked in this run, by kind and name; the others' earlier results still held. */
   public SortedSet<String> worked() {
     return Collections.unmodifiableSortedSet(worked);
@@ -81,7 +95,7 @@ public final class Recall implements Again {
     if (before != null) {
       Optional<?> still = still(before);
       if (still.isPresent()) {
-        now.kept.put(name, new Kept(still.get(), before.questions()));
+        now.kept.put(name, new Kept(still.get(), before.questions(), now.answers));
         return (T) still.get();
       }
     }
@@ -102,7 +116,7 @@ public final class Recall implements Again {
     Optional<Set<Question>> handedOn = Held.in(result);
     if (handedOn.isPresent()) {
       handedOn.get().addAll(asked);
-      now.kept.put(name, new Kept(result, handedOn.get()));
+      now.kept.put(name, new Kept(result, handedOn.get(), now.answers));
     }
   }
 
@@ -110,7 +124,7 @@ public final class Recall implements Again {
   private Optional<?> still(Kept before) {
     boolean moved = false;
     for (Question question : before.questions()) {
-      Optional<Moves> change = now.changes.computeIfAbsent(question, q -> change(q, false));
+      Optional<Moves> change = known(now.changes, before, question, false);
       if (change.isEmpty()) {
         return Optional.empty();
       }
@@ -121,7 +135,7 @@ public final class Recall implements Again {
     }
     Moves all = new Moves();
     for (Question question : before.questions()) {
-      Optional<Moves> places = now.places.computeIfAbsent(question, q -> change(q, true));
+      Optional<Moves> places = known(now.places, before, question, true);
       if (places.isEmpty() || !all.add(places.get())) {
         return Optional.empty();
       }
@@ -129,9 +143,21 @@ public final class Recall implements Again {
     return Relocation.of(before.result(), all);
   }
 
-  private Optional<Moves> change(Question question, boolean everyPlace) {
+  /** An answer may let others work first, whose questions are answered meanwhile. */
+  private Optional<Moves> known(
+      Map<Since, Optional<Moves>> known, Kept before, Question question, boolean everyPlace) {
+    Since since = new Since(before.asked(), question);
+    Optional<Moves> change = known.get(since);
+    if (change == null) {
+      change = change(before.asked(), question, everyPlace);
+      known.put(since, change);
+    }
+    return change;
+  }
+
+  private Optional<Moves> change(Answers before, Question question, boolean everyPlace) {
     return Likeness.of(
-        last.answers.to(question),
+        before.to(question),
         now.answers.to(question),
         question.topic() != Topic.KIND && question.topic() != Topic.ELEMENT,
         everyPlace);

@@ -23,6 +23,7 @@ import yardloom.kernel.table.Table;
  * @param sheets sheets that plugins offer
  * @param onPaper what makers say of their tables, by table id
  * @param readings whose tables they are and which charts go with them, by table id
+ * @param sheetMakers who made each sheet, by its id
  */
 public record Outcome(
     Plan plan,
@@ -33,11 +34,20 @@ public record Outcome(
     List<Caution> cautions,
     List<SheetPlan> sheets,
     Map<String, OnPaper> onPaper,
-    Map<String, Reading> readings) {
+    Map<String, Reading> readings,
+    Map<String, String> sheetMakers) {
 
   public Outcome {
     onPaper = Map.copyOf(onPaper);
     readings = Map.copyOf(readings);
+    sheetMakers = Map.copyOf(sheetMakers);
+  }
+
+  /** The same but for these. */
+  Outcome with(
+      Plan other, Results facts, List<SheetPlan> some, SortedMap<Layer, DrawnLayer> drawn) {
+    return new Outcome(
+        other, facts, findings, tables, drawn, cautions, some, onPaper, readings, sheetMakers);
   }
 
   /** How the report shows a table. */

@@ -3,6 +3,7 @@ package yardloom.kernel.study;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import yardloom.kernel.check.Finding;
@@ -42,6 +43,22 @@ public final class Study {
     Map<String, Plan> parts = parts(plan);
     Results results = plugins.graph().run(plan, again, parts, readOfParts());
     return new StudyRun(plugins, plan, results, parts.isEmpty() ? again : Again.AFRESH).outcome();
+  }
+
+  /**
+   * The outcome with one sheet as it is after an edit and all else as it was: only those work whom
+   * that sheet shows. Everything else has still to be worked out by {@link #of(Plan, Again)}.
+   *
+   * @param before of the plan before the edit
+   * @param sheet id of the sheet
+   * @return empty if nobody gave such a sheet before, nobody gives it now, or the plan is made in
+   *     parts
+   * @throws yardloom.kernel.problem.PlanException if the plan's data make a calculation impossible
+   */
+  public Optional<Outcome> ahead(Plan plan, Again again, Outcome before, String sheet) {
+    return parts(plan).isEmpty()
+        ? new SheetAhead(plugins, plan, again, before).outcome(sheet)
+        : Optional.empty();
   }
 
   /**

@@ -62,6 +62,8 @@ final class StudyRun {
   Outcome outcome() {
     List<Finding> findings = findings();
     Map<TableMaker, Made> made = made();
+    Map<String, String> makers = new TreeMap<>();
+    List<SheetPlan> sheets = sheets(offers(made), makers);
     return new Outcome(
         plan,
         results,
@@ -69,9 +71,10 @@ final class StudyRun {
         tables(made.values(), findings),
         layers(),
         cautions(),
-        sheets(offers(made)),
+        sheets,
         onPaper(made),
-        readings());
+        readings(),
+        makers);
   }
 
   private static Map<String, OnPaper> onPaper(Map<TableMaker, Made> made) {
@@ -91,18 +94,21 @@ final class StudyRun {
     return said;
   }
 
-  private List<Painter> painters() {
+  List<Painter> painters() {
     return plugins.all().stream().flatMap(p -> p.painters().stream()).toList();
   }
 
   private SortedMap<Layer, DrawnLayer> layers() {
     SortedMap<Layer, DrawnLayer> layers = new TreeMap<>();
     for (Painter painter : painters()) {
-      again
-          .of("layer " + painter.layer().id(), () -> drawn(painter))
-          .ifPresent(drawn -> layers.put(painter.layer(), drawn));
+      layer(painter).ifPresent(drawn -> layers.put(painter.layer(), drawn));
     }
     return Collections.unmodifiableSortedMap(layers);
+  }
+
+  /** The layer of one painter; empty if it draws nothing. */
+  Optional<DrawnLayer> layer(Painter painter) {
+    return again.of("layer " + painter.layer().id(), () -> drawn(painter));
   }
 
   private Optional<DrawnLayer> drawn(Painter painter) {
@@ -184,8 +190,17 @@ final class StudyRun {
     Map<TableMaker, Made> made = new LinkedHashMap<>();
     plugins.all().stream()
         .flatMap(p -> p.tables().stream())
-        .forEach(m -> made.put(m, again.of("table " + m.id(), () -> made(m))));
+        .forEach(m -> made.put(m, madeNowOrBefore(m)));
     return made;
+  }
+
+  private Made madeNowOrBefore(TableMaker maker) {
+    return again.of("table " + maker.id(), () -> made(maker));
+  }
+
+  /** The form that the table of one maker has on sheets, if it is offered for any. */
+  Optional<Table> forSheet(TableMaker maker) {
+    return madeNowOrBefore(maker).forSheet();
   }
 
   private Made made(TableMaker maker) {
@@ -222,13 +237,28 @@ final class StudyRun {
     return cautions.stream().sorted(Comparator.comparing(Caution::when)).toList();
   }
 
-  private List<SheetPlan> sheets(Offers offers) {
+  /**
+   * The sheets of all makers.
+   *
+   * @param makers filled with who made each
+   */
+  private List<SheetPlan> sheets(Offers offers, Map<String, String> makers) {
     return plugins.all().stream()
         .flatMap(p -> p.sheets().stream())
         .sorted(Comparator.comparing(SheetMaker::id))
-        .flatMap(m -> again.of("sheets " + m.id(), () -> made(m, offers)).stream())
+        .flatMap(
+            m -> {
+              List<SheetPlan> made = sheets(m, offers);
+              made.forEach(s -> makers.put(s.id(), m.id()));
+              return made.stream();
+            })
         .sorted()
         .toList();
+  }
+
+  /** The sheets of one maker. */
+  List<SheetPlan> sheets(SheetMaker maker, Offers offers) {
+    return again.of("sheets " + maker.id(), () -> made(maker, offers));
   }
 
   private List<SheetPlan> made(SheetMaker maker, Offers offers) {

@@ -481,6 +481,59 @@ class StudyTest {
         Area.squareMetres(24), shown.rows().get(0).get(0).value().orElseThrow(), "2 × 3 + 6 × 3");
   }
 
+  /**
+   * The sheet that is looked at is there before anybody works whom it does not show. The whole run
+   * afterwards is that without it.
+   */
+  @Test
+  void sheetAhead_isMadeBeforeOthersWork_andTheWholeRunFindsItMade() {
+    boolean[] shown = {true};
+    Calculator slow =
+        calculator(
+            "test.a-slow",
+            Set.of(AREA),
+            PRICE,
+            (plan, in, out) -> {
+              assertTrue(shown[0], "the sheet has not been drawn yet");
+              out.give(PRICE, in.get(AREA) + " at 4 each");
+            });
+    Calculator fixed =
+        calculator("test.fixed", Set.of(), TAX, (plan, in, out) -> out.give(TAX, "none"));
+    Study study =
+        new Study(
+            PluginLoader.of(
+                List.of(
+                    plugin(
+                        List.of(AREAS, slow, fixed),
+                        List.of(areas("areas", true, Set.of(Use.PLANTING))),
+                        List.of(planting("test.a", 4), planting("test.b", 5))))));
+    Recall recall = new Recall();
+    Outcome first = study.of(plan(), recall);
+    recall.keep();
+
+    shown[0] = false;
+    Outcome ahead = study.ahead(plan(6), recall, first, "test-a").orElseThrow();
+    assertEquals(
+        List.of("calculator test.areas", "sheets test.a", "table areas"),
+        List.copyOf(recall.worked()));
+    recall.keepPart();
+    Table now = ((Panel.TableBlock) ahead.sheets().get(0).panels().get(0)).table();
+    assertEquals(
+        Area.squareMetres(24), now.rows().get(0).get(0).value().orElseThrow(), "2 × 3 + 6 × 3");
+    assertEquals(first.sheets().get(1), ahead.sheets().get(1), "the other has not been made anew");
+    assertEquals(first.tables(), ahead.tables());
+
+    shown[0] = true;
+    Outcome whole = study.of(plan(6), recall);
+    recall.keep();
+    // Who had nothing to do with the edit is remembered over the part that never asked.
+    assertEquals(List.of("calculator test.a-slow", "sheets test.b"), List.copyOf(recall.worked()));
+    assertEquals(ahead.sheets().get(0), whole.sheets().get(0));
+    assertEquals(
+        new Study(PluginLoader.of(List.of(offering()))).of(plan(6)).tables(), whole.tables());
+    assertTrue(study.ahead(plan(6), recall, whole, "no-such-sheet").isEmpty());
+  }
+
   private static TestPlugin offering() {
     return plugin(
         List.of(AREAS),

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Panel;
@@ -96,12 +97,14 @@ public final class SheetComposer {
     List<List<Filled>> pages = new ArrayList<>();
     List<SheetRequest> sorted =
         requests.stream().sorted(Comparator.comparing(SheetRequest::sheet)).toList();
+    List<SheetRequest> opens = new ArrayList<>();
     Set<String> placed = new HashSet<>();
     for (SheetRequest request : sorted) {
       // A table that found room on one sheet needs none on a later one.
       SheetRequest open =
           request.withOptional(
               request.optional().stream().filter(t -> !placed.contains(t.id())).toList());
+      opens.add(open);
       List<Filled> filled =
           SheetIndex.isAskedBy(request) ? List.of() : memory.filled(open, this::fill);
       filled.forEach(page -> page.optional().forEach(t -> placed.add(t.id())));
@@ -112,7 +115,32 @@ public final class SheetComposer {
         pages.set(i, withIndex(sorted.get(i), i, pages));
       }
     }
+    memory.set(opens, pages);
     return numbered(pages.stream().flatMap(List::stream).toList());
+  }
+
+  /**
+   * One sheet of the set that was composed last, as {@code request} has it now, with its number in
+   * that set: the other sheets are as they were, and so is the choice of optional tables.
+   *
+   * @return its pages; empty if that set had no such sheet
+   */
+  public List<ComposedSheet> composeAhead(SheetRequest request) {
+    int at = memory.inSet(request.sheet().id());
+    if (at < 0) {
+      return List.of();
+    }
+    List<Table> optional = memory.open(at).optional();
+    Set<String> open = optional.stream().map(Table::id).collect(Collectors.toSet());
+    SheetRequest now =
+        request.withOptional(
+            request.optional().stream().filter(t -> open.contains(t.id())).toList());
+    List<List<Filled>> pages = new ArrayList<>(memory.pages());
+    pages.set(
+        at, SheetIndex.isAskedBy(now) ? withIndex(now, at, pages) : memory.filled(now, this::fill));
+    int first = pages.subList(0, at).stream().mapToInt(List::size).sum();
+    return numbered(pages.stream().flatMap(List::stream).toList())
+        .subList(first, first + pages.get(at).size());
   }
 
   /** The sheet that lists the others; it is taken to be one page long unless it shows otherwise. */

@@ -22,6 +22,9 @@ public final class SheetMemory {
   /** All that a drawing is made of. */
   record DrawingRequest(SortedMap<Layer, List<Mark>> layers, View view, Box area, boolean pocket) {}
 
+  private List<SheetRequest> opens = List.of();
+  private List<List<SheetComposer.Filled>> set = List.of();
+
   /** A page and its number in the set. */
   private record Numbered(SheetComposer.Filled page, int number, int count) {}
 
@@ -33,6 +36,26 @@ public final class SheetMemory {
   /** A drawing; on one sheet it may be tried at several scales and beside several tables. */
   Drawing drawing(String sheet, DrawingRequest request, Function<DrawingRequest, Drawing> draw) {
     return drawings.of(sheet + " " + request.view().mmPerM() + " " + request.area(), request, draw);
+  }
+
+  /** Keeps a whole set, its requests without optional tables that stand on earlier sheets. */
+  void set(List<SheetRequest> requests, List<List<SheetComposer.Filled>> pages) {
+    opens = List.copyOf(requests);
+    set = List.copyOf(pages);
+  }
+
+  /** Where in the last set that sheet stands; -1 if it does not. */
+  int inSet(String sheet) {
+    return opens.stream().map(r -> r.sheet().id()).toList().indexOf(sheet);
+  }
+
+  SheetRequest open(int at) {
+    return opens.get(at);
+  }
+
+  /** The pages of the last set by sheet. */
+  List<List<SheetComposer.Filled>> pages() {
+    return set;
   }
 
   List<SheetComposer.Filled> filled(

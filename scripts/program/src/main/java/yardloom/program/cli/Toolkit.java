@@ -139,6 +139,11 @@ final class Toolkit {
     return new Study(plugins).of(plan);
   }
 
+  /** The outcome with one sheet as it is now and all else as it was; empty if there is none. */
+  Optional<Outcome> ahead(Plan plan, Recall recall, Outcome before, String sheet) {
+    return new Study(plugins).ahead(plan, recall, before, sheet);
+  }
+
   /** The same, where only those work whose answers are not those that {@code recall} has. */
   Outcome study(Plan plan, Recall recall) {
     return new Study(plugins).of(plan, recall);

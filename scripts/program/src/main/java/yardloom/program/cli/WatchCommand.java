@@ -4,10 +4,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -58,11 +61,31 @@ final class WatchCommand implements Callable<Integer> {
     Recall recall = new Recall();
     SheetMemory memory = new SheetMemory();
     return new Watching.Drawer() {
+      private Outcome last;
+
       @Override
-      public Outcome study(Map<String, String> values) {
-        Outcome outcome = toolkit.study(toolkit.read(script, values), recall);
+      public Outcome study(
+          Map<String, String> values, String inView, Consumer<List<ComposedSheet>> first) {
+        Plan plan = toolkit.read(script, values);
+        if (last != null) {
+          ahead(plan, inView).ifPresent(first);
+        }
+        Outcome outcome = toolkit.study(plan, recall);
         recall.keep();
+        last = outcome;
         return outcome;
+      }
+
+      /** What is wrong with the plan is told by the whole run. */
+      private Optional<List<ComposedSheet>> ahead(Plan plan, String page) {
+        String inView = SheetSet.sheetOf(page, last);
+        try {
+          Optional<Outcome> outcome = toolkit.ahead(plan, recall, last, inView);
+          recall.keepPart();
+          return outcome.map(o -> SheetSet.ahead(o, Papers.of(null, plan), inView, memory));
+        } catch (RuntimeException e) {
+          return Optional.empty();
+        }
       }
 
       @Override

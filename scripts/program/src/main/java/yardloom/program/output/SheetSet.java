@@ -1,11 +1,13 @@
 package yardloom.program.output;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yardloom.kernel.draw.Caution;
@@ -85,6 +87,34 @@ public final class SheetSet {
   }
 
   /**
+   * One sheet of the set that was composed with {@code memory} before, as {@code outcome} has it.
+   *
+   * @return its pages; empty if there was no such sheet
+   */
+  public static List<ComposedSheet> ahead(
+      Outcome outcome, Paper paper, String sheet, SheetMemory memory) {
+    try {
+      SheetSet set = new SheetSet(outcome, paper, memory);
+      return set.requests(WantedSheets.of(outcome, List.of())).stream()
+          .filter(r -> r.sheet().id().equals(sheet))
+          .findFirst()
+          .map(r -> new SheetComposer(FontWidths.shipped(), memory).composeAhead(r))
+          .orElse(List.of());
+    } catch (PlanException e) {
+      throw atLot(outcome.plan(), e);
+    }
+  }
+
+  /** The id of the sheet that a page belongs to; as it is if there is no such sheet. */
+  public static String sheetOf(String page, Outcome outcome) {
+    return outcome.sheets().stream()
+        .map(SheetPlan::id)
+        .filter(id -> page.equals(id) || page.matches(Pattern.quote(id) + "-[0-9]+"))
+        .max(Comparator.comparing(String::length))
+        .orElse(page);
+  }
+
+  /**
    * Refuses a plan whose lot does not fit on the paper, before it is worked out.
    *
    * @throws PlanException (OUT_OF_RANGE) if it does not
@@ -105,6 +135,10 @@ public final class SheetSet {
   }
 
   private List<ComposedSheet> compose(List<SheetPlan> chosen) {
+    return new SheetComposer(FontWidths.shipped(), memory).composeSet(requests(chosen));
+  }
+
+  private List<SheetRequest> requests(List<SheetPlan> chosen) {
     List<SheetPlan> plans = new ArrayList<>(chosen);
     if (plans.stream().noneMatch(SheetSet::isWorkDrawing) && !isChosen(chosen)) {
       plans.add(0, SITE);
@@ -124,7 +158,7 @@ public final class SheetSet {
       }
       requests.add(request.withCautions(cautions(plan, first, plans)).withOptional(optional));
     }
-    return new SheetComposer(FontWidths.shipped(), memory).composeSet(requests);
+    return requests;
   }
 
   /** Those that speak of the sheet's work; on the first also those whose sheet is not drawn. */

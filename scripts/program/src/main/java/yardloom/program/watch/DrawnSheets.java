@@ -15,18 +15,45 @@ final class DrawnSheets {
   /** A sheet and the version of the picture in which it was first as it is. */
   private record Drawn(ComposedSheet sheet, String svg, long since) {}
 
-  /** The sheets of the picture {@code version}; the very same ones are not written again. */
-  void become(List<ComposedSheet> sheets, long version) {
+  /** The sheets of the picture {@code version}, all of them. */
+  void become(Some all, long version) {
     Map<String, Drawn> next = new LinkedHashMap<>();
+    all.svgs()
+        .forEach(
+            (sheet, svg) -> {
+              Drawn before = drawn.get(sheet.id());
+              boolean same = before != null && before.svg().equals(svg);
+              next.put(sheet.id(), new Drawn(sheet, svg, same ? before.since() : version));
+            });
+    drawn = next;
+  }
+
+  /** Some sheets and their text. */
+  record Some(Map<ComposedSheet, String> svgs) {}
+
+  /** Writes those that are not the very ones that are drawn. */
+  Some written(List<ComposedSheet> sheets) {
+    Map<ComposedSheet, String> svgs = new LinkedHashMap<>();
     for (ComposedSheet sheet : sheets) {
       Drawn before = drawn.get(sheet.id());
-      next.put(
-          sheet.id(),
-          before != null && before.sheet() == sheet
-              ? before
-              : new Drawn(sheet, SvgWriter.element(sheet), version));
+      boolean same = before != null && before.sheet() == sheet;
+      svgs.put(sheet, same ? before.svg() : SvgWriter.element(sheet));
     }
-    drawn = next;
+    return new Some(svgs);
+  }
+
+  /** Sets some sheets that are shown as the picture {@code version} has them; whether any is. */
+  boolean put(Some some, long version) {
+    boolean any = false;
+    for (Map.Entry<ComposedSheet, String> one : some.svgs().entrySet()) {
+      ComposedSheet sheet = one.getKey();
+      Drawn before = drawn.get(sheet.id());
+      if (before != null && !before.svg().equals(one.getValue())) {
+        drawn.put(sheet.id(), new Drawn(sheet, one.getValue(), version));
+        any = true;
+      }
+    }
+    return any;
   }
 
   /** Adds all sheets to {@code all}, drawings only of those that changed after {@code seen}. */

@@ -92,6 +92,10 @@ final class WatchServer implements AutoCloseable {
         watching.set(text.substring(0, equals), text.substring(equals + 1));
       }
       send(exchange, equals > 0 ? 200 : 400, "text/plain", new byte[0]);
+    } else if (what.equals("view") && post) {
+      byte[] body = exchange.getRequestBody().readNBytes(LARGEST_BODY);
+      watching.view(new String(body, StandardCharsets.UTF_8));
+      send(exchange, 200, "text/plain", new byte[0]);
     } else if (FILES.containsKey(what) && !post) {
       send(exchange, 200, FILES.get(what), file(what.isEmpty() ? "watch.html" : what));
     } else {

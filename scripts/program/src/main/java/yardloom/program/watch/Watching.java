@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
@@ -26,9 +27,11 @@ public final class Watching implements AutoCloseable {
     /**
      * The results with these values for parameters.
      *
+     * @param inView id of the sheet that is looked at, empty if none is
+     * @param first told the pages of that sheet, if they can be had before the rest
      * @throws PlanException if the plan is wrong
      */
-    Outcome study(Map<String, String> settings);
+    Outcome study(Map<String, String> settings, String inView, Consumer<List<ComposedSheet>> first);
 
     List<ComposedSheet> sheets(Outcome outcome);
   }
@@ -38,11 +41,20 @@ public final class Watching implements AutoCloseable {
   private final SavedFiles saved;
   private final WatchServer server;
   private final Map<String, String> settings;
+
+  /** Held while the plan is drawn; the page is answered meanwhile. */
+  private final Object drawing = new Object();
+
+  private String inView = "";
   private Outcome outcome;
   private final DrawnSheets sheets = new DrawnSheets();
   private ObjectNode picture = Picture.node();
   private ArrayNode problems = picture.arrayNode();
   private long version;
+
+  /** When the picture without its sheets was last made. */
+  private long pictured;
+
   private boolean closed;
 
   /**
@@ -66,42 +78,86 @@ public final class Watching implements AutoCloseable {
     return server.address();
   }
 
-  /** Draws now; what is wrong is shown over the last good picture. */
-  final synchronized void draw() {
-    ScriptLines lines = new ScriptLines(base);
-    try {
-      Outcome made = drawer.study(Map.copyOf(settings));
-      sheets.become(drawer.sheets(made), version + 1);
-      picture = Picture.of(made, lines);
+  /** Draws now, the sheet in view first; what is wrong is shown over the last good picture. */
+  final void draw() {
+    synchronized (drawing) {
+      ScriptLines lines = new ScriptLines(base);
+      try {
+        Outcome made = drawer.study(settings(), inView(), this::showFirst);
+        show(made, drawer.sheets(made), lines);
+      } catch (PlanException e) {
+        refuse(Picture.problems(e.problems(), lines));
+      } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+        // The page stays up whatever a plan does; the command line tells such faults in full.
+        refuse(
+            Picture.problems(
+                List.of(
+                    new Problem(
+                        ProblemCode.INTERNAL,
+                        SourceRef.NONE,
+                        "this is a fault of yardloom, not of the plan: "
+                            + e.getClass().getSimpleName()
+                            + "; run `yardloom check` for a report to send")),
+                lines));
+      }
+    }
+  }
+
+  private synchronized Map<String, String> settings() {
+    return Map.copyOf(settings);
+  }
+
+  private synchronized String inView() {
+    return inView;
+  }
+
+  private void showFirst(List<ComposedSheet> pages) {
+    DrawnSheets.Some some = sheets.written(pages);
+    synchronized (this) {
+      if (sheets.put(some, version + 1)) {
+        version++;
+        notifyAll();
+      }
+    }
+  }
+
+  private void show(Outcome made, List<ComposedSheet> all, ScriptLines lines) {
+    ObjectNode next = Picture.of(made, lines);
+    DrawnSheets.Some written = sheets.written(all);
+    synchronized (this) {
+      sheets.become(written, version + 1);
+      picture = next;
       outcome = made;
       problems = picture.arrayNode();
-    } catch (PlanException e) {
-      problems = Picture.problems(e.problems(), lines);
-    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-      // The page stays up whatever a plan does; the command line tells such faults in full.
-      problems =
-          Picture.problems(
-              List.of(
-                  new Problem(
-                      ProblemCode.INTERNAL,
-                      SourceRef.NONE,
-                      "this is a fault of yardloom, not of the plan: "
-                          + e.getClass().getSimpleName()
-                          + "; run `yardloom check` for a report to send")),
-              lines);
+      version++;
+      pictured = version;
+      notifyAll();
     }
+  }
+
+  private synchronized void refuse(ArrayNode wrong) {
+    problems = wrong;
     version++;
+    // The last good picture may be less whole than it was: the sheet in view can be ahead of it.
+    pictured = version;
     notifyAll();
   }
 
   /** Gives a parameter another value, or its own again if {@code value} is empty, and draws. */
-  synchronized void set(String name, String value) {
-    if (value.isEmpty()) {
-      settings.remove(name);
-    } else {
-      settings.put(name, value);
+  void set(String name, String value) {
+    synchronized (this) {
+      if (value.isEmpty()) {
+        settings.remove(name);
+      } else {
+        settings.put(name, value);
+      }
     }
     draw();
+  }
+
+  /** From now on the sheet of this id is drawn before the others. */
+  synchronized void view(String sheet) {
+    inView = sheet;
   }
 
   /** The state as JSON once it is newer than {@code seen}, or after {@code waitMillis} as it is. */
@@ -113,7 +169,9 @@ public final class Watching implements AutoCloseable {
     all.set("problems", problems);
     if (version != seen) {
       ObjectNode page = all.putObject("picture");
-      page.setAll(picture);
+      if (pictured > seen) {
+        page.setAll(picture);
+      }
       if (outcome != null) {
         sheets.addTo(page.putArray("sheets"), seen);
       }

@@ -27,7 +27,8 @@ async function follow() {
       problems(state.problems);
       if (state.picture && state.picture.sheets) {
         settings = state.settings;
-        show(state.picture, state.version > 1 && picture !== null);
+        // What is not told is as it was: the sheet in view comes before the rest.
+        show({ ...picture, ...state.picture }, state.version > 1 && picture !== null);
       }
       version = state.version;
       $('status').textContent = state.problems.length ? 'The plan has problems; this is the last good picture.' : 'Drawn as saved.';
@@ -60,6 +61,9 @@ function options(select, list, chosen) {
   }));
 }
 
+// The sheet in view is drawn first when the plan is saved.
+const inView = () => fetch('view', { method: 'POST', body: sheet });
+
 function show(next, again) {
   // Sheets that are as they were come without their drawing.
   for (const s of next.sheets) {
@@ -69,7 +73,10 @@ function show(next, again) {
   picture = next;
   document.title = next.title;
   $('title').textContent = next.title;
-  if (!next.sheets.some(s => s.id === sheet)) sheet = (next.sheets.find(s => s.id === 'site-plan') || next.sheets[0]).id;
+  if (!next.sheets.some(s => s.id === sheet)) {
+    sheet = (next.sheets.find(s => s.id === 'site-plan') || next.sheets[0]).id;
+    inView();
+  }
   options($('sheet'), next.sheets.map(s => [s.id, s.title]), sheet);
   options($('table'), next.tables.map(t => [t.id, t.title]), $('table').value);
   options($('element'), [['', 'choose an element']].concat(next.elements.map(e => [e.id, e.id])), picked);
@@ -343,7 +350,7 @@ $('measure').addEventListener('click', () => measuring($('measure').getAttribute
 $('closer').addEventListener('click', () => zoom(1 / 1.3));
 $('farther').addEventListener('click', () => zoom(1.3));
 $('whole').addEventListener('click', whole);
-$('sheet').addEventListener('change', () => { sheet = $('sheet').value; before = new Map(); points = []; draw(false); });
+$('sheet').addEventListener('change', () => { sheet = $('sheet').value; inView(); before = new Map(); points = []; draw(false); });
 $('table').addEventListener('change', table);
 $('element').addEventListener('change', () => pick($('element').value));
 $('copy').addEventListener('click', async () => {

@@ -14,6 +14,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -53,6 +54,8 @@ class EditedPlanLawTest {
     private final Recall recall = new Recall();
     private final SheetMemory memory = new SheetMemory();
     private final Path script;
+    private Outcome last;
+    private int drawn;
 
     Desk(Path script) {
       this.script = script;
@@ -70,8 +73,10 @@ class EditedPlanLawTest {
         // A plan that cannot be drawn has nothing to compare; what is known stays for the next.
         return false;
       }
+      inViewFirst(plan);
       Outcome again = TOOLKIT.study(plan, recall);
       recall.keep();
+      last = again;
       assertEquals(
           drawings(SheetSet.of(whole, Papers.of(null, plan), new SheetMemory())),
           drawings(SheetSet.of(again, Papers.of(null, plan), memory)),
@@ -82,6 +87,16 @@ class EditedPlanLawTest {
       files.forEach(
           (name, bytes) -> assertArrayEquals(bytes, remembered.get(name), after + ": " + name));
       return true;
+    }
+
+    /** As `watch` does for the sheet that is looked at: another one each time. */
+    private void inViewFirst(Plan plan) {
+      if (last != null) {
+        String sheet = last.sheets().get(drawn++ % last.sheets().size()).id();
+        Optional<Outcome> ahead = TOOLKIT.ahead(plan, recall, last, sheet);
+        recall.keepPart();
+        ahead.ifPresent(o -> SheetSet.ahead(o, Papers.of(null, plan), sheet, memory));
+      }
     }
 
     @Override

@@ -20,13 +20,19 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import yardloom.kernel.study.Outcome;
 import yardloom.program.watch.Watching;
+import yardloom.sheet.compose.ComposedSheet;
 
 class WatchCommandTest {
   private static final String PLAN =
@@ -131,6 +137,66 @@ class WatchCommandTest {
       mended = state(mended.get("version").asLong());
     }
     assertEquals(0, mended.get("problems").size());
+  }
+
+  /** What the whole picture waits for does not keep the sheet in view from the page. */
+  @Test
+  void sheetInView_isSentBeforeTheRestIsWorkedOut() throws Exception {
+    watching.close();
+    CountDownLatch seen = new CountDownLatch(1);
+    Watching.Drawer real = WatchCommand.drawer(Toolkit.load(), script);
+    watching =
+        new Watching(
+            script,
+            folder,
+            Map.of(),
+            new Watching.Drawer() {
+              @Override
+              public Outcome study(
+                  Map<String, String> values, String inView, Consumer<List<ComposedSheet>> first) {
+                return real.study(
+                    values,
+                    inView,
+                    pages -> {
+                      first.accept(pages);
+                      await(seen);
+                    });
+              }
+
+              @Override
+              public List<ComposedSheet> sheets(Outcome outcome) {
+                return real.sheets(outcome);
+              }
+            });
+    JsonNode before = state(-1);
+    post("view", "layout");
+    Files.writeString(script, PLAN.replace("10.ft)", "12.ft)"));
+    JsonNode ahead = state(before.get("version").asLong());
+    assertTrue(ahead.at("/picture/tables").isMissingNode(), "tables are not worked out yet");
+    List<String> sent = new ArrayList<>();
+    ahead
+        .at("/picture/sheets")
+        .forEach(s -> (s.has("svg") ? sent : new ArrayList<String>()).add(s.get("id").asText()));
+    assertEquals(List.of("layout"), sent);
+    seen.countDown();
+    JsonNode whole = state(ahead.get("version").asLong());
+    assertTrue(area(whole).startsWith("48"), "4 ft × 12 ft");
+  }
+
+  private static void await(CountDownLatch latch) {
+    try {
+      latch.await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private void post(String what, String body) throws IOException, InterruptedException {
+    client.send(
+        HttpRequest.newBuilder(URI.create(watching.address() + what))
+            .POST(BodyPublishers.ofString(body))
+            .build(),
+        BodyHandlers.discarding());
   }
 
   @Test

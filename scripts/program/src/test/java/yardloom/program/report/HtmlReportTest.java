@@ -119,7 +119,8 @@ class HtmlReportTest {
         SiteCautions.of(plan),
         List.of(),
         Map.of(),
-        Map.of("water", new Reading(Audience.CLIENT, List.of(chart))));
+        Map.of("water", new Reading(Audience.CLIENT, List.of(chart))),
+        Map.of());
   }
 
   private static String page() {
