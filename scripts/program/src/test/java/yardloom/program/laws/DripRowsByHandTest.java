@@ -30,7 +30,7 @@ class DripRowsByHandTest {
         drip emitter: 0.6.gph, spacing: 14.inch, rowSpacing: %s.inch
         plantAt 'bush', at: [point(22.ft, 11.4.ft), point(26.ft, %s.ft)]
       }
-      tree('apple', point(50.ft, 30.ft), crown: 11.ft, height: 14.ft, trunk: 3.inch, standing: false) {
+      tree('apple', point(50.ft, 30.ft), crown: 11.ft, height: 14.ft, trunk: 4.inch, standing: false) {
         drip emitter: 0.9.gph, spacing: 16.inch, rowSpacing: 22.inch
       }
       """;
@@ -81,13 +81,13 @@ class DripRowsByHandTest {
   }
 
   /**
-   * From 12 + 1.5 in off the trunk's middle to the crown's 66 in: 52.5 / 22 = 2.39, so 2 rings of
-   * 26.25 in, the inner one in the middle of its half, 13.5 + 13.125 = 26.6 in. 0.9 gph wets 1 +
-   * 0.4 / 0.5 × 1 = 1.8 ft.
+   * From 12 + 2 in off the trunk's middle to the crown's 66 in: 52 / 22 = 2.36, so 2 rings of 26
+   * in, the inner one in the middle of its half, 14 + 13 = 27 in. 0.9 gph wets 1 + 0.4 / 0.5 × 1 =
+   * 1.8 ft.
    */
   @Test
   void rings_shareTheGroundEvenly() {
-    row(drawn("18", "13.15"), "apple", "26.6", "26.3", "16.0", "10.8", "", "");
+    row(drawn("18", "13.15"), "apple", "27.0", "26.0", "16.0", "10.8", "", "");
   }
 
   /**
@@ -122,7 +122,7 @@ class DripRowsByHandTest {
         notes);
     assertTrue(
         notes.contains(
-            "apple: first row 26.6 in from the trunk, the next every 26.3 in, outlets every 16.0 in."),
+            "apple: first row 27.0 in from the trunk, the next every 26.0 in, outlets every 16.0 in."),
         notes);
   }
 
